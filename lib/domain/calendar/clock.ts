@@ -1,0 +1,18 @@
+import type { ClockMeaning } from "./clock-rule.ts";
+import type { Day } from "./day.ts";
+
+/** A deadline or a window, with the rule that made it. */
+export interface Clock {
+  readonly key: string;
+  readonly title: string;
+  readonly meaning: ClockMeaning;
+  readonly startedOn: Day;
+  /** The day that counts; for `not-before` the first allowed day. */
+  readonly on: Day;
+  /** How it was counted, in one sentence. */
+  readonly sentence: string;
+  readonly citation: string;
+  readonly asOf: Day | null;
+  readonly subjectId: string;
+  readonly settled: boolean;
+}

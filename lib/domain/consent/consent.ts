@@ -1,0 +1,32 @@
+import type { Day } from "../calendar/day.ts";
+import type { Cents } from "../money/cents.ts";
+
+export const CONSENT_KINDS = [
+  "enter",
+  "dig",
+  "pay",
+  "agreement-signed",
+  "agreement-notarised",
+  "agreement-recorded",
+] as const;
+export type ConsentKind = (typeof CONSENT_KINDS)[number];
+
+export const CONSENT_STATES = ["asked", "given", "refused", "withdrawn"] as const;
+export type ConsentState = (typeof CONSENT_STATES)[number];
+
+/** One person's consent of one kind, tied to exactly what was signed. */
+export interface Consent {
+  readonly id: string;
+  readonly kind: ConsentKind;
+  readonly partyId: string;
+  readonly propertyId: string;
+  readonly state: ConsentState;
+  readonly stateOn: Day;
+  /** For `pay`: the split version and the amount that was put to the person. */
+  readonly splitId: string | null;
+  readonly amount: Cents | null;
+  readonly recordingNumber: string;
+  /** The signed paper, and the hash of its bytes. */
+  readonly uploadId: string | null;
+  readonly note: string;
+}

@@ -1,0 +1,35 @@
+/** The ten questions of a line's file, in order; also the navigation. */
+export const QUESTIONS = [
+  "who",
+  "record",
+  "camera",
+  "agree",
+  "answers",
+  "cost",
+  "told",
+  "authority",
+  "next",
+  "happened",
+] as const;
+export type Question = (typeof QUESTIONS)[number];
+
+export interface QuestionAnswer {
+  readonly question: Question;
+  /** The question as asked on the screen. */
+  readonly asked: string;
+  readonly sentence: string;
+  /** What would close it; null when there is nothing left to do. */
+  readonly closes: string | null;
+  /** Higher is more pressing; 0 when closed. */
+  readonly pressing: number;
+}
+
+/** One thing due or blocked, over all lines or on one. */
+export interface DueThing {
+  readonly lineId: string;
+  readonly sentence: string;
+  readonly on: string | null;
+  readonly kind: "late" | "due" | "blocked" | "waiting";
+  /** Which question's page settles it. */
+  readonly question: Question;
+}

@@ -1,0 +1,99 @@
+import type { Day, Instant } from "../calendar/day.ts";
+import type { Consent } from "../consent/consent.ts";
+import type { Delivery, Notice, Reply } from "../letter/notice.ts";
+import type { Crossing, LineFacts, LinePoint, TieIn } from "../line/line.ts";
+import type { Address, Party, Property, Role, Unit } from "../party/party.ts";
+import type {
+  DatedEvent,
+  Inspection,
+  LocateTicket,
+  Permit,
+  PermitStep,
+  RequirementMark,
+} from "../permit/permit.ts";
+import type { Pairing } from "../reconcile/pairing.ts";
+import type { PermitRecord, RecordEntry } from "../record/record.ts";
+import type { Agreement, Authority } from "../responsibility/authority.ts";
+import type { Anchor, Gap, Observation, Run } from "../run/run.ts";
+import type { ScopeItem } from "../split/scope.ts";
+import type { SplitVersion } from "../split/split.ts";
+import type { Waiver } from "../tiein/hold.ts";
+import type { TieInTest } from "../tiein/test.ts";
+
+/** Everything that is known of one line. Every computed answer is a function of this and a day. */
+export interface LineFile {
+  readonly line: LineFacts;
+  readonly authority: Authority | null;
+  readonly properties: readonly Property[];
+  readonly units: readonly Unit[];
+  readonly parties: readonly Party[];
+  readonly roles: readonly Role[];
+  readonly points: readonly LinePoint[];
+  readonly crossings: readonly Crossing[];
+  readonly tieIns: readonly TieIn[];
+  readonly records: readonly PermitRecord[];
+  readonly entries: readonly RecordEntry[];
+  readonly runs: readonly Run[];
+  readonly anchors: readonly Anchor[];
+  readonly gaps: readonly Gap[];
+  readonly observations: readonly Observation[];
+  readonly pairings: readonly Pairing[];
+  readonly tests: readonly TieInTest[];
+  readonly waivers: readonly Waiver[];
+  readonly agreements: readonly Agreement[];
+  readonly scope: readonly ScopeItem[];
+  readonly splits: readonly SplitVersion[];
+  readonly notices: readonly Notice[];
+  readonly deliveries: readonly Delivery[];
+  readonly replies: readonly Reply[];
+  readonly consents: readonly Consent[];
+  readonly permits: readonly Permit[];
+  readonly permitSteps: readonly PermitStep[];
+  readonly requirementMarks: readonly RequirementMark[];
+  readonly locateTickets: readonly LocateTicket[];
+  readonly inspections: readonly Inspection[];
+  readonly events: readonly DatedEvent[];
+  readonly uploads: readonly Upload[];
+  readonly history: readonly HistoryEntry[];
+}
+
+/** A stored file; its bytes are kept by hash. */
+export interface Upload {
+  readonly id: string;
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: number;
+  readonly sha256: string;
+  readonly addedBy: string;
+  readonly addedAt: Instant;
+  readonly note: string;
+}
+
+/** One line of the append-only history. */
+export interface HistoryEntry {
+  readonly id: string;
+  readonly at: Instant;
+  readonly by: string;
+  /** The operation, say `save-entries`. */
+  readonly action: string;
+  /** One sentence for people. */
+  readonly sentence: string;
+  /** What changed, as JSON. */
+  readonly detail: string;
+}
+
+/** The contractor's office that this installation serves. */
+export interface Office {
+  readonly name: string;
+  readonly licence: string;
+  readonly licenceExpiresOn: Day | null;
+  readonly bond: string;
+  readonly bondExpiresOn: Day | null;
+  readonly insurance: string;
+  readonly insuranceExpiresOn: Day | null;
+  readonly address: Address;
+  readonly phone: string;
+  readonly email: string;
+  /** IANA name; decides which day is today. */
+  readonly zone: string;
+}

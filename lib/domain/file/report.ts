@@ -1,0 +1,109 @@
+import type { Day } from "../calendar/day.ts";
+import type { Cft } from "../line/station.ts";
+import type { Side, TieIn } from "../line/line.ts";
+import type { Clock } from "../calendar/clock.ts";
+import type { Band, Standing } from "../reconcile/pairing.ts";
+import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import type { SplitOutcome } from "../split/outcome.ts";
+import type { Hold } from "../tiein/hold.ts";
+import type { EvidenceLevel } from "../tiein/test.ts";
+
+/** Where an observation lies on the line, as far as its run can tell. */
+export interface StationedObservation {
+  readonly observationId: string;
+  readonly runId: string;
+  /** Null: relative only. */
+  readonly station: Cft | null;
+  readonly toStation: Cft | null;
+  readonly uncertainty: Cft | null;
+  readonly side: Side;
+}
+
+/** A tie-in with everything computed about it. */
+export interface TieInFinding {
+  readonly tieIn: TieIn;
+  readonly station: Cft | null;
+  readonly uncertainty: Cft | null;
+  readonly side: Side;
+  readonly sightings: readonly StationedObservation[];
+  readonly standing: Standing;
+  /** False while the standing rests on a proposal that nobody has accepted. */
+  readonly decided: boolean;
+  /** The standing in one sentence with its numbers. */
+  readonly sentence: string;
+  readonly entryId: string | null;
+  readonly propertyId: string | null;
+  readonly level: EvidenceLevel;
+  readonly levelReason: string;
+  /** Carries sewage of a building, as far as is known: counted in served-by and split. */
+  readonly live: boolean;
+}
+
+export interface EntryFinding {
+  readonly entryId: string;
+  /** On the line's axis, before shift and scale. */
+  readonly recordStation: Cft | null;
+  /** After the shift and scale of the reconciliation. */
+  readonly station: Cft | null;
+  readonly standing: Standing;
+  readonly decided: boolean;
+  readonly sentence: string;
+  readonly tieInId: string | null;
+}
+
+/** A pairing that the program puts to a person. */
+export interface ProposedPairing {
+  readonly entryId: string;
+  readonly tieInId: string;
+  /** Tie-in minus entry, after shift and scale. */
+  readonly distance: Cft;
+  /** Tie-in minus entry as recorded. */
+  readonly rawDistance: Cft;
+  readonly tolerance: Cft;
+  readonly band: Band;
+  readonly reasons: readonly string[];
+  /** Another assignment is as good or nearly: a person must look. */
+  readonly nearTie: boolean;
+}
+
+export interface Alignment {
+  readonly shift: Cft;
+  /** Parts per million on top of 1: 10000 is a card that reads 1 % short. */
+  readonly scale: number;
+  readonly explained: number;
+  readonly of: number;
+  readonly sentence: string;
+}
+
+/** A stretch of the trunk that at least one run looked at, or did not. */
+export interface CoverageSpan {
+  readonly from: Cft;
+  readonly to: Cft;
+  readonly state: "seen" | "under-water" | "blocked" | "not-in-view" | "not-recorded" | "not-inspected";
+}
+
+/** Something in the file that contradicts itself; shown, never guessed away. */
+export interface Problem {
+  readonly path: string;
+  readonly reason: string;
+  readonly sentence: string;
+}
+
+/** Every computed answer on one line. A function of the line's file and today. */
+export interface Report {
+  readonly today: Day;
+  readonly problems: readonly Problem[];
+  readonly stations: readonly StationedObservation[];
+  readonly tieIns: readonly TieInFinding[];
+  readonly entries: readonly EntryFinding[];
+  readonly alignment: Alignment | null;
+  readonly proposals: readonly ProposedPairing[];
+  readonly coverage: readonly CoverageSpan[];
+  readonly reaches: readonly ReachFinding[];
+  readonly holds: readonly Hold[];
+  /** One per rule, in the order of SPLIT_RULES. */
+  readonly splits: readonly SplitOutcome[];
+  readonly clocks: readonly Clock[];
+  /** Upper end of what is known: the trunk's end, or the farthest thing on it. */
+  readonly extent: Cft;
+}

@@ -1,0 +1,40 @@
+import type { Language } from "../party/party.ts";
+import type { Cft } from "../line/station.ts";
+import type { StripDrawing } from "../strip/drawing.ts";
+import type { LetterKind } from "./notice.ts";
+
+/** A block of a letter. Same data → PDF, HTML and mail text. */
+export type LetterBlock =
+  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "heading"; readonly text: string }
+  | { readonly kind: "list"; readonly lines: readonly string[] }
+  | {
+      readonly kind: "table";
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+      /** Column numbers that hold amounts or stations: set right, tabular figures. */
+      readonly numeric: readonly number[];
+    }
+  | { readonly kind: "caution"; readonly title: string; readonly text: string }
+  | { readonly kind: "strip"; readonly drawing: StripDrawing; readonly caption: string }
+  | { readonly kind: "answer-slip"; readonly choices: readonly string[]; readonly returnBy: string }
+  | { readonly kind: "signature"; readonly lines: readonly string[] };
+
+export interface Letter {
+  readonly kind: LetterKind;
+  readonly language: Language;
+  readonly title: string;
+  /** Dated as it prints. */
+  readonly date: string;
+  readonly from: readonly string[];
+  /** At most five lines, in the envelope's window. */
+  readonly to: readonly string[];
+  readonly reference: string;
+  readonly subject: string;
+  readonly greeting: string;
+  readonly blocks: readonly LetterBlock[];
+  readonly closing: string;
+  readonly footer: string;
+  /** Facts that this letter rests on, for the frozen copy. */
+  readonly stations: readonly Cft[];
+}

@@ -1,0 +1,39 @@
+/**
+ * Lengths and stations are whole hundredths of a foot, so that sums are exact.
+ * A station is measured along the pipe from the main connection (0) and rises upstream.
+ */
+export type Cft = number;
+
+/** What a run that was never tied to the main can say: nothing absolute. */
+export type Station = Cft | null;
+
+/** `2600` → `26.0 ft`; `2605` → `26.05 ft`. */
+export function formatFeet(length: Cft): string {
+  return `${plainFeet(length)} ft`;
+}
+
+/** `2600` → `0+26.0`, as written on drawings. */
+export function formatDrawingStation(station: Cft): string {
+  const sign = station < 0 ? "-" : "";
+  const size = Math.abs(station);
+  const hundreds = Math.floor(size / 10_000);
+  const rest = plainFeet(size % 10_000);
+  return `${sign}${hundreds}+${rest.padStart(rest.includes(".") ? rest.indexOf(".") === 1 ? rest.length + 1 : rest.length : 2, "0")}`;
+}
+
+/** `2600` → `26.0`; always one decimal, two where the hundredth is not zero. */
+export function plainFeet(length: Cft): string {
+  const size = Math.abs(length);
+  const text = size % 10 === 0 ? (size / 100).toFixed(1) : (size / 100).toFixed(2);
+  return length < 0 ? `-${text}` : text;
+}
+
+/** Feet as typed (`26`, `26.05`, `26 ft`, `0+26.0`) → hundredths, or null if it is not a length. */
+export function parseFeet(text: string): Cft | null {
+  const plain = text.trim().toLowerCase().replace(/\s*(ft|feet|foot|')\.?$/, "");
+  const drawn = /^(\d+)\+(\d{1,2}(?:\.\d{1,2})?)$/.exec(plain);
+  if (drawn) return Number(drawn[1]) * 10_000 + Math.round(Number(drawn[2]) * 100);
+  if (!/^-?(\d+(\.\d*)?|\.\d+)$/.test(plain)) return null;
+  const length = Math.round(Number(plain) * 100);
+  return Number.isSafeInteger(length) ? length : null;
+}

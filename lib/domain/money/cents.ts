@@ -1,0 +1,2 @@
+/** US cents, always whole. */
+export type Cents = number;

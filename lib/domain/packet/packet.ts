@@ -1,0 +1,36 @@
+import type { SheetKind } from "../responsibility/authority.ts";
+import type { LetterBlock } from "../letter/letter.ts";
+import type { StripDrawing } from "../strip/drawing.ts";
+
+export interface Sheet {
+  readonly kind: SheetKind;
+  readonly title: string;
+  readonly blocks: readonly LetterBlock[];
+  /** Landscape, drawn to scale. */
+  readonly drawing: StripDrawing | null;
+  /** Stored file that is merged here instead of composed pages. */
+  readonly uploadId: string | null;
+}
+
+/** What the authority asked for and how it stands. */
+export interface PacketCheck {
+  readonly requirementId: string;
+  readonly title: string;
+  readonly state: "in-hand" | "missing" | "does-not-apply";
+  readonly mandatory: boolean;
+  readonly sentence: string;
+  readonly citation: string;
+}
+
+/** The permit application as one document, as data. What is missing comes first. */
+export interface Packet {
+  readonly title: string;
+  readonly lineName: string;
+  readonly authorityName: string;
+  readonly preparedOn: string;
+  readonly preparedBy: readonly string[];
+  readonly checks: readonly PacketCheck[];
+  readonly missing: readonly string[];
+  readonly sheets: readonly Sheet[];
+  readonly footer: string;
+}

@@ -1,0 +1,86 @@
+import type { Day } from "../calendar/day.ts";
+
+export const PERMIT_KINDS = ["side-sewer", "street-use", "connection", "other"] as const;
+export type PermitKind = (typeof PERMIT_KINDS)[number];
+
+export const PERMIT_STATES = [
+  "drafting",
+  "waiting-on-signatures",
+  "submitted",
+  "returned-incomplete",
+  "in-review",
+  "corrections",
+  "approved-fees-due",
+  "issued",
+  "working",
+  "inspection-requested",
+  "inspection-failed",
+  "passed-may-backfill",
+  "as-built-submitted",
+  "as-built-rejected",
+  "final",
+  "expired",
+  "extended",
+  "withdrawn",
+  "superseded",
+] as const;
+export type PermitState = (typeof PERMIT_STATES)[number];
+
+export interface PermitStep {
+  readonly id: string;
+  readonly permitId: string;
+  readonly state: PermitState;
+  readonly on: Day;
+  readonly by: string;
+  readonly note: string;
+}
+
+export interface Permit {
+  readonly id: string;
+  readonly kind: PermitKind;
+  readonly number: string;
+  /** As printed on the permit, if it prints one; it outranks the computed day. */
+  readonly expiresOn: Day | null;
+  readonly note: string;
+}
+
+/** What the office says of one requirement. */
+export const REQUIREMENT_STATES = ["in-hand", "missing", "does-not-apply"] as const;
+export type RequirementState = (typeof REQUIREMENT_STATES)[number];
+
+export interface RequirementMark {
+  readonly id: string;
+  readonly requirementId: string;
+  readonly state: RequirementState;
+  readonly uploadId: string | null;
+  readonly note: string;
+}
+
+export interface LocateTicket {
+  readonly id: string;
+  readonly number: string;
+  readonly calledOn: Day;
+  readonly workBeginsOn: Day | null;
+  readonly note: string;
+}
+
+export const INSPECTION_RESULTS = ["booked", "passed", "failed", "cancelled"] as const;
+export type InspectionResult = (typeof INSPECTION_RESULTS)[number];
+
+export interface Inspection {
+  readonly id: string;
+  readonly permitId: string;
+  readonly title: string;
+  readonly bookedFor: Day;
+  readonly inspector: string;
+  readonly result: InspectionResult;
+  readonly note: string;
+}
+
+/** A happening that starts clocks and that no other fact records (an order, a pause of drains …). */
+export interface DatedEvent {
+  readonly id: string;
+  readonly event: import("../calendar/clock-rule.ts").ClockEvent;
+  readonly on: Day;
+  readonly note: string;
+}

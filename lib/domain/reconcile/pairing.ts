@@ -1,0 +1,36 @@
+import type { Day } from "../calendar/day.ts";
+import type { Cft } from "../line/station.ts";
+
+export const PAIRING_STATES = ["accepted", "refused"] as const;
+export type PairingState = (typeof PAIRING_STATES)[number];
+
+/**
+ * A person's word on one record entry and one tie-in. Proposals are computed and not kept;
+ * what was accepted or refused is, with who said so and why.
+ */
+export interface Pairing {
+  readonly id: string;
+  readonly entryId: string;
+  readonly tieInId: string;
+  readonly state: PairingState;
+  /** Distance between the two when it was decided, after the shift and scale then accepted. */
+  readonly distance: Cft | null;
+  readonly reason: string;
+  readonly decidedBy: string;
+  readonly decidedOn: Day;
+}
+
+/** In the design's words; one for each tie-in and each record entry. */
+export const STANDINGS = [
+  "on-record-and-seen",
+  "on-record-seen-elsewhere",
+  "on-record-not-seen",
+  "on-record-not-inspected",
+  "undocumented",
+  "inactive",
+  "not-a-sanitary-branch",
+] as const;
+export type Standing = (typeof STANDINGS)[number];
+
+export const BANDS = ["same", "likely", "conflict"] as const;
+export type Band = (typeof BANDS)[number];

@@ -1,0 +1,140 @@
+import type { Day } from "../calendar/day.ts";
+import type { ClockRule, Holiday } from "../calendar/clock-rule.ts";
+import type { Cents } from "../money/cents.ts";
+import type { Address } from "../party/party.ts";
+
+/**
+ * Who owns and who mends, by place on the line. Patterns found in US codes;
+ * which one applies, up to which boundary, is the authority's data.
+ */
+export const RULE_PATTERNS = [
+  /** Owners up to, not including, the connection at the main. */
+  "owners-to-main",
+  /** Owners including the tap, tee or saddle. */
+  "owners-including-tap",
+  /** The authority stops at the outside of the main. */
+  "owners-from-outside-of-main",
+  /** The authority has the part in the right-of-way. */
+  "authority-in-right-of-way",
+  /** Divided at a cleanout; without one, as `withoutBoundary` says. */
+  "divided-at-cleanout",
+  /** Owners own all; the authority mends the lower part. */
+  "owners-own-authority-mends-lower",
+  /** By the kind of work: owners clear, the authority mends the lower part. */
+  "by-kind-of-work",
+  /** The lower part is the authority's once the owner proves the fault is there. */
+  "authority-when-proven",
+  /** The code or the authority says that it is not clear. */
+  "unclear",
+] as const;
+export type RulePattern = (typeof RULE_PATTERNS)[number];
+
+/** Which owners answer for the owners' part of the shared pipe. */
+export const SHARED_RULES = [
+  "all-whose-flow-passes",
+  "next-downstream-tie-in",
+  "all-connected-equally",
+  "parties-decide",
+  "unclear",
+] as const;
+export type SharedRule = (typeof SHARED_RULES)[number];
+
+export const BOUNDARIES = [
+  "main-connection",
+  "right-of-way-line",
+  "curb",
+  "property-line",
+  "cleanout",
+  "foundation",
+] as const;
+export type Boundary = (typeof BOUNDARIES)[number];
+
+export const WORK_KINDS = ["clearing", "repair", "replacement"] as const;
+export type WorkKind = (typeof WORK_KINDS)[number];
+
+/** One responsibility rule, with where it is written and when that was last looked at. */
+export interface ResponsibilityRule {
+  readonly id: string;
+  readonly authorityId: string;
+  readonly title: string;
+  readonly pattern: RulePattern;
+  readonly boundary: Boundary;
+  readonly sharedRule: SharedRule;
+  readonly citation: string;
+  readonly url: string;
+  readonly asOf: Day;
+  readonly note: string;
+}
+
+/** One thing that the authority wants in the packet. */
+export interface Requirement {
+  readonly id: string;
+  readonly authorityId: string;
+  readonly sheet: SheetKind;
+  readonly title: string;
+  readonly detail: string;
+  readonly citation: string;
+  readonly asOf: Day;
+  readonly mandatory: boolean;
+}
+
+export const SHEET_KINDS = [
+  "application",
+  "line-drawing",
+  "schedule-of-connections",
+  "observation-log",
+  "tests",
+  "scope",
+  "responsibility",
+  "split",
+  "consents",
+  "proof-of-notice",
+  "contractor-standing",
+  "holds-and-waivers",
+  "upload",
+] as const;
+export type SheetKind = (typeof SHEET_KINDS)[number];
+
+export interface Fee {
+  readonly id: string;
+  readonly authorityId: string;
+  readonly title: string;
+  readonly amount: Cents;
+  readonly per: "permit" | "connection" | "inspection";
+  readonly citation: string;
+  readonly asOf: Day;
+}
+
+export interface Authority {
+  readonly id: string;
+  readonly name: string;
+  readonly office: string;
+  readonly address: Address;
+  readonly phone: string;
+  readonly email: string;
+  readonly note: string;
+  readonly rules: readonly ResponsibilityRule[];
+  readonly requirements: readonly Requirement[];
+  readonly fees: readonly Fee[];
+  readonly clockRules: readonly ClockRule[];
+  readonly holidays: readonly Holiday[];
+}
+
+/** A recorded agreement on the shared pipe. It outranks every default. */
+export interface Agreement {
+  readonly id: string;
+  readonly title: string;
+  readonly recordingNumber: string;
+  readonly recordedOn: Day | null;
+  /** The part of the trunk that it covers; null: to the end. */
+  readonly fromStation: number | null;
+  readonly toStation: number | null;
+  readonly terms: string;
+  readonly shares: readonly AgreementShare[];
+}
+
+/** Shares are parts of the sum of all parts in the same agreement (`1` of `3`, or `33` of `100`). */
+export interface AgreementShare {
+  readonly propertyId: string;
+  readonly parts: number;
+}

@@ -1,0 +1,119 @@
+import type { Day } from "../calendar/day.ts";
+import type { Fitting, Material } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
+
+export const DIRECTIONS = ["upstream", "downstream"] as const;
+export type Direction = (typeof DIRECTIONS)[number];
+
+export const ANSWERS = ["yes", "no", "cannot-tell"] as const;
+export type Answer = (typeof ANSWERS)[number];
+
+/** One pass of the camera. */
+export interface Run {
+  readonly id: string;
+  readonly name: string;
+  readonly ranOn: Day;
+  readonly operator: string;
+  /** Where the camera went in. */
+  readonly accessPoint: string;
+  readonly direction: Direction;
+  /** What the counter's zero was set at, in words. */
+  readonly zeroAt: string;
+  /** Counter readings where looking began and ended. */
+  readonly fromCounter: Cft;
+  readonly toCounter: Cft | null;
+  /** Anything that crosses the pipe, such as a gas line bored through it. */
+  readonly crossingSeen: Answer;
+  /** Overrides the default uncertainty (1 ft or 0.5 %), if a person set one. */
+  readonly uncertainty: Cft | null;
+  readonly note: string;
+}
+
+export const ANCHOR_KINDS = [
+  "main-connection",
+  "surface-locate",
+  "cleanout",
+  "material-change",
+  "property-line",
+  "settled-tie-in",
+] as const;
+export type AnchorKind = (typeof ANCHOR_KINDS)[number];
+
+/** A counter reading at a point whose station is known. */
+export interface Anchor {
+  readonly id: string;
+  readonly runId: string;
+  readonly kind: AnchorKind;
+  readonly counter: Cft;
+  readonly station: Cft;
+  readonly note: string;
+}
+
+export const OBSCURED_BY = ["under-water", "blocked", "not-in-view", "not-recorded"] as const;
+export type ObscuredBy = (typeof OBSCURED_BY)[number];
+
+/** A stretch of the run's counter where the camera went or should have gone but could not see. */
+export interface Gap {
+  readonly id: string;
+  readonly runId: string;
+  readonly fromCounter: Cft;
+  readonly toCounter: Cft;
+  readonly cause: ObscuredBy;
+  readonly note: string;
+}
+
+export const OBSERVATION_KINDS = [
+  "tie-in",
+  "fault",
+  "material",
+  "water",
+  "deposit",
+  "blockage",
+  "bend",
+  "cleanout",
+  "crossing",
+  "remark",
+] as const;
+export type ObservationKind = (typeof OBSERVATION_KINDS)[number];
+
+/** Faults in plain words. */
+export const FAULTS = [
+  "crack",
+  "broken",
+  "hole",
+  "offset-joint",
+  "open-joint",
+  "roots",
+  "belly",
+  "deformed",
+  "collapsed",
+  "infiltration",
+  "protruding-tie-in",
+  "worn-surface",
+] as const;
+export type Fault = (typeof FAULTS)[number];
+
+/** One thing seen. */
+export interface Observation {
+  readonly id: string;
+  readonly runId: string;
+  readonly kind: ObservationKind;
+  readonly counter: Cft;
+  /** End of a stretch (a belly, roots); null for a point. */
+  readonly toCounter: Cft | null;
+  /** 1 to 12 as seen in the travel direction, half hours as .5; null where not noted. */
+  readonly clock: number | null;
+  readonly fault: Fault | null;
+  /** Upstream of a change of material, or of a tie-in's branch. */
+  readonly material: Material;
+  /** Inches. */
+  readonly diameter: number | null;
+  readonly fitting: Fitting;
+  /** Seconds into the video. */
+  readonly videoSecond: number | null;
+  /** The tie-in of which this is a sighting. */
+  readonly tieInId: string | null;
+  /** The office's own code, if it uses one. */
+  readonly code: string;
+  readonly note: string;
+}

@@ -1,0 +1,49 @@
+import type { Cents } from "../money/cents.ts";
+import type { SplitChoice } from "./split.ts";
+
+/** One step of the sum behind an amount, as a person would write it down. */
+export interface SumStep {
+  readonly itemId: string;
+  /** `10.0–20.0 ft at $100.00 a foot: $1,000.00 ÷ 3`. */
+  readonly words: string;
+  /** Exact value of the step in cents, as `numerator/denominator` in lowest terms. */
+  readonly exact: string;
+}
+
+export interface Share {
+  /** Null: a tie-in whose owner is unknown (held apart). */
+  readonly propertyId: string | null;
+  readonly tieInId: string | null;
+  readonly label: string;
+  readonly amount: Cents;
+  /** Of `amount`: carried for owners who are not yet known. */
+  readonly recoverable: Cents;
+  /** Exact cents, `numerator/denominator`. */
+  readonly exact: string;
+  readonly steps: readonly SumStep[];
+}
+
+/** A group of neighbours that pays more than mending only its own pipe would cost. */
+export interface StandAlone {
+  readonly passes: boolean;
+  readonly group: readonly string[];
+  readonly excess: Cents;
+  readonly sentence: string;
+}
+
+/** What one rule gives on this line. */
+export interface SplitOutcome {
+  readonly choice: SplitChoice;
+  readonly title: string;
+  /** The rule in one sentence. */
+  readonly sentence: string;
+  /** Why it can't be worked out, in words that say what to enter; null when it can. */
+  readonly refusal: string | null;
+  readonly total: Cents;
+  readonly shares: readonly Share[];
+  readonly standAlone: StandAlone | null;
+  /** How the odd cents went. */
+  readonly oddCents: string;
+  /** Fingerprint of what the amounts depend on. */
+  readonly basis: string;
+}

@@ -1,0 +1,40 @@
+import type { Cft } from "../line/station.ts";
+import type { Cents } from "../money/cents.ts";
+import type { WorkKind } from "../responsibility/authority.ts";
+import type { SplitRule } from "./split.ts";
+
+export const PLACES = ["point", "stretch", "branch", "general"] as const;
+export type Place = (typeof PLACES)[number];
+
+export const SPREADS = ["by-placed-cost", "equally"] as const;
+export type Spread = (typeof SPREADS)[number];
+
+/** One priced piece of work. */
+export interface ScopeItem {
+  readonly id: string;
+  readonly title: string;
+  readonly work: WorkKind;
+  readonly place: Place;
+  /** Point: `from` only. Stretch: both. Branch and general: neither. */
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+  /** The branch, for `branch`. */
+  readonly tieInId: string | null;
+  /** Hundredths of the unit, so `1250` of `ft` is 12.5 ft. */
+  readonly quantity: number;
+  readonly unit: string;
+  /** Per whole unit. */
+  readonly rate: Cents;
+  /** Basis points: 1000 is 10 %. Markup first, then tax on the marked-up amount. */
+  readonly markup: number;
+  readonly tax: number;
+  /** How a general item is spread. */
+  readonly spread: Spread;
+  /** Its own rule, if not the line's. */
+  readonly rule: SplitRule | null;
+  /** One property pays it all. */
+  readonly payerId: string | null;
+  /** What somebody says caused it. Kept apart from the split. */
+  readonly allegedCause: string;
+  readonly note: string;
+}

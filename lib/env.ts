@@ -1,0 +1,36 @@
+import path from "node:path";
+import { z } from "zod";
+
+const Env = z.object({
+  WYEBOOK_DATA: z.string().min(1).default("data"),
+  PORT: z.coerce.number().int().min(1).max(65_535).default(3200),
+  WYEBOOK_TODAY: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .optional(),
+  WYEBOOK_ADDRESS: z.string().optional(),
+  NODE_ENV: z.string().default("development"),
+});
+
+export interface Env {
+  /** Folder of the database, the stored files and the unsent mail. */
+  readonly dataFolder: string;
+  readonly port: number;
+  /** Fixes the day for demonstrations and tests; null: the office's own calendar. */
+  readonly today: string | null;
+  /** The address that people type, if cookies must be marked secure: `https://…`. */
+  readonly address: string | null;
+  readonly production: boolean;
+}
+
+/** Reads the environment; the only place that does. Throws where a value makes no sense. */
+export function readEnv(source: Record<string, string | undefined> = process.env): Env {
+  const env = Env.parse(source);
+  return {
+    dataFolder: path.resolve(env.WYEBOOK_DATA),
+    port: env.PORT,
+    today: env.WYEBOOK_TODAY ?? null,
+    address: env.WYEBOOK_ADDRESS ?? null,
+    production: env.NODE_ENV === "production",
+  };
+}
