@@ -26,8 +26,16 @@ export default {
     ),
     forbid("nothing-imports-app", { pathNot: "^(app|tests)/" }, { path: "^app/" }),
     forbid("nothing-imports-tests", { pathNot: "^tests/" }, { path: "^tests/" }),
-    forbid("only-commands-import-seed", { pathNot: "^(tests|seed|lib/commands)/" }, { path: "^seed/" }),
-    forbid("nothing-imports-commands", { pathNot: "^(tests|lib/commands)/" }, { path: "^lib/commands/" }),
+    forbid(
+      "only-commands-import-seed",
+      { pathNot: "^(tests|seed|lib/commands)/" },
+      { path: "^seed/" },
+    ),
+    forbid(
+      "nothing-imports-commands",
+      { pathNot: "^(tests|lib/commands)/" },
+      { path: "^lib/commands/" },
+    ),
     forbid(
       "app-reads-through-queries",
       { path: "^app/", pathNot: "^app/_db\\.ts$" },

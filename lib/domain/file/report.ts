@@ -1,7 +1,7 @@
-import type { Day } from "../calendar/day.ts";
-import type { Cft } from "../line/station.ts";
-import type { Side, TieIn } from "../line/line.ts";
 import type { Clock } from "../calendar/clock.ts";
+import type { Day } from "../calendar/day.ts";
+import type { Side, TieIn } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
 import type { Band, Standing } from "../reconcile/pairing.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import type { SplitOutcome } from "../split/outcome.ts";
@@ -79,7 +79,13 @@ export interface Alignment {
 export interface CoverageSpan {
   readonly from: Cft;
   readonly to: Cft;
-  readonly state: "seen" | "under-water" | "blocked" | "not-in-view" | "not-recorded" | "not-inspected";
+  readonly state:
+    | "seen"
+    | "under-water"
+    | "blocked"
+    | "not-in-view"
+    | "not-recorded"
+    | "not-inspected";
 }
 
 /** Something in the file that contradicts itself; shown, never guessed away. */

@@ -1,5 +1,5 @@
-import type { Language } from "../party/party.ts";
 import type { Cft } from "../line/station.ts";
+import type { Language } from "../party/party.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
 import type { LetterKind } from "./notice.ts";
 

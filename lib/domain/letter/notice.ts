@@ -53,7 +53,13 @@ export const DELIVERY_METHODS = [
 ] as const;
 export type DeliveryMethod = (typeof DELIVERY_METHODS)[number];
 
-export const DELIVERY_OUTCOMES = ["on-its-way", "delivered", "returned", "unclaimed", "failed"] as const;
+export const DELIVERY_OUTCOMES = [
+  "on-its-way",
+  "delivered",
+  "returned",
+  "unclaimed",
+  "failed",
+] as const;
 export type DeliveryOutcome = (typeof DELIVERY_OUTCOMES)[number];
 
 /** One attempt to deliver a notice, with its proof. */

@@ -17,8 +17,8 @@ export function formatDrawingStation(station: Cft): string {
   const sign = station < 0 ? "-" : "";
   const size = Math.abs(station);
   const hundreds = Math.floor(size / 10_000);
-  const rest = plainFeet(size % 10_000);
-  return `${sign}${hundreds}+${rest.padStart(rest.includes(".") ? rest.indexOf(".") === 1 ? rest.length + 1 : rest.length : 2, "0")}`;
+  const [whole = "0", decimals = "0"] = plainFeet(size % 10_000).split(".");
+  return `${sign}${hundreds}+${whole.padStart(2, "0")}.${decimals}`;
 }
 
 /** `2600` → `26.0`; always one decimal, two where the hundredth is not zero. */
@@ -30,7 +30,10 @@ export function plainFeet(length: Cft): string {
 
 /** Feet as typed (`26`, `26.05`, `26 ft`, `0+26.0`) → hundredths, or null if it is not a length. */
 export function parseFeet(text: string): Cft | null {
-  const plain = text.trim().toLowerCase().replace(/\s*(ft|feet|foot|')\.?$/, "");
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replace(/\s*(ft|feet|foot|')\.?$/, "");
   const drawn = /^(\d+)\+(\d{1,2}(?:\.\d{1,2})?)$/.exec(plain);
   if (drawn) return Number(drawn[1]) * 10_000 + Math.round(Number(drawn[2]) * 100);
   if (!/^-?(\d+(\.\d*)?|\.\d+)$/.test(plain)) return null;

@@ -1,5 +1,5 @@
-import type { SheetKind } from "../responsibility/authority.ts";
 import type { LetterBlock } from "../letter/letter.ts";
+import type { SheetKind } from "../responsibility/authority.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
 
 export interface Sheet {

@@ -36,7 +36,14 @@ export interface Unit {
   readonly note: string;
 }
 
-export const PARTY_KINDS = ["person", "firm", "trust", "estate", "association", "public-body"] as const;
+export const PARTY_KINDS = [
+  "person",
+  "firm",
+  "trust",
+  "estate",
+  "association",
+  "public-body",
+] as const;
 export type PartyKind = (typeof PARTY_KINDS)[number];
 
 export const LANGUAGES = ["en", "es"] as const;

@@ -1,5 +1,5 @@
-import type { Day } from "../calendar/day.ts";
 import type { ClockRule, Holiday } from "../calendar/clock-rule.ts";
+import type { Day } from "../calendar/day.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Address } from "../party/party.ts";
 

@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
 import type { Side } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
 
 /** What the strip tells on each page of the file. */
 export const STRIP_TOPICS = ["all", "who", "record", "camera", "agree", "answers", "cost"] as const;
@@ -8,14 +8,7 @@ export type StripTopic = (typeof STRIP_TOPICS)[number];
 /** A thing on the strip that can be selected, with the id that tables share. */
 export interface StripMark {
   readonly id: string;
-  readonly kind:
-    | "main"
-    | "entry"
-    | "tie-in"
-    | "fault"
-    | "point"
-    | "water"
-    | "upper-end";
+  readonly kind: "main" | "entry" | "tie-in" | "fault" | "point" | "water" | "upper-end";
   readonly station: Cft;
   readonly toStation: Cft | null;
   /** Half width of the whisker; 0 where exact. */

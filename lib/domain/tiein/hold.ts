@@ -1,7 +1,14 @@
 import type { Day } from "../calendar/day.ts";
 
 /** What a hold stops. */
-export const HOLD_STOPS = ["capping", "lining", "final-split", "demand", "submission", "digging"] as const;
+export const HOLD_STOPS = [
+  "capping",
+  "lining",
+  "final-split",
+  "demand",
+  "submission",
+  "digging",
+] as const;
 export type HoldStop = (typeof HOLD_STOPS)[number];
 
 export const HOLD_CAUSES = [

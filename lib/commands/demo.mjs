@@ -1,0 +1,28 @@
+// npm run demo: installs, fills the demo once, builds, serves.
+import fs from "node:fs";
+import path from "node:path";
+import { build, install, ROOT, requireNode, requirePort, run, say, serve } from "./house.mjs";
+
+requireNode();
+const port = await requirePort("npm run demo");
+install();
+const dataFolder = path.resolve(ROOT, process.env.WYEBOOK_DATA ?? "data/demo");
+if (fs.existsSync(path.join(dataFolder, "wyebook.db"))) {
+  say(`The data folder ${dataFolder} is there already and is left as it is.`);
+} else {
+  say("Filling the demo …");
+  run(process.execPath, ["--import", "tsx", "seed/index.ts"], {
+    env: { WYEBOOK_DATA: dataFolder },
+    words: "The demo could not be filled; the words above say why. Nothing else was changed.",
+  });
+}
+build();
+serve({
+  port,
+  dataFolder,
+  ready: () => {
+    say(`\nWyebook's demo is at http://localhost:${port}`);
+    say("Sign in as demo@example.com with the password demo-office-2026");
+    say("Stop it with Ctrl+C; what you change is kept for the next time.\n");
+  },
+});

@@ -1,0 +1,185 @@
+// What the commands share. Plain JavaScript on Node alone: it runs before anything is installed.
+import { spawn, spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import fs from "node:fs";
+import net from "node:net";
+import path from "node:path";
+
+export const ROOT = path.resolve(import.meta.dirname, "../..");
+
+const NEXT = path.join(ROOT, "node_modules/next/dist/bin/next");
+
+/** Says a sentence to the person at the keyboard. */
+export function say(words) {
+  console.log(words);
+}
+
+/** Stops with words instead of a stack. */
+export function stop(words) {
+  console.error(`\n${words}\n`);
+  process.exit(1);
+}
+
+/** Refuses a Node that the libraries do not run on. */
+export function requireNode() {
+  const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
+  if (major > 20 || (major === 20 && minor >= 19)) return;
+  stop(
+    `Wyebook needs Node 20.19 or newer; this is Node ${process.versions.node}. Install Node 20 and run the command again.`,
+  );
+}
+
+/** Runs a command to its end; stops with `words` if it fails. Returns what it printed when `quiet`. */
+export function run(command, args, { env = {}, words, quiet = false } = {}) {
+  const done = spawnSync(command, args, {
+    cwd: ROOT,
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
+    stdio: quiet ? ["ignore", "pipe", "pipe"] : ["ignore", "inherit", "inherit"],
+    encoding: "utf8",
+    maxBuffer: 256 * 1024 * 1024,
+  });
+  if (done.status !== 0 && words) {
+    if (quiet) console.error(`${done.stdout ?? ""}${done.stderr ?? ""}`);
+    stop(words);
+  }
+  return { status: done.status ?? 1, output: `${done.stdout ?? ""}${done.stderr ?? ""}` };
+}
+
+/** Installs the packages named in the lock file, unless exactly these are installed already. */
+export function install() {
+  const lock = fs.readFileSync(path.join(ROOT, "package-lock.json"));
+  const wanted = createHash("sha256").update(lock).update(process.versions.modules).digest("hex");
+  const stamp = path.join(ROOT, "node_modules/.wyebook-installed");
+  if (fs.existsSync(stamp) && fs.readFileSync(stamp, "utf8") === wanted) return;
+  say("Installing packages (one to three minutes) …");
+  run("npm", ["ci", "--no-fund", "--no-audit", "--loglevel=error"], {
+    words:
+      "The packages could not be installed; npm's own words are above. Check the network, and that a C++ compiler, make and python3 are there (Debian: apt-get install g++ make python3), then run the command again.",
+  });
+  fs.writeFileSync(stamp, wanted);
+}
+
+/** Builds the pages, unless nothing changed since the last build. */
+export function build() {
+  const wanted = fingerprint(
+    ["app", "lib", "db"],
+    ["next.config.mjs", "package-lock.json", "tsconfig.json"],
+  );
+  const stamp = path.join(ROOT, ".next/wyebook-built");
+  if (fs.existsSync(stamp) && fs.readFileSync(stamp, "utf8") === wanted) return;
+  say("Building (about a minute) …");
+  run(process.execPath, [NEXT, "build"], {
+    quiet: true,
+    words: "The build failed; its words are above. If you changed nothing, run: npm run verify",
+  });
+  fs.writeFileSync(stamp, wanted);
+}
+
+function fingerprint(folders, files) {
+  const hash = createHash("sha256");
+  for (const folder of folders) {
+    for (const name of fs.readdirSync(path.join(ROOT, folder), { recursive: true }).sort()) {
+      const file = path.join(ROOT, folder, String(name));
+      if (fs.statSync(file).isFile()) hash.update(String(name)).update(fs.readFileSync(file));
+    }
+  }
+  for (const file of files) hash.update(fs.readFileSync(path.join(ROOT, file)));
+  return hash.digest("hex");
+}
+
+/** The port to serve on, or stops in words when it is not one or is taken. */
+export async function requirePort(command) {
+  const asked = process.env.PORT ?? "3200";
+  const port = Number(asked);
+  if (!Number.isInteger(port) || port < 1 || port > 65_535) {
+    stop(
+      `PORT is "${asked}", which is not a port number. Use a whole number from 1 to 65535, for example: PORT=3201 ${command}`,
+    );
+  }
+  if (!(await portIsFree(port))) {
+    stop(
+      `Port ${port} is taken by another program, so Wyebook was not started. If it is an earlier Wyebook, it is at http://localhost:${port}; otherwise choose another port: PORT=${port + 1} ${command}`,
+    );
+  }
+  return port;
+}
+
+function portIsFree(port) {
+  return new Promise((resolve) => {
+    const probe = net.createServer();
+    probe.once("error", () => resolve(false));
+    probe.once("listening", () => probe.close(() => resolve(true)));
+    probe.listen(port, host());
+  });
+}
+
+/** Loopback unless the office opens it to its own network with WYEBOOK_HOST=0.0.0.0. */
+function host() {
+  return process.env.WYEBOOK_HOST ?? "127.0.0.1";
+}
+
+/**
+ * Serves the pages and runs the worker (PDFs and mail) until one is told to stop.
+ * A worker that dies is started again; a page server that dies ends the command.
+ */
+export function serve({ port, dataFolder, ready }) {
+  const env = {
+    ...process.env,
+    NODE_ENV: "production",
+    NEXT_TELEMETRY_DISABLED: "1",
+    PORT: String(port),
+    WYEBOOK_DATA: dataFolder,
+  };
+  const options = { cwd: ROOT, env, stdio: ["ignore", "inherit", "inherit"] };
+  let stopping = false;
+  let worker = startWorker();
+
+  function startWorker() {
+    const child = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], options);
+    child.once("exit", () => {
+      if (!stopping)
+        setTimeout(() => {
+          if (!stopping) worker = startWorker();
+        }, 2000);
+    });
+    return child;
+  }
+
+  const pages = spawn(process.execPath, [NEXT, "start", "-p", String(port), "-H", host()], {
+    ...options,
+    stdio: ["ignore", "ignore", "inherit"],
+  });
+  pages.once("exit", (code) => {
+    if (stopping) return;
+    stopping = true;
+    worker.kill("SIGTERM");
+    stop(`The page server ended (code ${code}). Its words are above.`);
+  });
+  for (const signal of ["SIGINT", "SIGTERM"]) {
+    process.once(signal, () => {
+      stopping = true;
+      pages.kill("SIGTERM");
+      worker.kill("SIGTERM");
+    });
+  }
+  whenAnswering(port).then((answers) => {
+    if (answers) ready();
+    else if (!stopping) stop(`Nothing answered on port ${port} within a minute.`);
+  });
+}
+
+async function whenAnswering(port) {
+  for (let tries = 0; tries < 240; tries += 1) {
+    const open = await new Promise((resolve) => {
+      const socket = net.connect(port, host() === "0.0.0.0" ? "127.0.0.1" : host());
+      socket.once("connect", () => {
+        socket.destroy();
+        resolve(true);
+      });
+      socket.once("error", () => resolve(false));
+    });
+    if (open) return true;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+  return false;
+}
