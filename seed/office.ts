@@ -1,0 +1,251 @@
+import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
+import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Authority } from "#lib/domain/responsibility/authority.ts";
+
+/** Invented firm, invented people. */
+export const OFFICE: Office = {
+  name: "Harrow & Teal Drain and Sewer",
+  licence: "HARROTD000ZZ",
+  licenceExpiresOn: "2027-06-30",
+  bond: "Surety bond 55-0110, $12,000",
+  bondExpiresOn: "2027-02-28",
+  insurance: "General liability, $1,000,000, certificate 55-0142",
+  insuranceExpiresOn: "2026-12-31",
+  address: { street: "240 Tannery Road", unit: "", city: "Quillhaven", state: "WA", zip: "98000" },
+  phone: "(360) 555-0100",
+  email: "office@example.com",
+  zone: "America/Los_Angeles",
+};
+
+export const PASSWORD = "demo-office-2026";
+
+export const PEOPLE = [
+  { name: "Dana Okafor", email: "demo@example.com", role: "admin" },
+  { name: "Ruth Lindqvist", email: "ruth@example.com", role: "office" },
+  { name: "Marek Łódź", email: "marek@example.com", role: "field" },
+  { name: "Ines Peña", email: "ines@example.com", role: "viewer" },
+] as const;
+
+const DISTRICT = "authority-quillhaven";
+const AS_OF = "2026-11-02";
+
+function requirement(
+  id: string,
+  rest: Pick<Authority["requirements"][number], "sheet" | "title" | "detail" | "mandatory">,
+) {
+  return {
+    id: `${DISTRICT}-${id}`,
+    authorityId: DISTRICT,
+    citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
+    asOf: AS_OF,
+    ...rest,
+  };
+}
+
+function holidays(): Authority["holidays"] {
+  return [2026, 2027].flatMap((year) =>
+    federalHolidays(year).map(({ day, name }) => ({
+      id: `${DISTRICT}-holiday-${day}`,
+      authorityId: DISTRICT,
+      day,
+      name,
+    })),
+  );
+}
+
+/** An invented district with rules of the usual kinds, and the state's one-call clock. */
+export const AUTHORITY: Authority = {
+  id: DISTRICT,
+  name: "Quillhaven Sewer District",
+  office: "Side sewer counter, second floor",
+  address: { street: "1 Weir Street", unit: "", city: "Quillhaven", state: "WA", zip: "98000" },
+  phone: "(360) 555-0150",
+  email: "sidesewer@example.org",
+  note: "Invented for the demo. Check every rule of a real authority before use.",
+  rules: [
+    {
+      id: `${DISTRICT}-rule-main`,
+      authorityId: DISTRICT,
+      title: "Owners to the main, shared by those who use it",
+      pattern: "owners-to-main",
+      boundary: "main-connection",
+      sharedRule: "all-whose-flow-passes",
+      citation: "Quillhaven District Code 14.20.060 (invented)",
+      url: "https://code.example.org/14.20.060",
+      asOf: AS_OF,
+      note: "The connection at the main is the district's.",
+    },
+    {
+      id: `${DISTRICT}-rule-row`,
+      authorityId: DISTRICT,
+      title: "District in the right-of-way, where it accepted the pipe",
+      pattern: "authority-in-right-of-way",
+      boundary: "right-of-way-line",
+      sharedRule: "all-whose-flow-passes",
+      citation: "Quillhaven District Code 14.20.075 (invented)",
+      url: "https://code.example.org/14.20.075",
+      asOf: AS_OF,
+      note: "Only for lines laid after 1990 and accepted in writing.",
+    },
+  ],
+  requirements: [
+    requirement("application", {
+      sheet: "application",
+      title: "Application data",
+      detail: "All site addresses, owners, parcel numbers, contractor and licence.",
+      mandatory: true,
+    }),
+    requirement("drawing", {
+      sheet: "line-drawing",
+      title: "Line drawing to scale",
+      detail: "1 in = 10 ft or 1 in = 20 ft, with stations from the main.",
+      mandatory: true,
+    }),
+    requirement("schedule", {
+      sheet: "schedule-of-connections",
+      title: "Schedule of connections",
+      detail: "Every connection on record or found, with what was done to settle it.",
+      mandatory: true,
+    }),
+    requirement("log", {
+      sheet: "observation-log",
+      title: "Camera observation log",
+      detail: "",
+      mandatory: true,
+    }),
+    requirement("scope", { sheet: "scope", title: "Scope of work", detail: "", mandatory: true }),
+    requirement("consents", {
+      sheet: "consents",
+      title: "Consent to dig from each owner whose lot is opened",
+      detail: "",
+      mandatory: true,
+    }),
+    requirement("notice", {
+      sheet: "proof-of-notice",
+      title: "Proof of notice to every owner on the line",
+      detail: "",
+      mandatory: true,
+    }),
+    requirement("standing", {
+      sheet: "contractor-standing",
+      title: "Contractor's licence, bond and insurance",
+      detail: "None may expire before the work ends.",
+      mandatory: true,
+    }),
+    requirement("easement", {
+      sheet: "upload",
+      title: "Recorded easement for each lot crossed",
+      detail: "A copy with the recording number.",
+      mandatory: true,
+    }),
+    requirement("video", {
+      sheet: "upload",
+      title: "Photograph of the main connection",
+      detail: "",
+      mandatory: false,
+    }),
+  ],
+  fees: [
+    {
+      id: `${DISTRICT}-fee-base`,
+      authorityId: DISTRICT,
+      title: "Repair of a side sewer",
+      amount: 28_000,
+      per: "permit",
+      citation: "Quillhaven fee schedule 2026 (invented)",
+      asOf: AS_OF,
+    },
+    {
+      id: `${DISTRICT}-fee-connection`,
+      authorityId: DISTRICT,
+      title: "Each building connected",
+      amount: 1_000,
+      per: "connection",
+      citation: "Quillhaven fee schedule 2026 (invented)",
+      asOf: AS_OF,
+    },
+  ],
+  clockRules: [
+    {
+      id: `${DISTRICT}-clock-locate-opens`,
+      authorityId: DISTRICT,
+      title: "Locate marks: earliest start",
+      event: "locate-called",
+      count: 2,
+      unit: "business-days",
+      way: "after",
+      countsEventDay: false,
+      fullDays: true,
+      roll: "none",
+      mailDays: 0,
+      meaning: "not-before",
+      citation: "RCW 19.122.030",
+      asOf: "2025-08-11",
+    },
+    {
+      id: `${DISTRICT}-clock-locate-closes`,
+      authorityId: DISTRICT,
+      title: "Locate notice: latest start",
+      event: "locate-called",
+      count: 10,
+      unit: "business-days",
+      way: "after",
+      countsEventDay: false,
+      fullDays: false,
+      roll: "none",
+      mailDays: 0,
+      meaning: "not-after",
+      citation: "RCW 19.122.030",
+      asOf: "2025-08-11",
+    },
+    {
+      id: `${DISTRICT}-clock-permit`,
+      authorityId: DISTRICT,
+      title: "Permit expires",
+      event: "permit-issued",
+      count: 90,
+      unit: "calendar-days",
+      way: "after",
+      countsEventDay: false,
+      fullDays: false,
+      roll: "none",
+      mailDays: 0,
+      meaning: "expires",
+      citation: "Quillhaven District Code 14.20.110 (invented)",
+      asOf: AS_OF,
+    },
+    {
+      id: `${DISTRICT}-clock-corrections`,
+      authorityId: DISTRICT,
+      title: "Answer the district's corrections",
+      event: "corrections-asked",
+      count: 30,
+      unit: "calendar-days",
+      way: "after",
+      countsEventDay: false,
+      fullDays: false,
+      roll: "forwards",
+      mailDays: 0,
+      meaning: "due-by",
+      citation: "Quillhaven District Code 14.20.090 (invented)",
+      asOf: AS_OF,
+    },
+    {
+      id: `${DISTRICT}-clock-pause`,
+      authorityId: DISTRICT,
+      title: "Tell occupants before drains are paused",
+      event: "drains-paused",
+      count: 24,
+      unit: "hours",
+      way: "before",
+      countsEventDay: false,
+      fullDays: false,
+      roll: "backwards",
+      mailDays: 0,
+      meaning: "due-by",
+      citation: "Quillhaven Side Sewer Handbook, part 6 (invented)",
+      asOf: AS_OF,
+    },
+  ],
+  holidays: holidays(),
+};

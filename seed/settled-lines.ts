@@ -1,0 +1,390 @@
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { PermitState } from "#lib/domain/permit/permit.ts";
+import type { Actor } from "#lib/operations/act.ts";
+import { changeDelivery } from "#lib/operations/change-delivery.ts";
+import { chooseRule } from "#lib/operations/choose-rule.ts";
+import { chooseSplit } from "#lib/operations/choose-split.ts";
+import { closeLine } from "#lib/operations/close-line.ts";
+import { decidePairing } from "#lib/operations/decide-pairing.ts";
+import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { openLine } from "#lib/operations/open-line.ts";
+import { recordConsent } from "#lib/operations/record-consent.ts";
+import { saveLine } from "#lib/operations/save-line.ts";
+import { sendNotices } from "#lib/operations/send-notices.ts";
+import { stepPermit } from "#lib/operations/step-permit.ts";
+import { addRows, type deskAt, fileOf, must } from "./desk.ts";
+import { AUTHORITY } from "./office.ts";
+import { anchor, entry, party, property, role, run, seen, unit, work } from "./rows.ts";
+
+type Desk = ReturnType<typeof deskAt>;
+
+interface House {
+  readonly street: string;
+  readonly owner: string;
+  readonly phone: string;
+  readonly units: number;
+  /** Where the card and where the camera has it. */
+  readonly card: number;
+  readonly camera: number;
+}
+
+interface Story {
+  readonly key: string;
+  readonly name: string;
+  readonly houses: readonly House[];
+  readonly upperEnd: number;
+  readonly openedOn: Day;
+  readonly ranOn: Day;
+  readonly decidedOn: Day;
+  readonly toldOn: Day;
+  readonly scope: readonly ReturnType<typeof work>[];
+  readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
+  readonly ticket: { readonly number: string; readonly calledOn: Day; readonly workBeginsOn: Day };
+  readonly closedOn: Day | null;
+}
+
+/** Three houses, all settled and agreed; the permit waits for its fees. */
+export const ROPEWALK: Story = {
+  key: "rw",
+  name: "Ropewalk Lane, 3 to 7",
+  houses: [
+    {
+      street: "3 Ropewalk Lane",
+      owner: "Imani Castellane",
+      phone: "(360) 555-0133",
+      units: 1,
+      card: 2_000,
+      camera: 2_000,
+    },
+    {
+      street: "5 Ropewalk Lane",
+      owner: "Rafael and June Ostrander",
+      phone: "(360) 555-0135",
+      units: 2,
+      card: 6_000,
+      camera: 6_030,
+    },
+    {
+      street: "7 Ropewalk Lane",
+      owner: "Petra Vandermolen",
+      phone: "(360) 555-0137",
+      units: 1,
+      card: 10_000,
+      camera: 10_000,
+    },
+  ],
+  upperEnd: 10_000,
+  openedOn: "2026-09-14",
+  ranOn: "2026-09-17",
+  decidedOn: "2026-09-21",
+  toldOn: "2026-10-05",
+  scope: [
+    work("rw-s1", "Line the pipe, 10 to 70 ft", {
+      place: "stretch",
+      from: 1_000,
+      to: 7_000,
+      quantity: 6_000,
+      unit: "ft",
+      rate: 10_000,
+    }),
+    work("rw-s2", "Permit and inspection fees", { rate: 31_000 }),
+  ],
+  permit: {
+    number: "SS-26-0818",
+    steps: [
+      ["drafting", "2026-10-20"],
+      ["submitted", "2026-11-02"],
+      ["in-review", "2026-11-04"],
+      ["approved-fees-due", "2026-11-20"],
+    ],
+  },
+  ticket: { number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: "2026-12-01" },
+  closedOn: null,
+};
+
+/** Two houses; mended, inspected, closed. */
+export const TOLLGATE: Story = {
+  key: "tg",
+  name: "Tollgate Court, 1 and 2",
+  houses: [
+    {
+      street: "1 Tollgate Court",
+      owner: "Mireille Quennell",
+      phone: "(360) 555-0161",
+      units: 1,
+      card: 3_150,
+      camera: 3_200,
+    },
+    {
+      street: "2 Tollgate Court",
+      owner: "Sander Oyelaran",
+      phone: "(360) 555-0162",
+      units: 1,
+      card: 5_800,
+      camera: 5_790,
+    },
+  ],
+  upperEnd: 5_800,
+  openedOn: "2026-05-04",
+  ranOn: "2026-05-06",
+  decidedOn: "2026-05-08",
+  toldOn: "2026-05-18",
+  scope: [
+    work("tg-s1", "Dig and replace the collapsed stretch", {
+      work: "replacement",
+      place: "stretch",
+      from: 1_400,
+      to: 2_200,
+      quantity: 800,
+      unit: "ft",
+      rate: 26_000,
+    }),
+    work("tg-s2", "Permit and inspection fees", { rate: 30_000 }),
+  ],
+  permit: {
+    number: "SS-26-0402",
+    steps: [
+      ["drafting", "2026-06-01"],
+      ["submitted", "2026-06-08"],
+      ["in-review", "2026-06-09"],
+      ["approved-fees-due", "2026-06-15"],
+      ["issued", "2026-06-17"],
+      ["working", "2026-06-29"],
+      ["inspection-requested", "2026-06-30"],
+      ["passed-may-backfill", "2026-07-01"],
+      ["as-built-submitted", "2026-07-06"],
+      ["final", "2026-07-10"],
+    ],
+  },
+  ticket: { number: "26-555-0144", calledOn: "2026-06-22", workBeginsOn: "2026-06-29" },
+  closedOn: "2026-07-24",
+};
+
+export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
+  const act = desk(actor, story.openedOn);
+  const { lineId } = must(
+    openLine(act, { name: story.name, town: "Quillhaven, WA", authorityId: AUTHORITY.id }),
+  );
+  must(
+    chooseRule(act, { lineId, authorityId: AUTHORITY.id, ruleId: AUTHORITY.rules[0]?.id ?? null }),
+  );
+  must(
+    saveLine(act, {
+      lineId,
+      facts: { material: "vitrified-clay", diameter: 6, upperEnd: story.upperEnd },
+    }),
+  );
+  addHouses(act, lineId, story);
+  addCamera(desk(actor, story.ranOn), lineId, story);
+  settle(desk(actor, story.decidedOn), lineId, story);
+  const splitId = tell(desk, actor, lineId, story);
+  permit(desk, actor, lineId, story);
+  if (story.closedOn)
+    must(
+      closeLine(desk(actor, story.closedOn), {
+        lineId,
+        reason: `Final on permit ${story.permit.number}; split ${splitId} paid by all`,
+      }),
+    );
+}
+
+type SeedAct = ReturnType<Desk>;
+
+function addHouses(act: SeedAct, lineId: string, { key, houses }: Story): void {
+  const at = (index: number) => `${key}-h${index + 1}`;
+  addRows(
+    act,
+    { lineId, table: "properties" },
+    houses.map((house, index) => property(at(index), house.street)),
+  );
+  addRows(
+    act,
+    { lineId, table: "units" },
+    houses.flatMap((house, index) =>
+      Array.from({ length: house.units }, (_, number) =>
+        unit(`${at(index)}-u${number + 1}`, at(index), {
+          name: house.units > 1 ? `Unit ${number + 1}` : "",
+        }),
+      ),
+    ),
+  );
+  addRows(
+    act,
+    { lineId, table: "parties" },
+    houses.map((house, index) => party(`${at(index)}-owner`, house.owner, { phone: house.phone })),
+  );
+  addRows(
+    act,
+    { lineId, table: "roles" },
+    houses.flatMap((_, index) => [
+      role(`${at(index)}-owner`, at(index), "owner"),
+      role(`${at(index)}-owner`, at(index), "occupant", { unitId: `${at(index)}-u1` }),
+    ]),
+  );
+  addRows(act, { lineId, table: "records" }, [
+    {
+      id: `${key}-card`,
+      kind: "card",
+      title: "Side sewer card",
+      number: `${key.toUpperCase()}-1`,
+      dated: "1966",
+      measuredFrom: "main",
+      length: null,
+      obtainedOn: act.today,
+      uploadId: null,
+      note: "",
+    },
+  ]);
+  addRows(
+    act,
+    { lineId, table: "entries" },
+    houses.map((house, index) =>
+      entry(`${key}-e${index + 1}`, `${key}-card`, {
+        label: house.street,
+        distance: house.card,
+        side: "left",
+        material: "vitrified-clay",
+        propertyId: at(index),
+      }),
+    ),
+  );
+}
+
+function addCamera(act: SeedAct, lineId: string, { key, houses, upperEnd, ranOn }: Story): void {
+  const runId = `${key}-run1`;
+  addRows(act, { lineId, table: "runs" }, [
+    run(runId, {
+      name: "Run 1",
+      ranOn,
+      direction: "downstream",
+      accessPoint: "Cleanout at the upper end",
+      zeroAt: "centre of the cleanout",
+      toCounter: upperEnd,
+    }),
+  ]);
+  addRows(act, { lineId, table: "anchors" }, [
+    anchor(`${runId}-a1`, runId, { kind: "main-connection", counter: upperEnd, station: 0 }),
+  ]);
+  addRows(
+    act,
+    { lineId, table: "observations" },
+    houses.map((house, index) =>
+      seen(`${key}-o${index + 1}`, runId, {
+        counter: upperEnd - house.camera,
+        clock: 3,
+        diameter: 4,
+        material: "vitrified-clay",
+        fitting: "wye",
+      }),
+    ),
+  );
+}
+
+function settle(act: SeedAct, lineId: string, { key, houses, scope }: Story): void {
+  houses.forEach((_, index) => {
+    const tieInId =
+      fileOf(act, lineId).observations.find((each) => each.id === `${key}-o${index + 1}`)
+        ?.tieInId ?? "";
+    must(
+      decidePairing(act, {
+        lineId,
+        entryId: `${key}-e${index + 1}`,
+        tieInId,
+        state: "accepted",
+        reason: "Same side, size and place",
+      }),
+    );
+  });
+  addRows(act, { lineId, table: "scope" }, scope);
+}
+
+function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }: Story): string {
+  const act = desk(actor, toldOn);
+  const choice = {
+    rule: "portion-used",
+    faultStation: null,
+    payerId: null,
+    unknownShares: "carried",
+  } as const;
+  const { splitId } = must(
+    chooseSplit(act, {
+      lineId,
+      choice,
+      reason: "Each foot is paid by those whose flow passes it; all three owners asked for it",
+    }),
+  );
+  for (const kind of ["finding", "proposed-split"] as const) {
+    const { noticeIds } = must(
+      draftNotices(act, {
+        lineId,
+        kind,
+        replyBy: null,
+        recipients: houses.map((_, index) => ({
+          partyId: `${key}-h${index + 1}-owner`,
+          propertyId: `${key}-h${index + 1}`,
+          tieInId: null,
+          splitId: kind === "proposed-split" ? splitId : null,
+        })),
+      }),
+    );
+    must(sendNotices(act, { lineId, noticeIds, method: "first-class", sentOn: toldOn }));
+  }
+  const file = fileOf(act, lineId);
+  for (const delivery of file.deliveries) {
+    must(
+      changeDelivery(act, {
+        lineId,
+        deliveryId: delivery.id,
+        outcome: "delivered",
+        outcomeOn: toldOn,
+        tracking: "",
+        note: "",
+        proofUploadId: null,
+      }),
+    );
+  }
+  const shares = file.splits.at(-1)?.shares ?? [];
+  houses.forEach((_, index) => {
+    const propertyId = `${key}-h${index + 1}`;
+    const amount = shares.find((share) => share.propertyId === propertyId)?.amount ?? null;
+    for (const kind of ["enter", "dig", "pay"] as const) {
+      must(
+        recordConsent(act, {
+          lineId,
+          kind,
+          partyId: `${propertyId}-owner`,
+          propertyId,
+          state: "given",
+          stateOn: toldOn,
+          splitId: kind === "pay" ? splitId : null,
+          amount: kind === "pay" ? amount : null,
+          recordingNumber: "",
+          uploadId: null,
+          note: "Signed at the meeting",
+        }),
+      );
+    }
+  });
+  return splitId;
+}
+
+function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
+  const first = desk(actor, story.permit.steps[0]?.[1] ?? story.toldOn);
+  addRows(first, { lineId, table: "permits" }, [
+    {
+      id: `${story.key}-permit`,
+      kind: "side-sewer",
+      number: story.permit.number,
+      expiresOn: null,
+      note: "",
+    },
+  ]);
+  for (const [state, on] of story.permit.steps) {
+    must(
+      stepPermit(desk(actor, on), { lineId, permitId: `${story.key}-permit`, state, on, note: "" }),
+    );
+  }
+  addRows(desk(actor, story.ticket.calledOn), { lineId, table: "locateTickets" }, [
+    { id: `${story.key}-ticket`, ...story.ticket, note: "" },
+  ]);
+}
