@@ -1,0 +1,74 @@
+import type { Cents } from "../money/cents.ts";
+import type { Share, SplitOutcome } from "./outcome.ts";
+import type { SplitRule } from "./split.ts";
+
+/** One payer's amount under one rule. */
+export interface ComparedCell {
+  readonly rule: SplitRule;
+  readonly share: Share | null;
+  /** Zero where the payer has no share under this rule. */
+  readonly amount: Cents;
+  /** Against the rule that the others are held against; null for that rule itself, or without one. */
+  readonly difference: Cents | null;
+}
+
+export interface ComparedPayer {
+  /** A property, or the tie-in of an owner who is not known. */
+  readonly key: string;
+  readonly label: string;
+  readonly unknown: boolean;
+  /** One per outcome, in their order; null where the rule could not be worked out. */
+  readonly cells: readonly (ComparedCell | null)[];
+  readonly least: Cents;
+  readonly most: Cents;
+}
+
+/**
+ * Every payer against every rule. Payers come in the order in which the outcomes name them, each
+ * once; `against` is the rule whose amounts the differences are measured from.
+ */
+export function compareSplits(
+  outcomes: readonly SplitOutcome[],
+  against: SplitRule | null,
+): ComparedPayer[] {
+  const workable = outcomes.filter((outcome) => outcome.refusal === null);
+  const base = workable.find((outcome) => outcome.choice.rule === against) ?? null;
+  const payers = new Map<string, Share>();
+  for (const share of workable.flatMap((outcome) => outcome.shares)) {
+    if (!payers.has(payerKey(share))) payers.set(payerKey(share), share);
+  }
+  return [...payers].map(([key, first]) => {
+    const cells = outcomes.map((outcome) => cellOf(outcome, key, base));
+    const amounts = cells.filter((cell) => cell !== null).map((cell) => cell.amount);
+    return {
+      key,
+      label: first.label,
+      unknown: first.propertyId === null,
+      cells,
+      least: Math.min(...amounts),
+      most: Math.max(...amounts),
+    };
+  });
+}
+
+/** What names a payer: the property, else the tie-in whose owner is not known. */
+export function payerKey(share: Pick<Share, "propertyId" | "tieInId">): string {
+  return share.propertyId ?? share.tieInId ?? "unknown";
+}
+
+function cellOf(
+  outcome: SplitOutcome,
+  key: string,
+  base: SplitOutcome | null,
+): ComparedCell | null {
+  if (outcome.refusal !== null) return null;
+  const share = shareOf(outcome, key);
+  const amount = share?.amount ?? 0;
+  const difference =
+    base === null || base === outcome ? null : amount - (shareOf(base, key)?.amount ?? 0);
+  return { rule: outcome.choice.rule, share, amount, difference };
+}
+
+function shareOf(outcome: SplitOutcome, key: string): Share | null {
+  return outcome.shares.find((share) => payerKey(share) === key) ?? null;
+}
