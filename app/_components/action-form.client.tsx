@@ -1,0 +1,99 @@
+"use client";
+
+import {
+  createContext,
+  type FormEvent,
+  type ReactNode,
+  startTransition,
+  useActionState,
+  useContext,
+  useEffect,
+  useId,
+  useRef,
+} from "react";
+import { type FormAction, type FormState, IDLE } from "#app/_form.ts";
+
+interface FormView {
+  readonly state: FormState;
+  readonly pending: boolean;
+}
+
+const FormContext = createContext<FormView>({ state: IDLE, pending: false });
+
+/** What the form around a field last answered, and whether it is on its way. */
+export function useFormView(): FormView {
+  return useContext(FormContext);
+}
+
+interface ActionFormProps {
+  readonly action: FormAction;
+  /** Said when it is done, in place of the action's own sentence. */
+  readonly done?: string;
+  readonly className?: string;
+  /** Empties the fields once done: for forms that add one thing after another. */
+  readonly reset?: boolean;
+  /** A question that must be answered with yes first, for steps that cannot be taken back. */
+  readonly confirm?: string;
+  readonly label?: string;
+  readonly children: ReactNode;
+}
+
+/**
+ * A form over a server action. What was typed stays when the action refuses; the sentence stands
+ * beside its field and at the form's foot. Works without scripts too.
+ */
+export function ActionForm({
+  action,
+  done,
+  className,
+  reset = false,
+  confirm,
+  label,
+  children,
+}: ActionFormProps) {
+  const [state, dispatch, pending] = useActionState(action, IDLE);
+  const form = useRef<HTMLFormElement>(null);
+  const footId = useId();
+
+  useEffect(() => {
+    if (state.status === "done" && reset) form.current?.reset();
+    if (state.status === "refused" && state.path !== "") focusField(form.current, state.path);
+  }, [state, reset]);
+
+  function submit(event: FormEvent<HTMLFormElement>) {
+    event.preventDefault();
+    if (confirm !== undefined && !window.confirm(confirm)) return;
+    const { submitter } = event.nativeEvent as SubmitEvent;
+    const typed = new FormData(event.currentTarget, submitter);
+    startTransition(() => dispatch(typed));
+  }
+
+  return (
+    <FormContext value={{ state, pending }}>
+      <form
+        ref={form}
+        action={dispatch}
+        onSubmit={submit}
+        className={className ?? "stack"}
+        aria-label={label}
+        aria-describedby={footId}
+      >
+        {children}
+        <div id={footId} className="form-foot" role="status" aria-live="polite">
+          {pending ? null : <Answer state={state} done={done} />}
+        </div>
+      </form>
+    </FormContext>
+  );
+}
+
+function Answer({ state, done }: { state: FormState; done: string | undefined }) {
+  if (state.status === "idle") return null;
+  if (state.status === "refused") return <p className="mend">{state.message}</p>;
+  return <p className="form-done">{done ?? state.message}</p>;
+}
+
+function focusField(form: HTMLFormElement | null, path: string) {
+  const field = form?.elements.namedItem(path);
+  if (field instanceof HTMLElement) field.focus();
+}

@@ -1,0 +1,155 @@
+import { parseFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+import type { CellKind, GridChoice, GridColumn } from "./column.ts";
+import { formatShortDay, parseTypedDay } from "./day-text.ts";
+
+/** A cell's value as a person would type it; empty for null. */
+export function formatCell(column: GridColumn, value: unknown): string {
+  if (value === null || value === undefined) return nullWord(column);
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "number") return formatNumber(column.kind, value);
+  const text = String(value);
+  if (column.kind === "choice") return labelOf(column.choices ?? [], text);
+  if (column.kind === "day") return formatShortDay(text);
+  return text;
+}
+
+/**
+ * What was typed, as the file holds it, or a sentence on what is wanted. Lengths become hundredths
+ * of a foot, amounts cents, percentages basis points, quantities hundredths. An empty cell is null
+ * (text: empty), unless the column needs a value.
+ */
+export function parseCell(column: GridColumn, typed: string): Result<unknown, string> {
+  const text = typed.trim();
+  if (text === "") return parseEmpty(column);
+  return PARSERS[column.kind](text, column);
+}
+
+function parseEmpty(column: GridColumn): Result<unknown, string> {
+  if (column.kind === "yesno") return ok(false);
+  const nullChoice = column.choices?.some((choice) => choice.value === "") ?? false;
+  if (column.required === true && !nullChoice) return err("needed");
+  return ok(column.kind === "text" ? "" : null);
+}
+
+type Parser = (text: string, column: GridColumn) => Result<unknown, string>;
+
+const PARSERS: Record<CellKind, Parser> = {
+  text: (text) => ok(text),
+  feet: (text) => present(parseFeet(text), "write feet, such as 26.5"),
+  inches: (text) =>
+    present(decimal(text.replace(/\s*(in|inch|inches|"|″)\.?$/i, "")), "write inches, such as 6"),
+  cents: (text) => present(parseAmount(text), "write dollars and cents, such as 1,250.00"),
+  whole: (text) => present(whole(text), "write a whole number"),
+  hundredths: (text) => present(scaled(text, 100), "write a number with at most two decimals"),
+  percent: (text) =>
+    present(scaled(text.replace(/\s*%$/, ""), 100), "write a percentage, such as 10 or 8.25"),
+  day: (text) => present(parseTypedDay(text), "write a date, such as 11/25/2026"),
+  clock: (text) => present(parseClock(text), "write 1 to 12, half hours as 3:30"),
+  choice: (text, column) => parseChoice(text, column.choices ?? []),
+  yesno: (text) => parseYesNo(text),
+};
+
+function present<T>(value: T | null, wanted: string): Result<T, string> {
+  return value === null ? err(wanted) : ok(value);
+}
+
+function formatNumber(kind: CellKind, value: number): string {
+  if (kind === "feet") return plainFeet(value);
+  if (kind === "cents") return formatAmount(value);
+  if (kind === "hundredths" || kind === "percent") return trimmed(value / 100);
+  if (kind === "clock") return Number.isInteger(value) ? String(value) : `${Math.floor(value)}:30`;
+  return String(value);
+}
+
+function trimmed(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}
+
+function formatAmount(cents: number): string {
+  const sign = cents < 0 ? "-" : "";
+  const size = Math.abs(cents);
+  const dollars = String(Math.floor(size / 100)).replace(/\B(?=(\d{3})+$)/g, ",");
+  return `${sign}${dollars}.${String(size % 100).padStart(2, "0")}`;
+}
+
+function parseAmount(text: string): number | null {
+  return scaled(text.replace(/^(-?)\s*\$\s*/, "$1").replace(/,(?=\d{3}(\D|$))/g, ""), 100);
+}
+
+function decimal(text: string): number | null {
+  return /^-?(\d+(\.\d*)?|\.\d+)$/.test(text) ? Number(text) : null;
+}
+
+function whole(text: string): number | null {
+  return /^-?\d{1,15}$/.test(text) ? Number(text) : null;
+}
+
+/** Exact for at most two decimals; null for more. */
+function scaled(text: string, by: 100): number | null {
+  const plain = text.replace(/,(?=\d{3}(\D|$))/g, "");
+  if (!/^-?(\d+(\.\d{0,2})?|\.\d{1,2})$/.test(plain)) return null;
+  const value = Math.round(Number(plain) * by);
+  return Number.isSafeInteger(value) ? value : null;
+}
+
+function parseClock(text: string): number | null {
+  const found = /^(\d{1,2})(:30|:00|\.5|\.0|½)?\s*(o['’]?clock|h)?$/i.exec(text);
+  if (found === null) return null;
+  const half = found[2] === ":30" || found[2] === ".5" || found[2] === "½";
+  const hour = Number(found[1]) + (half ? 0.5 : 0);
+  if (hour === 0.5) return 12.5;
+  return hour >= 1 && hour < 13 ? hour : null;
+}
+
+function parseYesNo(text: string): Result<boolean, string> {
+  if (/^(y|yes|true|x|1|✓)$/i.test(text)) return ok(true);
+  if (/^(n|no|false|0|-)$/i.test(text)) return ok(false);
+  return err("write yes or no");
+}
+
+const YES_NO: readonly GridChoice[] = [
+  { value: "yes", label: "yes" },
+  { value: "no", label: "no" },
+];
+
+/** What may be chosen in a column; empty for columns that are typed freely. */
+export function choicesOf(column: GridColumn): readonly GridChoice[] {
+  return column.kind === "yesno" ? YES_NO : (column.choices ?? []);
+}
+
+/** The choices that go with what is typed: those that begin with it, then those that contain it. */
+export function matchingChoices(choices: readonly GridChoice[], typed: string): GridChoice[] {
+  const wanted = folded(typed);
+  if (wanted === "") return [...choices];
+  const beginning = choices.filter((choice) => folded(choice.label).startsWith(wanted));
+  const inside = choices.filter(
+    (choice) => !beginning.includes(choice) && folded(choice.label).includes(wanted),
+  );
+  return [...beginning, ...inside];
+}
+
+function parseChoice(text: string, choices: readonly GridChoice[]): Result<string | null, string> {
+  const exact =
+    choices.find((choice) => folded(choice.label) === folded(text)) ??
+    choices.find((choice) => choice.value === text);
+  const chosen = exact ?? matchingChoices(choices, text)[0];
+  if (chosen !== undefined) return ok(chosen.value === "" ? null : chosen.value);
+  const some = choices.slice(0, 6).map((choice) => choice.label);
+  return err(`choose ${some.join(", ")}${choices.length > 6 ? " …" : ""}`);
+}
+
+function nullWord(column: GridColumn): string {
+  return column.kind === "choice" ? labelOf(column.choices ?? [], "") : "";
+}
+
+function labelOf(choices: readonly GridChoice[], value: string): string {
+  return choices.find((choice) => choice.value === value)?.label ?? value;
+}
+
+function folded(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[-_\s]+/g, " ");
+}

@@ -1,0 +1,63 @@
+export const CELL_KINDS = [
+  "text",
+  "feet",
+  "inches",
+  "cents",
+  "whole",
+  "hundredths",
+  "percent",
+  "day",
+  "clock",
+  "choice",
+  "yesno",
+] as const;
+
+/**
+ * What a cell holds, in the file and as typed:
+ * `feet` whole hundredths of a foot, `inches` a number, `cents` whole cents, `whole` a whole number,
+ * `hundredths` hundredths of a unit, `percent` basis points, `day` yyyy-mm-dd, `clock` 1 to 12 by
+ * halves, `choice` one of `choices` (the value "" stands for null), `yesno` true or false.
+ */
+export type CellKind = (typeof CELL_KINDS)[number];
+
+export interface GridChoice {
+  readonly value: string;
+  readonly label: string;
+}
+
+export interface GridColumn {
+  /** Field of the row; `address.street` inside it; `shares[propertyId=p1].parts` in a list of its own. */
+  readonly key: string;
+  readonly title: string;
+  readonly kind: CellKind;
+  readonly choices?: readonly GridChoice[];
+  /** In characters. */
+  readonly width?: number;
+  readonly required?: boolean;
+  readonly hint?: string;
+  /** Shown grey in the empty last row. */
+  readonly example?: string;
+  readonly readOnly?: boolean;
+  /** Other headings under which the column comes when rows are pasted. */
+  readonly pasteHeadings?: readonly string[];
+  /** The foot shows the column's sum. */
+  readonly total?: boolean;
+}
+
+/** A row of the file, as the file holds it. */
+export type GridRow = Readonly<Record<string, unknown>>;
+
+/** What stands in the head beside the title, so that nobody has to guess. */
+export const UNIT_WORDS: Record<CellKind, string> = {
+  text: "",
+  feet: "ft",
+  inches: "in",
+  cents: "$",
+  whole: "",
+  hundredths: "",
+  percent: "%",
+  day: "date",
+  clock: "o’clock",
+  choice: "",
+  yesno: "",
+};

@@ -1,0 +1,28 @@
+import type { ReactNode } from "react";
+
+/** The head of a page that answers a question: what is asked, what is so, what would close it. */
+export function PageHead({
+  asked,
+  answer,
+  closes = null,
+  children,
+}: {
+  readonly asked: string;
+  readonly answer?: string;
+  readonly closes?: string | null;
+  readonly children?: ReactNode;
+}) {
+  return (
+    <div className="page-head">
+      <h1 className={answer === undefined ? "display" : "page-asked"}>{asked}</h1>
+      {answer === undefined ? null : <p className="display">{answer}</p>}
+      {closes === null ? null : (
+        <p className="page-closes">
+          <span className="muted">Still to do: </span>
+          {closes}
+        </p>
+      )}
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+"use client";
+
+import type { ReactNode } from "react";
+import { useSelection } from "./selection.client.tsx";
+
+/** A row of a reading table that is selected together with its mark on the strip. */
+export function SelectableRow({
+  id,
+  children,
+}: {
+  readonly id: string;
+  readonly children: ReactNode;
+}) {
+  const { selected, select } = useSelection();
+  return (
+    <tr
+      data-row-id={id}
+      data-selected={selected === id}
+      onClick={() => select(id)}
+      onFocus={() => select(id)}
+    >
+      {children}
+    </tr>
+  );
+}
+
+/** A name that selects its mark on the strip: for lists, and for tables where the row has no other control. */
+export function SelectOnStrip({
+  id,
+  children,
+}: {
+  readonly id: string;
+  readonly children: ReactNode;
+}) {
+  const { selected, select } = useSelection();
+  return (
+    <button
+      type="button"
+      className="link-button"
+      aria-pressed={selected === id}
+      onClick={() => select(selected === id ? null : id)}
+    >
+      {children}
+    </button>
+  );
+}

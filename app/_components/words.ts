@@ -1,0 +1,9 @@
+import type { UserRole } from "#lib/domain/user/user.ts";
+
+/** What the office's roles are called. */
+export const USER_ROLE_WORDS: Record<UserRole, string> = {
+  admin: "admin",
+  office: "office",
+  field: "field",
+  viewer: "reads only",
+};

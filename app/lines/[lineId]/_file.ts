@@ -1,0 +1,39 @@
+import "server-only";
+import { notFound } from "next/navigation";
+import { cache } from "react";
+import { db } from "#app/_db.ts";
+import { requireUser } from "#app/_session.ts";
+import { today } from "#app/_today.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getOffice } from "#db/queries/office.ts";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import type { Actor } from "#lib/operations/act.ts";
+
+export interface OpenFile {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly office: Office | null;
+  readonly user: Actor;
+  /** Whether the user may do a deed: pages hide what cannot be done. */
+  readonly may: (deed: Deed) => boolean;
+}
+
+/**
+ * The line's file and every computed answer, once per request. Leads to the sign-in where nobody is
+ * signed in, to "not found" where there is no such line.
+ */
+export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
+  const user = await requireUser();
+  const file = getLineFile(db(), lineId);
+  if (file === null) return notFound();
+  return {
+    file,
+    report: reportOn(file, today()),
+    office: getOffice(db()),
+    user,
+    may: (deed) => mayDo(user.role, deed),
+  };
+});

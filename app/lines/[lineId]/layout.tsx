@@ -1,0 +1,44 @@
+import type { ReactNode } from "react";
+import styles from "#app/_components/line-layout.module.css";
+import { LineNav } from "#app/_components/line-nav.client.tsx";
+import { LineStrip } from "#app/_components/line-strip.client.tsx";
+import { SelectionProvider } from "#app/_components/selection.client.tsx";
+import { answersOn } from "#lib/domain/desk/answers.ts";
+import { drawStrip } from "#lib/domain/strip/draw.ts";
+import { STRIP_TOPICS, type StripDrawing, type StripTopic } from "#lib/domain/strip/drawing.ts";
+import { lineFileOf } from "./_file.ts";
+
+export default async function LineLayout({
+  children,
+  params,
+}: {
+  readonly children: ReactNode;
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report } = await lineFileOf(lineId);
+  const drawings = Object.fromEntries(
+    STRIP_TOPICS.map((topic) => [topic, drawStrip(file, report, topic)]),
+  ) as Record<StripTopic, StripDrawing>;
+  const answers = answersOn(file, report).map(({ question, asked, pressing }) => ({
+    question,
+    asked,
+    open: pressing > 0,
+  }));
+  return (
+    <SelectionProvider>
+      <div className={styles["title"]}>
+        <p className={styles["name"]}>
+          {file.line.name}
+          {file.line.town === "" ? null : <span className="muted">, {file.line.town}</span>}
+        </p>
+        {file.line.closedOn === null ? null : <span className="tag">closed</span>}
+      </div>
+      <LineStrip drawings={drawings} />
+      <div className={styles["columns"]}>
+        <LineNav lineId={lineId} answers={answers} />
+        <div className={styles["page"]}>{children}</div>
+      </div>
+    </SelectionProvider>
+  );
+}

@@ -1,0 +1,42 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import type { RowsAnswer } from "#app/_components/grid/answer.ts";
+import type { GridRow } from "#app/_components/grid/column.ts";
+import { db } from "#app/_db.ts";
+import { sentenceOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { RowTable } from "#lib/exchange/rows.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
+
+/**
+ * Saves one table of a line whole. Where somebody else saved it meanwhile, answers with their rows,
+ * so that nothing of either is lost.
+ */
+export async function saveRowsAction(
+  lineId: string,
+  table: RowTable,
+  base: number,
+  rows: readonly GridRow[],
+): Promise<RowsAnswer> {
+  const act = await requireAct();
+  const saved = saveRows(act, { lineId, table, base, rows: [...rows] });
+  if (saved.ok) {
+    revalidatePath(`/lines/${lineId}`, "layout");
+    return { status: "saved", revision: saved.value.revision, at: act.now };
+  }
+  const { reason, cells, by, at } = saved.error;
+  if (reason === "changed-meanwhile") {
+    return {
+      status: "changed-meanwhile",
+      by,
+      at,
+      revision: getRevisions(db(), lineId)[table],
+      rows: (getLineFile(db(), lineId)?.[table] ?? []) as unknown as readonly GridRow[],
+    };
+  }
+  if (reason === "bad-rows") return { status: "refused", message: "", cells };
+  return { status: "refused", message: sentenceOf({ reason, detail: by }), cells };
+}
