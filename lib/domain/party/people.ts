@@ -1,0 +1,351 @@
+import { err, ok, type Result } from "../../result.ts";
+import {
+  type Address,
+  LANGUAGES,
+  type Language,
+  PARTY_KINDS,
+  PARTY_ROLES,
+  type Party,
+  type PartyKind,
+  type PartyRole,
+  type Role,
+  type Unit,
+} from "./party.ts";
+
+/**
+ * One line of the list that an office types: a name, what they are to which property, and where
+ * their mail goes. Somebody with two roles stands on two lines under the same name.
+ */
+export interface PersonRow {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: PartyKind;
+  /** Null: no role yet. */
+  readonly role: PartyRole | null;
+  readonly propertyId: string | null;
+  /** Name of the unit at the property; empty: the whole property, or its only unit. */
+  readonly unit: string;
+  readonly capacity: string;
+  readonly street: string;
+  readonly mailUnit: string;
+  readonly city: string;
+  readonly state: string;
+  readonly zip: string;
+  readonly email: string;
+  readonly phone: string;
+  readonly language: Language;
+  readonly needs: string;
+  readonly note: string;
+}
+
+/** The three tables that the list is kept in. */
+export interface People {
+  readonly parties: readonly Party[];
+  readonly roles: readonly Role[];
+  readonly units: readonly Unit[];
+}
+
+export const PERSON_PROBLEMS = [
+  "name-missing",
+  "property-missing",
+  "role-missing",
+  "contradicts-same-name",
+  "street-missing",
+] as const;
+export type PersonProblemReason = (typeof PERSON_PROBLEMS)[number];
+
+/** What is wrong in one cell; `row` counts from 0. */
+export interface PersonProblem {
+  readonly row: number;
+  readonly column: keyof PersonRow;
+  readonly reason: PersonProblemReason;
+  /** What the other line of the same person says. */
+  readonly detail: string;
+}
+
+/** The fields of a line that belong to the person and not to the role. */
+const PARTY_FIELDS = [
+  "kind",
+  "street",
+  "mailUnit",
+  "city",
+  "state",
+  "zip",
+  "email",
+  "phone",
+  "language",
+  "needs",
+  "note",
+] as const satisfies readonly (keyof PersonRow)[];
+
+type PartyField = (typeof PARTY_FIELDS)[number];
+type PartyFields = Readonly<Record<PartyField, string>>;
+
+const BLANK: PartyFields = {
+  kind: "person",
+  street: "",
+  mailUnit: "",
+  city: "",
+  state: "",
+  zip: "",
+  email: "",
+  phone: "",
+  language: "en",
+  needs: "",
+  note: "",
+};
+
+/** The list as typed: a line for each role, and one for everybody who has none. */
+export function personRows({ parties, roles, units }: People): PersonRow[] {
+  return parties.flatMap((party) => {
+    const own = roles.filter((role) => role.partyId === party.id);
+    if (own.length === 0) return [personRow(party, null, units)];
+    return own.map((role) => personRow(party, role, units));
+  });
+}
+
+function personRow(party: Party, role: Role | null, units: readonly Unit[]): PersonRow {
+  const { mailing } = party;
+  return {
+    id: role?.id ?? party.id,
+    name: party.name,
+    kind: party.kind,
+    role: role?.role ?? null,
+    propertyId: role?.propertyId ?? null,
+    unit: units.find((unit) => unit.id === role?.unitId)?.name ?? "",
+    capacity: role?.capacity ?? "",
+    street: mailing?.street ?? "",
+    mailUnit: mailing?.unit ?? "",
+    city: mailing?.city ?? "",
+    state: mailing?.state ?? "",
+    zip: mailing?.zip ?? "",
+    email: party.email,
+    phone: party.phone,
+    language: party.language,
+    needs: party.needs,
+    note: party.note,
+  };
+}
+
+/**
+ * Takes the typed list apart into parties, roles and units.
+ *
+ * The same name is the same person: what one of their lines changes holds for all of them, and a
+ * further line need not repeat an address. A line that is renamed away from the others becomes
+ * another person. A unit that the property does not have yet is added. Refuses lines of one person
+ * that contradict each other, a role without a property and a property without a role.
+ */
+export function mergePeople(
+  before: People,
+  rows: readonly PersonRow[],
+  newId: () => string,
+): Result<People, readonly PersonProblem[]> {
+  const problems = rows.flatMap((row, at) => problemsOfRow(row, at));
+  const original = new Map(personRows(before).map((row) => [row.id, row]));
+  const partyIds = identify({ before, rows, original, newId });
+  const known = new Map(before.parties.map((party) => [party.id, party]));
+  const parties: Party[] = [];
+  for (const partyId of new Set(partyIds)) {
+    const lines = linesOf(partyId, { rows, partyIds, original });
+    const party = known.get(partyId) ?? null;
+    const gathered = gather(lines, party);
+    problems.push(...gathered.problems);
+    parties.push(partyFrom(partyId, lines, gathered.fields));
+  }
+  if (problems.length > 0) return err(problems);
+  const housed = houseRoles({ before, rows, partyIds, original, newId });
+  return ok({ parties: inOldOrder(parties, before.parties), ...housed });
+}
+
+function problemsOfRow(row: PersonRow, at: number): PersonProblem[] {
+  const found: PersonProblem[] = [];
+  const add = (column: keyof PersonRow, reason: PersonProblemReason) =>
+    found.push({ row: at, column, reason, detail: "" });
+  if (nameKey(row.name) === "") add("name", "name-missing");
+  if (row.role !== null && row.propertyId === null) add("propertyId", "property-missing");
+  if (row.role === null && row.propertyId !== null) add("role", "role-missing");
+  const rest = [row.mailUnit, row.city, row.state, row.zip];
+  if (row.street.trim() === "" && rest.some((part) => part.trim() !== ""))
+    add("street", "street-missing");
+  return found;
+}
+
+interface Identifying {
+  readonly before: People;
+  readonly rows: readonly PersonRow[];
+  readonly original: ReadonlyMap<string, PersonRow>;
+  readonly newId: () => string;
+}
+
+/** For each line, which party it is: unchanged names keep theirs first, then names decide. */
+function identify({ before, rows, original, newId }: Identifying): string[] {
+  const owner = ownersOfRows(before);
+  const claimed = new Set<string>();
+  const byName = new Map<string, string>();
+  const found = rows.map((row) => {
+    const partyId = owner.get(row.id);
+    if (partyId === undefined) return null;
+    if (nameKey(original.get(row.id)?.name ?? "") !== nameKey(row.name)) return null;
+    claimed.add(partyId);
+    if (!byName.has(nameKey(row.name))) byName.set(nameKey(row.name), partyId);
+    return partyId;
+  });
+  return rows.map((row, at) => {
+    const settled = found[at] ?? byName.get(nameKey(row.name));
+    if (settled !== undefined) return settled;
+    const former = owner.get(row.id);
+    const partyId = former !== undefined && !claimed.has(former) ? former : newId();
+    claimed.add(partyId);
+    byName.set(nameKey(row.name), partyId);
+    return partyId;
+  });
+}
+
+function ownersOfRows({ parties, roles }: People): Map<string, string> {
+  return new Map([
+    ...parties.map((party): [string, string] => [party.id, party.id]),
+    ...roles.map((role): [string, string] => [role.id, role.partyId]),
+  ]);
+}
+
+interface PersonLine {
+  readonly at: number;
+  readonly row: PersonRow;
+  /** As it stood in the file, if it was this person's already. */
+  readonly was: PersonRow | null;
+}
+
+function linesOf(
+  partyId: string,
+  {
+    rows,
+    partyIds,
+    original,
+  }: Pick<Identifying, "rows" | "original"> & { partyIds: readonly string[] },
+): PersonLine[] {
+  const lines: PersonLine[] = [];
+  rows.forEach((row, at) => {
+    if (partyIds[at] === partyId) lines.push({ at, row, was: original.get(row.id) ?? null });
+  });
+  return lines;
+}
+
+function gather(
+  lines: readonly PersonLine[],
+  party: Party | null,
+): { fields: PartyFields; problems: PersonProblem[] } {
+  const problems: PersonProblem[] = [];
+  const start = party === null ? BLANK : personRow(party, null, []);
+  const fields = PARTY_FIELDS.map((field): [PartyField, string] => {
+    const told = tell(lines, field, { start: start[field], fresh: party === null });
+    problems.push(...told.problems);
+    return [field, told.value];
+  });
+  return { fields: { ...BLANK, ...Object.fromEntries(fields) }, problems };
+}
+
+/** One field of a person, out of what their lines say. */
+function tell(
+  lines: readonly PersonLine[],
+  field: PartyField,
+  { start, fresh }: { start: string; fresh: boolean },
+): { value: string; problems: PersonProblem[] } {
+  const problems: PersonProblem[] = [];
+  let value = start;
+  let said = false;
+  for (const { at, row, was } of lines) {
+    const typed = row[field].trim();
+    const asBefore = was !== null && !fresh ? typed === was[field].trim() : typed === BLANK[field];
+    if (asBefore) continue;
+    const open = !said && (was !== null || value === BLANK[field]);
+    if (open) {
+      value = typed;
+      said = true;
+    } else if (typed !== value) {
+      problems.push({ row: at, column: field, reason: "contradicts-same-name", detail: value });
+    }
+  }
+  return { value, problems };
+}
+
+function partyFrom(id: string, lines: readonly PersonLine[], fields: PartyFields): Party {
+  return {
+    id,
+    name: lines[0]?.row.name.trim() ?? "",
+    kind: PARTY_KINDS.find((kind) => kind === fields.kind) ?? "person",
+    mailing: mailingFrom(fields),
+    email: fields.email,
+    phone: fields.phone,
+    language: LANGUAGES.find((language) => language === fields.language) ?? "en",
+    needs: fields.needs,
+    note: fields.note,
+  };
+}
+
+function mailingFrom(fields: PartyFields): Address | null {
+  if (fields.street === "") return null;
+  return {
+    street: fields.street,
+    unit: fields.mailUnit,
+    city: fields.city,
+    state: fields.state,
+    zip: fields.zip,
+  };
+}
+
+function houseRoles({
+  before,
+  rows,
+  partyIds,
+  original,
+  newId,
+}: Identifying & { partyIds: readonly string[] }): Pick<People, "roles" | "units"> {
+  const units = [...before.units];
+  const partyRows = new Set(before.parties.map((party) => party.id));
+  const formerUnit = new Map(before.roles.map((role) => [role.id, role.unitId]));
+  const roles: Role[] = [];
+  rows.forEach((row, at) => {
+    const partyId = partyIds[at];
+    const role = PARTY_ROLES.find((each) => each === row.role);
+    if (partyId === undefined || role === undefined || row.propertyId === null) return;
+    const was = original.get(row.id);
+    const stays = was?.propertyId === row.propertyId && unitKey(was.unit) === unitKey(row.unit);
+    const unitId = stays ? (formerUnit.get(row.id) ?? null) : housedIn(row, units, newId);
+    const id = partyRows.has(row.id) ? newId() : row.id;
+    const { propertyId } = row;
+    roles.push({ id, partyId, propertyId, role, unitId, capacity: row.capacity.trim() });
+  });
+  return { roles, units };
+}
+
+/** The unit of a line; adds it to `units` where the property has none of that name. */
+function housedIn(row: PersonRow, units: Unit[], newId: () => string): string | null {
+  const own = units.filter((unit) => unit.propertyId === row.propertyId);
+  const named = own.find((unit) => unitKey(unit.name) === unitKey(row.unit));
+  if (unitKey(row.unit) === "") return row.role === "occupant" ? (named?.id ?? null) : null;
+  if (named !== undefined) return named.id;
+  if (row.propertyId === null) return null;
+  const unit: Unit = {
+    id: newId(),
+    propertyId: row.propertyId,
+    name: row.unit.trim(),
+    use: row.kind === "firm" && row.role === "occupant" ? "business" : "dwelling",
+    note: "",
+  };
+  units.push(unit);
+  return unit.id;
+}
+
+function inOldOrder(parties: readonly Party[], before: readonly Party[]): Party[] {
+  const place = new Map(before.map((party, at) => [party.id, at]));
+  const last = before.length;
+  return parties.toSorted((a, b) => (place.get(a.id) ?? last) - (place.get(b.id) ?? last));
+}
+
+function nameKey(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
+}
+
+function unitKey(name: string): string {
+  return nameKey(name);
+}
