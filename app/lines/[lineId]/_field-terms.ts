@@ -1,0 +1,223 @@
+import type { CoverageSpan } from "#lib/domain/file/report.ts";
+import type {
+  EasementState,
+  Fitting,
+  Material,
+  PointKind,
+  Side,
+  TieInKind,
+} from "#lib/domain/line/line.ts";
+import type { Language, PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
+import type { Band, Standing } from "#lib/domain/reconcile/pairing.ts";
+import type { MeasuredFrom, RecordKind } from "#lib/domain/record/record.ts";
+import type {
+  AnchorKind,
+  Answer,
+  Direction,
+  Fault,
+  ObscuredBy,
+  ObservationKind,
+} from "#lib/domain/run/run.ts";
+import type { ControlResult, TestKind, TestResult } from "#lib/domain/tiein/test.ts";
+import { MATERIAL_WORDS, optionsOf } from "./_terms.ts";
+
+// The closed sets of people, record, camera and tests, in the words of the trade.
+
+export const STAKE_WORDS: Record<Stake, string> = {
+  connected: "connected",
+  candidate: "perhaps connected",
+  crossed: "only crossed",
+  neighbour: "neighbour",
+};
+
+export const USE_WORDS: Record<UnitUse, string> = { dwelling: "dwelling", business: "business" };
+
+export const PARTY_KIND_WORDS: Record<PartyKind, string> = {
+  person: "person",
+  firm: "firm",
+  trust: "trust",
+  estate: "estate",
+  association: "association",
+  "public-body": "public body",
+};
+
+/** Short enough for a cell. */
+export const ROLE_CELL_WORDS: Record<PartyRole, string> = {
+  owner: "owner",
+  occupant: "occupant",
+  manager: "manager",
+  association: "association",
+  "contract-purchaser": "contract purchaser",
+  "crossed-lot-owner": "crossed lot’s owner",
+};
+
+export const LANGUAGE_WORDS: Record<Language, string> = { en: "English", es: "Spanish" };
+
+export const EASEMENT_WORDS: Record<EasementState, string> = {
+  recorded: "recorded",
+  none: "none",
+  unknown: "unknown",
+};
+
+export const RECORD_KIND_WORDS: Record<RecordKind, string> = {
+  card: "card",
+  drawing: "drawing",
+  permit: "permit",
+  "as-built": "as-built",
+  other: "other",
+};
+
+export const MEASURED_WORDS: Record<MeasuredFrom, string> = {
+  main: "the main",
+  "upper-end": "the upper end",
+  unknown: "unknown",
+};
+
+export const SIDE_WORDS: Record<Side, string> = {
+  left: "left",
+  right: "right",
+  crown: "crown",
+  unknown: "unknown",
+};
+
+export const FITTING_WORDS: Record<Fitting, string> = {
+  wye: "wye",
+  tee: "tee",
+  saddle: "saddle",
+  "break-in": "break-in",
+  unknown: "unknown",
+};
+
+export const DIRECTION_WORDS: Record<Direction, string> = {
+  upstream: "upstream",
+  downstream: "downstream",
+};
+
+export const ANSWER_WORDS: Record<Answer, string> = {
+  no: "no",
+  yes: "yes",
+  "cannot-tell": "cannot tell",
+};
+
+export const ANCHOR_WORDS: Record<AnchorKind, string> = {
+  "main-connection": "main connection",
+  cleanout: "cleanout",
+  "surface-locate": "surface locate",
+  "material-change": "material change",
+  "property-line": "property line",
+  "settled-tie-in": "settled tie-in",
+};
+
+export const OBSCURED_WORDS: Record<ObscuredBy, string> = {
+  "under-water": "under water",
+  blocked: "blocked",
+  "not-in-view": "not in view",
+  "not-recorded": "not recorded",
+};
+
+export const OBSERVATION_WORDS: Record<ObservationKind, string> = {
+  "tie-in": "tie-in",
+  fault: "fault",
+  material: "material",
+  water: "water",
+  deposit: "deposit",
+  blockage: "blockage",
+  bend: "bend",
+  cleanout: "cleanout",
+  crossing: "crossing",
+  remark: "remark",
+};
+
+export const FAULT_WORDS: Record<Fault, string> = {
+  crack: "crack",
+  broken: "broken",
+  hole: "hole",
+  "offset-joint": "offset joint",
+  "open-joint": "open joint",
+  roots: "roots",
+  belly: "belly",
+  deformed: "deformed",
+  collapsed: "collapsed",
+  infiltration: "infiltration",
+  "protruding-tie-in": "protruding tie-in",
+  "worn-surface": "worn surface",
+};
+
+export const POINT_WORDS: Record<PointKind, string> = {
+  "right-of-way-line": "right-of-way line",
+  curb: "curb",
+  "property-line": "property line",
+  cleanout: "cleanout",
+  foundation: "foundation",
+  manhole: "manhole",
+  "easement-edge": "edge of easement",
+};
+
+export const TIE_IN_KIND_WORDS: Record<TieInKind, string> = {
+  unknown: "not known yet",
+  building: "a building’s sewage",
+  "yard-drain": "a yard drain",
+  "roof-drain": "a roof drain",
+  "cleanout-riser": "a cleanout riser",
+  "capped-stub": "a capped stub",
+  "old-septic-line": "an old septic line",
+};
+
+export const TEST_KIND_WORDS: Record<TestKind, string> = {
+  dye: "dye",
+  trace: "trace",
+  smoke: "smoke",
+  flow: "flow",
+  excavation: "excavation",
+  statement: "statement",
+};
+
+export const TEST_RESULT_WORDS: Record<TestResult, string> = {
+  positive: "positive",
+  "not-seen": "not seen",
+  inconclusive: "inconclusive",
+};
+
+export const CONTROL_WORDS: Record<ControlResult, string> = {
+  "not-run": "not run",
+  negative: "nothing seen",
+  positive: "seen too",
+};
+
+export const STANDING_WORDS: Record<Standing, string> = {
+  "on-record-and-seen": "on record and seen",
+  "on-record-seen-elsewhere": "on record, seen elsewhere",
+  "on-record-not-seen": "on record, not seen",
+  "on-record-not-inspected": "on record, not inspected",
+  undocumented: "undocumented",
+  inactive: "inactive, proven",
+  "not-a-sanitary-branch": "not a sanitary branch",
+};
+
+export const BAND_WORDS: Record<Band, string> = {
+  same: "same place",
+  likely: "likely, ask",
+  conflict: "conflict",
+};
+
+export const COVERAGE_WORDS: Record<CoverageSpan["state"], string> = {
+  seen: "seen",
+  "under-water": "under water",
+  blocked: "blocked",
+  "not-in-view": "not in view",
+  "not-recorded": "not recorded",
+  "not-inspected": "not inspected",
+};
+
+/** Materials as choices of a cell. */
+export function materialChoices(): { readonly value: Material; readonly label: string }[] {
+  return optionsOf({ ...MATERIAL_WORDS, unknown: "unknown" });
+}
+
+/** A closed set as choices of a cell that may stay empty. */
+export function withNone<T extends string>(
+  choices: readonly { readonly value: T; readonly label: string }[],
+  none = "",
+): { readonly value: T | ""; readonly label: string }[] {
+  return [{ value: "", label: none }, ...choices];
+}
