@@ -1,0 +1,17 @@
+import type { ReactNode } from "react";
+
+/** Something wide that scrolls sideways by itself, also with the arrow keys. */
+export function Scroll({
+  label,
+  children,
+}: {
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+    <section className="scroll" aria-label={label} tabIndex={0}>
+      {children}
+    </section>
+  );
+}

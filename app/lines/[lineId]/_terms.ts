@@ -1,0 +1,289 @@
+import type { ClockEvent, ClockMeaning } from "#lib/domain/calendar/clock-rule.ts";
+import type { ConsentKind, ConsentState } from "#lib/domain/consent/consent.ts";
+import type {
+  DeliveryMethod,
+  DeliveryOutcome,
+  LetterKind,
+  ReplyKind,
+} from "#lib/domain/letter/notice.ts";
+import type { ChaseReason, ToldCell } from "#lib/domain/letter/told.ts";
+import type { Material } from "#lib/domain/line/line.ts";
+import type {
+  InspectionResult,
+  PermitKind,
+  PermitState,
+  RequirementState,
+} from "#lib/domain/permit/permit.ts";
+import type {
+  Boundary,
+  RulePattern,
+  SharedRule,
+  WorkKind,
+} from "#lib/domain/responsibility/authority.ts";
+import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
+import type { Place, Spread } from "#lib/domain/split/scope.ts";
+import type { SplitRule, UnknownShares } from "#lib/domain/split/split.ts";
+import type { HoldStop } from "#lib/domain/tiein/hold.ts";
+
+// Every closed set that these pages show, in the trade's plain words.
+
+export const MATERIAL_WORDS: Record<Material, string> = {
+  "vitrified-clay": "vitrified clay",
+  concrete: "concrete",
+  "cast-iron": "cast iron",
+  "ductile-iron": "ductile iron",
+  pvc: "PVC",
+  abs: "ABS",
+  polyethylene: "polyethylene",
+  "bituminous-fibre": "bituminous fibre",
+  "asbestos-cement": "asbestos cement",
+  "cured-in-place-liner": "cured-in-place liner",
+  unknown: "material unknown",
+};
+
+export const HOLDER_WORDS: Record<Holder, string> = {
+  owners: "owners",
+  authority: "the authority",
+  unclear: "unclear",
+};
+
+export const PATTERN_WORDS: Record<RulePattern, string> = {
+  "owners-to-main": "Owners hold the pipe up to the main, without the connection itself.",
+  "owners-including-tap":
+    "Owners hold the pipe and the connection at the main: tap, tee or saddle.",
+  "owners-from-outside-of-main":
+    "The authority stops at the outside of the main; owners hold all that joins it.",
+  "authority-in-right-of-way":
+    "The authority holds the part in the right-of-way; owners hold the rest.",
+  "divided-at-cleanout":
+    "The authority holds the part from the main to the cleanout; owners hold the rest.",
+  "owners-own-authority-mends-lower": "Owners own all of it; the authority mends the lower part.",
+  "by-kind-of-work": "By the kind of work: owners clear, the authority mends the lower part.",
+  "authority-when-proven":
+    "The lower part is the authority’s once the owner proves that the fault is there.",
+  unclear: "The authority itself says that it is not clear.",
+};
+
+export const SHARED_WORDS: Record<SharedRule, string> = {
+  "all-whose-flow-passes": "Of the owners, all whose flow passes a stretch answer for it.",
+  "next-downstream-tie-in":
+    "Of the owners, each answers down to the next tie-in below; the lowest answers to the main.",
+  "all-connected-equally": "Of the owners, all that are connected answer for all of it, equally.",
+  "parties-decide": "Among the owners the authority leaves it to them.",
+  unclear: "How the owners share it is not clear.",
+};
+
+export const BOUNDARY_WORDS: Record<Boundary, string> = {
+  "main-connection": "the main connection",
+  "right-of-way-line": "the right-of-way line",
+  curb: "the curb",
+  "property-line": "the property line",
+  cleanout: "the cleanout",
+  foundation: "the foundation",
+};
+
+export const WORK_WORDS: Record<WorkKind, string> = {
+  clearing: "clearing",
+  repair: "repair",
+  replacement: "replacement",
+};
+
+export const PLACE_WORDS: Record<Place, string> = {
+  point: "at a point",
+  stretch: "over a stretch",
+  branch: "on a branch",
+  general: "general",
+};
+
+export const SPREAD_WORDS: Record<Spread, string> = {
+  "by-placed-cost": "by placed cost",
+  equally: "equally",
+};
+
+export const SPLIT_RULE_WORDS: Record<SplitRule, string> = {
+  equal: "Equal",
+  "per-unit": "Per unit",
+  "portion-used": "By portion used",
+  "upstream-of-fault": "Upstream of the fault",
+  "reach-owner": "Owner of the reach",
+  weights: "By weights",
+  "recorded-shares": "Recorded shares",
+  "single-payer": "A single payer",
+};
+
+export const UNKNOWN_SHARE_WORDS: Record<UnknownShares, string> = {
+  carried: "carried by the others, and shown as recoverable",
+  "held-apart": "held apart until the owner is known",
+};
+
+export const LETTER_WORDS: Record<LetterKind, string> = {
+  finding: "Shared-line finding",
+  "tie-in-inquiry": "Unknown tie-in inquiry",
+  "test-visit": "Test visit",
+  "proposed-split": "Proposed split",
+  "entry-consent": "Consent to enter and dig",
+  "joint-agreement": "Joint agreement",
+  "work-start": "Start of work",
+  "drain-pause": "Do not use drains",
+  spill: "Emergency or spill",
+  "share-demand": "Demand for a share",
+  "authority-response": "Answer to the authority",
+  "close-out": "Close-out",
+};
+
+/** Who gets a letter and what it is for, before it is chosen. */
+export const LETTER_PURPOSES: Record<LetterKind, string> = {
+  finding:
+    "To every owner on the line and of every crossed lot: what was seen, what the record shows, what is not known yet.",
+  "tie-in-inquiry":
+    "To owners and occupants of candidate addresses: why they are asked, and for what.",
+  "test-visit":
+    "To occupants and owners where a tie-in will be tested: when, who comes, what to do.",
+  "proposed-split":
+    "To owners: the rule, the stretch, their own amount, and what other rules would give.",
+  "entry-consent":
+    "To owners of lots that are entered or dug: what, where, and how it is put back.",
+  "joint-agreement": "To all owners: to sign, notarise and record who keeps up the line.",
+  "work-start": "To owners and occupants: dates, hours, access, whom to call at night.",
+  "drain-pause": "To every occupant on the line: from when to when no water may go down.",
+  spill: "To owners, occupants and the authority: where, keep out, what is being done.",
+  "share-demand": "To an owner: the amount, its basis, and by when. Stopped while a hold stands.",
+  "authority-response": "To the authority: the case, the plan, the dates.",
+  "close-out": "To all: final cost, as-built, recording number, who keeps up what from now on.",
+};
+
+export const METHOD_WORDS: Record<DeliveryMethod, string> = {
+  "first-class": "first-class mail",
+  certified: "certified mail",
+  "mail-message": "e-mail",
+  "by-hand": "by hand",
+  posted: "posted on site",
+  "door-hanger": "door hanger",
+};
+
+export const OUTCOME_WORDS: Record<DeliveryOutcome, string> = {
+  "on-its-way": "on its way",
+  delivered: "delivered",
+  returned: "came back",
+  unclaimed: "unclaimed",
+  failed: "failed",
+};
+
+export const TOLD_WORDS: Record<ToldCell["state"], string> = {
+  ...OUTCOME_WORDS,
+  draft: "draft",
+  sent: "sent",
+};
+
+export const REPLY_WORDS: Record<ReplyKind, string> = {
+  agrees: "agrees",
+  disagrees: "disagrees",
+  asks: "asks something",
+  "offers-a-record": "offers a record",
+  "books-a-test": "books a test",
+  "accepts-tie-in": "accepts the tie-in as theirs",
+  other: "something else",
+};
+
+export const CHASE_WORDS: Record<ChaseReason, string> = {
+  "came-back": "Came back",
+  "reply-late": "Reply overdue",
+  "reply-awaited": "Reply awaited",
+  "delivery-unknown": "Arrival not known",
+};
+
+export const CONSENT_WORDS: Record<ConsentKind, string> = {
+  enter: "to enter",
+  dig: "to dig",
+  pay: "to pay",
+  "agreement-signed": "agreement signed",
+  "agreement-notarised": "agreement notarised",
+  "agreement-recorded": "agreement recorded",
+};
+
+export const CONSENT_STATE_WORDS: Record<ConsentState, string> = {
+  asked: "asked",
+  given: "given",
+  refused: "refused",
+  withdrawn: "withdrawn",
+};
+
+export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
+  "side-sewer": "Side sewer permit",
+  "street-use": "Street use permit",
+  connection: "Connection permit",
+  other: "Other permit",
+};
+
+export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
+  drafting: "being drafted",
+  "waiting-on-signatures": "waiting on signatures or recording",
+  submitted: "submitted",
+  "returned-incomplete": "returned as incomplete",
+  "in-review": "in review",
+  corrections: "corrections asked for",
+  "approved-fees-due": "approved, fees due",
+  issued: "issued",
+  working: "card posted, work going on",
+  "inspection-requested": "inspection requested",
+  "inspection-failed": "inspection failed",
+  "passed-may-backfill": "passed, may backfill",
+  "as-built-submitted": "as-built submitted",
+  "as-built-rejected": "as-built rejected",
+  final: "final",
+  expired: "expired",
+  extended: "extended",
+  withdrawn: "withdrawn",
+  superseded: "superseded",
+};
+
+export const REQUIREMENT_WORDS: Record<RequirementState, string> = {
+  "in-hand": "in hand",
+  missing: "missing",
+  "does-not-apply": "does not apply",
+};
+
+export const INSPECTION_WORDS: Record<InspectionResult, string> = {
+  booked: "booked",
+  passed: "passed",
+  failed: "failed",
+  cancelled: "cancelled",
+};
+
+export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
+  "letter-sent": "a letter was sent",
+  "certified-letter-mailed": "a certified letter was mailed",
+  "split-sent": "a split was sent",
+  "locate-called": "the locate was called in",
+  "work-begins": "work begins",
+  "permit-issued": "a permit was issued",
+  "permit-submitted": "a permit was submitted",
+  "corrections-asked": "corrections were asked for",
+  "authority-order": "the authority gave an order",
+  "tenant-entry": "a dwelling is entered",
+  "drains-paused": "drains are paused",
+  "inspection-booked": "an inspection is booked",
+};
+
+export const MEANING_WORDS: Record<ClockMeaning, string> = {
+  "due-by": "due by",
+  "not-before": "not before",
+  "not-after": "not after",
+  expires: "expires on",
+};
+
+export const STOP_WORDS: Record<HoldStop, string> = {
+  capping: "capping",
+  lining: "lining",
+  "final-split": "the final split",
+  demand: "a demand for money",
+  submission: "submission to the authority",
+  digging: "digging",
+};
+
+/** A closed set as options of a select or a grid column. */
+export function optionsOf<T extends string>(
+  words: Record<T, string>,
+): { readonly value: T; readonly label: string }[] {
+  return (Object.keys(words) as T[]).map((value) => ({ value, label: words[value] }));
+}

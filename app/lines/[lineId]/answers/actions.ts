@@ -1,0 +1,24 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { type FormState, textOf } from "#app/_form.ts";
+import { stateOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { chooseRule } from "#lib/operations/choose-rule.ts";
+
+/** Sets which rule of which authority the office applies on this line; empty takes the choice back. */
+export async function chooseRuleAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const [authorityId = "", ruleId = ""] = textOf(form, "rule").split(" ");
+  const chosen = chooseRule(act, {
+    lineId,
+    authorityId: authorityId === "" ? null : authorityId,
+    ruleId: ruleId === "" ? null : ruleId,
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(chosen, { words: "The rule is set; every answer that rests on it is new.", form });
+}

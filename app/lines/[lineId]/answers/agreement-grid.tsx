@@ -1,0 +1,76 @@
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { db } from "#app/_db.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { propertyName } from "../_names.ts";
+
+/** Recorded agreements, one a row, with a column of parts for each property. */
+export function AgreementGrid({
+  lineId,
+  file,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+}) {
+  return (
+    <RowsGrid
+      lineId={lineId}
+      table="agreements"
+      base={getRevisions(db(), lineId).agreements}
+      rows={file.agreements.map((agreement) => ({ ...agreement }))}
+      columns={columnsFor(file)}
+      blank={{
+        title: "",
+        recordingNumber: "",
+        recordedOn: null,
+        fromStation: null,
+        toStation: null,
+        terms: "",
+        shares: [],
+      }}
+      addWord="Add an agreement"
+      emptyWords="No recorded agreement is known. Look for one at the county recorder under each lot on the line; the first row is where you type."
+    />
+  );
+}
+
+function columnsFor(file: LineFile): GridColumn[] {
+  return [
+    {
+      key: "title",
+      title: "Agreement",
+      kind: "text",
+      width: 26,
+      required: true,
+      example: "Joint sewer agreement, lots 1 to 3",
+    },
+    {
+      key: "recordingNumber",
+      title: "Recording number",
+      kind: "text",
+      width: 16,
+      example: "19581204-0117",
+    },
+    { key: "recordedOn", title: "Recorded on", kind: "day", width: 12, example: "1958-12-04" },
+    {
+      key: "fromStation",
+      title: "From",
+      kind: "feet",
+      width: 7,
+      hint: "Empty: from the main",
+      example: "0",
+    },
+    { key: "toStation", title: "To", kind: "feet", width: 7, hint: "Empty: to the upper end" },
+    { key: "terms", title: "What it says", kind: "text", width: 30, example: "Equal thirds" },
+    ...file.properties.map(
+      (property): GridColumn => ({
+        key: `shares[propertyId=${property.id}].parts`,
+        title: propertyName(file, property.id),
+        kind: "whole",
+        width: 8,
+        hint: "Parts; empty where the agreement does not name it",
+      }),
+    ),
+  ];
+}

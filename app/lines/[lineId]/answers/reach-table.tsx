@@ -1,0 +1,85 @@
+import { Empty } from "#app/_components/empty.tsx";
+import { SelectableRow } from "#app/_components/row-select.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { Holder, ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
+import { listed, propertyName, tieInName } from "../_names.ts";
+import { HOLDER_WORDS, MATERIAL_WORDS } from "../_terms.ts";
+
+/** Every reach with who is served, who holds, who mends and who of the owners answers, and why. */
+export function ReachTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  if (report.reaches.length === 0) {
+    return (
+      <Empty title="There are no reaches yet.">
+        <p>
+          Reaches come of themselves once the line has a length or a tie-in with a station: enter a
+          camera run with one known point, or a record entry.
+        </p>
+      </Empty>
+    );
+  }
+  return (
+    <Scroll label="Reach by reach">
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Reach</th>
+            <th scope="col">Pipe</th>
+            <th scope="col">Serves</th>
+            <th scope="col">Held by</th>
+            <th scope="col">Mended by</th>
+            <th scope="col">Who answers</th>
+            <th scope="col">Because</th>
+          </tr>
+        </thead>
+        <tbody>
+          {report.reaches.map((reach) => (
+            <SelectableRow key={reach.from} id={`reach:${reach.from}`}>
+              <th scope="row" className="nowrap">
+                {plainFeet(reach.from)}–{formatFeet(reach.to)}
+              </th>
+              <td>{pipeWords(reach)}</td>
+              <td>{servedWords(file, reach)}</td>
+              <td>
+                <HolderWord holder={reach.holder} />
+              </td>
+              <td>
+                {reach.mender === reach.holder ? "the same" : <HolderWord holder={reach.mender} />}
+              </td>
+              <td>{answerableWords(file, reach)}</td>
+              <td>
+                {reach.reason}
+                {reach.citation === "" ? null : <span className="muted"> ({reach.citation})</span>}
+              </td>
+            </SelectableRow>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function HolderWord({ holder }: { readonly holder: Holder }) {
+  if (holder === "unclear") return <span className="tag tag-loud">unclear</span>;
+  return <>{HOLDER_WORDS[holder]}</>;
+}
+
+function pipeWords(reach: ReachFinding): string {
+  const size = reach.diameter === null ? "" : `${reach.diameter} in `;
+  return `${size}${MATERIAL_WORDS[reach.material]}`;
+}
+
+function servedWords(file: LineFile, reach: ReachFinding): string {
+  const known = reach.servedBy.map((id) => propertyName(file, id));
+  const unknown = reach.unknownTieIns.map((id) => `unknown owner at ${tieInName(file, id)}`);
+  const all = [...known, ...unknown];
+  return all.length === 0 ? "nobody known" : listed(all);
+}
+
+function answerableWords(file: LineFile, reach: ReachFinding): string {
+  if (reach.holder === "authority" && reach.mender === "authority") return "the authority";
+  if (reach.answerable.length === 0) return reach.holder === "owners" ? "not settled" : "–";
+  return listed(reach.answerable.map((id) => propertyName(file, id)));
+}

@@ -1,0 +1,106 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Authority, ResponsibilityRule } from "#lib/domain/responsibility/authority.ts";
+import { BOUNDARY_WORDS, PATTERN_WORDS, SHARED_WORDS } from "../_terms.ts";
+import { chooseRuleAction } from "./actions.ts";
+
+/** The rule that is applied here, in words, with where it is written and when that was looked at. */
+export function RuleText({ file, today }: { readonly file: LineFile; readonly today: string }) {
+  const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
+  if (file.authority === null || rule === null) {
+    return (
+      <Empty
+        title="No rule is chosen, so every reach reads “unclear”."
+        example="Owners up to the main, shared by those whose flow passes (Code 14.20.060, invented)"
+      >
+        <p>Look up what the authority’s code says about private sewers, then choose it below.</p>
+      </Empty>
+    );
+  }
+  return (
+    <dl className="facts">
+      <dt>Authority</dt>
+      <dd>{file.authority.name}</dd>
+      <dt>Rule</dt>
+      <dd>
+        <p className="strong">{rule.title}</p>
+        <p>{PATTERN_WORDS[rule.pattern]}</p>
+        {turnsOnBoundary(rule) ? <p>The boundary is {BOUNDARY_WORDS[rule.boundary]}.</p> : null}
+        <p>{SHARED_WORDS[rule.sharedRule]}</p>
+        {rule.note === "" ? null : <p className="muted">{rule.note}</p>}
+      </dd>
+      <dt>Written in</dt>
+      <dd>
+        {rule.url === "" ? (
+          rule.citation
+        ) : (
+          <a href={rule.url} rel="noreferrer">
+            {rule.citation}
+          </a>
+        )}
+      </dd>
+      <dt>As of</dt>
+      <dd>
+        {formatDay(rule.asOf, today)}
+        <span className="muted">, when the office last looked it up. Check again before use.</span>
+      </dd>
+    </dl>
+  );
+}
+
+function turnsOnBoundary(rule: ResponsibilityRule): boolean {
+  return !["owners-to-main", "owners-including-tap", "owners-from-outside-of-main"].includes(
+    rule.pattern,
+  );
+}
+
+export function RuleForm({
+  lineId,
+  authorities,
+  authorityId,
+  ruleId,
+}: {
+  readonly lineId: string;
+  readonly authorities: readonly Authority[];
+  readonly authorityId: string | null;
+  readonly ruleId: string | null;
+}) {
+  if (authorities.length === 0) {
+    return (
+      <p>
+        There is no authority yet. <a href="/office">Enter the authority and its rules</a> in the
+        office pages, once for all lines.
+      </p>
+    );
+  }
+  const current = authorityId === null ? "" : `${authorityId} ${ruleId ?? ""}`.trim();
+  return (
+    <ActionForm action={chooseRuleAction.bind(null, lineId)} label="Choose the rule">
+      <div className="cluster cluster-end">
+        <Choice
+          key={current}
+          label="Rule applied on this line"
+          name="rule"
+          defaultValue={current}
+          options={[
+            { value: "", label: "none chosen yet" },
+            ...authorities.flatMap((authority) => [
+              { value: authority.id, label: `${authority.name}: no rule chosen` },
+              ...authority.rules.map((rule) => ({
+                value: `${authority.id} ${rule.id}`,
+                label: `${authority.name}: ${rule.title}`,
+              })),
+            ]),
+          ]}
+        />
+        <SubmitButton pendingWord="Applying …" quiet>
+          Apply this rule
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}

@@ -1,0 +1,45 @@
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+
+/** Where nobody is known to answer: said first, with what would settle it. */
+export function Unclear({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  const unclear = report.reaches.filter((reach) => reach.holder === "unclear");
+  if (unclear.length === 0) return null;
+  const closes = report.holds
+    .filter((hold) => hold.cause === "responsibility-unclear")
+    .map((hold) => hold.closes);
+  const first = unclear[0];
+  const last = unclear.at(-1);
+  const whole = unclear.length === report.reaches.length;
+  const where = unclear
+    .map((reach) => `${plainFeet(reach.from)} to ${formatFeet(reach.to)}`)
+    .join(", ");
+  return (
+    <div className="page-head">
+      <NoticeBox
+        kind="hold"
+        title={
+          whole && first !== undefined && last !== undefined
+            ? `Unclear all along, ${plainFeet(first.from)} to ${formatFeet(last.to)}`
+            : `Unclear: ${where}`
+        }
+      >
+        {[...new Set(unclear.map((reach) => reach.reason))].map((reason) => (
+          <p key={reason}>{reason}</p>
+        ))}
+        <p>
+          <span className="muted">To settle it: </span>
+          {closes[0] ?? whatSettles(file)}
+        </p>
+      </NoticeBox>
+    </div>
+  );
+}
+
+function whatSettles(file: LineFile): string {
+  if (file.authority === null) return "choose the authority and its rule below.";
+  if (file.line.ruleId === null) return "choose below which of the authority’s rules applies here.";
+  return "ask the authority for its written answer on this stretch, or enter the recorded agreement, or enter the boundary’s station where the rule turns on it.";
+}

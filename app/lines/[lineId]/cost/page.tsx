@@ -1,0 +1,101 @@
+import type { Metadata } from "next";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { depthCautions } from "#lib/domain/split/depth-cautions.ts";
+import { lineFileOf } from "../_file.ts";
+import { HoldBoxes } from "../_holds.tsx";
+import { QuestionHead } from "../_question-head.tsx";
+import { ChooseForm } from "./choose-form.tsx";
+import { type CostQuery, outcomesFor, particularsOf } from "./particulars.ts";
+import { ParticularsForm } from "./particulars-form.tsx";
+import { RulesInWords } from "./rules-in-words.tsx";
+import { ScopeGrid } from "./scope-grid.tsx";
+import { ScopeSums } from "./scope-sums.tsx";
+import { SideBySide } from "./side-by-side.tsx";
+import { Versions } from "./versions.tsx";
+
+export const metadata: Metadata = { title: "What does it cost, and who pays?" };
+
+export default async function CostPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<CostQuery>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  const particulars = particularsOf(file, report, await searchParams);
+  const outcomes = outcomesFor(file, report, particulars);
+  const work = may("work-the-file");
+  return (
+    <>
+      <QuestionHead file={file} report={report} question="cost" />
+      <HoldBoxes
+        lineId={lineId}
+        holds={report.holds}
+        stops={["final-split", "demand"]}
+        today={report.today}
+      />
+      <Section
+        title="The work, priced"
+        note="Place every item where it is done: on a stretch, at a point, on one branch. What belongs to the whole job, such as the permit, is general and is spread over the rest."
+      >
+        <ScopeGrid lineId={lineId} file={file} report={report} />
+        <ScopeSums file={file} />
+        {depthCautions(file).map((caution) => (
+          <NoticeBox key={caution.title} kind="caution" title={caution.title}>
+            <p>
+              {caution.text} <span className="muted">({caution.citation})</span>
+            </p>
+          </NoticeBox>
+        ))}
+      </Section>
+      {file.scope.length === 0 ? null : (
+        <>
+          <Section
+            title="The rules side by side"
+            id="rules"
+            note="The same pipe and the same prices under every rule. Open an amount to see the sum that made it. No rule is right by itself: the recorded agreement, the code, or the neighbours’ own word decides."
+          >
+            <ParticularsForm
+              lineId={lineId}
+              file={file}
+              report={report}
+              particulars={particulars}
+            />
+            <SideBySide file={file} report={report} outcomes={outcomes} />
+          </Section>
+          <Section
+            title="What each rule does"
+            note="And the stand-alone test: whether any group of neighbours would pay more than mending only the pipe that they use would cost."
+          >
+            <RulesInWords file={file} outcomes={outcomes.carried} />
+          </Section>
+        </>
+      )}
+      <Section
+        title="The choice"
+        id="choice"
+        note="Choosing makes a new version with its amounts frozen. Earlier versions stay as they were."
+      >
+        <Versions file={file} report={report} />
+        {work && file.scope.length > 0 ? (
+          <ChooseForm
+            lineId={lineId}
+            outcomes={outcomes.carried}
+            particulars={particulars}
+            file={file}
+          />
+        ) : null}
+      </Section>
+      <NoticeBox kind="caution" title="A proposal, not a judgment">
+        <p>
+          These amounts are a proposed allocation. They are not a legal determination, and everybody
+          may get advice of their own. What somebody says caused a fault is kept with the item and
+          changes no amount.
+        </p>
+      </NoticeBox>
+    </>
+  );
+}

@@ -1,0 +1,80 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { propertyName } from "../_names.ts";
+import type { Particulars } from "./particulars.ts";
+
+/** What the rules by fault and by single payer need; trying it out changes nothing in the file. */
+export function ParticularsForm({
+  lineId,
+  file,
+  report,
+  particulars,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly particulars: Particulars;
+}) {
+  const faults = faultChoices(file, report);
+  const fault = particulars.faultStation === null ? "" : plainFeet(particulars.faultStation);
+  return (
+    <form action={`/lines/${lineId}/cost#rules`} className="cluster cluster-end screen-only">
+      <div className="field">
+        <label htmlFor="cost-fault">Fault, for “upstream of the fault”</label>
+        <span className="input-line">
+          <input
+            id="cost-fault"
+            name="fault"
+            className="input"
+            inputMode="decimal"
+            list="cost-faults"
+            defaultValue={fault}
+            placeholder="such as 33.0"
+            style={{ maxWidth: "10ch" }}
+          />
+          <span className="muted">ft</span>
+        </span>
+        <datalist id="cost-faults">
+          {faults.map((each) => (
+            <option key={each.value} value={each.value} label={each.label} />
+          ))}
+        </datalist>
+      </div>
+      <div className="field">
+        <label htmlFor="cost-payer">Payer, for “a single payer”</label>
+        <select
+          id="cost-payer"
+          name="payer"
+          className="input"
+          defaultValue={particulars.payerId ?? ""}
+        >
+          <option value="">nobody named</option>
+          {file.properties.map((property) => (
+            <option key={property.id} value={property.id}>
+              {propertyName(file, property.id)}
+            </option>
+          ))}
+        </select>
+      </div>
+      <button type="submit" className="button">
+        Work the rules out with these
+      </button>
+    </form>
+  );
+}
+
+/** Every fault that was seen at a known station. */
+function faultChoices(
+  file: LineFile,
+  report: Report,
+): { readonly value: string; readonly label: string }[] {
+  const choices = new Map<string, string>();
+  for (const seen of report.stations) {
+    const observation = file.observations.find((each) => each.id === seen.observationId);
+    if (observation?.kind !== "fault" || seen.station === null) continue;
+    const words = observation.fault?.replaceAll("-", " ") ?? "fault";
+    choices.set(plainFeet(seen.station), `${words} at ${formatFeet(seen.station)}`);
+  }
+  return [...choices].map(([value, label]) => ({ value, label }));
+}

@@ -1,0 +1,61 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
+import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import { splitOutcome } from "#lib/domain/split/outcomes.ts";
+import type { SplitVersion, UnknownShares } from "#lib/domain/split/split.ts";
+
+/** What the page's address says: tried out, not chosen yet. */
+export interface CostQuery {
+  readonly fault?: string | string[];
+  readonly payer?: string | string[];
+}
+
+/** What two of the rules need besides the line and the scope. */
+export interface Particulars {
+  readonly faultStation: Cft | null;
+  readonly payerId: string | null;
+}
+
+/** From the address where it says something, else as the report has them. */
+export function particularsOf(file: LineFile, report: Report, query: CostQuery): Particulars {
+  const fault = parseFeet(first(query.fault));
+  const payerId = first(query.payer);
+  const known = file.properties.some((property) => property.id === payerId);
+  return {
+    faultStation: fault ?? chosen(report, "upstream-of-fault")?.choice.faultStation ?? null,
+    payerId: known ? payerId : (chosen(report, "single-payer")?.choice.payerId ?? null),
+  };
+}
+
+function chosen(report: Report, rule: SplitOutcome["choice"]["rule"]): SplitOutcome | undefined {
+  return report.splits.find((outcome) => outcome.choice.rule === rule);
+}
+
+function first(value: string | string[] | undefined): string {
+  return (Array.isArray(value) ? value[0] : value) ?? "";
+}
+
+export type BothOutcomes = Readonly<Record<"carried" | "heldApart", readonly SplitOutcome[]>>;
+
+/** Every rule, once with the unknown owners' share carried by the others and once held apart. */
+export function outcomesFor(
+  file: LineFile,
+  report: Report,
+  particulars: Particulars,
+): BothOutcomes {
+  const { tieIns, reaches, extent } = report;
+  const under = (unknownShares: UnknownShares) =>
+    report.splits.map(({ choice }) =>
+      splitOutcome(file, { tieIns, reaches, extent }, { ...choice, ...particulars, unknownShares }),
+    );
+  return { carried: under("carried"), heldApart: under("held-apart") };
+}
+
+/** The version in force: the newest. */
+export function versionInForce(file: Pick<LineFile, "splits">): SplitVersion | null {
+  return file.splits.reduce<SplitVersion | null>(
+    (newest, version) => (newest === null || version.number > newest.number ? version : newest),
+    null,
+  );
+}

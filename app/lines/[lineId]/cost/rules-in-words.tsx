@@ -1,0 +1,63 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { payerKey } from "#lib/domain/split/compare.ts";
+import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import styles from "./cost.module.css";
+import { ruleLetter } from "./letters.ts";
+import { versionInForce } from "./particulars.ts";
+import { SumSteps } from "./sum-steps.tsx";
+
+/** Each rule in a sentence, its stand-alone test, and all its sums for checking by hand. */
+export function RulesInWords({
+  file,
+  outcomes,
+}: {
+  readonly file: LineFile;
+  readonly outcomes: readonly SplitOutcome[];
+}) {
+  const chosen = versionInForce(file)?.rule ?? null;
+  return (
+    <div className="stack-wide">
+      {outcomes.map((outcome, at) => (
+        <article key={outcome.choice.rule} className="stack-tight">
+          <h3>
+            <span className={styles["letter"]}>{ruleLetter(at)}</span>
+            {outcome.title}
+            {outcome.choice.rule === chosen ? " (chosen)" : ""}
+          </h3>
+          <p>{outcome.sentence}</p>
+          {outcome.refusal === null ? <Worked outcome={outcome} /> : <p>{outcome.refusal}</p>}
+        </article>
+      ))}
+    </div>
+  );
+}
+
+function Worked({ outcome }: { readonly outcome: SplitOutcome }) {
+  return (
+    <>
+      {outcome.standAlone === null ? null : (
+        <p>
+          <span className={outcome.standAlone.passes ? "tag tag-done" : "tag"}>
+            {outcome.standAlone.passes ? "stand-alone test passed" : "stand-alone test not passed"}
+          </span>{" "}
+          {outcome.standAlone.sentence}
+        </p>
+      )}
+      <details>
+        <summary>All sums under this rule</summary>
+        <div className="stack">
+          {outcome.shares.map((share) => (
+            <section key={payerKey(share)} aria-label={share.label} className="stack-tight">
+              <h4>
+                {share.label}: {formatCents(share.amount)}
+              </h4>
+              <SumSteps share={share} oddCents="" />
+            </section>
+          ))}
+          <p className="muted">{outcome.oddCents}</p>
+        </div>
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,164 @@
+import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { db } from "#app/_db.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatFeet } from "#lib/domain/line/station.ts";
+import { propertyName } from "../_names.ts";
+import { optionsOf, PLACE_WORDS, SPLIT_RULE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
+
+/** Every priced piece of work, for typing and pasting. */
+export function ScopeGrid({
+  lineId,
+  file,
+  report,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}) {
+  return (
+    <RowsGrid
+      lineId={lineId}
+      table="scope"
+      base={getRevisions(db(), lineId).scope}
+      rows={file.scope.map((item) => ({ ...item }))}
+      columns={columnsFor(file, report)}
+      blank={BLANK}
+      addWord="Add an item"
+      emptyWords="Nothing is priced yet. Type the first item, or paste rows from your estimate."
+    />
+  );
+}
+
+const BLANK = {
+  title: "",
+  work: "repair",
+  place: "stretch",
+  from: null,
+  to: null,
+  tieInId: null,
+  quantity: 100,
+  unit: "each",
+  rate: 0,
+  markup: 0,
+  tax: 0,
+  spread: "by-placed-cost",
+  rule: null,
+  payerId: null,
+  allegedCause: "",
+  note: "",
+};
+
+function columnsFor(file: LineFile, report: Report): GridColumn[] {
+  return [...WHAT, ...placeColumns(report), ...PRICE, ...payColumns(file)];
+}
+
+const WHAT: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Item",
+    kind: "text",
+    width: 28,
+    required: true,
+    example: "Dig and replace, 10 to 18 ft",
+    pasteHeadings: ["description", "work item"],
+  },
+  { key: "work", title: "Kind of work", kind: "choice", width: 12, choices: optionsOf(WORK_WORDS) },
+];
+
+function placeColumns(report: Report): GridColumn[] {
+  return [
+    { key: "place", title: "Place", kind: "choice", width: 13, choices: optionsOf(PLACE_WORDS) },
+    {
+      key: "from",
+      title: "From",
+      kind: "feet",
+      width: 7,
+      hint: "Station, also of a point",
+      example: "10.0",
+      pasteHeadings: ["start"],
+    },
+    { key: "to", title: "To", kind: "feet", width: 7, example: "18.0", pasteHeadings: ["end"] },
+    {
+      key: "tieInId",
+      title: "Branch",
+      kind: "choice",
+      width: 12,
+      hint: "For work on one branch",
+      choices: [
+        NONE,
+        ...report.tieIns.map(({ tieIn, station }) => ({
+          value: tieIn.id,
+          label: station === null ? tieIn.label : `${tieIn.label} at ${formatFeet(station)}`,
+        })),
+      ],
+    },
+  ];
+}
+
+const NONE: GridChoice = { value: "", label: "–" };
+
+const PRICE: readonly GridColumn[] = [
+  {
+    key: "quantity",
+    title: "Quantity",
+    kind: "hundredths",
+    width: 8,
+    required: true,
+    example: "8",
+    pasteHeadings: ["qty"],
+  },
+  { key: "unit", title: "Unit", kind: "text", width: 6, example: "ft" },
+  {
+    key: "rate",
+    title: "Rate",
+    kind: "cents",
+    width: 10,
+    required: true,
+    example: "240.00",
+    pasteHeadings: ["price", "unit price"],
+  },
+  { key: "markup", title: "Markup", kind: "percent", width: 7 },
+  { key: "tax", title: "Tax", kind: "percent", width: 7, hint: "On the marked-up amount" },
+];
+
+function payColumns(file: LineFile): GridColumn[] {
+  return [
+    {
+      key: "spread",
+      title: "Spread",
+      kind: "choice",
+      width: 14,
+      hint: "How a general item is spread",
+      choices: optionsOf(SPREAD_WORDS),
+    },
+    {
+      key: "payerId",
+      title: "Paid by one alone",
+      kind: "choice",
+      width: 16,
+      choices: [
+        NONE,
+        ...file.properties.map(({ id }) => ({ value: id, label: propertyName(file, id) })),
+      ],
+    },
+    {
+      key: "rule",
+      title: "Its own rule",
+      kind: "choice",
+      width: 16,
+      hint: "Where this item is not split as the rest",
+      choices: [NONE, ...optionsOf(SPLIT_RULE_WORDS)],
+    },
+    {
+      key: "allegedCause",
+      title: "Said to be caused by",
+      kind: "text",
+      width: 22,
+      hint: "Changes no amount, and goes into no neighbour’s letter",
+    },
+    { key: "note", title: "Note", kind: "text", width: 20 },
+  ];
+}

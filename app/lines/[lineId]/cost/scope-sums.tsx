@@ -1,0 +1,82 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { itemAmount } from "#lib/domain/split/item-amount.ts";
+import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import { propertyName, tieInName } from "../_names.ts";
+import styles from "./cost.module.css";
+
+/** What each saved item comes to, and all of them together. */
+export function ScopeSums({ file }: { readonly file: LineFile }) {
+  if (file.scope.length === 0) return null;
+  const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
+  return (
+    <Scroll label="What the items come to">
+      <table className={`plain ${styles["sums"]}`}>
+        <caption>What the saved items come to</caption>
+        <thead>
+          <tr>
+            <th scope="col">Item</th>
+            <th scope="col">Where</th>
+            <th scope="col" className="num">
+              Sum
+            </th>
+            <th scope="col" className="num">
+              Amount
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {file.scope.map((item) => (
+            <tr key={item.id}>
+              <th scope="row">{item.title}</th>
+              <td>{whereWords(file, item)}</td>
+              <td className="num">{sumWords(item)}</td>
+              <td className="num">{formatCents(itemAmount(item))}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row" colSpan={3}>
+              All {file.scope.length} together
+            </th>
+            <td className="num">{formatCents(total)}</td>
+          </tr>
+        </tfoot>
+      </table>
+    </Scroll>
+  );
+}
+
+function whereWords(file: LineFile, item: ScopeItem): string {
+  const alone = item.payerId === null ? "" : `, paid by ${propertyName(file, item.payerId)} alone`;
+  return placeWords(file, item) + alone;
+}
+
+function placeWords(file: LineFile, item: ScopeItem): string {
+  switch (item.place) {
+    case "point":
+      return item.from === null ? "at a point, station missing" : `at ${formatFeet(item.from)}`;
+    case "stretch":
+      return item.from === null || item.to === null
+        ? "over a stretch, stations missing"
+        : `${plainFeet(item.from)} to ${formatFeet(item.to)}`;
+    case "branch":
+      return item.tieInId === null
+        ? "on a branch, not said which"
+        : `on the branch of ${tieInName(file, item.tieInId)}`;
+    case "general":
+      return item.spread === "equally"
+        ? "general, spread equally"
+        : "general, spread by placed cost";
+  }
+}
+
+function sumWords(item: ScopeItem): string {
+  const quantity = `${item.quantity / 100} ${item.unit} × ${formatCents(item.rate)}`;
+  const markup = item.markup === 0 ? "" : ` + ${item.markup / 100} % markup`;
+  const tax = item.tax === 0 ? "" : ` + ${item.tax / 100} % tax`;
+  return quantity + markup + tax;
+}
