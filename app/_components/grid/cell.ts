@@ -46,6 +46,7 @@ const PARSERS: Record<CellKind, Parser> = {
     present(scaled(text.replace(/\s*%$/, ""), 100), "write a percentage, such as 10 or 8.25"),
   day: (text) => present(parseTypedDay(text), "write a date, such as 11/25/2026"),
   clock: (text) => present(parseClock(text), "write 1 to 12, half hours as 3:30"),
+  video: (text) => present(parseVideoTime(text), "write minutes and seconds, such as 2:58"),
   choice: (text, column) => parseChoice(text, column.choices ?? []),
   yesno: (text) => parseYesNo(text),
 };
@@ -58,6 +59,7 @@ function formatNumber(kind: CellKind, value: number): string {
   if (kind === "feet") return plainFeet(value);
   if (kind === "cents") return formatAmount(value);
   if (kind === "hundredths" || kind === "percent") return trimmed(value / 100);
+  if (kind === "video") return formatVideoTime(value);
   if (kind === "clock") return Number.isInteger(value) ? String(value) : `${Math.floor(value)}:30`;
   return String(value);
 }
@@ -100,6 +102,23 @@ function parseClock(text: string): number | null {
   const hour = Number(found[1]) + (half ? 0.5 : 0);
   if (hour === 0.5) return 12.5;
   return hour >= 1 && hour < 13 ? hour : null;
+}
+
+/** `178` → `2:58`, an hour and more as `1:02:58`. */
+function formatVideoTime(seconds: number): string {
+  const hours = Math.floor(seconds / 3600);
+  const minutes = Math.floor((seconds % 3600) / 60);
+  const rest = String(seconds % 60).padStart(2, "0");
+  return hours === 0
+    ? `${minutes}:${rest}`
+    : `${hours}:${String(minutes).padStart(2, "0")}:${rest}`;
+}
+
+function parseVideoTime(text: string): number | null {
+  const found = /^(?:(?:(\d{1,2}):)?(\d{1,3}):)?(\d{1,5})$/.exec(text);
+  if (found === null) return null;
+  const [, hours = "0", minutes = "0", seconds = "0"] = found;
+  return Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds);
 }
 
 function parseYesNo(text: string): Result<boolean, string> {

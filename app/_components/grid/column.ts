@@ -8,6 +8,7 @@ export const CELL_KINDS = [
   "percent",
   "day",
   "clock",
+  "video",
   "choice",
   "yesno",
 ] as const;
@@ -16,7 +17,7 @@ export const CELL_KINDS = [
  * What a cell holds, in the file and as typed:
  * `feet` whole hundredths of a foot, `inches` a number, `cents` whole cents, `whole` a whole number,
  * `hundredths` hundredths of a unit, `percent` basis points, `day` yyyy-mm-dd, `clock` 1 to 12 by
- * halves, `choice` one of `choices` (the value "" stands for null), `yesno` true or false.
+ * halves, `video` seconds typed as 2:58, `choice` one of `choices` (the value "" stands for null), `yesno` true or false.
  */
 export type CellKind = (typeof CELL_KINDS)[number];
 
@@ -24,6 +25,9 @@ export interface GridChoice {
   readonly value: string;
   readonly label: string;
 }
+
+/** Columns that nobody types: worked out from the rest of the row. A client page may give a function. */
+export type ComputedColumn = "item-amount" | ((row: GridRow) => string);
 
 export interface GridColumn {
   /** Field of the row; `address.street` inside it; `shares[propertyId=p1].parts` in a list of its own. */
@@ -42,6 +46,14 @@ export interface GridColumn {
   readonly pasteHeadings?: readonly string[];
   /** The foot shows the column's sum. */
   readonly total?: boolean;
+  /** Worked out while the row is typed, never saved; give such a column a `key` of its own. */
+  readonly computed?: ComputedColumn;
+}
+
+/** A page on one row. */
+export interface GridLink {
+  readonly href: string;
+  readonly words: string;
 }
 
 /** A row of the file, as the file holds it. */
@@ -58,6 +70,7 @@ export const UNIT_WORDS: Record<CellKind, string> = {
   percent: "%",
   day: "date",
   clock: "o’clock",
+  video: "",
   choice: "",
   yesno: "",
 };

@@ -1,0 +1,27 @@
+import { itemAmount } from "#lib/domain/split/item-amount.ts";
+import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import { formatCell } from "./cell.ts";
+import type { ComputedColumn, GridRow } from "./column.ts";
+
+const AMOUNT = { key: "", title: "", kind: "cents" } as const;
+
+/** What a column that nobody types says of a row. */
+export function computedText(computed: ComputedColumn, row: GridRow): string {
+  if (typeof computed === "function") return computed(row);
+  const cents = itemCents(row);
+  return cents === null ? "" : formatCell(AMOUNT, cents);
+}
+
+/** The sum of such a column, in its own unit; empty where it has none. */
+export function computedSum(computed: ComputedColumn, rows: readonly GridRow[]): string {
+  if (typeof computed === "function") return "";
+  const sum = rows.reduce((total, row) => total + (itemCents(row) ?? 0), 0);
+  return formatCell(AMOUNT, sum);
+}
+
+/** Cents of a scope item, or null while its numbers are not all there. */
+function itemCents(row: GridRow): number | null {
+  const numbers = ["quantity", "rate", "markup", "tax"].map((name) => row[name]);
+  if (!numbers.every((value) => Number.isSafeInteger(value))) return null;
+  return itemAmount(row as unknown as ScopeItem);
+}

@@ -1,0 +1,157 @@
+"use client";
+
+import Link from "next/link";
+import { memo } from "react";
+import { Cell } from "./cell.client.tsx";
+import { choicesOf, formatCell } from "./cell.ts";
+import type { CellCommand } from "./cell-keys.ts";
+import { type GridColumn, type GridLink, UNIT_WORDS } from "./column.ts";
+import { computedText } from "./computed.ts";
+import { valueAt } from "./field-path.ts";
+import styles from "./grid.module.css";
+import { type GridLine, problemIn } from "./state.ts";
+import { ThumbCell } from "./thumb-cell.client.tsx";
+
+/** What a row can ask of its table; stays the same object while the table is on the screen. */
+export interface RowHandlers {
+  readonly type: (key: string, column: GridColumn, text: string) => void;
+  readonly leave: () => void;
+  readonly command: (row: number, column: number, command: CellCommand) => void;
+  readonly paste: (row: number, column: number, text: string) => void;
+  readonly remove: (key: string) => void;
+  readonly enter: (line: GridLine, column: GridColumn) => void;
+}
+
+interface RowProps {
+  readonly line: GridLine;
+  readonly number: number;
+  readonly columns: readonly GridColumn[];
+  readonly blank: boolean;
+  readonly readOnly: boolean;
+  readonly narrow: boolean;
+  readonly selected: boolean;
+  /** Cells that are still empty are not complained of while the row is being typed. */
+  readonly unfinished: boolean;
+  /** What a row is called. */
+  readonly addWord: string;
+  readonly link: GridLink | undefined;
+  readonly handlers: RowHandlers;
+}
+
+export const Row = memo(function Row(props: RowProps) {
+  const { line, number, columns, blank, handlers, readOnly } = props;
+  return (
+    <tr
+      className={styles["row"]}
+      data-row-id={blank ? undefined : line.id}
+      data-blank={blank}
+      data-selected={props.selected}
+    >
+      <th scope="row" className={styles["number"]}>
+        {blank ? <span className={styles["new"]}>new</span> : number + 1}
+      </th>
+      {columns.map((column, index) => (
+        <td
+          key={column.key}
+          data-title={titleOf(column)}
+          className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
+          onFocus={() => handlers.enter(line, column)}
+        >
+          <RowCell {...props} column={column} index={index} />
+        </td>
+      ))}
+      {readOnly ? null : (
+        <td className={styles["end"]}>
+          {props.link === undefined ? null : <Link href={props.link.href}>{props.link.words}</Link>}
+          {blank ? null : (
+            <button
+              type="button"
+              className="link-button"
+              tabIndex={props.narrow ? 0 : -1}
+              aria-label={`Remove row ${number + 1}`}
+              onClick={() => handlers.remove(line.key)}
+            >
+              remove
+            </button>
+          )}
+        </td>
+      )}
+    </tr>
+  );
+});
+
+function RowCell({
+  line,
+  number,
+  column,
+  index,
+  blank,
+  handlers,
+  ...props
+}: RowProps & { readonly column: GridColumn; readonly index: number }) {
+  if (column.computed !== undefined) {
+    return (
+      <output className={styles["computed"]}>
+        {blank ? "" : computedText(column.computed, line.values)}
+      </output>
+    );
+  }
+  const problem = blank ? null : problemIn(line, column);
+  const quiet = problem !== null && props.unfinished && line.raw[column.key] === undefined;
+  const Shape = props.narrow ? ThumbCell : Cell;
+  return (
+    <Shape
+      column={column}
+      place={`${number}:${index}`}
+      label={`${titleOf(column)}, ${blank ? `new ${props.addWord}` : `row ${number + 1}`}`}
+      text={
+        line.raw[column.key] ?? (blank ? "" : formatCell(column, valueAt(line.values, column.key)))
+      }
+      problem={quiet ? null : problem}
+      placeholder={blank ? column.example : undefined}
+      readOnly={props.readOnly || column.readOnly === true}
+      width={widthOf(column)}
+      onType={(text) => handlers.type(line.key, column, text)}
+      onLeave={handlers.leave}
+      onCommand={(command) => handlers.command(number, index, command)}
+      onPasteMany={(text) => handlers.paste(number, index, text)}
+    />
+  );
+}
+
+export function titleOf(column: GridColumn): string {
+  const unit = UNIT_WORDS[column.kind];
+  return unit === "" || column.kind === "day" ? column.title : `${column.title}, ${unit}`;
+}
+
+export const NUMERIC: ReadonlySet<string> = new Set([
+  "feet",
+  "inches",
+  "cents",
+  "whole",
+  "hundredths",
+  "percent",
+  "clock",
+  "video",
+]);
+
+const WIDTHS: Record<GridColumn["kind"], number> = {
+  text: 16,
+  feet: 7,
+  inches: 6,
+  cents: 10,
+  whole: 6,
+  hundredths: 8,
+  percent: 6,
+  day: 12,
+  clock: 7,
+  video: 7,
+  choice: 10,
+  yesno: 5,
+};
+
+function widthOf(column: GridColumn): number {
+  if (column.width !== undefined) return column.width;
+  const longest = Math.max(0, ...choicesOf(column).map((choice) => choice.label.length));
+  return Math.max(WIDTHS[column.kind], Math.min(longest, 24));
+}

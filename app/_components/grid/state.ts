@@ -1,0 +1,515 @@
+import { parseCell } from "./cell.ts";
+import type { GridColumn, GridRow } from "./column.ts";
+import { valueAt, withValueAt } from "./field-path.ts";
+import { idOf, mergeRows, withTheirs } from "./merge.ts";
+import { headingsOf } from "./paste.ts";
+
+/** What a table of rows is made of. */
+export interface GridSpec {
+  readonly columns: readonly GridColumn[];
+  /** Fields of a new row that no column shows, or that do not start empty. */
+  readonly blank: GridRow;
+  /** Shows and adds only rows with these values; the others are kept and saved along. */
+  readonly where: Readonly<Record<string, unknown>>;
+}
+
+export interface GridLine {
+  /** Stays the same while the line is on the screen, also when the blank line becomes a row. */
+  readonly key: string;
+  readonly id: string;
+  readonly values: GridRow;
+  /** What was typed and could not be read, by column. */
+  readonly raw: Readonly<Record<string, string>>;
+  /** What saving found wrong, by column. */
+  readonly problems: Readonly<Record<string, string>>;
+}
+
+interface CellState {
+  readonly value: unknown;
+  readonly raw: string | undefined;
+}
+
+type Patch =
+  | {
+      readonly kind: "cell";
+      readonly id: string;
+      readonly column: string;
+      readonly before: CellState;
+      readonly after: CellState;
+    }
+  | { readonly kind: "add"; readonly at: number; readonly line: GridLine }
+  | { readonly kind: "remove"; readonly at: number; readonly line: GridLine };
+
+interface Step {
+  readonly patches: readonly Patch[];
+  /** The cell still being typed in; more letters join the same step. */
+  readonly typingIn: string | null;
+}
+
+export interface Conflict {
+  readonly by: string;
+  readonly at: string;
+  readonly base: number;
+  readonly rows: readonly GridRow[];
+}
+
+export interface GridState {
+  readonly lines: readonly GridLine[];
+  /** Rows of the table that this grid does not show. */
+  readonly hidden: readonly GridRow[];
+  /** The whole table as it was last known to be saved, and its revision. */
+  readonly baseRows: readonly GridRow[];
+  readonly base: number;
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+  readonly edits: number;
+  readonly savedEdits: number;
+  /** Numbers the blank lines, so that each has its own key. */
+  readonly blanks: number;
+  readonly conflict: Conflict | null;
+  readonly note: string;
+}
+
+/** Rows typed and not saved, as kept in the browser. */
+export interface Draft {
+  readonly base: number;
+  readonly baseRows: readonly GridRow[];
+  readonly rows: readonly GridRow[];
+  readonly raw: Readonly<Record<string, Readonly<Record<string, string>>>>;
+}
+
+export type GridAction =
+  | {
+      readonly do: "type";
+      readonly key: string;
+      readonly column: GridColumn;
+      readonly text: string;
+      readonly newId: string;
+    }
+  | { readonly do: "leave" }
+  | {
+      readonly do: "paste";
+      readonly at: number;
+      readonly column: number;
+      readonly cells: readonly (readonly string[])[];
+      readonly newIds: readonly string[];
+    }
+  | { readonly do: "remove"; readonly key: string }
+  | { readonly do: "undo" }
+  | { readonly do: "redo" }
+  | {
+      readonly do: "saved";
+      readonly rows: readonly GridRow[];
+      readonly base: number;
+      readonly edits: number;
+    }
+  | {
+      readonly do: "refused";
+      readonly cells: readonly {
+        readonly id: string;
+        readonly column: string;
+        readonly message: string;
+      }[];
+    }
+  | {
+      readonly do: "theirs";
+      readonly rows: readonly GridRow[];
+      readonly base: number;
+      readonly by: string;
+      readonly at: string;
+    }
+  | { readonly do: "keep-mine" }
+  | { readonly do: "take-theirs" }
+  | { readonly do: "restore"; readonly draft: Draft };
+
+export function startGrid(rows: readonly GridRow[], base: number, spec: GridSpec): GridState {
+  return {
+    ...placed(rows, [], spec),
+    baseRows: rows,
+    base,
+    past: [],
+    future: [],
+    edits: 0,
+    savedEdits: 0,
+    blanks: 0,
+    conflict: null,
+    note: "",
+  };
+}
+
+/** The whole table as it would be saved. */
+export function allRows(state: GridState): GridRow[] {
+  return [...state.hidden, ...state.lines.map((line) => line.values)];
+}
+
+export function isDirty(state: GridState): boolean {
+  return state.edits !== state.savedEdits;
+}
+
+export function blankKey(state: GridState): string {
+  return `blank-${state.blanks}`;
+}
+
+/** What is to be mended in a cell, in words; null where nothing is. */
+export function problemIn(line: GridLine, column: GridColumn): string | null {
+  if (column.computed !== undefined) return null;
+  const typed = line.raw[column.key];
+  if (typed !== undefined) {
+    const read = parseCell(column, typed);
+    return read.ok ? null : read.error;
+  }
+  const found = line.problems[column.key];
+  if (found !== undefined) return found;
+  const value = valueAt(line.values, column.key);
+  const empty = value === null || value === undefined || value === "";
+  return empty && column.readOnly !== true ? emptyProblem(column) : null;
+}
+
+function emptyProblem(column: GridColumn): string | null {
+  const read = parseCell(column, "");
+  return read.ok ? null : read.error;
+}
+
+/** One change of the table. Pure: ids of new rows come with the action. */
+export function reduceGrid(state: GridState, action: GridAction, spec: GridSpec): GridState {
+  switch (action.do) {
+    case "type":
+      return typed(state, action, spec);
+    case "leave":
+      return left(state);
+    case "paste":
+      return pasted(state, action, spec);
+    case "remove":
+      return removed(state, action.key);
+    case "undo":
+      return undone(state);
+    case "redo":
+      return redone(state);
+    case "saved":
+      return { ...state, baseRows: action.rows, base: action.base, savedEdits: action.edits };
+    case "refused":
+      return { ...state, lines: withProblems(state.lines, action.cells) };
+    case "theirs":
+      return met(state, action, spec);
+    case "keep-mine":
+      return decided(state, "mine", spec);
+    case "take-theirs":
+      return decided(state, "theirs", spec);
+    case "restore":
+      return restored(state, action.draft, spec);
+  }
+}
+
+/** A new row, before anything is typed into it. */
+export function newRow(spec: GridSpec, id: string): GridRow {
+  const row: Record<string, unknown> = {};
+  for (const column of spec.columns) {
+    if (column.computed !== undefined) continue;
+    const [top = ""] = column.key.split(/[.[]/);
+    if (top === column.key) row[top] = emptyValue(column);
+    else if (column.key.startsWith(`${top}.`)) {
+      row[top] = { ...(row[top] as object | undefined), [column.key.slice(top.length + 1)]: "" };
+    } else row[top] ??= [];
+  }
+  return { ...row, ...spec.blank, ...spec.where, id };
+}
+
+function emptyValue(column: GridColumn): unknown {
+  if (column.kind === "yesno") return false;
+  return column.kind === "text" ? "" : null;
+}
+
+function typed(
+  state: GridState,
+  { key, column, text, newId }: Extract<GridAction, { do: "type" }>,
+  spec: GridSpec,
+): GridState {
+  const at = state.lines.findIndex((line) => line.key === key);
+  const existing = state.lines[at];
+  if (existing === undefined) return typedInBlank(state, { column, text, newId }, spec);
+  const patch = cellPatch(existing, { column, text }, spec);
+  const place = `${existing.id}:${column.key}`;
+  const last = state.past.at(-1);
+  const joins = last !== undefined && last.typingIn === place;
+  const step = joins ? joined(last, patch) : { patches: [patch], typingIn: place };
+  const past = joins ? state.past.slice(0, -1) : state.past;
+  return changed({ ...applied(state, [patch]), past: [...past, step], future: [] });
+}
+
+function typedInBlank(
+  state: GridState,
+  { column, text, newId }: { column: GridColumn; text: string; newId: string },
+  spec: GridSpec,
+): GridState {
+  if (text.trim() === "") return state;
+  const line = freshLine(blankKey(state), newRow(spec, newId));
+  const patches: Patch[] = [
+    { kind: "add", at: state.lines.length, line },
+    cellPatch(line, { column, text }, spec),
+  ];
+  const step = { patches, typingIn: `${newId}:${column.key}` };
+  const grown = { ...state, blanks: state.blanks + 1 };
+  return changed({ ...applied(grown, patches), past: [...state.past, step], future: [] });
+}
+
+/** Nothing joins the last step any more. */
+function left(state: GridState): GridState {
+  const last = state.past.at(-1);
+  if (last === undefined || last.typingIn === null) return state;
+  return { ...state, past: [...state.past.slice(0, -1), { ...last, typingIn: null }] };
+}
+
+function pasted(
+  state: GridState,
+  { at, column, cells, newIds }: Extract<GridAction, { do: "paste" }>,
+  spec: GridSpec,
+): GridState {
+  const [first = [], ...rest] = cells;
+  const headings = headingsOf(first, spec.columns);
+  const body = (headings === null ? cells : rest).filter((row) => row.some((cell) => cell !== ""));
+  const columns = headings ?? spec.columns.slice(column);
+  let grown = state;
+  const patches: Patch[] = [];
+  body.forEach((row, index) => {
+    const target = lineFor(grown, at + index, newIds[index] ?? "", spec);
+    let line = target.line;
+    if (target.patch !== null) patches.push(target.patch);
+    grown = target.patch === null ? grown : addedBlank(grown, target.patch);
+    for (const [place, text] of row.entries()) {
+      const into = columns[place];
+      if (into === undefined || into === null || isFixed(into)) continue;
+      const patch = cellPatch(line, { column: into, text }, spec);
+      patches.push(patch);
+      grown = applied(grown, [patch]);
+      line = grown.lines.find((one) => one.id === line.id) ?? line;
+    }
+  });
+  const step = { patches, typingIn: null };
+  const words = body.length === 1 ? "1 row was pasted" : `${body.length} rows were pasted`;
+  const note = headings === null ? `${words}.` : `${words}; the first was read as headings.`;
+  return changed({ ...grown, past: [...left(state).past, step], future: [], note });
+}
+
+function isFixed(column: GridColumn): boolean {
+  return column.readOnly === true || column.computed !== undefined;
+}
+
+function lineFor(
+  state: GridState,
+  at: number,
+  newId: string,
+  spec: GridSpec,
+): { line: GridLine; patch: Patch | null } {
+  const existing = state.lines[at];
+  if (existing !== undefined) return { line: existing, patch: null };
+  const line = freshLine(blankKey(state), newRow(spec, newId));
+  return { line, patch: { kind: "add", at: state.lines.length, line } };
+}
+
+function addedBlank(state: GridState, patch: Patch): GridState {
+  return applied({ ...state, blanks: state.blanks + 1 }, [patch]);
+}
+
+function removed(state: GridState, key: string): GridState {
+  const at = state.lines.findIndex((line) => line.key === key);
+  const line = state.lines[at];
+  if (line === undefined) return state;
+  const step: Step = { patches: [{ kind: "remove", at, line }], typingIn: null };
+  return changed({
+    ...state,
+    lines: state.lines.filter((one) => one.key !== key),
+    past: [...left(state).past, step],
+    future: [],
+    note: "One row was removed. Ctrl+Z brings it back.",
+  });
+}
+
+function undone(state: GridState): GridState {
+  const step = state.past.at(-1);
+  if (step === undefined) return { ...state, note: "There is nothing more to undo here." };
+  const back = step.patches.toReversed().map(turned);
+  return changed({
+    ...applied(state, back),
+    past: state.past.slice(0, -1),
+    future: [{ ...step, typingIn: null }, ...state.future],
+    note: "",
+  });
+}
+
+function redone(state: GridState): GridState {
+  const [step, ...future] = state.future;
+  if (step === undefined) return { ...state, note: "There is nothing to do again." };
+  return changed({
+    ...applied(state, step.patches),
+    past: [...state.past, step],
+    future,
+    note: "",
+  });
+}
+
+function turned(patch: Patch): Patch {
+  if (patch.kind === "cell") return { ...patch, before: patch.after, after: patch.before };
+  return { ...patch, kind: patch.kind === "add" ? "remove" : "add" };
+}
+
+/** Other rows came from the file: ours are put together with them, or a person has to choose. */
+function met(
+  state: GridState,
+  { rows, base, by, at }: Extract<GridAction, { do: "theirs" }>,
+  spec: GridSpec,
+): GridState {
+  if (!isDirty(state)) {
+    return { ...state, ...placed(rows, state.lines, spec), baseRows: rows, base, conflict: null };
+  }
+  const merged = mergeRows(state.baseRows, allRows(state), rows);
+  if (merged.clashes.length > 0) return { ...state, conflict: { by, at, base, rows } };
+  return {
+    ...state,
+    ...placed(merged.rows, state.lines, spec),
+    baseRows: rows,
+    base,
+    conflict: null,
+    note:
+      by === ""
+        ? state.note
+        : `${by} saved other changes meanwhile; yours and theirs are both here.`,
+  };
+}
+
+function decided(state: GridState, whose: "mine" | "theirs", spec: GridSpec): GridState {
+  const { conflict } = state;
+  if (conflict === null) return state;
+  const merged = mergeRows(state.baseRows, allRows(state), conflict.rows);
+  const rows = whose === "mine" ? merged.rows : withTheirs(merged);
+  return changed({
+    ...state,
+    ...placed(rows, whose === "mine" ? state.lines : [], spec),
+    baseRows: conflict.rows,
+    base: conflict.base,
+    conflict: null,
+    note: whose === "mine" ? "Your rows are kept." : `The rows of ${conflict.by} are taken.`,
+  });
+}
+
+function restored(state: GridState, draft: Draft, spec: GridSpec): GridState {
+  const { lines, hidden } = placed(draft.rows, state.lines, spec);
+  return changed({
+    ...state,
+    lines: lines.map((line) => ({ ...line, raw: draft.raw[line.id] ?? {} })),
+    hidden,
+    base: draft.base,
+    baseRows: draft.baseRows,
+    note: "What was typed here earlier and not saved is back.",
+  });
+}
+
+/** Rows as lines; lines that are there already keep their key and what was typed in them. */
+function placed(
+  rows: readonly GridRow[],
+  old: readonly GridLine[],
+  spec: GridSpec,
+): { lines: GridLine[]; hidden: GridRow[] } {
+  const known = new Map(old.map((line) => [line.id, line]));
+  const shown = rows.filter((row) => isShown(row, spec));
+  return {
+    lines: shown.map((row) => {
+      const line = known.get(idOf(row));
+      return line === undefined ? freshLine(idOf(row), row) : { ...line, values: row };
+    }),
+    hidden: rows.filter((row) => !isShown(row, spec)),
+  };
+}
+
+function isShown(row: GridRow, spec: GridSpec): boolean {
+  return Object.entries(spec.where).every(([name, value]) => row[name] === value);
+}
+
+function freshLine(key: string, values: GridRow): GridLine {
+  return { key, id: idOf(values), values, raw: {}, problems: {} };
+}
+
+function changed(state: GridState): GridState {
+  return { ...state, edits: state.edits + 1 };
+}
+
+function cellPatch(
+  line: GridLine,
+  { column, text }: { column: GridColumn; text: string },
+  spec: GridSpec,
+): Patch {
+  const before = {
+    value: topValue(line.values, column.key),
+    raw: line.raw[column.key],
+  };
+  const read = parseCell(column, text);
+  if (!read.ok) {
+    return {
+      kind: "cell",
+      id: line.id,
+      column: column.key,
+      before,
+      after: { ...before, raw: text },
+    };
+  }
+  const values = withValueAt(line.values, column.key, {
+    value: read.value,
+    siblings: spec.columns.map((one) => one.key),
+    blank: spec.blank,
+  });
+  const after = { value: topValue(values, column.key), raw: undefined };
+  return { kind: "cell", id: line.id, column: column.key, before, after };
+}
+
+/** Letters typed on in the same cell: one step from what was there first to what is there now. */
+function joined(last: Step, patch: Patch): Step {
+  const old = last.patches.at(-1);
+  if (old?.kind !== "cell" || patch.kind !== "cell") return last;
+  return { ...last, patches: [...last.patches.slice(0, -1), { ...patch, before: old.before }] };
+}
+
+function applied(state: GridState, patches: readonly Patch[]): GridState {
+  let { lines } = state;
+  for (const patch of patches) lines = withPatch(lines, patch);
+  return { ...state, lines };
+}
+
+function withPatch(lines: readonly GridLine[], patch: Patch): readonly GridLine[] {
+  if (patch.kind === "add")
+    return [...lines.slice(0, patch.at), patch.line, ...lines.slice(patch.at)];
+  if (patch.kind === "remove") return lines.filter((line) => line.id !== patch.line.id);
+  return lines.map((line) =>
+    line.id === patch.id ? withCell(line, patch.column, patch.after) : line,
+  );
+}
+
+function withCell(line: GridLine, column: string, { value, raw }: CellState): GridLine {
+  const { [column]: _raw, ...otherRaw } = line.raw;
+  const { [column]: _problem, ...problems } = line.problems;
+  return {
+    ...line,
+    values: { ...line.values, [topOf(column)]: value },
+    raw: raw === undefined ? otherRaw : { ...otherRaw, [column]: raw },
+    problems,
+  };
+}
+
+/** A patch keeps the whole field that a path leads into, so that it can be put back as it was. */
+function topValue(row: GridRow, path: string): unknown {
+  return row[topOf(path)];
+}
+
+function topOf(path: string): string {
+  return path.split(/[.[]/)[0] ?? path;
+}
+
+function withProblems(
+  lines: readonly GridLine[],
+  cells: readonly { readonly id: string; readonly column: string; readonly message: string }[],
+): readonly GridLine[] {
+  return lines.map((line) => {
+    const mine = cells.filter((cell) => cell.id === line.id);
+    if (mine.length === 0) return line;
+    const problems = Object.fromEntries(mine.map((cell) => [cell.column, cell.message]));
+    return { ...line, problems: { ...line.problems, ...problems } };
+  });
+}

@@ -1,0 +1,57 @@
+import { err, ok, type Result } from "#lib/result.ts";
+
+interface Sending {
+  readonly lineId: string;
+  readonly file: File;
+  readonly signal: AbortSignal;
+  readonly onProgress: (percent: number) => void;
+}
+
+/**
+ * Sends a file to be stored with a line; the id of what was stored, or a sentence on what is wrong.
+ * By XMLHttpRequest, because that one tells how much has gone.
+ */
+export function sendFile({
+  lineId,
+  file,
+  signal,
+  onProgress,
+}: Sending): Promise<Result<string, string>> {
+  return new Promise((resolve) => {
+    const request = new XMLHttpRequest();
+    request.open(
+      "PUT",
+      `/lines/${encodeURIComponent(lineId)}/uploads?name=${encodeURIComponent(file.name)}`,
+    );
+    request.responseType = "text";
+    if (file.type !== "") request.setRequestHeader("Content-Type", file.type);
+    request.upload.onprogress = (event) => {
+      if (event.lengthComputable) onProgress(Math.floor((event.loaded / event.total) * 100));
+    };
+    request.onload = () => resolve(readAnswer(request.status, request.responseText));
+    request.onerror = () =>
+      resolve(err("The file did not arrive: the connection broke. Choose it again."));
+    request.onabort = () => resolve(err("Stopped; nothing was stored."));
+    signal.addEventListener("abort", () => request.abort());
+    request.send(file);
+  });
+}
+
+/** The route answers with the id, or with a message in words. */
+export function readAnswer(status: number, text: string): Result<string, string> {
+  const answer = parseObject(text);
+  if (status >= 200 && status < 300 && typeof answer["id"] === "string") return ok(answer["id"]);
+  if (typeof answer["message"] === "string" && answer["message"] !== "")
+    return err(answer["message"]);
+  if (status === 401) return err("Nothing was stored: you are signed out. Sign in and try again.");
+  return err(`Nothing was stored: the office’s machine answered ${status}. Try again in a minute.`);
+}
+
+function parseObject(text: string): Record<string, unknown> {
+  try {
+    const parsed: unknown = JSON.parse(text);
+    return typeof parsed === "object" && parsed !== null ? { ...parsed } : {};
+  } catch {
+    return {};
+  }
+}
