@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import type { Cft } from "../line/station.ts";
 import type { Language } from "../party/party.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
@@ -24,6 +25,8 @@ export interface Letter {
   readonly kind: LetterKind;
   readonly language: Language;
   readonly title: string;
+  /** The day of the letter, for the document's own date. */
+  readonly day: Day;
   /** Dated as it prints. */
   readonly date: string;
   readonly from: readonly string[];
@@ -31,6 +34,8 @@ export interface Letter {
   readonly to: readonly string[];
   readonly reference: string;
   readonly subject: string;
+  /** The day by which an answer is asked for, as it prints; empty where none is. */
+  readonly answerBy: string;
   readonly greeting: string;
   readonly blocks: readonly LetterBlock[];
   readonly closing: string;

@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
@@ -27,6 +28,8 @@ export interface Packet {
   readonly title: string;
   readonly lineName: string;
   readonly authorityName: string;
+  /** The day of preparing, for the document's own date. */
+  readonly day: Day;
   readonly preparedOn: string;
   readonly preparedBy: readonly string[];
   readonly checks: readonly PacketCheck[];

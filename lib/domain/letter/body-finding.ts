@@ -1,0 +1,211 @@
+import type { EntryFinding, StationedObservation, TieInFinding } from "../file/report.ts";
+import type { Observation } from "../run/run.ts";
+import { heading, heldStretches, list, paragraph, table } from "./common.ts";
+import { knownOwner, knownPlace, type LetterFacts, placeOf } from "./facts.ts";
+import type { LetterBlock } from "./letter.ts";
+import { letterStrip } from "./letter-strip.ts";
+
+/** What was seen, when and by whom; what is not yet known; no blame and no money. */
+export function findingBody(facts: LetterFacts): LetterBlock[] {
+  const { words } = facts;
+  return [
+    paragraph(openingOf(facts)),
+    paragraph(stakeOf(facts)),
+    letterStrip(facts, "finding"),
+    heading(words.finding.seen),
+    ...runTable(facts),
+    ...tieInTable(facts),
+    ...faultLines(facts),
+    paragraph(words.finding.stations),
+    heading(words.finding.notKnown),
+    ...list(notKnownLines(facts)),
+    heading(words.finding.ask),
+    ...list(words.finding.asks),
+  ];
+}
+
+function openingOf({ file, words, office, place }: LetterFacts): string {
+  const days = [...new Set(file.runs.map((run) => run.ranOn))].sort();
+  if (days.length === 0) return words.finding.openingNoRun(office.name, place);
+  return words.finding.opening(office.name, words.list(days.map(words.day)), place);
+}
+
+function stakeOf({ words, place, own, property }: LetterFacts): string {
+  const stations = own.flatMap(({ tieIn, station }) =>
+    station === null ? [tieIn.label] : [`${tieIn.label}, ${words.feet(station)}`],
+  );
+  if (stations.length > 0) return words.finding.connected(place, words.list(stations));
+  if (property?.stake === "crossed") return words.finding.crossed(place);
+  if (property?.stake === "neighbour") return words.finding.neighbour(place);
+  return words.finding.candidate(place);
+}
+
+function runTable({ file, words }: LetterFacts): LetterBlock[] {
+  const rows = file.runs.map((run) => [
+    words.day(run.ranOn),
+    run.operator === "" ? words.unknown : run.operator,
+    run.accessPoint === "" ? words.unknown : run.accessPoint,
+    run.toCounter === null ? words.finding.runOpen : words.stretch(run.fromCounter, run.toCounter),
+  ]);
+  if (rows.length === 0) return [paragraph(words.finding.noRun)];
+  return table(words.finding.runHead, rows);
+}
+
+function byStation(a: { station: number | null }, b: { station: number | null }): number {
+  return (a.station ?? Number.MAX_SAFE_INTEGER) - (b.station ?? Number.MAX_SAFE_INTEGER);
+}
+
+function tieInTable(facts: LetterFacts): LetterBlock[] {
+  const { report, words } = facts;
+  const seen = report.tieIns.toSorted(byStation).map((finding) => tieInRow(facts, finding));
+  const unseen = report.entries
+    .filter((entry) => entry.tieInId === null)
+    .toSorted(byStation)
+    .map((entry) => entryRow(facts, entry));
+  return table(words.finding.tieInHead, [...seen, ...unseen], [1]);
+}
+
+function tieInRow({ file, words }: LetterFacts, finding: TieInFinding): string[] {
+  return [
+    finding.tieIn.label,
+    finding.station === null ? words.unknown : words.feet(finding.station),
+    words.sideShort[finding.side],
+    knownPlace(finding, file) ?? words.strip.notKnown,
+    words.standing[finding.standing],
+  ];
+}
+
+function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[] {
+  const entry = file.entries.find((each) => each.id === finding.entryId);
+  const property = file.properties.find((each) => each.id === entry?.propertyId);
+  const station = finding.station ?? finding.recordStation;
+  return [
+    entry?.label ?? "",
+    station === null ? words.unknown : words.feet(station),
+    words.sideShort[entry?.side ?? "unknown"],
+    property ? placeOf(property.address) : words.unknown,
+    words.standing[finding.standing],
+  ];
+}
+
+function faultLines(facts: LetterFacts): LetterBlock[] {
+  const { file, report, words } = facts;
+  const lines = report.stations.toSorted(byStation).flatMap((found) => {
+    const seen = file.observations.find((each) => each.id === found.observationId);
+    return seen?.kind === "fault" ? [faultLine(facts, seen, found)] : [];
+  });
+  if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
+  return [paragraph(words.finding.faults), ...list([...new Set(lines)])];
+}
+
+function faultLine({ words }: LetterFacts, seen: Observation, found: StationedObservation): string {
+  const fault = seen.fault === null ? words.unknown : words.fault[seen.fault];
+  if (found.station === null) return words.finding.faultLine(fault, words.finding.relative);
+  const where =
+    found.toStation === null
+      ? words.feet(found.station)
+      : words.stretch(found.station, found.toStation);
+  return words.finding.faultLine(fault, where);
+}
+
+function notKnownLines(facts: LetterFacts): string[] {
+  const lines = [
+    ...undocumentedLines(facts),
+    ...recordLines(facts),
+    ...coverageLines(facts),
+    ...answerLines(facts),
+  ];
+  return lines.length === 0 ? [facts.words.finding.settled] : lines;
+}
+
+function undocumentedLines({ report, words }: LetterFacts): string[] {
+  const open = report.tieIns.filter(
+    (finding) => finding.standing === "undocumented" && knownOwner(finding) === null,
+  );
+  if (open.length === 0) return [];
+  return [
+    words.finding.undocumented(words.list(open.map(({ tieIn }) => tieIn.label)), open.length),
+  ];
+}
+
+function recordLines({ file, report, words }: LetterFacts): string[] {
+  const labels = (standing: EntryFinding["standing"]) =>
+    report.entries
+      .filter((entry) => entry.standing === standing && entry.tieInId === null)
+      .map((finding) => file.entries.find((each) => each.id === finding.entryId)?.label ?? "");
+  const notSeen = labels("on-record-not-seen");
+  const notInspected = labels("on-record-not-inspected");
+  const undecided = [...report.tieIns, ...report.entries].some((finding) => !finding.decided);
+  return [
+    ...(notSeen.length > 0 ? [words.finding.notSeen(words.list(notSeen))] : []),
+    ...(notInspected.length > 0 ? [words.finding.notInspected(words.list(notInspected))] : []),
+    ...(undecided ? [words.finding.undecided] : []),
+  ];
+}
+
+function coverageLines({ report, words }: LetterFacts): string[] {
+  return report.coverage.flatMap(({ from, to, state }) =>
+    state === "seen" ? [] : [words.finding.gap(words.stretch(from, to), words.coverage[state])],
+  );
+}
+
+function answerLines({ report, words }: LetterFacts): string[] {
+  if (report.reaches.length === 0) return [words.finding.noBoundary];
+  return heldStretches(report.reaches)
+    .filter(({ holder }) => holder === "unclear")
+    .map(({ from, to }) => words.finding.unclear(words.stretch(from, to)));
+}
+
+/** Why this address is asked about one tie-in, and what would help to settle it. */
+export function inquiryBody(facts: LetterFacts): LetterBlock[] {
+  const { words, asked, place } = facts;
+  const opening =
+    asked?.station == null
+      ? words.inquiry.openingUnplaced
+      : words.inquiry.opening(words.feet(asked.station), words.side[asked.side]);
+  return [
+    paragraph(opening),
+    paragraph(words.inquiry.why(place)),
+    ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
+    heading(words.inquiry.facts),
+    ...askedTable(facts),
+    paragraph(words.inquiry.whyMatters),
+    heading(words.inquiry.ask),
+    ...list(words.inquiry.asks),
+  ];
+}
+
+function askedTable({ asked, words }: LetterFacts): LetterBlock[] {
+  if (asked === null) return [];
+  const { inquiry } = words;
+  const { tieIn } = asked;
+  return table(inquiry.factHead, [
+    [inquiry.station, asked.station === null ? words.unknown : words.feet(asked.station)],
+    [inquiry.side, words.side[asked.side]],
+    [inquiry.size, tieIn.diameter === null ? words.unknown : words.inches(tieIn.diameter)],
+    [inquiry.material, words.material[tieIn.material]],
+    [inquiry.evidence, inquiry.level[asked.level] ?? words.unknown],
+  ]);
+}
+
+/** When we come, what happens, what must not be done meanwhile. */
+export function visitBody(facts: LetterFacts): LetterBlock[] {
+  const { file, words, office, place, roles } = facts;
+  const visit = file.events.filter((each) => each.event === "tenant-entry").at(-1);
+  const hours = visit && visit.note !== "" ? visit.note : words.notSet;
+  const lets = roles.includes("owner") && !roles.includes("occupant");
+  return [
+    paragraph(words.visit.opening(place)),
+    ...table(words.visit.head, [
+      [words.visit.day, visit ? words.weekday(visit.on) : words.notSet],
+      [words.visit.hours, hours],
+      [words.visit.who, words.visit.whoWords(office.name)],
+      [words.visit.inside, words.visit.insideWords],
+      [words.visit.filmed, words.visit.filmedWords],
+    ]),
+    heading(words.visit.ask),
+    ...list(words.visit.asks),
+    paragraph(lets ? words.visit.owner : words.visit.tenant),
+    ...(facts.asked?.station == null ? [] : [letterStrip(facts, "one")]),
+  ];
+}

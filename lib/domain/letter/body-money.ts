@@ -1,0 +1,201 @@
+import { formatCents } from "../money/format-cents.ts";
+import { heading, heldStretches, list, paragraph, table, workLines, workTable } from "./common.ts";
+import { knownOwner, type LetterFacts, otherSharers } from "./facts.ts";
+import type { LetterBlock } from "./letter.ts";
+import { letterStrip } from "./letter-strip.ts";
+import { permitStateIn } from "./permit-state.ts";
+import { alternativeRows, sumBlocks } from "./sum.ts";
+
+/** Rule and reason, who answers where, the work, the reader's share and its sum, what is left out. */
+export function splitBody(facts: LetterFacts): LetterBlock[] {
+  const { words, place } = facts;
+  return [
+    paragraph(words.split.opening(place)),
+    heading(words.split.yourShare),
+    ...shareBlocks(facts),
+    letterStrip(facts, "yours"),
+    heading(words.split.rule),
+    ...ruleBlocks(facts),
+    heading(words.split.steps),
+    ...sumBlocks(facts),
+    heading(words.split.work),
+    ...workTable(facts),
+    ...answersBlocks(facts),
+    heading(words.split.others),
+    paragraph(othersLine(facts)),
+    heading(words.split.excluded),
+    ...list(excludedLines(facts)),
+    ...alternativeBlocks(facts),
+  ];
+}
+
+function shareBlocks({ words, place, share }: LetterFacts): LetterBlock[] {
+  if (share === null) return [paragraph(words.split.noShare(place))];
+  const amount = paragraph(words.split.amount(place, formatCents(share.amount)));
+  if (share.recoverable === 0) return [amount];
+  return [amount, paragraph(words.split.carried(formatCents(share.recoverable)))];
+}
+
+function ruleBlocks({ words, split }: LetterFacts): LetterBlock[] {
+  if (split === null) return [paragraph(words.split.nothingWritten)];
+  const rule = words.rule[split.rule];
+  const reason = split.reason === "" ? [] : [paragraph(words.split.reason(split.reason))];
+  return [paragraph(words.split.ruleLine(rule.title, rule.sentence)), ...reason];
+}
+
+function answersBlocks({ report, words }: LetterFacts): LetterBlock[] {
+  const rows = heldStretches(report.reaches).map(({ from, to, holder, citation }) => [
+    words.stretch(from, to),
+    words.holder[holder],
+    citation === "" ? words.split.nothingWritten : citation,
+  ]);
+  return rows.length === 0
+    ? []
+    : [heading(words.split.answers), ...table(words.split.answersHead, rows)];
+}
+
+function othersLine(facts: LetterFacts): string {
+  const others = otherSharers(facts);
+  return others.length === 0
+    ? facts.words.split.noOthers
+    : facts.words.split.othersLine(facts.words.list(others));
+}
+
+function excludedLines({ report, words }: LetterFacts): string[] {
+  const held = heldStretches(report.reaches);
+  const where = (holder: "authority" | "unclear") =>
+    held.filter((each) => each.holder === holder).map(({ from, to }) => words.stretch(from, to));
+  const unknown = report.tieIns.filter((each) => each.live && knownOwner(each) === null);
+  return [
+    ...where("authority").map(words.split.excludedAuthority),
+    ...where("unclear").map(words.split.excludedUnclear),
+    ...(unknown.length === 0
+      ? []
+      : [words.split.excludedUnknown(words.list(unknown.map(({ tieIn }) => tieIn.label)))]),
+    words.split.excludedHidden,
+    words.split.excludedCause,
+  ];
+}
+
+function alternativeBlocks(facts: LetterFacts): LetterBlock[] {
+  const rows = alternativeRows(facts);
+  if (rows.length === 0) return [];
+  const { split } = facts.words;
+  return [
+    heading(split.alternatives),
+    ...table(split.alternativesHead, rows, [1]),
+    paragraph(split.alternativesNote),
+  ];
+}
+
+/** Amount, what it rests on, day to pay by, and the sum behind it. */
+export function demandBody(facts: LetterFacts): LetterBlock[] {
+  const { words, place, share, notice } = facts;
+  const due =
+    notice.replyBy === null
+      ? words.demand.dueOpen
+      : `${words.demand.due} ${words.weekday(notice.replyBy)}.`;
+  return [
+    paragraph(words.demand.opening(place, formatCents(share?.amount ?? 0))),
+    paragraph(due),
+    heading(words.demand.basis),
+    ...list([...versionLines(facts), ...evidenceLines(facts), consentLine(facts)]),
+    heading(words.demand.enclosed),
+    ...list(words.demand.enclosedLines),
+    heading(words.split.steps),
+    ...sumBlocks(facts),
+    heading(words.split.work),
+    ...workTable(facts),
+    letterStrip(facts, "yours"),
+  ];
+}
+
+function versionLines({ words, split }: LetterFacts): string[] {
+  if (split === null) return [];
+  const rule = words.rule[split.rule];
+  return [
+    words.demand.version(split.number, words.day(split.chosenOn)),
+    words.split.ruleLine(rule.title, rule.sentence),
+  ];
+}
+
+function evidenceLines({ own, words }: LetterFacts): string[] {
+  return own.map((finding) => {
+    const { demand } = words;
+    if (finding.tieIn.ownerAccepted)
+      return demand.tieIn(finding.tieIn.label, demand.reasonAccepted);
+    const reason = finding.standing === "undocumented" ? demand.reasonTested : demand.reasonRecord;
+    return demand.tieIn(finding.tieIn.label, reason);
+  });
+}
+
+function consentLine({ file, party, property, share, words }: LetterFacts): string {
+  const given = file.consents.find(
+    (consent) =>
+      consent.kind === "pay" &&
+      consent.state === "given" &&
+      consent.partyId === party.id &&
+      consent.propertyId === property?.id &&
+      consent.amount === share?.amount,
+  );
+  return given
+    ? words.demand.agreed(words.day(given.stateOn), formatCents(given.amount ?? 0))
+    : words.demand.notAgreed;
+}
+
+/** What was done and what it came to; papers, warranty, and who looks after the pipe from now on. */
+export function doneBody(facts: LetterFacts): LetterBlock[] {
+  const { words, place, share, split, office } = facts;
+  const costs =
+    split === null
+      ? []
+      : [
+          paragraph(words.done.total(formatCents(split.total))),
+          ...(share === null
+            ? []
+            : [paragraph(words.done.share(place, formatCents(share.amount)))]),
+        ];
+  return [
+    paragraph(words.done.opening(place)),
+    heading(words.done.work),
+    ...list(workLines(facts)),
+    ...(costs.length === 0 ? [] : [heading(words.done.cost), ...costs]),
+    letterStrip(facts, "done"),
+    heading(words.done.papers),
+    ...list(paperLines(facts)),
+    heading(words.done.next),
+    ...list(nextLines(facts)),
+    heading(words.done.warranty),
+    paragraph(words.done.warrantyLine(office.name)),
+  ];
+}
+
+function paperLines({ file, words }: LetterFacts): string[] {
+  const agreements = file.agreements.map(({ title, recordingNumber }) =>
+    recordingNumber === ""
+      ? words.done.unrecorded(title)
+      : words.done.recorded(title, recordingNumber),
+  );
+  const permits = file.permits.map((permit) =>
+    words.done.permit(
+      permit.number === "" ? words.unknown : permit.number,
+      permitStateIn(file, permit) === "final" ? words.done.final : words.done.open,
+    ),
+  );
+  const inspections = file.inspections
+    .filter((inspection) => inspection.result === "passed")
+    .map(({ title, bookedFor }) => words.done.inspection(title, words.day(bookedFor)));
+  return [
+    ...(agreements.length === 0 ? [words.done.noAgreement] : agreements),
+    ...permits,
+    ...inspections,
+  ];
+}
+
+function nextLines({ report, words }: LetterFacts): string[] {
+  const held = heldStretches(report.reaches);
+  if (held.length === 0) return [words.done.nextUnknown];
+  return held.map(({ from, to, holder }) =>
+    words.done.nextLine(words.stretch(from, to), words.holder[holder]),
+  );
+}

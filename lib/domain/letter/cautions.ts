@@ -1,0 +1,43 @@
+import type { LetterFacts } from "./facts.ts";
+import type { LetterBlock } from "./letter.ts";
+import type { LetterKind } from "./notice.ts";
+import type { LetterWords } from "./words-en.ts";
+
+export type CautionKey = keyof LetterWords["caution"];
+
+/**
+ * The cautions that each kind of letter carries, always and in this order. They are part of
+ * composing a letter and no part of what an office can edit, so that none can be left out.
+ */
+export const CAUTIONS: Record<LetterKind, readonly CautionKey[]> = {
+  finding: ["records", "cap", "gas", "sewage"],
+  "tie-in-inquiry": ["records", "cap", "gas", "official"],
+  "test-visit": ["dye", "smoke", "gas"],
+  "proposed-split": ["proposal", "records"],
+  "entry-consent": ["enterOnly", "trench", "sewage", "records"],
+  "joint-agreement": ["official", "records"],
+  "work-start": ["trench", "sewage", "gas", "drains"],
+  "drain-pause": ["drains", "sewage", "gas", "trench"],
+  spill: ["sewage", "gas"],
+  "share-demand": ["official", "records"],
+  "authority-response": ["records", "official"],
+  "close-out": ["official", "records", "gas"],
+};
+
+/** The cautions of one letter; with the one on a crossing where the camera could not rule it out. */
+export function cautionBlocks({ file, report, notice, words }: LetterFacts): LetterBlock[] {
+  const day = words.day(report.today);
+  const keys = CAUTIONS[notice.kind].flatMap((key): CautionKey[] =>
+    key === "gas" && file.runs.some((run) => run.crossingSeen !== "no")
+      ? ["gas", "gasSeen"]
+      : [key],
+  );
+  return keys.map((key) => {
+    if (key === "records") {
+      const { title, text } = words.caution.records;
+      return { kind: "caution", title, text: text(day) };
+    }
+    const { title, text } = words.caution[key];
+    return { kind: "caution", title, text };
+  });
+}

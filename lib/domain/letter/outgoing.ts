@@ -1,0 +1,25 @@
+import type { Instant } from "../calendar/day.ts";
+
+export const OUTGOING_STATES = ["waiting", "sending", "sent", "failed"] as const;
+export type OutgoingState = (typeof OUTGOING_STATES)[number];
+
+/** One message in the outbox: a delivery by mail message on its way out. */
+export interface Outgoing {
+  readonly id: string;
+  readonly lineId: string;
+  readonly noticeId: string;
+  readonly deliveryId: string;
+  readonly toAddress: string;
+  readonly toName: string;
+  readonly subject: string;
+  readonly text: string;
+  /** The same for every try, so that a receiver can drop a second copy. */
+  readonly messageId: string;
+  readonly state: OutgoingState;
+  readonly attempts: number;
+  readonly nextTryAt: Instant;
+  /** What the last try came to, in words; empty before the first. */
+  readonly problem: string;
+  readonly createdAt: Instant;
+  readonly sentAt: Instant | null;
+}

@@ -1,0 +1,116 @@
+import { LETTER_WORDS } from "./facts.ts";
+import type { Letter, LetterBlock } from "./letter.ts";
+import type { LetterWords } from "./words-en.ts";
+
+const WIDTH = 72;
+
+type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
+
+/**
+ * A letter as plain text for the body of a mail message: the same facts in the same order, lines of
+ * at most 72 signs where words allow it, the drawing as its sentences.
+ */
+export function letterText(letter: Letter): string {
+  const words = LETTER_WORDS[letter.language];
+  const [name = "", ...rest] = letter.from;
+  const head = [
+    name,
+    ...rest,
+    "",
+    `${words.frame.date}: ${letter.date}`,
+    `${words.frame.reference}: ${letter.reference}`,
+    ...(letter.answerBy === "" ? [] : [`${words.frame.answerBy}: ${letter.answerBy}`]),
+    "",
+    ...wrap(letter.subject),
+    "",
+    letter.greeting,
+  ];
+  const body = letter.blocks.flatMap((block) => ["", ...blockLines(block, letter, words)]);
+  return `${[...head, ...body, "", "-- ", ...wrap(letter.footer)].join("\n")}\n`;
+}
+
+function blockLines(block: LetterBlock, letter: Letter, words: LetterWords): string[] {
+  switch (block.kind) {
+    case "paragraph":
+      return wrap(block.text);
+    case "heading":
+      return [block.text.toUpperCase()];
+    case "list":
+      return block.lines.flatMap((line) => wrap(line, "- ", "  "));
+    case "table":
+      return tableLines(block);
+    case "caution":
+      return [`! ${block.title}`, ...wrap(block.text, "  ", "  ")];
+    case "strip":
+      return stripLines(block);
+    case "signature":
+      return [letter.closing, "", ...block.lines];
+    case "answer-slip":
+      return slipLines(block, letter, words);
+  }
+}
+
+function stripLines({ drawing, caption }: BlockOf<"strip">): string[] {
+  const sentences = [...drawing.above, ...drawing.onPipe, ...drawing.below]
+    .toSorted((a, b) => a.station - b.station)
+    .map((mark) => mark.sentence)
+    .filter((sentence) => sentence !== "");
+  return [...wrap(caption), ...sentences.flatMap((sentence) => wrap(sentence, "- ", "  "))];
+}
+
+function slipLines(
+  { choices, returnBy }: BlockOf<"answer-slip">,
+  letter: Letter,
+  words: LetterWords,
+): string[] {
+  return [
+    words.frame.slipTitle.toUpperCase(),
+    ...(returnBy === "" ? [] : wrap(words.frame.slipBy(returnBy))),
+    `${words.frame.slipAbout}: ${letter.reference}`,
+    ...choices.flatMap((choice) => wrap(choice, "[ ] ", "    ")),
+  ];
+}
+
+/** Columns side by side where they fit; else each row as its own short lines. */
+function tableLines({ head, rows, numeric }: BlockOf<"table">): string[] {
+  const titled = head.some((title) => title !== "");
+  const all = titled ? [head, ...rows] : rows;
+  const widths = head.map((_, column) => Math.max(...all.map((row) => (row[column] ?? "").length)));
+  const total = widths.reduce((sum, width) => sum + width + 2, -2);
+  if (total > WIDTH) return rows.flatMap((row) => stackedRow(head, row));
+  return all.map((row) =>
+    row
+      .map((text, column) => {
+        const width = widths[column] ?? 0;
+        return numeric.includes(column) ? text.padStart(width) : text.padEnd(width);
+      })
+      .join("  ")
+      .trimEnd(),
+  );
+}
+
+function stackedRow(head: readonly string[], row: readonly string[]): string[] {
+  const [first = "", ...rest] = row;
+  const lines = rest.flatMap((text, index) => {
+    if (text === "") return [];
+    const title = head[index + 1] ?? "";
+    return wrap(title === "" ? text : `${title}: ${text}`, "    ", "      ");
+  });
+  return [...wrap(first, "- ", "  "), ...lines];
+}
+
+function wrap(text: string, first = "", next = ""): string[] {
+  const lines: string[] = [];
+  let line = first;
+  let empty = true;
+  for (const word of text.split(/\s+/)) {
+    if (!empty && line.length + 1 + word.length > WIDTH) {
+      lines.push(line);
+      line = next;
+      empty = true;
+    }
+    line = empty ? `${line}${word}` : `${line} ${word}`;
+    empty = false;
+  }
+  return [...lines, line];
+}

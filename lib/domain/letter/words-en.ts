@@ -1,0 +1,634 @@
+import type { Cft } from "../line/station.ts";
+import { plainFeet } from "../line/station.ts";
+import { letterDay, letterWeekday } from "./letter-day.ts";
+
+function feet(length: Cft): string {
+  return `${plainFeet(length)} ft`;
+}
+
+function stretch(from: Cft, to: Cft): string {
+  return `${plainFeet(from)} to ${plainFeet(to)} ft`;
+}
+
+function count(many: number, one: string, several: string): string {
+  return `${many} ${many === 1 ? one : several}`;
+}
+
+/**
+ * Every standing word of a letter in English. The Spanish catalogue has the same shape,
+ * so that a sentence that is missing there does not compile.
+ */
+export const EN = {
+  day: (day: string) => letterDay(day, "en"),
+  weekday: (day: string) => letterWeekday(day, "en"),
+  feet,
+  stretch,
+  list: (names: readonly string[]) =>
+    names.length < 2
+      ? names.join("")
+      : `${names.slice(0, -1).join(", ")}${names.length > 2 ? "," : ""} and ${names.at(-1)}`,
+  unknown: "unknown",
+  notSet: "not yet set; we will tell you",
+  inches: (inches: number) => `${inches} in`,
+
+  frame: {
+    date: "Date",
+    reference: "Reference",
+    answerBy: "Please answer by",
+    greeting: (name: string) => `Dear ${name}:`,
+    closing: "Sincerely,",
+    page: (page: number, of: number) => `Page ${page} of ${of}`,
+    licence: (number: string) => `Contractor licence ${number}`,
+    telephone: "Telephone",
+    email: "E-mail",
+    forOffice: (by: string, office: string) => `${by}, for ${office}`,
+    slipTitle: "Your answer",
+    slipCut: "Cut here and send this part back, or tell us the same by telephone or e-mail.",
+    slipBy: (day: string) => `Please answer by ${day}.`,
+    slipTo: "Send to",
+    slipAbout: "About",
+    slipName: "Name",
+    slipSignature: "Signature",
+    slipDate: "Date",
+    slipPhone: "Telephone",
+    slipNote: "What else we should know",
+    notToScale: "Lengths are in proportion; the drawing is not to a printed scale.",
+    drawnAs: "In words",
+  },
+
+  title: {
+    finding: "What the camera found in a shared sewer pipe",
+    "tie-in-inquiry": "A question about a sewer connection",
+    "test-visit": "A visit to test which drain goes where",
+    "proposed-split": "Proposed sharing of the cost of work on the shared sewer",
+    "entry-consent": "Request to enter and to dig",
+    "joint-agreement": "Agreement on the shared sewer",
+    "work-start": "Work on the shared sewer is about to start",
+    "drain-pause": "Do not use your drains",
+    spill: "Sewage spill: please keep away",
+    "share-demand": "Request to pay your share",
+    "authority-response": "Answer on the shared private sewer",
+    "close-out": "The work on the shared sewer is done",
+  },
+  subject: (title: string, place: string) => (place === "" ? title : `${title}: ${place}`),
+
+  material: {
+    "vitrified-clay": "clay",
+    concrete: "concrete",
+    "cast-iron": "cast iron",
+    "ductile-iron": "ductile iron",
+    pvc: "PVC",
+    abs: "ABS",
+    polyethylene: "polyethylene",
+    "bituminous-fibre": "tarred fibre",
+    "asbestos-cement": "asbestos cement",
+    "cured-in-place-liner": "liner",
+    unknown: "material unknown",
+  },
+  fault: {
+    crack: "a crack",
+    broken: "broken pipe",
+    hole: "a hole",
+    "offset-joint": "a joint out of line",
+    "open-joint": "an open joint",
+    roots: "roots",
+    belly: "a low place that holds water",
+    deformed: "pipe out of shape",
+    collapsed: "collapsed pipe",
+    infiltration: "water coming in",
+    "protruding-tie-in": "a connection that sticks into the pipe",
+    "worn-surface": "worn pipe wall",
+  },
+  side: {
+    left: "from the left, looking upstream",
+    right: "from the right, looking upstream",
+    crown: "from above",
+    unknown: "side not known",
+  },
+  sideShort: { left: "left", right: "right", crown: "above", unknown: "unknown" },
+  standing: {
+    "on-record-and-seen": "on record and seen",
+    "on-record-seen-elsewhere": "on record, seen at another place",
+    "on-record-not-seen": "on record, not seen",
+    "on-record-not-inspected": "on record; the camera did not get there",
+    undocumented: "seen, not on record",
+    inactive: "not in use, as tested",
+    "not-a-sanitary-branch": "not a building’s sewer connection",
+  },
+  coverage: {
+    "under-water": "under water",
+    blocked: "blocked",
+    "not-in-view": "out of the camera’s view",
+    "not-recorded": "not recorded",
+    "not-inspected": "not inspected",
+  },
+  holder: {
+    owners: "the owners who use it",
+    authority: "the sewer authority",
+    unclear: "not clear",
+  },
+  rule: {
+    equal: {
+      title: "Equal parts",
+      sentence: "Every connected property pays the same.",
+    },
+    "per-unit": {
+      title: "By dwellings and businesses",
+      sentence: "Every dwelling and every business on the line counts once.",
+    },
+    "portion-used": {
+      title: "By the part of the pipe that each one uses",
+      sentence:
+        "The cost of each foot of pipe is shared equally among the properties whose sewage passes there.",
+    },
+    "upstream-of-fault": {
+      title: "Those upstream of the fault",
+      sentence: "The properties whose sewage passes the fault pay in equal parts.",
+    },
+    "reach-owner": {
+      title: "Whoever answers for each stretch",
+      sentence: "Each stretch is paid by the owners who answer for it under the rule named above.",
+    },
+    weights: {
+      title: "By an agreed measure",
+      sentence: "The cost is shared in proportion to the measure entered for each property.",
+    },
+    "recorded-shares": {
+      title: "By the recorded agreement",
+      sentence: "The cost is shared in the parts that the recorded agreement names.",
+    },
+    "single-payer": {
+      title: "One payer",
+      sentence: "One property pays for the work.",
+    },
+  },
+
+  strip: {
+    finding: "The pipe as seen: the public main is at the left, stations rise upstream.",
+    one: "Where the connection in question joins the shared pipe.",
+    yours: "The shared pipe. The band shows where the sewage of your property passes.",
+    work: "Where the work is to be done.",
+    lot: "Where the pipe crosses your lot, and where the work is to be done.",
+    done: "The pipe after the work.",
+    title: "Strip drawing of the shared pipe",
+    main: "Public main",
+    upperEnd: "Upper end",
+    you: "your connection",
+    notKnown: "owner not yet known",
+    onRecord: (label: string) => `Record: ${label}`,
+    noRecord: "no record found",
+    asked: "asked about here",
+    seen: "Seen by the camera",
+    seenYes: "seen",
+    pipe: "Pipe",
+    passes: "Your sewage passes here",
+    passesYes: "yes",
+    passesNo: "no",
+    work_: "Work",
+    crossing: "Your lot",
+    crossed: "pipe crosses",
+    boundary: {
+      "right-of-way-line": "Right-of-way line",
+      curb: "Curb",
+      "property-line": "Property line",
+      cleanout: "Cleanout",
+      foundation: "Foundation",
+      manhole: "Manhole",
+      "easement-edge": "Edge of easement",
+    },
+    at: (label: string, station: Cft) => `${label} at ${feet(station)}.`,
+    over: (label: string, from: Cft, to: Cft) => `${label} from ${stretch(from, to)}.`,
+    tieIn: (label: string, station: Cft, who: string) =>
+      `${label} joins at ${feet(station)}: ${who}.`,
+  },
+
+  caution: {
+    records: {
+      title: "How far this can be relied on",
+      text: (day: string) =>
+        `Based on records and camera as of ${day}. Public records are not guaranteed to be accurate, and what is in the ground may differ.`,
+    },
+    proposal: {
+      title: "A proposal, not a ruling",
+      text: "This is a proposed sharing of cost. It is not a legal determination and not legal advice. You may get advice of your own before you answer.",
+    },
+    drains: {
+      title: "Do not use water or toilets during the stated time",
+      text: "Sewage may back up into your own building, and may flood the people who work in the open pipe.",
+    },
+    gas: {
+      title: "A gas pipe may run through a sewer",
+      text: "Do not clear this line with cutting tools. If you smell gas, leave the building first, touch no switch and no telephone there; then call 911 and the gas company.",
+    },
+    gasSeen: {
+      title: "Something crosses this pipe",
+      text: "The camera saw, or could not rule out, something that crosses the pipe. Nobody should clear it until the gas company has been asked.",
+    },
+    sewage: {
+      title: "Sewage carries disease",
+      text: "Keep children and pets away from sewage and from wet ground over the pipe. Wash hands after any contact.",
+    },
+    cap: {
+      title: "Close nothing yet",
+      text: "Please do not cap, plug or line any branch of this pipe. Until a branch is proven dead, somebody’s sewage may depend on it.",
+    },
+    dye: {
+      title: "About the dye",
+      text: "The dye is the harmless kind made for drains. Some colour may show in your toilet or sink for a short while. A test that shows no colour proves little; it may be repeated.",
+    },
+    smoke: {
+      title: "If smoke is used",
+      text: "Pour water into every floor drain and unused sink beforehand. Tell us at once if anybody there has asthma or another illness of the lungs: then no smoke is used. If you see smoke indoors, open windows and go outside.",
+    },
+    trench: {
+      title: "Open trench",
+      text: "Stay outside the barriers and keep children and pets away, also when nobody is at work. Trench walls can fall in without warning.",
+    },
+    enterOnly: {
+      title: "What this consent is not",
+      text: "Allowing us to enter or to dig is not an agreement to pay, and not a statement about who owns the pipe. This letter is not legal advice.",
+    },
+    official: {
+      title: "Not legal advice",
+      text: "This letter states facts and amounts as the office has them. It is not a legal determination and not legal advice. You may get advice of your own.",
+    },
+  },
+
+  finding: {
+    opening: (office: string, days: string, place: string) =>
+      `We are ${office}, a drain and sewer contractor. On ${days} our camera went through a private sewer pipe that has to do with ${place}. This letter says what was seen and what is not yet known. It asks for no money.`,
+    openingNoRun: (office: string, place: string) =>
+      `We are ${office}, a drain and sewer contractor. We are gathering the facts about a private sewer pipe that has to do with ${place}. The camera has not been through it yet. This letter asks for no money.`,
+    connected: (place: string, where: string) =>
+      `${place} drains into this pipe at ${where}, as far as is known today.`,
+    candidate: (place: string) =>
+      `${place} lies along this pipe. Whether it drains into it is not yet known.`,
+    crossed: (place: string) =>
+      `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
+    neighbour: (place: string) => `${place} lies near this pipe.`,
+    seen: "What was seen, when and by whom",
+    runHead: ["Day", "By", "Camera went in at", "Looked at"],
+    runOpen: "to the end of the run",
+    noRun: "No camera run is on file.",
+    tieInHead: ["Mark", "Station", "Side", "Address", "Permit record and camera"],
+    faults: "Along the way the camera saw:",
+    noFaults: "No fault of the pipe is on the log.",
+    faultLine: (fault: string, where: string) => `${where}: ${fault}`,
+    relative: "at a place not yet tied to the main",
+    stations: "Stations are feet along the pipe, counted from the public main.",
+    notKnown: "What is not yet known",
+    undocumented: (labels: string, many: number) =>
+      many === 1
+        ? `Whose connection ${labels} is: it was seen, but no permit record of it was found.`
+        : `Whose connections ${labels} are: they were seen, but no permit record of them was found.`,
+    notSeen: (labels: string) =>
+      `Where these recorded connections are, which the camera did not see: ${labels}.`,
+    notInspected: (labels: string) =>
+      `Whether these recorded connections are there; the camera did not get that far or could not see: ${labels}.`,
+    undecided: "Some comparisons of record and camera are proposals that nobody has confirmed yet.",
+    gap: (where: string, why: string) => `What the pipe is like from ${where}: ${why}.`,
+    unclear: (where: string) => `Who answers for the pipe from ${where}.`,
+    noBoundary: "Who answers for which stretch has not been worked out yet.",
+    settled: "No open point is on file today. New facts may bring one up.",
+    ask: "What we ask of you",
+    asks: [
+      "Look at the video with us; call or write, and we will show it to you.",
+      "Send us any paper about the sewer: permits, plans, agreements, bills of earlier work.",
+      "Tell us if somebody else owns or lives at this address, so that they hear of it too.",
+    ],
+    choices: [
+      "I have read this letter.",
+      "I would like to see the video.",
+      "I have papers about this pipe.",
+      "I see something differently; please call me.",
+    ],
+  },
+
+  inquiry: {
+    opening: (station: string, side: string) =>
+      `Our camera saw a branch that joins the shared sewer pipe at ${station}, ${side}. We found no permit record of it.`,
+    openingUnplaced:
+      "Our camera saw a branch that joins the shared sewer pipe at a place that is not yet measured from the main. We found no permit record of it.",
+    why: (place: string) =>
+      `We ask you because ${place} is one of the addresses that the branch could lead to, by its position. The owners and occupants of each of them get this same question. We do not say that the branch is yours.`,
+    whyMatters:
+      "It matters because a branch must not be closed or lined over while somebody’s sewage may come through it, and because nobody should be asked to pay for a pipe that is not theirs.",
+    facts: "What is known of the branch",
+    factHead: ["", "As seen"],
+    station: "Station",
+    side: "Side",
+    size: "Size",
+    material: "Material",
+    evidence: "Evidence so far",
+    level: [
+      "none",
+      "position only",
+      "a hint in a record",
+      "a trace that points at a parcel",
+      "one test, seen once",
+      "a repeated test with a control address",
+      "dug up, or accepted in writing",
+    ],
+    ask: "What we ask of you",
+    asks: [
+      "Tell us what you know about where the drains of your building go.",
+      "Send us any permit, plan or bill that shows it.",
+      "Allow a dye test: two people, about two hours, no cost to you.",
+    ],
+    choices: [
+      "I think the branch serves my building.",
+      "I think it does not; my drains go another way.",
+      "I do not know.",
+      "You may come and test. Days and hours that suit me are written below.",
+      "I have papers about it.",
+    ],
+  },
+
+  visit: {
+    opening: (place: string) =>
+      `We would like to find out where the drains of ${place} go. For that, one of us puts a little dye into a drain in the building while another watches the sewer pipe with a camera.`,
+    head: ["", ""],
+    day: "Day",
+    hours: "Hours",
+    who: "Who comes",
+    whoWords: (office: string) => `two people of ${office}, who will show you who they are`,
+    inside: "Where",
+    insideWords: "at one sink, tub or toilet on each floor that has drains",
+    filmed: "What is filmed",
+    filmedWords: "the inside of the sewer pipe only, never your rooms",
+    ask: "What we ask of you",
+    asks: [
+      "Be there, or let somebody be there who can open the door.",
+      "Use no water at all from the moment we start until we say that we are done, unless we ask you to run it.",
+      "Tell us beforehand if the day does not suit you, or if somebody there is ill.",
+    ],
+    tenant:
+      "If you rent: your landlord must give you notice of entry as well. This letter does not replace it.",
+    owner:
+      "If you let the place: you must give the people who live there notice of entry in good time. This letter does not replace it.",
+    choices: [
+      "The day suits me.",
+      "The day does not suit me; other days are written below.",
+      "Somebody here needs special care; please call me.",
+      "I do not want a test; please call me.",
+    ],
+  },
+
+  split: {
+    opening: (place: string) =>
+      `This letter proposes how the cost of work on the shared sewer is to be shared, and what share falls to ${place}. You can check every step with pencil and paper. Please tell us whether you agree.`,
+    yourShare: "Your share",
+    amount: (place: string, amount: string) => `The proposed share of ${place} is ${amount}.`,
+    noShare: (place: string) => `Under this rule no share falls to ${place}.`,
+    rule: "The rule used, and why",
+    ruleLine: (title: string, sentence: string) => `${title}. ${sentence}`,
+    reason: (reason: string) => `Why this rule: ${reason}`,
+    answers: "Who answers for which stretch",
+    answersHead: ["Stretch", "Who answers", "Where it is written"],
+    nothingWritten: "no rule found",
+    work: "The work",
+    workHead: ["Work", "Where", "Price", "Amount"],
+    markup: (percent: string) => ` + ${percent} markup`,
+    tax: (percent: string) => ` + ${percent} tax`,
+    total: "Total of all work",
+    general: "whole job",
+    branch: (label: string) => `branch at ${label}`,
+    steps: "The sum, step by step",
+    stepsHead: ["Work", "The sum", "Your part"],
+    stepsNote: "Parts of a cent are written out; only the last line is rounded.",
+    stepsSum: "Together",
+    stepsRounded: "Rounded to the cent",
+    stepSum: (amount: string, numerator: string, denominator: string) =>
+      numerator === denominator ? amount : `${amount} × ${numerator}/${denominator}`,
+    stepsMissing:
+      "The steps are left out here because facts of the line have changed since the amounts were set.",
+    carried: (amount: string) =>
+      `Of this, ${amount} is carried for a connection whose owner is not yet known. If the owner is found, that part is to come back to you.`,
+    odd: "Odd cents go by a fixed rule, one each to the shares that lost most by rounding down.",
+    others: "Who else shares",
+    othersLine: (places: string) =>
+      `The same rule is put to the owners of ${places}. Each of them gets a letter with their own share only.`,
+    noOthers: "No other address is known to share.",
+    excluded: "What is not in it",
+    excludedAuthority: (where: string) =>
+      `The pipe from ${where}, for which the sewer authority answers.`,
+    excludedUnclear: (where: string) =>
+      `A decision on the pipe from ${where}, where it is not clear who answers.`,
+    excludedUnknown: (labels: string) =>
+      `A share for the connections whose owner is not yet known (${labels}); see the note at your share.`,
+    excludedHidden:
+      "Anything that comes to light when the ground is open. It would be put to you first.",
+    excludedCause:
+      "Any question of who or what caused the fault. That is kept apart from this sharing.",
+    alternatives: "What other rules would ask of you",
+    alternativesHead: ["Rule", "Your share would be"],
+    alternativesNote: "Each line shows the whole of your share under that rule.",
+    choices: (amount: string) => [
+      `I agree to the share of ${amount} as proposed.`,
+      "I do not agree; my reasons are written below.",
+      "I have a question; please call me.",
+      "I have a record or an agreement about this pipe.",
+    ],
+  },
+
+  entry: {
+    opening: (place: string) =>
+      `The shared sewer pipe has to be mended. For that we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
+    area: "Where",
+    areaCross: (where: string, easement: string) =>
+      `The pipe crosses the lot from ${where} (stations). Easement: ${easement}.`,
+    easement: { recorded: "recorded", none: "none found", unknown: "unknown" },
+    recordedAs: (number: string) => `recorded as ${number}`,
+    areaWork: (title: string, where: string) => `${title}, ${where}`,
+    areaNone: "The place is shown on the drawing; it will be marked on the ground with you.",
+    when: "When",
+    whenFrom: (day: string) => `From ${day}. We tell you the hours beforehand.`,
+    whenOpen: "The day is not yet set. We will not come before you know it.",
+    terms: "What we promise",
+    termLines: (insurance: string) => [
+      "We dig only where it is marked, and no more than the work needs.",
+      "We put surface, plants, fences and paving back as they were. Photographs are taken before and after.",
+      `We carry liability insurance${insurance === "" ? "; the certificate is shown on request." : ` (${insurance}).`}`,
+      "You may take this consent back in writing at any time before work on your lot begins. Once the ground is open, we first make it safe.",
+    ],
+    tenant:
+      "If somebody rents there, they hear of it from us too; notice of entry remains yours to give.",
+    choices: [
+      "I allow entry for looking and measuring.",
+      "I allow digging in the marked area, on the terms above.",
+      "I do not allow it; my reasons are written below.",
+      "Please call me first.",
+    ],
+  },
+
+  agreement: {
+    opening:
+      "The owners who share this sewer pipe need one written agreement: who may use it, who looks after it, how cost is shared, and who may enter for repair. It is signed by all owners, acknowledged before a notary and recorded with the land records.",
+    parties: "Properties named in it",
+    steps: "How it goes",
+    stepLines: (authority: string) => [
+      `A draft goes to ${authority} first, if it wants to see it, on its own form where it has one.`,
+      "Every owner on title signs, also husband and wife, trustees and purchasers under contract.",
+      "Signatures are acknowledged before a notary. A click or an e-mail is not enough for a recorded paper.",
+      "The recorded number goes into the permit papers, and a copy goes to everyone.",
+    ],
+    authority: "the sewer authority",
+    existing: (title: string, number: string) =>
+      `On file already: ${title}${number === "" ? "" : `, recorded as ${number}`}.`,
+    choices: [
+      "I will sign; please send me the draft.",
+      "I have questions about it; please call me.",
+      "Others are on the title too; their names are written below.",
+      "I do not want to sign; my reasons are written below.",
+    ],
+  },
+
+  start: {
+    opening: (place: string) =>
+      `Work on the shared sewer that has to do with ${place} is about to start.`,
+    day: "First day of work",
+    end: "How long",
+    hours: "Hours",
+    hoursOpen: "told on the door the day before",
+    contractor: "Contractor",
+    phone: "Telephone, day and night",
+    permits: "Permits",
+    permit: (number: string) => `no. ${number}`,
+    tickets: "Locate tickets",
+    inspections: "Inspections",
+    none: "none on file",
+    work: "What is done",
+    expect: "What to expect",
+    expects: [
+      "Noise and vehicles in working hours. Your door stays reachable on foot; tell us if you need a car at the door.",
+      "Please keep cars away from the barriers and signs.",
+      "Before the pipe is opened you get another letter that says when not to use your drains.",
+    ],
+    choices: [
+      "I have read this letter.",
+      "Somebody here needs the entrance kept free; please call me.",
+    ],
+  },
+
+  pause: {
+    opening: (place: string) =>
+      `The shared sewer pipe will be open. During that time no water may go down any drain at ${place}.`,
+    from: "Do not use drains on",
+    hours: "From when to when",
+    openHours: "hours not yet set: ask us before you rely on this page",
+    why: "Why: every building on this pipe drains through the place where people work.",
+    counts: "That means",
+    countLines: [
+      "no toilet, no sink, no shower or bath;",
+      "no washing machine, no dishwasher, also none on a timer;",
+      "no pump or softener that empties into a drain.",
+    ],
+    happens:
+      "If water is used all the same: sewage may come up in your own building or a neighbour’s, and it may flood the people in the trench.",
+    help: "If you cannot be without water (illness, small children, day care, a business), call us now. We will find a way with you.",
+    over: "We tell you at the door when the drains may be used again. Until you hear from us, please wait.",
+    choices: [
+      "Everybody at this address knows and will use no drain in that time.",
+      "We need help for that time; please call.",
+    ],
+  },
+
+  spill: {
+    opening: (where: string) => `Sewage has come out at or near ${where}.`,
+    do: "What to do",
+    doLines: [
+      "Keep away from it, and keep children and pets away.",
+      "Use as little water as you can until we say that the pipe runs again.",
+      "Do not wash it into the street drain or a ditch.",
+      "Throw out food that it has touched. Wash hands with soap after any contact.",
+      "If you feel ill after contact, call a doctor and say what happened.",
+    ],
+    doing: "What is being done",
+    doingLines: (office: string) => [
+      `${office} has been called and is stopping the flow.`,
+      "The sewer authority and the health department are told where the law asks for it.",
+    ],
+    when: (day: string) => `First known on ${day}.`,
+    choices: ["I have read this letter.", "I have had contact or damage; please call me."],
+  },
+
+  demand: {
+    opening: (place: string, amount: string) =>
+      `For the work on the shared sewer, the share of ${place} is ${amount}. We ask you to pay it.`,
+    basis: "What it rests on",
+    agreed: (day: string, amount: string) => `Your consent of ${day} to pay ${amount} is on file.`,
+    notAgreed:
+      "No consent of yours to this amount is on file. If you see it differently, write to us.",
+    version: (number: number, day: string) => `Split no. ${number}, chosen on ${day}.`,
+    tieIn: (label: string, reason: string) => `Connection ${label}: ${reason}.`,
+    reasonAccepted: "accepted in writing by its owner",
+    reasonRecord: "on the permit record, and found there by the camera",
+    reasonTested: "shown by repeated tests or by digging",
+    due: "Please pay by",
+    dueOpen: "The office will tell you the day.",
+    enclosed: "Enclosed",
+    enclosedLines: [
+      "the sum behind your share, step by step (below)",
+      "the strip drawing of the pipe (below)",
+      "on request: the video, the test records and the permit papers",
+    ],
+    choices: (amount: string) => [
+      `I pay ${amount}.`,
+      "I would like to pay in parts; please call me.",
+      "I do not agree; my reasons are written below.",
+    ],
+  },
+
+  response: {
+    opening: (name: string) =>
+      `This is our answer on the shared private sewer “${name}”, for the owners who have asked us to work on it.`,
+    order: (day: string, note: string) => `Your order of ${day}${note === "" ? "" : `: ${note}`}`,
+    corrections: (day: string, note: string) =>
+      `Your corrections of ${day}${note === "" ? "" : `: ${note}`}`,
+    noOrder: "No order or correction of yours is on file with us.",
+    about: "What it answers",
+    state: "Where things stand",
+    connections: (total: number, undocumented: number) =>
+      `${count(total, "connection", "connections")} on the line; ${undocumented} of them without a permit record.`,
+    owners: (properties: number) =>
+      `${count(properties, "property has", "properties have")} to do with the line.`,
+    permits: (list: string) => `Permits: ${list}.`,
+    noPermit: "Permits: none yet.",
+    holds: (open: number) =>
+      open === 0
+        ? "Nothing on our side stops the application."
+        : `${count(open, "open point stops", "open points stop")} part of the work on our side; they are listed in the permit packet.`,
+    plan: "What is planned",
+    dates: "Dates",
+    start: (day: string) => `Work is planned to begin on ${day}.`,
+    noStart: "No day for the work is set yet.",
+    choices: [],
+  },
+
+  done: {
+    opening: (place: string) =>
+      `The work on the shared sewer that has to do with ${place} is done. Please keep this letter with the papers of the property.`,
+    work: "What was done",
+    cost: "What it came to",
+    total: (amount: string) => `All work together: ${amount}.`,
+    share: (place: string, amount: string) => `Share of ${place}: ${amount}.`,
+    papers: "Papers to keep",
+    recorded: (title: string, number: string) => `${title}, recorded as ${number}`,
+    unrecorded: (title: string) => `${title}, not recorded`,
+    noAgreement: "No recorded agreement on this pipe is on file.",
+    permit: (number: string, state: string) => `Permit ${number}: ${state}`,
+    final: "final",
+    open: "not yet final",
+    inspection: (title: string, day: string) => `${title}, passed on ${day}`,
+    next: "Who looks after the pipe from now on",
+    nextLine: (where: string, who: string) => `From ${where}: ${who}`,
+    nextUnknown: "Not worked out.",
+    warranty: "Warranty",
+    warrantyLine: (office: string) =>
+      `For the warranty on the work, ask ${office} with the reference at the head of this letter.`,
+    choices: [],
+  },
+};
+
+/** The shape that every catalogue has. */
+export type LetterWords = typeof EN;
