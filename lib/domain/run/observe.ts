@@ -1,0 +1,56 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { StationedObservation } from "../file/report.ts";
+import type { PipeChange } from "../line/reaches.ts";
+import { type Converter, converterFor, sideOf } from "./convert.ts";
+import type { Observation, Run } from "./run.ts";
+
+type RunFacts = Pick<LineFile, "runs" | "anchors">;
+
+/** Every observation on the line's axis, as far as its run can tell; in the file's order. */
+export function stationObservations(
+  file: RunFacts & Pick<LineFile, "observations">,
+): StationedObservation[] {
+  const runs = convertersOf(file);
+  return file.observations.map((seen) => stationOne(seen, runs.get(seen.runId)));
+}
+
+/** One converter for each run, by the run's id. */
+export function convertersOf(
+  file: RunFacts,
+): Map<string, { readonly run: Run; readonly converter: Converter }> {
+  return new Map(
+    file.runs.map((run) => [run.id, { run, converter: converterFor(run, file.anchors) }]),
+  );
+}
+
+/**
+ * Where the camera saw the pipe change, for line/reaches.ts. A run that goes downstream notes the
+ * pipe that lies upstream of the place too, as every observation of material does.
+ */
+export function pipeChanges(
+  file: Pick<LineFile, "observations">,
+  stations: readonly StationedObservation[],
+): PipeChange[] {
+  const placeOf = new Map(stations.map((each) => [each.observationId, each.station]));
+  return file.observations.flatMap((seen) => {
+    const station = placeOf.get(seen.id) ?? null;
+    if (seen.kind !== "material" || station === null) return [];
+    return [{ station, material: seen.material, diameter: seen.diameter }];
+  });
+}
+
+function stationOne(
+  seen: Observation,
+  on: { readonly run: Run; readonly converter: Converter } | undefined,
+): StationedObservation {
+  const place = on?.converter.toStation(seen.counter) ?? null;
+  const end = seen.toCounter === null ? null : (on?.converter.toStation(seen.toCounter) ?? null);
+  return {
+    observationId: seen.id,
+    runId: seen.runId,
+    station: place?.station ?? null,
+    toStation: end?.station ?? null,
+    uncertainty: place?.uncertainty ?? null,
+    side: on ? sideOf(seen.clock, on.run.direction) : "unknown",
+  };
+}
