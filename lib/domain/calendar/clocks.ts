@@ -1,0 +1,127 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Inspection } from "../permit/permit.ts";
+import type { Clock } from "./clock.ts";
+import type { ClockRule } from "./clock-rule.ts";
+import type { Day } from "./day.ts";
+import { formatFullDay } from "./format-day.ts";
+import { type Happening, happeningsOf, sentDayOf } from "./happenings.ts";
+import { printedExpiry, withPrintedDay } from "./permit-expiry.ts";
+import { dayOfRule } from "./rule-day.ts";
+import { isSettled } from "./settled.ts";
+
+/**
+ * Every clock on the line, the earliest first, settled ones too: the reply-by days of letters, the
+ * authority's rules on what happened (locate calls, permits, corrections, orders …), the printed
+ * expiry of permits, and booked inspections. The contractor's own standing is the office's and not
+ * here.
+ */
+export function clocksOf(file: LineFile, today: Day): Clock[] {
+  return [
+    ...replyClocks(file),
+    ...ruleClocks(file, today),
+    ...printedClocks(file),
+    ...inspectionClocks(file),
+  ].toSorted((one, other) => one.on.localeCompare(other.on) || one.key.localeCompare(other.key));
+}
+
+function replyClocks(file: LineFile): Clock[] {
+  return file.notices.flatMap((notice) => {
+    const sent = sentDayOf(file, notice);
+    if (sent === null || notice.replyBy === null) return [];
+    const party = file.parties.find((each) => each.id === notice.partyId);
+    const answered = file.replies.some((reply) => reply.noticeId === notice.id);
+    const clock: Clock = {
+      key: `reply:${notice.id}`,
+      title: `Reply from ${party?.name ?? "a party no longer on the line"}`,
+      meaning: "due-by",
+      startedOn: sent,
+      on: notice.replyBy,
+      sentence: `The letter of ${formatFullDay(sent)} asks for a reply by ${formatFullDay(notice.replyBy)}.`,
+      citation: "",
+      asOf: null,
+      subjectId: notice.id,
+      settled: answered || isReplaced(file, notice.id) || file.line.closedOn !== null,
+    };
+    return [clock];
+  });
+}
+
+/** A later letter of the same kind went to the same party about the same property. */
+function isReplaced(file: LineFile, noticeId: string): boolean {
+  const at = file.notices.findIndex((notice) => notice.id === noticeId);
+  const notice = file.notices[at];
+  if (notice === undefined) return false;
+  return file.notices.some(
+    (other, later) =>
+      other.state === "sent" &&
+      other.kind === notice.kind &&
+      other.partyId === notice.partyId &&
+      other.propertyId === notice.propertyId &&
+      isNewer([other.createdOn, later], [notice.createdOn, at]),
+  );
+}
+
+function isNewer(one: readonly [Day, number], other: readonly [Day, number]): boolean {
+  return one[0] === other[0] ? one[1] > other[1] : one[0] > other[0];
+}
+
+function ruleClocks(file: LineFile, today: Day): Clock[] {
+  const happenings = happeningsOf(file);
+  return (file.authority?.clockRules ?? []).flatMap((rule) =>
+    happenings
+      .filter((happening) => happening.event === rule.event)
+      .map((happening) => ruleClock(file, rule, { happening, today })),
+  );
+}
+
+function ruleClock(
+  file: LineFile,
+  rule: ClockRule,
+  { happening, today }: { happening: Happening; today: Day },
+): Clock {
+  const counted = dayOfRule(rule, happening.on, file.authority?.holidays ?? [], happening);
+  const { on, sentence } = withPrintedDay(file, rule, { happening, counted });
+  return {
+    key: `${rule.id}:${happening.subjectId}:${happening.on}`,
+    title: happening.about === "" ? rule.title : `${rule.title} (${happening.about})`,
+    meaning: rule.meaning,
+    startedOn: happening.on,
+    on,
+    sentence,
+    citation: rule.citation,
+    asOf: rule.asOf,
+    subjectId: happening.subjectId,
+    settled: isSettled(file, { rule, happening, on, today }),
+  };
+}
+
+/** Permits whose printed day no rule of the authority has spoken of already. */
+function printedClocks(file: LineFile): Clock[] {
+  const ruled = (file.authority?.clockRules ?? []).some(
+    (rule) => rule.event === "permit-issued" && rule.meaning === "expires",
+  );
+  return file.permits.flatMap((permit) => printedExpiry(file, permit, { ruled }) ?? []);
+}
+
+function inspectionClocks(file: LineFile): Clock[] {
+  return file.inspections
+    .filter((inspection) => inspection.result !== "cancelled")
+    .map((inspection) => inspectionClock(inspection, file.line.closedOn !== null));
+}
+
+function inspectionClock(inspection: Inspection, closed: boolean): Clock {
+  const { id, title, bookedFor, inspector, result } = inspection;
+  const by = inspector === "" ? "" : ` with ${inspector}`;
+  return {
+    key: `inspection:${id}`,
+    title: title === "" ? "Inspection" : `Inspection: ${title}`,
+    meaning: "due-by",
+    startedOn: bookedFor,
+    on: bookedFor,
+    sentence: `Booked${by} for ${formatFullDay(bookedFor)}.`,
+    citation: "",
+    asOf: null,
+    subjectId: id,
+    settled: result !== "booked" || closed,
+  };
+}

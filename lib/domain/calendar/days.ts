@@ -1,0 +1,73 @@
+import { Temporal } from "temporal-polyfill";
+import type { Day } from "./day.ts";
+
+/**
+ * Sums on days without times. No clock, no zone: whether summer time begins or ends in between
+ * cannot matter. A text that is no day throws; use `isDay` on what people type.
+ */
+
+export const WEEKDAYS = [
+  "Monday",
+  "Tuesday",
+  "Wednesday",
+  "Thursday",
+  "Friday",
+  "Saturday",
+  "Sunday",
+] as const;
+export type Weekday = (typeof WEEKDAYS)[number];
+
+/** Whether the text is a day of the calendar, written `yyyy-mm-dd`: `2026-02-29` is not. */
+export function isDay(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  try {
+    Temporal.PlainDate.from(text, { overflow: "reject" });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The day `count` days later; earlier when negative. */
+export function addDays(day: Day, count: number): Day {
+  return parsed(day).add({ days: count }).toString();
+}
+
+/** The same day of the month `count` months later, or that month's last: January 31 + 1 is February 28. */
+export function addMonths(day: Day, count: number): Day {
+  return parsed(day).add({ months: count }, { overflow: "constrain" }).toString();
+}
+
+/** How many days `to` is later than `from`; negative when it is earlier. */
+export function daysBetween(from: Day, to: Day): number {
+  return parsed(from).until(parsed(to), { largestUnit: "days" }).days;
+}
+
+/** `2026-11-26` is a `Thursday`. */
+export function weekday(day: Day): Weekday {
+  const name = WEEKDAYS[parsed(day).dayOfWeek - 1];
+  if (name === undefined) throw new RangeError(`Cannot name the weekday of ${day}`);
+  return name;
+}
+
+/** The later of two days. */
+export function laterOf(one: Day, other: Day): Day {
+  return one > other ? one : other;
+}
+
+/** `yyyy-mm-dd` from its numbers; throws where there is no such day. */
+export function dayOf(year: number, month: number, day: number): Day {
+  return Temporal.PlainDate.from({ year, month, day }, { overflow: "reject" }).toString();
+}
+
+/** Year, month (1 to 12) and day of the month. */
+export function partsOf(day: Day): { year: number; month: number; day: number } {
+  const date = parsed(day);
+  return { year: date.year, month: date.month, day: date.day };
+}
+
+function parsed(day: Day): Temporal.PlainDate {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(day))
+    throw new RangeError(`Cannot read a day: expected yyyy-mm-dd, got "${day}"`);
+  return Temporal.PlainDate.from(day, { overflow: "reject" });
+}

@@ -1,0 +1,162 @@
+import { addBusinessDays, type Holidays, rollDay, whyNotBusiness } from "./business-days.ts";
+import type { ClockRule } from "./clock-rule.ts";
+import type { Day } from "./day.ts";
+import { addDays, addMonths, weekday } from "./days.ts";
+import { formatDay, formatFullDay } from "./format-day.ts";
+
+/** What a count says, apart from where it is written and what it is called. */
+export type ClockCount = Pick<
+  ClockRule,
+  "count" | "unit" | "way" | "countsEventDay" | "fullDays" | "roll" | "mailDays" | "meaning"
+>;
+
+/** Where a rule's count ends, and how it got there. */
+export interface RuleDay {
+  /** The day that counts; for `not-before` the first allowed day. */
+  readonly on: Day;
+  /** How it was counted, in one sentence. */
+  readonly sentence: string;
+}
+
+/** The count as far as it has come. */
+interface Counting {
+  readonly rule: ClockCount;
+  readonly event: Day;
+  readonly holidays: Holidays;
+  readonly on: Day;
+  readonly words: readonly string[];
+}
+
+/**
+ * The day on which a rule's count from an event ends.
+ *
+ * The event's own day is day 0, unless the rule counts it. A day that is not a business day is
+ * rolled as the rule says; days for mail are added after that, and the sum is rolled again (the
+ * order of Fed. R. Civ. P. 6(a) and 6(d)). With full days, the day after the last counted one is
+ * the first allowed (for a count backwards: the day before it is the last allowed).
+ * Hours are counted in days of 24, since days here have no times; hours that do not fill a day
+ * fall on the careful side. Refuses a count that is negative or not whole.
+ */
+export function dayOfRule(
+  rule: ClockCount,
+  event: Day,
+  holidays: Holidays,
+  options: { readonly mailed: boolean },
+): RuleDay {
+  if (!Number.isInteger(rule.count) || rule.count < 0)
+    throw new RangeError(`Cannot count a rule: count must be whole and >= 0, got ${rule.count}`);
+  let counting: Counting = { rule, event, holidays, on: event, words: [] };
+  counting = rolled(fullDayPast(counted(counting)));
+  if (options.mailed && rule.mailDays > 0) counting = rolled(mailed(counting));
+  return { on: counting.on, sentence: sentenceOf(counting) };
+}
+
+function step({ rule }: Counting): 1 | -1 {
+  return rule.way === "before" ? -1 : 1;
+}
+
+function counted(counting: Counting): Counting {
+  const { rule, event } = counting;
+  const on = rawDay(counting);
+  const way = rule.way === "before" ? "before" : "after";
+  const own = rule.countsEventDay ? ", that day counted," : "";
+  const first = `${countWords(rule)} ${way} ${formatFullDay(event)}${own} is ${say(counting, on)}`;
+  return { ...counting, on, words: [first] };
+}
+
+function rawDay(counting: Counting): Day {
+  const { rule, event, holidays } = counting;
+  const way = step(counting);
+  if (rule.unit === "business-days") {
+    const from = rule.countsEventDay ? addDays(event, -way) : event;
+    return addBusinessDays(from, way * rule.count, holidays);
+  }
+  const plain =
+    rule.unit === "months"
+      ? addMonths(event, way * rule.count)
+      : addDays(event, way * (rule.unit === "hours" ? daysOfHours(rule) : rule.count));
+  return rule.countsEventDay && rule.count > 0 ? addDays(plain, -way) : plain;
+}
+
+/** A part of a day counts as whole where that is the careful side, and not at all where it is not. */
+function daysOfHours({ count, way, meaning }: ClockCount): number {
+  const roundsUp = way === "before" ? meaning !== "not-before" : meaning === "not-before";
+  return roundsUp ? Math.ceil(count / 24) : Math.floor(count / 24);
+}
+
+function fullDayPast(counting: Counting): Counting {
+  if (!counting.rule.fullDays) return counting;
+  const on = addDays(counting.on, step(counting));
+  const passed = counting.rule.way === "before" ? "before it lies" : "once it has passed comes";
+  return { ...counting, on, words: [...counting.words, `${passed} ${say(counting, on)}`] };
+}
+
+function mailed(counting: Counting): Counting {
+  const { mailDays } = counting.rule;
+  const on = addDays(counting.on, step(counting) * mailDays);
+  const words = `${mailDays === 1 ? "1 day" : `${mailDays} days`} for mail give${mailDays === 1 ? "s" : ""}`;
+  return { ...counting, on, words: [...counting.words, `${words} ${say(counting, on)}`] };
+}
+
+function rolled(counting: Counting): Counting {
+  const { rule, holidays } = counting;
+  if (rule.roll === "none") return counting;
+  const on = rollDay(counting.on, rule.roll === "backwards" ? -1 : 1, holidays);
+  if (on === counting.on) return counting;
+  const words = `as that is ${whyNotBusiness(counting.on, holidays)}, ${rule.roll} to ${say(counting, on)}`;
+  return { ...counting, on, words: [...counting.words, words] };
+}
+
+function sentenceOf({ rule, words, holidays, on }: Counting): string {
+  const year = on.slice(0, 4);
+  const counts = rule.unit === "business-days" || rule.roll !== "none";
+  const known = holidays.some((holiday) => holiday.day.startsWith(year));
+  const caution = counts && !known ? ` No holidays are entered for ${year}.` : "";
+  return `${words.join("; ")}.${caution}`;
+}
+
+function say({ event }: Counting, day: Day): string {
+  const short = formatDay(day, event);
+  return short.startsWith(weekday(day)) ? short : formatFullDay(day);
+}
+
+const UNIT_WORDS: Record<ClockRule["unit"], readonly [string, string]> = {
+  "calendar-days": ["calendar day", "calendar days"],
+  "business-days": ["business day", "business days"],
+  hours: ["hour", "hours"],
+  months: ["month", "months"],
+};
+
+/** `2 full business days`, `1 month`. */
+export function countWords({
+  count,
+  unit,
+  fullDays,
+}: Pick<ClockRule, "count" | "unit" | "fullDays">): string {
+  const [one, many] = UNIT_WORDS[unit];
+  return `${count} ${fullDays ? "full " : ""}${count === 1 ? one : many}`;
+}
+
+/**
+ * The last day on which the event may happen so that the rule's count still ends by `target`:
+ * when to call so that digging may begin then. Null when no day of the year before does.
+ */
+export function latestEventFor(rule: ClockCount, target: Day, holidays: Holidays): Day | null {
+  for (let back = 0; back <= 366; back += 1) {
+    const event = addDays(target, -back);
+    if (dayOfRule(rule, event, holidays, { mailed: false }).on <= target) return event;
+  }
+  return null;
+}
+
+/**
+ * The first day from `from` on on which the event may happen so that the rule's count backwards
+ * still ends on `from` or later: the earliest start when a notice can only go out today.
+ */
+export function earliestEventFor(rule: ClockCount, from: Day, holidays: Holidays): Day | null {
+  for (let ahead = 0; ahead <= 366; ahead += 1) {
+    const event = addDays(from, ahead);
+    if (dayOfRule(rule, event, holidays, { mailed: false }).on >= from) return event;
+  }
+  return null;
+}

@@ -1,0 +1,202 @@
+import type { Day } from "../calendar/day.ts";
+import { onNearDay } from "../calendar/format-day.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Permit, PermitKind, PermitState, PermitStep } from "./permit.ts";
+
+type PermitFacts = Pick<LineFile, "permitSteps">;
+
+/**
+ * Where a permit may go from each state: the usual way of a side sewer permit through the counter,
+ * with its side exits. A composite of what authorities publish; no single one is followed. Permits
+ * that are issued over the counter skip the review; a reinstatement leads out of `expired`.
+ */
+const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
+  drafting: ["waiting-on-signatures", "submitted", "withdrawn"],
+  "waiting-on-signatures": ["submitted", "drafting", "withdrawn"],
+  submitted: [
+    "in-review",
+    "returned-incomplete",
+    "corrections",
+    "approved-fees-due",
+    "issued",
+    "expired",
+    "withdrawn",
+  ],
+  "returned-incomplete": ["submitted", "drafting", "waiting-on-signatures", "expired", "withdrawn"],
+  "in-review": [
+    "approved-fees-due",
+    "corrections",
+    "returned-incomplete",
+    "issued",
+    "expired",
+    "withdrawn",
+  ],
+  corrections: ["submitted", "in-review", "waiting-on-signatures", "expired", "withdrawn"],
+  "approved-fees-due": ["issued", "expired", "withdrawn"],
+  issued: ["working", "inspection-requested", "extended", "expired", "withdrawn", "superseded"],
+  working: ["inspection-requested", "extended", "expired", "withdrawn", "superseded"],
+  "inspection-requested": [
+    "passed-may-backfill",
+    "inspection-failed",
+    "working",
+    "extended",
+    "expired",
+  ],
+  "inspection-failed": ["working", "inspection-requested", "extended", "expired"],
+  "passed-may-backfill": [
+    "as-built-submitted",
+    "final",
+    "working",
+    "inspection-requested",
+    "extended",
+    "expired",
+  ],
+  "as-built-submitted": ["final", "as-built-rejected", "extended", "expired"],
+  "as-built-rejected": ["as-built-submitted", "extended", "expired"],
+  final: [],
+  expired: ["extended", "superseded"],
+  extended: [
+    "working",
+    "inspection-requested",
+    "passed-may-backfill",
+    "as-built-submitted",
+    "extended",
+    "expired",
+    "withdrawn",
+    "superseded",
+  ],
+  withdrawn: [],
+  superseded: [],
+};
+
+/** The states that may follow; the likeliest first, empty where the permit is done with. */
+export function nextPermitStates(state: PermitState): PermitState[] {
+  return [...PERMIT_MOVES[state]];
+}
+
+/** Where the permit is: its last step; `drafting` before the first. */
+export function permitStateOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitState {
+  return lastStepOf(file, permit)?.state ?? "drafting";
+}
+
+/** The permit's steps in the order of their days; of one day in the order of entry. */
+export function stepsOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitStep[] {
+  return file.permitSteps
+    .filter((step) => step.permitId === permit.id)
+    .toSorted((one, other) => one.on.localeCompare(other.on));
+}
+
+/** The step that the permit took last; null before the first. */
+export function lastStepOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitStep | null {
+  return stepsOf(file, permit).at(-1) ?? null;
+}
+
+const IN_FORCE: readonly PermitState[] = [
+  "issued",
+  "working",
+  "inspection-requested",
+  "inspection-failed",
+  "passed-may-backfill",
+  "as-built-submitted",
+  "as-built-rejected",
+  "extended",
+];
+
+/** Issued and neither final nor ended: work may go on under it, its day of expiry apart. */
+export function isInForce(state: PermitState): boolean {
+  return IN_FORCE.includes(state);
+}
+
+/** Final, expired, withdrawn or superseded: none of its clocks runs any more. */
+export function isDoneWith(state: PermitState): boolean {
+  return state === "expired" || PERMIT_MOVES[state].length === 0;
+}
+
+/** Whose move it is. */
+export type PermitMover = "office" | "authority" | "crew" | "nobody";
+
+const MOVER: Record<PermitState, PermitMover> = {
+  drafting: "office",
+  "waiting-on-signatures": "office",
+  submitted: "authority",
+  "returned-incomplete": "office",
+  "in-review": "authority",
+  corrections: "office",
+  "approved-fees-due": "office",
+  issued: "crew",
+  working: "crew",
+  "inspection-requested": "authority",
+  "inspection-failed": "crew",
+  "passed-may-backfill": "office",
+  "as-built-submitted": "authority",
+  "as-built-rejected": "office",
+  final: "nobody",
+  expired: "office",
+  extended: "crew",
+  withdrawn: "nobody",
+  superseded: "nobody",
+};
+
+/** Whose move it is in a state. */
+export function moverOf(state: PermitState): PermitMover {
+  return MOVER[state];
+}
+
+const KIND_WORDS: Record<PermitKind, string> = {
+  "side-sewer": "Side sewer permit",
+  "street-use": "Street use permit",
+  connection: "Connection permit",
+  other: "Permit",
+};
+
+const STATE_WORDS: Record<PermitState, string> = {
+  drafting: "is being drafted",
+  "waiting-on-signatures": "waits for signatures or recording",
+  submitted: "was submitted",
+  "returned-incomplete": "came back as incomplete",
+  "in-review": "is in review",
+  corrections: "needs corrections",
+  "approved-fees-due": "is approved, its fees are due",
+  issued: "is issued",
+  working: "is posted, work is going on",
+  "inspection-requested": "waits for the inspection that was requested",
+  "inspection-failed": "failed its inspection",
+  "passed-may-backfill": "passed, the trench may be backfilled",
+  "as-built-submitted": "waits for its as-built to be accepted",
+  "as-built-rejected": "had its as-built rejected",
+  final: "is final",
+  expired: "has expired",
+  extended: "is extended",
+  withdrawn: "was withdrawn",
+  superseded: "was superseded",
+};
+
+/** `Side sewer permit SS-26-0818`; without a number its kind alone. */
+export function permitName({ kind, number }: Pick<Permit, "kind" | "number">): string {
+  return number === "" ? KIND_WORDS[kind] : `${KIND_WORDS[kind]} ${number}`;
+}
+
+/** `Side sewer permit SS-26-0818 is approved, its fees are due (since Friday, November 20)`. */
+export function permitSentence(file: PermitFacts, permit: Permit, today: Day): string {
+  const step = lastStepOf(file, permit);
+  const state = `${permitName(permit)} ${STATE_WORDS[step?.state ?? "drafting"]}`;
+  return step === null ? state : `${state} (${sinceWords(step, today)})`;
+}
+
+function sinceWords({ state, on }: PermitStep, today: Day): string {
+  return MOMENTS.includes(state)
+    ? onNearDay(on, today)
+    : `since ${onNearDay(on, today).replace(/^on /, "")}`;
+}
+
+/** States that are told as a happening, not as something that lasts. */
+const MOMENTS: readonly PermitState[] = [
+  "submitted",
+  "returned-incomplete",
+  "inspection-failed",
+  "passed-may-backfill",
+  "as-built-rejected",
+  "final",
+  "withdrawn",
+  "superseded",
+];
