@@ -19,3 +19,12 @@ const MAY: Record<UserRole, readonly Deed[]> = {
 export function mayDo(role: UserRole, deed: Deed): boolean {
   return MAY[role].includes(deed);
 }
+
+/** A person who may sign in. The password's hash stays in the database. */
+export interface User {
+  readonly id: string;
+  readonly name: string;
+  readonly email: string;
+  readonly role: UserRole;
+  readonly disabled: boolean;
+}

@@ -1,0 +1,79 @@
+import { type SQL, sql } from "drizzle-orm";
+import { check, customType, integer, real, type SQLiteColumn, text } from "drizzle-orm/sqlite-core";
+import { z } from "zod";
+import type { Address } from "#lib/domain/party/party.ts";
+
+// Columns by what they hold, so that a table reads as a list of facts.
+
+/** Hundredths of a foot. */
+export function cft(name: string) {
+  return integer(`${name}_cft`);
+}
+
+export function cents(name: string) {
+  return integer(`${name}_cents`);
+}
+
+export function inches(name: string) {
+  return real(`${name}_in`);
+}
+
+export function yesNo(name: string) {
+  return integer(name, { mode: "boolean" }).notNull();
+}
+
+export function words(name: string) {
+  return text(name).notNull();
+}
+
+/** A JSON text that is parsed by its shape whenever it is read. */
+function json<T>(name: string, shape: z.ZodType<T>) {
+  return customType<{ data: T; driverData: string }>({
+    dataType: () => "text",
+    toDriver: (value) => JSON.stringify(value),
+    fromDriver: (value) => shape.parse(JSON.parse(value)),
+  })(name);
+}
+
+const AddressShape = z.object({
+  street: z.string(),
+  unit: z.string(),
+  city: z.string(),
+  state: z.string(),
+  zip: z.string(),
+});
+
+export function address(name: string) {
+  return json<Address>(`${name}_json`, AddressShape);
+}
+
+export function agreementShares(name: string) {
+  return json(`${name}_json`, z.array(z.object({ propertyId: z.string(), parts: z.number() })));
+}
+
+export function frozenShares(name: string) {
+  return json(
+    `${name}_json`,
+    z.array(
+      z.object({
+        propertyId: z.string().nullable(),
+        tieInId: z.string().nullable(),
+        amount: z.number().int(),
+        recoverable: z.number().int(),
+      }),
+    ),
+  );
+}
+
+export function ids(name: string) {
+  return json(`${name}_json`, z.array(z.string()));
+}
+
+/** One of a closed set; the check in the table comes from the same tuple. */
+export function oneOf(name: string, column: SQLiteColumn, values: readonly string[]) {
+  return check(name, sql`${column} in (${literals(values)})`);
+}
+
+function literals(values: readonly string[]): SQL {
+  return sql.raw(values.map((value) => `'${value}'`).join(", "));
+}

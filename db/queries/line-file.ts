@@ -1,0 +1,51 @@
+import type { Db } from "#db/open.ts";
+import * as schema from "#db/schema.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { getAuthority } from "./authority.ts";
+import { getLine } from "./line.ts";
+import { listRows } from "./row.ts";
+
+/** Everything that is known of a line, or null where there is no such line. */
+export function getLineFile(db: Db, lineId: string): LineFile | null {
+  return db.transaction((one) => readLineFile(one, lineId));
+}
+
+function readLineFile(db: Db, lineId: string): LineFile | null {
+  const line = getLine(db, lineId);
+  if (line === null) return null;
+  return {
+    line,
+    authority: line.authorityId === null ? null : getAuthority(db, line.authorityId),
+    properties: listRows(db, schema.properties, lineId),
+    units: listRows(db, schema.units, lineId),
+    parties: listRows(db, schema.parties, lineId),
+    roles: listRows(db, schema.roles, lineId),
+    points: listRows(db, schema.points, lineId),
+    crossings: listRows(db, schema.crossings, lineId),
+    tieIns: listRows(db, schema.tieIns, lineId),
+    records: listRows(db, schema.records, lineId),
+    entries: listRows(db, schema.entries, lineId),
+    runs: listRows(db, schema.runs, lineId),
+    anchors: listRows(db, schema.anchors, lineId),
+    gaps: listRows(db, schema.gaps, lineId),
+    observations: listRows(db, schema.observations, lineId),
+    pairings: listRows(db, schema.pairings, lineId),
+    tests: listRows(db, schema.tests, lineId),
+    waivers: listRows(db, schema.waivers, lineId),
+    agreements: listRows(db, schema.agreements, lineId),
+    scope: listRows(db, schema.scope, lineId),
+    splits: listRows(db, schema.splits, lineId),
+    notices: listRows(db, schema.notices, lineId),
+    deliveries: listRows(db, schema.deliveries, lineId),
+    replies: listRows(db, schema.replies, lineId),
+    consents: listRows(db, schema.consents, lineId),
+    permits: listRows(db, schema.permits, lineId),
+    permitSteps: listRows(db, schema.permitSteps, lineId),
+    requirementMarks: listRows(db, schema.requirementMarks, lineId),
+    locateTickets: listRows(db, schema.locateTickets, lineId),
+    inspections: listRows(db, schema.inspections, lineId),
+    events: listRows(db, schema.events, lineId),
+    uploads: listRows(db, schema.uploads, lineId),
+    history: listRows(db, schema.history, lineId),
+  };
+}

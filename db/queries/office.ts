@@ -1,0 +1,22 @@
+import { eq } from "drizzle-orm";
+import type { Db } from "#db/open.ts";
+import { office } from "#db/schema.ts";
+import type { Office } from "#lib/domain/file/line-file.ts";
+
+/** One installation serves one office. */
+const ONLY = 1;
+
+/** The office, or null until it is set up. */
+export function getOffice(db: Db): Office | null {
+  const row = db.select().from(office).where(eq(office.id, ONLY)).get();
+  if (!row) return null;
+  const { id: _id, ...facts } = row;
+  return facts;
+}
+
+export function putOffice(db: Db, facts: Office): void {
+  db.insert(office)
+    .values({ id: ONLY, ...facts })
+    .onConflictDoUpdate({ target: office.id, set: facts })
+    .run();
+}

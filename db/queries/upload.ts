@@ -1,0 +1,22 @@
+import { eq } from "drizzle-orm";
+import type { Db } from "#db/open.ts";
+import { uploads } from "#db/schema.ts";
+import type { Upload } from "#lib/domain/file/line-file.ts";
+
+/** A stored file by its id, which is unique over all lines. */
+export function getUpload(db: Db, uploadId: string): (Upload & { readonly lineId: string }) | null {
+  const row = db.select().from(uploads).where(eq(uploads.id, uploadId)).get();
+  if (!row) return null;
+  const { position: _position, ...upload } = row;
+  return upload;
+}
+
+/** The hashes of every file that some line names: what a backup has to hold. */
+export function listStoredHashes(db: Db): string[] {
+  return db
+    .selectDistinct({ sha256: uploads.sha256 })
+    .from(uploads)
+    .orderBy(uploads.sha256)
+    .all()
+    .map((row) => row.sha256);
+}

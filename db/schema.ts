@@ -1,0 +1,983 @@
+import {
+  type AnySQLiteColumn,
+  foreignKey,
+  index,
+  integer,
+  primaryKey,
+  real,
+  sqliteTable,
+  text,
+  uniqueIndex,
+} from "drizzle-orm/sqlite-core";
+import {
+  CLOCK_EVENTS,
+  CLOCK_MEANINGS,
+  CLOCK_UNITS,
+  ROLLS,
+} from "#lib/domain/calendar/clock-rule.ts";
+import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
+import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
+import {
+  DELIVERY_METHODS,
+  DELIVERY_OUTCOMES,
+  LETTER_KINDS,
+  NOTICE_STATES,
+  REPLY_KINDS,
+} from "#lib/domain/letter/notice.ts";
+import { OUTGOING_STATES } from "#lib/domain/letter/outgoing.ts";
+import {
+  EASEMENT_STATES,
+  FITTINGS,
+  MATERIALS,
+  POINT_KINDS,
+  SIDES,
+  TIE_IN_KINDS,
+} from "#lib/domain/line/line.ts";
+import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
+import {
+  INSPECTION_RESULTS,
+  PERMIT_KINDS,
+  PERMIT_STATES,
+  REQUIREMENT_STATES,
+} from "#lib/domain/permit/permit.ts";
+import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
+import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
+import {
+  BOUNDARIES,
+  RULE_PATTERNS,
+  SHARED_RULES,
+  SHEET_KINDS,
+  WORK_KINDS,
+} from "#lib/domain/responsibility/authority.ts";
+import {
+  ANCHOR_KINDS,
+  ANSWERS,
+  DIRECTIONS,
+  FAULTS,
+  OBSCURED_BY,
+  OBSERVATION_KINDS,
+} from "#lib/domain/run/run.ts";
+import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { USER_ROLES } from "#lib/domain/user/user.ts";
+import {
+  address,
+  agreementShares,
+  cents,
+  cft,
+  frozenShares,
+  ids,
+  inches,
+  oneOf,
+  words,
+  yesNo,
+} from "./column.ts";
+
+// Field names are the domain's, so that a selected row is a domain object; column names put the
+// unit last. What belongs to a line is keyed by the line and the id: ids come from people's files
+// and browsers, and one line's ids say nothing about another's.
+
+// ── The office ─────────────────────────────────────────────────────────────────────────────────
+
+export const office = sqliteTable("office", {
+  id: integer("id").primaryKey(),
+  name: words("name"),
+  licence: words("licence"),
+  licenceExpiresOn: text("licence_expires_on"),
+  bond: words("bond"),
+  bondExpiresOn: text("bond_expires_on"),
+  insurance: words("insurance"),
+  insuranceExpiresOn: text("insurance_expires_on"),
+  address: address("address").notNull(),
+  phone: words("phone"),
+  email: words("email"),
+  zone: words("zone"),
+});
+
+export const users = sqliteTable(
+  "users",
+  {
+    id: text("id").primaryKey(),
+    name: words("name"),
+    email: words("email"),
+    /** Folded, so that one address is one account however it is typed. */
+    emailKey: words("email_key"),
+    role: text("role", { enum: USER_ROLES }).notNull(),
+    passwordHash: words("password_hash"),
+    disabled: yesNo("disabled"),
+    createdAt: words("created_at"),
+  },
+  (t) => [uniqueIndex("users_email").on(t.emailKey), oneOf("users_role", t.role, USER_ROLES)],
+);
+
+export const sessions = sqliteTable(
+  "sessions",
+  {
+    /** SHA-256 of the secret that the browser keeps. */
+    tokenHash: text("token_hash").primaryKey(),
+    userId: words("user_id").references(() => users.id),
+    startedAt: words("started_at"),
+    idleUntil: words("idle_until"),
+    endsAt: words("ends_at"),
+  },
+  (t) => [index("sessions_user").on(t.userId)],
+);
+
+export const signInTries = sqliteTable(
+  "sign_in_tries",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    /** `account:…` or `address:…`. */
+    key: words("key"),
+    at: words("at"),
+  },
+  (t) => [index("sign_in_tries_key").on(t.key, t.at)],
+);
+
+export const authorities = sqliteTable("authorities", {
+  id: text("id").primaryKey(),
+  name: words("name"),
+  office: words("office"),
+  address: address("address").notNull(),
+  phone: words("phone"),
+  email: words("email"),
+  note: words("note"),
+});
+
+function ofAuthority() {
+  return {
+    id: text("id").notNull(),
+    authorityId: words("authority_id").references(() => authorities.id),
+    position: integer("position").notNull(),
+  };
+}
+
+export const rules = sqliteTable(
+  "rules",
+  {
+    ...ofAuthority(),
+    title: words("title"),
+    pattern: text("pattern", { enum: RULE_PATTERNS }).notNull(),
+    boundary: text("boundary", { enum: BOUNDARIES }).notNull(),
+    sharedRule: text("shared_rule", { enum: SHARED_RULES }).notNull(),
+    citation: words("citation"),
+    url: words("url"),
+    asOf: words("as_of"),
+    note: words("note"),
+  },
+  (t) => [
+    primaryKey({ columns: [t.authorityId, t.id] }),
+    oneOf("rules_pattern", t.pattern, RULE_PATTERNS),
+    oneOf("rules_boundary", t.boundary, BOUNDARIES),
+    oneOf("rules_shared_rule", t.sharedRule, SHARED_RULES),
+  ],
+);
+
+export const requirements = sqliteTable(
+  "requirements",
+  {
+    ...ofAuthority(),
+    sheet: text("sheet", { enum: SHEET_KINDS }).notNull(),
+    title: words("title"),
+    detail: words("detail"),
+    citation: words("citation"),
+    asOf: words("as_of"),
+    mandatory: yesNo("mandatory"),
+  },
+  (t) => [
+    primaryKey({ columns: [t.authorityId, t.id] }),
+    oneOf("requirements_sheet", t.sheet, SHEET_KINDS),
+  ],
+);
+
+const PER = ["permit", "connection", "inspection"] as const;
+
+export const fees = sqliteTable(
+  "fees",
+  {
+    ...ofAuthority(),
+    title: words("title"),
+    amount: cents("amount").notNull(),
+    per: text("per", { enum: PER }).notNull(),
+    citation: words("citation"),
+    asOf: words("as_of"),
+  },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] }), oneOf("fees_per", t.per, PER)],
+);
+
+const WAYS = ["after", "before"] as const;
+
+export const clockRules = sqliteTable(
+  "clock_rules",
+  {
+    ...ofAuthority(),
+    title: words("title"),
+    event: text("event", { enum: CLOCK_EVENTS }).notNull(),
+    count: integer("count").notNull(),
+    unit: text("unit", { enum: CLOCK_UNITS }).notNull(),
+    way: text("way", { enum: WAYS }).notNull(),
+    countsEventDay: yesNo("counts_event_day"),
+    fullDays: yesNo("full_days"),
+    roll: text("roll", { enum: ROLLS }).notNull(),
+    mailDays: integer("mail_days").notNull(),
+    meaning: text("meaning", { enum: CLOCK_MEANINGS }).notNull(),
+    citation: words("citation"),
+    asOf: words("as_of"),
+  },
+  (t) => [
+    primaryKey({ columns: [t.authorityId, t.id] }),
+    oneOf("clock_rules_event", t.event, CLOCK_EVENTS),
+    oneOf("clock_rules_unit", t.unit, CLOCK_UNITS),
+    oneOf("clock_rules_way", t.way, WAYS),
+    oneOf("clock_rules_roll", t.roll, ROLLS),
+    oneOf("clock_rules_meaning", t.meaning, CLOCK_MEANINGS),
+  ],
+);
+
+export const holidays = sqliteTable(
+  "holidays",
+  { ...ofAuthority(), day: words("day"), name: words("name") },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+// ── A line and what is known of it ─────────────────────────────────────────────────────────────
+
+export const lines = sqliteTable(
+  "lines",
+  {
+    id: text("id").primaryKey(),
+    name: words("name"),
+    town: words("town"),
+    openedOn: words("opened_on"),
+    closedOn: text("closed_on"),
+    upperEnd: cft("upper_end"),
+    material: text("material", { enum: MATERIALS }).notNull(),
+    diameter: inches("diameter"),
+    mainStation: cft("main_station"),
+    mainNote: words("main_note"),
+    authorityId: text("authority_id").references(() => authorities.id),
+    ruleId: text("rule_id"),
+    note: words("note"),
+  },
+  (t) => [oneOf("lines_material", t.material, MATERIALS)],
+);
+
+/** What every row of a line has: its line, its id, its place in the order that people gave it. */
+function ofLine() {
+  return {
+    lineId: words("line_id").references(() => lines.id),
+    id: words("id"),
+    position: integer("position").notNull(),
+  };
+}
+
+interface Owned {
+  readonly lineId: AnySQLiteColumn;
+  readonly id: AnySQLiteColumn;
+}
+
+function key(t: Owned) {
+  return primaryKey({ columns: [t.lineId, t.id] });
+}
+
+/** A reference to another row of the same line. */
+function toRow(t: Owned, column: AnySQLiteColumn, target: () => Owned) {
+  return foreignKey(() => ({
+    columns: [t.lineId, column],
+    foreignColumns: [target().lineId, target().id],
+  }));
+}
+
+export const uploads = sqliteTable(
+  "uploads",
+  {
+    ...ofLine(),
+    name: words("name"),
+    type: words("type"),
+    bytes: integer("bytes").notNull(),
+    sha256: words("sha256"),
+    addedBy: words("added_by"),
+    addedAt: words("added_at"),
+    note: words("note"),
+  },
+  (t) => [key(t), uniqueIndex("uploads_id").on(t.id)],
+);
+
+export const properties = sqliteTable(
+  "properties",
+  {
+    ...ofLine(),
+    address: address("address").notNull(),
+    parcel: words("parcel"),
+    legalDescription: words("legal_description"),
+    stake: text("stake", { enum: STAKES }).notNull(),
+    weight: real("weight"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("properties_stake", t.stake, STAKES)],
+);
+
+export const units = sqliteTable(
+  "units",
+  {
+    ...ofLine(),
+    propertyId: words("property_id"),
+    name: words("name"),
+    use: text("use", { enum: UNIT_USES }).notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("units_use", t.use, UNIT_USES), toRow(t, t.propertyId, () => properties)],
+);
+
+export const parties = sqliteTable(
+  "parties",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: PARTY_KINDS }).notNull(),
+    name: words("name"),
+    mailing: address("mailing"),
+    email: words("email"),
+    phone: words("phone"),
+    language: text("language", { enum: LANGUAGES }).notNull(),
+    needs: words("needs"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("parties_kind", t.kind, PARTY_KINDS),
+    oneOf("parties_language", t.language, LANGUAGES),
+  ],
+);
+
+export const roles = sqliteTable(
+  "roles",
+  {
+    ...ofLine(),
+    partyId: words("party_id"),
+    propertyId: words("property_id"),
+    role: text("role", { enum: PARTY_ROLES }).notNull(),
+    unitId: text("unit_id"),
+    capacity: words("capacity"),
+  },
+  (t) => [
+    key(t),
+    oneOf("roles_role", t.role, PARTY_ROLES),
+    toRow(t, t.partyId, () => parties),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.unitId, () => units),
+  ],
+);
+
+export const points = sqliteTable(
+  "points",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: POINT_KINDS }).notNull(),
+    station: cft("station").notNull(),
+    depth: cft("depth"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("points_kind", t.kind, POINT_KINDS)],
+);
+
+export const crossings = sqliteTable(
+  "crossings",
+  {
+    ...ofLine(),
+    propertyId: words("property_id"),
+    from: cft("from").notNull(),
+    to: cft("to").notNull(),
+    easement: text("easement", { enum: EASEMENT_STATES }).notNull(),
+    recordingNumber: words("recording_number"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("crossings_easement", t.easement, EASEMENT_STATES),
+    toRow(t, t.propertyId, () => properties),
+  ],
+);
+
+function pipe() {
+  return {
+    diameter: inches("diameter"),
+    material: text("material", { enum: MATERIALS }).notNull(),
+    fitting: text("fitting", { enum: FITTINGS }).notNull(),
+  };
+}
+
+export const tieIns = sqliteTable(
+  "tie_ins",
+  {
+    ...ofLine(),
+    label: words("label"),
+    parentId: text("parent_id"),
+    station: cft("station"),
+    side: text("side", { enum: SIDES }).notNull(),
+    ...pipe(),
+    kind: text("kind", { enum: TIE_IN_KINDS }).notNull(),
+    propertyId: text("property_id"),
+    inactive: yesNo("inactive"),
+    settledReason: words("settled_reason"),
+    settledBy: words("settled_by"),
+    settledOn: text("settled_on"),
+    ownerAccepted: yesNo("owner_accepted"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("tie_ins_side", t.side, SIDES),
+    oneOf("tie_ins_material", t.material, MATERIALS),
+    oneOf("tie_ins_fitting", t.fitting, FITTINGS),
+    oneOf("tie_ins_kind", t.kind, TIE_IN_KINDS),
+    foreignKey({ columns: [t.lineId, t.parentId], foreignColumns: [t.lineId, t.id] }),
+    toRow(t, t.propertyId, () => properties),
+  ],
+);
+
+export const records = sqliteTable(
+  "records",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: RECORD_KINDS }).notNull(),
+    title: words("title"),
+    number: words("number"),
+    dated: words("dated"),
+    measuredFrom: text("measured_from", { enum: MEASURED_FROM }).notNull(),
+    length: cft("length"),
+    obtainedOn: text("obtained_on"),
+    uploadId: text("upload_id"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("records_kind", t.kind, RECORD_KINDS),
+    oneOf("records_measured_from", t.measuredFrom, MEASURED_FROM),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const entries = sqliteTable(
+  "entries",
+  {
+    ...ofLine(),
+    recordId: words("record_id"),
+    label: words("label"),
+    distance: cft("distance"),
+    side: text("side", { enum: SIDES }).notNull(),
+    ...pipe(),
+    propertyId: text("property_id"),
+    explanation: words("explanation"),
+    explainedBy: words("explained_by"),
+    explainedOn: text("explained_on"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("entries_side", t.side, SIDES),
+    oneOf("entries_material", t.material, MATERIALS),
+    oneOf("entries_fitting", t.fitting, FITTINGS),
+    toRow(t, t.recordId, () => records),
+    toRow(t, t.propertyId, () => properties),
+  ],
+);
+
+export const runs = sqliteTable(
+  "runs",
+  {
+    ...ofLine(),
+    name: words("name"),
+    ranOn: words("ran_on"),
+    operator: words("operator"),
+    accessPoint: words("access_point"),
+    direction: text("direction", { enum: DIRECTIONS }).notNull(),
+    zeroAt: words("zero_at"),
+    fromCounter: cft("from_counter").notNull(),
+    toCounter: cft("to_counter"),
+    crossingSeen: text("crossing_seen", { enum: ANSWERS }).notNull(),
+    uncertainty: cft("uncertainty"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("runs_direction", t.direction, DIRECTIONS),
+    oneOf("runs_crossing_seen", t.crossingSeen, ANSWERS),
+  ],
+);
+
+export const anchors = sqliteTable(
+  "anchors",
+  {
+    ...ofLine(),
+    runId: words("run_id"),
+    kind: text("kind", { enum: ANCHOR_KINDS }).notNull(),
+    counter: cft("counter").notNull(),
+    station: cft("station").notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("anchors_kind", t.kind, ANCHOR_KINDS), toRow(t, t.runId, () => runs)],
+);
+
+export const gaps = sqliteTable(
+  "gaps",
+  {
+    ...ofLine(),
+    runId: words("run_id"),
+    fromCounter: cft("from_counter").notNull(),
+    toCounter: cft("to_counter").notNull(),
+    cause: text("cause", { enum: OBSCURED_BY }).notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("gaps_cause", t.cause, OBSCURED_BY), toRow(t, t.runId, () => runs)],
+);
+
+export const observations = sqliteTable(
+  "observations",
+  {
+    ...ofLine(),
+    runId: words("run_id"),
+    kind: text("kind", { enum: OBSERVATION_KINDS }).notNull(),
+    counter: cft("counter").notNull(),
+    toCounter: cft("to_counter"),
+    clock: real("clock"),
+    fault: text("fault", { enum: FAULTS }),
+    ...pipe(),
+    videoSecond: real("video_s"),
+    tieInId: text("tie_in_id"),
+    code: words("code"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("observations_kind", t.kind, OBSERVATION_KINDS),
+    oneOf("observations_fault", t.fault, FAULTS),
+    oneOf("observations_material", t.material, MATERIALS),
+    oneOf("observations_fitting", t.fitting, FITTINGS),
+    toRow(t, t.runId, () => runs),
+    toRow(t, t.tieInId, () => tieIns),
+  ],
+);
+
+export const pairings = sqliteTable(
+  "pairings",
+  {
+    ...ofLine(),
+    entryId: words("entry_id"),
+    tieInId: words("tie_in_id"),
+    state: text("state", { enum: PAIRING_STATES }).notNull(),
+    distance: cft("distance"),
+    reason: words("reason"),
+    decidedBy: words("decided_by"),
+    decidedOn: words("decided_on"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("pairings_pair").on(t.lineId, t.entryId, t.tieInId),
+    oneOf("pairings_state", t.state, PAIRING_STATES),
+    toRow(t, t.entryId, () => entries),
+    toRow(t, t.tieInId, () => tieIns),
+  ],
+);
+
+export const tests = sqliteTable(
+  "tests",
+  {
+    ...ofLine(),
+    tieInId: words("tie_in_id"),
+    propertyId: text("property_id"),
+    unitId: text("unit_id"),
+    kind: text("kind", { enum: TEST_KINDS }).notNull(),
+    performedOn: words("performed_on"),
+    fixture: words("fixture"),
+    colour: words("colour"),
+    quantity: words("quantity"),
+    startedAt: words("started_at"),
+    firstSeenAt: words("first_seen_at"),
+    seenAt: cft("seen_at"),
+    waitMinutes: real("wait_min"),
+    filmed: words("filmed"),
+    dosedBy: words("dosed_by"),
+    watchedBy: words("watched_by"),
+    otherWaterBarred: yesNo("other_water_barred"),
+    controlPropertyId: text("control_property_id"),
+    controlResult: text("control_result", { enum: CONTROL_RESULTS }).notNull(),
+    result: text("result", { enum: TEST_RESULTS }).notNull(),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("tests_kind", t.kind, TEST_KINDS),
+    oneOf("tests_control_result", t.controlResult, CONTROL_RESULTS),
+    oneOf("tests_result", t.result, TEST_RESULTS),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.unitId, () => units),
+    toRow(t, t.controlPropertyId, () => properties),
+  ],
+);
+
+export const waivers = sqliteTable(
+  "waivers",
+  {
+    ...ofLine(),
+    holdKey: words("hold_key"),
+    reason: words("reason"),
+    by: words("by"),
+    on: words("on"),
+  },
+  (t) => [key(t), uniqueIndex("waivers_hold").on(t.lineId, t.holdKey)],
+);
+
+export const agreements = sqliteTable(
+  "agreements",
+  {
+    ...ofLine(),
+    title: words("title"),
+    recordingNumber: words("recording_number"),
+    recordedOn: text("recorded_on"),
+    fromStation: cft("from_station"),
+    toStation: cft("to_station"),
+    terms: words("terms"),
+    shares: agreementShares("shares").notNull(),
+  },
+  (t) => [key(t)],
+);
+
+export const scope = sqliteTable(
+  "scope_items",
+  {
+    ...ofLine(),
+    title: words("title"),
+    work: text("work", { enum: WORK_KINDS }).notNull(),
+    place: text("place", { enum: PLACES }).notNull(),
+    from: cft("from"),
+    to: cft("to"),
+    tieInId: text("tie_in_id"),
+    quantity: integer("quantity_hundredths").notNull(),
+    unit: words("unit"),
+    rate: cents("rate").notNull(),
+    markup: integer("markup_bp").notNull(),
+    tax: integer("tax_bp").notNull(),
+    spread: text("spread", { enum: SPREADS }).notNull(),
+    rule: text("rule", { enum: SPLIT_RULES }),
+    payerId: text("payer_id"),
+    allegedCause: words("alleged_cause"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("scope_items_work", t.work, WORK_KINDS),
+    oneOf("scope_items_place", t.place, PLACES),
+    oneOf("scope_items_spread", t.spread, SPREADS),
+    oneOf("scope_items_rule", t.rule, SPLIT_RULES),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.payerId, () => properties),
+  ],
+);
+
+export const splits = sqliteTable(
+  "splits",
+  {
+    ...ofLine(),
+    number: integer("number").notNull(),
+    rule: text("rule", { enum: SPLIT_RULES }).notNull(),
+    faultStation: cft("fault_station"),
+    payerId: text("payer_id"),
+    unknownShares: text("unknown_shares", { enum: UNKNOWN_SHARES }).notNull(),
+    reason: words("reason"),
+    chosenBy: words("chosen_by"),
+    chosenOn: words("chosen_on"),
+    total: cents("total").notNull(),
+    shares: frozenShares("shares").notNull(),
+    basis: words("basis"),
+    sentAt: text("sent_at"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("splits_number").on(t.lineId, t.number),
+    oneOf("splits_rule", t.rule, SPLIT_RULES),
+    oneOf("splits_unknown_shares", t.unknownShares, UNKNOWN_SHARES),
+    toRow(t, t.payerId, () => properties),
+  ],
+);
+
+export const notices = sqliteTable(
+  "notices",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: LETTER_KINDS }).notNull(),
+    partyId: words("party_id"),
+    propertyId: text("property_id"),
+    tieInId: text("tie_in_id"),
+    splitId: text("split_id"),
+    language: text("language", { enum: LANGUAGES }).notNull(),
+    state: text("state", { enum: NOTICE_STATES }).notNull(),
+    createdOn: words("created_on"),
+    createdBy: words("created_by"),
+    replyBy: text("reply_by"),
+    ownWords: words("own_words"),
+    frozen: text("frozen_json"),
+    frozenHash: text("frozen_hash"),
+    sentAt: text("sent_at"),
+    uploadId: text("upload_id"),
+  },
+  (t) => [
+    key(t),
+    oneOf("notices_kind", t.kind, LETTER_KINDS),
+    oneOf("notices_language", t.language, LANGUAGES),
+    oneOf("notices_state", t.state, NOTICE_STATES),
+    toRow(t, t.partyId, () => parties),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.splitId, () => splits),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const deliveries = sqliteTable(
+  "deliveries",
+  {
+    ...ofLine(),
+    noticeId: words("notice_id"),
+    method: text("method", { enum: DELIVERY_METHODS }).notNull(),
+    sentOn: words("sent_on"),
+    by: words("by"),
+    tracking: words("tracking"),
+    outcome: text("outcome", { enum: DELIVERY_OUTCOMES }).notNull(),
+    outcomeOn: text("outcome_on"),
+    proofUploadId: text("proof_upload_id"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("deliveries_method", t.method, DELIVERY_METHODS),
+    oneOf("deliveries_outcome", t.outcome, DELIVERY_OUTCOMES),
+    toRow(t, t.noticeId, () => notices),
+    toRow(t, t.proofUploadId, () => uploads),
+  ],
+);
+
+export const replies = sqliteTable(
+  "replies",
+  {
+    ...ofLine(),
+    noticeId: words("notice_id"),
+    kind: text("kind", { enum: REPLY_KINDS }).notNull(),
+    receivedOn: words("received_on"),
+    takenBy: words("taken_by"),
+    words: words("words"),
+    uploadId: text("upload_id"),
+  },
+  (t) => [
+    key(t),
+    oneOf("replies_kind", t.kind, REPLY_KINDS),
+    toRow(t, t.noticeId, () => notices),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const consents = sqliteTable(
+  "consents",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: CONSENT_KINDS }).notNull(),
+    partyId: words("party_id"),
+    propertyId: words("property_id"),
+    state: text("state", { enum: CONSENT_STATES }).notNull(),
+    stateOn: words("state_on"),
+    splitId: text("split_id"),
+    amount: cents("amount"),
+    recordingNumber: words("recording_number"),
+    uploadId: text("upload_id"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("consents_kind", t.kind, CONSENT_KINDS),
+    oneOf("consents_state", t.state, CONSENT_STATES),
+    toRow(t, t.partyId, () => parties),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.splitId, () => splits),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const permits = sqliteTable(
+  "permits",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: PERMIT_KINDS }).notNull(),
+    number: words("number"),
+    expiresOn: text("expires_on"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("permits_kind", t.kind, PERMIT_KINDS)],
+);
+
+export const permitSteps = sqliteTable(
+  "permit_steps",
+  {
+    ...ofLine(),
+    permitId: words("permit_id"),
+    state: text("state", { enum: PERMIT_STATES }).notNull(),
+    on: words("on"),
+    by: words("by"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("permit_steps_state", t.state, PERMIT_STATES),
+    toRow(t, t.permitId, () => permits),
+  ],
+);
+
+export const requirementMarks = sqliteTable(
+  "requirement_marks",
+  {
+    ...ofLine(),
+    requirementId: words("requirement_id"),
+    state: text("state", { enum: REQUIREMENT_STATES }).notNull(),
+    uploadId: text("upload_id"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("requirement_marks_requirement").on(t.lineId, t.requirementId),
+    oneOf("requirement_marks_state", t.state, REQUIREMENT_STATES),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const locateTickets = sqliteTable(
+  "locate_tickets",
+  {
+    ...ofLine(),
+    number: words("number"),
+    calledOn: words("called_on"),
+    workBeginsOn: text("work_begins_on"),
+    note: words("note"),
+  },
+  (t) => [key(t)],
+);
+
+export const inspections = sqliteTable(
+  "inspections",
+  {
+    ...ofLine(),
+    permitId: words("permit_id"),
+    title: words("title"),
+    bookedFor: words("booked_for"),
+    inspector: words("inspector"),
+    result: text("result", { enum: INSPECTION_RESULTS }).notNull(),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("inspections_result", t.result, INSPECTION_RESULTS),
+    toRow(t, t.permitId, () => permits),
+  ],
+);
+
+export const events = sqliteTable(
+  "dated_events",
+  {
+    ...ofLine(),
+    event: text("event", { enum: CLOCK_EVENTS }).notNull(),
+    on: words("on"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("dated_events_event", t.event, CLOCK_EVENTS)],
+);
+
+/** Append-only: triggers refuse every change and removal. Without a line: the office's own. */
+export const history = sqliteTable(
+  "history",
+  {
+    position: integer("position").primaryKey({ autoIncrement: true }),
+    lineId: text("line_id").references(() => lines.id),
+    id: words("id"),
+    at: words("at"),
+    by: words("by"),
+    action: words("action"),
+    sentence: words("sentence"),
+    detail: words("detail_json"),
+  },
+  (t) => [uniqueIndex("history_line").on(t.lineId, t.id)],
+);
+
+/** How often a table of a line was saved: whoever saves names the count that they saw. */
+export const revisions = sqliteTable(
+  "revisions",
+  {
+    lineId: words("line_id").references(() => lines.id),
+    table: words("table_name"),
+    revision: integer("revision").notNull(),
+    by: words("by"),
+    at: words("at"),
+  },
+  (t) => [primaryKey({ columns: [t.lineId, t.table] })],
+);
+
+// ── Work that is done outside of requests ──────────────────────────────────────────────────────
+
+/** Who works on it and until when it is theirs; after that anybody may take it over. */
+function leased() {
+  return {
+    attempts: integer("attempts").notNull(),
+    lockedBy: text("locked_by"),
+    leaseUntil: text("lease_until"),
+    nextTryAt: words("next_try_at"),
+    problem: words("problem"),
+  };
+}
+
+export const jobs = sqliteTable(
+  "jobs",
+  {
+    id: text("id").primaryKey(),
+    lineId: words("line_id").references(() => lines.id),
+    kind: text("kind", { enum: JOB_KINDS }).notNull(),
+    noticeIds: ids("notice_ids").notNull(),
+    state: text("state", { enum: JOB_STATES }).notNull(),
+    ...leased(),
+    uploadId: text("upload_id"),
+    askedBy: words("asked_by"),
+    askedAt: words("asked_at"),
+    endedAt: text("ended_at"),
+  },
+  (t) => [
+    index("jobs_state").on(t.state, t.nextTryAt),
+    index("jobs_line").on(t.lineId),
+    oneOf("jobs_kind", t.kind, JOB_KINDS),
+    oneOf("jobs_state", t.state, JOB_STATES),
+  ],
+);
+
+export const outbox = sqliteTable(
+  "outbox",
+  {
+    id: text("id").primaryKey(),
+    lineId: words("line_id").references(() => lines.id),
+    noticeId: words("notice_id"),
+    deliveryId: words("delivery_id"),
+    toAddress: words("to_address"),
+    toName: words("to_name"),
+    subject: words("subject"),
+    text: words("text"),
+    messageId: words("message_id"),
+    state: text("state", { enum: OUTGOING_STATES }).notNull(),
+    ...leased(),
+    createdAt: words("created_at"),
+    sentAt: text("sent_at"),
+  },
+  (t) => [
+    index("outbox_state").on(t.state, t.nextTryAt),
+    uniqueIndex("outbox_message").on(t.messageId),
+    oneOf("outbox_state", t.state, OUTGOING_STATES),
+    foreignKey({
+      columns: [t.lineId, t.deliveryId],
+      foreignColumns: [deliveries.lineId, deliveries.id],
+    }),
+  ],
+);

@@ -1,0 +1,25 @@
+import type { Instant } from "../calendar/day.ts";
+
+export const JOB_KINDS = ["letters", "packet"] as const;
+export type JobKind = (typeof JOB_KINDS)[number];
+
+export const JOB_STATES = ["waiting", "running", "done", "failed"] as const;
+export type JobState = (typeof JOB_STATES)[number];
+
+/** One PDF to be made outside of any request. */
+export interface Job {
+  readonly id: string;
+  readonly lineId: string;
+  readonly kind: JobKind;
+  /** For letters: which ones, in this order. */
+  readonly noticeIds: readonly string[];
+  readonly state: JobState;
+  readonly attempts: number;
+  /** Why it failed, in words; empty unless it did. */
+  readonly problem: string;
+  /** The PDF, once it is done. */
+  readonly uploadId: string | null;
+  readonly askedBy: string;
+  readonly askedAt: Instant;
+  readonly endedAt: Instant | null;
+}
