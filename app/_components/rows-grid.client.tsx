@@ -15,7 +15,7 @@ import { readClipboard } from "./grid/paste.ts";
 import { NUMERIC, Row, type RowHandlers } from "./grid/row.client.tsx";
 import { blankKey, type GridLine, type GridSpec, type GridState } from "./grid/state.ts";
 import { StatusLine } from "./grid/status-line.client.tsx";
-import { type Rows, useRows } from "./grid/use-rows.ts";
+import { type Rows, type SaveRows, useRows } from "./grid/use-rows.ts";
 import { useSelection } from "./selection.client.tsx";
 
 export interface RowsGridProps {
@@ -37,6 +37,10 @@ export interface RowsGridProps {
   /** Says what the table is, for those who hear it; two tables on a page need two. */
   readonly label?: string | undefined;
   readonly readOnly?: boolean;
+  /** Saves in another way than the table whole: a list that is kept in several tables, say. */
+  readonly save?: SaveRows;
+  /** Keeps what is not saved apart from other lists over the same table. */
+  readonly draftName?: string;
   /** By row id: a page on that row. */
   readonly links?: Readonly<Record<string, GridLink>>;
 }
@@ -65,8 +69,8 @@ export function RowsGrid(props: RowsGridProps) {
     rows,
     base,
     spec,
-    draftName: `wyebook:rows:${lineId}:${table}:${scope}`,
-    saveRows: (from, all) => saveRowsAction(lineId, table, from, all),
+    draftName: `wyebook:rows:${lineId}:${props.draftName ?? table}:${scope}`,
+    saveRows: props.save ?? ((from, all) => saveRowsAction(lineId, table, from, all)),
   });
   return <GridTable {...props} grid={grid} spec={spec} readOnly={readOnly} />;
 }

@@ -1,0 +1,42 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { ProposedPairing, Report, TieInFinding } from "#lib/domain/file/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { SIDE_WORDS } from "../_field-terms.ts";
+
+/** Proposals within the tolerance and without a rival: those that may be accepted in one go. */
+export function sureProposals({ proposals }: Pick<Report, "proposals">): ProposedPairing[] {
+  return proposals.filter((proposal) => proposal.band === "same" && !proposal.nearTie);
+}
+
+/** `0.4 ft apart`, with what the record's own reading would have given where that differs. */
+export function apartWords({ distance, rawDistance, tolerance }: ProposedPairing): string {
+  const apart = `${formatFeet(Math.abs(distance))} apart`;
+  const raw = distance === rawDistance ? "" : `, ${formatFeet(Math.abs(rawDistance))} as recorded`;
+  return `${apart}${raw}; within ${formatFeet(tolerance)} counts as the same`;
+}
+
+/** `T3, 74.5 ± 1.0 ft, left`. */
+export function tieInWords(finding: TieInFinding): string {
+  return `${finding.tieIn.label}, ${placeWords(finding)}`;
+}
+
+/** `74.5 ± 1.0 ft, left`; `relative only` where no run ties it to the line. */
+export function placeWords({ station, uncertainty, side }: TieInFinding): string {
+  const where = side === "unknown" ? "" : `, ${SIDE_WORDS[side]}`;
+  if (station === null) return `relative only${where}`;
+  const sure = uncertainty === null ? "" : ` ± ${plainFeet(uncertainty)}`;
+  return `${plainFeet(station)}${sure} ft${where}`;
+}
+
+/** `House 14 on Side sewer card 1184`. */
+export function entryWords(
+  file: Pick<LineFile, "entries" | "records">,
+  entryId: string,
+): { label: string; record: string; place: string } {
+  const entry = file.entries.find((each) => each.id === entryId);
+  const record = file.records.find((each) => each.id === entry?.recordId);
+  if (entry === undefined) return { label: "an entry", record: "", place: "" };
+  const side = entry.side === "unknown" ? "" : `, ${SIDE_WORDS[entry.side]}`;
+  const place = entry.distance === null ? "no distance" : formatFeet(entry.distance);
+  return { label: entry.label, record: record?.title ?? "", place: `${place}${side}` };
+}

@@ -1,0 +1,288 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { SelectableRow, SelectOnStrip } from "#app/_components/row-select.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { ProposedPairing, TieInFinding } from "#lib/domain/file/report.ts";
+import { formatFeet } from "#lib/domain/line/station.ts";
+import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
+import { BAND_WORDS } from "../_field-terms.ts";
+import { counted, tieInName } from "../_names.ts";
+import type { LinePart } from "../_part.ts";
+import { apartWords, entryWords, placeWords, sureProposals, tieInWords } from "./_pairings-view.ts";
+import { ReasonField } from "./_reason-field.tsx";
+import { ACCEPT_REASONS, fittingReason, REFUSE_REASONS, UNDO_REASONS } from "./_reasons.ts";
+import { acceptSureAction, decideAction, withdrawAction } from "./actions.ts";
+import styles from "./agree.module.css";
+
+/** Pairings that the program proposes and nobody has decided, the ones to look at first. */
+export function Proposals(part: LinePart) {
+  const { report, mayFile } = part;
+  if (report.proposals.length === 0 && report.alignment === null) return null;
+  const sure = sureProposals(report);
+  const ordered = [...report.proposals.filter((each) => !sure.includes(each)), ...sure];
+  return (
+    <Section title="Pairings to decide" note={report.alignment?.sentence}>
+      {ordered.length === 0 ? (
+        <p className="muted">Nothing is waiting for a decision.</p>
+      ) : (
+        <>
+          {mayFile && sure.length > 1 ? <AcceptSure count={sure.length} {...part} /> : null}
+          <ol className={styles["proposals"]}>
+            {ordered.map((proposal) => (
+              <li key={`${proposal.entryId} ${proposal.tieInId}`} className={styles["proposal"]}>
+                <Proposal proposal={proposal} {...part} />
+              </li>
+            ))}
+          </ol>
+        </>
+      )}
+    </Section>
+  );
+}
+
+function AcceptSure({ count, lineId }: LinePart & { readonly count: number }) {
+  return (
+    <ActionForm
+      action={acceptSureAction.bind(null, lineId)}
+      className={styles["all"] ?? ""}
+      label="Accept all that are in the same place"
+    >
+      <p className={styles["wide"]}>
+        <span className="strong">{counted(count, "pairing")}</span> lie within the tolerance and
+        have no rival. Look over them below; then they can be accepted in one go, in your name.
+      </p>
+      <ReasonField presets={ACCEPT_REASONS} chosen={ACCEPT_REASONS[1]} label="Reason for all" />
+      <div>
+        <SubmitButton pendingWord="Accepting …">Accept all {count}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function Proposal({ proposal, ...part }: LinePart & { readonly proposal: ProposedPairing }) {
+  const { file, report, mayFile } = part;
+  const entry = entryWords(file, proposal.entryId);
+  const finding = report.tieIns.find((each) => each.tieIn.id === proposal.tieInId);
+  return (
+    <>
+      <div>
+        <p>
+          <SelectOnStrip id={proposal.entryId}>{entry.label}</SelectOnStrip>{" "}
+          <span className="nowrap">{entry.place}</span>
+        </p>
+        <p className="muted small">{entry.record}</p>
+        <p>
+          <span className="muted">is </span>
+          <SelectOnStrip id={proposal.tieInId}>{tieInName(file, proposal.tieInId)}</SelectOnStrip>{" "}
+          <span className="nowrap">{finding === undefined ? "" : placeWords(finding)}</span>
+        </p>
+      </div>
+      <div>
+        <p>
+          <span className="tag">{BAND_WORDS[proposal.band]}</span> {apartWords(proposal)}
+        </p>
+        <ul className={styles["why"]}>
+          {proposal.reasons.map((reason) => (
+            <li key={reason}>{reason}</li>
+          ))}
+        </ul>
+        {proposal.nearTie ? (
+          <NoticeBox kind="caution" title="Another pairing is as good, or nearly.">
+            <p>Look at the neighbours on the strip before you accept this one.</p>
+          </NoticeBox>
+        ) : null}
+      </div>
+      {mayFile ? <DecideForms proposal={proposal} {...part} /> : null}
+    </>
+  );
+}
+
+function DecideForms({
+  proposal,
+  lineId,
+  file,
+  report,
+}: LinePart & { readonly proposal: ProposedPairing }) {
+  const { entryId, tieInId } = proposal;
+  const { label } = entryWords(file, entryId);
+  const name = tieInName(file, tieInId);
+  const decide = decideAction.bind(null, lineId);
+  const others = report.tieIns.filter((each) => each.tieIn.id !== tieInId);
+  return (
+    <div className="stack-tight screen-only">
+      <ActionForm action={decide} className={styles["decide"] ?? ""} label={`${label} is ${name}`}>
+        <input type="hidden" name="entryId" value={entryId} />
+        <input type="hidden" name="tieInId" value={tieInId} />
+        <input type="hidden" name="state" value="accepted" />
+        <ReasonField presets={ACCEPT_REASONS} chosen={fittingReason(proposal)} />
+        <div>
+          <SubmitButton pendingWord="Accepting …">
+            Accept
+            <span className="hidden">
+              {" "}
+              that {label} is {name}
+            </span>
+          </SubmitButton>
+        </div>
+      </ActionForm>
+      <details>
+        <summary>
+          Not the same
+          <span className="hidden">
+            : {label} and {name}
+          </span>
+        </summary>
+        <ActionForm
+          action={decide}
+          className={styles["decide"] ?? ""}
+          label={`${label} is not ${name}`}
+        >
+          <input type="hidden" name="entryId" value={entryId} />
+          <input type="hidden" name="tieInId" value={tieInId} />
+          <input type="hidden" name="state" value="refused" />
+          <ReasonField presets={REFUSE_REASONS} />
+          <div>
+            <SubmitButton quiet pendingWord="Refusing …">
+              Refuse
+            </SubmitButton>
+          </div>
+        </ActionForm>
+      </details>
+      {others.length === 0 ? null : (
+        <PairWithOther entryId={entryId} others={others} lineId={lineId} label={label} />
+      )}
+    </div>
+  );
+}
+
+/** An entry paired with a tie-in that the person names. */
+export function PairWithOther({
+  entryId,
+  label,
+  others,
+  lineId,
+}: {
+  readonly entryId: string;
+  readonly label: string;
+  readonly others: readonly TieInFinding[];
+  readonly lineId: string;
+}) {
+  return (
+    <details>
+      <summary>
+        Pair with another<span className="hidden">: {label}</span>
+      </summary>
+      <ActionForm
+        action={decideAction.bind(null, lineId)}
+        className={styles["decide"] ?? ""}
+        label={`Pair ${label} with another tie-in`}
+      >
+        <input type="hidden" name="entryId" value={entryId} />
+        <input type="hidden" name="state" value="accepted" />
+        <Choice
+          label="It is"
+          name="tieInId"
+          options={[
+            { value: "", label: "choose a tie-in" },
+            ...others.map((each) => ({ value: each.tieIn.id, label: tieInWords(each) })),
+          ]}
+        />
+        <ReasonField presets={ACCEPT_REASONS} />
+        <div>
+          <SubmitButton quiet pendingWord="Pairing …">
+            Pair
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}
+
+/** What people decided, accepted and refused, with who, when and why; each can be taken back. */
+export function Decided(part: LinePart) {
+  const { file } = part;
+  if (file.pairings.length === 0) return null;
+  return (
+    <Section
+      title="What was decided"
+      note="Refusals are kept too, so that nobody proposes the same again without knowing."
+    >
+      <div className="scroll">
+        <table className="plain">
+          <thead>
+            <tr>
+              <th scope="col">On record</th>
+              <th scope="col">Seen</th>
+              <th scope="col">Apart</th>
+              <th scope="col">Decided</th>
+              <th scope="col">Why</th>
+              <th scope="col">
+                <span className="hidden">Take back</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {file.pairings.map((pairing) => (
+              <SelectableRow key={pairing.id} id={pairing.tieInId}>
+                <DecidedCells pairing={pairing} {...part} />
+              </SelectableRow>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </Section>
+  );
+}
+
+function DecidedCells({
+  pairing,
+  lineId,
+  file,
+  report,
+  mayFile,
+}: LinePart & { readonly pairing: Pairing }) {
+  const { label } = entryWords(file, pairing.entryId);
+  const name = tieInName(file, pairing.tieInId);
+  return (
+    <>
+      <th scope="row">{label}</th>
+      <td>{name}</td>
+      <td className="nowrap">
+        {pairing.distance === null ? "not known" : formatFeet(Math.abs(pairing.distance))}
+      </td>
+      <td>
+        {pairing.state} by {pairing.decidedBy}, {formatDay(pairing.decidedOn, report.today)}
+      </td>
+      <td>{pairing.reason}</td>
+      <td>
+        {mayFile ? (
+          <details className="screen-only">
+            <summary>
+              Take back
+              <span className="hidden">
+                {" "}
+                the decision on {label} and {name}
+              </span>
+            </summary>
+            <ActionForm
+              action={withdrawAction.bind(null, lineId)}
+              className={styles["decide"] ?? ""}
+              label={`Take back the decision on ${label} and ${name}`}
+            >
+              <input type="hidden" name="pairingId" value={pairing.id} />
+              <ReasonField presets={UNDO_REASONS} />
+              <div>
+                <SubmitButton quiet pendingWord="Taking back …">
+                  Take back
+                </SubmitButton>
+              </div>
+            </ActionForm>
+          </details>
+        ) : null}
+      </td>
+    </>
+  );
+}

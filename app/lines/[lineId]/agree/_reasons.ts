@@ -1,0 +1,56 @@
+import type { ProposedPairing } from "#lib/domain/file/report.ts";
+
+/** Reasons that hold in most cases; a person picks one, and may say more in their own words. */
+export const ACCEPT_REASONS = [
+  "Same place, side and size",
+  "Same place once the record’s zero is allowed for",
+  "Same side and size; the record’s distance is rough",
+  "The only branch on this side in this stretch",
+  "A test showed that it serves this address",
+] as const;
+
+export const REFUSE_REASONS = [
+  "Too far apart to be the same",
+  "On the other side",
+  "Another size or material",
+  "A test showed another address",
+  "What the record shows was never built",
+] as const;
+
+export const UNDO_REASONS = [
+  "It was decided on a wrong reading",
+  "New evidence came in",
+  "It was the wrong row",
+] as const;
+
+export const EXPLAIN_REASONS = [
+  "Never built: the record shows it as planned",
+  "Taken out when the line was rebuilt",
+  "The same connection as another entry",
+  "It joins another line",
+] as const;
+
+export const SETTLE_REASONS = [
+  "Dye seen twice, filmed, and nothing at the control address",
+  "Dug up and followed",
+  "The owner says so in writing",
+  "A trace from the branch ends at the building",
+  "Only clear water in rain; no sewage in a test",
+  "Dug up and found cut off at its upper end",
+] as const;
+
+/**
+ * The reason out of a form: the one chosen, what was written, or both; null where there is neither.
+ */
+export function reasonFrom(chosen: string, written: string): string | null {
+  const words = written.trim();
+  if (chosen === "") return words === "" ? null : words;
+  return words === "" ? chosen : `${chosen}. ${words}`;
+}
+
+/** The reason that fits a proposal best; none for a conflict, which a person must word. */
+export function fittingReason(proposal: ProposedPairing): string {
+  if (proposal.band === "conflict" || proposal.nearTie) return "";
+  if (Math.abs(proposal.rawDistance) <= proposal.tolerance) return ACCEPT_REASONS[0];
+  return proposal.band === "same" ? ACCEPT_REASONS[1] : ACCEPT_REASONS[2];
+}

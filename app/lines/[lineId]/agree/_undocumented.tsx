@@ -1,0 +1,254 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice, Tick } from "#app/_components/choice.tsx";
+import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { TieInFinding } from "#lib/domain/file/report.ts";
+import { candidatesFor } from "#lib/domain/tiein/candidates.ts";
+import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
+import { FITTING_WORDS, TIE_IN_KIND_WORDS } from "../_field-terms.ts";
+import { propertyName } from "../_names.ts";
+import type { LinePart } from "../_part.ts";
+import { MATERIAL_WORDS, optionsOf } from "../_terms.ts";
+import { propertyChoices } from "../who/_columns.ts";
+import { placeWords } from "./_pairings-view.ts";
+import { ReasonField } from "./_reason-field.tsx";
+import { SETTLE_REASONS } from "./_reasons.ts";
+import { TEST_BLANK, testColumns } from "./_test-columns.ts";
+import { settleAction } from "./actions.ts";
+import styles from "./agree.module.css";
+
+/** Tie-ins that are on no record: whose they may be, what was tested, and what settles them. */
+export function Undocumented(part: LinePart) {
+  const undocumented = part.report.tieIns.filter((each) => needsEvidence(each));
+  const others = part.report.tieIns.filter((each) => !needsEvidence(each));
+  return (
+    <>
+      {undocumented.length === 0 ? null : (
+        <Section
+          title="On no record"
+          id="undocumented"
+          note="Never cap or line over a branch before it is proven dead: somebody unseen may live on it. Nobody is asked for money before level 5, or before they accept the tie-in themselves."
+        >
+          <div className="stack-wide">
+            {undocumented.map((finding) => (
+              <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
+            ))}
+          </div>
+        </Section>
+      )}
+      {others.length === 0 || !part.mayFile ? null : <SettleAnother others={others} {...part} />}
+    </>
+  );
+}
+
+function needsEvidence({ standing, tieIn }: TieInFinding): boolean {
+  return (
+    standing === "undocumented" || (tieIn.settledOn !== null && standing !== "on-record-and-seen")
+  );
+}
+
+type TieInProps = LinePart & { readonly finding: TieInFinding };
+
+function UndocumentedTieIn({ finding, ...part }: TieInProps) {
+  const { tieIn } = finding;
+  return (
+    <article className={styles["tie-in"]} aria-label={`Tie-in ${tieIn.label}`}>
+      <div>
+        <h3>
+          <SelectOnStrip id={tieIn.id}>{tieIn.label}</SelectOnStrip> {placeWords(finding)}
+        </h3>
+        <p>{finding.sentence}</p>
+        <p className="muted">{looksWords(finding)}</p>
+      </div>
+      <div className="pair">
+        <Ladder finding={finding} />
+        <Candidates finding={finding} {...part} />
+      </div>
+      <Tests finding={finding} {...part} />
+      <Settled finding={finding} {...part} />
+      {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
+    </article>
+  );
+}
+
+function looksWords({ tieIn }: TieInFinding): string {
+  const parts = [
+    tieIn.diameter === null ? "size not noted" : `${tieIn.diameter} in`,
+    MATERIAL_WORDS[tieIn.material],
+    tieIn.fitting === "unknown" ? "fitting not noted" : FITTING_WORDS[tieIn.fitting],
+  ];
+  return `${parts.join(", ")}.`;
+}
+
+const LEVELS: readonly { readonly level: EvidenceLevel; readonly words: string }[] = [
+  { level: 0, words: "unknown" },
+  { level: 1, words: "plausible by where it lies: enough to write and ask" },
+  { level: 2, words: "a record hints at it" },
+  { level: 3, words: "a trace points at a property" },
+  { level: 4, words: "dye or flow seen once, by one witness" },
+  {
+    level: 5,
+    words: "dye repeated, nothing at the control address, filmed, two names: enough for money",
+  },
+  { level: 6, words: "dug up and seen, or accepted in writing" },
+];
+
+function Ladder({ finding }: { readonly finding: TieInFinding }) {
+  return (
+    <div className="stack-tight">
+      <h4>How sure: level {finding.level} of 6</h4>
+      <p>{finding.levelReason}</p>
+      <ol className={styles["ladder"]}>
+        {LEVELS.toReversed().map(({ level, words }) => (
+          <li key={level} aria-current={level === finding.level ? "step" : undefined}>
+            <span>{level}</span>
+            <span>{words}</span>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function Candidates({ finding, lineId: _lineId, file, report }: TieInProps) {
+  const candidates = candidatesFor(file, report, finding);
+  return (
+    <div className="stack-tight">
+      <h4>Whose it may be</h4>
+      {candidates.length === 0 ? (
+        <p className="muted">
+          No property speaks for itself. Enter neighbouring addresses as “perhaps connected” under
+          “Who is on it?”, then test there.
+        </p>
+      ) : (
+        <ol className={styles["candidates"]}>
+          {candidates.slice(0, 5).map((candidate) => (
+            <li key={candidate.propertyId}>
+              <p className="strong">{propertyName(file, candidate.propertyId)}</p>
+              {candidate.speaksFor.map((sentence) => (
+                <p key={sentence} className="small">
+                  {sentence}
+                </p>
+              ))}
+              {candidate.speaksAgainst.map((sentence) => (
+                <p key={sentence} className="small muted">
+                  But: {sentence}
+                </p>
+              ))}
+            </li>
+          ))}
+        </ol>
+      )}
+    </div>
+  );
+}
+
+function Tests({ finding, lineId, file, revisions, mayRecord }: TieInProps) {
+  const { tieIn } = finding;
+  return (
+    <div className="stack-tight">
+      <h4>Tests on {tieIn.label}</h4>
+      <RowsGrid
+        lineId={lineId}
+        table="tests"
+        where={{ tieInId: tieIn.id }}
+        base={revisions.tests}
+        rows={file.tests}
+        columns={testColumns(file)}
+        blank={TEST_BLANK}
+        addWord="test"
+        emptyWords="No test yet. One row for each address that is tried, also where nothing was seen."
+        label={`Tests on ${tieIn.label}`}
+        readOnly={!mayRecord}
+      />
+    </div>
+  );
+}
+
+function Settled({ finding: { tieIn }, file, report }: TieInProps) {
+  if (tieIn.settledOn === null) return null;
+  const whose = tieIn.propertyId === null ? "" : `, of ${propertyName(file, tieIn.propertyId)}`;
+  const dead = tieIn.inactive ? ", proven dead" : "";
+  const accepted = tieIn.ownerAccepted ? " The owner accepted it in writing." : "";
+  return (
+    <p>
+      <span className="tag tag-done">settled</span> {TIE_IN_KIND_WORDS[tieIn.kind]}
+      {whose}
+      {dead}, says {tieIn.settledBy}, {formatDay(tieIn.settledOn, report.today)}:{" "}
+      {tieIn.settledReason}.{accepted}
+    </p>
+  );
+}
+
+function SettleForm({ finding: { tieIn }, lineId, file }: TieInProps) {
+  return (
+    <details>
+      <summary>
+        {tieIn.settledOn === null ? "Settle what it is and whose" : "Settle it otherwise"}
+        <span className="hidden">: {tieIn.label}</span>
+      </summary>
+      <ActionForm
+        action={settleAction.bind(null, lineId)}
+        className={styles["decide"] ?? ""}
+        label={`Settle ${tieIn.label}`}
+      >
+        <input type="hidden" name="tieInId" value={tieIn.id} />
+        <Choice
+          label="It carries"
+          name="kind"
+          options={optionsOf(TIE_IN_KIND_WORDS)}
+          defaultValue={tieIn.kind}
+        />
+        <Choice
+          label="It belongs to"
+          name="propertyId"
+          options={[{ value: "", label: "nobody known" }, ...propertyChoices(file)]}
+          defaultValue={tieIn.propertyId ?? ""}
+        />
+        <Tick
+          label="Proven dead: nothing can come through it"
+          name="inactive"
+          defaultChecked={tieIn.inactive}
+        />
+        <Tick
+          label="Its owner accepted in writing that it is theirs"
+          name="ownerAccepted"
+          defaultChecked={tieIn.ownerAccepted}
+        />
+        <ReasonField presets={SETTLE_REASONS} label="What shows it" />
+        <div>
+          <SubmitButton pendingWord="Saving …">Settle {tieIn.label}</SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}
+
+/** Tests and findings on tie-ins that are on record: to prove one dead, say. */
+function SettleAnother({
+  others,
+  ...part
+}: LinePart & { readonly others: readonly TieInFinding[] }) {
+  return (
+    <Section
+      title="Tests on the others"
+      note="A tie-in on record may be dead, or a drain, too; or a test may have to confirm it."
+    >
+      {others.map((finding) => (
+        <details key={finding.tieIn.id}>
+          <summary>
+            {finding.tieIn.label}, {placeWords(finding)}
+          </summary>
+          <div className="stack">
+            <Tests finding={finding} {...part} />
+            <Settled finding={finding} {...part} />
+            <SettleForm finding={finding} {...part} />
+          </div>
+        </details>
+      ))}
+    </Section>
+  );
+}

@@ -1,0 +1,158 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { type FormState, oneOf, refused, textOf, textOrNull, ticked } from "#app/_form.ts";
+import { stateOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { TIE_IN_KINDS } from "#lib/domain/line/line.ts";
+import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
+import type { Act, Refusal } from "#lib/operations/act.ts";
+import { decidePairing } from "#lib/operations/decide-pairing.ts";
+import { explainEntry } from "#lib/operations/explain-entry.ts";
+import { liftWaiver } from "#lib/operations/lift-waiver.ts";
+import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
+import { waiveHold } from "#lib/operations/waive-hold.ts";
+import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
+import type { Result } from "#lib/result.ts";
+import { sureProposals } from "./_pairings-view.ts";
+import { reasonFrom } from "./_reasons.ts";
+
+const NO_REASON = "Say why: choose a reason, or write your own.";
+
+/** Accepts or refuses that an entry and a tie-in are the same, with the person's reason. */
+export async function decideAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const state = oneOf(PAIRING_STATES, textOf(form, "state"));
+  const reason = reasonOf(form);
+  if (state === null || reason === null) return refused(NO_REASON, form, "words");
+  const tieInId = textOf(form, "tieInId");
+  if (tieInId === "") return refused("Choose the tie-in that it is.", form, "tieInId");
+  const decided = decidePairing(act, {
+    lineId,
+    entryId: textOf(form, "entryId"),
+    tieInId,
+    state,
+    reason,
+  });
+  const words = state === "accepted" ? "Accepted." : "Refused; the refusal is kept.";
+  return settled(decided, { lineId, words, form });
+}
+
+/** Accepts every proposal that lies within the tolerance and has no rival, one by one. */
+export async function acceptSureAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const accepted = acceptSure(act, lineId, reason);
+  if (!accepted.ok) return settled(accepted, { lineId, words: "", form });
+  const { value: count } = accepted;
+  const words = count === 1 ? "1 pairing was accepted." : `${count} pairings were accepted.`;
+  return settled(accepted, { lineId, words, form });
+}
+
+function acceptSure(act: Act, lineId: string, reason: string): Result<number, Refusal> {
+  const file = getLineFile(act.db, lineId);
+  const sure = file === null ? [] : sureProposals(reportOn(file, act.today));
+  for (const { entryId, tieInId } of sure) {
+    const decided = decidePairing(act, { lineId, entryId, tieInId, state: "accepted", reason });
+    if (!decided.ok) return decided;
+  }
+  return { ok: true, value: sure.length };
+}
+
+/** Takes a decision back, with the reason; both stay in the history. */
+export async function withdrawAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const pairingId = textOf(form, "pairingId");
+  const withdrawn = withdrawPairing(act, { lineId, pairingId, reason });
+  return settled(withdrawn, { lineId, words: "The decision was taken back.", form });
+}
+
+/** Explains an entry that no tie-in answers to; an empty explanation takes it back. */
+export async function explainAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const explanation = reasonOf(form);
+  if (explanation === null) return refused("Say what became of it.", form, "words");
+  const explained = explainEntry(act, { lineId, entryId: textOf(form, "entryId"), explanation });
+  return settled(explained, { lineId, words: "The entry is explained.", form });
+}
+
+/** Says what a tie-in is and whose, on the evidence that the person names. */
+export async function settleAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const kind = oneOf(TIE_IN_KINDS, textOf(form, "kind"));
+  if (kind === null) return refused("Choose what it carries.", form, "kind");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const tieIn = settleTieIn(act, {
+    lineId,
+    tieInId: textOf(form, "tieInId"),
+    kind,
+    propertyId: textOrNull(form, "propertyId"),
+    inactive: ticked(form, "inactive"),
+    ownerAccepted: ticked(form, "ownerAccepted"),
+    reason,
+  });
+  return settled(tieIn, { lineId, words: "Saved, with your name and the day.", form });
+}
+
+/** Lets work go on despite a hold, in the name of the person who says so. */
+export async function waiveAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const reason = textOf(form, "words");
+  if (reason === "")
+    return refused("Say why work may go on; it prints in the packet.", form, "words");
+  const waived = waiveHold(act, { lineId, holdKey: textOf(form, "holdKey"), reason });
+  return settled(waived, { lineId, words: "Waived in your name.", form });
+}
+
+/** Takes a waiver back: the hold stands again. */
+export async function liftWaiverAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const lifted = liftWaiver(act, { lineId, waiverId: textOf(form, "waiverId") });
+  return settled(lifted, { lineId, words: "The hold stands again.", form });
+}
+
+function reasonOf(form: FormData): string | null {
+  return reasonFrom(textOf(form, "reason"), textOf(form, "words"));
+}
+
+function settled<T>(
+  result: Result<T, Refusal>,
+  { lineId, words, form }: { lineId: string; words: string; form: FormData },
+): FormState {
+  if (result.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(result, { words, form });
+}

@@ -1,0 +1,135 @@
+import Link from "next/link";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { Run } from "#lib/domain/run/run.ts";
+import type { LinePart } from "../_part.ts";
+import { ANCHOR_BLANK, ANCHOR_COLUMNS, GAP_BLANK, GAP_COLUMNS } from "./_columns.ts";
+import { lookedWords, problemsOfRun, sawWords, tiedWords } from "./_run-words.ts";
+import styles from "./camera.module.css";
+import { ObservationsGrid } from "./observations-grid.client.tsx";
+
+/** Which run is worked on; there is one at a time, so that a phone can hold it. */
+export function RunChooser({
+  lineId,
+  runs,
+  chosen,
+}: {
+  readonly lineId: string;
+  readonly runs: readonly Run[];
+  readonly chosen: Run;
+}) {
+  if (runs.length < 2) return null;
+  return (
+    <nav aria-label="Runs" className={`${styles["chooser"]} screen-only`}>
+      {runs.map((run) => (
+        <Link
+          key={run.id}
+          href={`/lines/${lineId}/camera?run=${encodeURIComponent(run.id)}`}
+          scroll={false}
+          aria-current={run.id === chosen.id ? "page" : undefined}
+        >
+          {run.name}
+        </Link>
+      ))}
+    </nav>
+  );
+}
+
+/** One run: what ties it to the line, where it could not see, and what it saw. */
+export function RunPart({ run, ...part }: LinePart & { readonly run: Run }) {
+  const { file, report } = part;
+  const problems = problemsOfRun(run, file, report);
+  const tied = file.anchors.some((anchor) => anchor.runId === run.id);
+  return (
+    <Section
+      title={`${run.name}, ${formatDay(run.ranOn, report.today)}`}
+      note={`${run.direction === "upstream" ? "Upstream" : "Downstream"}${run.accessPoint === "" ? "" : ` from ${run.accessPoint}`}. ${lookedWords(run, file)} ${sawWords(run, file)}`}
+    >
+      {tied ? null : <NoticeBox kind="caution" title={tiedWords(run, file)} />}
+      {problems.length === 0 ? null : <Problems sentences={problems} />}
+      <Observations run={run} {...part} />
+      <div className={styles["beside"]}>
+        <Anchors run={run} {...part} />
+        <Gaps run={run} {...part} />
+      </div>
+    </Section>
+  );
+}
+
+function Problems({ sentences }: { readonly sentences: readonly string[] }) {
+  return (
+    <NoticeBox kind="mend" title="This run contradicts itself">
+      <ul>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </NoticeBox>
+  );
+}
+
+type RunProps = LinePart & { readonly run: Run };
+
+function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
+  return (
+    <div className="stack-tight">
+      <h3>What {run.name} saw</h3>
+      <ObservationsGrid
+        key={run.id}
+        lineId={lineId}
+        run={run}
+        anchors={file.anchors.filter((anchor) => anchor.runId === run.id)}
+        base={revisions.observations}
+        rows={file.observations}
+        readOnly={!mayRecord}
+      />
+    </div>
+  );
+}
+
+function Anchors({ run, lineId, file, revisions, mayRecord }: RunProps) {
+  const tied = file.anchors.some((anchor) => anchor.runId === run.id);
+  return (
+    <div className="stack-tight">
+      <h3>Tied to the line at</h3>
+      {tied ? <p className="muted">{tiedWords(run, file)}</p> : null}
+      <RowsGrid
+        key={run.id}
+        lineId={lineId}
+        table="anchors"
+        where={{ runId: run.id }}
+        base={revisions.anchors}
+        rows={file.anchors}
+        columns={ANCHOR_COLUMNS}
+        blank={ANCHOR_BLANK}
+        addWord="known point"
+        emptyWords="Not tied yet. If the run saw the main: its reading there, and station 0."
+        readOnly={!mayRecord}
+      />
+    </div>
+  );
+}
+
+function Gaps({ run, lineId, file, revisions, mayRecord }: RunProps) {
+  return (
+    <div className="stack-tight">
+      <h3>Could not see</h3>
+      <p className="muted">Counter readings. What lies here is never called “not seen”.</p>
+      <RowsGrid
+        key={run.id}
+        lineId={lineId}
+        table="gaps"
+        where={{ runId: run.id }}
+        base={revisions.gaps}
+        rows={file.gaps}
+        columns={GAP_COLUMNS}
+        blank={GAP_BLANK}
+        addWord="gap"
+        emptyWords="No gap: the camera saw the pipe all along."
+        readOnly={!mayRecord}
+      />
+    </div>
+  );
+}

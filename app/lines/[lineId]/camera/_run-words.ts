@@ -1,0 +1,60 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { plainFeet } from "#lib/domain/line/station.ts";
+import type { Run } from "#lib/domain/run/run.ts";
+import { OBSCURED_WORDS } from "../_field-terms.ts";
+import { counted, listed } from "../_names.ts";
+
+/** What a run is tied to, and what follows for its readings. */
+export function tiedWords(run: Run, { anchors }: Pick<LineFile, "anchors">): string {
+  const count = anchors.filter((anchor) => anchor.runId === run.id).length;
+  if (count === 0)
+    return "Relative only: nothing ties this run to the line yet, so its readings have no station. Say below at which reading it passed a point that you know.";
+  if (count === 1)
+    return "Tied at one point: readings are shifted to it. A second point would also show whether the counter ran long or short.";
+  return `Tied at ${count} points: readings between them are spread evenly.`;
+}
+
+/** What a run looked at and what kept it from seeing, in counter readings. */
+export function lookedWords(run: Run, { gaps }: Pick<LineFile, "gaps">): string {
+  const to = run.toCounter === null ? "an unknown reading" : `${plainFeet(run.toCounter)} ft`;
+  const looked = `Looked from ${plainFeet(run.fromCounter)} to ${to} on the counter`;
+  const own = gaps.filter((gap) => gap.runId === run.id);
+  if (own.length === 0) return `${looked}, without a gap.`;
+  const parts = own.map(
+    (gap) =>
+      `${OBSCURED_WORDS[gap.cause]} ${plainFeet(gap.fromCounter)} to ${plainFeet(gap.toCounter)}`,
+  );
+  return `${looked}; ${listed(parts)}.`;
+}
+
+/** The counts of what a run saw: `7 tie-ins, 3 faults and 2 other things`. */
+export function sawWords(run: Run, { observations }: Pick<LineFile, "observations">): string {
+  const own = observations.filter((seen) => seen.runId === run.id);
+  if (own.length === 0) return "Nothing is entered from it yet.";
+  const tieIns = own.filter((seen) => seen.kind === "tie-in").length;
+  const faults = own.filter((seen) => seen.kind === "fault").length;
+  const rest = own.length - tieIns - faults;
+  const parts = [
+    tieIns === 0 ? "" : counted(tieIns, "tie-in"),
+    faults === 0 ? "" : counted(faults, "fault"),
+    rest === 0 ? "" : counted(rest, "other thing"),
+  ].filter((part) => part !== "");
+  return `It saw ${listed(parts)}.`;
+}
+
+/** Problems of the file that lie in one run: in itself, its anchors, gaps or observations. */
+export function problemsOfRun(
+  run: Run,
+  file: Pick<LineFile, "anchors" | "gaps" | "observations">,
+  { problems }: Pick<Report, "problems">,
+): string[] {
+  const own = [...file.anchors, ...file.gaps, ...file.observations]
+    .filter((each) => each.runId === run.id)
+    .map((each) => each.id);
+  const ids = new Set([run.id, ...own]);
+  const mine = problems.filter((problem) =>
+    problem.path.split(/[./:]/).some((part) => ids.has(part)),
+  );
+  return [...new Set(mine.map((problem) => problem.sentence))];
+}

@@ -1,0 +1,155 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { SelectableRow } from "#app/_components/row-select.client.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { StationedObservation, TieInFinding } from "#lib/domain/file/report.ts";
+import { plainFeet } from "#lib/domain/line/station.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "../_field-terms.ts";
+import type { LinePart } from "../_part.ts";
+import { MATERIAL_WORDS } from "../_terms.ts";
+import { TIE_IN_BLANK, tieInColumns } from "./_columns.ts";
+import { moveSightingAction } from "./actions.ts";
+import styles from "./camera.module.css";
+
+/** The tie-ins that the runs add up to, and which reading became which. */
+export function Sightings(part: LinePart) {
+  const { report } = part;
+  if (report.tieIns.length === 0) return null;
+  return (
+    <Section
+      title="Tie-ins"
+      note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, move the sighting."
+    >
+      <div className="scroll">
+        <table className="plain">
+          <thead>
+            <tr>
+              <th scope="col">Tie-in</th>
+              <th scope="col" className="num">
+                Station, ft
+              </th>
+              <th scope="col">Side</th>
+              <th scope="col">Seen as</th>
+              <th scope="col">Sightings</th>
+            </tr>
+          </thead>
+          <tbody>
+            {report.tieIns.map((finding) => (
+              <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
+                <TieInCells finding={finding} {...part} />
+              </SelectableRow>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <TieInsByHand {...part} />
+    </Section>
+  );
+}
+
+function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFinding }) {
+  const { tieIn, station, uncertainty, side, sightings } = finding;
+  return (
+    <>
+      <th scope="row">{tieIn.label}</th>
+      <td className="num nowrap">{stationCell(station, uncertainty)}</td>
+      <td>{SIDE_WORDS[side]}</td>
+      <td>{seenAs(finding)}</td>
+      <td>
+        {sightings.length === 0 ? (
+          <span className="muted">none; entered by hand</span>
+        ) : (
+          <ul className={styles["sightings"]}>
+            {sightings.map((sighting) => (
+              <li key={sighting.observationId}>
+                <Sighting sighting={sighting} tieInId={tieIn.id} {...part} />
+              </li>
+            ))}
+          </ul>
+        )}
+      </td>
+    </>
+  );
+}
+
+function stationCell(station: number | null, uncertainty: number | null): string {
+  if (station === null) return "relative only";
+  return uncertainty === null
+    ? plainFeet(station)
+    : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
+}
+
+function seenAs({ tieIn }: TieInFinding): string {
+  const parts = [
+    tieIn.diameter === null ? "" : `${tieIn.diameter} in`,
+    tieIn.material === "unknown" ? "" : MATERIAL_WORDS[tieIn.material],
+    tieIn.fitting === "unknown" ? "" : FITTING_WORDS[tieIn.fitting],
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? "not noted" : parts.join(", ");
+}
+
+function Sighting({
+  sighting,
+  tieInId,
+  lineId,
+  file,
+  report,
+  mayRecord,
+}: LinePart & { readonly sighting: StationedObservation; readonly tieInId: string }) {
+  const seen = file.observations.find((each) => each.id === sighting.observationId);
+  const run = file.runs.find((each) => each.id === sighting.runId);
+  if (seen === undefined || run === undefined) return null;
+  const words = `${run.name} at ${plainFeet(seen.counter)}`;
+  if (!mayRecord) return words;
+  const others = report.tieIns
+    .filter((each) => each.tieIn.id !== tieInId)
+    .map(({ tieIn, station }) => ({
+      value: tieIn.id,
+      label: `${tieIn.label}, ${station === null ? "relative only" : `${plainFeet(station)} ft`}`,
+    }));
+  return (
+    <details className={styles["move"]}>
+      <summary>
+        {words}
+        <span className="hidden"> (move this sighting)</span>
+      </summary>
+      <ActionForm
+        action={moveSightingAction.bind(null, lineId)}
+        className="cluster cluster-end"
+        label={`Move ${words}`}
+      >
+        <input type="hidden" name="observationId" value={sighting.observationId} />
+        <Choice
+          label="It is really"
+          name="tieInId"
+          options={[...others, { value: "new", label: "a tie-in of its own" }]}
+          defaultValue="new"
+        />
+        <SubmitButton quiet pendingWord="Moving …">
+          Move
+        </SubmitButton>
+      </ActionForm>
+    </details>
+  );
+}
+
+function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+  return (
+    <details className="stack">
+      <summary>Correct a tie-in by hand, or say that it joins another branch</summary>
+      <RowsGrid
+        lineId={lineId}
+        table="tieIns"
+        base={revisions.tieIns}
+        rows={file.tieIns}
+        columns={tieInColumns(file)}
+        blank={TIE_IN_BLANK}
+        addWord="tie-in"
+        emptyWords="No tie-in yet: they come from the observations."
+        readOnly={!(mayFile || mayRecord)}
+      />
+    </details>
+  );
+}

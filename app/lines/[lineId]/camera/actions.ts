@@ -1,0 +1,61 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { done, type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
+import { stateOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { MATERIALS } from "#lib/domain/line/line.ts";
+import { parseFeet } from "#lib/domain/line/station.ts";
+import { moveSighting } from "#lib/operations/move-sighting.ts";
+import { saveLine } from "#lib/operations/save-line.ts";
+
+/** Saves what is known of the shared pipe itself. */
+export async function savePipeAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const upperEnd = feetOf(form, "upperEnd");
+  if (upperEnd === "wrong") return refused("Write feet, such as 96.0.", form, "upperEnd");
+  const mainStation = feetOf(form, "mainStation");
+  if (mainStation === "wrong") return refused("Write feet, such as 156.0.", form, "mainStation");
+  const diameter = inchesOf(form);
+  if (diameter === "wrong") return refused("Write inches, such as 6.", form, "diameter");
+  const material = oneOf(MATERIALS, textOf(form, "material"));
+  if (material === null) return refused("Choose a material.", form, "material");
+  const mainNote = textOf(form, "mainNote");
+  const saved = saveLine(act, {
+    lineId,
+    facts: { upperEnd, mainStation, diameter, material, mainNote },
+  });
+  if (saved.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(saved, { words: "The pipe is saved.", form });
+}
+
+/** Says that an observation is a sighting of another tie-in than was thought. */
+export async function moveSightingAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const observationId = textOf(form, "observationId");
+  const to = textOrNull(form, "tieInId");
+  const moved = moveSighting(act, { lineId, observationId, tieInId: to === "new" ? null : to });
+  if (!moved.ok) return stateOf(moved, { words: "", form });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return done("The sighting was moved.");
+}
+
+function feetOf(form: FormData, name: string): number | null | "wrong" {
+  const text = textOf(form, name);
+  return text === "" ? null : (parseFeet(text) ?? "wrong");
+}
+
+function inchesOf(form: FormData): number | null | "wrong" {
+  const text = textOf(form, "diameter").replace(/\s*(in|inches|")\.?$/i, "");
+  if (text === "") return null;
+  const inches = Number(text);
+  return Number.isFinite(inches) && inches > 0 ? inches : "wrong";
+}

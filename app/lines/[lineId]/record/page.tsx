@@ -1,0 +1,116 @@
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { PermitRecord } from "#lib/domain/record/record.ts";
+import { MEASURED_WORDS } from "../_field-terms.ts";
+import { lineFileOf } from "../_file.ts";
+import { QuestionHead } from "../_question-head.tsx";
+import { ENTRY_BLANK, entryColumns, RECORD_BLANK, recordColumns } from "./_columns.ts";
+
+export const metadata = { title: "What is on record?" };
+
+export default async function RecordPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  const revisions = getRevisions(db(), lineId);
+  const shared = { lineId, file, revisions, readOnly: !may("work-the-file") };
+  return (
+    <>
+      <QuestionHead file={file} report={report} question="record" />
+      {file.records.length === 0 ? <FirstRecord /> : null}
+      <Records {...shared} />
+      {file.records.map((record) => (
+        <Entries key={record.id} record={record} {...shared} />
+      ))}
+      {file.entries.length === 0 ? null : (
+        <p>
+          <Link href={`/lines/${lineId}/agree`}>Compare the entries with what the camera saw</Link>
+        </p>
+      )}
+    </>
+  );
+}
+
+interface GridProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly revisions: Record<RowTable, number>;
+  readonly readOnly: boolean;
+}
+
+function FirstRecord() {
+  return (
+    <Empty
+      title="Start with the card, drawing or permit that the authority keeps on this line."
+      example="Card 1184 of 1958, measured from the main: House 12 at 18.0 ft left, 4 in concrete, wye; House 14 at 34.0 ft left."
+    >
+      <p>
+        Enter each record once, then every connection that it shows, as it is written there, also
+        where you think it is wrong.
+      </p>
+    </Empty>
+  );
+}
+
+function Records({ lineId, file, revisions, readOnly }: GridProps) {
+  return (
+    <Section
+      title="Records"
+      note="A record is not a proof: many authorities say that their cards must be checked in the field."
+    >
+      <RowsGrid
+        lineId={lineId}
+        table="records"
+        base={revisions.records}
+        rows={file.records}
+        columns={recordColumns(file)}
+        blank={RECORD_BLANK}
+        addWord="record"
+        emptyWords="No record yet. Type the first one here; its entries go below it."
+        readOnly={readOnly}
+      />
+    </Section>
+  );
+}
+
+function Entries({
+  record,
+  lineId,
+  file,
+  revisions,
+  readOnly,
+}: GridProps & { readonly record: PermitRecord }) {
+  return (
+    <Section title={`Entries on ${record.title}`} note={measureNote(record)}>
+      <RowsGrid
+        lineId={lineId}
+        table="entries"
+        where={{ recordId: record.id }}
+        base={revisions.entries}
+        rows={file.entries}
+        columns={entryColumns(file)}
+        blank={ENTRY_BLANK}
+        addWord="entry"
+        emptyWords="No entry yet. Type the connections as the record shows them, or paste them from a spreadsheet."
+        readOnly={readOnly}
+      />
+    </Section>
+  );
+}
+
+function measureNote({ measuredFrom, length }: PermitRecord): string {
+  if (measuredFrom === "unknown")
+    return "Where this record measures from is unknown, so its distances are not put on the line. Settle “Measured from” above first.";
+  if (measuredFrom === "upper-end" && length === null)
+    return "This record measures from the upper end. Enter its length above, or its distances cannot be put on the line.";
+  return `Distances as on the record, in feet from ${MEASURED_WORDS[measuredFrom]}. Left and right as seen looking upstream.`;
+}
