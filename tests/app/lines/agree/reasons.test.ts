@@ -1,0 +1,57 @@
+import { describe, expect, test } from "vitest";
+import { apartWords, sureProposals } from "#app/lines/[lineId]/agree/_pairings-view.ts";
+import { ACCEPT_REASONS, fittingReason, reasonFrom } from "#app/lines/[lineId]/agree/_reasons.ts";
+import type { ProposedPairing } from "#lib/domain/file/report.ts";
+
+const SAME: ProposedPairing = {
+  entryId: "e1",
+  tieInId: "t1",
+  distance: 40,
+  rawDistance: 280,
+  tolerance: 100,
+  band: "same",
+  reasons: [],
+  nearTie: false,
+};
+
+describe("reasonFrom()", () => {
+  test.each([
+    ["", "  ", null],
+    ["", " It was seen ", "It was seen"],
+    ["Same place", "", "Same place"],
+    ["Same place", "and size", "Same place. and size"],
+  ])("reasonFrom(%j, %j) is %j", (chosen, written, reason) => {
+    expect(reasonFrom(chosen, written)).toBe(reason);
+  });
+});
+
+describe("fittingReason()", () => {
+  test("fittingReason() speaks of the zero only where the record's own reading is too far off", () => {
+    expect(fittingReason(SAME)).toBe(ACCEPT_REASONS[1]);
+    expect(fittingReason({ ...SAME, rawDistance: -100 })).toBe(ACCEPT_REASONS[0]);
+  });
+
+  test("fittingReason() leaves a conflict and a near tie to the person", () => {
+    expect(fittingReason({ ...SAME, band: "conflict" })).toBe("");
+    expect(fittingReason({ ...SAME, nearTie: true })).toBe("");
+  });
+});
+
+describe("sureProposals()", () => {
+  test("sureProposals() leaves out what is only likely and what has a rival", () => {
+    const likely: ProposedPairing = { ...SAME, entryId: "e2", band: "likely" };
+    const rival: ProposedPairing = { ...SAME, entryId: "e3", nearTie: true };
+    expect(sureProposals({ proposals: [likely, SAME, rival] })).toEqual([SAME]);
+  });
+});
+
+describe("apartWords()", () => {
+  test("apartWords() adds what was recorded only where shift and scale changed it", () => {
+    expect(apartWords(SAME)).toBe(
+      "0.4 ft apart, 2.8 ft as recorded; within 1.0 ft counts as the same",
+    );
+    expect(apartWords({ ...SAME, rawDistance: 40 })).toBe(
+      "0.4 ft apart; within 1.0 ft counts as the same",
+    );
+  });
+});

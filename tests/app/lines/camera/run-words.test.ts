@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import {
+  lookedWords,
+  problemsOfRun,
+  sawWords,
+  tiedWords,
+} from "#app/lines/[lineId]/camera/_run-words.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Anchor, Gap, Observation, Run } from "#lib/domain/run/run.ts";
+
+const RUN = { id: "r1", name: "Run 1", fromCounter: 0, toCounter: 9_650 } as Run;
+
+function gap(runId: string, rest: Partial<Gap>): Gap {
+  return { id: "g", runId, fromCounter: 0, toCounter: 0, cause: "under-water", note: "", ...rest };
+}
+
+function anchor(id: string, runId: string): Anchor {
+  return { id, runId, kind: "cleanout", counter: 0, station: 0, note: "" };
+}
+
+function seen(runId: string, kind: Observation["kind"]): Observation {
+  return { id: `${runId}-${kind}`, runId, kind } as Observation;
+}
+
+describe("tiedWords()", () => {
+  test("tiedWords() counts only the run's own known points", () => {
+    const start = (anchors: Anchor[]) => tiedWords(RUN, { anchors }).split(/[:.]/)[0];
+    expect(start([anchor("a", "r2")])).toBe("Relative only");
+    expect(start([anchor("a", "r1")])).toBe("Tied at one point");
+    expect(start([anchor("a", "r1"), anchor("b", "r1")])).toBe("Tied at 2 points");
+  });
+});
+
+describe("lookedWords()", () => {
+  test("lookedWords() names every gap of the run with its cause", () => {
+    const gaps = [
+      gap("r1", { fromCounter: 5_160, toCounter: 5_760 }),
+      gap("r1", { fromCounter: 8_000, toCounter: 8_200, cause: "blocked" }),
+      gap("r2", { fromCounter: 1, toCounter: 2 }),
+    ];
+    expect(lookedWords(RUN, { gaps })).toBe(
+      "Looked from 0.0 to 96.5 ft on the counter; under water 51.6 to 57.6 and blocked 80.0 to 82.0.",
+    );
+  });
+
+  test("lookedWords() says unknown where nobody noted the end", () => {
+    expect(lookedWords({ ...RUN, toCounter: null }, { gaps: [] })).toBe(
+      "Looked from 0.0 to an unknown reading on the counter, without a gap.",
+    );
+  });
+});
+
+describe("sawWords()", () => {
+  test("sawWords() counts tie-ins, faults and the rest", () => {
+    const observations = [seen("r1", "tie-in"), seen("r1", "water"), seen("r2", "fault")];
+    expect(sawWords(RUN, { observations })).toBe("It saw 1 tie-in and 1 other thing.");
+    expect(sawWords(RUN, { observations: [] })).toBe("Nothing is entered from it yet.");
+  });
+});
+
+describe("problemsOfRun()", () => {
+  const file = { anchors: [anchor("a1", "r1")], gaps: [], observations: [] } as Pick<
+    LineFile,
+    "anchors" | "gaps" | "observations"
+  >;
+
+  test("problemsOfRun() finds a problem by the id of the run or of anything in it, once", () => {
+    const problems = [
+      { path: "anchors.a1", reason: "below-main", sentence: "Below the main." },
+      { path: "runs/r1", reason: "x", sentence: "Below the main." },
+      { path: "runs/r10", reason: "x", sentence: "Another run." },
+    ];
+    expect(problemsOfRun(RUN, file, { problems })).toEqual(["Below the main."]);
+  });
+});

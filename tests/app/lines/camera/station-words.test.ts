@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { stationWords } from "#app/lines/[lineId]/camera/_station-words.ts";
+import type { Anchor, Run } from "#lib/domain/run/run.ts";
+
+const RUN: Run = {
+  id: "r1",
+  name: "Run 1",
+  ranOn: "2026-11-03",
+  operator: "",
+  accessPoint: "",
+  direction: "downstream",
+  zeroAt: "",
+  fromCounter: 0,
+  toCounter: 9_860,
+  crossingSeen: "no",
+  uncertainty: null,
+  note: "",
+};
+const AT_MAIN: Anchor = {
+  id: "a1",
+  runId: "r1",
+  kind: "main-connection",
+  counter: 9_200,
+  station: 0,
+  note: "",
+};
+
+describe("stationWords()", () => {
+  // trade.md 2.3 (4): a run that starts at a cleanout and reaches the main at 92.0 sees 31.5 at 60.5.
+  test("stationWords() turns a reading into feet from the main, with how sure and the side", () => {
+    expect(stationWords({ counter: 3_150, clock: 9 }, { run: RUN, anchors: [AT_MAIN] })).toBe(
+      "60.5 ± 1.0 ft, right",
+    );
+  });
+
+  test("stationWords() says relative only where nothing ties the run to the line", () => {
+    expect(stationWords({ counter: 3_150, clock: null }, { run: RUN, anchors: [] })).toBe(
+      "relative only",
+    );
+  });
+
+  test("stationWords() stays empty while the counter is not typed", () => {
+    expect(stationWords({ clock: 3 }, { run: RUN, anchors: [AT_MAIN] })).toBe("");
+  });
+});
