@@ -1,0 +1,45 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Party, PartyKind, PartyRole } from "./party.ts";
+
+/** Somebody whose signature binds a property. */
+export interface Signer {
+  readonly partyId: string;
+  readonly role: PartyRole;
+  /** How the name stands over the signature: `Winfield Family Trust, by its trustee`. */
+  readonly name: string;
+  /** A trust, firm, estate, association or public body of which nobody said who signs for it. */
+  readonly capacityMissing: boolean;
+}
+
+type Holders = Pick<LineFile, "roles" | "parties">;
+
+const TITLE_ROLES: readonly PartyRole[] = ["owner", "contract-purchaser", "crossed-lot-owner"];
+
+/**
+ * All who must sign for a property: every title holder, contract purchasers too. An association
+ * signs where no title holder is known. Trade practice on joint sewers: one owner's word does not
+ * bind the others.
+ */
+export function signersFor(file: Holders, propertyId: string): Signer[] {
+  const holders = withRoles(file, propertyId, TITLE_ROLES);
+  return holders.length > 0 ? holders : withRoles(file, propertyId, ["association"]);
+}
+
+function withRoles(file: Holders, propertyId: string, roles: readonly PartyRole[]): Signer[] {
+  const seen = new Set<string>();
+  return file.roles.flatMap(({ partyId, propertyId: at, role, capacity }) => {
+    const party = file.parties.find((each) => each.id === partyId);
+    if (at !== propertyId || !roles.includes(role) || party === undefined || seen.has(partyId))
+      return [];
+    seen.add(partyId);
+    return [{ partyId, role, ...signature(party, capacity.trim()) }];
+  });
+}
+
+const SIGNS_ITSELF: readonly PartyKind[] = ["person"];
+
+function signature(party: Party, capacity: string): Pick<Signer, "name" | "capacityMissing"> {
+  const itself = SIGNS_ITSELF.includes(party.kind);
+  if (itself || capacity === "") return { name: party.name, capacityMissing: !itself };
+  return { name: `${party.name}, by its ${capacity}`, capacityMissing: false };
+}
