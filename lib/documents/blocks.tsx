@@ -1,0 +1,187 @@
+import { StyleSheet, Text, View } from "@react-pdf/renderer";
+import type { ReactNode } from "react";
+import type { LetterBlock } from "#lib/domain/letter/letter.ts";
+import { planStrip } from "#lib/domain/letter/strip-plan.ts";
+import { columnShares } from "./columns.ts";
+import { INK } from "./ink.ts";
+import { StripSvg } from "./strip-svg.tsx";
+
+type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
+
+/** What blocks look like: letters have room, sheets of a packet are for reference. */
+export interface BlockManner {
+  readonly width: number;
+  readonly size: number;
+  readonly tableSize: number;
+  readonly stripNote: string;
+}
+
+const styles = StyleSheet.create({
+  paragraph: { lineHeight: 1.4, marginBottom: 7 },
+  heading: { fontWeight: 600, marginTop: 9, marginBottom: 4, lineHeight: 1.2 },
+  list: { marginBottom: 5 },
+  point: { flexDirection: "row", marginBottom: 3 },
+  dash: { width: 13, color: INK.soft, lineHeight: 1.4 },
+  pointText: { flex: 1, lineHeight: 1.4 },
+  table: { marginTop: 2, marginBottom: 9 },
+  head: {
+    flexDirection: "row",
+    borderBottomWidth: 0.75,
+    borderBottomColor: INK.ink,
+    paddingBottom: 3,
+  },
+  row: {
+    flexDirection: "row",
+    borderBottomWidth: 0.4,
+    borderBottomColor: INK.faint,
+    paddingVertical: 3,
+  },
+  cell: { paddingRight: 8, lineHeight: 1.25 },
+  headCell: { paddingRight: 8, color: INK.soft, lineHeight: 1.2 },
+  number: { textAlign: "right" },
+  caution: {
+    borderLeftWidth: 2,
+    borderLeftColor: INK.ink,
+    paddingLeft: 9,
+    marginTop: 3,
+    marginBottom: 7,
+  },
+  cautionTitle: { fontWeight: 600, lineHeight: 1.3 },
+  cautionText: { lineHeight: 1.35 },
+  strip: { marginTop: 6, marginBottom: 10 },
+  caption: { fontSize: 8.5, color: INK.soft, marginTop: 2, lineHeight: 1.3 },
+});
+
+/** Blocks that letters and sheets have in common; the rest is drawn by `special`. */
+export function Blocks({
+  blocks,
+  manner,
+  special,
+}: {
+  readonly blocks: readonly LetterBlock[];
+  readonly manner: BlockManner;
+  readonly special: (block: LetterBlock) => ReactNode;
+}) {
+  return blocks.map((block, index) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+    <Block key={index} block={block} manner={manner} special={special} />
+  ));
+}
+
+function Block({
+  block,
+  manner,
+  special,
+}: {
+  readonly block: LetterBlock;
+  readonly manner: BlockManner;
+  readonly special: (block: LetterBlock) => ReactNode;
+}) {
+  switch (block.kind) {
+    case "paragraph":
+      return <Text style={{ ...styles.paragraph, fontSize: manner.size }}>{block.text}</Text>;
+    case "heading":
+      return (
+        <Text style={{ ...styles.heading, fontSize: manner.size + 1.5 }} minPresenceAhead={48}>
+          {block.text}
+        </Text>
+      );
+    case "list":
+      return <List block={block} manner={manner} />;
+    case "table":
+      return <Table block={block} manner={manner} />;
+    case "caution":
+      return (
+        <View style={styles.caution} wrap={false}>
+          <Text style={{ ...styles.cautionTitle, fontSize: manner.size }}>{block.title}</Text>
+          <Text style={{ ...styles.cautionText, fontSize: manner.size - 0.5 }}>{block.text}</Text>
+        </View>
+      );
+    case "strip":
+      return <StripBlock block={block} manner={manner} />;
+    default:
+      return special(block);
+  }
+}
+
+function List({
+  block,
+  manner,
+}: {
+  readonly block: BlockOf<"list">;
+  readonly manner: BlockManner;
+}) {
+  return (
+    <View style={{ ...styles.list, fontSize: manner.size }}>
+      {block.lines.map((line, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move
+        <View key={index} style={styles.point} wrap={false}>
+          <Text style={styles.dash}>–</Text>
+          <Text style={styles.pointText}>{line}</Text>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function Table({
+  block,
+  manner,
+}: {
+  readonly block: BlockOf<"table">;
+  readonly manner: BlockManner;
+}) {
+  const shares = columnShares(block, { width: manner.width, size: manner.tableSize });
+  const titled = block.head.some((title) => title !== "");
+  const cell = (text: string, column: number, kind: "cell" | "headCell") => (
+    <Text
+      key={column}
+      style={{
+        ...styles[kind],
+        ...(block.numeric.includes(column) ? styles.number : {}),
+        width: `${shares[column] ?? 0}%`,
+        ...(column === shares.length - 1 ? { paddingRight: 0 } : {}),
+        ...(column === 0 && !titled ? { color: INK.soft } : {}),
+      }}
+    >
+      {text}
+    </Text>
+  );
+  return (
+    <View style={{ ...styles.table, fontSize: manner.tableSize }}>
+      {titled && (
+        <View style={{ ...styles.head, fontSize: manner.tableSize - 0.5 }} minPresenceAhead={30}>
+          {block.head.map((title, column) => cell(title, column, "headCell"))}
+        </View>
+      )}
+      {block.rows.map((row, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a table never move
+        <View key={index} style={styles.row} wrap={false}>
+          {row.map((text, column) => cell(text, column, "cell"))}
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function StripBlock({
+  block,
+  manner,
+}: {
+  readonly block: BlockOf<"strip">;
+  readonly manner: BlockManner;
+}) {
+  const { drawing, caption } = block;
+  const plan = planStrip(drawing, {
+    width: manner.width,
+    scale: null,
+    from: 0,
+    to: drawing.extent,
+  });
+  return (
+    <View style={styles.strip} wrap={false}>
+      <StripSvg plan={plan} />
+      <Text style={styles.caption}>{`${caption} ${manner.stripNote}`}</Text>
+    </View>
+  );
+}

@@ -1,0 +1,10 @@
+import type { Tone } from "#lib/domain/letter/strip-shape.ts";
+
+/** Colours on paper. They read the same in grey. */
+export const INK: Record<Tone, string> = {
+  ink: "#18222c",
+  soft: "#55616c",
+  faint: "#c3c9cc",
+  loud: "#a8270f",
+  paper: "#ffffff",
+};

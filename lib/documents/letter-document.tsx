@@ -1,0 +1,283 @@
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
+import type { LetterWords } from "#lib/domain/letter/words-en.ts";
+import { addressLayout } from "./address-layout.ts";
+import { type BlockManner, Blocks } from "./blocks.tsx";
+import { FAMILY } from "./fonts.ts";
+import { INK } from "./ink.ts";
+import { noonOf } from "./noon.ts";
+import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
+
+type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
+
+const LEFT = 72;
+const BODY_WIDTH = 468;
+const HEADER = 58;
+/** Words of the letter begin below everything that the window may show. */
+const BODY_TOP = exposedBox(NUMBER_TEN, FOLD).bottom + 16;
+/** Right of the window, whichever way the sheet has slid. */
+const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
+
+const styles = StyleSheet.create({
+  page: {
+    paddingTop: HEADER,
+    paddingBottom: 70,
+    paddingHorizontal: LEFT,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 10.5,
+    color: INK.ink,
+  },
+  headRule: {
+    position: "absolute",
+    top: 40,
+    left: LEFT,
+    width: BODY_WIDTH,
+    borderTopWidth: 1.5,
+    borderTopColor: INK.ink,
+  },
+  senderName: { position: "absolute", top: 49, left: LEFT, fontSize: 17, fontWeight: 600 },
+  senderLine: { position: "absolute", left: LEFT, fontSize: 9, color: INK.soft },
+  address: { position: "absolute" },
+  aside: { position: "absolute", left: ASIDE_LEFT, width: LEFT + BODY_WIDTH - ASIDE_LEFT },
+  asideLabel: { fontSize: 8, color: INK.soft },
+  asideValue: { fontSize: 10, marginBottom: 6 },
+  foldTick: {
+    position: "absolute",
+    left: 20,
+    width: 12,
+    borderTopWidth: 0.5,
+    borderTopColor: INK.soft,
+  },
+  subject: { fontSize: 15, fontWeight: 600, lineHeight: 1.2, marginBottom: 12 },
+  greeting: { marginBottom: 8 },
+  continued: { position: "absolute", top: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
+  footRule: {
+    position: "absolute",
+    bottom: 50,
+    left: LEFT,
+    width: BODY_WIDTH,
+    borderTopWidth: 0.5,
+    borderTopColor: INK.faint,
+  },
+  footer: { position: "absolute", bottom: 34, left: LEFT, fontSize: 8.5, color: INK.soft },
+  pageNumber: {
+    position: "absolute",
+    bottom: 34,
+    left: LEFT,
+    width: BODY_WIDTH,
+    textAlign: "right",
+    fontSize: 8.5,
+    color: INK.soft,
+  },
+});
+
+/** One letter as a document of its own, so that its pages count from 1. */
+export function LetterDocument({ letter }: { readonly letter: Letter }) {
+  const words = LETTER_WORDS[letter.language];
+  const [name = ""] = letter.to;
+  const manner: BlockManner = {
+    width: BODY_WIDTH,
+    size: 10.5,
+    tableSize: 9.5,
+    stripNote: words.frame.notToScale,
+  };
+  const day = noonOf(letter.day);
+  return (
+    <Document
+      title={`${letter.subject} (${letter.reference})`}
+      author={letter.from[0] ?? ""}
+      language={letter.language}
+      creationDate={day}
+      modificationDate={day}
+    >
+      <Page size="LETTER" style={styles.page}>
+        <Letterhead from={letter.from} />
+        <Window to={letter.to} />
+        <Aside letter={letter} words={words} />
+        <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
+        <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
+        <View style={{ height: BODY_TOP - HEADER }} />
+        <Text style={styles.subject}>{letter.subject}</Text>
+        <Text style={styles.greeting}>{letter.greeting}</Text>
+        <Blocks
+          blocks={letter.blocks}
+          manner={manner}
+          special={(block) => <Ending block={block} letter={letter} words={words} />}
+        />
+        <Text
+          fixed
+          style={styles.continued}
+          render={({ pageNumber }) => (pageNumber > 1 ? `${name}  ·  ${letter.reference}` : "")}
+        />
+        <View fixed style={styles.footRule} />
+        <Text fixed style={styles.footer}>
+          {letter.footer}
+        </Text>
+        <Text
+          fixed
+          style={styles.pageNumber}
+          render={({ pageNumber, totalPages }) => words.frame.page(pageNumber, totalPages)}
+        />
+      </Page>
+    </Document>
+  );
+}
+
+function Letterhead({ from }: { readonly from: readonly string[] }) {
+  const [name = "", ...lines] = from;
+  return (
+    <>
+      <View style={styles.headRule} />
+      <Text style={styles.senderName}>{name}</Text>
+      {lines.map((line, index) => (
+        <Text key={line} style={{ ...styles.senderLine, top: 76 + index * 12.5 }}>
+          {line}
+        </Text>
+      ))}
+    </>
+  );
+}
+
+function Window({ to }: { readonly to: readonly string[] }) {
+  const layout = addressLayout(to);
+  return layout.lines.map(({ text, top }) => (
+    <Text key={top} style={{ ...styles.address, left: layout.left, top, fontSize: layout.size }}>
+      {text}
+    </Text>
+  ));
+}
+
+function Aside({ letter, words }: { readonly letter: Letter; readonly words: LetterWords }) {
+  const facts = [
+    [words.frame.date, letter.date],
+    [words.frame.reference, letter.reference],
+    ...(letter.answerBy === "" ? [] : [[words.frame.answerBy, letter.answerBy]]),
+  ];
+  return (
+    <View style={{ ...styles.aside, top: 176 }}>
+      {facts.map(([label, value]) => (
+        <View key={label}>
+          <Text style={styles.asideLabel}>{label}</Text>
+          <Text style={styles.asideValue}>{value}</Text>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+const ending = StyleSheet.create({
+  signature: { marginTop: 12, marginBottom: 6 },
+  closing: { marginBottom: 40 },
+  signLine: { borderTopWidth: 0.5, borderTopColor: INK.ink, width: 230, marginBottom: 3 },
+  signText: { fontSize: 9.5, lineHeight: 1.35 },
+  slip: { marginTop: 18, paddingTop: 0 },
+  cutRow: { borderTopWidth: 0.75, borderTopColor: INK.soft, borderStyle: "dashed" },
+  cut: { fontSize: 8, color: INK.soft, marginTop: 4, marginBottom: 8 },
+  slipHead: { flexDirection: "row", justifyContent: "space-between", marginBottom: 6 },
+  slipTitle: { fontSize: 13, fontWeight: 600 },
+  slipBy: { fontSize: 10, fontWeight: 600, marginTop: 3 },
+  slipMeta: { fontSize: 9, color: INK.soft, marginBottom: 8, lineHeight: 1.35 },
+  choice: { flexDirection: "row", marginBottom: 4 },
+  box: { width: 17, fontSize: 12 },
+  choiceText: { flex: 1, lineHeight: 1.35 },
+  lines: { flexDirection: "row", marginTop: 20 },
+  field: { borderTopWidth: 0.5, borderTopColor: INK.ink, marginRight: 14 },
+  fieldLabel: { fontSize: 8, color: INK.soft, marginTop: 2 },
+  noteLabel: { fontSize: 8, color: INK.soft, marginTop: 8 },
+  noteLine: { borderBottomWidth: 0.4, borderBottomColor: INK.soft, height: 19 },
+});
+
+function Ending({
+  block,
+  letter,
+  words,
+}: {
+  readonly block: LetterBlock;
+  readonly letter: Letter;
+  readonly words: LetterWords;
+}) {
+  if (block.kind === "signature") return <Signature block={block} closing={letter.closing} />;
+  if (block.kind === "answer-slip") return <Slip block={block} letter={letter} words={words} />;
+  return null;
+}
+
+function Signature({
+  block,
+  closing,
+}: {
+  readonly block: BlockOf<"signature">;
+  readonly closing: string;
+}) {
+  return (
+    <View style={ending.signature} wrap={false}>
+      <Text style={ending.closing}>{closing}</Text>
+      <View style={ending.signLine} />
+      {block.lines.map((line) => (
+        <Text key={line} style={ending.signText}>
+          {line}
+        </Text>
+      ))}
+    </View>
+  );
+}
+
+function Slip({
+  block,
+  letter,
+  words,
+}: {
+  readonly block: BlockOf<"answer-slip">;
+  readonly letter: Letter;
+  readonly words: LetterWords;
+}) {
+  const { frame } = words;
+  const sendTo = letter.from.join(", ");
+  return (
+    <View style={ending.slip} wrap={false}>
+      <View style={ending.cutRow} />
+      <Text style={ending.cut}>{frame.slipCut}</Text>
+      <View style={ending.slipHead}>
+        <Text style={ending.slipTitle}>{frame.slipTitle}</Text>
+        <Text style={ending.slipBy}>
+          {block.returnBy === "" ? "" : frame.slipBy(block.returnBy)}
+        </Text>
+      </View>
+      <Text style={ending.slipMeta}>
+        {`${frame.slipAbout}: ${letter.subject}, ${letter.reference}\n${frame.slipTo}: ${sendTo}`}
+      </Text>
+      {block.choices.map((choice) => (
+        <View key={choice} style={ending.choice}>
+          <Text style={ending.box}>☐</Text>
+          <Text style={ending.choiceText}>{choice}</Text>
+        </View>
+      ))}
+      <Text style={ending.noteLabel}>{frame.slipNote}</Text>
+      <View style={ending.noteLine} />
+      <View style={ending.noteLine} />
+      <View style={ending.lines}>
+        <Field label={`${frame.slipName}: ${letter.to[0] ?? ""}`} width={170} />
+        <Field label={frame.slipSignature} width={150} />
+        <Field label={frame.slipDate} width={60} />
+        <Field label={frame.slipPhone} width={60} last />
+      </View>
+    </View>
+  );
+}
+
+function Field({
+  label,
+  width,
+  last = false,
+}: {
+  readonly label: string;
+  readonly width: number;
+  readonly last?: boolean;
+}) {
+  const grow = last ? { flex: 1, marginRight: 0 } : { width };
+  return (
+    <View style={{ ...ending.field, ...grow }}>
+      <Text style={ending.fieldLabel}>{label}</Text>
+    </View>
+  );
+}

@@ -1,0 +1,37 @@
+import { PDFDocument } from "@cantoo/pdf-lib";
+import { renderToBuffer } from "@react-pdf/renderer";
+import type { Letter } from "#lib/domain/letter/letter.ts";
+import { registerFonts } from "./fonts.ts";
+import { joinParts, type Part } from "./join-pdf.ts";
+import { LetterDocument } from "./letter-document.tsx";
+import { printable } from "./printable.ts";
+
+/**
+ * Letters as one PDF in Letter size, each from a fresh page with its own page numbers and a place
+ * in the outline; ready to print, fold at the ticks and put into #10 window envelopes. The same
+ * letters give the same bytes. Slow (some 100 ms a letter): for the worker process only.
+ * Throws DocumentRefused with words where a letter cannot be printed as it is, or none is given.
+ */
+export async function renderLetters(letters: readonly Letter[]): Promise<Uint8Array> {
+  const [first] = letters;
+  if (!first) throw new RangeError("Cannot render letters: none given");
+  registerFonts();
+  const parts: Part[] = [];
+  for (const letter of letters) parts.push(await renderOne(letter));
+  const joined = await joinParts(parts, {
+    title: letters.length === 1 ? first.subject : `${letters.length} letters`,
+    author: first.from[0] ?? "",
+    subject: letters.map(({ reference }) => reference).join(", "),
+    language: first.language,
+    day: first.day,
+  });
+  return joined.save();
+}
+
+async function renderOne(letter: Letter): Promise<Part> {
+  const [name = ""] = letter.to;
+  const clean = printable(letter, `The letter to ${name}`);
+  const bytes = await renderToBuffer(<LetterDocument letter={clean} />);
+  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  return { title: `${name}: ${clean.title}`, document };
+}
