@@ -1,0 +1,49 @@
+"use client";
+
+import { useSelectedLayoutSegment } from "next/navigation";
+import { useEffect, useState } from "react";
+import type { StripDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
+import type { StripSize } from "#lib/domain/strip/layout.ts";
+import styles from "./line-strip.module.css";
+import { Strip } from "./strip.client.tsx";
+
+/** What the strip tells on each page, and how large it is there. */
+const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size: StripSize }>> = {
+  who: { topic: "who", size: "small" },
+  record: { topic: "record", size: "small" },
+  camera: { topic: "camera", size: "small" },
+  agree: { topic: "agree", size: "large" },
+  answers: { topic: "answers", size: "large" },
+  cost: { topic: "cost", size: "small" },
+};
+
+const OTHERWISE = { topic: "all", size: "small" } as const;
+const OVERVIEW = { topic: "all", size: "large" } as const;
+
+/** The strip over every page of a line: it shows that page's question on the pipe. */
+export function LineStrip({
+  drawings,
+}: {
+  readonly drawings: Readonly<Record<StripTopic, StripDrawing>>;
+}) {
+  const segment = useSelectedLayoutSegment();
+  const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
+  const [asked, setAsked] = useState<StripSize | null>(null);
+  const size = asked ?? page.size;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
+  useEffect(() => setAsked(null), [segment]);
+
+  return (
+    <div className={styles["frame"]} data-size={size}>
+      <Strip drawing={drawings[page.topic]} size={size} />
+      <button
+        type="button"
+        className={`link-button ${styles["resize"]}`}
+        onClick={() => setAsked(size === "small" ? "large" : "small")}
+      >
+        {size === "small" ? "Larger drawing" : "Smaller drawing"}
+      </button>
+    </div>
+  );
+}

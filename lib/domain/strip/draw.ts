@@ -1,0 +1,263 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { EntryFinding, Report, StationedObservation, TieInFinding } from "../file/report.ts";
+import type { TieIn } from "../line/line.ts";
+import { type Cft, formatFeet } from "../line/station.ts";
+import { MATERIAL_WORDS } from "../line/words.ts";
+import type { Observation } from "../run/run.ts";
+import { bandsOn } from "./bands.ts";
+import type { StripDrawing, StripJoin, StripMark, StripPipe, StripTopic } from "./drawing.ts";
+import { shortNames } from "./short-name.ts";
+import { FAULT_LABELS, POINT_LABELS, SEEN_LABELS, STANDING_LABELS } from "./words.ts";
+
+const NO_EXTENT: Cft = 1000;
+
+/**
+ * The strip of a line: the record above the pipe as it is written, what the camera saw below at its
+ * station, what was paired joined, and the bands that belong to the page. In stations throughout.
+ */
+export function drawStrip(file: LineFile, report: Report, topic: StripTopic): StripDrawing {
+  const extent = extentOf(report);
+  return {
+    extent,
+    ticks: ticksTo(extent),
+    above: entryMarks(file, report),
+    below: tieInMarks(file, report),
+    onPipe: [mainMark(), ...pointMarks(file), ...seenMarks(file, report), ...endMark(file)],
+    joins: joinsOf(report),
+    pipes: pipesOf(file, report, extent),
+    bands: bandsOn(file, report, topic),
+    title: `${file.line.name}: ${formatFeet(extent)} from the main connection upstream`,
+  };
+}
+
+function extentOf(report: Report): Cft {
+  const farthest = Math.max(
+    report.extent,
+    ...report.entries.map((entry) => entry.recordStation ?? 0),
+    ...report.tieIns.map((found) => found.station ?? 0),
+  );
+  return farthest > 0 ? farthest : NO_EXTENT;
+}
+
+/** Round stations, at most a dozen of them. */
+export function ticksTo(extent: Cft): Cft[] {
+  const step = [500, 1000, 2000, 2500, 5000].find((one) => extent / one <= 12) ?? 10_000;
+  return Array.from({ length: Math.floor(extent / step) + 1 }, (_, index) => index * step);
+}
+
+function mainMark(): StripMark {
+  return {
+    ...plainMark("main", "main", 0),
+    label: "public main",
+    sentence: "The main connection, station 0.",
+  };
+}
+
+function endMark(file: LineFile): StripMark[] {
+  const { upperEnd } = file.line;
+  if (upperEnd === null) return [];
+  return [
+    {
+      ...plainMark("upper-end", "upper-end", upperEnd),
+      label: "upper end",
+      detail: formatFeet(upperEnd),
+      sentence: `The upper end of the trunk at ${formatFeet(upperEnd)}.`,
+    },
+  ];
+}
+
+function pointMarks(file: LineFile): StripMark[] {
+  return file.points.map((point) => {
+    const label = POINT_LABELS[point.kind];
+    return {
+      ...plainMark(point.id, "point", point.station),
+      label,
+      detail: formatFeet(point.station),
+      sentence: `${capital(label)} at ${formatFeet(point.station)}.`,
+    };
+  });
+}
+
+function entryMarks(file: LineFile, report: Report): StripMark[] {
+  const held = heldSubjects(report);
+  return report.entries.flatMap((finding) => {
+    const entry = file.entries.find((one) => one.id === finding.entryId);
+    const station = finding.recordStation ?? finding.station;
+    if (entry === undefined || station === null) return [];
+    return [
+      {
+        ...plainMark(entry.id, "entry", station),
+        side: entry.side,
+        label: entry.label === "" ? "entry" : entry.label,
+        detail: entryDetail(finding, station),
+        loud: held.has(entry.id),
+        sentence: `${entry.label}, on record at ${formatFeet(station)}: ${finding.sentence}`,
+      },
+    ];
+  });
+}
+
+function entryDetail(finding: EntryFinding, station: Cft): string {
+  const paired = finding.tieInId !== null;
+  return paired ? formatFeet(station) : `${formatFeet(station)}, ${entryWord(finding)}`;
+}
+
+function entryWord({ standing }: EntryFinding): string {
+  if (standing === "on-record-not-seen") return "not seen";
+  if (standing === "on-record-not-inspected") return "not inspected";
+  return STANDING_LABELS[standing];
+}
+
+function tieInMarks(file: LineFile, report: Report): StripMark[] {
+  const held = heldSubjects(report);
+  const names = shortNames(file.properties);
+  return report.tieIns.flatMap((finding) => {
+    const root = rootOf(finding, report);
+    const station = root.station;
+    if (station === null) return [];
+    const { tieIn } = finding;
+    const owner = finding.propertyId === null ? null : (names.get(finding.propertyId) ?? null);
+    return [
+      {
+        ...plainMark(tieIn.id, "tie-in", station),
+        whisker: root.uncertainty ?? 0,
+        side: finding.side,
+        label: root === finding ? tieIn.label : `${tieIn.label} on ${root.tieIn.label}`,
+        detail: tieInDetail(finding, owner),
+        loud: finding.standing === "undocumented" || held.has(tieIn.id),
+        sentence: tieInSentence(finding, { station, owner }),
+      },
+    ];
+  });
+}
+
+function tieInDetail(finding: TieInFinding, owner: string | null): string {
+  const { standing, tieIn } = finding;
+  if (standing === "inactive") return "inactive";
+  if (standing === "not-a-sanitary-branch") return TIE_IN_WORDS[tieIn.kind];
+  if (standing === "undocumented") return `undocumented, ${owner ?? "owner unknown"}`;
+  return owner ?? "owner unknown";
+}
+
+const TIE_IN_WORDS: Record<TieIn["kind"], string> = {
+  unknown: "not a building",
+  building: "building",
+  "yard-drain": "yard drain",
+  "roof-drain": "roof drain",
+  "cleanout-riser": "cleanout riser",
+  "capped-stub": "capped stub",
+  "old-septic-line": "old septic line",
+};
+
+function tieInSentence(
+  finding: TieInFinding,
+  { station, owner }: { station: Cft; owner: string | null },
+): string {
+  const whose = owner === null ? "owner unknown" : `serves ${owner}`;
+  return `${finding.tieIn.label} at ${formatFeet(station)}, ${whose}: ${finding.sentence}`;
+}
+
+/** The tie-in on the trunk through which this one flows. Stops where the parents go round. */
+function rootOf(finding: TieInFinding, report: Report): TieInFinding {
+  let here = finding;
+  for (let step = 0; step < report.tieIns.length; step += 1) {
+    const parent = report.tieIns.find((one) => one.tieIn.id === here.tieIn.parentId);
+    if (parent === undefined) return here;
+    here = parent;
+  }
+  return here;
+}
+
+function seenMarks(file: LineFile, report: Report): StripMark[] {
+  const stations = new Map(report.stations.map((one) => [one.observationId, one]));
+  return file.observations.flatMap((seen) => {
+    const found = stations.get(seen.id);
+    const label = seenLabel(seen);
+    if (label === null || found === undefined || found.station === null) return [];
+    return [seenMark(seen, { label, station: found.station, found })];
+  });
+}
+
+function seenLabel(seen: Observation): string | null {
+  if (seen.kind === "fault") return seen.fault === null ? "fault" : FAULT_LABELS[seen.fault];
+  return SEEN_LABELS[seen.kind] ?? null;
+}
+
+function seenMark(
+  seen: Observation,
+  { label, station, found }: { label: string; station: Cft; found: StationedObservation },
+): StripMark {
+  const { toStation } = found;
+  const [from, to] = toStation === null ? [station, null] : ordered(station, toStation);
+  const where = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
+  return {
+    ...plainMark(seen.id, seen.kind === "water" ? "water" : "fault", from),
+    toStation: to,
+    whisker: found.uncertainty ?? 0,
+    side: found.side,
+    label,
+    detail: where,
+    sentence: `${capital(label)}, ${where}${seen.note === "" ? "." : `: ${seen.note}`}`,
+  };
+}
+
+function ordered(one: Cft, other: Cft): [Cft, Cft] {
+  return one <= other ? [one, other] : [other, one];
+}
+
+function joinsOf(report: Report): StripJoin[] {
+  const chosen = report.entries.flatMap(({ entryId, tieInId, decided }): StripJoin[] =>
+    tieInId === null ? [] : [{ entryId, tieInId, state: decided ? "accepted" : "proposed" }],
+  );
+  const alternatives = report.proposals
+    .filter((proposal) => proposal.nearTie)
+    .filter(
+      ({ entryId, tieInId }) =>
+        !chosen.some((join) => join.entryId === entryId && join.tieInId === tieInId),
+    )
+    .map(({ entryId, tieInId }): StripJoin => ({ entryId, tieInId, state: "alternative" }));
+  return [...chosen, ...alternatives];
+}
+
+function pipesOf(file: LineFile, report: Report, extent: Cft): StripPipe[] {
+  const pipes: StripPipe[] = [];
+  for (const { from, to, material, diameter } of report.reaches) {
+    const words = pipeWords(MATERIAL_WORDS[material], diameter);
+    const last = pipes.at(-1);
+    if (last !== undefined && last.to === from && last.words === words) {
+      pipes[pipes.length - 1] = { ...last, to };
+    } else pipes.push({ from, to, material, words });
+  }
+  if (pipes.length > 0) return pipes;
+  const { material, diameter } = file.line;
+  return [{ from: 0, to: extent, material, words: pipeWords(MATERIAL_WORDS[material], diameter) }];
+}
+
+function pipeWords(material: string, diameter: number | null): string {
+  const word = material === "unknown" ? "material unknown" : material;
+  return diameter === null ? word : `${diameter} in ${word}`;
+}
+
+function heldSubjects(report: Report): ReadonlySet<string> {
+  const holds = report.holds.filter((hold) => hold.waiver === null);
+  return new Set(holds.map((hold) => hold.subjectId));
+}
+
+function plainMark(id: string, kind: StripMark["kind"], station: Cft): StripMark {
+  return {
+    id,
+    kind,
+    station,
+    toStation: null,
+    whisker: 0,
+    side: "unknown",
+    label: "",
+    detail: "",
+    loud: false,
+    sentence: "",
+  };
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
