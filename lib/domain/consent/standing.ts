@@ -1,0 +1,85 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import type { Cents } from "../money/cents.ts";
+import type { SplitVersion } from "../split/split.ts";
+import type { Consent } from "./consent.ts";
+
+export const CONSENT_STANDINGS = [
+  /** Given, and what was signed still holds. */
+  "current",
+  /** Given, on an amount that no longer holds. */
+  "superseded-amount",
+  "asked",
+  "refused",
+  "withdrawn",
+  /** A later word of the same kind by the same party on the same property stands for it. */
+  "replaced",
+] as const;
+export type ConsentStanding = (typeof CONSENT_STANDINGS)[number];
+
+type Signed = Pick<LineFile, "consents" | "splits">;
+type Amounts = Pick<Report, "splits">;
+
+/**
+ * What a consent is worth today. A signature to pay is tied to the amount that was put to the
+ * signer: it holds under a newer split version only where that version asks the very same of the
+ * property. With a report, the amount must also still follow from the facts.
+ */
+export function consentStanding(
+  file: Signed,
+  consent: Consent,
+  report: Amounts | null = null,
+): ConsentStanding {
+  if (newestOf(file, consent).id !== consent.id) return "replaced";
+  if (consent.state !== "given") return consent.state;
+  if (consent.kind !== "pay") return "current";
+  return amountHolds(file, consent, report) ? "current" : "superseded-amount";
+}
+
+/** The split version that holds: the one with the highest number. Null before the first. */
+export function latestSplit(file: Pick<LineFile, "splits">): SplitVersion | null {
+  return file.splits.toSorted((one, other) => one.number - other.number).at(-1) ?? null;
+}
+
+/** The last word of the same kind by the same party on the same property. */
+function newestOf(file: Signed, consent: Consent): Consent {
+  const words = file.consents
+    .filter(
+      (each) =>
+        each.kind === consent.kind &&
+        each.partyId === consent.partyId &&
+        each.propertyId === consent.propertyId,
+    )
+    .toSorted((one, other) => one.stateOn.localeCompare(other.stateOn));
+  return words.at(-1) ?? consent;
+}
+
+function amountHolds(file: Signed, consent: Consent, report: Amounts | null): boolean {
+  const latest = latestSplit(file);
+  if (latest === null) return consent.splitId === null;
+  const asked = amountIn(latest.shares, consent.propertyId);
+  const signed = consent.amount ?? signedAmount(file, consent);
+  if (signed === null || signed !== asked) return false;
+  return report === null || stillFollows(report, latest, consent);
+}
+
+function signedAmount(file: Signed, consent: Consent): Cents | null {
+  const version = file.splits.find((each) => each.id === consent.splitId);
+  return version === undefined ? null : amountIn(version.shares, consent.propertyId);
+}
+
+function stillFollows(report: Amounts, latest: SplitVersion, consent: Consent): boolean {
+  const outcome = report.splits.find((each) => each.choice.rule === latest.rule);
+  if (outcome === undefined) return true;
+  if (outcome.refusal !== null) return false;
+  return (
+    amountIn(outcome.shares, consent.propertyId) === amountIn(latest.shares, consent.propertyId)
+  );
+}
+
+function amountIn(
+  shares: readonly { readonly propertyId: string | null; readonly amount: Cents }[],
+  propertyId: string,
+): Cents | null {
+  return shares.find((share) => share.propertyId === propertyId)?.amount ?? null;
+}

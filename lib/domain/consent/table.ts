@@ -1,0 +1,122 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { type Signer, signersFor } from "../party/signers.ts";
+import type { ScopeItem } from "../split/scope.ts";
+import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
+import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
+
+/** How one kind of consent stands on one property. */
+export interface ConsentCell {
+  /** The work, the split or an agreement already begun asks for it here. */
+  readonly needed: boolean;
+  /** All who must sign have, and what they signed still holds. */
+  readonly inHand: boolean;
+  /** Parties whose signature holds. */
+  readonly signed: readonly string[];
+  /** Of those who must sign, with what they have said so far; null: not asked. */
+  readonly open: readonly { readonly partyId: string; readonly standing: ConsentStanding | null }[];
+}
+
+export interface ConsentRow {
+  readonly propertyId: string;
+  readonly signers: readonly Signer[];
+  readonly cells: Readonly<Record<ConsentKind, ConsentCell>>;
+}
+
+type Amounts = Pick<Report, "splits">;
+
+/** Property by property, which of the six consents are in hand and whose signature is open. */
+export function consentTable(file: LineFile, report: Amounts | null = null): ConsentRow[] {
+  return file.properties.map((property) => {
+    const signers = signersFor(file, property.id);
+    const cells = CONSENT_KINDS.map((kind): [ConsentKind, ConsentCell] => [
+      kind,
+      cellOf(file, { kind, propertyId: property.id, signers, report }),
+    ]);
+    return {
+      propertyId: property.id,
+      signers,
+      cells: Object.fromEntries(cells) as Record<ConsentKind, ConsentCell>,
+    };
+  });
+}
+
+interface Asked {
+  readonly kind: ConsentKind;
+  readonly propertyId: string;
+  readonly signers: readonly Signer[];
+  readonly report: Amounts | null;
+}
+
+function cellOf(file: LineFile, asked: Asked): ConsentCell {
+  const said = asked.signers.map(({ partyId }) => ({
+    partyId,
+    standing: standingOf(file, asked, partyId),
+  }));
+  const signed = said.filter(({ standing }) => standing === "current");
+  const open = said.filter(({ standing }) => standing !== "current");
+  const anyOneWillDo = asked.kind === "enter";
+  const inHand = anyOneWillDo ? letsIn(file, asked) : open.length === 0 && signed.length > 0;
+  return {
+    needed: isNeeded(file, asked),
+    inHand,
+    signed: signed.map(({ partyId }) => partyId),
+    open,
+  };
+}
+
+/** One who lives there or owns it lets people in, and nobody has said no. */
+function letsIn(file: LineFile, { propertyId, report }: Asked): boolean {
+  const standings = file.consents
+    .filter((consent) => consent.kind === "enter" && consent.propertyId === propertyId)
+    .map((consent) => consentStanding(file, consent, report));
+  const refused = standings.some((each) => each === "refused" || each === "withdrawn");
+  return !refused && standings.includes("current");
+}
+
+function standingOf(file: LineFile, asked: Asked, partyId: string): ConsentStanding | null {
+  const own = file.consents.filter((consent) => isBy(consent, asked, partyId));
+  const standings = own.map((consent) => consentStanding(file, consent, asked.report));
+  return standings.find((each) => each !== "replaced") ?? null;
+}
+
+function isBy(consent: Consent, { kind, propertyId }: Asked, partyId: string): boolean {
+  return consent.kind === kind && consent.propertyId === propertyId && consent.partyId === partyId;
+}
+
+function isNeeded(file: LineFile, { kind, propertyId }: Asked): boolean {
+  if (kind === "pay") return paysIn(file, propertyId);
+  if (kind === "enter" || kind === "dig") return isDugOn(file, propertyId);
+  const begun = file.consents.some((consent) => consent.kind === kind);
+  return begun && isOnPipe(file, propertyId);
+}
+
+function paysIn(file: LineFile, propertyId: string): boolean {
+  const shares = latestSplit(file)?.shares ?? [];
+  return shares.some((share) => share.propertyId === propertyId && share.amount > 0);
+}
+
+/** The line crosses the lot where the work is, or its own branch is worked on. */
+function isDugOn(file: LineFile, propertyId: string): boolean {
+  const own = file.tieIns.filter((tieIn) => tieIn.propertyId === propertyId);
+  const crossings = file.crossings.filter((crossing) => crossing.propertyId === propertyId);
+  return file.scope.some(
+    (item) =>
+      own.some((tieIn) => item.place === "branch" && item.tieInId === tieIn.id) ||
+      crossings.some((crossing) => touches(item, crossing)),
+  );
+}
+
+function touches(
+  item: ScopeItem,
+  crossing: { readonly from: number; readonly to: number },
+): boolean {
+  if (item.from === null || (item.place !== "point" && item.place !== "stretch")) return false;
+  const to = item.to ?? item.from;
+  return Math.min(item.from, to) <= crossing.to && Math.max(item.from, to) >= crossing.from;
+}
+
+function isOnPipe(file: LineFile, propertyId: string): boolean {
+  const property = file.properties.find((each) => each.id === propertyId);
+  return property?.stake === "connected" || property?.stake === "crossed";
+}
