@@ -1,3 +1,4 @@
+import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
@@ -88,7 +89,7 @@ function testClues(property: Property, { file, finding }: Around): Clue[] {
 }
 
 function testClue(test: TieInTest): Clue {
-  const on = `on ${test.performedOn}`;
+  const on = `on ${formatDate(test.performedOn)}`;
   if (test.result === "positive")
     return { weight: SEEN_WEIGHT[test.kind], sentence: `${SEEN_WORDS[test.kind]}, ${on}.` };
   if (test.result === "inconclusive")

@@ -11,13 +11,14 @@ import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
 import { FITTING_WORDS, TIE_IN_KIND_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
+import { QuickRow } from "../_quick-row.tsx";
 import { MATERIAL_WORDS, optionsOf } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 import { placeWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
 import { SETTLE_REASONS } from "./_reasons.ts";
 import { TEST_BLANK, testColumns } from "./_test-columns.ts";
-import { settleAction } from "./actions.ts";
+import { addTestAction, settleAction } from "./actions.ts";
 import styles from "./agree.module.css";
 
 /** Tie-ins that are on no record: whose they may be, what was tested, and what settles them. */
@@ -86,14 +87,15 @@ function looksWords({ tieIn }: TieInFinding): string {
 const LEVELS: readonly { readonly level: EvidenceLevel; readonly words: string }[] = [
   { level: 0, words: "unknown" },
   { level: 1, words: "plausible by where it lies: enough to write and ask" },
-  { level: 2, words: "a record hints at it" },
-  { level: 3, words: "a trace points at a property" },
+  { level: 2, words: "a record or a statement names a property" },
+  { level: 3, words: "a trace or smoke points at a property" },
   { level: 4, words: "dye or flow seen once, by one witness" },
   {
     level: 5,
-    words: "dye repeated, nothing at the control address, filmed, two names: enough for money",
+    words:
+      "dye seen twice, filmed, other water off, two people, nothing from a control address: enough to ask for money",
   },
-  { level: 6, words: "dug up and seen, or accepted in writing" },
+  { level: 6, words: "dug up and seen, or accepted in writing by its owner" },
 ];
 
 function Ladder({ finding }: { readonly finding: TieInFinding }) {
@@ -146,19 +148,30 @@ function Candidates({ finding, lineId: _lineId, file, report }: TieInProps) {
   );
 }
 
-function Tests({ finding, lineId, file, revisions, mayRecord }: TieInProps) {
+function Tests({ finding, lineId, file, report, revisions, mayRecord }: TieInProps) {
   const { tieIn } = finding;
+  const columns = testColumns(file);
+  const blank = { ...TEST_BLANK, performedOn: report.today };
   return (
     <div className="stack-tight">
       <h4>Tests on {tieIn.label}</h4>
+      {mayRecord ? (
+        <QuickRow
+          title={`Add a test on ${tieIn.label}`}
+          action={addTestAction.bind(null, lineId, tieIn.id)}
+          columns={columns}
+          first={["performedOn", "kind", "propertyId", "fixture", "result", "otherWaterBarred"]}
+          blank={blank}
+        />
+      ) : null}
       <RowsGrid
         lineId={lineId}
         table="tests"
         where={{ tieInId: tieIn.id }}
         base={revisions.tests}
         rows={file.tests}
-        columns={testColumns(file)}
-        blank={TEST_BLANK}
+        columns={columns}
+        blank={blank}
         addWord="test"
         emptyWords="No test yet. One row for each address that is tried, also where nothing was seen."
         label={`Tests on ${tieIn.label}`}

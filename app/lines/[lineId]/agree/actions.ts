@@ -16,8 +16,11 @@ import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
 import type { Result } from "#lib/result.ts";
+import { appendRows } from "../_append-rows.ts";
+import { rowFromForm } from "../_row-form.ts";
 import { sureProposals } from "./_pairings-view.ts";
 import { reasonFrom } from "./_reasons.ts";
+import { TEST_BLANK, testColumns } from "./_test-columns.ts";
 
 const NO_REASON = "Say why: choose a reason, or write your own.";
 
@@ -143,6 +146,22 @@ export async function liftWaiverAction(
   const act = await requireAct("work-the-file");
   const lifted = liftWaiver(act, { lineId, waiverId: textOf(form, "waiverId") });
   return settled(lifted, { lineId, words: "The hold stands again.", form });
+}
+
+/** Adds one test of a tie-in. */
+export async function addTestAction(
+  lineId: string,
+  tieInId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const file = getLineFile(act.db, lineId);
+  if (file === null) return refused("This line is no longer there.", form);
+  const read = rowFromForm(testColumns(file), form, TEST_BLANK);
+  if (!read.ok) return refused(read.error.message, form, read.error.path);
+  const row = { ...read.value, id: act.newId(), tieInId };
+  return appendRows(act, { lineId, table: "tests", rows: [row] }, { form, words: "Added." });
 }
 
 function reasonOf(form: FormData): string | null {

@@ -5,8 +5,17 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { Run } from "#lib/domain/run/run.ts";
 import type { LinePart } from "../_part.ts";
-import { ANCHOR_BLANK, ANCHOR_COLUMNS, GAP_BLANK, GAP_COLUMNS } from "./_columns.ts";
+import { QuickRow } from "../_quick-row.tsx";
+import {
+  ANCHOR_BLANK,
+  ANCHOR_COLUMNS,
+  GAP_BLANK,
+  GAP_COLUMNS,
+  OBSERVATION_BLANK,
+  OBSERVATION_COLUMNS,
+} from "./_columns.ts";
 import { lookedWords, problemsOfRun, sawWords, tiedWords } from "./_run-words.ts";
+import { addObservationAction } from "./actions.ts";
 import styles from "./camera.module.css";
 import { ObservationsGrid } from "./observations-grid.client.tsx";
 
@@ -75,6 +84,16 @@ type RunProps = LinePart & { readonly run: Run };
 function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
   return (
     <div className="stack-tight">
+      {mayRecord ? (
+        <QuickRow
+          key={`add ${run.id}`}
+          title={`Add what ${run.name} sees`}
+          action={addObservationAction.bind(null, lineId, run.id)}
+          columns={OBSERVATION_COLUMNS}
+          first={["counter", "kind", "clock", "fault", "diameter", "material"]}
+          blank={OBSERVATION_BLANK}
+        />
+      ) : null}
       <h3>What {run.name} saw</h3>
       <ObservationsGrid
         key={run.id}

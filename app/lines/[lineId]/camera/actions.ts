@@ -8,6 +8,9 @@ import { MATERIALS } from "#lib/domain/line/line.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
+import { appendRows } from "../_append-rows.ts";
+import { rowFromForm } from "../_row-form.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
 
 /** Saves what is known of the shared pipe itself. */
 export async function savePipeAction(
@@ -46,6 +49,20 @@ export async function moveSightingAction(
   if (!moved.ok) return stateOf(moved, { words: "", form });
   revalidatePath(`/lines/${lineId}`, "layout");
   return done("The sighting was moved.");
+}
+
+/** Adds one thing seen to a run. */
+export async function addObservationAction(
+  lineId: string,
+  runId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const read = rowFromForm(OBSERVATION_COLUMNS, form, OBSERVATION_BLANK);
+  if (!read.ok) return refused(read.error.message, form, read.error.path);
+  const row = { ...read.value, id: act.newId(), runId };
+  return appendRows(act, { lineId, table: "observations", rows: [row] }, { form, words: "Added." });
 }
 
 function feetOf(form: FormData, name: string): number | null | "wrong" {

@@ -65,7 +65,7 @@ function FirstRun() {
   );
 }
 
-function Runs({ lineId, file, revisions, mayRecord }: LinePart) {
+function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
   return (
     <Section title="Runs" note="One row for each pass of the camera.">
       <RowsGrid
@@ -74,7 +74,7 @@ function Runs({ lineId, file, revisions, mayRecord }: LinePart) {
         base={revisions.runs}
         rows={file.runs}
         columns={RUN_COLUMNS}
-        blank={RUN_BLANK}
+        blank={{ ...RUN_BLANK, ranOn: report.today }}
         addWord="run"
         emptyWords="No run yet. Type the first one here; what it saw goes below it."
         readOnly={!mayRecord}

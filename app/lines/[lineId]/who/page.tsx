@@ -1,5 +1,9 @@
 import Link from "next/link";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -21,10 +25,11 @@ import {
   PROPERTY_BLANK,
   PROPERTY_COLUMNS,
   peopleColumns,
+  propertyChoices,
   unitColumns,
 } from "./_columns.ts";
 import { PropertyList } from "./_property-list.tsx";
-import { savePeopleAction } from "./actions.ts";
+import { addUnitsAction, savePeopleAction } from "./actions.ts";
 
 export const metadata = { title: "Who is on it?" };
 
@@ -168,6 +173,36 @@ function Units({ lineId, file, revisions, readOnly }: GridProps) {
         emptyWords="No unit yet: each connected property counts as one."
         readOnly={readOnly}
       />
+      {readOnly || file.properties.length === 0 ? null : (
+        <details className="screen-only">
+          <summary>Add several units at once</summary>
+          <ActionForm
+            action={addUnitsAction.bind(null, lineId)}
+            className="cluster cluster-end"
+            label="Several units at once"
+            reset
+          >
+            <Choice
+              label="Property"
+              name="propertyId"
+              options={[{ value: "", label: "choose" }, ...propertyChoices(file)]}
+            />
+            <Field label="Units in all" name="count" inputMode="numeric" width={4} required />
+            <Choice
+              label="Called"
+              name="style"
+              options={[
+                { value: "numbers", label: "Unit 1, Unit 2 …" },
+                { value: "letters", label: "Unit A, Unit B …" },
+              ]}
+              defaultValue="numbers"
+            />
+            <SubmitButton quiet pendingWord="Adding …">
+              Add units
+            </SubmitButton>
+          </ActionForm>
+        </details>
+      )}
     </Section>
   );
 }

@@ -99,7 +99,7 @@ describe("candidatesFor()", () => {
       tests: [tested("b", {})],
     });
     expect(order.map((each) => [each.propertyId, each.speaksFor])).toEqual([
-      ["b", ["Dye from here was seen, on 2026-11-11."]],
+      ["b", ["Dye from here was seen, on November 11, 2026."]],
       ["a", ["It is connected, and no tie-in of its own has been found."]],
     ]);
   });
@@ -110,7 +110,7 @@ describe("candidatesFor()", () => {
       tests: [tested("c", { result: "not-seen" })],
     });
     expect(only?.speaksAgainst).toEqual([
-      "A dye test on 2026-11-11 showed nothing; weak evidence.",
+      "A dye test on November 11, 2026 showed nothing; weak evidence.",
     ]);
     expect(only?.weight).toBe(7);
   });
