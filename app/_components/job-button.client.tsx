@@ -15,15 +15,15 @@ interface JobButtonProps {
   /** Said while it runs: `Building the packet`. */
   readonly working: string;
   readonly main?: boolean;
-  /** Where the finished paper opens. */
-  readonly paperHref: (uploadId: string) => string;
+  /** Address under which the finished paper opens: its id is put behind. */
+  readonly paper: string;
 }
 
 /**
  * Starts a paper being made in the background and says how far it is; the page may be left, the
  * paper is in the list when it is done.
  */
-export function JobButton({ start, children, working, main = false, paperHref }: JobButtonProps) {
+export function JobButton({ start, children, working, main = false, paper }: JobButtonProps) {
   const [jobId, setJobId] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const [starting, begin] = useTransition();
@@ -52,21 +52,15 @@ export function JobButton({ start, children, working, main = false, paperHref }:
       </button>
       <span role="status">
         {refusal === null ? null : <span className="mend">{refusal}</span>}
-        {refusal === null && view !== null ? <JobWords view={view} paperHref={paperHref} /> : null}
+        {refusal === null && view !== null ? <JobWords view={view} paper={paper} /> : null}
       </span>
     </span>
   );
 }
 
-function JobWords({
-  view,
-  paperHref,
-}: {
-  readonly view: JobView;
-  readonly paperHref: (uploadId: string) => string;
-}) {
+function JobWords({ view, paper }: { readonly view: JobView; readonly paper: string }) {
   if (view.state === "done" && view.uploadId !== null) {
-    return <a href={paperHref(view.uploadId)}>Open it</a>;
+    return <a href={`${paper}/${view.uploadId}`}>Open it</a>;
   }
   return <span className={view.state === "failed" ? "mend" : "muted"}>{wordsOf(view)}</span>;
 }

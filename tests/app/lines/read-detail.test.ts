@@ -37,7 +37,15 @@ test("readDetail() keeps detail that is no JSON as it is, and nothing where ther
 });
 
 function entry(id: string, rest: Partial<HistoryEntry>): HistoryEntry {
-  return { id, at: "2026-11-06T17:00:00.000Z", by: "Ruth", action: "", sentence: "", detail: "", ...rest };
+  return {
+    id,
+    at: "2026-11-06T17:00:00.000Z",
+    by: "Ruth",
+    action: "",
+    sentence: "",
+    detail: "",
+    ...rest,
+  };
 }
 
 test("matching() finds every word whatever its accents and capitals, the newest first", () => {

@@ -122,6 +122,15 @@ const PRICE: readonly GridColumn[] = [
   },
   { key: "markup", title: "Markup", kind: "percent", width: 7 },
   { key: "tax", title: "Tax", kind: "percent", width: 7, hint: "On the marked-up amount" },
+  {
+    key: "amount",
+    title: "Amount",
+    kind: "cents",
+    width: 11,
+    readOnly: true,
+    computed: "item-amount",
+    total: true,
+  },
 ];
 
 function payColumns(file: LineFile): GridColumn[] {

@@ -1,0 +1,57 @@
+"use client";
+
+import { useEffect, useRef, useState } from "react";
+import { Document, Page, pdfjs } from "react-pdf";
+import "react-pdf/dist/Page/AnnotationLayer.css";
+import "react-pdf/dist/Page/TextLayer.css";
+import styles from "./paper-pages.module.css";
+
+pdfjs.GlobalWorkerOptions.workerSrc = new URL(
+  "pdfjs-dist/build/pdf.worker.min.mjs",
+  import.meta.url,
+).toString();
+
+/** A page is no use wider than paper on a desk. */
+const WIDEST = 880;
+
+/** All pages of a PDF below each other, as wide as there is room. */
+export function PaperPages({ address, name }: { readonly address: string; readonly name: string }) {
+  const [pages, setPages] = useState(0);
+  const [width, setWidth] = useState<number | null>(null);
+  const frame = useRef<HTMLElement>(null);
+
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return;
+    const watch = new ResizeObserver(() => setWidth(Math.min(element.clientWidth, WIDEST)));
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+
+  return (
+    <section ref={frame} aria-label={name} className={styles["frame"]}>
+      {width === null ? null : (
+        <Document
+          file={address}
+          onLoadSuccess={({ numPages }) => setPages(numPages)}
+          loading={<p>Opening the paper …</p>}
+          error={
+            <p className="mend">
+              The paper could not be drawn here. Save it, and open it with the PDF reader of your
+              machine.
+            </p>
+          }
+        >
+          {Array.from({ length: pages }, (_, at) => at + 1).map((number) => (
+            <figure key={number} className={styles["sheet"]}>
+              <Page pageNumber={number} width={width} />
+              <figcaption className="muted small">
+                Page {number} of {pages}
+              </figcaption>
+            </figure>
+          ))}
+        </Document>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,79 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import type { JobStart } from "#app/_components/job-button.client.tsx";
+import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
+import { sentenceOf, stateOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/permit/permit.ts";
+import { addPermit } from "#lib/operations/add-permit.ts";
+import { markRequirement } from "#lib/operations/mark-requirement.ts";
+import { startJob } from "#lib/operations/start-job.ts";
+import { stepPermit } from "#lib/operations/step-permit.ts";
+
+/** What the office says of one requirement, with the paper that meets it. */
+export async function markRequirementAction(
+  { lineId, requirementId }: { readonly lineId: string; readonly requirementId: string },
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const state = oneOf(REQUIREMENT_STATES, textOf(form, "state"));
+  if (state === null) return refused("Say how it stands.", form, "state");
+  const marked = markRequirement(act, {
+    lineId,
+    requirementId,
+    state,
+    uploadId: textOrNull(form, "uploadId"),
+    note: textOf(form, "note"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(marked, { words: "Marked.", form });
+}
+
+export async function addPermitAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const kind = oneOf(PERMIT_KINDS, textOf(form, "kind"));
+  if (kind === null) return refused("Say what kind of permit it is.", form, "kind");
+  const added = addPermit(act, {
+    lineId,
+    kind,
+    number: textOf(form, "number"),
+    expiresOn: textOrNull(form, "expiresOn"),
+    note: textOf(form, "note"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(added, { words: "The permit is in the file.", form });
+}
+
+/** Records where a permit has got to. */
+export async function stepPermitAction(
+  { lineId, permitId }: { readonly lineId: string; readonly permitId: string },
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const state = oneOf(PERMIT_STATES, textOf(form, "state"));
+  if (state === null) return refused("Say where it has got to.", form, "state");
+  const stepped = stepPermit(act, {
+    lineId,
+    permitId,
+    state,
+    on: textOf(form, "on"),
+    note: textOf(form, "note"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(stepped, { words: "Recorded.", form });
+}
+
+/** Starts the whole packet being made as one PDF. */
+export async function buildPacketAction(lineId: string): Promise<JobStart> {
+  const act = await requireAct("work-the-file");
+  const started = startJob(act, { kind: "packet", lineId, noticeIds: [] });
+  if (!started.ok) return { ok: false, message: sentenceOf(started.error) };
+  return { ok: true, jobId: started.value.jobId };
+}

@@ -1,0 +1,97 @@
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { JobButton } from "#app/_components/job-button.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { dayIn } from "#app/_today.ts";
+import { listJobs } from "#db/queries/job.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { Packet } from "#lib/domain/packet/packet.ts";
+import { counted } from "../_names.ts";
+import { buildPacketAction } from "./actions.ts";
+
+/** The packet as it would be now, a button that makes it one PDF, and those made before. */
+export function PacketSection({
+  lineId,
+  packet,
+  today,
+  work,
+}: {
+  readonly lineId: string;
+  readonly packet: Packet;
+  readonly today: string;
+  readonly work: boolean;
+}) {
+  return (
+    <Section
+      title="The packet"
+      id="packet"
+      note="The whole application as one PDF, numbered and bookmarked; what is missing stands on its first page. Each one that is built is kept as it was."
+    >
+      <p>
+        As the file stands now: {counted(packet.sheets.length, "part")}
+        {packet.missing.length === 0
+          ? ", nothing missing."
+          : `, ${counted(packet.missing.length, "thing")} missing.`}
+      </p>
+      {packet.missing.length === 0 ? null : (
+        <ul>
+          {packet.missing.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
+      {work ? (
+        <JobButton
+          start={buildPacketAction.bind(null, lineId)}
+          working="Building the packet"
+          paper={`/lines/${lineId}/told/paper`}
+          main
+        >
+          Build the packet
+        </JobButton>
+      ) : null}
+      <Built lineId={lineId} today={today} />
+    </Section>
+  );
+}
+
+function Built({ lineId, today }: { readonly lineId: string; readonly today: string }) {
+  const zone = getOffice(db())?.zone ?? "UTC";
+  const built = listJobs(db(), lineId).filter((job) => job.kind === "packet");
+  if (built.length === 0) {
+    return (
+      <Empty title="No packet was built yet.">
+        <p>Build one at any time, also to see what is missing: building sends nothing.</p>
+      </Empty>
+    );
+  }
+  return (
+    <table className="plain">
+      <caption>Packets built, the newest first</caption>
+      <thead>
+        <tr>
+          <th scope="col">Built</th>
+          <th scope="col">By</th>
+          <th scope="col">Paper</th>
+        </tr>
+      </thead>
+      <tbody>
+        {built.map((job) => (
+          <tr key={job.id}>
+            <th scope="row">{formatDay(dayIn(zone, new Date(job.createdAt)), today)}</th>
+            <td>{job.by}</td>
+            <td>
+              {job.uploadId === null ? (
+                <span className="muted">{job.state}</span>
+              ) : (
+                <Link href={`/lines/${lineId}/told/paper/${job.uploadId}`}>Open it</Link>
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

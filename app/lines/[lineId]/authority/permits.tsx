@@ -1,0 +1,171 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Permit } from "#lib/domain/permit/permit.ts";
+import { nextPermitStates, permitStateOf } from "#lib/domain/permit/steps.ts";
+import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../_terms.ts";
+import { addPermitAction, stepPermitAction } from "./actions.ts";
+import styles from "./authority.module.css";
+
+/** Every permit with the steps that it took and those it can take now. */
+export function Permits({
+  lineId,
+  file,
+  today,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+  readonly work: boolean;
+}) {
+  return (
+    <div className="stack-wide">
+      {file.permits.length === 0 ? (
+        <Empty
+          title="No permit is in the file yet."
+          example="Side sewer permit SS-26-0001, being drafted"
+        >
+          <p>
+            Ask the authority which permits this place needs: often one for the sewer and, where the
+            street is opened, another for the street.
+          </p>
+        </Empty>
+      ) : null}
+      {file.permits.map((permit) => (
+        <PermitArticle
+          key={permit.id}
+          lineId={lineId}
+          file={file}
+          permit={permit}
+          today={today}
+          work={work}
+        />
+      ))}
+      {work ? <AddPermit lineId={lineId} open={file.permits.length === 0} /> : null}
+    </div>
+  );
+}
+
+function PermitArticle({
+  lineId,
+  file,
+  permit,
+  today,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly permit: Permit;
+  readonly today: string;
+  readonly work: boolean;
+}) {
+  const steps = file.permitSteps.filter((step) => step.permitId === permit.id);
+  const state = permitStateOf(file, permit);
+  return (
+    <article className="stack">
+      <h3>
+        {PERMIT_KIND_WORDS[permit.kind]}
+        {permit.number === "" ? ", no number yet" : ` ${permit.number}`}
+      </h3>
+      {permit.expiresOn === null ? null : (
+        <p>Expires {formatDay(permit.expiresOn, today)}, as printed on it.</p>
+      )}
+      {permit.note === "" ? null : <p className="muted">{permit.note}</p>}
+      {steps.length === 0 ? (
+        <p>No step recorded: {PERMIT_STATE_WORDS[state]}.</p>
+      ) : (
+        <ol className={styles["steps"]}>
+          {steps.map((step) => (
+            <li key={step.id}>
+              {PERMIT_STATE_WORDS[step.state]}, {formatDay(step.on, today)}
+              <span className="muted small">
+                {" "}
+                {step.by}
+                {step.note === "" ? "" : `: ${step.note}`}
+              </span>
+            </li>
+          ))}
+        </ol>
+      )}
+      {work ? (
+        <StepForm
+          key={state}
+          lineId={lineId}
+          permitId={permit.id}
+          next={nextPermitStates(state)}
+          today={today}
+        />
+      ) : null}
+    </article>
+  );
+}
+
+function StepForm({
+  lineId,
+  permitId,
+  next,
+  today,
+}: {
+  readonly lineId: string;
+  readonly permitId: string;
+  readonly next: ReturnType<typeof nextPermitStates>;
+  readonly today: string;
+}) {
+  if (next.length === 0) return <p className="muted">Nothing follows from here.</p>;
+  return (
+    <ActionForm
+      action={stepPermitAction.bind(null, { lineId, permitId })}
+      label="Next step of the permit"
+    >
+      <div className="form-grid">
+        <Choice
+          label="Next step"
+          name="state"
+          required
+          options={[
+            { value: "", label: "choose" },
+            ...next.map((value) => ({ value, label: PERMIT_STATE_WORDS[value] })),
+          ]}
+        />
+        <Field label="On which day" name="on" type="date" required defaultValue={today} />
+        <Field label="Note" name="note" example="Reviewer asks for the depth at the main" />
+      </div>
+      <div>
+        <SubmitButton pendingWord="Recording …" quiet>
+          Record the step
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function AddPermit({ lineId, open }: { readonly lineId: string; readonly open: boolean }) {
+  return (
+    <details open={open}>
+      <summary>Add a permit</summary>
+      <ActionForm action={addPermitAction.bind(null, lineId)} label="Add a permit" reset>
+        <div className="form-grid">
+          <Choice
+            label="Kind"
+            name="kind"
+            required
+            options={[{ value: "", label: "choose" }, ...optionsOf(PERMIT_KIND_WORDS)]}
+          />
+          <Field label="Number" name="number" hint="Empty until the authority gives one." />
+          <Field label="Printed expiry, if any" name="expiresOn" type="date" />
+          <Field label="Note" name="note" />
+        </div>
+        <div>
+          <SubmitButton pendingWord="Adding …" quiet>
+            Add the permit
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}

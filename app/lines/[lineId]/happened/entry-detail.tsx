@@ -1,0 +1,37 @@
+import styles from "./happened.module.css";
+import { readDetail } from "./read-detail.ts";
+
+/** What an entry changed, folded: before and after, side by side. */
+export function EntryDetail({ detail }: { readonly detail: string }) {
+  const lines = readDetail(detail);
+  if (lines.length === 0) return null;
+  const compares = lines.some((line) => line.before !== null);
+  return (
+    <details>
+      <summary className="small">
+        {lines.length === 1 ? "What was written" : `What was written, ${lines.length} things`}
+      </summary>
+      <div className="scroll">
+        <table className={`plain small ${styles["detail"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              {compares ? <th scope="col">Before</th> : null}
+              <th scope="col">{compares ? "After" : "Written"}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map((line, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the lines of one entry never change
+              <tr key={at}>
+                <th scope="row">{line.name}</th>
+                {compares ? <td>{line.before ?? ""}</td> : null}
+                <td>{line.after}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,110 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice, type Option } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Upload } from "#app/_components/upload.client.tsx";
+import { CONSENT_KINDS } from "#lib/domain/consent/consent.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { partyName, propertyName, ROLE_WORDS } from "../../_names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../_terms.ts";
+import { versionInForce } from "../../cost/particulars.ts";
+import { recordConsentAction } from "./actions.ts";
+
+/** Which cell of the table was chosen. */
+export interface ConsentQuery {
+  readonly party?: string | string[];
+  readonly property?: string | string[];
+  readonly kind?: string | string[];
+}
+
+/** Records one consent; for paying, on the amount of the version in force. */
+export function ConsentForm({
+  lineId,
+  file,
+  today,
+  query,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+  readonly query: ConsentQuery;
+}) {
+  const kind = CONSENT_KINDS.find((each) => each === query.kind) ?? "";
+  const signer = `${query.party ?? ""} ${query.property ?? ""}`.trim();
+  const version = versionInForce(file);
+  const share = version?.shares.find((each) => each.propertyId === query.property) ?? null;
+  return (
+    <ActionForm
+      key={`${signer} ${kind}`}
+      action={recordConsentAction.bind(null, lineId)}
+      label="Record a consent"
+    >
+      <div className="form-grid">
+        <Choice
+          label="Whose"
+          name="signer"
+          required
+          defaultValue={signer}
+          options={[{ value: "", label: "choose" }, ...signerOptions(file)]}
+        />
+        <Choice
+          label="Consent"
+          name="kind"
+          required
+          defaultValue={kind}
+          options={[{ value: "", label: "choose" }, ...optionsOf(CONSENT_WORDS)]}
+        />
+        <Choice
+          label="How it stands"
+          name="state"
+          required
+          defaultValue="given"
+          options={optionsOf(CONSENT_STATE_WORDS)}
+        />
+        <Field label="Since" name="stateOn" type="date" required defaultValue={today} />
+        <Field
+          label="Amount, for the consent to pay"
+          name="amount"
+          unit="$"
+          inputMode="decimal"
+          width={12}
+          defaultValue={share === null ? "" : formatCents(share.amount).replace("$", "")}
+          hint={
+            version === null
+              ? "No split is chosen yet: there is no amount to agree to."
+              : `As put to the person: version ${version.number}.`
+          }
+        />
+        <Field
+          label="Recording number"
+          name="recordingNumber"
+          hint="For an agreement that the county recorded."
+        />
+      </div>
+      <input type="hidden" name="splitId" value={version?.id ?? ""} />
+      <Upload
+        lineId={lineId}
+        name="uploadId"
+        label="The signed paper"
+        hint="A scan or a photo; it is kept with its fingerprint, so that nobody can say it was another one."
+      />
+      <Field label="Note" name="note" example="Signed at the meeting, both spouses" />
+      <div>
+        <SubmitButton pendingWord="Recording …">Record the consent</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Every party with every property it has a role at, each once. */
+function signerOptions(file: LineFile): Option[] {
+  const options = new Map<string, string>();
+  for (const { partyId, propertyId, role } of file.roles) {
+    const value = `${partyId} ${propertyId}`;
+    if (options.has(value)) continue;
+    const label = `${partyName(file, partyId)}, ${ROLE_WORDS[role]} of ${propertyName(file, propertyId)}`;
+    options.set(value, label);
+  }
+  return [...options].map(([value, label]) => ({ value, label }));
+}

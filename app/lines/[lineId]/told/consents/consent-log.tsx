@@ -1,0 +1,72 @@
+import { Empty } from "#app/_components/empty.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { partyName, propertyName } from "../../_names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../../_terms.ts";
+import { Superseded } from "../consent-table.tsx";
+import { PaperLink } from "../paper-link.tsx";
+
+/** Every consent ever recorded, the newest first; nothing is written over. */
+export function ConsentLog({
+  lineId,
+  file,
+  today,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+}) {
+  if (file.consents.length === 0) {
+    return (
+      <Empty
+        title="No consent is recorded yet."
+        example="To enter, given by an owner, with a photo of the signed slip"
+      >
+        <p>Ask for the consents to enter and dig first: tests and locating depend on them.</p>
+      </Empty>
+    );
+  }
+  const newestFirst = file.consents.toSorted((one, other) =>
+    other.stateOn.localeCompare(one.stateOn),
+  );
+  return (
+    <Scroll label="Everything recorded">
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Day</th>
+            <th scope="col">Signer</th>
+            <th scope="col">Consent</th>
+            <th scope="col">On what</th>
+            <th scope="col">Paper</th>
+          </tr>
+        </thead>
+        <tbody>
+          {newestFirst.map((consent) => (
+            <tr key={consent.id}>
+              <td className="nowrap">{formatDay(consent.stateOn, today)}</td>
+              <th scope="row">
+                {partyName(file, consent.partyId)}
+                <span className="muted">, {propertyName(file, consent.propertyId)}</span>
+              </th>
+              <td>
+                {CONSENT_WORDS[consent.kind]}: {CONSENT_STATE_WORDS[consent.state]}
+              </td>
+              <td>
+                {consent.amount === null ? "" : formatCents(consent.amount)}
+                <Superseded file={file} consent={consent} />
+                {consent.recordingNumber === "" ? "" : ` recorded as ${consent.recordingNumber}`}
+                {consent.note === "" ? null : <span className="muted"> {consent.note}</span>}
+              </td>
+              <td>
+                <PaperLink lineId={lineId} file={file} uploadId={consent.uploadId} words="Paper" />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}

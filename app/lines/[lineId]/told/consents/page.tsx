@@ -1,0 +1,87 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { consentStanding } from "#lib/domain/consent/standing.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { lineFileOf } from "../../_file.ts";
+import { counted, listed, partyName } from "../../_names.ts";
+import { ConsentTable } from "../consent-table.tsx";
+import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
+import { ConsentLog } from "./consent-log.tsx";
+
+export const metadata: Metadata = { title: "Consents" };
+
+export default async function ConsentsPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<ConsentQuery>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  return (
+    <>
+      <PageHead asked="Who has agreed to what?" answer={answerWords(file)}>
+        <p>
+          <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>
+        </p>
+      </PageHead>
+      <SupersededBox lineId={lineId} file={file} />
+      <Section
+        title="Six consents each"
+        note="To enter, to dig, to pay; and the joint agreement signed, notarised, recorded. An agreement that is to be recorded needs a notary; a signature alone does not do."
+      >
+        <ConsentTable lineId={lineId} file={file} today={report.today} />
+      </Section>
+      {may("work-the-file") ? (
+        <Section
+          title="Record a consent"
+          id="record"
+          note="Choose a cell above, or say here whose and which."
+        >
+          <ConsentForm
+            lineId={lineId}
+            file={file}
+            today={report.today}
+            query={await searchParams}
+          />
+        </Section>
+      ) : null}
+      <Section title="Everything recorded">
+        <ConsentLog lineId={lineId} file={file} today={report.today} />
+      </Section>
+    </>
+  );
+}
+
+function answerWords(file: LineFile): string {
+  const given = file.consents.filter((consent) => consent.state === "given").length;
+  const refused = file.consents.filter((consent) => consent.state === "refused").length;
+  if (file.consents.length === 0) return "Nobody was asked yet.";
+  const no = refused === 0 ? "none refused" : `${refused} refused`;
+  return `${counted(given, "consent")} given, ${no}.`;
+}
+
+function SupersededBox({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  const signers = file.consents
+    .filter((consent) => consentStanding(file, consent) === "superseded-amount")
+    .map((consent) => partyName(file, consent.partyId));
+  if (signers.length === 0) return null;
+  return (
+    <div className="page-head">
+      <NoticeBox kind="caution" title="Signed on a superseded amount">
+        <p>
+          {listed([...new Set(signers)])} agreed to an amount that no longer holds. Put the new
+          amount to them: what they signed does not cover it.
+        </p>
+        <p>
+          <Link href={`/lines/${lineId}/cost#choice`}>See what changed</Link>,{" "}
+          <Link href={`/lines/${lineId}/told/write?kind=proposed-split`}>write to them again</Link>
+        </p>
+      </NoticeBox>
+    </div>
+  );
+}

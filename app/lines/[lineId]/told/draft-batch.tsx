@@ -1,0 +1,108 @@
+import Link from "next/link";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
+import { partyName } from "../_names.ts";
+import { LETTER_WORDS, METHOD_WORDS, optionsOf } from "../_terms.ts";
+import { aboutWords } from "./about-words.ts";
+import { printLettersAction, sendLettersAction } from "./actions.ts";
+import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
+
+/** All drafts with a tick box each: print the ticked ones as one PDF, or record how they went. */
+export function DraftBatch({
+  lineId,
+  file,
+  drafts,
+  today,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly drafts: readonly Notice[];
+  readonly today: string;
+}) {
+  return (
+    <ActionForm action={sendLettersAction.bind(null, lineId)} label="Send the ticked letters">
+      <div className="scroll">
+        <table className="plain">
+          <thead>
+            <tr>
+              <th scope="col">
+                <TickAll name="notice" />
+              </th>
+              <th scope="col">To</th>
+              <th scope="col">Letter</th>
+              <th scope="col">About</th>
+              <th scope="col">Tracking number</th>
+            </tr>
+          </thead>
+          <tbody>
+            {drafts.map((draft) => (
+              <DraftRow key={draft.id} lineId={lineId} file={file} draft={draft} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <PrintChosen name="notice" print={printLettersAction.bind(null, lineId)} lineId={lineId} />
+      <div className="form-grid">
+        <Choice
+          label="How they went"
+          name="method"
+          required
+          options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
+          hint="E-mail is sent by the office’s outbox; for all else, post them first, then record it here."
+        />
+        <Field label="On which day" name="sentOn" type="date" required defaultValue={today} />
+      </div>
+      <div>
+        <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function DraftRow({
+  lineId,
+  file,
+  draft,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly draft: Notice;
+}) {
+  const name = partyName(file, draft.partyId);
+  const email = file.parties.find((party) => party.id === draft.partyId)?.email ?? "";
+  return (
+    <tr>
+      <td>
+        <input
+          type="checkbox"
+          name="notice"
+          value={draft.id}
+          defaultChecked
+          aria-label={`${LETTER_WORDS[draft.kind]} to ${name}`}
+        />
+      </td>
+      <th scope="row">
+        {name}
+        {draft.language === "es" ? <span className="muted"> (in Spanish)</span> : null}
+        {email === "" ? <span className="muted small"> no e-mail known</span> : null}
+      </th>
+      <td>
+        <Link href={`/lines/${lineId}/told/letter/${draft.id}`}>{LETTER_WORDS[draft.kind]}</Link>
+      </td>
+      <td>{aboutWords(file, draft)}</td>
+      <td>
+        <input
+          className="input"
+          name={`tracking:${draft.id}`}
+          aria-label={`Tracking number of the letter to ${name}`}
+          autoComplete="off"
+          style={{ maxWidth: "24ch" }}
+        />
+      </td>
+    </tr>
+  );
+}

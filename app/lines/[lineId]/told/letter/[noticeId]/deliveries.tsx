@@ -1,0 +1,170 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Upload } from "#app/_components/upload.client.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Delivery, Notice } from "#lib/domain/letter/notice.ts";
+import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../_terms.ts";
+import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
+import { PaperLink } from "../../paper-link.tsx";
+
+interface DeliveriesProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly notice: Notice;
+  readonly today: string;
+  /** Whether the user may write. */
+  readonly work: boolean;
+}
+
+/** Every attempt to bring the letter, what became of it, and a form for one more. */
+export function Deliveries({ lineId, file, notice, today, work }: DeliveriesProps) {
+  const attempts = file.deliveries.filter((delivery) => delivery.noticeId === notice.id);
+  return (
+    <div className="stack">
+      {attempts.length === 0 ? <p>No attempt is recorded.</p> : null}
+      {attempts.map((attempt) => (
+        <Attempt
+          key={attempt.id}
+          lineId={lineId}
+          file={file}
+          attempt={attempt}
+          today={today}
+          work={work}
+        />
+      ))}
+      {work ? <AnotherAttempt lineId={lineId} noticeId={notice.id} today={today} /> : null}
+    </div>
+  );
+}
+
+function Attempt({
+  lineId,
+  file,
+  attempt,
+  today,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly attempt: Delivery;
+  readonly today: string;
+  readonly work: boolean;
+}) {
+  const outcomeOn = attempt.outcomeOn === null ? "" : ` ${formatDay(attempt.outcomeOn, today)}`;
+  return (
+    <article className="stack-tight">
+      <h3>
+        {METHOD_WORDS[attempt.method]}, {formatDay(attempt.sentOn, today)}:{" "}
+        {OUTCOME_WORDS[attempt.outcome]}
+        {outcomeOn}
+      </h3>
+      <p className="muted">
+        By {attempt.by}.{attempt.tracking === "" ? "" : ` Tracking number ${attempt.tracking}.`}
+        {attempt.note === "" ? "" : ` ${attempt.note}`}
+      </p>
+      <PaperLink lineId={lineId} file={file} uploadId={attempt.proofUploadId} words="Proof" />
+      {work ? (
+        <details open={attempt.outcome === "on-its-way"}>
+          <summary>What became of it</summary>
+          <OutcomeForm lineId={lineId} file={file} attempt={attempt} today={today} />
+        </details>
+      ) : null}
+    </article>
+  );
+}
+
+function OutcomeForm({
+  lineId,
+  file,
+  attempt,
+  today,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly attempt: Delivery;
+  readonly today: string;
+}) {
+  const proof = file.uploads.find((upload) => upload.id === attempt.proofUploadId);
+  return (
+    <ActionForm
+      key={`${attempt.outcome} ${attempt.outcomeOn}`}
+      action={changeDeliveryAction.bind(null, { lineId, deliveryId: attempt.id })}
+      label="What became of it"
+    >
+      <div className="form-grid">
+        <Choice
+          label="Outcome"
+          name="outcome"
+          defaultValue={attempt.outcome}
+          options={optionsOf(OUTCOME_WORDS)}
+        />
+        <Field
+          label="On which day"
+          name="outcomeOn"
+          type="date"
+          defaultValue={attempt.outcomeOn ?? today}
+        />
+        <Field label="Tracking number" name="tracking" defaultValue={attempt.tracking} />
+        <Field
+          label="Note"
+          name="note"
+          defaultValue={attempt.note}
+          example="Returned: box closed"
+        />
+        <Upload
+          lineId={lineId}
+          name="proofUploadId"
+          label="Proof"
+          hint="The signed receipt, the record of delivery, a photo of the posting."
+          {...(proof === undefined ? {} : { stored: { id: proof.id, name: proof.name } })}
+        />
+      </div>
+      <div>
+        <SubmitButton pendingWord="Recording …" quiet>
+          Record the outcome
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function AnotherAttempt({
+  lineId,
+  noticeId,
+  today,
+}: {
+  readonly lineId: string;
+  readonly noticeId: string;
+  readonly today: string;
+}) {
+  return (
+    <details>
+      <summary>One more attempt</summary>
+      <ActionForm
+        action={recordDeliveryAction.bind(null, { lineId, noticeId })}
+        label="One more attempt"
+        reset
+      >
+        <div className="form-grid">
+          <Choice
+            label="How"
+            name="method"
+            required
+            options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
+          />
+          <Field label="On which day" name="sentOn" type="date" required defaultValue={today} />
+          <Field label="Tracking number" name="tracking" />
+          <Field label="Note" name="note" example="Hung on the front door, photo taken" />
+        </div>
+        <div>
+          <SubmitButton pendingWord="Recording …" quiet>
+            Record the attempt
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}

@@ -1,0 +1,81 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Upload } from "#app/_components/upload.client.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
+import { optionsOf, REPLY_WORDS } from "../../../_terms.ts";
+import { recordReplyAction } from "../../actions.ts";
+import { PaperLink } from "../../paper-link.tsx";
+
+/** What came back to a letter, and a form for one more. */
+export function Replies({
+  lineId,
+  file,
+  notice,
+  today,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly notice: Notice;
+  readonly today: string;
+  readonly work: boolean;
+}) {
+  const replies = file.replies.filter((reply) => reply.noticeId === notice.id);
+  return (
+    <div className="stack">
+      {replies.length === 0 ? <p>No reply yet.</p> : null}
+      {replies.map((reply) => (
+        <article key={reply.id} className="stack-tight">
+          <h3>
+            {formatDay(reply.receivedOn, today)}: {REPLY_WORDS[reply.kind]}
+          </h3>
+          {reply.words === "" ? null : <p className="prewrap">“{reply.words}”</p>}
+          <p className="muted">Taken by {reply.takenBy}.</p>
+          <PaperLink lineId={lineId} file={file} uploadId={reply.uploadId} words="Paper" />
+        </article>
+      ))}
+      {work ? (
+        <details open={replies.length === 0}>
+          <summary>Record a reply</summary>
+          <ActionForm
+            action={recordReplyAction.bind(null, { lineId, noticeId: notice.id })}
+            label="Record a reply"
+            reset
+          >
+            <div className="form-grid">
+              <Choice
+                label="What they say"
+                name="kind"
+                required
+                options={[{ value: "", label: "choose" }, ...optionsOf(REPLY_WORDS)]}
+              />
+              <Field
+                label="Received on"
+                name="receivedOn"
+                type="date"
+                required
+                defaultValue={today}
+              />
+            </div>
+            <Field
+              label="In their words"
+              name="words"
+              rows={3}
+              example="I will come to the meeting."
+            />
+            <Upload lineId={lineId} name="uploadId" label="Paper, if there is one" />
+            <div>
+              <SubmitButton pendingWord="Recording …" quiet>
+                Record the reply
+              </SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import type { Metadata } from "next";
+import { ButtonLink } from "#app/_components/button.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { lineFileOf } from "../_file.ts";
+import { QuestionHead } from "../_question-head.tsx";
+import { ChaseTable } from "./chase-table.tsx";
+import { ConsentTable } from "./consent-table.tsx";
+import { DraftBatch } from "./draft-batch.tsx";
+import { ToldTable } from "./told-table.tsx";
+
+export const metadata: Metadata = { title: "Who has been told?" };
+
+export default async function ToldPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  const drafts = file.notices.filter((notice) => notice.state === "draft");
+  const write = may("work-the-file") ? (
+    <ButtonLink href={`/lines/${lineId}/told/write`} main>
+      Write letters
+    </ButtonLink>
+  ) : null;
+  return (
+    <>
+      <QuestionHead file={file} report={report} question="told" />
+      {drafts.length === 0 ? null : (
+        <Section
+          title="Drafts"
+          id="drafts"
+          note="Read each one, print or send them, then record how they went. What is recorded as sent is frozen, word for word."
+        >
+          <DraftBatch lineId={lineId} file={file} drafts={drafts} today={report.today} />
+        </Section>
+      )}
+      <Section
+        title="To go after"
+        id="chase"
+        note="What came back, what is overdue, what nobody knows to have arrived."
+      >
+        <ChaseTable lineId={lineId} file={file} today={report.today} />
+      </Section>
+      <Section title="Who was told what" actions={write}>
+        {file.notices.length === 0 ? (
+          <Empty
+            title="Nobody was written to yet."
+            example="Shared-line finding, to all owners and the owner of the crossed lot, reply by December 1"
+          >
+            <p>
+              Start with the shared-line finding: what was seen, what is not known, and no blame.
+              The letters are made from this file; you choose who gets one.
+            </p>
+          </Empty>
+        ) : (
+          <ToldTable lineId={lineId} file={file} today={report.today} />
+        )}
+      </Section>
+      <Section
+        title="Who has agreed"
+        id="consents"
+        note="Six consents, each on its own: somebody who lets you in has not agreed to pay."
+        actions={
+          <ButtonLink href={`/lines/${lineId}/told/consents`}>Record and read consents</ButtonLink>
+        }
+      >
+        <ConsentTable lineId={lineId} file={file} today={report.today} />
+      </Section>
+    </>
+  );
+}

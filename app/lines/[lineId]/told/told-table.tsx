@@ -1,0 +1,79 @@
+import Link from "next/link";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
+import { partyName, stakeOf } from "../_names.ts";
+import { LETTER_WORDS, METHOD_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
+
+/** Every party against every letter that was written, with how it went and what came back. */
+export function ToldTable({
+  lineId,
+  file,
+  today,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+}) {
+  const told = toldOn(file);
+  return (
+    <Scroll label="Who was told what">
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Party</th>
+            {told.kinds.map((kind) => (
+              <th key={kind} scope="col">
+                {LETTER_WORDS[kind]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {told.rows.map((row) => (
+            <tr key={row.partyId}>
+              <th scope="row">
+                {partyName(file, row.partyId)}
+                <br />
+                <span className="muted small">{stakeOf(file, row.partyId) || "no role yet"}</span>
+              </th>
+              {told.kinds.map((kind) => (
+                <td key={kind}>
+                  <Cell lineId={lineId} cell={row.cells[kind] ?? null} today={today} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Cell({
+  lineId,
+  cell,
+  today,
+}: {
+  readonly lineId: string;
+  readonly cell: ToldCell | null;
+  readonly today: string;
+}) {
+  if (cell === null) return <span className="muted">not written to</span>;
+  return (
+    <>
+      <Link href={`/lines/${lineId}/told/letter/${cell.noticeId}`}>{TOLD_WORDS[cell.state]}</Link>
+      {cell.on === null ? null : ` ${formatDay(cell.on, today)}`}
+      {cell.method === null ? null : `, ${METHOD_WORDS[cell.method]}`}
+      {cell.attempts > 1 ? `, ${cell.attempts} attempts` : ""}
+      {cell.reply === null ? null : (
+        <>
+          <br />
+          <span className="strong">{REPLY_WORDS[cell.reply.kind]}</span>{" "}
+          {formatDay(cell.reply.receivedOn, today)}
+        </>
+      )}
+    </>
+  );
+}

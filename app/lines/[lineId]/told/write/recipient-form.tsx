@@ -1,0 +1,138 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import type { LetterKind } from "#lib/domain/letter/notice.ts";
+import { type Recipient, recipientsOf } from "#lib/domain/letter/recipients.ts";
+import { partyName, propertyName, ROLE_WORDS, tieInName } from "../../_names.ts";
+import { LETTER_WORDS } from "../../_terms.ts";
+import { draftLettersAction } from "../actions.ts";
+import { othersFor } from "./others.ts";
+
+/** Those who are proposed, ticked; everybody else, not ticked; and by when a reply is wanted. */
+export function RecipientForm({
+  lineId,
+  file,
+  report,
+  kind,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly kind: LetterKind;
+}) {
+  const proposed = recipientsOf(file, report, kind);
+  const others = othersFor(file, proposed);
+  if (proposed.length === 0 && others.length === 0) {
+    return (
+      <Empty title="There is nobody to write to yet.">
+        <p>Enter the owners and occupants first, under “Who is on it?”.</p>
+      </Empty>
+    );
+  }
+  return (
+    <ActionForm action={draftLettersAction.bind(null, lineId)} label="Write the letters">
+      <input type="hidden" name="kind" value={kind} />
+      {proposed.length === 0 ? (
+        <p>Nobody is proposed for this letter as the file stands.</p>
+      ) : (
+        <fieldset className="stack-tight">
+          <legend>Proposed</legend>
+          {proposed.map((recipient) => (
+            <RecipientBox
+              key={boxValue(recipient)}
+              file={file}
+              kind={kind}
+              recipient={recipient}
+              ticked
+            />
+          ))}
+        </fieldset>
+      )}
+      {others.length === 0 ? null : (
+        <details open={proposed.length === 0}>
+          <summary>Somebody else on the line</summary>
+          <fieldset className="stack-tight">
+            <legend className="hidden">Somebody else on the line</legend>
+            {others.map((recipient) => (
+              <RecipientBox
+                key={boxValue(recipient)}
+                file={file}
+                kind={kind}
+                recipient={recipient}
+                ticked={false}
+              />
+            ))}
+          </fieldset>
+        </details>
+      )}
+      <Field
+        label="Reply wanted by"
+        name="replyBy"
+        type="date"
+        min={report.today}
+        hint="Stands in the letter, and the list of whom to go after works from it. Empty: no reply is asked for."
+      />
+      <div>
+        <SubmitButton pendingWord="Writing …">Write the drafts</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function RecipientBox({
+  file,
+  kind,
+  recipient,
+  ticked,
+}: {
+  readonly file: LineFile;
+  readonly kind: LetterKind;
+  readonly recipient: Recipient;
+  readonly ticked: boolean;
+}) {
+  const written = file.notices.filter(
+    (notice) =>
+      notice.kind === kind &&
+      notice.partyId === recipient.partyId &&
+      notice.propertyId === recipient.propertyId &&
+      notice.tieInId === recipient.tieInId,
+  );
+  return (
+    <label className="check">
+      <input
+        type="checkbox"
+        name="recipient"
+        value={boxValue(recipient)}
+        defaultChecked={ticked && written.length === 0}
+      />
+      <span>
+        {partyName(file, recipient.partyId)}
+        <span className="muted">
+          {placeWords(file, recipient)}
+          {recipient.language === "es" ? ", in Spanish" : ""}
+          {written.length === 0 ? "" : `; has a ${LETTER_WORDS[kind].toLowerCase()} letter already`}
+        </span>
+      </span>
+    </label>
+  );
+}
+
+function placeWords(file: LineFile, recipient: Recipient): string {
+  const { partyId, propertyId, tieInId } = recipient;
+  const roles = file.roles
+    .filter((role) => role.partyId === partyId && role.propertyId === propertyId)
+    .map((role) => ROLE_WORDS[role.role]);
+  const property =
+    propertyId === null
+      ? ""
+      : `, ${[...new Set(roles)].join(" and ") || "about"} ${roles.length === 0 ? "" : "of "}${propertyName(file, propertyId)}`;
+  return tieInId === null ? property : `${property}, about tie-in ${tieInName(file, tieInId)}`;
+}
+
+/** What the tick box sends; the language is the party's own. */
+function boxValue({ partyId, propertyId, tieInId, splitId }: Recipient): string {
+  return JSON.stringify({ partyId, propertyId, tieInId, splitId });
+}
