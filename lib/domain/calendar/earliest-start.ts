@@ -1,0 +1,182 @@
+import { consentTable } from "../consent/table.ts";
+import type { LineFile } from "../file/line-file.ts";
+import { formatAddress } from "../party/address.ts";
+import { isInForce, permitSentence, permitStateOf } from "../permit/steps.ts";
+import type { Hold } from "../tiein/hold.ts";
+import type { Clock } from "./clock.ts";
+import type { ClockRule } from "./clock-rule.ts";
+import { clocksOf } from "./clocks.ts";
+import type { Day } from "./day.ts";
+import { formatDay } from "./format-day.ts";
+import { newestTicket } from "./happenings.ts";
+import { dayOfRule, earliestEventFor } from "./rule-day.ts";
+
+/** One thing that keeps the work from starting. */
+export interface StartBar {
+  /** First day on which it no longer does; null: it waits for something without a day. */
+  readonly until: Day | null;
+  /** To complete "because": `the locate marks are not due before then`. */
+  readonly because: string;
+  /** The rule's own words on how it was counted; empty where nothing was. */
+  readonly sentence: string;
+  readonly citation: string;
+}
+
+export interface EarliestStart {
+  /** The first day that all dated bars allow; null while something without a day is open. */
+  readonly day: Day | null;
+  /** The last day that a locate ticket or a permit allows; null where none says. */
+  readonly latest: Day | null;
+  readonly bars: readonly StartBar[];
+  readonly sentence: string;
+}
+
+/**
+ * The day before which digging cannot start, worked backwards from what must come first: the locate
+ * window, notices that must lie so many days ahead, the permit, consents to dig, and the holds that
+ * stop digging. Where nothing was called or sent yet, it counts as if that happened today.
+ */
+export function earliestStart(
+  file: LineFile,
+  today: Day,
+  holds: readonly Hold[] = [],
+): EarliestStart {
+  const clocks = clocksOf(file, today);
+  const bars = [
+    ...locateBars(file, { clocks, today }),
+    ...leadBars(file, today),
+    ...permitBars(file, today),
+    ...consentBars(file),
+    ...holdBars(holds),
+  ];
+  const dated = bars.flatMap((bar) => (bar.until === null ? [] : [bar.until])).toSorted();
+  const first = dated.at(-1) ?? today;
+  const waits = bars.some((bar) => bar.until === null);
+  const latest = latestStart(file, clocks);
+  return {
+    day: waits ? null : first,
+    latest,
+    bars,
+    sentence: [startSentence(bars, first, today), endSentence({ first, latest, today })]
+      .filter((part) => part !== "")
+      .join(" "),
+  };
+}
+
+interface Around {
+  readonly clocks: readonly Clock[];
+  readonly today: Day;
+}
+
+function rulesOf(file: LineFile, wanted: Partial<ClockRule>): readonly ClockRule[] {
+  return (file.authority?.clockRules ?? []).filter(
+    (rule) =>
+      (wanted.event === undefined || rule.event === wanted.event) &&
+      (wanted.meaning === undefined || rule.meaning === wanted.meaning) &&
+      (wanted.way === undefined || rule.way === wanted.way),
+  );
+}
+
+function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
+  const ticket = newestTicket(file);
+  if (ticket === null) return uncalledBars(file, today);
+  return clocks
+    .filter((clock) => clock.subjectId === ticket.id && clock.meaning === "not-before")
+    .filter((clock) => clock.on > today)
+    .map((clock) => ({
+      until: clock.on,
+      because: "the locate window opens then",
+      sentence: clock.sentence,
+      citation: clock.citation,
+    }));
+}
+
+function uncalledBars(file: LineFile, today: Day): StartBar[] {
+  return rulesOf(file, { event: "locate-called", meaning: "not-before" }).map((rule) => {
+    const { on, sentence } = dayOfRule(rule, today, file.authority?.holidays ?? [], {
+      mailed: false,
+    });
+    const because = "the locate is not called in yet; called in today, its window opens then";
+    return { until: on, because, sentence, citation: rule.citation };
+  });
+}
+
+/** Notices that must lie ahead of the start and are not out yet. */
+function leadBars(file: LineFile, today: Day): StartBar[] {
+  const told = file.notices.some(({ kind, state }) => kind === "work-start" && state === "sent");
+  if (told) return [];
+  const holidays = file.authority?.holidays ?? [];
+  return rulesOf(file, { event: "work-begins", way: "before", meaning: "due-by" }).flatMap(
+    (rule) => {
+      const until = earliestEventFor(rule, today, holidays);
+      if (until === null || until === today) return [];
+      const { sentence } = dayOfRule(rule, until, holidays, { mailed: false });
+      const because = `“${rule.title}” can be kept only from then on, counted from today`;
+      return [{ until, because, sentence, citation: rule.citation }];
+    },
+  );
+}
+
+function permitBars(file: LineFile, today: Day): StartBar[] {
+  const permits = file.permits.filter(({ kind }) => kind === "side-sewer");
+  if (permits.length === 0) return [waits("there is no side sewer permit")];
+  if (permits.some((permit) => isInForce(permitStateOf(file, permit)))) return [];
+  const sentences = permits.map((permit) => permitSentence(file, permit, today));
+  return [waits(`the permit is not issued: ${sentences.join("; ")}`)];
+}
+
+function consentBars(file: LineFile): StartBar[] {
+  const missing = consentTable(file).filter(({ cells }) => cells.dig.needed && !cells.dig.inHand);
+  return missing.map(({ propertyId }) => {
+    const property = file.properties.find((each) => each.id === propertyId);
+    const where = property === undefined ? "a lot" : formatAddress(property.address);
+    return waits(`consent to dig at ${where} is not in hand`);
+  });
+}
+
+function holdBars(holds: readonly Hold[]): StartBar[] {
+  const open = holds.filter((hold) => hold.waiver === null && hold.stops.includes("digging"));
+  if (open.length === 0) return [];
+  const labels = open.map((hold) => hold.subjectLabel).join(", ");
+  return [
+    waits(`${open.length === 1 ? "a hold stops" : `${open.length} holds stop`} digging: ${labels}`),
+  ];
+}
+
+function waits(because: string): StartBar {
+  return { until: null, because, sentence: "", citation: "" };
+}
+
+/** The earliest of the days by which a ticket or a permit in force must have been used. */
+function latestStart(file: LineFile, clocks: readonly Clock[]): Day | null {
+  const ticket = newestTicket(file);
+  const ends = clocks.filter(({ meaning, settled, subjectId }) => {
+    const isEnd = meaning === "not-after" || meaning === "expires";
+    const isOurs = subjectId === ticket?.id || file.permits.some(({ id }) => id === subjectId);
+    return isEnd && isOurs && !settled;
+  });
+  return ends.map((clock) => clock.on).toSorted()[0] ?? null;
+}
+
+function startSentence(bars: readonly StartBar[], first: Day, today: Day): string {
+  const waiting = bars.filter((bar) => bar.until === null).map((bar) => bar.because);
+  const last = bars.find((bar) => bar.until === first);
+  const before =
+    last === undefined ? "" : `before ${formatDay(first, today)}, because ${last.because}`;
+  if (waiting.length > 0) {
+    const even = before === "" ? "" : ` Even then not ${before}.`;
+    return `Cannot start yet, because ${waiting.join("; ")}.${even}`;
+  }
+  if (before !== "") return `Cannot start ${before}.`;
+  return "Nothing that is entered here stands against a start today.";
+}
+
+function endSentence(days: { first: Day; latest: Day | null; today: Day }): string {
+  const { first, latest, today } = days;
+  if (latest === null) return "";
+  const words = formatDay(latest, today);
+  if (latest < today) return `What allowed a start ran out ${words}: call or apply again.`;
+  if (latest < first)
+    return `What allows a start runs out ${words}, before that: call or apply again in time.`;
+  return `The start must be by ${words}.`;
+}
