@@ -16,7 +16,7 @@ export const RULE_PATTERNS = [
   "owners-from-outside-of-main",
   /** The authority has the part in the right-of-way. */
   "authority-in-right-of-way",
-  /** Divided at a cleanout; without one, as `withoutBoundary` says. */
+  /** Divided at a cleanout; while none is entered, unclear. */
   "divided-at-cleanout",
   /** Owners own all; the authority mends the lower part. */
   "owners-own-authority-mends-lower",

@@ -1,0 +1,195 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { TieInFinding } from "../file/report.ts";
+import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
+import { type Cft, formatFeet } from "../line/station.ts";
+import { pipeChanges, stationObservations } from "../run/observe.ts";
+import { sayList } from "../split/say-list.ts";
+import { type Sharer, sharersOf } from "../split/sharers.ts";
+import {
+  agreementEnds,
+  agreementExtent,
+  agreementName,
+  agreementOver,
+  type RankedAgreement,
+  rankedAgreements,
+} from "./agreement-standing.ts";
+import type { ResponsibilityRule } from "./authority.ts";
+import { type BoundaryPlace, boundaryPlace, partOf } from "./boundary.ts";
+import { unclear, type Verdict, verdictOf } from "./patterns.ts";
+import { reachCosts } from "./reach-cost.ts";
+import type { ReachFinding } from "./reach-finding.ts";
+import { type Around, answerableUnder } from "./shared-rules.ts";
+
+interface Found {
+  readonly tieIns: readonly TieInFinding[];
+  readonly extent: Cft;
+}
+
+/** What every reach is judged against; worked out once for the line. */
+interface Bench {
+  readonly file: LineFile;
+  readonly sharers: readonly Sharer[];
+  readonly agreements: readonly RankedAgreement[];
+  readonly rule: ResponsibilityRule | null;
+  readonly boundary: BoundaryPlace;
+  readonly faultsBelow: string;
+}
+
+/**
+ * The trunk from the main to its upper end, cut wherever something changes, with who is served,
+ * who answers and why. Agreements come before the authority's rule, the recorded ones first; while
+ * no rule is chosen, or its boundary is not entered, the answer stays unclear.
+ */
+export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
+  const agreements = rankedAgreements(file);
+  const sharers = sharersOf(file, found.tieIns);
+  const stations = stationObservations(file);
+  const reaches = reachesOf(file.line, {
+    cuts: [
+      ...sharers.flatMap((sharer) => sharer.stations),
+      ...file.points.map((point) => point.station),
+      ...file.crossings.flatMap((crossing) => [crossing.from, crossing.to]),
+      ...agreementEnds(agreements),
+    ],
+    changes: realChanges(file, pipeChanges(file, stations)),
+    extent: found.extent,
+  });
+  const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
+  const boundary = boundaryPlace(file, rule ?? { boundary: "main-connection" });
+  const faults = file.observations.flatMap((seen, index) => {
+    const station = stations[index]?.station ?? null;
+    return seen.kind === "fault" && station !== null ? [station] : [];
+  });
+  const bench: Bench = {
+    file,
+    sharers,
+    agreements,
+    rule,
+    boundary,
+    faultsBelow: sayFaults(faults, boundary),
+  };
+  const costs = reachCosts(file.scope, reaches);
+  return reaches.map((reach, index) => judge(reach, costs[index] ?? 0, bench));
+}
+
+/** A change that two runs saw counts once, where the pipe first differs. */
+function realChanges(file: LineFile, changes: readonly PipeChange[]): PipeChange[] {
+  let { material, diameter } = file.line;
+  return [...changes]
+    .sort((a, b) => a.station - b.station)
+    .filter((change) => {
+      const next = change.material === "unknown" ? material : change.material;
+      const size = change.diameter ?? diameter;
+      const differs = next !== material || size !== diameter;
+      material = next;
+      diameter = size;
+      return differs;
+    });
+}
+
+function sayFaults(faults: readonly Cft[], { station }: BoundaryPlace): string {
+  const below = faults.filter((fault) => fault >= 0 && station !== null && fault <= station);
+  if (below.length === 0) return "";
+  const places = [...new Set(below)].sort((a, b) => a - b).map((fault) => formatFeet(fault));
+  return `The camera saw a fault at ${sayList(places)}`;
+}
+
+function judge(reach: Reach, cost: number, bench: Bench): ReachFinding {
+  const around = aroundOf(reach, bench);
+  const served = around.passing.flatMap((sharer) => sharer.propertyId ?? []);
+  const agreement = agreementOver(bench.agreements, reach.from, reach.to);
+  const judged =
+    agreement === null ? byRule(reach, around, bench) : byAgreement(reach, agreement, bench);
+  return {
+    from: reach.from,
+    to: reach.to,
+    material: reach.material,
+    diameter: reach.diameter,
+    servedBy: served,
+    unknownTieIns: around.passing.flatMap((sharer) => sharer.tieInId ?? []),
+    ...judged,
+    reason: `${judged.reason}${unplacedNote(bench)}`,
+    cost,
+    crossedBy: crossedBy(reach, served, bench),
+  };
+}
+
+type Judged = Pick<ReachFinding, "holder" | "mender" | "answerable" | "reason" | "citation">;
+
+function byRule(reach: Reach, around: Around, bench: Bench): Judged {
+  const { rule } = bench;
+  const verdict = ruleVerdict(reach, bench);
+  const citation = rule === null ? "" : `${rule.citation || rule.title}, as of ${rule.asOf}`;
+  if (rule === null || verdict.holder !== "owners") return { ...verdict, answerable: [], citation };
+  const shared = answerableUnder(rule.sharedRule, around);
+  return {
+    ...verdict,
+    answerable: shared.propertyIds,
+    reason: `${verdict.reason} ${shared.reason}`,
+    citation,
+  };
+}
+
+function ruleVerdict(reach: Reach, { file, rule, boundary, faultsBelow }: Bench): Verdict {
+  if (file.authority === null) {
+    return unclear(
+      "No authority is chosen for this line yet. Choose it, and the rule that applies.",
+    );
+  }
+  if (rule === null) {
+    return unclear(`No rule of ${file.authority.name} is chosen for this line yet. Choose one.`);
+  }
+  return verdictOf(rule, {
+    part: partOf(reach, boundary),
+    boundary: boundary.words,
+    atMain: reach.from === 0,
+    faultsBelow,
+  });
+}
+
+/** An agreement among owners outranks the rule; what the rule says by itself is told beside it. */
+function byAgreement(reach: Reach, ranked: RankedAgreement, bench: Bench): Judged {
+  const { agreement } = ranked;
+  const named = agreement.shares.filter((share) => share.parts > 0);
+  const start = `${agreementName(ranked)}, covers ${agreementExtent(agreement)} and comes before the authority’s rule.`;
+  const verdict = ruleVerdict(reach, bench);
+  const beside =
+    bench.rule === null || verdict.holder === "owners"
+      ? ""
+      : ` By itself the rule says: ${verdict.reason}`;
+  return {
+    holder: "owners",
+    mender: "owners",
+    answerable: named.map((share) => share.propertyId),
+    reason: `${start}${beside}`,
+    citation: agreementName(ranked),
+  };
+}
+
+function aroundOf(reach: Reach, { sharers }: Bench): Around {
+  const passing = sharers.filter((sharer) =>
+    sharer.stations.some((station) => station >= reach.to),
+  );
+  const above = passing.flatMap((sharer) => sharer.stations).filter((each) => each >= reach.to);
+  const nearest = Math.min(...above);
+  return {
+    all: sharers,
+    passing,
+    next: passing.filter((sharer) => sharer.stations.includes(nearest)),
+  };
+}
+
+function unplacedNote({ sharers }: Bench): string {
+  const labels = sharers.flatMap((sharer) => sharer.unplaced);
+  if (labels.length === 0) return "";
+  const have = labels.length === 1 ? "has" : "have";
+  return ` ${sayList(labels)} ${have} no station yet: flow from there may pass here too.`;
+}
+
+/** Lots over this reach whose owner's flow does not pass it. */
+function crossedBy(reach: Reach, served: readonly string[], { file }: Bench): string[] {
+  const lots = file.crossings
+    .filter((crossing) => crossing.from < reach.to && crossing.to > reach.from)
+    .map((crossing) => crossing.propertyId);
+  return [...new Set(lots)].filter((propertyId) => !served.includes(propertyId));
+}

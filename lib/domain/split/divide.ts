@@ -1,0 +1,190 @@
+import { err, ok, type Result } from "../../result.ts";
+import type { Cents } from "../money/cents.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { soleAllotment } from "./allotment.ts";
+import { type GeneralTerms, type PlacedBase, placedBase, tallyGeneral } from "./general-work.ts";
+import type { Ground } from "./ground.ts";
+import { type PlacedItem, placementOf } from "./placing.ts";
+import type { Plan } from "./plan.ts";
+import { planOf } from "./rules.ts";
+import type { SplitChoice, SplitRule } from "./split.ts";
+import {
+  addTallies,
+  type Steps,
+  type Tally,
+  tallyPlaced,
+  tallyWhole,
+  writeSteps,
+} from "./tally.ts";
+
+/** What everyone pays, exactly. */
+export interface Division {
+  readonly tally: Tally;
+  readonly steps: Steps;
+  /** Of it, placed work divided under a rule (without items that have one payer). */
+  readonly ruled: Tally;
+}
+
+interface Work {
+  readonly ground: Ground;
+  readonly choice: SplitChoice;
+  readonly plans: Map<SplitRule, Plan>;
+  readonly steps: Steps;
+}
+
+/**
+ * Divides every item: by its own payer, else its own rule, else the chosen one; placed work first,
+ * then the general work, which may follow it. Refuses in words that say what to enter.
+ */
+export function divide(ground: Ground, choice: SplitChoice): Result<Division, string> {
+  const items = ground.items.map((priced) => ({
+    ...priced,
+    placement: placementOf(priced.item, ground),
+  }));
+  const steps: Steps = ground.people.map(() => []);
+  const work: Work = { ground, choice, plans: new Map(), steps };
+  const main = planFor(choice.rule, work);
+  if (!main.ok) return main;
+  const placed = items.filter(({ placement }) => placement.kind !== "general");
+  const paid = payOwn(placed.filter(hasPayer), work);
+  if (!paid.ok) return paid;
+  const ruled = tallyByRule(
+    placed.filter((each) => !hasPayer(each)),
+    work,
+  );
+  if (!ruled.ok) return ruled;
+  const ofPlaced = addTallies([paid.value, ruled.value], ground.people.length);
+  const general = tallyAllGeneral(
+    items.filter(({ placement }) => placement.kind === "general"),
+    { ...work, placed, ofPlaced },
+  );
+  if (!general.ok) return general;
+  const tally = addTallies([ofPlaced, general.value], ground.people.length);
+  return ok({ tally, steps, ruled: ruled.value });
+}
+
+function hasPayer({ item }: PlacedItem): boolean {
+  return item.payerId !== null;
+}
+
+function planFor(rule: SplitRule, work: Work): Result<Plan, string> {
+  const known = work.plans.get(rule);
+  if (known !== undefined) return ok(known);
+  const plan = planOf(work.ground, { ...work.choice, rule });
+  if (plan.ok) work.plans.set(rule, plan.value);
+  return plan;
+}
+
+/** A rule of an item's own that can't be worked out names the item. */
+function ownPlan({ item }: PlacedItem, rule: SplitRule, work: Work): Result<Plan, string> {
+  const plan = planFor(rule, work);
+  if (plan.ok || item.rule === null) return plan;
+  return err(`“${item.title}” has a rule of its own. ${plan.error}`);
+}
+
+/** Items that one property pays alone. */
+function payOwn(items: readonly PlacedItem[], work: Work): Result<Tally, string> {
+  const count = work.ground.people.length;
+  const tallies: Tally[] = [];
+  for (const { item, amount } of items) {
+    const index = work.ground.indexOf.get(item.payerId ?? "");
+    if (index === undefined) {
+      return err(`“${item.title}” names a payer that is not on this line. Choose another.`);
+    }
+    const allotment = soleAllotment(index, "the only payer of this item");
+    const n = BigInt(amount);
+    writeSteps(work.steps, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
+    tallies.push(tallyWhole(amount, allotment, count));
+  }
+  return ok(addTallies(tallies, count));
+}
+
+function tallyByRule(items: readonly PlacedItem[], work: Work): Result<Tally, string> {
+  const byRule = new Map<SplitRule, PlacedItem[]>();
+  for (const placed of items) {
+    const rule = placed.item.rule ?? work.choice.rule;
+    const same = byRule.get(rule);
+    if (same === undefined) byRule.set(rule, [placed]);
+    else same.push(placed);
+  }
+  const tallies: Tally[] = [];
+  for (const [rule, same] of byRule) {
+    const [first] = same;
+    if (first === undefined) continue;
+    const plan = ownPlan(first, rule, work);
+    if (!plan.ok) return plan;
+    const tally = tallyPlaced(same, plan.value, work);
+    if (!tally.ok) return tally;
+    tallies.push(tally.value);
+  }
+  return ok(addTallies(tallies, work.ground.people.length));
+}
+
+interface GeneralWork extends Work {
+  readonly placed: readonly PlacedItem[];
+  readonly ofPlaced: Tally;
+}
+
+/** What general work follows: all placed work, or the trunk's as a rule would divide it. */
+type Bases = Map<SplitRule | "all", PlacedBase>;
+
+function tallyAllGeneral(items: readonly PlacedItem[], work: GeneralWork): Result<Tally, string> {
+  const count = work.ground.people.length;
+  const paid = payOwn(items.filter(hasPayer), work);
+  if (!paid.ok) return paid;
+  const tallies = [paid.value];
+  const bases: Bases = new Map();
+  for (const placed of items.filter((each) => !hasPayer(each))) {
+    const terms = generalTerms(placed, bases, work);
+    if (!terms.ok) return terms;
+    const tally = tallyGeneral(placed, terms.value, work);
+    if (!tally.ok) return tally;
+    tallies.push(tally.value);
+  }
+  return ok(addTallies(tallies, count));
+}
+
+/**
+ * Without a rule of its own, an item is spread as it says. With one, it goes by that rule: where
+ * the rule needs places, as if it lay where the placed work on the trunk lies.
+ */
+function generalTerms(
+  placed: PlacedItem,
+  bases: Bases,
+  work: GeneralWork,
+): Result<GeneralTerms, string> {
+  const { item } = placed;
+  const plan = ownPlan(placed, item.rule ?? work.choice.rule, work);
+  if (!plan.ok) return plan;
+  if (item.rule === null) {
+    const equally = item.spread === "equally";
+    return ok({ plan: plan.value, follows: true, equally, base: baseOfAll(bases, work) });
+  }
+  const base =
+    plan.value.kind === "free" ? ok(baseOfAll(bases, work)) : baseUnder(item.rule, bases, work);
+  if (!base.ok) return base;
+  return ok({ plan: plan.value, follows: false, equally: false, base: base.value });
+}
+
+function baseOfAll(bases: Bases, work: GeneralWork): PlacedBase {
+  const base = bases.get("all") ?? placedBase(work.ofPlaced, sumOf(work.placed));
+  bases.set("all", base);
+  return base;
+}
+
+function sumOf(items: readonly PlacedItem[]): Cents {
+  return items.reduce((sum, { amount }) => sum + amount, 0);
+}
+
+function baseUnder(rule: SplitRule, bases: Bases, work: GeneralWork): Result<PlacedBase, string> {
+  const known = bases.get(rule);
+  if (known !== undefined) return ok(known);
+  const plan = planFor(rule, work);
+  if (!plan.ok) return plan;
+  const onTrunk = work.placed.filter(({ placement }) => placement.kind === "trunk");
+  const tally = tallyPlaced(onTrunk, plan.value, { ground: work.ground, steps: null });
+  if (!tally.ok) return tally;
+  const base = placedBase(tally.value, sumOf(onTrunk));
+  bases.set(rule, base);
+  return ok(base);
+}

@@ -1,0 +1,96 @@
+import { err, ok, type Result } from "../../result.ts";
+import type { Cents } from "../money/cents.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { formatRatio, type Ratio, ratio, roundDiv } from "../money/ratio.ts";
+import { equalAllotment } from "./allotment.ts";
+import type { Ground, PricedItem } from "./ground.ts";
+import type { Plan } from "./plan.ts";
+import { nobodyKnown } from "./rules-anywhere.ts";
+import { type Steps, type Tally, tallyWhole, writeSteps } from "./tally.ts";
+
+/** Placed work that general work can follow: what each pays of it, and all of it. */
+export interface PlacedBase {
+  readonly tally: Tally;
+  readonly total: Cents;
+  /** Each person's part of the total, by index; empty where the total is not above zero. */
+  readonly parts: readonly Ratio[];
+}
+
+/** Reckons the parts once, for every general item that follows the same work. */
+export function placedBase(tally: Tally, total: Cents): PlacedBase {
+  const whole = tally.denominator * BigInt(total);
+  const parts = total > 0 ? tally.numerators.map((numerator) => ratio(numerator, whole)) : [];
+  return { tally, total, parts };
+}
+
+/** How a general item is to be divided. */
+export interface GeneralTerms {
+  readonly plan: Plan;
+  /** Follow the placed work even if the plan itself does not care for places. */
+  readonly follows: boolean;
+  readonly equally: boolean;
+  readonly base: PlacedBase;
+}
+
+/**
+ * Divides work that lies nowhere in particular (permit, traffic control, diagnosis): equally, or in
+ * proportion to what each pays of the placed work. Where nothing is placed it goes by the rule
+ * itself, and where the rule needs places it is refused.
+ */
+export function tallyGeneral(
+  { item, amount }: PricedItem,
+  terms: GeneralTerms,
+  { ground, steps }: { readonly ground: Ground; readonly steps: Steps },
+): Result<Tally, string> {
+  const allotment = allotmentOf(terms, ground);
+  if (allotment !== null) {
+    const n = BigInt(amount);
+    writeSteps(steps, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
+    return ok(tallyWhole(amount, allotment, ground.people.length));
+  }
+  const nobody = terms.equally ? nobodyKnown(ground) : null;
+  if (nobody !== null) return err(nobody);
+  if (terms.base.total <= 0) {
+    return err(
+      `“${item.title}” follows the placed work, and none is placed on the pipe yet. Place the work, or spread this item equally.`,
+    );
+  }
+  return ok(followPlaced({ item, amount }, terms.base, steps));
+}
+
+function allotmentOf({ plan, follows, equally, base }: GeneralTerms, ground: Ground) {
+  if (plan.kind === "free" && plan.takesAll) return plan.allotment;
+  if (equally) return ground.connected.length > 0 ? equalAllotment(ground.connected) : null;
+  if (plan.kind === "located") return null;
+  return follows && base.total > 0 ? null : plan.allotment;
+}
+
+function followPlaced({ item, amount }: PricedItem, base: PlacedBase, steps: Steps): Tally {
+  const { numerators, denominator } = base.tally;
+  const whole = denominator * BigInt(base.total);
+  for (const [index, part] of base.parts.entries()) {
+    if (part.n === 0n) continue;
+    steps[index]?.push({
+      itemId: item.id,
+      words: `${formatCents(amount)} × ${sayPart(part)}, its part of the placed work`,
+      exact: formatRatio(times(part, amount)),
+    });
+  }
+  return {
+    numerators: numerators.map((numerator) => numerator * BigInt(amount)),
+    denominator: whole,
+  };
+}
+
+function times(part: Ratio, amount: Cents): Ratio {
+  const whole = ratio(BigInt(amount), part.d);
+  return { n: whole.n * part.n, d: whole.d };
+}
+
+/** `7/18` where it is short enough to work with, else a percentage to six decimals. */
+function sayPart({ n, d }: Ratio): string {
+  if (n === d) return "1";
+  if (d < 10_000n) return `${n}/${d}`;
+  const millionths = roundDiv(n * 100_000_000n, d);
+  return `${(Number(millionths) / 1_000_000).toFixed(6)}%`;
+}

@@ -1,0 +1,44 @@
+import { toCents } from "../money/apportion.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { roundDiv } from "../money/ratio.ts";
+import { costTree } from "./cost-tree.ts";
+import type { Division } from "./divide.ts";
+import type { Ground } from "./ground.ts";
+import type { StandAlone } from "./outcome.ts";
+import { placementOf } from "./placing.ts";
+import { sayList } from "./say-list.ts";
+import { worstGroup } from "./worst-group.ts";
+
+const LEFT_OUT = "General work and items with a payer of their own are left out on both sides.";
+
+/**
+ * The stand-alone test (no group subsidises another: the core of the cost game): does any group of
+ * neighbours pay more for the placed work than mending only the pipe that it uses would cost?
+ * Exact over all groups, on amounts before rounding. Null where a tie-in or an item has no place.
+ */
+export function standAloneTest(ground: Ground, division: Division): StandAlone | null {
+  const items = ground.items
+    .filter(({ item }) => item.place !== "general" && item.payerId === null)
+    .map((priced) => ({ ...priced, placement: placementOf(priced.item, ground) }));
+  const tree = costTree(ground, items);
+  const worst = tree === null ? null : worstGroup(tree, division.ruled);
+  if (worst === null) return null;
+  const excess = toCents(roundDiv(worst.excess, worst.denominator));
+  if (excess === 0) {
+    return {
+      passes: true,
+      group: [],
+      excess: 0,
+      sentence: `No group of neighbours pays more than mending only the pipe that it uses would cost. ${LEFT_OUT}`,
+    };
+  }
+  const group = worst.members.flatMap((index) => ground.people[index] ?? []);
+  const names = sayList(group.map((person) => person.label));
+  const [pays, uses] = group.length === 1 ? ["pays", "it uses"] : ["together pay", "they use"];
+  return {
+    passes: false,
+    group: group.map((person) => person.key),
+    excess,
+    sentence: `${names} ${pays} ${formatCents(excess)} more than mending only the pipe that ${uses} would cost. ${LEFT_OUT}`,
+  };
+}

@@ -1,0 +1,256 @@
+import { err, ok, type Result } from "../../result.ts";
+import type { Cents } from "../money/cents.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { formatRatio, lcm, ratio } from "../money/ratio.ts";
+import type { Allotment } from "./allotment.ts";
+import type { Ground } from "./ground.ts";
+import type { SumStep } from "./outcome.ts";
+import { type PlacedItem, piecesOf, sayPieceCost, sayPlace, withinTrunk } from "./placing.ts";
+import type { LocatedPlan, Plan } from "./plan.ts";
+
+/** What each person pays, exactly: numerators over one denominator, by the person's index. */
+export interface Tally {
+  readonly numerators: readonly bigint[];
+  readonly denominator: bigint;
+}
+
+/** The steps of the sums, by the person's index. Steps that read alike are one object. */
+export type Steps = SumStep[][];
+
+/** Beyond this many pieces, a step gives the item's sum in one. */
+const PIECES_WRITTEN_OUT = 12;
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Costs by allotment, and under each by the denominator of the piece's cost. */
+type Costs = Map<Allotment, Map<number, bigint>>;
+
+/** Divides placed items under one plan, and writes down how. */
+export function tallyPlaced(
+  items: readonly PlacedItem[],
+  plan: Plan,
+  { ground, steps }: { readonly ground: Ground; readonly steps: Steps | null },
+): Result<Tally, string> {
+  const costs: Costs = new Map();
+  const branches = new Map<string, Allotment | null>();
+  for (const placed of items) {
+    const refusal =
+      placed.placement.kind === "branch"
+        ? addBranch(placed, plan, { costs, branches, steps })
+        : addTrunk(placed, plan, { ground, costs, steps });
+    if (refusal !== null) return err(refusal);
+  }
+  return ok(sumUp(costs, ground.people.length));
+}
+
+/** All of an amount under one allotment. */
+export function tallyWhole(amount: Cents, allotment: Allotment, count: number): Tally {
+  return sumUp(new Map([[allotment, new Map([[1, BigInt(amount)]])]]), count);
+}
+
+/** Several tallies as one. */
+export function addTallies(tallies: readonly Tally[], count: number): Tally {
+  const denominator = tallies.reduce((all, tally) => lcm(all, tally.denominator), 1n);
+  const numerators = Array.from({ length: count }, () => 0n);
+  for (const tally of tallies) {
+    const scale = denominator / tally.denominator;
+    for (const [index, numerator] of tally.numerators.entries()) {
+      if (numerator !== 0n) numerators[index] = (numerators[index] ?? 0n) + numerator * scale;
+    }
+  }
+  return { numerators, denominator };
+}
+
+function addBranch(
+  placed: PlacedItem,
+  plan: Plan,
+  into: {
+    readonly costs: Costs;
+    readonly branches: Map<string, Allotment | null>;
+    readonly steps: Steps | null;
+  },
+): string | null {
+  const { item, amount, placement } = placed;
+  if (placement.kind !== "branch") return null;
+  const known = into.branches.get(placement.tieInId);
+  const allotment = known === undefined ? plan.behind(placement.behind) : known;
+  into.branches.set(placement.tieInId, allotment);
+  if (allotment === null) {
+    return `“${item.title}” is on the branch at ${placement.label}, behind which nobody takes part. Give it a payer of its own.`;
+  }
+  addCost(into.costs, allotment, { amount: BigInt(amount), denominator: 1 });
+  const cost = `branch at ${placement.label}: ${formatCents(amount)}`;
+  writeSteps(into.steps, allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
+  return null;
+}
+
+function addTrunk(
+  placed: PlacedItem,
+  plan: Plan,
+  into: { readonly ground: Ground; readonly costs: Costs; readonly steps: Steps | null },
+): string | null {
+  const { item, amount, placement } = placed;
+  if (plan.kind === "located") {
+    if (placement.kind === "nowhere") return placement.remedy;
+    return placement.kind === "trunk" ? addPieces(placed, placement, { ...into, plan }) : null;
+  }
+  addCost(into.costs, plan.allotment, { amount: BigInt(amount), denominator: 1 });
+  const place = placement.kind === "trunk" ? `${sayPlace(placement.from, placement.to)}: ` : "";
+  const cost = `${place}${formatCents(amount)}`;
+  writeSteps(into.steps, plan.allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
+  return null;
+}
+
+function addPieces(
+  placed: PlacedItem,
+  span: Span,
+  into: {
+    readonly ground: Ground;
+    readonly plan: LocatedPlan;
+    readonly costs: Costs;
+    readonly steps: Steps | null;
+  },
+): string | null {
+  const { item, amount } = placed;
+  const within = withinTrunk(item, span, into.ground.file.line.upperEnd);
+  if (!within.ok) return within.error;
+  const length = span.to - span.from;
+  const pieces = piecesOf(span, into.plan.cuts);
+  const inFull = pieces.length <= PIECES_WRITTEN_OUT;
+  const perPart = ratio(BigInt(amount), BigInt(Math.max(length, 1)));
+  const parts: { readonly piece: Span; readonly allotment: Allotment }[] = [];
+  for (const piece of pieces) {
+    const allotment = into.plan.at(piece.from, piece.to);
+    if (allotment === null) {
+      const place = sayPlace(piece.from, piece.to);
+      return `“${item.title}” lies ${piece.from === piece.to ? place : `on ${place}`}, but ${into.plan.nobody}. ${into.plan.remedy}`;
+    }
+    const part = length === 0 ? 1 : piece.to - piece.from;
+    const cost = { amount: perPart.n * BigInt(part), denominator: Number(perPart.d) };
+    addCost(into.costs, allotment, cost);
+    if (inFull) {
+      writeSteps(into.steps, allotment, {
+        itemId: item.id,
+        cost: sayPieceCost(amount, span, piece),
+        n: cost.amount,
+        d: perPart.d,
+      });
+    }
+    parts.push({ piece, allotment });
+  }
+  if (!inFull && into.steps !== null)
+    writeSums(placed, span, { ...into, steps: into.steps, parts });
+  return null;
+}
+
+/** One step a person, for an item that runs over very many pieces. */
+function writeSums(
+  placed: PlacedItem,
+  span: Span,
+  into: {
+    readonly plan: LocatedPlan;
+    readonly steps: Steps;
+    readonly parts: readonly { readonly piece: Span; readonly allotment: Allotment }[];
+  },
+): void {
+  const { item, amount } = placed;
+  const length = BigInt(span.to - span.from);
+  const start = `${sayPlace(span.from, span.to)}, ${formatCents(amount)} in ${into.parts.length} pieces, each among its own payers`;
+  const seen = new Map<string, SumStep>();
+  const write = (index: number, portion: { readonly n: bigint; readonly d: bigint }) => {
+    const key = `${portion.n}/${portion.d}`;
+    const step = seen.get(key) ?? {
+      itemId: item.id,
+      words: `${start}: ${sayFeet(portion)} of ${sayFeet({ n: length, d: 1n })}`,
+      exact: formatRatio(ratio(BigInt(amount) * portion.n, length * portion.d)),
+    };
+    seen.set(key, step);
+    into.steps[index]?.push(step);
+  };
+  const { portion } = into.plan;
+  if (portion === null) {
+    for (const [index, part] of portionsByPiece(into.parts)) write(index, part);
+    return;
+  }
+  for (const { index } of into.parts[0]?.allotment.members ?? []) {
+    const part = portion(index, span.from, span.to);
+    if (part !== null) write(index, part);
+  }
+}
+
+function sayFeet({ n, d }: { readonly n: bigint; readonly d: bigint }): string {
+  return `${(Number((n * 100n) / d) / 10_000).toFixed(2)} ft`;
+}
+
+function portionsByPiece(
+  parts: readonly { readonly piece: Span; readonly allotment: Allotment }[],
+): ReadonlyMap<number, { readonly n: bigint; readonly d: bigint }> {
+  const sums = new Map<number, { readonly n: bigint; readonly d: bigint }>();
+  for (const { piece, allotment } of parts) {
+    for (const { index, weight } of allotment.members) {
+      const before = sums.get(index) ?? { n: 0n, d: 1n };
+      const length = BigInt(piece.to - piece.from) * weight;
+      sums.set(
+        index,
+        ratio(before.n * allotment.sum + length * before.d, before.d * allotment.sum),
+      );
+    }
+  }
+  return sums;
+}
+
+function addCost(
+  costs: Costs,
+  allotment: Allotment,
+  cost: { readonly amount: bigint; readonly denominator: number },
+): void {
+  const known = costs.get(allotment) ?? new Map<number, bigint>();
+  known.set(cost.denominator, (known.get(cost.denominator) ?? 0n) + cost.amount);
+  costs.set(allotment, known);
+}
+
+/** Writes the step of one piece of cost for each who pays part of it. */
+export function writeSteps(
+  steps: Steps | null,
+  allotment: Allotment,
+  piece: {
+    readonly itemId: string;
+    readonly cost: string;
+    readonly n: bigint;
+    readonly d: bigint;
+  },
+): void {
+  if (steps === null) return;
+  const byWeight = new Map<bigint, SumStep>();
+  for (const { index, weight } of allotment.members) {
+    const step = byWeight.get(weight) ?? {
+      itemId: piece.itemId,
+      words: allotment.words(piece.cost, weight),
+      exact: formatRatio(ratio(piece.n * weight, piece.d * allotment.sum)),
+    };
+    byWeight.set(weight, step);
+    steps[index]?.push(step);
+  }
+}
+
+function sumUp(costs: Costs, count: number): Tally {
+  const ofPieces = [...costs.values()]
+    .flatMap((byDenominator) => [...byDenominator.keys()])
+    .reduce((all, denominator) => lcm(all, BigInt(denominator)), 1n);
+  const ofSums = [...costs.keys()].reduce((all, { sum }) => lcm(all, sum), 1n);
+  const numerators = Array.from({ length: count }, () => 0n);
+  for (const [allotment, byDenominator] of costs) {
+    let cost = 0n;
+    for (const [denominator, amount] of byDenominator) {
+      cost += amount * (ofPieces / BigInt(denominator));
+    }
+    const scaled = cost * (ofSums / allotment.sum);
+    for (const { index, weight } of allotment.members) {
+      numerators[index] = (numerators[index] ?? 0n) + scaled * weight;
+    }
+  }
+  return { numerators, denominator: ofPieces * ofSums };
+}
