@@ -1,0 +1,202 @@
+import { formatFeet } from "../line/station.ts";
+import {
+  type TreeProblem,
+  type TreeProblemReason,
+  type TreeRow,
+  treeProblems,
+} from "../line/tree.ts";
+import type { AxisGap } from "../record/axis.ts";
+import { type AnchorProblem, type AnchorProblemReason, anchorProblems } from "../run/convert.ts";
+import type { TieInPlace } from "../run/sighting.ts";
+import type { EntryPlace } from "../tiein/standing.ts";
+import type { LineFile } from "./line-file.ts";
+import type { Problem } from "./report.ts";
+
+interface ProblemFacts {
+  readonly rows: readonly TreeRow[];
+  readonly places: ReadonlyMap<string, TieInPlace>;
+  readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
+}
+
+/**
+ * Everything in the file that contradicts itself, as sentences that say where to look. Nothing is
+ * mended by guessing, and nothing here stops the rest of the file from being worked out.
+ */
+export function problemsIn(file: LineFile, facts: ProblemFacts): Problem[] {
+  return [
+    ...treeProblems(facts.rows, file.line).map((problem) => treeSentence(problem, file)),
+    ...file.runs.flatMap((run) => runProblems(file, run.id)),
+    ...file.observations.flatMap((_, index) => observationProblems(file, index)),
+    ...spreadProblems(file, facts.places),
+    ...pairingProblems(file),
+    ...entryProblems(file, facts.entryPlaces),
+    ...pointProblems(file),
+  ];
+}
+
+const TREE_WORDS: Record<TreeProblemReason, (name: string, limit: string) => string> = {
+  "blank-id": () => "A tie-in has no id, so nothing can refer to it.",
+  "duplicate-id": (name) => `${name} is in the file twice under one id; only the first counts.`,
+  "missing-parent": (name) => `${name} joins a branch that is not in the file.`,
+  cycle: (name) => `${name} joins a branch that in the end joins ${name} itself.`,
+  "not-a-length": (name) => `The station of ${name} is not a length in feet.`,
+  "below-main": (name) => `${name} lies below the main connection.`,
+  "below-parent": (name, limit) =>
+    `${name} lies below ${limit}, where the branch that it joins begins.`,
+  "beyond-upper-end": (name, limit) => `${name} lies beyond the upper end of the line at ${limit}.`,
+};
+
+function treeSentence({ reason, row, field, limit }: TreeProblem, file: LineFile): Problem {
+  const name = file.tieIns[row]?.label || `Tie-in ${row + 1}`;
+  const sentence = TREE_WORDS[reason](name, limit === null ? "" : formatFeet(limit));
+  return { path: `tieIns.${row}.${field}`, reason, sentence };
+}
+
+const ANCHOR_WORDS: Record<AnchorProblemReason, (run: string) => string> = {
+  "not-a-length": (run) =>
+    `An anchor of ${run} is not a length in feet; until that is mended the run is relative only.`,
+  "below-main": (run) =>
+    `An anchor of ${run} lies below the main connection; until that is mended the run is relative only.`,
+  "anchors-disagree": (run) =>
+    `Two anchors of ${run} give one counter reading two stations; until one goes the run is relative only.`,
+  "anchors-out-of-order": (run) =>
+    `Two anchors of ${run} run against its direction of travel; until that is mended the run is relative only.`,
+  "anchors-stretched": (run) =>
+    `Between two anchors of ${run} the counter and the stations differ by more than a tenth: the stations there are uncertain by half of that.`,
+};
+
+function runProblems(file: LineFile, runId: string): Problem[] {
+  const at = file.runs.findIndex((run) => run.id === runId);
+  const run = file.runs[at];
+  if (!run) return [];
+  const name = run.name || `run ${at + 1}`;
+  const anchors = anchorProblems(run, file.anchors).map((problem) =>
+    anchorSentence(problem, { file, name }),
+  );
+  const gaps = file.gaps.flatMap((gap, index) => {
+    if (gap.runId !== runId || isBetween(gap.toCounter, gap.fromCounter)) return [];
+    const sentence = `A gap of ${name} ends before it begins.`;
+    return [{ path: `gaps.${index}.toCounter`, reason: "ends-before-it-begins", sentence }];
+  });
+  if (run.toCounter === null || isBetween(run.toCounter, run.fromCounter))
+    return [...anchors, ...gaps];
+  const sentence = `${name} ends at a lower counter reading than it begins at.`;
+  const ends = { path: `runs.${at}.toCounter`, reason: "ends-before-it-begins", sentence };
+  return [...anchors, ...gaps, ends];
+}
+
+function isBetween(end: number, start: number): boolean {
+  return end >= start;
+}
+
+function anchorSentence(
+  { reason, anchorId }: AnchorProblem,
+  { file, name }: { file: LineFile; name: string },
+): Problem {
+  const at = file.anchors.findIndex((anchor) => anchor.id === anchorId);
+  return { path: `anchors.${at}.station`, reason, sentence: ANCHOR_WORDS[reason](name) };
+}
+
+function observationProblems(file: LineFile, index: number): Problem[] {
+  const seen = file.observations[index];
+  if (!seen) return [];
+  const found: Problem[] = [];
+  if (!file.runs.some((run) => run.id === seen.runId))
+    found.push({
+      path: `observations.${index}.runId`,
+      reason: "missing-run",
+      sentence: `Observation ${index + 1} belongs to no run in the file.`,
+    });
+  if (seen.tieInId !== null && !file.tieIns.some((tieIn) => tieIn.id === seen.tieInId))
+    found.push({
+      path: `observations.${index}.tieInId`,
+      reason: "missing-tie-in",
+      sentence: `Observation ${index + 1} is a sighting of a tie-in that is not in the file.`,
+    });
+  if (!Number.isSafeInteger(seen.counter))
+    found.push({
+      path: `observations.${index}.counter`,
+      reason: "not-a-length",
+      sentence: `The counter reading of observation ${index + 1} is not a length in feet.`,
+    });
+  return found;
+}
+
+function spreadProblems(file: LineFile, places: ReadonlyMap<string, TieInPlace>): Problem[] {
+  return file.tieIns.flatMap((tieIn, index) => {
+    const spread = places.get(tieIn.id)?.spread ?? 0;
+    if (spread <= 0) return [];
+    const name = tieIn.label || `Tie-in ${index + 1}`;
+    const sentence = `Sightings of ${name} lie ${formatFeet(spread)} farther apart than their runs are uncertain by: one may be another tie-in, or an anchor may be wrong.`;
+    return [{ path: `tieIns.${index}.station`, reason: "sightings-apart", sentence }];
+  });
+}
+
+function pairingProblems(file: LineFile): Problem[] {
+  const taken = new Map<string, string>();
+  return file.pairings.flatMap((pairing, index) => {
+    const entry = file.entries.find((each) => each.id === pairing.entryId);
+    const tieIn = file.tieIns.find((each) => each.id === pairing.tieInId);
+    const path = `pairings.${index}`;
+    if (!entry || !tieIn) {
+      const sentence = "A pairing names an entry or a tie-in that is not in the file.";
+      return [{ path, reason: "pairing-of-nothing", sentence }];
+    }
+    if (pairing.state !== "accepted") return [];
+    const name = entry.label || "An entry";
+    const other = taken.get(entry.id);
+    taken.set(entry.id, tieIn.id);
+    if (other !== undefined && other !== tieIn.id)
+      return [
+        {
+          path,
+          reason: "paired-twice",
+          sentence: `${name} is accepted as two tie-ins; one has to be withdrawn.`,
+        },
+      ];
+    if (entry.propertyId === null || tieIn.propertyId === null) return [];
+    if (entry.propertyId === tieIn.propertyId) return [];
+    return [
+      {
+        path,
+        reason: "two-owners",
+        sentence: `${name} and ${tieIn.label} are accepted as one, but the record and what was settled name two properties.`,
+      },
+    ];
+  });
+}
+
+const AXIS_WORDS: Partial<Record<AxisGap, string>> = {
+  "no-record": "belongs to no record in the file",
+  "beyond-length": "lies beyond the length of the line on its record",
+  "below-main": "has a distance below the main connection",
+  "not-a-length": "has a distance that is not a length in feet",
+};
+
+function entryProblems(file: LineFile, places: ReadonlyMap<string, EntryPlace>): Problem[] {
+  const { upperEnd } = file.line;
+  return file.entries.flatMap((entry, index) => {
+    const place = places.get(entry.id);
+    const name = entry.label || `Entry ${index + 1}`;
+    const path = `entries.${index}.distance`;
+    const words = place?.gap ? AXIS_WORDS[place.gap] : undefined;
+    if (place?.gap && words) return [{ path, reason: place.gap, sentence: `${name} ${words}.` }];
+    const station = place?.station ?? null;
+    if (station === null || upperEnd === null || station <= upperEnd + 500) return [];
+    const sentence = `${name} lies at ${formatFeet(station)}, beyond the upper end of the line at ${formatFeet(upperEnd)}.`;
+    return [{ path, reason: "beyond-upper-end", sentence }];
+  });
+}
+
+function pointProblems(file: LineFile): Problem[] {
+  const { upperEnd } = file.line;
+  return file.points.flatMap((point, index) => {
+    const path = `points.${index}.station`;
+    const what = `The ${point.kind.replaceAll("-", " ")}`;
+    if (point.station < 0)
+      return [{ path, reason: "below-main", sentence: `${what} lies below the main connection.` }];
+    if (upperEnd === null || point.station <= upperEnd) return [];
+    const sentence = `${what} at ${formatFeet(point.station)} lies beyond the upper end of the line at ${formatFeet(upperEnd)}.`;
+    return [{ path, reason: "beyond-upper-end", sentence }];
+  });
+}

@@ -1,0 +1,265 @@
+import { clocksOf } from "../calendar/clocks.ts";
+import type { Day } from "../calendar/day.ts";
+import type { TieIn } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
+import { soundTree, type TreeRow } from "../line/tree.ts";
+import type { RecordMark, SeenMark } from "../reconcile/likeness.ts";
+import { type Reconciliation, reconcile } from "../reconcile/reconcile.ts";
+import { type OnAxis, recordStation } from "../record/axis.ts";
+import { reachFindings } from "../responsibility/reach.ts";
+import { coverageOf, farthestLook } from "../run/coverage.ts";
+import { stationObservations } from "../run/observe.ts";
+import { placeTieIn, sightingsOf, type TieInPlace } from "../run/sighting.ts";
+import { splitOutcomes } from "../split/outcomes.ts";
+import { propertyLabel } from "../split/sharers.ts";
+import { evidenceLevel } from "../tiein/evidence.ts";
+import { holdsOn } from "../tiein/holds.ts";
+import { type Links, linksOf } from "../tiein/links.ts";
+import {
+  type EntryPlace,
+  entryStanding,
+  maybeSanitary,
+  recordName,
+  type StandingFacts,
+  tieInStanding,
+} from "../tiein/standing.ts";
+import type { LineFile } from "./line-file.ts";
+import { problemsIn } from "./problems.ts";
+import type { EntryFinding, Report, StationedObservation, TieInFinding } from "./report.ts";
+
+/**
+ * Every computed answer on one line: stations, standings, evidence, coverage, responsibility,
+ * holds, splits and clocks. The same file and day give the same report. What contradicts itself
+ * in the file is named under `problems`; the rest is worked out without it.
+ */
+export function reportOn(file: LineFile, today: Day): Report {
+  const facts = standingFactsOf(file);
+  const tieIns = file.tieIns.map((tieIn) => tieInFinding(tieIn, { file, facts }));
+  const entries = file.entries.map((entry): EntryFinding => {
+    const place = facts.entryPlaces.get(entry.id);
+    return {
+      entryId: entry.id,
+      recordStation: place?.recordStation ?? null,
+      station: place?.station ?? null,
+      ...entryStanding(entry, facts),
+      tieInId: facts.links.byEntry.get(entry.id)?.tieInId ?? null,
+    };
+  });
+  const { stations, alignment, proposals, coverage, extent } = facts;
+  const sound = soundPart(file, tieIns);
+  const reaches = reachFindings(sound.file, { tieIns: sound.tieIns, extent });
+  const found = { tieIns: sound.tieIns, reaches, extent };
+  const holds = holdsOn(file, { tieIns, entries, proposals, reaches, stations });
+  return {
+    today,
+    problems: problemsIn(file, { ...facts, rows: treeRows(file, facts.places) }),
+    stations,
+    tieIns,
+    entries,
+    alignment,
+    proposals,
+    coverage,
+    reaches,
+    holds,
+    splits: splitOutcomes(sound.file, found),
+    clocks: clocksOf(file, today),
+    extent,
+  };
+}
+
+interface Facts extends StandingFacts, Pick<Reconciliation, "alignment" | "proposals"> {
+  readonly file: LineFile;
+  readonly stations: readonly StationedObservation[];
+  readonly places: ReadonlyMap<string, TieInPlace>;
+  readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
+  readonly links: Links;
+  readonly extent: Cft;
+}
+
+function standingFactsOf(file: LineFile): Facts {
+  const stations = stationObservations(file);
+  const sightings = sightingsOf(file, stations);
+  const places = new Map(
+    file.tieIns.map((tieIn) => [tieIn.id, placeTieIn(tieIn, sightings.get(tieIn.id) ?? [])]),
+  );
+  const axis = axisOf(file);
+  const {
+    alignment,
+    proposals,
+    stations: fittedStations,
+  } = reconcile({
+    entries: recordMarks(file, axis),
+    tieIns: seenMarks(file, places),
+    pairings: knownPairings(file),
+    recordNames: new Map(file.records.map((record) => [record.id, recordName(record)])),
+  });
+  const entryPlaces = new Map(
+    file.entries.map((entry) => {
+      const { station = null, gap = null } = axis.get(entry.id) ?? {};
+      const fittedAt = fittedStations.get(entry.id) ?? station;
+      return [entry.id, { recordStation: station, station: fittedAt, gap }];
+    }),
+  );
+  const extent = extentOf(file, { places, entryPlaces, stations });
+  return {
+    file,
+    stations,
+    places,
+    entryPlaces,
+    links: linksOf(knownPairings(file), proposals),
+    alignment,
+    proposals,
+    coverage: coverageOf(file, extent),
+    extent,
+  };
+}
+
+function axisOf(file: LineFile): Map<string, OnAxis> {
+  const records = new Map(file.records.map((record) => [record.id, record]));
+  return new Map(
+    file.entries.map((entry) => [
+      entry.id,
+      recordStation(entry, records.get(entry.recordId) ?? null, file.line.upperEnd),
+    ]),
+  );
+}
+
+function recordMarks(file: LineFile, axis: ReadonlyMap<string, OnAxis>): RecordMark[] {
+  return file.entries.flatMap((entry) => {
+    const station = axis.get(entry.id)?.station ?? null;
+    const { id: entryId, recordId, side, diameter, material, fitting, propertyId } = entry;
+    return station === null
+      ? []
+      : [{ entryId, recordId, station, side, diameter, material, fitting, propertyId }];
+  });
+}
+
+function seenMarks(file: LineFile, places: ReadonlyMap<string, TieInPlace>): SeenMark[] {
+  return file.tieIns.filter(maybeSanitary).flatMap((tieIn) => {
+    const place = places.get(tieIn.id);
+    if (!place || place.station === null) return [];
+    const { id: tieInId, diameter, material, fitting, propertyId } = tieIn;
+    const { station, uncertainty, side } = place;
+    return [
+      {
+        tieInId,
+        station,
+        uncertainty: uncertainty ?? 0,
+        side,
+        diameter,
+        material,
+        fitting,
+        propertyId,
+      },
+    ];
+  });
+}
+
+/** Pairings of entries and tie-ins that are in the file; the others are problems. */
+function knownPairings(file: LineFile): LineFile["pairings"] {
+  const entries = new Set(file.entries.map((entry) => entry.id));
+  const tieIns = new Set(file.tieIns.map((tieIn) => tieIn.id));
+  return file.pairings.filter(
+    (pairing) => entries.has(pairing.entryId) && tieIns.has(pairing.tieInId),
+  );
+}
+
+/** The trunk's end, or the farthest thing on it while nobody knows where it ends. */
+function extentOf(
+  file: LineFile,
+  { places, entryPlaces, stations }: Pick<Facts, "places" | "entryPlaces" | "stations">,
+): Cft {
+  const onTrunk = file.tieIns
+    .filter((tieIn) => tieIn.parentId === null)
+    .flatMap((tieIn) => places.get(tieIn.id)?.station ?? []);
+  const { upperEnd } = file.line;
+  if (upperEnd !== null && upperEnd > 0) return Math.max(upperEnd, ...lengths(onTrunk));
+  const other = [
+    ...file.points.map((point) => point.station),
+    ...[...entryPlaces.values()].flatMap(({ station }) => station ?? []),
+    ...stations.flatMap(({ station, toStation }) => [station ?? 0, toStation ?? 0]),
+    farthestLook(file),
+  ];
+  return Math.max(0, ...lengths(onTrunk), ...lengths(other));
+}
+
+function lengths(stations: readonly Cft[]): Cft[] {
+  return stations.filter((station) => Number.isSafeInteger(station));
+}
+
+function tieInFinding(
+  tieIn: TieIn,
+  { file, facts }: { file: LineFile; facts: Facts },
+): TieInFinding {
+  const place = facts.places.get(tieIn.id) ?? placeTieIn(tieIn, []);
+  const link = facts.links.byTieIn.get(tieIn.id);
+  const entry = file.entries.find((each) => each.id === link?.entryId);
+  const evidence = evidenceLevel(tieIn, file.tests, {
+    recordPropertyId: entry?.propertyId ?? null,
+    nearbyPropertyIds: nearbyProperties(file, place.station),
+    nameOf: (propertyId) => nameOf(file, propertyId),
+  });
+  const sure = link?.accepted || (link?.proposal?.band === "same" && !link.proposal.nearTie);
+  return {
+    tieIn,
+    station: place.station,
+    uncertainty: place.uncertainty,
+    side: place.side,
+    sightings: place.sightings,
+    ...tieInStanding(tieIn, facts),
+    entryId: link?.entryId ?? null,
+    propertyId: tieIn.propertyId ?? (sure ? (entry?.propertyId ?? null) : null),
+    level: evidence.level,
+    levelReason: evidence.reason,
+    live: !tieIn.inactive && (tieIn.kind === "building" || tieIn.kind === "unknown"),
+  };
+}
+
+/** Properties that may be on the line without a tie-in of their own, and lots crossed at a station. */
+function nearbyProperties(file: LineFile, station: Cft | null): string[] {
+  const settled = new Set(file.tieIns.map((tieIn) => tieIn.propertyId));
+  const candidates = file.properties.filter(
+    (property) => property.stake === "candidate" && !settled.has(property.id),
+  );
+  const crossed = file.crossings.filter(
+    ({ from, to }) => station !== null && from <= station && station <= to,
+  );
+  return [
+    ...new Set([
+      ...candidates.map((property) => property.id),
+      ...crossed.map((crossing) => crossing.propertyId),
+    ]),
+  ];
+}
+
+function nameOf(file: LineFile, propertyId: string): string {
+  const property = file.properties.find((each) => each.id === propertyId);
+  return property ? propertyLabel(property) : "a property that is not in the file";
+}
+
+function treeRows(file: LineFile, places: ReadonlyMap<string, TieInPlace>): TreeRow[] {
+  return file.tieIns.map((tieIn) => {
+    const place = places.get(tieIn.id);
+    return {
+      id: tieIn.id,
+      parentId: tieIn.parentId,
+      station: place?.station ?? null,
+      uncertainty: place?.uncertainty ?? null,
+    };
+  });
+}
+
+/** The file and findings without tie-ins that hang on nothing or on themselves. */
+function soundPart(
+  file: LineFile,
+  findings: readonly TieInFinding[],
+): { file: LineFile; tieIns: TieInFinding[] } {
+  const { nodes } = soundTree(
+    findings.map(({ tieIn, station }) => ({ id: tieIn.id, parentId: tieIn.parentId, station })),
+  );
+  const tieIns = [...nodes.keys()].flatMap(
+    (id) => findings.find((finding) => finding.tieIn.id === id) ?? [],
+  );
+  const inFileOrder = findings.filter((finding) => tieIns.includes(finding));
+  return { file: { ...file, tieIns: inFileOrder.map((each) => each.tieIn) }, tieIns: inFileOrder };
+}

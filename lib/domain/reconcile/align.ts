@@ -1,0 +1,289 @@
+import type { Cft } from "../line/station.ts";
+import { mismatch, pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
+
+/** Record station → line station: first stretched, then moved. */
+export interface Fit {
+  readonly shift: Cft;
+  /** Parts per million on top of 1. */
+  readonly scale: number;
+}
+
+export interface FitScore extends Fit {
+  /** Entries that find a tie-in within the tolerance. */
+  readonly explained: number;
+  /** Explained pairs, less for distance and unlikeness, less the price of shift and scale. */
+  readonly score: number;
+}
+
+export interface AlignResult {
+  readonly best: FitScore;
+  /** Taking the record as it stands. */
+  readonly plain: FitScore;
+  /** A clearly different fit that explains nearly as much; null where there is none. */
+  readonly rival: FitScore | null;
+}
+
+/** True where the two may be one: not refused, and neither is accepted to be something else. */
+export type MayPair = (entryId: string, tieInId: string) => boolean;
+
+export const PLAIN: Fit = { shift: 0, scale: 0 };
+
+/** How far the search goes: zero points seldom differ by more than a cleanout riser or a wall. */
+export const MAX_SHIFT: Cft = 1_200;
+export const MAX_SCALE = 60_000;
+
+/**
+ * A shift must pay for itself: it has to explain clearly more than no shift does, and at least
+ * three entries; a change of scale clearly more again, at least four, some way apart. So a few
+ * entries never call for one by chance.
+ */
+const PRICE = { shift: 1.5, scale: 1, perFoot: 0.025, perPercent: 0.05 };
+const SUPPORT = { shift: 3, scale: 4, part: 0.4, apart: 2_000 };
+
+/** Fits tried are this fine; the winner is then fitted exactly. */
+const GRID = { shift: 25, scale: 2_500 };
+
+/** From this many entries, so many pairs are enough to find a fit by. */
+const PIVOTS = 24;
+
+/** A rival must differ by more than this at either end to be worth telling. */
+const DIFFERENT: Cft = 250;
+
+/** One record's entries against the tie-ins: a tie-in may stand on several records. */
+interface Field {
+  readonly entries: readonly RecordMark[];
+  readonly tieIns: readonly SeenMark[];
+  /** What pairs lose for being unlike, entry by entry; null where they may not pair. */
+  readonly unlike: readonly (readonly (number | null)[])[];
+  readonly tolerances: readonly Cft[];
+}
+
+interface Matched {
+  readonly entry: RecordMark;
+  readonly tieIn: SeenMark;
+}
+
+/** Where the record's station lies on the line under a fit. */
+export function fitted(station: Cft, { shift, scale }: Fit): Cft {
+  return Math.round(station * (1 + scale / 1_000_000)) + shift;
+}
+
+/**
+ * Finds the shift and the small stretch that best lay the entries on the tie-ins: every fit by one
+ * or two pairs is tried, judged by how many entries it explains within the tolerance and then by
+ * how far they lie off, and the best is fitted to all its pairs. Hundredths of a foot.
+ */
+export function align(
+  entries: readonly RecordMark[],
+  tieIns: readonly SeenMark[],
+  mayPair: MayPair,
+): AlignResult {
+  const fields = fieldsOf(entries, tieIns, mayPair);
+  const plain = judge(fields, PLAIN);
+  const tried = fitsToTry(fields)
+    .map((fit) => judge(fields, fit))
+    .filter((fit) => fit.explained >= 2)
+    .sort((a, b) => b.score - a.score);
+  const best = [plain, ...tried.slice(0, 8).map((fit) => polish(fields, fit))]
+    .filter((fit) => isSupported(entries.length, fit))
+    .reduce((top, fit) => (fit.score > top.score ? fit : top), plain);
+  const stations = entries.map((entry) => entry.station);
+  const ends = [Math.min(...stations), Math.max(...stations)];
+  const rival = tried.find(
+    (fit) => isRival(fit, best) && ends.some((end) => farApart(end, fit, best)),
+  );
+  return { best, plain, rival: rival ? polish(fields, rival) : null };
+}
+
+/** Judges one fit alone, for comparing it with another record's. */
+export function judgeFit(
+  entries: readonly RecordMark[],
+  tieIns: readonly SeenMark[],
+  { fit, mayPair }: { readonly fit: Fit; readonly mayPair: MayPair },
+): FitScore {
+  return judge(fieldsOf(entries, tieIns, mayPair), fit);
+}
+
+function fieldsOf(
+  entries: readonly RecordMark[],
+  tieIns: readonly SeenMark[],
+  mayPair: MayPair,
+): Field[] {
+  return [...new Set(entries.map((entry) => entry.recordId))].map((recordId) =>
+    fieldOf(
+      entries.filter((entry) => entry.recordId === recordId),
+      tieIns,
+      mayPair,
+    ),
+  );
+}
+
+function fieldOf(given: readonly RecordMark[], seen: readonly SeenMark[], mayPair: MayPair): Field {
+  const entries = given.toSorted((a, b) => a.station - b.station);
+  const tieIns = seen.toSorted((a, b) => a.station - b.station);
+  const unlike = entries.map((entry) =>
+    tieIns.map((tieIn) => {
+      const lost = mayPair(entry.entryId, tieIn.tieInId) ? mismatch(entry, tieIn) : null;
+      return lost === null ? null : Math.max(0, lost) * 0.35;
+    }),
+  );
+  const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn.station, tieIn.uncertainty));
+  return { entries, tieIns, unlike, tolerances };
+}
+
+function judge(fields: readonly Field[], fit: Fit): FitScore {
+  const matches = fields.map((field) => match(field, fit));
+  const gain = matches.reduce((sum, each) => sum + each.gain, 0);
+  const explained = matches.reduce((sum, each) => sum + each.pairs.length, 0);
+  return { ...fit, explained, score: gain - priceOf(fit) };
+}
+
+function priceOf({ shift, scale }: Fit): number {
+  const moved = shift === 0 ? 0 : (Math.abs(shift) / 100) * PRICE.perFoot;
+  const stretched = scale === 0 ? 0 : PRICE.scale + (Math.abs(scale) / 10_000) * PRICE.perPercent;
+  return (shift === 0 && scale === 0 ? 0 : PRICE.shift) + moved + stretched;
+}
+
+function isSupported(entries: number, fit: FitScore): boolean {
+  if (fit.shift === 0 && fit.scale === 0) return true;
+  if (Math.abs(fit.shift) > MAX_SHIFT || Math.abs(fit.scale) > MAX_SCALE) return false;
+  const least = fit.scale === 0 ? SUPPORT.shift : SUPPORT.scale;
+  return fit.explained >= least && fit.explained >= entries * SUPPORT.part;
+}
+
+/** Nearly as good, or better but on too little support. */
+function isRival(fit: FitScore, best: FitScore): boolean {
+  return fit.scale === 0 && fit.explained >= best.explained && fit.score > best.score - 1.75;
+}
+
+function farApart(station: Cft, a: Fit, b: Fit): boolean {
+  return Math.abs(fitted(station, a) - fitted(station, b)) > DIFFERENT;
+}
+
+/**
+ * The most gained by pairing in order along the pipe: what lies further up on the record lies
+ * further up in the pipe. (Dynamic programming over both lists.)
+ */
+function match(field: Field, fit: Fit): { gain: number; pairs: Matched[] } {
+  const { entries, tieIns } = field;
+  const width = tieIns.length + 1;
+  const best = new Float64Array((entries.length + 1) * width);
+  const at = (row: number, column: number) => best[row * width + column] ?? 0;
+  const gains = entries.map((_, row) => gainsOf(field, fit, row));
+  for (const [row, own] of gains.entries()) {
+    for (let column = 0; column < tieIns.length; column += 1) {
+      const paired = own[column] ? at(row, column) + (own[column] ?? 0) : 0;
+      best[(row + 1) * width + column + 1] = Math.max(
+        paired,
+        at(row, column + 1),
+        at(row + 1, column),
+      );
+    }
+  }
+  return { gain: at(entries.length, tieIns.length), pairs: trace(field, gains, at) };
+}
+
+function trace(
+  { entries, tieIns }: Field,
+  gains: readonly (readonly number[])[],
+  at: (row: number, column: number) => number,
+): Matched[] {
+  const pairs: Matched[] = [];
+  let row = entries.length;
+  let column = tieIns.length;
+  while (row > 0 && column > 0) {
+    const here = at(row, column);
+    const entry = entries[row - 1];
+    const tieIn = tieIns[column - 1];
+    const gain = gains[row - 1]?.[column - 1] ?? 0;
+    if (here === at(row - 1, column)) row -= 1;
+    else if (here === at(row, column - 1)) column -= 1;
+    else {
+      if (entry && tieIn && gain > 0) pairs.push({ entry, tieIn });
+      row -= 1;
+      column -= 1;
+    }
+  }
+  return pairs;
+}
+
+/** What one entry gains by each tie-in under a fit: up to 1; 0 beyond the tolerance. */
+function gainsOf(field: Field, fit: Fit, row: number): number[] {
+  const station = fitted(field.entries[row]?.station ?? 0, fit);
+  return field.tieIns.map((tieIn, column) => {
+    const off = Math.abs(tieIn.station - station);
+    const tolerance = field.tolerances[column] ?? 0;
+    const unlike = field.unlike[row]?.[column] ?? null;
+    if (unlike === null || off > tolerance) return 0;
+    return Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - unlike);
+  });
+}
+
+/** Fits by one pair (a shift) and by two pairs far enough apart (shift and scale), each once. */
+function fitsToTry(fields: readonly Field[]): Fit[] {
+  const fits = new Map<string, Fit>();
+  const add = (shift: number, scale: number) => {
+    if (Math.abs(shift) > MAX_SHIFT || Math.abs(scale) > MAX_SCALE) return;
+    const key = `${Math.round(shift / GRID.shift)}/${Math.round(scale / GRID.scale)}`;
+    if (!fits.has(key)) fits.set(key, { shift: Math.round(shift), scale: Math.round(scale) });
+  };
+  for (const field of fields) {
+    const pairs = pivotPairs(field);
+    for (const { entry, tieIn } of pairs) add(tieIn.station - entry.station, 0);
+    for (const low of pairs) for (const high of pairs) addByTwo(low, high, add);
+  }
+  return [...fits.values()];
+}
+
+function addByTwo(low: Matched, high: Matched, add: (shift: number, scale: number) => void): void {
+  const apart = high.entry.station - low.entry.station;
+  if (apart < SUPPORT.apart) return;
+  const scale = (high.tieIn.station - low.tieIn.station) / apart - 1;
+  add(low.tieIn.station - low.entry.station * (1 + scale), scale * 1_000_000);
+}
+
+function pivotPairs({ entries, tieIns, unlike }: Field): Matched[] {
+  const every = Math.max(1, entries.length / PIVOTS);
+  const rows = new Set(entries.map((_, row) => Math.floor(Math.floor(row / every) * every)));
+  return entries.flatMap((entry, row) => {
+    if (!rows.has(row)) return [];
+    const reach = MAX_SHIFT + (entry.station * MAX_SCALE) / 1_000_000;
+    return tieIns.flatMap((tieIn, column) => {
+      const may = (unlike[row]?.[column] ?? null) !== null;
+      return may && Math.abs(tieIn.station - entry.station) <= reach ? [{ entry, tieIn }] : [];
+    });
+  });
+}
+
+/** Fits a fit to all the pairs that it explains, as long as that makes it better. */
+function polish(fields: readonly Field[], first: FitScore): FitScore {
+  let best = first;
+  for (let round = 0; round < 4; round += 1) {
+    const { shift, scale } = best;
+    const pairs = fields.flatMap((field) => match(field, { shift, scale }).pairs);
+    const next = judge(fields, best.scale === 0 ? meanShift(pairs) : leastSquares(pairs));
+    if (next.score <= best.score) return best;
+    best = next;
+  }
+  return best;
+}
+
+function meanShift(pairs: readonly Matched[]): Fit {
+  const sum = pairs.reduce((total, { entry, tieIn }) => total + tieIn.station - entry.station, 0);
+  return { shift: Math.round(sum / Math.max(pairs.length, 1)), scale: 0 };
+}
+
+function leastSquares(pairs: readonly Matched[]): Fit {
+  const count = Math.max(pairs.length, 1);
+  const x = pairs.reduce((sum, { entry }) => sum + entry.station, 0) / count;
+  const y = pairs.reduce((sum, { tieIn }) => sum + tieIn.station, 0) / count;
+  let over = 0;
+  let under = 0;
+  for (const { entry, tieIn } of pairs) {
+    over += (entry.station - x) * (tieIn.station - y);
+    under += (entry.station - x) ** 2;
+  }
+  if (under === 0) return meanShift(pairs);
+  const scale = Math.round((over / under - 1) * 1_000_000);
+  return { shift: Math.round(y - x * (1 + scale / 1_000_000)), scale };
+}

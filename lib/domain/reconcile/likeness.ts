@@ -1,0 +1,93 @@
+import type { Fitting, Material, Side } from "../line/line.ts";
+import { type Cft, formatFeet } from "../line/station.ts";
+import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "../line/words.ts";
+import { counterTolerance } from "../run/convert.ts";
+import { sidesAgree, together } from "../run/sighting.ts";
+
+/** What both a record entry and a tie-in say of themselves. */
+export interface Traits {
+  readonly side: Side;
+  /** Inches. */
+  readonly diameter: number | null;
+  readonly material: Material;
+  readonly fitting: Fitting;
+  /** Whose it is, where that is known. */
+  readonly propertyId: string | null;
+}
+
+/** An entry on the line's axis, as its record has it. */
+export interface RecordMark extends Traits {
+  readonly entryId: string;
+  readonly recordId: string;
+  readonly station: Cft;
+}
+
+/** A tie-in that has a station. */
+export interface SeenMark extends Traits {
+  readonly tieInId: string;
+  readonly station: Cft;
+  readonly uncertainty: Cft;
+}
+
+/** Beyond this, a person has to say why two things are one. */
+export const LIKELY_LIMIT: Cft = 500;
+
+/**
+ * How far apart two readings of one thing may lie: the larger of 1 ft and 0.5 % of the station for
+ * the record, together with what the camera's station is uncertain by.
+ */
+export function pairTolerance(station: Cft, uncertainty: Cft): Cft {
+  return together(counterTolerance(station), uncertainty);
+}
+
+/**
+ * What speaks against one thing being the other, apart from distance: 0 for nothing. A wrong side
+ * weighs most, since cards and cameras seldom err there; size, material and fitting may have been
+ * changed since. Null: each is known to be another property's.
+ */
+export function mismatch(a: Traits, b: Traits): number | null {
+  const sameOwner = a.propertyId !== null && a.propertyId === b.propertyId;
+  if (a.propertyId !== null && b.propertyId !== null && !sameOwner) return null;
+  const side = sidesAgree(a.side, b.side) ? 0 : 2;
+  const size = sizesAgree(a.diameter, b.diameter) ? 0 : 0.4;
+  const material = wordsAgree(a.material, b.material) ? 0 : 0.2;
+  const fitting = wordsAgree(a.fitting, b.fitting) ? 0 : 0.1;
+  return side + size + material + fitting - (sameOwner ? 0.5 : 0);
+}
+
+/** The likeness of two things in short sentences, one each for what both sides tell. */
+export function likenessReasons(entry: Traits, tieIn: Traits): string[] {
+  return [
+    ...reason("side", SIDE_WORDS[entry.side], SIDE_WORDS[tieIn.side]),
+    ...reason("size", sizeWords(entry.diameter), sizeWords(tieIn.diameter)),
+    ...reason("material", MATERIAL_WORDS[entry.material], MATERIAL_WORDS[tieIn.material]),
+    ...reason("fitting", FITTING_WORDS[entry.fitting], FITTING_WORDS[tieIn.fitting]),
+    ...(entry.propertyId !== null && entry.propertyId === tieIn.propertyId
+      ? ["The record names the property that the tie-in is settled to belong to."]
+      : []),
+  ];
+}
+
+/** `0.3 ft up the line`: where a tie-in lies from its entry. */
+export function distanceWords(distance: Cft): string {
+  if (distance === 0) return "at the same station";
+  return `${formatFeet(Math.abs(distance))} ${distance > 0 ? "further up" : "further down"}`;
+}
+
+function sizesAgree(a: number | null, b: number | null): boolean {
+  return a === null || b === null || Math.abs(a - b) < 0.75;
+}
+
+function wordsAgree(a: Material | Fitting, b: Material | Fitting): boolean {
+  return a === b || a === "unknown" || b === "unknown";
+}
+
+function sizeWords(diameter: number | null): string {
+  return diameter === null ? "unknown" : `${diameter} in`;
+}
+
+function reason(what: string, recorded: string, seen: string): string[] {
+  if (recorded === "unknown" || seen === "unknown") return [];
+  if (recorded === seen) return [`Same ${what}: ${seen}.`];
+  return [`The ${what} differs: ${recorded} on the record, ${seen} seen.`];
+}

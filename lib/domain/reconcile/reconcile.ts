@@ -1,0 +1,283 @@
+import type { Alignment, ProposedPairing } from "../file/report.ts";
+import { type Cft, formatFeet } from "../line/station.ts";
+import { sidesAgree } from "../run/sighting.ts";
+import {
+  type AlignResult,
+  align,
+  type Fit,
+  fitted,
+  judgeFit,
+  type MayPair,
+  PLAIN,
+} from "./align.ts";
+import { alignmentSentence } from "./alignment-sentence.ts";
+import { assign, type Couple } from "./assign.ts";
+import { type Connection, connectionsOf, type FittedMark } from "./connections.ts";
+import {
+  LIKELY_LIMIT,
+  likenessReasons,
+  mismatch,
+  pairTolerance,
+  type RecordMark,
+  type SeenMark,
+} from "./likeness.ts";
+import type { Band, Pairing } from "./pairing.ts";
+
+/** Everything to be compared: only what has a station, and only what may be a sanitary branch. */
+export interface ReconcileInput {
+  readonly entries: readonly RecordMark[];
+  readonly tieIns: readonly SeenMark[];
+  readonly pairings: readonly Pairing[];
+  /** What to call each record in a sentence, by its id. */
+  readonly recordNames: ReadonlyMap<string, string>;
+}
+
+export interface Reconciliation {
+  /** Null where there is nothing to compare. */
+  readonly alignment: Alignment | null;
+  /** Each entry's station once its record's shift and scale are allowed for. */
+  readonly stations: ReadonlyMap<string, Cft>;
+  readonly proposals: readonly ProposedPairing[];
+}
+
+/**
+ * In units of one tolerance: staying alone costs more than the worst likely pair, two likely pairs
+ * cost more than one same pair and one that stays alone.
+ */
+const COST = { alone: 5, likely: 3.2, clear: 0.7 };
+
+/** Without a property that both name, nothing farther off than this is put to a person. */
+const CONFLICT_LIMIT: Cft = 1_000;
+
+/**
+ * Reconciles record entries with tie-ins: one shift and scale for all records, or a record's own
+ * where that explains two entries more; then the best one-to-one assignment. What a person
+ * accepted is fixed first; what a person refused is not proposed again.
+ */
+export function reconcile(input: ReconcileInput): Reconciliation {
+  const { entries, tieIns } = input;
+  if (entries.length === 0 || tieIns.length === 0)
+    return {
+      alignment: null,
+      stations: new Map(entries.map((entry) => [entry.entryId, entry.station])),
+      proposals: [],
+    };
+  const mayPair = mayPairUnder(input.pairings);
+  const overall = align(entries, tieIns, mayPair);
+  const own = ownFits(input, overall, mayPair);
+  const fittedEntries = entries.map((entry) => ({
+    ...entry,
+    fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall.best),
+  }));
+  const alignment = alignmentOf(input, { overall, own, mayPair });
+  return {
+    alignment,
+    stations: new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation])),
+    proposals: proposalsFor(fittedEntries, input, overall.rival),
+  };
+}
+
+/** Records that need a fit of their own: it explains at least two of their entries more. */
+function ownFits(
+  { entries, tieIns }: ReconcileInput,
+  overall: AlignResult,
+  mayPair: MayPair,
+): Map<string, Fit> {
+  const recordIds = new Set(entries.map((entry) => entry.recordId));
+  if (recordIds.size < 2) return new Map();
+  return new Map(
+    [...recordIds].flatMap((recordId) => {
+      const marks = entries.filter((entry) => entry.recordId === recordId);
+      const own = align(marks, tieIns, mayPair).best;
+      const shared = judgeFit(marks, tieIns, { fit: overall.best, mayPair });
+      return own.explained >= shared.explained + 2 ? [[recordId, own] as const] : [];
+    }),
+  );
+}
+
+function alignmentOf(
+  { entries, tieIns, recordNames }: ReconcileInput,
+  found: { overall: AlignResult; own: ReadonlyMap<string, Fit>; mayPair: MayPair },
+): Alignment {
+  const { overall, own, mayPair } = found;
+  const records = [...new Set(entries.map((entry) => entry.recordId))];
+  const explainedUnder = (fitOf: (recordId: string) => Fit) =>
+    records.reduce((sum, recordId) => {
+      const marks = entries.filter((entry) => entry.recordId === recordId);
+      return sum + judgeFit(marks, tieIns, { fit: fitOf(recordId), mayPair }).explained;
+    }, 0);
+  const explained = explainedUnder((recordId) => own.get(recordId) ?? overall.best);
+  const common = { explained, of: entries.length };
+  const sentence = alignmentSentence({
+    ...common,
+    fit: overall.best,
+    plain: explainedUnder(() => PLAIN),
+    rival: overall.rival,
+    own: [...own].map(([recordId, fit]) => ({ name: recordNames.get(recordId) ?? "", fit })),
+    names: records.map((recordId) => recordNames.get(recordId) ?? ""),
+  });
+  return { shift: overall.best.shift, scale: overall.best.scale, ...common, sentence };
+}
+
+/** Refused pairs may not pair again; accepted ones pair with each other and nothing else does. */
+function mayPairUnder(pairings: readonly Pairing[]): MayPair {
+  const { accepted, refused } = decisions(pairings);
+  const taken = new Set(accepted.values());
+  return (entryId, tieInId) => {
+    const own = accepted.get(entryId);
+    if (own !== undefined) return own === tieInId;
+    return !taken.has(tieInId) && !refused.has(`${entryId} ${tieInId}`);
+  };
+}
+
+function decisions(pairings: readonly Pairing[]): {
+  accepted: Map<string, string>;
+  refused: Set<string>;
+} {
+  const accepted = new Map<string, string>();
+  const refused = new Set<string>();
+  for (const { state, entryId, tieInId } of pairings) {
+    if (state === "accepted") accepted.set(entryId, tieInId);
+    else refused.add(`${entryId} ${tieInId}`);
+  }
+  return { accepted, refused };
+}
+
+interface Placed {
+  readonly connection: Connection;
+  readonly tieIn: SeenMark;
+  readonly nearTie: boolean;
+}
+
+function proposalsFor(
+  entries: readonly FittedMark[],
+  { tieIns, pairings }: ReconcileInput,
+  rival: Fit | null,
+): ProposedPairing[] {
+  const { accepted, refused } = decisions(pairings);
+  const connections = connectionsOf(entries, accepted);
+  const byId = new Map(tieIns.map((tieIn) => [tieIn.tieInId, tieIn]));
+  const fixed = connections.flatMap((connection) => {
+    const tieIn = byId.get(connection.acceptedId ?? "");
+    return tieIn ? [{ connection, tieIn, nearTie: false }] : [];
+  });
+  const taken = new Set(accepted.values());
+  const open = connections.filter((connection) => connection.acceptedId === null);
+  const free = tieIns.filter((tieIn) => !taken.has(tieIn.tieInId));
+  const near = choose(open, free, { costOf: (entry, tieIn) => nearCost(entry, tieIn, refused) });
+  const far = choose(
+    open.filter((connection) => near.every((each) => each.connection !== connection)),
+    free.filter((tieIn) => near.every((each) => each.tieIn !== tieIn)),
+    { costOf: (entry, tieIn) => farCost(entry, tieIn, refused) },
+  );
+  return [...fixed, ...near, ...far].flatMap((placed) =>
+    placed.connection.entries
+      .filter((entry) => !accepted.has(entry.entryId))
+      .filter((entry) => mayPropose(entry, placed.tieIn, refused))
+      .map((entry) => proposal(entry, placed, rivalPoints(entry, placed, { rival, free }))),
+  );
+}
+
+function choose(
+  connections: readonly Connection[],
+  tieIns: readonly SeenMark[],
+  { costOf }: { costOf: (entry: FittedMark, tieIn: SeenMark) => number | null },
+): Placed[] {
+  const couples: Couple[] = [];
+  connections.forEach((connection, left) => {
+    tieIns.forEach((tieIn, right) => {
+      const costs = connection.entries.flatMap((entry) => costOf(entry, tieIn) ?? []);
+      if (costs.length > 0) couples.push({ left, right, cost: Math.min(...costs) });
+    });
+  });
+  return assign(couples, COST).flatMap(({ left, right, nearTie }) => {
+    const connection = connections[left];
+    const tieIn = tieIns[right];
+    return connection && tieIn ? [{ connection, tieIn, nearTie }] : [];
+  });
+}
+
+/** Cost of a pair up to 5 ft apart; null where it is farther off or too unlike. */
+function nearCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): number | null {
+  if (!mayPropose(entry, tieIn, refused)) return null;
+  const off = Math.abs(tieIn.station - entry.fittedStation);
+  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  const limit = Math.max(LIKELY_LIMIT, tolerance);
+  if (off > limit) return null;
+  const away =
+    off <= tolerance
+      ? (off / tolerance) ** 2
+      : COST.likely + (off - tolerance) / Math.max(limit - tolerance, 1);
+  const cost = away + Math.max(-0.5, mismatch(entry, tieIn) ?? 0);
+  return cost < COST.alone ? Math.max(0, cost) : null;
+}
+
+/** Cost of a pair that a person would have to explain; null where nothing speaks for it. */
+function farCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): number | null {
+  if (!mayPropose(entry, tieIn, refused)) return null;
+  const off = Math.abs(tieIn.station - entry.fittedStation);
+  const sameOwner = entry.propertyId !== null && entry.propertyId === tieIn.propertyId;
+  if (!sameOwner && (off > CONFLICT_LIMIT || !sidesAgree(entry.side, tieIn.side))) return null;
+  return Math.min((off / CONFLICT_LIMIT) * 4 - (sameOwner ? 4 : 0) + 4, COST.alone - 0.01);
+}
+
+function mayPropose(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): boolean {
+  return !refused.has(`${entry.entryId} ${tieIn.tieInId}`) && mismatch(entry, tieIn) !== null;
+}
+
+/** True where the other fit would pair the entry with another tie-in. */
+function rivalPoints(
+  entry: FittedMark,
+  placed: Placed,
+  { rival, free }: { rival: Fit | null; free: readonly SeenMark[] },
+): boolean {
+  if (!rival) return false;
+  const station = fitted(entry.station, rival);
+  return free.some(
+    (tieIn) =>
+      tieIn !== placed.tieIn &&
+      sidesAgree(tieIn.side, entry.side) &&
+      Math.abs(tieIn.station - station) <= pairTolerance(tieIn.station, tieIn.uncertainty),
+  );
+}
+
+function proposal(entry: FittedMark, placed: Placed, rivalled: boolean): ProposedPairing {
+  const { tieIn, nearTie } = placed;
+  const distance = tieIn.station - entry.fittedStation;
+  const rawDistance = tieIn.station - entry.station;
+  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  const band = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.side, tieIn.side));
+  return {
+    entryId: entry.entryId,
+    tieInId: tieIn.tieInId,
+    distance,
+    rawDistance,
+    tolerance,
+    band,
+    reasons: [
+      distanceReason({ distance, rawDistance, tolerance, band }),
+      ...likenessReasons(entry, tieIn),
+      ...(nearTie || rivalled ? ["Another pairing is nearly as good: a person has to look."] : []),
+    ],
+    nearTie: nearTie || rivalled,
+  };
+}
+
+/** Within the tolerance and not on the other side: same. Up to 5 ft: likely. Beyond: conflict. */
+export function bandOf(off: Cft, tolerance: Cft, sameSide: boolean): Band {
+  if (off <= tolerance && sameSide) return "same";
+  return off <= Math.max(LIKELY_LIMIT, tolerance) ? "likely" : "conflict";
+}
+
+function distanceReason(
+  pair: Pick<ProposedPairing, "distance" | "rawDistance" | "tolerance" | "band">,
+): string {
+  const { distance, rawDistance, tolerance } = pair;
+  const apart = formatFeet(Math.abs(distance));
+  const allowed =
+    distance === rawDistance
+      ? ""
+      : ` once the record's zero and scale are allowed for (${formatFeet(Math.abs(rawDistance))} as written)`;
+  const within = Math.abs(distance) <= tolerance;
+  return `${apart} apart${allowed}; ${within ? "within" : "beyond"} the ${formatFeet(tolerance)} that readings may differ by.`;
+}

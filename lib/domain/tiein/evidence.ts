@@ -1,0 +1,226 @@
+import type { TieIn } from "../line/line.ts";
+import type { EvidenceLevel, TestKind, TieInTest } from "./test.ts";
+
+/** How well it is known whose a tie-in is, for the property that most speaks for. */
+export interface Evidence {
+  readonly level: EvidenceLevel;
+  /** The rule that gave the level, in one sentence with what was seen. */
+  readonly reason: string;
+  /** The property that the evidence points at; null where it points at none. */
+  readonly propertyId: string | null;
+}
+
+/** What is known besides the tests. */
+export interface EvidenceHints {
+  /** Property that a record entry names for this tie-in. */
+  readonly recordPropertyId: string | null;
+  /** Properties that may be on the line and have no tie-in yet, or whose lot is crossed here. */
+  readonly nearbyPropertyIds: readonly string[];
+  readonly nameOf: (propertyId: string) => string;
+}
+
+/** Money may be asked and work on the tie-in done from here on, or with the owner's own word. */
+export const DEMAND_LEVEL: EvidenceLevel = 5;
+
+const NO_HINTS: EvidenceHints = {
+  recordPropertyId: null,
+  nearbyPropertyIds: [],
+  nameOf: (propertyId) => propertyId,
+};
+
+const SEEN_AS: Record<TestKind, string> = {
+  dye: "dye",
+  flow: "water",
+  trace: "a trace",
+  smoke: "smoke",
+  excavation: "digging",
+  statement: "a statement",
+};
+
+/**
+ * The level on the evidence ladder: 6 owner accepted or exposed by digging; 5 dye seen twice, filmed,
+ * other water barred, by two people, and a control address negative; 4 dye or flow seen once;
+ * 3 a trace or smoke points at a property; 2 a record or a statement names one; 1 plausible by
+ * position; 0 unknown. A test that saw nothing lowers nothing: slow pipes, traps and blockages hide
+ * dye. Positive tests at two properties, or a positive control, hold the level at 3.
+ */
+export function evidenceLevel(
+  tieIn: TieIn,
+  tests: readonly TieInTest[],
+  hints: EvidenceHints = NO_HINTS,
+): Evidence {
+  const own = tests.filter((test) => test.tieInId === tieIn.id);
+  const found = strongest(tieIn, own, hints);
+  const weak = own
+    .filter((test) => test.result !== "positive")
+    .map((test) => weakWords(test, hints));
+  return { ...found, reason: [found.reason, ...weak].join(" ") };
+}
+
+/** True where the evidence bears asking a named owner for money, or working on the tie-in. */
+export function bearsDemand(level: EvidenceLevel, ownerAccepted: boolean): boolean {
+  return level >= DEMAND_LEVEL || ownerAccepted;
+}
+
+function strongest(tieIn: TieIn, own: readonly TieInTest[], hints: EvidenceHints): Evidence {
+  const positive = own.filter((test) => test.result === "positive" && test.propertyId !== null);
+  return (
+    byOwner(tieIn, hints) ??
+    byDigging(positive, hints) ??
+    byWater(positive, hints) ??
+    byTrace(positive, hints) ??
+    byRecord(tieIn, positive, hints) ??
+    byPosition(own, hints)
+  );
+}
+
+function byOwner(tieIn: TieIn, { nameOf }: EvidenceHints): Evidence | null {
+  if (!tieIn.ownerAccepted) return null;
+  const whose =
+    tieIn.propertyId === null ? "The owner" : `The owner of ${nameOf(tieIn.propertyId)}`;
+  return {
+    level: 6,
+    reason: `${whose} accepted in writing that it is theirs.`,
+    propertyId: tieIn.propertyId,
+  };
+}
+
+function byDigging(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evidence | null {
+  const dug = positive.find((test) => test.kind === "excavation");
+  if (!dug?.propertyId) return null;
+  return {
+    level: 6,
+    reason: `Digging showed that it leads to ${nameOf(dug.propertyId)}.`,
+    propertyId: dug.propertyId,
+  };
+}
+
+function byWater(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evidence | null {
+  const seen = positive.filter((test) => test.kind === "dye" || test.kind === "flow");
+  const [first] = seen;
+  if (!first?.propertyId) return null;
+  const places = [...new Set(seen.flatMap((test) => test.propertyId ?? []))];
+  if (places.length > 1) {
+    const names = places.map(nameOf).join(" and ");
+    return {
+      level: 3,
+      reason: `Tests at ${names} were both seen here: the branch may be shared, so dig or test again.`,
+      propertyId: null,
+    };
+  }
+  const { propertyId } = first;
+  const name = nameOf(propertyId);
+  const failed = seen.find((test) => test.controlResult === "positive");
+  if (failed)
+    return {
+      level: 3,
+      reason: `A test at ${name} was seen here, but so was its control: the test does not tell the two apart.`,
+      propertyId,
+    };
+  const missing = missingForProof(seen);
+  if (missing.length === 0)
+    return {
+      level: 5,
+      reason: `Dye from ${name} was seen here ${timesWords(seen)}, filmed, other water barred, by two people, with a negative control.`,
+      propertyId,
+    };
+  return {
+    level: 4,
+    reason: `${capital(SEEN_AS[first.kind])} from ${name} was seen here; for proof is missing: ${missing.join(", ")}.`,
+    propertyId,
+  };
+}
+
+/** What keeps the dye tests of one property from being proof. */
+function missingForProof(seen: readonly TieInTest[]): string[] {
+  const dye = seen.filter((test) => test.kind === "dye");
+  const good = (want: (test: TieInTest) => boolean) => dye.filter(want).length >= 2;
+  const wants: readonly [boolean, string][] = [
+    [dye.length >= 2, "a second dye test"],
+    [
+      dye.some((test) => test.controlResult === "negative"),
+      "a negative control at another address",
+    ],
+    [dye.length < 2 || good((test) => test.filmed.trim() !== ""), "film of both tests"],
+    [dye.length < 2 || good(hasTwoNames), "two names on both tests"],
+    [dye.length < 2 || good((test) => test.otherWaterBarred), "other water barred in both tests"],
+  ];
+  return wants.flatMap(([there, words]) => (there ? [] : [words]));
+}
+
+function hasTwoNames(test: TieInTest): boolean {
+  const dosed = test.dosedBy.trim().toLowerCase();
+  const watched = test.watchedBy.trim().toLowerCase();
+  return dosed !== "" && watched !== "" && dosed !== watched;
+}
+
+function byTrace(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evidence | null {
+  const traced = positive.find((test) => test.kind === "trace" || test.kind === "smoke");
+  if (!traced?.propertyId) return null;
+  const name = nameOf(traced.propertyId);
+  const reason =
+    traced.kind === "trace"
+      ? `A trace from it points at ${name}.`
+      : `Smoke blown into it showed at ${name}; it can't tell which fixture.`;
+  return { level: 3, reason, propertyId: traced.propertyId };
+}
+
+function byRecord(
+  tieIn: TieIn,
+  positive: readonly TieInTest[],
+  { recordPropertyId, nameOf }: EvidenceHints,
+): Evidence | null {
+  if (recordPropertyId !== null)
+    return {
+      level: 2,
+      reason: `The permit record names ${nameOf(recordPropertyId)}; no test was needed so far.`,
+      propertyId: recordPropertyId,
+    };
+  const said = positive.find((test) => test.kind === "statement");
+  if (said?.propertyId)
+    return {
+      level: 2,
+      reason: `A statement names ${nameOf(said.propertyId)}.`,
+      propertyId: said.propertyId,
+    };
+  if (tieIn.propertyId === null) return null;
+  const by = tieIn.settledBy === "" ? "" : ` by ${tieIn.settledBy}`;
+  return {
+    level: 2,
+    reason: `It was put down to ${nameOf(tieIn.propertyId)}${by}; no test shows it.`,
+    propertyId: tieIn.propertyId,
+  };
+}
+
+function byPosition(
+  own: readonly TieInTest[],
+  { nearbyPropertyIds, nameOf }: EvidenceHints,
+): Evidence {
+  const tried = own.flatMap((test) => test.propertyId ?? []);
+  const places = [...new Set([...nearbyPropertyIds, ...tried])];
+  if (places.length === 0)
+    return { level: 0, reason: "Nothing shows whose it is.", propertyId: null };
+  const names = places.slice(0, 3).map(nameOf).join(", ");
+  const more = places.length > 3 ? ` and ${places.length - 3} more` : "";
+  return {
+    level: 1,
+    reason: `By its position it may be that of ${names}${more}; nothing shows it.`,
+    propertyId: places.length === 1 ? (places[0] ?? null) : null,
+  };
+}
+
+function weakWords(test: TieInTest, { nameOf }: EvidenceHints): string {
+  const where = test.propertyId === null ? "" : ` at ${nameOf(test.propertyId)}`;
+  if (test.result === "inconclusive") return `A ${test.kind} test${where} came to nothing certain.`;
+  const waited = test.waitMinutes === null ? "" : ` in ${test.waitMinutes} minutes`;
+  return `A ${test.kind} test${where} was not seen${waited}: weak evidence, since slow pipes, traps and blockages hide it.`;
+}
+
+function timesWords(seen: readonly TieInTest[]): string {
+  const times = seen.filter((test) => test.kind === "dye").length;
+  return times === 2 ? "twice" : `${times} times`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
