@@ -2,7 +2,7 @@
 
 import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { saveRowsAction } from "#app/lines/[lineId]/rows-action.ts";
-import type { RowTable } from "#lib/exchange/rows.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
 import { formatCell } from "./grid/cell.ts";
 import type { CellCommand } from "./grid/cell-keys.ts";
 import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./grid/column.ts";

@@ -183,10 +183,9 @@ function Joins({ drawing, layout, size }: FigureProps) {
 
 /** A boundary: chain line through the whole drawing. A cleanout or manhole: a riser to the surface. */
 function PointFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
-  const { layout, size, selected, onSelect } = props;
+  const { layout, selected, onSelect } = props;
   const { x, mark } = flag;
-  const lineHeight = (size === "large" ? 15 : 13) + 4;
-  const textY = 6 + (flag.lane + 1) * lineHeight - 5;
+  const textY = 6 + flag.far - 5;
   const riser = mark.label === "cleanout" || mark.label === "manhole";
   const half = mark.label === "manhole" ? 6 : 3;
   return (
@@ -209,10 +208,9 @@ function PointFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
 }
 
 function EntryFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
-  const { layout, selected, onSelect, size } = props;
+  const { layout, selected, onSelect } = props;
   const { x, mark } = flag;
-  const pole = size === "large" ? 22 : 14;
-  const top = layout.pipeTop - pole - (flag.lane + 1) * layout.laneHeight + 3;
+  const top = layout.pipeTop - layout.pole - flag.far + 3;
   return (
     <Chosen mark={mark} selected={selected} onSelect={onSelect}>
       <path
@@ -246,7 +244,7 @@ function TieInFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
   const reach = WYE_REACH[size];
   const thick = large ? 8 : 6;
   const end = bottom + reach;
-  const textTop = bottom + (large ? 22 : 14) + flag.lane * layout.laneHeight;
+  const textTop = bottom + layout.pole + flag.near;
   const loud = mark.loud;
   const spread = (mark.whisker / drawing.extent) * (layout.right - layout.left);
   return (
@@ -261,7 +259,7 @@ function TieInFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
       />
       <path
         className={loud ? styles["loudLine"] : styles["fine"]}
-        d={`M${poleX} ${end + 1}V${textTop + (large ? 29 : 13)}`}
+        d={`M${poleX} ${end + 1}V${textTop + (flag.detail === "" ? 13 : 29)}`}
       />
       {large && spread > 3 ? (
         <path
@@ -276,13 +274,12 @@ function TieInFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
 
 /** A fault cracks through the pipe; a stretch of one runs along its floor. */
 function SeenFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
-  const { layout, drawing, size, selected, onSelect } = props;
+  const { layout, drawing, selected, onSelect } = props;
   const { x, poleX, mark } = flag;
   const { pipeTop, pipeBottom } = layout;
-  const large = size === "large";
   const to = mark.toStation === null ? null : xOf(layout, drawing.extent, mark.toStation);
   const height = pipeBottom - pipeTop;
-  const textTop = pipeBottom + (large ? 22 : 14) + flag.lane * layout.laneHeight;
+  const textTop = pipeBottom + layout.pole + flag.near;
   return (
     <Chosen mark={mark} selected={selected} onSelect={onSelect}>
       {to === null ? (
@@ -298,10 +295,7 @@ function SeenFlag({ flag, ...props }: FigureProps & { readonly flag: Flag }) {
       )}
       {flag.lane < 0 ? null : (
         <>
-          <path
-            className={styles["faint"]}
-            d={`M${poleX} ${pipeBottom + 3}V${textTop + (large ? 29 : 13)}`}
-          />
+          <path className={styles["faint"]} d={`M${poleX} ${pipeBottom + 3}V${textTop + 13}`} />
           <Words x={poleX + 5} y={textTop + 12} flag={flag} quiet />
         </>
       )}

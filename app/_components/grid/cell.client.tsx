@@ -145,6 +145,7 @@ export function Cell(props: CellProps) {
         aria-describedby={problem === null ? undefined : `${id}-problem`}
         {...(isChoice ? comboProps(id, list) : {})}
         inputMode={NUMERIC.has(column.kind) ? "decimal" : undefined}
+        size={1}
         autoComplete="off"
         spellCheck={column.kind === "text"}
         readOnly={readOnly}

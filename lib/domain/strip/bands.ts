@@ -62,7 +62,8 @@ function servedBand(file: LineFile, report: Report): StripBand {
 function servedWords(reach: ReachFinding, names: ReadonlyMap<string, string>): string {
   const known = reach.servedBy.map((id) => names.get(id) ?? "a property");
   const unknown = reach.unknownTieIns.length;
-  return unknown === 0 ? known.join(", ") : [...known, `${unknown} unknown`].join(", ");
+  if (unknown === 0) return known.join(", ");
+  return known.length === 0 ? `${unknown} unknown` : `${known.join(", ")} + ${unknown} unknown`;
 }
 
 function crossedBand(file: LineFile, report: Report): StripBand {

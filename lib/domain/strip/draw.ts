@@ -6,7 +6,7 @@ import { MATERIAL_WORDS } from "../line/words.ts";
 import type { Observation } from "../run/run.ts";
 import { bandsOn } from "./bands.ts";
 import type { StripDrawing, StripJoin, StripMark, StripPipe, StripTopic } from "./drawing.ts";
-import { shortNames } from "./short-name.ts";
+import { streetName } from "./short-name.ts";
 import { FAULT_LABELS, POINT_LABELS, SEEN_LABELS, STANDING_LABELS } from "./words.ts";
 
 const NO_EXTENT: Cft = 1000;
@@ -110,7 +110,7 @@ function entryWord({ standing }: EntryFinding): string {
 
 function tieInMarks(file: LineFile, report: Report): StripMark[] {
   const held = heldSubjects(report);
-  const names = shortNames(file.properties);
+  const names = new Map(file.properties.map((property) => [property.id, streetName(property)]));
   return report.tieIns.flatMap((finding) => {
     const root = rootOf(finding, report);
     const station = root.station;

@@ -17,8 +17,11 @@ export interface Flag {
   /** Where the mark meets the pipe. */
   readonly x: number;
   readonly poleX: number;
-  /** 0 is nearest to the pipe. */
+  /** 0 is nearest to the pipe; -1: marked, not named. */
   readonly lane: number;
+  /** How far its lane begins and ends from the first lane's near edge. */
+  readonly near: number;
+  readonly far: number;
   readonly width: number;
   readonly label: string;
   readonly detail: string;
@@ -47,7 +50,8 @@ export interface StripLayout {
   /** x of station 0, and of the end of the drawing. */
   readonly left: number;
   readonly right: number;
-  readonly laneHeight: number;
+  /** Between the pipe and the first lane. */
+  readonly pole: number;
   readonly pipeTop: number;
   readonly pipeBottom: number;
   readonly points: readonly Flag[];
@@ -63,7 +67,6 @@ export interface StripLayout {
 interface Measures {
   readonly label: number;
   readonly detail: number;
-  readonly lane: number;
   readonly pipe: number;
   readonly marginLeft: number;
   readonly pole: number;
@@ -71,8 +74,8 @@ interface Measures {
 }
 
 const MEASURES: Record<StripSize, Measures> = {
-  large: { label: 15, detail: 13, lane: 38, pipe: 18, marginLeft: 104, pole: 22, ruler: 30 },
-  small: { label: 13, detail: 0, lane: 18, pipe: 12, marginLeft: 56, pole: 14, ruler: 24 },
+  large: { label: 15, detail: 13, pipe: 18, marginLeft: 104, pole: 22, ruler: 30 },
+  small: { label: 13, detail: 0, pipe: 12, marginLeft: 56, pole: 14, ruler: 24 },
 };
 
 /** Mean width of a letter against the size of the type; generous, so that words never touch. */
@@ -101,28 +104,34 @@ export function layStrip(drawing: StripDrawing, frame: StripFrame): StripLayout 
   const x = (station: Cft) => xOf(axis, drawing.extent, station);
   const place = { x, size: frame.size, measures };
   const onPipe = drawing.onPipe.filter((mark) => mark.kind === "fault" || mark.kind === "water");
-  const above = inLanes(drawing.above.map((mark) => flagOf(mark, place)));
-  const below = inLanes([
-    ...drawing.below.map((mark) => flagOf(mark, place)),
-    ...withoutEchoes(
-      onPipe.map((mark) => flagOf(mark, place)),
-      frame.size,
-    ),
-  ]);
+  const above = inLanes(
+    drawing.above.map((mark) => flagOf(mark, place)),
+    measures,
+  );
+  const below = inLanes(
+    [
+      ...drawing.below.map((mark) => flagOf(mark, place)),
+      ...withoutEchoes(
+        onPipe.map((mark) => flagOf({ ...mark, detail: "" }, place)),
+        frame.size,
+      ),
+    ],
+    measures,
+  );
   const points = inLanes(
     drawing.onPipe
       .filter((mark) => mark.kind === "point" || mark.kind === "upper-end")
       .map((mark) => flagOf({ ...mark, detail: "" }, place)),
+    measures,
   );
-  const pointsHeight = lanesIn(points) * (measures.label + 4);
-  const pipeTop = 6 + pointsHeight + lanesIn(above) * measures.lane + measures.pole;
+  const pipeTop = 6 + depthOf(points) + depthOf(above) + measures.pole;
   const pipeBottom = pipeTop + measures.pipe;
-  const rulerY = pipeBottom + measures.pole + lanesIn(below) * measures.lane + 14;
+  const rulerY = pipeBottom + measures.pole + depthOf(below) + 14;
   const laid = bandsOf(drawing, { x, top: rulerY + measures.ruler, size: frame.size });
   return {
     ...axis,
     height: laid.bottom + 2,
-    laneHeight: measures.lane,
+    pole: measures.pole,
     pipeTop,
     pipeBottom,
     points,
@@ -170,18 +179,21 @@ function flagOf(mark: StripMark, { x, size, measures }: Placing): Flag {
     x: at,
     poleX: mark.kind === "tie-in" ? at + WYE_REACH[size] : middle,
     lane: 0,
+    near: 0,
+    far: 0,
     width: widthOf(mark, measures),
     label: mark.label,
     detail: measures.detail === 0 ? "" : mark.detail,
   };
 }
 
-/** The same fault seen by another run is marked, but not named a second time. */
+/** The same fault seen by another run, and water, are marked but not named: bands say the latter. */
 function withoutEchoes(flags: readonly Flag[], size: StripSize): Flag[] {
   const named: Flag[] = [];
   return flags.map((flag) => {
     const echo =
       size === "small" ||
+      flag.mark.kind === "water" ||
       named.some((one) => one.label === flag.label && Math.abs(one.poleX - flag.poleX) < 24);
     if (!echo) named.push(flag);
     return echo ? { ...flag, label: "", detail: "", width: 0 } : flag;
@@ -192,24 +204,38 @@ function withoutEchoes(flags: readonly Flag[], size: StripSize): Flag[] {
  * Lanes from right to left: words reach to the right of their pole, so each flag stands one lane
  * farther out than every flag whose pole they would reach. Then no pole runs through any words.
  */
-function inLanes(flags: readonly Flag[]): Flag[] {
+function inLanes(flags: readonly Flag[], measures: Measures): Flag[] {
   const done: Flag[] = [];
   for (const flag of flags.toSorted((one, other) => other.poleX - one.poleX)) {
-    if (flag.label === "") {
-      done.push({ ...flag, lane: -1 });
-      continue;
-    }
+    const named = flag.label !== "";
     const reached = done.filter(
       (one) => one.lane >= 0 && one.poleX <= flag.poleX + flag.width + GAP,
     );
-    const lane = 1 + Math.max(-1, ...reached.map((one) => one.lane));
+    const lane = named ? 1 + Math.max(-1, ...reached.map((one) => one.lane)) : -1;
     done.push({ ...flag, lane });
   }
-  return done.toReversed();
+  return withDepths(done.toReversed(), measures);
 }
 
-function lanesIn(flags: readonly Flag[]): number {
-  return 1 + Math.max(-1, ...flags.map((flag) => flag.lane));
+/** A lane is as deep as its deepest flag: one line of words, or two. */
+function withDepths(flags: readonly Flag[], measures: Measures): Flag[] {
+  const lanes = 1 + Math.max(-1, ...flags.map((flag) => flag.lane));
+  const edges = [0];
+  for (let lane = 0; lane < lanes; lane += 1) {
+    const here = flags.filter((flag) => flag.lane === lane);
+    const two = here.some((flag) => flag.detail !== "");
+    const depth = measures.label + 5 + (two ? measures.detail + 4 : 0);
+    edges.push((edges[lane] ?? 0) + depth);
+  }
+  return flags.map((flag) => ({
+    ...flag,
+    near: edges[flag.lane] ?? 0,
+    far: edges[flag.lane + 1] ?? 0,
+  }));
+}
+
+function depthOf(flags: readonly Flag[]): number {
+  return Math.max(0, ...flags.filter((flag) => flag.lane >= 0).map((flag) => flag.far));
 }
 
 function bandsOf(

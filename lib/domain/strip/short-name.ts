@@ -1,21 +1,35 @@
 import type { Property } from "../party/party.ts";
 
 /**
- * What a property is called on a drawing: its house number where all stand in one street, else
- * number and street; the unit follows. Without a street, its parcel.
+ * What a property is called where a drawing has little room: its house number alone in the street
+ * where most of them stand, else number and street; the unit follows. Without a street, its parcel.
  */
 export function shortNames(properties: readonly Property[]): ReadonlyMap<string, string> {
-  const streets = new Set(properties.map((property) => streetOf(property)));
-  const oneStreet = streets.size === 1 && !streets.has("");
-  return new Map(properties.map((property) => [property.id, nameOf(property, oneStreet)]));
+  const main = mainStreet(properties);
+  return new Map(properties.map((property) => [property.id, shortName(property, main)]));
 }
 
-function nameOf({ address, parcel }: Property, oneStreet: boolean): string {
-  const number = numberOf(address.street);
-  const street = oneStreet && number !== "" ? number : address.street;
-  const name = street === "" ? parcel : street;
+/** Number, street and unit, as on a letterbox. */
+export function streetName({ address, parcel }: Property): string {
+  const name = address.street === "" ? parcel : address.street;
   if (name === "") return "no address";
-  return address.unit === "" ? name : `${name} ${address.unit}`;
+  return address.unit === "" ? name : `${name}, ${address.unit}`;
+}
+
+function shortName(property: Property, main: string | null): string {
+  const { address } = property;
+  const number = numberOf(address.street);
+  if (number === "" || streetOf(property) !== main) return streetName(property);
+  return address.unit === "" ? number : `${number} ${address.unit}`;
+}
+
+/** The street of more than half of the properties, if there is one. */
+function mainStreet(properties: readonly Property[]): string | null {
+  const streets = properties.map(streetOf).filter((street) => street !== "");
+  const most = streets.find(
+    (street) => streets.filter((one) => one === street).length * 2 > properties.length,
+  );
+  return most ?? null;
 }
 
 function numberOf(street: string): string {
