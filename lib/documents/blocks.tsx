@@ -34,7 +34,7 @@ const styles = StyleSheet.create({
     flexDirection: "row",
     borderBottomWidth: 0.4,
     borderBottomColor: INK.faint,
-    paddingVertical: 3,
+    paddingVertical: 2.5,
   },
   cell: { paddingRight: 8, lineHeight: 1.25 },
   headCell: { paddingRight: 8, color: INK.soft, lineHeight: 1.2 },
@@ -48,6 +48,11 @@ const styles = StyleSheet.create({
   },
   cautionTitle: { fontWeight: 600, lineHeight: 1.3 },
   cautionText: { lineHeight: 1.35 },
+  amount: { marginTop: 2, marginBottom: 9 },
+  amountWords: { color: INK.soft, marginBottom: 1 },
+  amountFigure: { fontSize: 22, fontWeight: 600 },
+  total: { borderBottomWidth: 0 },
+  firstTotal: { borderTopWidth: 0.75, borderTopColor: INK.ink, marginTop: -0.4 },
   strip: { marginTop: 6, marginBottom: 10 },
   caption: { fontSize: 8.5, color: INK.soft, marginTop: 2, lineHeight: 1.3 },
 });
@@ -62,10 +67,33 @@ export function Blocks({
   readonly manner: BlockManner;
   readonly special: (block: LetterBlock) => ReactNode;
 }) {
-  return blocks.map((block, index) => (
+  return groups(blocks).map((group, index) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
-    <Block key={index} block={block} manner={manner} special={special} />
+    <View key={index} wrap={group.length === 1}>
+      {group.map((block, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+        <Block key={place} block={block} manner={manner} special={special} />
+      ))}
+    </View>
   ));
+}
+
+/** A heading stays with what it heads, unless that is so long that it must break itself. */
+function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
+  const done: LetterBlock[][] = [];
+  for (const block of blocks) {
+    const last = done.at(-1);
+    const headed = last?.length === 1 && last[0]?.kind === "heading";
+    if (last && headed && isShort(block)) last.push(block);
+    else done.push([block]);
+  }
+  return done;
+}
+
+function isShort(block: LetterBlock): boolean {
+  if (block.kind === "table") return block.rows.length <= 9;
+  if (block.kind === "list") return block.lines.length <= 7;
+  return block.kind === "paragraph" || block.kind === "amount" || block.kind === "strip";
 }
 
 function Block({
@@ -90,6 +118,13 @@ function Block({
       return <List block={block} manner={manner} />;
     case "table":
       return <Table block={block} manner={manner} />;
+    case "amount":
+      return (
+        <View style={styles.amount} wrap={false}>
+          <Text style={{ ...styles.amountWords, fontSize: manner.size }}>{block.words}</Text>
+          <Text style={styles.amountFigure}>{block.amount}</Text>
+        </View>
+      );
     case "caution":
       return (
         <View style={styles.caution} wrap={false}>
@@ -112,12 +147,12 @@ function List({
   readonly manner: BlockManner;
 }) {
   return (
-    <View style={{ ...styles.list, fontSize: manner.size }}>
+    <View style={styles.list}>
       {block.lines.map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move
         <View key={index} style={styles.point} wrap={false}>
-          <Text style={styles.dash}>–</Text>
-          <Text style={styles.pointText}>{line}</Text>
+          <Text style={{ ...styles.dash, fontSize: manner.size }}>–</Text>
+          <Text style={{ ...styles.pointText, fontSize: manner.size }}>{line}</Text>
         </View>
       ))}
     </View>
@@ -138,6 +173,7 @@ function Table({
       key={column}
       style={{
         ...styles[kind],
+        fontSize: kind === "cell" ? manner.tableSize : manner.tableSize - 0.5,
         ...(block.numeric.includes(column) ? styles.number : {}),
         width: `${shares[column] ?? 0}%`,
         ...(column === shares.length - 1 ? { paddingRight: 0 } : {}),
@@ -148,20 +184,27 @@ function Table({
     </Text>
   );
   return (
-    <View style={{ ...styles.table, fontSize: manner.tableSize }}>
+    <View style={styles.table}>
       {titled && (
-        <View style={{ ...styles.head, fontSize: manner.tableSize - 0.5 }} minPresenceAhead={30}>
+        <View style={styles.head} wrap={false}>
           {block.head.map((title, column) => cell(title, column, "headCell"))}
         </View>
       )}
       {block.rows.map((row, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a table never move
-        <View key={index} style={styles.row} wrap={false}>
+        <View key={index} style={rowStyle(index - block.rows.length + block.totals)} wrap={false}>
           {row.map((text, column) => cell(text, column, "cell"))}
         </View>
       ))}
     </View>
   );
+}
+
+/** `place` counts from the first sum: below 0 it is an ordinary row. */
+function rowStyle(place: number) {
+  if (place < 0) return styles.row;
+  const first = place === 0 ? styles.firstTotal : {};
+  return { ...styles.row, ...styles.total, ...first, fontWeight: 600 as const };
 }
 
 function StripBlock({

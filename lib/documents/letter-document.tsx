@@ -177,10 +177,11 @@ const ending = StyleSheet.create({
   slipHead: { flexDirection: "row", justifyContent: "space-between", marginBottom: 6 },
   slipTitle: { fontSize: 13, fontWeight: 600 },
   slipBy: { fontSize: 10, fontWeight: 600, marginTop: 3 },
-  slipMeta: { fontSize: 9, color: INK.soft, marginBottom: 8, lineHeight: 1.35 },
+  slipMeta: { marginBottom: 8 },
+  slipMetaLine: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
   choice: { flexDirection: "row", marginBottom: 4 },
   box: { width: 17, fontSize: 12 },
-  choiceText: { flex: 1, lineHeight: 1.35 },
+  choiceText: { flex: 1, fontSize: 10.5, lineHeight: 1.35 },
   lines: { flexDirection: "row", marginTop: 20 },
   field: { borderTopWidth: 0.5, borderTopColor: INK.ink, marginRight: 14 },
   fieldLabel: { fontSize: 8, color: INK.soft, marginTop: 2 },
@@ -243,9 +244,12 @@ function Slip({
           {block.returnBy === "" ? "" : frame.slipBy(block.returnBy)}
         </Text>
       </View>
-      <Text style={ending.slipMeta}>
-        {`${frame.slipAbout}: ${letter.subject}, ${letter.reference}\n${frame.slipTo}: ${sendTo}`}
-      </Text>
+      <View style={ending.slipMeta}>
+        <Text
+          style={ending.slipMetaLine}
+        >{`${frame.slipAbout}: ${letter.subject}, ${letter.reference}`}</Text>
+        <Text style={ending.slipMetaLine}>{`${frame.slipTo}: ${sendTo}`}</Text>
+      </View>
       {block.choices.map((choice) => (
         <View key={choice} style={ending.choice}>
           <Text style={ending.box}>☐</Text>

@@ -62,7 +62,7 @@ function tieInTable(facts: LetterFacts): LetterBlock[] {
     .filter((entry) => entry.tieInId === null)
     .toSorted(byStation)
     .map((entry) => entryRow(facts, entry));
-  return table(words.finding.tieInHead, [...seen, ...unseen], [1]);
+  return table(words.finding.tieInHead, [...seen, ...unseen], { numeric: [1] });
 }
 
 function tieInRow({ file, words }: LetterFacts, finding: TieInFinding): string[] {
@@ -166,10 +166,10 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
   return [
     paragraph(opening),
     paragraph(words.inquiry.why(place)),
+    paragraph(words.inquiry.whyMatters),
     ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
     heading(words.inquiry.facts),
     ...askedTable(facts),
-    paragraph(words.inquiry.whyMatters),
     heading(words.inquiry.ask),
     ...list(words.inquiry.asks),
   ];

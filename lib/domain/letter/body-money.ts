@@ -1,3 +1,4 @@
+import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { heading, heldStretches, list, paragraph, table, workLines, workTable } from "./common.ts";
 import { knownOwner, type LetterFacts, otherSharers } from "./facts.ts";
@@ -13,11 +14,11 @@ export function splitBody(facts: LetterFacts): LetterBlock[] {
     paragraph(words.split.opening(place)),
     heading(words.split.yourShare),
     ...shareBlocks(facts),
-    letterStrip(facts, "yours"),
     heading(words.split.rule),
     ...ruleBlocks(facts),
     heading(words.split.steps),
     ...sumBlocks(facts),
+    letterStrip(facts, "yours"),
     heading(words.split.work),
     ...workTable(facts),
     ...answersBlocks(facts),
@@ -31,9 +32,13 @@ export function splitBody(facts: LetterFacts): LetterBlock[] {
 
 function shareBlocks({ words, place, share }: LetterFacts): LetterBlock[] {
   if (share === null) return [paragraph(words.split.noShare(place))];
-  const amount = paragraph(words.split.amount(place, formatCents(share.amount)));
+  const amount = amountBlock(words.split.amount(place), share.amount);
   if (share.recoverable === 0) return [amount];
   return [amount, paragraph(words.split.carried(formatCents(share.recoverable)))];
+}
+
+function amountBlock(words: string, amount: Cents): LetterBlock {
+  return { kind: "amount", words, amount: formatCents(amount) };
 }
 
 function ruleBlocks({ words, split }: LetterFacts): LetterBlock[] {
@@ -83,7 +88,7 @@ function alternativeBlocks(facts: LetterFacts): LetterBlock[] {
   const { split } = facts.words;
   return [
     heading(split.alternatives),
-    ...table(split.alternativesHead, rows, [1]),
+    ...table(split.alternativesHead, rows, { numeric: [1] }),
     paragraph(split.alternativesNote),
   ];
 }
@@ -96,7 +101,8 @@ export function demandBody(facts: LetterFacts): LetterBlock[] {
       ? words.demand.dueOpen
       : `${words.demand.due} ${words.weekday(notice.replyBy)}.`;
   return [
-    paragraph(words.demand.opening(place, formatCents(share?.amount ?? 0))),
+    paragraph(words.demand.opening(place)),
+    amountBlock(words.split.amount(place), share?.amount ?? 0),
     paragraph(due),
     heading(words.demand.basis),
     ...list([...versionLines(facts), ...evidenceLines(facts), consentLine(facts)]),
@@ -151,9 +157,7 @@ export function doneBody(facts: LetterFacts): LetterBlock[] {
       ? []
       : [
           paragraph(words.done.total(formatCents(split.total))),
-          ...(share === null
-            ? []
-            : [paragraph(words.done.share(place, formatCents(share.amount)))]),
+          ...(share === null ? [] : [amountBlock(words.done.share(place), share.amount)]),
         ];
   return [
     paragraph(words.done.opening(place)),

@@ -25,9 +25,9 @@ export function list(lines: readonly string[]): LetterBlock[] {
 export function table(
   head: readonly string[],
   rows: readonly (readonly string[])[],
-  numeric: readonly number[] = [],
+  { numeric = [], totals = 0 }: { numeric?: readonly number[]; totals?: number } = {},
 ): LetterBlock[] {
-  return rows.length === 0 ? [] : [{ kind: "table", head, rows, numeric }];
+  return rows.length === 0 ? [] : [{ kind: "table", head, rows, numeric, totals }];
 }
 
 /** Where a piece of work is, in the reader's language. */
@@ -61,11 +61,10 @@ export function workTable(facts: LetterFacts): LetterBlock[] {
   ]);
   if (rows.length === 0) return [];
   const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
-  return table(
-    words.split.workHead,
-    [...rows, [words.split.total, "", "", formatCents(total)]],
-    [3],
-  );
+  return table(words.split.workHead, [...rows, [words.split.total, "", "", formatCents(total)]], {
+    numeric: [3],
+    totals: 1,
+  });
 }
 
 /** `12.5 ft × $100.00 + 10% markup`: how an item's amount comes about. */

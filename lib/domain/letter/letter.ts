@@ -15,7 +15,11 @@ export type LetterBlock =
       readonly rows: readonly (readonly string[])[];
       /** Column numbers that hold amounts or stations: set right, tabular figures. */
       readonly numeric: readonly number[];
+      /** How many of the last rows are sums of those before. */
+      readonly totals: number;
     }
+  /** The one amount that the letter is about, set large. */
+  | { readonly kind: "amount"; readonly words: string; readonly amount: string }
   | { readonly kind: "caution"; readonly title: string; readonly text: string }
   | { readonly kind: "strip"; readonly drawing: StripDrawing; readonly caption: string }
   | { readonly kind: "answer-slip"; readonly choices: readonly string[]; readonly returnBy: string }

@@ -19,12 +19,14 @@ export function sumBlocks(facts: LetterFacts): LetterBlock[] {
     return [{ kind: "paragraph", text: words.split.stepsMissing }];
   }
   const rows = worked.steps.map((step) => stepRow(facts, step));
+  const sums = sumRows(facts, worked);
   return [
     {
       kind: "table",
       head: words.split.stepsHead,
-      rows: [...rows, ...sumRows(facts, worked)],
+      rows: [...rows, ...sums],
       numeric: [2],
+      totals: sums.length,
     },
     { kind: "paragraph", text: `${words.split.stepsNote} ${words.split.odd}` },
   ];
@@ -46,11 +48,12 @@ function stepWords({ file, notice, words }: LetterFacts, step: SumStep): string 
   return words.split.stepSum(formatCents(amount), String(part.n), String(part.d));
 }
 
+/** The exact sum, and the rounded one where that is another. */
 function sumRows({ words }: LetterFacts, worked: Share): string[][] {
-  return [
-    [words.split.stepsSum, "", formatExactCents(worked.exact)],
-    [words.split.stepsRounded, "", formatCents(worked.amount)],
-  ];
+  const exact = formatExactCents(worked.exact);
+  const amount = formatCents(worked.amount);
+  const sum = [words.split.stepsSum, "", exact];
+  return exact === amount ? [sum] : [sum, [words.split.stepsRounded, "", amount]];
 }
 
 /** What the reader would pay under each other rule that can be worked out. */

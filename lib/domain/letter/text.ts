@@ -39,6 +39,8 @@ function blockLines(block: LetterBlock, letter: Letter, words: LetterWords): str
       return block.lines.flatMap((line) => wrap(line, "- ", "  "));
     case "table":
       return tableLines(block);
+    case "amount":
+      return [`${block.words}: ${block.amount}`];
     case "caution":
       return [`! ${block.title}`, ...wrap(block.text, "  ", "  ")];
     case "strip":

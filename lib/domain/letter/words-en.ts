@@ -267,7 +267,7 @@ export const EN = {
       `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
     neighbour: (place: string) => `${place} lies near this pipe.`,
     seen: "What was seen, when and by whom",
-    runHead: ["Day", "By", "Camera went in at", "Looked at"],
+    runHead: ["Day", "By", "Camera went in at", "Its counter"],
     runOpen: "to the end of the run",
     noRun: "No camera run is on file.",
     tieInHead: ["Mark", "Station", "Side", "Address", "Permit record and camera"],
@@ -378,7 +378,7 @@ export const EN = {
     opening: (place: string) =>
       `This letter proposes how the cost of work on the shared sewer is to be shared, and what share falls to ${place}. You can check every step with pencil and paper. Please tell us whether you agree.`,
     yourShare: "Your share",
-    amount: (place: string, amount: string) => `The proposed share of ${place} is ${amount}.`,
+    amount: (place: string) => `Share of ${place}`,
     noShare: (place: string) => `Under this rule no share falls to ${place}.`,
     rule: "The rule used, and why",
     ruleLine: (title: string, sentence: string) => `${title}. ${sentence}`,
@@ -553,8 +553,8 @@ export const EN = {
   },
 
   demand: {
-    opening: (place: string, amount: string) =>
-      `For the work on the shared sewer, the share of ${place} is ${amount}. We ask you to pay it.`,
+    opening: (place: string) =>
+      `We ask you to pay the share of ${place} in the cost of the work on the shared sewer.`,
     basis: "What it rests on",
     agreed: (day: string, amount: string) => `Your consent of ${day} to pay ${amount} is on file.`,
     notAgreed:
@@ -611,7 +611,7 @@ export const EN = {
     work: "What was done",
     cost: "What it came to",
     total: (amount: string) => `All work together: ${amount}.`,
-    share: (place: string, amount: string) => `Share of ${place}: ${amount}.`,
+    share: (place: string) => `Share of ${place}`,
     papers: "Papers to keep",
     recorded: (title: string, number: string) => `${title}, recorded as ${number}`,
     unrecorded: (title: string) => `${title}, not recorded`,

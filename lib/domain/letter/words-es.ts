@@ -273,7 +273,7 @@ export const ES: LetterWords = {
       `La tubería cruza el terreno de ${place}. Nada de lo visto hasta ahora indica que el edificio la use.`,
     neighbour: (place) => `${place} está cerca de esta tubería.`,
     seen: "Qué se vio, cuándo y quién lo vio",
-    runHead: ["Día", "Quién", "La cámara entró por", "Se miró"],
+    runHead: ["Día", "Quién", "La cámara entró por", "Su contador"],
     runOpen: "hasta el final del recorrido",
     noRun: "No hay ningún recorrido de cámara en el expediente.",
     tieInHead: ["Marca", "Distancia", "Lado", "Dirección", "Registro de permisos y cámara"],
@@ -385,7 +385,7 @@ export const ES: LetterWords = {
     opening: (place) =>
       `Esta carta propone cómo repartir el costo de la obra en el desagüe compartido y qué parte le toca a ${place}. Usted puede comprobar cada paso con lápiz y papel. Díganos, por favor, si está de acuerdo.`,
     yourShare: "Su parte",
-    amount: (place, amount) => `La parte propuesta para ${place} es de ${amount}.`,
+    amount: (place) => `Parte de ${place}`,
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
     ruleLine: (title, sentence) => `${title}. ${sentence}`,
@@ -560,8 +560,8 @@ export const ES: LetterWords = {
   },
 
   demand: {
-    opening: (place, amount) =>
-      `Por la obra en el desagüe compartido, la parte de ${place} es de ${amount}. Le pedimos que la pague.`,
+    opening: (place) =>
+      `Le pedimos que pague la parte de ${place} en el costo de la obra en el desagüe compartido.`,
     basis: "En qué se basa",
     agreed: (day, amount) =>
       `En el expediente está su consentimiento del ${day} para pagar ${amount}.`,
@@ -618,7 +618,7 @@ export const ES: LetterWords = {
     work: "Qué se hizo",
     cost: "Cuánto costó",
     total: (amount) => `Toda la obra junta: ${amount}.`,
-    share: (place, amount) => `Parte de ${place}: ${amount}.`,
+    share: (place) => `Parte de ${place}`,
     papers: "Papeles para guardar",
     recorded: (title, number) => `${title}, registrado con el número ${number}`,
     unrecorded: (title) => `${title}, sin registrar`,
