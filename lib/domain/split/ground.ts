@@ -4,6 +4,7 @@ import type { Cft } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
 import { type RankedAgreement, rankedAgreements } from "../responsibility/agreement-standing.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { stationObservations } from "../run/observe.ts";
 import { itemAmount } from "./item-amount.ts";
 import type { ScopeItem } from "./scope.ts";
 import { pathToTrunk, propertyLabel, type Sharer, sharersOf } from "./sharers.ts";
@@ -45,6 +46,8 @@ export interface Ground {
   readonly items: readonly PricedItem[];
   readonly total: Cents;
   readonly agreements: readonly RankedAgreement[];
+  /** Where the camera saw faults, rising, each place once. */
+  readonly faults: readonly Cft[];
 }
 
 export function groundOf(file: LineFile, found: Found, unknownShares: UnknownShares): Ground {
@@ -68,7 +71,17 @@ export function groundOf(file: LineFile, found: Found, unknownShares: UnknownSha
     items,
     total: items.reduce((sum, { amount }) => sum + amount, 0),
     agreements: rankedAgreements(file),
+    faults: faultStations(file),
   };
+}
+
+/** Where the camera saw faults that have a station, rising, each place once. */
+export function faultStations(file: Pick<LineFile, "runs" | "anchors" | "observations">): Cft[] {
+  const kinds = new Map(file.observations.map((seen) => [seen.id, seen.kind]));
+  const stations = stationObservations(file).flatMap(({ observationId, station }) =>
+    kinds.get(observationId) === "fault" && station !== null ? [station] : [],
+  );
+  return [...new Set(stations)].sort((a, b) => a - b);
 }
 
 /** Properties without a live tie-in: they pay only where an agreement or a payer names them. */

@@ -26,6 +26,7 @@ export interface Share {
 /** A group of neighbours that pays more than mending only its own pipe would cost. */
 export interface StandAlone {
   readonly passes: boolean;
+  /** Property ids, and tie-in ids for owners who are not known; empty where it passes. */
   readonly group: readonly string[];
   readonly excess: Cents;
   readonly sentence: string;

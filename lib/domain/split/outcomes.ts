@@ -1,10 +1,11 @@
 import type { LineFile } from "../file/line-file.ts";
+import type { Cft } from "../line/station.ts";
 import { roundShares } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatRatio, ratio } from "../money/ratio.ts";
 import { basisOf } from "./basis.ts";
 import { type Division, divide } from "./divide.ts";
-import { type Found, type Ground, groundOf } from "./ground.ts";
+import { type Found, faultStations, type Ground, groundOf } from "./ground.ts";
 import { oddCentsWords, tieOrderOf } from "./odd-cents.ts";
 import type { Share, SplitOutcome } from "./outcome.ts";
 import { recoverableOf } from "./recoverable.ts";
@@ -32,12 +33,12 @@ export function splitOutcome(file: LineFile, found: Found, choice: SplitChoice):
 }
 
 /**
- * The parameters of a rule as last chosen. Without a choice: the fault is where the only placed
- * point is, the payer is not chosen, and unknown owners' shares are held apart, so that nobody is
+ * The parameters of a rule as last chosen. Without a choice: the fault is the only one that the
+ * camera saw, or else where the only placed work is a point; the payer is not chosen, and unknown owners' shares are held apart, so that nobody is
  * asked for more than its own until somebody decides otherwise.
  */
 export function presentChoice(
-  file: Pick<LineFile, "splits" | "scope">,
+  file: Pick<LineFile, "splits" | "scope" | "runs" | "anchors" | "observations">,
   rule: SplitRule,
 ): SplitChoice {
   const versions = [...file.splits].sort((a, b) => b.number - a.number);
@@ -48,14 +49,18 @@ export function presentChoice(
   }
   return {
     rule,
-    faultStation: rule === "upstream-of-fault" ? onlyPoint(file) : null,
+    faultStation: rule === "upstream-of-fault" ? onlyFault(file) : null,
     payerId: null,
     unknownShares: versions[0]?.unknownShares ?? "held-apart",
   };
 }
 
-function onlyPoint({ scope }: Pick<LineFile, "scope">): number | null {
-  const placed = scope.filter((item) => item.place === "point" || item.place === "stretch");
+function onlyFault(
+  file: Pick<LineFile, "scope" | "runs" | "anchors" | "observations">,
+): Cft | null {
+  const faults = faultStations(file);
+  if (faults.length > 0) return faults.length === 1 ? (faults[0] ?? null) : null;
+  const placed = file.scope.filter((item) => item.place === "point" || item.place === "stretch");
   const [only] = placed;
   return placed.length === 1 && only?.place === "point" ? only.from : null;
 }

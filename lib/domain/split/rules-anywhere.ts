@@ -78,7 +78,8 @@ function weightsMissing(ground: Ground): string | null {
 export const upstreamOfFaultRule: RuleMaker = (ground, { faultStation }) => {
   const refusal = nobodyKnown(ground) ?? stationsMissing(ground);
   if (refusal !== null) return err(refusal);
-  if (faultStation === null) return err("Enter the station of the fault that is mended.");
+  if (faultStation === null)
+    return err(`Enter the station of the fault that is mended.${seen(ground)}`);
   const above = ground.connected.filter((index) => joinsAbove(ground.people[index], faultStation));
   const note = ` at or above ${formatFeet(faultStation)}`;
   if (above.length > 0) return freePlan(equalAllotment(above, note), equallyBehind(ground));
@@ -90,6 +91,11 @@ export const upstreamOfFaultRule: RuleMaker = (ground, { faultStation }) => {
     `No live tie-in joins at or above ${formatFeet(faultStation)}. Check the station of the fault.`,
   );
 };
+
+function seen({ faults }: Ground): string {
+  if (faults.length === 0) return "";
+  return ` The camera saw faults at ${sayList(faults.map((fault) => formatFeet(fault)))}.`;
+}
 
 function joinsAbove(sharer: Sharer | undefined, station: Cft): boolean {
   return (sharer?.top ?? -1) >= station;

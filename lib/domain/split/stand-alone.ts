@@ -9,7 +9,7 @@ import { placementOf } from "./placing.ts";
 import { sayList } from "./say-list.ts";
 import { worstGroup } from "./worst-group.ts";
 
-const LEFT_OUT = "General work and items with a payer of their own are left out on both sides.";
+const LEFT_OUT = " General work and items with a payer of their own are left out on both sides.";
 
 /**
  * The stand-alone test (no group subsidises another: the core of the cost game): does any group of
@@ -20,6 +20,7 @@ export function standAloneTest(ground: Ground, division: Division): StandAlone |
   const items = ground.items
     .filter(({ item }) => item.place !== "general" && item.payerId === null)
     .map((priced) => ({ ...priced, placement: placementOf(priced.item, ground) }));
+  const note = items.length === ground.items.length ? "" : LEFT_OUT;
   const tree = costTree(ground, items);
   const worst = tree === null ? null : worstGroup(tree, division.ruled);
   if (worst === null) return null;
@@ -29,7 +30,7 @@ export function standAloneTest(ground: Ground, division: Division): StandAlone |
       passes: true,
       group: [],
       excess: 0,
-      sentence: `No group of neighbours pays more than mending only the pipe that it uses would cost. ${LEFT_OUT}`,
+      sentence: `No group of neighbours pays more than mending only the pipe that it uses would cost.${note}`,
     };
   }
   const group = worst.members.flatMap((index) => ground.people[index] ?? []);
@@ -39,6 +40,6 @@ export function standAloneTest(ground: Ground, division: Division): StandAlone |
     passes: false,
     group: group.map((person) => person.key),
     excess,
-    sentence: `${names} ${pays} ${formatCents(excess)} more than mending only the pipe that ${uses} would cost. ${LEFT_OUT}`,
+    sentence: `${names} ${pays} ${formatCents(excess)} more than mending only the pipe that ${uses} would cost.${note}`,
   };
 }

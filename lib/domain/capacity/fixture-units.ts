@@ -1,0 +1,78 @@
+import type { PlumbingCode, TableSource } from "./drain-tables.ts";
+
+export const FIXTURES = [
+  "bathroom-group",
+  "water-closet",
+  "bathtub",
+  "shower",
+  "lavatory",
+  "kitchen-sink",
+  "dishwasher",
+  "clothes-washer",
+  "laundry-sink",
+  "floor-drain",
+] as const;
+export type Fixture = (typeof FIXTURES)[number];
+
+export interface FixtureTable extends TableSource {
+  /** Drainage fixture units of one fixture in private use; null: the table has no such row. */
+  readonly units: Record<Fixture, number | null>;
+}
+
+/** Private use, toilets of 1.6 gallons a flush. */
+export const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
+  ipc: {
+    title: "IPC Table 709.1, private use",
+    edition: "model code, toilets of 1.6 gallons a flush",
+    source: "International Plumbing Code, private-use rows read in a public transcription",
+    certainty: "partly-from-memory",
+    units: {
+      "bathroom-group": 5,
+      "water-closet": 3,
+      bathtub: 2,
+      shower: 2,
+      lavatory: 1,
+      "kitchen-sink": 2,
+      dishwasher: 2,
+      "clothes-washer": 2,
+      "laundry-sink": 2,
+      "floor-drain": 2,
+    },
+  },
+  upc: {
+    title: "UPC Table 702.1, private use",
+    edition: "model code, toilets of 1.6 gallons a flush",
+    source: "Uniform Plumbing Code, read in a public transcription (CaldrOrg/caldr)",
+    certainty: "read-in-a-public-copy",
+    units: {
+      "bathroom-group": null,
+      "water-closet": 3,
+      bathtub: 2,
+      shower: 2,
+      lavatory: 1,
+      "kitchen-sink": 2,
+      dishwasher: 2,
+      "clothes-washer": 3,
+      "laundry-sink": 2,
+      "floor-drain": 2,
+    },
+  },
+};
+
+export type FixtureCounts = Partial<Record<Fixture, number>>;
+
+/**
+ * Drainage fixture units of all fixtures together; null where the code's table has no row for one
+ * of them (the UPC has none for a bathroom group: count its fixtures).
+ */
+export function fixtureUnits(code: PlumbingCode, counts: FixtureCounts): number | null {
+  let sum = 0;
+  for (const fixture of FIXTURES) {
+    const count = counts[fixture] ?? 0;
+    if (count === 0) continue;
+    const units = FIXTURE_UNITS[code].units[fixture];
+    if (units === null) return null;
+    sum += units * count;
+  }
+  return sum;
+}
