@@ -1,0 +1,134 @@
+import { z } from "zod";
+
+// The pieces that shapes are made of. In memory a length is whole hundredths of a foot; in a line
+// file it is feet with at most two decimals. Everything else is the same in both.
+
+/** `memory`: rows of a table as the program holds them. `exchange`: as a line file holds them. */
+export type Use = "memory" | "exchange";
+
+/** Nothing on a private line is this long (19 miles) or costs this much (ten million dollars). */
+const LONGEST = 10_000_000;
+const DEAREST = 1_000_000_000;
+const WORDS_LIMIT = 100_000;
+
+const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/** Whether a text is a day that exists, as `2026-11-25`. */
+export function isDay(text: string): boolean {
+  const [, year, month, day] = (DAY.exec(text) ?? []).map(Number);
+  if (year === undefined || month === undefined || day === undefined) return false;
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
+}
+
+function daysIn(year: number, month: number): number {
+  if (month !== 2) return [4, 6, 9, 11].includes(month) ? 30 : 31;
+  return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
+}
+
+export function fieldsFor(use: Use) {
+  return {
+    /** A row: in a line file, fields that nobody knows are refused, because they are typing errors. */
+    row: <S extends z.ZodRawShape>(shape: S): z.ZodObject<S> =>
+      (use === "exchange" ? z.strictObject(shape) : z.object(shape)) as unknown as z.ZodObject<S>,
+    id: z
+      .string({ error: "Give it an id: any short text" })
+      .min(1, "Give it an id: any short text")
+      .max(200, "An id has at most 200 characters"),
+    ref: (of: string) =>
+      z
+        .string({ error: `Name the ${of} by its id` })
+        .min(1, `Choose the ${of}`)
+        .max(200, "An id has at most 200 characters"),
+    words: z
+      .string({ error: "Write words here, or leave it empty" })
+      .max(WORDS_LIMIT, `Write at most ${WORDS_LIMIT} characters`)
+      .default(""),
+    /** Words that must be there. */
+    name: (what: string) =>
+      z
+        .string({ error: `Write ${what}` })
+        .max(WORDS_LIMIT, `Write at most ${WORDS_LIMIT} characters`)
+        .refine((text) => text.trim() !== "", `Write ${what}`),
+    day: z
+      .string({ error: "Write a day as 2026-11-25" })
+      .refine(isDay, "Write a day that exists, as 2026-11-25")
+      .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
+    instant: z.iso.datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" }),
+    timeOfDay: z
+      .string({ error: "Write a time as 09:40, or leave it empty" })
+      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, "Write a time as 09:40, or leave it empty")
+      .default(""),
+    oneOf: <const V extends readonly [string, ...string[]]>(values: V) =>
+      z.enum(values, { error: `Choose one of: ${values.join(", ")}` }),
+    yesNo: z.boolean({ error: "Say yes or no" }).default(false),
+    /** A place or distance that can't lie below zero. */
+    length: hundredths(use, {
+      least: 0,
+      most: LONGEST,
+      unit: "feet",
+      error: "Write a length in feet from 0 to 100,000, with at most two decimals",
+    }),
+    /** What a counter shows: below zero where the camera was drawn back past its zero. */
+    counter: hundredths(use, {
+      least: -LONGEST,
+      most: LONGEST,
+      unit: "feet",
+      error: "Write the counter's reading in feet, with at most two decimals",
+    }),
+    quantity: hundredths(use, {
+      least: 0,
+      most: 100_000_000,
+      unit: "units",
+      error: "Write a quantity from 0 to 1,000,000, with at most two decimals",
+    }),
+    percent: hundredths(use, {
+      least: 0,
+      most: 10_000,
+      unit: "percent",
+      error: "Write a percentage from 0 to 100, with at most two decimals",
+    }),
+    cents: z
+      .int({ error: "Write an amount in whole cents" })
+      .min(0, "An amount can't be below zero")
+      .max(DEAREST, "An amount can't be above $10,000,000.00")
+      .meta({ description: "Whole US cents" }),
+    inches: z
+      .number({ error: "Write a diameter in inches, for example 6" })
+      .positive("Write a diameter above zero")
+      .max(240, "Write a diameter in inches, at most 240"),
+    clock: z
+      .number({ error: "Write a clock position from 1 to 12; half hours as .5" })
+      .min(1, "Write a clock position from 1 to 12; half hours as .5")
+      .max(12.5, "Write a clock position from 1 to 12; half hours as .5")
+      .multipleOf(0.5, "Write a clock position in whole or half hours, as 9 or 9.5"),
+    whole: (most: number) =>
+      z
+        .int({ error: `Write a whole number from 0 to ${most}` })
+        .min(0, `Write a whole number from 0 to ${most}`)
+        .max(most, `Write a whole number from 0 to ${most}`),
+    amount: (most: number) =>
+      z
+        .number({ error: `Write a number from 0 to ${most}` })
+        .min(0, `Write a number from 0 to ${most}`)
+        .max(most, `Write a number from 0 to ${most}`),
+  };
+}
+
+export type Fields = ReturnType<typeof fieldsFor>;
+
+/** Whole hundredths in memory, a decimal with at most two places in a line file. */
+function hundredths(
+  use: Use,
+  { least, most, unit, error }: { least: number; most: number; unit: string; error: string },
+): z.ZodType<number, number> {
+  const whole = z.int({ error }).min(least, error).max(most, error);
+  if (use === "memory") return whole;
+  return z.codec(
+    z
+      .number({ error })
+      .refine((value) => Math.abs(value * 100 - Math.round(value * 100)) < 1e-6, error)
+      .meta({ description: `In ${unit}, with at most two decimals` }),
+    whole,
+    { decode: (value) => Math.round(value * 100), encode: (value) => value / 100 },
+  );
+}

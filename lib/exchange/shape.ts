@@ -1,0 +1,570 @@
+import type { z } from "zod";
+import {
+  CLOCK_EVENTS,
+  CLOCK_MEANINGS,
+  CLOCK_UNITS,
+  ROLLS,
+} from "#lib/domain/calendar/clock-rule.ts";
+import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import {
+  DELIVERY_METHODS,
+  DELIVERY_OUTCOMES,
+  LETTER_KINDS,
+  NOTICE_STATES,
+  REPLY_KINDS,
+} from "#lib/domain/letter/notice.ts";
+import {
+  EASEMENT_STATES,
+  FITTINGS,
+  MATERIALS,
+  POINT_KINDS,
+  SIDES,
+  TIE_IN_KINDS,
+} from "#lib/domain/line/line.ts";
+import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
+import {
+  INSPECTION_RESULTS,
+  PERMIT_KINDS,
+  PERMIT_STATES,
+  REQUIREMENT_STATES,
+} from "#lib/domain/permit/permit.ts";
+import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
+import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
+import {
+  BOUNDARIES,
+  RULE_PATTERNS,
+  SHARED_RULES,
+  SHEET_KINDS,
+  WORK_KINDS,
+} from "#lib/domain/responsibility/authority.ts";
+import {
+  ANCHOR_KINDS,
+  ANSWERS,
+  DIRECTIONS,
+  FAULTS,
+  OBSCURED_BY,
+  OBSERVATION_KINDS,
+} from "#lib/domain/run/run.ts";
+import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { type Fields, fieldsFor, type Use } from "./field.ts";
+
+// The shape of every part of a line's file. Whatever has a usual value may be left out; whatever is
+// written out again is complete, its fields in the order given here.
+
+/** The parts of a file that are lists of rows. */
+export type ListName = Exclude<keyof LineFile, "line" | "authority">;
+
+type Shapes = { readonly [L in ListName]: z.ZodType<LineFile[L][number]> };
+
+/** The shape of one row of each list of a line's file. */
+export function rowShapes(use: Use) {
+  const f = fieldsFor(use);
+  return {
+    ...peopleShapes(f),
+    ...pipeShapes(f),
+    ...runShapes(f),
+    ...evidenceShapes(f),
+    ...moneyShapes(f),
+    ...letterShapes(f),
+    ...permitShapes(f),
+    uploads: f.row(uploadFields(f)),
+    history: f.row({
+      id: f.id,
+      at: f.instant,
+      by: f.words,
+      action: f.words,
+      sentence: f.words,
+      detail: f.words,
+    }),
+  } satisfies Shapes;
+}
+
+function nullable<T extends z.ZodType>(shape: T) {
+  return shape.nullable().default(null as never);
+}
+
+export function addressShape(f: Fields) {
+  return f.row({ street: f.words, unit: f.words, city: f.words, state: f.words, zip: f.words });
+}
+
+function peopleShapes(f: Fields) {
+  return {
+    properties: f.row({
+      id: f.id,
+      address: f.row({ ...addressShape(f).shape, street: f.name("the street and number") }),
+      parcel: f.words,
+      legalDescription: f.words,
+      stake: f.oneOf(STAKES).default("connected"),
+      weight: nullable(f.amount(1_000_000)),
+      note: f.words,
+    }),
+    units: f.row({
+      id: f.id,
+      propertyId: f.ref("property"),
+      name: f.words,
+      use: f.oneOf(UNIT_USES).default("dwelling"),
+      note: f.words,
+    }),
+    parties: f.row({
+      id: f.id,
+      kind: f.oneOf(PARTY_KINDS).default("person"),
+      name: f.name("a name"),
+      mailing: nullable(addressShape(f)),
+      email: f.words,
+      phone: f.words,
+      language: f.oneOf(LANGUAGES).default("en"),
+      needs: f.words,
+      note: f.words,
+    }),
+    roles: f.row({
+      id: f.id,
+      partyId: f.ref("party"),
+      propertyId: f.ref("property"),
+      role: f.oneOf(PARTY_ROLES),
+      unitId: nullable(f.ref("unit")),
+      capacity: f.words,
+    }),
+  };
+}
+
+function pipeFields(f: Fields) {
+  return {
+    diameter: nullable(f.inches),
+    material: f.oneOf(MATERIALS).default("unknown"),
+    fitting: f.oneOf(FITTINGS).default("unknown"),
+  };
+}
+
+function pipeShapes(f: Fields) {
+  return {
+    points: f.row({
+      id: f.id,
+      kind: f.oneOf(POINT_KINDS),
+      station: f.length,
+      depth: nullable(f.length),
+      note: f.words,
+    }),
+    crossings: f.row({
+      id: f.id,
+      propertyId: f.ref("property"),
+      from: f.length,
+      to: f.length,
+      easement: f.oneOf(EASEMENT_STATES).default("unknown"),
+      recordingNumber: f.words,
+      note: f.words,
+    }),
+    tieIns: f.row({
+      id: f.id,
+      label: f.name("a short name, as T1"),
+      parentId: nullable(f.ref("tie-in that it joins")),
+      station: nullable(f.length),
+      side: f.oneOf(SIDES).default("unknown"),
+      ...pipeFields(f),
+      kind: f.oneOf(TIE_IN_KINDS).default("unknown"),
+      propertyId: nullable(f.ref("property")),
+      inactive: f.yesNo,
+      settledReason: f.words,
+      settledBy: f.words,
+      settledOn: nullable(f.day),
+      ownerAccepted: f.yesNo,
+      note: f.words,
+    }),
+    records: f.row({
+      id: f.id,
+      kind: f.oneOf(RECORD_KINDS).default("card"),
+      title: f.words,
+      number: f.words,
+      dated: f.words,
+      measuredFrom: f.oneOf(MEASURED_FROM).default("main"),
+      length: nullable(f.length),
+      obtainedOn: nullable(f.day),
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+    }),
+    entries: f.row({
+      id: f.id,
+      recordId: f.ref("record"),
+      label: f.words,
+      distance: nullable(f.length),
+      side: f.oneOf(SIDES).default("unknown"),
+      ...pipeFields(f),
+      propertyId: nullable(f.ref("property")),
+      explanation: f.words,
+      explainedBy: f.words,
+      explainedOn: nullable(f.day),
+      note: f.words,
+    }),
+  };
+}
+
+function runShapes(f: Fields) {
+  return {
+    runs: f.row({
+      id: f.id,
+      name: f.words,
+      ranOn: f.day,
+      operator: f.words,
+      accessPoint: f.words,
+      direction: f.oneOf(DIRECTIONS),
+      zeroAt: f.words,
+      fromCounter: f.counter.default(0),
+      toCounter: nullable(f.counter),
+      crossingSeen: f.oneOf(ANSWERS).default("cannot-tell"),
+      uncertainty: nullable(f.length),
+      note: f.words,
+    }),
+    anchors: f.row({
+      id: f.id,
+      runId: f.ref("run"),
+      kind: f.oneOf(ANCHOR_KINDS),
+      counter: f.counter,
+      station: f.length,
+      note: f.words,
+    }),
+    gaps: f.row({
+      id: f.id,
+      runId: f.ref("run"),
+      fromCounter: f.counter,
+      toCounter: f.counter,
+      cause: f.oneOf(OBSCURED_BY),
+      note: f.words,
+    }),
+    observations: f.row({
+      id: f.id,
+      runId: f.ref("run"),
+      kind: f.oneOf(OBSERVATION_KINDS),
+      counter: f.counter,
+      toCounter: nullable(f.counter),
+      clock: nullable(f.clock),
+      fault: nullable(f.oneOf(FAULTS)),
+      material: f.oneOf(MATERIALS).default("unknown"),
+      diameter: nullable(f.inches),
+      fitting: f.oneOf(FITTINGS).default("unknown"),
+      videoSecond: nullable(f.amount(1_000_000)),
+      tieInId: nullable(f.ref("tie-in")),
+      code: f.words,
+      note: f.words,
+    }),
+  };
+}
+
+function evidenceShapes(f: Fields) {
+  return {
+    pairings: f.row({
+      id: f.id,
+      entryId: f.ref("record entry"),
+      tieInId: f.ref("tie-in"),
+      state: f.oneOf(PAIRING_STATES),
+      distance: nullable(f.counter),
+      reason: f.words,
+      decidedBy: f.words,
+      decidedOn: f.day,
+    }),
+    tests: f.row({
+      id: f.id,
+      tieInId: f.ref("tie-in"),
+      propertyId: nullable(f.ref("property")),
+      unitId: nullable(f.ref("unit")),
+      kind: f.oneOf(TEST_KINDS),
+      performedOn: f.day,
+      fixture: f.words,
+      colour: f.words,
+      quantity: f.words,
+      startedAt: f.timeOfDay,
+      firstSeenAt: f.timeOfDay,
+      seenAt: nullable(f.length),
+      waitMinutes: nullable(f.amount(100_000)),
+      filmed: f.words,
+      dosedBy: f.words,
+      watchedBy: f.words,
+      otherWaterBarred: f.yesNo,
+      controlPropertyId: nullable(f.ref("property")),
+      controlResult: f.oneOf(CONTROL_RESULTS).default("not-run"),
+      result: f.oneOf(TEST_RESULTS),
+      note: f.words,
+    }),
+    waivers: f.row({
+      id: f.id,
+      holdKey: f.name("the hold's key"),
+      reason: f.words,
+      by: f.words,
+      on: f.day,
+    }),
+    agreements: f.row({
+      id: f.id,
+      title: f.name("a title"),
+      recordingNumber: f.words,
+      recordedOn: nullable(f.day),
+      fromStation: nullable(f.length),
+      toStation: nullable(f.length),
+      terms: f.words,
+      shares: f
+        .row({ propertyId: f.ref("property"), parts: f.amount(1_000_000) })
+        .array()
+        .default([]),
+    }),
+  };
+}
+
+function moneyShapes(f: Fields) {
+  const choice = {
+    rule: f.oneOf(SPLIT_RULES),
+    faultStation: nullable(f.length),
+    payerId: nullable(f.ref("property")),
+    unknownShares: f.oneOf(UNKNOWN_SHARES).default("held-apart"),
+  };
+  return {
+    scope: f.row({
+      id: f.id,
+      title: f.name("what is to be done"),
+      work: f.oneOf(WORK_KINDS).default("repair"),
+      place: f.oneOf(PLACES),
+      from: nullable(f.length),
+      to: nullable(f.length),
+      tieInId: nullable(f.ref("tie-in")),
+      quantity: f.quantity.default(100),
+      unit: f.words,
+      rate: f.cents,
+      markup: f.percent.default(0),
+      tax: f.percent.default(0),
+      spread: f.oneOf(SPREADS).default("by-placed-cost"),
+      rule: nullable(f.oneOf(SPLIT_RULES)),
+      payerId: nullable(f.ref("property")),
+      allegedCause: f.words,
+      note: f.words,
+    }),
+    splits: f.row({
+      id: f.id,
+      number: f.whole(1_000_000),
+      ...choice,
+      reason: f.words,
+      chosenBy: f.words,
+      chosenOn: f.day,
+      total: f.whole(Number.MAX_SAFE_INTEGER),
+      shares: f
+        .row({
+          propertyId: nullable(f.ref("property")),
+          tieInId: nullable(f.ref("tie-in")),
+          amount: f.whole(Number.MAX_SAFE_INTEGER),
+          recoverable: f.whole(Number.MAX_SAFE_INTEGER).default(0),
+        })
+        .array()
+        .default([]),
+      basis: f.words,
+      sentAt: nullable(f.instant),
+    }),
+  };
+}
+
+function letterShapes(f: Fields) {
+  return {
+    notices: f.row({
+      id: f.id,
+      kind: f.oneOf(LETTER_KINDS),
+      partyId: f.ref("party"),
+      propertyId: nullable(f.ref("property")),
+      tieInId: nullable(f.ref("tie-in")),
+      splitId: nullable(f.ref("split")),
+      language: f.oneOf(LANGUAGES).default("en"),
+      state: f.oneOf(NOTICE_STATES).default("draft"),
+      createdOn: f.day,
+      createdBy: f.words,
+      replyBy: nullable(f.day),
+      ownWords: f.words,
+      frozen: nullable(f.words.unwrap()),
+      frozenHash: nullable(f.words.unwrap()),
+      sentAt: nullable(f.instant),
+      uploadId: nullable(f.ref("stored file")),
+    }),
+    deliveries: f.row({
+      id: f.id,
+      noticeId: f.ref("notice"),
+      method: f.oneOf(DELIVERY_METHODS),
+      sentOn: f.day,
+      by: f.words,
+      tracking: f.words,
+      outcome: f.oneOf(DELIVERY_OUTCOMES).default("on-its-way"),
+      outcomeOn: nullable(f.day),
+      proofUploadId: nullable(f.ref("stored file")),
+      note: f.words,
+    }),
+    replies: f.row({
+      id: f.id,
+      noticeId: f.ref("notice"),
+      kind: f.oneOf(REPLY_KINDS),
+      receivedOn: f.day,
+      takenBy: f.words,
+      words: f.words,
+      uploadId: nullable(f.ref("stored file")),
+    }),
+    consents: f.row({
+      id: f.id,
+      kind: f.oneOf(CONSENT_KINDS),
+      partyId: f.ref("party"),
+      propertyId: f.ref("property"),
+      state: f.oneOf(CONSENT_STATES).default("asked"),
+      stateOn: f.day,
+      splitId: nullable(f.ref("split")),
+      amount: nullable(f.whole(Number.MAX_SAFE_INTEGER)),
+      recordingNumber: f.words,
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+    }),
+  };
+}
+
+function permitShapes(f: Fields) {
+  return {
+    permits: f.row({
+      id: f.id,
+      kind: f.oneOf(PERMIT_KINDS).default("side-sewer"),
+      number: f.words,
+      expiresOn: nullable(f.day),
+      note: f.words,
+    }),
+    permitSteps: f.row({
+      id: f.id,
+      permitId: f.ref("permit"),
+      state: f.oneOf(PERMIT_STATES),
+      on: f.day,
+      by: f.words,
+      note: f.words,
+    }),
+    requirementMarks: f.row({
+      id: f.id,
+      requirementId: f.ref("requirement"),
+      state: f.oneOf(REQUIREMENT_STATES),
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+    }),
+    locateTickets: f.row({
+      id: f.id,
+      number: f.words,
+      calledOn: f.day,
+      workBeginsOn: nullable(f.day),
+      note: f.words,
+    }),
+    inspections: f.row({
+      id: f.id,
+      permitId: f.ref("permit"),
+      title: f.words,
+      bookedFor: f.day,
+      inspector: f.words,
+      result: f.oneOf(INSPECTION_RESULTS).default("booked"),
+      note: f.words,
+    }),
+    events: f.row({ id: f.id, event: f.oneOf(CLOCK_EVENTS), on: f.day, note: f.words }),
+  };
+}
+
+export function uploadFields(f: Fields) {
+  return {
+    id: f.id,
+    name: f.words,
+    type: f.words,
+    bytes: f.whole(Number.MAX_SAFE_INTEGER),
+    sha256: f.name("the SHA-256 of the bytes"),
+    addedBy: f.words,
+    addedAt: f.instant,
+    note: f.words,
+  };
+}
+
+/** The facts about the line itself. */
+export function lineShape(use: Use) {
+  const f = fieldsFor(use);
+  return f.row({
+    id: f.id.default("line"),
+    name: f.name("a name for the line"),
+    town: f.words,
+    openedOn: f.day,
+    closedOn: nullable(f.day),
+    upperEnd: nullable(f.length),
+    material: f.oneOf(MATERIALS).default("unknown"),
+    diameter: nullable(f.inches),
+    mainStation: nullable(f.length),
+    mainNote: f.words,
+    authorityId: nullable(f.ref("authority")),
+    ruleId: nullable(f.ref("rule")),
+    note: f.words,
+  });
+}
+
+/** An authority with everything that it asks for. */
+export function authorityShape(use: Use) {
+  const f = fieldsFor(use);
+  const part = { id: f.id, authorityId: f.ref("authority") };
+  return f.row({
+    id: f.id,
+    name: f.name("the authority's name"),
+    office: f.words,
+    address: addressShape(f).prefault({}),
+    phone: f.words,
+    email: f.words,
+    note: f.words,
+    rules: f
+      .row({
+        ...part,
+        title: f.name("a title"),
+        pattern: f.oneOf(RULE_PATTERNS),
+        boundary: f.oneOf(BOUNDARIES),
+        sharedRule: f.oneOf(SHARED_RULES),
+        citation: f.words,
+        url: f.words,
+        asOf: f.day,
+        note: f.words,
+      })
+      .array()
+      .default([]),
+    requirements: f
+      .row({
+        ...part,
+        sheet: f.oneOf(SHEET_KINDS),
+        title: f.name("a title"),
+        detail: f.words,
+        citation: f.words,
+        asOf: f.day,
+        mandatory: f.yesNo,
+      })
+      .array()
+      .default([]),
+    fees: f
+      .row({
+        ...part,
+        title: f.name("a title"),
+        amount: f.cents,
+        per: f.oneOf(["permit", "connection", "inspection"]),
+        citation: f.words,
+        asOf: f.day,
+      })
+      .array()
+      .default([]),
+    clockRules: f.row(clockRuleFields(f)).array().default([]),
+    holidays: f
+      .row({ ...part, day: f.day, name: f.words })
+      .array()
+      .default([]),
+  });
+}
+
+function clockRuleFields(f: Fields) {
+  return {
+    id: f.id,
+    authorityId: f.ref("authority"),
+    title: f.name("a title"),
+    event: f.oneOf(CLOCK_EVENTS),
+    count: f.whole(10_000),
+    unit: f.oneOf(CLOCK_UNITS),
+    way: f.oneOf(["after", "before"]).default("after"),
+    countsEventDay: f.yesNo,
+    fullDays: f.yesNo,
+    roll: f.oneOf(ROLLS).default("none"),
+    mailDays: f.whole(365).default(0),
+    meaning: f.oneOf(CLOCK_MEANINGS),
+    citation: f.words,
+    asOf: f.day,
+  };
+}

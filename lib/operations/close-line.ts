@@ -1,0 +1,40 @@
+import { updateLine } from "#db/queries/line.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+
+/** Closes the file on a line, with the reason; it stays readable and can be opened again. */
+export function closeLine(
+  act: Act,
+  { lineId, reason }: { readonly lineId: string; readonly reason: string },
+): Result<null, Refusal> {
+  return changeLine(act, { lineId, deed: "work-the-file", action: "close-line" }, ({ line }) => {
+    if (line.closedOn !== null)
+      return refuse("not-in-this-state", "", `The file was closed on ${line.closedOn}`);
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is closed");
+    return ok({
+      value: null,
+      sentence: `Closed the file: ${reason.trim()}`,
+      detail: { closedOn: act.today, reason },
+      write: (db) => updateLine(db, { ...line, closedOn: act.today }),
+    });
+  });
+}
+
+/** Opens a closed file again. */
+export function reopenLine(
+  act: Act,
+  { lineId, reason }: { readonly lineId: string; readonly reason: string },
+): Result<null, Refusal> {
+  return changeLine(act, { lineId, deed: "work-the-file", action: "reopen-line" }, ({ line }) => {
+    if (line.closedOn === null) return refuse("not-in-this-state", "", "The file is open");
+    if (reason.trim() === "")
+      return refuse("missing-value", "reason", "Say why it is opened again");
+    return ok({
+      value: null,
+      sentence: `Opened the file again: ${reason.trim()}`,
+      detail: { reason, closedOn: line.closedOn },
+      write: (db) => updateLine(db, { ...line, closedOn: null }),
+    });
+  });
+}

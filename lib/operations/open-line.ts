@@ -1,0 +1,32 @@
+import { getAuthority } from "#db/queries/authority.ts";
+import { insertLine } from "#db/queries/line.ts";
+import type { LineFacts } from "#lib/domain/line/line.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
+import { lineShape } from "#lib/exchange/shape.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { refuse, tell } from "./change.ts";
+import { parse } from "./parse.ts";
+
+/** Opens the file on a line. Refuses without a name, and an authority that the office does not know. */
+export function openLine(
+  act: Act,
+  input: { readonly name: string; readonly town: string; readonly authorityId: string | null },
+): Result<{ lineId: string }, Refusal> {
+  if (!mayDo(act.actor.role, "work-the-file")) return refuse("not-allowed");
+  const lineId = act.newId();
+  const parsed = parse(lineShape("memory"), { ...input, id: lineId, openedOn: act.today });
+  if (!parsed.ok) return parsed;
+  const line: LineFacts = { ...parsed.value, name: parsed.value.name.trim() };
+  return act.db.transaction(
+    (db) => {
+      if (line.authorityId !== null && getAuthority(db, line.authorityId) === null)
+        return refuse("not-found", "authorityId", "the authority");
+      insertLine(db, line);
+      const sentence = `Opened the file on ${line.name}.`;
+      tell({ ...act, db }, { lineId, action: "open-line", sentence, detail: line });
+      return ok({ lineId });
+    },
+    { behavior: "immediate" },
+  );
+}

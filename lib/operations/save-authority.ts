@@ -1,0 +1,66 @@
+import { getAuthority, putAuthority } from "#db/queries/authority.ts";
+import { listLines } from "#db/queries/line.ts";
+import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import { authorityShape } from "#lib/exchange/shape.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeOffice, refuse } from "./change.ts";
+import { parse } from "./parse.ts";
+
+const PARTS = ["rules", "requirements", "fees", "clockRules", "holidays"] as const;
+
+/**
+ * Saves an authority whole, with its rules, requirements, fees, clock rules and holidays. Refuses to
+ * take away a rule that a line rests on.
+ */
+export function saveAuthority(
+  act: Act,
+  authority: Authority,
+): Result<{ authorityId: string }, Refusal> {
+  const deal = { deed: "run-the-office", action: "save-authority" } as const;
+  return changeOffice(act, deal, (db) => {
+    const parsed = parse(authorityShape("memory"), ownParts(authority));
+    if (!parsed.ok) return parsed;
+    const after: Authority = parsed.value;
+    const twice = idTwice(after);
+    if (twice !== null) return refuse("bad-value", twice, "Two parts have the same id");
+    const kept = new Set(after.rules.map(({ id }) => id));
+    const user = listLines(db).find(
+      (line) => line.authorityId === after.id && line.ruleId !== null && !kept.has(line.ruleId),
+    );
+    if (user) return refuse("in-use", "rules", `The rule is applied on ${user.name}`);
+    const before = getAuthority(db, after.id);
+    const same = JSON.stringify(before) === JSON.stringify(after);
+    return ok({
+      value: { authorityId: after.id },
+      sentence: same ? null : `${before === null ? "Added" : "Changed"} ${after.name}.`,
+      detail: { before, after },
+      write: (one) => putAuthority(one, after),
+    });
+  });
+}
+
+/** Every part belongs to this authority, whatever it said. */
+function ownParts(authority: Authority): Authority {
+  const own = <T extends object>(parts: readonly T[]) =>
+    parts.map((part) => ({ ...part, authorityId: authority.id }));
+  return {
+    ...authority,
+    rules: own(authority.rules),
+    requirements: own(authority.requirements),
+    fees: own(authority.fees),
+    clockRules: own(authority.clockRules),
+    holidays: own(authority.holidays),
+  };
+}
+
+function idTwice(authority: Authority): string | null {
+  for (const name of PARTS) {
+    const seen = new Set<string>();
+    for (const [at, { id }] of authority[name].entries()) {
+      if (seen.has(id)) return `${name}.${at}.id`;
+      seen.add(id);
+    }
+  }
+  return null;
+}

@@ -1,0 +1,49 @@
+import { updateLine } from "#db/queries/line.ts";
+import type { LineFacts } from "#lib/domain/line/line.ts";
+import { lineShape } from "#lib/exchange/shape.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine } from "./change.ts";
+import { parse } from "./parse.ts";
+
+/** Facts of the line that the office types; the rule is chosen and the line closed elsewhere. */
+export type LineFactsTyped = Partial<Omit<LineFacts, "id" | "closedOn" | "authorityId" | "ruleId">>;
+
+const WORDS: Record<keyof LineFactsTyped, string> = {
+  name: "name",
+  town: "town",
+  openedOn: "day of opening",
+  upperEnd: "upper end",
+  material: "material",
+  diameter: "diameter",
+  mainStation: "main station",
+  mainNote: "note on the main",
+  note: "note",
+};
+
+const TYPED = Object.keys(WORDS) as (keyof LineFactsTyped)[];
+
+/** Saves some or all of the facts about the line itself; those that are not named stay. */
+export function saveLine(
+  act: Act,
+  { lineId, facts }: { readonly lineId: string; readonly facts: LineFactsTyped },
+): Result<null, Refusal> {
+  return changeLine(act, { lineId, deed: "work-the-file", action: "save-line" }, ({ line }) => {
+    const typed = Object.fromEntries(
+      TYPED.filter((field) => facts[field] !== undefined).map((field) => [field, facts[field]]),
+    );
+    const parsed = parse(lineShape("memory"), { ...line, ...typed });
+    if (!parsed.ok) return parsed;
+    const after: LineFacts = parsed.value;
+    const changed = TYPED.filter((field) => line[field] !== after[field]);
+    const pick = (from: LineFacts) =>
+      Object.fromEntries(changed.map((field) => [field, from[field]]));
+    const names = changed.map((field) => WORDS[field]).join(", ");
+    return ok({
+      value: null,
+      sentence: changed.length === 0 ? null : `Changed the line's ${names}.`,
+      detail: { before: pick(line), after: pick(after) },
+      write: (db) => updateLine(db, after),
+    });
+  });
+}

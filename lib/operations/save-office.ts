@@ -1,0 +1,23 @@
+import { getOffice, putOffice } from "#db/queries/office.ts";
+import type { Office } from "#lib/domain/file/line-file.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeOffice } from "./change.ts";
+import { OfficeShape } from "./office-shape.ts";
+import { parse } from "./parse.ts";
+
+/** Saves the facts of the office. Refuses a time zone that does not exist. */
+export function saveOffice(act: Act, office: Office): Result<null, Refusal> {
+  return changeOffice(act, { deed: "run-the-office", action: "save-office" }, (db) => {
+    const parsed = parse(OfficeShape, office);
+    if (!parsed.ok) return parsed;
+    const before = getOffice(db);
+    const same = JSON.stringify(before) === JSON.stringify(parsed.value);
+    return ok({
+      value: null,
+      sentence: same ? null : "Changed the facts of the office.",
+      detail: { before, after: parsed.value },
+      write: (one) => putOffice(one, parsed.value),
+    });
+  });
+}

@@ -1,0 +1,178 @@
+import type { Db } from "#db/open.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { countSave, getLastSave, getRevisions } from "#db/queries/revision.ts";
+import { checkReferencesAtEnd, insertRow, removeRow, updateRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import { ROW_SHAPES } from "#lib/exchange/rows.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+import type { Act } from "./act.ts";
+import { tell } from "./change.ts";
+import { type RowChanges, rowChanges, tellChanges } from "./row-changes.ts";
+import { settledElsewhere } from "./row-guard.ts";
+import { followSightings } from "./sightings.ts";
+
+/** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
+export interface CellProblem {
+  readonly row: number;
+  readonly column: string;
+  readonly message: string;
+}
+
+/** Why a table was not saved. Nothing was written. */
+export interface RowsRefusal {
+  readonly reason: "not-allowed" | "changed-meanwhile" | "bad-rows" | "not-found" | "in-use";
+  readonly cells: readonly CellProblem[];
+  /** Who saved it meanwhile; for `in-use`, who names what was to be removed. */
+  readonly by: string;
+  readonly at: string;
+}
+
+interface RowsInput {
+  readonly lineId: string;
+  readonly table: RowTable;
+  /** The revision that the rows were read at. */
+  readonly base: number;
+  readonly rows: readonly unknown[];
+}
+
+const MOST_ROWS = 5_000;
+
+/** What the field enters by itself; all else is office work. */
+const FIELD_TABLES: readonly RowTable[] = ["runs", "anchors", "gaps", "observations", "tests"];
+
+/**
+ * Saves one table of a line whole: rows that are new are added, those that are gone are removed,
+ * the order is kept. Refuses where somebody saved it since `base`, where a cell makes no sense, and
+ * where something else names a row that would be gone.
+ */
+export function saveRows(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
+  if (!mayDo(act.actor.role, deedOf(input.table))) return refuseRows("not-allowed");
+  return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
+}
+
+export function deedOf(table: RowTable): Deed {
+  return FIELD_TABLES.includes(table) ? "record-the-field" : "work-the-file";
+}
+
+function saveIn(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
+  const { lineId, table, base } = input;
+  const file = getLineFile(act.db, lineId);
+  if (file === null) return refuseRows("not-found", { by: "the line" });
+  const revision = getRevisions(act.db, lineId)[table];
+  if (base !== revision) {
+    const last = getLastSave(act.db, { lineId, table });
+    return refuseRows("changed-meanwhile", last ?? {});
+  }
+  const parsed = parseRows(table, input.rows);
+  if (!parsed.ok) return parsed;
+  const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
+  const refusal = refusalOf({ table, before: file, after: wanted });
+  if (refusal !== null) return err(refusal);
+  const changed = writeFile(act, { before: file, after: wanted, tables: [table, "tieIns"] });
+  return ok({ revision: changed.get(table) ?? revision });
+}
+
+/** The rows in their shape, or every cell that has none. */
+function parseRows<T extends RowTable>(
+  table: T,
+  rows: readonly unknown[],
+): Result<LineFile[T], RowsRefusal> {
+  if (rows.length > MOST_ROWS) {
+    const message = `A table has at most ${MOST_ROWS} rows; these are ${rows.length}`;
+    return refuseRows("bad-rows", { cells: [{ row: MOST_ROWS, column: "id", message }] });
+  }
+  const good: unknown[] = [];
+  const cells: CellProblem[] = [];
+  rows.forEach((row, at) => {
+    const parsed = ROW_SHAPES[table].safeParse(row);
+    if (parsed.success) good.push(parsed.data);
+    else
+      for (const { path, message } of parsed.error.issues)
+        cells.push({ row: at, column: columnOf(path.join("."), row), message });
+  });
+  if (cells.length > 0) return refuseRows("bad-rows", { cells });
+  return ok(good as unknown as LineFile[T]);
+}
+
+function refusalOf(pair: {
+  table: RowTable;
+  before: LineFile;
+  after: LineFile;
+}): RowsRefusal | null {
+  const { table, before, after } = pair;
+  const rows = after[table] as readonly unknown[];
+  const wrong = nonsenseIn(after);
+  const own = wrong.filter(({ list }) => list === table);
+  const cells = [
+    ...settledElsewhere(pair),
+    ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
+  ];
+  if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };
+  const namer = wrong.find(({ list }) => list !== table);
+  if (!namer) return null;
+  const { id } = (after[namer.list] as readonly { id: string }[])[namer.row] ?? { id: "" };
+  const by = `${namesGone(before, after, table)} named by ${nameRow(after, namer.list, id)}`;
+  return { reason: "in-use", cells: [], by, at: "" };
+}
+
+function namesGone(before: LineFile, after: LineFile, table: RowTable): string {
+  const left = new Set(after[table].map(({ id }) => id));
+  const gone = before[table].filter(({ id }) => !left.has(id));
+  const names = gone.map(({ id }) => nameRow(before, table, id));
+  if (names.length === 0) return `one ${ROW_WORDS[table]} is`;
+  return names.length === 1 ? `${names[0]} is` : `one of ${names.join(", ")} is`;
+}
+
+/** `address.street`; a member of a list by what it is for: `shares[propertyId=p1].parts`. */
+function columnOf(path: string, row: unknown): string {
+  const inList = /^(\w+)\.(\d+)\.(\w+)$/.exec(path);
+  if (!inList) return path;
+  const [, list = "", at = "", field = ""] = inList;
+  const members = (row as Record<string, unknown>)[list];
+  const member = Array.isArray(members) ? (members[Number(at)] as Record<string, unknown>) : {};
+  return `${list}[propertyId=${String(member?.["propertyId"] ?? "")}].${field}`;
+}
+
+/** Writes what differs between two states of a file, with its history; the new revisions by table. */
+export function writeFile(
+  act: Act,
+  { before, after, tables }: { before: LineFile; after: LineFile; tables: readonly RowTable[] },
+): Map<RowTable, number> {
+  const lineId = after.line.id;
+  const changes = [...new Set(tables)]
+    .map((table) => ({ table, ...rowChanges(before[table], after[table]) }))
+    .filter(({ any }) => any);
+  if (changes.length === 0) return new Map();
+  checkReferencesAtEnd(act.db);
+  for (const change of changes) writeRows(act.db, lineId, change);
+  const counted = changes.map(({ table }): [RowTable, number] => [
+    table,
+    countSave(act.db, { lineId, table, by: act.actor.name, at: act.now }),
+  ]);
+  tell(act, { lineId, action: "save-rows", ...tellChanges({ before, after }, changes) });
+  return new Map(counted);
+}
+
+function writeRows(
+  db: Db,
+  lineId: string,
+  { table, removed, placed }: RowChanges & { table: RowTable },
+): void {
+  for (const { id } of removed) removeRow(db, table, { lineId, id });
+  for (const { row, position, isNew } of placed) {
+    const place = { lineId, row: row as never, position };
+    if (isNew) insertRow(db, table, place);
+    else updateRow(db, table, place);
+  }
+}
+
+function refuseRows(
+  reason: RowsRefusal["reason"],
+  rest: Partial<Omit<RowsRefusal, "reason">> = {},
+): { readonly ok: false; readonly error: RowsRefusal } {
+  return { ok: false, error: { reason, cells: [], by: "", at: "", ...rest } };
+}

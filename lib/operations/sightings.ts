@@ -1,0 +1,78 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { danglingReferences } from "#lib/domain/file/references.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { TieIn } from "#lib/domain/line/line.ts";
+import type { Observation } from "#lib/domain/run/run.ts";
+import { assignSightings } from "#lib/domain/run/sighting.ts";
+import type { Act } from "./act.ts";
+
+/**
+ * Where observations were saved: gives new sightings their tie-in, known or new; takes the tie-in
+ * off what is no tie-in any more; and lets go of tie-ins that only a removed sighting had made.
+ */
+export function followSightings(
+  act: Act,
+  file: LineFile,
+  { table, before }: { table: RowTable; before: LineFile },
+): LineFile {
+  if (table !== "observations") return file;
+  const cleared = file.observations.map((seen) =>
+    seen.kind === "tie-in" || seen.tieInId === null ? seen : { ...seen, tieInId: null },
+  );
+  const kept = letGo({ ...file, observations: cleared }, before);
+  return withSightings(act, kept);
+}
+
+/** The file with every tie-in observation attached to a tie-in. */
+export function withSightings(act: Act, file: LineFile): LineFile {
+  const assigned = new Map(
+    assignSightings(file, act.newId).map((each) => [each.observationId, each]),
+  );
+  if (assigned.size === 0) return file;
+  const tieIns = [...assigned.values()].flatMap(({ tieIn }) => (tieIn === null ? [] : [tieIn]));
+  return {
+    ...file,
+    observations: file.observations.map((seen): Observation => {
+      const found = assigned.get(seen.id);
+      return found ? { ...seen, tieInId: found.tieInId } : seen;
+    }),
+    tieIns: [...file.tieIns, ...tieIns],
+  };
+}
+
+function letGo(file: LineFile, before: LineFile): LineFile {
+  const seenBefore = tieInsSeen(before);
+  const seenNow = tieInsSeen(file);
+  const tieIns = file.tieIns.filter(
+    (tieIn) =>
+      !seenBefore.has(tieIn.id) ||
+      seenNow.has(tieIn.id) ||
+      !isUnsaid(tieIn) ||
+      isNamed(file, tieIn.id),
+  );
+  return tieIns.length === file.tieIns.length ? file : { ...file, tieIns };
+}
+
+function tieInsSeen({ observations }: LineFile): Set<string> {
+  return new Set(observations.flatMap(({ tieInId }) => (tieInId === null ? [] : [tieInId])));
+}
+
+/** Nobody has said anything of it: it is no more than what a sighting made. */
+export function isUnsaid(tieIn: TieIn): boolean {
+  return (
+    tieIn.station === null &&
+    tieIn.parentId === null &&
+    tieIn.settledReason === "" &&
+    tieIn.note === "" &&
+    /^T\d+$/.test(tieIn.label)
+  );
+}
+
+/** Something else in the file rests on it: a pairing, a test, a letter, a price, a waiver. */
+export function isNamed(file: LineFile, tieInId: string): boolean {
+  if (file.waivers.some(({ holdKey }) => holdKey.split(":").includes(tieInId))) return true;
+  const without = { ...file, tieIns: file.tieIns.filter(({ id }) => id !== tieInId) };
+  return danglingReferences(without).some(
+    ({ to, id, from }) => to === "tieIns" && id === tieInId && from !== "observations",
+  );
+}

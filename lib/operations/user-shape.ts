@@ -1,0 +1,12 @@
+import { z } from "zod";
+import { USER_ROLES } from "#lib/domain/user/user.ts";
+
+/** A person as typed by an admin. */
+export const UserShape = z.object({
+  name: z
+    .string()
+    .max(200)
+    .refine((text) => text.trim() !== "", "Write the person's name"),
+  email: z.email("Write a mail address, as dana@example.com").max(254),
+  role: z.enum(USER_ROLES, { error: "Choose a role" }),
+});

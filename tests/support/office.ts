@@ -1,0 +1,75 @@
+import fs from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { onTestFinished } from "vitest";
+import { type OpenDb, openDb } from "#db/open.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { UserRole } from "#lib/domain/user/user.ts";
+import type { Act } from "#lib/operations/act.ts";
+import { openLine } from "#lib/operations/open-line.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
+import type { Result } from "#lib/result.ts";
+
+/** A fresh database in memory, closed when the test ends. */
+export function aDb(): OpenDb {
+  const db = openDb(":memory:");
+  onTestFinished(() => void db.$client.close());
+  return db;
+}
+
+/** A folder that is gone when the test ends. */
+export function aFolder(): string {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-test-"));
+  onTestFinished(() => fs.rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** Somebody who acts on a database: an office worker on 25 November 2026, unless said otherwise. */
+export function anAct(db: Act["db"], overrides: Partial<Act> & { role?: UserRole } = {}): Act {
+  const { role = "office", ...rest } = overrides;
+  let made = 0;
+  return {
+    db,
+    actor: { id: "user-1", name: "Dana Okafor", role },
+    now: "2026-11-25T18:00:00.000Z",
+    today: "2026-11-25",
+    dataFolder: "not-used",
+    newId: () => {
+      made += 1;
+      return `${role}-new-${made}`;
+    },
+    ...rest,
+  };
+}
+
+/** The value, or a failed test that shows the refusal. */
+export function must<T>(result: Result<T, unknown>): T {
+  if (result.ok) return result.value;
+  throw new Error(`Refused: ${JSON.stringify(result.error)}`);
+}
+
+/** An open line with nothing on it. */
+export function anOpenLine(act: Act): string {
+  const line = { name: "Alley behind Fennel Row", town: "Quillhaven, WA", authorityId: null };
+  return must(openLine(act, line)).lineId;
+}
+
+/** Adds rows at the end of a table. */
+export function addRows(
+  act: Act,
+  { lineId, table }: { lineId: string; table: RowTable },
+  rows: readonly object[],
+): void {
+  const there: readonly object[] = fileOf(act, lineId)[table];
+  const base = getRevisions(act.db, lineId)[table];
+  must(saveRows(act, { lineId, table, base, rows: [...there, ...rows] }));
+}
+
+export function fileOf(act: Act, lineId: string): LineFile {
+  const file = getLineFile(act.db, lineId);
+  if (file === null) throw new Error(`There is no line ${lineId}`);
+  return file;
+}
