@@ -3,34 +3,55 @@ import { matching } from "#app/lines/[lineId]/happened/find-entries.ts";
 import { readDetail } from "#app/lines/[lineId]/happened/read-detail.ts";
 import type { HistoryEntry } from "#lib/domain/file/line-file.ts";
 
-test("readDetail() tells only the fields that differ between before and after", () => {
-  const detail = JSON.stringify([
-    {
-      before: { id: "1", label: "T3", station: 2600, side: "left" },
-      after: { id: "1", label: "T3", station: 2640, side: "left" },
+const NAMES = new Map([
+  ["t3", "tie-in T3"],
+  ["p1", "14 Fennel Row"],
+]);
+
+test("readDetail() tells of a changed row only the fields that differ, by the row's name", () => {
+  const detail = {
+    tieIns: {
+      added: [],
+      removed: [],
+      changed: [
+        {
+          id: "t3",
+          before: { station: 2600, side: "left" },
+          after: { station: 2640, side: "left" },
+        },
+      ],
     },
-  ]);
-  expect(readDetail(detail)).toEqual([
-    { name: "T3, station", before: "26.0 ft", after: "26.4 ft" },
-  ]);
-});
-
-test("readDetail() says nothing where there was nothing", () => {
-  expect(readDetail('{"before":null,"after":{"title":"Roots","rate":18500}}')).toEqual([
-    { name: "title", before: "nothing", after: "Roots" },
-    { name: "rate", before: "nothing", after: "$185.00" },
+  };
+  expect(readDetail(JSON.stringify(detail), NAMES)).toEqual([
+    { name: "tie-in T3, station", before: "26.0 ft", after: "26.4 ft" },
   ]);
 });
 
-test("readDetail() tells plain facts without a before, and leaves the machine's names out", () => {
-  const detail = '{"tieInId":"3f","kind":"yard-drain","ownerAccepted":true,"note":""}';
-  expect(readDetail(detail)).toEqual([
+test("readDetail() tells added and removed rows against nothing", () => {
+  const row = { id: "s9", title: "Roots", rate: 18500, note: "", payerId: "p1" };
+  const added = JSON.stringify({ scope: { added: [row], removed: [], changed: [] } });
+  expect(readDetail(added, NAMES)).toEqual([
+    { name: "Roots, title", before: "nothing", after: "Roots" },
+    { name: "Roots, rate", before: "nothing", after: "$185.00" },
+    { name: "Roots, payer", before: "nothing", after: "14 Fennel Row" },
+  ]);
+  const removed = JSON.stringify({ scope: { added: [], removed: [{ id: "s9", title: "Roots" }] } });
+  expect(readDetail(removed)).toEqual([
+    { name: "Roots, title", before: "Roots", after: "nothing" },
+  ]);
+});
+
+test("readDetail() tells plain facts without a before, and ids only where they have a name", () => {
+  const detail =
+    '{"tieInId":"t3","splitId":"x","kind":"yard-drain","ownerAccepted":true,"note":""}';
+  expect(readDetail(detail, NAMES)).toEqual([
+    { name: "tie in", before: null, after: "tie-in T3" },
     { name: "kind", before: null, after: "yard drain" },
     { name: "owner accepted", before: null, after: "yes" },
   ]);
 });
 
-test("readDetail() keeps detail that is no JSON as it is, and nothing where there is none", () => {
+test("readDetail() keeps detail that is no JSON as it is, and tells nothing where there is none", () => {
   expect(readDetail("by phone")).toEqual([{ name: "", before: null, after: "by phone" }]);
   expect(readDetail("")).toEqual([]);
   expect(readDetail("{}")).toEqual([]);

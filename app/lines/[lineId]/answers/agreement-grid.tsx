@@ -29,7 +29,8 @@ export function AgreementGrid({
         terms: "",
         shares: [],
       }}
-      addWord="Add an agreement"
+      addWord="agreement"
+      label="Recorded agreements"
       emptyWords="No recorded agreement is known. Look for one at the county recorder under each lot on the line; the first row is where you type."
     />
   );

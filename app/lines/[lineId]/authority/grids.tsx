@@ -39,7 +39,8 @@ export function LocateGrid({ lineId, file }: GridProps) {
       rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
       columns={LOCATE_COLUMNS}
       blank={{ number: "", calledOn: null, workBeginsOn: null, note: "" }}
-      addWord="Add a ticket"
+      addWord="ticket"
+      label="Locate tickets"
       emptyWords="No ticket was called in yet. Mark the dig in white first, then call 811."
     />
   );
@@ -64,7 +65,8 @@ export function InspectionGrid({ lineId, file }: GridProps) {
         result: "booked",
         note: "",
       }}
-      addWord="Add an inspection"
+      addWord="inspection"
+      label="Inspections"
       emptyWords="No inspection is booked yet."
     />
   );

@@ -2,13 +2,14 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { propertyName } from "../_names.ts";
 import { optionsOf, UNKNOWN_SHARE_WORDS } from "../_terms.ts";
 import { chooseSplitAction } from "./actions.ts";
-import { type Particulars, versionInForce } from "./particulars.ts";
+import type { Particulars } from "./particulars.ts";
 
 /** Chooses one of the rules that can be worked out. */
 export function ChooseForm({
@@ -26,7 +27,7 @@ export function ChooseForm({
   if (workable.length === 0) {
     return <p>No rule can be worked out yet. What each one lacks stands in the table above.</p>;
   }
-  const inForce = versionInForce(file);
+  const inForce = latestSplit(file);
   const { faultStation, payerId } = particulars;
   return (
     <ActionForm action={chooseSplitAction.bind(null, lineId)} label="Choose a rule" reset>

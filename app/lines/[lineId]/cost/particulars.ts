@@ -3,7 +3,7 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import type { SplitVersion, UnknownShares } from "#lib/domain/split/split.ts";
+import type { UnknownShares } from "#lib/domain/split/split.ts";
 
 /** What the page's address says: tried out, not chosen yet. */
 export interface CostQuery {
@@ -50,12 +50,4 @@ export function outcomesFor(
       splitOutcome(file, { tieIns, reaches, extent }, { ...choice, ...particulars, unknownShares }),
     );
   return { carried: under("carried"), heldApart: under("held-apart") };
-}
-
-/** The version in force: the newest. */
-export function versionInForce(file: Pick<LineFile, "splits">): SplitVersion | null {
-  return file.splits.reduce<SplitVersion | null>(
-    (newest, version) => (newest === null || version.number > newest.number ? version : newest),
-    null,
-  );
 }

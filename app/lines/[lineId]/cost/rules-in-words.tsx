@@ -1,10 +1,10 @@
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { payerKey } from "#lib/domain/split/compare.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
-import { versionInForce } from "./particulars.ts";
 import { SumSteps } from "./sum-steps.tsx";
 
 /** Each rule in a sentence, its stand-alone test, and all its sums for checking by hand. */
@@ -15,7 +15,7 @@ export function RulesInWords({
   readonly file: LineFile;
   readonly outcomes: readonly SplitOutcome[];
 }) {
-  const chosen = versionInForce(file)?.rule ?? null;
+  const chosen = latestSplit(file)?.rule ?? null;
   return (
     <div className="stack-wide">
       {outcomes.map((outcome, at) => (

@@ -26,7 +26,8 @@ export function ScopeGrid({
       rows={file.scope.map((item) => ({ ...item }))}
       columns={columnsFor(file, report)}
       blank={BLANK}
-      addWord="Add an item"
+      addWord="item"
+      label="Priced work"
       emptyWords="Nothing is priced yet. Type the first item, or paste rows from your estimate."
     />
   );

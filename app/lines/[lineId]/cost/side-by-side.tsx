@@ -1,3 +1,4 @@
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -5,7 +6,7 @@ import { compareSplits } from "#lib/domain/split/compare.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { listed } from "../_names.ts";
 import { CompareTable } from "./compare-table.client.tsx";
-import { type BothOutcomes, versionInForce } from "./particulars.ts";
+import type { BothOutcomes } from "./particulars.ts";
 import { SplitBars } from "./split-bars.tsx";
 
 /**
@@ -55,7 +56,7 @@ function OneWay({
   readonly outcomes: readonly SplitOutcome[];
   readonly heading: string | null;
 }) {
-  const chosen = versionInForce(file);
+  const chosen = latestSplit(file);
   const payers = compareSplits(outcomes, chosen?.rule ?? null);
   const workable = outcomes.filter((outcome) => outcome.refusal === null);
   const total = workable[0]?.total ?? null;

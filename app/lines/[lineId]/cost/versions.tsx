@@ -1,6 +1,7 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
@@ -10,11 +11,10 @@ import { splitStanding } from "#lib/domain/split/stale.ts";
 import { propertyName, tieInName } from "../_names.ts";
 import { SPLIT_RULE_WORDS, UNKNOWN_SHARE_WORDS } from "../_terms.ts";
 import styles from "./cost.module.css";
-import { versionInForce } from "./particulars.ts";
 
 /** Every version that was chosen, the newest first; a stale one says what changed, and for whom. */
 export function Versions({ file, report }: { readonly file: LineFile; readonly report: Report }) {
-  const inForce = versionInForce(file);
+  const inForce = latestSplit(file);
   if (inForce === null) {
     return (
       <Empty
@@ -127,7 +127,7 @@ function Stale({
         <ul>
           {standing.changes.map((change) => (
             <li key={change.label}>
-              {change.label}: {formatCents(change.was)} then, {formatCents(change.now)} now
+              {change.label}: {amountWords(change.was)} then, {amountWords(change.now)} now
             </li>
           ))}
         </ul>
@@ -135,6 +135,10 @@ function Stale({
       <p>Choose again below, and put the new amounts to everybody who signed the old ones.</p>
     </NoticeBox>
   );
+}
+
+function amountWords(amount: number | null): string {
+  return amount === null ? "no share" : formatCents(amount);
 }
 
 function payerWords(file: LineFile, share: FrozenShare): string {

@@ -1,9 +1,9 @@
 import styles from "./happened.module.css";
-import { readDetail } from "./read-detail.ts";
+import { type Names, readDetail } from "./read-detail.ts";
 
 /** What an entry changed, folded: before and after, side by side. */
-export function EntryDetail({ detail }: { readonly detail: string }) {
-  const lines = readDetail(detail);
+export function EntryDetail({ detail, names }: { readonly detail: string; readonly names: Names }) {
+  const lines = readDetail(detail, names);
   if (lines.length === 0) return null;
   const compares = lines.some((line) => line.before !== null);
   return (

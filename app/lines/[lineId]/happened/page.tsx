@@ -9,6 +9,8 @@ import { QuestionHead } from "../_question-head.tsx";
 import { EntryDetail } from "./entry-detail.tsx";
 import { matching, peopleIn } from "./find-entries.ts";
 import styles from "./happened.module.css";
+import { namesIn } from "./names-in.ts";
+import type { Names } from "./read-detail.ts";
 
 export const metadata: Metadata = { title: "What happened?" };
 
@@ -85,7 +87,12 @@ export default async function HappenedPage({
             )}
           </Empty>
         ) : (
-          <Log entries={found.slice(0, show)} zone={zone} today={report.today} />
+          <Log
+            entries={found.slice(0, show)}
+            names={namesIn(file)}
+            zone={zone}
+            today={report.today}
+          />
         )}
         {found.length > show ? (
           <p className="screen-only">
@@ -107,14 +114,16 @@ function only(value: string | string[] | undefined): string {
 
 function Log({
   entries,
+  names,
   zone,
   today,
 }: {
   readonly entries: readonly HistoryEntry[];
+  readonly names: Names;
   readonly zone: string;
   readonly today: string;
 }) {
-  const days = Map.groupBy(entries, (entry) => dayIn(zone, new Date(entry.at)));
+  const days = byDay(entries, zone);
   return (
     <div className="stack">
       {[...days].map(([day, ofDay]) => (
@@ -130,7 +139,7 @@ function Log({
                   <p>
                     {entry.sentence} <span className="muted">{entry.by}</span>
                   </p>
-                  <EntryDetail detail={entry.detail} />
+                  <EntryDetail detail={entry.detail} names={names} />
                 </div>
               </li>
             ))}
@@ -139,6 +148,17 @@ function Log({
       ))}
     </div>
   );
+}
+
+function byDay(entries: readonly HistoryEntry[], zone: string): Map<string, HistoryEntry[]> {
+  const days = new Map<string, HistoryEntry[]>();
+  for (const entry of entries) {
+    const day = dayIn(zone, new Date(entry.at));
+    const ofDay = days.get(day);
+    if (ofDay === undefined) days.set(day, [entry]);
+    else ofDay.push(entry);
+  }
+  return days;
 }
 
 function timeIn(zone: string, at: string): string {

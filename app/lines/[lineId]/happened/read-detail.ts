@@ -3,27 +3,31 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 
 /** One thing that an entry tells: a fact, or what it was before and after. */
 export interface DetailLine {
-  /** What it is about, in words: `tie-in T3, station`. */
+  /** What it is about, in words: `T3, station`. */
   readonly name: string;
   /** Null: nothing to compare with, as in a plain fact. */
   readonly before: string | null;
   readonly after: string | null;
 }
 
+/** What the file's rows are called, by id. */
+export type Names = ReadonlyMap<string, string>;
+
 type Facts = Readonly<Record<string, unknown>>;
 
-const BEFORE = ["before", "was", "old"];
-const AFTER = ["after", "now", "new"];
+interface Place {
+  readonly path: readonly string[];
+  readonly names: Names;
+}
 
 /**
- * An entry's detail as lines to read. Objects with a before and an after are compared field by
- * field and only what differs is told; everything else is told as it is. Detail that is no JSON
- * comes as one line.
+ * An entry's detail as lines to read. A before and an after are compared field by field and only
+ * what differs is told; rows that were added or removed are told against nothing; everything else is
+ * told as it is. Rows that a field names are told by name. Detail that is no JSON comes as one line.
  */
-export function readDetail(detail: string): DetailLine[] {
+export function readDetail(detail: string, names: Names = new Map()): DetailLine[] {
   const parsed = parse(detail);
-  if (parsed === null || parsed === undefined) return [];
-  return linesOf(parsed, []);
+  return isEmpty(parsed) ? [] : linesOf(parsed, { path: [], names });
 }
 
 function parse(detail: string): unknown {
@@ -35,61 +39,66 @@ function parse(detail: string): unknown {
   }
 }
 
-function linesOf(value: unknown, path: readonly string[]): DetailLine[] {
-  if (Array.isArray(value)) {
-    return value.flatMap((each: unknown, at) => linesOf(each, [...path, rowName(each, at)]));
+function linesOf(value: unknown, place: Place): DetailLine[] {
+  if (Array.isArray(value)) return value.flatMap((each, at) => rowLines(each, at, place));
+  if (!isFacts(value)) return fact(value, place);
+  if ("before" in value || "after" in value) {
+    return compared(value["before"] ?? null, value["after"] ?? null, place);
   }
-  if (!isFacts(value)) return [fact(path, value)];
-  const before = pick(value, BEFORE);
-  const after = pick(value, AFTER);
-  if (before === undefined && after === undefined) {
-    return Object.entries(value).flatMap(([key, each]) =>
-      isEmpty(each) || isId(key) ? [] : linesOf(each, [...path, key]),
-    );
-  }
-  return compared(before ?? null, after ?? null, path);
+  return Object.entries(value).flatMap(([key, each]) => memberLines(key, each, place));
 }
 
-function compared(before: unknown, after: unknown, path: readonly string[]): DetailLine[] {
+/** A member of an object; the words for whole rows are not repeated in the name. */
+function memberLines(key: string, value: unknown, place: Place): DetailLine[] {
+  if (isEmpty(value) || key === "id" || key === "order") return [];
+  if (!Array.isArray(value)) return linesOf(value, below(place, key));
+  if (key === "changed") return linesOf(value, place);
+  if (key !== "added" && key !== "removed") return linesOf(value, below(place, key));
+  return value.flatMap((row, at) => {
+    const named = below(place, rowName(row, at, place.names));
+    return key === "added" ? compared(null, row, named) : compared(row, null, named);
+  });
+}
+
+function rowLines(value: unknown, at: number, place: Place): DetailLine[] {
+  if (!isFacts(value)) return fact(value, place);
+  return linesOf(value, below(place, rowName(value, at, place.names)));
+}
+
+function compared(before: unknown, after: unknown, place: Place): DetailLine[] {
   if (isFacts(before) || isFacts(after)) {
     const was = isFacts(before) ? before : {};
     const now = isFacts(after) ? after : {};
     const keys = [...new Set([...Object.keys(was), ...Object.keys(now)])];
     return keys
-      .filter((key) => !isId(key))
-      .flatMap((key) => compared(was[key] ?? null, now[key] ?? null, [...path, key]));
+      .filter((key) => key !== "id")
+      .flatMap((key) => compared(was[key] ?? null, now[key] ?? null, below(place, key)));
   }
   if (JSON.stringify(before) === JSON.stringify(after)) return [];
-  if (isEmpty(before) && isEmpty(after)) return [];
-  const key = path.at(-1) ?? "";
-  return [{ name: nameOf(path), before: textOf(key, before), after: textOf(key, after) }];
+  const [was, now] = [textOf(before, place), textOf(after, place)];
+  if (was === now) return [];
+  return [{ name: nameOf(place.path), before: was ?? "nothing", after: now ?? "nothing" }];
 }
 
-function fact(path: readonly string[], value: unknown): DetailLine {
-  return { name: nameOf(path), before: null, after: textOf(path.at(-1) ?? "", value) };
+function fact(value: unknown, place: Place): DetailLine[] {
+  const after = textOf(value, place);
+  return after === null ? [] : [{ name: nameOf(place.path), before: null, after }];
 }
 
-function pick(facts: Facts, keys: readonly string[]): unknown {
-  const key = keys.find((each) => each in facts);
-  return key === undefined ? undefined : facts[key];
+function below({ path, names }: Place, key: string): Place {
+  return { path: [...path, key], names };
 }
 
 /** A row by what people call it, else by its number. */
-function rowName(value: unknown, at: number): string {
-  const facts = isFacts(value) ? (firstFacts(value, [...AFTER, ...BEFORE]) ?? value) : {};
+function rowName(value: unknown, at: number, names: Names): string {
+  const row = isFacts(value) ? value : {};
+  const known = typeof row["id"] === "string" ? names.get(row["id"]) : undefined;
+  if (known !== undefined) return known;
   for (const key of ["label", "title", "name", "number"]) {
-    const name = facts[key];
+    const name = row[key];
     if (typeof name === "string" && name !== "") return name;
   }
   return `row ${at + 1}`;
-}
-
-function firstFacts(value: Facts, keys: readonly string[]): Facts | null {
-  for (const key of keys) {
-    const inner = value[key];
-    if (isFacts(inner)) return inner;
-  }
-  return null;
 }
 
 function isFacts(value: unknown): value is Facts {
@@ -105,34 +114,47 @@ function isEmpty(value: unknown): boolean {
   );
 }
 
-/** Names of things for the machine; people are told the rest. */
-function isId(key: string): boolean {
-  return key === "id" || /Id$|Ids$|Hash$|basis|frozen/.test(key);
-}
-
-/** `tieIns`, `T3`, `station` → `T3, station`: words, the machine's own capitals undone. */
+/** `tieIns`, `T3`, `propertyId` → `T3, property`: the row, then the field in words. */
 function nameOf(path: readonly string[]): string {
-  return path.map((part) => (/^[a-z]+[A-Z]/.test(part) ? spaced(part) : part)).join(", ");
+  const shown = path.length > 2 ? path.slice(1) : path;
+  return shown
+    .map((part) => (/^[a-z]+([A-Z][a-z]+)*$/.test(part) ? spaced(part) : part))
+    .join(", ");
 }
 
 function spaced(key: string): string {
-  return key.replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+  return key.replace(/Ids?$/, "").replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
 const FEET =
-  /^(station|from|to|distance|counter|toCounter|fromCounter|depth|upperEnd|fromStation|toStation|faultStation|mainStation|seenAt|uncertainty|length)$/;
+  /^(station|from|to|distance|rawDistance|counter|toCounter|fromCounter|depth|upperEnd|fromStation|toStation|faultStation|mainStation|seenAt|uncertainty|length)$/;
 const CENTS = /^(rate|amount|total|recoverable)$/;
+/** For the machine alone. */
+const HIDDEN = /(Hash|^basis|^frozen)$/;
 
-function textOf(key: string, value: unknown): string {
-  if (isEmpty(value)) return "nothing";
-  if (typeof value === "number" && FEET.test(key)) return formatFeet(value);
-  if (typeof value === "number" && CENTS.test(key)) return formatCents(value);
+/** A value in words; null where there is nothing to tell people. */
+function textOf(value: unknown, { path, names }: Place): string | null {
+  const key = path.at(-1) ?? "";
+  if (isEmpty(value) || HIDDEN.test(key)) return null;
+  if (/Ids?$/.test(key)) return namedIds(value, names);
+  if (typeof value === "number") return numberWords(key, value);
   if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string")
-    return /^[a-z]+(-[a-z]+)+$/.test(value) ? spacedDashes(value) : value;
-  return typeof value === "object" ? JSON.stringify(value) : String(value);
+  if (typeof value === "string") return wordsOf(value);
+  return JSON.stringify(value);
 }
 
-function spacedDashes(word: string): string {
-  return word.replaceAll("-", " ");
+function namedIds(value: unknown, names: Names): string | null {
+  const ids = Array.isArray(value) ? value : [value];
+  const known = ids.flatMap((id) => names.get(String(id)) ?? []);
+  return known.length === 0 ? null : known.join(", ");
+}
+
+function numberWords(key: string, value: number): string {
+  if (FEET.test(key)) return formatFeet(value);
+  return CENTS.test(key) ? formatCents(value) : String(value);
+}
+
+/** `by-placed-cost` → `by placed cost`; everything else as it is. */
+function wordsOf(text: string): string {
+  return /^[a-z]+(-[a-z]+)+$/.test(text) ? text.replaceAll("-", " ") : text;
 }

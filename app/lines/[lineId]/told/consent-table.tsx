@@ -2,25 +2,25 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import { CONSENT_KINDS, type Consent, type ConsentKind } from "#lib/domain/consent/consent.ts";
+import { CONSENT_KINDS, type Consent } from "#lib/domain/consent/consent.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
+import { consentTable } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { partyName, propertyName, ROLE_WORDS } from "../_names.ts";
+import { partyName, propertyName } from "../_names.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../_terms.ts";
-import { type ConsentRow, consentRows } from "./consent-cells.ts";
+import { type SignerCell, type SignerRow, signerRows } from "./consent-cells.ts";
 
-/** Signers down, the six consents across; each cell leads to where it is recorded. */
-export function ConsentTable({
-  lineId,
-  file,
-  today,
-}: {
+interface ConsentTableProps {
   readonly lineId: string;
   readonly file: LineFile;
-  readonly today: string;
-}) {
-  const rows = consentRows(file);
+  readonly report: Report;
+}
+
+/** Signers down, the six consents across; each cell leads to where it is recorded. */
+export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
+  const rows = signerRows(file, consentTable(file, report));
   if (rows.length === 0) {
     return (
       <Empty title="Nobody who could sign is in the file yet.">
@@ -49,13 +49,11 @@ export function ConsentTable({
               <th scope="row">
                 {partyName(file, row.partyId)}
                 <br />
-                <span className="muted small">
-                  {ROLE_WORDS[row.role]} of {propertyName(file, row.propertyId)}
-                </span>
+                <span className="muted small">{propertyName(file, row.propertyId)}</span>
               </th>
-              {CONSENT_KINDS.map((kind) => (
-                <td key={kind}>
-                  <Cell lineId={lineId} file={file} row={row} kind={kind} today={today} />
+              {row.cells.map((cell) => (
+                <td key={cell.kind}>
+                  <Cell lineId={lineId} file={file} report={report} row={row} cell={cell} />
                 </td>
               ))}
             </tr>
@@ -69,32 +67,26 @@ export function ConsentTable({
 function Cell({
   lineId,
   file,
+  report,
   row,
-  kind,
-  today,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly row: ConsentRow;
-  readonly kind: ConsentKind;
-  readonly today: string;
-}) {
-  const consent = row.cells[kind];
+  cell,
+}: ConsentTableProps & { readonly row: SignerRow; readonly cell: SignerCell }) {
+  const { consent, kind, open } = cell;
   const query = new URLSearchParams({ party: row.partyId, property: row.propertyId, kind });
   const href = `/lines/${lineId}/told/consents?${query}#record`;
   if (consent === null) {
     return (
-      <Link href={href} className="muted">
-        not asked
+      <Link href={href} className={open ? undefined : "muted"}>
+        {open ? "needed, not asked" : "not asked"}
       </Link>
     );
   }
   return (
     <>
       <Link href={href}>{CONSENT_STATE_WORDS[consent.state]}</Link>{" "}
-      {formatDay(consent.stateOn, today)}
+      {formatDay(consent.stateOn, report.today)}
       {consent.amount === null ? null : `, ${formatCents(consent.amount)}`}
-      <Superseded file={file} consent={consent} />
+      <Superseded file={file} report={report} consent={consent} />
     </>
   );
 }
@@ -102,12 +94,14 @@ function Cell({
 /** Said beside a signature that is on an amount which no longer holds. */
 export function Superseded({
   file,
+  report,
   consent,
 }: {
   readonly file: LineFile;
+  readonly report: Report;
   readonly consent: Consent;
 }) {
-  if (consentStanding(file, consent) !== "superseded-amount") return null;
+  if (consentStanding(file, consent, report) !== "superseded-amount") return null;
   return (
     <>
       {" "}

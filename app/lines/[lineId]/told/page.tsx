@@ -66,7 +66,7 @@ export default async function ToldPage({
           <ButtonLink href={`/lines/${lineId}/told/consents`}>Record and read consents</ButtonLink>
         }
       >
-        <ConsentTable lineId={lineId} file={file} today={report.today} />
+        <ConsentTable lineId={lineId} file={file} report={report} />
       </Section>
     </>
   );

@@ -4,11 +4,11 @@ import { Choice, type Option } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import { CONSENT_KINDS } from "#lib/domain/consent/consent.ts";
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { partyName, propertyName, ROLE_WORDS } from "../../_names.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../_terms.ts";
-import { versionInForce } from "../../cost/particulars.ts";
 import { recordConsentAction } from "./actions.ts";
 
 /** Which cell of the table was chosen. */
@@ -32,7 +32,7 @@ export function ConsentForm({
 }) {
   const kind = CONSENT_KINDS.find((each) => each === query.kind) ?? "";
   const signer = `${query.party ?? ""} ${query.property ?? ""}`.trim();
-  const version = versionInForce(file);
+  const version = latestSplit(file);
   const share = version?.shares.find((each) => each.propertyId === query.property) ?? null;
   return (
     <ActionForm

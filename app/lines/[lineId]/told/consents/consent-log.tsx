@@ -2,6 +2,7 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { partyName, propertyName } from "../../_names.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../../_terms.ts";
@@ -12,11 +13,11 @@ import { PaperLink } from "../paper-link.tsx";
 export function ConsentLog({
   lineId,
   file,
-  today,
+  report,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
-  readonly today: string;
+  readonly report: Report;
 }) {
   if (file.consents.length === 0) {
     return (
@@ -46,7 +47,7 @@ export function ConsentLog({
         <tbody>
           {newestFirst.map((consent) => (
             <tr key={consent.id}>
-              <td className="nowrap">{formatDay(consent.stateOn, today)}</td>
+              <td className="nowrap">{formatDay(consent.stateOn, report.today)}</td>
               <th scope="row">
                 {partyName(file, consent.partyId)}
                 <span className="muted">, {propertyName(file, consent.propertyId)}</span>
@@ -56,7 +57,7 @@ export function ConsentLog({
               </td>
               <td>
                 {consent.amount === null ? "" : formatCents(consent.amount)}
-                <Superseded file={file} consent={consent} />
+                <Superseded file={file} report={report} consent={consent} />
                 {consent.recordingNumber === "" ? "" : ` recorded as ${consent.recordingNumber}`}
                 {consent.note === "" ? null : <span className="muted"> {consent.note}</span>}
               </td>

@@ -5,6 +5,7 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
 import { lineFileOf } from "../../_file.ts";
 import { counted, listed, partyName } from "../../_names.ts";
 import { ConsentTable } from "../consent-table.tsx";
@@ -29,12 +30,12 @@ export default async function ConsentsPage({
           <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>
         </p>
       </PageHead>
-      <SupersededBox lineId={lineId} file={file} />
+      <SupersededBox lineId={lineId} file={file} report={report} />
       <Section
         title="Six consents each"
         note="To enter, to dig, to pay; and the joint agreement signed, notarised, recorded. An agreement that is to be recorded needs a notary; a signature alone does not do."
       >
-        <ConsentTable lineId={lineId} file={file} today={report.today} />
+        <ConsentTable lineId={lineId} file={file} report={report} />
       </Section>
       {may("work-the-file") ? (
         <Section
@@ -51,7 +52,7 @@ export default async function ConsentsPage({
         </Section>
       ) : null}
       <Section title="Everything recorded">
-        <ConsentLog lineId={lineId} file={file} today={report.today} />
+        <ConsentLog lineId={lineId} file={file} report={report} />
       </Section>
     </>
   );
@@ -65,9 +66,17 @@ function answerWords(file: LineFile): string {
   return `${counted(given, "consent")} given, ${no}.`;
 }
 
-function SupersededBox({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+function SupersededBox({
+  lineId,
+  file,
+  report,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}) {
   const signers = file.consents
-    .filter((consent) => consentStanding(file, consent) === "superseded-amount")
+    .filter((consent) => consentStanding(file, consent, report) === "superseded-amount")
     .map((consent) => partyName(file, consent.partyId));
   if (signers.length === 0) return null;
   return (

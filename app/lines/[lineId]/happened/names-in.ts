@@ -1,0 +1,13 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { type ListName, nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
+import type { Names } from "./read-detail.ts";
+
+/** What every row of the file is called. */
+export function namesIn(file: LineFile): Names {
+  const names = new Map<string, string>();
+  for (const list of Object.keys(ROW_WORDS) as ListName[]) {
+    if (list === "history") continue;
+    for (const { id } of file[list]) names.set(id, nameRow(file, list, id));
+  }
+  return names;
+}

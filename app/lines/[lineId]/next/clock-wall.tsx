@@ -1,0 +1,95 @@
+import { Empty } from "#app/_components/empty.tsx";
+import type { Clock } from "#lib/domain/calendar/clock.ts";
+import { daysBetween } from "#lib/domain/calendar/days.ts";
+import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { counted } from "../_names.ts";
+import { MEANING_WORDS } from "../_terms.ts";
+import { groupClocks } from "./clock-groups.ts";
+import styles from "./next.module.css";
+
+/** Every clock in order of time: what has passed, the week to come, later; settled ones folded. */
+export function ClockWall({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  const groups = groupClocks(report.clocks, report.today);
+  if (report.clocks.length === 0) {
+    return (
+      <Empty
+        title="No clock is running."
+        example="Reply from an owner, due by December 1; locate window opens November 30"
+      >
+        <p>
+          Clocks start by themselves: from letters with a reply-by day, locate tickets, permits, and
+          what you enter below.
+          {file.authority === null
+            ? " The authority’s rules are missing here; choose the authority first."
+            : ""}
+        </p>
+      </Empty>
+    );
+  }
+  return (
+    <div className="stack-wide">
+      <Group title="Passed" clocks={groups.passed} today={report.today} />
+      <Group title="In the week to come" clocks={groups.week} today={report.today} />
+      <Group title="Later" clocks={groups.later} today={report.today} />
+      {groups.settled.length === 0 ? null : (
+        <details>
+          <summary>{counted(groups.settled.length, "clock")} that are settled</summary>
+          <Group title="Settled" clocks={groups.settled} today={report.today} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+function Group({
+  title,
+  clocks,
+  today,
+}: {
+  readonly title: string;
+  readonly clocks: readonly Clock[];
+  readonly today: string;
+}) {
+  if (clocks.length === 0) return null;
+  return (
+    <section aria-label={title} className="stack-tight">
+      <h3>{title}</h3>
+      <ol className={styles["clocks"]}>
+        {clocks.map((clock) => (
+          <li key={clock.key} data-settled={clock.settled}>
+            <p className={styles["when"]}>
+              <span className="muted">{MEANING_WORDS[clock.meaning]}</span>
+              <time dateTime={clock.on} className="strong">
+                {formatDay(clock.on, today)}
+              </time>
+              {clock.settled ? null : (
+                <span className="muted small">{awayWords(clock.on, today)}</span>
+              )}
+            </p>
+            <div className="stack-tight">
+              <p className="strong">{clock.title}</p>
+              <p>
+                {clock.sentence}
+                {clock.citation === "" ? null : (
+                  <span className="muted">
+                    {" "}
+                    ({clock.citation}
+                    {clock.asOf === null ? "" : `, as of ${formatDate(clock.asOf)}`})
+                  </span>
+                )}
+              </p>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function awayWords(on: string, today: string): string {
+  const days = daysBetween(today, on);
+  if (days === 0) return "today";
+  return days > 0 ? `in ${counted(days, "day")}` : `${counted(-days, "day")} ago`;
+}

@@ -1,0 +1,33 @@
+import Link from "next/link";
+import type { DueThing } from "#lib/domain/desk/answer.ts";
+import { dueThings } from "#lib/domain/desk/due.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import styles from "./next.module.css";
+
+const KIND_WORDS: Record<DueThing["kind"], string> = {
+  late: "late",
+  due: "due",
+  blocked: "blocked",
+  waiting: "waiting",
+};
+
+/** What is late, due, blocked and waited for on this line, each with the page that settles it. */
+export function DueList({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  const things = dueThings(file, report);
+  if (things.length === 0) return <p>Nothing is due, and nothing is blocked.</p>;
+  return (
+    <ul className={`plain-list ${styles["due"]}`}>
+      {things.map((thing) => (
+        <li key={`${thing.kind} ${thing.question} ${thing.sentence}`}>
+          <span>
+            <span className={thing.kind === "late" ? "tag strong" : "tag"}>
+              {KIND_WORDS[thing.kind]}
+            </span>
+          </span>
+          <Link href={`/lines/${file.line.id}/${thing.question}`}>{thing.sentence}</Link>
+        </li>
+      ))}
+    </ul>
+  );
+}

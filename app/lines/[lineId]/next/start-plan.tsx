@@ -1,0 +1,87 @@
+import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { planStart } from "#lib/domain/calendar/start-plan.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { CLOCK_EVENT_WORDS } from "../_terms.ts";
+import { sentenceCase } from "./sentence-case.ts";
+
+/** For a wished day: by when each thing must have happened. */
+export function StartPlan({
+  lineId,
+  file,
+  today,
+  wished,
+  typed,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: Day;
+  readonly wished: Day | null;
+  /** The day comes from the person, not from the earliest start. */
+  readonly typed: boolean;
+}) {
+  const steps = wished === null ? [] : planStart(file, wished, today);
+  return (
+    <div className="stack">
+      <form className="cluster cluster-end screen-only" action={`/lines/${lineId}/next#start`}>
+        <div className="field">
+          <label htmlFor="next-start">To start on</label>
+          <input
+            id="next-start"
+            className="input"
+            type="date"
+            name="start"
+            min={today}
+            defaultValue={wished ?? ""}
+          />
+        </div>
+        <button type="submit" className="button">
+          Work it backwards
+        </button>
+      </form>
+      {wished === null || (steps.length === 0 && !typed) ? null : (
+        <table className="plain">
+          <caption>To start on {formatDay(wished, today)}</caption>
+          <thead>
+            <tr>
+              <th scope="col">By</th>
+              <th scope="col">This must have happened</th>
+              <th scope="col">Counted</th>
+            </tr>
+          </thead>
+          <tbody>
+            {steps.length === 0 ? (
+              <tr>
+                <td colSpan={3}>
+                  No rule of the authority that is entered asks for anything first.
+                </td>
+              </tr>
+            ) : null}
+            {steps.map((step) => (
+              <tr key={step.title}>
+                <th scope="row" className="nowrap">
+                  {step.by === null ? "no day" : formatDay(step.by, today)}
+                  {step.late ? (
+                    <>
+                      {" "}
+                      <span className="tag">too late</span>
+                    </>
+                  ) : null}
+                </th>
+                <td>
+                  {sentenceCase(
+                    step.event === "work-begins" ? step.title : CLOCK_EVENT_WORDS[step.event],
+                  )}
+                </td>
+                <td>
+                  {step.sentence}
+                  {step.citation === "" ? null : <span className="muted"> ({step.citation})</span>}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </div>
+  );
+}
