@@ -1,6 +1,6 @@
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
-import { formatAddress } from "../party/address.ts";
+import { streetOf } from "../party/stakeholders.ts";
 import { isInForce, permitSentence, permitStateOf } from "../permit/steps.ts";
 import type { Hold } from "../tiein/hold.ts";
 import type { Clock } from "./clock.ts";
@@ -129,7 +129,7 @@ function consentBars(file: LineFile): StartBar[] {
   const missing = consentTable(file).filter(({ cells }) => cells.dig.needed && !cells.dig.inHand);
   return missing.map(({ propertyId }) => {
     const property = file.properties.find((each) => each.id === propertyId);
-    const where = property === undefined ? "a lot" : formatAddress(property.address);
+    const where = property === undefined ? "a lot" : streetOf(property.address);
     return waits(`consent to dig at ${where} is not in hand`);
   });
 }

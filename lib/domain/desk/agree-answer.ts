@@ -1,0 +1,118 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
+import type { Standing } from "../reconcile/pairing.ts";
+import { sayList } from "../split/say-list.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { forCount, sayCount, sayParts } from "./say.ts";
+
+/** `4 agree, 1 not seen, 2 undocumented`. */
+export function agreeAnswer(file: LineFile, report: Report): Reply {
+  const unready = nothingToCompare(file);
+  if (unready !== null) return unready;
+  const counts = countsOf(report);
+  const told = counts.filter(({ count }) => count > 0);
+  if (told.length === 0)
+    return replyWith("The record shows no connection, and the camera saw no tie-in", []);
+  const sentence = told.map(({ count, one, many }) => `${count} ${forCount(count, one, many)}`);
+  return replyWith(sayParts([sentence.join(", ")]), openings(file, report));
+}
+
+function nothingToCompare(file: LineFile): Reply | null {
+  const seen = file.observations.length > 0 || file.tieIns.length > 0;
+  if (file.entries.length > 0 && seen) return null;
+  if (file.entries.length === 0 && seen && file.records.length > 0) return null;
+  const lacking =
+    file.entries.length === 0 ? "Enter what the record shows" : "Enter what the camera saw";
+  return replyWith("There are not two sides to compare yet", [
+    { closes: lacking, pressing: PRESSING.ordinary },
+  ]);
+}
+
+interface Counted {
+  readonly count: number;
+  readonly one: string;
+  readonly many: string;
+}
+
+/** Pairings that wait for a person are counted as that, whatever they would come to. */
+function countsOf({ tieIns, entries }: Report): Counted[] {
+  const decided = tieIns.filter((finding) => finding.decided);
+  const ofTieIns = (standing: Standing) =>
+    decided.filter((finding) => finding.standing === standing).length;
+  const ofEntries = (standing: Standing) =>
+    entries.filter((finding) => isOpenEntry(finding) && finding.standing === standing).length;
+  return [
+    counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
+    counted(tieIns.length - decided.length, "waits for a decision", "wait for a decision"),
+    counted(ofTieIns("on-record-seen-elsewhere"), "seen elsewhere"),
+    counted(ofEntries("on-record-not-seen"), "not seen"),
+    counted(ofEntries("on-record-not-inspected"), "not inspected"),
+    counted(ofTieIns("undocumented"), "undocumented"),
+    counted(ofTieIns("inactive"), "inactive"),
+    counted(ofTieIns("not-a-sanitary-branch"), "not a sanitary branch", "not sanitary branches"),
+  ];
+}
+
+function counted(count: number, one: string, many = one): Counted {
+  return { count, one, many };
+}
+
+/** Entries that go with a tie-in are counted there. */
+function isOpenEntry(finding: EntryFinding): boolean {
+  return finding.tieInId === null;
+}
+
+function openings(file: LineFile, report: Report): Opening[] {
+  return [
+    ...undocumentedOpening(report),
+    ...undecidedOpening(report),
+    ...unansweredOpening(file, report),
+  ];
+}
+
+/** Undocumented and not yet shown whose. */
+function undocumentedOpening({ tieIns }: Report): Opening[] {
+  const open = tieIns.filter(isUnsettled);
+  if (open.length === 0) return [];
+  const labels = sayList(open.map(({ tieIn }) => tieIn.label));
+  return [
+    {
+      closes: `Find out what ${labels} ${forCount(open.length, "serves", "serve")}`,
+      pressing: PRESSING.holds,
+    },
+  ];
+}
+
+function isUnsettled({ standing, live, propertyId }: TieInFinding): boolean {
+  return standing === "undocumented" && live && propertyId === null;
+}
+
+function undecidedOpening({ tieIns, proposals }: Report): Opening[] {
+  const waiting = tieIns.filter(({ decided }) => !decided).length;
+  const count = Math.max(waiting, proposals.length);
+  if (count === 0) return [];
+  const them = forCount(count, "the pairing that is", "the pairings that are");
+  return [
+    { closes: `Accept, change or refuse ${them} proposed (${count})`, pressing: PRESSING.soon },
+  ];
+}
+
+/** Entries that no tie-in answers to and nobody has explained. */
+function unansweredOpening(file: LineFile, { entries }: Report): Opening[] {
+  const open = entries.filter(
+    (finding) =>
+      isOpenEntry(finding) &&
+      file.entries.some(({ id, explanation }) => id === finding.entryId && explanation === ""),
+  );
+  const labels = open.map(
+    ({ entryId }) => file.entries.find(({ id }) => id === entryId)?.label ?? "",
+  );
+  if (open.length === 0) return [];
+  const words = `${sayCount(open.length, "entry", "entries")} of the record`;
+  return [
+    {
+      closes: `Find or explain ${words} that no tie-in answers to: ${sayList(labels.map((label) => `“${label}”`))}`,
+      pressing: PRESSING.stalls,
+    },
+  ];
+}

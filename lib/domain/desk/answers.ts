@@ -1,0 +1,54 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { agreeAnswer } from "./agree-answer.ts";
+import { QUESTIONS, type Question, type QuestionAnswer } from "./answer.ts";
+import { answersAnswer } from "./answers-answer.ts";
+import { authorityAnswer } from "./authority-answer.ts";
+import { cameraAnswer } from "./camera-answer.ts";
+import { costAnswer } from "./cost-answer.ts";
+import { happenedAnswer } from "./happened-answer.ts";
+import { nextAnswer } from "./next-answer.ts";
+import { recordAnswer } from "./record-answer.ts";
+import type { Reply } from "./reply.ts";
+import { toldAnswer } from "./told-answer.ts";
+import { whoAnswer } from "./who-answer.ts";
+
+/** The questions as they stand on the screen. */
+export const ASKED: Record<Question, string> = {
+  who: "Who is on it?",
+  record: "What is on record?",
+  camera: "What did the camera see?",
+  agree: "Do they agree?",
+  answers: "Who answers for what?",
+  cost: "What does it cost, and who pays?",
+  told: "Who has been told?",
+  authority: "What does the authority need?",
+  next: "What happens next?",
+  happened: "What happened?",
+};
+
+const ANSWERED: Record<Question, (file: LineFile, report: Report) => Reply> = {
+  who: whoAnswer,
+  record: recordAnswer,
+  camera: cameraAnswer,
+  agree: agreeAnswer,
+  answers: answersAnswer,
+  cost: costAnswer,
+  told: toldAnswer,
+  authority: authorityAnswer,
+  next: nextAnswer,
+  happened: happenedAnswer,
+};
+
+/**
+ * The ten questions of a line's file, in their order, each with its answer so far and what would
+ * close it. On a closed line nothing presses any more; what was left open still shows.
+ */
+export function answersOn(file: LineFile, report: Report): QuestionAnswer[] {
+  const isClosed = file.line.closedOn !== null;
+  return QUESTIONS.map((question) => {
+    const reply = ANSWERED[question](file, report);
+    const pressing = isClosed ? 0 : reply.pressing;
+    return { question, asked: ASKED[question], ...reply, pressing };
+  });
+}

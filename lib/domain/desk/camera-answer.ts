@@ -1,0 +1,99 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { CoverageSpan, Report } from "../file/report.ts";
+import { sayList } from "../split/say-list.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { forCount, sayCount, sayParts, saySpan } from "./say.ts";
+
+type Unseen = Exclude<CoverageSpan["state"], "seen">;
+
+const UNSEEN_WORDS: Record<Unseen, string> = {
+  "under-water": "under water",
+  blocked: "blocked",
+  "not-in-view": "not in view",
+  "not-recorded": "not recorded",
+  "not-inspected": "not inspected",
+};
+
+/** What it takes to see a stretch after all. */
+const REMEDY_WORDS: Record<Unseen, string> = {
+  "under-water": "once the water is out",
+  blocked: "once it is cleared",
+  "not-in-view": "with another camera or from the other end",
+  "not-recorded": "and record it",
+  "not-inspected": "with a further run",
+};
+
+const MOST_GAPS = 3;
+
+/** `2 runs, 0 to 88 ft; 41 to 47 ft under water`. */
+export function cameraAnswer(file: LineFile, report: Report): Reply {
+  if (file.runs.length === 0)
+    return replyWith("No camera run yet", [
+      {
+        closes: "Run the camera through the line and enter what it saw",
+        pressing: PRESSING.stalls,
+      },
+    ]);
+  const gaps = report.coverage.filter(isUnseen);
+  const adrift = runsAdrift(file, report);
+  const sentence = sayParts([
+    [sayCount(file.runs.length, "run"), reachedWords(report)]
+      .filter((part) => part !== "")
+      .join(", "),
+    ...gapWords(gaps),
+    adrift.length === 0 ? "" : `${sayList(adrift)} relative only`,
+  ]);
+  return replyWith(sentence, openings(gaps, adrift));
+}
+
+interface UnseenSpan extends CoverageSpan {
+  readonly state: Unseen;
+}
+
+function isUnseen(span: CoverageSpan): span is UnseenSpan {
+  return span.state !== "seen";
+}
+
+/** From where to where some run was, whether it could see there or not. */
+function reachedWords({ coverage }: Report): string {
+  const reached = coverage.filter(({ state }) => state !== "not-inspected");
+  const [first] = reached;
+  const last = reached.at(-1);
+  return first === undefined || last === undefined ? "" : saySpan(first.from, last.to);
+}
+
+function gapWords(gaps: readonly UnseenSpan[]): string[] {
+  const told = gaps.slice(0, gaps.length > MOST_GAPS ? MOST_GAPS - 1 : MOST_GAPS);
+  const words = told.map(({ from, to, state }) => `${saySpan(from, to)} ${UNSEEN_WORDS[state]}`);
+  const more = gaps.length - told.length;
+  return more === 0 ? words : [...words, `${more} more stretches not seen`];
+}
+
+/** Runs with something observed of which nothing has a station. */
+function runsAdrift(file: LineFile, report: Report): string[] {
+  return file.runs
+    .filter(({ id }) => {
+      const own = report.stations.filter(({ runId }) => runId === id);
+      return own.length > 0 && own.every(({ station }) => station === null);
+    })
+    .map(({ name }) => name);
+}
+
+function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Opening[] {
+  const open: Opening[] = [];
+  if (adrift.length > 0) {
+    const runs = sayList(adrift);
+    const them = forCount(adrift.length, "it tells", "they tell");
+    open.push({
+      closes: `Give ${runs} a reading at a place whose station is known; until then ${them} no stations`,
+      pressing: PRESSING.stalls,
+    });
+  }
+  const [gap] = gaps;
+  if (gap !== undefined)
+    open.push({
+      closes: `Look at ${saySpan(gap.from, gap.to)} again ${REMEDY_WORDS[gap.state]}`,
+      pressing: PRESSING.ordinary,
+    });
+  return open;
+}

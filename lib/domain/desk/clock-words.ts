@@ -1,0 +1,85 @@
+import { businessDaysBetween } from "../calendar/business-days.ts";
+import type { Clock } from "../calendar/clock.ts";
+import type { Day } from "../calendar/day.ts";
+import { daysBetween } from "../calendar/days.ts";
+import { formatNearDay } from "../calendar/format-day.ts";
+import type { LineFile } from "../file/line-file.ts";
+import { forCount, sayCount } from "./say.ts";
+
+/** Several clocks that say the same of the same day, told as one. */
+export interface ClockGroup {
+  readonly clock: Clock;
+  readonly count: number;
+  readonly kind: "reply" | "locate" | "inspection" | "other";
+}
+
+type Clocked = Pick<LineFile, "locateTickets" | "inspections" | "authority">;
+
+/** Clocks that still run, the earliest first; replies that are due the same day count as one. */
+export function runningClocks(file: Clocked, clocks: readonly Clock[]): ClockGroup[] {
+  const groups = new Map<string, ClockGroup>();
+  for (const clock of clocks.filter(({ settled }) => !settled)) {
+    const kind = kindOf(file, clock);
+    const key = kind === "reply" ? `${kind} ${clock.on}` : clock.key;
+    groups.set(key, { clock, kind, count: (groups.get(key)?.count ?? 0) + 1 });
+  }
+  return [...groups.values()].toSorted((one, other) => one.clock.on.localeCompare(other.clock.on));
+}
+
+function kindOf(file: Clocked, clock: Clock): ClockGroup["kind"] {
+  if (clock.key.startsWith("reply:")) return "reply";
+  if (clock.key.startsWith("inspection:")) return "inspection";
+  return file.locateTickets.some(({ id }) => id === clock.subjectId) ? "locate" : "other";
+}
+
+/** `reply-by in 3 business days`, `locate window opens Thursday`. */
+export function clockWords(file: Clocked, group: ClockGroup, today: Day): string {
+  const { clock, kind } = group;
+  if (kind === "reply") return replyWords(file, group, today);
+  if (kind === "inspection") return `${lowered(clock.title)} ${formatNearDay(clock.on, today)}`;
+  const verb = kind === "locate" ? locateVerb(clock, today) : null;
+  if (verb !== null) return `locate ${verb} ${formatNearDay(clock.on, today)}`;
+  return otherWords(file, clock, today);
+}
+
+function replyWords(file: Clocked, { clock, count }: ClockGroup, today: Day): string {
+  if (clock.on < today)
+    return `${sayCount(count, "reply", "replies")} overdue since ${formatNearDay(clock.on, today)}`;
+  const replies = count === 1 ? "reply-by" : `reply-by of ${count} letters`;
+  return `${replies} ${inBusinessDays(file, clock, today)}`;
+}
+
+function locateVerb({ meaning, on }: Clock, today: Day): string | null {
+  if (meaning === "not-before") return "window opens";
+  if (meaning === "not-after") return on < today ? "window closed" : "window closes";
+  if (meaning === "expires") return on < today ? "ticket ran out" : "ticket runs out";
+  return null;
+}
+
+function otherWords(file: Clocked, clock: Clock, today: Day): string {
+  const title = clock.title;
+  const when = formatNearDay(clock.on, today);
+  if (clock.meaning === "not-before") return `${title}: from ${when} on`;
+  if (clock.on < today) {
+    const days = sayCount(daysBetween(clock.on, today), "day");
+    return clock.meaning === "expires"
+      ? `${title}: ran out ${when}`
+      : `${title}: overdue by ${days}`;
+  }
+  if (clock.meaning === "not-after") return `${title}: ${when} at the latest`;
+  if (clock.meaning === "expires") return `${title}: ${when}`;
+  return `${title}: due ${inBusinessDays(file, clock, today)}`;
+}
+
+/** `today`, `tomorrow`, `in 3 business days`; beyond ten the day itself. */
+function inBusinessDays({ authority }: Clocked, { on }: Clock, today: Day): string {
+  const ahead = daysBetween(today, on);
+  if (ahead === 0 || ahead === 1) return formatNearDay(on, today);
+  const count = businessDaysBetween(today, on, authority?.holidays ?? []);
+  if (count === 0 || count > 10) return formatNearDay(on, today);
+  return `in ${count} business ${forCount(count, "day", "days")}`;
+}
+
+function lowered(title: string): string {
+  return `${title.slice(0, 1).toLowerCase()}${title.slice(1)}`;
+}

@@ -1,0 +1,117 @@
+import { latestSplit } from "../consent/standing.ts";
+import { consentTable } from "../consent/table.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { sayList } from "../split/say-list.ts";
+import type { SplitRule, SplitVersion } from "../split/split.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { forCount, sayCount, sayParts, sayProperty } from "./say.ts";
+
+const RULE_WORDS: Record<SplitRule, string> = {
+  equal: "in equal shares",
+  "per-unit": "by unit",
+  "portion-used": "by portion used",
+  "upstream-of-fault": "among those upstream of the fault",
+  "reach-owner": "by owner of the reach",
+  weights: "by weights",
+  "recorded-shares": "by recorded shares",
+  "single-payer": "paid by one",
+};
+
+/** `$18,640.00 by portion used; 2 of 6 have agreed`. */
+export function costAnswer(file: LineFile, report: Report): Reply {
+  if (file.scope.length === 0)
+    return replyWith("No work is priced yet", [
+      {
+        closes: "Enter the pieces of work with their places and prices",
+        pressing: PRESSING.ordinary,
+      },
+    ]);
+  const version = latestSplit(file);
+  if (version === null) return unsplit(report);
+  const agreed = agreementOn(file, report);
+  const sentence = sayParts([
+    `${formatCents(version.total)} ${RULE_WORDS[version.rule]}`,
+    isStale(report, version) ? "the amounts are out of date" : "",
+    agreedWords(agreed),
+    agreed.superseded === 0 ? "" : `${agreed.superseded} signed on a superseded amount`,
+  ]);
+  return replyWith(sentence, openings(file, report, { version, agreed }));
+}
+
+function unsplit(report: Report): Reply {
+  const total = report.splits.find(({ refusal }) => refusal === null)?.total;
+  const sum = total === undefined ? "The work is priced" : formatCents(total);
+  return replyWith(`${sum}; no rule is chosen yet`, [
+    { closes: "Set the rules side by side and choose one", pressing: PRESSING.ordinary },
+  ]);
+}
+
+/** Whether the facts would give other amounts than the version has. */
+export function isStale(report: Report, version: SplitVersion): boolean {
+  const outcome = report.splits.find(({ choice }) => choice.rule === version.rule);
+  return outcome !== undefined && outcome.basis !== version.basis;
+}
+
+interface Agreed {
+  readonly payers: readonly string[];
+  readonly open: readonly string[];
+  readonly refused: readonly string[];
+  readonly superseded: number;
+}
+
+/** Which of the paying properties have agreed to their amount, by all who sign for them. */
+export function agreementOn(file: LineFile, report: Report): Agreed {
+  const rows = consentTable(file, report).filter(({ cells }) => cells.pay.needed);
+  const open = rows.filter(({ cells }) => !cells.pay.inHand);
+  const says = (word: string) =>
+    open.filter(({ cells }) => cells.pay.open.some(({ standing }) => standing === word));
+  return {
+    payers: rows.map(({ propertyId }) => propertyId),
+    open: open.map(({ propertyId }) => propertyId),
+    refused: says("refused").map(({ propertyId }) => propertyId),
+    superseded: says("superseded-amount").length,
+  };
+}
+
+function agreedWords({ payers, open }: Agreed): string {
+  if (payers.length === 0) return "";
+  const count = payers.length - open.length;
+  if (count === 0) return "nobody has agreed yet";
+  if (open.length === 0)
+    return payers.length === 1 ? "its payer has agreed" : `all ${count} have agreed`;
+  return `${count} of ${payers.length} ${forCount(count, "has", "have")} agreed`;
+}
+
+function openings(
+  file: LineFile,
+  report: Report,
+  { version, agreed }: { version: SplitVersion; agreed: Agreed },
+): Opening[] {
+  const open: Opening[] = [];
+  const held = report.holds.filter(
+    ({ waiver, stops }) => waiver === null && stops.includes("final-split"),
+  );
+  if (held.length > 0)
+    open.push({
+      closes: `The split cannot be final while ${sayCount(held.length, "hold")} ${forCount(held.length, "stands", "stand")}: ${sayList(held.map(({ subjectLabel }) => subjectLabel))}`,
+      pressing: PRESSING.stalls,
+    });
+  if (isStale(report, version))
+    open.push({
+      closes: "Choose the split again, on the facts as they are now",
+      pressing: PRESSING.soon,
+    });
+  if (agreed.open.length > 0) {
+    const names = sayList(
+      agreed.open.map((id) => sayProperty(file, id)),
+      4,
+    );
+    open.push({
+      closes: `Get the owners’ consent to pay for ${names}`,
+      pressing: PRESSING.ordinary,
+    });
+  }
+  return open;
+}

@@ -1,0 +1,209 @@
+import type { Clock } from "../calendar/clock.ts";
+import type { Day } from "../calendar/day.ts";
+import { daysBetween } from "../calendar/days.ts";
+import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
+import { latestSplit } from "../consent/standing.ts";
+import { consentTable } from "../consent/table.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { chaseList } from "../letter/told.ts";
+import { moverOf, type PermitMover, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { sayList } from "../split/say-list.ts";
+import type { Hold, HoldCause } from "../tiein/hold.ts";
+import type { DueThing, Question } from "./answer.ts";
+import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
+import { isStale } from "./cost-answer.ts";
+import { forCount, sayCount, sayParts, sayParty, sayProperty } from "./say.ts";
+import { STOP_WORDS } from "./stop-words.ts";
+
+/** What is due within so many days stands on the desk; later things wait on the line's own page. */
+const HORIZON = 7;
+
+type Thing = Omit<DueThing, "lineId">;
+
+/**
+ * What is late, due, blocked and waiting on one line, the most pressing first. A closed line has
+ * nothing.
+ */
+export function dueThings(file: LineFile, report: Report): DueThing[] {
+  if (file.line.closedOn !== null) return [];
+  const things = [
+    ...clockThings(file, report),
+    ...letterThings(file, report),
+    ...holdThings(report),
+    ...refusalThings(file, report),
+    ...splitThings(file, report),
+    ...permitThings(file, report),
+  ];
+  return inOrder(things.map((thing) => ({ lineId: file.line.id, ...thing })));
+}
+
+const RANK: Record<DueThing["kind"], number> = { late: 0, due: 1, blocked: 2, waiting: 3 };
+
+/** Late before due before blocked before waiting; then by day, those without a day last. */
+export function inOrder(things: readonly DueThing[]): DueThing[] {
+  return things.toSorted(
+    (one, other) =>
+      RANK[one.kind] - RANK[other.kind] ||
+      (one.on ?? "9999").localeCompare(other.on ?? "9999") ||
+      one.sentence.localeCompare(other.sentence),
+  );
+}
+
+function clockThings(file: LineFile, report: Report): Thing[] {
+  return runningClocks(file, report.clocks).flatMap((group) => clockThing(file, report, group));
+}
+
+function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing[] {
+  const { clock } = group;
+  const question = group.kind === "reply" ? "told" : questionOf(file, clock);
+  const ahead = daysBetween(today, clock.on);
+  const thing = { sentence: clockSentence(file, group, today), on: clock.on, question };
+  if (clock.meaning === "not-before") return [{ ...thing, kind: "waiting" }];
+  if (ahead < 0) return [{ ...thing, kind: "late" }];
+  return ahead > HORIZON ? [] : [{ ...thing, kind: "due" }];
+}
+
+function questionOf(file: LineFile, clock: Clock): Question {
+  return file.permits.some(({ id }) => id === clock.subjectId) ? "authority" : "next";
+}
+
+function clockSentence(file: LineFile, group: ClockGroup, today: Day): string {
+  const words = sayParts([clockWords(file, group, today)]);
+  const day = formatDay(group.clock.on, today);
+  return words.includes(formatNearDay(group.clock.on, today)) ? words : `${words} (${day})`;
+}
+
+function letterThings(file: LineFile, { today }: Report): Thing[] {
+  const drafts = file.notices.filter(({ state }) => state === "draft").length;
+  const back = chaseList(file, today)
+    .filter(({ reason }) => reason === "came-back")
+    .map(
+      ({ partyId, since }): Thing => ({
+        sentence: `The letter to ${sayParty(file, partyId)} came back ${onNearDay(since, today)}`,
+        on: since,
+        kind: "due",
+        question: "told",
+      }),
+    );
+  if (drafts === 0) return back;
+  const sentence = `${sayCount(drafts, "letter")} ${forCount(drafts, "is", "are")} drafted and not sent`;
+  return [...back, { sentence, on: null, kind: "due", question: "told" }];
+}
+
+const HOLD_QUESTION: Record<HoldCause, Question> = {
+  "tie-in-owner-unknown": "agree",
+  "tie-in-undecided": "agree",
+  "entry-undecided": "agree",
+  "entry-not-inspected": "camera",
+  "station-relative-only": "camera",
+  "responsibility-unclear": "answers",
+  "easement-missing": "authority",
+  "crossing-seen": "camera",
+};
+
+/** Holds of one cause stop the same things and are told together. */
+function holdThings({ holds }: Report): Thing[] {
+  const causes = new Map<HoldCause, Hold[]>();
+  for (const hold of holds.filter(({ waiver }) => waiver === null))
+    causes.set(hold.cause, [...(causes.get(hold.cause) ?? []), hold]);
+  return [...causes].map(([cause, group]) => ({
+    sentence: holdSentence(group),
+    on: null,
+    kind: "blocked",
+    question: HOLD_QUESTION[cause],
+  }));
+}
+
+const CAUSE_WORDS: Record<HoldCause, string> = {
+  "tie-in-owner-unknown": "not shown whose",
+  "tie-in-undecided": "not decided",
+  "entry-undecided": "not decided",
+  "entry-not-inspected": "not inspected",
+  "station-relative-only": "without a station",
+  "responsibility-unclear": "unclear who answers",
+  "easement-missing": "easement not recorded",
+  "crossing-seen": "something crosses the pipe",
+};
+
+/** `T3 and T6 (not shown whose) stop capping, lining, the final split and a demand for money`. */
+function holdSentence(group: readonly Hold[]): string {
+  const [first] = group;
+  if (first === undefined) return "";
+  const labels = sayList(group.map(({ subjectLabel }) => subjectLabel));
+  const stops = sayList(first.stops.map((stop) => STOP_WORDS[stop]));
+  return `${labels} (${CAUSE_WORDS[first.cause]}) ${forCount(group.length, "stops", "stop")} ${stops}`;
+}
+
+/** A no by an owner blocks what was asked. */
+function refusalThings(file: LineFile, report: Report): Thing[] {
+  return consentTable(file, report).flatMap(({ propertyId, cells }) =>
+    Object.entries(cells).flatMap(([kind, cell]) => {
+      const no = cell.open.filter(
+        ({ standing }) => standing === "refused" || standing === "withdrawn",
+      );
+      return no.map(({ partyId, standing }): Thing => {
+        const did = standing === "refused" ? "refused" : "withdrew";
+        const what = kind.startsWith("agreement") ? "to sign the agreement" : `consent to ${kind}`;
+        return {
+          sentence: `${sayParty(file, partyId)} ${did} ${what} for ${sayProperty(file, propertyId)}`,
+          on: null,
+          kind: "blocked",
+          question: kind === "pay" ? "cost" : "told",
+        };
+      });
+    }),
+  );
+}
+
+function splitThings(file: LineFile, report: Report): Thing[] {
+  const version = latestSplit(file);
+  if (version === null) return [];
+  const rows = consentTable(file, report).filter(({ cells }) => cells.pay.needed);
+  const isAbout = (row: (typeof rows)[number], standing: string) =>
+    row.cells.pay.open.some((each) => each.standing === standing);
+  const superseded = rows.filter((row) => isAbout(row, "superseded-amount"));
+  const asked = rows.filter(
+    (row) =>
+      !row.cells.pay.inHand &&
+      row.cells.pay.open.every(({ standing }) => standing === null || standing === "asked"),
+  );
+  const things: Thing[] = [];
+  const names = (of: typeof rows) =>
+    sayList(
+      of.map(({ propertyId }) => sayProperty(file, propertyId)),
+      4,
+    );
+  if (isStale(report, version))
+    things.push({ sentence: "The split is out of date", on: null, kind: "due", question: "cost" });
+  if (superseded.length > 0)
+    things.push({
+      sentence: `Signed on a superseded amount: ${names(superseded)}`,
+      on: null,
+      kind: "due",
+      question: "cost",
+    });
+  if (asked.length > 0 && version.sentAt !== null)
+    things.push({
+      sentence: `Not yet agreed to pay: ${names(asked)}`,
+      on: null,
+      kind: "waiting",
+      question: "cost",
+    });
+  return things;
+}
+
+const MOVER_KIND: Partial<Record<PermitMover, Thing["kind"]>> = {
+  office: "due",
+  authority: "waiting",
+};
+
+function permitThings(file: LineFile, { today }: Report): Thing[] {
+  return file.permits.flatMap((permit): Thing[] => {
+    const kind = MOVER_KIND[moverOf(permitStateOf(file, permit))];
+    if (kind === undefined) return [];
+    return [
+      { sentence: permitSentence(file, permit, today), on: null, kind, question: "authority" },
+    ];
+  });
+}

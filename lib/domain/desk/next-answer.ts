@@ -1,0 +1,43 @@
+import type { Clock } from "../calendar/clock.ts";
+import type { Day } from "../calendar/day.ts";
+import { daysBetween } from "../calendar/days.ts";
+import { earliestStart } from "../calendar/earliest-start.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { clockWords, runningClocks } from "./clock-words.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { sayParts } from "./say.ts";
+
+/** So many days ahead a clock presses. */
+const SOON = 7;
+const MOST = 2;
+
+/** `Reply-by in 3 business days; locate window opens Thursday`. */
+export function nextAnswer(file: LineFile, report: Report): Reply {
+  if (file.line.closedOn !== null) return replyWith("The line is closed", []);
+  const groups = runningClocks(file, report.clocks);
+  const told = groups.slice(0, MOST).map((group) => clockWords(file, group, report.today));
+  const more = groups.length - told.length;
+  const sentence =
+    told.length === 0
+      ? "No clock is running"
+      : sayParts([...told, more === 0 ? "" : `${more} more clock${more === 1 ? "" : "s"}`]);
+  return replyWith(sentence, openings(file, report));
+}
+
+function openings(file: LineFile, report: Report): Opening[] {
+  const open = runningClocks(file, report.clocks).flatMap(({ clock }) =>
+    clockOpening(clock, report.today),
+  );
+  if (file.scope.length === 0) return open;
+  const start = earliestStart(file, report.today, report.holds);
+  return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
+}
+
+function clockOpening(clock: Clock, today: Day): Opening[] {
+  if (clock.meaning === "not-before") return [];
+  const ahead = daysBetween(today, clock.on);
+  if (ahead < 0) return [{ closes: `Overdue: ${clock.title}`, pressing: PRESSING.late }];
+  if (ahead > SOON) return [];
+  return [{ closes: `Due first: ${clock.title}`, pressing: PRESSING.soon - ahead }];
+}

@@ -1,0 +1,52 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { PermitRecord, RecordKind } from "../record/record.ts";
+import { sayList } from "../split/say-list.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { forCount, sayCount, sayParts } from "./say.ts";
+
+const KIND_WORDS: Record<RecordKind, string> = {
+  card: "card",
+  drawing: "drawing",
+  permit: "permit",
+  "as-built": "as-built",
+  other: "record",
+};
+
+/** `5 entries on 2 cards, 1958 and 1994`. */
+export function recordAnswer(file: LineFile): Reply {
+  const { records, entries } = file;
+  if (records.length === 0)
+    return replyWith("Nothing is on record yet", [
+      {
+        closes: "Get the authority’s card or drawing of the line and enter what it shows",
+        pressing: PRESSING.stalls,
+      },
+    ]);
+  const unplaced = entries.filter(({ distance }) => distance === null).length;
+  const sentence = sayParts([
+    `${sayCount(entries.length, "entry", "entries")} on ${recordWords(records)}`,
+    unplaced === 0 ? "" : `${unplaced} without a distance`,
+  ]);
+  return replyWith(sentence, openings(file));
+}
+
+function recordWords(records: readonly PermitRecord[]): string {
+  const kinds = new Set(records.map(({ kind }) => kind));
+  const [only] = kinds.size === 1 ? kinds : [];
+  const counted = sayCount(records.length, only === undefined ? "record" : KIND_WORDS[only]);
+  const years = [...new Set(records.flatMap(({ dated }) => /\d{4}/.exec(dated)?.[0] ?? []))];
+  return years.length === 0 ? counted : `${counted}, ${sayList(years.toSorted(), 4)}`;
+}
+
+function openings({ records, entries }: LineFile): Opening[] {
+  const bare = records.filter(({ id }) => !entries.some(({ recordId }) => recordId === id));
+  if (bare.length === 0) return [];
+  const titles = sayList(bare.map(({ title, kind }) => title || KIND_WORDS[kind]));
+  const it = forCount(bare.length, "it shows", "they show");
+  return [
+    {
+      closes: `Enter the connections on ${titles}, or note that ${it} none`,
+      pressing: PRESSING.ordinary,
+    },
+  ];
+}
