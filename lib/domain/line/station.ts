@@ -28,6 +28,11 @@ export function plainFeet(length: Cft): string {
   return length < 0 ? `-${text}` : text;
 }
 
+/** To the nearest tenth of a foot: what is computed is never finer than a counter can be read. */
+export function toTenth(length: Cft): Cft {
+  return Math.round(length / 10) * 10 + 0;
+}
+
 /** Feet as typed (`26`, `26.05`, `26 ft`, `0+26.0`) → hundredths, or null if it is not a length. */
 export function parseFeet(text: string): Cft | null {
   const plain = text

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import { type Cft, toTenth } from "../line/station.ts";
 import { mismatch, pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
 
 /** Record station → line station: first stretched, then moved. */
@@ -65,7 +65,7 @@ interface Matched {
 
 /** Where the record's station lies on the line under a fit. */
 export function fitted(station: Cft, { shift, scale }: Fit): Cft {
-  return Math.round(station * (1 + scale / 1_000_000)) + shift;
+  return scale === 0 ? station + shift : toTenth(station * (1 + scale / 1_000_000) + shift);
 }
 
 /**
@@ -225,7 +225,7 @@ function fitsToTry(fields: readonly Field[]): Fit[] {
   const add = (shift: number, scale: number) => {
     if (Math.abs(shift) > MAX_SHIFT || Math.abs(scale) > MAX_SCALE) return;
     const key = `${Math.round(shift / GRID.shift)}/${Math.round(scale / GRID.scale)}`;
-    if (!fits.has(key)) fits.set(key, { shift: Math.round(shift), scale: Math.round(scale) });
+    if (!fits.has(key)) fits.set(key, { shift: toTenth(shift), scale: Math.round(scale) });
   };
   for (const field of fields) {
     const pairs = pivotPairs(field);
@@ -270,7 +270,7 @@ function polish(fields: readonly Field[], first: FitScore): FitScore {
 
 function meanShift(pairs: readonly Matched[]): Fit {
   const sum = pairs.reduce((total, { entry, tieIn }) => total + tieIn.station - entry.station, 0);
-  return { shift: Math.round(sum / Math.max(pairs.length, 1)), scale: 0 };
+  return { shift: toTenth(sum / Math.max(pairs.length, 1)), scale: 0 };
 }
 
 function leastSquares(pairs: readonly Matched[]): Fit {
@@ -284,6 +284,6 @@ function leastSquares(pairs: readonly Matched[]): Fit {
     under += (entry.station - x) ** 2;
   }
   if (under === 0) return meanShift(pairs);
-  const scale = Math.round((over / under - 1) * 1_000_000);
-  return { shift: Math.round(y - x * (1 + scale / 1_000_000)), scale };
+  const scale = Math.round((over / under - 1) * 10_000) * 100;
+  return { shift: toTenth(y - x * (1 + scale / 1_000_000)), scale };
 }

@@ -1,5 +1,5 @@
 import type { Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import { type Cft, toTenth } from "../line/station.ts";
 import type { Anchor, Direction, Run } from "./run.ts";
 
 /** A place on the line, and how far off it may be either way. */
@@ -31,7 +31,7 @@ export interface AnchorProblem {
 
 /** The larger of 1 ft and 0.5 % of a distance: what camera counters are asked to keep. */
 export function counterTolerance(distance: Cft): Cft {
-  return Math.max(100, Math.round(Math.abs(distance) / 200));
+  return Math.max(100, toTenth(Math.abs(distance) / 200));
 }
 
 /**
@@ -46,7 +46,7 @@ export function converterFor(run: Run, anchors: readonly Anchor[]): Converter {
   const problems = anchorProblems(run, anchors);
   const contradicted = problems.some((problem) => problem.reason !== "anchors-stretched");
   if (sorted.length === 0 || contradicted) return { toStation: () => null };
-  const stretched = problems.length > 0 ? Math.round(widestStretch(sorted) / 2) : 0;
+  const stretched = problems.length > 0 ? toTenth(widestStretch(sorted) / 2) : 0;
   return {
     toStation: (counter) => {
       const near = distanceToNearest(sorted, counter);
@@ -130,7 +130,7 @@ function stationAt(sorted: readonly Anchor[], counter: Cft, direction: Direction
     return end ? end.station + way * (counter - end.counter) : counter;
   }
   const counted = above.counter - below.counter;
-  if (counted === 0) return Math.round((above.station + below.station) / 2);
+  if (counted === 0) return toTenth((above.station + below.station) / 2);
   const part = (counter - below.counter) / counted;
-  return Math.round(below.station + part * (above.station - below.station));
+  return toTenth(below.station + part * (above.station - below.station));
 }

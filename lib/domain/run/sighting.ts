@@ -1,7 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { StationedObservation } from "../file/report.ts";
 import type { Side, TieIn } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import { type Cft, toTenth } from "../line/station.ts";
 import { stationObservations } from "./observe.ts";
 import type { Observation } from "./run.ts";
 
@@ -104,12 +104,12 @@ export function placeTieIn(tieIn: TieIn, sightings: readonly StationedObservatio
     0,
   );
   const uncertainty = Math.min(...stationed.map((each) => each.uncertainty));
-  return { ...common, station: Math.round(mean), uncertainty };
+  return { ...common, station: toTenth(mean), uncertainty };
 }
 
 /** Two independent uncertainties together. */
 export function together(a: Cft, b: Cft): Cft {
-  return Math.round(Math.hypot(a, b));
+  return toTenth(Math.hypot(a, b));
 }
 
 /** True unless both sides are known and differ. */

@@ -173,7 +173,7 @@ function byRecord(
   if (recordPropertyId !== null)
     return {
       level: 2,
-      reason: `The permit record names ${nameOf(recordPropertyId)}; no test was needed so far.`,
+      reason: `The permit record names ${nameOf(recordPropertyId)}; no test shows it yet.`,
       propertyId: recordPropertyId,
     };
   const said = positive.find((test) => test.kind === "statement");

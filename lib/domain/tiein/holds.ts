@@ -68,7 +68,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       {
         cause: "tie-in-owner-unknown",
         ...subject,
-        sentence: `${tieIn.label}${atWords(finding)} is on no record and it is not proven whose it is: ${finding.levelReason}`,
+        sentence: `${tieIn.label}${atWords(finding)} is on no record, and it is not proven whose it is. ${finding.levelReason}`,
         closes:
           "A repeated dye test with a negative control, digging, the owner's written acceptance, or a record entry that a person accepts for it",
       },

@@ -1,0 +1,5 @@
+declare module "munkres-js" {
+  /** Row and column of each chosen cell. */
+  const computeMunkres: (costs: number[][]) => [number, number][];
+  export = computeMunkres;
+}
