@@ -46,15 +46,14 @@ export function sawWords(run: Run, { observations }: Pick<LineFile, "observation
 /** Problems of the file that lie in one run: in itself, its anchors, gaps or observations. */
 export function problemsOfRun(
   run: Run,
-  file: Pick<LineFile, "anchors" | "gaps" | "observations">,
+  file: Pick<LineFile, "runs" | "anchors" | "gaps" | "observations">,
   { problems }: Pick<Report, "problems">,
 ): string[] {
-  const own = [...file.anchors, ...file.gaps, ...file.observations]
-    .filter((each) => each.runId === run.id)
-    .map((each) => each.id);
-  const ids = new Set([run.id, ...own]);
-  const mine = problems.filter((problem) =>
-    problem.path.split(/[./:]/).some((part) => ids.has(part)),
-  );
+  const mine = problems.filter(({ path }) => {
+    const [list = "", row = ""] = path.split(".");
+    if (list === "runs") return file.runs[Number(row)]?.id === run.id;
+    if (list !== "anchors" && list !== "gaps" && list !== "observations") return false;
+    return file[list][Number(row)]?.runId === run.id;
+  });
   return [...new Set(mine.map((problem) => problem.sentence))];
 }

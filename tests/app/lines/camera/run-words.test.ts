@@ -59,16 +59,19 @@ describe("sawWords()", () => {
 });
 
 describe("problemsOfRun()", () => {
-  const file = { anchors: [anchor("a1", "r1")], gaps: [], observations: [] } as Pick<
-    LineFile,
-    "anchors" | "gaps" | "observations"
-  >;
+  const file: Pick<LineFile, "runs" | "anchors" | "gaps" | "observations"> = {
+    runs: [{ ...RUN, id: "r2" }, RUN],
+    anchors: [anchor("a2", "r2"), anchor("a1", "r1")],
+    gaps: [],
+    observations: [],
+  };
 
-  test("problemsOfRun() finds a problem by the id of the run or of anything in it, once", () => {
+  test("problemsOfRun() finds what lies in the run or in anything of it, each sentence once", () => {
     const problems = [
-      { path: "anchors.a1", reason: "below-main", sentence: "Below the main." },
-      { path: "runs/r1", reason: "x", sentence: "Below the main." },
-      { path: "runs/r10", reason: "x", sentence: "Another run." },
+      { path: "anchors.1.station", reason: "below-main", sentence: "Below the main." },
+      { path: "runs.1.toCounter", reason: "x", sentence: "Below the main." },
+      { path: "runs.0.toCounter", reason: "x", sentence: "Another run." },
+      { path: "tieIns.1.station", reason: "x", sentence: "A tie-in." },
     ];
     expect(problemsOfRun(RUN, file, { problems })).toEqual(["Below the main."]);
   });

@@ -1,0 +1,27 @@
+import type { z } from "zod";
+import { LANGUAGES, PARTY_KINDS, PARTY_ROLES } from "#lib/domain/party/party.ts";
+import type { PersonRow } from "#lib/domain/party/people.ts";
+import { fieldsFor } from "./field.ts";
+
+const f = fieldsFor("memory");
+
+/** The shape of one line of the list of people. */
+export const PERSON_ROW: z.ZodType<PersonRow> = f.row({
+  id: f.id,
+  name: f.words,
+  kind: f.oneOf(PARTY_KINDS).default("person"),
+  role: f.oneOf(PARTY_ROLES).nullable().default(null),
+  propertyId: f.ref("property").nullable().default(null),
+  unit: f.words,
+  capacity: f.words,
+  street: f.words,
+  mailUnit: f.words,
+  city: f.words,
+  state: f.words,
+  zip: f.words,
+  email: f.words,
+  phone: f.words,
+  language: f.oneOf(LANGUAGES).default("en"),
+  needs: f.words,
+  note: f.words,
+});

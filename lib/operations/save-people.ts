@@ -1,0 +1,135 @@
+import type { Db } from "#db/open.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getLastSave, getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
+import {
+  mergePeople,
+  type PersonProblem,
+  type PersonProblemReason,
+  type PersonRow,
+} from "#lib/domain/party/people.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
+import { PERSON_ROW } from "#lib/exchange/person-row.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+import type { Act } from "./act.ts";
+import { type CellProblem, type RowsRefusal, writeFile } from "./save-rows.ts";
+
+/** The tables that the list of people is kept in. */
+const PEOPLE_TABLES = ["parties", "roles", "units"] as const satisfies readonly RowTable[];
+
+/** How often the list of people was saved, over all its tables: rises with each of them. */
+export function peopleRevision(revisions: Readonly<Record<RowTable, number>>): number {
+  return PEOPLE_TABLES.reduce((sum, table) => sum + revisions[table], 0);
+}
+
+interface PeopleInput {
+  readonly lineId: string;
+  /** `peopleRevision` of the revisions that the rows were read at. */
+  readonly base: number;
+  readonly rows: readonly unknown[];
+}
+
+/**
+ * Saves the typed list of people whole, over parties, roles and units. Refuses where one of them was
+ * saved since `base`, where lines contradict each other, and where somebody who would be gone is
+ * named by a letter or a consent.
+ */
+export function savePeople(
+  act: Act,
+  input: PeopleInput,
+): Result<{ revision: number }, RowsRefusal> {
+  if (!mayDo(act.actor.role, "work-the-file")) return refusePeople("not-allowed");
+  return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
+}
+
+function saveIn(
+  act: Act,
+  { lineId, base, rows }: PeopleInput,
+): Result<{ revision: number }, RowsRefusal> {
+  const before = getLineFile(act.db, lineId);
+  if (before === null) return refusePeople("not-found", { by: "the line" });
+  if (peopleRevision(getRevisions(act.db, lineId)) !== base)
+    return refusePeople("changed-meanwhile", lastSave(act.db, lineId));
+  const parsed = parsePeople(rows);
+  if (!parsed.ok) return parsed;
+  const merged = mergePeople(before, parsed.value, act.newId);
+  if (!merged.ok) return refusePeople("bad-rows", { cells: merged.error.map(cellOf) });
+  const after: LineFile = { ...before, ...merged.value };
+  const refusal = refusalOf({ before, after, rows: parsed.value });
+  if (refusal !== null) return refusal;
+  writeFile(act, { before, after, tables: PEOPLE_TABLES });
+  return ok({ revision: peopleRevision(getRevisions(act.db, lineId)) });
+}
+
+function lastSave(db: Db, lineId: string): { by: string; at: string } {
+  const saves = PEOPLE_TABLES.flatMap((table) => getLastSave(db, { lineId, table }) ?? []);
+  const [last] = saves.toSorted((a, b) => b.at.localeCompare(a.at));
+  return { by: last?.by ?? "", at: last?.at ?? "" };
+}
+
+function parsePeople(rows: readonly unknown[]): Result<PersonRow[], RowsRefusal> {
+  const good: PersonRow[] = [];
+  const cells: CellProblem[] = [];
+  rows.forEach((row, at) => {
+    const parsed = PERSON_ROW.safeParse(row);
+    if (parsed.success) good.push(parsed.data);
+    else
+      for (const { path, message } of parsed.error.issues)
+        cells.push({ row: at, column: path.join("."), message });
+  });
+  return cells.length === 0 ? ok(good) : refusePeople("bad-rows", { cells });
+}
+
+const PROBLEM_WORDS: Record<PersonProblemReason, (said: string) => string> = {
+  "name-missing": () => "Write a name",
+  "property-missing": () => "Choose the property, or empty “Is”",
+  "role-missing": () => "Choose what they are to the property",
+  "contradicts-same-name": (said) =>
+    said === ""
+      ? "Another row of the same name has nothing here; the same name is the same person"
+      : `Another row of the same name says “${said}”; the same name is the same person`,
+  "street-missing": () => "Write the street or box of the mailing address, or empty the rest of it",
+};
+
+function cellOf({ row, column, reason, detail }: PersonProblem): CellProblem {
+  return { row, column, message: PROBLEM_WORDS[reason](detail) };
+}
+
+function refusalOf({
+  before,
+  after,
+  rows,
+}: {
+  before: LineFile;
+  after: LineFile;
+  rows: readonly PersonRow[];
+}): Result<never, RowsRefusal> | null {
+  const own = nonsenseIn(after).filter(({ list }) => list === "roles");
+  if (own.length > 0)
+    return refusePeople("bad-rows", { cells: own.map((each) => roleCell(each, after, rows)) });
+  const namer = danglingReferences(after).find(({ to }) => to === "parties");
+  if (namer === undefined) return null;
+  const name = nameRow(before, "parties", namer.id);
+  const { id } = (after[namer.from] as readonly { id: string }[])[namer.row] ?? { id: "" };
+  return refusePeople("in-use", { by: `${name} is named by ${nameRow(after, namer.from, id)}` });
+}
+
+function roleCell(
+  { row, path, message }: Nonsense,
+  after: LineFile,
+  rows: readonly PersonRow[],
+): CellProblem {
+  const role = after.roles[row];
+  const at = rows.findIndex((each) => each.id === role?.id);
+  return { row: Math.max(at, 0), column: path === "unitId" ? "unit" : path, message };
+}
+
+function refusePeople(
+  reason: RowsRefusal["reason"],
+  rest: Partial<Omit<RowsRefusal, "reason">> = {},
+): Result<never, RowsRefusal> {
+  return err({ reason, cells: [], by: "", at: "", ...rest });
+}
