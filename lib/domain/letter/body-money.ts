@@ -1,10 +1,10 @@
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { permitStateOf } from "../permit/steps.ts";
 import { heading, heldStretches, list, paragraph, table, workLines, workTable } from "./common.ts";
 import { knownOwner, type LetterFacts, otherSharers } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
-import { permitStateIn } from "./permit-state.ts";
 import { alternativeRows, sumBlocks } from "./sum.ts";
 
 /** Rule and reason, who answers where, the work, the reader's share and its sum, what is left out. */
@@ -183,7 +183,7 @@ function paperLines({ file, words }: LetterFacts): string[] {
   const permits = file.permits.map((permit) =>
     words.done.permit(
       permit.number === "" ? words.unknown : permit.number,
-      permitStateIn(file, permit) === "final" ? words.done.final : words.done.open,
+      permitStateOf(file, permit) === "final" ? words.done.final : words.done.open,
     ),
   );
   const inspections = file.inspections

@@ -1,3 +1,4 @@
+import { latestSplit } from "../consent/standing.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import type { Address, Language, Party, PartyRole, Property } from "../party/party.ts";
@@ -70,7 +71,7 @@ export function letterFacts({ file, report, office, notice }: LetterInput): Lett
 
 function splitOf(file: LineFile, notice: Notice): SplitVersion | null {
   const named = file.splits.find((split) => split.id === notice.splitId);
-  return named ?? file.splits.toSorted((a, b) => a.number - b.number).at(-1) ?? null;
+  return named ?? latestSplit(file);
 }
 
 function outcomeOf(report: Report, split: SplitVersion | null): SplitOutcome | null {

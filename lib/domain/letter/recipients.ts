@@ -1,7 +1,7 @@
+import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import type { Language, PartyRole } from "../party/party.ts";
-import type { SplitVersion } from "../split/split.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
 import type { LetterKind } from "./notice.ts";
 
@@ -121,10 +121,6 @@ function candidateStops(file: LineFile, report: Report): About[] {
 
 function inquiries(file: LineFile, report: Report): Recipient[] {
   return atEvery(file, candidateStops(file, report), [...LOT_OWNERS, ...OCCUPANTS, "manager"]);
-}
-
-function latestSplit(file: LineFile): SplitVersion | null {
-  return file.splits.toSorted((a, b) => a.number - b.number).at(-1) ?? null;
 }
 
 function shareHolders(file: LineFile): About[] {

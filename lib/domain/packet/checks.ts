@@ -1,0 +1,54 @@
+import type { RequirementMark } from "../permit/permit.ts";
+import type { Requirement } from "../responsibility/authority.ts";
+import type { PacketCheck } from "./packet.ts";
+import { type PacketInput, type SheetState, sheetState } from "./sheet-states.ts";
+
+/**
+ * Each thing that the authority asks for, and how it stands. The office may say that one does not
+ * apply, or that one is in hand; but an expired licence or a stale split stays missing whatever is
+ * said, since those are facts.
+ */
+export function packetChecks(input: PacketInput): PacketCheck[] {
+  const requirements = input.file.authority?.requirements ?? [];
+  return requirements.map((requirement) => checkOf(requirement, input));
+}
+
+function checkOf(requirement: Requirement, input: PacketInput): PacketCheck {
+  const mark = input.file.requirementMarks
+    .filter(({ requirementId }) => requirementId === requirement.id)
+    .at(-1);
+  const found = sheetState(requirement.sheet, input);
+  return {
+    requirementId: requirement.id,
+    title: requirement.title,
+    mandatory: requirement.mandatory,
+    citation: requirement.citation,
+    ...standing(requirement, mark ?? null, found),
+  };
+}
+
+/** Sheets whose facts outrank what anybody marks. */
+const FACTS_DECIDE: readonly Requirement["sheet"][] = ["contractor-standing", "split"];
+
+function standing(
+  requirement: Requirement,
+  mark: RequirementMark | null,
+  found: SheetState,
+): Pick<PacketCheck, "state" | "sentence"> {
+  const sentence = found.sentences.join(" ");
+  if (mark?.state === "does-not-apply") {
+    return { state: "does-not-apply", sentence: mark.note === "" ? "Does not apply." : mark.note };
+  }
+  if (mark?.state === "missing") {
+    return { state: "missing", sentence: mark.note === "" ? sentence : mark.note };
+  }
+  if (mark?.state !== "in-hand") {
+    return { state: found.complete ? "in-hand" : "missing", sentence };
+  }
+  if (FACTS_DECIDE.includes(requirement.sheet) && !found.complete) {
+    return { state: "missing", sentence: `Marked as in hand, but: ${sentence}` };
+  }
+  const file =
+    mark.uploadId === null ? "In hand, as the office says." : "In hand; the file is enclosed.";
+  return { state: "in-hand", sentence: mark.note === "" ? file : mark.note };
+}

@@ -1,0 +1,168 @@
+import { latestSplit } from "../consent/standing.ts";
+import { consentTable } from "../consent/table.ts";
+import type { LineFile, Office } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { streetOf } from "../party/stakeholders.ts";
+import type { SheetKind } from "../responsibility/authority.ts";
+import { contractorStanding } from "./contractor-standing.ts";
+
+export interface PacketInput {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly office: Office;
+}
+
+/** Whether the facts for a sheet are complete, and what is wanting. */
+export interface SheetState {
+  readonly complete: boolean;
+  /** Sentences: what is there, or each thing that is wanting. */
+  readonly sentences: readonly string[];
+}
+
+const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
+  application: applicationState,
+  "line-drawing": ({ file }) =>
+    given(
+      file.line.upperEnd !== null,
+      "The drawing is to scale.",
+      "The upper end of the line is unknown.",
+    ),
+  "schedule-of-connections": scheduleState,
+  "observation-log": ({ file }) =>
+    given(
+      file.observations.length > 0,
+      "The camera’s log is in the packet.",
+      "No camera observation is on file.",
+    ),
+  tests: testState,
+  scope: ({ file }) =>
+    given(file.scope.length > 0, "The scope of work is in the packet.", "No work is priced yet."),
+  responsibility: responsibilityState,
+  split: splitState,
+  consents: consentState,
+  "proof-of-notice": noticeState,
+  "contractor-standing": standingState,
+  "holds-and-waivers": holdState,
+  upload: () => ({ complete: false, sentences: ["No file has been added for it."] }),
+};
+
+/** How complete a sheet of this kind is, from the facts alone. */
+export function sheetState(kind: SheetKind, input: PacketInput): SheetState {
+  return STATES[kind](input);
+}
+
+function given(complete: boolean, yes: string, no: string): SheetState {
+  return { complete, sentences: [complete ? yes : no] };
+}
+
+function wanting(missing: readonly string[], complete: string): SheetState {
+  if (missing.length === 0) return { complete: true, sentences: [complete] };
+  return { complete: false, sentences: missing };
+}
+
+function applicationState({ file, office }: PacketInput): SheetState {
+  const parcels = file.properties
+    .filter(({ parcel, stake }) => parcel === "" && stake !== "neighbour")
+    .map(({ address }) => `The parcel number of ${streetOf(address)} is missing.`);
+  const owners = file.properties
+    .filter(
+      ({ id }) => !file.roles.some((role) => role.propertyId === id && role.role !== "occupant"),
+    )
+    .map(({ address }) => `No owner of ${streetOf(address)} is on file.`);
+  const licence = office.licence === "" ? ["The contractor’s licence number is missing."] : [];
+  return wanting([...parcels, ...owners, ...licence], "All application data is on file.");
+}
+
+function scheduleState({ report }: PacketInput): SheetState {
+  const undecided = [
+    ...report.tieIns.filter(({ decided }) => !decided).map(({ tieIn }) => tieIn.label),
+  ];
+  return wanting(
+    undecided.map((label) => `Nobody has decided yet what tie-in ${label} is on record.`),
+    "Every tie-in has been compared with the record.",
+  );
+}
+
+function testState({ report }: PacketInput): SheetState {
+  const open = report.tieIns.filter(
+    ({ standing, level, tieIn }) =>
+      standing === "undocumented" && level < 5 && !tieIn.ownerAccepted,
+  );
+  return wanting(
+    open.map(({ tieIn }) => `Whose tie-in ${tieIn.label} is has not been shown by tests.`),
+    "No tie-in waits for a test.",
+  );
+}
+
+function responsibilityState({ file, report }: PacketInput): SheetState {
+  const unclear = report.reaches.some(({ holder }) => holder === "unclear");
+  const missing = [
+    ...(file.line.ruleId === null ? ["No rule of the authority has been chosen."] : []),
+    ...(unclear ? ["For part of the line it is unclear who answers."] : []),
+  ];
+  return wanting(missing, "For every reach it is known who answers.");
+}
+
+function splitState({ file, report }: PacketInput): SheetState {
+  const latest = latestSplit(file);
+  if (latest === null) return wanting(["No split has been chosen."], "");
+  const now = report.splits.find(({ choice }) => choice.rule === latest.rule);
+  const stale = now !== undefined && now.basis !== latest.basis;
+  return wanting(
+    stale ? [`Split no. ${latest.number} is stale: facts have changed since it was chosen.`] : [],
+    `Split no. ${latest.number} stands on today’s facts.`,
+  );
+}
+
+function consentState({ file, report }: PacketInput): SheetState {
+  const missing = consentTable(file, report).flatMap((row) => {
+    const property = file.properties.find(({ id }) => id === row.propertyId);
+    const open = Object.entries(row.cells).filter(([, cell]) => cell.needed && !cell.inHand);
+    if (!property || open.length === 0) return [];
+    const kinds = open.map(([kind]) => CONSENT_WORDS[kind] ?? kind);
+    return [`${streetOf(property.address)}: consent not in hand (${kinds.join(", ")}).`];
+  });
+  return wanting(missing, "Every consent that the work needs is in hand.");
+}
+
+export const CONSENT_WORDS: Readonly<Record<string, string>> = {
+  enter: "to enter",
+  dig: "to dig",
+  pay: "to pay",
+  "agreement-signed": "agreement signed",
+  "agreement-notarised": "agreement notarised",
+  "agreement-recorded": "agreement recorded",
+};
+
+function noticeState({ file }: PacketInput): SheetState {
+  const reached = new Set(
+    file.deliveries
+      .filter(({ outcome }) => outcome === "delivered")
+      .map(({ noticeId }) => file.notices.find(({ id }) => id === noticeId)?.partyId),
+  );
+  const owners = new Set(
+    file.roles.filter(({ role }) => role !== "occupant").map(({ partyId }) => partyId),
+  );
+  const missing = file.parties
+    .filter(({ id }) => owners.has(id) && !reached.has(id))
+    .map(({ name }) => `No letter is proven to have reached ${name}.`);
+  return wanting(missing, "Every owner has been reached.");
+}
+
+function standingState({ office, report }: PacketInput): SheetState {
+  const bad = contractorStanding(office, report.today).filter(({ state }) => state !== "in-force");
+  return wanting(
+    bad.map(({ sentence }) => sentence),
+    "Licence, bond and insurance are in force.",
+  );
+}
+
+function holdState({ report }: PacketInput): SheetState {
+  const open = report.holds.filter(
+    ({ waiver, stops }) => waiver === null && stops.includes("submission"),
+  );
+  return wanting(
+    open.map(({ sentence }) => sentence),
+    "No hold stops submission.",
+  );
+}

@@ -1,0 +1,235 @@
+import { heading, list, paragraph, table } from "../letter/common.ts";
+import type { LetterBlock } from "../letter/letter.ts";
+import { EN } from "../letter/words-en.ts";
+import { formatFeet } from "../line/station.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { formatAddress } from "../party/address.ts";
+import type { PartyRole, Property } from "../party/party.ts";
+import { streetOf } from "../party/stakeholders.ts";
+import { permitStateOf } from "../permit/steps.ts";
+import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
+import type { ScopeItem } from "../split/scope.ts";
+import { contractorStanding } from "./contractor-standing.ts";
+import type { Sheet } from "./packet.ts";
+import type { PacketInput } from "./sheet-states.ts";
+
+/** A sheet of composed blocks. */
+export function composed(
+  kind: Sheet["kind"],
+  title: string,
+  blocks: readonly LetterBlock[],
+): Sheet {
+  return { kind, title, blocks, drawing: null, uploadId: null };
+}
+
+const STAKES: Record<Property["stake"], string> = {
+  connected: "connected",
+  candidate: "perhaps connected",
+  crossed: "crossed only",
+  neighbour: "neighbour",
+};
+
+const ROLES: Record<PartyRole, string> = {
+  owner: "owner",
+  occupant: "occupant",
+  manager: "manager",
+  association: "association",
+  "contract-purchaser": "contract purchaser",
+  "crossed-lot-owner": "owner of crossed lot",
+};
+
+/** Where, who, what work, under which permits and tickets, at which fees. */
+export function applicationSheet(input: PacketInput): Sheet {
+  return composed("application", "Application data", [
+    heading("The line"),
+    ...lineFacts(input),
+    heading("Properties"),
+    ...propertyTable(input),
+    heading("Owners and managers"),
+    ...ownerTable(input),
+    heading("Contractor"),
+    ...contractorFacts(input),
+    heading("Work applied for"),
+    ...workLines(input),
+    heading("Permits and locate tickets"),
+    ...permitTable(input),
+    ...feeBlocks(input),
+  ]);
+}
+
+function lineFacts({ file, report }: PacketInput): LetterBlock[] {
+  const { line } = file;
+  const rows = [
+    ["Name", line.name],
+    ["Town", line.town],
+    ["Length known", formatFeet(report.extent)],
+    [
+      "At the main connection",
+      `${EN.material[line.material]}${line.diameter === null ? "" : `, ${line.diameter} in`}`,
+    ],
+    [
+      "Main connection along the public main",
+      line.mainStation === null
+        ? "unknown"
+        : [formatFeet(line.mainStation), line.mainNote].filter((part) => part !== "").join(" "),
+    ],
+    ["Connected properties", String(file.properties.filter((p) => p.stake === "connected").length)],
+  ];
+  return table(["", ""], rows);
+}
+
+function propertyTable({ file }: PacketInput): LetterBlock[] {
+  const rows = file.properties.map((property) => [
+    formatAddress(property.address),
+    property.parcel === "" ? "unknown" : property.parcel,
+    property.legalDescription === "" ? "unknown" : property.legalDescription,
+    STAKES[property.stake],
+  ]);
+  return table(["Address", "Parcel", "Legal description", "Stake"], rows);
+}
+
+function ownerTable({ file }: PacketInput): LetterBlock[] {
+  const rows = file.roles.flatMap((role) => {
+    const party = file.parties.find(({ id }) => id === role.partyId);
+    const property = file.properties.find(({ id }) => id === role.propertyId);
+    if (!party || !property || role.role === "occupant") return [];
+    const name = role.capacity === "" ? party.name : `${party.name}, by its ${role.capacity}`;
+    return [
+      [
+        name,
+        ROLES[role.role],
+        streetOf(property.address),
+        formatAddress(party.mailing ?? property.address),
+      ],
+    ];
+  });
+  return table(["Name", "Role", "Property", "Mailing address"], rows);
+}
+
+function contractorFacts({ office, report }: PacketInput): LetterBlock[] {
+  const papers = contractorStanding(office, report.today).map(({ title, number }) => [
+    title,
+    number === "" ? "not on file" : number,
+  ]);
+  return table(
+    ["", ""],
+    [
+      ["Name", office.name],
+      ["Address", formatAddress(office.address)],
+      ["Telephone", office.phone],
+      ["E-mail", office.email],
+      ...papers,
+    ],
+  );
+}
+
+function workLines({ file }: PacketInput): LetterBlock[] {
+  if (file.scope.length === 0) return [paragraph("No work is entered yet.")];
+  return list(file.scope.map((item) => `${item.title}, ${placeOfWork(item, file.tieIns)}`));
+}
+
+function permitTable({ file }: PacketInput): LetterBlock[] {
+  const permits = file.permits.map((permit) => [
+    `${PERMITS[permit.kind]} permit`,
+    permit.number === "" ? "no number yet" : permit.number,
+    permitStateOf(file, permit).replaceAll("-", " "),
+  ]);
+  const tickets = file.locateTickets.map(({ number, calledOn, workBeginsOn }) => [
+    "Locate ticket",
+    number,
+    workBeginsOn === null
+      ? `called on ${EN.day(calledOn)}`
+      : `called on ${EN.day(calledOn)}, work begins on ${EN.day(workBeginsOn)}`,
+  ]);
+  const rows = [...permits, ...tickets];
+  return rows.length === 0
+    ? [paragraph("None on file.")]
+    : table(["Kind", "Number", "State"], rows);
+}
+
+const PERMITS = {
+  "side-sewer": "Side sewer",
+  "street-use": "Street use",
+  connection: "Connection",
+  other: "Other",
+};
+
+function feeBlocks({ file }: PacketInput): LetterBlock[] {
+  const rows = (file.authority?.fees ?? []).map(({ title, amount, per, citation, asOf }) => [
+    title,
+    `per ${per}`,
+    `${citation}, as of ${EN.day(asOf)}`,
+    formatCents(amount),
+  ]);
+  if (rows.length === 0) return [];
+  return [
+    heading("Fees as the authority lists them"),
+    ...table(["Fee", "Counted", "Where it is written", "Amount"], rows, { numeric: [3] }),
+  ];
+}
+
+/** Every priced piece of work with how its amount comes about. */
+export function scopeSheet({ file }: PacketInput): Sheet {
+  const rows = file.scope.map((item) => [
+    item.title,
+    WORK[item.work],
+    placeOfWork(item, file.tieIns),
+    itemAmountWords(item),
+    formatCents(itemAmount(item)),
+  ]);
+  const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
+  const blocks =
+    rows.length === 0
+      ? [paragraph("No work is entered yet.")]
+      : table(
+          ["Work", "Kind", "Where", "Price", "Amount"],
+          [...rows, ["Total", "", "", "", formatCents(total)]],
+          { numeric: [4], totals: 1 },
+        );
+  return composed("scope", "Scope of work", blocks);
+}
+
+const WORK = { clearing: "clearing", repair: "repair", replacement: "replacement" };
+
+function placeOfWork(
+  item: ScopeItem,
+  tieIns: readonly { readonly id: string; readonly label: string }[],
+): string {
+  if (item.place === "point" && item.from !== null) return `at ${formatFeet(item.from)}`;
+  if (item.place === "stretch" && item.from !== null && item.to !== null) {
+    return EN.stretch(item.from, item.to);
+  }
+  if (item.place === "branch") {
+    return `branch at ${tieIns.find(({ id }) => id === item.tieInId)?.label ?? "unknown"}`;
+  }
+  return "whole job";
+}
+
+/** Licence, bond and insurance with the day on which each runs out. */
+export function contractorSheet({ office, report }: PacketInput): Sheet {
+  const papers = contractorStanding(office, report.today);
+  const rows = papers.map(({ title, number, expiresOn, state }) => [
+    title,
+    number === "" ? "not on file" : number,
+    expiresOn === null ? "unknown" : EN.day(expiresOn),
+    STATES[state],
+  ]);
+  const bad = papers.filter(({ state }) => state !== "in-force");
+  return composed("contractor-standing", "Contractor’s licence, bond and insurance", [
+    ...table(["Paper", "Number", "Runs out", `On ${EN.day(report.today)}`], rows),
+    ...bad.map(
+      ({ title, sentence }): LetterBlock => ({
+        kind: "caution",
+        title: `${title} needs attention`,
+        text: sentence,
+      }),
+    ),
+  ]);
+}
+
+const STATES = {
+  "in-force": "in force",
+  expired: "EXPIRED",
+  "expiry-unknown": "day of expiry unknown",
+  "not-on-file": "not on file",
+};

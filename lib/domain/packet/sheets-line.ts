@@ -1,0 +1,224 @@
+import type { EntryFinding, TieInFinding } from "../file/report.ts";
+import { heading, list, paragraph, table } from "../letter/common.ts";
+import type { LetterBlock } from "../letter/letter.ts";
+import { EN } from "../letter/words-en.ts";
+import type { Cft } from "../line/station.ts";
+import { plainFeet } from "../line/station.ts";
+import { streetOf } from "../party/stakeholders.ts";
+import type { Observation, Run } from "../run/run.ts";
+import { drawStrip } from "../strip/draw.ts";
+import type { Sheet } from "./packet.ts";
+import type { PacketInput } from "./sheet-states.ts";
+import { composed } from "./sheets-job.ts";
+
+/** The strip to scale, on landscape pages. */
+export function drawingSheet({ file, report }: PacketInput): Sheet {
+  return {
+    kind: "line-drawing",
+    title: "Line drawing",
+    blocks: [],
+    drawing: drawStrip(file, report, "all"),
+    uploadId: null,
+  };
+}
+
+/** Record against camera, connection by connection. */
+export function scheduleSheet(input: PacketInput): Sheet {
+  const { report } = input;
+  const seen = report.tieIns
+    .toSorted((a, b) => place(a.station) - place(b.station))
+    .map((finding) => tieInRow(input, finding));
+  const unseen = report.entries
+    .filter(({ tieInId }) => tieInId === null)
+    .map((finding) => entryRow(input, finding));
+  const rows = [...seen, ...unseen];
+  const alignment = report.alignment === null ? [] : [paragraph(report.alignment.sentence)];
+  return composed("schedule-of-connections", "Schedule of connections", [
+    paragraph(
+      "Record against camera. Stations are feet from the main connection; sides are as seen looking upstream.",
+    ),
+    ...alignment,
+    ...(rows.length === 0
+      ? [paragraph("No connection is on file.")]
+      : table(
+          [
+            "Tie-in",
+            "Seen at",
+            "±",
+            "Record entry",
+            "Recorded at",
+            "Side",
+            "Size",
+            "Material",
+            "Property",
+            "Standing",
+          ],
+          rows,
+          { numeric: [1, 2, 4] },
+        )),
+    ...recordBlocks(input),
+  ]);
+}
+
+function place(station: Cft | null): number {
+  return station ?? Number.MAX_SAFE_INTEGER;
+}
+
+function feet(length: Cft | null): string {
+  return length === null ? "unknown" : plainFeet(length);
+}
+
+function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[] {
+  const entry = file.entries.find(({ id }) => id === finding.entryId);
+  const found = report.entries.find(({ entryId }) => entryId === finding.entryId);
+  const property = file.properties.find(({ id }) => id === finding.propertyId);
+  const { tieIn } = finding;
+  return [
+    tieIn.label,
+    feet(finding.station),
+    finding.uncertainty === null ? "unknown" : plainFeet(finding.uncertainty),
+    entry?.label ?? "none",
+    entry ? feet(found?.recordStation ?? entry.distance) : "–",
+    EN.sideShort[finding.side],
+    tieIn.diameter === null ? "unknown" : `${tieIn.diameter} in`,
+    EN.material[tieIn.material],
+    property ? streetOf(property.address) : "unknown",
+    `${EN.standing[finding.standing]}${finding.decided ? "" : " (proposed)"}`,
+  ];
+}
+
+function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
+  const entry = file.entries.find(({ id }) => id === finding.entryId);
+  const property = file.properties.find(({ id }) => id === entry?.propertyId);
+  return [
+    "none",
+    "–",
+    "–",
+    entry?.label ?? "",
+    feet(finding.recordStation ?? entry?.distance ?? null),
+    EN.sideShort[entry?.side ?? "unknown"],
+    entry?.diameter == null ? "unknown" : `${entry.diameter} in`,
+    EN.material[entry?.material ?? "unknown"],
+    property ? streetOf(property.address) : "unknown",
+    entry && entry.explanation !== ""
+      ? `${EN.standing[finding.standing]}: ${entry.explanation}`
+      : EN.standing[finding.standing],
+  ];
+}
+
+function recordBlocks({ file }: PacketInput): LetterBlock[] {
+  const lines = file.records.map(({ title, number, dated }) =>
+    [title, number === "" ? "" : `no. ${number}`, dated].filter((part) => part !== "").join(", "),
+  );
+  return lines.length === 0 ? [] : [heading("Records compared"), ...list(lines)];
+}
+
+/** Every observation of every run, as it stands on the log. */
+export function observationSheet(input: PacketInput): Sheet {
+  const blocks = input.file.runs.flatMap((run) => runBlocks(input, run));
+  const none = [paragraph("No camera run is on file.")];
+  return composed("observation-log", "Observation log", blocks.length === 0 ? none : blocks);
+}
+
+function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
+  const { file } = input;
+  const rows = file.observations
+    .filter(({ runId }) => runId === run.id)
+    .toSorted((a, b) => a.counter - b.counter)
+    .map((seen) => observationRow(input, seen));
+  const facts = [
+    `${EN.day(run.ranOn)}, by ${run.operator === "" ? "unknown" : run.operator}`,
+    `in at ${run.accessPoint === "" ? "unknown" : run.accessPoint}`,
+    `going ${run.direction}`,
+    `zero at ${run.zeroAt === "" ? "unknown" : run.zeroAt}`,
+    `anything crossing the pipe: ${run.crossingSeen === "cannot-tell" ? "cannot tell" : run.crossingSeen}`,
+  ];
+  return [
+    heading(`Run ${run.name}`),
+    paragraph(`${facts.join("; ")}.`),
+    ...(rows.length === 0
+      ? [paragraph("Nothing is on this run’s log.")]
+      : table(["Counter", "Station", "Clock", "What", "Size", "Material", "Video", "Note"], rows, {
+          numeric: [0, 1],
+        })),
+  ];
+}
+
+function observationRow({ file, report }: PacketInput, seen: Observation): string[] {
+  const found = report.stations.find(({ observationId }) => observationId === seen.id);
+  const tieIn = file.tieIns.find(({ id }) => id === seen.tieInId);
+  return [
+    range(seen.counter, seen.toCounter),
+    found?.station == null ? "unknown" : range(found.station, found.toStation),
+    seen.clock === null ? "–" : String(seen.clock),
+    tieIn ? `${whatSeen(seen)} ${tieIn.label}` : whatSeen(seen),
+    seen.diameter === null ? "–" : `${seen.diameter} in`,
+    seen.material === "unknown" ? "–" : EN.material[seen.material],
+    seen.videoSecond === null ? "–" : clockTime(seen.videoSecond),
+    [seen.code, seen.note].filter((part) => part !== "").join(" "),
+  ];
+}
+
+function whatSeen(seen: Observation): string {
+  if (seen.kind === "fault" && seen.fault !== null) return EN.fault[seen.fault];
+  return seen.kind === "tie-in" ? "tie-in" : seen.kind;
+}
+
+function range(from: Cft, to: Cft | null): string {
+  return to === null ? plainFeet(from) : `${plainFeet(from)}–${plainFeet(to)}`;
+}
+
+function clockTime(seconds: number): string {
+  const minutes = Math.floor(seconds / 60);
+  return `${minutes}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
+}
+
+const RESULTS = { positive: "seen", "not-seen": "not seen", inconclusive: "inconclusive" };
+
+/** Every test on whose a tie-in is, with what makes it strong or weak. */
+export function testSheet({ file, report }: PacketInput): Sheet {
+  const rows = file.tests.map((test) => {
+    const property = file.properties.find(({ id }) => id === test.propertyId);
+    const tieIn = file.tieIns.find(({ id }) => id === test.tieInId);
+    return [
+      tieIn?.label ?? "unknown",
+      EN.day(test.performedOn),
+      test.kind,
+      property ? streetOf(property.address) : "unknown",
+      [test.fixture, test.colour].filter((part) => part !== "").join(", "),
+      test.startedAt === "" ? "–" : test.startedAt,
+      test.firstSeenAt === "" ? "–" : test.firstSeenAt,
+      test.controlResult === "not-run" ? "none" : test.controlResult,
+      [test.dosedBy, test.watchedBy].filter((part) => part !== "").join(", "),
+      RESULTS[test.result],
+    ];
+  });
+  const levels = report.tieIns
+    .filter(({ standing }) => standing === "undocumented")
+    .map(({ tieIn, level, levelReason }) => `${tieIn.label}: level ${level}. ${levelReason}`);
+  return composed("tests", "Tests", [
+    ...(rows.length === 0
+      ? [paragraph("No test is on file.")]
+      : table(
+          [
+            "Tie-in",
+            "Day",
+            "Test",
+            "At",
+            "Where and colour",
+            "Start",
+            "First seen",
+            "Control",
+            "Done and watched by",
+            "Result",
+          ],
+          rows,
+        )),
+    ...(levels.length === 0
+      ? []
+      : [heading("Evidence on undocumented tie-ins, levels 0 to 6"), ...list(levels)]),
+    paragraph(
+      "A test that saw nothing is weak evidence: slow pipes, traps and blockages hide dye.",
+    ),
+  ]);
+}

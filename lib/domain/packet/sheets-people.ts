@@ -1,0 +1,184 @@
+import { type CONSENT_STANDINGS, consentStanding, latestSplit } from "../consent/standing.ts";
+import { heading, list, paragraph, table } from "../letter/common.ts";
+import type { LetterBlock } from "../letter/letter.ts";
+import { EN } from "../letter/words-en.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { streetOf } from "../party/stakeholders.ts";
+import type { Sheet } from "./packet.ts";
+import { CONSENT_WORDS, type PacketInput } from "./sheet-states.ts";
+import { composed } from "./sheets-job.ts";
+
+/** Who answers for each reach, by which rule, and what agreements are recorded. */
+export function responsibilitySheet({ file, report }: PacketInput): Sheet {
+  const rule = file.authority?.rules.find(({ id }) => id === file.line.ruleId);
+  const name = (id: string) => {
+    const property = file.properties.find((each) => each.id === id);
+    return property ? streetOf(property.address) : id;
+  };
+  const rows = report.reaches.map((reach) => [
+    EN.stretch(reach.from, reach.to),
+    EN.holder[reach.holder],
+    reach.servedBy.length === 0 ? "nobody known" : reach.servedBy.map(name).join(", "),
+    reach.reason,
+    reach.citation === "" ? "none found" : reach.citation,
+  ]);
+  const agreements = file.agreements.map(({ title, recordingNumber }) =>
+    recordingNumber === "" ? EN.done.unrecorded(title) : EN.done.recorded(title, recordingNumber),
+  );
+  return composed("responsibility", "Who answers for which part", [
+    paragraph(
+      rule
+        ? `Rule applied: ${rule.title} (${rule.citation}, as of ${EN.day(rule.asOf)}).`
+        : "No rule of the authority has been chosen yet.",
+    ),
+    ...(rows.length === 0
+      ? [paragraph("The reaches have not been worked out.")]
+      : table(["Reach", "Who answers", "Served", "Why", "Where it is written"], rows)),
+    heading("Agreements on the line"),
+    ...list(agreements.length === 0 ? [EN.done.noAgreement] : agreements),
+    officialCaution(),
+  ]);
+}
+
+/** The amounts as chosen, with the rule and its reason. For the authority only. */
+export function splitSheet({ file, report }: PacketInput): Sheet {
+  const split = latestSplit(file);
+  if (split === null) {
+    return composed("split", "Cost split", [paragraph("No split has been chosen yet.")]);
+  }
+  const rule = EN.rule[split.rule];
+  const rows = split.shares.map(({ propertyId, tieInId, amount, recoverable }) => {
+    const property = file.properties.find(({ id }) => id === propertyId);
+    const tieIn = file.tieIns.find(({ id }) => id === tieInId);
+    const label = property
+      ? streetOf(property.address)
+      : `${tieIn?.label ?? "Tie-in"}, owner unknown (held apart)`;
+    return [label, recoverable === 0 ? "–" : formatCents(recoverable), formatCents(amount)];
+  });
+  const worked = report.splits.find(({ choice }) => choice.rule === split.rule);
+  const fresh = worked?.basis === split.basis;
+  return composed("split", "Cost split", [
+    paragraph(
+      `Split no. ${split.number}, chosen by ${split.chosenBy} on ${EN.day(split.chosenOn)}.`,
+    ),
+    paragraph(EN.split.ruleLine(rule.title, rule.sentence)),
+    ...(split.reason === "" ? [] : [paragraph(EN.split.reason(split.reason))]),
+    ...table(
+      ["Property", "Of this, carried for unknown owners", "Amount"],
+      [...rows, ["Total", "", formatCents(split.total)]],
+      { numeric: [1, 2], totals: 1 },
+    ),
+    ...(fresh && worked ? [paragraph(worked.oddCents)] : []),
+    ...(fresh ? [] : [paragraph("This split is stale: facts have changed since it was chosen.")]),
+    { kind: "caution", ...EN.caution.proposal },
+  ]);
+}
+
+const CONSENT_STATES: Record<(typeof CONSENT_STANDINGS)[number], string> = {
+  current: "given, and still holds",
+  "superseded-amount": "signed on a superseded amount",
+  asked: "asked, no answer yet",
+  refused: "refused",
+  withdrawn: "withdrawn",
+  replaced: "replaced by a later one",
+};
+
+/** Every consent with what was signed and whether it still holds. */
+export function consentSheet({ file, report }: PacketInput): Sheet {
+  const rows = file.consents.map((consent) => {
+    const party = file.parties.find(({ id }) => id === consent.partyId);
+    const property = file.properties.find(({ id }) => id === consent.propertyId);
+    return [
+      property ? streetOf(property.address) : "unknown",
+      party?.name ?? "unknown",
+      CONSENT_WORDS[consent.kind] ?? consent.kind,
+      CONSENT_STATES[consentStanding(file, consent, report)],
+      EN.day(consent.stateOn),
+      consent.recordingNumber === "" ? "–" : consent.recordingNumber,
+      consent.amount === null ? "–" : formatCents(consent.amount),
+    ];
+  });
+  return composed(
+    "consents",
+    "Consents",
+    rows.length === 0
+      ? [paragraph("No consent is on file.")]
+      : table(["Property", "Party", "Consent", "Standing", "Day", "Recorded as", "Amount"], rows, {
+          numeric: [6],
+        }),
+  );
+}
+
+/** Every attempt to deliver every letter, with its proof. */
+export function noticeSheet({ file }: PacketInput): Sheet {
+  const rows = file.notices
+    .filter(({ state }) => state === "sent")
+    .flatMap((notice) => {
+      const party = file.parties.find(({ id }) => id === notice.partyId);
+      const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
+      const first = [EN.title[notice.kind], party?.name ?? "unknown"];
+      if (attempts.length === 0) return [[...first, "no attempt on file", "–", "–", "unknown"]];
+      return attempts.map((attempt) => [
+        ...first,
+        METHODS[attempt.method],
+        EN.day(attempt.sentOn),
+        attempt.tracking === "" ? "–" : attempt.tracking,
+        attempt.outcomeOn === null
+          ? OUTCOMES[attempt.outcome]
+          : `${OUTCOMES[attempt.outcome]} on ${EN.day(attempt.outcomeOn)}`,
+      ]);
+    });
+  return composed(
+    "proof-of-notice",
+    "Proof of notice",
+    rows.length === 0
+      ? [paragraph("No letter has been sent yet.")]
+      : table(["Letter", "To", "How", "Sent", "Tracking", "What became of it"], rows),
+  );
+}
+
+const METHODS = {
+  "first-class": "first-class mail",
+  certified: "certified mail",
+  "mail-message": "e-mail",
+  "by-hand": "by hand",
+  posted: "posted at the site",
+  "door-hanger": "door hanger",
+};
+
+const OUTCOMES = {
+  "on-its-way": "on its way",
+  delivered: "delivered",
+  returned: "came back",
+  unclaimed: "not collected",
+  failed: "failed",
+};
+
+/** Open holds, and those waived with who waived them and why. */
+export function holdSheet({ report }: PacketInput): Sheet {
+  const open = report.holds.filter(({ waiver }) => waiver === null);
+  const waived = report.holds.flatMap(({ sentence, waiver }) =>
+    waiver === null ? [] : [[sentence, waiver.reason, waiver.by, EN.day(waiver.on)]],
+  );
+  return composed("holds-and-waivers", "Holds and waivers", [
+    heading("Open"),
+    ...(open.length === 0
+      ? [paragraph("None.")]
+      : table(
+          ["Hold", "Stops", "What lifts it"],
+          open.map(({ sentence, stops, closes }) => [
+            sentence,
+            stops.map((stop) => stop.replaceAll("-", " ")).join(", "),
+            closes,
+          ]),
+        )),
+    heading("Waived"),
+    ...(waived.length === 0
+      ? [paragraph("None.")]
+      : table(["Hold", "Reason given", "Waived by", "On"], waived)),
+  ]);
+}
+
+function officialCaution(): LetterBlock {
+  return { kind: "caution", ...EN.caution.official };
+}
