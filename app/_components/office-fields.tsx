@@ -1,0 +1,127 @@
+import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Address } from "#lib/domain/party/party.ts";
+import { Choice } from "./choice.tsx";
+import { Field } from "./field.tsx";
+import { formatShortDay } from "./grid/day-text.ts";
+
+/** Everything that the office says of itself on letters and packets. */
+export function OfficeFields({ office }: { readonly office: Office | null }) {
+  return (
+    <>
+      <div className="form-grid">
+        <Field
+          label="Name of the office"
+          name="name"
+          defaultValue={office?.name}
+          example="Harrow & Teal Drain and Sewer"
+          required
+        />
+        <Field
+          label="Phone"
+          name="phone"
+          type="tel"
+          defaultValue={office?.phone}
+          example="(360) 555-0100"
+        />
+        <Field
+          label="Mail address for replies"
+          name="email"
+          type="email"
+          defaultValue={office?.email}
+          example="office@example.com"
+        />
+        <Choice
+          label="Time zone"
+          name="zone"
+          options={zonesWith(office?.zone)}
+          defaultValue={office?.zone ?? "America/Los_Angeles"}
+          hint="Decides which day is today"
+        />
+      </div>
+      <AddressFields address={office?.address} />
+      <div className="form-grid">
+        <Field
+          label="Contractor’s licence"
+          name="licence"
+          defaultValue={office?.licence}
+          example="HARROTD000ZZ"
+        />
+        <DayField label="Licence runs out" name="licenceExpiresOn" day={office?.licenceExpiresOn} />
+        <Field
+          label="Bond"
+          name="bond"
+          defaultValue={office?.bond}
+          example="Surety bond 55-0110, $12,000"
+        />
+        <DayField label="Bond runs out" name="bondExpiresOn" day={office?.bondExpiresOn} />
+        <Field
+          label="Insurance"
+          name="insurance"
+          defaultValue={office?.insurance}
+          example="General liability, $1,000,000"
+        />
+        <DayField
+          label="Insurance runs out"
+          name="insuranceExpiresOn"
+          day={office?.insuranceExpiresOn}
+        />
+      </div>
+    </>
+  );
+}
+
+export function AddressFields({ address }: { readonly address: Address | undefined }) {
+  return (
+    <div className="form-grid">
+      <Field
+        label="Street and number"
+        name="street"
+        defaultValue={address?.street}
+        example="240 Tannery Road"
+      />
+      <Field label="Unit or suite" name="unit" defaultValue={address?.unit} />
+      <Field label="City" name="city" defaultValue={address?.city} />
+      <Field label="State" name="state" defaultValue={address?.state} example="WA" width={4} />
+      <Field label="ZIP" name="zip" defaultValue={address?.zip} example="98000" width={10} />
+    </div>
+  );
+}
+
+function DayField({
+  label,
+  name,
+  day,
+}: {
+  readonly label: string;
+  readonly name: string;
+  readonly day: string | null | undefined;
+}) {
+  return (
+    <Field
+      label={label}
+      name={name}
+      defaultValue={day ? formatShortDay(day) : undefined}
+      example="6/30/2027"
+      width={14}
+    />
+  );
+}
+
+const ZONES = [
+  ["America/New_York", "Eastern"],
+  ["America/Chicago", "Central"],
+  ["America/Denver", "Mountain"],
+  ["America/Phoenix", "Arizona"],
+  ["America/Los_Angeles", "Pacific"],
+  ["America/Anchorage", "Alaska"],
+  ["Pacific/Honolulu", "Hawaii"],
+] as const;
+
+function zonesWith(own: string | undefined) {
+  const options = ZONES.map(([value, label]) => ({
+    value: value as string,
+    label: `${label} (${value})`,
+  }));
+  if (own === undefined || options.some((option) => option.value === own)) return options;
+  return [{ value: own, label: own }, ...options];
+}

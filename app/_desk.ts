@@ -1,0 +1,33 @@
+import "server-only";
+import { db } from "#app/_db.ts";
+import { today } from "#app/_today.ts";
+import { listLines } from "#db/queries/line.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
+import { answersOn } from "#lib/domain/desk/answers.ts";
+import { type DeskLine, deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+
+export interface DeskEntry extends DeskLine {
+  readonly town: string;
+  readonly closedOn: string | null;
+  /** The questions that are still open, the most pressing first. */
+  readonly open: readonly QuestionAnswer[];
+}
+
+/** Every line of the office with what presses on it, the most pressing first. */
+export function deskEntries(): DeskEntry[] {
+  const day = today();
+  const entries = listLines(db()).flatMap((line) => {
+    const file = getLineFile(db(), line.id);
+    if (file === null) return [];
+    const report = reportOn(file, day);
+    const open = answersOn(file, report)
+      .filter((answer) => answer.pressing > 0)
+      .toSorted((one, other) => other.pressing - one.pressing);
+    const { town, closedOn } = file.line;
+    return [{ ...deskLine(file, report), town, closedOn, open }];
+  });
+  const order = inDeskOrder(entries).map((entry) => entry.lineId);
+  return entries.toSorted((one, other) => order.indexOf(one.lineId) - order.indexOf(other.lineId));
+}

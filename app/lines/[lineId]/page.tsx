@@ -1,0 +1,73 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Section } from "#app/_components/section.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
+import { answersOn } from "#lib/domain/desk/answers.ts";
+import { AboutLine } from "./_about-line.tsx";
+import { lineFileOf } from "./_file.ts";
+import styles from "./overview.module.css";
+
+interface Props {
+  readonly params: Promise<{ lineId: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { file } = await lineFileOf((await params).lineId);
+  return { title: file.line.name };
+}
+
+export default async function OverviewPage({ params }: Props) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  const answers = answersOn(file, report);
+  const open = answers.filter((answer) => answer.pressing > 0).length;
+  return (
+    <>
+      <div className="page-head">
+        <h1 className="page-asked">{file.line.name}</h1>
+        <p className="display">{standing(open, answers.length)}</p>
+        <p className="muted">
+          Opened {formatDay(file.line.openedOn, report.today)}
+          {file.authority === null ? "" : `, under ${file.authority.name}`}
+          {file.line.closedOn === null
+            ? ""
+            : `, closed ${formatDay(file.line.closedOn, report.today)}`}
+        </p>
+      </div>
+      <ol className={styles["questions"]}>
+        {answers.map((answer) => (
+          <Answer key={answer.question} lineId={lineId} answer={answer} />
+        ))}
+      </ol>
+      <Section title="About the line">
+        <AboutLine file={file} may={may("work-the-file")} />
+      </Section>
+    </>
+  );
+}
+
+function standing(open: number, of: number): string {
+  if (open === 0) return "All ten questions are answered";
+  return open === 1
+    ? `One of ${of} questions is still open`
+    : `${open} of ${of} questions are still open`;
+}
+
+function Answer({ lineId, answer }: { readonly lineId: string; readonly answer: QuestionAnswer }) {
+  return (
+    <li data-open={answer.pressing > 0}>
+      <h2 className={styles["asked"]}>
+        <Link href={`/lines/${lineId}/${answer.question}`}>{answer.asked}</Link>
+      </h2>
+      <div>
+        <p className={styles["answer"]}>{answer.sentence}</p>
+        {answer.closes === null ? null : (
+          <p className={styles["closes"]}>
+            <span className={styles["todo"]}>Still to do</span> {answer.closes}
+          </p>
+        )}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,54 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { redirect } from "next/navigation";
+import { db } from "#app/_db.ts";
+import { type FormState, refused, textOf } from "#app/_form.ts";
+import { sentenceOf } from "#app/_messages.ts";
+import { officeField, officeFrom } from "#app/_office-form.ts";
+import { hashToken, keepSessionToken, newToken } from "#app/_session.ts";
+import { dayIn } from "#app/_today.ts";
+import { readEnv } from "#lib/env.ts";
+import { setUpOffice } from "#lib/operations/set-up-office.ts";
+import { startSession } from "#lib/operations/sign-in.ts";
+
+/** The office and its first admin, who is signed in at once. */
+export async function setUpAction(_state: FormState, form: FormData): Promise<FormState> {
+  const office = officeFrom(form);
+  if (!office.ok) return refused(office.error.message, form, office.error.path);
+  const password = form.get("password");
+  const now = new Date();
+  const { dataFolder, today } = readEnv();
+  const made = await setUpOffice(
+    {
+      db: db(),
+      now: now.toISOString(),
+      today: today ?? dayIn("UTC", now),
+      dataFolder,
+      newId: randomUUID,
+    },
+    {
+      office: office.value,
+      user: {
+        name: textOf(form, "userName"),
+        email: textOf(form, "userEmail"),
+        password: typeof password === "string" ? password : "",
+      },
+    },
+  );
+  if (!made.ok) return refused(sentenceOf(made.error), form, fieldOf(made.error));
+  const token = newToken();
+  startSession(
+    { db: db(), now: now.toISOString() },
+    { userId: made.value.user.id, tokenHash: hashToken(token) },
+  );
+  await keepSessionToken(token);
+  return redirect("/");
+}
+
+/** Both halves of the form have a name and a mail address; the office's come first. */
+function fieldOf({ path, detail }: { readonly path: string; readonly detail: string }): string {
+  if (path === "name" && !/office/.test(detail)) return "userName";
+  if (path === "email") return "userEmail";
+  return officeField(path);
+}

@@ -1,0 +1,46 @@
+"use server";
+
+import { headers } from "next/headers";
+import { redirect } from "next/navigation";
+import { db } from "#app/_db.ts";
+import { type FormState, refused, textOf } from "#app/_form.ts";
+import { sentenceOf } from "#app/_messages.ts";
+import {
+  dropSessionToken,
+  getSessionToken,
+  hashToken,
+  keepSessionToken,
+  newToken,
+} from "#app/_session.ts";
+import { signIn } from "#lib/operations/sign-in.ts";
+import { signOut } from "#lib/operations/sign-out.ts";
+
+export async function signInAction(_state: FormState, form: FormData): Promise<FormState> {
+  const password = form.get("password");
+  const token = newToken();
+  const signedIn = await signIn(
+    { db: db(), now: new Date().toISOString() },
+    {
+      email: textOf(form, "email"),
+      password: typeof password === "string" ? password : "",
+      address: await networkAddress(),
+      tokenHash: hashToken(token),
+    },
+  );
+  if (!signedIn.ok) return refused(sentenceOf(signedIn.error), form, signedIn.error.path);
+  await keepSessionToken(token);
+  return redirect("/");
+}
+
+export async function signOutAction(): Promise<void> {
+  const token = await getSessionToken();
+  if (token !== null) signOut({ db: db() }, hashToken(token));
+  await dropSessionToken();
+  redirect("/sign-in");
+}
+
+/** Where the request came from, for the throttle alone. */
+async function networkAddress(): Promise<string> {
+  const forwarded = (await headers()).get("x-forwarded-for") ?? "";
+  return forwarded.split(",").at(-1)?.trim() ?? "";
+}

@@ -1,0 +1,40 @@
+import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { db } from "#app/_db.ts";
+import { getUser } from "#app/_session.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { signInAction } from "./actions.ts";
+
+export const metadata: Metadata = { title: "Sign in" };
+
+export default async function SignInPage() {
+  if ((await getUser()) !== null) redirect("/");
+  const office = getOffice(db());
+  if (office === null) redirect("/setup");
+  return (
+    <div className="sheet sheet-narrow">
+      <PageHead asked={`Sign in to ${office.name}`} />
+      <ActionForm action={signInAction}>
+        <Field label="Mail address" name="email" type="email" autoComplete="username" required />
+        <Field
+          label="Password"
+          name="password"
+          type="password"
+          autoComplete="current-password"
+          required
+        />
+        <div>
+          <SubmitButton pendingWord="Signing in …">Sign in</SubmitButton>
+        </div>
+      </ActionForm>
+      <p className="muted small">
+        No account, or the password is lost? An admin of the office adds people and sets passwords
+        under Office.
+      </p>
+    </div>
+  );
+}
