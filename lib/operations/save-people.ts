@@ -114,7 +114,7 @@ function refusalOf({
   if (namer === undefined) return null;
   const name = nameRow(before, "parties", namer.id);
   const { id } = (after[namer.from] as readonly { id: string }[])[namer.row] ?? { id: "" };
-  return refusePeople("in-use", { by: `${name} is named by ${nameRow(after, namer.from, id)}` });
+  return refusePeople("in-use", { by: `${name} is named by ${nameRow(before, namer.from, id)}` });
 }
 
 function roleCell(

@@ -1,12 +1,6 @@
 import type { CoverageSpan } from "#lib/domain/file/report.ts";
-import type {
-  EasementState,
-  Fitting,
-  Material,
-  PointKind,
-  Side,
-  TieInKind,
-} from "#lib/domain/line/line.ts";
+import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/line/line.ts";
+import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
 import type { Language, PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
 import type { Band, Standing } from "#lib/domain/reconcile/pairing.ts";
 import type { MeasuredFrom, RecordKind } from "#lib/domain/record/record.ts";
@@ -19,7 +13,7 @@ import type {
   ObservationKind,
 } from "#lib/domain/run/run.ts";
 import type { ControlResult, TestKind, TestResult } from "#lib/domain/tiein/test.ts";
-import { MATERIAL_WORDS, optionsOf } from "./_terms.ts";
+import { optionsOf } from "./_terms.ts";
 
 // The closed sets of people, record, camera and tests, in the words of the trade.
 
@@ -70,21 +64,6 @@ export const RECORD_KIND_WORDS: Record<RecordKind, string> = {
 export const MEASURED_WORDS: Record<MeasuredFrom, string> = {
   main: "the main",
   "upper-end": "the upper end",
-  unknown: "unknown",
-};
-
-export const SIDE_WORDS: Record<Side, string> = {
-  left: "left",
-  right: "right",
-  crown: "crown",
-  unknown: "unknown",
-};
-
-export const FITTING_WORDS: Record<Fitting, string> = {
-  wye: "wye",
-  tee: "tee",
-  saddle: "saddle",
-  "break-in": "break-in",
   unknown: "unknown",
 };
 
@@ -211,7 +190,7 @@ export const COVERAGE_WORDS: Record<CoverageSpan["state"], string> = {
 
 /** Materials as choices of a cell. */
 export function materialChoices(): { readonly value: Material; readonly label: string }[] {
-  return optionsOf({ ...MATERIAL_WORDS, unknown: "unknown" });
+  return optionsOf(MATERIAL_WORDS);
 }
 
 /** A closed set as choices of a cell that may stay empty. */

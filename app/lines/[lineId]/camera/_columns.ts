@@ -1,16 +1,15 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,
   DIRECTION_WORDS,
   FAULT_WORDS,
-  FITTING_WORDS,
   materialChoices,
   OBSCURED_WORDS,
   OBSERVATION_WORDS,
   POINT_WORDS,
-  SIDE_WORDS,
   withNone,
 } from "../_field-terms.ts";
 import { optionsOf } from "../_terms.ts";

@@ -4,9 +4,9 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
 import { materialChoices } from "../_field-terms.ts";
 import type { LinePart } from "../_part.ts";
-import { MATERIAL_WORDS } from "../_terms.ts";
 import { savePipeAction } from "./actions.ts";
 
 /** The shared pipe itself: how far it goes, and what it is made of at the main. */

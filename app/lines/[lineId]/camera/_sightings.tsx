@@ -6,9 +6,9 @@ import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { StationedObservation, TieInFinding } from "#lib/domain/file/report.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
-import { FITTING_WORDS, SIDE_WORDS } from "../_field-terms.ts";
+import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
+
 import type { LinePart } from "../_part.ts";
-import { MATERIAL_WORDS } from "../_terms.ts";
 import { TIE_IN_BLANK, tieInColumns } from "./_columns.ts";
 import { moveSightingAction } from "./actions.ts";
 import styles from "./camera.module.css";

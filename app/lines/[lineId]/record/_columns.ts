@@ -1,13 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import {
-  FITTING_WORDS,
-  MEASURED_WORDS,
-  materialChoices,
-  RECORD_KIND_WORDS,
-  SIDE_WORDS,
-  withNone,
-} from "../_field-terms.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
+import { MEASURED_WORDS, materialChoices, RECORD_KIND_WORDS, withNone } from "../_field-terms.ts";
 import { optionsOf } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 
