@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { STOP_WORDS } from "#lib/domain/desk/stop-words.ts";
 import type { Hold, HoldStop } from "#lib/domain/tiein/hold.ts";
 import { listed } from "./_names.ts";
-import { STOP_WORDS } from "./_terms.ts";
 
 /** The holds that stop one of `stops`, each with what would lift it; nothing where there are none. */
 export function HoldBoxes({

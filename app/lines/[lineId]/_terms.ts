@@ -23,7 +23,6 @@ import type {
 import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
 import type { Place, Spread } from "#lib/domain/split/scope.ts";
 import type { SplitRule, UnknownShares } from "#lib/domain/split/split.ts";
-import type { HoldStop } from "#lib/domain/tiein/hold.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 
@@ -270,15 +269,6 @@ export const MEANING_WORDS: Record<ClockMeaning, string> = {
   "not-before": "not before",
   "not-after": "not after",
   expires: "expires on",
-};
-
-export const STOP_WORDS: Record<HoldStop, string> = {
-  capping: "capping",
-  lining: "lining",
-  "final-split": "the final split",
-  demand: "a demand for money",
-  submission: "submission to the authority",
-  digging: "digging",
 };
 
 /** A closed set as options of a select or a grid column. */

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { depthCautions } from "#lib/domain/split/depth-cautions.ts";
+import { type DepthCaution, depthCaution } from "#lib/domain/split/depth-cautions.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
@@ -43,13 +43,7 @@ export default async function CostPage({
       >
         <ScopeGrid lineId={lineId} file={file} report={report} />
         <ScopeSums file={file} />
-        {depthCautions(file).map((caution) => (
-          <NoticeBox key={caution.title} kind="caution" title={caution.title}>
-            <p>
-              {caution.text} <span className="muted">({caution.citation})</span>
-            </p>
-          </NoticeBox>
-        ))}
+        <DepthBox caution={depthCaution(file)} />
       </Section>
       {file.scope.length === 0 ? null : (
         <>
@@ -97,5 +91,22 @@ export default async function CostPage({
         </p>
       </NoticeBox>
     </>
+  );
+}
+
+function DepthBox({ caution }: { readonly caution: DepthCaution }) {
+  return (
+    <NoticeBox kind="caution" title="How deep the dig is">
+      <p>{caution.sentence}</p>
+      {caution.needs.length === 0 ? null : (
+        <ul>
+          {caution.needs.map((need) => (
+            <li key={need.key}>
+              {need.words} <span className="muted">({need.citation})</span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </NoticeBox>
   );
 }

@@ -9,5 +9,13 @@ export function namesIn(file: LineFile): Names {
     if (list === "history") continue;
     for (const { id } of file[list]) names.set(id, nameRow(file, list, id));
   }
+  for (const named of [file.authority, ...authorityParts(file)]) {
+    if (named !== null) names.set(named.id, "title" in named ? named.title : named.name);
+  }
   return names;
+}
+
+function authorityParts(file: LineFile): { readonly id: string; readonly title: string }[] {
+  const { authority } = file;
+  return authority === null ? [] : [...authority.rules, ...authority.requirements];
 }

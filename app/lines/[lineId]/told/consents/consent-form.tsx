@@ -1,6 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import { Choice, type Option } from "#app/_components/choice.tsx";
+import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import { CONSENT_KINDS } from "#lib/domain/consent/consent.ts";
@@ -98,7 +98,7 @@ export function ConsentForm({
 }
 
 /** Every party with every property it has a role at, each once. */
-function signerOptions(file: LineFile): Option[] {
+function signerOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
   const options = new Map<string, string>();
   for (const { partyId, propertyId, role } of file.roles) {
     const value = `${partyId} ${propertyId}`;

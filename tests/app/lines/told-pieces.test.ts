@@ -1,0 +1,151 @@
+import { expect, test } from "vitest";
+import { formatBytes } from "#app/_components/bytes.ts";
+import { viewOf, wordsOf } from "#app/_components/job.ts";
+import { readAnswer } from "#app/_components/send-file.ts";
+import { inOrder } from "#app/lines/[lineId]/authority/check-order.ts";
+import { signerRows } from "#app/lines/[lineId]/told/consent-cells.ts";
+import { othersFor } from "#app/lines/[lineId]/told/write/others.ts";
+import { CONSENT_KINDS, type Consent } from "#lib/domain/consent/consent.ts";
+import type { ConsentCell, ConsentRow } from "#lib/domain/consent/table.ts";
+import type { PacketCheck } from "#lib/domain/packet/packet.ts";
+import type { Party, Role } from "#lib/domain/party/party.ts";
+
+function check(requirementId: string, rest: Partial<PacketCheck>): PacketCheck {
+  return {
+    requirementId,
+    title: requirementId,
+    state: "in-hand",
+    mandatory: true,
+    sentence: "",
+    citation: "",
+    ...rest,
+  };
+}
+
+test("inOrder() puts what is missing and always asked for first, what does not apply last", () => {
+  const checks = [
+    check("none", { state: "does-not-apply" }),
+    check("have", {}),
+    check("maybe", { state: "missing", mandatory: false }),
+    check("must", { state: "missing" }),
+  ];
+  expect(inOrder(checks).map((each) => each.requirementId)).toEqual([
+    "must",
+    "maybe",
+    "have",
+    "none",
+  ]);
+});
+
+const OPEN: ConsentCell = {
+  needed: true,
+  inHand: false,
+  signed: [],
+  open: [{ partyId: "ann", standing: null }],
+};
+
+const ROW: ConsentRow = {
+  propertyId: "p1",
+  signers: [{ partyId: "ann", role: "owner", name: "Ann", capacityMissing: false }],
+  cells: Object.fromEntries(CONSENT_KINDS.map((kind) => [kind, OPEN])) as ConsentRow["cells"],
+};
+
+function consent(id: string, rest: Partial<Consent>): Consent {
+  return {
+    id,
+    kind: "enter",
+    partyId: "ann",
+    propertyId: "p1",
+    state: "given",
+    stateOn: "2026-11-10",
+    splitId: null,
+    amount: null,
+    recordingNumber: "",
+    uploadId: null,
+    note: "",
+    ...rest,
+  };
+}
+
+test("signerRows() shows the newest word of each signer, and what is needed and not asked", () => {
+  const consents = [
+    consent("new", { state: "withdrawn", stateOn: "2026-11-12" }),
+    consent("old", { stateOn: "2026-11-10" }),
+  ];
+  const [row] = signerRows({ consents }, [ROW]);
+  expect(row?.cells.find((cell) => cell.kind === "enter")?.consent?.id).toBe("new");
+  expect(row?.cells.find((cell) => cell.kind === "dig")).toEqual({
+    kind: "dig",
+    consent: null,
+    open: true,
+  });
+});
+
+test("signerRows() adds an occupant once something of theirs was recorded", () => {
+  const consents = [consent("let-in", { partyId: "tom" })];
+  expect(signerRows({ consents }, [ROW]).map((row) => row.partyId)).toEqual(["ann", "tom"]);
+  expect(signerRows({ consents: [] }, [ROW]).map((row) => row.partyId)).toEqual(["ann"]);
+});
+
+function role(partyId: string, propertyId: string): Role {
+  return {
+    id: `${partyId} ${propertyId}`,
+    partyId,
+    propertyId,
+    role: "owner",
+    unitId: null,
+    capacity: "",
+  };
+}
+
+test("othersFor() offers everybody with a role who is not proposed, once for each property", () => {
+  const parties = [
+    { id: "ann", language: "en" },
+    { id: "ben", language: "es" },
+  ] as Party[];
+  const roles = [role("ann", "p1"), role("ben", "p2"), role("ben", "p2"), role("ben", "p1")];
+  const proposed = [
+    { partyId: "ann", propertyId: "p1", tieInId: "t1", splitId: null, language: "en" } as const,
+  ];
+  expect(othersFor({ roles, parties }, proposed)).toEqual([
+    { partyId: "ben", propertyId: "p2", tieInId: null, splitId: null, language: "es" },
+    { partyId: "ben", propertyId: "p1", tieInId: null, splitId: null, language: "es" },
+  ]);
+});
+
+test("readAnswer() gives the stored file's id, or a sentence on what is wrong", () => {
+  expect(readAnswer(200, '{"id":"u1"}')).toEqual({ ok: true, value: "u1" });
+  expect(readAnswer(415, '{"message":"Nothing was stored: a text file."}')).toEqual({
+    ok: false,
+    error: "Nothing was stored: a text file.",
+  });
+  expect(readAnswer(502, "<html>")).toMatchObject({ ok: false });
+  expect(readAnswer(200, "null")).toMatchObject({ ok: false });
+});
+
+test("viewOf() counts what it cannot read as waiting still", () => {
+  expect(viewOf(null).state).toBe("waiting");
+  expect(viewOf({ state: "odd" }).state).toBe("waiting");
+  expect(viewOf({ state: "done", uploadId: "u1" })).toEqual({
+    state: "done",
+    uploadId: "u1",
+    message: "",
+  });
+});
+
+test("wordsOf() adds why a paper could not be made", () => {
+  expect(wordsOf({ state: "failed", uploadId: null, message: "A stored file is damaged." })).toBe(
+    "It could not be made. A stored file is damaged.",
+  );
+});
+
+test("formatBytes() counts in thousands, with a decimal while it is small", () => {
+  expect([999, 1000, 9_949, 10_000, 1_000_000, 25_000_000].map(formatBytes)).toEqual([
+    "999 bytes",
+    "1.0 KB",
+    "9.9 KB",
+    "10 KB",
+    "1.0 MB",
+    "25 MB",
+  ]);
+});
