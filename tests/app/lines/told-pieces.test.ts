@@ -123,13 +123,13 @@ test("readAnswer() gives the stored file's id, or a sentence on what is wrong", 
   expect(readAnswer(200, "null")).toMatchObject({ ok: false });
 });
 
-test("viewOf() counts what it cannot read as waiting still", () => {
+test("viewOf() counts what it cannot read as waiting still, and tells the problem of what failed", () => {
   expect(viewOf(null).state).toBe("waiting");
   expect(viewOf({ state: "odd" }).state).toBe("waiting");
-  expect(viewOf({ state: "done", uploadId: "u1" })).toEqual({
-    state: "done",
-    uploadId: "u1",
-    message: "",
+  expect(viewOf({ state: "failed", uploadId: null, problem: "No font." })).toEqual({
+    state: "failed",
+    uploadId: null,
+    message: "No font.",
   });
 });
 

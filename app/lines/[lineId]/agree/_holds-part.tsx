@@ -5,10 +5,10 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { STOP_WORDS } from "#lib/domain/desk/stop-words.ts";
 import type { Hold } from "#lib/domain/tiein/hold.ts";
 import { listed } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
-import { STOP_WORDS } from "../_terms.ts";
 import { liftWaiverAction, waiveAction } from "./actions.ts";
 import styles from "./agree.module.css";
 
