@@ -1,4 +1,5 @@
 import type { LineFile } from "../file/line-file.ts";
+import { cellOf } from "../letter/told.ts";
 import type { Inspection } from "../permit/permit.ts";
 import type { Clock } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
@@ -29,18 +30,21 @@ function replyClocks(file: LineFile): Clock[] {
     const sent = sentDayOf(file, notice);
     if (sent === null || notice.replyBy === null) return [];
     const party = file.parties.find((each) => each.id === notice.partyId);
-    const answered = file.replies.some((reply) => reply.noticeId === notice.id);
+    const { state, reply } = cellOf(file, notice);
+    const cameBack = state === "returned" || state === "unclaimed" || state === "failed";
+    const asks = `The letter of ${formatFullDay(sent)} asks for a reply by ${formatFullDay(notice.replyBy)}`;
     const clock: Clock = {
       key: `reply:${notice.id}`,
       title: `Reply from ${party?.name ?? "a party no longer on the line"}`,
       meaning: "due-by",
       startedOn: sent,
       on: notice.replyBy,
-      sentence: `The letter of ${formatFullDay(sent)} asks for a reply by ${formatFullDay(notice.replyBy)}.`,
+      sentence: cameBack ? `${asks}; it came back, so it has to go again.` : `${asks}.`,
       citation: "",
       asOf: null,
       subjectId: notice.id,
-      settled: answered || isReplaced(file, notice.id) || file.line.closedOn !== null,
+      settled:
+        reply !== null || cameBack || isReplaced(file, notice.id) || file.line.closedOn !== null,
     };
     return [clock];
   });

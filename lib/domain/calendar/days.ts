@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Day } from "./day.ts";
+import type { Day, Instant } from "./day.ts";
 
 /**
  * Sums on days without times. No clock, no zone: whether summer time begins or ends in between
@@ -64,6 +64,11 @@ export function dayOf(year: number, month: number, day: number): Day {
 export function partsOf(day: Day): { year: number; month: number; day: number } {
   const date = parsed(day);
   return { year: date.year, month: date.month, day: date.day };
+}
+
+/** Which day it was in a zone (an IANA name) at that moment: an evening in Seattle is tomorrow in UTC. */
+export function dayAt(instant: Instant, zone: string): Day {
+  return Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();
 }
 
 function parsed(day: Day): Temporal.PlainDate {

@@ -1,7 +1,7 @@
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { isInForce, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { isInForce, permitStanding, permitStateOf } from "../permit/steps.ts";
 import type { Hold } from "../tiein/hold.ts";
 import type { Clock } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
@@ -45,7 +45,7 @@ export function earliestStart(
   const bars = [
     ...locateBars(file, { clocks, today }),
     ...leadBars(file, today),
-    ...permitBars(file, today),
+    ...permitBars(file),
     ...consentBars(file),
     ...holdBars(holds),
   ];
@@ -117,12 +117,12 @@ function leadBars(file: LineFile, today: Day): StartBar[] {
   );
 }
 
-function permitBars(file: LineFile, today: Day): StartBar[] {
+function permitBars(file: LineFile): StartBar[] {
   const permits = file.permits.filter(({ kind }) => kind === "side-sewer");
   if (permits.length === 0) return [waits("there is no side sewer permit")];
   if (permits.some((permit) => isInForce(permitStateOf(file, permit)))) return [];
-  const sentences = permits.map((permit) => permitSentence(file, permit, today));
-  return [waits(`the permit is not issued: ${sentences.join("; ")}`)];
+  const standings = permits.map((permit) => permitStanding(file, permit));
+  return [waits(`no side sewer permit is in force: ${standings.join(", ")}`)];
 }
 
 function consentBars(file: LineFile): StartBar[] {

@@ -36,14 +36,14 @@ interface Counted {
 
 /** Pairings that wait for a person are counted as that, whatever they would come to. */
 function countsOf({ tieIns, entries }: Report): Counted[] {
-  const decided = tieIns.filter((finding) => finding.decided);
+  const told = tieIns.filter((finding) => !waitsForDecision(finding));
   const ofTieIns = (standing: Standing) =>
-    decided.filter((finding) => finding.standing === standing).length;
+    told.filter((finding) => finding.standing === standing).length;
   const ofEntries = (standing: Standing) =>
     entries.filter((finding) => isOpenEntry(finding) && finding.standing === standing).length;
   return [
     counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
-    counted(tieIns.length - decided.length, "waits for a decision", "wait for a decision"),
+    counted(tieIns.length - told.length, "waits for a decision", "wait for a decision"),
     counted(ofTieIns("on-record-seen-elsewhere"), "seen elsewhere"),
     counted(ofEntries("on-record-not-seen"), "not seen"),
     counted(ofEntries("on-record-not-inspected"), "not inspected"),
@@ -51,6 +51,12 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
     counted(ofTieIns("inactive"), "inactive"),
     counted(ofTieIns("not-a-sanitary-branch"), "not a sanitary branch", "not sanitary branches"),
   ];
+}
+
+/** Paired with the record by a proposal that nobody has accepted. */
+function waitsForDecision({ decided, standing }: TieInFinding): boolean {
+  const isPaired = standing === "on-record-and-seen" || standing === "on-record-seen-elsewhere";
+  return isPaired && !decided;
 }
 
 function counted(count: number, one: string, many = one): Counted {
@@ -87,14 +93,12 @@ function isUnsettled({ standing, live, propertyId }: TieInFinding): boolean {
   return standing === "undocumented" && live && propertyId === null;
 }
 
-function undecidedOpening({ tieIns, proposals }: Report): Opening[] {
-  const waiting = tieIns.filter(({ decided }) => !decided).length;
-  const count = Math.max(waiting, proposals.length);
+function undecidedOpening({ tieIns }: Report): Opening[] {
+  const count = tieIns.filter(waitsForDecision).length;
   if (count === 0) return [];
-  const them = forCount(count, "the pairing that is", "the pairings that are");
-  return [
-    { closes: `Accept, change or refuse ${them} proposed (${count})`, pressing: PRESSING.soon },
-  ];
+  const them =
+    count === 1 ? "the pairing that is proposed" : `the ${count} pairings that are proposed`;
+  return [{ closes: `Accept, change or refuse ${them}`, pressing: PRESSING.soon }];
 }
 
 /** Entries that no tie-in answers to and nobody has explained. */

@@ -27,7 +27,7 @@ export const ASKED: Record<Question, string> = {
   happened: "What happened?",
 };
 
-const ANSWERED: Record<Question, (file: LineFile, report: Report) => Reply> = {
+const ANSWERED: Record<Question, (file: LineFile, report: Report, zone: string) => Reply> = {
   who: whoAnswer,
   record: recordAnswer,
   camera: cameraAnswer,
@@ -42,12 +42,13 @@ const ANSWERED: Record<Question, (file: LineFile, report: Report) => Reply> = {
 
 /**
  * The ten questions of a line's file, in their order, each with its answer so far and what would
- * close it. On a closed line nothing presses any more; what was left open still shows.
+ * close it. On a closed line nothing presses any more; what was left open still shows. `zone` is
+ * the office's (an IANA name): it decides which day an entry of the history was made on.
  */
-export function answersOn(file: LineFile, report: Report): QuestionAnswer[] {
+export function answersOn(file: LineFile, report: Report, zone = "UTC"): QuestionAnswer[] {
   const isClosed = file.line.closedOn !== null;
   return QUESTIONS.map((question) => {
-    const reply = ANSWERED[question](file, report);
+    const reply = ANSWERED[question](file, report, zone);
     const pressing = isClosed ? 0 : reply.pressing;
     return { question, asked: ASKED[question], ...reply, pressing };
   });

@@ -15,7 +15,11 @@ export function authorityAnswer(file: LineFile, report: Report): Reply {
     ]);
   const findings = requirementsOn(file, report).filter(({ state }) => state !== "does-not-apply");
   const permits = file.permits.map((permit) => permitSentence(file, permit, report.today));
-  const sentence = sayParts([handWords(findings), ...permits, ...easementWords(report)]);
+  const sentence = sayParts([
+    handWords(findings),
+    ...easementWords(report),
+    ...permits.map(lowerFirst),
+  ]);
   return replyWith(sentence, openings(file, report, findings));
 }
 

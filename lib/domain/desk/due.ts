@@ -118,7 +118,7 @@ function holdThings({ holds }: Report): Thing[] {
 const CAUSE_WORDS: Record<HoldCause, string> = {
   "tie-in-owner-unknown": "not shown whose",
   "tie-in-undecided": "not decided",
-  "entry-undecided": "not decided",
+  "entry-undecided": "neither found nor explained",
   "entry-not-inspected": "not inspected",
   "station-relative-only": "without a station",
   "responsibility-unclear": "unclear who answers",

@@ -4,6 +4,7 @@ import { daysBetween } from "../calendar/days.ts";
 import { earliestStart } from "../calendar/earliest-start.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { isInForce, permitStateOf } from "../permit/steps.ts";
 import { clockWords, runningClocks } from "./clock-words.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { sayParts } from "./say.ts";
@@ -11,6 +12,11 @@ import { sayParts } from "./say.ts";
 /** So many days ahead a clock presses. */
 const SOON = 7;
 const MOST = 2;
+
+const CLOSE_OUT: Opening = {
+  closes: "Write the close-out letters and close the line",
+  pressing: PRESSING.someTime,
+};
 
 /** `Reply-by in 3 business days; locate window opens Thursday`. */
 export function nextAnswer(file: LineFile, report: Report): Reply {
@@ -29,7 +35,10 @@ function openings(file: LineFile, report: Report): Opening[] {
   const open = runningClocks(file, report.clocks).flatMap(({ clock }) =>
     clockOpening(clock, report.today),
   );
-  if (file.scope.length === 0) return open;
+  const states = file.permits.map((permit) => permitStateOf(file, permit));
+  if (states.includes("final")) return [...open, CLOSE_OUT];
+  const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
+  if (file.scope.length === 0 || isUnderWay) return open;
   const start = earliestStart(file, report.today, report.holds);
   return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
 }

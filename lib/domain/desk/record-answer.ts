@@ -38,10 +38,17 @@ function recordWords(records: readonly PermitRecord[]): string {
   return years.length === 0 ? counted : `${counted}, ${sayList(years.toSorted(), 4)}`;
 }
 
+/** Its title; with its number where another record has the same title. */
+function recordWord(record: PermitRecord, among: readonly PermitRecord[]): string {
+  const title = record.title.trim() || `the ${KIND_WORDS[record.kind]}`;
+  const isOnly = among.every(({ id, title: other }) => id === record.id || other !== record.title);
+  return isOnly ? title : `${title} ${record.number}`.trim();
+}
+
 function openings({ records, entries }: LineFile): Opening[] {
   const bare = records.filter(({ id }) => !entries.some(({ recordId }) => recordId === id));
   if (bare.length === 0) return [];
-  const titles = sayList(bare.map(({ title, kind }) => title || KIND_WORDS[kind]));
+  const titles = sayList(bare.map((record) => recordWord(record, records)));
   const it = forCount(bare.length, "it shows", "they show");
   return [
     {

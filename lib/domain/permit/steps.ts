@@ -176,6 +176,12 @@ export function permitName({ kind, number }: Pick<Permit, "kind" | "number">): s
   return number === "" ? KIND_WORDS[kind] : `${KIND_WORDS[kind]} ${number}`;
 }
 
+/** `side sewer permit SS-26-0818 is approved, its fees are due`, inside a sentence. */
+export function permitStanding(file: PermitFacts, permit: Permit): string {
+  const words = `${permitName(permit)} ${STATE_WORDS[permitStateOf(file, permit)]}`;
+  return `${words.slice(0, 1).toLowerCase()}${words.slice(1)}`;
+}
+
 /** `Side sewer permit SS-26-0818 is approved, its fees are due (since Friday, November 20)`. */
 export function permitSentence(file: PermitFacts, permit: Permit, today: Day): string {
   const step = lastStepOf(file, permit);
