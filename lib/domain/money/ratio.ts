@@ -18,6 +18,12 @@ export function addRatios(a: Ratio, b: Ratio): Ratio {
   return ratio(a.n * b.d + b.n * a.d, a.d * b.d);
 }
 
+/** `a × b`; cheap where one of them is small, however long the other. */
+export function multiplyRatios(a: Ratio, b: Ratio): Ratio {
+  const [across, back] = [gcd(a.n, b.d), gcd(b.n, a.d)];
+  return { n: (a.n / across) * (b.n / back), d: (a.d / back) * (b.d / across) };
+}
+
 /** The greatest common divisor, always above zero (1 for two zeros). */
 export function gcd(a: bigint, b: bigint): bigint {
   let larger = a < 0n ? -a : a;

@@ -2,25 +2,23 @@ import { err, ok, type Result } from "../../result.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { soleAllotment } from "./allotment.ts";
-import { type GeneralTerms, type PlacedBase, placedBase, tallyGeneral } from "./general-work.ts";
+import {
+  type GeneralPen,
+  type GeneralTerms,
+  type PlacedBase,
+  tallyGeneral,
+} from "./general-work.ts";
 import type { Ground } from "./ground.ts";
+import type { SumStep } from "./outcome.ts";
 import { type PlacedItem, placementOf } from "./placing.ts";
 import type { Plan } from "./plan.ts";
 import { planOf } from "./rules.ts";
 import type { SplitChoice, SplitRule } from "./split.ts";
-import {
-  addTallies,
-  type Steps,
-  type Tally,
-  tallyPlaced,
-  tallyWhole,
-  writeSteps,
-} from "./tally.ts";
+import { addTallies, type Tally, tallyPlaced, tallyWhole, writeSteps } from "./tally.ts";
 
 /** What everyone pays, exactly. */
 export interface Division {
   readonly tally: Tally;
-  readonly steps: Steps;
   /** Of it, placed work divided under a rule (without items that have one payer). */
   readonly ruled: Tally;
 }
@@ -29,20 +27,24 @@ interface Work {
   readonly ground: Ground;
   readonly choice: SplitChoice;
   readonly plans: Map<SplitRule, Plan>;
-  readonly steps: Steps;
+  readonly pen: GeneralPen | null;
 }
 
 /**
  * Divides every item: by its own payer, else its own rule, else the chosen one; placed work first,
- * then the general work, which may follow it. Refuses in words that say what to enter.
+ * then the general work, which may follow it. Writes the sums down where it is given a pen. Refuses in words
+ * that say what to enter.
  */
-export function divide(ground: Ground, choice: SplitChoice): Result<Division, string> {
+export function divide(
+  ground: Ground,
+  choice: SplitChoice,
+  pen: GeneralPen | null = null,
+): Result<Division, string> {
   const items = ground.items.map((priced) => ({
     ...priced,
     placement: placementOf(priced.item, ground),
   }));
-  const steps: Steps = ground.people.map(() => []);
-  const work: Work = { ground, choice, plans: new Map(), steps };
+  const work: Work = { ground, choice, plans: new Map(), pen };
   const main = planFor(choice.rule, work);
   if (!main.ok) return main;
   const placed = items.filter(({ placement }) => placement.kind !== "general");
@@ -60,7 +62,7 @@ export function divide(ground: Ground, choice: SplitChoice): Result<Division, st
   );
   if (!general.ok) return general;
   const tally = addTallies([ofPlaced, general.value], ground.people.length);
-  return ok({ tally, steps, ruled: ruled.value });
+  return ok({ tally, ruled: ruled.value });
 }
 
 function hasPayer({ item }: PlacedItem): boolean {
@@ -93,7 +95,7 @@ function payOwn(items: readonly PlacedItem[], work: Work): Result<Tally, string>
     }
     const allotment = soleAllotment(index, "the only payer of this item");
     const n = BigInt(amount);
-    writeSteps(work.steps, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
+    writeSteps(work.pen, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
     tallies.push(tallyWhole(amount, allotment, count));
   }
   return ok(addTallies(tallies, count));
@@ -167,7 +169,7 @@ function generalTerms(
 }
 
 function baseOfAll(bases: Bases, work: GeneralWork): PlacedBase {
-  const base = bases.get("all") ?? placedBase(work.ofPlaced, sumOf(work.placed));
+  const base = bases.get("all") ?? { tally: work.ofPlaced, total: sumOf(work.placed) };
   bases.set("all", base);
   return base;
 }
@@ -182,9 +184,16 @@ function baseUnder(rule: SplitRule, bases: Bases, work: GeneralWork): Result<Pla
   const plan = planFor(rule, work);
   if (!plan.ok) return plan;
   const onTrunk = work.placed.filter(({ placement }) => placement.kind === "trunk");
-  const tally = tallyPlaced(onTrunk, plan.value, { ground: work.ground, steps: null });
+  const tally = tallyPlaced(onTrunk, plan.value, { ground: work.ground, pen: null });
   if (!tally.ok) return tally;
-  const base = placedBase(tally.value, sumOf(onTrunk));
+  const base = { tally: tally.value, total: sumOf(onTrunk) };
   bases.set(rule, base);
   return ok(base);
+}
+
+/** The sums behind a division, by the person's index, as a person would write them down. */
+export function writtenSums(ground: Ground, choice: SplitChoice): readonly (readonly SumStep[])[] {
+  const pen: GeneralPen = { steps: ground.people.map(() => []), parts: new Map() };
+  divide(ground, choice, pen);
+  return pen.steps;
 }

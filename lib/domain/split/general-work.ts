@@ -1,26 +1,22 @@
 import { err, ok, type Result } from "../../result.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { formatRatio, type Ratio, ratio, roundDiv } from "../money/ratio.ts";
+import { formatRatio, multiplyRatios, type Ratio, ratio, roundDiv } from "../money/ratio.ts";
 import { equalAllotment } from "./allotment.ts";
 import type { Ground, PricedItem } from "./ground.ts";
 import type { Plan } from "./plan.ts";
 import { nobodyKnown } from "./rules-anywhere.ts";
-import { type Steps, type Tally, tallyWhole, writeSteps } from "./tally.ts";
+import { type Pen, type Tally, tallyWhole, writeSteps } from "./tally.ts";
 
 /** Placed work that general work can follow: what each pays of it, and all of it. */
 export interface PlacedBase {
   readonly tally: Tally;
   readonly total: Cents;
-  /** Each person's part of the total, by index; empty where the total is not above zero. */
-  readonly parts: readonly Ratio[];
 }
 
-/** Reckons the parts once, for every general item that follows the same work. */
-export function placedBase(tally: Tally, total: Cents): PlacedBase {
-  const whole = tally.denominator * BigInt(total);
-  const parts = total > 0 ? tally.numerators.map((numerator) => ratio(numerator, whole)) : [];
-  return { tally, total, parts };
+/** Writes down sums of general work: keeps each person's part of the placed work it follows. */
+export interface GeneralPen extends Pen {
+  readonly parts: Map<PlacedBase, readonly Ratio[]>;
 }
 
 /** How a general item is to be divided. */
@@ -40,12 +36,12 @@ export interface GeneralTerms {
 export function tallyGeneral(
   { item, amount }: PricedItem,
   terms: GeneralTerms,
-  { ground, steps }: { readonly ground: Ground; readonly steps: Steps },
+  { ground, pen }: { readonly ground: Ground; readonly pen: GeneralPen | null },
 ): Result<Tally, string> {
   const allotment = allotmentOf(terms, ground);
   if (allotment !== null) {
     const n = BigInt(amount);
-    writeSteps(steps, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
+    writeSteps(pen, allotment, { itemId: item.id, cost: formatCents(amount), n, d: 1n });
     return ok(tallyWhole(amount, allotment, ground.people.length));
   }
   const nobody = terms.equally ? nobodyKnown(ground) : null;
@@ -55,7 +51,7 @@ export function tallyGeneral(
       `“${item.title}” follows the placed work, and none is placed on the pipe yet. Place the work, or spread this item equally.`,
     );
   }
-  return ok(followPlaced({ item, amount }, terms.base, steps));
+  return ok(followPlaced({ item, amount }, terms.base, pen));
 }
 
 function allotmentOf({ plan, follows, equally, base }: GeneralTerms, ground: Ground) {
@@ -65,26 +61,35 @@ function allotmentOf({ plan, follows, equally, base }: GeneralTerms, ground: Gro
   return follows && base.total > 0 ? null : plan.allotment;
 }
 
-function followPlaced({ item, amount }: PricedItem, base: PlacedBase, steps: Steps): Tally {
-  const { numerators, denominator } = base.tally;
-  const whole = denominator * BigInt(base.total);
-  for (const [index, part] of base.parts.entries()) {
-    if (part.n === 0n) continue;
-    steps[index]?.push({
-      itemId: item.id,
-      words: `${formatCents(amount)} × ${sayPart(part)}, its part of the placed work`,
-      exact: formatRatio(times(part, amount)),
-    });
+function followPlaced(
+  { item, amount }: PricedItem,
+  base: PlacedBase,
+  pen: GeneralPen | null,
+): Tally {
+  if (pen !== null) {
+    for (const [index, part] of partsOf(base, pen).entries()) {
+      if (part.n === 0n) continue;
+      pen.steps[index]?.push({
+        itemId: item.id,
+        words: `${formatCents(amount)} × ${sayPart(part)}, its part of the placed work`,
+        exact: formatRatio(multiplyRatios(part, { n: BigInt(amount), d: 1n })),
+      });
+    }
   }
+  const { numerators, denominator } = base.tally;
   return {
     numerators: numerators.map((numerator) => numerator * BigInt(amount)),
-    denominator: whole,
+    denominator: denominator * BigInt(base.total),
   };
 }
 
-function times(part: Ratio, amount: Cents): Ratio {
-  const whole = ratio(BigInt(amount), part.d);
-  return { n: whole.n * part.n, d: whole.d };
+/** Each person's part of the placed work, reckoned once for every item that follows it. */
+function partsOf(base: PlacedBase, pen: GeneralPen): readonly Ratio[] {
+  const whole = base.tally.denominator * BigInt(base.total);
+  const parts =
+    pen.parts.get(base) ?? base.tally.numerators.map((numerator) => ratio(numerator, whole));
+  pen.parts.set(base, parts);
+  return parts;
 }
 
 /** `7/18` where it is short enough to work with, else a percentage to six decimals. */

@@ -1,35 +1,51 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Cft } from "../line/station.ts";
 import { roundShares } from "../money/apportion.ts";
-import type { Cents } from "../money/cents.ts";
 import { formatRatio, ratio } from "../money/ratio.ts";
 import { basisOf } from "./basis.ts";
-import { type Division, divide } from "./divide.ts";
+import type { CostTree } from "./cost-tree.ts";
+import { type Division, divide, writtenSums } from "./divide.ts";
 import { type Found, faultStations, type Ground, groundOf } from "./ground.ts";
 import { oddCentsWords, tieOrderOf } from "./odd-cents.ts";
 import type { Share, SplitOutcome } from "./outcome.ts";
 import { recoverableOf } from "./recoverable.ts";
 import { RULE_TITLES, ruleSentence } from "./rule-words.ts";
 import { SPLIT_RULES, type SplitChoice, type SplitRule, type UnknownShares } from "./split.ts";
-import { standAloneTest } from "./stand-alone.ts";
+import { standAloneTest, standAloneTree } from "./stand-alone.ts";
 
 /**
  * What every rule gives on this line, one each in the order of SPLIT_RULES. A rule chosen before
  * keeps the parameters of its latest version.
  */
 export function splitOutcomes(file: LineFile, found: Found): SplitOutcome[] {
-  const grounds = new Map<UnknownShares, Ground>();
-  const ground = (unknownShares: UnknownShares): Ground => {
-    const known = grounds.get(unknownShares) ?? groundOf(file, found, unknownShares);
-    grounds.set(unknownShares, known);
-    return known;
-  };
-  return SPLIT_RULES.map((rule) => outcomeOn(ground, presentChoice(file, rule)));
+  const siteFor = siteMaker(file, found);
+  return SPLIT_RULES.map((rule) => outcomeOn(siteFor, presentChoice(file, rule)));
 }
 
 /** What one rule gives on this line; the refusal says what to enter where it can't be worked out. */
 export function splitOutcome(file: LineFile, found: Found, choice: SplitChoice): SplitOutcome {
-  return outcomeOn((unknownShares) => groundOf(file, found, unknownShares), choice);
+  return outcomeOn(siteMaker(file, found), choice);
+}
+
+/** What all rules share that treat unknown owners alike. */
+interface Site {
+  readonly ground: Ground;
+  readonly tree: () => CostTree | null;
+}
+
+type SiteFor = (unknownShares: UnknownShares) => Site;
+
+function siteMaker(file: LineFile, found: Found): SiteFor {
+  const make = (unknownShares: UnknownShares): Site => {
+    const ground = groundOf(file, found, unknownShares);
+    const tree = once(() => ({ tree: standAloneTree(ground) }));
+    return { ground, tree: () => tree().tree };
+  };
+  const sites: Record<UnknownShares, () => Site> = {
+    carried: once(() => make("carried")),
+    "held-apart": once(() => make("held-apart")),
+  };
+  return (unknownShares) => sites[unknownShares]();
 }
 
 /**
@@ -65,11 +81,8 @@ function onlyFault(
   return placed.length === 1 && only?.place === "point" ? only.from : null;
 }
 
-function outcomeOn(
-  groundFor: (unknownShares: UnknownShares) => Ground,
-  choice: SplitChoice,
-): SplitOutcome {
-  const ground = groundFor(choice.unknownShares);
+function outcomeOn(siteFor: SiteFor, choice: SplitChoice): SplitOutcome {
+  const { ground, tree } = siteFor(choice.unknownShares);
   const common = {
     choice,
     title: RULE_TITLES[choice.rule],
@@ -86,8 +99,12 @@ function outcomeOn(
   return {
     ...common,
     refusal: null,
-    shares: sharesOf(division.value, { ground, choice, groundFor }),
-    standAlone: standAloneTest(ground, division.value),
+    shares: sharesOf(division.value, {
+      ground,
+      choice,
+      groundFor: (unknownShares) => siteFor(unknownShares).ground,
+    }),
+    standAlone: standAloneTest(ground, tree(), division.value),
     oddCents: oddCentsWords(ground, division.value.tally),
   };
 }
@@ -100,24 +117,41 @@ function sharesOf(
     readonly groundFor: (unknownShares: UnknownShares) => Ground;
   },
 ): Share[] {
-  const { ground } = given;
+  const { ground, choice } = given;
   const { numerators, denominator } = division.tally;
   const amounts = roundShares(numerators, denominator, tieOrderOf(ground));
   const recoverable = recoverableOf(division, amounts, given);
+  const sums = once(() => writtenSums(ground, choice));
   return ground.people.flatMap((person, index): Share[] => {
-    const steps = division.steps[index] ?? [];
-    if (person.tieIns.length === 0 && steps.length === 0) return [];
-    const amount: Cents = amounts[index] ?? 0;
+    const numerator = numerators[index] ?? 0n;
+    if (person.tieIns.length === 0 && numerator === 0n) return [];
+    const exact = once(() => formatRatio(ratio(numerator, denominator)));
     return [
       {
         propertyId: person.propertyId,
         tieInId: person.tieInId,
         label: person.label,
-        amount,
+        amount: amounts[index] ?? 0,
         recoverable: recoverable[index] ?? 0,
-        exact: formatRatio(ratio(numerators[index] ?? 0n, denominator)),
-        steps,
+        get exact() {
+          return exact();
+        },
+        get steps() {
+          return sums()[index] ?? [];
+        },
       },
     ];
   });
+}
+
+/**
+ * Works a value out when it is first read. Most readers of a split want its amounts only, and
+ * writing every sum down costs many times what the amounts do.
+ */
+function once<T extends object | string>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }

@@ -1,6 +1,6 @@
 import { err, ok } from "../../result.ts";
 import type { Cft } from "../line/station.ts";
-import { lcm, type Ratio } from "../money/ratio.ts";
+import { lcm, type Ratio, ratio } from "../money/ratio.ts";
 import {
   agreementEnds,
   agreementName,
@@ -68,9 +68,15 @@ function portionOfPassing(
     const past = BigInt(station - (cuts[place - 1] ?? 0));
     return (upTo[place] ?? 0n) + (past * scale) / (counts[place] ?? 1n);
   };
+  const known = new Map<Cft, Map<Cft, Ratio>>();
   return (index, from, to) => {
     const top = Math.min(tops[index] ?? 0, to);
-    return top > from ? { n: below(top) - below(from), d: scale } : null;
+    if (top <= from) return null;
+    const fromHere = known.get(from) ?? new Map<Cft, Ratio>();
+    known.set(from, fromHere);
+    const portion = fromHere.get(top) ?? ratio(below(top) - below(from), scale);
+    fromHere.set(top, portion);
+    return portion;
   };
 }
 

@@ -1,9 +1,9 @@
 import { toCents } from "../money/apportion.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { roundDiv } from "../money/ratio.ts";
-import { costTree } from "./cost-tree.ts";
+import { type CostTree, costTree } from "./cost-tree.ts";
 import type { Division } from "./divide.ts";
-import type { Ground } from "./ground.ts";
+import type { Ground, PricedItem } from "./ground.ts";
 import type { StandAlone } from "./outcome.ts";
 import { placementOf } from "./placing.ts";
 import { sayList } from "./say-list.ts";
@@ -11,17 +11,31 @@ import { worstGroup } from "./worst-group.ts";
 
 const LEFT_OUT = " General work and items with a payer of their own are left out on both sides.";
 
+/** The pipe and the work on it that the test looks at; null where something has no place yet. */
+export function standAloneTree(ground: Ground): CostTree | null {
+  return costTree(
+    ground,
+    ground.items
+      .filter(isTested)
+      .map((priced) => ({ ...priced, placement: placementOf(priced.item, ground) })),
+  );
+}
+
+function isTested({ item }: PricedItem): boolean {
+  return item.place !== "general" && item.payerId === null;
+}
+
 /**
  * The stand-alone test (no group subsidises another: the core of the cost game): does any group of
  * neighbours pay more for the placed work than mending only the pipe that it uses would cost?
  * Exact over all groups, on amounts before rounding. Null where a tie-in or an item has no place.
  */
-export function standAloneTest(ground: Ground, division: Division): StandAlone | null {
-  const items = ground.items
-    .filter(({ item }) => item.place !== "general" && item.payerId === null)
-    .map((priced) => ({ ...priced, placement: placementOf(priced.item, ground) }));
-  const note = items.length === ground.items.length ? "" : LEFT_OUT;
-  const tree = costTree(ground, items);
+export function standAloneTest(
+  ground: Ground,
+  tree: CostTree | null,
+  division: Division,
+): StandAlone | null {
+  const note = ground.items.every(isTested) ? "" : LEFT_OUT;
   const worst = tree === null ? null : worstGroup(tree, division.ruled);
   if (worst === null) return null;
   const excess = toCents(roundDiv(worst.excess, worst.denominator));

@@ -1,7 +1,15 @@
 import { err, ok, type Result } from "../../result.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { formatRatio, lcm, ratio } from "../money/ratio.ts";
+import {
+  addRatios,
+  formatRatio,
+  lcm,
+  multiplyRatios,
+  type Ratio,
+  ratio,
+  ZERO,
+} from "../money/ratio.ts";
 import type { Allotment } from "./allotment.ts";
 import type { Ground } from "./ground.ts";
 import type { SumStep } from "./outcome.ts";
@@ -14,8 +22,11 @@ export interface Tally {
   readonly denominator: bigint;
 }
 
-/** The steps of the sums, by the person's index. Steps that read alike are one object. */
-export type Steps = SumStep[][];
+/** What the sums are written down with; without one, only the amounts are worked out. */
+export interface Pen {
+  /** The steps by the person's index. Steps that read alike are one object. */
+  readonly steps: SumStep[][];
+}
 
 /** Beyond this many pieces, a step gives the item's sum in one. */
 const PIECES_WRITTEN_OUT = 12;
@@ -32,15 +43,15 @@ type Costs = Map<Allotment, Map<number, bigint>>;
 export function tallyPlaced(
   items: readonly PlacedItem[],
   plan: Plan,
-  { ground, steps }: { readonly ground: Ground; readonly steps: Steps | null },
+  { ground, pen }: { readonly ground: Ground; readonly pen: Pen | null },
 ): Result<Tally, string> {
   const costs: Costs = new Map();
   const branches = new Map<string, Allotment | null>();
   for (const placed of items) {
     const refusal =
       placed.placement.kind === "branch"
-        ? addBranch(placed, plan, { costs, branches, steps })
-        : addTrunk(placed, plan, { ground, costs, steps });
+        ? addBranch(placed, plan, { costs, branches, pen })
+        : addTrunk(placed, plan, { ground, costs, pen });
     if (refusal !== null) return err(refusal);
   }
   return ok(sumUp(costs, ground.people.length));
@@ -70,7 +81,7 @@ function addBranch(
   into: {
     readonly costs: Costs;
     readonly branches: Map<string, Allotment | null>;
-    readonly steps: Steps | null;
+    readonly pen: Pen | null;
   },
 ): string | null {
   const { item, amount, placement } = placed;
@@ -83,14 +94,14 @@ function addBranch(
   }
   addCost(into.costs, allotment, { amount: BigInt(amount), denominator: 1 });
   const cost = `branch at ${placement.label}: ${formatCents(amount)}`;
-  writeSteps(into.steps, allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
+  writeSteps(into.pen, allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
   return null;
 }
 
 function addTrunk(
   placed: PlacedItem,
   plan: Plan,
-  into: { readonly ground: Ground; readonly costs: Costs; readonly steps: Steps | null },
+  into: { readonly ground: Ground; readonly costs: Costs; readonly pen: Pen | null },
 ): string | null {
   const { item, amount, placement } = placed;
   if (plan.kind === "located") {
@@ -100,7 +111,7 @@ function addTrunk(
   addCost(into.costs, plan.allotment, { amount: BigInt(amount), denominator: 1 });
   const place = placement.kind === "trunk" ? `${sayPlace(placement.from, placement.to)}: ` : "";
   const cost = `${place}${formatCents(amount)}`;
-  writeSteps(into.steps, plan.allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
+  writeSteps(into.pen, plan.allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
   return null;
 }
 
@@ -111,7 +122,7 @@ function addPieces(
     readonly ground: Ground;
     readonly plan: LocatedPlan;
     readonly costs: Costs;
-    readonly steps: Steps | null;
+    readonly pen: Pen | null;
   },
 ): string | null {
   const { item, amount } = placed;
@@ -132,7 +143,7 @@ function addPieces(
     const cost = { amount: perPart.n * BigInt(part), denominator: Number(perPart.d) };
     addCost(into.costs, allotment, cost);
     if (inFull) {
-      writeSteps(into.steps, allotment, {
+      writeSteps(into.pen, allotment, {
         itemId: item.id,
         cost: sayPieceCost(amount, span, piece),
         n: cost.amount,
@@ -141,8 +152,7 @@ function addPieces(
     }
     parts.push({ piece, allotment });
   }
-  if (!inFull && into.steps !== null)
-    writeSums(placed, span, { ...into, steps: into.steps, parts });
+  if (!inFull && into.pen !== null) writeSums(placed, span, { ...into, pen: into.pen, parts });
   return null;
 }
 
@@ -152,23 +162,24 @@ function writeSums(
   span: Span,
   into: {
     readonly plan: LocatedPlan;
-    readonly steps: Steps;
+    readonly pen: Pen;
     readonly parts: readonly { readonly piece: Span; readonly allotment: Allotment }[];
   },
 ): void {
   const { item, amount } = placed;
   const length = BigInt(span.to - span.from);
+  const perPart = ratio(BigInt(amount), length);
   const start = `${sayPlace(span.from, span.to)}, ${formatCents(amount)} in ${into.parts.length} pieces, each among its own payers`;
   const seen = new Map<string, SumStep>();
-  const write = (index: number, portion: { readonly n: bigint; readonly d: bigint }) => {
+  const write = (index: number, portion: Ratio) => {
     const key = `${portion.n}/${portion.d}`;
     const step = seen.get(key) ?? {
       itemId: item.id,
       words: `${start}: ${sayFeet(portion)} of ${sayFeet({ n: length, d: 1n })}`,
-      exact: formatRatio(ratio(BigInt(amount) * portion.n, length * portion.d)),
+      exact: formatRatio(multiplyRatios(perPart, portion)),
     };
     seen.set(key, step);
-    into.steps[index]?.push(step);
+    into.pen.steps[index]?.push(step);
   };
   const { portion } = into.plan;
   if (portion === null) {
@@ -181,22 +192,18 @@ function writeSums(
   }
 }
 
-function sayFeet({ n, d }: { readonly n: bigint; readonly d: bigint }): string {
+function sayFeet({ n, d }: Ratio): string {
   return `${(Number((n * 100n) / d) / 10_000).toFixed(2)} ft`;
 }
 
 function portionsByPiece(
   parts: readonly { readonly piece: Span; readonly allotment: Allotment }[],
-): ReadonlyMap<number, { readonly n: bigint; readonly d: bigint }> {
-  const sums = new Map<number, { readonly n: bigint; readonly d: bigint }>();
+): ReadonlyMap<number, Ratio> {
+  const sums = new Map<number, Ratio>();
   for (const { piece, allotment } of parts) {
     for (const { index, weight } of allotment.members) {
-      const before = sums.get(index) ?? { n: 0n, d: 1n };
       const length = BigInt(piece.to - piece.from) * weight;
-      sums.set(
-        index,
-        ratio(before.n * allotment.sum + length * before.d, before.d * allotment.sum),
-      );
+      sums.set(index, addRatios(sums.get(index) ?? ZERO, { n: length, d: allotment.sum }));
     }
   }
   return sums;
@@ -214,7 +221,7 @@ function addCost(
 
 /** Writes the step of one piece of cost for each who pays part of it. */
 export function writeSteps(
-  steps: Steps | null,
+  pen: Pen | null,
   allotment: Allotment,
   piece: {
     readonly itemId: string;
@@ -223,7 +230,7 @@ export function writeSteps(
     readonly d: bigint;
   },
 ): void {
-  if (steps === null) return;
+  if (pen === null) return;
   const byWeight = new Map<bigint, SumStep>();
   for (const { index, weight } of allotment.members) {
     const step = byWeight.get(weight) ?? {
@@ -232,7 +239,7 @@ export function writeSteps(
       exact: formatRatio(ratio(piece.n * weight, piece.d * allotment.sum)),
     };
     byWeight.set(weight, step);
-    steps[index]?.push(step);
+    pen.steps[index]?.push(step);
   }
 }
 
