@@ -1,9 +1,9 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { getRevisions } from "#db/queries/revisions.ts";
+import { getRevisions } from "#db/queries/revision.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/exchange/rows.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { Act, Actor } from "#lib/operations/act.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import type { Result } from "#lib/result.ts";
@@ -35,7 +35,7 @@ export function must<T>(result: Result<T, unknown>): T {
 export function addRows(
   act: Act,
   place: { lineId: string; table: RowTable },
-  rows: readonly Record<string, unknown>[],
+  rows: readonly object[],
 ): void {
   const file = fileOf(act, place.lineId);
   const there = file[place.table] as readonly unknown[];

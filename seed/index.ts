@@ -1,7 +1,7 @@
 import fs from "node:fs";
 import path from "node:path";
 import { openDb } from "#db/open.ts";
-import { listUsers } from "#db/queries/users.ts";
+import { listUsers } from "#db/queries/user.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { addUser } from "#lib/operations/add-user.ts";

@@ -1,0 +1,101 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Side } from "#lib/domain/line/line.ts";
+import {
+  aFile,
+  anAnchor,
+  anEntry,
+  anObservation,
+  aRecord,
+  aRun,
+  aTieIn,
+} from "#tests/support/file.ts";
+
+/** A line whose truth is known, because it was made up: which tie-ins have no record entry. */
+export interface KnownLine {
+  readonly file: LineFile;
+  /** Ids of the tie-ins that no entry of the card stands for. */
+  readonly undocumented: ReadonlySet<string>;
+  /** Distance on the card and from the main, for the baseline. */
+  readonly card: readonly number[];
+}
+
+/** A repeatable stream of numbers in [0, 1). Source: the mulberry32 generator, from memory. */
+export function numbers(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+interface Hardness {
+  /** Farthest that the card's zero may lie off, in hundredths of a foot. */
+  readonly shift: number;
+  /** Largest stretch of the card, as a fraction. */
+  readonly scale: number;
+  /** Noise of each reading, in hundredths of a foot. */
+  readonly noise: number;
+}
+
+/** A random line of 6 to 16 tie-ins, 0 to 5 of them not on the card, 0 to 5 entries never built. */
+export function knownLine(next: () => number, hardness: Hardness): KnownLine {
+  const count = 6 + Math.floor(next() * 11);
+  const extra = Math.floor(next() * Math.min(6, count - 3));
+  const missing = Math.floor(next() * 6);
+  const stations = spacedStations(next, count + missing);
+  const shift = (next() * 2 - 1) * hardness.shift;
+  const scale = 1 + (next() * 2 - 1) * hardness.scale;
+  const order = shuffled(next, [...stations.keys()]);
+  const undocumentedAt = new Set(order.slice(0, extra));
+  const neverBuiltAt = new Set(order.slice(extra, extra + missing));
+  const noise = () => (next() * 2 - 1) * hardness.noise;
+  const sides = stations.map((): Side => (next() < 0.5 ? "left" : "right"));
+  const built = stations.flatMap((station, at) =>
+    neverBuiltAt.has(at) ? [] : [{ at, station: Math.round(station + noise()) }],
+  );
+  const onCard = stations.flatMap((station, at) =>
+    undocumentedAt.has(at)
+      ? []
+      : [{ at, distance: Math.round((station - shift) / scale + noise()) }],
+  );
+  const end = Math.max(...stations) + 500;
+  const file = aFile({
+    line: { upperEnd: end },
+    records: [aRecord("card")],
+    entries: onCard.map(({ at, distance }) =>
+      anEntry(`e${at}`, { distance, side: sides[at] ?? "unknown" }),
+    ),
+    runs: [aRun("run", { direction: "upstream", fromCounter: 0, toCounter: end })],
+    anchors: [anAnchor("run", { counter: 0, station: 0 })],
+    tieIns: built.map(({ at }) => aTieIn(`t${at}`, { side: sides[at] ?? "unknown" })),
+    observations: built.map(({ at, station }) =>
+      anObservation(`o${at}`, {
+        counter: station,
+        clock: sides[at] === "left" ? 9 : 3,
+        tieInId: `t${at}`,
+      }),
+    ),
+  });
+  return {
+    file,
+    undocumented: new Set([...undocumentedAt].map((at) => `t${at}`)),
+    card: onCard.map(({ distance }) => distance),
+  };
+}
+
+function spacedStations(next: () => number, count: number): number[] {
+  let at = 500;
+  return Array.from({ length: count }, () => {
+    at += 700 + Math.floor(next() * 1_800);
+    return at;
+  });
+}
+
+function shuffled(next: () => number, values: number[]): number[] {
+  return values
+    .map((value) => ({ value, key: next() }))
+    .sort((a, b) => a.key - b.key)
+    .map(({ value }) => value);
+}
