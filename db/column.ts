@@ -66,7 +66,7 @@ export function frozenShares(name: string) {
 }
 
 export function ids(name: string) {
-  return json(`${name}_json`, z.array(z.string()));
+  return json<readonly string[]>(`${name}_json`, z.array(z.string()));
 }
 
 /** One of a closed set; the check in the table comes from the same tuple. */

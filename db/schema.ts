@@ -942,8 +942,8 @@ export const jobs = sqliteTable(
     state: text("state", { enum: JOB_STATES }).notNull(),
     ...leased(),
     uploadId: text("upload_id"),
-    askedBy: words("asked_by"),
-    askedAt: words("asked_at"),
+    by: words("asked_by"),
+    createdAt: words("asked_at"),
     endedAt: text("ended_at"),
   },
   (t) => [

@@ -15,7 +15,8 @@ import { mayDo } from "#lib/domain/user/user.ts";
 import { PERSON_ROW } from "#lib/exchange/person-row.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
-import { type CellProblem, type RowsRefusal, writeFile } from "./save-rows.ts";
+import { saveTables } from "./row-writes.ts";
+import type { CellProblem, RowsRefusal } from "./save-rows.ts";
 
 /** The tables that the list of people is kept in. */
 const PEOPLE_TABLES = ["parties", "roles", "units"] as const satisfies readonly RowTable[];
@@ -60,7 +61,7 @@ function saveIn(
   const after: LineFile = { ...before, ...merged.value };
   const refusal = refusalOf({ before, after, rows: parsed.value });
   if (refusal !== null) return refusal;
-  writeFile(act, { before, after, tables: PEOPLE_TABLES });
+  saveTables(act, { before, after, tables: PEOPLE_TABLES });
   return ok({ revision: peopleRevision(getRevisions(act.db, lineId)) });
 }
 

@@ -1,7 +1,5 @@
-import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { countSave, getLastSave, getRevisions } from "#db/queries/revision.ts";
-import { checkReferencesAtEnd, insertRow, removeRow, updateRow } from "#db/queries/row.ts";
+import { getLastSave, getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
@@ -10,9 +8,8 @@ import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
-import { tell } from "./change.ts";
-import { type RowChanges, rowChanges, tellChanges } from "./row-changes.ts";
 import { settledElsewhere } from "./row-guard.ts";
+import { saveTables } from "./row-writes.ts";
 import { followSightings } from "./sightings.ts";
 
 /** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
@@ -72,8 +69,10 @@ function saveIn(act: Act, input: RowsInput): Result<{ revision: number }, RowsRe
   const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
   const refusal = refusalOf({ table, before: file, after: wanted });
   if (refusal !== null) return err(refusal);
-  const changed = writeFile(act, { before: file, after: wanted, tables: [table, "tieIns"] });
-  return ok({ revision: changed.get(table) ?? revision });
+  const states = { before: file, after: wanted };
+  const written = saveTables(act, { ...states, tables: [table, "tieIns"] });
+  const own = written.find((each) => each.table === table);
+  return ok({ revision: own?.revision ?? revision });
 }
 
 /** The rows in their shape, or every cell that has none. */
@@ -135,39 +134,6 @@ function columnOf(path: string, row: unknown): string {
   const members = (row as Record<string, unknown>)[list];
   const member = Array.isArray(members) ? (members[Number(at)] as Record<string, unknown>) : {};
   return `${list}[propertyId=${String(member?.["propertyId"] ?? "")}].${field}`;
-}
-
-/** Writes what differs between two states of a file, with its history; the new revisions by table. */
-export function writeFile(
-  act: Act,
-  { before, after, tables }: { before: LineFile; after: LineFile; tables: readonly RowTable[] },
-): Map<RowTable, number> {
-  const lineId = after.line.id;
-  const changes = [...new Set(tables)]
-    .map((table) => ({ table, ...rowChanges(before[table], after[table]) }))
-    .filter(({ any }) => any);
-  if (changes.length === 0) return new Map();
-  checkReferencesAtEnd(act.db);
-  for (const change of changes) writeRows(act.db, lineId, change);
-  const counted = changes.map(({ table }): [RowTable, number] => [
-    table,
-    countSave(act.db, { lineId, table, by: act.actor.name, at: act.now }),
-  ]);
-  tell(act, { lineId, action: "save-rows", ...tellChanges({ before, after }, changes) });
-  return new Map(counted);
-}
-
-function writeRows(
-  db: Db,
-  lineId: string,
-  { table, removed, placed }: RowChanges & { table: RowTable },
-): void {
-  for (const { id } of removed) removeRow(db, table, { lineId, id });
-  for (const { row, position, isNew } of placed) {
-    const place = { lineId, row: row as never, position };
-    if (isNew) insertRow(db, table, place);
-    else updateRow(db, table, place);
-  }
 }
 
 function refuseRows(

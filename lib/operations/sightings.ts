@@ -3,7 +3,7 @@ import { danglingReferences } from "#lib/domain/file/references.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { TieIn } from "#lib/domain/line/line.ts";
 import type { Observation } from "#lib/domain/run/run.ts";
-import { assignSightings } from "#lib/domain/run/sighting.ts";
+import { assignSightings, type SightingAssignment } from "#lib/domain/run/sighting.ts";
 import type { Act } from "./act.ts";
 
 /**
@@ -23,11 +23,16 @@ export function followSightings(
   return withSightings(act, kept);
 }
 
-/** The file with every tie-in observation attached to a tie-in. */
-export function withSightings(act: Act, file: LineFile): LineFile {
-  const assigned = new Map(
-    assignSightings(file, act.newId).map((each) => [each.observationId, each]),
-  );
+/**
+ * The file with every tie-in observation attached to a tie-in: to one that is known, or a new one.
+ * The one that stands alone gets a new one in any case.
+ */
+export function withSightings(
+  act: Act,
+  file: LineFile,
+  { alone = null }: { alone?: string | null } = {},
+): LineFile {
+  const assigned = new Map(assigns(act, file, alone).map((each) => [each.observationId, each]));
   if (assigned.size === 0) return file;
   const tieIns = [...assigned.values()].flatMap(({ tieIn }) => (tieIn === null ? [] : [tieIn]));
   return {
@@ -40,7 +45,16 @@ export function withSightings(act: Act, file: LineFile): LineFile {
   };
 }
 
-function letGo(file: LineFile, before: LineFile): LineFile {
+/** New labels go on from all of the file's; with nothing known, nothing can be attached to it. */
+function assigns(act: Act, file: LineFile, alone: string | null): SightingAssignment[] {
+  if (alone === null) return assignSightings(file, act.newId);
+  const seen = file.observations.filter(({ id }) => id === alone);
+  const elsewhere = file.tieIns.map((tieIn) => ({ ...tieIn, parentId: tieIn.id }));
+  return assignSightings({ ...file, observations: seen, tieIns: elsewhere }, act.newId);
+}
+
+/** Without the tie-ins that were no more than sightings and have none left. */
+export function letGo(file: LineFile, before: LineFile): LineFile {
   const seenBefore = tieInsSeen(before);
   const seenNow = tieInsSeen(file);
   const tieIns = file.tieIns.filter(

@@ -1,6 +1,12 @@
 import type { Db } from "#db/open.ts";
-import { countTries, forgetTries, insertSession, noteTry } from "#db/queries/session.ts";
-import { getAccount } from "#db/queries/user.ts";
+import {
+  countTries,
+  forgetTries,
+  insertSession,
+  type NewSession,
+  noteTry,
+} from "#db/queries/session.ts";
+import { getAccount, getUser } from "#db/queries/user.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
 import {
   ABSOLUTE_MINUTES,
@@ -48,13 +54,7 @@ export async function signIn(
       if (now === null || now.user.disabled || now.passwordHash !== account.passwordHash)
         return refuse("wrong-password", "password");
       forgetTries(db, accountKey);
-      insertSession(db, {
-        tokenHash,
-        userId: now.user.id,
-        startedAt: door.now,
-        idleUntil: minutesFrom(door.now, IDLE_MINUTES),
-        endsAt: minutesFrom(door.now, ABSOLUTE_MINUTES),
-      });
+      insertSession(db, newSession(door, { userId: now.user.id, tokenHash }));
       return ok({ user: now.user });
     },
     { behavior: "immediate" },
@@ -97,4 +97,28 @@ function waitOf(
 
 function minutesFrom(at: Instant, minutes: number): Instant {
   return new Date(Date.parse(at) + minutes * 60_000).toISOString();
+}
+
+/** Starts the session of somebody who has just proven who they are: the first admin after the set-up. */
+export function startSession(
+  door: Door,
+  { userId, tokenHash }: { readonly userId: string; readonly tokenHash: string },
+): Result<{ user: User }, Refusal> {
+  const user = getUser(door.db, userId);
+  if (user === null || user.disabled) return refuse("not-found", "userId", "the user");
+  insertSession(door.db, newSession(door, { userId, tokenHash }));
+  return ok({ user });
+}
+
+function newSession(
+  { now }: Door,
+  { userId, tokenHash }: { userId: string; tokenHash: string },
+): NewSession {
+  return {
+    tokenHash,
+    userId,
+    startedAt: now,
+    idleUntil: minutesFrom(now, IDLE_MINUTES),
+    endsAt: minutesFrom(now, ABSOLUTE_MINUTES),
+  };
 }

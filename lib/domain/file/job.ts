@@ -19,7 +19,7 @@ export interface Job {
   readonly problem: string;
   /** The PDF, once it is done. */
   readonly uploadId: string | null;
-  readonly askedBy: string;
-  readonly askedAt: Instant;
+  readonly by: string;
+  readonly createdAt: Instant;
   readonly endedAt: Instant | null;
 }

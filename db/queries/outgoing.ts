@@ -1,0 +1,92 @@
+import { and, eq, lt, lte, or, sql } from "drizzle-orm";
+import type { Db } from "#db/open.ts";
+import { outbox } from "#db/schema.ts";
+import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import type { Claim } from "./job.ts";
+
+const COLUMNS = {
+  id: outbox.id,
+  lineId: outbox.lineId,
+  noticeId: outbox.noticeId,
+  deliveryId: outbox.deliveryId,
+  toAddress: outbox.toAddress,
+  toName: outbox.toName,
+  subject: outbox.subject,
+  text: outbox.text,
+  messageId: outbox.messageId,
+  state: outbox.state,
+  attempts: outbox.attempts,
+  nextTryAt: outbox.nextTryAt,
+  problem: outbox.problem,
+  createdAt: outbox.createdAt,
+  sentAt: outbox.sentAt,
+};
+
+export function getOutgoing(db: Db, id: string): Outgoing | null {
+  return db.select(COLUMNS).from(outbox).where(eq(outbox.id, id)).get() ?? null;
+}
+
+/** The messages of a line, oldest first: what waits, what went, what failed and why. */
+export function listOutgoing(db: Db, lineId: string): Outgoing[] {
+  return db
+    .select(COLUMNS)
+    .from(outbox)
+    .where(eq(outbox.lineId, lineId))
+    .orderBy(outbox.createdAt, sql`rowid`)
+    .all();
+}
+
+export function insertOutgoing(db: Db, message: Outgoing): void {
+  db.insert(outbox).values(message).run();
+}
+
+/** Takes the next message that waits, or whose worker went silent; null where there is none. */
+export function claimOutgoing(db: Db, { worker, now, until }: Claim): Outgoing | null {
+  return db.transaction(
+    (one) => {
+      const next = one
+        .select({ id: outbox.id })
+        .from(outbox)
+        .where(
+          or(
+            and(eq(outbox.state, "waiting"), lte(outbox.nextTryAt, now)),
+            and(eq(outbox.state, "sending"), lt(outbox.leaseUntil, now)),
+          ),
+        )
+        .orderBy(outbox.nextTryAt, sql`rowid`)
+        .limit(1)
+        .get();
+      if (!next) return null;
+      one
+        .update(outbox)
+        .set({
+          state: "sending",
+          lockedBy: worker,
+          leaseUntil: until,
+          attempts: sql`${outbox.attempts} + 1`,
+        })
+        .where(eq(outbox.id, next.id))
+        .run();
+      return getOutgoing(one, next.id);
+    },
+    { behavior: "immediate" },
+  );
+}
+
+/** What a try came to; false where the message is no longer this worker's. */
+export function endTry(
+  db: Db,
+  { id, worker }: { id: string; worker: string },
+  end:
+    | { readonly state: "sent"; readonly problem: string; readonly sentAt: Instant }
+    | { readonly state: "failed"; readonly problem: string }
+    | { readonly state: "waiting"; readonly problem: string; readonly nextTryAt: Instant },
+): boolean {
+  const ended = db
+    .update(outbox)
+    .set({ ...end, lockedBy: null, leaseUntil: null })
+    .where(and(eq(outbox.id, id), eq(outbox.state, "sending"), eq(outbox.lockedBy, worker)))
+    .run();
+  return ended.changes > 0;
+}

@@ -1,0 +1,57 @@
+import { insertRow } from "#db/queries/row.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { splitOutcome } from "#lib/domain/split/outcomes.ts";
+import type { SplitChoice, SplitVersion } from "#lib/domain/split/split.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+
+interface Choice {
+  readonly lineId: string;
+  readonly choice: SplitChoice;
+  readonly reason: string;
+}
+
+/**
+ * Chooses a rule with its particulars: a new version of the split with its amounts as they are now.
+ * Refuses where the rule can't be worked out yet, and without a reason.
+ */
+export function chooseSplit(
+  act: Act,
+  { lineId, choice, reason }: Choice,
+): Result<{ splitId: string }, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "choose-split" } as const;
+  return changeLine(act, deal, (file) => {
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why this rule");
+    const { rule, faultStation, payerId, unknownShares } = choice;
+    const asked: SplitChoice = { rule, faultStation, payerId, unknownShares };
+    if (payerId !== null && !file.properties.some(({ id }) => id === payerId))
+      return refuse("not-found", "payerId", "the property that pays");
+    const outcome = splitOutcome(file, reportOn(file, act.today), asked);
+    if (outcome.refusal !== null) return refuse("bad-value", "rule", outcome.refusal);
+    const version: SplitVersion = {
+      id: act.newId(),
+      number: Math.max(0, ...file.splits.map(({ number }) => number)) + 1,
+      ...asked,
+      reason: reason.trim(),
+      chosenBy: act.actor.name,
+      chosenOn: act.today,
+      total: outcome.total,
+      shares: outcome.shares.map(({ propertyId, tieInId, amount, recoverable }) => ({
+        propertyId,
+        tieInId,
+        amount,
+        recoverable,
+      })),
+      basis: outcome.basis,
+      sentAt: null,
+    };
+    return ok({
+      value: { splitId: version.id },
+      sentence: `Chose split version ${version.number}, ${outcome.title}, ${formatCents(version.total)} in all: ${version.reason}`,
+      detail: { after: version },
+      write: (db) => insertRow(db, "splits", { lineId, row: version }),
+    });
+  });
+}
