@@ -1,0 +1,173 @@
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
+import type { Packet, PacketCheck } from "#lib/domain/packet/packet.ts";
+import { FAMILY } from "./fonts.ts";
+import { INK } from "./ink.ts";
+import { noonOf } from "./noon.ts";
+
+const styles = StyleSheet.create({
+  page: {
+    paddingTop: 60,
+    paddingBottom: 58,
+    paddingHorizontal: 54,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 10,
+    color: INK.ink,
+  },
+  topRule: { borderTopWidth: 1.5, borderTopColor: INK.ink, marginBottom: 10 },
+  kind: { fontSize: 10.5, color: INK.soft, marginBottom: 4 },
+  name: { fontSize: 25, fontWeight: 600, marginBottom: 5, lineHeight: 1.15 },
+  to: { fontSize: 12, marginBottom: 18 },
+  facts: { flexDirection: "row", marginBottom: 22 },
+  factLabel: { fontSize: 8.5, color: INK.soft, marginBottom: 2 },
+  factLine: { fontSize: 9.5, marginBottom: 1.5 },
+  factColumn: { width: 250 },
+  heading: { fontSize: 13, fontWeight: 600, marginTop: 4, marginBottom: 6 },
+  missing: { borderLeftWidth: 2.5, borderLeftColor: INK.loud, paddingLeft: 10, marginBottom: 18 },
+  nothing: { borderLeftWidth: 2.5, borderLeftColor: INK.ink, paddingLeft: 10, marginBottom: 18 },
+  missingTitle: { fontSize: 13, fontWeight: 600, marginBottom: 5 },
+  line: { flexDirection: "row", marginBottom: 3 },
+  number: { width: 20, color: INK.soft },
+  text: { flex: 1, lineHeight: 1.3, fontSize: 10 },
+  entry: {
+    flexDirection: "row",
+    borderBottomWidth: 0.4,
+    borderBottomColor: INK.faint,
+    paddingVertical: 3,
+  },
+  entryNumber: { width: 26, color: INK.soft },
+  entryTitle: { flex: 1, paddingRight: 12 },
+  entryPage: { width: 60, textAlign: "right" },
+  entryHead: {
+    borderBottomWidth: 0.75,
+    borderBottomColor: INK.ink,
+    fontSize: 8.5,
+    color: INK.soft,
+  },
+  check: { width: 82, paddingRight: 8, fontSize: 9 },
+  checkTitle: { width: 150, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
+  checkText: { flex: 1, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
+  checkCite: { width: 74, fontSize: 8.5, color: INK.soft, lineHeight: 1.25 },
+});
+
+/** A line of the index. */
+export interface IndexEntry {
+  readonly number: number;
+  readonly title: string;
+  /** Page of the whole packet on which it starts. */
+  readonly page: number;
+  readonly pages: number;
+}
+
+/** The packet's first pages: what it is, what is missing, the index, and what was asked for. */
+export function CoverDocument({
+  packet,
+  index,
+  refused,
+}: {
+  readonly packet: Packet;
+  readonly index: readonly IndexEntry[];
+  readonly refused: readonly string[];
+}) {
+  const day = noonOf(packet.day);
+  return (
+    <Document title={packet.title} language="en" creationDate={day} modificationDate={day}>
+      <Page size="LETTER" style={styles.page}>
+        <View style={styles.topRule} />
+        <Text style={styles.kind}>{packet.title}</Text>
+        <Text style={styles.name}>{packet.lineName}</Text>
+        <Text style={styles.to}>{`To ${packet.authorityName}`}</Text>
+        <View style={styles.facts}>
+          <View style={styles.factColumn}>
+            <Text style={styles.factLabel}>Prepared by</Text>
+            {packet.preparedBy.map((line) => (
+              <Text key={line} style={styles.factLine}>
+                {line}
+              </Text>
+            ))}
+          </View>
+          <View>
+            <Text style={styles.factLabel}>Prepared on</Text>
+            <Text style={styles.factLine}>{packet.preparedOn}</Text>
+          </View>
+        </View>
+        <Missing lines={[...packet.missing, ...refused]} />
+        <Text style={styles.heading}>Index</Text>
+        <Index entries={index} />
+        {packet.checks.length > 0 && <Checks packet={packet} />}
+      </Page>
+    </Document>
+  );
+}
+
+function Missing({ lines }: { readonly lines: readonly string[] }) {
+  if (lines.length === 0) {
+    return (
+      <View style={styles.nothing} wrap={false}>
+        <Text style={styles.missingTitle}>Nothing is missing</Text>
+        <Text style={styles.text}>Everything that the authority asks for is in this packet.</Text>
+      </View>
+    );
+  }
+  return (
+    <View style={styles.missing}>
+      <Text style={styles.missingTitle}>
+        {lines.length === 1 ? "One thing is missing" : `${lines.length} things are missing`}
+      </Text>
+      {lines.map((line, index) => (
+        <View key={line} style={styles.line} wrap={false}>
+          <Text style={styles.number}>{index + 1}</Text>
+          <Text style={styles.text}>{line}</Text>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
+  return (
+    <View style={{ marginBottom: 16 }}>
+      <View style={{ ...styles.entry, ...styles.entryHead }}>
+        <Text style={styles.entryNumber}>Sheet</Text>
+        <Text style={styles.entryTitle}> </Text>
+        <Text style={styles.entryPage}>Pages</Text>
+      </View>
+      {entries.map(({ number, title, page, pages }) => (
+        <View key={number} style={styles.entry} wrap={false}>
+          <Text style={styles.entryNumber}>{number}</Text>
+          <Text style={styles.entryTitle}>{title}</Text>
+          <Text style={styles.entryPage}>
+            {pages === 1 ? String(page) : `${page}–${page + pages - 1}`}
+          </Text>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+const STATES: Record<PacketCheck["state"], string> = {
+  "in-hand": "☑ in hand",
+  missing: "☐ missing",
+  "does-not-apply": "– does not apply",
+};
+
+function Checks({ packet }: { readonly packet: Packet }) {
+  return (
+    <View>
+      <Text style={styles.heading} minPresenceAhead={60}>
+        {`What ${packet.authorityName} asks for`}
+      </Text>
+      {packet.checks.map((check) => (
+        <View key={check.requirementId} style={styles.entry} wrap={false}>
+          <Text style={{ ...styles.check, fontWeight: check.state === "missing" ? 600 : 400 }}>
+            {STATES[check.state]}
+          </Text>
+          <Text style={styles.checkTitle}>
+            {check.mandatory ? check.title : `${check.title} (if asked)`}
+          </Text>
+          <Text style={styles.checkText}>{check.sentence}</Text>
+          <Text style={styles.checkCite}>{check.citation}</Text>
+        </View>
+      ))}
+    </View>
+  );
+}

@@ -1,0 +1,138 @@
+import { Line, StyleSheet, Svg, Text, View } from "@react-pdf/renderer";
+import { pipeHatch } from "#lib/domain/letter/strip-hatch.ts";
+import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
+import { EN } from "#lib/domain/letter/words-en.ts";
+import { MATERIALS } from "#lib/domain/line/line.ts";
+import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
+import { INK } from "./ink.ts";
+import { StripSvg } from "./strip-svg.tsx";
+
+const styles = StyleSheet.create({
+  legend: {
+    position: "absolute",
+    left: 44,
+    bottom: 48,
+    flexDirection: "row",
+    justifyContent: "space-between",
+    alignItems: "flex-end",
+  },
+  keys: { flexDirection: "row", flexWrap: "wrap", width: 520 },
+  key: { flexDirection: "row", alignItems: "center", marginRight: 14, marginTop: 3 },
+  word: { fontSize: 8, color: INK.soft, marginLeft: 4 },
+  scale: { width: 150, alignItems: "flex-start" },
+  scaleWord: { fontSize: 8, color: INK.soft, marginTop: 1 },
+});
+
+const BOX = { left: 1, right: 29, top: 1, bottom: 11 };
+
+/** The signs and hatches that this drawing uses, each with its word, and the scale with a bar. */
+export function Legend({
+  drawing,
+  feetPerInch,
+  width,
+}: {
+  readonly drawing: StripDrawing;
+  readonly feetPerInch: 10 | 20;
+  readonly width: number;
+}) {
+  const used = MATERIALS.filter((name) => drawing.pipes.some(({ material }) => material === name));
+  return (
+    <View style={{ ...styles.legend, width }}>
+      <View style={styles.keys}>
+        {used.map((name) => (
+          <Key key={name} plan={swatch(name)} word={EN.material[name]} />
+        ))}
+        <Key plan={sign("square")} word="permit record" />
+        <Key plan={sign("round")} word="tie-in, seen" />
+        <Key plan={sign("diamond")} word="undocumented or held" />
+        <Key plan={sign("cross")} word="fault" />
+        <Key plan={sign("solid")} word="paired" />
+        <Key plan={sign("dashed")} word="pairing proposed" />
+      </View>
+      <View style={styles.scale}>
+        <ScaleBar />
+        <Text
+          style={styles.scaleWord}
+        >{`1 in = ${feetPerInch} ft when printed at full size; stations rise upstream`}</Text>
+      </View>
+    </View>
+  );
+}
+
+function Key({ plan, word }: { readonly plan: StripPlan; readonly word: string }) {
+  return (
+    <View style={styles.key}>
+      <StripSvg plan={plan} />
+      <Text style={styles.word}>{word}</Text>
+    </View>
+  );
+}
+
+/** One inch and two, with the feet that they stand for. */
+function ScaleBar() {
+  return (
+    <Svg width={146} height={8} viewBox="0 0 146 8">
+      <Line x1={1} y1={5} x2={145} y2={5} stroke={INK.ink} strokeWidth={1} />
+      {[1, 73, 145].map((x) => (
+        <Line key={x} x1={x} y1={1} x2={x} y2={7} stroke={INK.ink} strokeWidth={1} />
+      ))}
+    </Svg>
+  );
+}
+
+function swatch(material: string): StripPlan {
+  const edge = (y: number): Shape => ({
+    kind: "line",
+    points: [
+      [BOX.left, y],
+      [BOX.right, y],
+    ],
+    width: 0.9,
+    tone: "ink",
+    dash: false,
+  });
+  return {
+    width: 30,
+    height: 12,
+    shapes: [...pipeHatch(material, BOX), edge(BOX.top), edge(BOX.bottom)],
+  };
+}
+
+function sign(name: "square" | "round" | "diamond" | "cross" | "solid" | "dashed"): StripPlan {
+  return { width: 14, height: 12, shapes: SIGNS[name] };
+}
+
+const SIGNS: Record<Parameters<typeof sign>[0], readonly Shape[]> = {
+  square: [polygon(4, Math.PI / 4, 4, { fill: "paper", tone: "ink" })],
+  round: [polygon(12, 0, 2.8, { fill: "ink", tone: "ink" })],
+  diamond: [polygon(4, 0, 4, { fill: "loud", tone: "loud" })],
+  cross: [stroke(3, 2, 11, 10, false), stroke(3, 10, 11, 2, false)],
+  solid: [stroke(3, 11, 11, 1, false)],
+  dashed: [stroke(3, 11, 11, 1, true)],
+};
+
+function polygon(
+  corners: number,
+  start: number,
+  size: number,
+  colours: { fill: "paper" | "ink" | "loud"; tone: "ink" | "loud" },
+): Shape {
+  const points = Array.from({ length: corners }, (_, index) => {
+    const turn = start + (index * 2 * Math.PI) / corners;
+    return [7 + size * Math.sin(turn), 6 - size * Math.cos(turn)] as const;
+  });
+  return { kind: "area", points, width: 0.9, ...colours };
+}
+
+function stroke(x1: number, y1: number, x2: number, y2: number, dash: boolean): Shape {
+  return {
+    kind: "line",
+    points: [
+      [x1, y1],
+      [x2, y2],
+    ],
+    width: 1.1,
+    tone: "ink",
+    dash,
+  };
+}

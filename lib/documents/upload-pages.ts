@@ -1,0 +1,119 @@
+import { PDFDocument, PDFName } from "@cantoo/pdf-lib";
+import sharp from "sharp";
+import { err, ok, type Result } from "#lib/result.ts";
+
+const LETTER = { short: 612, long: 792 };
+const MARGIN = 36;
+/** A photograph prints well enough at this many pixels on its long side. */
+const LONGEST_SIDE = 2_400;
+
+/**
+ * A stored file as pages that can be merged into a packet: a PDF with its form fields made part of
+ * the page, or a picture on a Letter page. A file that cannot be merged comes back as the reason in
+ * words, with what to do about it; it is never merged in part.
+ */
+export async function uploadPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  if (startsWith(bytes, "%PDF")) return await pdfPages(bytes);
+  return await picturePages(bytes);
+}
+
+function startsWith(bytes: Uint8Array, sign: string): boolean {
+  const head = new TextDecoder("latin1").decode(bytes.subarray(0, 1_024));
+  return head.includes(sign);
+}
+
+async function pdfPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  const opened = await openPdf(bytes);
+  if (!opened.ok) return opened;
+  const source = opened.value;
+  if (hasXfa(source)) {
+    return err(
+      "it is a form of a kind whose pages only its own program can show. Open it there, print it to a PDF, and add that.",
+    );
+  }
+  try {
+    source.getForm().flatten();
+    return ok(await cleanCopy(source));
+  } catch {
+    return err(
+      "its pages or form fields are damaged. Open it, print it to a new PDF, and add that.",
+    );
+  }
+}
+
+async function openPdf(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  try {
+    const document = await PDFDocument.load(bytes, { updateMetadata: false });
+    return document.getPageCount() > 0 ? ok(document) : err("it has no page.");
+  } catch (cause) {
+    if (isEncrypted(cause)) return await openLocked(bytes);
+    return err("it is damaged or was cut off. Fetch it again from where it came, and add that.");
+  }
+}
+
+/** An owner's password restricts printing but opens without one; a user's password does not. */
+async function openLocked(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  try {
+    const document = await PDFDocument.load(bytes, { password: "", updateMetadata: false });
+    return document.getPageCount() > 0 ? ok(document) : err("it has no page.");
+  } catch {
+    return err(
+      "it is locked with a password. Open it with the password, print it to a new PDF, and add that.",
+    );
+  }
+}
+
+function isEncrypted(cause: unknown): boolean {
+  return cause instanceof Error && /encrypt|password/i.test(cause.message);
+}
+
+function hasXfa(document: PDFDocument): boolean {
+  return document.getForm().acroForm.dict.has(PDFName.of("XFA"));
+}
+
+/** Only the pages, written out and read again: what comes through that can be merged. */
+async function cleanCopy(source: PDFDocument): Promise<PDFDocument> {
+  const copy = await PDFDocument.create({ updateMetadata: false });
+  const pages = await copy.copyPages(source, source.getPageIndices());
+  for (const page of pages) {
+    page.node.delete(PDFName.of("AA"));
+    copy.addPage(page);
+  }
+  return await PDFDocument.load(await copy.save(), { updateMetadata: false });
+}
+
+async function picturePages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  try {
+    const { data, info } = await sharp(bytes, { failOn: "error", limitInputPixels: 120_000_000 })
+      .rotate()
+      .resize(LONGEST_SIDE, LONGEST_SIDE, { fit: "inside", withoutEnlargement: true })
+      .flatten({ background: "#ffffff" })
+      .jpeg({ quality: 84 })
+      .toBuffer({ resolveWithObject: true });
+    return ok(await picturePage(data, info));
+  } catch {
+    return err(
+      "it is neither a PDF nor a picture that can be read here. Save it as PDF, JPEG or PNG, and add that.",
+    );
+  }
+}
+
+async function picturePage(
+  data: Uint8Array,
+  { width, height }: { width: number; height: number },
+): Promise<PDFDocument> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  const wide = width > height;
+  const size: [number, number] = wide ? [LETTER.long, LETTER.short] : [LETTER.short, LETTER.long];
+  const page = document.addPage(size);
+  const image = await document.embedJpg(data);
+  const room = { width: size[0] - 2 * MARGIN, height: size[1] - 2 * MARGIN };
+  const scale = Math.min(room.width / width, room.height / height);
+  page.drawImage(image, {
+    x: (size[0] - width * scale) / 2,
+    y: (size[1] - height * scale) / 2,
+    width: width * scale,
+    height: height * scale,
+  });
+  return await PDFDocument.load(await document.save(), { updateMetadata: false });
+}
