@@ -1,0 +1,342 @@
+"use client";
+
+import { useEffect, useId, useMemo, useRef, useState } from "react";
+import { useSelection } from "../selection.client.tsx";
+import { formatCell } from "./cell.ts";
+import type { CellCommand } from "./cell-keys.ts";
+import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./column.ts";
+import { computedSum } from "./computed.ts";
+import { ConflictPanel } from "./conflict.client.tsx";
+import { valueAt } from "./field-path.ts";
+import styles from "./grid.module.css";
+import { newRowId } from "./new-id.ts";
+import { readClipboard } from "./paste.ts";
+import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
+import { blankKey, type GridLine, type GridSpec, type GridState } from "./state.ts";
+import { StatusLine } from "./status-line.client.tsx";
+import { type Rows, type SaveRows, useRows } from "./use-rows.ts";
+
+export interface GridProps {
+  /** The revision that `rows` are; it only ever grows. */
+  readonly base: number;
+  /** The whole table, as the file holds it. */
+  readonly rows: readonly object[];
+  readonly columns: readonly GridColumn[];
+  /** Fields of a new row that no column shows, or that do not start empty. */
+  readonly blank?: Readonly<Record<string, unknown>>;
+  /** Shows only the rows with these values and gives them to new rows: the entries of one record, say. */
+  readonly where?: Readonly<Record<string, unknown>>;
+  /** What a row is called, say `property`: the blank row is a `new property`. */
+  readonly addWord?: string;
+  /** Said while there are no rows: what to do first, with an example. */
+  readonly emptyWords?: string;
+  /** Says what the table is, for those who hear it; two tables on a page need two. */
+  readonly label?: string | undefined;
+  readonly readOnly?: boolean;
+  /** By row id: a page on that row. */
+  readonly links?: Readonly<Record<string, GridLink>>;
+}
+
+interface GridBoxProps extends GridProps {
+  /** Names the rows that are kept in the browser until they are saved. */
+  readonly draftName: string;
+  readonly saveRows: SaveRows;
+}
+
+const NOTHING: Readonly<Record<string, unknown>> = {};
+
+/**
+ * A table to type in. Arrows, tab and enter move; typing overwrites, F2 edits; Ctrl+Z undoes; rows
+ * copied from a sheet paste over many cells. It saves by itself when nothing is to be mended, keeps
+ * what is not saved in the browser, and loses nobody's rows when two people type at once.
+ */
+export function GridBox(props: GridBoxProps) {
+  const { base, columns, blank = NOTHING, where = NOTHING, readOnly = false } = props;
+  const spec = useStable<GridSpec>({ columns, blank, where });
+  const rows = useStable(props.rows as readonly GridRow[]);
+  const { draftName, saveRows } = props;
+  const grid = useRows({ rows, base, spec, draftName, saveRows });
+  return <GridTable {...props} grid={grid} spec={spec} readOnly={readOnly} />;
+}
+
+function GridTable({
+  grid,
+  spec,
+  readOnly,
+  ...props
+}: GridProps & {
+  readonly grid: Rows;
+  readonly spec: GridSpec;
+  readonly readOnly: boolean;
+}) {
+  const { state } = grid;
+  const box = useRef<HTMLElement>(null);
+  const hintId = useId();
+  const [entered, setEntered] = useState<{ key: string; column: GridColumn } | null>(null);
+  const narrow = useNarrow();
+  const selection = useSelection();
+  const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
+  useRevealed(box, selection.selected);
+
+  const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
+  const lines = readOnly ? state.lines : [...state.lines, blankLine(state)];
+  return (
+    <section
+      ref={box}
+      aria-label={label}
+      className={styles["grid"]}
+      onBlur={(event) => {
+        if (!event.currentTarget.contains(event.relatedTarget)) setEntered(null);
+      }}
+    >
+      {state.lines.length === 0 && props.emptyWords !== undefined ? (
+        <p className={styles["empty"]}>{props.emptyWords}</p>
+      ) : null}
+      <div className={styles["frame"]}>
+        <table
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid
+          role="grid"
+          aria-label={label}
+          aria-describedby={hintId}
+          aria-rowcount={lines.length + 1}
+          className={styles["table"]}
+        >
+          <Head columns={spec.columns} readOnly={readOnly} />
+          <tbody>
+            {lines.map((line, number) => (
+              <Row
+                key={line.key}
+                line={line}
+                number={number}
+                columns={spec.columns}
+                blank={number === state.lines.length}
+                addWord={props.addWord ?? "row"}
+                readOnly={readOnly}
+                narrow={narrow}
+                selected={selection.selected === line.id}
+                unfinished={entered?.key === line.key}
+                link={props.links?.[line.id]}
+                handlers={handlers}
+              />
+            ))}
+          </tbody>
+          <Foot columns={spec.columns} state={state} />
+        </table>
+      </div>
+      {readOnly ? null : (
+        <StatusLine grid={grid} hintId={hintId} column={entered?.column ?? null} />
+      )}
+      {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
+    </section>
+  );
+}
+
+function Head({
+  columns,
+  readOnly,
+}: {
+  readonly columns: readonly GridColumn[];
+  readonly readOnly: boolean;
+}) {
+  return (
+    <thead>
+      <tr>
+        <th scope="col" className={styles["number"]}>
+          <span className="hidden">Row</span>
+        </th>
+        {columns.map((column) => (
+          <th
+            key={column.key}
+            scope="col"
+            className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
+          >
+            {column.title}
+            {UNIT_WORDS[column.kind] === "" || column.kind === "day" ? null : (
+              <span className={styles["unit"]}> {UNIT_WORDS[column.kind]}</span>
+            )}
+          </th>
+        ))}
+        {readOnly ? null : (
+          <th scope="col" className={styles["end"]}>
+            <span className="hidden">Remove</span>
+          </th>
+        )}
+      </tr>
+    </thead>
+  );
+}
+
+function Foot({
+  columns,
+  state,
+}: {
+  readonly columns: readonly GridColumn[];
+  readonly state: GridState;
+}) {
+  if (!columns.some((column) => column.total === true)) return null;
+  return (
+    <tfoot>
+      <tr>
+        <th scope="row" className={styles["number"]}>
+          Sum
+        </th>
+        {columns.map((column) => (
+          <td key={column.key} className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}>
+            {column.total === true ? sumOf(column, state) : ""}
+          </td>
+        ))}
+        <td />
+      </tr>
+    </tfoot>
+  );
+}
+
+function sumOf(column: GridColumn, state: GridState): string {
+  const rows = state.lines.map((line) => line.values);
+  if (column.computed !== undefined) return computedSum(column.computed, rows);
+  const sum = rows.reduce((total, row) => {
+    const value = valueAt(row, column.key);
+    return typeof value === "number" ? total + value : total;
+  }, 0);
+  return formatCell(column, sum);
+}
+
+function useHandlers({
+  grid,
+  spec,
+  box,
+  setEntered,
+  select,
+}: {
+  readonly grid: Rows;
+  readonly spec: GridSpec;
+  readonly box: { readonly current: HTMLElement | null };
+  readonly setEntered: (entered: { key: string; column: GridColumn }) => void;
+  readonly select: (id: string | null) => void;
+}): RowHandlers {
+  const now = useRef({ grid, spec });
+  now.current = { grid, spec };
+  const { dispatch } = grid;
+  return useMemo(
+    () => ({
+      type: (key, column, text) => dispatch({ do: "type", key, column, text, newId: newRowId() }),
+      leave: () => dispatch({ do: "leave" }),
+      remove: (key) => dispatch({ do: "remove", key }),
+      paste: (at, column, text) => {
+        const cells = readClipboard(text);
+        dispatch({ do: "paste", at, column, cells, newIds: cells.map(() => newRowId()) });
+      },
+      enter: (line, column) => {
+        setEntered({ key: line.key, column });
+        if (!line.key.startsWith("blank-") || line.id !== "") select(line.id);
+      },
+      command: (row, column, command) =>
+        obey(command, { row, column, box: box.current, ...now.current }),
+    }),
+    [dispatch, box, setEntered, select],
+  );
+}
+
+interface Here {
+  readonly row: number;
+  readonly column: number;
+  readonly box: HTMLElement | null;
+  readonly grid: Rows;
+  readonly spec: GridSpec;
+}
+
+function obey(command: CellCommand, { row, column, box, grid, spec }: Here) {
+  const { state, dispatch } = grid;
+  if (typeof command === "object") {
+    focusCell(box, placeAfter(command, { row, column }, { state, spec }));
+  } else if (command === "undo" || command === "redo") dispatch({ do: command });
+  else if (command === "remove-row") {
+    const line = state.lines[row];
+    if (line !== undefined) dispatch({ do: "remove", key: line.key });
+  } else if (command === "fill-down") {
+    const above = state.lines[row - 1];
+    const into = spec.columns[column];
+    if (above === undefined || into === undefined) return;
+    const text = formatCell(into, valueAt(above.values, into.key));
+    const key = state.lines[row]?.key ?? blankKey(state);
+    dispatch({ do: "type", key, column: into, text, newId: newRowId() });
+  } else if (command === "cancel") box?.querySelector<HTMLElement>("[data-leave]")?.focus();
+}
+
+function placeAfter(
+  command: Extract<CellCommand, object>,
+  at: { row: number; column: number },
+  { state, spec }: { state: GridState; spec: GridSpec },
+): { row: number; column: number } {
+  const lastRow = state.lines.length;
+  const lastColumn = spec.columns.length - 1;
+  if ("edge" in command) {
+    if (command.edge === "row-start") return { row: at.row, column: 0 };
+    if (command.edge === "row-end") return { row: at.row, column: lastColumn };
+    if (command.edge === "first") return { row: 0, column: 0 };
+    return { row: lastRow, column: lastColumn };
+  }
+  return {
+    row: Math.min(Math.max(at.row + command.rows, 0), lastRow),
+    column: Math.min(Math.max(at.column + command.columns, 0), lastColumn),
+  };
+}
+
+function focusCell(box: HTMLElement | null, { row, column }: { row: number; column: number }) {
+  // The blank line may become a row with the same stroke: look for the cell once that is drawn.
+  requestAnimationFrame(() => {
+    const cell = box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`);
+    cell?.focus();
+    cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  });
+}
+
+function blankLine(state: GridState): GridLine {
+  return { key: blankKey(state), id: "", values: {}, raw: {}, problems: {} };
+}
+
+/** Brings the row of what was selected on the strip into view, unless somebody is typing here. */
+function useRevealed(box: { readonly current: HTMLElement | null }, selected: string | null) {
+  useEffect(() => {
+    if (selected === null || box.current?.contains(document.activeElement)) return;
+    const row = box.current?.querySelector(`[data-row-id="${CSS.escape(selected)}"]`);
+    row?.scrollIntoView({ block: "nearest" });
+  }, [box, selected]);
+}
+
+function useNarrow(): boolean {
+  const [narrow, setNarrow] = useState(false);
+  useEffect(() => {
+    const query = window.matchMedia("(max-width: 42rem)");
+    const look = () => setNarrow(query.matches);
+    look();
+    query.addEventListener("change", look);
+    return () => query.removeEventListener("change", look);
+  }, []);
+  return narrow;
+}
+
+/** The same object for as long as its content is the same: pages hand over new ones at each render. */
+function useStable<T>(value: T): T {
+  const kept = useRef(value);
+  if (fingerprint(kept.current) !== fingerprint(value)) kept.current = value;
+  return kept.current;
+}
+
+const numbered = new WeakMap<object, number>();
+let lastNumber = 0;
+
+/** Content as text; a function counts as itself. */
+function fingerprint(value: unknown): string {
+  return JSON.stringify(value, (_name, part: unknown) =>
+    typeof part === "function" ? numberOf(part) : part,
+  );
+}
+
+function numberOf(part: object): number {
+  const known = numbered.get(part);
+  if (known !== undefined) return known;
+  lastNumber += 1;
+  numbered.set(part, lastNumber);
+  return lastNumber;
+}

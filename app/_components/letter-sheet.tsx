@@ -1,0 +1,265 @@
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
+import { planStrip } from "#lib/domain/letter/strip-plan.ts";
+import type { Shape } from "#lib/domain/letter/strip-shape.ts";
+import type { LetterWords } from "#lib/domain/letter/words-en.ts";
+import styles from "./letter-sheet.module.css";
+
+type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
+
+/** A letter as a page: the same data as its PDF, readable by everybody, in the letter's language. */
+export function LetterSheet({ letter }: { readonly letter: Letter }) {
+  const words = LETTER_WORDS[letter.language];
+  const [name = "", ...sender] = letter.from;
+  return (
+    <article className={styles["sheet"]} lang={letter.language}>
+      <header className={styles["head"]}>
+        <p className={styles["sender"]}>{name}</p>
+        {sender.map((line) => (
+          <p key={line} className={styles["senderLine"]}>
+            {line}
+          </p>
+        ))}
+      </header>
+      <div className={styles["meta"]}>
+        <address className={styles["to"]}>
+          {letter.to.map((line) => (
+            <span key={line}>{line}</span>
+          ))}
+        </address>
+        <dl className={styles["aside"]}>
+          <dt>{words.frame.date}</dt>
+          <dd>{letter.date}</dd>
+          <dt>{words.frame.reference}</dt>
+          <dd>{letter.reference}</dd>
+          {letter.answerBy !== "" && (
+            <>
+              <dt>{words.frame.answerBy}</dt>
+              <dd>{letter.answerBy}</dd>
+            </>
+          )}
+        </dl>
+      </div>
+      <h2 className={styles["subject"]}>{letter.subject}</h2>
+      <p>{letter.greeting}</p>
+      {letter.blocks.map((block, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+        <Block key={index} block={block} letter={letter} words={words} />
+      ))}
+      <footer className={styles["foot"]}>{letter.footer}</footer>
+    </article>
+  );
+}
+
+function Block({
+  block,
+  letter,
+  words,
+}: {
+  readonly block: LetterBlock;
+  readonly letter: Letter;
+  readonly words: LetterWords;
+}) {
+  switch (block.kind) {
+    case "paragraph":
+      return <p>{block.text}</p>;
+    case "heading":
+      return <h3 className={styles["heading"]}>{block.text}</h3>;
+    case "list":
+      return (
+        <ul className={styles["list"]}>
+          {block.lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      );
+    case "table":
+      return <Table block={block} />;
+    case "amount":
+      return (
+        <p className={styles["amount"]}>
+          <span>{block.words}</span>
+          <strong>{block.amount}</strong>
+        </p>
+      );
+    case "caution":
+      return (
+        <section className={styles["caution"]}>
+          <h3>{block.title}</h3>
+          <p>{block.text}</p>
+        </section>
+      );
+    case "strip":
+      return <Strip block={block} words={words} />;
+    case "signature":
+      return (
+        <div className={styles["signature"]}>
+          <p>{letter.closing}</p>
+          {block.lines.map((line) => (
+            <p key={line} className={styles["signed"]}>
+              {line}
+            </p>
+          ))}
+        </div>
+      );
+    case "answer-slip":
+      return <Slip block={block} letter={letter} words={words} />;
+  }
+}
+
+function Table({ block }: { readonly block: BlockOf<"table"> }) {
+  const titled = block.head.some((title) => title !== "");
+  const number = (column: number) =>
+    block.numeric.includes(column) ? styles["number"] : undefined;
+  return (
+    <div className={styles["scroll"]}>
+      <table className={styles["table"]}>
+        {titled && (
+          <thead>
+            <tr>
+              {block.head.map((title, column) => (
+                <th key={title} scope="col" className={number(column)}>
+                  {title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+        )}
+        <tbody>
+          {block.rows.map((row, index) => (
+            <tr
+              // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a letter never move
+              key={index}
+              className={index >= block.rows.length - block.totals ? styles["total"] : undefined}
+            >
+              {row.map((text, column) => cellOf(text, column, number(column)))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function cellOf(text: string, column: number, className: string | undefined) {
+  if (column > 0) {
+    return (
+      <td key={column} className={className}>
+        {text}
+      </td>
+    );
+  }
+  return (
+    <th key={column} scope="row" className={className}>
+      {text}
+    </th>
+  );
+}
+
+const WIDTH = 640;
+
+function Strip({
+  block,
+  words,
+}: {
+  readonly block: BlockOf<"strip">;
+  readonly words: LetterWords;
+}) {
+  const { drawing, caption } = block;
+  const plan = planStrip(drawing, { width: WIDTH, scale: null, from: 0, to: drawing.extent });
+  const marks = [...drawing.above, ...drawing.onPipe, ...drawing.below]
+    .toSorted((a, b) => a.station - b.station)
+    .filter((mark) => mark.sentence !== "");
+  return (
+    <figure className={styles["strip"]}>
+      <svg viewBox={`0 0 ${plan.width} ${plan.height}`} aria-hidden="true">
+        {plan.shapes.map((shape, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
+          <Drawn key={index} shape={shape} />
+        ))}
+      </svg>
+      <figcaption>{`${caption} ${words.frame.notToScale}`}</figcaption>
+      <details className={styles["inWords"]}>
+        <summary>{words.frame.drawnAs}</summary>
+        <ul>
+          {marks.map((mark) => (
+            <li key={mark.id}>{mark.sentence}</li>
+          ))}
+        </ul>
+      </details>
+    </figure>
+  );
+}
+
+function Drawn({ shape }: { readonly shape: Shape }) {
+  if (shape.kind === "words") {
+    return (
+      <text
+        x={shape.at[0]}
+        y={shape.at[1]}
+        fontSize={shape.size}
+        fontWeight={shape.strong ? 600 : 400}
+        textAnchor={shape.anchor}
+        className={styles[shape.tone]}
+      >
+        {shape.text}
+      </text>
+    );
+  }
+  const points = shape.points.map(([x, y]) => `${x.toFixed(2)},${y.toFixed(2)}`).join(" ");
+  const stroke = styles[`${shape.tone}Line`];
+  if (shape.kind === "area") {
+    return (
+      <polygon
+        points={points}
+        className={`${styles[shape.fill]} ${stroke}`}
+        strokeWidth={shape.width}
+      />
+    );
+  }
+  return (
+    <polyline
+      points={points}
+      fill="none"
+      className={stroke}
+      strokeWidth={shape.width}
+      strokeDasharray={shape.dash ? "3 2.5" : undefined}
+    />
+  );
+}
+
+function Slip({
+  block,
+  letter,
+  words,
+}: {
+  readonly block: BlockOf<"answer-slip">;
+  readonly letter: Letter;
+  readonly words: LetterWords;
+}) {
+  const { frame } = words;
+  return (
+    <section className={styles["slip"]}>
+      <p className={styles["cut"]}>{frame.slipCut}</p>
+      <h3 className={styles["slipTitle"]}>{frame.slipTitle}</h3>
+      {block.returnBy !== "" && <p>{frame.slipBy(block.returnBy)}</p>}
+      <p className={styles["slipMeta"]}>
+        {`${frame.slipAbout}: ${letter.subject}, ${letter.reference}`}
+        <br />
+        {`${frame.slipTo}: ${letter.from.join(", ")}`}
+      </p>
+      <ul className={styles["choices"]}>
+        {block.choices.map((choice) => (
+          <li key={choice}>{choice}</li>
+        ))}
+      </ul>
+      <p className={styles["fields"]}>
+        {[frame.slipNote, frame.slipName, frame.slipSignature, frame.slipDate, frame.slipPhone].map(
+          (label) => (
+            <span key={label}>{label}</span>
+          ),
+        )}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,81 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
+import { sentenceOf, stateOf } from "#app/_messages.ts";
+import { officeField, officeFrom } from "#app/_office-form.ts";
+import { requireAct } from "#app/_session.ts";
+import { USER_ROLES } from "#lib/domain/user/user.ts";
+import { addUser } from "#lib/operations/add-user.ts";
+import { changeUser } from "#lib/operations/change-user.ts";
+import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { saveOffice } from "#lib/operations/save-office.ts";
+
+export async function saveOfficeAction(_state: FormState, form: FormData): Promise<FormState> {
+  const act = await requireAct();
+  const office = officeFrom(form);
+  if (!office.ok) return refused(office.error.message, form, office.error.path);
+  const saved = saveOffice(act, office.value);
+  if (!saved.ok) return refused(sentenceOf(saved.error), form, officeField(saved.error.path));
+  revalidatePath("/", "layout");
+  return stateOf(saved, { words: "Saved.", form });
+}
+
+export async function addUserAction(_state: FormState, form: FormData): Promise<FormState> {
+  const act = await requireAct();
+  const name = textOf(form, "name");
+  const added = await addUser(act, {
+    name,
+    email: textOf(form, "email"),
+    role: oneOf(USER_ROLES, textOf(form, "role")) ?? "viewer",
+    password: passwordFrom(form),
+  });
+  revalidatePath("/office");
+  return stateOf(added, { words: `${name} can sign in now.`, form });
+}
+
+export async function changeUserAction(
+  userId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct();
+  const changed = await changeUser(act, {
+    userId,
+    name: textOf(form, "name"),
+    role: oneOf(USER_ROLES, textOf(form, "role")) ?? "viewer",
+    disabled: textOf(form, "access") === "none",
+    password: passwordFrom(form),
+  });
+  revalidatePath("/office");
+  return stateOf(changed, { words: "Saved.", form });
+}
+
+/** A new authority starts with its name alone; everything else is typed on its own page. */
+export async function addAuthorityAction(_state: FormState, form: FormData): Promise<FormState> {
+  const act = await requireAct();
+  const id = randomUUID();
+  const made = saveAuthority(act, {
+    id,
+    name: textOf(form, "name"),
+    office: "",
+    address: { street: "", unit: "", city: "", state: "", zip: "" },
+    phone: "",
+    email: "",
+    note: "",
+    rules: [],
+    requirements: [],
+    fees: [],
+    clockRules: [],
+    holidays: [],
+  });
+  if (!made.ok) return refused(sentenceOf(made.error), form, made.error.path);
+  return redirect(`/office/authorities/${id}`);
+}
+
+function passwordFrom(form: FormData): string {
+  const password = form.get("password");
+  return typeof password === "string" ? password : "";
+}

@@ -1,0 +1,253 @@
+import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
+import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/calendar/clock-rule.ts";
+import type {
+  Boundary,
+  Fee,
+  RulePattern,
+  SharedRule,
+  SheetKind,
+} from "#lib/domain/responsibility/authority.ts";
+
+const PATTERNS: Record<RulePattern, string> = {
+  "owners-to-main": "owners to the main",
+  "owners-including-tap": "owners, with the tap",
+  "owners-from-outside-of-main": "owners from the main’s outside",
+  "authority-in-right-of-way": "authority in the right-of-way",
+  "divided-at-cleanout": "divided at a cleanout",
+  "owners-own-authority-mends-lower": "owners own, authority mends lower part",
+  "by-kind-of-work": "by kind of work",
+  "authority-when-proven": "authority once proven",
+  unclear: "unclear",
+};
+
+const SHARED: Record<SharedRule, string> = {
+  "all-whose-flow-passes": "all whose flow passes",
+  "next-downstream-tie-in": "down to the next tie-in",
+  "all-connected-equally": "all connected, equally",
+  "parties-decide": "left to the parties",
+  unclear: "unclear",
+};
+
+const BOUNDARIES: Record<Boundary, string> = {
+  "main-connection": "main connection",
+  "right-of-way-line": "right-of-way line",
+  curb: "curb",
+  "property-line": "property line",
+  cleanout: "cleanout",
+  foundation: "foundation",
+};
+
+const SHEETS: Record<SheetKind, string> = {
+  application: "application",
+  "line-drawing": "line drawing",
+  "schedule-of-connections": "schedule of connections",
+  "observation-log": "observation log",
+  tests: "tests",
+  scope: "scope of work",
+  responsibility: "responsibility",
+  split: "split",
+  consents: "consents",
+  "proof-of-notice": "proof of notice",
+  "contractor-standing": "contractor’s standing",
+  "holds-and-waivers": "holds and waivers",
+  upload: "upload",
+};
+
+const EVENTS: Record<ClockEvent, string> = {
+  "letter-sent": "a letter is sent",
+  "certified-letter-mailed": "a certified letter is mailed",
+  "split-sent": "the split is sent",
+  "locate-called": "the locate is called",
+  "work-begins": "work begins",
+  "permit-issued": "the permit is issued",
+  "permit-submitted": "the permit is submitted",
+  "corrections-asked": "corrections are asked",
+  "authority-order": "the authority orders",
+  "tenant-entry": "a tenant’s home is entered",
+  "drains-paused": "drains are paused",
+  "inspection-booked": "an inspection is booked",
+};
+
+const UNITS: Record<ClockUnit, string> = {
+  "calendar-days": "calendar days",
+  "business-days": "business days",
+  hours: "hours",
+  months: "months",
+};
+
+const ROLL_WORDS: Record<Roll, string> = {
+  none: "stays",
+  forwards: "moves to the next business day",
+  backwards: "moves to the last business day",
+};
+
+const MEANINGS: Record<ClockMeaning, string> = {
+  "due-by": "due by",
+  "not-before": "not before",
+  "not-after": "not after",
+  expires: "runs out",
+};
+
+const PER: Record<Fee["per"], string> = {
+  permit: "permit",
+  connection: "connection",
+  inspection: "inspection",
+};
+
+const SOURCE: readonly GridColumn[] = [
+  {
+    key: "citation",
+    title: "Written where",
+    kind: "text",
+    width: 26,
+    hint: "Code, section, handbook: so that another person finds it",
+    pasteHeadings: ["citation", "source"],
+  },
+  {
+    key: "asOf",
+    title: "Looked at",
+    kind: "day",
+    required: true,
+    hint: "When somebody last read it there",
+    pasteHeadings: ["as of", "date"],
+  },
+];
+
+export const RULE_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Rule",
+    kind: "text",
+    width: 30,
+    required: true,
+    example: "Owners to the main",
+  },
+  {
+    key: "pattern",
+    title: "Who has the pipe",
+    kind: "choice",
+    required: true,
+    choices: options(PATTERNS),
+  },
+  {
+    key: "boundary",
+    title: "Divided at",
+    kind: "choice",
+    required: true,
+    choices: options(BOUNDARIES),
+    hint: "Where the authority’s part ends, if the rule divides the line",
+  },
+  {
+    key: "sharedRule",
+    title: "Among the owners",
+    kind: "choice",
+    required: true,
+    choices: options(SHARED),
+    hint: "Who of the owners answers for a stretch that several use",
+  },
+  ...SOURCE,
+  {
+    key: "url",
+    title: "Address on the web",
+    kind: "text",
+    width: 24,
+    pasteHeadings: ["url", "link"],
+  },
+  { key: "note", title: "Note", kind: "text", width: 30 },
+];
+
+export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "What is needed",
+    kind: "text",
+    width: 30,
+    required: true,
+    example: "Drawing to scale",
+    pasteHeadings: ["title", "requirement", "item"],
+  },
+  { key: "sheet", title: "Answered by", kind: "choice", required: true, choices: options(SHEETS) },
+  { key: "detail", title: "Detail", kind: "text", width: 40 },
+  {
+    key: "mandatory",
+    title: "Must be there",
+    kind: "yesno",
+    pasteHeadings: ["mandatory", "required"],
+  },
+  ...SOURCE,
+];
+
+export const FEE_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Fee",
+    kind: "text",
+    width: 30,
+    required: true,
+    example: "Side sewer permit",
+  },
+  { key: "amount", title: "Amount", kind: "cents", required: true, example: "350.00" },
+  { key: "per", title: "For each", kind: "choice", required: true, choices: options(PER) },
+  ...SOURCE,
+];
+
+export const CLOCK_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Clock",
+    kind: "text",
+    width: 30,
+    required: true,
+    example: "Digging may start",
+  },
+  { key: "meaning", title: "Says", kind: "choice", required: true, choices: options(MEANINGS) },
+  { key: "count", title: "Count", kind: "whole", required: true, example: "2" },
+  { key: "unit", title: "Of", kind: "choice", required: true, choices: options(UNITS) },
+  {
+    key: "way",
+    title: "Counted",
+    kind: "choice",
+    required: true,
+    choices: [
+      { value: "after", label: "after" },
+      { value: "before", label: "before" },
+    ],
+  },
+  { key: "event", title: "Event", kind: "choice", required: true, choices: options(EVENTS) },
+  {
+    key: "countsEventDay",
+    title: "Event is day 1",
+    kind: "yesno",
+    hint: "Most rules do not count the day of the event itself",
+  },
+  {
+    key: "fullDays",
+    title: "Full days",
+    kind: "yesno",
+    hint: "The days must have passed: it opens the day after the last one",
+  },
+  {
+    key: "roll",
+    title: "On a day that is none",
+    kind: "choice",
+    required: true,
+    choices: options(ROLL_WORDS),
+    hint: "What happens when the count ends on a weekend or a holiday",
+  },
+  {
+    key: "mailDays",
+    title: "More by mail",
+    kind: "whole",
+    hint: "Calendar days added when the notice went by mail",
+  },
+  ...SOURCE,
+];
+
+export const HOLIDAY_COLUMNS: readonly GridColumn[] = [
+  { key: "day", title: "Day", kind: "day", required: true, width: 14, example: "11/26/2026" },
+  { key: "name", title: "Name", kind: "text", width: 36, example: "Thanksgiving Day" },
+];
+
+function options(words: Readonly<Record<string, string>>): GridChoice[] {
+  return Object.entries(words).map(([value, label]) => ({ value, label }));
+}

@@ -1,0 +1,226 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { AddressFields } from "#app/_components/office-fields.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { requireUser } from "#app/_session.ts";
+import { today } from "#app/_today.ts";
+import { getAuthority } from "#db/queries/authority.ts";
+import { formatAddress } from "#lib/domain/party/address.ts";
+import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
+import {
+  CLOCK_COLUMNS,
+  FEE_COLUMNS,
+  HOLIDAY_COLUMNS,
+  REQUIREMENT_COLUMNS,
+  RULE_COLUMNS,
+} from "./_columns.ts";
+import { officeRevision } from "./_revision.ts";
+import { fillHolidaysAction, saveAuthorityFactsAction } from "./actions.ts";
+import { PartsGrid } from "./parts-grid.client.tsx";
+
+interface Props {
+  readonly params: Promise<{ authorityId: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const authority = getAuthority(db(), (await params).authorityId);
+  return { title: authority?.name ?? "Authority" };
+}
+
+export default async function AuthorityPage({ params }: Props) {
+  const user = await requireUser();
+  const authority = getAuthority(db(), (await params).authorityId);
+  if (authority === null) return notFound();
+  const may = mayDo(user.role, "run-the-office");
+  const day = today();
+  const grid = { authorityId: authority.id, base: officeRevision(), readOnly: !may };
+  return (
+    <div className="sheet">
+      <PageHead asked={authority.name} answer={sentence(authority)}>
+        <p className="small screen-only">
+          <Link href="/office">All authorities</Link>
+        </p>
+      </PageHead>
+      <Section title="Where it is">
+        <Facts authority={authority} may={may} />
+      </Section>
+      <Section
+        title="Who answers for what"
+        note="One row a rule, with where it is written and when that was last looked at. A line’s page applies one of them."
+      >
+        <PartsGrid
+          {...grid}
+          part="rules"
+          label="Responsibility rules"
+          addWord="rule"
+          rows={authority.rules}
+          columns={RULE_COLUMNS}
+          blank={{ sharedRule: "unclear", boundary: "main-connection", asOf: day, note: "" }}
+          emptyWords="No rule yet. Read the authority’s code, and write down what it says with its citation; “unclear” is a rule too."
+        />
+      </Section>
+      <Section
+        title="What a packet needs"
+        note="Each requirement names the sheet that answers it; what the program cannot make is an upload."
+      >
+        <PartsGrid
+          {...grid}
+          part="requirements"
+          label="Requirements"
+          addWord="requirement"
+          rows={authority.requirements}
+          columns={REQUIREMENT_COLUMNS}
+          blank={{ sheet: "upload", mandatory: true, asOf: day }}
+          emptyWords="Nothing yet. Paste the authority’s checklist: title, sheet, detail, citation."
+        />
+      </Section>
+      <Section title="Fees">
+        <PartsGrid
+          {...grid}
+          part="fees"
+          label="Fees"
+          addWord="fee"
+          rows={authority.fees}
+          columns={FEE_COLUMNS}
+          blank={{ per: "permit", asOf: day }}
+          emptyWords="No fees yet."
+        />
+      </Section>
+      <Section
+        title="Clocks"
+        note="From which event, how many days, forwards or backwards, and what happens on a day that is no business day. Every deadline on a line is counted from these rows."
+      >
+        <PartsGrid
+          {...grid}
+          part="clockRules"
+          label="Clock rules"
+          addWord="clock rule"
+          rows={authority.clockRules}
+          columns={CLOCK_COLUMNS}
+          blank={{
+            unit: "business-days",
+            way: "after",
+            roll: "none",
+            mailDays: 0,
+            meaning: "due-by",
+            countsEventDay: false,
+            fullDays: false,
+            asOf: day,
+          }}
+          emptyWords="No clocks yet. For example: locate marks may be dug on after 2 full business days."
+        />
+      </Section>
+      <Section title="Holidays" note="Days that are no business days here, besides weekends.">
+        {may ? <FillHolidays authorityId={authority.id} year={Number(day.slice(0, 4))} /> : null}
+        <PartsGrid
+          {...grid}
+          part="holidays"
+          label="Holidays"
+          addWord="holiday"
+          rows={authority.holidays}
+          columns={HOLIDAY_COLUMNS}
+          blank={{}}
+          emptyWords="No holidays yet. Fill in the federal ones of a year, then add and remove what this authority does differently."
+        />
+      </Section>
+    </div>
+  );
+}
+
+function sentence({ rules, requirements, clockRules }: Authority): string {
+  const parts = [
+    counted(rules.length, "rule"),
+    counted(requirements.length, "requirement"),
+    counted(clockRules.length, "clock"),
+  ];
+  return parts.join(", ");
+}
+
+function counted(count: number, word: string): string {
+  if (count === 0) return `no ${word}s`;
+  return count === 1 ? `1 ${word}` : `${count} ${word}s`;
+}
+
+function Facts({ authority, may }: { readonly authority: Authority; readonly may: boolean }) {
+  const { office, address, phone, email, note } = authority;
+  return (
+    <div className="stack">
+      <dl className="facts">
+        <dt>Counter</dt>
+        <dd>{office || "unknown"}</dd>
+        <dt>Address</dt>
+        <dd>{formatAddress(address) || "unknown"}</dd>
+        <dt>Phone and mail</dt>
+        <dd>{[phone, email].filter((part) => part !== "").join(", ") || "unknown"}</dd>
+        {note === "" ? null : (
+          <>
+            <dt>Note</dt>
+            <dd className="prewrap">{note}</dd>
+          </>
+        )}
+      </dl>
+      {may ? (
+        <details className="screen-only">
+          <summary>Change these facts</summary>
+          <ActionForm
+            action={saveAuthorityFactsAction.bind(null, authority.id)}
+            label="Facts of the authority"
+          >
+            <div className="form-grid">
+              <Field label="Name" name="name" defaultValue={authority.name} required />
+              <Field
+                label="Counter"
+                name="office"
+                defaultValue={office}
+                example="Side sewer counter, second floor"
+              />
+              <Field label="Phone" name="phone" type="tel" defaultValue={phone} />
+              <Field label="Mail address" name="email" type="email" defaultValue={email} />
+            </div>
+            <AddressFields address={address} />
+            <Field label="Note" name="note" rows={2} defaultValue={note} />
+            <div>
+              <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
+      ) : null}
+    </div>
+  );
+}
+
+function FillHolidays({
+  authorityId,
+  year,
+}: {
+  readonly authorityId: string;
+  readonly year: number;
+}) {
+  return (
+    <ActionForm
+      action={fillHolidaysAction.bind(null, authorityId)}
+      label="Fill in federal holidays"
+      className="cluster cluster-end screen-only"
+    >
+      <Field
+        label="Year"
+        name="year"
+        type="number"
+        defaultValue={year}
+        width={6}
+        min={2000}
+        max={2100}
+      />
+      <SubmitButton pendingWord="Filling in …" quiet>
+        Fill in the federal holidays of that year
+      </SubmitButton>
+    </ActionForm>
+  );
+}
