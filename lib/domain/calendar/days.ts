@@ -50,9 +50,10 @@ export function weekday(day: Day): Weekday {
   return name;
 }
 
-/** The later of two days. */
-export function laterOf(one: Day, other: Day): Day {
-  return one > other ? one : other;
+/** The earlier of two days. */
+export function earlierOf(one: Day, other: Day): Day {
+  if (other < one) return other;
+  return one;
 }
 
 /** `yyyy-mm-dd` from its numbers; throws where there is no such day. */

@@ -128,7 +128,7 @@ const UNIT_WORDS: Record<ClockRule["unit"], readonly [string, string]> = {
 };
 
 /** `2 full business days`, `1 month`. */
-export function countWords({
+function countWords({
   count,
   unit,
   fullDays,

@@ -1,4 +1,4 @@
-import { dayAt } from "../calendar/days.ts";
+import { dayAt, earlierOf } from "../calendar/days.ts";
 import { onNearDay } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
@@ -11,7 +11,7 @@ export function happenedAnswer(file: LineFile, report: Report, zone: string): Re
   if (last === undefined) return replyWith("Nothing yet", []);
   const entries = sayCount(file.history.length, "entry", "entries");
   const day = dayAt(last.at, zone);
-  const when = onNearDay(day > report.today ? report.today : day, report.today);
+  const when = onNearDay(earlierOf(day, report.today), report.today);
   return replyWith(`${entries}, last by ${shortName(last.by)} ${when}`, []);
 }
 
