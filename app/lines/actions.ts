@@ -4,7 +4,6 @@ import { redirect } from "next/navigation";
 import { type FormState, refused, textOf, textOrNull } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { importLine } from "#lib/operations/import-line.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 
 export async function openLineAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -16,18 +15,4 @@ export async function openLineAction(_state: FormState, form: FormData): Promise
   });
   if (!opened.ok) return refused(sentenceOf(opened.error), form, opened.error.path);
   return redirect(`/lines/${opened.value.lineId}/who`);
-}
-
-/** A line file as pasted, or as chosen from the disk; the pasted one wins. */
-export async function importLineAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const pasted = textOf(form, "text");
-  const file = form.get("file");
-  const text = pasted === "" && file instanceof File ? await file.text() : pasted;
-  if (text.trim() === "") {
-    return refused("Nothing was read: choose a line file, or paste one.", form, "file");
-  }
-  const made = importLine(act, text);
-  if (!made.ok) return refused(sentenceOf(made.error), form, "text");
-  return redirect(`/lines/${made.value.lineId}`);
 }

@@ -4,7 +4,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { requireAct } from "#app/_session.ts";
-import { importLineAction } from "../actions.ts";
+import { importLineAction } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Bring in a line" };
 

@@ -58,11 +58,11 @@ export function RunPart({ run, ...part }: LinePart & { readonly run: Run }) {
     >
       {tied ? null : <NoticeBox kind="caution" title={tiedWords(run, file)} />}
       {problems.length === 0 ? null : <Problems sentences={problems} />}
-      <Observations run={run} {...part} />
       <div className={styles["beside"]}>
         <Anchors run={run} {...part} />
         <Gaps run={run} {...part} />
       </div>
+      <Observations run={run} {...part} />
     </Section>
   );
 }

@@ -26,14 +26,18 @@ export function RulesInWords({
             {outcome.choice.rule === chosen ? " (chosen)" : ""}
           </h3>
           <p>{outcome.sentence}</p>
-          {outcome.refusal === null ? <Worked outcome={outcome} /> : <p>{outcome.refusal}</p>}
+          {outcome.refusal === null ? (
+            <Worked outcome={outcome} chosen={outcome.choice.rule === chosen} />
+          ) : (
+            <p>{outcome.refusal}</p>
+          )}
         </article>
       ))}
     </div>
   );
 }
 
-function Worked({ outcome }: { readonly outcome: SplitOutcome }) {
+function Worked({ outcome, chosen }: { readonly outcome: SplitOutcome; readonly chosen: boolean }) {
   return (
     <>
       {outcome.standAlone === null ? null : (
@@ -44,7 +48,7 @@ function Worked({ outcome }: { readonly outcome: SplitOutcome }) {
           {outcome.standAlone.sentence}
         </p>
       )}
-      <details>
+      <details className={chosen ? styles["chosenSums"] : undefined}>
         <summary>All sums under this rule</summary>
         <div className="stack">
           {outcome.shares.map((share) => (

@@ -7,7 +7,6 @@ import {
   ROLE_CELL_WORDS,
   STAKE_WORDS,
   USE_WORDS,
-  withNone,
 } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
 import { optionsOf } from "../_terms.ts";
@@ -101,7 +100,13 @@ export function unitColumns(file: Pick<LineFile, "properties">): GridColumn[] {
   ];
 }
 
-export function peopleColumns(file: Pick<LineFile, "properties">): GridColumn[] {
+/** Somebody without any role may stand in an old file; new rows say what and of which property. */
+export function peopleColumns(
+  file: Pick<LineFile, "properties" | "parties" | "roles">,
+): GridColumn[] {
+  const placed = file.parties.every(({ id }) => file.roles.some((role) => role.partyId === id));
+  const mayBeNone = <T extends GridChoice>(choices: readonly T[]) =>
+    placed ? choices : [{ value: "", label: "" }, ...choices];
   return [
     {
       key: "name",
@@ -116,7 +121,8 @@ export function peopleColumns(file: Pick<LineFile, "properties">): GridColumn[] 
       key: "role",
       title: "Is",
       kind: "choice",
-      choices: withNone(optionsOf(ROLE_CELL_WORDS)),
+      choices: mayBeNone(optionsOf(ROLE_CELL_WORDS)),
+      required: placed,
       width: 15,
       pasteHeadings: ["role"],
     },
@@ -124,8 +130,9 @@ export function peopleColumns(file: Pick<LineFile, "properties">): GridColumn[] 
       key: "propertyId",
       title: "Of",
       kind: "choice",
-      choices: withNone(propertyChoices(file)),
+      choices: mayBeNone(propertyChoices(file)),
       width: 18,
+      required: placed,
       pasteHeadings: ["property", "site address"],
     },
     {
@@ -193,12 +200,12 @@ const REACH_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];
 
-export const PERSON_BLANK = {
-  role: "owner",
-  propertyId: null,
-  kind: "person",
-  language: "en",
-};
+/** A new row: most often an owner; the property only where there is no other. */
+export function personBlank({ properties }: Pick<LineFile, "properties">) {
+  const [only, ...others] = properties;
+  const propertyId = others.length === 0 ? (only?.id ?? null) : null;
+  return { role: "owner", propertyId, kind: "person", language: "en" };
+}
 
 export function crossingColumns(file: Pick<LineFile, "properties">): GridColumn[] {
   return [

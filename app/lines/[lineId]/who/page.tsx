@@ -21,15 +21,16 @@ import { counted } from "../_names.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import {
   crossingColumns,
-  PERSON_BLANK,
   PROPERTY_BLANK,
   PROPERTY_COLUMNS,
   peopleColumns,
+  personBlank,
   propertyChoices,
   unitColumns,
 } from "./_columns.ts";
 import { PropertyList } from "./_property-list.tsx";
-import { addUnitsAction, savePeopleAction } from "./actions.ts";
+import { addUnitsAction } from "./actions.ts";
+import { PeopleGrid } from "./people-grid.client.tsx";
 
 export const metadata = { title: "Who is on it?" };
 
@@ -135,15 +136,12 @@ function PeopleList({ lineId, file, revisions, readOnly }: GridProps) {
       title="Owners, occupants, managers"
       note="One row for each thing that somebody is. The same name is the same person: an owner who lives there has two rows, and the mailing address needs typing once."
     >
-      <RowsGrid
+      <PeopleGrid
         lineId={lineId}
-        table="roles"
-        draftName="people"
-        save={savePeopleAction.bind(null, lineId)}
         base={peopleRevision(revisions)}
         rows={personRows(file)}
         columns={peopleColumns(file)}
-        blank={PERSON_BLANK}
+        blank={personBlank(file)}
         addWord="person"
         emptyWords={
           file.properties.length === 0
