@@ -68,8 +68,9 @@ function Block({
     case "list":
       return (
         <ul className={styles["list"]}>
-          {block.lines.map((line) => (
-            <li key={line}>{line}</li>
+          {block.lines.map((line, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move
+            <li key={index}>{line}</li>
           ))}
         </ul>
       );
@@ -118,7 +119,8 @@ function Table({ block }: { readonly block: BlockOf<"table"> }) {
           <thead>
             <tr>
               {block.head.map((title, column) => (
-                <th key={title} scope="col" className={number(column)}>
+                // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a table never move
+                <th key={column} scope="col" className={number(column)}>
                   {title}
                 </th>
               ))}

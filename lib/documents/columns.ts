@@ -25,15 +25,29 @@ export function columnShares(
     return Math.max(...longest.map((text) => textWidth(text, size, false))) + GAP;
   });
   const total = wanted.reduce((sum, each) => sum + each, 0);
-  const widths = total <= width ? spread(wanted, width) : squeeze(wanted, least, width);
+  const facts = head.every((title) => title === "");
+  const widths = total <= width ? spread(wanted, width, facts) : squeeze(wanted, least, width);
   return widths.map((each) => (each / width) * 100);
 }
 
-/** Room to spare goes to the column that is widest already, so that numbers stay near their words. */
-function spread(wanted: readonly number[], width: number): number[] {
-  const spare = width - wanted.reduce((sum, each) => sum + each, 0);
+/** Names and values stand close together; columns of a real table share the room to spare. */
+function spread(wanted: readonly number[], width: number, facts: boolean): number[] {
   const total = wanted.reduce((sum, each) => sum + each, 0);
+  const spare = width - total;
+  if (facts) return wanted.map((each, column) => factWidth(each, column, { wanted, spare }));
   return wanted.map((each) => each + (spare * each) / total);
+}
+
+const NAMES = 120;
+
+function factWidth(
+  each: number,
+  column: number,
+  { wanted, spare }: { wanted: readonly number[]; spare: number },
+): number {
+  const grown = Math.min(Math.max(NAMES - (wanted[0] ?? 0), 0), spare);
+  if (column === 0) return each + grown;
+  return column === wanted.length - 1 ? each + spare - grown : each;
 }
 
 function squeeze(wanted: readonly number[], least: readonly number[], width: number): number[] {

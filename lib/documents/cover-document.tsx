@@ -114,7 +114,8 @@ function Missing({ lines }: { readonly lines: readonly string[] }) {
         {lines.length === 1 ? "One thing is missing" : `${lines.length} things are missing`}
       </Text>
       {lines.map((line, index) => (
-        <View key={line} style={styles.line} wrap={false}>
+        // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move
+        <View key={index} style={styles.line} wrap={false}>
           <Text style={styles.number}>{index + 1}</Text>
           <Text style={styles.text}>{line}</Text>
         </View>

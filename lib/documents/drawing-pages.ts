@@ -54,10 +54,12 @@ function cut(
   drawing: StripDrawing,
   { extent, stretch, scale }: { extent: Cft; stretch: Cft; scale: number },
 ): DrawingPage[] {
-  const count = Math.ceil(extent / stretch);
+  const pages = Math.ceil(extent / stretch);
+  const even = Math.ceil(extent / pages / 1_000) * 1_000;
+  const count = Math.ceil(extent / even);
   return Array.from({ length: count }, (_, index) => {
-    const from = index * stretch;
-    const to = Math.min(from + stretch, extent);
+    const from = index * even;
+    const to = Math.min(from + even, extent);
     const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to });
     return { plan, from, to, first: index === 0, last: index === count - 1 };
   });

@@ -96,7 +96,7 @@ export function stampPage(
   const media = page.getMediaBox();
   const shown = turned({ width: media.width, height: media.height }, turn);
   const size = 8.5;
-  const margin = 54;
+  const margin = shown.width > shown.height ? 44 : 54;
   const put = (text: string, x: number) => {
     const at = toPage(x, 24, media, turn);
     page.drawText(text, {
