@@ -9,6 +9,12 @@ const Env = z.object({
     .regex(/^\d{4}-\d{2}-\d{2}$/)
     .optional(),
   WYEBOOK_ADDRESS: z.string().optional(),
+  WYEBOOK_UPLOAD_MB: z.coerce.number().positive().max(10_000).default(100),
+  WYEBOOK_SMTP_HOST: z.string().default(""),
+  WYEBOOK_SMTP_PORT: z.coerce.number().int().min(1).max(65_535).default(587),
+  WYEBOOK_SMTP_USER: z.string().default(""),
+  WYEBOOK_SMTP_PASSWORD: z.string().default(""),
+  WYEBOOK_MAIL_FROM: z.string().default(""),
   NODE_ENV: z.string().default("development"),
 });
 
@@ -21,6 +27,20 @@ export interface Env {
   /** The address that people type, if cookies must be marked secure: `https://…`. */
   readonly address: string | null;
   readonly production: boolean;
+  /** Largest file that is stored, in bytes. */
+  readonly uploadLimit: number;
+  /** Where mail goes out; null: messages are written to a folder. */
+  readonly smtp: SmtpSettings | null;
+  /** From whom mail comes; empty: the office's own address. */
+  readonly mailFrom: string;
+}
+
+export interface SmtpSettings {
+  readonly host: string;
+  readonly port: number;
+  /** Empty: without signing in. */
+  readonly user: string;
+  readonly password: string;
 }
 
 /** Reads the environment; the only place that does. Throws where a value makes no sense. */
@@ -32,5 +52,16 @@ export function readEnv(source: Record<string, string | undefined> = process.env
     today: env.WYEBOOK_TODAY ?? null,
     address: env.WYEBOOK_ADDRESS ?? null,
     production: env.NODE_ENV === "production",
+    uploadLimit: Math.floor(env.WYEBOOK_UPLOAD_MB * 1_000_000),
+    smtp:
+      env.WYEBOOK_SMTP_HOST === ""
+        ? null
+        : {
+            host: env.WYEBOOK_SMTP_HOST,
+            port: env.WYEBOOK_SMTP_PORT,
+            user: env.WYEBOOK_SMTP_USER,
+            password: env.WYEBOOK_SMTP_PASSWORD,
+          },
+    mailFrom: env.WYEBOOK_MAIL_FROM,
   };
 }

@@ -70,7 +70,7 @@ function saveIn(act: Act, input: RowsInput): Result<{ revision: number }, RowsRe
   const refusal = refusalOf({ table, before: file, after: wanted });
   if (refusal !== null) return err(refusal);
   const states = { before: file, after: wanted };
-  const written = saveTables(act, { ...states, tables: [table, "tieIns"] });
+  const written = saveTables(act, { ...states, tables: [table, "observations", "tieIns"] });
   const own = written.find((each) => each.table === table);
   return ok({ revision: own?.revision ?? revision });
 }

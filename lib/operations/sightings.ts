@@ -2,25 +2,34 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { danglingReferences } from "#lib/domain/file/references.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { TieIn } from "#lib/domain/line/line.ts";
+import { resight } from "#lib/domain/run/resight.ts";
 import type { Observation } from "#lib/domain/run/run.ts";
 import { assignSightings, type SightingAssignment } from "#lib/domain/run/sighting.ts";
 import type { Act } from "./act.ts";
 
+/** Tables from which it follows where a sighting lies. */
+const PLACING: readonly RowTable[] = ["runs", "anchors", "observations"];
+
 /**
- * Where observations were saved: gives new sightings their tie-in, known or new; takes the tie-in
- * off what is no tie-in any more; and lets go of tie-ins that only a removed sighting had made.
+ * Where runs, anchors or observations were saved: judges sightings anew that changed place, gives new
+ * ones their tie-in, known or new; takes the tie-in off what is no tie-in any more; and lets go of
+ * tie-ins that only a removed sighting had made.
  */
 export function followSightings(
   act: Act,
   file: LineFile,
   { table, before }: { table: RowTable; before: LineFile },
 ): LineFile {
-  if (table !== "observations") return file;
+  if (!PLACING.includes(table)) return file;
   const cleared = file.observations.map((seen) =>
     seen.kind === "tie-in" || seen.tieInId === null ? seen : { ...seen, tieInId: null },
   );
   const kept = letGo({ ...file, observations: cleared }, before);
-  return withSightings(act, kept);
+  const placed = resight(before, kept, {
+    newId: act.newId,
+    isFree: (tieIn) => isUnsaid(tieIn) && !isNamed(kept, tieIn.id),
+  });
+  return withSightings(act, placed);
 }
 
 /**

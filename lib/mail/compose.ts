@@ -1,0 +1,24 @@
+import type { SendMailOptions } from "nodemailer";
+import type { MailMessage } from "./message.ts";
+
+/** A message as nodemailer takes it: plain text and one PDF; nothing is read from disk or network. */
+export function composeMail(message: MailMessage): SendMailOptions {
+  return {
+    messageId: message.messageId,
+    date: message.date,
+    from: message.from,
+    to: message.to,
+    subject: message.subject,
+    text: message.text,
+    headers: { "Auto-Submitted": "auto-generated" },
+    attachments: [
+      {
+        filename: message.attachment.name,
+        content: Buffer.from(message.attachment.bytes),
+        contentType: "application/pdf",
+      },
+    ],
+    disableFileAccess: true,
+    disableUrlAccess: true,
+  };
+}

@@ -1,0 +1,11 @@
+/** One message to one party, ready to go. */
+export interface MailMessage {
+  readonly messageId: string;
+  readonly from: { readonly name: string; readonly address: string };
+  readonly to: { readonly name: string; readonly address: string };
+  readonly subject: string;
+  readonly text: string;
+  readonly attachment: { readonly name: string; readonly bytes: Uint8Array };
+  /** When it is sent. */
+  readonly date: Date;
+}

@@ -1,0 +1,47 @@
+import { insertRow } from "#db/queries/row.ts";
+import type { Upload } from "#lib/domain/file/line-file.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { StoredFile } from "#lib/storage/store.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine } from "./change.ts";
+
+interface NewUpload {
+  readonly lineId: string;
+  /** As the person's machine calls it. */
+  readonly name: string;
+  readonly stored: StoredFile;
+  readonly note: string;
+}
+
+/** Puts a stored file into the line's file. */
+export function addUpload(
+  act: Act,
+  { lineId, name, stored, note }: NewUpload,
+): Result<{ uploadId: string }, Refusal> {
+  const deal = { lineId, deed: "record-the-field", action: "add-upload" } as const;
+  return changeLine(act, deal, () => {
+    const upload: Upload = {
+      id: act.newId(),
+      name: plainName(name),
+      type: stored.type,
+      bytes: stored.bytes,
+      sha256: stored.sha256,
+      addedBy: act.actor.name,
+      addedAt: act.now,
+      note,
+    };
+    return ok({
+      value: { uploadId: upload.id },
+      sentence: `Added the file ${upload.name}.`,
+      detail: { after: upload },
+      write: (db) => insertRow(db, "uploads", { lineId, row: upload }),
+    });
+  });
+}
+
+/** The last part of a path, without what no file name holds. */
+function plainName(name: string): string {
+  const last = name.split(/[/\\]/).at(-1) ?? "";
+  const plain = last.replace(/\p{Cc}/gu, "").trim();
+  return plain === "" ? "file" : plain.slice(0, 200);
+}

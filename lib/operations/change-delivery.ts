@@ -1,0 +1,73 @@
+import { updateRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import {
+  DELIVERY_OUTCOMES,
+  type Delivery,
+  type DeliveryOutcome,
+} from "#lib/domain/letter/notice.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { pastDay } from "./past-day.ts";
+
+interface Outcome {
+  readonly lineId: string;
+  readonly deliveryId: string;
+  readonly outcome: DeliveryOutcome;
+  readonly outcomeOn: Day | null;
+  readonly tracking: string;
+  readonly note: string;
+  readonly proofUploadId: string | null;
+}
+
+/** Says what became of a delivery, with its proof. Every outcome but "on its way" has a day. */
+export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal> {
+  const { lineId, deliveryId } = change;
+  const deal = { lineId, deed: "work-the-file", action: "change-delivery" } as const;
+  return changeLine(act, deal, (file) => {
+    const delivery = find(file.deliveries, deliveryId, {
+      path: "deliveryId",
+      what: "the delivery",
+    });
+    if (!delivery.ok) return delivery;
+    const wrong = wrongOutcome(act, file, { change, delivery: delivery.value });
+    if (wrong !== null) return wrong;
+    const { outcome, outcomeOn, tracking, note, proofUploadId } = change;
+    const after: Delivery = {
+      ...delivery.value,
+      outcome,
+      outcomeOn: outcome === "on-its-way" ? null : outcomeOn,
+      tracking,
+      note,
+      proofUploadId,
+    };
+    const same = JSON.stringify(after) === JSON.stringify(delivery.value);
+    return ok({
+      value: null,
+      sentence: same
+        ? null
+        : `The ${nameRow(file, "notices", after.noticeId)}: ${outcome.replaceAll("-", " ")}${outcomeOn ? ` on ${outcomeOn}` : ""}.`,
+      detail: { before: delivery.value, after },
+      write: (db) => void updateRow(db, "deliveries", { lineId, row: after }),
+    });
+  });
+}
+
+function wrongOutcome(
+  act: Act,
+  file: LineFile,
+  { change, delivery }: { change: Outcome; delivery: Delivery },
+) {
+  const { outcome, outcomeOn, proofUploadId } = change;
+  if (!DELIVERY_OUTCOMES.includes(outcome))
+    return refuse("bad-value", "outcome", "Choose what became of it");
+  if (proofUploadId !== null && !file.uploads.some(({ id }) => id === proofUploadId))
+    return refuse("not-found", "proofUploadId", "the stored proof");
+  if (outcome === "on-its-way") return null;
+  if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Write the day");
+  if (outcomeOn < delivery.sentOn)
+    return refuse("bad-value", "outcomeOn", `It was only sent on ${delivery.sentOn}`);
+  return pastDay(act, { day: outcomeOn, path: "outcomeOn" });
+}

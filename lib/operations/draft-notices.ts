@@ -1,0 +1,149 @@
+import { insertRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/letter/notice.ts";
+import { recipientsOf } from "#lib/domain/letter/recipients.ts";
+import { isDay } from "#lib/exchange/field.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+
+/** Who is written to, and what about. */
+interface RecipientChoice {
+  readonly partyId: string;
+  readonly propertyId: string | null;
+  readonly tieInId: string | null;
+  readonly splitId: string | null;
+}
+
+interface Drafting {
+  readonly lineId: string;
+  readonly kind: LetterKind;
+  readonly replyBy: string | null;
+  readonly recipients: readonly RecipientChoice[];
+}
+
+/**
+ * Drafts a letter to each recipient, in their language. A draft that is there already is kept.
+ * Refuses who is not in the file, and a demand for money where nothing proves that it is owed.
+ */
+export function draftNotices(
+  act: Act,
+  { lineId, kind, replyBy, recipients }: Drafting,
+): Result<{ noticeIds: string[] }, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "draft-notices" } as const;
+  return changeLine(act, deal, (file) => {
+    if (!LETTER_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose a kind of letter");
+    if (recipients.length === 0) return refuse("missing-value", "recipients", "Choose somebody");
+    if (replyBy !== null && !isDay(replyBy))
+      return refuse("bad-value", "replyBy", "Write a day as 2026-11-25");
+    const wrong = wrongRecipient(file, reportOn(file, act.today), { kind, recipients });
+    if (wrong !== null) return wrong;
+    const drafts = recipients.map((recipient) => draftFor(act, file, { kind, replyBy, recipient }));
+    const fresh = drafts.filter(({ isNew }) => isNew).map(({ notice }) => notice);
+    const names = fresh.map(({ partyId }) => partyName(file, partyId)).join(", ");
+    return ok({
+      value: { noticeIds: drafts.map(({ notice }) => notice.id) },
+      sentence: fresh.length === 0 ? null : `Drafted ${kind.replaceAll("-", " ")} to ${names}.`,
+      detail: { added: fresh },
+      write: (db) => {
+        for (const row of fresh) insertRow(db, "notices", { lineId, row });
+      },
+    });
+  });
+}
+
+function wrongRecipient(
+  file: LineFile,
+  report: Report,
+  { kind, recipients }: Pick<Drafting, "kind" | "recipients">,
+) {
+  for (const [at, recipient] of recipients.entries()) {
+    const path = `recipients.${at}`;
+    const missing = missingIn(file, recipient);
+    if (missing !== null) return refuse("not-found", path, missing);
+    if (kind === "proposed-split" && recipient.splitId === null)
+      return refuse("missing-value", path, "Choose a split first");
+    if (kind === "tie-in-inquiry" && recipient.tieInId === null)
+      return refuse("missing-value", path, "Say which tie-in the letter asks about");
+    if (kind === "share-demand" && !isDemandable(file, report, recipient))
+      return refuse(
+        "held",
+        path,
+        `Nothing proves yet that ${partyName(file, recipient.partyId)} owes a share`,
+      );
+  }
+  return null;
+}
+
+/** Money is only asked for where record, tests or the owner's acceptance show that it is owed. */
+export function isDemandable(
+  file: LineFile,
+  report: Report,
+  { partyId, propertyId }: Pick<RecipientChoice, "partyId" | "propertyId">,
+): boolean {
+  return recipientsOf(file, report, "share-demand").some(
+    (each) => each.partyId === partyId && each.propertyId === propertyId,
+  );
+}
+
+function missingIn(file: LineFile, recipient: RecipientChoice): string | null {
+  const asked = [
+    ["parties", recipient.partyId, "the party"],
+    ["properties", recipient.propertyId, "the property"],
+    ["tieIns", recipient.tieInId, "the tie-in"],
+    ["splits", recipient.splitId, "the split"],
+  ] as const;
+  const missing = asked.find(
+    ([list, id]) =>
+      id !== null && !(file[list] as readonly { id: string }[]).some((row) => row.id === id),
+  );
+  return missing ? missing[2] : null;
+}
+
+function draftFor(
+  act: Act,
+  file: LineFile,
+  {
+    kind,
+    replyBy,
+    recipient,
+  }: { kind: LetterKind; replyBy: string | null; recipient: RecipientChoice },
+): { notice: Notice; isNew: boolean } {
+  const { partyId, propertyId, tieInId, splitId } = recipient;
+  const there = file.notices.find(
+    (each) =>
+      each.state === "draft" &&
+      each.kind === kind &&
+      each.partyId === partyId &&
+      each.propertyId === propertyId &&
+      each.tieInId === tieInId &&
+      each.splitId === splitId,
+  );
+  if (there) return { notice: there, isNew: false };
+  const notice: Notice = {
+    id: act.newId(),
+    kind,
+    partyId,
+    propertyId,
+    tieInId,
+    splitId,
+    language: file.parties.find(({ id }) => id === partyId)?.language ?? "en",
+    state: "draft",
+    createdOn: act.today,
+    createdBy: act.actor.name,
+    replyBy,
+    ownWords: "",
+    frozen: null,
+    frozenHash: null,
+    sentAt: null,
+    uploadId: null,
+  };
+  return { notice, isNew: true };
+}
+
+function partyName(file: LineFile, partyId: string): string {
+  return nameRow(file, "parties", partyId).replace(/^party /, "");
+}

@@ -1,0 +1,55 @@
+import { z } from "zod";
+import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { Delivery } from "#lib/domain/letter/notice.ts";
+import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import { letterText } from "#lib/domain/letter/text.ts";
+import type { Party } from "#lib/domain/party/party.ts";
+import type { Act } from "./act.ts";
+
+const Address = z.email().max(254);
+
+/** Why a party can't be written to by mail message; null where they can. */
+export function wrongAddress(party: Party | undefined): string | null {
+  if (party && Address.safeParse(party.email).success) return null;
+  const name = party?.name ?? "this party";
+  if (!party || party.email === "")
+    return `There is no mail address for ${name}; enter one, or send the letter another way`;
+  return `“${party.email}” is no mail address; correct it for ${name}, or send the letter another way`;
+}
+
+/** The message that carries a letter; its Message-ID stays the same over all tries. */
+export function outgoingOf(
+  act: Act,
+  {
+    lineId,
+    letter,
+    delivery,
+    party,
+    office,
+  }: { lineId: string; letter: Letter; delivery: Delivery; party: Party; office: Office },
+): Outgoing {
+  const id = act.newId();
+  return {
+    id,
+    lineId,
+    noticeId: delivery.noticeId,
+    deliveryId: delivery.id,
+    toAddress: party.email,
+    toName: party.name,
+    subject: letter.subject,
+    text: letterText(letter),
+    messageId: `<${id.replace(/[^A-Za-z0-9.-]/g, "-")}@${domainOf(office.email)}>`,
+    state: "waiting",
+    attempts: 0,
+    nextTryAt: act.now,
+    problem: "",
+    createdAt: act.now,
+    sentAt: null,
+  };
+}
+
+function domainOf(address: string): string {
+  const domain = address.split("@").at(1) ?? "";
+  return /^[A-Za-z0-9.-]+$/.test(domain) ? domain : "wyebook.invalid";
+}

@@ -1,0 +1,104 @@
+import { insertRow, updateRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import {
+  CONSENT_KINDS,
+  CONSENT_STATES,
+  type Consent,
+  type ConsentKind,
+  type ConsentState,
+} from "#lib/domain/consent/consent.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import type { Cents } from "#lib/domain/money/cents.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+import { pastDay } from "./past-day.ts";
+
+interface ConsentWord {
+  readonly lineId: string;
+  readonly kind: ConsentKind;
+  readonly partyId: string;
+  readonly propertyId: string;
+  readonly state: ConsentState;
+  readonly stateOn: Day;
+  /** For `pay`: the split version that was put to the person. */
+  readonly splitId: string | null;
+  readonly amount: Cents | null;
+  readonly recordingNumber: string;
+  readonly uploadId: string | null;
+  readonly note: string;
+}
+
+/**
+ * Takes down a person's word on one kind of consent. Consent to pay is tied to a split version and to
+ * its amount for that property. Every word stays; only the very same one, taken down again, is
+ * corrected (its paper added, say).
+ */
+export function recordConsent(
+  act: Act,
+  { lineId, ...word }: ConsentWord,
+): Result<{ consentId: string }, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "record-consent" } as const;
+  return changeLine(act, deal, (file) => {
+    const wrong = wrongParts(file, word) ?? wrongWord(act, word) ?? wrongAmount(file, word);
+    if (wrong !== null) return wrong;
+    const { kind, partyId, propertyId } = word;
+    const old = sameWord(file, word);
+    const consent: Consent = { id: old?.id ?? act.newId(), ...word };
+    const amount = word.amount === null ? "" : ` of ${formatCents(word.amount)}`;
+    return ok({
+      value: { consentId: consent.id },
+      sentence: `Consent to ${kind.replaceAll("-", " ")}${amount}, ${nameRow(file, "parties", partyId)} for ${nameRow(file, "properties", propertyId)}: ${word.state} on ${word.stateOn}.`,
+      detail: { before: old ?? null, after: consent },
+      write: (db) => {
+        if (!updateRow(db, "consents", { lineId, row: consent }))
+          insertRow(db, "consents", { lineId, row: consent });
+      },
+    });
+  });
+}
+
+type Word = Omit<ConsentWord, "lineId">;
+
+function sameWord(file: LineFile, word: Word): Consent | undefined {
+  const fields = ["kind", "partyId", "propertyId", "splitId", "state", "stateOn"] as const;
+  return file.consents.find((each) => fields.every((field) => each[field] === word[field]));
+}
+
+function wrongParts(file: LineFile, { partyId, propertyId, splitId, uploadId }: Word) {
+  if (!file.parties.some(({ id }) => id === partyId))
+    return refuse("not-found", "partyId", "the party");
+  if (!file.properties.some(({ id }) => id === propertyId))
+    return refuse("not-found", "propertyId", "the property");
+  if (splitId !== null && !file.splits.some(({ id }) => id === splitId))
+    return refuse("not-found", "splitId", "the split");
+  if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
+    return refuse("not-found", "uploadId", "the signed paper");
+  return null;
+}
+
+function wrongWord(act: Act, { kind, state, stateOn, recordingNumber }: Word) {
+  if (!CONSENT_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose a kind of consent");
+  if (!CONSENT_STATES.includes(state))
+    return refuse("bad-value", "state", "Choose what they answered");
+  if (kind === "agreement-recorded" && state === "given" && recordingNumber.trim() === "")
+    return refuse("missing-value", "recordingNumber", "Write the recording number");
+  return pastDay(act, { day: stateOn, path: "stateOn" });
+}
+
+/** An amount is signed as it stands in the version that was put to the person, or not at all. */
+function wrongAmount(file: LineFile, { kind, state, propertyId, splitId, amount }: Word) {
+  if (kind !== "pay" || (state !== "given" && amount === null)) return null;
+  const split = file.splits.find(({ id }) => id === splitId);
+  if (!split)
+    return refuse("missing-value", "splitId", "Say which version of the split was put to them");
+  const share = split.shares.find((each) => each.propertyId === propertyId)?.amount ?? null;
+  if (amount === share) return null;
+  const words =
+    share === null
+      ? `Version ${split.number} asks nothing of this property`
+      : `Version ${split.number} asks ${formatCents(share)} of this property`;
+  return refuse("bad-value", "amount", words);
+}

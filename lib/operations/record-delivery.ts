@@ -1,0 +1,72 @@
+import { getOffice } from "#db/queries/office.ts";
+import { insertOutgoing } from "#db/queries/outgoing.ts";
+import { insertRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import type { Letter } from "#lib/domain/letter/letter.ts";
+import { DELIVERY_METHODS, type Delivery, type DeliveryMethod } from "#lib/domain/letter/notice.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { outgoingOf, wrongAddress } from "./outgoing.ts";
+import { pastDay } from "./past-day.ts";
+
+interface Attempt {
+  readonly lineId: string;
+  readonly noticeId: string;
+  readonly method: DeliveryMethod;
+  readonly sentOn: Day;
+  readonly tracking: string;
+  readonly note: string;
+}
+
+/** One more attempt to deliver a letter that was sent: the same letter, as it was frozen. */
+export function recordDelivery(
+  act: Act,
+  attempt: Attempt,
+): Result<{ deliveryId: string }, Refusal> {
+  const { lineId, noticeId, method, sentOn, tracking, note } = attempt;
+  const deal = { lineId, deed: "work-the-file", action: "record-delivery" } as const;
+  return changeLine(act, deal, (file, db) => {
+    const notice = find(file.notices, noticeId, { path: "noticeId", what: "the letter" });
+    if (!notice.ok) return notice;
+    const { frozen, partyId } = notice.value;
+    if (frozen === null)
+      return refuse("not-in-this-state", "noticeId", "The letter is a draft; send it first");
+    const wrong = wrongAttempt(act, attempt);
+    if (wrong !== null) return wrong;
+    const party = file.parties.find(({ id }) => id === partyId);
+    const noAddress = method === "mail-message" ? wrongAddress(party) : null;
+    if (noAddress !== null) return refuse("missing-value", "method", noAddress);
+    const office = getOffice(db);
+    const delivery: Delivery = {
+      id: act.newId(),
+      noticeId,
+      method,
+      sentOn,
+      by: act.actor.name,
+      tracking,
+      outcome: "on-its-way",
+      outcomeOn: null,
+      proofUploadId: null,
+      note,
+    };
+    return ok({
+      value: { deliveryId: delivery.id },
+      sentence: `Sent ${nameRow(file, "notices", noticeId)} once more (${method.replaceAll("-", " ")}).`,
+      detail: { after: delivery },
+      write: (one) => {
+        insertRow(one, "deliveries", { lineId, row: delivery });
+        if (method !== "mail-message" || !party || !office) return;
+        const letter = JSON.parse(frozen) as Letter;
+        insertOutgoing(one, outgoingOf(act, { lineId, letter, delivery, party, office }));
+      },
+    });
+  });
+}
+
+function wrongAttempt(act: Act, { method, sentOn }: Attempt) {
+  if (!DELIVERY_METHODS.includes(method))
+    return refuse("bad-value", "method", "Choose how it went");
+  return pastDay(act, { day: sentOn, path: "sentOn" });
+}

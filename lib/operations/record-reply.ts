@@ -1,0 +1,50 @@
+import { insertRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { pastDay } from "./past-day.ts";
+
+interface ReplyWord {
+  readonly lineId: string;
+  readonly noticeId: string;
+  readonly kind: ReplyKind;
+  readonly receivedOn: Day;
+  readonly words: string;
+  readonly uploadId: string | null;
+}
+
+/** Takes down what somebody answered to a letter. */
+export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: string }, Refusal> {
+  const { lineId, noticeId, kind, receivedOn, words, uploadId } = input;
+  const deal = { lineId, deed: "work-the-file", action: "record-reply" } as const;
+  return changeLine(act, deal, (file) => {
+    const notice = find(file.notices, noticeId, { path: "noticeId", what: "the letter" });
+    if (!notice.ok) return notice;
+    if (notice.value.state === "draft")
+      return refuse("not-in-this-state", "noticeId", "The letter is a draft and was not sent yet");
+    if (!REPLY_KINDS.includes(kind))
+      return refuse("bad-value", "kind", "Choose what they answered");
+    const wrongDay = pastDay(act, { day: receivedOn, path: "receivedOn" });
+    if (wrongDay !== null) return wrongDay;
+    if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
+      return refuse("not-found", "uploadId", "the stored file");
+    const reply: Reply = {
+      id: act.newId(),
+      noticeId,
+      kind,
+      receivedOn,
+      takenBy: act.actor.name,
+      words: words.trim(),
+      uploadId,
+    };
+    return ok({
+      value: { replyId: reply.id },
+      sentence: `Answer to ${nameRow(file, "notices", noticeId)}: ${kind.replaceAll("-", " ")}${reply.words === "" ? "." : `: ${reply.words}`}`,
+      detail: { after: reply },
+      write: (db) => insertRow(db, "replies", { lineId, row: reply }),
+    });
+  });
+}

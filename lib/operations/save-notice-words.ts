@@ -1,0 +1,45 @@
+import { updateRow } from "#db/queries/row.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import { isDay } from "#lib/exchange/field.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+import { findDraft } from "./draft.ts";
+
+interface NoticeWords {
+  readonly lineId: string;
+  readonly noticeId: string;
+  readonly ownWords: string;
+  readonly replyBy: string | null;
+}
+
+const MOST_WORDS = 20_000;
+
+/** Saves the office's own words on a draft, and the day by which an answer is asked. */
+export function saveNoticeWords(
+  act: Act,
+  { lineId, noticeId, ownWords, replyBy }: NoticeWords,
+): Result<null, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "save-notice-words" } as const;
+  return changeLine(act, deal, (file) => {
+    const draft = findDraft(file, noticeId);
+    if (!draft.ok) return draft;
+    if (ownWords.length > MOST_WORDS)
+      return refuse("bad-value", "ownWords", `Write at most ${MOST_WORDS} characters`);
+    if (replyBy !== null && !isDay(replyBy))
+      return refuse("bad-value", "replyBy", "Write a day as 2026-11-25");
+    const { value } = draft;
+    const same = value.ownWords === ownWords && value.replyBy === replyBy;
+    return ok({
+      value: null,
+      sentence: same ? null : `Changed the draft ${nameRow(file, "notices", noticeId)}.`,
+      detail: {
+        noticeId,
+        before: { ownWords: value.ownWords, replyBy: value.replyBy },
+        after: { ownWords, replyBy },
+      },
+      write: (db) =>
+        void updateRow(db, "notices", { lineId, row: { ...value, ownWords, replyBy } }),
+    });
+  });
+}

@@ -1,0 +1,161 @@
+import { createHash } from "node:crypto";
+import type { Db } from "#db/open.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { insertOutgoing } from "#db/queries/outgoing.ts";
+import { insertRow, updateRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { composeLetter } from "#lib/domain/letter/compose.ts";
+import type { Letter } from "#lib/domain/letter/letter.ts";
+import {
+  DELIVERY_METHODS,
+  type Delivery,
+  type DeliveryMethod,
+  type LetterKind,
+  type Notice,
+} from "#lib/domain/letter/notice.ts";
+import { isStopped } from "#lib/domain/tiein/holds.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, refuse } from "./change.ts";
+import { findDraft } from "./draft.ts";
+import { isDemandable } from "./draft-notices.ts";
+import { outgoingOf, wrongAddress } from "./outgoing.ts";
+import { pastDay } from "./past-day.ts";
+
+interface Sending {
+  readonly lineId: string;
+  readonly noticeIds: readonly string[];
+  readonly method: DeliveryMethod;
+  readonly sentOn: Day;
+  /** Numbers of the post, by notice. */
+  readonly tracking?: Readonly<Record<string, string>>;
+}
+
+interface Sent {
+  readonly notice: Notice;
+  readonly letter: Letter;
+  readonly delivery: Delivery;
+}
+
+/** Letters that rest on a split being final. */
+const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand"];
+
+/**
+ * Records drafts as sent: each letter is composed for the last time and frozen, byte for byte, with
+ * its hash, and gets its delivery; by mail message it goes into the outbox. Refuses all of them where
+ * one is no draft, is held, or has no address to go to.
+ */
+export function sendNotices(
+  act: Act,
+  sending: Sending,
+): Result<{ deliveryIds: string[] }, Refusal> {
+  const { lineId, noticeIds } = sending;
+  const deal = { lineId, deed: "work-the-file", action: "send-notices" } as const;
+  return changeLine(act, deal, (file, db) => {
+    const office = getOffice(db);
+    if (office === null) return refuse("missing-value", "", "Set up the office first");
+    const day = checkSending(act, sending);
+    if (day !== null) return day;
+    const report = reportOn(file, sending.sentOn);
+    const sent: Sent[] = [];
+    for (const noticeId of noticeIds) {
+      const one = prepare(act, { file, report, office, sending, noticeId });
+      if (!one.ok) return one;
+      sent.push(one.value);
+    }
+    return ok({
+      value: { deliveryIds: sent.map(({ delivery }) => delivery.id) },
+      sentence: `Sent ${sent.map(({ notice }) => nameRow(file, "notices", notice.id)).join(", ")} (${sending.method.replaceAll("-", " ")}).`,
+      detail: sent.map(({ notice, delivery }) => ({
+        noticeId: notice.id,
+        kind: notice.kind,
+        sha256: notice.frozenHash,
+        delivery,
+      })),
+      write: (one) => {
+        for (const each of sent) write(one, { act, file, office, sent: each });
+      },
+    });
+  });
+}
+
+function checkSending(act: Act, { noticeIds, method, sentOn }: Sending) {
+  if (noticeIds.length === 0) return refuse("missing-value", "noticeIds", "Choose a letter");
+  if (new Set(noticeIds).size !== noticeIds.length)
+    return refuse("bad-value", "noticeIds", "A letter was chosen twice");
+  if (!DELIVERY_METHODS.includes(method))
+    return refuse("bad-value", "method", "Choose how they were sent");
+  return pastDay(act, { day: sentOn, path: "sentOn" });
+}
+
+interface Preparing {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly office: Office;
+  readonly sending: Sending;
+  readonly noticeId: string;
+}
+
+function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
+  const { file, report, office, sending, noticeId } = preparing;
+  const draft = findDraft(file, noticeId);
+  if (!draft.ok) return draft;
+  const held = heldBack(file, report, draft.value);
+  if (held !== null) return refuse("held", noticeId, held);
+  const party = file.parties.find(({ id }) => id === draft.value.partyId);
+  const wrong = sending.method === "mail-message" ? wrongAddress(party) : null;
+  if (wrong !== null) return refuse("missing-value", noticeId, wrong);
+  const letter = composeLetter({ file, report, office, notice: draft.value });
+  const frozen = JSON.stringify(letter);
+  const notice: Notice = {
+    ...draft.value,
+    state: "sent",
+    frozen,
+    frozenHash: createHash("sha256").update(frozen).digest("hex"),
+    sentAt: act.now,
+  };
+  const delivery: Delivery = {
+    id: act.newId(),
+    noticeId,
+    method: sending.method,
+    sentOn: sending.sentOn,
+    by: act.actor.name,
+    tracking: sending.tracking?.[noticeId] ?? "",
+    outcome: "on-its-way",
+    outcomeOn: null,
+    proofUploadId: null,
+    note: "",
+  };
+  return ok({ notice, letter, delivery });
+}
+
+/** Why a letter may not go: what it rests on is not settled and nobody waived that. */
+function heldBack(file: LineFile, report: Report, notice: Notice): string | null {
+  if (notice.kind === "share-demand" && !isDemandable(file, report, notice))
+    return `Nothing proves yet that ${nameRow(file, "parties", notice.partyId)} owes a share`;
+  if (!FINAL.includes(notice.kind) || !isStopped(report.holds, "final-split")) return null;
+  const hold = report.holds.find(
+    (each) => each.waiver === null && each.stops.includes("final-split"),
+  );
+  return hold?.sentence ?? null;
+}
+
+function write(
+  db: Db,
+  { act, file, office, sent }: { act: Act; file: LineFile; office: Office; sent: Sent },
+): void {
+  const lineId = file.line.id;
+  const { notice, letter, delivery } = sent;
+  updateRow(db, "notices", { lineId, row: notice });
+  insertRow(db, "deliveries", { lineId, row: delivery });
+  const split = file.splits.find(({ id }) => id === notice.splitId);
+  if (split && split.sentAt === null)
+    updateRow(db, "splits", { lineId, row: { ...split, sentAt: act.now } });
+  if (delivery.method !== "mail-message") return;
+  const party = file.parties.find(({ id }) => id === notice.partyId);
+  if (party) insertOutgoing(db, outgoingOf(act, { lineId, letter, delivery, party, office }));
+}

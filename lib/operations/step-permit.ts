@@ -1,0 +1,89 @@
+import { insertRow } from "#db/queries/row.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
+import {
+  lastStepOf,
+  nextPermitStates,
+  permitName,
+  permitStateOf,
+} from "#lib/domain/permit/steps.ts";
+import type { HoldStop } from "#lib/domain/tiein/hold.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { pastDay } from "./past-day.ts";
+
+interface StepWord {
+  readonly lineId: string;
+  readonly permitId: string;
+  readonly state: PermitState;
+  readonly on: Day;
+  readonly note: string;
+}
+
+/** Steps that a hold stops. */
+const STOPPED_BY: Partial<Record<PermitState, HoldStop>> = {
+  submitted: "submission",
+  working: "digging",
+};
+
+/**
+ * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
+ * before it, and submitting or digging against a hold that nobody waived.
+ */
+export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
+  const { lineId, permitId, state, on, note } = word;
+  const deal = { lineId, deed: "work-the-file", action: "step-permit" } as const;
+  return changeLine(act, deal, (file) => {
+    const permit = find(file.permits, permitId, { path: "permitId", what: "the permit" });
+    if (!permit.ok) return permit;
+    const wrong = wrongStep(act, file, { permit: permit.value, state, on });
+    if (wrong !== null) return wrong;
+    const step: PermitStep = {
+      id: act.newId(),
+      permitId,
+      state,
+      on,
+      by: act.actor.name,
+      note: note.trim(),
+    };
+    return ok({
+      value: { stepId: step.id },
+      sentence: `${permitName(permit.value)}: ${state.replaceAll("-", " ")} on ${on}${step.note === "" ? "." : `. ${step.note}`}`,
+      detail: { before: permitStateOf(file, permit.value), after: step },
+      write: (db) => insertRow(db, "permitSteps", { lineId, row: step }),
+    });
+  });
+}
+
+function wrongStep(
+  act: Act,
+  file: LineFile,
+  { permit, state, on }: { permit: Permit; state: PermitState; on: Day },
+) {
+  const last = lastStepOf(file, permit);
+  const now = permitStateOf(file, permit);
+  const first = last === null && state === "drafting";
+  if (!first && !nextPermitStates(now).includes(state))
+    return refuse(
+      "not-in-this-state",
+      "state",
+      `${permitName(permit)} is at “${now.replaceAll("-", " ")}”; “${state.replaceAll("-", " ")}” does not follow from there`,
+    );
+  const wrongDay = pastDay(act, { day: on, path: "on" });
+  if (wrongDay !== null) return wrongDay;
+  if (last !== null && on < last.on)
+    return refuse("bad-value", "on", `The step before was on ${last.on}`);
+  return heldBack(act, file, state);
+}
+
+function heldBack(act: Act, file: LineFile, state: PermitState) {
+  const stop = STOPPED_BY[state];
+  if (stop === undefined) return null;
+  const hold = reportOn(file, act.today).holds.find(
+    (each) => each.waiver === null && each.stops.includes(stop),
+  );
+  return hold ? refuse("held", "state", hold.sentence) : null;
+}
