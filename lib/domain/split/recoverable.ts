@@ -1,19 +1,18 @@
 import { roundShares } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
-import { lcm } from "../money/ratio.ts";
-import { type Division, divide } from "./divide.ts";
+import { divide } from "./divide.ts";
 import type { Ground } from "./ground.ts";
 import { tieOrderOf } from "./odd-cents.ts";
 import { COUNTS_UNKNOWN } from "./rule-words.ts";
 import type { SplitChoice, UnknownShares } from "./split.ts";
 
 /**
- * Of each amount, what is carried for owners who are not known: what the person pays above what it
- * would pay if they paid their own shares. In whole cents by the same rounding; never more than the
- * amount itself. All zero where nobody is carried, or the rule gives an unknown owner no share.
+ * Of each amount, what is carried for owners who are not known: the amount less what the person
+ * would pay if they paid their own shares, both in whole cents, so that what is left once it is
+ * recovered is that person's own share to the cent. Never below zero and never more than the
+ * amount. All zero where nobody is carried, or the rule gives an unknown owner no share.
  */
 export function recoverableOf(
-  division: Division,
   amounts: readonly Cents[],
   given: {
     readonly ground: Ground;
@@ -25,17 +24,13 @@ export function recoverableOf(
   const none = ground.people.map(() => 0);
   if (ground.absent.length === 0 || !COUNTS_UNKNOWN.includes(choice.rule)) return none;
   const apart = given.groundFor("held-apart");
-  const without = divide(apart, { ...choice, unknownShares: "held-apart" });
-  if (!without.ok) return none;
-  const own = without.value.tally;
-  const { tally } = division;
-  const denominator = lcm(tally.denominator, own.denominator);
-  const carried = ground.people.map((person, index) => {
-    const place = apart.indexOf.get(person.key) ?? -1;
-    const pays = (tally.numerators[index] ?? 0n) * (denominator / tally.denominator);
-    const owes = (own.numerators[place] ?? 0n) * (denominator / own.denominator);
-    return pays > owes ? pays - owes : 0n;
+  const division = divide(apart, { ...choice, unknownShares: "held-apart" });
+  if (!division.ok) return none;
+  const { numerators, denominator } = division.value.tally;
+  const own = roundShares(numerators, denominator, tieOrderOf(apart));
+  return ground.people.map((person, index) => {
+    const amount = amounts[index] ?? 0;
+    const carried = amount - (own[apart.indexOf.get(person.key) ?? -1] ?? 0);
+    return Math.min(Math.max(carried, 0), Math.max(amount, 0));
   });
-  const rounded = roundShares(carried, denominator, tieOrderOf(ground));
-  return rounded.map((cents, index) => Math.min(cents, Math.max(amounts[index] ?? 0, 0)));
 }

@@ -108,6 +108,9 @@ function addTrunk(
     if (placement.kind === "nowhere") return placement.remedy;
     return placement.kind === "trunk" ? addPieces(placed, placement, { ...into, plan }) : null;
   }
+  if (placement.kind === "nowhere" && item.place === "branch" && !plan.takesAll) {
+    return placement.remedy;
+  }
   addCost(into.costs, plan.allotment, { amount: BigInt(amount), denominator: 1 });
   const place = placement.kind === "trunk" ? `${sayPlace(placement.from, placement.to)}: ` : "";
   const cost = `${place}${formatCents(amount)}`;
