@@ -86,6 +86,7 @@ function standingFactsOf(file: LineFile): Facts {
   const {
     alignment,
     proposals,
+    doubtful,
     stations: fittedStations,
   } = reconcile({
     entries: recordMarks(file, axis),
@@ -107,6 +108,7 @@ function standingFactsOf(file: LineFile): Facts {
     places,
     entryPlaces,
     links: linksOf(knownPairings(file), proposals),
+    doubtful,
     alignment,
     proposals,
     coverage: coverageOf(file, extent),

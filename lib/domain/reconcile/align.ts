@@ -33,12 +33,12 @@ export const MAX_SHIFT: Cft = 1_200;
 export const MAX_SCALE = 60_000;
 
 /**
- * A shift must pay for itself: it has to explain clearly more than no shift does, and at least
- * three entries; a change of scale clearly more again, at least four, some way apart. So a few
- * entries never call for one by chance.
+ * A shift, or a change of scale, must pay for itself: it has to explain clearly more than none does,
+ * and at least three entries (four for a scale); both at once clearly more again. So a few entries
+ * never call for one by chance.
  */
-const PRICE = { shift: 1.5, scale: 1, perFoot: 0.025, perPercent: 0.05 };
-const SUPPORT = { shift: 3, scale: 4, part: 0.4, apart: 2_000 };
+const PRICE = { one: 1.5, both: 1, perFoot: 0.025, perPercent: 0.05 };
+const SUPPORT = { shift: 3, scale: 4, part: 0.5, apart: 2_000 };
 
 /** Fits tried are this fine; the winner is then fitted exactly. */
 const GRID = { shift: 25, scale: 2_500 };
@@ -140,8 +140,9 @@ function judge(fields: readonly Field[], fit: Fit): FitScore {
 
 function priceOf({ shift, scale }: Fit): number {
   const moved = shift === 0 ? 0 : (Math.abs(shift) / 100) * PRICE.perFoot;
-  const stretched = scale === 0 ? 0 : PRICE.scale + (Math.abs(scale) / 10_000) * PRICE.perPercent;
-  return (shift === 0 && scale === 0 ? 0 : PRICE.shift) + moved + stretched;
+  const stretched = scale === 0 ? 0 : (Math.abs(scale) / 10_000) * PRICE.perPercent;
+  const both = shift !== 0 && scale !== 0 ? PRICE.both : 0;
+  return (shift === 0 && scale === 0 ? 0 : PRICE.one) + both + moved + stretched;
 }
 
 function isSupported(entries: number, fit: FitScore): boolean {
@@ -153,7 +154,8 @@ function isSupported(entries: number, fit: FitScore): boolean {
 
 /** Nearly as good, or better but on too little support. */
 function isRival(fit: FitScore, best: FitScore): boolean {
-  return fit.scale === 0 && fit.explained >= best.explained && fit.score > best.score - 1.75;
+  const enough = fit.scale === 0 ? fit.explained >= best.explained : fit.explained > best.explained;
+  return enough && fit.score > best.score - 1.75;
 }
 
 function farApart(station: Cft, a: Fit, b: Fit): boolean {
@@ -219,7 +221,7 @@ function gainsOf(field: Field, fit: Fit, row: number): number[] {
   });
 }
 
-/** Fits by one pair (a shift) and by two pairs far enough apart (shift and scale), each once. */
+/** Fits by one pair (a shift, or a scale) and by two pairs far enough apart (both), each once. */
 function fitsToTry(fields: readonly Field[]): Fit[] {
   const fits = new Map<string, Fit>();
   const add = (shift: number, scale: number) => {
@@ -229,7 +231,10 @@ function fitsToTry(fields: readonly Field[]): Fit[] {
   };
   for (const field of fields) {
     const pairs = pivotPairs(field);
-    for (const { entry, tieIn } of pairs) add(tieIn.station - entry.station, 0);
+    for (const { entry, tieIn } of pairs) {
+      add(tieIn.station - entry.station, 0);
+      if (entry.station >= SUPPORT.apart) add(0, (tieIn.station / entry.station - 1) * 1_000_000);
+    }
     for (const low of pairs) for (const high of pairs) addByTwo(low, high, add);
   }
   return [...fits.values()];
@@ -261,11 +266,29 @@ function polish(fields: readonly Field[], first: FitScore): FitScore {
   for (let round = 0; round < 4; round += 1) {
     const { shift, scale } = best;
     const pairs = fields.flatMap((field) => match(field, { shift, scale }).pairs);
-    const next = judge(fields, best.scale === 0 ? meanShift(pairs) : leastSquares(pairs));
-    if (next.score <= best.score) return best;
+    const next = fitsThrough(pairs, best)
+      .map((fit) => judge(fields, fit))
+      .reduce((top, fit) => (fit.score > top.score ? fit : top), best);
+    if (next === best) return best;
     best = next;
   }
   return best;
+}
+
+function fitsThrough(pairs: readonly Matched[], { shift, scale }: Fit): Fit[] {
+  if (scale === 0) return [meanShift(pairs)];
+  return shift === 0 ? [throughMain(pairs)] : [leastSquares(pairs), throughMain(pairs)];
+}
+
+/** The scale alone: least squares with the main connection held fast. */
+function throughMain(pairs: readonly Matched[]): Fit {
+  let over = 0;
+  let under = 0;
+  for (const { entry, tieIn } of pairs) {
+    over += entry.station * tieIn.station;
+    under += entry.station ** 2;
+  }
+  return under === 0 ? PLAIN : { shift: 0, scale: Math.round((over / under - 1) * 10_000) * 100 };
 }
 
 function meanShift(pairs: readonly Matched[]): Fit {

@@ -60,8 +60,10 @@ function ownSentence(name: string, fit: Fit): string {
 /** Another fit that does as well, or does better on too few entries. */
 function rivalWords({ rival, explained }: AlignmentFacts): string[] {
   if (!rival) return [];
-  const moved = `moving the record ${formatFeet(Math.abs(rival.shift))} ${rival.shift > 0 ? "up" : "down"} the line`;
-  if (rival.shift === 0)
+  const by = `${formatFeet(Math.abs(rival.shift))} ${rival.shift > 0 ? "up" : "down"} the line`;
+  const stretched = rival.scale === 0 ? "" : ` and stretching it by ${percentWords(rival.scale)}`;
+  const moved = `moving the record ${by}${stretched}`;
+  if (rival.shift === 0 && rival.scale === 0)
     return [
       `As written, ${rival.explained} would fit as well: settle one sure point before accepting.`,
     ];

@@ -38,6 +38,8 @@ export interface Reconciliation {
   /** Each entry's station once its record's shift and scale are allowed for. */
   readonly stations: ReadonlyMap<string, Cft>;
   readonly proposals: readonly ProposedPairing[];
+  /** Tie-ins left over that another fit, nearly as good, would give to an entry; with that entry. */
+  readonly doubtful: ReadonlyMap<string, string>;
 }
 
 /**
@@ -61,6 +63,7 @@ export function reconcile(input: ReconcileInput): Reconciliation {
       alignment: null,
       stations: new Map(entries.map((entry) => [entry.entryId, entry.station])),
       proposals: [],
+      doubtful: new Map(),
     };
   const mayPair = mayPairUnder(input.pairings);
   const overall = align(entries, tieIns, mayPair);
@@ -70,10 +73,12 @@ export function reconcile(input: ReconcileInput): Reconciliation {
     fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall.best),
   }));
   const alignment = alignmentOf(input, { overall, own, mayPair });
+  const proposals = proposalsFor(fittedEntries, input, overall.rival);
   return {
     alignment,
     stations: new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation])),
-    proposals: proposalsFor(fittedEntries, input, overall.rival),
+    proposals,
+    doubtful: doubtfulUnder(overall.rival, { input, proposals, mayPair }),
   };
 }
 
@@ -225,6 +230,35 @@ function mayPropose(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<str
   return !refused.has(`${entry.entryId} ${tieIn.tieInId}`) && mismatch(entry, tieIn) !== null;
 }
 
+/** Tie-ins without a pairing for which the other fit finds an entry. */
+function doubtfulUnder(
+  rival: Fit | null,
+  found: { input: ReconcileInput; proposals: readonly ProposedPairing[]; mayPair: MayPair },
+): Map<string, string> {
+  const { input, proposals, mayPair } = found;
+  if (!rival) return new Map();
+  const paired = new Set([
+    ...proposals.filter((each) => each.band !== "conflict").map((each) => each.tieInId),
+    ...decisions(input.pairings).accepted.values(),
+  ]);
+  return new Map(
+    input.tieIns
+      .filter((tieIn) => !paired.has(tieIn.tieInId))
+      .flatMap((tieIn) => {
+        const entry = input.entries.find(
+          (each) => mayPair(each.entryId, tieIn.tieInId) && fitsUnder(rival, each, tieIn),
+        );
+        return entry ? [[tieIn.tieInId, entry.entryId] as const] : [];
+      }),
+  );
+}
+
+function fitsUnder(fit: Fit, entry: RecordMark, tieIn: SeenMark): boolean {
+  const off = Math.abs(tieIn.station - fitted(entry.station, fit));
+  const unlike = mismatch(entry, tieIn);
+  return unlike !== null && unlike < 2 && off <= pairTolerance(tieIn.station, tieIn.uncertainty);
+}
+
 /** True where the other fit would pair the entry with another tie-in. */
 function rivalPoints(
   entry: FittedMark,
@@ -232,13 +266,7 @@ function rivalPoints(
   { rival, free }: { rival: Fit | null; free: readonly SeenMark[] },
 ): boolean {
   if (!rival) return false;
-  const station = fitted(entry.station, rival);
-  return free.some(
-    (tieIn) =>
-      tieIn !== placed.tieIn &&
-      sidesAgree(tieIn.side, entry.side) &&
-      Math.abs(tieIn.station - station) <= pairTolerance(tieIn.station, tieIn.uncertainty),
-  );
+  return free.some((tieIn) => tieIn !== placed.tieIn && fitsUnder(rival, entry, tieIn));
 }
 
 function proposal(entry: FittedMark, placed: Placed, rivalled: boolean): ProposedPairing {

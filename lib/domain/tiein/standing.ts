@@ -25,6 +25,8 @@ export interface StandingFacts {
   readonly places: ReadonlyMap<string, TieInPlace>;
   readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
   readonly links: Links;
+  /** Tie-ins left over that the record may show after all, with the entry. */
+  readonly doubtful: ReadonlyMap<string, string>;
   readonly coverage: readonly CoverageSpan[];
 }
 
@@ -185,6 +187,13 @@ function undocumented(tieIn: TieIn, facts: StandingFacts): StandingFinding {
       sentence: `${seen}; the nearest entry, ${entry?.label || "unnamed"}, lies ${formatFeet(Math.abs(conflict.distance))} off: too far to be the same without a reason.`,
     };
   }
+  const maybe = facts.file.entries.find((each) => each.id === facts.doubtful.get(tieIn.id));
+  if (maybe)
+    return {
+      standing,
+      decided: false,
+      sentence: `${seen}; it may be ${maybe.label || "an entry"} if the record has another zero, which is too little shown to say.`,
+    };
   return { standing, decided: true, sentence: `${seen}; no entry on record answers to it.` };
 }
 
