@@ -45,14 +45,14 @@ export function earliestStart(
   const bars = [
     ...locateBars(file, { clocks, today }),
     ...leadBars(file, today),
-    ...permitBars(file),
+    ...permitBars(file, { clocks, today }),
     ...consentBars(file),
     ...holdBars(holds),
   ];
   const dated = bars.flatMap((bar) => (bar.until === null ? [] : [bar.until])).toSorted();
   const first = dated.at(-1) ?? today;
   const waits = bars.some((bar) => bar.until === null);
-  const latest = latestStart(file, clocks);
+  const latest = latestStart(file, { clocks, today });
   return {
     day: waits ? null : first,
     latest,
@@ -79,7 +79,9 @@ function rulesOf(file: LineFile, wanted: Partial<ClockRule>): readonly ClockRule
 
 function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
   const ticket = newestTicket(file);
-  if (ticket === null) return uncalledBars(file, today);
+  if (ticket === null) return callBars(file, today, "the locate is not called in yet; called in");
+  if (ranOut(clocks, ticket.id, today) !== null)
+    return callBars(file, today, "the locate ticket ran out; called in again");
   return clocks
     .filter((clock) => clock.subjectId === ticket.id && clock.meaning === "not-before")
     .filter((clock) => clock.on > today)
@@ -91,12 +93,24 @@ function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
     }));
 }
 
-function uncalledBars(file: LineFile, today: Day): StartBar[] {
+/** The end that a clock of this ticket or permit has passed without its being used; null: none. */
+function ranOut(clocks: readonly Clock[], subjectId: string, today: Day): Day | null {
+  const ends = clocks.filter(
+    (clock) => clock.subjectId === subjectId && isEnd(clock) && !clock.settled && clock.on < today,
+  );
+  return ends[0]?.on ?? null;
+}
+
+function isEnd({ meaning }: Clock): boolean {
+  return meaning === "not-after" || meaning === "expires";
+}
+
+function callBars(file: LineFile, today: Day, called: string): StartBar[] {
   return rulesOf(file, { event: "locate-called", meaning: "not-before" }).map((rule) => {
     const { on, sentence } = dayOfRule(rule, today, file.authority?.holidays ?? [], {
       mailed: false,
     });
-    const because = "the locate is not called in yet; called in today, its window opens then";
+    const because = `${called} today, its window opens then`;
     return { until: on, because, sentence, citation: rule.citation };
   });
 }
@@ -117,11 +131,16 @@ function leadBars(file: LineFile, today: Day): StartBar[] {
   );
 }
 
-function permitBars(file: LineFile): StartBar[] {
+function permitBars(file: LineFile, { clocks, today }: Around): StartBar[] {
   const permits = file.permits.filter(({ kind }) => kind === "side-sewer");
   if (permits.length === 0) return [waits("there is no side sewer permit")];
-  if (permits.some((permit) => isInForce(permitStateOf(file, permit)))) return [];
-  const standings = permits.map((permit) => permitStanding(file, permit));
+  const inForce = permits.filter((permit) => isInForce(permitStateOf(file, permit)));
+  if (inForce.some(({ id }) => ranOut(clocks, id, today) === null)) return [];
+  const standings = permits.map((permit) => {
+    const end = ranOut(clocks, permit.id, today);
+    const expired = end === null ? "" : ` and expired ${formatDay(end, today)}`;
+    return `${permitStanding(file, permit)}${expired}`;
+  });
   return [waits(`no side sewer permit is in force: ${standings.join(", ")}`)];
 }
 
@@ -148,12 +167,12 @@ function waits(because: string): StartBar {
 }
 
 /** The earliest of the days by which a ticket or a permit in force must have been used. */
-function latestStart(file: LineFile, clocks: readonly Clock[]): Day | null {
+function latestStart(file: LineFile, { clocks, today }: Around): Day | null {
   const ticket = newestTicket(file);
-  const ends = clocks.filter(({ meaning, settled, subjectId }) => {
-    const isEnd = meaning === "not-after" || meaning === "expires";
+  const ends = clocks.filter((clock) => {
+    const { settled, subjectId, on } = clock;
     const isOurs = subjectId === ticket?.id || file.permits.some(({ id }) => id === subjectId);
-    return isEnd && isOurs && !settled;
+    return isEnd(clock) && isOurs && !settled && on >= today;
   });
   return ends.map((clock) => clock.on).toSorted()[0] ?? null;
 }
@@ -175,7 +194,6 @@ function endSentence(days: { first: Day; latest: Day | null; today: Day }): stri
   const { first, latest, today } = days;
   if (latest === null) return "";
   const words = formatDay(latest, today);
-  if (latest < today) return `What allowed a start ran out ${words}: call or apply again.`;
   if (latest < first)
     return `What allows a start runs out ${words}, before that: call or apply again in time.`;
   return `The start must be by ${words}.`;

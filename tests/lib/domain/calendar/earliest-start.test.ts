@@ -126,12 +126,29 @@ test("earliestStart() minds a hold that stops digging until it is waived", () =>
   expect(earliestStart(readyFile(), TODAY, [{ ...hold, stops: ["final-split"] }]).day).toBe(TODAY);
 });
 
-test("earliestStart() warns where the ticket ran out, and where it will run out too early", () => {
-  const ranOut = [aLocateTicket("t", { calledOn: "2026-11-02" })];
-  expect(earliestStart(readyFile({ locateTickets: ranOut }), TODAY).sentence).toMatch(
-    /What allowed a start ran out Tuesday, November 17: call or apply again\.$/,
+test("earliestStart() wants another call once a ticket has run out unused", () => {
+  const locateTickets = [aLocateTicket("t", { calledOn: "2026-11-02" })];
+  const start = earliestStart(readyFile({ locateTickets }), TODAY);
+  expect(start.sentence).toBe(
+    "Cannot start before Tuesday, December 1, because the locate ticket ran out; called in again today, its window opens then.",
   );
-  const slow = { ...AUTHORITY.clockRules[2], count: 720 } as (typeof AUTHORITY.clockRules)[number];
+});
+
+test("earliestStart() sees that a permit expired although nobody entered that", () => {
+  const permits = [aPermit("p", { number: "SS-1", expiresOn: "2026-11-23" })];
+  expect(earliestStart(readyFile({ permits }), TODAY).sentence).toMatch(
+    /^Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is issued and expired Monday, November 23\./,
+  );
+});
+
+test("earliestStart() warns where the ticket will run out before the start", () => {
+  const slow = aClockRule("Tell the block", {
+    event: "work-begins",
+    count: 720,
+    unit: "hours",
+    way: "before",
+    roll: "none",
+  });
   const authority = { ...AUTHORITY, clockRules: [...AUTHORITY.clockRules.slice(0, 2), slow] };
   expect(earliestStart(readyFile({ authority, notices: [] }), TODAY).sentence).toMatch(
     /What allows a start runs out Thursday, December 3, before that: call or apply again in time\.$/,
