@@ -98,19 +98,43 @@ function role(partyId: string, propertyId: string): Role {
   };
 }
 
+const PARTIES = [
+  { id: "ann", language: "en" },
+  { id: "ben", language: "es" },
+] as Party[];
+const ROLES = [role("ann", "p1"), role("ben", "p2"), role("ben", "p2"), role("ben", "p1")];
+const TO_ANN = {
+  partyId: "ann",
+  propertyId: "p1",
+  tieInId: null,
+  splitId: null,
+  language: "en",
+} as const;
+
 test("othersFor() offers everybody with a role who is not proposed, once for each property", () => {
-  const parties = [
-    { id: "ann", language: "en" },
-    { id: "ben", language: "es" },
-  ] as Party[];
-  const roles = [role("ann", "p1"), role("ben", "p2"), role("ben", "p2"), role("ben", "p1")];
-  const proposed = [
-    { partyId: "ann", propertyId: "p1", tieInId: "t1", splitId: null, language: "en" } as const,
-  ];
-  expect(othersFor({ roles, parties }, proposed)).toEqual([
+  const file = { roles: ROLES, parties: PARTIES, splits: [] };
+  expect(othersFor(file, "finding", [TO_ANN])).toEqual([
     { partyId: "ben", propertyId: "p2", tieInId: null, splitId: null, language: "es" },
     { partyId: "ben", propertyId: "p1", tieInId: null, splitId: null, language: "es" },
   ]);
+});
+
+test("othersFor() asks others about the tie-ins that the inquiry is about", () => {
+  const file = { roles: [role("ben", "p2")], parties: PARTIES, splits: [] };
+  const proposed = [
+    { ...TO_ANN, tieInId: "t1" },
+    { ...TO_ANN, tieInId: "t2" },
+  ];
+  expect(othersFor(file, "tie-in-inquiry", proposed).map((other) => other.tieInId)).toEqual([
+    "t1",
+    "t2",
+  ]);
+});
+
+test("othersFor() offers nobody for a demand, nor for a split that is not chosen", () => {
+  const file = { roles: ROLES, parties: PARTIES, splits: [] };
+  expect(othersFor(file, "share-demand", [])).toEqual([]);
+  expect(othersFor(file, "proposed-split", [])).toEqual([]);
 });
 
 test("readAnswer() gives the stored file's id, or a sentence on what is wrong", () => {

@@ -24,7 +24,7 @@ export function RecipientForm({
   readonly kind: LetterKind;
 }) {
   const proposed = recipientsOf(file, report, kind);
-  const others = othersFor(file, proposed);
+  const others = othersFor(file, kind, proposed);
   if (proposed.length === 0 && others.length === 0) {
     return (
       <Empty title="There is nobody to write to yet.">
