@@ -4,6 +4,7 @@ import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import {
   type BandRow,
   type Flag,
+  MAIN_REACH,
   type StripLayout,
   type StripSize,
   WYE_REACH,
@@ -58,7 +59,7 @@ function PublicMain({ layout, size, drawing, selected, onSelect }: FigureProps) 
   const large = size === "large";
   const half = large ? 15 : 9;
   const middle = layout.left - half;
-  const reach = large ? 34 : 20;
+  const reach = MAIN_REACH[size];
   const top = layout.pipeTop - reach;
   const bottom = layout.pipeBottom + reach;
   const wall = (x: number) => `M${x} ${top}V${bottom}`;

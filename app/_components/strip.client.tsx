@@ -61,7 +61,11 @@ export function Strip({
       )}
       <figcaption className={styles["caption"]}>
         <p role="status" className={styles["chosen"]}>
-          {chosen === null ? <span className="muted">{hintFor(size)}</span> : chosen.sentence}
+          {chosen === null ? (
+            <span className="muted">{hintFor(size, drawing)}</span>
+          ) : (
+            chosen.sentence
+          )}
         </p>
         <div className={styles["tools"]}>
           <button
@@ -97,7 +101,10 @@ export function Strip({
   );
 }
 
-function hintFor(size: StripSize): string {
+function hintFor(size: StripSize, drawing: StripDrawing): string {
+  if (drawing.above.length + drawing.below.length + drawing.onPipe.length < 2) {
+    return "Nothing stands on the drawing yet: it grows with the record and the runs.";
+  }
   return size === "small"
     ? "Choose a mark to read what it is."
     : "Record above the pipe, camera below. Choose a mark to read what it is; arrow keys go from one to the next.";

@@ -13,6 +13,7 @@ export function StatusLine({
 }: {
   readonly grid: Rows;
   readonly hintId: string;
+  /** The column being typed in; null while the table has not the focus. */
   readonly column: GridColumn | null;
 }) {
   const { state } = grid;
@@ -20,7 +21,7 @@ export function StatusLine({
     <div className={styles["status"]}>
       <button
         type="button"
-        className="button"
+        className={isDirty(state) ? "button" : "link-button"}
         data-leave=""
         onClick={grid.save}
         aria-disabled={grid.saving}
@@ -32,13 +33,12 @@ export function StatusLine({
         {state.note === "" ? null : <span className="muted"> {state.note}</span>}
       </p>
       <p id={hintId} className={styles["hint"]}>
-        {column?.hint === undefined ? (
-          <Keys />
-        ) : (
+        {column?.hint === undefined ? null : (
           <>
             <strong>{column.title}:</strong> {column.hint}
           </>
         )}
+        {column !== null && column.hint === undefined ? <Keys /> : null}
       </p>
     </div>
   );

@@ -82,6 +82,8 @@ const MEASURES: Record<StripSize, Measures> = {
 const LETTER = 0.54;
 /** How far a branch leans upstream before it turns into its pole. */
 export const WYE_REACH: Record<StripSize, number> = { large: 15, small: 10 };
+/** How far the public main is drawn on each side of the pipe. */
+export const MAIN_REACH: Record<StripSize, number> = { large: 34, small: 20 };
 const GAP = 8;
 const BAND_LINE = 16;
 
@@ -124,9 +126,12 @@ export function layStrip(drawing: StripDrawing, frame: StripFrame): StripLayout 
       .map((mark) => flagOf({ ...mark, detail: "" }, place)),
     measures,
   );
-  const pipeTop = 6 + depthOf(points) + depthOf(above) + measures.pole;
+  const pipeTop = Math.max(
+    6 + depthOf(points) + depthOf(above) + measures.pole,
+    MAIN_REACH[frame.size] + 8,
+  );
   const pipeBottom = pipeTop + measures.pipe;
-  const rulerY = pipeBottom + measures.pole + depthOf(below) + 14;
+  const rulerY = pipeBottom + Math.max(measures.pole + depthOf(below), MAIN_REACH[frame.size]) + 14;
   const laid = bandsOf(drawing, { x, top: rulerY + measures.ruler, size: frame.size });
   return {
     ...axis,
