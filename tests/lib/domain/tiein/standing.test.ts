@@ -1,0 +1,184 @@
+import { expect, test } from "vitest";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import {
+  aFile,
+  aGap,
+  anAnchor,
+  anEntry,
+  anObservation,
+  aPairing,
+  aRecord,
+  aRun,
+  aTieIn,
+} from "#tests/support/file.ts";
+
+/** One branch seen at 36.5 ft by a run over the whole line, and one entry at 36.0 ft. */
+const FACTS = {
+  records: [aRecord("card", { title: "Card 1184" })],
+  entries: [anEntry("e", { label: "House 14", distance: 3_600, propertyId: "14" })],
+  runs: [aRun("run", { name: "Run 1" })],
+  anchors: [anAnchor("run")],
+  tieIns: [aTieIn("t", { label: "T1", kind: "unknown" })],
+  observations: [anObservation("o", { counter: 3_650, tieInId: "t" })],
+};
+
+function tieInOf(overrides: Partial<typeof FACTS> & Partial<LineFile>): TieInFinding {
+  const { line: _line, ...rest } = overrides;
+  const [finding] = reportOn(aFile({ ...FACTS, ...rest }), "2026-11-25").tieIns;
+  if (!finding) throw new Error("There is no tie-in");
+  return finding;
+}
+
+function entryOf(overrides: Partial<typeof FACTS> & Partial<LineFile>): EntryFinding {
+  const { line: _line, ...rest } = overrides;
+  const [finding] = reportOn(aFile({ ...FACTS, ...rest }), "2026-11-25").entries;
+  if (!finding) throw new Error("There is no entry");
+  return finding;
+}
+
+test("a tie-in near an entry is on record and seen, but not decided until a person accepts", () => {
+  const found = tieInOf({});
+  expect(found).toMatchObject({ standing: "on-record-and-seen", decided: false, entryId: "e" });
+  expect(found.sentence).toBe(
+    "Card 1184 shows House 14 at 36.0 ft; seen at 36.5 ft, give or take 1.0 ft, in Run 1: 0.5 ft apart, within the 1.4 ft that readings may differ by. Proposed; nobody has accepted it yet.",
+  );
+});
+
+test("an accepted pairing decides tie-in and entry, and names who accepted", () => {
+  const pairings = [aPairing("e", "t")];
+  const found = tieInOf({ pairings });
+  expect(found).toMatchObject({ decided: true, propertyId: "14" });
+  expect(found.sentence).toMatch(/Dana Okafor accepted that they are the same\.$/);
+  expect(entryOf({ pairings })).toMatchObject({
+    standing: "on-record-and-seen",
+    decided: true,
+    tieInId: "t",
+  });
+});
+
+test("an accepted pairing of things far apart is on record, seen elsewhere, with the numbers", () => {
+  const entries = [anEntry("e", { label: "House 14", distance: 4_400 })];
+  const found = tieInOf({ entries, pairings: [aPairing("e", "t")] });
+  expect(found).toMatchObject({ standing: "on-record-seen-elsewhere", decided: true });
+  expect(found.sentence).toContain("7.5 ft apart, beyond the 1.4 ft");
+});
+
+test("a pairing on another side is seen elsewhere, and says which sides", () => {
+  const entries = [anEntry("e", { label: "House 14", distance: 3_650, side: "right" })];
+  const found = tieInOf({ entries });
+  expect(found.standing).toBe("on-record-seen-elsewhere");
+  expect(found.sentence).toContain("right on the record, left in the pipe");
+});
+
+test("a tie-in that no entry answers to is undocumented", () => {
+  const entries = [anEntry("e", { distance: 8_000 })];
+  expect(tieInOf({ entries })).toMatchObject({
+    standing: "undocumented",
+    decided: true,
+    sentence: "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; no entry on record answers to it.",
+    entryId: null,
+  });
+});
+
+test("a tie-in is not called undocumented for certain before a record is entered", () => {
+  const found = tieInOf({ entries: [] });
+  expect(found).toMatchObject({ standing: "undocumented", decided: false });
+  expect(found.sentence).toContain("no record has been entered yet");
+});
+
+test("a tie-in is not called undocumented for certain while its run is relative only", () => {
+  const found = tieInOf({ anchors: [] });
+  expect(found).toMatchObject({ standing: "undocumented", decided: false, station: null });
+  expect(found.sentence).toContain("never tied to the main");
+});
+
+test("a tie-in is not called undocumented for certain while a pairing in conflict waits", () => {
+  const found = tieInOf({ entries: [anEntry("e", { label: "House 14", distance: 4_400 })] });
+  expect(found).toMatchObject({ standing: "undocumented", decided: false, entryId: null });
+  expect(found.sentence).toContain("the nearest entry, House 14, lies 7.5 ft off");
+});
+
+test("a tie-in proven dead is inactive, with who proved it, and so is its entry", () => {
+  const settled = { settledBy: "Dana Okafor", settledReason: "Capped behind the wall, dug up" };
+  const tieIns = [aTieIn("t", { label: "T1", inactive: true, ...settled })];
+  const found = tieInOf({ tieIns });
+  expect(found).toMatchObject({ standing: "inactive", decided: true, live: false });
+  expect(found.sentence).toBe(
+    "Taken out of use as Dana Okafor settled: Capped behind the wall, dug up.",
+  );
+  expect(entryOf({ tieIns }).standing).toBe("inactive");
+});
+
+test.each(["yard-drain", "roof-drain", "cleanout-riser"] as const)(
+  "a %s is no sanitary branch, carries nobody's sewage and answers to no entry",
+  (kind) => {
+    const tieIns = [aTieIn("t", { kind })];
+    expect(tieInOf({ tieIns })).toMatchObject({
+      standing: "not-a-sanitary-branch",
+      live: false,
+      entryId: null,
+    });
+    expect(entryOf({ tieIns }).standing).toBe("on-record-not-seen");
+  },
+);
+
+test.each([
+  ["unknown", true],
+  ["building", true],
+  ["capped-stub", false],
+  ["old-septic-line", false],
+] as const)("a tie-in of kind %s counts as live: %s", (kind, live) => {
+  expect(tieInOf({ tieIns: [aTieIn("t", { kind })] }).live).toBe(live);
+});
+
+test("an entry is on record, not seen, only where a run looked all around its place", () => {
+  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
+  const found = entryOf({ entries });
+  expect(found).toMatchObject({ standing: "on-record-not-seen", decided: false, tieInId: null });
+  expect(found.sentence).toBe(
+    "Card 1184 shows Shop 22 at 80.0 ft; the camera saw the pipe from 78.6 to 81.4 ft and no branch of its own there.",
+  );
+});
+
+test("an entry is on record, not inspected, where part of its place was under water", () => {
+  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
+  const gaps = [aGap("run", { fromCounter: 8_100, toCounter: 8_700 })];
+  const found = entryOf({ entries, gaps });
+  expect(found.standing).toBe("on-record-not-inspected");
+  expect(found.sentence).toBe(
+    "Card 1184 shows Shop 22 at 80.0 ft; the pipe from 81.0 to 87.0 ft was under water, so it may be there unseen.",
+  );
+});
+
+test("an entry is on record, not inspected, where no run went", () => {
+  const runs = [aRun("run", { toCounter: 5_000 })];
+  const found = entryOf({ entries: [anEntry("e", { distance: 8_000 })], runs });
+  expect(found.standing).toBe("on-record-not-inspected");
+  expect(found.sentence).toContain("was reached by no run");
+});
+
+test("an entry without a distance can't be said to be missing", () => {
+  const found = entryOf({ entries: [anEntry("e", { label: "House 14", distance: null })] });
+  expect(found).toMatchObject({ standing: "on-record-not-inspected", station: null });
+  expect(found.sentence).toBe(
+    "House 14 has no distance on the record, so no run can be said to have looked there.",
+  );
+});
+
+test("an entry that a person explained is decided and keeps its standing", () => {
+  const explained = { explanation: "Never built", explainedBy: "Ruth Lindqvist" };
+  const found = entryOf({ entries: [anEntry("e", { distance: 8_000, ...explained })] });
+  expect(found).toMatchObject({ standing: "on-record-not-seen", decided: true });
+  expect(found.sentence).toMatch(/Explained by Ruth Lindqvist: Never built\.$/);
+});
+
+test("a proposal gives the tie-in its property only while it stands clear", () => {
+  expect(tieInOf({})).toMatchObject({ propertyId: "14", decided: false });
+  const likely = [anEntry("e", { distance: 3_300, propertyId: "14" })];
+  expect(tieInOf({ entries: likely })).toMatchObject({
+    standing: "on-record-seen-elsewhere",
+    propertyId: null,
+  });
+});
