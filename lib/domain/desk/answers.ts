@@ -1,4 +1,4 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { agreeAnswer } from "./agree-answer.ts";
 import { QUESTIONS, type Question, type QuestionAnswer } from "./answer.ts";
@@ -27,28 +27,34 @@ export const ASKED: Record<Question, string> = {
   happened: "What happened?",
 };
 
-const ANSWERED: Record<Question, (file: LineFile, report: Report, zone: string) => Reply> = {
-  who: whoAnswer,
-  record: recordAnswer,
-  camera: cameraAnswer,
-  agree: agreeAnswer,
-  answers: answersAnswer,
-  cost: costAnswer,
-  told: toldAnswer,
-  authority: authorityAnswer,
-  next: nextAnswer,
-  happened: happenedAnswer,
-};
+const ANSWERED: Record<Question, (file: LineFile, report: Report, office: Office | null) => Reply> =
+  {
+    who: whoAnswer,
+    record: recordAnswer,
+    camera: cameraAnswer,
+    agree: agreeAnswer,
+    answers: answersAnswer,
+    cost: costAnswer,
+    told: toldAnswer,
+    authority: authorityAnswer,
+    next: nextAnswer,
+    happened: happenedAnswer,
+  };
 
 /**
  * The ten questions of a line's file, in their order, each with its answer so far and what would
- * close it. On a closed line nothing presses any more; what was left open still shows. `zone` is
- * the office's (an IANA name): it decides which day an entry of the history was made on.
+ * close it. On a closed line nothing presses any more; what was left open still shows. The
+ * office decides which day a moment falls on and whether its own papers are in force; without it
+ * days are those of UTC and its papers are not counted.
  */
-export function answersOn(file: LineFile, report: Report, zone = "UTC"): QuestionAnswer[] {
+export function answersOn(
+  file: LineFile,
+  report: Report,
+  office: Office | null = null,
+): QuestionAnswer[] {
   const isClosed = file.line.closedOn !== null;
   return QUESTIONS.map((question) => {
-    const reply = ANSWERED[question](file, report, zone);
+    const reply = ANSWERED[question](file, report, office);
     const pressing = isClosed ? 0 : reply.pressing;
     return { question, asked: ASKED[question], ...reply, pressing };
   });

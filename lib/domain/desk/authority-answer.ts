@@ -1,32 +1,62 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { packetChecks } from "../packet/checks.ts";
+import type { PacketCheck } from "../packet/packet.ts";
 import type { PermitState } from "../permit/permit.ts";
-import { type RequirementFinding, requirementsOn } from "../permit/requirements.ts";
 import { moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { forCount, sayCount, sayParts } from "./say.ts";
 
 /** `9 of 12 things in hand; easement not recorded`. */
-export function authorityAnswer(file: LineFile, report: Report): Reply {
+export function authorityAnswer(file: LineFile, report: Report, office: Office | null): Reply {
   if (file.authority === null)
     return replyWith("No authority is chosen yet", [
       { closes: "Choose the authority whose rules apply here", pressing: PRESSING.stalls },
     ]);
-  const findings = requirementsOn(file, report).filter(({ state }) => state !== "does-not-apply");
+  const checks = checksOn(file, report, office);
   const permits = file.permits.map((permit) => permitSentence(file, permit, report.today));
   const sentence = sayParts([
-    handWords(findings),
+    handWords(checks),
     ...easementWords(report),
     ...permits.map(lowerFirst),
   ]);
-  return replyWith(sentence, openings(file, report, findings));
+  return replyWith(sentence, openings(file, report, checks));
 }
 
-function handWords(findings: readonly RequirementFinding[]): string {
-  if (findings.length === 0) return "nothing entered that it asks for";
-  const inHand = findings.filter(({ state }) => state === "in-hand").length;
-  const all = findings.length;
+/**
+ * What the packet checks, without what does not apply. While nobody says which office this is, its
+ * own papers are left out: they cannot be judged.
+ */
+function checksOn(file: LineFile, report: Report, office: Office | null): PacketCheck[] {
+  const papers = new Set(
+    (file.authority?.requirements ?? [])
+      .filter(({ sheet }) => office === null && sheet === "contractor-standing")
+      .map(({ id }) => id),
+  );
+  return packetChecks({ file, report, office: office ?? UNKNOWN_OFFICE }).filter(
+    ({ state, requirementId }) => state !== "does-not-apply" && !papers.has(requirementId),
+  );
+}
+
+const UNKNOWN_OFFICE: Office = {
+  name: "unknown",
+  licence: "unknown",
+  licenceExpiresOn: null,
+  bond: "unknown",
+  bondExpiresOn: null,
+  insurance: "unknown",
+  insuranceExpiresOn: null,
+  address: { street: "", unit: "", city: "", state: "", zip: "" },
+  phone: "",
+  email: "",
+  zone: "UTC",
+};
+
+function handWords(checks: readonly PacketCheck[]): string {
+  if (checks.length === 0) return "nothing entered that it asks for";
+  const inHand = checks.filter(({ state }) => state === "in-hand").length;
+  const all = checks.length;
   if (inHand === all) return `all ${sayCount(all, "thing")} in hand`;
   return `${inHand} of ${sayCount(all, "thing")} in hand`;
 }
@@ -49,14 +79,8 @@ const OFFICE_MUST: Partial<Record<PermitState, string>> = {
   expired: "Have the permit extended, or apply again",
 };
 
-function openings(
-  file: LineFile,
-  report: Report,
-  findings: readonly RequirementFinding[],
-): Opening[] {
-  const missing = findings.filter(
-    ({ state, requirement }) => state === "missing" && requirement.mandatory,
-  );
+function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]): Opening[] {
+  const missing = checks.filter(({ state, mandatory }) => state === "missing" && mandatory);
   const open = file.permits.flatMap((permit): Opening[] => {
     const state = permitStateOf(file, permit);
     const closes = OFFICE_MUST[state];
@@ -65,7 +89,7 @@ function openings(
   });
   if (missing.length > 0) {
     const titles = sayList(
-      missing.map(({ requirement }) => lowerFirst(requirement.title)),
+      missing.map(({ title }) => lowerFirst(title)),
       4,
     );
     open.push({ closes: `Still wanted: ${titles}`, pressing: PRESSING.ordinary });

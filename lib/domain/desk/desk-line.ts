@@ -1,4 +1,4 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { DueThing, Question } from "./answer.ts";
 import { answersOn } from "./answers.ts";
@@ -25,10 +25,10 @@ const KIND_PRESSES: Record<DueThing["kind"], number> = {
 };
 
 /** A line's most pressing things in one sentence, for the desk and for lists of lines. */
-export function deskLine(file: LineFile, report: Report): DeskLine {
+export function deskLine(file: LineFile, report: Report, office: Office | null = null): DeskLine {
   const { id: lineId, name, closedOn } = file.line;
   const things = dueThings(file, report);
-  const open = answersOn(file, report).filter(({ pressing }) => pressing > 0);
+  const open = answersOn(file, report, office).filter(({ pressing }) => pressing > 0);
   const [openFirst] = open.toSorted((one, other) => other.pressing - one.pressing);
   const [first, second] = things;
   const said = [first, second].flatMap((thing) => thing?.sentence ?? []);

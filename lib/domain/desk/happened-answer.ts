@@ -1,16 +1,16 @@
 import { dayAt, earlierOf } from "../calendar/days.ts";
 import { onNearDay } from "../calendar/format-day.ts";
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { type Reply, replyWith } from "./reply.ts";
 import { sayCount } from "./say.ts";
 
 /** `64 entries, last by D. Okafor today`; the day as it was at the office. */
-export function happenedAnswer(file: LineFile, report: Report, zone: string): Reply {
+export function happenedAnswer(file: LineFile, report: Report, office: Office | null): Reply {
   const last = file.history.toSorted((one, other) => one.at.localeCompare(other.at)).at(-1);
   if (last === undefined) return replyWith("Nothing yet", []);
   const entries = sayCount(file.history.length, "entry", "entries");
-  const day = dayAt(last.at, zone);
+  const day = dayAt(last.at, office?.zone ?? "UTC");
   const when = onNearDay(earlierOf(day, report.today), report.today);
   return replyWith(`${entries}, last by ${shortName(last.by)} ${when}`, []);
 }
