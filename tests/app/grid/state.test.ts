@@ -1,0 +1,245 @@
+import { describe, expect, test } from "vitest";
+import type { GridColumn, GridRow } from "#app/_components/grid/column.ts";
+import {
+  allRows,
+  blankKey,
+  type GridAction,
+  type GridSpec,
+  type GridState,
+  isDirty,
+  problemIn,
+  reduceGrid,
+  startGrid,
+} from "#app/_components/grid/state.ts";
+
+const LABEL: GridColumn = { key: "label", title: "Label", kind: "text", required: true };
+const DISTANCE: GridColumn = { key: "distance", title: "Distance", kind: "feet" };
+const SPEC: GridSpec = {
+  columns: [LABEL, DISTANCE],
+  blank: { recordId: "card-1", side: "unknown" },
+  where: {},
+};
+const ROWS: GridRow[] = [
+  { id: "a", recordId: "card-1", label: "House 12", distance: 1550, side: "left" },
+  { id: "b", recordId: "card-1", label: "House 14", distance: 2350, side: "left" },
+];
+
+function gridAfter(...actions: GridAction[]): GridState {
+  return from(startGrid(ROWS, 4, SPEC), ...actions);
+}
+
+function from(state: GridState, ...actions: GridAction[]): GridState {
+  return actions.reduce((now, action) => reduceGrid(now, action, SPEC), state);
+}
+
+function type(key: string, column: GridColumn, text: string, newId = "new-1"): GridAction {
+  return { do: "type", key, column, text, newId };
+}
+
+function distances(state: GridState): unknown[] {
+  return state.lines.map((line) => line.values["distance"]);
+}
+
+describe("reduceGrid() while typing", () => {
+  test("takes the letters typed in one cell as one step to undo", () => {
+    const typed = gridAfter(
+      type("a", DISTANCE, "1"),
+      type("a", DISTANCE, "16"),
+      type("a", DISTANCE, "16.5"),
+      { do: "leave" },
+    );
+    expect(distances(typed)).toEqual([1650, 2350]);
+    expect(isDirty(typed)).toBe(true);
+    const undone = from(typed, { do: "undo" });
+    expect(distances(undone)).toEqual([1550, 2350]);
+    expect(distances(from(undone, { do: "redo" }))).toEqual([1650, 2350]);
+  });
+
+  test("takes a second visit to the same cell as another step", () => {
+    const typed = gridAfter(type("a", DISTANCE, "16"), { do: "leave" }, type("a", DISTANCE, "17"), {
+      do: "leave",
+    });
+    expect(distances(from(typed, { do: "undo" }))).toEqual([1600, 2350]);
+  });
+
+  test("keeps what cannot be read as it was typed, says what is wanted, and keeps the old value", () => {
+    const typed = gridAfter(type("a", DISTANCE, "about 16"));
+    const [line] = typed.lines;
+    expect(line?.raw["distance"]).toBe("about 16");
+    expect(line === undefined ? null : problemIn(line, DISTANCE)).toBe("write feet, such as 26.5");
+    expect(line?.values["distance"]).toBe(1550);
+    const mended = from(typed, type("a", DISTANCE, "16"));
+    expect(mended.lines[0]?.raw).toEqual({});
+    expect(mended.lines[0]?.values["distance"]).toBe(1600);
+  });
+
+  test("turns the blank line into a row with the hidden fields, under the key it had", () => {
+    const blank = blankKey(gridAfter());
+    const typed = gridAfter(type(blank, LABEL, "House 16"));
+    expect(typed.lines[2]).toMatchObject({
+      key: blank,
+      id: "new-1",
+      values: {
+        id: "new-1",
+        recordId: "card-1",
+        side: "unknown",
+        label: "House 16",
+        distance: null,
+      },
+    });
+    expect(blankKey(typed)).not.toBe(blank);
+    expect(from(typed, { do: "undo" }).lines).toHaveLength(2);
+  });
+
+  test("adds no row when nothing is typed into the blank line", () => {
+    expect(gridAfter(type("blank-0", LABEL, "  ")).lines).toHaveLength(2);
+  });
+
+  test("brings a removed row back in its place", () => {
+    const removed = gridAfter({ do: "remove", key: "a" });
+    expect(removed.lines.map((line) => line.id)).toEqual(["b"]);
+    expect(from(removed, { do: "undo" }).lines.map((line) => line.id)).toEqual(["a", "b"]);
+  });
+
+  test("misses a value that is needed", () => {
+    const [line] = gridAfter(type("a", LABEL, "")).lines;
+    expect(line === undefined ? null : problemIn(line, LABEL)).toBe("needed");
+  });
+});
+
+describe("reduceGrid() when rows are pasted", () => {
+  const paste = (cells: string[][], at = 1, column = 0): GridAction => ({
+    do: "paste",
+    at,
+    column,
+    cells,
+    newIds: cells.map((_, index) => `new-${index}`),
+  });
+
+  test("overwrites from the cell on and adds the rows that are missing", () => {
+    const pasted = gridAfter(
+      paste([
+        ["House 14", "24"],
+        ["House 16", "39"],
+      ]),
+    );
+    expect(allRows(pasted).map((row) => [row["id"], row["label"], row["distance"]])).toEqual([
+      ["a", "House 12", 1550],
+      ["b", "House 14", 2400],
+      ["new-1", "House 16", 3900],
+    ]);
+    expect(from(pasted, { do: "undo" }).lines.map((line) => line.values)).toEqual(ROWS);
+  });
+
+  test("goes by the headings, in whatever order they come", () => {
+    const pasted = gridAfter(
+      paste(
+        [
+          ["Distance (ft)", "ignored", "Label"],
+          ["39", "x", "House 16"],
+        ],
+        2,
+        1,
+      ),
+    );
+    expect(pasted.lines[2]?.values).toMatchObject({ label: "House 16", distance: 3900 });
+    expect(pasted.note).toBe("1 row was pasted; the first was read as headings.");
+  });
+
+  test("leaves columns alone that are not to be typed in", () => {
+    const spec = { ...SPEC, columns: [LABEL, { ...DISTANCE, readOnly: true }] };
+    const pasted = reduceGrid(startGrid(ROWS, 4, spec), paste([["House 14", "24"]]), spec);
+    expect(distances(pasted)).toEqual([1550, 2350]);
+  });
+});
+
+describe("reduceGrid() when others saved", () => {
+  const theirs = (rows: GridRow[], by = "R. Lindqvist"): GridAction => ({
+    do: "theirs",
+    rows,
+    base: 5,
+    by,
+    at: "2026-11-25T18:29:00.000Z",
+  });
+  const [A, B] = ROWS as [GridRow, GridRow];
+
+  test("takes their rows over while nothing is typed here", () => {
+    const met = gridAfter(theirs([{ ...A, distance: 1600 }, B]));
+    expect(distances(met)).toEqual([1600, 2350]);
+    expect(met.base).toBe(5);
+    expect(isDirty(met)).toBe(false);
+  });
+
+  test("puts both together where they touch different cells, and says so", () => {
+    const met = gridAfter(type("b", DISTANCE, "24"), theirs([{ ...A, distance: 1600 }, B]));
+    expect(distances(met)).toEqual([1600, 2400]);
+    expect(met.conflict).toBeNull();
+    expect(met.note).toContain("R. Lindqvist saved other changes");
+    expect(isDirty(met)).toBe(true);
+  });
+
+  test("asks where they touch the same cell, and follows the answer", () => {
+    const met = gridAfter(type("a", DISTANCE, "15"), theirs([{ ...A, distance: 1600 }, B]));
+    expect(met.conflict?.by).toBe("R. Lindqvist");
+    expect(distances(met)).toEqual([1500, 2350]);
+    const kept = from(met, { do: "keep-mine" });
+    expect(distances(kept)).toEqual([1500, 2350]);
+    expect([kept.base, kept.conflict, isDirty(kept)]).toEqual([5, null, true]);
+    const taken = from(met, { do: "take-theirs" });
+    expect(distances(taken)).toEqual([1600, 2350]);
+  });
+
+  test("undoes typing after a save without undoing what the file filled in meanwhile", () => {
+    const met = gridAfter(
+      type("a", DISTANCE, "15"),
+      { do: "leave" },
+      { do: "saved", rows: [{ ...A, distance: 1500 }, B], base: 5, edits: 1 },
+      theirs([{ ...A, distance: 1500, side: "right" }, B], ""),
+      { do: "undo" },
+    );
+    expect(met.lines[0]?.values).toMatchObject({ distance: 1550, side: "right" });
+  });
+});
+
+describe("reduceGrid() with a part of a table", () => {
+  const other: GridRow = { id: "z", recordId: "card-2", label: "House 9", distance: 900 };
+  const spec: GridSpec = { ...SPEC, where: { recordId: "card-1" } };
+
+  test("shows the rows asked for and saves the others along", () => {
+    const state = startGrid([other, ...ROWS], 4, spec);
+    expect(state.lines.map((line) => line.id)).toEqual(["a", "b"]);
+    expect(allRows(state)).toEqual([other, ...ROWS]);
+  });
+
+  test("gives new rows the values that are shown", () => {
+    const typed = reduceGrid(startGrid([other], 4, spec), type("blank-0", LABEL, "House 16"), spec);
+    expect(typed.lines[0]?.values["recordId"]).toBe("card-1");
+  });
+});
+
+test("reduceGrid() stands what saving found wrong beside its cell until that is typed in again", () => {
+  const refused = gridAfter({
+    do: "refused",
+    cells: [{ id: "a", column: "distance", message: "lies beyond the upper end" }],
+  });
+  const [line] = refused.lines;
+  expect(line === undefined ? null : problemIn(line, DISTANCE)).toBe("lies beyond the upper end");
+  const [mended] = from(refused, type("a", DISTANCE, "15")).lines;
+  expect(mended === undefined ? null : problemIn(mended, DISTANCE)).toBeNull();
+});
+
+test("reduceGrid() brings back what was kept in the browser, unread cells included", () => {
+  const [A, B] = ROWS as [GridRow, GridRow];
+  const back = gridAfter({
+    do: "restore",
+    draft: {
+      base: 3,
+      baseRows: ROWS,
+      rows: [{ ...A, distance: 1600 }, B],
+      raw: { b: { distance: "about 24" } },
+    },
+  });
+  expect(distances(back)).toEqual([1600, 2350]);
+  expect(back.lines[1]?.raw).toEqual({ distance: "about 24" });
+  expect([back.base, isDirty(back)]).toEqual([3, true]);
+});

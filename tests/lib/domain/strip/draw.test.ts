@@ -1,0 +1,327 @@
+import { describe, expect, test } from "vitest";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report, TieInFinding } from "#lib/domain/file/report.ts";
+import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
+import { drawStrip, ticksTo } from "#lib/domain/strip/draw.ts";
+import type { StripBand } from "#lib/domain/strip/drawing.ts";
+import {
+  aFile,
+  anAddress,
+  anEntry,
+  anObservation,
+  aPoint,
+  aProperty,
+  aTieIn,
+} from "#tests/support/file.ts";
+
+const FILE = aFile({
+  properties: [
+    aProperty("p12", { address: anAddress("12 Fennel Row") }),
+    aProperty("p14", { address: anAddress("14 Fennel Row") }),
+  ],
+  points: [aPoint("row", { kind: "right-of-way-line", station: 1200 })],
+  tieIns: [aTieIn("t1", { label: "T1" }), aTieIn("t2", { label: "T2" })],
+  entries: [anEntry("e1", { label: "House 12" }), anEntry("e2", { label: "House 20" })],
+  observations: [
+    anObservation("belly", { kind: "fault", fault: "belly" }),
+    anObservation("remark", { kind: "remark" }),
+  ],
+});
+
+function finding(id: string, rest: Partial<TieInFinding>): TieInFinding {
+  const tieIn = FILE.tieIns.find((one) => one.id === id) ?? aTieIn(id);
+  return {
+    tieIn,
+    station: 1750,
+    uncertainty: 100,
+    side: "left",
+    sightings: [],
+    standing: "on-record-and-seen",
+    decided: true,
+    sentence: "Within 1 ft of the entry.",
+    entryId: null,
+    propertyId: "p12",
+    level: 0,
+    levelReason: "",
+    live: true,
+    ...rest,
+  };
+}
+
+function reach(from: number, to: number, rest: Partial<ReachFinding> = {}): ReachFinding {
+  return {
+    from,
+    to,
+    material: "vitrified-clay",
+    diameter: 6,
+    servedBy: ["p12"],
+    unknownTieIns: [],
+    holder: "owners",
+    mender: "owners",
+    answerable: [],
+    reason: "",
+    citation: "",
+    cost: 0,
+    crossedBy: [],
+    ...rest,
+  };
+}
+
+function report(rest: Partial<Report> = {}): Report {
+  return {
+    today: "2026-11-25",
+    problems: [],
+    stations: [],
+    tieIns: [],
+    entries: [],
+    alignment: null,
+    proposals: [],
+    coverage: [],
+    reaches: [],
+    holds: [],
+    splits: [],
+    clocks: [],
+    extent: 10_000,
+    ...rest,
+  };
+}
+
+function band(
+  file: LineFile,
+  one: Report,
+  topic: "all" | "who" | "cost" | "answers",
+  title: string,
+) {
+  return drawStrip(file, one, topic).bands.find((each: StripBand) => each.title === title);
+}
+
+describe("drawStrip()", () => {
+  test("draws a tie-in at its station with whose it is, and an undocumented one loud", () => {
+    const drawn = drawStrip(
+      FILE,
+      report({
+        tieIns: [
+          finding("t1", {}),
+          finding("t2", { station: 3450, standing: "undocumented", propertyId: null }),
+        ],
+      }),
+      "agree",
+    );
+    expect(
+      drawn.below.map(({ id, station, whisker, label, detail, loud }) => ({
+        id,
+        station,
+        whisker,
+        label,
+        detail,
+        loud,
+      })),
+    ).toEqual([
+      { id: "t1", station: 1750, whisker: 100, label: "T1", detail: "12 Fennel Row", loud: false },
+      {
+        id: "t2",
+        station: 3450,
+        whisker: 100,
+        label: "T2",
+        detail: "undocumented, owner unknown",
+        loud: true,
+      },
+    ]);
+  });
+
+  test("leaves out what is relative only, and never guesses a station", () => {
+    const drawn = drawStrip(FILE, report({ tieIns: [finding("t1", { station: null })] }), "all");
+    expect(drawn.below).toEqual([]);
+  });
+
+  test("draws a branch of a branch where its trunk tie-in stands", () => {
+    const branch = aTieIn("t3", { label: "T3", parentId: "t1" });
+    const drawn = drawStrip(
+      FILE,
+      report({ tieIns: [finding("t1", {}), finding("t3", { tieIn: branch, station: 300 })] }),
+      "all",
+    );
+    expect(drawn.below.map((mark) => [mark.label, mark.station])).toEqual([
+      ["T1", 1750],
+      ["T3 on T1", 1750],
+    ]);
+  });
+
+  test("draws the record where it is written, not where it was shifted to", () => {
+    const entry = {
+      entryId: "e1",
+      recordStation: 1550,
+      station: 1750,
+      standing: "on-record-and-seen" as const,
+      decided: false,
+      sentence: "2.0 ft apart.",
+      tieInId: "t1",
+    };
+    const missing = { ...entry, entryId: "e2", recordStation: 7700, tieInId: null };
+    const drawn = drawStrip(
+      FILE,
+      report({
+        tieIns: [finding("t1", {})],
+        entries: [entry, { ...missing, standing: "on-record-not-seen" }],
+      }),
+      "agree",
+    );
+    expect(drawn.above.map((mark) => [mark.label, mark.station, mark.detail])).toEqual([
+      ["House 12", 1550, "15.5 ft"],
+      ["House 20", 7700, "77.0 ft, not seen"],
+    ]);
+    expect(drawn.joins).toEqual([{ entryId: "e1", tieInId: "t1", state: "proposed" }]);
+  });
+
+  test("shows another pairing that is nearly as good, once", () => {
+    const proposal = {
+      distance: 0,
+      rawDistance: 0,
+      tolerance: 100,
+      band: "same" as const,
+      reasons: [],
+      nearTie: true,
+    };
+    const drawn = drawStrip(
+      FILE,
+      report({
+        entries: [
+          {
+            entryId: "e1",
+            recordStation: 1550,
+            station: 1550,
+            standing: "on-record-and-seen",
+            decided: false,
+            sentence: "",
+            tieInId: "t1",
+          },
+        ],
+        proposals: [
+          { ...proposal, entryId: "e1", tieInId: "t1" },
+          { ...proposal, entryId: "e1", tieInId: "t2" },
+        ],
+      }),
+      "agree",
+    );
+    expect(drawn.joins).toEqual([
+      { entryId: "e1", tieInId: "t1", state: "proposed" },
+      { entryId: "e1", tieInId: "t2", state: "alternative" },
+    ]);
+  });
+
+  test("turns a stretch that was run against the stations the right way round", () => {
+    const drawn = drawStrip(
+      FILE,
+      report({
+        stations: [
+          {
+            observationId: "belly",
+            runId: "r1",
+            station: 5200,
+            toStation: 4700,
+            uncertainty: 100,
+            side: "unknown",
+          },
+          {
+            observationId: "remark",
+            runId: "r1",
+            station: 100,
+            toStation: null,
+            uncertainty: 100,
+            side: "unknown",
+          },
+        ],
+      }),
+      "camera",
+    );
+    const faults = drawn.onPipe.filter((mark) => mark.kind === "fault");
+    expect(faults.map((mark) => [mark.label, mark.station, mark.toStation, mark.sentence])).toEqual(
+      [["belly", 4700, 5200, "Belly, 47.0 ft to 52.0 ft."]],
+    );
+  });
+
+  test("joins reaches of one material into one piece of pipe", () => {
+    const drawn = drawStrip(
+      FILE,
+      report({
+        reaches: [reach(0, 1200), reach(1200, 1750), reach(1750, 10_000, { material: "pvc" })],
+      }),
+      "all",
+    );
+    expect(drawn.pipes).toEqual([
+      { from: 0, to: 1750, material: "vitrified-clay", words: "6 in vitrified clay" },
+      { from: 1750, to: 10_000, material: "pvc", words: "6 in PVC" },
+    ]);
+  });
+
+  test("says whose flow passes, with unknown ones counted apart from house numbers", () => {
+    const served = band(
+      FILE,
+      report({
+        reaches: [
+          reach(0, 1750, { servedBy: ["p12", "p14"], unknownTieIns: ["t2"] }),
+          reach(1750, 3450, { servedBy: [], unknownTieIns: ["t2"] }),
+          reach(3450, 10_000, { servedBy: [] }),
+        ],
+      }),
+      "who",
+      "Flow of",
+    );
+    expect(served?.cells.map((cell) => [cell.from, cell.to, cell.words])).toEqual([
+      [0, 1750, "12, 14 + 1 unknown"],
+      [1750, 3450, "1 unknown"],
+    ]);
+  });
+
+  test("keeps every amount apart, and says where there is no work", () => {
+    const costs = band(
+      FILE,
+      report({
+        reaches: [
+          reach(0, 1000),
+          reach(1000, 2000),
+          reach(2000, 3000, { cost: 120_000 }),
+          reach(3000, 4000, { cost: 120_000 }),
+        ],
+      }),
+      "cost",
+      "Cost",
+    );
+    expect(costs?.cells.map((cell) => [cell.from, cell.to, cell.words])).toEqual([
+      [0, 2000, "no work"],
+      [2000, 3000, "$1,200.00"],
+      [3000, 4000, "$1,200.00"],
+    ]);
+  });
+
+  test("is loud about an unclear reach only while it is held", () => {
+    const unclear = [reach(0, 1200, { holder: "unclear", mender: "unclear" })];
+    const hold = {
+      key: "responsibility-unclear:0",
+      cause: "responsibility-unclear" as const,
+      subjectId: "0",
+      subjectLabel: "0 to 12 ft",
+      stops: ["final-split" as const],
+      sentence: "",
+      closes: "",
+      waiver: null,
+    };
+    const loud = (holds: Report["holds"]) =>
+      band(FILE, report({ reaches: unclear, holds }), "answers", "Answers")?.cells[0]?.loud;
+    expect(loud([hold])).toBe(true);
+    expect(loud([])).toBe(false);
+  });
+
+  test("draws a line of which nothing is known as a short pipe, without bands", () => {
+    const drawn = drawStrip(aFile({ line: { upperEnd: null } }), report({ extent: 0 }), "all");
+    expect([drawn.extent, drawn.bands, drawn.pipes.length]).toEqual([1000, [], 1]);
+  });
+});
+
+test("ticksTo() gives round stations, at most a dozen and the zero", () => {
+  expect(ticksTo(2000)).toEqual([0, 500, 1000, 1500, 2000]);
+  expect(ticksTo(9600)).toEqual([0, 1000, 2000, 3000, 4000, 5000, 6000, 7000, 8000, 9000]);
+  for (const extent of [1, 999, 12_345, 60_000, 119_999]) {
+    expect(ticksTo(extent).length).toBeLessThanOrEqual(13);
+  }
+});
