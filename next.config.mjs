@@ -26,7 +26,7 @@ export default {
   poweredByHeader: false,
   devIndicators: false,
   serverExternalPackages: ["better-sqlite3", "@node-rs/argon2", "sharp"],
-  experimental: { serverActions: { bodySizeLimit: "4mb" } },
+  experimental: { serverActions: { bodySizeLimit: "16mb" } },
   async headers() {
     return [
       {

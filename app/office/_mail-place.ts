@@ -4,5 +4,7 @@ import { readEnv } from "#lib/env.ts";
 
 /** Where messages go: through a server, or into a folder while none is set. */
 export function mailPlace(): { readonly kind: "server" | "folder"; readonly name: string } {
-  return { kind: "folder", name: path.join(readEnv().dataFolder, "unsent-mail") };
+  const { smtp, dataFolder } = readEnv();
+  if (smtp === null) return { kind: "folder", name: path.join(dataFolder, "unsent-mail") };
+  return { kind: "server", name: `${smtp.host}, port ${smtp.port}` };
 }
