@@ -61,14 +61,15 @@ function hold(cause: Cause, waivers: readonly Waiver[]): Hold {
 /** An undocumented branch stops until tests or its owner say whose it is; an undecided one until a person decides. */
 function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
   const { tieIn, standing } = finding;
-  const subject = { subjectId: tieIn.id, subjectLabel: tieIn.label };
+  const name = nameOf(tieIn);
+  const subject = { subjectId: tieIn.id, subjectLabel: name };
   const known = bearsDemand(finding.level, tieIn.ownerAccepted);
   if (standing === "undocumented" && finding.live && !known)
     return [
       {
         cause: "tie-in-owner-unknown",
         ...subject,
-        sentence: `${tieIn.label}${atWords(finding)} is on no record, and it is not proven whose it is. ${finding.levelReason}`,
+        sentence: `${name}${atWords(finding)} is on no record, and it is not proven whose it is. ${finding.levelReason}`,
         closes:
           "A repeated dye test with a negative control, digging, the owner's written acceptance, or a record entry that a person accepts for it",
       },
@@ -78,7 +79,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       {
         cause: "tie-in-undecided",
         ...subject,
-        sentence: `${tieIn.label}${atWords(finding)} is thought dead but not proven dead; behind it somebody's sewage may have nowhere to go.`,
+        sentence: `${name}${atWords(finding)} is thought dead but not proven dead; behind it somebody's sewage may have nowhere to go.`,
         closes: "A named person's word that it is proven inactive, with how that was shown",
       },
     ];
@@ -89,8 +90,8 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       cause: "tie-in-undecided",
       ...subject,
       sentence: waits
-        ? `A pairing of ${tieIn.label}${atWords(finding)} with the record is proposed, and nobody has accepted or refused it.`
-        : `What is said of ${tieIn.label}${atWords(finding)} is not settled by a named person.`,
+        ? `A pairing of ${name}${atWords(finding)} with the record is proposed, and nobody has accepted or refused it.`
+        : `What is said of ${name}${atWords(finding)} is not settled by a named person.`,
       closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
     },
   ];
@@ -129,8 +130,8 @@ function relativeCause(finding: TieInFinding): Cause[] {
     {
       cause: "station-relative-only",
       subjectId: tieIn.id,
-      subjectLabel: tieIn.label,
-      sentence: `${tieIn.label} was seen in a run that was never tied to the main: nobody can say where on the line it is.`,
+      subjectLabel: nameOf(tieIn),
+      sentence: `${nameOf(tieIn)} was seen in a run that was never tied to the main: nobody can say where on the line it is.`,
       closes:
         "An anchor on its run, such as the main connection or a cleanout of known station, or a measured station",
     },
@@ -207,6 +208,10 @@ function crossingCauses(file: HoldFile, { stations }: HoldFacts): Cause[] {
         closes,
       })),
   ];
+}
+
+function nameOf({ label }: TieInFinding["tieIn"]): string {
+  return label.trim() || "Unlabelled tie-in";
 }
 
 function atWords({ station }: TieInFinding): string {
