@@ -2,7 +2,7 @@ import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
 import type { LetterWords } from "#lib/domain/letter/words-en.ts";
-import { addressLayout } from "./address-layout.ts";
+import type { AddressLayout } from "./address-layout.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
@@ -73,7 +73,13 @@ const styles = StyleSheet.create({
 });
 
 /** One letter as a document of its own, so that its pages count from 1. */
-export function LetterDocument({ letter }: { readonly letter: Letter }) {
+export function LetterDocument({
+  letter,
+  address,
+}: {
+  readonly letter: Letter;
+  readonly address: AddressLayout;
+}) {
   const words = LETTER_WORDS[letter.language];
   const [name = ""] = letter.to;
   const manner: BlockManner = {
@@ -93,7 +99,7 @@ export function LetterDocument({ letter }: { readonly letter: Letter }) {
     >
       <Page size="LETTER" style={styles.page}>
         <Letterhead from={letter.from} />
-        <Window to={letter.to} />
+        <Window layout={address} />
         <Aside letter={letter} words={words} />
         <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
         <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
@@ -139,8 +145,7 @@ function Letterhead({ from }: { readonly from: readonly string[] }) {
   );
 }
 
-function Window({ to }: { readonly to: readonly string[] }) {
-  const layout = addressLayout(to);
+function Window({ layout }: { readonly layout: AddressLayout }) {
   return layout.lines.map(({ text, top }) => (
     <Text key={top} style={{ ...styles.address, left: layout.left, top, fontSize: layout.size }}>
       {text}

@@ -1,6 +1,7 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
 import type { Letter } from "#lib/domain/letter/letter.ts";
+import { addressLayout } from "./address-layout.ts";
 import { registerFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
 import { LetterDocument } from "./letter-document.tsx";
@@ -31,7 +32,8 @@ export async function renderLetters(letters: readonly Letter[]): Promise<Uint8Ar
 async function renderOne(letter: Letter): Promise<Part> {
   const [name = ""] = letter.to;
   const clean = printable(letter, `The letter to ${name}`);
-  const bytes = await renderToBuffer(<LetterDocument letter={clean} />);
+  const address = addressLayout(clean.to);
+  const bytes = await renderToBuffer(<LetterDocument letter={clean} address={address} />);
   const document = await PDFDocument.load(bytes, { updateMetadata: false });
   return { title: `${name}: ${clean.title}`, document };
 }

@@ -41,21 +41,29 @@ async function pdfPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>>
   }
 }
 
+const DAMAGED = "it is damaged or was cut off. Fetch it again from where it came, and add that.";
+
 async function openPdf(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+  if (!endsWell(bytes)) return err(DAMAGED);
   try {
     const document = await PDFDocument.load(bytes, { updateMetadata: false });
-    return document.getPageCount() > 0 ? ok(document) : err("it has no page.");
+    return document.getPageCount() > 0 ? ok(document) : err(DAMAGED);
   } catch (cause) {
     if (isEncrypted(cause)) return await openLocked(bytes);
-    return err("it is damaged or was cut off. Fetch it again from where it came, and add that.");
+    return err(DAMAGED);
   }
+}
+
+/** A file that was cut off may still open, with pages lost: its end mark must be there. */
+function endsWell(bytes: Uint8Array): boolean {
+  return new TextDecoder("latin1").decode(bytes.subarray(-2_048)).includes("%%EOF");
 }
 
 /** An owner's password restricts printing but opens without one; a user's password does not. */
 async function openLocked(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
   try {
     const document = await PDFDocument.load(bytes, { password: "", updateMetadata: false });
-    return document.getPageCount() > 0 ? ok(document) : err("it has no page.");
+    return document.getPageCount() > 0 ? ok(document) : err(DAMAGED);
   } catch {
     return err(
       "it is locked with a password. Open it with the password, print it to a new PDF, and add that.",

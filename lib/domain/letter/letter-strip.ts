@@ -74,14 +74,18 @@ function tieInMarks(facts: LetterFacts, shows: LetterStrip): StripMark[] {
   return facts.report.tieIns.flatMap((finding) => {
     if (finding.station === null || finding.tieIn.parentId !== null) return [];
     if (shows === "one" && finding !== facts.asked && knownOwner(finding) === null) return [];
-    return [tieInMark(facts, finding, finding.station)];
+    const asked = shows === "one" && finding === facts.asked;
+    return [tieInMark(facts, finding, { station: finding.station, asked })];
   });
 }
 
-function tieInMark(facts: LetterFacts, finding: TieInFinding, station: Cft): StripMark {
+function tieInMark(
+  facts: LetterFacts,
+  finding: TieInFinding,
+  { station, asked }: { readonly station: Cft; readonly asked: boolean },
+): StripMark {
   const { words, property } = facts;
   const mine = property !== null && knownOwner(finding) === property.id;
-  const asked = finding === facts.asked;
   const who = mine ? words.strip.you : (knownPlace(finding, facts.file) ?? words.strip.notKnown);
   return {
     ...mark(finding.tieIn.id, "tie-in", station, `${finding.tieIn.label}  ${words.feet(station)}`),

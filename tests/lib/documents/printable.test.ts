@@ -1,0 +1,38 @@
+import { expect, test, vi } from "vitest";
+import { canPrint, DocumentRefused, printable } from "#lib/documents/printable.ts";
+import { renderLetters } from "#lib/documents/render-letters.tsx";
+import { composeLetter } from "#lib/domain/letter/compose.ts";
+import { readPdf } from "#tests/support/pdf.ts";
+import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
+
+/** Rendering is slow where other work runs beside it. */
+vi.setConfig({ testTimeout: 120_000 });
+
+const SIGNS = "Peña Łódź ½ ⅓ ≥ ≤ ☐ ☑ ☒ ′ ″ → ő ¿ ¡";
+
+test("canPrint() knows every sign that letters use", () => {
+  const missing = [...SIGNS].filter((sign) => !canPrint(sign.codePointAt(0) ?? 0));
+  expect(missing).toEqual([]);
+});
+
+test("printable() refuses a sign that no typeface here has, naming it and where it stands", () => {
+  const refuse = () => printable({ name: "Ana 漢" }, "The letter to Ana");
+  expect(refuse).toThrow(DocumentRefused);
+  expect(refuse).toThrow(/The letter to Ana cannot be printed: .*“漢” \(U\+6F22\) in “Ana 漢”/);
+});
+
+test("printable() composes accents and drops invisible signs and line breaks", () => {
+  expect(printable(["Pen\u0303a", "a\u00adb", "one\ntwo"], "It")).toEqual([
+    "Pe\u00f1a",
+    "ab",
+    "one two",
+  ]);
+});
+
+test("renderLetters() prints signs of both typefaces as they are, all embedded", async () => {
+  const notice = sampleNotice("ottilie", "p12", { ownWords: SIGNS });
+  const pdf = readPdf(await renderLetters([composeLetter({ ...sampleLine(), notice })]));
+  for (const sign of SIGNS.replaceAll(" ", "")) expect(pdf.text(1)).toContain(sign);
+  expect(pdf.fonts().filter(({ embedded }) => !embedded)).toEqual([]);
+  expect(pdf.fonts().some(({ name }) => name.includes("DejaVu"))).toBe(true);
+});
