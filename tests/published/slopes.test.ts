@@ -1,0 +1,136 @@
+import { describe, expect, test } from "vitest";
+import { checkLoad, drainLimit, smallestFor } from "#lib/domain/capacity/drain-load.ts";
+import { leastSlope } from "#lib/domain/capacity/drain-tables.ts";
+import { fixtureUnits } from "#lib/domain/capacity/fixture-units.ts";
+import { checkSlope, SLOPES, type SlopeName } from "#lib/domain/capacity/slope.ts";
+import { ratio } from "#lib/domain/money/ratio.ts";
+
+const at = (name: SlopeName) => SLOPES[name].slope;
+
+describe("slopes", () => {
+  // Computed here: 1/4 in in 12 in is 1/48.
+  test.each([
+    ["quarter-inch", 2.0833],
+    ["eighth-inch", 1.0417],
+    ["sixteenth-inch", 0.5208],
+    ["half-inch", 4.1667],
+  ] as const)("SLOPES[%s] is %f percent", (name, percent) => {
+    const { n, d } = at(name);
+    expect((Number(n) / Number(d)) * 100).toBeCloseTo(percent, 4);
+  });
+
+  // Codes call 1/4 in per foot "two percent" (UPC 708 as quoted at thebuildingcodeforum.com,
+  // "Table 704.1"): arithmetically 2.00 is less than 2.0833.
+  test("checkSlope() fails 2.00% against 1/4 in per foot and passes it against 2%", () => {
+    expect(checkSlope(ratio(2n, 100n), "quarter-inch").passes).toBe(false);
+    expect(checkSlope(ratio(2n, 100n), "two-percent").passes).toBe(true);
+  });
+
+  // Computed here: 10 ft with 2 in of fall is 0.2 in per foot.
+  test("checkSlope() fails 2 in over 10 ft against 1/4 in and passes it against 1/8 in per foot", () => {
+    const slope = ratio(2n, 120n);
+    expect(checkSlope(slope, "quarter-inch").passes).toBe(false);
+    expect(checkSlope(slope, "eighth-inch").passes).toBe(true);
+    expect(checkSlope(slope, "quarter-inch").sentence).toContain("1.6667%");
+  });
+
+  // Chicago 18-29-704.1, which is IPC Table 704.1:
+  // https://codelibrary.amlegal.com/codes/chicago/latest/chicago_il/0-0-0-2691996
+  test.each([
+    [1.5, "quarter-inch"],
+    [2.5, "quarter-inch"],
+    [3, "eighth-inch"],
+    [6, "eighth-inch"],
+    [8, "sixteenth-inch"],
+    [12, "sixteenth-inch"],
+  ] as const)("leastSlope() of %f in under the IPC is %s", (diameter, least) => {
+    expect(leastSlope("ipc", diameter)).toBe(least);
+  });
+
+  test("leastSlope() under the UPC is 1/4 in per foot, whatever the pipe (UPC 708.1)", () => {
+    expect(leastSlope("upc", 4)).toBe("quarter-inch");
+  });
+});
+
+describe("drainage fixture units", () => {
+  // IPC Table 709.1, private-use rows as in a public transcription.
+  test("fixtureUnits() counts 27 for three houses of a bathroom group, a kitchen sink and a washer", () => {
+    const counts = { "bathroom-group": 3, "kitchen-sink": 3, "clothes-washer": 3 };
+    expect(fixtureUnits("ipc", counts)).toBe(27);
+    expect(checkLoad("ipc", { diameter: 3, slope: at("eighth-inch") }, 27).passes).toBe(true);
+  });
+
+  // IPC Table 709.1: 2; UPC Table 702.1 (CaldrOrg/caldr src/assets/upc_dfu.md): 3.
+  test("fixtureUnits() of a clothes washer differ between the codes", () => {
+    expect(fixtureUnits("ipc", { "clothes-washer": 1 })).toBe(2);
+    expect(fixtureUnits("upc", { "clothes-washer": 1 })).toBe(3);
+  });
+
+  test("fixtureUnits() has no answer for a bathroom group under the UPC", () => {
+    expect(fixtureUnits("upc", { "bathroom-group": 1, lavatory: 1 })).toBeNull();
+    expect(fixtureUnits("upc", { "bathroom-group": 0, lavatory: 2 })).toBe(2);
+  });
+});
+
+describe("loads of building drains and sewers", () => {
+  // IPC Table 710.1(1): rows for 2 to 8 in read in a public transcription, the others from memory.
+  test.each([
+    [2, [null, null, 21, 26]],
+    [2.5, [null, null, 24, 31]],
+    [3, [null, 36, 42, 50]],
+    [4, [null, 180, 216, 250]],
+    [5, [null, 390, 480, 575]],
+    [6, [null, 700, 840, 1000]],
+    [8, [1400, 1600, 1920, 2300]],
+    // From memory.
+    [10, [2500, 2900, 3500, 4200]],
+    [12, [3900, 4600, 5600, 6700]],
+    [15, [7000, 8300, 10_000, 12_000]],
+  ] as const)("drainLimit() of a %f in pipe under the IPC", (diameter, loads) => {
+    const names = ["sixteenth-inch", "eighth-inch", "quarter-inch", "half-inch"] as const;
+    expect(
+      names.map((name) => drainLimit("ipc", { diameter, slope: at(name) })?.most ?? null),
+    ).toEqual(loads);
+  });
+
+  test("checkLoad() fails 181 units on 4 in at 1/8 in, passes them at 1/4 in, and fails 217 there", () => {
+    const passes = (name: SlopeName, load: number) =>
+      checkLoad("ipc", { diameter: 4, slope: at(name) }, load).passes;
+    expect(passes("eighth-inch", 181)).toBe(false);
+    expect(passes("quarter-inch", 181)).toBe(true);
+    expect(passes("quarter-inch", 216)).toBe(true);
+    expect(passes("quarter-inch", 217)).toBe(false);
+  });
+
+  test("checkLoad() holds 2.00% to the column of 1/8 in per foot", () => {
+    const check = checkLoad("ipc", { diameter: 4, slope: ratio(2n, 100n) }, 200);
+    expect(check.passes).toBe(false);
+    expect(check.sentence).toBe(
+      "200 fixture units are more than the 180 that IPC Table 710.1(1), building drains and sewers allows a 4 in pipe at 1/8 in per foot (1.0417%).",
+    );
+  });
+
+  test("checkLoad() has no answer where the table has none", () => {
+    expect(checkLoad("ipc", { diameter: 4, slope: ratio(1n, 1000n) }, 1).passes).toBeNull();
+    expect(checkLoad("ipc", { diameter: 7, slope: at("quarter-inch") }, 1).passes).toBeNull();
+  });
+
+  // An examination question with the same answer: 840 units at 1/8 in per foot need 8 in.
+  test("smallestFor() 840 units at 1/8 in per foot is 8 in", () => {
+    expect(smallestFor("ipc", at("eighth-inch"), 840)).toBe(8);
+    expect(smallestFor("ipc", at("eighth-inch"), 700)).toBe(6);
+    expect(smallestFor("ipc", at("eighth-inch"), 100_000)).toBeNull();
+  });
+
+  // UPC Table 703.2: 4 in 216 at 1/4 in per foot as quoted at thebuildingcodeforum.com; 0.8 of it
+  // at 1/8 in, and Table 717.1, from memory.
+  test("drainLimit() under the UPC", () => {
+    const most = (diameter: number, name: SlopeName) =>
+      drainLimit("upc", { diameter, slope: at(name) })?.most ?? null;
+    expect(most(4, "quarter-inch")).toBe(216);
+    expect(most(4, "eighth-inch")).toBe(172);
+    expect(most(3, "eighth-inch")).toBeNull();
+    expect(most(8, "eighth-inch")).toBe(2_800);
+    expect(most(10, "sixteenth-inch")).toBe(3_400);
+  });
+});
