@@ -1,16 +1,11 @@
-import type {
-  CoverageSpan,
-  EntryFinding,
-  Report,
-  StationedObservation,
-  TieInFinding,
-} from "#lib/domain/file/report.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { CoverageSpan, EntryFinding, Report, TieInFinding } from "#lib/domain/file/report.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Share, SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { Hold } from "#lib/domain/tiein/hold.ts";
+import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import type { Hold, HoldCause, HoldStop } from "#lib/domain/tiein/hold.ts";
+import { aTieIn } from "./file.ts";
 
-/** Computed answers written by hand, for tests of what is made from them. */
+/** Computed answers with the usual values, for tests of what is said about them. */
 export function aReport(overrides: Partial<Report> = {}): Report {
   return {
     today: "2026-11-25",
@@ -30,21 +25,21 @@ export function aReport(overrides: Partial<Report> = {}): Report {
   };
 }
 
-/** A live tie-in on record and seen, unless said otherwise. */
-export function aFinding(tieIn: TieIn, overrides: Partial<TieInFinding> = {}): TieInFinding {
+/** A tie-in whose standing a person has accepted and that belongs to somebody. */
+export function aFinding(id: string, overrides: Partial<TieInFinding> = {}): TieInFinding {
   return {
-    tieIn,
-    station: tieIn.station,
+    tieIn: aTieIn(id),
+    station: 1_000,
     uncertainty: 100,
-    side: tieIn.side,
+    side: "left",
     sightings: [],
     standing: "on-record-and-seen",
     decided: true,
-    sentence: "On record and seen.",
+    sentence: "",
     entryId: null,
-    propertyId: tieIn.propertyId,
-    level: 2,
-    levelReason: "On the permit record.",
+    propertyId: "property",
+    level: 5,
+    levelReason: "",
     live: true,
     ...overrides,
   };
@@ -56,14 +51,22 @@ export function anEntryFinding(
 ): EntryFinding {
   return {
     entryId,
-    recordStation: null,
-    station: null,
+    recordStation: 1_000,
+    station: 1_000,
     standing: "on-record-and-seen",
     decided: true,
-    sentence: "On record and seen.",
+    sentence: "",
     tieInId: null,
     ...overrides,
   };
+}
+
+export function aSpan(
+  from: number,
+  to: number,
+  state: CoverageSpan["state"] = "seen",
+): CoverageSpan {
+  return { from, to, state };
 }
 
 export function aReach(
@@ -79,78 +82,52 @@ export function aReach(
     servedBy: [],
     unknownTieIns: [],
     holder: "owners",
-    mender: "owners",
+    mender: overrides.holder ?? "owners",
     answerable: [],
-    reason: "Owners answer for the pipe to the main.",
-    citation: "QMC 13.08.010",
+    reason: "",
+    citation: "",
     cost: 0,
     crossedBy: [],
     ...overrides,
   };
 }
 
-export function aStationed(
-  observationId: string,
-  overrides: Partial<StationedObservation> = {},
-): StationedObservation {
+export function aHold(
+  cause: HoldCause,
+  subjectLabel: string,
+  stops: readonly HoldStop[],
+  overrides: Partial<Hold> = {},
+): Hold {
   return {
-    observationId,
-    runId: "run",
-    station: null,
-    toStation: null,
-    uncertainty: 100,
-    side: "left",
-    ...overrides,
-  };
-}
-
-export function aSpan(from: number, to: number, state: CoverageSpan["state"]): CoverageSpan {
-  return { from, to, state };
-}
-
-export function aHold(key: string, overrides: Partial<Hold> = {}): Hold {
-  return {
-    key,
-    cause: "tie-in-owner-unknown",
-    subjectId: "T3",
-    subjectLabel: "T3",
-    stops: ["capping", "lining", "final-split", "demand"],
-    sentence: "Nobody knows whose tie-in T3 is.",
-    closes: "Test the candidate addresses.",
+    key: `${cause}:${subjectLabel}`,
+    cause,
+    subjectId: subjectLabel,
+    subjectLabel,
+    stops,
+    sentence: "",
+    closes: "",
     waiver: null,
     ...overrides,
   };
 }
 
-export function aShare(propertyId: string | null, overrides: Partial<Share> = {}): Share {
+/** What a split version's rule gives now: the version's own amounts, unless said otherwise. */
+export function anOutcome(
+  file: Pick<LineFile, "splits">,
+  overrides: Partial<SplitOutcome> = {},
+): SplitOutcome {
+  const version = file.splits[0];
+  if (version === undefined) throw new Error("An outcome needs a split version");
   return {
-    propertyId,
-    tieInId: null,
-    label: propertyId ?? "unknown",
-    amount: 0,
-    recoverable: 0,
-    exact: "0/1",
-    steps: [],
-    ...overrides,
-  };
-}
-
-export function anOutcome(overrides: Partial<SplitOutcome> = {}): SplitOutcome {
-  return {
-    choice: {
-      rule: "portion-used",
-      faultStation: null,
-      payerId: null,
-      unknownShares: "carried",
-    },
-    title: "By portion used",
-    sentence: "Each foot among those whose flow passes it.",
+    choice: version,
+    title: "",
+    sentence: "",
     refusal: null,
-    total: 0,
-    shares: [],
+    total: version.total,
+    shares: version.shares.map((share) => ({ ...share, label: "", exact: "", steps: [] })),
     standAlone: null,
-    oddCents: "No cent was left over.",
-    basis: "basis-1",
+    oddCents: "",
+    basis: version.basis,
     ...overrides,
   };
 }

@@ -6,7 +6,7 @@ import type { PermitState } from "../permit/permit.ts";
 import { moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts } from "./say.ts";
+import { forCount, sayAll, sayCount, sayParts } from "./say.ts";
 
 /** `9 of 12 things in hand; easement not recorded`. */
 export function authorityAnswer(file: LineFile, report: Report, office: Office | null): Reply {
@@ -57,7 +57,7 @@ function handWords(checks: readonly PacketCheck[]): string {
   if (checks.length === 0) return "nothing entered that it asks for";
   const inHand = checks.filter(({ state }) => state === "in-hand").length;
   const all = checks.length;
-  if (inHand === all) return `all ${sayCount(all, "thing")} in hand`;
+  if (inHand === all) return all === 1 ? "the one thing in hand" : `${sayAll(all)} things in hand`;
   return `${inHand} of ${sayCount(all, "thing")} in hand`;
 }
 

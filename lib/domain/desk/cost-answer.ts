@@ -6,7 +6,7 @@ import { formatCents } from "../money/format-cents.ts";
 import { sayList } from "../split/say-list.ts";
 import type { SplitRule, SplitVersion } from "../split/split.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts, sayProperty } from "./say.ts";
+import { forCount, sayAll, sayCount, sayParts, sayProperty } from "./say.ts";
 
 const RULE_WORDS: Record<SplitRule, string> = {
   equal: "in equal shares",
@@ -80,7 +80,7 @@ function agreedWords({ payers, open }: Agreed): string {
   const count = payers.length - open.length;
   if (count === 0) return "nobody has agreed yet";
   if (open.length === 0)
-    return payers.length === 1 ? "its payer has agreed" : `all ${count} have agreed`;
+    return payers.length === 1 ? "its payer has agreed" : `${sayAll(count)} have agreed`;
   return `${count} of ${payers.length} ${forCount(count, "has", "have")} agreed`;
 }
 

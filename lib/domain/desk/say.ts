@@ -7,6 +7,11 @@ export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** All of so many: `both`, `all 6`. */
+export function sayAll(count: number): string {
+  return count === 2 ? "both" : `all ${count}`;
+}
+
 /** Is or are, has or have: the one word for one, the other for none and several. */
 export function forCount(count: number, one: string, many: string): string {
   return count === 1 ? one : many;

@@ -3,7 +3,7 @@ import type { Report } from "../file/report.ts";
 import { cellOf, chaseList } from "../letter/told.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts, sayParty } from "./say.ts";
+import { forCount, sayAll, sayCount, sayParts, sayParty } from "./say.ts";
 import { onTheLine } from "./who-answer.ts";
 
 /** `7 of 9 reached; 1 letter came back`. */
@@ -50,7 +50,7 @@ function isReached(file: LineFile, partyId: string): boolean {
 }
 
 function reachedWords(reached: number, of: number): string {
-  if (reached === of) return of === 1 ? "the one party is reached" : `all ${of} reached`;
+  if (reached === of) return of === 1 ? "the one party is reached" : `${sayAll(of)} reached`;
   if (reached === 0) return `none of ${of} reached yet`;
   return `${reached} of ${of} reached`;
 }

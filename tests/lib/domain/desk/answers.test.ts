@@ -1,0 +1,578 @@
+import { describe, expect, test } from "vitest";
+import { clocksOf } from "#lib/domain/calendar/clocks.ts";
+import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
+import { answersOn } from "#lib/domain/desk/answers.ts";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import {
+  aClockRule,
+  aConsent,
+  aDelivery,
+  aFile,
+  aHistoryEntry,
+  aLocateTicket,
+  aNotice,
+  anAddress,
+  anAuthority,
+  anEntry,
+  anObservation,
+  anOffice,
+  aParty,
+  aPermit,
+  aPermitStep,
+  aPoint,
+  aProperty,
+  aRecord,
+  aReply,
+  aRequirement,
+  aRequirementMark,
+  aRole,
+  aRun,
+  aScopeItem,
+  aSplit,
+  aTieIn,
+} from "#tests/support/file.ts";
+import {
+  aFinding,
+  aHold,
+  anEntryFinding,
+  anOutcome,
+  aReach,
+  aReport,
+  aSpan,
+} from "#tests/support/report.ts";
+
+function answer(
+  question: Question,
+  file: LineFile,
+  { report = aReport(), office = null }: { report?: Report; office?: Office | null } = {},
+) {
+  const found = answersOn(file, report, office).find((each) => each.question === question);
+  if (found === undefined) throw new Error(`No answer to ${question}`);
+  return found;
+}
+
+const names = ["ada", "bo", "cy", "dee", "eli", "fay", "gil", "hal", "ivy"];
+
+/** So many houses on the line, each with an owner. */
+function housesOf(count: number) {
+  const people = names.slice(0, count);
+  return {
+    properties: people.map((name) => aProperty(`${name}s`, { address: anAddress(`${name} Row`) })),
+    parties: people.map((name) => aParty(name, { name })),
+    roles: people.map((name) => aRole(name, `${name}s`)),
+  };
+}
+
+test("answersOn() answers the ten questions in their order on an empty file, each open but the last", () => {
+  const answers = answersOn(aFile(), aReport());
+  expect(answers.map(({ question }) => question)).toEqual([...QUESTIONS]);
+  for (const { question, sentence, closes, asked, pressing } of answers) {
+    expect(sentence).not.toBe("");
+    expect(asked).toMatch(/\?$/);
+    const isOpen = question !== "happened" && question !== "next";
+    expect([question, closes !== null, pressing > 0]).toEqual([question, isOpen, isOpen]);
+  }
+});
+
+test("answersOn() presses nothing on a closed line", () => {
+  const file = aFile({ line: { closedOn: "2026-11-20" } });
+  expect(answersOn(file, aReport()).every(({ pressing }) => pressing === 0)).toBe(true);
+});
+
+describe("who is on it", () => {
+  const houses = housesOf(6);
+
+  test("answersOn() counts properties and parties, and tie-ins that belong to nobody", () => {
+    const more = { ...houses, parties: names.map((name) => aParty(name)) };
+    const report = aReport({ tieIns: [aFinding("T1"), aFinding("T3", { propertyId: null })] });
+    expect(answer("who", aFile(more), { report })).toMatchObject({
+      sentence: "6 properties, 9 parties; 1 tie-in belongs to nobody yet",
+      closes:
+        "Find out whose T3 is: ask and test, until it is shown or the owner accepts that it is theirs",
+      pressing: 80,
+    });
+  });
+
+  test("answersOn() leaves out dead tie-ins, and neighbours who are only told", () => {
+    const file = aFile({
+      ...housesOf(1),
+      properties: [aProperty("adas"), aProperty("next", { stake: "neighbour" })],
+    });
+    const report = aReport({ tieIns: [aFinding("T3", { propertyId: null, live: false })] });
+    expect(answer("who", file, { report })).toMatchObject({
+      sentence: "1 property, 1 party",
+      closes: null,
+      pressing: 0,
+    });
+  });
+
+  test("answersOn() says where no owner is entered", () => {
+    const file = aFile({ ...houses, roles: houses.roles.slice(2) });
+    expect(answer("who", file)).toMatchObject({
+      sentence: "6 properties, 6 parties; 2 properties have no owner entered",
+      closes: "Enter who owns ada Row and bo Row",
+    });
+  });
+});
+
+describe("what is on record", () => {
+  const records = [aRecord("card"), aRecord("second", { dated: "1994-05-02" })];
+  const entries = ["a", "b", "c", "d"].map((id) => anEntry(id, { distance: 100 }));
+
+  test("answersOn() counts entries and cards and names their years", () => {
+    const all = [...entries, anEntry("e", { recordId: "second", distance: 100 })];
+    expect(answer("record", aFile({ records, entries: all }))).toMatchObject({
+      sentence: "5 entries on 2 cards, 1958 and 1994",
+      closes: null,
+    });
+  });
+
+  test("answersOn() calls different papers records, and counts entries without a distance", () => {
+    const drawing = aRecord("second", { kind: "drawing", dated: "", title: "Plat" });
+    const file = aFile({ records: [aRecord("card"), drawing], entries: [anEntry("a")] });
+    expect(answer("record", file)).toMatchObject({
+      sentence: "1 entry on 2 records, 1958; 1 without a distance",
+      closes: "Enter the connections on Plat, or note that it shows none",
+    });
+  });
+});
+
+describe("what the camera saw", () => {
+  const runs = [aRun("Run 1"), aRun("Run 2")];
+
+  test("answersOn() says from where to where, and what was under water", () => {
+    const coverage = [aSpan(0, 4_100), aSpan(4_100, 4_700, "under-water"), aSpan(4_700, 8_800)];
+    expect(answer("camera", aFile({ runs }), { report: aReport({ coverage }) })).toMatchObject({
+      sentence: "2 runs, 0 to 88 ft; 41 to 47 ft under water",
+      closes: "Look at 41 to 47 ft again once the water is out",
+    });
+  });
+
+  test("answersOn() counts what no run reached, and gaps beyond three", () => {
+    const coverage = [
+      aSpan(0, 1_000),
+      aSpan(1_000, 1_250, "blocked"),
+      aSpan(1_250, 2_000, "not-in-view"),
+      aSpan(2_000, 3_000, "not-recorded"),
+      aSpan(3_000, 4_000, "not-inspected"),
+    ];
+    expect(answer("camera", aFile({ runs }), { report: aReport({ coverage }) }).sentence).toBe(
+      "2 runs, 0 to 30 ft; 10 to 12.5 ft blocked; 12.5 to 20 ft not in view; 2 more stretches not seen",
+    );
+  });
+
+  test("answersOn() says which runs are relative only", () => {
+    const adrift = { runId: "Run 2", toStation: null, uncertainty: null, side: "left" } as const;
+    const stations = [{ ...adrift, observationId: "o", station: null }];
+    const report = aReport({ coverage: [aSpan(0, 8_800)], stations });
+    expect(answer("camera", aFile({ runs }), { report }).sentence).toBe(
+      "2 runs, 0 to 88 ft; Run 2 relative only",
+    );
+    expect(
+      answer("camera", aFile({ runs: [aRun("Run 2")] }), { report: aReport({ stations }) })
+        .sentence,
+    ).toBe("1 run; Run 2 relative only");
+  });
+});
+
+describe("whether they agree", () => {
+  const both = { entries: [anEntry("House 14")], observations: [anObservation("o")] };
+
+  test("answersOn() counts what agrees, what was not seen and what is undocumented", () => {
+    const report = aReport({
+      tieIns: [
+        ...["T1", "T2", "T4", "T5"].map((id) => aFinding(id)),
+        ...["T3", "T6"].map((id) => aFinding(id, { standing: "undocumented", propertyId: null })),
+      ],
+      entries: [
+        anEntryFinding("House 12", { tieInId: "T1" }),
+        anEntryFinding("House 14", { standing: "on-record-not-seen", decided: false }),
+      ],
+    });
+    expect(answer("agree", aFile(both), { report })).toMatchObject({
+      sentence: "4 agree, 1 not seen, 2 undocumented",
+      closes: "Find out what T3 and T6 serve",
+      pressing: 80,
+    });
+  });
+
+  test("answersOn() counts a proposal that nobody has accepted as waiting, not as agreeing", () => {
+    const tieIns = [aFinding("T1"), aFinding("T2", { decided: false })];
+    expect(answer("agree", aFile(both), { report: aReport({ tieIns }) })).toMatchObject({
+      sentence: "1 agrees, 1 waits for a decision",
+      closes: "Accept, change or refuse the pairing that is proposed",
+    });
+  });
+
+  test("answersOn() wants entries explained that nothing answers to", () => {
+    const open = anEntryFinding("House 14", {
+      standing: "on-record-not-inspected",
+      decided: false,
+    });
+    const report = aReport({ tieIns: [aFinding("T1")], entries: [open] });
+    expect(answer("agree", aFile(both), { report })).toMatchObject({
+      sentence: "1 agrees, 1 not inspected",
+      closes: "Find or explain 1 entry of the record that no tie-in answers to: “House 14”",
+    });
+    const entries = [anEntry("House 14", { explanation: "Demolished 1971" })];
+    expect(answer("agree", aFile({ ...both, entries }), { report }).closes).toBe(null);
+  });
+
+  test("answersOn() is closed once an undocumented tie-in is shown to be somebody's", () => {
+    const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
+    expect(answer("agree", aFile(both), { report })).toMatchObject({
+      sentence: "1 undocumented",
+      pressing: 0,
+    });
+  });
+
+  test("answersOn() says which side is wanting", () => {
+    expect(answer("agree", aFile({ entries: both.entries })).closes).toBe(
+      "Enter what the camera saw",
+    );
+    expect(answer("agree", aFile({ tieIns: [aTieIn("T1")] })).closes).toBe(
+      "Enter what the record shows",
+    );
+  });
+});
+
+describe("who answers for what", () => {
+  const authority = anAuthority();
+  const line = { authorityId: authority.id, ruleId: "rule" };
+
+  test("answersOn() says owners to the right-of-way line, and what is unclear", () => {
+    const file = aFile({
+      line,
+      authority,
+      points: [aPoint("row", { kind: "right-of-way-line", station: 1_200 })],
+    });
+    const reaches = [
+      aReach(0, 1_200, { holder: "unclear" }),
+      aReach(1_200, 4_000),
+      aReach(4_000, 10_000),
+    ];
+    expect(answer("answers", file, { report: aReport({ reaches }) })).toMatchObject({
+      sentence: "Owners to the right-of-way line; unclear from 0 to 12 ft",
+      closes: "Ask City of Quillhaven in writing about 0 to 12 ft, or enter a recorded agreement",
+    });
+  });
+
+  test("answersOn() says whose the whole line is, and who mends it", () => {
+    const whole = [aReach(0, 4_000), aReach(4_000, 10_000)];
+    expect(
+      answer("answers", aFile({ line, authority }), { report: aReport({ reaches: whole }) }),
+    ).toMatchObject({
+      sentence: "Owners for the whole line, 0 to 100 ft",
+      closes: null,
+    });
+    const lower = [aReach(0, 1_200, { mender: "authority" }), aReach(1_200, 10_000)];
+    expect(
+      answer("answers", aFile({ line, authority }), { report: aReport({ reaches: lower }) })
+        .sentence,
+    ).toBe(
+      "Owners from the main connection to 12 ft, mended by the authority; owners from 12 to 100 ft",
+    );
+  });
+
+  test("answersOn() says where the authority's part ends", () => {
+    const file = aFile({ line, authority, points: [aPoint("co", { station: 1_200 })] });
+    const reaches = [aReach(0, 1_200, { holder: "authority" }), aReach(1_200, 10_000)];
+    expect(answer("answers", file, { report: aReport({ reaches }) }).sentence).toBe(
+      "The authority up to the cleanout; owners to the cleanout",
+    );
+  });
+
+  test("answersOn() asks for the authority, then for its rule", () => {
+    const report = aReport({ reaches: [aReach(0, 10_000, { holder: "unclear" })] });
+    expect(answer("answers", aFile(), { report })).toMatchObject({
+      sentence: "Unclear for the whole line",
+      closes: "Say which authority’s rules apply here",
+    });
+    const unruled = aFile({ authority, line: { authorityId: authority.id } });
+    expect(answer("answers", unruled, { report }).closes).toBe(
+      "Choose which of City of Quillhaven’s rules applies here",
+    );
+  });
+});
+
+describe("what it costs and who pays", () => {
+  const houses = housesOf(6);
+  const shares = houses.properties.map(({ id }, at) => ({
+    propertyId: id,
+    tieInId: null,
+    amount: at === 0 ? 314_000 : 310_000,
+    recoverable: 0,
+  }));
+  const version = aSplit("one", { total: 1_864_000, shares, basis: "b" });
+  const agreed = ["ada", "bo"].map((name) =>
+    aConsent(name, {
+      kind: "pay",
+      partyId: name,
+      propertyId: `${name}s`,
+      splitId: "one",
+      amount: name === "ada" ? 314_000 : 310_000,
+    }),
+  );
+  const facts = { ...houses, scope: [aScopeItem("dig")], splits: [version] };
+
+  function costOf(consents: LineFile["consents"], outcome = {}) {
+    const file = aFile({ ...facts, consents });
+    return answer("cost", file, { report: aReport({ splits: [anOutcome(file, outcome)] }) });
+  }
+
+  test("answersOn() says the total, the rule and how many have agreed", () => {
+    expect(costOf(agreed)).toMatchObject({
+      sentence: "$18,640.00 by portion used; 2 of 6 have agreed",
+      closes: "Get the owners’ consent to pay for cy Row, dee Row, eli Row and fay Row",
+    });
+    expect(costOf([]).sentence).toBe("$18,640.00 by portion used; nobody has agreed yet");
+    expect(costOf(agreed.slice(1)).sentence).toBe("$18,640.00 by portion used; 1 of 6 has agreed");
+  });
+
+  test("answersOn() counts a signature on another amount apart", () => {
+    const [ada, bo] = agreed;
+    const old = { ...ada, amount: 300_000 } as LineFile["consents"][number];
+    expect(costOf([old, bo as LineFile["consents"][number]]).sentence).toBe(
+      "$18,640.00 by portion used; 1 of 6 has agreed; 1 signed on a superseded amount",
+    );
+  });
+
+  test("answersOn() says when the amounts are out of date", () => {
+    expect(costOf(agreed, { basis: "other" })).toMatchObject({
+      sentence: "$18,640.00 by portion used; the amounts are out of date; 2 of 6 have agreed",
+      closes: "Choose the split again, on the facts as they are now",
+    });
+  });
+
+  test("answersOn() is closed once all have agreed", () => {
+    const all = names.slice(0, 6).map((name, at) =>
+      aConsent(name, {
+        kind: "pay",
+        partyId: name,
+        propertyId: `${name}s`,
+        splitId: "one",
+        amount: at === 0 ? 314_000 : 310_000,
+      }),
+    );
+    expect(costOf(all)).toMatchObject({
+      sentence: "$18,640.00 by portion used; all 6 have agreed",
+      closes: null,
+      pressing: 0,
+    });
+  });
+
+  test("answersOn() asks for prices, then for a rule", () => {
+    expect(answer("cost", aFile()).sentence).toBe("No work is priced yet");
+    const file = aFile(facts);
+    const report = aReport({ splits: [anOutcome(file)] });
+    expect(answer("cost", { ...file, splits: [] }, { report })).toMatchObject({
+      sentence: "$18,640.00; no rule is chosen yet",
+      closes: "Set the rules side by side and choose one",
+    });
+  });
+
+  test("answersOn() says what keeps the split from being final", () => {
+    const file = aFile(facts);
+    const holds = [aHold("tie-in-owner-unknown", "T3", ["final-split"])];
+    const report = aReport({ splits: [anOutcome(file)], holds });
+    expect(answer("cost", file, { report }).closes).toBe(
+      "The split cannot be final while 1 hold stands: T3",
+    );
+  });
+});
+
+describe("who has been told", () => {
+  const houses = housesOf(9);
+  const notices = names.slice(0, 8).map((name) => aNotice(name, { partyId: name, state: "sent" }));
+  const deliveries = names.slice(0, 8).map((name, at) =>
+    aDelivery(name, name, {
+      outcome: at === 7 ? "returned" : "delivered",
+      outcomeOn: "2026-11-19",
+    }),
+  );
+
+  test("answersOn() counts whom letters reached, and letters that came back", () => {
+    expect(answer("told", aFile({ ...houses, notices, deliveries }))).toMatchObject({
+      sentence: "7 of 9 reached; 1 letter came back",
+      closes: "Deliver the letter to hal in another way",
+      pressing: 70,
+    });
+  });
+
+  test("answersOn() takes whoever answered as reached, and tells late replies first", () => {
+    const file = aFile({
+      ...housesOf(2),
+      notices: ["ada", "bo"].map((id) =>
+        aNotice(id, { partyId: id, state: "sent", replyBy: "2026-11-20" }),
+      ),
+      replies: [aReply("r", "ada")],
+    });
+    expect(answer("told", file)).toMatchObject({
+      sentence: "1 of 2 reached",
+      closes: "Go after the overdue reply of bo",
+      pressing: 100,
+    });
+  });
+
+  test("answersOn() counts drafts as not told", () => {
+    const file = aFile({ ...housesOf(2), notices: [aNotice("n", { partyId: "ada" })] });
+    expect(answer("told", file)).toMatchObject({
+      sentence: "None of 2 reached yet; 1 letter drafted, not sent",
+      closes: "Reach ada and bo",
+    });
+  });
+
+  test("answersOn() is closed once all are reached", () => {
+    const file = aFile({
+      ...housesOf(2),
+      notices: notices.slice(0, 2),
+      deliveries: deliveries.slice(0, 2),
+    });
+    expect(answer("told", file)).toMatchObject({ sentence: "Both reached", closes: null });
+  });
+});
+
+describe("what the authority needs", () => {
+  const requirements = Array.from({ length: 12 }, (_, at) => aRequirement(`Paper ${at + 1}`));
+  const marks = requirements.slice(0, 9).map(({ id }) => aRequirementMark(id));
+  const facts = { authority: anAuthority({ requirements }), requirementMarks: marks };
+
+  test("answersOn() counts what is in hand and says what holds the submission", () => {
+    const report = aReport({
+      holds: [aHold("easement-missing", "9 Ropewalk Lane", ["submission", "digging"])],
+    });
+    expect(answer("authority", aFile(facts), { report })).toMatchObject({
+      sentence: "9 of 12 things in hand; easement not recorded",
+      closes: "Nothing can be submitted while 1 hold stands: 9 Ropewalk Lane",
+    });
+  });
+
+  test("answersOn() leaves out what does not apply", () => {
+    const off = aRequirementMark("Paper 12", { state: "does-not-apply" });
+    const file = aFile({ ...facts, requirementMarks: [...marks, off] });
+    expect(answer("authority", file)).toMatchObject({
+      sentence: "9 of 11 things in hand",
+      closes: "Still wanted: paper 10 and paper 11",
+    });
+  });
+
+  test("answersOn() says where the permit is and what the office must do", () => {
+    const file = aFile({
+      ...facts,
+      permits: [aPermit("p", { number: "SS-1" })],
+      permitSteps: [aPermitStep("s", "p", { state: "approved-fees-due", on: "2026-11-20" })],
+    });
+    expect(answer("authority", file)).toMatchObject({
+      sentence:
+        "9 of 12 things in hand; side sewer permit SS-1 is approved, its fees are due (since Friday, November 20)",
+      closes: "Pay the fees, so that the permit is issued",
+    });
+  });
+
+  test("answersOn() judges the contractor's papers only of a known office", () => {
+    const standing = aRequirement("Licence, bond and insurance", { sheet: "contractor-standing" });
+    const file = aFile({ authority: anAuthority({ requirements: [standing] }) });
+    expect(answer("authority", file).sentence).toBe("Nothing entered that it asks for");
+    expect(answer("authority", file, { office: anOffice() }).sentence).toBe(
+      "The one thing in hand",
+    );
+    const lapsed = anOffice({ bondExpiresOn: "2026-10-01" });
+    expect(answer("authority", file, { office: lapsed })).toMatchObject({
+      sentence: "0 of 1 thing in hand",
+      closes: "Still wanted: licence, bond and insurance",
+    });
+  });
+});
+
+describe("what happens next", () => {
+  const authority = anAuthority({
+    clockRules: [
+      aClockRule("Locate marks", {
+        event: "locate-called",
+        count: 2,
+        unit: "business-days",
+        fullDays: true,
+        roll: "none",
+        meaning: "not-before",
+      }),
+      aClockRule("Answer the order", { event: "authority-order", count: 30 }),
+    ],
+  });
+
+  function nextOf(facts: Parameters<typeof aFile>[0], today = "2026-11-23") {
+    const file = aFile({ authority, ...facts });
+    return answer("next", file, { report: aReport({ today, clocks: clocksOf(file, today) }) });
+  }
+
+  test("answersOn() counts business days to a reply and names the near day of a window", () => {
+    const next = nextOf({
+      notices: [aNotice("n", { state: "sent", replyBy: "2026-11-26" })],
+      locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
+    });
+    expect(next.sentence).toBe("Reply-by in 3 business days; locate window opens Friday");
+  });
+
+  test("answersOn() tells replies of one day together, and counts the clocks beyond two", () => {
+    const next = nextOf({
+      notices: ["a", "b"].map((id) =>
+        aNotice(id, { partyId: id, state: "sent", replyBy: "2026-11-24" }),
+      ),
+      locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
+      events: [{ id: "e", event: "authority-order", on: "2026-11-20", note: "" }],
+    });
+    expect(next.sentence).toBe(
+      "Reply-by of 2 letters tomorrow; locate window opens Friday; 1 more clock",
+    );
+  });
+
+  test("answersOn() says what is overdue", () => {
+    const notices = [aNotice("n", { state: "sent", replyBy: "2026-11-20" })];
+    expect(nextOf({ notices })).toMatchObject({
+      sentence: "1 reply overdue since Friday, November 20",
+      pressing: 100,
+    });
+  });
+
+  test("answersOn() says when the work could start once it is priced", () => {
+    expect(nextOf({ scope: [aScopeItem("dig")] }).closes).toMatch(
+      /^Cannot start yet, because there is no side sewer permit\. Even then not before/,
+    );
+  });
+
+  test("answersOn() leads to the close-out once the permit is final", () => {
+    const next = nextOf({
+      scope: [aScopeItem("dig")],
+      permits: [aPermit("p")],
+      permitSteps: [aPermitStep("s", "p", { state: "final", on: "2026-11-20" })],
+    });
+    expect(next).toMatchObject({
+      sentence: "No clock is running",
+      closes: "Write the close-out letters and close the line",
+    });
+  });
+});
+
+describe("what happened", () => {
+  const history = Array.from({ length: 64 }, (_, at) =>
+    aHistoryEntry(`${at}`, { at: `2026-11-${at === 10 ? "26" : "20"}T02:00:00.000Z` }),
+  );
+
+  test("answersOn() counts the entries and names who made the last, on the office's day", () => {
+    const file = aFile({ history });
+    const office = anOffice({ zone: "America/Los_Angeles" });
+    expect(answer("happened", file, { office }).sentence).toBe(
+      "64 entries, last by D. Okafor today",
+    );
+    const report = aReport({ today: "2026-11-26" });
+    expect(answer("happened", file, { office, report }).sentence).toBe(
+      "64 entries, last by D. Okafor yesterday",
+    );
+  });
+
+  test("answersOn() never says that something happened tomorrow", () => {
+    expect(answer("happened", aFile({ history })).sentence).toBe(
+      "64 entries, last by D. Okafor today",
+    );
+  });
+});

@@ -1,0 +1,230 @@
+import { expect, test } from "vitest";
+import { clocksOf } from "#lib/domain/calendar/clocks.ts";
+import { deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
+import { dueThings, inOrder } from "#lib/domain/desk/due.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import {
+  aClockRule,
+  aConsent,
+  aDelivery,
+  aFile,
+  aLocateTicket,
+  aNotice,
+  anAddress,
+  anAuthority,
+  anInspection,
+  aParty,
+  aPermit,
+  aPermitStep,
+  aProperty,
+  aRole,
+  aSplit,
+} from "#tests/support/file.ts";
+import { aHold, anOutcome, aReport } from "#tests/support/report.ts";
+
+const TODAY = "2026-11-25";
+
+function due(file: LineFile, report: Partial<Report> = {}) {
+  const full = aReport({ today: TODAY, clocks: clocksOf(file, TODAY), ...report });
+  return dueThings(file, full).map(({ kind, on, question, sentence }) => [
+    kind,
+    on,
+    question,
+    sentence,
+  ]);
+}
+
+const HOUSE = {
+  properties: [aProperty("p", { address: anAddress("14 Fennel Row") })],
+  parties: [aParty("ada", { name: "Ada Winfield" })],
+  roles: [aRole("ada", "p")],
+};
+
+test("dueThings() is empty on an empty and on a closed line", () => {
+  expect(due(aFile())).toEqual([]);
+  const permits = [aPermit("p")];
+  expect(due(aFile({ permits, line: { closedOn: TODAY } }))).toEqual([]);
+});
+
+test("dueThings() tells what is late, what is due within a week, and nothing later", () => {
+  const sent = (id: string, replyBy: string) =>
+    aNotice(id, { partyId: id, state: "sent", replyBy });
+  const file = aFile({
+    notices: [sent("a", "2026-11-20"), sent("b", "2026-12-01"), sent("c", "2027-01-11")],
+  });
+  expect(due(file)).toEqual([
+    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
+    ["due", "2026-12-01", "told", "Reply-by in 4 business days (Tuesday, December 1)"],
+  ]);
+});
+
+test("dueThings() waits for a locate window, and wants it used before it closes", () => {
+  const rule = { event: "locate-called", unit: "business-days", roll: "none" } as const;
+  const file = aFile({
+    authority: anAuthority({
+      clockRules: [
+        aClockRule("Opens", { ...rule, count: 2, fullDays: true, meaning: "not-before" }),
+        aClockRule("Closes", { ...rule, count: 4, meaning: "not-after" }),
+      ],
+    }),
+    locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
+  });
+  expect(due(file)).toEqual([
+    ["due", "2026-11-30", "next", "Locate window closes Monday"],
+    ["waiting", "2026-11-27", "next", "Locate window opens Friday"],
+  ]);
+});
+
+test("dueThings() tells booked inspections, letters that came back, and drafts", () => {
+  const file = aFile({
+    ...HOUSE,
+    permits: [aPermit("p")],
+    permitSteps: [aPermitStep("s", "p", { state: "working", on: "2026-11-20" })],
+    inspections: [anInspection("i", "p", { bookedFor: "2026-11-26" })],
+    notices: [
+      aNotice("n", { partyId: "ada", state: "sent" }),
+      aNotice("m", { partyId: "ada", kind: "test-visit" }),
+    ],
+    deliveries: [aDelivery("d", "n", { outcome: "returned", outcomeOn: "2026-11-19" })],
+  });
+  expect(due(file)).toEqual([
+    ["due", "2026-11-19", "told", "The letter to Ada Winfield came back on Thursday, November 19"],
+    ["due", "2026-11-26", "next", "Inspection: Open trench tomorrow"],
+    ["due", null, "told", "1 letter is drafted and not sent"],
+  ]);
+});
+
+test("dueThings() tells the holds of one cause together, with what they stop, until waived", () => {
+  const stops = ["capping", "lining"] as const;
+  const waiver = { id: "w", holdKey: "", reason: "", by: "Dana", on: TODAY };
+  const holds = [
+    aHold("tie-in-owner-unknown", "T3", stops),
+    aHold("tie-in-owner-unknown", "T6", stops),
+    aHold("easement-missing", "9 Ropewalk Lane", ["submission", "digging"]),
+    aHold("crossing-seen", "Run 1", ["digging"], { waiver }),
+  ];
+  expect(due(aFile(), { holds })).toEqual([
+    [
+      "blocked",
+      null,
+      "authority",
+      "9 Ropewalk Lane (easement not recorded) stops submission and digging",
+    ],
+    ["blocked", null, "agree", "T3 and T6 (not shown whose) stop capping and lining"],
+  ]);
+});
+
+test("dueThings() names who refused and who withdrew", () => {
+  const by = (kind: "dig" | "pay", state: "refused" | "withdrawn") =>
+    aConsent(kind, { kind, partyId: "ada", propertyId: "p", state });
+  const file = aFile({ ...HOUSE, consents: [by("dig", "refused"), by("pay", "withdrawn")] });
+  expect(due(file)).toEqual([
+    ["blocked", null, "told", "Ada Winfield refused consent to dig for 14 Fennel Row"],
+    ["blocked", null, "cost", "Ada Winfield withdrew consent to pay for 14 Fennel Row"],
+  ]);
+});
+
+test("dueThings() tells a split out of date, old signatures, and who has yet to agree", () => {
+  const splits = [
+    aSplit("s", {
+      basis: "b",
+      sentAt: "2026-11-16T17:00:00.000Z",
+      shares: [{ propertyId: "p", tieInId: null, amount: 50_000, recoverable: 0 }],
+    }),
+  ];
+  const file = aFile({ ...HOUSE, splits });
+  expect(due(file, { splits: [anOutcome(file)] })).toEqual([
+    ["waiting", null, "cost", "Not yet agreed to pay: 14 Fennel Row"],
+  ]);
+  const signed = aConsent("c", {
+    kind: "pay",
+    partyId: "ada",
+    propertyId: "p",
+    amount: 40_000,
+    splitId: "s",
+  });
+  const old = aFile({ ...HOUSE, splits, consents: [signed] });
+  expect(due(old, { splits: [anOutcome(old, { basis: "other" })] })).toEqual([
+    ["due", null, "cost", "Signed on a superseded amount: 14 Fennel Row"],
+    ["due", null, "cost", "The split is out of date"],
+  ]);
+});
+
+test("dueThings() tells a permit by whose move it is", () => {
+  const at = (state: "corrections" | "in-review" | "working") =>
+    due(
+      aFile({
+        permits: [aPermit("p")],
+        permitSteps: [aPermitStep("s", "p", { state, on: "2026-11-24" })],
+      }),
+    );
+  expect(at("corrections")).toEqual([
+    ["due", null, "authority", "Side sewer permit needs corrections (since yesterday)"],
+  ]);
+  expect(at("in-review")).toEqual([
+    ["waiting", null, "authority", "Side sewer permit is in review (since yesterday)"],
+  ]);
+  expect(at("working")).toEqual([]);
+});
+
+test("inOrder() puts late before due before blocked before waiting, then by day", () => {
+  const thing = (kind: "late" | "due" | "blocked" | "waiting", on: string | null) =>
+    ({ lineId: "l", sentence: "", question: "next", kind, on }) as const;
+  const things = [
+    thing("waiting", "2026-11-26"),
+    thing("blocked", null),
+    thing("due", null),
+    thing("due", "2026-12-01"),
+    thing("late", "2026-11-20"),
+    thing("late", "2026-11-18"),
+  ];
+  expect(inOrder(things).map(({ kind, on }) => [kind, on])).toEqual([
+    ["late", "2026-11-18"],
+    ["late", "2026-11-20"],
+    ["due", "2026-12-01"],
+    ["due", null],
+    ["blocked", null],
+    ["waiting", "2026-11-26"],
+  ]);
+});
+
+test("deskLine() says the two most pressing things of a line, and the page of the first", () => {
+  const file = aFile({
+    ...HOUSE,
+    notices: [aNotice("n", { partyId: "ada", state: "sent", replyBy: "2026-11-20" })],
+    permits: [aPermit("p")],
+  });
+  const report = aReport({ today: TODAY, clocks: clocksOf(file, TODAY) });
+  expect(deskLine(file, report)).toMatchObject({
+    lineId: "line-1",
+    name: "Alley behind Fennel Row",
+    sentence: "1 reply overdue since Friday, November 20; Side sewer permit is being drafted",
+    question: "told",
+    pressing: 100,
+  });
+});
+
+test("deskLine() falls back on what would close the most pressing question", () => {
+  expect(deskLine(aFile(), aReport({ today: TODAY }))).toMatchObject({
+    sentence: "Enter the properties on the line and who owns them",
+    question: "who",
+    pressing: 50,
+  });
+  const closed = aFile({ line: { closedOn: TODAY } });
+  expect(deskLine(closed, aReport())).toMatchObject({
+    sentence: "Closed",
+    question: null,
+    pressing: 0,
+  });
+});
+
+test("inDeskOrder() puts the most pressing line first, equal ones by name", () => {
+  const line = (name: string, pressing: number) => ({
+    ...deskLine(aFile(), aReport()),
+    name,
+    pressing,
+  });
+  const lines = [line("B", 10), line("C", 100), line("A", 10)];
+  expect(inDeskOrder(lines).map(({ name }) => name)).toEqual(["C", "A", "B"]);
+});
