@@ -18,8 +18,9 @@ interface PairingWord {
 
 /**
  * A person's word that a record entry and a tie-in are the same thing, or are not. One entry is
- * accepted for one tie-in at most; what was decided of the same two before is replaced, and stays in
- * the history. Refuses without a reason.
+ * accepted for one tie-in at most, and a tie-in for one entry of each record: several records may
+ * show the same connection. What was decided of the same two before is replaced, and stays in the
+ * history. Refuses without a reason.
  */
 export function decidePairing(
   act: Act,
@@ -70,7 +71,13 @@ function rivalOf(
   const sameEntry = accepted.find((each) => each.entryId === entryId && each.tieInId !== tieInId);
   if (sameEntry)
     return `${labelOf(file.entries, entryId)} is accepted as ${labelOf(file.tieIns, sameEntry.tieInId)}; take that back first`;
-  const sameTieIn = accepted.find((each) => each.tieInId === tieInId && each.entryId !== entryId);
+  const recordOf = (id: string) => file.entries.find((entry) => entry.id === id)?.recordId;
+  const sameTieIn = accepted.find(
+    (each) =>
+      each.tieInId === tieInId &&
+      each.entryId !== entryId &&
+      recordOf(each.entryId) === recordOf(entryId),
+  );
   if (sameTieIn)
     return `${labelOf(file.tieIns, tieInId)} is accepted as ${labelOf(file.entries, sameTieIn.entryId)}; take that back first`;
   return null;

@@ -123,7 +123,7 @@ export function peopleColumns(
       kind: "choice",
       choices: mayBeNone(optionsOf(ROLE_CELL_WORDS)),
       required: placed,
-      width: 15,
+      width: 18,
       pasteHeadings: ["role"],
     },
     {
