@@ -1,0 +1,86 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { DEMO_OFFICE } from "../playwright.config.ts";
+
+test.use({ baseURL: DEMO_OFFICE });
+test.setTimeout(300_000);
+
+const FENNEL = "/lines/fennel-0001";
+const QUESTIONS = [
+  "",
+  "/who",
+  "/record",
+  "/camera",
+  "/agree",
+  "/answers",
+  "/cost",
+  "/told",
+  "/authority",
+  "/next",
+  "/happened",
+];
+const PAGES = [
+  "/",
+  "/lines/new",
+  "/lines/import",
+  "/office",
+  "/office/authorities/authority-quillhaven",
+  "/search?q=fennel",
+  ...QUESTIONS.map((question) => `${FENNEL}${question}`),
+  `${FENNEL}/told/write`,
+  `${FENNEL}/told/write?kind=finding`,
+  `${FENNEL}/told/consents`,
+  "/lines/ropewalk-0001",
+  "/lines/ropewalk-0001/cost",
+  "/lines/tollgate-0001/authority",
+];
+
+async function signIn(page: Page) {
+  await page.goto("/sign-in");
+  await page.getByLabel("Mail address").fill("demo@example.com");
+  await page.getByLabel("Password").fill("demo-office-2026");
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page).toHaveURL(`${DEMO_OFFICE}/`);
+}
+
+for (const scheme of ["light", "dark"] as const) {
+  test(`every page is readable by everybody, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await signIn(page);
+    for (const path of PAGES) {
+      await page.goto(path);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const said = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+      expect(said, `${path}, ${scheme}`).toEqual([]);
+    }
+  });
+}
+
+test("every page fits a phone without scrolling sideways", async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await signIn(page);
+  for (const path of PAGES) {
+    await page.goto(path);
+    const over = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(over, path).toBeLessThanOrEqual(0);
+  }
+});
+
+test("a wrong password is told so without saying whether the account exists", async ({ page }) => {
+  for (const email of ["demo@example.com", "nobody@example.com"]) {
+    await page.goto("/sign-in");
+    await page.getByLabel("Mail address").fill(email);
+    await page.getByLabel("Password").fill("not the password");
+    await page.getByRole("button", { name: "Sign in" }).click();
+    await expect(page.getByText(/mail address.*password/i).last()).toBeVisible();
+  }
+});
+
+test("a page of the office leads a stranger to the sign-in", async ({ page }) => {
+  await page.goto(`${FENNEL}/cost`);
+  await expect(page).toHaveURL(/\/sign-in/);
+  const answer = await page.request.get(`${DEMO_OFFICE}/uploads/anything`);
+  expect(answer.status()).toBeGreaterThanOrEqual(400);
+});
