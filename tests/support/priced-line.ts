@@ -6,8 +6,8 @@ import type { Found } from "#lib/domain/split/ground.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 import type { SplitChoice, SplitRule } from "#lib/domain/split/split.ts";
+import { aFinding } from "./answers.ts";
 import { aFile, aProperty, aTieIn } from "./file.ts";
-import { aFinding } from "./report.ts";
 
 /** A line with its tie-ins placed, ready to be divided. */
 export interface PricedLine {

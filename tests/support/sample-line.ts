@@ -2,6 +2,17 @@ import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import {
+  aFinding,
+  aHold,
+  anEntryFinding,
+  anOutcome,
+  aReach,
+  aReport,
+  aShare,
+  aSpan,
+  aStationed,
+} from "./answers.ts";
+import {
   aConsent,
   aCrossing,
   aDelivery,
@@ -36,17 +47,6 @@ import {
   aUnit,
   aWaiver,
 } from "./file.ts";
-import {
-  aFinding,
-  aHold,
-  anEntryFinding,
-  anOutcome,
-  aReach,
-  aReport,
-  aShare,
-  aSpan,
-  aStationed,
-} from "./report.ts";
 
 /**
  * One line with everything on it, its answers written by hand: four houses on the pipe, a lot that

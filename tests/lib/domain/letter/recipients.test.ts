@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
+import { aHold } from "#tests/support/answers.ts";
 import { aRole, aSplit } from "#tests/support/file.ts";
-import { aHold } from "#tests/support/report.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 function parties(kind: LetterKind, line = sampleLine()): string[] {

@@ -3,8 +3,8 @@ import { composePacket } from "#lib/domain/packet/compose.ts";
 import { contractorStanding } from "#lib/domain/packet/contractor-standing.ts";
 import type { PacketInput } from "#lib/domain/packet/sheet-states.ts";
 import { SHEET_KINDS } from "#lib/domain/responsibility/authority.ts";
+import { aHold } from "#tests/support/answers.ts";
 import { aConsent, anOffice, anUpload, aRequirementMark, aSplit } from "#tests/support/file.ts";
-import { aHold } from "#tests/support/report.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 function packetWith(change: Partial<PacketInput["file"]>) {
