@@ -22,7 +22,7 @@ const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
 const styles = StyleSheet.create({
   page: {
     paddingTop: HEADER,
-    paddingBottom: 70,
+    paddingBottom: 62,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
     fontSize: 10.5,
@@ -173,7 +173,7 @@ function Aside({ letter, words }: { readonly letter: Letter; readonly words: Let
 
 const ending = StyleSheet.create({
   signature: { marginTop: 12, marginBottom: 6 },
-  closing: { marginBottom: 40 },
+  closing: { marginBottom: 36 },
   signLine: { borderTopWidth: 0.5, borderTopColor: INK.ink, width: 230, marginBottom: 3 },
   signText: { fontSize: 9.5, lineHeight: 1.35 },
   slip: { marginTop: 18, paddingTop: 0 },

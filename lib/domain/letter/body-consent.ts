@@ -1,4 +1,5 @@
-import { heading, list, paragraph, workBegins, workLines } from "./common.ts";
+import type { ScopeItem } from "../split/scope.ts";
+import { heading, list, paragraph, whereIs, workBegins } from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
@@ -32,7 +33,22 @@ function areaLines(facts: LetterFacts): string[] {
           : words.entry.recordedAs(recordingNumber);
       return words.entry.areaCross(words.stretch(from, to), known);
     });
-  return [...crossings, ...workLines(facts)];
+  const here = file.scope
+    .filter((item) => isOnLot(item, facts))
+    .map((item) => words.entry.areaWork(item.title, whereIs(item, facts)));
+  return [...crossings, ...here];
+}
+
+/** Work on the reader's own branch, or where the pipe crosses the reader's lot. */
+function isOnLot(item: ScopeItem, { file, own, property }: LetterFacts): boolean {
+  if (item.place === "branch") return own.some(({ tieIn }) => tieIn.id === item.tieInId);
+  const { from } = item;
+  if (from === null) return false;
+  const to = item.to ?? from;
+  return file.crossings.some(
+    (crossing) =>
+      crossing.propertyId === property?.id && from <= crossing.to && to >= crossing.from,
+  );
 }
 
 /** What the recorded agreement is for and how it comes about; no amounts. */

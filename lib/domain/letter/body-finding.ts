@@ -206,6 +206,5 @@ export function visitBody(facts: LetterFacts): LetterBlock[] {
     heading(words.visit.ask),
     ...list(words.visit.asks),
     paragraph(lets ? words.visit.owner : words.visit.tenant),
-    ...(facts.asked?.station == null ? [] : [letterStrip(facts, "one")]),
   ];
 }

@@ -164,13 +164,13 @@ export function doneBody(facts: LetterFacts): LetterBlock[] {
     heading(words.done.work),
     ...list(workLines(facts)),
     ...(costs.length === 0 ? [] : [heading(words.done.cost), ...costs]),
-    letterStrip(facts, "done"),
     heading(words.done.papers),
     ...list(paperLines(facts)),
     heading(words.done.next),
     ...list(nextLines(facts)),
     heading(words.done.warranty),
     paragraph(words.done.warrantyLine(office.name)),
+    letterStrip(facts, "done"),
   ];
 }
 

@@ -24,11 +24,11 @@ export function startBody(facts: LetterFacts): LetterBlock[] {
         numbers(file.locateTickets.flatMap(({ number }) => numberWords(facts, number))),
       ],
     ]),
+    heading(start.expect),
+    ...list(start.expects),
     heading(start.work),
     ...list(workLines(facts)),
     letterStrip(facts, "work"),
-    heading(start.expect),
-    ...list(start.expects),
   ];
 }
 
@@ -80,11 +80,11 @@ export function responseBody(facts: LetterFacts): LetterBlock[] {
     ...list(orderLines(facts)),
     heading(response.state),
     ...list(stateLines(facts)),
+    heading(response.dates),
+    paragraph(begins === null ? response.noStart : response.start(words.weekday(begins))),
     heading(response.plan),
     ...list(workLines(facts)),
     letterStrip(facts, "work"),
-    heading(response.dates),
-    paragraph(begins === null ? response.noStart : response.start(words.weekday(begins))),
   ];
 }
 

@@ -26,7 +26,7 @@ export function composeLetter(input: LetterInput): Letter {
     to: windowLines(addressee(facts), mailingAddress(facts)),
     reference,
     subject: words.subject(words.title[notice.kind], facts.place),
-    answerBy: notice.replyBy === null ? "" : words.weekday(notice.replyBy),
+    answerBy: answerBy(facts),
     greeting: words.frame.greeting(facts.party.name),
     blocks: blocksOf(facts),
     closing: words.frame.closing,
@@ -66,12 +66,17 @@ function contactLines({ office, words }: LetterFacts): string[] {
   ].filter((line) => line !== "");
 }
 
-function slipOf(facts: LetterFacts): LetterBlock[] {
+/** Only a letter that has an answer slip asks for an answer by a day. */
+function answerBy(facts: LetterFacts): string {
   const { notice, words } = facts;
-  const choices = CHOICES[notice.kind](facts);
+  if (notice.replyBy === null || CHOICES[notice.kind](facts).length === 0) return "";
+  return words.weekday(notice.replyBy);
+}
+
+function slipOf(facts: LetterFacts): LetterBlock[] {
+  const choices = CHOICES[facts.notice.kind](facts);
   if (choices.length === 0) return [];
-  const returnBy = notice.replyBy === null ? "" : words.weekday(notice.replyBy);
-  return [{ kind: "answer-slip", choices, returnBy }];
+  return [{ kind: "answer-slip", choices, returnBy: answerBy(facts) }];
 }
 
 function senderLines({ name, address, phone, email }: Office): string[] {

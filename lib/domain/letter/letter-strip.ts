@@ -19,7 +19,7 @@ export function letterStrip(facts: LetterFacts, shows: LetterStrip): LetterBlock
     above:
       shows === "finding" ? [...entryMarks(facts), ...boundaryMarks(facts)] : boundaryMarks(facts),
     below: tieInMarks(facts, shows),
-    onPipe: [...endMarks(facts), ...(shows === "finding" ? faultMarks(facts) : [])],
+    onPipe: [...endMarks(facts), ...marksOnPipe(facts, shows)],
     joins: shows === "finding" ? joinsOf(facts) : [],
     pipes: pipesOf(facts),
     bands: bandsOf(facts, shows),
@@ -95,6 +95,22 @@ function tieInMark(
     loud: asked || (finding.standing === "undocumented" && knownOwner(finding) === null),
     sentence: words.strip.tieIn(finding.tieIn.label, station, asked ? words.strip.asked : who),
   };
+}
+
+/** Faults where the letter tells what was seen; places of work where it tells what is done. */
+function marksOnPipe(facts: LetterFacts, shows: LetterStrip): StripMark[] {
+  if (shows === "finding") return faultMarks(facts);
+  return shows === "one" ? [] : workMarks(facts);
+}
+
+function workMarks({ file, words }: LetterFacts): StripMark[] {
+  return file.scope.flatMap((item) => {
+    if (item.place !== "point" || item.from === null) return [];
+    const sentence = words.strip.at(item.title, item.from);
+    return [
+      { ...mark(item.id, "fault", item.from, item.title), detail: words.feet(item.from), sentence },
+    ];
+  });
 }
 
 function faultMarks({ file, report, words }: LetterFacts): StripMark[] {

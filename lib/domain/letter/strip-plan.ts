@@ -56,7 +56,7 @@ export function planStrip(drawing: StripDrawing, frame: StripFrame): StripPlan {
   drawStretches(shapes, drawing, axis, pipeTop);
   drawFlags(shapes, above, { edge: pipeTop, way: -1 });
   drawFlags(shapes, below, { edge: pipeBottom, way: 1 });
-  const rulerAt = pipeBottom + levelsHeight(below) + EDGE + 6;
+  const rulerAt = pipeBottom + levelsHeight(below) + EDGE + 2;
   drawRuler(shapes, drawing, axis, rulerAt);
   const height = drawBands(shapes, drawing.bands, axis, { top: rulerAt + 20, width: frame.width });
   return { width: frame.width, height, shapes };
@@ -394,7 +394,7 @@ function drawBands(
   for (const band of bands) {
     shapes.push(words(band.title, [axis.left, y + 8], DETAIL, { strong: true, tone: "soft" }));
     drawBandCells(shapes, band, axis, { y: y + 12, notes });
-    y += 34;
+    y += 31;
   }
   for (const row of packNotes(notes, width - 12)) {
     shapes.push(words(row, [axis.left, y + 8], DETAIL, {}));
