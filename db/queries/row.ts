@@ -124,3 +124,6 @@ function endOf(db: Db, list: RowList, lineId: string): number {
     .get();
   return Number(last?.position ?? -1) + 1;
 }
+
+/** Every list of a line's file that is kept as rows. */
+export const ROW_LISTS = Object.keys(TABLES) as RowList[];

@@ -10,6 +10,7 @@ export type Use = "memory" | "exchange";
 const LONGEST = 10_000_000;
 const DEAREST = 1_000_000_000;
 const WORDS_LIMIT = 100_000;
+const MANY_WORDS = 100_000_000;
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
@@ -39,20 +40,20 @@ export function fieldsFor(use: Use) {
         .string({ error: `Name the ${of} by its id` })
         .min(1, `Choose the ${of}`)
         .max(200, "An id has at most 200 characters"),
-    words: z
-      .string({ error: "Write words here, or leave it empty" })
-      .max(WORDS_LIMIT, `Write at most ${WORDS_LIMIT} characters`)
-      .default(""),
+    words: wordsFor(use).default(""),
     /** Words that must be there. */
     name: (what: string) =>
       z
         .string({ error: `Write ${what}` })
-        .max(WORDS_LIMIT, `Write at most ${WORDS_LIMIT} characters`)
+        .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Write at most ${WORDS_LIMIT} characters`)
         .refine((text) => text.trim() !== "", `Write ${what}`),
     day: z
       .string({ error: "Write a day as 2026-11-25" })
       .refine(isDay, "Write a day that exists, as 2026-11-25")
       .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
+    sha256: z
+      .string({ error: "Write the SHA-256 of the bytes, 64 hexadecimal digits" })
+      .regex(/^[0-9a-f]{64}$/, "Write the SHA-256 of the bytes, 64 hexadecimal digits"),
     instant: z.iso.datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" }),
     timeOfDay: z
       .string({ error: "Write a time as 09:40, or leave it empty" })
@@ -112,6 +113,13 @@ export function fieldsFor(use: Use) {
         .min(0, `Write a number from 0 to ${most}`)
         .max(most, `Write a number from 0 to ${most}`),
   };
+}
+
+/** What people type has a limit; what the program wrote (a frozen letter, a record) is read as it is. */
+function wordsFor(use: Use): z.ZodString {
+  return z
+    .string({ error: "Write words here, or leave it empty" })
+    .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Write at most ${WORDS_LIMIT} characters`);
 }
 
 export type Fields = ReturnType<typeof fieldsFor>;

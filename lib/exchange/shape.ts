@@ -54,6 +54,9 @@ import { type Fields, fieldsFor, type Use } from "./field.ts";
 // The shape of every part of a line's file. Whatever has a usual value may be left out; whatever is
 // written out again is complete, its fields in the order given here.
 
+/** What is stored: papers and photographs. Anything else could be served as something harmful. */
+const STORED_TYPES = ["application/pdf", "image/png", "image/jpeg"] as const;
+
 /** The parts of a file that are lists of rows. */
 export type ListName = Exclude<keyof LineFile, "line" | "authority">;
 
@@ -464,9 +467,9 @@ export function uploadFields(f: Fields) {
   return {
     id: f.id,
     name: f.words,
-    type: f.words,
+    type: f.oneOf(STORED_TYPES),
     bytes: f.whole(Number.MAX_SAFE_INTEGER),
-    sha256: f.name("the SHA-256 of the bytes"),
+    sha256: f.sha256,
     addedBy: f.words,
     addedAt: f.instant,
     note: f.words,
@@ -493,10 +496,10 @@ export function lineShape(use: Use) {
   });
 }
 
-/** An authority with everything that it asks for. */
+/** An authority with everything that it asks for; its parts may leave out whose they are. */
 export function authorityShape(use: Use) {
   const f = fieldsFor(use);
-  const part = { id: f.id, authorityId: f.ref("authority") };
+  const part = { id: f.id, authorityId: f.words };
   return f.row({
     id: f.id,
     name: f.name("the authority's name"),
@@ -553,7 +556,7 @@ export function authorityShape(use: Use) {
 function clockRuleFields(f: Fields) {
   return {
     id: f.id,
-    authorityId: f.ref("authority"),
+    authorityId: f.words,
     title: f.name("a title"),
     event: f.oneOf(CLOCK_EVENTS),
     count: f.whole(10_000),

@@ -1,9 +1,11 @@
+import { getLine } from "#db/queries/line.ts";
 import { insertRow } from "#db/queries/row.ts";
 import type { Upload } from "#lib/domain/file/line-file.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { StoredFile } from "#lib/storage/store.ts";
 import type { Act, Refusal } from "./act.ts";
-import { changeLine } from "./change.ts";
+import { changeLine, refuse } from "./change.ts";
 
 interface NewUpload {
   readonly lineId: string;
@@ -11,6 +13,12 @@ interface NewUpload {
   readonly name: string;
   readonly stored: StoredFile;
   readonly note: string;
+}
+
+/** Whether somebody may add files to a line: asked before a long upload is taken in. */
+export function mayAddUpload(act: Act, lineId: string): Result<null, Refusal> {
+  if (!mayDo(act.actor.role, "record-the-field")) return refuse("not-allowed");
+  return getLine(act.db, lineId) === null ? refuse("not-found", "lineId", "the line") : ok(null);
 }
 
 /** Puts a stored file into the line's file. */

@@ -1,6 +1,7 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -19,7 +20,7 @@ export function saveAuthority(
 ): Result<{ authorityId: string }, Refusal> {
   const deal = { deed: "run-the-office", action: "save-authority" } as const;
   return changeOffice(act, deal, (db) => {
-    const parsed = parse(authorityShape("memory"), ownParts(authority));
+    const parsed = parse(authorityShape("memory"), withOwnParts(authority));
     if (!parsed.ok) return parsed;
     const after: Authority = parsed.value;
     const twice = idTwice(after);
@@ -38,20 +39,6 @@ export function saveAuthority(
       write: (one) => putAuthority(one, after),
     });
   });
-}
-
-/** Every part belongs to this authority, whatever it said. */
-function ownParts(authority: Authority): Authority {
-  const own = <T extends object>(parts: readonly T[]) =>
-    parts.map((part) => ({ ...part, authorityId: authority.id }));
-  return {
-    ...authority,
-    rules: own(authority.rules),
-    requirements: own(authority.requirements),
-    fees: own(authority.fees),
-    clockRules: own(authority.clockRules),
-    holidays: own(authority.holidays),
-  };
 }
 
 function idTwice(authority: Authority): string | null {

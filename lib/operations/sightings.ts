@@ -1,9 +1,9 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { danglingReferences } from "#lib/domain/file/references.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { attachSightings } from "#lib/domain/file/with-sightings.ts";
 import type { TieIn } from "#lib/domain/line/line.ts";
 import { resight } from "#lib/domain/run/resight.ts";
-import type { Observation } from "#lib/domain/run/run.ts";
 import { assignSightings, type SightingAssignment } from "#lib/domain/run/sighting.ts";
 import type { Act } from "./act.ts";
 
@@ -41,17 +41,7 @@ export function withSightings(
   file: LineFile,
   { alone = null }: { alone?: string | null } = {},
 ): LineFile {
-  const assigned = new Map(assigns(act, file, alone).map((each) => [each.observationId, each]));
-  if (assigned.size === 0) return file;
-  const tieIns = [...assigned.values()].flatMap(({ tieIn }) => (tieIn === null ? [] : [tieIn]));
-  return {
-    ...file,
-    observations: file.observations.map((seen): Observation => {
-      const found = assigned.get(seen.id);
-      return found ? { ...seen, tieInId: found.tieInId } : seen;
-    }),
-    tieIns: [...file.tieIns, ...tieIns],
-  };
+  return attachSightings(file, assigns(act, file, alone));
 }
 
 /** New labels go on from all of the file's; with nothing known, nothing can be attached to it. */

@@ -66,6 +66,9 @@ export async function storeFile(
     await mkdir(path.dirname(place), { recursive: true });
     await rename(part, place);
     return ok({ type, bytes: written.bytes, sha256: written.sha256 });
+  } catch (error) {
+    if (!(error instanceof BrokenOff)) throw error;
+    return err({ reason: "incomplete", detail: "The connection broke; send the file again" });
   } finally {
     await rm(part, { force: true });
   }
@@ -93,7 +96,7 @@ async function writeTo(
   let count = 0;
   let head = Buffer.alloc(0);
   try {
-    for await (const chunk of bytes) {
+    for await (const chunk of untilBroken(bytes)) {
       count += chunk.byteLength;
       if (count > limit) return null;
       if (head.length < HEAD) head = Buffer.concat([head, chunk]).subarray(0, HEAD);
@@ -105,6 +108,20 @@ async function writeTo(
     await handle.close();
   }
   return { bytes: count, sha256: hash.digest("hex"), head };
+}
+
+/** The sender went away in the middle. */
+class BrokenOff extends Error {}
+
+async function* untilBroken(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  const source = bytes[Symbol.asyncIterator]();
+  for (;;) {
+    const next = await source.next().catch((cause: unknown) => {
+      throw new BrokenOff("The sender went away", { cause });
+    });
+    if (next.done) return;
+    yield next.value;
+  }
 }
 
 async function typeOf(head: Uint8Array): Promise<StoredType | null> {

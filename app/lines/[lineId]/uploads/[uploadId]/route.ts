@@ -1,0 +1,33 @@
+import fs from "node:fs";
+import { Readable } from "node:stream";
+import { db } from "#app/_db.ts";
+import { refusedRequest, signedOut } from "#app/_refused-request.ts";
+import { getUser } from "#app/_session.ts";
+import { getUpload } from "#db/queries/upload.ts";
+import { readEnv } from "#lib/env.ts";
+import { contentDisposition } from "#lib/storage/content-disposition.ts";
+import { storedPath } from "#lib/storage/store.ts";
+
+/** A stored file of the line, to be shown in the browser under its own name. */
+export async function GET(
+  _request: Request,
+  { params }: { params: Promise<{ lineId: string; uploadId: string }> },
+): Promise<Response> {
+  if ((await getUser()) === null) return signedOut();
+  const { lineId, uploadId } = await params;
+  const upload = getUpload(db(), uploadId);
+  if (upload === null || upload.lineId !== lineId)
+    return refusedRequest(404, "There is no such file on this line.");
+  const place = storedPath(readEnv().dataFolder, upload.sha256);
+  if (!fs.existsSync(place))
+    return refusedRequest(410, "The file's bytes are gone from the data folder; restore a backup.");
+  return new Response(Readable.toWeb(fs.createReadStream(place)) as BodyInit, {
+    headers: {
+      "Content-Type": upload.type,
+      "Content-Length": String(upload.bytes),
+      "Content-Disposition": contentDisposition("inline", upload.name),
+      "X-Content-Type-Options": "nosniff",
+      "Cache-Control": "private, max-age=3600",
+    },
+  });
+}

@@ -1,0 +1,52 @@
+// The worker: makes PDFs and sends mail, outside of any request, until it is told to stop.
+import { randomUUID } from "node:crypto";
+import os from "node:os";
+import path from "node:path";
+import { openDb } from "#db/open.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { readEnv } from "#lib/env.ts";
+import { runNextJob } from "#lib/operations/run-job.ts";
+import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
+import type { Workplace } from "#lib/operations/workplace.ts";
+
+/** How long it sleeps when there is nothing to do. */
+const PAUSE_MS = 1_000;
+
+const env = readEnv();
+const db = openDb(path.join(env.dataFolder, "wyebook.db"));
+const place: Workplace = {
+  db,
+  dataFolder: env.dataFolder,
+  worker: `${os.hostname()}-${process.pid}-${randomUUID()}`,
+  now: () => new Date().toISOString(),
+  today: () => env.today ?? dayIn(getOffice(db)?.zone ?? "UTC", new Date()),
+  newId: randomUUID,
+  smtp: env.smtp,
+  mailFrom: env.mailFrom,
+};
+
+const stopping = new AbortController();
+for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => stopping.abort());
+
+// What is being done is finished first; what is not begun stays for the next worker.
+while (!stopping.signal.aborted) {
+  const worked = (await sendNextOutgoing(place)) || (await runNextJob(place));
+  if (!worked) await pause();
+}
+db.$client.close();
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => {
+    const timer = setTimeout(done, PAUSE_MS);
+    stopping.signal.addEventListener("abort", done, { once: true });
+    function done() {
+      clearTimeout(timer);
+      stopping.signal.removeEventListener("abort", done);
+      resolve();
+    }
+  });
+}
+
+function dayIn(zone: string, at: Date): string {
+  return new Intl.DateTimeFormat("en-CA", { timeZone: zone, dateStyle: "short" }).format(at);
+}

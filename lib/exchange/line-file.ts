@@ -1,0 +1,190 @@
+import { createHash } from "node:crypto";
+import { z } from "zod";
+import type { LineFile, Upload } from "#lib/domain/file/line-file.ts";
+import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+import { fieldsFor, type Use } from "./field.ts";
+import { authorityShape, lineShape, rowShapes, uploadFields } from "./shape.ts";
+
+// The line file: everything on one line as one JSON file. Lengths are feet with at most two decimals,
+// money is whole cents, days are yyyy-mm-dd. Stored files are in it as base64. No users.
+
+/** The format's version; it rises when a file of before could be misread. */
+export const FORMAT_VERSION = 1;
+
+/** Something in a file that keeps it from being read. */
+export interface FileProblem {
+  /** Where, as `tieIns.3.station`; empty for the file as a whole. */
+  readonly path: string;
+  /** What is wrong and what to do. */
+  readonly reason: string;
+}
+
+/** A file that was read: the facts, and the bytes of its stored files by id. */
+export interface ReadFile {
+  readonly file: LineFile;
+  readonly contents: ReadonlyMap<string, Uint8Array>;
+}
+
+const MOST_PROBLEMS = 100;
+
+function fileShape(use: Use) {
+  const f = fieldsFor(use);
+  const rows = rowShapes(use);
+  const list = <S extends z.ZodType>(shape: S) => shape.array().default([] as never);
+  return f.row({
+    version: z
+      .literal(FORMAT_VERSION, { error: `Write ${FORMAT_VERSION}: the format's version` })
+      .meta({ description: "Version of this format" }),
+    line: lineShape(use),
+    authority: authorityShape(use).nullable().default(null),
+    properties: list(rows.properties),
+    units: list(rows.units),
+    parties: list(rows.parties),
+    roles: list(rows.roles),
+    points: list(rows.points),
+    crossings: list(rows.crossings),
+    tieIns: list(rows.tieIns),
+    records: list(rows.records),
+    entries: list(rows.entries),
+    runs: list(rows.runs),
+    anchors: list(rows.anchors),
+    gaps: list(rows.gaps),
+    observations: list(rows.observations),
+    pairings: list(rows.pairings),
+    tests: list(rows.tests),
+    waivers: list(rows.waivers),
+    agreements: list(rows.agreements),
+    scope: list(rows.scope),
+    splits: list(rows.splits),
+    notices: list(rows.notices),
+    deliveries: list(rows.deliveries),
+    replies: list(rows.replies),
+    consents: list(rows.consents),
+    permits: list(rows.permits),
+    permitSteps: list(rows.permitSteps),
+    requirementMarks: list(rows.requirementMarks),
+    locateTickets: list(rows.locateTickets),
+    inspections: list(rows.inspections),
+    events: list(rows.events),
+    uploads: list(
+      f.row({
+        ...uploadFields(f),
+        content: z
+          .base64({ error: "Write the file's bytes in base64" })
+          .nullable()
+          .default(null)
+          .meta({ description: "The file's bytes in base64" }),
+      }),
+    ),
+    history: list(rows.history),
+  });
+}
+
+const Shape = fileShape("exchange");
+
+/** The format as JSON Schema (draft 2020-12): what a file that is read may hold. */
+export function lineFileSchema(): object {
+  const schema = z.toJSONSchema(Shape, { io: "input", reused: "ref" });
+  return { title: "Wyebook line file", ...schema };
+}
+
+/**
+ * Reads a line file. What may be left out gets its usual value. Refuses with everything that is
+ * wrong: broken JSON, fields that are not known or make no sense, rows that name what is not there,
+ * tie-ins in a ring, stored files whose bytes are not those of their hash.
+ */
+export function readLineFile(text: string): Result<ReadFile, FileProblem[]> {
+  const json = parseJson(text.replace(/^\uFEFF/, ""));
+  if (!json.ok) return json;
+  const parsed = Shape.safeParse(json.value);
+  if (!parsed.success) return err(problemsOf(parsed.error));
+  const { version: _version, uploads, authority, ...rest } = parsed.data;
+  const file: LineFile = {
+    ...rest,
+    authority: authority === null ? null : withOwnParts(authority),
+    uploads: uploads.map(({ content: _content, ...upload }): Upload => upload),
+  };
+  const contents = new Map(
+    uploads.flatMap(({ id, content }): [string, Uint8Array][] =>
+      content === null ? [] : [[id, Buffer.from(content, "base64")]],
+    ),
+  );
+  const problems = [...senseOf(file), ...ruleProblems(file), ...contentProblems(file, contents)];
+  if (problems.length > 0) return err(problems.slice(0, MOST_PROBLEMS));
+  return ok({ file, contents });
+}
+
+/** Writes a line file: every field, in one fixed order, so that the same facts give the same bytes. */
+export function writeLineFile({ file, contents }: ReadFile): string {
+  const encoded = z.encode(Shape, {
+    version: FORMAT_VERSION,
+    ...file,
+    uploads: file.uploads.map((upload) => {
+      const bytes = contents.get(upload.id);
+      return { ...upload, content: bytes ? Buffer.from(bytes).toString("base64") : null };
+    }),
+  } as z.output<typeof Shape>);
+  return `${JSON.stringify(encoded, null, 2)}\n`;
+}
+
+function parseJson(text: string): Result<unknown, FileProblem[]> {
+  try {
+    return ok(JSON.parse(text));
+  } catch (error) {
+    const words = error instanceof Error ? error.message : String(error);
+    return err([{ path: "", reason: `This is not JSON: ${words}` }]);
+  }
+}
+
+function problemsOf(error: z.ZodError): FileProblem[] {
+  return error.issues.slice(0, MOST_PROBLEMS).flatMap((issue) => {
+    const path = issue.path.join(".");
+    if (issue.code !== "unrecognized_keys") return [{ path, reason: issue.message }];
+    return issue.keys.map((key) => ({
+      path: path === "" ? key : `${path}.${key}`,
+      reason: "There is no such field; correct its name or leave it out",
+    }));
+  });
+}
+
+function senseOf(file: LineFile): FileProblem[] {
+  return nonsenseIn(file).map(({ list, row, path, message }) => ({
+    path: `${list}.${row}.${path}`,
+    reason: message,
+  }));
+}
+
+/** The line's authority and rule have to be those of the file. */
+function ruleProblems({ line, authority }: LineFile): FileProblem[] {
+  const problems: FileProblem[] = [];
+  if (line.authorityId !== (authority?.id ?? null))
+    problems.push({
+      path: "line.authorityId",
+      reason: "The file holds another authority or none; put the authority with this id into it",
+    });
+  const rules = authority?.rules ?? [];
+  if (line.ruleId !== null && !rules.some(({ id }) => id === line.ruleId))
+    problems.push({
+      path: "line.ruleId",
+      reason: "The authority has no rule with this id; name one of its rules, or write null",
+    });
+  return problems;
+}
+
+function contentProblems(
+  { uploads }: LineFile,
+  contents: ReadonlyMap<string, Uint8Array>,
+): FileProblem[] {
+  return uploads.flatMap(({ id, bytes, sha256 }, at) => {
+    const content = contents.get(id);
+    if (!content) return [];
+    const path = `uploads.${at}.content`;
+    if (content.byteLength !== bytes)
+      return [{ path, reason: `These are ${content.byteLength} bytes; ${bytes} were stored` }];
+    if (createHash("sha256").update(content).digest("hex") !== sha256)
+      return [{ path, reason: "These are not the bytes that were stored: their hash is another" }];
+    return [];
+  });
+}

@@ -1,0 +1,194 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import type { Cft } from "#lib/domain/line/station.ts";
+import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+
+/** Hundredths of a foot as feet; null stays: relative only, or not known. */
+function feet(length: Cft): number;
+function feet(length: Cft | null): number | null;
+function feet(length: Cft | null): number | null {
+  return length === null ? null : length / 100;
+}
+
+/**
+ * Every computed answer on a line as plain JSON for other programs: lengths in feet, money in whole
+ * US cents, rows by their ids with the names that people know them by.
+ */
+export function reportJson(file: LineFile, report: Report): object {
+  const names = namesOf(file);
+  return {
+    line: { id: file.line.id, name: file.line.name, town: file.line.town },
+    today: report.today,
+    units: { length: "feet", money: "US cents" },
+    extent: feet(report.extent),
+    problems: report.problems,
+    stations: stationsJson(file, report),
+    tieIns: tieInsJson(report, names),
+    entries: entriesJson(report, names),
+    alignment: report.alignment && {
+      ...report.alignment,
+      shift: feet(report.alignment.shift),
+      scale: 1 + report.alignment.scale / 1_000_000,
+    },
+    pairings: pairingsJson(file, report, names),
+    coverage: report.coverage.map(({ from, to, state }) => ({
+      from: feet(from),
+      to: feet(to),
+      state,
+    })),
+    reaches: reachesJson(report, names),
+    holds: report.holds,
+    splits: report.splits.map((outcome) => splitJson(outcome, names)),
+    clocks: report.clocks,
+  };
+}
+
+interface Names {
+  readonly property: (id: string) => { id: string; address: string };
+  readonly tieIn: (id: string) => string;
+  readonly entry: (id: string) => string;
+}
+
+function namesOf(file: LineFile): Names {
+  const properties = new Map(file.properties.map(({ id, address }) => [id, address]));
+  const tieIns = new Map(file.tieIns.map(({ id, label }) => [id, label]));
+  const entries = new Map(file.entries.map(({ id, label }) => [id, label]));
+  return {
+    property: (id) => {
+      const { street = "", unit = "" } = properties.get(id) ?? {};
+      return { id, address: `${street} ${unit}`.trim() };
+    },
+    tieIn: (id) => tieIns.get(id) ?? id,
+    entry: (id) => entries.get(id) ?? id,
+  };
+}
+
+function orNull<T>(id: string | null, name: (id: string) => T): T | null {
+  return id === null ? null : name(id);
+}
+
+function stationsJson(file: LineFile, report: Report): object[] {
+  const seen = new Map(file.observations.map((each) => [each.id, each]));
+  return report.stations.map(({ observationId, runId, station, toStation, uncertainty, side }) => {
+    const observation = seen.get(observationId);
+    return {
+      observationId,
+      runId,
+      kind: observation?.kind ?? null,
+      counter: feet(observation?.counter ?? null),
+      station: feet(station),
+      toStation: feet(toStation),
+      uncertainty: feet(uncertainty),
+      side,
+      tieInId: observation?.tieInId ?? null,
+    };
+  });
+}
+
+function tieInsJson(report: Report, names: Names): object[] {
+  return report.tieIns.map((finding) => ({
+    id: finding.tieIn.id,
+    label: finding.tieIn.label,
+    parentId: finding.tieIn.parentId,
+    station: feet(finding.station),
+    uncertainty: feet(finding.uncertainty),
+    side: finding.side,
+    standing: finding.standing,
+    decided: finding.decided,
+    sentence: finding.sentence,
+    entryId: finding.entryId,
+    entry: orNull(finding.entryId, names.entry),
+    property: orNull(finding.propertyId, names.property),
+    evidenceLevel: finding.level,
+    evidence: finding.levelReason,
+    live: finding.live,
+    sightings: finding.sightings.map(({ observationId }) => observationId),
+  }));
+}
+
+function entriesJson(report: Report, names: Names): object[] {
+  return report.entries.map((finding) => ({
+    id: finding.entryId,
+    label: names.entry(finding.entryId),
+    recordStation: feet(finding.recordStation),
+    station: feet(finding.station),
+    standing: finding.standing,
+    decided: finding.decided,
+    sentence: finding.sentence,
+    tieInId: finding.tieInId,
+    tieIn: orNull(finding.tieInId, names.tieIn),
+  }));
+}
+
+function pairingsJson(file: LineFile, report: Report, names: Names): object[] {
+  const labels = ({ entryId, tieInId }: { entryId: string; tieInId: string }) => ({
+    entryId,
+    entry: names.entry(entryId),
+    tieInId,
+    tieIn: names.tieIn(tieInId),
+  });
+  const decided = file.pairings.map((pairing) => ({
+    ...labels(pairing),
+    state: pairing.state,
+    distance: feet(pairing.distance),
+    reasons: [pairing.reason],
+    decidedBy: pairing.decidedBy,
+    decidedOn: pairing.decidedOn,
+  }));
+  const proposed = report.proposals.map((proposal) => ({
+    ...labels(proposal),
+    state: "proposed",
+    distance: feet(proposal.distance),
+    rawDistance: feet(proposal.rawDistance),
+    tolerance: feet(proposal.tolerance),
+    band: proposal.band,
+    reasons: proposal.reasons,
+    nearTie: proposal.nearTie,
+  }));
+  return [...decided, ...proposed];
+}
+
+function reachesJson(report: Report, names: Names): object[] {
+  return report.reaches.map((reach) => ({
+    from: feet(reach.from),
+    to: feet(reach.to),
+    material: reach.material,
+    diameter: reach.diameter,
+    servedBy: reach.servedBy.map(names.property),
+    unknownTieIns: reach.unknownTieIns.map((id) => ({ id, label: names.tieIn(id) })),
+    holder: reach.holder,
+    mender: reach.mender,
+    answerable: reach.answerable.map(names.property),
+    reason: reach.reason,
+    citation: reach.citation,
+    cost: reach.cost,
+    crossedBy: reach.crossedBy.map(names.property),
+  }));
+}
+
+function splitJson(outcome: SplitOutcome, names: Names): object {
+  const { choice } = outcome;
+  return {
+    rule: choice.rule,
+    title: outcome.title,
+    sentence: outcome.sentence,
+    choice: {
+      faultStation: feet(choice.faultStation),
+      payer: orNull(choice.payerId, names.property),
+      unknownShares: choice.unknownShares,
+    },
+    refusal: outcome.refusal,
+    total: outcome.total,
+    shares: outcome.shares.map((share) => ({
+      propertyId: share.propertyId,
+      tieInId: share.tieInId,
+      label: share.label,
+      amount: share.amount,
+      recoverable: share.recoverable,
+      exact: share.exact,
+      steps: share.steps,
+    })),
+    standAlone: outcome.standAlone,
+    oddCents: outcome.oddCents,
+  };
+}

@@ -1,0 +1,110 @@
+import { claimJob, endJob } from "#db/queries/job.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { updateRow } from "#db/queries/row.ts";
+import { DocumentRefused } from "#lib/documents/printable.ts";
+import { renderLetters } from "#lib/documents/render-letters.tsx";
+import { renderPacket } from "#lib/documents/render-packet.tsx";
+import type { Job } from "#lib/domain/file/job.ts";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { composePacket } from "#lib/domain/packet/compose.ts";
+import { readStored } from "#lib/storage/store.ts";
+import { tell } from "./change.ts";
+import { keepPdf } from "./keep-pdf.ts";
+import { letterOf } from "./letter-of.ts";
+import { actFor, claimOf, minutesAfter, type Workplace } from "./workplace.ts";
+
+const MOST_TRIES = 3;
+
+/**
+ * Takes the next job and makes its PDF; says whether there was one. What can't be printed fails at
+ * once, with words; anything else is tried again, three times in all. A worker that was overtaken
+ * writes nothing.
+ */
+export async function runNextJob(place: Workplace): Promise<boolean> {
+  const job = claimJob(place.db, claimOf(place));
+  if (job === null) return false;
+  try {
+    await make(place, job);
+  } catch (error) {
+    fail(place, job, error);
+  }
+  return true;
+}
+
+async function make(place: Workplace, job: Job): Promise<void> {
+  const file = getLineFile(place.db, job.lineId);
+  const office = getOffice(place.db);
+  if (file === null || office === null) throw new DocumentRefused("The office is not set up.");
+  const bytes = await render(place, { job, file, office });
+  const act = actFor(place, place.db, job.by);
+  const name = nameOf(job, file, act.today);
+  const kept = await keepPdf(act, { lineId: job.lineId, name, bytes, note: "" });
+  place.db.transaction(
+    (db) => {
+      const end = { state: "done", uploadId: kept.upload.id, endedAt: act.now } as const;
+      if (!endJob(db, { jobId: job.id, worker: place.worker }, end)) return;
+      const inside = { ...act, db };
+      kept.enter(inside);
+      attachTo(inside, { job, file, uploadId: kept.upload.id });
+      tell(inside, {
+        lineId: job.lineId,
+        action: "run-job",
+        sentence: `Made ${name}.`,
+        detail: { jobId: job.id, upload: kept.upload },
+      });
+    },
+    { behavior: "immediate" },
+  );
+}
+
+function render(
+  place: Workplace,
+  { job, file, office }: { job: Job; file: LineFile; office: Office },
+): Promise<Uint8Array> {
+  const report = reportOn(file, place.today());
+  if (job.kind === "packet") {
+    const uploads = new Map(
+      file.uploads.flatMap(({ id, sha256 }): [string, Uint8Array][] => {
+        const bytes = readStored(place.dataFolder, sha256);
+        return bytes === null ? [] : [[id, bytes]];
+      }),
+    );
+    return renderPacket(composePacket({ file, report, office }), uploads);
+  }
+  const notices = job.noticeIds.flatMap((id) => file.notices.find((each) => each.id === id) ?? []);
+  if (notices.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
+  return renderLetters(notices.map((notice) => letterOf(notice, { file, report, office })));
+}
+
+function nameOf(job: Job, file: LineFile, today: string): string {
+  const what = job.kind === "packet" ? "Packet" : "Letters";
+  return `${what} ${today} ${file.line.name}.pdf`;
+}
+
+/** The paper of a letter that was sent belongs to it. */
+function attachTo(
+  { db }: Pick<Workplace, "db">,
+  { job, file, uploadId }: { job: Job; file: LineFile; uploadId: string },
+): void {
+  const [only, ...others] = job.noticeIds;
+  const notice = file.notices.find(({ id }) => id === only);
+  if (others.length > 0 || job.kind !== "letters") return;
+  if (notice?.state !== "sent" || notice.uploadId !== null) return;
+  updateRow(db, "notices", { lineId: job.lineId, row: { ...notice, uploadId } });
+}
+
+function fail(place: Workplace, job: Job, error: unknown): void {
+  const words = error instanceof Error ? error.message : String(error);
+  const now = place.now();
+  const mine = { jobId: job.id, worker: place.worker };
+  if (error instanceof DocumentRefused || job.attempts >= MOST_TRIES)
+    endJob(place.db, mine, { state: "failed", problem: words, endedAt: now });
+  else
+    endJob(place.db, mine, {
+      state: "waiting",
+      problem: words,
+      nextTryAt: minutesAfter(now, job.attempts),
+    });
+}

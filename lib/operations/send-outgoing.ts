@@ -1,0 +1,157 @@
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { claimOutgoing, endTry } from "#db/queries/outgoing.ts";
+import { updateRow } from "#db/queries/row.ts";
+import { renderLetters } from "#lib/documents/render-letters.tsx";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import type { MailMessage } from "#lib/mail/message.ts";
+import { type SendOutcome, sendMail } from "#lib/mail/send.ts";
+import { writeUnsent } from "#lib/mail/write-unsent.ts";
+import { readStored } from "#lib/storage/store.ts";
+import type { Act } from "./act.ts";
+import { tell } from "./change.ts";
+import { keepPdf } from "./keep-pdf.ts";
+import { actFor, claimOf, minutesAfter, type Workplace } from "./workplace.ts";
+
+/** About a day and a half of trying, at growing distances. */
+const MOST_TRIES = 10;
+const LONGEST_WAIT_MINUTES = 6 * 60;
+
+/**
+ * Takes the next message of the outbox and sends it; says whether there was one. The message is
+ * claimed before and closed after: should this process die in between, it goes again with the same
+ * Message-ID. What the server refuses for good is marked as failed on its delivery; what it puts off
+ * is tried again later.
+ */
+export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
+  const message = claimOutgoing(place.db, claimOf(place));
+  if (message === null) return false;
+  const outcome = await tryToSend(place, message);
+  close(place, message, outcome);
+  return true;
+}
+
+async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutcome> {
+  try {
+    const mail = await mailOf(place, message);
+    if (place.smtp !== null) return await sendMail(place.smtp, mail);
+    const written = await writeUnsent(place.dataFolder, mail);
+    const name = written.slice(place.dataFolder.length + 1);
+    return {
+      state: "accepted",
+      words: `No mail server is set, so nothing was sent: written to ${name}`,
+    };
+  } catch (error) {
+    return { state: "later", words: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+async function mailOf(place: Workplace, message: Outgoing): Promise<MailMessage> {
+  const file = getLineFile(place.db, message.lineId);
+  const office = getOffice(place.db);
+  const notice = file?.notices.find(({ id }) => id === message.noticeId);
+  if (!file || !office || !notice) throw new Error("The letter is no longer in the file");
+  const address = place.mailFrom === "" ? office.email : place.mailFrom;
+  if (address === "")
+    throw new Error(
+      "There is no address to send from: enter the office's, or set WYEBOOK_MAIL_FROM",
+    );
+  return {
+    messageId: message.messageId,
+    from: { name: office.name, address },
+    to: { name: message.toName, address: message.toAddress },
+    subject: message.subject,
+    text: message.text,
+    attachment: {
+      name: `${fileName(notice, office)}.pdf`,
+      bytes: await paperOf(place, { file, notice }),
+    },
+    date: new Date(message.createdAt),
+  };
+}
+
+function fileName(notice: Notice, office: Office): string {
+  return `${office.name} ${notice.kind}`.replace(/[^\p{L}\p{N}]+/gu, "-");
+}
+
+/** The PDF of the frozen letter: the one that is stored with it, or made and stored now. */
+async function paperOf(
+  place: Workplace,
+  { file, notice }: { file: LineFile; notice: Notice },
+): Promise<Uint8Array> {
+  const stored = file.uploads.find(({ id }) => id === notice.uploadId);
+  const there = stored ? readStored(place.dataFolder, stored.sha256) : null;
+  if (there !== null) return there;
+  if (notice.frozen === null) throw new Error("The letter was not sent yet");
+  const bytes = await renderLetters([JSON.parse(notice.frozen) as Letter]);
+  const act = actFor(place, place.db, "Outbox");
+  const name = `${notice.kind} ${act.today}.pdf`;
+  const kept = await keepPdf(act, { lineId: file.line.id, name, bytes, note: "As sent" });
+  place.db.transaction(
+    (db) => {
+      kept.enter({ ...act, db });
+      const row = { ...notice, uploadId: kept.upload.id };
+      updateRow(db, "notices", { lineId: file.line.id, row });
+    },
+    { behavior: "immediate" },
+  );
+  return bytes;
+}
+
+function close(place: Workplace, message: Outgoing, outcome: SendOutcome): void {
+  const now = place.now();
+  const gaveUp = outcome.state === "later" && message.attempts >= MOST_TRIES;
+  const failed = outcome.state === "refused" || gaveUp;
+  const words = gaveUp ? `Given up after ${MOST_TRIES} tries: ${outcome.words}` : outcome.words;
+  place.db.transaction(
+    (db) => {
+      const mine = { id: message.id, worker: place.worker };
+      const act = actFor(place, db, "Outbox");
+      if (outcome.state === "accepted") {
+        if (endTry(db, mine, { state: "sent", problem: words, sentAt: now }))
+          noteOnDelivery(act, message, { failed: false, words });
+      } else if (failed) {
+        if (endTry(db, mine, { state: "failed", problem: words }))
+          noteOnDelivery(act, message, { failed: true, words });
+      } else {
+        const wait = Math.min(2 ** message.attempts, LONGEST_WAIT_MINUTES);
+        endTry(db, mine, {
+          state: "waiting",
+          problem: words,
+          nextTryAt: minutesAfter(now, wait),
+        });
+      }
+    },
+    { behavior: "immediate" },
+  );
+}
+
+/** What the server said, on the delivery; a person's own word on its outcome stays. */
+function noteOnDelivery(
+  act: Act,
+  message: Outgoing,
+  { failed, words }: { failed: boolean; words: string },
+): void {
+  const { lineId, deliveryId, noticeId, messageId } = message;
+  const file = getLineFile(act.db, lineId);
+  const delivery = file?.deliveries.find(({ id }) => id === deliveryId);
+  if (!file || !delivery) return;
+  const open = delivery.outcome === "on-its-way";
+  const row = {
+    ...delivery,
+    tracking: delivery.tracking === "" ? messageId : delivery.tracking,
+    note: [delivery.note, words].filter((part) => part !== "").join("\n"),
+    ...(failed && open ? { outcome: "failed" as const, outcomeOn: act.today } : {}),
+  };
+  updateRow(act.db, "deliveries", { lineId, row });
+  tell(act, {
+    lineId,
+    action: "send-outgoing",
+    sentence: `The ${nameRow(file, "notices", noticeId)} by mail message ${failed ? "failed" : "went out"}: ${words}`,
+    detail: { before: delivery, after: row },
+  });
+}

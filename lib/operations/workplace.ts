@@ -1,0 +1,48 @@
+import type { Db } from "#db/open.ts";
+import type { Day, Instant } from "#lib/domain/calendar/day.ts";
+import type { SmtpSettings } from "#lib/env.ts";
+import type { Act } from "./act.ts";
+
+/** Where work is done that no request waits for. */
+export interface Workplace {
+  readonly db: Db;
+  readonly dataFolder: string;
+  /** Names this worker, so that what another took over is not written twice. */
+  readonly worker: string;
+  readonly now: () => Instant;
+  readonly today: () => Day;
+  readonly newId: () => string;
+  /** Null: messages are written to a folder. */
+  readonly smtp: SmtpSettings | null;
+  /** Empty: the office's own address. */
+  readonly mailFrom: string;
+}
+
+/** A worker that is silent for this long is taken for dead. */
+const LEASE_MINUTES = 5;
+
+/** What a claim names: who, when, until when. */
+export function claimOf({ worker, now }: Workplace): {
+  worker: string;
+  now: Instant;
+  until: Instant;
+} {
+  const at = now();
+  return { worker, now: at, until: minutesAfter(at, LEASE_MINUTES) };
+}
+
+/** The worker's act in the name of who asked for the work. */
+export function actFor(place: Workplace, db: Db, name: string): Act {
+  return {
+    db,
+    actor: { id: "worker", name, role: "office" },
+    now: place.now(),
+    today: place.today(),
+    dataFolder: place.dataFolder,
+    newId: place.newId,
+  };
+}
+
+export function minutesAfter(at: Instant, minutes: number): Instant {
+  return new Date(Date.parse(at) + minutes * 60_000).toISOString();
+}
