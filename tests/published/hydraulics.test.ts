@@ -5,6 +5,7 @@ import {
   fullFlow,
   partFull,
   partFullFlow,
+  roughnessOf,
   sectionLeft,
   wetArea,
 } from "#lib/domain/capacity/manning.ts";
@@ -85,6 +86,13 @@ describe("full flow", () => {
       "must be > 0",
     );
   });
+});
+
+// ASCE/WEF ranges, from memory: clay and iron 0.011 to 0.015, PVC and ABS 0.009 to 0.011.
+test("roughnessOf() gives the range of a material, and of an unknown one all of them", () => {
+  expect(roughnessOf("cast-iron")).toEqual({ low: 0.011, high: 0.015 });
+  expect(roughnessOf("pvc")).toEqual({ low: 0.009, high: 0.011 });
+  expect(roughnessOf("unknown")).toEqual({ low: 0.009, high: 0.015 });
 });
 
 describe("part-full flow", () => {

@@ -1,10 +1,10 @@
 import type { SlopeName } from "./slope.ts";
 
-export const PLUMBING_CODES = ["ipc", "upc"] as const;
+const PLUMBING_CODES = ["ipc", "upc"] as const;
 export type PlumbingCode = (typeof PLUMBING_CODES)[number];
 
 /** How sure the figures are: read in a public copy, or written down from memory. */
-export type Certainty = "read-in-a-public-copy" | "from-memory" | "partly-from-memory";
+type Certainty = "read-in-a-public-copy" | "from-memory" | "partly-from-memory";
 
 /** Where a table comes from. States and cities amend it: the authority's own edition decides. */
 export interface TableSource {
@@ -93,12 +93,12 @@ function upcRow(diameter: number, atQuarter: number): LoadRow {
 }
 
 /** The least slope by diameter. */
-export interface SlopeTable extends TableSource {
+interface SlopeTable extends TableSource {
   /** Rising; a row holds up to and including its diameter. */
   readonly rows: readonly { readonly upTo: number; readonly least: SlopeName }[];
 }
 
-export const LEAST_SLOPES: Record<PlumbingCode, SlopeTable> = {
+const LEAST_SLOPES: Record<PlumbingCode, SlopeTable> = {
   ipc: {
     title: "IPC Table 704.1, slope of horizontal drainage pipe",
     edition: "as adopted in Chicago 18-29-704.1",

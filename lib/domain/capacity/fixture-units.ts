@@ -1,6 +1,6 @@
 import type { PlumbingCode, TableSource } from "./drain-tables.ts";
 
-export const FIXTURES = [
+const FIXTURES = [
   "bathroom-group",
   "water-closet",
   "bathtub",
@@ -12,15 +12,15 @@ export const FIXTURES = [
   "laundry-sink",
   "floor-drain",
 ] as const;
-export type Fixture = (typeof FIXTURES)[number];
+type Fixture = (typeof FIXTURES)[number];
 
-export interface FixtureTable extends TableSource {
+interface FixtureTable extends TableSource {
   /** Drainage fixture units of one fixture in private use; null: the table has no such row. */
   readonly units: Record<Fixture, number | null>;
 }
 
 /** Private use, toilets of 1.6 gallons a flush. */
-export const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
+const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
   ipc: {
     title: "IPC Table 709.1, private use",
     edition: "model code, toilets of 1.6 gallons a flush",

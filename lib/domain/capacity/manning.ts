@@ -1,3 +1,5 @@
+import type { Material } from "../line/line.ts";
+
 /*
  * Manning's formula in US units: V = (1.486 / n) R^(2/3) S^(1/2) in ft/s. Some texts write 1.49,
  * which gives 0.27 % more. Flow in a circular pipe by the segment of the circle that is wet.
@@ -8,14 +10,36 @@ const GALLONS_PER_MINUTE = 448.831;
 /** Part-full flow is greatest at this depth over diameter. */
 const DEPTH_OF_MOST_FLOW = 0.93818;
 
-/** Manning's n. Ranges as in the ASCE/WEF design manuals, from memory; many agencies force 0.013. */
-export const ROUGHNESS = {
-  "vitrified-clay": { low: 0.011, high: 0.015 },
-  "cast-iron": { low: 0.011, high: 0.015 },
-  concrete: { low: 0.011, high: 0.015 },
-  plastic: { low: 0.009, high: 0.011 },
-  "agency-default": { low: 0.013, high: 0.013 },
-} as const;
+/** Manning's n, from the smoothest to the roughest that is usual. */
+interface Roughness {
+  readonly low: number;
+  readonly high: number;
+}
+
+const METAL_OR_CLAY: Roughness = { low: 0.011, high: 0.015 };
+const PLASTIC: Roughness = { low: 0.009, high: 0.011 };
+
+/**
+ * Usual ranges of Manning's n by material, as in the ASCE/WEF design manuals, from memory. Many
+ * agencies ask for 0.013 whatever the pipe; an unknown pipe may be any of them.
+ */
+const ROUGHNESS: Record<Material, Roughness> = {
+  "vitrified-clay": METAL_OR_CLAY,
+  concrete: METAL_OR_CLAY,
+  "cast-iron": METAL_OR_CLAY,
+  "ductile-iron": METAL_OR_CLAY,
+  "asbestos-cement": METAL_OR_CLAY,
+  "bituminous-fibre": METAL_OR_CLAY,
+  pvc: PLASTIC,
+  abs: PLASTIC,
+  polyethylene: PLASTIC,
+  "cured-in-place-liner": PLASTIC,
+  unknown: { low: PLASTIC.low, high: METAL_OR_CLAY.high },
+};
+
+export function roughnessOf(material: Material): Roughness {
+  return ROUGHNESS[material];
+}
 
 export interface PipeFlow {
   /** Feet per second. */

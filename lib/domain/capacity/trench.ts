@@ -1,6 +1,6 @@
 import type { Cft } from "../line/station.ts";
 
-export const SOILS = ["stable-rock", "type-a", "type-b", "type-c", "unknown"] as const;
+const SOILS = ["stable-rock", "type-a", "type-b", "type-c", "unknown"] as const;
 export type Soil = (typeof SOILS)[number];
 
 /** Something that the federal excavation rules ask for from a depth on. */
@@ -15,7 +15,7 @@ export interface TrenchNeed {
 }
 
 /** 29 CFR 1926 Subpart P; section numbers from memory. A state plan may ask for more. */
-export const TRENCH_NEEDS: readonly TrenchNeed[] = [
+const TRENCH_NEEDS: readonly TrenchNeed[] = [
   {
     key: "way-out",
     words: "A ladder, stair or ramp within 25 ft of everybody in the trench.",

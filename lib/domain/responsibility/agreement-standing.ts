@@ -3,7 +3,7 @@ import { type Cft, plainFeet } from "../line/station.ts";
 import type { Agreement } from "./authority.ts";
 
 /** Where an agreement stands in the order of what counts: recorded, then signed by all, else nowhere. */
-export type AgreementRank = "recorded" | "signed" | "draft";
+type AgreementRank = "recorded" | "signed" | "draft";
 
 export interface RankedAgreement {
   readonly agreement: Agreement;
@@ -17,10 +17,7 @@ type AgreementFile = Pick<LineFile, "agreements" | "consents">;
  * signature on an agreement is noted for every property that has parts in it; until then it is a
  * draft and decides nothing.
  */
-export function agreementRank(
-  agreement: Agreement,
-  consents: AgreementFile["consents"],
-): AgreementRank {
+function agreementRank(agreement: Agreement, consents: AgreementFile["consents"]): AgreementRank {
   if (agreement.recordedOn !== null || agreement.recordingNumber.trim() !== "") return "recorded";
   const bound = agreement.shares.filter((share) => share.parts > 0);
   const signed = new Set(

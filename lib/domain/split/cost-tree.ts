@@ -6,7 +6,7 @@ import { firstAtOrAbove } from "./rules-by-place.ts";
 import { pathToTrunk } from "./sharers.ts";
 
 /** A piece of pipe with what mending it costs; its parent is the next piece towards the main. */
-export interface CostNode {
+interface CostNode {
   /** Null: at the main. Parents come before their children. */
   readonly parent: number | null;
   /** Over the tree's denominator. */

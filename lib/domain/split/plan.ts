@@ -9,7 +9,7 @@ import type { SplitChoice } from "./split.ts";
 export type Plan = FreePlan | LocatedPlan;
 
 /** Where the work lies makes no difference. */
-export interface FreePlan {
+interface FreePlan {
   readonly kind: "free";
   readonly allotment: Allotment;
   /** One payer for everything, general work and branches too. */

@@ -71,7 +71,7 @@ export function sharersOf(file: SharersFile, tieIns: readonly TieInFinding[]): S
 }
 
 /** Where each tie-in's flow enters the trunk: its own station, or that of the branch it joins. */
-export function rootStations(tieIns: readonly TieInFinding[]): ReadonlyMap<string, Cft | null> {
+function rootStations(tieIns: readonly TieInFinding[]): ReadonlyMap<string, Cft | null> {
   const findings = new Map(tieIns.map((finding) => [finding.tieIn.id, finding]));
   return new Map(tieIns.map(({ tieIn }) => [tieIn.id, rootStation(tieIn.id, findings)]));
 }

@@ -10,7 +10,7 @@ import { propertyLabel, unknownLabel } from "./sharers.ts";
 import type { FrozenShare, SplitVersion } from "./split.ts";
 
 /** One payer's amount as frozen and as it would be now; null: has no share. */
-export interface ShareChange {
+interface ShareChange {
   readonly propertyId: string | null;
   readonly tieInId: string | null;
   readonly label: string;
