@@ -19,8 +19,8 @@ export interface AlignResult {
   readonly best: FitScore;
   /** Taking the record as it stands. */
   readonly plain: FitScore;
-  /** A clearly different fit that explains nearly as much; null where there is none. */
-  readonly rival: FitScore | null;
+  /** Clearly different fits that are nearly as good, the best first. */
+  readonly rivals: readonly FitScore[];
 }
 
 /** True where the two may be one: not refused, and neither is accepted to be something else. */
@@ -29,8 +29,8 @@ export type MayPair = (entryId: string, tieInId: string) => boolean;
 export const PLAIN: Fit = { shift: 0, scale: 0 };
 
 /** How far the search goes: zero points seldom differ by more than a cleanout riser or a wall. */
-export const MAX_SHIFT: Cft = 1_200;
-export const MAX_SCALE = 60_000;
+const MAX_SHIFT: Cft = 1_200;
+const MAX_SCALE = 60_000;
 
 /**
  * A shift, or a change of scale, must pay for itself: it has to explain clearly more than none does,
@@ -46,6 +46,12 @@ const GRID = { shift: 25, scale: 2_500 };
 /** From this many entries, so many pairs are enough to find a fit by. */
 const PIVOTS = 24;
 
+/** A fit whose score is no farther behind the best is nearly as good. */
+const NEARLY = 1.75;
+
+/** So many rivals are looked at; beyond them nothing new is learnt. */
+const MAX_RIVALS = 40;
+
 /** A rival must differ by more than this at either end to be worth telling. */
 const DIFFERENT: Cft = 250;
 
@@ -56,6 +62,7 @@ interface Field {
   /** What pairs lose for being unlike, entry by entry; null where they may not pair. */
   readonly unlike: readonly (readonly (number | null)[])[];
   readonly tolerances: readonly Cft[];
+  readonly widest: Cft;
 }
 
 interface Matched {
@@ -80,19 +87,16 @@ export function align(
 ): AlignResult {
   const fields = fieldsOf(entries, tieIns, mayPair);
   const plain = judge(fields, PLAIN);
-  const tried = fitsToTry(fields)
-    .map((fit) => judge(fields, fit))
-    .filter((fit) => fit.explained >= 2)
-    .sort((a, b) => b.score - a.score);
+  const tried = judgeAll(fields, { plain, entries: entries.length });
   const best = [plain, ...tried.slice(0, 8).map((fit) => polish(fields, fit))]
     .filter((fit) => isSupported(entries.length, fit))
     .reduce((top, fit) => (fit.score > top.score ? fit : top), plain);
   const stations = entries.map((entry) => entry.station);
   const ends = [Math.min(...stations), Math.max(...stations)];
-  const rival = tried.find(
-    (fit) => isRival(fit, best) && ends.some((end) => farApart(end, fit, best)),
-  );
-  return { best, plain, rival: rival ? polish(fields, rival) : null };
+  const rivals = tried
+    .filter((fit) => isRival(fit, best) && ends.some((end) => farApart(end, fit, best)))
+    .slice(0, MAX_RIVALS);
+  return { best, plain, rivals };
 }
 
 /** Judges one fit alone, for comparing it with another record's. */
@@ -128,7 +132,7 @@ function fieldOf(given: readonly RecordMark[], seen: readonly SeenMark[], mayPai
     }),
   );
   const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn.station, tieIn.uncertainty));
-  return { entries, tieIns, unlike, tolerances };
+  return { entries, tieIns, unlike, tolerances, widest: Math.max(0, ...tolerances) };
 }
 
 function judge(fields: readonly Field[], fit: Fit): FitScore {
@@ -136,6 +140,42 @@ function judge(fields: readonly Field[], fit: Fit): FitScore {
   const gain = matches.reduce((sum, each) => sum + each.gain, 0);
   const explained = matches.reduce((sum, each) => sum + each.pairs.length, 0);
   return { ...fit, explained, score: gain - priceOf(fit) };
+}
+
+/**
+ * Judges the fits that can be best or nearly as good, the best first. What a fit can gain at most
+ * is quickly told, so that most are never laid out pair by pair.
+ */
+function judgeAll(
+  fields: readonly Field[],
+  { plain, entries }: { plain: FitScore; entries: number },
+): FitScore[] {
+  const ranked = fitsToTry(fields)
+    .map((fit) => ({ fit, most: mostGain(fields, fit) - priceOf(fit) }))
+    .sort((a, b) => b.most - a.most);
+  const tried: FitScore[] = [];
+  let top = plain.score;
+  for (const { fit, most } of ranked) {
+    if (most <= top - NEARLY) break;
+    const found = judge(fields, fit);
+    if (isSupported(entries, found)) top = Math.max(top, found.score);
+    if (found.explained >= 2) tried.push(found);
+  }
+  return tried.sort((a, b) => b.score - a.score);
+}
+
+/** One for each entry that has any tie-in within the widest tolerance. */
+function mostGain(fields: readonly Field[], fit: Fit): number {
+  let most = 0;
+  for (const { entries, tieIns, widest } of fields) {
+    let next = 0;
+    for (const entry of entries) {
+      const station = fitted(entry.station, fit);
+      while (next < tieIns.length && (tieIns[next]?.station ?? 0) < station - widest) next += 1;
+      if ((tieIns[next]?.station ?? Number.POSITIVE_INFINITY) <= station + widest) most += 1;
+    }
+  }
+  return most;
 }
 
 function priceOf({ shift, scale }: Fit): number {
@@ -147,15 +187,19 @@ function priceOf({ shift, scale }: Fit): number {
 
 function isSupported(entries: number, fit: FitScore): boolean {
   if (fit.shift === 0 && fit.scale === 0) return true;
-  if (Math.abs(fit.shift) > MAX_SHIFT || Math.abs(fit.scale) > MAX_SCALE) return false;
   const least = fit.scale === 0 ? SUPPORT.shift : SUPPORT.scale;
   return fit.explained >= least && fit.explained >= entries * SUPPORT.part;
 }
 
-/** Nearly as good, or better but on too little support. */
+/** Nearly as good, or better but on too little support. A stretch must explain more than none. */
 function isRival(fit: FitScore, best: FitScore): boolean {
-  const enough = fit.scale === 0 ? fit.explained >= best.explained : fit.explained > best.explained;
-  return enough && fit.score > best.score - 1.75;
+  const stretched = fit.scale !== 0 && best.scale === 0;
+  const least = stretched ? best.explained + 1 : best.explained - 1;
+  return fit.explained >= Math.max(least, 2) && fit.score > best.score - NEARLY;
+}
+
+function isInReach({ shift, scale }: Fit): boolean {
+  return Math.abs(shift) <= MAX_SHIFT && Math.abs(scale) <= MAX_SCALE;
 }
 
 function farApart(station: Cft, a: Fit, b: Fit): boolean {
@@ -225,7 +269,7 @@ function gainsOf(field: Field, fit: Fit, row: number): number[] {
 function fitsToTry(fields: readonly Field[]): Fit[] {
   const fits = new Map<string, Fit>();
   const add = (shift: number, scale: number) => {
-    if (Math.abs(shift) > MAX_SHIFT || Math.abs(scale) > MAX_SCALE) return;
+    if (!isInReach({ shift, scale })) return;
     const key = `${Math.round(shift / GRID.shift)}/${Math.round(scale / GRID.scale)}`;
     if (!fits.has(key)) fits.set(key, { shift: toTenth(shift), scale: Math.round(scale) });
   };
@@ -267,6 +311,7 @@ function polish(fields: readonly Field[], first: FitScore): FitScore {
     const { shift, scale } = best;
     const pairs = fields.flatMap((field) => match(field, { shift, scale }).pairs);
     const next = fitsThrough(pairs, best)
+      .filter(isInReach)
       .map((fit) => judge(fields, fit))
       .reduce((top, fit) => (fit.score > top.score ? fit : top), best);
     if (next === best) return best;

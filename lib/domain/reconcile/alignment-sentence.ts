@@ -71,7 +71,9 @@ function rivalWords({ rival, explained }: AlignmentFacts): string[] {
     return [
       `${capital(moved)} would bring ${rival.explained} within reach, but that is too few to tell it from chance.`,
     ];
-  return [`${capital(moved)} would explain as many: settle one sure point before accepting.`];
+  return [
+    `${capital(moved)} would explain ${rival.explained}: settle one sure point before accepting.`,
+  ];
 }
 
 function capital(text: string): string {

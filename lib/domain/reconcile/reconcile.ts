@@ -56,7 +56,8 @@ const CONFLICT_LIMIT: Cft = 1_000;
  * where that explains two entries more; then the best one-to-one assignment. What a person
  * accepted is fixed first; what a person refused is not proposed again.
  */
-export function reconcile(input: ReconcileInput): Reconciliation {
+export function reconcile(given: ReconcileInput): Reconciliation {
+  const input = inOrder(given);
   const { entries, tieIns } = input;
   if (entries.length === 0 || tieIns.length === 0)
     return {
@@ -73,12 +74,22 @@ export function reconcile(input: ReconcileInput): Reconciliation {
     fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall.best),
   }));
   const alignment = alignmentOf(input, { overall, own, mayPair });
-  const proposals = proposalsFor(fittedEntries, input, overall.rival);
+  const proposals = proposalsFor(fittedEntries, input, overall.rivals);
   return {
     alignment,
     stations: new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation])),
     proposals,
-    doubtful: doubtfulUnder(overall.rival, { input, proposals, mayPair }),
+    doubtful: doubtfulUnder(overall.rivals, { input, proposals, mayPair }),
+  };
+}
+
+/** By station, then by id, so that nothing hangs on the order of the rows. */
+function inOrder(given: ReconcileInput): ReconcileInput {
+  const byId = (a: string, b: string) => (a < b ? -1 : 1);
+  return {
+    ...given,
+    entries: given.entries.toSorted((a, b) => a.station - b.station || byId(a.entryId, b.entryId)),
+    tieIns: given.tieIns.toSorted((a, b) => a.station - b.station || byId(a.tieInId, b.tieInId)),
   };
 }
 
@@ -117,7 +128,7 @@ function alignmentOf(
     ...common,
     fit: overall.best,
     plain: explainedUnder(() => PLAIN),
-    rival: overall.rival,
+    rival: overall.rivals[0] ?? null,
     own: [...own].map(([recordId, fit]) => ({ name: recordNames.get(recordId) ?? "", fit })),
     names: records.map((recordId) => recordNames.get(recordId) ?? ""),
   });
@@ -157,7 +168,7 @@ interface Placed {
 function proposalsFor(
   entries: readonly FittedMark[],
   { tieIns, pairings }: ReconcileInput,
-  rival: Fit | null,
+  rivals: readonly Fit[],
 ): ProposedPairing[] {
   const { accepted, refused } = decisions(pairings);
   const connections = connectionsOf(entries, accepted);
@@ -179,7 +190,7 @@ function proposalsFor(
     placed.connection.entries
       .filter((entry) => !accepted.has(entry.entryId))
       .filter((entry) => mayPropose(entry, placed.tieIn, refused))
-      .map((entry) => proposal(entry, placed, rivalPoints(entry, placed, { rival, free }))),
+      .map((entry) => proposal(entry, placed, rivalPoints(entry, placed, { rivals, free }))),
   );
 }
 
@@ -230,13 +241,12 @@ function mayPropose(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<str
   return !refused.has(`${entry.entryId} ${tieIn.tieInId}`) && mismatch(entry, tieIn) !== null;
 }
 
-/** Tie-ins without a pairing for which the other fit finds an entry. */
+/** Tie-ins without a pairing for which another fit, nearly as good, finds an entry. */
 function doubtfulUnder(
-  rival: Fit | null,
+  rivals: readonly Fit[],
   found: { input: ReconcileInput; proposals: readonly ProposedPairing[]; mayPair: MayPair },
 ): Map<string, string> {
   const { input, proposals, mayPair } = found;
-  if (!rival) return new Map();
   const paired = new Set([
     ...proposals.filter((each) => each.band !== "conflict").map((each) => each.tieInId),
     ...decisions(input.pairings).accepted.values(),
@@ -246,27 +256,27 @@ function doubtfulUnder(
       .filter((tieIn) => !paired.has(tieIn.tieInId))
       .flatMap((tieIn) => {
         const entry = input.entries.find(
-          (each) => mayPair(each.entryId, tieIn.tieInId) && fitsUnder(rival, each, tieIn),
+          (each) => mayPair(each.entryId, tieIn.tieInId) && fitsAny(rivals, each, tieIn),
         );
         return entry ? [[tieIn.tieInId, entry.entryId] as const] : [];
       }),
   );
 }
 
-function fitsUnder(fit: Fit, entry: RecordMark, tieIn: SeenMark): boolean {
-  const off = Math.abs(tieIn.station - fitted(entry.station, fit));
+function fitsAny(fits: readonly Fit[], entry: RecordMark, tieIn: SeenMark): boolean {
   const unlike = mismatch(entry, tieIn);
-  return unlike !== null && unlike < 2 && off <= pairTolerance(tieIn.station, tieIn.uncertainty);
+  if (unlike === null || unlike >= 2) return false;
+  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  return fits.some((fit) => Math.abs(tieIn.station - fitted(entry.station, fit)) <= tolerance);
 }
 
-/** True where the other fit would pair the entry with another tie-in. */
+/** True where another fit, nearly as good, would give the entry another tie-in. */
 function rivalPoints(
   entry: FittedMark,
   placed: Placed,
-  { rival, free }: { rival: Fit | null; free: readonly SeenMark[] },
+  { rivals, free }: { rivals: readonly Fit[]; free: readonly SeenMark[] },
 ): boolean {
-  if (!rival) return false;
-  return free.some((tieIn) => tieIn !== placed.tieIn && fitsUnder(rival, entry, tieIn));
+  return free.some((tieIn) => tieIn !== placed.tieIn && fitsAny(rivals, entry, tieIn));
 }
 
 function proposal(entry: FittedMark, placed: Placed, rivalled: boolean): ProposedPairing {
