@@ -34,13 +34,16 @@ export interface EarliestStart {
 /**
  * The day before which digging cannot start, worked backwards from what must come first: the locate
  * window, notices that must lie so many days ahead, the permit, consents to dig, and the holds that
- * stop digging. Where nothing was called or sent yet, it counts as if that happened today.
+ * stop digging. Where nothing was called or sent yet, it counts as if that happened today. A closed
+ * line has no start.
  */
 export function earliestStart(
   file: LineFile,
   today: Day,
   holds: readonly Hold[] = [],
 ): EarliestStart {
+  if (file.line.closedOn !== null)
+    return { day: null, latest: null, bars: [], sentence: "The line is closed." };
   const clocks = clocksOf(file, today);
   const bars = [
     ...locateBars(file, { clocks, today }),

@@ -59,7 +59,7 @@ function counted(counting: Counting): Counting {
   const { rule, event } = counting;
   const on = rawDay(counting);
   const way = rule.way === "before" ? "before" : "after";
-  const own = rule.countsEventDay ? ", that day counted," : "";
+  const own = countsOwnDay(rule) ? ", that day counted," : "";
   const first = `${countWords(rule)} ${way} ${formatFullDay(event)}${own} is ${say(counting, on)}`;
   return { ...counting, on, words: [first] };
 }
@@ -68,14 +68,19 @@ function rawDay(counting: Counting): Day {
   const { rule, event, holidays } = counting;
   const way = step(counting);
   if (rule.unit === "business-days") {
-    const from = rule.countsEventDay ? addDays(event, -way) : event;
+    const from = countsOwnDay(rule) ? addDays(event, -way) : event;
     return addBusinessDays(from, way * rule.count, holidays);
   }
   const plain =
     rule.unit === "months"
       ? addMonths(event, way * rule.count)
       : addDays(event, way * (rule.unit === "hours" ? daysOfHours(rule) : rule.count));
-  return rule.countsEventDay && rule.count > 0 ? addDays(plain, -way) : plain;
+  return countsOwnDay(rule) ? addDays(plain, -way) : plain;
+}
+
+/** Hours run from the hour of the event, so its day cannot be one of them. */
+function countsOwnDay({ countsEventDay, count, unit }: ClockCount): boolean {
+  return countsEventDay && count > 0 && unit !== "hours";
 }
 
 /** A part of a day counts as whole where that is the careful side, and not at all where it is not. */

@@ -14,7 +14,7 @@ import { toldAnswer } from "./told-answer.ts";
 import { whoAnswer } from "./who-answer.ts";
 
 /** The questions as they stand on the screen. */
-export const ASKED: Record<Question, string> = {
+const ASKED: Record<Question, string> = {
   who: "Who is on it?",
   record: "What is on record?",
   camera: "What did the camera see?",

@@ -62,7 +62,7 @@ interface Agreed {
 }
 
 /** Which of the paying properties have agreed to their amount, by all who sign for them. */
-export function agreementOn(file: LineFile, report: Report): Agreed {
+function agreementOn(file: LineFile, report: Report): Agreed {
   const rows = consentTable(file, report).filter(({ cells }) => cells.pay.needed);
   const open = rows.filter(({ cells }) => !cells.pay.inHand);
   const says = (word: string) =>

@@ -36,7 +36,7 @@ export function deskLine(file: LineFile, report: Report, office: Office | null =
   return {
     lineId,
     name,
-    sentence: said.length > 0 ? said.join("; ") : (openFirst?.closes ?? rest),
+    sentence: said.length > 0 ? said.join(". ") : (openFirst?.closes ?? rest),
     question: first?.question ?? openFirst?.question ?? null,
     pressing: Math.max(
       0,

@@ -23,7 +23,7 @@ export function saySpan(from: Cft, to: Cft): string {
 }
 
 /** Feet without needless zeros: `88`, `88.5`. */
-export function shortFeet(length: Cft): string {
+function shortFeet(length: Cft): string {
   return String(length / 100);
 }
 

@@ -29,7 +29,7 @@ export function onTheLine(file: Pick<LineFile, "properties">): Property[] {
 }
 
 /** Tie-ins that carry sewage, as far as is known, and of which nobody knows whose they are. */
-export function ownerless(report: Pick<Report, "tieIns">): TieInFinding[] {
+function ownerless(report: Pick<Report, "tieIns">): TieInFinding[] {
   return report.tieIns.filter(({ live, propertyId }) => live && propertyId === null);
 }
 

@@ -160,3 +160,8 @@ test("earliestStart() asks for a permit where there is none", () => {
     "Cannot start yet, because there is no side sewer permit.",
   );
 });
+
+test("earliestStart() has no day on a closed line", () => {
+  const start = earliestStart(readyFile({ line: { closedOn: "2026-11-24" } }), TODAY);
+  expect(start).toEqual({ day: null, latest: null, bars: [], sentence: "The line is closed." });
+});

@@ -199,7 +199,7 @@ test("deskLine() says the two most pressing things of a line, and the page of th
   expect(deskLine(file, report)).toMatchObject({
     lineId: "line-1",
     name: "Alley behind Fennel Row",
-    sentence: "1 reply overdue since Friday, November 20; Side sewer permit is being drafted",
+    sentence: "1 reply overdue since Friday, November 20. Side sewer permit is being drafted",
     question: "told",
     pressing: 100,
   });
