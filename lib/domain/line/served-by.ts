@@ -9,7 +9,7 @@ export interface ServingTieIn {
   readonly propertyId: string | null;
 }
 
-export interface ServedBy {
+interface ServedBy {
   /** In the order of their tie-ins up the line, each once. */
   readonly properties: readonly string[];
   /** Live tie-ins at or above the station whose owner is unknown. */

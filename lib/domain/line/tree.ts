@@ -14,17 +14,15 @@ export interface TreeRow {
   readonly live?: boolean;
 }
 
-export const TREE_PROBLEMS = [
-  "blank-id",
-  "duplicate-id",
-  "missing-parent",
-  "cycle",
-  "not-a-length",
-  "below-main",
-  "below-parent",
-  "beyond-upper-end",
-] as const;
-export type TreeProblemReason = (typeof TREE_PROBLEMS)[number];
+export type TreeProblemReason =
+  | "blank-id"
+  | "duplicate-id"
+  | "missing-parent"
+  | "cycle"
+  | "not-a-length"
+  | "below-main"
+  | "below-parent"
+  | "beyond-upper-end";
 
 /** What is wrong with one row. */
 export interface TreeProblem {
@@ -37,7 +35,7 @@ export interface TreeProblem {
   readonly limit: Cft | null;
 }
 
-export interface TreeNode {
+interface TreeNode {
   readonly id: string;
   readonly parentId: string | null;
   readonly station: Cft | null;
@@ -47,7 +45,7 @@ export interface TreeNode {
 }
 
 /** A sound tree: every parent is there, nothing goes round, nothing lies below what it joins. */
-export interface LineTree {
+interface LineTree {
   readonly nodes: ReadonlyMap<string, TreeNode>;
   /** Rising along the trunk; on one branch parents stand before children; unplaced last. */
   readonly order: readonly TreeNode[];

@@ -8,7 +8,7 @@ export interface Fit {
   readonly scale: number;
 }
 
-export interface FitScore extends Fit {
+interface FitScore extends Fit {
   /** Entries that find a tie-in within the tolerance. */
   readonly explained: number;
   /** Explained pairs, less for distance and unlikeness, less the price of shift and scale. */

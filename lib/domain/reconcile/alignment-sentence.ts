@@ -1,7 +1,7 @@
 import { type Cft, formatFeet } from "../line/station.ts";
 import type { Fit } from "./align.ts";
 
-export interface AlignmentFacts {
+interface AlignmentFacts {
   readonly fit: Fit;
   readonly explained: number;
   readonly of: number;

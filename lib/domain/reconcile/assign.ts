@@ -13,7 +13,7 @@ export interface Chosen extends Couple {
 }
 
 /** What leaving one left thing alone costs, and how much better a choice must be to stand clear. */
-export interface AssignTerms {
+interface AssignTerms {
   readonly alone: number;
   readonly clear: number;
 }

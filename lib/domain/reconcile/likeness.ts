@@ -1,11 +1,11 @@
 import type { Fitting, Material, Side } from "../line/line.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { Cft } from "../line/station.ts";
 import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "../line/words.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { sidesAgree, together } from "../run/sighting.ts";
 
 /** What both a record entry and a tie-in say of themselves. */
-export interface Traits {
+interface Traits {
   readonly side: Side;
   /** Inches. */
   readonly diameter: number | null;
@@ -66,12 +66,6 @@ export function likenessReasons(entry: Traits, tieIn: Traits): string[] {
       ? ["The record names the property that the tie-in is settled to belong to."]
       : []),
   ];
-}
-
-/** `0.3 ft up the line`: where a tie-in lies from its entry. */
-export function distanceWords(distance: Cft): string {
-  if (distance === 0) return "at the same station";
-  return `${formatFeet(Math.abs(distance))} ${distance > 0 ? "further up" : "further down"}`;
 }
 
 function sizesAgree(a: number | null, b: number | null): boolean {

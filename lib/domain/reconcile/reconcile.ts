@@ -24,7 +24,7 @@ import {
 import type { Band, Pairing } from "./pairing.ts";
 
 /** Everything to be compared: only what has a station, and only what may be a sanitary branch. */
-export interface ReconcileInput {
+interface ReconcileInput {
   readonly entries: readonly RecordMark[];
   readonly tieIns: readonly SeenMark[];
   readonly pairings: readonly Pairing[];

@@ -2,16 +2,14 @@ import type { Cft } from "../line/station.ts";
 import type { PermitRecord, RecordEntry } from "./record.ts";
 
 /** Why a distance on a record says no station. */
-export const AXIS_GAPS = [
-  "no-record",
-  "no-distance",
-  "measured-from-unknown",
-  "no-length",
-  "beyond-length",
-  "below-main",
-  "not-a-length",
-] as const;
-export type AxisGap = (typeof AXIS_GAPS)[number];
+export type AxisGap =
+  | "no-record"
+  | "no-distance"
+  | "measured-from-unknown"
+  | "no-length"
+  | "beyond-length"
+  | "below-main"
+  | "not-a-length";
 
 export interface OnAxis {
   /** Feet from the main connection as the record has it, before shift and scale. */

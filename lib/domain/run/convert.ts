@@ -13,14 +13,12 @@ export interface Converter {
   readonly toStation: (counter: Cft) => Place | null;
 }
 
-export const ANCHOR_PROBLEMS = [
-  "not-a-length",
-  "below-main",
-  "anchors-disagree",
-  "anchors-out-of-order",
-  "anchors-stretched",
-] as const;
-export type AnchorProblemReason = (typeof ANCHOR_PROBLEMS)[number];
+export type AnchorProblemReason =
+  | "not-a-length"
+  | "below-main"
+  | "anchors-disagree"
+  | "anchors-out-of-order"
+  | "anchors-stretched";
 
 /** What is wrong with an anchor, alone or against the one before it along the counter. */
 export interface AnchorProblem {

@@ -31,7 +31,7 @@ export interface StandingFacts {
 }
 
 /** How a thing stands, whether that rests on a person's word, and why. */
-export interface StandingFinding {
+interface StandingFinding {
   readonly standing: Standing;
   readonly decided: boolean;
   readonly sentence: string;
