@@ -78,10 +78,9 @@ export function claimJob(db: Db, { worker, now, until }: Claim): Job | null {
   );
 }
 
-/** Keeps a job for longer; false where it is no longer this worker's. */
-export function keepJob(db: Db, jobId: string, { worker, until }: Claim): boolean {
-  const kept = db.update(jobs).set({ leaseUntil: until }).where(isMine(jobId, worker)).run();
-  return kept.changes > 0;
+/** Keeps a job for longer, while it is still this worker's. */
+export function keepJob(db: Db, jobId: string, { worker, until }: Claim): void {
+  db.update(jobs).set({ leaseUntil: until }).where(isMine(jobId, worker)).run();
 }
 
 /** What a job came to; false where it is no longer this worker's, so that nothing is written twice. */

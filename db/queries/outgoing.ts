@@ -74,6 +74,11 @@ export function claimOutgoing(db: Db, { worker, now, until }: Claim): Outgoing |
   );
 }
 
+/** Keeps a message for longer, while it is still this worker's. */
+export function keepOutgoing(db: Db, id: string, { worker, until }: Claim): void {
+  db.update(outbox).set({ leaseUntil: until }).where(isMine(id, worker)).run();
+}
+
 /** What a try came to; false where the message is no longer this worker's. */
 export function endTry(
   db: Db,
@@ -86,7 +91,11 @@ export function endTry(
   const ended = db
     .update(outbox)
     .set({ ...end, lockedBy: null, leaseUntil: null })
-    .where(and(eq(outbox.id, id), eq(outbox.state, "sending"), eq(outbox.lockedBy, worker)))
+    .where(isMine(id, worker))
     .run();
   return ended.changes > 0;
+}
+
+function isMine(id: string, worker: string) {
+  return and(eq(outbox.id, id), eq(outbox.state, "sending"), eq(outbox.lockedBy, worker));
 }

@@ -1,4 +1,4 @@
-import { claimJob, endJob } from "#db/queries/job.ts";
+import { claimJob, endJob, keepJob } from "#db/queries/job.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
@@ -13,7 +13,7 @@ import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
-import { actFor, claimOf, minutesAfter, type Workplace } from "./workplace.ts";
+import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
 const MOST_TRIES = 3;
 
@@ -26,7 +26,11 @@ export async function runNextJob(place: Workplace): Promise<boolean> {
   const job = claimJob(place.db, claimOf(place));
   if (job === null) return false;
   try {
-    await make(place, job);
+    await whileClaimed(
+      place,
+      (claim) => keepJob(place.db, job.id, claim),
+      () => make(place, job),
+    );
   } catch (error) {
     fail(place, job, error);
   }

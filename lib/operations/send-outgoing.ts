@@ -1,6 +1,6 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { claimOutgoing, endTry } from "#db/queries/outgoing.ts";
+import { claimOutgoing, endTry, keepOutgoing } from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
@@ -15,7 +15,7 @@ import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { keepPdf } from "./keep-pdf.ts";
-import { actFor, claimOf, minutesAfter, type Workplace } from "./workplace.ts";
+import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
 /** About a day and a half of trying, at growing distances. */
 const MOST_TRIES = 10;
@@ -30,7 +30,11 @@ const LONGEST_WAIT_MINUTES = 6 * 60;
 export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
   const message = claimOutgoing(place.db, claimOf(place));
   if (message === null) return false;
-  const outcome = await tryToSend(place, message);
+  const outcome = await whileClaimed(
+    place,
+    (claim) => keepOutgoing(place.db, message.id, claim),
+    () => tryToSend(place, message),
+  );
   close(place, message, outcome);
   return true;
 }

@@ -19,14 +19,31 @@ export interface Workplace {
 }
 
 /** A worker that is silent for this long is taken for dead. */
-const LEASE_MINUTES = 5;
+const LEASE_MINUTES = 2;
+const BEAT_MS = 20_000;
+
+interface Claim {
+  readonly worker: string;
+  readonly now: Instant;
+  readonly until: Instant;
+}
+
+/** Does a piece of work, and says again and again meanwhile that it is still being done. */
+export async function whileClaimed<T>(
+  place: Workplace,
+  keep: (claim: Claim) => void,
+  work: () => Promise<T>,
+): Promise<T> {
+  const beat = setInterval(() => keep(claimOf(place)), BEAT_MS);
+  try {
+    return await work();
+  } finally {
+    clearInterval(beat);
+  }
+}
 
 /** What a claim names: who, when, until when. */
-export function claimOf({ worker, now }: Workplace): {
-  worker: string;
-  now: Instant;
-  until: Instant;
-} {
+export function claimOf({ worker, now }: Workplace): Claim {
   const at = now();
   return { worker, now: at, until: minutesAfter(at, LEASE_MINUTES) };
 }
