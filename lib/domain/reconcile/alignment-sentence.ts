@@ -8,6 +8,8 @@ interface AlignmentFacts {
   /** How many entries lie within tolerance when taken as written. */
   readonly plain: number;
   readonly rival: (Fit & { readonly explained: number }) | null;
+  /** Pairs on opposite sides, of the pairs within the tolerance or accepted. */
+  readonly mirrored: { readonly sides: number; readonly of: number };
   /** Records that have a fit of their own. */
   readonly own: readonly { readonly name: string; readonly fit: Fit }[];
   /** Every record that was compared. */
@@ -23,6 +25,7 @@ export function alignmentSentence(facts: AlignmentFacts): string {
     `${who} ${fitWords(facts.fit, many)}; ${countWords(facts)}.`,
     ...own,
     ...rivalWords(facts),
+    ...mirrorWords(facts),
   ].join(" ");
 }
 
@@ -73,6 +76,15 @@ function rivalWords({ rival, explained }: AlignmentFacts): string[] {
     ];
   return [
     `${capital(moved)} would explain ${rival.explained}: settle one sure point before accepting.`,
+  ];
+}
+
+/** A drawing made looking downstream has every side the other way round. */
+function mirrorWords({ mirrored }: AlignmentFacts): string[] {
+  const { sides, of } = mirrored;
+  if (sides < 3 || sides * 3 < of * 2) return [];
+  return [
+    `${sides} of ${of} pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.`,
   ];
 }
 

@@ -73,8 +73,13 @@ export function reconcile(given: ReconcileInput): Reconciliation {
     ...entry,
     fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall.best),
   }));
-  const alignment = alignmentOf(input, { overall, own, mayPair });
   const proposals = proposalsFor(fittedEntries, input, overall.rivals);
+  const alignment = alignmentOf(input, {
+    overall,
+    own,
+    mayPair,
+    mirrored: mirroredCount(input, proposals),
+  });
   return {
     alignment,
     stations: new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation])),
@@ -113,9 +118,14 @@ function ownFits(
 
 function alignmentOf(
   { entries, tieIns, recordNames }: ReconcileInput,
-  found: { overall: AlignResult; own: ReadonlyMap<string, Fit>; mayPair: MayPair },
+  found: {
+    overall: AlignResult;
+    own: ReadonlyMap<string, Fit>;
+    mayPair: MayPair;
+    mirrored: { readonly sides: number; readonly of: number };
+  },
 ): Alignment {
-  const { overall, own, mayPair } = found;
+  const { overall, own, mayPair, mirrored } = found;
   const records = [...new Set(entries.map((entry) => entry.recordId))];
   const explainedUnder = (fitOf: (recordId: string) => Fit) =>
     records.reduce((sum, recordId) => {
@@ -129,10 +139,27 @@ function alignmentOf(
     fit: overall.best,
     plain: explainedUnder(() => PLAIN),
     rival: overall.rivals[0] ?? null,
+    mirrored,
     own: [...own].map(([recordId, fit]) => ({ name: recordNames.get(recordId) ?? "", fit })),
     names: records.map((recordId) => recordNames.get(recordId) ?? ""),
   });
   return { shift: overall.best.shift, scale: overall.best.scale, ...common, sentence };
+}
+
+/** How many pairs lie within the tolerance, and how many of those on opposite sides. */
+function mirroredCount(
+  { entries, tieIns, pairings }: ReconcileInput,
+  proposals: readonly ProposedPairing[],
+): { sides: number; of: number } {
+  const entrySide = new Map(entries.map((entry) => [entry.entryId, entry.side]));
+  const tieInSide = new Map(tieIns.map((tieIn) => [tieIn.tieInId, tieIn.side]));
+  const near = proposals.filter(({ distance, tolerance }) => Math.abs(distance) <= tolerance);
+  const accepted = pairings.filter((pairing) => pairing.state === "accepted");
+  const opposite = [...near, ...accepted].filter(
+    ({ entryId, tieInId }) =>
+      !sidesAgree(entrySide.get(entryId) ?? "unknown", tieInSide.get(tieInId) ?? "unknown"),
+  );
+  return { sides: opposite.length, of: near.length + accepted.length };
 }
 
 /** Refused pairs may not pair again; accepted ones pair with each other and nothing else does. */

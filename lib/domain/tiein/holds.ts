@@ -90,7 +90,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       cause: "tie-in-undecided",
       ...subject,
       sentence: waits
-        ? `A pairing of ${name}${atWords(finding)} with the record is proposed, and nobody has accepted or refused it.`
+        ? `${name} waits for a person's decision. ${finding.sentence}`
         : `What is said of ${name}${atWords(finding)} is not settled by a named person.`,
       closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
     },

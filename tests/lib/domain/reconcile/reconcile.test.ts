@@ -145,6 +145,16 @@ test("reconcile() asks where only the side differs, and says so", () => {
   );
 });
 
+test("reconcile() says that a card may be drawn looking downstream, where every side is the other way round", () => {
+  const { entries, tieIns } = shifted(0);
+  const mirrored = entries.map((each) => ({ ...each, side: "right" as const }));
+  expect(reconciled(mirrored, tieIns).alignment?.sentence).toContain(
+    "5 of 5 pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.",
+  );
+  const one = entries.with(0, entry("e0", 1_800, { side: "right" }));
+  expect(reconciled(one, tieIns).alignment?.sentence).not.toContain("downstream");
+});
+
 test("reconcile() uses size and material to choose between two near branches", () => {
   const found = reconciled(
     [entry("e", 4_000, { diameter: 6, material: "pvc" })],
