@@ -4,10 +4,11 @@ import path from "node:path";
 import { defineConfig } from "@playwright/test";
 
 const ROOT = path.resolve(import.meta.dirname, "..");
-const SCRATCH = path.join(
-  os.tmpdir(),
-  `wyebook-journeys-${process.env["WYEBOOK_JOURNEY_ID"] ?? process.ppid}`,
+/** A folder of this run alone; the journeys' own processes learn of it through the environment. */
+process.env["WYEBOOK_JOURNEY_FOLDER"] ??= fs.mkdtempSync(
+  path.join(os.tmpdir(), "wyebook-journeys-"),
 );
+const SCRATCH = process.env["WYEBOOK_JOURNEY_FOLDER"];
 
 /** Journeys run on an empty office and on the demo, each with a data folder of its own. */
 export const EMPTY_OFFICE = "http://localhost:3291";
