@@ -24,7 +24,10 @@ export function Proposals(part: LinePart) {
   const sure = sureProposals(report);
   const ordered = [...report.proposals.filter((each) => !sure.includes(each)), ...sure];
   return (
-    <Section title="Pairings to decide" note={report.alignment?.sentence}>
+    <Section
+      title={ordered.length === 0 ? "How they line up" : "Pairings to decide"}
+      note={report.alignment?.sentence}
+    >
       {ordered.length === 0 ? (
         <p className="muted">Nothing is waiting for a decision.</p>
       ) : (

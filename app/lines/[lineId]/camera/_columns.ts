@@ -78,7 +78,7 @@ export const RUN_BLANK = {
 };
 
 export const ANCHOR_COLUMNS: readonly GridColumn[] = [
-  { key: "counter", title: "Counter", kind: "feet", width: 9, required: true, example: "98.6" },
+  { key: "counter", title: "Counter", kind: "feet", width: 8, required: true, example: "98.6" },
   {
     key: "station",
     title: "Is at station",
@@ -93,9 +93,9 @@ export const ANCHOR_COLUMNS: readonly GridColumn[] = [
     title: "What is there",
     kind: "choice",
     choices: optionsOf(ANCHOR_WORDS),
-    width: 16,
+    width: 15,
   },
-  { key: "note", title: "Note", kind: "text", width: 26 },
+  { key: "note", title: "Note", kind: "text", width: 14 },
 ];
 
 export const ANCHOR_BLANK = { kind: "main-connection" };
@@ -104,7 +104,7 @@ export const GAP_COLUMNS: readonly GridColumn[] = [
   { key: "fromCounter", title: "From", kind: "feet", width: 8, required: true, example: "51.6" },
   { key: "toCounter", title: "To", kind: "feet", width: 8, required: true, example: "57.6" },
   { key: "cause", title: "Because", kind: "choice", choices: optionsOf(OBSCURED_WORDS), width: 14 },
-  { key: "note", title: "Note", kind: "text", width: 28 },
+  { key: "note", title: "Note", kind: "text", width: 12 },
 ];
 
 export const GAP_BLANK = { cause: "under-water" };

@@ -101,7 +101,7 @@ function Sighting({
   const seen = file.observations.find((each) => each.id === sighting.observationId);
   const run = file.runs.find((each) => each.id === sighting.runId);
   if (seen === undefined || run === undefined) return null;
-  const words = `${run.name} at ${plainFeet(seen.counter)}`;
+  const words = `${run.name}, counter ${plainFeet(seen.counter)}`;
   if (!mayRecord) return words;
   const others = report.tieIns
     .filter((each) => each.tieIn.id !== tieInId)

@@ -1,13 +1,14 @@
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
+import type { Party } from "#lib/domain/party/party.ts";
 import {
   type PropertyStakeholders,
   type Stakeholder,
   streetOf,
 } from "#lib/domain/party/stakeholders.ts";
 import { LANGUAGE_WORDS, ROLE_CELL_WORDS, STAKE_WORDS } from "../_field-terms.ts";
-import { counted } from "../_names.ts";
+import { counted, listed } from "../_names.ts";
 import styles from "./who.module.css";
 
 /** Every property with who is on it, which tie-ins are its own, and what the file does not know. */
@@ -64,30 +65,31 @@ function PropertyName({
 
 function PeopleThere({ people }: { readonly people: readonly Stakeholder[] }) {
   if (people.length === 0) return <p className="muted">Nobody entered.</p>;
+  const parties = [...new Set(people.map((each) => each.party))];
   return (
     <ul className={styles["people"]}>
-      {people.map((each) => (
-        <li key={`${each.party.id} ${each.role} ${each.unit?.id ?? ""}`}>
-          <Person stakeholder={each} />
+      {parties.map((party) => (
+        <li key={party.id}>
+          <Person party={party} roles={people.filter((each) => each.party === party)} />
         </li>
       ))}
     </ul>
   );
 }
 
-function Person({ stakeholder }: { readonly stakeholder: Stakeholder }) {
-  const { party, role, unit, capacity } = stakeholder;
-  const place = unit === null || unit.name === "" ? "" : ` of ${unit.name}`;
-  const signs = capacity === "" ? "" : `, signs as ${capacity}`;
+function Person({
+  party,
+  roles,
+}: {
+  readonly party: Party;
+  readonly roles: readonly Stakeholder[];
+}) {
+  const onlyOccupies = roles.every(({ role }) => role === "occupant");
   return (
     <>
       <span className="strong">{party.name}</span>
-      <span className="muted">
-        , {ROLE_CELL_WORDS[role]}
-        {place}
-        {signs}
-      </span>
-      {party.mailing === null || role === "occupant" ? null : (
+      <span className="muted">, {listed(roles.map(roleWords))}</span>
+      {party.mailing === null || onlyOccupies ? null : (
         <span className="muted small">
           {" "}
           · mail to {streetOf(party.mailing)}, {party.mailing.city}
@@ -101,8 +103,14 @@ function Person({ stakeholder }: { readonly stakeholder: Stakeholder }) {
   );
 }
 
+function roleWords({ role, unit, capacity }: Stakeholder): string {
+  const place = unit === null || unit.name === "" ? "" : ` of ${unit.name}`;
+  const signs = capacity === "" ? "" : ` (signs as ${capacity})`;
+  return `${ROLE_CELL_WORDS[role]}${place}${signs}`;
+}
+
 function Missing({ sentences }: { readonly sentences: readonly string[] }) {
-  if (sentences.length === 0) return <p className="muted small">Nothing missing.</p>;
+  if (sentences.length === 0) return null;
   return (
     <ul className={`small ${styles["missing"]}`}>
       {sentences.map((sentence) => (

@@ -31,6 +31,7 @@ import {
 import { PropertyList } from "./_property-list.tsx";
 import { addUnitsAction } from "./actions.ts";
 import { PeopleGrid } from "./people-grid.client.tsx";
+import styles from "./who.module.css";
 
 export const metadata = { title: "Who is on it?" };
 
@@ -73,12 +74,14 @@ function NobodysTieIns({ lineId, report }: { readonly lineId: string; readonly r
   );
   const title = `${counted(nobodys.length, "tie-in")} ${nobodys.length === 1 ? "belongs" : "belong"} to nobody yet: ${places.join(", ")}`;
   return (
-    <NoticeBox kind="hold" title={title}>
-      <p>
-        Enter the properties that it may be as “perhaps connected”, then{" "}
-        <Link href={`/lines/${lineId}/agree#undocumented`}>find out whose it is</Link>.
-      </p>
-    </NoticeBox>
+    <div className={styles["notice"]}>
+      <NoticeBox kind="hold" title={title}>
+        <p>
+          Enter the properties that it may be as “perhaps connected”, then{" "}
+          <Link href={`/lines/${lineId}/agree#undocumented`}>find out whose it is</Link>.
+        </p>
+      </NoticeBox>
+    </div>
   );
 }
 
