@@ -28,6 +28,8 @@ export function problemsIn(file: LineFile, facts: ProblemFacts): Problem[] {
     ...file.runs.flatMap((run) => runProblems(file, run.id)),
     ...file.observations.flatMap((_, index) => observationProblems(file, index)),
     ...spreadProblems(file, facts.places),
+    ...setStationProblems(file, facts.places),
+    ...crossingProblems(file),
     ...pairingProblems(file),
     ...entryProblems(file, facts.entryPlaces),
     ...pointProblems(file),
@@ -122,6 +124,24 @@ function observationProblems(file: LineFile, index: number): Problem[] {
   return found;
 }
 
+/** A person's station that a sighting contradicts by more than it is uncertain by. */
+function setStationProblems(file: LineFile, places: ReadonlyMap<string, TieInPlace>): Problem[] {
+  return file.tieIns.flatMap((tieIn, index) => {
+    const { station } = tieIn;
+    const off = (places.get(tieIn.id)?.sightings ?? []).find(
+      (seen) =>
+        station !== null &&
+        seen.station !== null &&
+        Math.abs(seen.station - station) > (seen.uncertainty ?? 0),
+    );
+    if (!off || station === null || off.station === null) return [];
+    const run = file.runs.find((each) => each.id === off.runId)?.name || "A run";
+    const name = tieIn.label || `Tie-in ${index + 1}`;
+    const sentence = `${name} is set at ${formatFeet(station)}, but ${run} saw it at ${formatFeet(off.station)}, give or take ${formatFeet(off.uncertainty ?? 0)}.`;
+    return [{ path: `tieIns.${index}.station`, reason: "set-apart", sentence }];
+  });
+}
+
 function spreadProblems(file: LineFile, places: ReadonlyMap<string, TieInPlace>): Problem[] {
   return file.tieIns.flatMap((tieIn, index) => {
     const spread = places.get(tieIn.id)?.spread ?? 0;
@@ -185,6 +205,14 @@ function entryProblems(file: LineFile, places: ReadonlyMap<string, EntryPlace>):
     if (station === null || upperEnd === null || station <= upperEnd + 500) return [];
     const sentence = `${name} lies at ${formatFeet(station)}, beyond the upper end of the line at ${formatFeet(upperEnd)}.`;
     return [{ path, reason: "beyond-upper-end", sentence }];
+  });
+}
+
+function crossingProblems(file: LineFile): Problem[] {
+  return file.crossings.flatMap((crossing, index) => {
+    if (crossing.to >= crossing.from) return [];
+    const sentence = `The crossing from ${formatFeet(crossing.from)} ends before it begins.`;
+    return [{ path: `crossings.${index}.to`, reason: "ends-before-it-begins", sentence }];
   });
 }
 

@@ -140,11 +140,12 @@ function seenMarks(file: LineFile, places: ReadonlyMap<string, TieInPlace>): See
   return file.tieIns.filter(maybeSanitary).flatMap((tieIn) => {
     const place = places.get(tieIn.id);
     if (!place || place.station === null) return [];
-    const { id: tieInId, diameter, material, fitting, propertyId } = tieIn;
+    const { id: tieInId, label, diameter, material, fitting, propertyId } = tieIn;
     const { station, uncertainty, side } = place;
     return [
       {
         tieInId,
+        label,
         station,
         uncertainty: uncertainty ?? 0,
         side,

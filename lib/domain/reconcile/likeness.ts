@@ -25,6 +25,7 @@ export interface RecordMark extends Traits {
 /** A tie-in that has a station. */
 export interface SeenMark extends Traits {
   readonly tieInId: string;
+  readonly label: string;
   readonly station: Cft;
   readonly uncertainty: Cft;
 }
@@ -48,11 +49,17 @@ export function pairTolerance(station: Cft, uncertainty: Cft): Cft {
 export function mismatch(a: Traits, b: Traits): number | null {
   const sameOwner = a.propertyId !== null && a.propertyId === b.propertyId;
   if (a.propertyId !== null && b.propertyId !== null && !sameOwner) return null;
-  const side = sidesAgree(a.side, b.side) ? 0 : 2;
+  const side = sideMismatch(a.side, b.side);
   const size = sizesAgree(a.diameter, b.diameter) ? 0 : 0.4;
   const material = wordsAgree(a.material, b.material) ? 0 : 0.2;
   const fitting = wordsAgree(a.fitting, b.fitting) ? 0 : 0.1;
   return side + size + material + fitting - (sameOwner ? 0.5 : 0);
+}
+
+function sideMismatch(a: Side, b: Side): number {
+  if (!sidesAgree(a, b)) return 2;
+  const crown = a !== b && (a === "crown" || b === "crown");
+  return crown && a !== "unknown" && b !== "unknown" ? 0.3 : 0;
 }
 
 /** The likeness of two things in short sentences, one each for what both sides tell. */

@@ -217,7 +217,7 @@ function proposalsFor(
     placed.connection.entries
       .filter((entry) => !accepted.has(entry.entryId))
       .filter((entry) => mayPropose(entry, placed.tieIn, refused))
-      .map((entry) => proposal(entry, placed, rivalPoints(entry, placed, { rivals, free }))),
+      .map((entry) => proposal(entry, placed, rivalOf(entry, placed, { rivals, free, refused }))),
   );
 }
 
@@ -297,17 +297,44 @@ function fitsAny(fits: readonly Fit[], entry: RecordMark, tieIn: SeenMark): bool
   return fits.some((fit) => Math.abs(tieIn.station - fitted(entry.station, fit)) <= tolerance);
 }
 
-/** True where another fit, nearly as good, would give the entry another tie-in. */
-function rivalPoints(
+/** What else might be meant; null where the choice stands clear. */
+type Rival = { readonly tieIn: SeenMark | null; readonly byOtherFit: boolean } | null;
+
+/** The tie-in that would do nearly as well: by another fit, or by the same one. */
+function rivalOf(
   entry: FittedMark,
   placed: Placed,
-  { rivals, free }: { rivals: readonly Fit[]; free: readonly SeenMark[] },
-): boolean {
-  return free.some((tieIn) => tieIn !== placed.tieIn && fitsAny(rivals, entry, tieIn));
+  among: {
+    rivals: readonly Fit[];
+    free: readonly SeenMark[];
+    refused: ReadonlySet<string>;
+  },
+): Rival {
+  const others = among.free.filter((tieIn) => tieIn !== placed.tieIn);
+  const byOtherFit = others.find((tieIn) => fitsAny(among.rivals, entry, tieIn));
+  if (placed.nearTie) {
+    const costs = others.flatMap((tieIn) => {
+      const cost = nearCost(entry, tieIn, among.refused);
+      return cost === null ? [] : [{ tieIn, cost }];
+    });
+    const next = costs.toSorted((a, b) => a.cost - b.cost)[0]?.tieIn ?? null;
+    return { tieIn: next, byOtherFit: false };
+  }
+  return byOtherFit ? { tieIn: byOtherFit, byOtherFit: true } : null;
 }
 
-function proposal(entry: FittedMark, placed: Placed, rivalled: boolean): ProposedPairing {
-  const { tieIn, nearTie } = placed;
+function rivalReasons(rival: Rival): string[] {
+  if (!rival) return [];
+  if (!rival.tieIn) return ["Another entry would do nearly as well: a person has to look."];
+  const { label, station } = rival.tieIn;
+  const what = `${label || "Another tie-in"} at ${formatFeet(station)}`;
+  return rival.byOtherFit
+    ? [`${what} would be meant if the record has another zero: a person has to look.`]
+    : [`${what} would do nearly as well: a person has to look.`];
+}
+
+function proposal(entry: FittedMark, placed: Placed, rival: Rival): ProposedPairing {
+  const { tieIn } = placed;
   const distance = tieIn.station - entry.fittedStation;
   const rawDistance = tieIn.station - entry.station;
   const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
@@ -322,9 +349,9 @@ function proposal(entry: FittedMark, placed: Placed, rivalled: boolean): Propose
     reasons: [
       distanceReason({ distance, rawDistance, tolerance, band }),
       ...likenessReasons(entry, tieIn),
-      ...(nearTie || rivalled ? ["Another pairing is nearly as good: a person has to look."] : []),
+      ...rivalReasons(rival),
     ],
-    nearTie: nearTie || rivalled,
+    nearTie: rival !== null,
   };
 }
 

@@ -112,10 +112,12 @@ export function together(a: Cft, b: Cft): Cft {
   return toTenth(Math.hypot(a, b));
 }
 
-/** True unless both sides are known and differ. */
+/** True unless one is on the left and the other on the right: the crown leans to neither. */
 export function sidesAgree(a: Side, b: Side): boolean {
-  return a === b || a === "unknown" || b === "unknown";
+  return a === b || !LATERAL.has(a) || !LATERAL.has(b);
 }
+
+const LATERAL: ReadonlySet<Side> = new Set(["left", "right"]);
 
 /** Tie-ins on the trunk: a run along the trunk sees no others. */
 function knownTieIns(
@@ -203,9 +205,9 @@ function labelNumber(label: string): number {
 
 /** The side that the sightings agree on; unknown where they contradict one another. */
 function sideSeen(sightings: readonly StationedObservation[]): Side {
-  const sides = new Set(sightings.map((each) => each.side).filter((side) => side !== "unknown"));
-  const [side = "unknown"] = sides;
-  return sides.size === 1 ? side : "unknown";
+  const sides = new Set(sightings.map((each) => each.side));
+  if (sides.has("left") && sides.has("right")) return "unknown";
+  return (["left", "right", "crown"] as const).find((side) => sides.has(side)) ?? "unknown";
 }
 
 function spreadOf(stationed: readonly { station: Cft; uncertainty: Cft }[]): Cft {

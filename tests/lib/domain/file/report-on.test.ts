@@ -6,6 +6,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { assignSightings } from "#lib/domain/run/sighting.ts";
 import { SPLIT_RULES } from "#lib/domain/split/split.ts";
 import {
+  aCrossing,
   aFile,
   aGap,
   anAnchor,
@@ -226,6 +227,21 @@ test.each<[string, string, Omit<Partial<LineFile>, "line">]>([
       entries: [anEntry("e", { distance: 100, propertyId: "12" })],
       tieIns: [aTieIn("a", { station: 100, propertyId: "14" })],
       pairings: [aPairing("e", "a")],
+    },
+  ],
+  [
+    "ends-before-it-begins",
+    "crossings.0.to",
+    { crossings: [aCrossing("x", { from: 500, to: 400 })] },
+  ],
+  [
+    "set-apart",
+    "tieIns.0.station",
+    {
+      runs: [aRun("run")],
+      anchors: [anAnchor("run")],
+      tieIns: [aTieIn("a", { station: 3_000 })],
+      observations: [anObservation("o", { counter: 3_200, tieInId: "a" })],
     },
   ],
   ["no-record", "entries.0.distance", { entries: [anEntry("e", { distance: 100 })] }],

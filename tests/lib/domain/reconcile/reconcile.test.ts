@@ -18,7 +18,7 @@ function entry(entryId: string, station: number, rest: Partial<RecordMark> = {})
 }
 
 function seen(tieInId: string, station: number, rest: Partial<SeenMark> = {}): SeenMark {
-  return { ...TRAITS, tieInId, station, uncertainty: 100, ...rest };
+  return { ...TRAITS, tieInId, label: tieInId, station, uncertainty: 100, ...rest };
 }
 
 function reconciled(
@@ -137,6 +137,14 @@ test("reconcile() pairs by side where distance does not tell two branches apart"
   expect(pairsOf(found)).toEqual(["l=tl same", "r=tr same"]);
 });
 
+test("reconcile() takes a branch at the crown for either side, but one on the same side before it", () => {
+  const crown = seen("crown", 4_000, { side: "crown" });
+  expect(pairsOf(reconciled([entry("e", 4_000)], [crown]))).toEqual(["e=crown same"]);
+  expect(pairsOf(reconciled([entry("e", 4_000)], [crown, seen("left", 4_010)]))).toEqual([
+    "e=left same",
+  ]);
+});
+
 test("reconcile() asks where only the side differs, and says so", () => {
   const found = reconciled([entry("e", 4_000)], [seen("t", 4_000, { side: "right" })]);
   expect(pairsOf(found)).toEqual(["e=t likely"]);
@@ -187,6 +195,9 @@ test("reconcile() shows a near-tie: two branches on one side, as near to the ent
   const found = reconciled([entry("e", 4_000)], [seen("a", 3_950), seen("b", 4_060)]);
   expect(found.proposals).toHaveLength(1);
   expect(found.proposals[0]?.nearTie).toBe(true);
+  expect(found.proposals[0]?.reasons).toContain(
+    "b at 40.6 ft would do nearly as well: a person has to look.",
+  );
   const clear = reconciled([entry("e", 4_000)], [seen("a", 4_000), seen("b", 4_200)]);
   expect(clear.proposals[0]?.nearTie).toBe(false);
 });

@@ -169,6 +169,15 @@ test("placeTieIn() says by how much sightings contradict one another, and leaves
   expect(place).toMatchObject({ side: "unknown", spread: 360 });
 });
 
+test("placeTieIn() leans to the side that one sighting gives where another saw the crown", () => {
+  const sighting = { observationId: "", runId: "", toStation: null, station: 0, uncertainty: 100 };
+  const place = placeTieIn(aTieIn("t", { side: "unknown" }), [
+    { ...sighting, side: "crown" },
+    { ...sighting, side: "right" },
+  ]);
+  expect(place.side).toBe("right");
+});
+
 test("placeTieIn() knows no place without sightings or a person's word", () => {
   expect(placeTieIn(aTieIn("t"), [])).toMatchObject({ station: null, uncertainty: null });
 });
