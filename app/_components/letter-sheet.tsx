@@ -168,7 +168,13 @@ function Strip({
   readonly words: LetterWords;
 }) {
   const { drawing, caption } = block;
-  const plan = planStrip(drawing, { width: WIDTH, scale: null, from: 0, to: drawing.extent });
+  const plan = planStrip(drawing, {
+    width: WIDTH,
+    scale: null,
+    from: 0,
+    to: drawing.extent,
+    height: 320,
+  });
   const marks = [...drawing.above, ...drawing.onPipe, ...drawing.below]
     .toSorted((a, b) => a.station - b.station)
     .filter((mark) => mark.sentence !== "");

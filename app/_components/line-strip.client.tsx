@@ -36,14 +36,7 @@ export function LineStrip({
 
   return (
     <div className={styles["frame"]} data-size={size}>
-      <Strip drawing={drawings[page.topic]} size={size} />
-      <button
-        type="button"
-        className={`link-button ${styles["resize"]}`}
-        onClick={() => setAsked(size === "small" ? "large" : "small")}
-      >
-        {size === "small" ? "Larger drawing" : "Smaller drawing"}
-      </button>
+      <Strip drawing={drawings[page.topic]} size={size} onResize={setAsked} />
     </div>
   );
 }

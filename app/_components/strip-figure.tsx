@@ -325,6 +325,13 @@ function Words({
   const indent = mark.loud ? 13 : 0;
   return (
     <g className={mark.loud ? styles["loud"] : undefined}>
+      <rect
+        className={styles["ground"]}
+        x={x - 1}
+        y={y - 13}
+        width={Math.max(flag.width - 6, 0)}
+        height={detail === "" ? 17 : 32}
+      />
       {mark.loud ? (
         <path d={`M${x + 5} ${y - 10}l5 5-5 5-5-5Z`} className={styles["lozenge"]} />
       ) : null}

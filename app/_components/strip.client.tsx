@@ -15,9 +15,12 @@ import { StripFigure } from "./strip-figure.tsx";
 export function Strip({
   drawing,
   size = "large",
+  onResize,
 }: {
   readonly drawing: StripDrawing;
   readonly size?: StripSize;
+  /** Where the page lets its reader choose the size. */
+  readonly onResize?: (size: StripSize) => void;
 }) {
   const id = useId().replace(/[^\w-]/g, "");
   const [zoom, setZoom] = useState(1);
@@ -68,6 +71,15 @@ export function Strip({
           )}
         </p>
         <div className={styles["tools"]}>
+          {onResize === undefined ? null : (
+            <button
+              type="button"
+              className="link-button"
+              onClick={() => onResize(size === "small" ? "large" : "small")}
+            >
+              {size === "small" ? "Larger drawing" : "Smaller drawing"}
+            </button>
+          )}
           <button
             type="button"
             className="link-button"

@@ -81,9 +81,9 @@ function GridTable({
   const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
   const lines = readOnly ? state.lines : [...state.lines, blankLine(state)];
   return (
-    <section
+    // biome-ignore lint/a11y/noStaticElementInteractions: hears when the focus leaves the table
+    <div
       ref={box}
-      aria-label={label}
       className={styles["grid"]}
       onBlur={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget)) setEntered(null);
@@ -127,7 +127,7 @@ function GridTable({
         <StatusLine grid={grid} hintId={hintId} column={entered?.column ?? null} />
       )}
       {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
-    </section>
+    </div>
   );
 }
 

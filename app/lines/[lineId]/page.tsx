@@ -25,7 +25,7 @@ export default async function OverviewPage({ params }: Props) {
   return (
     <>
       <div className="page-head">
-        <h1 className="page-asked">{file.line.name}</h1>
+        <h1 className="page-asked">All ten questions</h1>
         <p className="display">{standing(open, answers.length)}</p>
         <p className="muted">
           Opened {formatDay(file.line.openedOn, report.today)}
