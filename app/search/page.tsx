@@ -1,0 +1,92 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { requireUser } from "#app/_session.ts";
+import { type SearchHit, search } from "#db/queries/search.ts";
+
+export const metadata: Metadata = { title: "Search" };
+
+export default async function SearchPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<{ readonly for?: string | string[] }>;
+}) {
+  await requireUser();
+  const asked = [(await searchParams).for ?? ""].flat()[0]?.trim() ?? "";
+  const hits = search(db(), asked);
+  return (
+    <div className="sheet">
+      <PageHead {...headFor(asked, hits.length)}>
+        <form action="/search" className="cluster cluster-end screen-only">
+          <div className="field">
+            <label htmlFor="search-for">Address, person, permit number, or any words on file</label>
+            <input
+              id="search-for"
+              className="input"
+              type="search"
+              name="for"
+              defaultValue={asked}
+              placeholder="such as 14 Fennel, Brandvold, SS-26-0818"
+            />
+          </div>
+          <button type="submit" className="button">
+            Search
+          </button>
+        </form>
+      </PageHead>
+      {asked !== "" && hits.length === 0 ? <NothingFound asked={asked} /> : null}
+      {byLine(hits).map(({ lineId, lineName, found }) => (
+        <Section
+          key={lineId}
+          title={lineName}
+          actions={<Link href={`/lines/${lineId}`}>All ten questions</Link>}
+        >
+          <ul className="plain-list stack-tight">
+            {found.map((hit) => (
+              <li key={`${hit.kind} ${hit.title} ${hit.detail}`}>
+                <span className="muted">{hit.kind} </span>
+                <Link href={placeOf(hit)}>{hit.title || "without a name"}</Link>
+                {hit.detail === "" ? null : <span className="muted"> {hit.detail}</span>}
+              </li>
+            ))}
+          </ul>
+        </Section>
+      ))}
+    </div>
+  );
+}
+
+function headFor(asked: string, count: number): { asked: string; answer?: string } {
+  if (asked === "") return { asked: "Search" };
+  const answer = count === 1 ? "Found in 1 place" : `Found in ${count} places`;
+  return { asked: `“${asked}”`, answer: count === 0 ? "Found nowhere" : answer };
+}
+
+function placeOf({ lineId, question }: SearchHit): string {
+  return question === null ? `/lines/${lineId}` : `/lines/${lineId}/${question}`;
+}
+
+function byLine(hits: readonly SearchHit[]) {
+  const lines = new Map<string, { lineId: string; lineName: string; found: SearchHit[] }>();
+  for (const hit of hits) {
+    const { lineId, lineName } = hit;
+    const line = lines.get(lineId) ?? { lineId, lineName, found: [] };
+    line.found.push(hit);
+    lines.set(lineId, line);
+  }
+  return [...lines.values()];
+}
+
+function NothingFound({ asked }: { readonly asked: string }) {
+  return (
+    <Empty title={`Nothing on any line holds “${asked}”.`}>
+      <p>
+        Every word has to be in the same entry: try fewer words, or a part of one. Closed lines are
+        searched too.
+      </p>
+    </Empty>
+  );
+}
