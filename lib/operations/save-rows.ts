@@ -1,9 +1,9 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
+import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
-import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
 import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
@@ -111,19 +111,22 @@ function refusalOf(pair: {
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };
-  const namer = wrong.find(({ list }) => list !== table);
-  if (!namer) return null;
-  const { id } = (after[namer.list] as readonly { id: string }[])[namer.row] ?? { id: "" };
-  const by = `${namesGone(before, after, table)} named by ${nameRow(after, namer.list, id)}`;
-  return { reason: "in-use", cells: [], by, at: "" };
+  const [elsewhere] = wrong;
+  return elsewhere ? inUse(before, after, elsewhere) : null;
 }
 
-function namesGone(before: LineFile, after: LineFile, table: RowTable): string {
-  const left = new Set(after[table].map(({ id }) => id));
-  const gone = before[table].filter(({ id }) => !left.has(id));
-  const names = gone.map(({ id }) => nameRow(before, table, id));
-  if (names.length === 0) return `one ${ROW_WORDS[table]} is`;
-  return names.length === 1 ? `${names[0]} is` : `one of ${names.join(", ")} is`;
+/** Something in another table rests on what would be gone or become another. */
+function inUse(before: LineFile, after: LineFile, elsewhere: Nonsense): RowsRefusal {
+  const { list, row, path, message } = elsewhere;
+  const { id } = (after[list] as readonly { id: string }[])[row] ?? { id: "" };
+  const namer = nameRow(before, list, id);
+  const gone = danglingReferences(after).find(
+    (each) => each.from === list && each.row === row && each.path === path,
+  );
+  const by = gone
+    ? `${nameRow(before, gone.to, gone.id)} is named by ${namer}`
+    : `${namer}: ${message}`;
+  return { reason: "in-use", cells: [], by, at: "" };
 }
 
 /** `address.street`; a member of a list by what it is for: `shares[propertyId=p1].parts`. */

@@ -4,14 +4,27 @@ import path from "node:path";
 import { onTestFinished } from "vitest";
 import { type OpenDb, openDb } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
+import { putOffice } from "#db/queries/office.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { UserRole } from "#lib/domain/user/user.ts";
 import type { Act } from "#lib/operations/act.ts";
+import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import type { Result } from "#lib/result.ts";
+import {
+  anAnchor,
+  anEntry,
+  anObservation,
+  anOffice,
+  aParty,
+  aProperty,
+  aRecord,
+  aRole,
+  aRun,
+} from "./file.ts";
 
 /** A fresh database in memory, closed when the test ends. */
 export function aDb(): OpenDb {
@@ -72,4 +85,54 @@ export function fileOf(act: Act, lineId: string): LineFile {
   const file = getLineFile(act.db, lineId);
   if (file === null) throw new Error(`There is no line ${lineId}`);
   return file;
+}
+
+/**
+ * A desk with an office set up and a line of three houses, on a card and on camera alike, each
+ * accepted, with an owner each; with `undocumented`, a fourth tie-in that is on no record.
+ */
+export function aDesk({ undocumented = false }: { undocumented?: boolean } = {}): {
+  act: Act & { readonly db: OpenDb };
+  lineId: string;
+} {
+  const db = aDb();
+  const act = { ...anAct(db, { dataFolder: aFolder() }), db };
+  putOffice(act.db, anOffice());
+  const lineId = anOpenLine(act);
+  const add = (table: RowTable, rows: readonly object[]) => addRows(act, { lineId, table }, rows);
+  const houses = ["12", "14", "16"];
+  add(
+    "properties",
+    houses.map((house) => aProperty(house)),
+  );
+  add("parties", [
+    aParty("owner-12", { name: "Ottilie Brandvold", email: "ottilie@example.com" }),
+    aParty("owner-14", { name: "Jesús Peña", email: "jesus@example.org", language: "es" }),
+    aParty("owner-16", { name: "Larkspur Holdings LLC", kind: "firm" }),
+  ]);
+  add(
+    "roles",
+    houses.map((house) => aRole(`owner-${house}`, house)),
+  );
+  add("records", [aRecord("card")]);
+  add(
+    "entries",
+    houses.map((house, at) =>
+      anEntry(house, { distance: 2_000 * (at + 1), propertyId: house, label: `House ${house}` }),
+    ),
+  );
+  add("runs", [aRun("run")]);
+  add("anchors", [anAnchor("run")]);
+  const extra = undocumented ? [anObservation("extra", { counter: 5_000, clock: 3 })] : [];
+  add("observations", [
+    ...houses.map((house, at) => anObservation(`o-${house}`, { counter: 2_000 * (at + 1) })),
+    ...extra,
+  ]);
+  const tieInOf = (house: string) =>
+    fileOf(act, lineId).observations.find(({ id }) => id === `o-${house}`)?.tieInId ?? "";
+  for (const house of houses) {
+    const pair = { lineId, entryId: house, tieInId: tieInOf(house) };
+    must(decidePairing(act, { ...pair, state: "accepted", reason: "Same side and place" }));
+  }
+  return { act, lineId };
 }
