@@ -208,6 +208,7 @@ function Drawn({ shape }: { readonly shape: Shape }) {
         fontSize={shape.size}
         fontWeight={shape.strong ? 600 : 400}
         textAnchor={shape.anchor}
+        transform={shape.upright ? `rotate(-90 ${shape.at[0]} ${shape.at[1]})` : undefined}
         className={styles[shape.tone]}
       >
         {shape.text}

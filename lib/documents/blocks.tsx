@@ -8,6 +8,9 @@ import { StripSvg } from "./strip-svg.tsx";
 
 type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
+/** A strip in a letter should leave room for words on its page. */
+const STRIP_HEIGHT = 250;
+
 /** What blocks look like: letters have room, sheets of a packet are for reference. */
 export interface BlockManner {
   readonly width: number;
@@ -69,13 +72,19 @@ export function Blocks({
 }) {
   return groups(blocks).map((group, index) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
-    <View key={index} wrap={group.length === 1}>
+    <View key={index} {...partingOf(group)}>
       {group.map((block, place) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
         <Block key={place} block={block} manner={manner} special={special} />
       ))}
     </View>
   ));
+}
+
+/** Where a page may end: not within a group, nor right after a heading. */
+function partingOf(group: readonly LetterBlock[]) {
+  if (group.length > 1) return { wrap: false };
+  return group[0]?.kind === "heading" ? { minPresenceAhead: 70 } : {};
 }
 
 /** A heading stays with what it heads, unless that is so long that it must break itself. */
@@ -91,7 +100,7 @@ function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
 }
 
 function isShort(block: LetterBlock): boolean {
-  if (block.kind === "table") return block.rows.length <= 9;
+  if (block.kind === "table") return block.rows.length <= 5;
   if (block.kind === "list") return block.lines.length <= 7;
   return block.kind === "paragraph" || block.kind === "amount" || block.kind === "strip";
 }
@@ -186,18 +195,36 @@ function Table({
   return (
     <View style={styles.table}>
       {titled && (
-        <View style={styles.head} wrap={false}>
+        <View style={styles.head} wrap={false} minPresenceAhead={26} fixed>
           {block.head.map((title, column) => cell(title, column, "headCell"))}
         </View>
       )}
-      {block.rows.map((row, index) => (
+      {keepTotals(block).map((rows, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a table never move
-        <View key={index} style={rowStyle(index - block.rows.length + block.totals)} wrap={false}>
-          {row.map((text, column) => cell(text, column, "cell"))}
+        <View key={index} wrap={false}>
+          {rows.map(({ row, place }) => (
+            <View key={place} style={rowStyle(place)}>
+              {row.map((text, column) => cell(text, column, "cell"))}
+            </View>
+          ))}
         </View>
       ))}
     </View>
   );
+}
+
+interface PlacedRow {
+  readonly row: readonly string[];
+  /** Counts from the first sum: below 0 it is an ordinary row. */
+  readonly place: number;
+}
+
+/** Rows that must not be parted by a page's end: each its own, sums with the row before them. */
+function keepTotals({ rows, totals }: BlockOf<"table">): PlacedRow[][] {
+  const placed = rows.map((row, index) => ({ row, place: index - rows.length + totals }));
+  const parted = totals === 0 ? placed.length : placed.length - totals - 1;
+  const last = placed.slice(parted);
+  return [...placed.slice(0, parted).map((row) => [row]), ...(last.length > 0 ? [last] : [])];
 }
 
 /** `place` counts from the first sum: below 0 it is an ordinary row. */
@@ -220,6 +247,7 @@ function StripBlock({
     scale: null,
     from: 0,
     to: drawing.extent,
+    height: STRIP_HEIGHT,
   });
   return (
     <View style={styles.strip} wrap={false}>

@@ -60,7 +60,7 @@ function cut(
   return Array.from({ length: count }, (_, index) => {
     const from = index * even;
     const to = Math.min(from + even, extent);
-    const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to });
+    const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to, height: null });
     return { plan, from, to, first: index === 0, last: index === count - 1 };
   });
 }

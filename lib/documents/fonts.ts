@@ -16,31 +16,52 @@ const FILES = {
 };
 
 /** The letters' typeface, and a second one for signs that it lacks. Both are always embedded. */
-export const FAMILY = ["Source Sans 3", "DejaVu Sans"];
+export const FAMILY = ["Source Sans 3", "DejaVu Sans"] as const;
 
-let registered = false;
+const SOURCE_FACES = [FILES.regular, FILES.italic, FILES.strong] as const;
+const SPARE_FACES = [FILES.spare, FILES.spare, FILES.spareStrong] as const;
 
-/** Makes the typefaces known to the renderer, once. Words are never hyphenated: names stay whole. */
-export function registerFonts(): void {
-  if (registered) return;
-  Font.register({
-    family: "Source Sans 3",
-    fonts: [
-      { src: FILES.regular, fontWeight: 400 },
-      { src: FILES.italic, fontWeight: 400, fontStyle: "italic" },
-      { src: FILES.strong, fontWeight: 600 },
-    ],
-  });
-  Font.register({
-    family: "DejaVu Sans",
-    fonts: [
-      { src: FILES.spare, fontWeight: 400 },
-      { src: FILES.spare, fontWeight: 400, fontStyle: "italic" },
-      { src: FILES.spareStrong, fontWeight: 600 },
-    ],
-  });
+const STYLES = [
+  { fontWeight: 400, fontStyle: "normal" },
+  { fontWeight: 400, fontStyle: "italic" },
+  { fontWeight: 600, fontStyle: "normal" },
+] as const;
+
+let ready: Promise<void> | null = null;
+
+/** Loads the typefaces into the renderer, once. Words are never hyphenated: names stay whole. */
+export function readyFonts(): Promise<void> {
+  ready ??= loadFonts();
+  return ready;
+}
+
+async function loadFonts(): Promise<void> {
+  const faces = { [FAMILY[0]]: SOURCE_FACES, [FAMILY[1]]: SPARE_FACES };
+  for (const [family, files] of Object.entries(faces)) {
+    const fonts = STYLES.map((style, index) => ({ ...style, src: files[index] ?? files[0] }));
+    Font.register({ family, fonts });
+  }
   Font.registerHyphenationCallback((word) => [word]);
-  registered = true;
+  for (const fontFamily of FAMILY) {
+    for (const style of STYLES) await nameGlyphs({ fontFamily, ...style });
+  }
+}
+
+/**
+ * The renderer keeps each glyph as it first met it. A mark that it meets first as a part of another
+ * (’ within ”) would lose its code point for good: later documents break words at the wrong place
+ * and cannot be searched. So every glyph is met by its own code point before anything is printed.
+ */
+async function nameGlyphs(descriptor: {
+  readonly fontFamily: string;
+  readonly fontWeight: 400 | 600;
+  readonly fontStyle: "normal" | "italic";
+}): Promise<void> {
+  await Font.load(descriptor);
+  const { data } = Font.getFont(descriptor);
+  if (data === null) throw new Error(`Typeface ${descriptor.fontFamily} did not load`);
+  const points: readonly number[] = data["characterSet"];
+  for (const point of points) data["glyphForCodePoint"](point);
 }
 
 /** The bytes of the letters' regular face, for stamps on merged pages. */

@@ -2,7 +2,7 @@ import { PDFDocument } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import { addressLayout } from "./address-layout.ts";
-import { registerFonts } from "./fonts.ts";
+import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
 import { LetterDocument } from "./letter-document.tsx";
 import { printable } from "./printable.ts";
@@ -16,7 +16,7 @@ import { printable } from "./printable.ts";
 export async function renderLetters(letters: readonly Letter[]): Promise<Uint8Array> {
   const [first] = letters;
   if (!first) throw new RangeError("Cannot render letters: none given");
-  registerFonts();
+  await readyFonts();
   const parts: Part[] = [];
   for (const letter of letters) parts.push(await renderOne(letter));
   const joined = await joinParts(parts, {

@@ -3,7 +3,7 @@ import { PDFDocument, type PDFPage } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
 import type { Packet, Sheet } from "#lib/domain/packet/packet.ts";
 import { CoverDocument, type IndexEntry } from "./cover-document.tsx";
-import { registerFonts, regularFontBytes } from "./fonts.ts";
+import { readyFonts, regularFontBytes } from "./fonts.ts";
 import { joinParts } from "./join-pdf.ts";
 import { frameOnLetter, stampPage } from "./page-frame.ts";
 import { printable } from "./printable.ts";
@@ -30,7 +30,7 @@ export async function renderPacket(
   packet: Packet,
   uploads: ReadonlyMap<string, Uint8Array>,
 ): Promise<Uint8Array> {
-  registerFonts();
+  await readyFonts();
   const clean = printable(packet, "The packet");
   const sheets: ReadySheet[] = [];
   for (const [index, sheet] of clean.sheets.entries()) {

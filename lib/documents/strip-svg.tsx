@@ -23,6 +23,7 @@ function ShapeSvg({ shape }: { readonly shape: Shape }) {
         y={shape.at[1]}
         fill={INK[shape.tone]}
         textAnchor={shape.anchor}
+        {...(shape.upright ? { transform: `rotate(-90 ${shape.at[0]} ${shape.at[1]})` } : {})}
         style={{
           fontFamily: FAMILY as unknown as string,
           fontSize: shape.size,

@@ -87,11 +87,13 @@ function tieInMark(
   const { words, property } = facts;
   const mine = property !== null && knownOwner(finding) === property.id;
   const who = mine ? words.strip.you : (knownPlace(finding, facts.file) ?? words.strip.notKnown);
+  const first = mine ? who : words.feet(station);
+  const second = mine ? words.feet(station) : who;
   return {
-    ...mark(finding.tieIn.id, "tie-in", station, `${finding.tieIn.label}  ${words.feet(station)}`),
+    ...mark(finding.tieIn.id, "tie-in", station, `${finding.tieIn.label}  ${first}`),
     whisker: finding.uncertainty ?? 0,
     side: finding.side,
-    detail: asked ? words.strip.asked : who,
+    detail: asked ? words.strip.asked : second,
     loud: asked || (finding.standing === "undocumented" && knownOwner(finding) === null),
     sentence: words.strip.tieIn(finding.tieIn.label, station, asked ? words.strip.asked : who),
   };

@@ -1,8 +1,12 @@
 import type { Cft } from "../line/station.ts";
 import { formatDrawingStation } from "../line/station.ts";
 import type { StripBand, StripDrawing, StripMark } from "../strip/drawing.ts";
+import { flagRow, flagWidth } from "./strip-flags.ts";
 import { pipeHatch } from "./strip-hatch.ts";
-import type { Point, Shape, StripPlan, Tone } from "./strip-shape.ts";
+import { DETAIL, EDGE, LINE, line, PIPE, words } from "./strip-ink.ts";
+import type { Point, Shape, StripPlan } from "./strip-shape.ts";
+import type { PlacedMark } from "./strip-sign.ts";
+import { uprightRow } from "./strip-upright.ts";
 import { textWidth } from "./text-width.ts";
 
 /** What is drawn of a strip, and where. */
@@ -13,24 +17,13 @@ export interface StripFrame {
   readonly scale: number | null;
   readonly from: Cft;
   readonly to: Cft;
-}
-
-const LABEL = 8;
-const DETAIL = 7.5;
-const LINE = 9.5;
-const PIPE = 10;
-const EDGE = 12;
-
-interface Flag {
-  readonly mark: StripMark;
-  readonly x: number;
-  readonly width: number;
-  readonly height: number;
-  level: number;
+  /** Height that it should keep to, where second lines can be spared for it; null: all are drawn. */
+  readonly height: number | null;
 }
 
 interface Axis {
   readonly x: (station: Cft) => number;
+  readonly perHundredth: number;
   readonly left: number;
   readonly right: number;
   readonly from: Cft;
@@ -39,31 +32,60 @@ interface Axis {
 
 /**
  * Lays a strip out on paper: flags above and below the pipe on as many levels as they need,
- * a ruler, the bands, and a list of the words that did not fit into their cells. Nothing is cut off.
+ * a ruler, the bands, and a list of the words that did not fit into their cells. Where much stands
+ * close together and a height is given, second lines are left out: first those of the record, then
+ * those of quiet tie-ins, then all; then the first lines are set upright. None of those is left out.
  */
 export function planStrip(drawing: StripDrawing, frame: StripFrame): StripPlan {
-  const axis = axisOf(drawing, frame);
+  const full = layOut(drawing, frame);
+  const { height } = frame;
+  if (height === null || full.height <= height) return full;
+  const spared = SPARED.map((spare) => layOut(spareDetails(drawing, spare), frame));
+  return spared.find((plan) => plan.height <= height) ?? layOut(drawing, frame, true);
+}
+
+const SPARED: readonly ((mark: StripMark) => boolean)[] = [
+  (mark) => mark.kind !== "tie-in",
+  (mark) => !mark.loud,
+  () => true,
+];
+
+function spareDetails(drawing: StripDrawing, spare: (mark: StripMark) => boolean): StripDrawing {
+  const bare = (marks: readonly StripMark[]) =>
+    marks.map((mark) => (spare(mark) ? { ...mark, detail: "" } : mark));
+  return {
+    ...drawing,
+    above: bare(drawing.above),
+    below: bare(drawing.below),
+    onPipe: bare(drawing.onPipe),
+  };
+}
+
+function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): StripPlan {
+  const axis = axisOf(drawing, frame, upright);
   const seen = (mark: StripMark) => mark.station >= frame.from && mark.station <= frame.to;
   const points = drawing.onPipe.filter((mark) => mark.kind === "point" && seen(mark));
   const pipeMarks = drawing.onPipe.filter((mark) => mark.kind !== "point" && seen(mark));
-  const above = flagsOf([...drawing.above.filter(seen), ...points], axis);
-  const below = flagsOf([...drawing.below.filter(seen), ...pipeMarks], axis);
+  const row = (marks: readonly StripMark[]) =>
+    upright ? uprightRow(placeAll(marks, axis), frame.width - 8) : flagRow(placeAll(marks, axis));
+  const above = row([...drawing.above.filter(seen), ...points]);
+  const below = row([...drawing.below.filter(seen), ...pipeMarks]);
   const shapes: Shape[] = [];
-  const pipeTop = levelsHeight(above) + EDGE;
+  const pipeTop = above.height + EDGE;
   const pipeBottom = pipeTop + PIPE;
   drawPipe(shapes, drawing, axis, pipeTop);
   drawJoins(shapes, drawing, axis, pipeTop);
   drawStretches(shapes, drawing, axis, pipeTop);
-  drawFlags(shapes, above, { edge: pipeTop, way: -1 });
-  drawFlags(shapes, below, { edge: pipeBottom, way: 1 });
-  const rulerAt = pipeBottom + levelsHeight(below) + EDGE + 2;
+  above.draw(shapes, { edge: pipeTop, way: -1 });
+  below.draw(shapes, { edge: pipeBottom, way: 1 });
+  const rulerAt = pipeBottom + below.height + EDGE + 2;
   drawRuler(shapes, drawing, axis, rulerAt);
   const height = drawBands(shapes, drawing.bands, axis, { top: rulerAt + 20, width: frame.width });
   return { width: frame.width, height, shapes };
 }
 
 /** The axis: to the given scale, or as wide as the last flags leave room for. */
-function axisOf(drawing: StripDrawing, frame: StripFrame): Axis {
+function axisOf(drawing: StripDrawing, frame: StripFrame, upright: boolean): Axis {
   const left = 6;
   const room = frame.width - left - 6;
   const length = Math.max(frame.to - frame.from, 1);
@@ -73,198 +95,19 @@ function axisOf(drawing: StripDrawing, frame: StripFrame): Axis {
   const limits = marks.map(
     (mark) => (room - flagWidth(mark)) / Math.max(mark.station - frame.from, 1),
   );
-  const fit = Math.max(Math.min(room / length, ...limits), (room * 0.4) / length);
+  const flagged = Math.max(Math.min(room / length, ...limits), (room * 0.75) / length);
+  const fit = upright ? (room - 10) / length : flagged;
   const perHundredth = frame.scale === null ? fit : frame.scale / 100;
   const x = (station: Cft) => left + (station - frame.from) * perHundredth;
-  return { x, left, right: x(frame.to), from: frame.from, to: frame.to };
+  return { x, perHundredth, left, right: x(frame.to), from: frame.from, to: frame.to };
 }
 
-function flagWidth(mark: StripMark): number {
-  const label = textWidth(mark.label, LABEL, true);
-  return Math.max(label, textWidth(mark.detail, DETAIL, false)) + 8;
-}
-
-/**
- * Flags point to the right. Going from the right end leftwards, each flag lies one level
- * further out than every flag that starts within its width: so no leader ever crosses words.
- */
-function flagsOf(marks: readonly StripMark[], axis: Axis): Flag[] {
-  const flags = marks
-    .map((mark) => ({
-      mark,
-      x: axis.x(mark.station),
-      width: flagWidth(mark),
-      height: (mark.detail === "" ? 1 : 2) * LINE + 3,
-      level: 0,
-    }))
-    .sort((a, b) => b.x - a.x);
-  for (const [index, flag] of flags.entries()) {
-    const within = flags.slice(0, index).filter((other) => other.x < flag.x + flag.width);
-    flag.level = within.reduce((most, other) => Math.max(most, other.level + 1), 0);
-  }
-  return flags;
-}
-
-function levelHeights(flags: readonly Flag[]): number[] {
-  const heights: number[] = [];
-  for (const flag of flags) {
-    heights[flag.level] = Math.max(heights[flag.level] ?? 0, flag.height);
-  }
-  return heights;
-}
-
-function levelsHeight(flags: readonly Flag[]): number {
-  return levelHeights(flags).reduce((sum, height) => sum + height, 0);
-}
-
-function drawFlags(
-  shapes: Shape[],
-  flags: readonly Flag[],
-  { edge, way }: { edge: number; way: 1 | -1 },
-): void {
-  const heights = levelHeights(flags);
-  for (const flag of flags) {
-    const inner = heights.slice(0, flag.level).reduce((sum, height) => sum + height, 0);
-    const near = edge + way * (EDGE - 4 + inner);
-    const outer = near + way * flag.height;
-    const top = Math.min(near, outer);
-    const tone: Tone = flag.mark.loud ? "loud" : "ink";
-    drawFlagLeader(shapes, flag, { edge, way, outer });
-    drawSign(shapes, flag, { edge, way, tone });
-    const first = top + LINE - 1;
-    shapes.push(words(flag.mark.label, [flag.x + 4, first], LABEL, { strong: true, tone }));
-    if (flag.mark.detail !== "") {
-      shapes.push(words(flag.mark.detail, [flag.x + 4, first + LINE], DETAIL, { tone: "soft" }));
-    }
-  }
-}
-
-function drawFlagLeader(
-  shapes: Shape[],
-  flag: Flag,
-  { edge, way, outer }: { edge: number; way: 1 | -1; outer: number },
-): void {
-  const boundary = flag.mark.kind === "point";
-  const start = boundary ? edge - way * PIPE : edge;
-  shapes.push({
-    kind: "line",
-    points: [
-      [flag.x, start],
-      [flag.x, outer],
-    ],
-    width: boundary ? 0.7 : 0.5,
-    tone: flag.mark.loud ? "loud" : "soft",
-    dash: boundary,
-  });
-}
-
-/** The sign at the pipe: square for the record, round for seen, diamond for loud, cross for a fault. */
-function drawSign(
-  shapes: Shape[],
-  flag: Flag,
-  { edge, way, tone }: { edge: number; way: 1 | -1; tone: Tone },
-): void {
-  const { mark, x } = flag;
-  const y = edge + way * 3;
-  if (mark.kind === "fault") {
-    const middle = edge - way * (PIPE / 2);
-    shapes.push(
-      line(
-        [
-          [x - 3, middle - 4],
-          [x + 3, middle + 4],
-        ],
-        1.2,
-        tone,
-      ),
-    );
-    shapes.push(
-      line(
-        [
-          [x - 3, middle + 4],
-          [x + 3, middle - 4],
-        ],
-        1.2,
-        tone,
-      ),
-    );
-    return;
-  }
-  if (mark.kind === "point" || mark.kind === "water") return;
-  if (mark.kind === "main" || mark.kind === "upper-end") {
-    const middle = edge - way * (PIPE / 2);
-    const half = mark.kind === "main" ? 9 : 7;
-    shapes.push(
-      line(
-        [
-          [x, middle - half],
-          [x, middle + half],
-        ],
-        2,
-        "ink",
-      ),
-    );
-    return;
-  }
-  const size = mark.loud ? 4 : 2.8;
-  const fill: Tone = mark.kind === "entry" ? "paper" : tone;
-  const square = mark.kind === "entry" && !mark.loud;
-  const points = square ? squareAt(x, y, size) : diamondOrRound(x, y, size, mark.loud);
-  shapes.push({ kind: "area", points, fill, tone, width: 0.9 });
-  drawWhisker(shapes, mark, flag.x, y);
-}
-
-function drawWhisker(shapes: Shape[], mark: StripMark, x: number, y: number): void {
-  if (mark.whisker === 0 || mark.station === 0) return;
-  const half = mark.whisker * ((x - 6) / mark.station);
-  if (half < 3) return;
-  shapes.push(
-    line(
-      [
-        [x - half, y],
-        [x + half, y],
-      ],
-      0.5,
-      "soft",
-    ),
-  );
-  shapes.push(
-    line(
-      [
-        [x - half, y - 2],
-        [x - half, y + 2],
-      ],
-      0.5,
-      "soft",
-    ),
-  );
-  shapes.push(
-    line(
-      [
-        [x + half, y - 2],
-        [x + half, y + 2],
-      ],
-      0.5,
-      "soft",
-    ),
-  );
-}
-
-function squareAt(x: number, y: number, half: number): Point[] {
-  return [
-    [x - half, y - half],
-    [x + half, y - half],
-    [x + half, y + half],
-    [x - half, y + half],
-  ];
-}
-
-function diamondOrRound(x: number, y: number, size: number, diamond: boolean): Point[] {
-  const corners = diamond ? 4 : 12;
-  return Array.from({ length: corners }, (_, index) => {
-    const turn = (index * 2 * Math.PI) / corners;
-    return [x + size * Math.sin(turn), y - size * Math.cos(turn)] as const;
-  });
+function placeAll(marks: readonly StripMark[], axis: Axis): PlacedMark[] {
+  return marks.map((mark) => ({
+    mark,
+    x: axis.x(mark.station),
+    whisker: mark.whisker * axis.perHundredth,
+  }));
 }
 
 function drawPipe(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: number): void {
@@ -517,22 +360,4 @@ function bandHatch(
   if (hatch === "none") return [];
   if (hatch === "cross") return pipeHatch("bituminous-fibre", box);
   return pipeHatch(hatch === "sparse" ? "vitrified-clay" : "cast-iron", box);
-}
-
-function line(points: readonly Point[], width: number, tone: Tone): Shape {
-  return { kind: "line", points, width, tone, dash: false };
-}
-
-function words(
-  text: string,
-  at: Point,
-  size: number,
-  style: {
-    readonly strong?: boolean;
-    readonly tone?: Tone;
-    readonly anchor?: "start" | "middle" | "end";
-  },
-): Shape {
-  const { strong = false, tone = "ink", anchor = "start" } = style;
-  return { kind: "words", at, text, size, strong, tone, anchor };
 }

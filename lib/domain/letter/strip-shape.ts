@@ -27,6 +27,8 @@ export type Shape =
       readonly strong: boolean;
       readonly tone: Tone;
       readonly anchor: "start" | "middle" | "end";
+      /** Reads upwards, turned about its point. */
+      readonly upright: boolean;
     };
 
 /** A strip laid out on paper. */

@@ -36,3 +36,11 @@ test("renderLetters() prints signs of both typefaces as they are, all embedded",
   expect(pdf.fonts().filter(({ embedded }) => !embedded)).toEqual([]);
   expect(pdf.fonts().some(({ name }) => name.includes("DejaVu"))).toBe(true);
 });
+
+test("renderLetters() keeps a mark readable that an earlier document used as a part of another", async () => {
+  const letter = (ownWords: string) =>
+    composeLetter({ ...sampleLine(), notice: sampleNotice("ottilie", "p12", { ownWords }) });
+  await renderLetters([letter("“Quoted” words")]);
+  const text = readPdf(await renderLetters([letter("The owner’s word")])).text(1);
+  expect(text).toContain("The owner’s word");
+});

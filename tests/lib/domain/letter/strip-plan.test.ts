@@ -35,7 +35,7 @@ function aDrawing(overrides: Partial<StripDrawing> = {}): StripDrawing {
   };
 }
 
-const FRAME = { width: 468, scale: null, from: 0, to: 10_000 };
+const FRAME = { width: 468, scale: null, from: 0, to: 10_000, height: null };
 
 type Words = Extract<Shape, { kind: "words" }>;
 type Line = Extract<Shape, { kind: "line" }>;
@@ -137,6 +137,7 @@ test("planStrip() draws only what lies in its stretch", () => {
     scale: 7.2,
     from: 5_000,
     to: 10_000,
+    height: null,
   });
   const texts = wordsOf(shapes).map(({ text }) => text);
   expect(texts).toContain("B");
@@ -149,4 +150,18 @@ test("planStrip() gives a loud mark another shape than a quiet one", () => {
       .shapes.filter((shape) => shape.kind === "area")
       .map(({ points }) => points.length);
   expect(areas(true)).not.toEqual(areas(false));
+});
+
+test("planStrip() leaves second lines out to keep to a height, quiet ones first, labels never", () => {
+  const below = Array.from({ length: 14 }, (_, index) => ({
+    ...aMark(`m${index}`, 500 + index * 600, `T${index}`, "some address in the row"),
+    loud: index === 3,
+  }));
+  const drawing = aDrawing({ below });
+  const full = planStrip(drawing, FRAME);
+  const spare = planStrip(drawing, { ...FRAME, height: full.height - 40 });
+  const texts = wordsOf(spare.shapes).map(({ text }) => text);
+  expect(spare.height).toBeLessThan(full.height);
+  expect(texts.filter((text) => text.startsWith("some address"))).toHaveLength(1);
+  for (const { label } of below) expect(texts).toContain(label);
 });
