@@ -140,3 +140,9 @@ export function readStored(dataFolder: string, sha256: string): Uint8Array | nul
   const place = storedPath(dataFolder, sha256);
   return fs.existsSync(place) ? fs.readFileSync(place) : null;
 }
+
+/** Whether the stored bytes are there and still those of their hash. */
+export function isStoredWhole(dataFolder: string, sha256: string): boolean {
+  const bytes = readStored(dataFolder, sha256);
+  return bytes !== null && createHash("sha256").update(bytes).digest("hex") === sha256;
+}

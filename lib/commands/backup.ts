@@ -1,0 +1,18 @@
+// npm run backup -- FOLDER: the database and the stored files, whole, into a new folder.
+import path from "node:path";
+import { readEnv } from "#lib/env.ts";
+import { makeBackup } from "#lib/operations/make-backup.ts";
+
+const [folder] = process.argv.slice(2);
+const { dataFolder } = readEnv();
+const at = new Date().toISOString().replace(/[:.]/g, "-");
+const made = makeBackup({ dataFolder, folder: folder ?? path.join(dataFolder, "backups", at) });
+if (made.ok) {
+  const { folder: where, files, bytes } = made.value;
+  console.log(
+    `Backed up ${dataFolder} to ${where}: the database and ${files} stored files, ${bytes} bytes in all. Copy it off this machine.`,
+  );
+} else {
+  console.error(`No backup was made: ${made.error.detail}.`);
+  process.exitCode = 1;
+}

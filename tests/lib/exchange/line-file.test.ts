@@ -1,0 +1,357 @@
+import { spawnSync } from "node:child_process";
+import fs from "node:fs";
+import path from "node:path";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { EXAMPLE } from "#lib/exchange/example.ts";
+import { isDay } from "#lib/exchange/field.ts";
+import { latestDay } from "#lib/exchange/latest-day.ts";
+import { lineFileSchema, readLineFile, writeLineFile } from "#lib/exchange/line-file.ts";
+import { addUpload } from "#lib/operations/add-upload.ts";
+import { chooseRule } from "#lib/operations/choose-rule.ts";
+import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { exportLine } from "#lib/operations/export-line.ts";
+import { importLine } from "#lib/operations/import-line.ts";
+import { recordReply } from "#lib/operations/record-reply.ts";
+import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { sendNotices } from "#lib/operations/send-notices.ts";
+import { waiveHold } from "#lib/operations/waive-hold.ts";
+import { storeFile } from "#lib/storage/store.ts";
+import {
+  aFee,
+  aHoliday,
+  anAgreement,
+  anAuthority,
+  aRequirement,
+  aRule,
+  aScopeItem,
+  aTest,
+} from "../../support/file.ts";
+import { aDb, aDesk, addRows, aFolder, anAct, fileOf, must } from "../../support/office.ts";
+
+const MINIMAL = { version: 1, line: { name: "Alley", openedOn: "2026-11-02" } };
+
+function problemsIn(file: unknown) {
+  const read = readLineFile(JSON.stringify(file));
+  return read.ok ? [] : read.error;
+}
+
+async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  yield bytes;
+}
+
+/** A line with a little of everything on it, made as an office would. */
+async function aFullLine() {
+  const { act, lineId } = aDesk({ undocumented: true });
+  const admin = anAct(act.db, { role: "admin", dataFolder: act.dataFolder });
+  const authority = anAuthority({
+    rules: [aRule("rule")],
+    requirements: [aRequirement("requirement")],
+    fees: [aFee("fee")],
+    holidays: [aHoliday("2026-11-26")],
+  });
+  must(saveAuthority(admin, authority));
+  must(chooseRule(act, { lineId, authorityId: authority.id, ruleId: "rule" }));
+  const add = (table: Parameters<typeof addRows>[1]["table"], rows: readonly object[]) =>
+    addRows(act, { lineId, table }, rows);
+  const [extra] = fileOf(act, lineId).tieIns.slice(-1);
+  add("tests", [aTest("t", extra?.id ?? "", { propertyId: "14", seenAt: 5_005 })]);
+  add("agreements", [anAgreement("g", { shares: [{ propertyId: "12", parts: 33.5 }] })]);
+  add("scope", [aScopeItem("s", { quantity: 1_255, markup: 1_050 })]);
+  const [hold] = reportOn(fileOf(act, lineId), act.today).holds;
+  must(waiveHold(act, { lineId, holdKey: hold?.key ?? "", reason: "Inspector stands by" }));
+  const pdf = Buffer.from("%PDF-1.7\n\x00\xff\xfe%%EOF", "latin1");
+  const stored = must(
+    await storeFile(act.dataFolder, once(pdf), { declared: null, limit: 1_000_000 }),
+  );
+  must(addUpload(act, { lineId, name: "Łódź ½.pdf", stored, note: "" }));
+  const recipients = [{ partyId: "owner-14", propertyId: "14", tieInId: null, splitId: null }];
+  const draft = { lineId, kind: "finding", replyBy: "2026-12-10", recipients } as const;
+  const { noticeIds } = must(draftNotices(act, draft));
+  must(sendNotices(act, { lineId, noticeIds, method: "certified", sentOn: "2026-11-25" }));
+  must(
+    recordReply(act, {
+      lineId,
+      noticeId: noticeIds[0] ?? "",
+      kind: "asks",
+      receivedOn: "2026-11-25",
+      words: "¿Por qué?\nLine two",
+      uploadId: fileOf(act, lineId).uploads[0]?.id ?? null,
+    }),
+  );
+  return { act, lineId };
+}
+
+test("exportLine() and importLine() lose nothing: out, in and out again is the same to the byte", async () => {
+  const { act, lineId } = await aFullLine();
+  const first = exportLine(act, lineId) ?? "";
+  const other = anAct(aDb(), { dataFolder: aFolder() });
+  expect(must(importLine(other, first))).toEqual({ lineId });
+  expect(exportLine(other, lineId)).toBe(first);
+  expect(fileOf(other, lineId)).toEqual(fileOf(act, lineId));
+});
+
+test("importLine() refuses a line that is there, and takes in nothing of a bad file", async () => {
+  const { act, lineId } = await aFullLine();
+  const text = exportLine(act, lineId) ?? "";
+  expect(importLine(act, text)).toMatchObject({ error: { reason: "already-there" } });
+  const other = anAct(aDb(), { dataFolder: aFolder() });
+  const broken = JSON.parse(text);
+  broken.uploads[0].content = Buffer.from("other bytes").toString("base64");
+  expect(importLine(other, JSON.stringify(broken))).toMatchObject({
+    error: { reason: "bad-value", problems: [{ path: "uploads.0.content" }] },
+  });
+  broken.uploads[0].content = null;
+  expect(importLine(other, JSON.stringify(broken))).toMatchObject({
+    error: {
+      problems: [{ path: "uploads.0.content", reason: "The bytes of Łódź ½.pdf are missing" }],
+    },
+  });
+  expect(other.db.all("select * from lines")).toEqual([]);
+});
+
+test("importLine() refuses a file that a viewer brings", async () => {
+  const viewer = anAct(aDb(), { role: "viewer" });
+  expect(importLine(viewer, JSON.stringify(MINIMAL))).toMatchObject({
+    error: { reason: "not-allowed" },
+  });
+});
+
+test("importLine() gives tie-ins that were seen in a hand-written file their own rows", () => {
+  const act = anAct(aDb(), { dataFolder: aFolder() });
+  const seen = { runId: "run-1", kind: "tie-in", counter: 31 };
+  const { tieIns: _tieIns, pairings: _pairings, ...rest } = EXAMPLE;
+  const observations = [{ id: "x", ...seen }];
+  const { lineId } = must(importLine(act, JSON.stringify({ ...rest, observations })));
+  expect(fileOf(act, lineId).tieIns).toMatchObject([{ label: "T1" }]);
+});
+
+test("readLineFile() fills in what a small file leaves out", () => {
+  const read = must(readLineFile(JSON.stringify(MINIMAL)));
+  expect(read.file.line).toMatchObject({ id: "line", material: "unknown", upperEnd: null });
+  expect(read.file.tieIns).toEqual([]);
+  expect(read.file.authority).toBeNull();
+});
+
+test("the example is a valid file that says what an office would see", () => {
+  const { file } = must(readLineFile(JSON.stringify(EXAMPLE)));
+  const report = reportOn(file, latestDay(file));
+  expect(report.problems).toEqual([]);
+  expect(report.tieIns.map(({ standing }) => standing)).toEqual([
+    "on-record-and-seen",
+    "undocumented",
+    "on-record-and-seen",
+    "on-record-and-seen",
+  ]);
+  expect(latestDay(file)).toBe("2026-11-06");
+});
+
+test("readLineFile() keeps feet exact, and writeLineFile() writes them as they were", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 10_000_000 }), (cft) => {
+      const upperEnd = cft / 100;
+      const read = must(
+        readLineFile(JSON.stringify({ ...MINIMAL, line: { ...MINIMAL.line, upperEnd } })),
+      );
+      expect(read.file.line.upperEnd).toBe(cft);
+      expect(JSON.parse(writeLineFile(read)).line.upperEnd).toBe(upperEnd);
+    }),
+  );
+});
+
+test("readLineFile() refuses a third decimal", () => {
+  expect(problemsIn({ ...MINIMAL, line: { ...MINIMAL.line, upperEnd: 12.345 } })).toEqual([
+    {
+      path: "line.upperEnd",
+      reason: "Write a length in feet from 0 to 100,000, with at most two decimals",
+    },
+  ]);
+});
+
+test.each([
+  ["no JSON", "{", "", /not JSON/],
+  ["a field that nobody knows", { ...MINIMAL, tieins: [] }, "tieins", /no such field/],
+  ["another version", { ...MINIMAL, version: 2 }, "version", /Write 1/],
+  ["no name", { version: 1, line: { openedOn: "2026-11-02" } }, "line.name", /Write a name/],
+  [
+    "a day that does not exist",
+    { ...MINIMAL, line: { name: "A", openedOn: "2026-02-30" } },
+    "line.openedOn",
+    /a day that exists/,
+  ],
+  [
+    "an id twice",
+    {
+      ...MINIMAL,
+      tieIns: [
+        { id: "a", label: "T1" },
+        { id: "a", label: "T2" },
+      ],
+    },
+    "tieIns.1.id",
+    /already/,
+  ],
+  [
+    "a parent that is not there",
+    { ...MINIMAL, tieIns: [{ id: "a", label: "T1", parentId: "b" }] },
+    "tieIns.0.parentId",
+    /no tie-in with the id "b"/,
+  ],
+  [
+    "a ring of tie-ins",
+    {
+      ...MINIMAL,
+      tieIns: [
+        { id: "a", label: "T1", parentId: "b" },
+        { id: "b", label: "T2", parentId: "a" },
+      ],
+    },
+    "tieIns.0.parentId",
+    /joins this one again/,
+  ],
+  [
+    "a tie-in that joins itself",
+    { ...MINIMAL, tieIns: [{ id: "a", label: "T1", parentId: "a" }] },
+    "tieIns.0.parentId",
+    /joins this one again/,
+  ],
+  [
+    "a tie-in beyond the upper end",
+    {
+      version: 1,
+      line: { ...MINIMAL.line, upperEnd: 50 },
+      tieIns: [{ id: "a", label: "T1", station: 60 }],
+    },
+    "tieIns.0.station",
+    /upper end of the line at 50.0 ft/,
+  ],
+  [
+    "an end before its beginning",
+    {
+      ...MINIMAL,
+      runs: [{ id: "r", ranOn: "2026-11-03", direction: "upstream", fromCounter: 9, toCounter: 8 }],
+    },
+    "runs.0.toCounter",
+    /before it begins/,
+  ],
+  [
+    "a rule of no authority",
+    { version: 1, line: { ...MINIMAL.line, ruleId: "r" } },
+    "line.ruleId",
+    /no rule/,
+  ],
+  [
+    "an amount with a fraction of a cent",
+    { ...MINIMAL, scope: [{ id: "s", title: "Dig", place: "general", rate: 1.5 }] },
+    "scope.0.rate",
+    /whole cents/,
+  ],
+  [
+    "a stored file of a kind that a browser would run",
+    {
+      ...MINIMAL,
+      uploads: [
+        {
+          id: "u",
+          name: "x.html",
+          type: "text/html",
+          bytes: 1,
+          sha256: "0".repeat(64),
+          addedAt: "2026-11-03T00:00:00.000Z",
+        },
+      ],
+    },
+    "uploads.0.type",
+    /Choose one of/,
+  ],
+] as const)("readLineFile() refuses %s and says where", (_what, file, at, words) => {
+  const text = typeof file === "string" ? file : JSON.stringify(file);
+  const read = readLineFile(text);
+  const problems = read.ok ? [] : read.error;
+  const found = problems.find(({ path: place }) => place === at);
+  expect(found?.reason).toMatch(words);
+});
+
+test("readLineFile() never throws, whatever JSON it is given", () => {
+  fc.assert(
+    fc.property(fc.json(), (text) => {
+      expect(readLineFile(text).ok).toBe(false);
+    }),
+  );
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...Object.keys(must(readLineFile(JSON.stringify(MINIMAL))).file)),
+      fc.jsonValue(),
+      (name, value) => {
+        readLineFile(JSON.stringify({ ...MINIMAL, [name]: value }));
+      },
+    ),
+  );
+});
+
+test("lineFileSchema() names every part that the file has, and its units", () => {
+  const schema = JSON.parse(JSON.stringify(lineFileSchema()));
+  const parts = Object.keys(JSON.parse(writeLineFile(must(readLineFile(JSON.stringify(MINIMAL))))));
+  expect(Object.keys(schema.properties)).toEqual(parts);
+  expect(schema.required).toEqual(["version", "line"]);
+  expect(JSON.stringify(schema)).toContain("In feet, with at most two decimals");
+});
+
+test("isDay() knows leap years", () => {
+  const days = ["2024-02-29", "2026-02-29", "1900-02-29", "2000-02-29", "2026-13-01", "2026-1-1"];
+  expect(days.map(isDay)).toEqual([true, false, false, true, false, false]);
+});
+
+/** The command itself, as a person runs it. */
+function line(args: readonly string[], input = "") {
+  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/commands/line.ts", ...args], {
+    encoding: "utf8",
+    input,
+  });
+  return { status: done.status, answer: JSON.parse(done.stdout) };
+}
+
+test("line report prints every computed answer as JSON, in feet and cents", () => {
+  const folder = aFolder();
+  const file = path.join(folder, "example.json");
+  fs.writeFileSync(file, JSON.stringify(line(["example"]).answer));
+  const { status, answer } = line(["report", file, "--today", "2026-11-25"]);
+  expect(status).toBe(0);
+  expect(Object.keys(answer)).toEqual([
+    "line",
+    "today",
+    "units",
+    "extent",
+    "problems",
+    "stations",
+    "tieIns",
+    "entries",
+    "alignment",
+    "pairings",
+    "coverage",
+    "reaches",
+    "holds",
+    "splits",
+    "clocks",
+  ]);
+  expect(answer.today).toBe("2026-11-25");
+  expect(answer.stations[0]).toMatchObject({ counter: 14.2, station: 20.2, side: "left" });
+  const equal = answer.splits.find(({ rule }: { rule: string }) => rule === "equal");
+  const total = equal.shares.reduce(
+    (sum: number, { amount }: { amount: number }) => sum + amount,
+    0,
+  );
+  expect(total).toBe(equal.total);
+});
+
+test("line ends with 2 and a list of problems on bad input, bad words and a file that is not there", () => {
+  const ring = { ...MINIMAL, tieIns: [{ id: "a", label: "T1", parentId: "a" }] };
+  const bad = line(["report", "-"], JSON.stringify(ring));
+  expect(bad).toMatchObject({ status: 2, answer: { problems: [{ path: "tieIns.0.parentId" }] } });
+  expect(line(["report", "/nowhere.json"])).toMatchObject({
+    status: 2,
+    answer: { problems: [{ path: "" }] },
+  });
+  expect(line(["rapport"])).toMatchObject({ status: 2, answer: { problems: [{ path: "" }] } });
+});

@@ -1,0 +1,81 @@
+import fs from "node:fs";
+import path from "node:path";
+import { expect, onTestFinished, test } from "vitest";
+import { type OpenDb, openDb } from "#db/open.ts";
+import { addUpload } from "#lib/operations/add-upload.ts";
+import { exportLine } from "#lib/operations/export-line.ts";
+import { makeBackup } from "#lib/operations/make-backup.ts";
+import { restoreBackup } from "#lib/operations/restore-backup.ts";
+import { storedPath, storeFile } from "#lib/storage/store.ts";
+import { aProperty } from "../../support/file.ts";
+import { addRows, aFolder, anAct, anOpenLine, must } from "../../support/office.ts";
+
+async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  yield bytes;
+}
+
+function opened(file: string): OpenDb {
+  const db = openDb(file);
+  onTestFinished(() => void db.$client.close());
+  return db;
+}
+
+/** An office in a real folder, with a line and a stored file. */
+async function anOfficeOnDisk() {
+  const dataFolder = path.join(aFolder(), "data");
+  const db = opened(path.join(dataFolder, "wyebook.db"));
+  const act = anAct(db, { dataFolder });
+  const lineId = anOpenLine(act);
+  addRows(act, { lineId, table: "properties" }, [aProperty("12")]);
+  const bytes = Buffer.from("%PDF-1.7\na card\n%%EOF");
+  const stored = must(
+    await storeFile(dataFolder, once(bytes), { declared: null, limit: 1_000_000 }),
+  );
+  must(addUpload(act, { lineId, name: "card.pdf", stored, note: "" }));
+  return { act, lineId, dataFolder, stored };
+}
+
+test("restoreBackup() brings back what makeBackup() copied, to the last byte, while the office works", async () => {
+  const { act, lineId, dataFolder } = await anOfficeOnDisk();
+  const before = exportLine(act, lineId);
+  const folder = path.join(aFolder(), "backup");
+  expect(makeBackup({ dataFolder, folder })).toMatchObject({ ok: true, value: { files: 1 } });
+  addRows(act, { lineId, table: "properties" }, [aProperty("14")]);
+  const restored = path.join(aFolder(), "restored");
+  expect(restoreBackup({ folder, dataFolder: restored })).toEqual({
+    ok: true,
+    value: { files: 1 },
+  });
+  const db = opened(path.join(restored, "wyebook.db"));
+  expect(exportLine({ db, dataFolder: restored }, lineId)).toBe(before);
+});
+
+test("makeBackup() refuses when a stored file is missing or was changed, and leaves nothing", async () => {
+  const { dataFolder, stored } = await anOfficeOnDisk();
+  const parent = aFolder();
+  const folder = path.join(parent, "backup");
+  fs.writeFileSync(storedPath(dataFolder, stored.sha256), "other bytes");
+  expect(makeBackup({ dataFolder, folder })).toMatchObject({ error: { reason: "not-found" } });
+  expect(fs.readdirSync(parent)).toEqual([]);
+});
+
+test("restoreBackup() refuses a backup that is not whole and a folder that holds an office", async () => {
+  const { dataFolder, stored } = await anOfficeOnDisk();
+  const folder = path.join(aFolder(), "backup");
+  must(makeBackup({ dataFolder, folder }));
+  expect(restoreBackup({ folder, dataFolder })).toMatchObject({
+    error: { reason: "already-there" },
+  });
+  fs.rmSync(storedPath(folder, stored.sha256));
+  const restored = path.join(aFolder(), "restored");
+  expect(restoreBackup({ folder, dataFolder: restored })).toMatchObject({
+    error: { reason: "bad-value" },
+  });
+  expect(fs.existsSync(restored)).toBe(false);
+});
+
+test("makeBackup() writes over nothing", async () => {
+  const { dataFolder } = await anOfficeOnDisk();
+  const folder = aFolder();
+  expect(makeBackup({ dataFolder, folder })).toMatchObject({ error: { reason: "already-there" } });
+});
