@@ -6,6 +6,7 @@ import type { StripDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripSize } from "#lib/domain/strip/layout.ts";
 import styles from "./line-strip.module.css";
 import { Strip } from "./strip.client.tsx";
+import { useNarrow } from "./use-narrow.ts";
 
 /** What the strip tells on each page, and how large it is there. */
 const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size: StripSize }>> = {
@@ -29,7 +30,8 @@ export function LineStrip({
   const segment = useSelectedLayoutSegment();
   const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
   const [asked, setAsked] = useState<StripSize | null>(null);
-  const size = asked ?? page.size;
+  const narrow = useNarrow();
+  const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
   useEffect(() => setAsked(null), [segment]);

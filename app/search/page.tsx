@@ -44,15 +44,28 @@ export default async function SearchPage({
           title={lineName}
           actions={<Link href={`/lines/${lineId}`}>All ten questions</Link>}
         >
-          <ul className="plain-list stack-tight">
-            {found.map((hit) => (
-              <li key={`${hit.kind} ${hit.title} ${hit.detail}`}>
-                <span className="muted">{hit.kind} </span>
-                <Link href={placeOf(hit)}>{hit.title || "without a name"}</Link>
-                {hit.detail === "" ? null : <span className="muted"> {hit.detail}</span>}
-              </li>
-            ))}
-          </ul>
+          <div className="scroll">
+            <table className="plain">
+              <thead className="hidden">
+                <tr>
+                  <th scope="col">What</th>
+                  <th scope="col">Name</th>
+                  <th scope="col">More</th>
+                </tr>
+              </thead>
+              <tbody>
+                {found.map((hit, at) => (
+                  <tr key={`${at} ${hit.title}`}>
+                    <td className="muted">{hit.kind}</td>
+                    <th scope="row">
+                      <Link href={placeOf(hit)}>{hit.title || "without a name"}</Link>
+                    </th>
+                    <td className="muted">{restOf(hit)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
         </Section>
       ))}
     </div>
@@ -67,6 +80,11 @@ function headFor(asked: string, count: number): { asked: string; answer?: string
 
 function placeOf({ lineId, question }: SearchHit): string {
   return question === null ? `/lines/${lineId}` : `/lines/${lineId}/${question}`;
+}
+
+/** The detail without the name that it begins with. */
+function restOf({ title, detail }: SearchHit): string {
+  return detail.startsWith(title) ? detail.slice(title.length).trim() : detail;
 }
 
 function byLine(hits: readonly SearchHit[]) {

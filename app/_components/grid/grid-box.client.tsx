@@ -2,6 +2,7 @@
 
 import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { useSelection } from "../selection.client.tsx";
+import { useNarrow } from "../use-narrow.ts";
 import { formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
 import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./column.ts";
@@ -302,18 +303,6 @@ function useRevealed(box: { readonly current: HTMLElement | null }, selected: st
     const row = box.current?.querySelector(`[data-row-id="${CSS.escape(selected)}"]`);
     row?.scrollIntoView({ block: "nearest" });
   }, [box, selected]);
-}
-
-function useNarrow(): boolean {
-  const [narrow, setNarrow] = useState(false);
-  useEffect(() => {
-    const query = window.matchMedia("(max-width: 42rem)");
-    const look = () => setNarrow(query.matches);
-    look();
-    query.addEventListener("change", look);
-    return () => query.removeEventListener("change", look);
-  }, []);
-  return narrow;
 }
 
 /** The same object for as long as its content is the same: pages hand over new ones at each render. */

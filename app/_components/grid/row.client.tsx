@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { memo } from "react";
+import { memo, useState } from "react";
 import { Cell } from "./cell.client.tsx";
 import { choicesOf, formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
@@ -38,47 +38,91 @@ interface RowProps {
   readonly handlers: RowHandlers;
 }
 
+/** One row of a table. On a phone it is one line that unfolds, so that a long table stays short. */
 export const Row = memo(function Row(props: RowProps) {
-  const { line, number, columns, blank, handlers, readOnly } = props;
+  const { line, columns, narrow, readOnly, blank } = props;
+  const [unfolded, setUnfolded] = useState(false);
+  const wrong = !blank && columns.some((column) => problemIn(line, column) !== null);
+  const folded = narrow && !unfolded && !wrong;
   return (
     <tr
       className={styles["row"]}
       data-row-id={blank ? undefined : line.id}
       data-blank={blank}
+      data-folded={folded}
       data-selected={props.selected}
     >
-      <th scope="row" className={styles["number"]}>
-        {blank ? <span className={styles["new"]}>new</span> : number + 1}
-      </th>
-      {columns.map((column, index) => (
-        <td
-          key={column.key}
-          data-title={titleOf(column)}
-          className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
-          onFocus={() => handlers.enter(line, column)}
-        >
-          <RowCell {...props} column={column} index={index} />
+      {narrow ? (
+        <td className={styles["fold"]}>
+          <button type="button" aria-expanded={!folded} onClick={() => setUnfolded(folded)}>
+            {folded ? summaryOf(props) : nameOf(props)}
+            {folded ? null : <span>fold</span>}
+          </button>
         </td>
-      ))}
-      {readOnly ? null : (
-        <td className={styles["end"]}>
-          {props.link === undefined ? null : <Link href={props.link.href}>{props.link.words}</Link>}
-          {blank ? null : (
-            <button
-              type="button"
-              className="link-button"
-              tabIndex={props.narrow ? 0 : -1}
-              aria-label={`Remove row ${number + 1}`}
-              onClick={() => handlers.remove(line.key)}
-            >
-              remove
-            </button>
-          )}
-        </td>
+      ) : (
+        <th scope="row" className={styles["number"]}>
+          {blank ? <span className={styles["new"]}>new</span> : props.number + 1}
+        </th>
       )}
+      {folded ? null : <RowCells {...props} />}
+      {folded || readOnly ? null : <RowEnd {...props} />}
     </tr>
   );
 });
+
+function nameOf({ blank, addWord, number }: RowProps): string {
+  return blank ? `New ${addWord}` : `${capital(addWord)} ${number + 1}`;
+}
+
+function capital(word: string): string {
+  return `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
+}
+
+/** The first things that a row says, on one line. */
+function summaryOf(props: RowProps): string {
+  const { line, columns, blank } = props;
+  if (blank) return nameOf(props);
+  const texts = columns.map((column) =>
+    column.computed === undefined
+      ? formatCell(column, valueAt(line.values, column.key))
+      : computedText(column.computed, line.values),
+  );
+  const said = texts.filter((text) => text !== "" && text !== "unknown").slice(0, 4);
+  return said.length === 0 ? nameOf(props) : said.join(" · ");
+}
+
+function RowCells(props: RowProps) {
+  const { line, columns, handlers } = props;
+  return columns.map((column, index) => (
+    <td
+      key={column.key}
+      data-title={titleOf(column)}
+      className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
+      onFocus={() => handlers.enter(line, column)}
+    >
+      <RowCell {...props} column={column} index={index} />
+    </td>
+  ));
+}
+
+function RowEnd({ line, number, blank, narrow, link, handlers }: RowProps) {
+  return (
+    <td className={styles["end"]}>
+      {link === undefined ? null : <Link href={link.href}>{link.words}</Link>}
+      {blank ? null : (
+        <button
+          type="button"
+          className="link-button"
+          tabIndex={narrow ? 0 : -1}
+          aria-label={`Remove row ${number + 1}`}
+          onClick={() => handlers.remove(line.key)}
+        >
+          remove
+        </button>
+      )}
+    </td>
+  );
+}
 
 function RowCell({
   line,
