@@ -12,7 +12,7 @@ import { stationObservations } from "../run/observe.ts";
 import { placeTieIn, sightingsOf, type TieInPlace } from "../run/sighting.ts";
 import { splitOutcomes } from "../split/outcomes.ts";
 import { propertyLabel } from "../split/sharers.ts";
-import { evidenceLevel } from "../tiein/evidence.ts";
+import { type Evidence, evidenceLevel } from "../tiein/evidence.ts";
 import { holdsOn } from "../tiein/holds.ts";
 import { type Links, linksOf } from "../tiein/links.ts";
 import {
@@ -25,7 +25,13 @@ import {
 } from "../tiein/standing.ts";
 import type { LineFile } from "./line-file.ts";
 import { problemsIn } from "./problems.ts";
-import type { EntryFinding, Report, StationedObservation, TieInFinding } from "./report.ts";
+import type {
+  EntryFinding,
+  Problem,
+  Report,
+  StationedObservation,
+  TieInFinding,
+} from "./report.ts";
 
 /**
  * Every computed answer on one line: stations, standings, evidence, coverage, responsibility,
@@ -52,7 +58,10 @@ export function reportOn(file: LineFile, today: Day): Report {
   const holds = holdsOn(file, { tieIns, entries, proposals, reaches, stations });
   return {
     today,
-    problems: problemsIn(file, { ...facts, rows: treeRows(file, facts.places) }),
+    problems: [
+      ...problemsIn(file, { ...facts, rows: treeRows(file, facts.places) }),
+      ...testProblems(file, facts, tieIns),
+    ],
     stations,
     tieIns,
     entries,
@@ -197,11 +206,7 @@ function tieInFinding(
   const place = facts.places.get(tieIn.id) ?? placeTieIn(tieIn, []);
   const link = facts.links.byTieIn.get(tieIn.id);
   const entry = file.entries.find((each) => each.id === link?.entryId);
-  const evidence = evidenceLevel(tieIn, file.tests, {
-    recordPropertyId: entry?.propertyId ?? null,
-    nearbyPropertyIds: nearbyProperties(file, place.station),
-    nameOf: (propertyId) => nameOf(file, propertyId),
-  });
+  const evidence = evidenceOn(tieIn, { file, facts });
   const sure = link?.accepted || (link?.proposal?.band === "same" && !link.proposal.nearTie);
   return {
     tieIn,
@@ -216,6 +221,28 @@ function tieInFinding(
     levelReason: evidence.reason,
     live: !tieIn.inactive && (tieIn.kind === "building" || tieIn.kind === "unknown"),
   };
+}
+
+function evidenceOn(tieIn: TieIn, { file, facts }: { file: LineFile; facts: Facts }): Evidence {
+  const link = facts.links.byTieIn.get(tieIn.id);
+  const entry = file.entries.find((each) => each.id === link?.entryId);
+  return evidenceLevel(tieIn, file.tests, {
+    recordPropertyId: entry?.propertyId ?? null,
+    nearbyPropertyIds: nearbyProperties(file, facts.places.get(tieIn.id)?.station ?? null),
+    nameOf: (propertyId) => nameOf(file, propertyId),
+  });
+}
+
+/** Tests that point at another property than the one that a tie-in is taken to be. */
+function testProblems(file: LineFile, facts: Facts, tieIns: readonly TieInFinding[]): Problem[] {
+  return tieIns.flatMap(({ tieIn, propertyId }, index) => {
+    const evidence = evidenceOn(tieIn, { file, facts });
+    const shown = evidence.level >= 4 ? evidence.propertyId : null;
+    if (shown === null || propertyId === null || shown === propertyId) return [];
+    const name = tieIn.label || `Tie-in ${index + 1}`;
+    const sentence = `${name} is taken to be that of ${nameOf(file, propertyId)}, but tests point at ${nameOf(file, shown)}.`;
+    return [{ path: `tieIns.${index}.propertyId`, reason: "tests-contradict", sentence }];
+  });
 }
 
 /** Properties that may be on the line without a tie-in of their own, and lots crossed at a station. */

@@ -66,7 +66,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
       proposals: [],
       doubtful: new Map(),
     };
-  const mayPair = mayPairUnder(input.pairings);
+  const mayPair = mayPairUnder(input);
   const overall = align(entries, tieIns, mayPair);
   const own = ownFits(input, overall, mayPair);
   const fittedEntries = entries.map((entry) => ({
@@ -162,14 +162,21 @@ function mirroredCount(
   return { sides: opposite.length, of: near.length + accepted.length };
 }
 
-/** Refused pairs may not pair again; accepted ones pair with each other and nothing else does. */
-function mayPairUnder(pairings: readonly Pairing[]): MayPair {
+/**
+ * Refused pairs may not pair again; accepted ones pair with each other, and no other entry of the
+ * same record with either.
+ */
+function mayPairUnder({ entries, pairings }: ReconcileInput): MayPair {
   const { accepted, refused } = decisions(pairings);
-  const taken = new Set(accepted.values());
+  const recordOf = new Map(entries.map((entry) => [entry.entryId, entry.recordId]));
+  const taken = new Set(
+    [...accepted].map(([entryId, tieInId]) => `${recordOf.get(entryId)} ${tieInId}`),
+  );
   return (entryId, tieInId) => {
     const own = accepted.get(entryId);
     if (own !== undefined) return own === tieInId;
-    return !taken.has(tieInId) && !refused.has(`${entryId} ${tieInId}`);
+    const isTaken = taken.has(`${recordOf.get(entryId)} ${tieInId}`);
+    return !isTaken && !refused.has(`${entryId} ${tieInId}`);
   };
 }
 

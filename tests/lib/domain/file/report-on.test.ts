@@ -18,6 +18,7 @@ import {
   aRecord,
   aRun,
   aScopeItem,
+  aTest,
   aTieIn,
   aUnit,
 } from "#tests/support/file.ts";
@@ -242,6 +243,15 @@ test.each<[string, string, Omit<Partial<LineFile>, "line">]>([
       anchors: [anAnchor("run")],
       tieIns: [aTieIn("a", { station: 3_000 })],
       observations: [anObservation("o", { counter: 3_200, tieInId: "a" })],
+    },
+  ],
+  [
+    "tests-contradict",
+    "tieIns.0.propertyId",
+    {
+      properties: [aProperty("12"), aProperty("14")],
+      tieIns: [aTieIn("a", { station: 3_000, propertyId: "12" })],
+      tests: [aTest("dye", "a", { propertyId: "14" })],
     },
   ],
   ["no-record", "entries.0.distance", { entries: [anEntry("e", { distance: 100 })] }],

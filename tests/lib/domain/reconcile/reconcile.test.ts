@@ -239,6 +239,23 @@ test("reconcile() takes one branch on two papers for one connection", () => {
   expect(found.alignment).toMatchObject({ explained: 6, of: 6 });
 });
 
+test("reconcile() still proposes the second paper's entry once the first paper's is accepted", () => {
+  const { entries, tieIns } = shifted(230);
+  const again = entries.map((each, index) =>
+    entry(`p${index}`, each.station, { recordId: "permit" }),
+  );
+  const pairings = entries.map((each, index) => aPairing(each.entryId, `t${index}`));
+  const found = reconciled([...entries, ...again], tieIns, pairings);
+  expect(found.alignment).toMatchObject({ shift: 230, explained: 10, of: 10 });
+  expect(pairsOf(found)).toEqual([
+    "p0=t0 same",
+    "p1=t1 same",
+    "p2=t2 same",
+    "p3=t3 same",
+    "p4=t4 same",
+  ]);
+});
+
 test("reconcile() reads a record by itself where that explains two entries more", () => {
   const { entries, tieIns } = shifted(0);
   const own = entries.map((each, index) =>
