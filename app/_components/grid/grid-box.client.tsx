@@ -71,7 +71,7 @@ function GridTable({
   readonly readOnly: boolean;
 }) {
   const { state } = grid;
-  const box = useRef<HTMLElement>(null);
+  const box = useRef<HTMLDivElement>(null);
   const hintId = useId();
   const [entered, setEntered] = useState<{ key: string; column: GridColumn } | null>(null);
   const narrow = useNarrow();

@@ -54,9 +54,15 @@ export const Row = memo(function Row(props: RowProps) {
     >
       {narrow ? (
         <td className={styles["fold"]}>
-          <button type="button" aria-expanded={!folded} onClick={() => setUnfolded(folded)}>
+          <button
+            type="button"
+            className={styles["unfold"]}
+            data-new={blank}
+            aria-expanded={!folded}
+            onClick={() => setUnfolded(folded)}
+          >
             {folded ? summaryOf(props) : nameOf(props)}
-            {folded ? null : <span>fold</span>}
+            {folded ? null : <span className="muted small">fold</span>}
           </button>
         </td>
       ) : (
