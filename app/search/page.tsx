@@ -54,8 +54,8 @@ export default async function SearchPage({
                 </tr>
               </thead>
               <tbody>
-                {found.map((hit, at) => (
-                  <tr key={`${at} ${hit.title}`}>
+                {found.map((hit) => (
+                  <tr key={`${hit.kind} ${hit.title} ${hit.detail}`}>
                     <td className="muted">{hit.kind}</td>
                     <th scope="row">
                       <Link href={placeOf(hit)}>{hit.title || "without a name"}</Link>
