@@ -27,6 +27,8 @@ export function openDb(file: string): OpenDb {
   client.pragma("journal_mode = WAL");
   client.pragma("synchronous = FULL");
   client.pragma("foreign_keys = ON");
+  // Without it a row that is replaced by an insert is removed behind its delete trigger's back.
+  client.pragma("recursive_triggers = ON");
   client.function("fold_text", { deterministic: true }, (text) => foldText(String(text ?? "")));
   bringUpToDate(client);
   return drizzle(client, { schema });

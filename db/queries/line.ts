@@ -23,8 +23,3 @@ export function insertLine(db: Db, line: LineFacts): void {
 export function updateLine(db: Db, { id, ...facts }: LineFacts): void {
   db.update(lines).set(facts).where(eq(lines.id, id)).run();
 }
-
-/** The lines that rest on a rule of an authority. */
-export function linesUnderRule(db: Db, authorityId: string, ruleId: string): LineFacts[] {
-  return listLines(db).filter((line) => line.authorityId === authorityId && line.ruleId === ruleId);
-}

@@ -23,7 +23,7 @@ const COLUMNS = {
   sentAt: outbox.sentAt,
 };
 
-export function getOutgoing(db: Db, id: string): Outgoing | null {
+function getOutgoing(db: Db, id: string): Outgoing | null {
   return db.select(COLUMNS).from(outbox).where(eq(outbox.id, id)).get() ?? null;
 }
 

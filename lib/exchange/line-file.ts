@@ -11,7 +11,7 @@ import { authorityShape, lineShape, rowShapes, uploadFields } from "./shape.ts";
 // money is whole cents, days are yyyy-mm-dd. Stored files are in it as base64. No users.
 
 /** The format's version; it rises when a file of before could be misread. */
-export const FORMAT_VERSION = 1;
+const FORMAT_VERSION = 1;
 
 /** Something in a file that keeps it from being read. */
 export interface FileProblem {

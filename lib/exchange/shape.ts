@@ -7,6 +7,8 @@ import {
 } from "#lib/domain/calendar/clock-rule.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { ListName } from "#lib/domain/file/references.ts";
+import { STORED_TYPES } from "#lib/domain/file/stored-type.ts";
 import {
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
@@ -53,12 +55,6 @@ import { type Fields, fieldsFor, type Use } from "./field.ts";
 
 // The shape of every part of a line's file. Whatever has a usual value may be left out; whatever is
 // written out again is complete, its fields in the order given here.
-
-/** What is stored: papers and photographs. Anything else could be served as something harmful. */
-const STORED_TYPES = ["application/pdf", "image/png", "image/jpeg"] as const;
-
-/** The parts of a file that are lists of rows. */
-export type ListName = Exclude<keyof LineFile, "line" | "authority">;
 
 type Shapes = { readonly [L in ListName]: z.ZodType<LineFile[L][number]> };
 

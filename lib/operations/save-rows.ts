@@ -51,7 +51,7 @@ export function saveRows(act: Act, input: RowsInput): Result<{ revision: number 
   return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
 }
 
-export function deedOf(table: RowTable): Deed {
+function deedOf(table: RowTable): Deed {
   return FIELD_TABLES.includes(table) ? "record-the-field" : "work-the-file";
 }
 

@@ -71,7 +71,7 @@ function tieInsSeen({ observations }: LineFile): Set<string> {
 }
 
 /** Nobody has said anything of it: it is no more than what a sighting made. */
-export function isUnsaid(tieIn: TieIn): boolean {
+function isUnsaid(tieIn: TieIn): boolean {
   return (
     tieIn.station === null &&
     tieIn.parentId === null &&
@@ -82,7 +82,7 @@ export function isUnsaid(tieIn: TieIn): boolean {
 }
 
 /** Something else in the file rests on it: a pairing, a test, a letter, a price, a waiver. */
-export function isNamed(file: LineFile, tieInId: string): boolean {
+function isNamed(file: LineFile, tieInId: string): boolean {
   if (file.waivers.some(({ holdKey }) => holdKey.split(":").includes(tieInId))) return true;
   const without = { ...file, tieIns: file.tieIns.filter(({ id }) => id !== tieInId) };
   return danglingReferences(without).some(

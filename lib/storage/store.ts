@@ -3,6 +3,7 @@ import fs from "node:fs";
 import { mkdir, open, rename, rm } from "node:fs/promises";
 import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
+import { STORED_TYPES, type StoredType } from "#lib/domain/file/stored-type.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 /** A file as it was stored. */
@@ -12,11 +13,7 @@ export interface StoredFile {
   readonly sha256: string;
 }
 
-/** What is taken: papers and photographs that the packet can hold and a browser can show. */
-export const STORED_TYPES = ["application/pdf", "image/png", "image/jpeg"] as const;
-export type StoredType = (typeof STORED_TYPES)[number];
-
-export const STORE_PROBLEMS = ["too-large", "wrong-type", "incomplete", "empty"] as const;
+const STORE_PROBLEMS = ["too-large", "wrong-type", "incomplete", "empty"] as const;
 export type StoreProblem = (typeof STORE_PROBLEMS)[number];
 
 /** Why a file was not stored; nothing of it stays. */

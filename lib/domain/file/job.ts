@@ -4,7 +4,7 @@ export const JOB_KINDS = ["letters", "packet"] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
 
 export const JOB_STATES = ["waiting", "running", "done", "failed"] as const;
-export type JobState = (typeof JOB_STATES)[number];
+type JobState = (typeof JOB_STATES)[number];
 
 /** One PDF to be made outside of any request. */
 export interface Job {

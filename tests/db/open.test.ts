@@ -1,0 +1,96 @@
+import { fork } from "node:child_process";
+import fs from "node:fs";
+import path from "node:path";
+import { getTableName, is } from "drizzle-orm";
+import { getTableConfig, SQLiteTable } from "drizzle-orm/sqlite-core";
+import { expect, test } from "vitest";
+import { openDb } from "#db/open.ts";
+import * as schema from "#db/schema.ts";
+import { aProperty, aRun, aUnit } from "../support/file.ts";
+import { aDb, addRows, aFolder, anAct, anOpenLine, fileOf } from "../support/office.ts";
+
+test("openDb() opens with a write-ahead log, foreign keys and patience", () => {
+  const db = openDb(path.join(aFolder(), "deep", "wyebook.db"));
+  const pragma = (name: string) => db.$client.pragma(name, { simple: true });
+  expect(pragma("journal_mode")).toBe("wal");
+  expect(pragma("foreign_keys")).toBe(1);
+  expect(pragma("busy_timeout")).toBe(10_000);
+  db.$client.close();
+});
+
+test("openDb() leaves what is there when it opens a database again", () => {
+  const file = path.join(aFolder(), "wyebook.db");
+  const first = openDb(file);
+  const act = anAct(first);
+  const lineId = anOpenLine(act);
+  const before = fileOf(act, lineId);
+  first.$client.close();
+  const again = openDb(file);
+  expect(fileOf(anAct(again), lineId)).toEqual(before);
+  again.$client.close();
+});
+
+test("openDb() makes every table of the schema by its migrations", () => {
+  const db = aDb();
+  const made = db.$client
+    .prepare("select name from sqlite_master where type = 'table'")
+    .pluck()
+    .all();
+  const wanted = Object.values(schema).filter((each): each is SQLiteTable => is(each, SQLiteTable));
+  expect(wanted.length).toBeGreaterThan(40);
+  for (const table of wanted) {
+    expect(made).toContain(getTableName(table));
+    const columns = db.$client.pragma(`table_info(${getTableName(table)})`) as { name: string }[];
+    expect(columns.map(({ name }) => name).sort()).toEqual(
+      getTableConfig(table)
+        .columns.map(({ name }) => name)
+        .sort(),
+    );
+  }
+});
+
+test("openDb() in two processes at the same moment sets a new database up once", async () => {
+  const folder = aFolder();
+  const script = path.join(folder, "open.mts");
+  const source = path.resolve("db/open.ts");
+  fs.writeFileSync(
+    script,
+    `const { openDb } = await import(${JSON.stringify(source)});\nopenDb(process.argv[2]).$client.close();\n`,
+  );
+  const file = path.join(folder, "wyebook.db");
+  const run = () =>
+    new Promise<number | null>((resolve) => {
+      const child = fork(script, [file], { execArgv: ["--import", "tsx"], stdio: "ignore" });
+      child.once("exit", resolve);
+    });
+  expect(await Promise.all([run(), run(), run()])).toEqual([0, 0, 0]);
+});
+
+test("the history takes entries, and neither changes nor removals", () => {
+  const db = aDb();
+  const act = anAct(db);
+  const lineId = anOpenLine(act);
+  const before = fileOf(act, lineId).history;
+  expect(before).toHaveLength(1);
+  expect(() => db.$client.prepare("update history set sentence = 'x'").run()).toThrow(
+    "history is append-only",
+  );
+  expect(() => db.$client.prepare("delete from history").run()).toThrow("history is append-only");
+  expect(() =>
+    db.$client.prepare("insert or replace into history select * from history").run(),
+  ).toThrow();
+  expect(fileOf(act, lineId).history).toEqual(before);
+});
+
+test("the database itself refuses a word outside of its closed set and a row that names nothing", () => {
+  const db = aDb();
+  const act = anAct(db);
+  const lineId = anOpenLine(act);
+  addRows(act, { lineId, table: "properties" }, [aProperty("12")]);
+  addRows(act, { lineId, table: "runs" }, [aRun("run")]);
+  addRows(act, { lineId, table: "units" }, [aUnit("u", "12")]);
+  const run = (sql: string) => () => db.$client.prepare(sql).run();
+  expect(run("update runs set direction = 'sideways'")).toThrow("CHECK constraint failed");
+  expect(run("update units set property_id = 'nowhere'")).toThrow("FOREIGN KEY constraint failed");
+  expect(run("delete from properties")).toThrow("FOREIGN KEY constraint failed");
+});
