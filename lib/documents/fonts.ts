@@ -61,7 +61,14 @@ async function nameGlyphs(descriptor: {
   const { data } = Font.getFont(descriptor);
   if (data === null) throw new Error(`Typeface ${descriptor.fontFamily} did not load`);
   const points: readonly number[] = data["characterSet"];
-  for (const point of points) data["glyphForCodePoint"](point);
+  for (const point of points) {
+    if (!isLigature(point)) data["glyphForCodePoint"](point);
+  }
+}
+
+/** Joined letters (ﬀ, ﬁ …) stand for the letters that they join, not for a sign of their own. */
+function isLigature(codePoint: number): boolean {
+  return codePoint >= 0xfb00 && codePoint <= 0xfb4f;
 }
 
 /** The bytes of the letters' regular face, for stamps on merged pages. */

@@ -34,6 +34,7 @@ function walk(data: unknown, what: string): unknown {
 function checked(text: string, what: string): string {
   const clean = text
     .normalize("NFC")
+    .replace(/[\ufb00-\ufb06]/g, (joined) => joined.normalize("NFKC"))
     .replace(INVISIBLE, "")
     .replace(/[\t\r\n\u2028\u2029]+/g, " ")
     .replace(/[\u2000-\u200a\u3000]/g, " ");

@@ -2,6 +2,8 @@ import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { EN } from "../letter/words-en.ts";
+import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { contractorStanding } from "./contractor-standing.ts";
@@ -61,16 +63,20 @@ function wanting(missing: readonly string[], complete: string): SheetState {
 }
 
 function applicationState({ file, office }: PacketInput): SheetState {
-  const parcels = file.properties
-    .filter(({ parcel, stake }) => parcel === "" && stake !== "neighbour")
-    .map(({ address }) => `The parcel number of ${streetOf(address)} is missing.`);
-  const owners = file.properties
-    .filter(
-      ({ id }) => !file.roles.some((role) => role.propertyId === id && role.role !== "occupant"),
-    )
-    .map(({ address }) => `No owner of ${streetOf(address)} is on file.`);
-  const licence = office.licence === "" ? ["The contractor’s licence number is missing."] : [];
-  return wanting([...parcels, ...owners, ...licence], "All application data is on file.");
+  const streets = (properties: readonly Property[]) =>
+    EN.list(properties.map(({ address }) => streetOf(address)));
+  const unparcelled = file.properties.filter(
+    ({ parcel, stake }) => parcel === "" && stake !== "neighbour",
+  );
+  const unowned = file.properties.filter(
+    ({ id }) => !file.roles.some((role) => role.propertyId === id && role.role !== "occupant"),
+  );
+  const missing = [
+    ...(unparcelled.length === 0 ? [] : [`No parcel number for ${streets(unparcelled)}.`]),
+    ...(unowned.length === 0 ? [] : [`No owner on file for ${streets(unowned)}.`]),
+    ...(office.licence === "" ? ["The contractor’s licence number is missing."] : []),
+  ];
+  return wanting(missing, "All application data is on file.");
 }
 
 function scheduleState({ report }: PacketInput): SheetState {
