@@ -42,6 +42,8 @@ export default defineConfig({
   reporter: json ? [["list"], ["json", { outputFile: json }]] : [["list"]],
   use: {
     trace: "retain-on-failure",
+    actionTimeout: 15_000,
+    navigationTimeout: 30_000,
     locale: "en-US",
     timezoneId: "America/Los_Angeles",
     viewport: { width: 1280, height: 900 },

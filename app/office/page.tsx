@@ -107,7 +107,7 @@ function Authorities({
         </div>
       )}
       {may ? (
-        <details className="screen-only">
+        <details className="screen-only" open={authorities.length === 0}>
           <summary>Add an authority</summary>
           <ActionForm action={addAuthorityAction} label="Add an authority">
             <Field label="Name" name="name" example="Quillhaven Sewer District" required />

@@ -41,7 +41,7 @@ async function setUp(page: Page) {
   await expect(page).toHaveURL(/\/setup$/);
   await page.getByLabel("Password").fill("a longer pass phrase");
   await page.getByRole("button", { name: "Set up the office" }).click();
-  await expect(page.getByRole("heading", { name: "No line is open yet" })).toBeVisible();
+  await expect(page.getByText("No line is open yet")).toBeVisible();
 }
 
 async function addAuthority(page: Page) {
@@ -172,12 +172,12 @@ async function enterRun(page: Page, line: string) {
   });
   await saved(page, "One run a line");
   await page.reload();
-  await typeRow(page, table(page, "Points of known station in Run 1"), {
+  await typeRow(page, table(page, "One known point a line"), {
     word: "known point",
     cells: { "Counter, ft": "80", "Is at station, ft": "0", "What is there": "main connection" },
   });
-  await saved(page, "Points of known station in Run 1");
-  const seen = "What was seen in Run 1";
+  await saved(page, "One known point a line");
+  const seen = "One observation a line";
   const log = table(page, seen);
   for (const [counter, what, clock, rest] of [
     ["17.9", "tie-in", "3", { "Size, in": "4", Material: "vitrified clay" }],
