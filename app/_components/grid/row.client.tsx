@@ -103,12 +103,19 @@ function RowCells(props: RowProps) {
     <td
       key={column.key}
       data-title={titleOf(column)}
+      data-print={printed(line, column)}
       className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
       onFocus={() => handlers.enter(line, column)}
     >
       <RowCell {...props} column={column} index={index} />
     </td>
   ));
+}
+
+/** A field cuts long words off; paper shows them whole. */
+function printed(line: GridLine, column: GridColumn): string {
+  if (column.computed !== undefined) return "";
+  return line.raw[column.key] ?? formatCell(column, valueAt(line.values, column.key));
 }
 
 function RowEnd({ line, number, blank, narrow, link, handlers }: RowProps) {
