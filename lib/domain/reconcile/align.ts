@@ -8,7 +8,7 @@ export interface Fit {
   readonly scale: number;
 }
 
-interface FitScore extends Fit {
+export interface FitScore extends Fit {
   /** Entries that find a tie-in within the tolerance. */
   readonly explained: number;
   /** Explained pairs, less for distance and unlikeness, less the price of shift and scale. */
@@ -41,7 +41,10 @@ const PRICE = { one: 1.5, both: 1, perFoot: 0.025, perPercent: 0.05 };
 const SUPPORT = { shift: 3, scale: 4, part: 0.5, apart: 2_000 };
 
 /** Fits tried are this fine; the winner is then fitted exactly. */
-const GRID = { shift: 25, scale: 2_500 };
+const GRID = { shift: 20, scale: 2_000 };
+
+/** So many of the best fits tried are fitted exactly. */
+const POLISHED = 20;
 
 /** From this many entries, so many pairs are enough to find a fit by. */
 const PIVOTS = 24;
@@ -88,7 +91,7 @@ export function align(
   const fields = fieldsOf(entries, tieIns, mayPair);
   const plain = judge(fields, PLAIN);
   const tried = judgeAll(fields, { plain, entries: entries.length });
-  const best = [plain, ...tried.slice(0, 8).map((fit) => polish(fields, fit))]
+  const best = [plain, ...tried.slice(0, POLISHED).map((fit) => polish(fields, fit))]
     .filter((fit) => isSupported(entries.length, fit))
     .reduce((top, fit) => (fit.score > top.score ? fit : top), plain);
   const stations = entries.map((entry) => entry.station);
@@ -191,10 +194,10 @@ function isSupported(entries: number, fit: FitScore): boolean {
   return fit.explained >= least && fit.explained >= entries * SUPPORT.part;
 }
 
-/** Nearly as good, or better but on too little support. A stretch must explain more than none. */
+/** Nearly as good, or better but on too little support. A stretch must explain as many at least. */
 function isRival(fit: FitScore, best: FitScore): boolean {
   const stretched = fit.scale !== 0 && best.scale === 0;
-  const least = stretched ? best.explained + 1 : best.explained - 1;
+  const least = stretched ? best.explained : best.explained - 1;
   return fit.explained >= Math.max(least, 2) && fit.score > best.score - NEARLY;
 }
 

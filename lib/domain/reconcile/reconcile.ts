@@ -5,6 +5,7 @@ import {
   type AlignResult,
   align,
   type Fit,
+  type FitScore,
   fitted,
   judgeFit,
   type MayPair,
@@ -79,6 +80,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
     own,
     mayPair,
     mirrored: mirroredCount(input, proposals),
+    rival: overall.rivals.find((fit) => pairsOtherwise(fit, { input, proposals, mayPair })) ?? null,
   });
   return {
     alignment,
@@ -123,6 +125,7 @@ function alignmentOf(
     own: ReadonlyMap<string, Fit>;
     mayPair: MayPair;
     mirrored: { readonly sides: number; readonly of: number };
+    rival: FitScore | null;
   },
 ): Alignment {
   const { overall, own, mayPair, mirrored } = found;
@@ -138,7 +141,7 @@ function alignmentOf(
     ...common,
     fit: overall.best,
     plain: explainedUnder(() => PLAIN),
-    rival: overall.rivals[0] ?? null,
+    rival: found.rival,
     mirrored,
     own: [...own].map(([recordId, fit]) => ({ name: recordNames.get(recordId) ?? "", fit })),
     names: records.map((recordId) => recordNames.get(recordId) ?? ""),
@@ -295,6 +298,22 @@ function doubtfulUnder(
         return entry ? [[tieIn.tieInId, entry.entryId] as const] : [];
       }),
   );
+}
+
+/** True where a fit would give any entry another tie-in, or any tie-in left over an entry. */
+function pairsOtherwise(
+  fit: Fit,
+  found: { input: ReconcileInput; proposals: readonly ProposedPairing[]; mayPair: MayPair },
+): boolean {
+  if (doubtfulUnder([fit], found).size > 0) return true;
+  const { entries, tieIns } = found.input;
+  return found.proposals.some((pair) => {
+    const entry = entries.find((each) => each.entryId === pair.entryId);
+    return tieIns.some(
+      (tieIn) =>
+        entry !== undefined && tieIn.tieInId !== pair.tieInId && fitsAny([fit], entry, tieIn),
+    );
+  });
 }
 
 function fitsAny(fits: readonly Fit[], entry: RecordMark, tieIn: SeenMark): boolean {
