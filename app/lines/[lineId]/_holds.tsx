@@ -1,11 +1,16 @@
 import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { STOP_WORDS } from "#lib/domain/desk/stop-words.ts";
-import type { Hold, HoldStop } from "#lib/domain/tiein/hold.ts";
-import { listed } from "./_names.ts";
+import { HOLD_STOPS, type Hold, type HoldStop } from "#lib/domain/tiein/hold.ts";
+import { counted, listed } from "./_names.ts";
+import styles from "./holds.module.css";
 
-/** The holds that stop one of `stops`, each with what would lift it; nothing where there are none. */
+/**
+ * The holds that stop one of `stops`, in one loud box, each with what would lift it; those that
+ * somebody waived in a quiet one. Nothing where there are none.
+ */
 export function HoldBoxes({
   lineId,
   holds,
@@ -18,38 +23,46 @@ export function HoldBoxes({
   readonly today: string;
 }) {
   const mine = holds.filter((hold) => hold.stops.some((stop) => stops.includes(stop)));
+  const open = mine.filter((hold) => hold.waiver === null);
+  const waived = mine.filter((hold) => hold.waiver !== null);
   if (mine.length === 0) return null;
   return (
-    <div className="stack">
-      {mine.map((hold) => (
-        <HoldBox key={hold.key} hold={hold} today={today} />
+    <div className={`stack ${styles["holds"]}`}>
+      {open.length === 0 ? null : (
+        <NoticeBox kind="hold" title={titleOf(open, stops)}>
+          <ul className={styles["list"]}>
+            {open.map((hold) => (
+              <li key={hold.key}>
+                <SelectOnStrip id={hold.subjectId}>{hold.subjectLabel}</SelectOnStrip>:{" "}
+                {hold.sentence} <span className="muted">To lift it:</span> {hold.closes}.
+              </li>
+            ))}
+          </ul>
+          <p className="screen-only">
+            <Link href={`/lines/${lineId}/agree#holds`}>Settle or waive them</Link>
+          </p>
+        </NoticeBox>
+      )}
+      {waived.map((hold) => (
+        <NoticeBox key={hold.key} title={`Waived: ${hold.subjectLabel}`}>
+          <p>{hold.sentence}</p>
+          {hold.waiver === null ? null : (
+            <p className="muted">
+              {hold.waiver.by} waived this hold {formatDay(hold.waiver.on, today)}:{" "}
+              {hold.waiver.reason}
+            </p>
+          )}
+        </NoticeBox>
       ))}
-      <p className="small">
-        <Link href={`/lines/${lineId}/agree`}>Settle tie-ins, entries and holds</Link>
-      </p>
     </div>
   );
 }
 
-function HoldBox({ hold, today }: { readonly hold: Hold; readonly today: string }) {
-  const stopped = listed(hold.stops.map((stop) => STOP_WORDS[stop]));
-  if (hold.waiver !== null) {
-    return (
-      <NoticeBox title={`Waived: ${hold.subjectLabel}`}>
-        <p>{hold.sentence}</p>
-        <p className="muted">
-          {hold.waiver.by} waived this hold {formatDay(hold.waiver.on, today)}: {hold.waiver.reason}
-        </p>
-      </NoticeBox>
-    );
-  }
-  return (
-    <NoticeBox kind="hold" title={`Hold: ${hold.subjectLabel}. Stops ${stopped}.`}>
-      <p>{hold.sentence}</p>
-      <p>
-        <span className="muted">To lift it: </span>
-        {hold.closes}
-      </p>
-    </NoticeBox>
+/** `2 holds stop the final split and a demand for money`: only what this page is about. */
+function titleOf(holds: readonly Hold[], stops: readonly HoldStop[]): string {
+  const stopped = HOLD_STOPS.filter(
+    (stop) => stops.includes(stop) && holds.some((hold) => hold.stops.includes(stop)),
   );
+  const words = listed(stopped.map((stop) => STOP_WORDS[stop]));
+  return `${counted(holds.length, "hold stops", "holds stop")} ${words}`;
 }

@@ -19,12 +19,24 @@ export function tieInName(file: Pick<LineFile, "tieIns">, id: string): string {
   return file.tieIns.find((each) => each.id === id)?.label ?? "a tie-in";
 }
 
-/** `owner of 12 Fennel Row, occupant of 12 Fennel Row`; empty where the party has no role. */
+/** `owner and occupant of 12 Fennel Row`; empty where the party has no role. */
 export function stakeOf(file: Pick<LineFile, "roles" | "properties">, partyId: string): string {
-  return file.roles
-    .filter((role) => role.partyId === partyId)
-    .map((role) => `${ROLE_WORDS[role.role]} of ${propertyName(file, role.propertyId)}`)
-    .join(", ");
+  const roles = file.roles.filter((role) => role.partyId === partyId);
+  const places = [...new Set(roles.map((role) => role.propertyId))];
+  return places.map((propertyId) => stakeAt(file, partyId, propertyId)).join("; ");
+}
+
+/** What a party is to one property: `owner and occupant of 12 Fennel Row`. */
+export function stakeAt(
+  file: Pick<LineFile, "roles" | "properties">,
+  partyId: string,
+  propertyId: string,
+): string {
+  const roles = file.roles
+    .filter((role) => role.partyId === partyId && role.propertyId === propertyId)
+    .map((role) => ROLE_WORDS[role.role]);
+  const words = listed([...new Set(roles)]);
+  return `${words === "" ? "for" : `${words} of`} ${propertyName(file, propertyId)}`;
 }
 
 export const ROLE_WORDS: Record<PartyRole, string> = {
@@ -33,7 +45,7 @@ export const ROLE_WORDS: Record<PartyRole, string> = {
   manager: "manager",
   association: "association",
   "contract-purchaser": "contract purchaser",
-  "crossed-lot-owner": "owner of the crossed lot",
+  "crossed-lot-owner": "owner, only crossed,",
 };
 
 /** `A`, `A and B`, `A, B and C`. */

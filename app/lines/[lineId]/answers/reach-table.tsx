@@ -49,7 +49,7 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
                 {reach.mender === reach.holder ? "the same" : <HolderWord holder={reach.mender} />}
               </td>
               <td>{answerableWords(file, reach)}</td>
-              <td>
+              <td className="small">
                 {reach.reason}
                 {reach.citation === "" ? null : <span className="muted"> ({reach.citation})</span>}
               </td>
@@ -80,6 +80,15 @@ function servedWords(file: LineFile, reach: ReachFinding): string {
 
 function answerableWords(file: LineFile, reach: ReachFinding): string {
   if (reach.holder === "authority" && reach.mender === "authority") return "the authority";
+  if (sameNames(reach.answerable, reach.servedBy) && reach.unknownTieIns.length === 0) {
+    return reach.servedBy.length === 1 ? "the one whom it serves" : "all whom it serves";
+  }
   if (reach.answerable.length === 0) return reach.holder === "owners" ? "not settled" : "–";
   return listed(reach.answerable.map((id) => propertyName(file, id)));
+}
+
+function sameNames(some: readonly string[], others: readonly string[]): boolean {
+  return (
+    some.length > 0 && some.length === others.length && some.every((id) => others.includes(id))
+  );
 }

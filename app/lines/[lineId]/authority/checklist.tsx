@@ -66,11 +66,11 @@ function Check({
       <div className="stack-tight">
         <h3>
           {check.title}
-          {check.mandatory ? null : <span className="muted"> (not always)</span>}
+          {check.mandatory ? null : <span className="muted"> (not mandatory)</span>}
         </h3>
         <p>
           {check.sentence}
-          {check.citation === "" ? null : <span className="muted"> ({check.citation})</span>}
+          {check.citation === "" ? null : <span className="muted small"> {check.citation}</span>}
         </p>
         {mark === undefined || mark.note === "" ? null : <p>“{mark.note}”</p>}
         <PaperLink lineId={lineId} file={file} uploadId={mark?.uploadId ?? null} words="Paper" />

@@ -31,16 +31,19 @@ export function PacketSection({
     >
       <p>
         As the file stands now: {counted(packet.sheets.length, "part")}
-        {packet.missing.length === 0
-          ? ", nothing missing."
-          : `, ${counted(packet.missing.length, "thing")} missing.`}
+        {packet.missing.length === 0 ? ", nothing missing." : "."}
       </p>
       {packet.missing.length === 0 ? null : (
-        <ul>
-          {packet.missing.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
+        <details>
+          <summary>
+            {counted(packet.missing.length, "thing")} missing, as its first page says
+          </summary>
+          <ul>
+            {packet.missing.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </details>
       )}
       {work ? (
         <JobButton

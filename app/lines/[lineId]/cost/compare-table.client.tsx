@@ -24,11 +24,13 @@ interface CompareTableProps {
   readonly caption: string;
 }
 
-/** Payers down, rules across. An amount opens into its sum below the table. */
+/** Rules down, payers across. An amount opens into its sum below the table. */
 export function CompareTable({ payers, outcomes, chosen, marks, caption }: CompareTableProps) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const { selected, select } = useSelection();
   const panelId = useId();
+  const isSelected = (payer: ComparedPayer) =>
+    selected !== null && selected === marks[payer.key] ? true : undefined;
   return (
     <div className="stack">
       <div className="scroll">
@@ -36,72 +38,56 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
           <caption>{caption}</caption>
           <thead>
             <tr>
-              <th scope="col" className={styles["payer"]}>
-                Property
-              </th>
-              {outcomes.map((outcome, at) => (
+              <th scope="col">Rule</th>
+              {payers.map((payer) => (
                 <th
-                  key={outcome.choice.rule}
+                  key={payer.key}
                   scope="col"
-                  className={outcome.refusal === null ? "num" : undefined}
-                  data-chosen={outcome.choice.rule === chosen}
+                  className="num"
+                  data-row-id={marks[payer.key]}
+                  data-selected={isSelected(payer)}
                 >
-                  <span className={styles["letter"]}>{ruleLetter(at)}</span>
-                  {outcome.title}
-                  {outcome.choice.rule === chosen ? " (chosen)" : ""}
+                  {payer.unknown ? (
+                    <span className={`tag tag-loud ${styles["unknown"]}`}>{payer.label}</span>
+                  ) : (
+                    payer.label
+                  )}
                 </th>
               ))}
             </tr>
           </thead>
           <tbody>
-            {payers.map((payer, row) => (
-              <tr
-                key={payer.key}
-                data-row-id={marks[payer.key]}
-                data-selected={selected === marks[payer.key]}
-                onFocus={() => select(marks[payer.key] ?? null)}
-              >
+            {outcomes.map((outcome, at) => (
+              <tr key={outcome.choice.rule} data-chosen={outcome.choice.rule === chosen}>
                 <th scope="row">
-                  {payer.unknown ? (
-                    <span className="tag tag-loud">{payer.label}</span>
-                  ) : (
-                    payer.label
-                  )}
+                  <span className={styles["letter"]}>{ruleLetter(at)}</span>
+                  {outcome.title}
+                  {outcome.choice.rule === chosen ? <span className="tag">chosen</span> : null}
                 </th>
-                {outcomes.map((outcome, at) => (
-                  <Cell
-                    key={outcome.choice.rule}
-                    outcome={outcome}
-                    cell={payer.cells[at] ?? null}
-                    label={payer.label}
-                    rows={row === 0 ? payers.length + 1 : 0}
-                    chosen={outcome.choice.rule === chosen}
-                    opened={opened?.key === payer.key && opened.rule === outcome.choice.rule}
-                    panelId={panelId}
-                    onToggle={(open) =>
-                      setOpened(open ? { key: payer.key, rule: outcome.choice.rule } : null)
-                    }
-                  />
-                ))}
+                {outcome.refusal === null ? (
+                  payers.map((payer) => (
+                    <Amount
+                      key={payer.key}
+                      outcome={outcome}
+                      cell={payer.cells[at] ?? null}
+                      label={payer.label}
+                      selected={isSelected(payer)}
+                      opened={opened?.key === payer.key && opened.rule === outcome.choice.rule}
+                      panelId={panelId}
+                      onFocus={() => select(marks[payer.key] ?? null)}
+                      onToggle={(open) =>
+                        setOpened(open ? { key: payer.key, rule: outcome.choice.rule } : null)
+                      }
+                    />
+                  ))
+                ) : (
+                  <td colSpan={payers.length} className={styles["refusal"]}>
+                    {outcome.refusal}
+                  </td>
+                )}
               </tr>
             ))}
           </tbody>
-          <tfoot>
-            <tr>
-              <th scope="row">In all</th>
-              {outcomes.map((outcome) =>
-                outcome.refusal === null ? (
-                  <td
-                    key={outcome.choice.rule}
-                    className="num"
-                    data-chosen={outcome.choice.rule === chosen}
-                  >
-                    {formatCents(outcome.total)}
-                  </td>
-                ) : null,
-              )}
-            </tr>
-          </tfoot>
         </table>
       </div>
       <div id={panelId} aria-live="polite">
@@ -118,50 +104,43 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
   );
 }
 
-function Cell({
+function Amount({
   outcome,
   cell,
   label,
-  rows,
-  chosen,
+  selected,
   opened,
   panelId,
+  onFocus,
   onToggle,
 }: {
   readonly outcome: SplitOutcome;
   readonly cell: ComparedCell | null;
   readonly label: string;
-  /** How many rows a refusal reaches over; 0 in all rows but the first. */
-  readonly rows: number;
-  readonly chosen: boolean;
+  readonly selected: true | undefined;
   readonly opened: boolean;
   readonly panelId: string;
+  readonly onFocus: () => void;
   readonly onToggle: (open: boolean) => void;
 }) {
-  if (cell === null) {
-    if (rows === 0) return null;
-    return (
-      <td rowSpan={rows} className={styles["refusal"]}>
-        {outcome.refusal}
-      </td>
-    );
-  }
+  const amount = cell?.amount ?? 0;
   return (
-    <td className="num" data-chosen={chosen}>
+    <td className="num" data-selected={selected}>
       <button
         type="button"
         className={styles["amount"]}
         aria-expanded={opened}
         aria-controls={panelId}
-        aria-label={`${formatCents(cell.amount)} for ${label}, ${outcome.title}: ${opened ? "fold" : "open"} the sum`}
+        aria-label={`${formatCents(amount)} for ${label}, ${outcome.title}: ${opened ? "fold" : "open"} the sum`}
+        onFocus={onFocus}
         onClick={() => onToggle(!opened)}
       >
-        {formatCents(cell.amount)}
+        {formatCents(amount)}
       </button>
-      {cell.difference === null ? null : (
+      {cell === null || cell.difference === null ? null : (
         <span className={styles["difference"]}>{signedCents(cell.difference)}</span>
       )}
-      {cell.share === null || cell.share.recoverable === 0 ? null : (
+      {cell?.share === null || cell === null || cell.share.recoverable === 0 ? null : (
         <span className={styles["difference"]}>
           {formatCents(cell.share.recoverable)} recoverable
         </span>

@@ -41,8 +41,12 @@ export default async function CostPage({
         title="The work, priced"
         note="Place every item where it is done: on a stretch, at a point, on one branch. What belongs to the whole job, such as the permit, is general and is spread over the rest."
       >
-        <ScopeGrid lineId={lineId} file={file} report={report} />
-        <ScopeSums file={file} />
+        <div className="screen-only">
+          <ScopeGrid lineId={lineId} file={file} report={report} />
+        </div>
+        <div className="print-only">
+          <ScopeSums file={file} />
+        </div>
         <DepthBox caution={depthCaution(file)} />
       </Section>
       {file.scope.length === 0 ? null : (

@@ -31,7 +31,7 @@ export function ParticularsForm({
             list="cost-faults"
             defaultValue={fault}
             placeholder="such as 33.0"
-            style={{ maxWidth: "10ch" }}
+            style={{ maxWidth: "14ch" }}
           />
           <span className="muted">ft</span>
         </span>

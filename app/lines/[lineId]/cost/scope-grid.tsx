@@ -53,50 +53,54 @@ const BLANK = {
 };
 
 function columnsFor(file: LineFile, report: Report): GridColumn[] {
-  return [...WHAT, ...placeColumns(report), ...PRICE, ...payColumns(file)];
+  return [TITLE, ...PLACE, ...PRICE, ...ADDED, WORK, branchColumn(report), ...payColumns(file)];
 }
 
-const WHAT: readonly GridColumn[] = [
+const TITLE: GridColumn = {
+  key: "title",
+  title: "Item",
+  kind: "text",
+  width: 26,
+  required: true,
+  example: "Dig and replace, 10 to 18 ft",
+  pasteHeadings: ["description", "work item"],
+};
+
+const PLACE: readonly GridColumn[] = [
+  { key: "place", title: "Place", kind: "choice", width: 13, choices: optionsOf(PLACE_WORDS) },
   {
-    key: "title",
-    title: "Item",
-    kind: "text",
-    width: 28,
-    required: true,
-    example: "Dig and replace, 10 to 18 ft",
-    pasteHeadings: ["description", "work item"],
+    key: "from",
+    title: "From",
+    kind: "feet",
+    width: 7,
+    hint: "Station, also of a point",
+    example: "10.0",
+    pasteHeadings: ["start"],
   },
-  { key: "work", title: "Kind of work", kind: "choice", width: 12, choices: optionsOf(WORK_WORDS) },
+  { key: "to", title: "To", kind: "feet", width: 7, example: "18.0", pasteHeadings: ["end"] },
 ];
 
-function placeColumns(report: Report): GridColumn[] {
-  return [
-    { key: "place", title: "Place", kind: "choice", width: 13, choices: optionsOf(PLACE_WORDS) },
-    {
-      key: "from",
-      title: "From",
-      kind: "feet",
-      width: 7,
-      hint: "Station, also of a point",
-      example: "10.0",
-      pasteHeadings: ["start"],
-    },
-    { key: "to", title: "To", kind: "feet", width: 7, example: "18.0", pasteHeadings: ["end"] },
-    {
-      key: "tieInId",
-      title: "Branch",
-      kind: "choice",
-      width: 12,
-      hint: "For work on one branch",
-      choices: [
-        NONE,
-        ...report.tieIns.map(({ tieIn, station }) => ({
-          value: tieIn.id,
-          label: station === null ? tieIn.label : `${tieIn.label} at ${formatFeet(station)}`,
-        })),
-      ],
-    },
-  ];
+const WORK: GridColumn = {
+  key: "work",
+  title: "Kind of work",
+  kind: "choice",
+  width: 12,
+  choices: optionsOf(WORK_WORDS),
+};
+
+function branchColumn(report: Report): GridColumn {
+  const branches = report.tieIns.map(({ tieIn, station }) => ({
+    value: tieIn.id,
+    label: station === null ? tieIn.label : `${tieIn.label} at ${formatFeet(station)}`,
+  }));
+  return {
+    key: "tieInId",
+    title: "Branch",
+    kind: "choice",
+    width: 12,
+    hint: "For work on one branch",
+    choices: [NONE, ...branches],
+  };
 }
 
 const NONE: GridChoice = { value: "", label: "–" };
@@ -121,8 +125,6 @@ const PRICE: readonly GridColumn[] = [
     example: "240.00",
     pasteHeadings: ["price", "unit price"],
   },
-  { key: "markup", title: "Markup", kind: "percent", width: 7 },
-  { key: "tax", title: "Tax", kind: "percent", width: 7, hint: "On the marked-up amount" },
   {
     key: "amount",
     title: "Amount",
@@ -132,6 +134,11 @@ const PRICE: readonly GridColumn[] = [
     computed: "item-amount",
     total: true,
   },
+];
+
+const ADDED: readonly GridColumn[] = [
+  { key: "markup", title: "Markup", kind: "percent", width: 7 },
+  { key: "tax", title: "Tax", kind: "percent", width: 7, hint: "On the marked-up amount" },
 ];
 
 function payColumns(file: LineFile): GridColumn[] {

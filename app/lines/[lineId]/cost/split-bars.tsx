@@ -21,7 +21,7 @@ export function SplitBars({
   return (
     <figure className="stack-tight">
       <figcaption className="muted">
-        How far each amount moves with the rule. The letters are those of the table’s columns
+        How far each amount moves with the rule. The letters are those of the table’s rows
         {chosen === null ? "." : "; the filled square is the chosen rule."}
       </figcaption>
       <div className={styles["bars"]} aria-hidden="true">

@@ -137,7 +137,7 @@ function Log({
                 </time>
                 <div className="stack-tight">
                   <p>
-                    {entry.sentence} <span className="muted">{entry.by}</span>
+                    {entry.sentence} <span className="muted nowrap">{entry.by}</span>
                   </p>
                   <EntryDetail detail={entry.detail} names={names} />
                 </div>

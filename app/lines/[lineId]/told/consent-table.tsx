@@ -8,7 +8,8 @@ import { consentTable } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { partyName, propertyName } from "../_names.ts";
+import { Beneath } from "../_beneath.tsx";
+import { partyName, stakeAt } from "../_names.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../_terms.ts";
 import { type SignerCell, type SignerRow, signerRows } from "./consent-cells.ts";
 
@@ -48,8 +49,7 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
             <tr key={`${row.partyId} ${row.propertyId}`}>
               <th scope="row">
                 {partyName(file, row.partyId)}
-                <br />
-                <span className="muted small">{propertyName(file, row.propertyId)}</span>
+                <Beneath>{stakeAt(file, row.partyId, row.propertyId)}</Beneath>
               </th>
               {row.cells.map((cell) => (
                 <td key={cell.kind}>

@@ -3,6 +3,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
+import { Beneath } from "../_beneath.tsx";
 import { partyName, stakeOf } from "../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
 
@@ -35,8 +36,7 @@ export function ToldTable({
             <tr key={row.partyId}>
               <th scope="row">
                 {partyName(file, row.partyId)}
-                <br />
-                <span className="muted small">{stakeOf(file, row.partyId) || "no role yet"}</span>
+                <Beneath>{stakeOf(file, row.partyId) || "no role yet"}</Beneath>
               </th>
               {told.kinds.map((kind) => (
                 <td key={kind}>

@@ -7,7 +7,7 @@ import { CONSENT_KINDS } from "#lib/domain/consent/consent.ts";
 import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { partyName, propertyName, ROLE_WORDS } from "../../_names.ts";
+import { partyName, stakeAt } from "../../_names.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../_terms.ts";
 import { recordConsentAction } from "./actions.ts";
 
@@ -100,11 +100,9 @@ export function ConsentForm({
 /** Every party with every property it has a role at, each once. */
 function signerOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
   const options = new Map<string, string>();
-  for (const { partyId, propertyId, role } of file.roles) {
-    const value = `${partyId} ${propertyId}`;
-    if (options.has(value)) continue;
-    const label = `${partyName(file, partyId)}, ${ROLE_WORDS[role]} of ${propertyName(file, propertyId)}`;
-    options.set(value, label);
+  for (const { partyId, propertyId } of file.roles) {
+    const label = `${partyName(file, partyId)}, ${stakeAt(file, partyId, propertyId)}`;
+    options.set(`${partyId} ${propertyId}`, label);
   }
   return [...options].map(([value, label]) => ({ value, label }));
 }

@@ -6,7 +6,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { LetterKind } from "#lib/domain/letter/notice.ts";
 import { type Recipient, recipientsOf } from "#lib/domain/letter/recipients.ts";
-import { partyName, propertyName, ROLE_WORDS, tieInName } from "../../_names.ts";
+import { partyName, stakeAt, tieInName } from "../../_names.ts";
 import { LETTER_WORDS } from "../../_terms.ts";
 import { draftLettersAction } from "../actions.ts";
 import { othersFor } from "./others.ts";
@@ -120,16 +120,9 @@ function RecipientBox({
   );
 }
 
-function placeWords(file: LineFile, recipient: Recipient): string {
-  const { partyId, propertyId, tieInId } = recipient;
-  const roles = file.roles
-    .filter((role) => role.partyId === partyId && role.propertyId === propertyId)
-    .map((role) => ROLE_WORDS[role.role]);
-  const property =
-    propertyId === null
-      ? ""
-      : `, ${[...new Set(roles)].join(" and ") || "about"} ${roles.length === 0 ? "" : "of "}${propertyName(file, propertyId)}`;
-  return tieInId === null ? property : `${property}, about tie-in ${tieInName(file, tieInId)}`;
+function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient): string {
+  const stake = propertyId === null ? "" : `, ${stakeAt(file, partyId, propertyId)}`;
+  return tieInId === null ? stake : `${stake}, about tie-in ${tieInName(file, tieInId)}`;
 }
 
 /** What the tick box sends; the language is the party's own. */
