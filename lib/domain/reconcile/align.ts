@@ -91,7 +91,8 @@ export function align(
   const fields = fieldsOf(entries, tieIns, mayPair);
   const plain = judge(fields, PLAIN);
   const tried = judgeAll(fields, { plain, entries: entries.length });
-  const best = [plain, ...tried.slice(0, POLISHED).map((fit) => polish(fields, fit))]
+  const leading = tried.slice(0, POLISHED);
+  const best = [plain, ...leading, ...leading.map((fit) => polish(fields, fit))]
     .filter((fit) => isSupported(entries.length, fit))
     .reduce((top, fit) => (fit.score > top.score ? fit : top), plain);
   const stations = entries.map((entry) => entry.station);
