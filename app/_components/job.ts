@@ -25,7 +25,7 @@ export function viewOf(answer: unknown): JobView {
   const text = (name: string) => (typeof job[name] === "string" ? job[name] : null);
   const state = text("state");
   if (state !== "running" && state !== "done" && state !== "failed") return LOST;
-  return { state, uploadId: text("uploadId"), message: text("problem") ?? "" };
+  return { state, uploadId: text("uploadId"), message: text("message") ?? "" };
 }
 
 const STATE_WORDS: Record<JobView["state"], string> = {

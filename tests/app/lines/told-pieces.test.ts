@@ -150,7 +150,7 @@ test("readAnswer() gives the stored file's id, or a sentence on what is wrong", 
 test("viewOf() counts what it cannot read as waiting still, and tells the problem of what failed", () => {
   expect(viewOf(null).state).toBe("waiting");
   expect(viewOf({ state: "odd" }).state).toBe("waiting");
-  expect(viewOf({ state: "failed", uploadId: null, problem: "No font." })).toEqual({
+  expect(viewOf({ state: "failed", uploadId: null, message: "No font." })).toEqual({
     state: "failed",
     uploadId: null,
     message: "No font.",
