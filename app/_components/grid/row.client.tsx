@@ -93,7 +93,7 @@ function summaryOf(props: RowProps): string {
       ? formatCell(column, valueAt(line.values, column.key))
       : computedText(column.computed, line.values),
   );
-  const said = texts.filter((text) => text !== "" && text !== "unknown").slice(0, 4);
+  const said = texts.filter((text) => text !== "" && text !== "unknown").slice(0, 6);
   return said.length === 0 ? nameOf(props) : said.join(" · ");
 }
 

@@ -3,6 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { SelectableRow, SelectOnStrip } from "#app/_components/row-select.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { ProposedPairing, TieInFinding } from "#lib/domain/file/report.ts";
@@ -11,6 +12,7 @@ import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
 import { BAND_WORDS } from "../_field-terms.ts";
 import { counted, tieInName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
+import stacked from "../stacked.module.css";
 import { apartWords, entryWords, placeWords, sureProposals, tieInWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
 import { ACCEPT_REASONS, fittingReason, REFUSE_REASONS, UNDO_REASONS } from "./_reasons.ts";
@@ -213,8 +215,8 @@ export function Decided(part: LinePart) {
       title="What was decided"
       note="Refusals are kept too, so that nobody proposes the same again without knowing."
     >
-      <div className="scroll">
-        <table className="plain">
+      <Scroll label="What was decided">
+        <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>
               <th scope="col">On record</th>
@@ -235,7 +237,7 @@ export function Decided(part: LinePart) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </Section>
   );
 }

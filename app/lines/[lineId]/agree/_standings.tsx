@@ -1,9 +1,11 @@
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
 import { STANDING_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
+import stacked from "../stacked.module.css";
 import { entryWords, placeWords } from "./_pairings-view.ts";
 
 /** Every tie-in, and every entry that has none, each with its standing in one sentence. */
@@ -12,8 +14,8 @@ export function Standings({ file, report }: LinePart) {
   if (report.tieIns.length + alone.length === 0) return null;
   return (
     <Section title="Where each one stands" note="From the main upwards.">
-      <div className="scroll">
-        <table className="plain">
+      <Scroll label="Where each one stands">
+        <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>
               <th scope="col">Tie-in</th>
@@ -48,7 +50,7 @@ export function Standings({ file, report }: LinePart) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </Section>
   );
 }

@@ -3,12 +3,14 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { StationedObservation, TieInFinding } from "#lib/domain/file/report.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
 import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
 
 import type { LinePart } from "../_part.ts";
+import stacked from "../stacked.module.css";
 import { TIE_IN_BLANK, tieInColumns } from "./_columns.ts";
 import { moveSightingAction } from "./actions.ts";
 import styles from "./camera.module.css";
@@ -22,8 +24,8 @@ export function Sightings(part: LinePart) {
       title="Tie-ins"
       note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, move the sighting."
     >
-      <div className="scroll">
-        <table className="plain">
+      <Scroll label="Tie-ins and their sightings">
+        <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>
               <th scope="col">Tie-in</th>
@@ -43,7 +45,7 @@ export function Sightings(part: LinePart) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <TieInsByHand {...part} />
     </Section>
   );
