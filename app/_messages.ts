@@ -11,14 +11,15 @@ const MESSAGES: Record<RefusalReason, (detail: string) => string> = {
     `Nothing was saved: ${detail || "what this was about"} is no longer in the file. Reload the page to see what is there now.`,
   "changed-meanwhile": (detail) =>
     `Nothing was saved: somebody else changed this meanwhile${detail ? ` (${detail})` : ""}. Reload the page, look at their change, and save again.`,
-  "bad-value": (detail) => `Nothing was saved: ${detail || "this value does not make sense here"}.`,
-  "missing-value": (detail) => `Nothing was saved: ${detail || "this is needed"}.`,
+  "bad-value": (detail) =>
+    `Nothing was saved. ${sentence(detail) || "This value does not make sense here."}`,
+  "missing-value": (detail) => `Nothing was saved. ${sentence(detail) || "This is needed."}`,
   "already-there": (detail) =>
-    `Nothing was saved: ${detail || "this is in the file already"}. Use another name, or open the one that is there.`,
+    `Nothing was saved. ${sentence(detail) || "This is in the file already; use another name, or open the one that is there."}`,
   held: (detail) =>
     `Stopped by a hold${detail ? `: ${detail}` : ""}. Settle its cause, or have a named person waive it, then try again.`,
   "in-use": (detail) =>
-    `Nothing was removed: ${detail || "other things in the file rest on it"}. Remove or change those first.`,
+    `Nothing was removed. ${sentence(detail) || "Other things in the file rest on it."} Remove or change those first.`,
   frozen: (detail) =>
     `Nothing was changed: ${detail || "this was sent"}, and what was sent stays as it was. Make a new one instead.`,
   "too-large": (detail) =>
@@ -30,8 +31,13 @@ const MESSAGES: Record<RefusalReason, (detail: string) => string> = {
   "too-many-tries": (detail) =>
     `You were not signed in: too many tries${detail ? `. Wait ${detail}` : ""}, then try again.`,
   "not-in-this-state": (detail) =>
-    `Nothing was saved: ${detail || "this step does not follow from where it stands"}.`,
+    `Nothing was saved. ${sentence(detail) || "This step does not follow from where it stands."}`,
 };
+
+/** `write a day` → `Write a day.` */
+function sentence(words: string): string {
+  return words === "" ? "" : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
 
 /** A refusal as a sentence: what happened, why, and what to do. */
 export function sentenceOf(refusal: Pick<Refusal, "reason" | "detail">): string {

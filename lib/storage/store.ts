@@ -58,7 +58,10 @@ export async function storeFile(
       });
     const type = await typeOf(written.head);
     if (type === null)
-      return err({ reason: "wrong-type", detail: "Only PDF, JPEG and PNG files are taken" });
+      return err({
+        reason: "wrong-type",
+        detail: "by its own bytes this is none of the files that are taken",
+      });
     const place = storedPath(dataFolder, written.sha256);
     await mkdir(path.dirname(place), { recursive: true });
     await rename(part, place);
