@@ -61,7 +61,7 @@ function cells(count: number): string {
 }
 
 function withoutPrefix(failure: string): string {
-  return failure.replace(/^Nothing was saved: /, "").replace(/\.$/, "");
+  return failure.replace(/^Nothing was saved[:.] /, "").replace(/\.$/, "");
 }
 
 function clockTime(at: string): string {
