@@ -1,7 +1,7 @@
 "use client";
 
 import { useSelectedLayoutSegment } from "next/navigation";
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { StripDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripSize } from "#lib/domain/strip/layout.ts";
 import styles from "./line-strip.module.css";
@@ -31,14 +31,35 @@ export function LineStrip({
   const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
   const [asked, setAsked] = useState<StripSize | null>(null);
   const narrow = useNarrow();
+  const frame = useRef<HTMLDivElement>(null);
+  useStickyHeight(frame);
   const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
   useEffect(() => setAsked(null), [segment]);
 
   return (
-    <div className={styles["frame"]} data-size={size}>
+    <div ref={frame} className={styles["frame"]} data-size={size}>
       <Strip drawing={drawings[page.topic]} size={size} onResize={setAsked} />
     </div>
   );
+}
+
+/** Tells the page how much of its top the strip covers, so that nothing chosen hides behind it. */
+function useStickyHeight(frame: { readonly current: HTMLElement | null }) {
+  useEffect(() => {
+    const { current } = frame;
+    if (current === null) return;
+    const root = document.documentElement;
+    const tell = () => {
+      const sticks = getComputedStyle(current).position === "sticky";
+      root.style.setProperty("--covered", `${sticks ? current.offsetHeight : 0}px`);
+    };
+    const watcher = new ResizeObserver(tell);
+    watcher.observe(current);
+    return () => {
+      watcher.disconnect();
+      root.style.removeProperty("--covered");
+    };
+  }, [frame]);
 }
