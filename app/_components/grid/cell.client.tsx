@@ -123,11 +123,13 @@ export function Cell(props: CellProps) {
   }
 
   function mouse(event: MouseEvent<HTMLInputElement>) {
-    if (document.activeElement === input.current) {
-      if (choices.length === 0) setCaret(true);
+    if (document.activeElement === input.current && choices.length === 0) {
+      setCaret(true);
     } else {
+      // A choice is picked or typed over, never edited in the middle.
       event.preventDefault();
       input.current?.focus();
+      if (typed === null) input.current?.select();
     }
     if (choices.length > 0 && !readOnly) list.openFor(input.current, text);
   }

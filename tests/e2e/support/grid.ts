@@ -15,7 +15,7 @@ export async function typeRow(
   let at = `new ${word}`;
   for (const [title, text] of Object.entries(cells)) {
     const cell = grid.getByLabel(`${title}, ${at}`, { exact: true });
-    await cell.click();
+    if (!(await cell.evaluate((input) => input === document.activeElement))) await cell.click();
     await page.keyboard.type(text);
     await page.keyboard.press("Tab");
     at = `row ${row}`;
@@ -38,7 +38,9 @@ export async function pasteRows(
 
 /** Waits until a table says that everything in it is kept. */
 export async function saved(page: Page, label: string): Promise<void> {
-  const box = page.getByRole("region", { name: label });
+  const box = table(page, label).locator(
+    "xpath=ancestor::*[.//button[normalize-space()='Save now']][1]",
+  );
   const save = box.getByRole("button", { name: "Save now" });
   await save.click();
   await expect(box.getByRole("status")).toHaveText(/^(Saved \d|All saved)/);
