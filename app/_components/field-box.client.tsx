@@ -26,7 +26,7 @@ export interface FieldProps {
   readonly minLength?: number | undefined;
 }
 
-export interface Option {
+interface Option {
   readonly value: string;
   readonly label: string;
 }

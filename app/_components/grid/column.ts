@@ -1,4 +1,4 @@
-export const CELL_KINDS = [
+const CELL_KINDS = [
   "text",
   "feet",
   "inches",

@@ -176,7 +176,7 @@ function RowCell({
   );
 }
 
-export function titleOf(column: GridColumn): string {
+function titleOf(column: GridColumn): string {
   const unit = UNIT_WORDS[column.kind];
   return unit === "" || column.kind === "day" ? column.title : `${column.title}, ${unit}`;
 }

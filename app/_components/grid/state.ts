@@ -46,7 +46,7 @@ interface Step {
   readonly typingIn: string | null;
 }
 
-export interface Conflict {
+interface Conflict {
   readonly by: string;
   readonly at: string;
   readonly base: number;
@@ -201,7 +201,7 @@ export function reduceGrid(state: GridState, action: GridAction, spec: GridSpec)
 }
 
 /** A new row, before anything is typed into it. */
-export function newRow(spec: GridSpec, id: string): GridRow {
+function newRow(spec: GridSpec, id: string): GridRow {
   const row: Record<string, unknown> = {};
   for (const column of spec.columns) {
     if (column.computed !== undefined) continue;

@@ -27,7 +27,7 @@ export interface Flag {
   readonly detail: string;
 }
 
-export interface BandCell {
+interface BandCell {
   readonly x: number;
   readonly width: number;
   /** The words, cut into lines that fit; or the letter under which they stand in the notes. */
