@@ -28,7 +28,7 @@ export interface Refusal {
   readonly detail: string;
 }
 
-export const REFUSAL_REASONS = [
+const REFUSAL_REASONS = [
   "not-allowed",
   "not-found",
   "changed-meanwhile",

@@ -1,7 +1,7 @@
 import type { Instant } from "../calendar/day.ts";
 
 export const OUTGOING_STATES = ["waiting", "sending", "sent", "failed"] as const;
-export type OutgoingState = (typeof OUTGOING_STATES)[number];
+type OutgoingState = (typeof OUTGOING_STATES)[number];
 
 /** One message in the outbox: a delivery by mail message on its way out. */
 export interface Outgoing {

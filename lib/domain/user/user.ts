@@ -2,7 +2,7 @@ export const USER_ROLES = ["admin", "office", "field", "viewer"] as const;
 export type UserRole = (typeof USER_ROLES)[number];
 
 /** Kinds of writing that a role may or may not do. */
-export const DEEDS = ["run-the-office", "work-the-file", "record-the-field"] as const;
+const DEEDS = ["run-the-office", "work-the-file", "record-the-field"] as const;
 export type Deed = (typeof DEEDS)[number];
 
 const MAY: Record<UserRole, readonly Deed[]> = {

@@ -1,0 +1,51 @@
+import { spawn } from "node:child_process";
+import fs from "node:fs";
+import path from "node:path";
+import { expect, onTestFinished, test } from "vitest";
+import { openDb } from "#db/open.ts";
+import { getJob } from "#db/queries/job.ts";
+import { putOffice } from "#db/queries/office.ts";
+import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { sendNotices } from "#lib/operations/send-notices.ts";
+import { startJob } from "#lib/operations/start-job.ts";
+import { anOffice, aParty } from "../../support/file.ts";
+import { addRows, aFolder, anAct, anOpenLine, must } from "../../support/office.ts";
+
+/** Asks again until it is so. */
+async function until(isSo: () => boolean): Promise<void> {
+  while (!isSo()) await new Promise((resolve) => setTimeout(resolve, 100));
+}
+
+test("the worker sends what waits, makes what was asked for, and ends when told to", async () => {
+  const dataFolder = aFolder();
+  const db = openDb(path.join(dataFolder, "wyebook.db"));
+  onTestFinished(() => void db.$client.close());
+  const now = new Date().toISOString();
+  const act = anAct(db, { dataFolder, now });
+  putOffice(db, anOffice());
+  const lineId = anOpenLine(act);
+  const party = aParty("p", { name: "Ottilie Brandvold", email: "ottilie@example.com" });
+  addRows(act, { lineId, table: "parties" }, [party]);
+  const recipients = [{ partyId: "p", propertyId: null, tieInId: null, splitId: null }];
+  const draft = { lineId, kind: "finding", replyBy: null, recipients } as const;
+  const { noticeIds } = must(draftNotices(act, draft));
+  must(sendNotices(act, { lineId, noticeIds, method: "mail-message", sentOn: act.today }));
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", noticeIds: [] }));
+
+  const worker = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
+    env: { ...process.env, WYEBOOK_DATA: dataFolder, WYEBOOK_TODAY: act.today },
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  onTestFinished(() => void worker.kill("SIGKILL"));
+  let complaints = "";
+  worker.stderr.on("data", (chunk: Buffer) => {
+    complaints += chunk.toString();
+  });
+  const ended = new Promise<number | null>((resolve) => worker.once("exit", resolve));
+  await until(() => getJob(db, jobId)?.state === "done" || worker.exitCode !== null);
+  worker.kill("SIGTERM");
+  expect(await ended).toBe(0);
+  expect(complaints).toBe("");
+  expect(getJob(db, jobId)).toMatchObject({ state: "done", attempts: 1 });
+  expect(fs.readdirSync(path.join(dataFolder, "unsent-mail"))).toHaveLength(1);
+}, 120_000);
