@@ -1,22 +1,12 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
-import { USER_ROLES, type User, type UserRole } from "#lib/domain/user/user.ts";
-import { addUserAction, changeUserAction } from "./actions.ts";
-
-const ROLE_MEANING: Record<UserRole, string> = {
-  admin: "runs the office: people, authorities, fees; and does all that the office does",
-  office: "works the files",
-  field: "enters runs, observations and tests",
-  viewer: "reads everything, writes nothing",
-};
-
-const ROLE_OPTIONS = USER_ROLES.map((value) => ({
-  value,
-  label: `${USER_ROLE_WORDS[value]}: ${ROLE_MEANING[value]}`,
-}));
+import type { User } from "#lib/domain/user/user.ts";
+import { addUserAction } from "./actions.ts";
+import { ROLE_OPTIONS } from "./role-options.ts";
 
 export function People({
   users,
@@ -36,18 +26,13 @@ export function People({
               <th scope="col">Name</th>
               <th scope="col">Mail address</th>
               <th scope="col">Role</th>
-              {may ? (
-                <th scope="col">
-                  <span className="hidden">Change</span>
-                </th>
-              ) : null}
             </tr>
           </thead>
           <tbody>
             {users.map((user) => (
               <tr key={user.id}>
                 <th scope="row">
-                  {user.name}
+                  {may ? <Link href={`/office/people/${user.id}`}>{user.name}</Link> : user.name}
                   {user.id === me ? <span className="muted"> (you)</span> : null}
                 </th>
                 <td>{user.email}</td>
@@ -55,11 +40,6 @@ export function People({
                   {USER_ROLE_WORDS[user.role]}
                   {user.disabled ? <span className="tag tag-done"> no access</span> : null}
                 </td>
-                {may ? (
-                  <td>
-                    <ChangePerson user={user} />
-                  </td>
-                ) : null}
               </tr>
             ))}
           </tbody>
@@ -67,37 +47,6 @@ export function People({
       </div>
       {may ? <AddPerson /> : null}
     </div>
-  );
-}
-
-function ChangePerson({ user }: { readonly user: User }) {
-  return (
-    <details className="screen-only">
-      <summary>Change</summary>
-      <ActionForm action={changeUserAction.bind(null, user.id)} label={`Change ${user.name}`}>
-        <Field label="Name" name="name" defaultValue={user.name} required />
-        <Choice label="Role" name="role" options={ROLE_OPTIONS} defaultValue={user.role} />
-        <Choice
-          label="Access"
-          name="access"
-          defaultValue={user.disabled ? "none" : "yes"}
-          options={[
-            { value: "yes", label: "may sign in" },
-            { value: "none", label: "may not sign in any more" },
-          ]}
-        />
-        <Field
-          label="New password"
-          name="password"
-          type="password"
-          autoComplete="new-password"
-          hint="Empty: stays as it is. At least 12 characters; a few words do well."
-        />
-        <div>
-          <SubmitButton pendingWord="Saving …">Save</SubmitButton>
-        </div>
-      </ActionForm>
-    </details>
   );
 }
 

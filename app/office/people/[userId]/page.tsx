@@ -1,0 +1,59 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { db } from "#app/_db.ts";
+import { requireAct } from "#app/_session.ts";
+import { getUser } from "#db/queries/user.ts";
+import { changeUserAction } from "../../actions.ts";
+import { ROLE_OPTIONS } from "../../role-options.ts";
+
+export const metadata: Metadata = { title: "A person of the office" };
+
+export default async function PersonPage({
+  params,
+}: {
+  readonly params: Promise<{ userId: string }>;
+}) {
+  await requireAct("run-the-office");
+  const user = getUser(db(), (await params).userId);
+  if (user === null) return notFound();
+  return (
+    <div className="sheet sheet-narrow">
+      <PageHead asked={user.name}>
+        <p className="muted">Signs in as {user.email}</p>
+      </PageHead>
+      <ActionForm action={changeUserAction.bind(null, user.id)} label={`Change ${user.name}`}>
+        <Field label="Name" name="name" defaultValue={user.name} required />
+        <Choice label="Role" name="role" options={ROLE_OPTIONS} defaultValue={user.role} />
+        <Choice
+          label="Access"
+          name="access"
+          defaultValue={user.disabled ? "none" : "yes"}
+          hint="Taking it away signs the person out everywhere; their name stays in the history"
+          options={[
+            { value: "yes", label: "may sign in" },
+            { value: "none", label: "may not sign in any more" },
+          ]}
+        />
+        <Field
+          label="New password"
+          name="password"
+          type="password"
+          autoComplete="new-password"
+          hint="Empty: stays as it is. At least 12 characters; a few words do well."
+        />
+        <div>
+          <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+        </div>
+      </ActionForm>
+      <p>
+        <Link href="/office">Back to the office</Link>
+      </p>
+    </div>
+  );
+}
