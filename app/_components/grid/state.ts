@@ -277,7 +277,8 @@ function pasted(
     grown = target.patch === null ? grown : addedBlank(grown, target.patch);
     for (const [place, text] of row.entries()) {
       const into = columns[place];
-      if (into === undefined || into === null || isFixed(into)) continue;
+      // On a new row an empty cell of the sheet leaves the usual value.
+      if (!into || isFixed(into) || (target.patch !== null && text === "")) continue;
       const patch = cellPatch(line, { column: into, text }, spec);
       patches.push(patch);
       grown = applied(grown, [patch]);
@@ -290,6 +291,7 @@ function pasted(
   return changed({ ...grown, past: [...left(state).past, step], future: [], note });
 }
 
+/** Nobody types in it. */
 function isFixed(column: GridColumn): boolean {
   return column.readOnly === true || column.computed !== undefined;
 }

@@ -146,6 +146,19 @@ describe("reduceGrid() when rows are pasted", () => {
     expect(pasted.note).toBe("1 row was pasted; the first was read as headings.");
   });
 
+  test("leaves a new row its usual value where the sheet has nothing, and empties a row that is there", () => {
+    const spec = { ...SPEC, blank: { distance: 100 } };
+    const pasted = reduceGrid(
+      startGrid(ROWS, 4, spec),
+      paste([
+        ["House 14", ""],
+        ["House 16", ""],
+      ]),
+      spec,
+    );
+    expect(distances(pasted)).toEqual([1550, null, 100]);
+  });
+
   test("leaves columns alone that are not to be typed in", () => {
     const spec = { ...SPEC, columns: [LABEL, { ...DISTANCE, readOnly: true }] };
     const pasted = reduceGrid(startGrid(ROWS, 4, spec), paste([["House 14", "24"]]), spec);
