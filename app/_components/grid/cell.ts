@@ -27,9 +27,16 @@ export function parseCell(column: GridColumn, typed: string): Result<unknown, st
 
 function parseEmpty(column: GridColumn): Result<unknown, string> {
   if (column.kind === "yesno") return ok(false);
-  const nullChoice = column.choices?.some((choice) => choice.value === "") ?? false;
-  if (column.required === true && !nullChoice) return err("needed");
+  if (column.kind === "choice") return parseNoChoice(column.choices ?? []);
+  if (column.required === true) return err("needed");
   return ok(column.kind === "text" ? "" : null);
+}
+
+/** Nothing chosen: null where that is a choice, else `unknown` where that is one. */
+function parseNoChoice(choices: readonly GridChoice[]): Result<string | null, string> {
+  const has = (value: string) => choices.some((choice) => choice.value === value);
+  if (has("")) return ok(null);
+  return has("unknown") ? ok("unknown") : err("needed");
 }
 
 type Parser = (text: string, column: GridColumn) => Result<unknown, string>;

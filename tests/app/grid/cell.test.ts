@@ -61,6 +61,17 @@ describe("parseCell()", () => {
     expect(read.ok ? "" : read.error).toMatch(/^write /);
   });
 
+  test("takes an emptied choice as none, else as unknown, else as needed", () => {
+    const emptied = (...values: string[]) =>
+      parseCell(
+        column("choice", { choices: values.map((value) => ({ value, label: value })) }),
+        " ",
+      );
+    expect(emptied("", "unknown", "left")).toEqual({ ok: true, value: null });
+    expect(emptied("left", "unknown")).toEqual({ ok: true, value: "unknown" });
+    expect(emptied("left", "right")).toEqual({ ok: false, error: "needed" });
+  });
+
   test("takes an empty cell as nothing, an empty text as empty, and misses what is needed", () => {
     expect(parseCell(column("feet"), " ")).toEqual({ ok: true, value: null });
     expect(parseCell(column("text"), "")).toEqual({ ok: true, value: "" });

@@ -26,7 +26,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
               defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
               unit="ft from the main"
               inputMode="decimal"
-              width={8}
+              width={11}
               example="96.0"
               hint="Empty while nobody knows"
             />
@@ -42,7 +42,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
               defaultValue={line.diameter ?? ""}
               unit="in"
               inputMode="decimal"
-              width={6}
+              width={9}
               example="6"
             />
             <Field
