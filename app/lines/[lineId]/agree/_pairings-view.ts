@@ -8,13 +8,6 @@ export function sureProposals({ proposals }: Pick<Report, "proposals">): Propose
   return proposals.filter((proposal) => proposal.band === "same" && !proposal.nearTie);
 }
 
-/** `0.4 ft apart`, with what the record's own reading would have given where that differs. */
-export function apartWords({ distance, rawDistance, tolerance }: ProposedPairing): string {
-  const apart = `${formatFeet(Math.abs(distance))} apart`;
-  const raw = distance === rawDistance ? "" : `, ${formatFeet(Math.abs(rawDistance))} as recorded`;
-  return `${apart}${raw}; within ${formatFeet(tolerance)} counts as the same`;
-}
-
 /** `T3, 74.5 ± 1.0 ft, left`. */
 export function tieInWords(finding: TieInFinding): string {
   return `${finding.tieIn.label}, ${placeWords(finding)}`;

@@ -13,7 +13,7 @@ import { BAND_WORDS } from "../_field-terms.ts";
 import { counted, tieInName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
 import stacked from "../stacked.module.css";
-import { apartWords, entryWords, placeWords, sureProposals, tieInWords } from "./_pairings-view.ts";
+import { entryWords, placeWords, sureProposals, tieInWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
 import { ACCEPT_REASONS, fittingReason, REFUSE_REASONS, UNDO_REASONS } from "./_reasons.ts";
 import { acceptSureAction, decideAction, withdrawAction } from "./actions.ts";
@@ -71,6 +71,7 @@ function Proposal({ proposal, ...part }: LinePart & { readonly proposal: Propose
   const { file, report, mayFile } = part;
   const entry = entryWords(file, proposal.entryId);
   const finding = report.tieIns.find((each) => each.tieIn.id === proposal.tieInId);
+  const [distance, ...alike] = proposal.reasons;
   return (
     <>
       <div>
@@ -87,10 +88,10 @@ function Proposal({ proposal, ...part }: LinePart & { readonly proposal: Propose
       </div>
       <div>
         <p>
-          <span className="tag">{BAND_WORDS[proposal.band]}</span> {apartWords(proposal)}
+          <span className="tag">{BAND_WORDS[proposal.band]}</span> {distance}
         </p>
         <ul className={styles["why"]}>
-          {proposal.reasons.map((reason) => (
+          {alike.map((reason) => (
             <li key={reason}>{reason}</li>
           ))}
         </ul>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { apartWords, sureProposals } from "#app/lines/[lineId]/agree/_pairings-view.ts";
+import { sureProposals } from "#app/lines/[lineId]/agree/_pairings-view.ts";
 import { ACCEPT_REASONS, fittingReason, reasonFrom } from "#app/lines/[lineId]/agree/_reasons.ts";
 import type { ProposedPairing } from "#lib/domain/file/report.ts";
 
@@ -42,16 +42,5 @@ describe("sureProposals()", () => {
     const likely: ProposedPairing = { ...SAME, entryId: "e2", band: "likely" };
     const rival: ProposedPairing = { ...SAME, entryId: "e3", nearTie: true };
     expect(sureProposals({ proposals: [likely, SAME, rival] })).toEqual([SAME]);
-  });
-});
-
-describe("apartWords()", () => {
-  test("apartWords() adds what was recorded only where shift and scale changed it", () => {
-    expect(apartWords(SAME)).toBe(
-      "0.4 ft apart, 2.8 ft as recorded; within 1.0 ft counts as the same",
-    );
-    expect(apartWords({ ...SAME, rawDistance: 40 })).toBe(
-      "0.4 ft apart; within 1.0 ft counts as the same",
-    );
   });
 });
