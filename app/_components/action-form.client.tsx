@@ -80,7 +80,9 @@ export function ActionForm({
       >
         {children}
         <div id={footId} className="form-foot" role="status" aria-live="polite">
-          {pending ? null : <Answer state={state} done={done} />}
+          {pending || isBesideField(form.current, state) ? null : (
+            <Answer state={state} done={done} />
+          )}
         </div>
       </form>
     </FormContext>
@@ -91,6 +93,13 @@ function Answer({ state, done }: { state: FormState; done: string | undefined })
   if (state.status === "idle") return null;
   if (state.status === "refused") return <p className="mend">{state.message}</p>;
   return <p className="form-done">{done ?? state.message}</p>;
+}
+
+/** A field of the form shows the sentence itself, and has the focus. */
+function isBesideField(form: HTMLFormElement | null, state: FormState): boolean {
+  if (state.status !== "refused" || state.path === "") return false;
+  const field = form?.elements.namedItem(state.path);
+  return field instanceof HTMLElement && field.dataset["says"] !== undefined;
 }
 
 function focusField(form: HTMLFormElement | null, path: string) {

@@ -49,6 +49,7 @@ export function FieldBox(props: FieldProps) {
     name,
     required,
     className: "input",
+    "data-says": "",
     defaultValue: box.typed ?? defaultValue ?? "",
     "aria-invalid": box.error === undefined ? undefined : true,
     "aria-describedby": box.describedBy,
@@ -87,6 +88,7 @@ export function ChoiceBox(props: ChoiceProps) {
         name={props.name}
         required={props.required}
         className="input"
+        data-says=""
         defaultValue={box.typed ?? props.defaultValue ?? ""}
         aria-invalid={box.error === undefined ? undefined : true}
         aria-describedby={box.describedBy}

@@ -324,7 +324,7 @@ function Words({
   const { mark, label, detail } = flag;
   const indent = mark.loud ? 13 : 0;
   return (
-    <g className={mark.loud ? styles["loud"] : undefined}>
+    <g className={mark.loud ? `${styles["words"]} ${styles["loud"]}` : styles["words"]}>
       <rect
         className={styles["ground"]}
         x={x - 1}
