@@ -14,7 +14,10 @@ pdfjs.GlobalWorkerOptions.workerSrc = new URL(
 /** A page is no use wider than paper on a desk. */
 const WIDEST = 880;
 
-/** All pages of a PDF below each other, as wide as there is room. */
+/** US Letter, until a page has told its own size. */
+const TALL = 11 / 8.5;
+
+/** All pages of a PDF below each other, as wide as there is room; drawn as they come into view. */
 export function PaperPages({ address, name }: { readonly address: string; readonly name: string }) {
   const [pages, setPages] = useState(0);
   const [width, setWidth] = useState<number | null>(null);
@@ -43,15 +46,54 @@ export function PaperPages({ address, name }: { readonly address: string; readon
           }
         >
           {Array.from({ length: pages }, (_, at) => at + 1).map((number) => (
-            <figure key={number} className={styles["sheet"]}>
-              <Page pageNumber={number} width={width} />
-              <figcaption className="muted small">
-                Page {number} of {pages}
-              </figcaption>
-            </figure>
+            <Sheet key={number} number={number} of={pages} width={width} />
           ))}
         </Document>
       )}
     </section>
+  );
+}
+
+function Sheet({
+  number,
+  of,
+  width,
+}: {
+  readonly number: number;
+  readonly of: number;
+  readonly width: number;
+}) {
+  const [near, setNear] = useState(false);
+  const [shape, setShape] = useState(TALL);
+  const sheet = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    const element = sheet.current;
+    if (element === null) return;
+    const watch = new IntersectionObserver(
+      (seen) => {
+        if (seen.some((each) => each.isIntersecting)) setNear(true);
+      },
+      { rootMargin: "600px" },
+    );
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+
+  return (
+    <figure className={styles["sheet"]}>
+      <div ref={sheet} className={styles["page"]} style={{ width, minHeight: width * shape }}>
+        {near ? (
+          <Page
+            pageNumber={number}
+            width={width}
+            onLoadSuccess={(page) => setShape(page.originalHeight / page.originalWidth)}
+          />
+        ) : null}
+      </div>
+      <figcaption className="muted small">
+        Page {number} of {of}
+      </figcaption>
+    </figure>
   );
 }

@@ -22,7 +22,7 @@ import type {
 } from "#lib/domain/responsibility/authority.ts";
 import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
 import type { Place, Spread } from "#lib/domain/split/scope.ts";
-import type { SplitRule, UnknownShares } from "#lib/domain/split/split.ts";
+import type { UnknownShares } from "#lib/domain/split/split.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 
@@ -97,17 +97,6 @@ export const PLACE_WORDS: Record<Place, string> = {
 export const SPREAD_WORDS: Record<Spread, string> = {
   "by-placed-cost": "by placed cost",
   equally: "equally",
-};
-
-export const SPLIT_RULE_WORDS: Record<SplitRule, string> = {
-  equal: "Equal",
-  "per-unit": "Per unit",
-  "portion-used": "By portion used",
-  "upstream-of-fault": "Upstream of the fault",
-  "reach-owner": "Owner of the reach",
-  weights: "By weights",
-  "recorded-shares": "Recorded shares",
-  "single-payer": "A single payer",
 };
 
 export const UNKNOWN_SHARE_WORDS: Record<UnknownShares, string> = {

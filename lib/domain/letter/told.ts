@@ -13,6 +13,8 @@ import {
 /** How one letter to one party stands. */
 export interface ToldCell {
   readonly noticeId: string;
+  readonly propertyId: string | null;
+  readonly tieInId: string | null;
   readonly state: "draft" | "sent" | DeliveryOutcome;
   /** The attempt that tells most: a delivered one, else the last. */
   readonly method: DeliveryMethod | null;
@@ -23,8 +25,11 @@ export interface ToldCell {
 
 export interface ToldRow {
   readonly partyId: string;
-  /** In the order of LETTER_KINDS; empty where that letter was never written to this party. */
-  readonly cells: Readonly<Partial<Record<LetterKind, ToldCell>>>;
+  /**
+   * By kind, one for each thing that the letters are about (a property, a tie-in): its newest
+   * notice. Missing where that letter was never written to this party.
+   */
+  readonly cells: Readonly<Partial<Record<LetterKind, readonly ToldCell[]>>>;
 }
 
 export interface Told {
@@ -48,9 +53,19 @@ export function toldOn(file: LineFile): Told {
 }
 
 function cellsOf(file: LineFile, notices: readonly Notice[]): ToldRow["cells"] {
-  const cells: Partial<Record<LetterKind, ToldCell>> = {};
-  for (const notice of [...notices].sort(byAge)) cells[notice.kind] = cellOf(file, notice);
+  const newest = new Map<string, Notice>();
+  for (const notice of [...notices].sort(byAge)) newest.set(aboutKey(notice), notice);
+  const cells: Partial<Record<LetterKind, ToldCell[]>> = {};
+  for (const notice of newest.values()) {
+    const ofKind = cells[notice.kind] ?? [];
+    ofKind.push(cellOf(file, notice));
+    cells[notice.kind] = ofKind;
+  }
   return cells;
+}
+
+function aboutKey({ kind, propertyId, tieInId }: Notice): string {
+  return [kind, propertyId, tieInId].join(" ");
 }
 
 function byAge(one: Notice, other: Notice): number {
@@ -64,6 +79,8 @@ export function cellOf(file: LineFile, notice: Notice): ToldCell {
   const telling = tellingAttempt(attempts);
   return {
     noticeId: notice.id,
+    propertyId: notice.propertyId,
+    tieInId: notice.tieInId,
     state: notice.state === "draft" ? "draft" : (telling?.outcome ?? "sent"),
     method: telling?.method ?? null,
     on: telling?.outcomeOn ?? telling?.sentOn ?? null,

@@ -19,8 +19,6 @@ export interface ComparedPayer {
   readonly unknown: boolean;
   /** One per outcome, in their order; null where the rule could not be worked out. */
   readonly cells: readonly (ComparedCell | null)[];
-  readonly least: Cents;
-  readonly most: Cents;
 }
 
 /**
@@ -39,14 +37,11 @@ export function compareSplits(
   }
   return [...payers].map(([key, first]) => {
     const cells = outcomes.map((outcome) => cellOf(outcome, key, base));
-    const amounts = cells.filter((cell) => cell !== null).map((cell) => cell.amount);
     return {
       key,
       label: first.label,
       unknown: first.propertyId === null,
       cells,
-      least: Math.min(...amounts),
-      most: Math.max(...amounts),
     };
   });
 }

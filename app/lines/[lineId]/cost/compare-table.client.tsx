@@ -6,6 +6,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { ComparedCell, ComparedPayer } from "#lib/domain/split/compare.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import type { SplitRule } from "#lib/domain/split/split.ts";
+import { lowered } from "../_names.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
 import { SumSteps } from "./sum-steps.tsx";
@@ -124,6 +125,7 @@ function Amount({
   readonly onToggle: (open: boolean) => void;
 }) {
   const amount = cell?.amount ?? 0;
+  const recoverable = cell?.share?.recoverable ?? 0;
   return (
     <td className="num" data-selected={selected}>
       <button
@@ -140,10 +142,8 @@ function Amount({
       {cell === null || cell.difference === null ? null : (
         <span className={styles["difference"]}>{signedCents(cell.difference)}</span>
       )}
-      {cell?.share === null || cell === null || cell.share.recoverable === 0 ? null : (
-        <span className={styles["difference"]}>
-          {formatCents(cell.share.recoverable)} recoverable
-        </span>
+      {recoverable === 0 ? null : (
+        <span className={styles["difference"]}>{formatCents(recoverable)} recoverable</span>
       )}
     </td>
   );
@@ -174,7 +174,7 @@ function OpenedSum({
     <section className={styles["opened"]} aria-label={`How ${payer.label}’s amount was made`}>
       <div className="stack">
         <h3>
-          {payer.label}, {outcome.title.toLowerCase()}
+          {payer.label}, {lowered(outcome.title)}
         </h3>
         {share === null ? (
           <p>Under this rule {payer.label} pays nothing.</p>

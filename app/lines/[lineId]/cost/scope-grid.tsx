@@ -5,8 +5,9 @@ import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
+import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { propertyName } from "../_names.ts";
-import { optionsOf, PLACE_WORDS, SPLIT_RULE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
+import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
 
 /** Every priced piece of work, for typing and pasting. */
 export function ScopeGrid({
@@ -167,7 +168,7 @@ function payColumns(file: LineFile): GridColumn[] {
       kind: "choice",
       width: 16,
       hint: "Where this item is not split as the rest",
-      choices: [NONE, ...optionsOf(SPLIT_RULE_WORDS)],
+      choices: [NONE, ...optionsOf(RULE_TITLES)],
     },
     {
       key: "allegedCause",

@@ -16,17 +16,27 @@ export function SplitBars({
   readonly outcomes: readonly SplitOutcome[];
   readonly chosen: SplitRule | null;
 }) {
-  if (payers.length === 0) return null;
-  const top = roundScale(Math.max(...payers.map((payer) => payer.most)));
+  const shown = payers.map((payer) => ({ payer, amounts: drawnAmounts(payer) }));
+  const most = Math.max(0, ...shown.flatMap(({ amounts }) => amounts.map((each) => each ?? 0)));
+  if (most === 0) return null;
+  const top = roundScale(most);
   return (
     <figure className="stack-tight">
       <figcaption className="muted">
         How far each amount moves with the rule. The letters are those of the table’s rows
-        {chosen === null ? "." : "; the filled square is the chosen rule."}
+        {chosen === null ? "." : "; the filled square is the chosen rule."} A single payer is not
+        drawn.
       </figcaption>
       <div className={styles["bars"]} aria-hidden="true">
-        {payers.map((payer) => (
-          <Bar key={payer.key} payer={payer} top={top} chosen={chosen} outcomes={outcomes} />
+        {shown.map(({ payer, amounts }) => (
+          <Bar
+            key={payer.key}
+            label={payer.label}
+            amounts={amounts}
+            top={top}
+            chosen={chosen}
+            outcomes={outcomes}
+          />
         ))}
         <span />
         <div className={styles["scale"]}>
@@ -41,31 +51,40 @@ export function SplitBars({
   );
 }
 
+/** A single payer would stretch the scale and say nothing that needs a drawing. */
+function drawnAmounts(payer: ComparedPayer): (number | null)[] {
+  return payer.cells.map((cell) =>
+    cell === null || cell.rule === "single-payer" ? null : cell.amount,
+  );
+}
+
 function Bar({
-  payer,
+  label,
+  amounts,
   top,
   chosen,
   outcomes,
 }: {
-  readonly payer: ComparedPayer;
+  readonly label: string;
+  /** One per outcome; null where the rule is not drawn. */
+  readonly amounts: readonly (number | null)[];
   readonly top: number;
   readonly chosen: SplitRule | null;
   readonly outcomes: readonly SplitOutcome[];
 }) {
-  const marks = placeMarks(
-    payer.cells.map((cell) => cell?.amount ?? null),
-    top,
-  );
+  const marks = placeMarks(amounts, top);
+  const percents = marks.map((mark) => mark.percent);
+  const [least, most] = [Math.min(...percents), Math.max(...percents)];
   const lanes = Math.max(1, ...marks.map((mark) => mark.lane + 1));
   return (
     <>
-      <span className={styles["name"]}>{payer.label}</span>
+      <span className={styles["name"]}>{label}</span>
       <div className={styles["track"]} style={{ height: `${0.7 + lanes * 1.25}rem` }}>
         <span
           className={styles["range"]}
           style={{
-            insetInlineStart: `${(payer.least / top) * 100}%`,
-            width: `${((payer.most - payer.least) / top) * 100}%`,
+            insetInlineStart: `${least}%`,
+            width: `${most - least}%`,
           }}
         />
         {marks.map((mark) => (

@@ -6,10 +6,11 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import type { FrozenShare, SplitVersion } from "#lib/domain/split/split.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
-import { propertyName, tieInName } from "../_names.ts";
-import { SPLIT_RULE_WORDS, UNKNOWN_SHARE_WORDS } from "../_terms.ts";
+import { lowered, propertyName, tieInName } from "../_names.ts";
+import { UNKNOWN_SHARE_WORDS } from "../_terms.ts";
 import styles from "./cost.module.css";
 
 /** Every version that was chosen, the newest first; a stale one says what changed, and for whom. */
@@ -65,7 +66,7 @@ function Version({
   return (
     <article className={`stack-tight ${styles["version"]}`}>
       <h3>
-        Version {version.number}: {SPLIT_RULE_WORDS[version.rule].toLowerCase()}
+        Version {version.number}: {lowered(RULE_TITLES[version.rule])}
         {particulars(file, version)}, {formatCents(version.total)}
       </h3>
       <p>{version.reason}</p>

@@ -1,6 +1,6 @@
 import type { EarliestStart } from "#lib/domain/calendar/earliest-start.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import { sentenceCase } from "./sentence-case.ts";
+import { capital } from "../_names.ts";
 
 /** The earliest start in a sentence, and each thing that stands against an earlier one. */
 export function StartBars({
@@ -28,7 +28,7 @@ export function StartBars({
                   {bar.until === null ? "it is settled" : formatDay(bar.until, today)}
                 </th>
                 <td>
-                  {sentenceCase(bar.because)}.{bar.sentence === "" ? null : <> {bar.sentence}</>}
+                  {capital(bar.because)}.{bar.sentence === "" ? null : <> {bar.sentence}</>}
                   {bar.citation === "" ? null : <span className="muted"> ({bar.citation})</span>}
                 </td>
               </tr>

@@ -2,8 +2,8 @@ import type { Day } from "#lib/domain/calendar/day.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { planStart } from "#lib/domain/calendar/start-plan.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { capital } from "../_names.ts";
 import { CLOCK_EVENT_WORDS } from "../_terms.ts";
-import { sentenceCase } from "./sentence-case.ts";
 
 /** For a wished day: by when each thing must have happened. */
 export function StartPlan({
@@ -69,7 +69,7 @@ export function StartPlan({
                   ) : null}
                 </th>
                 <td>
-                  {sentenceCase(
+                  {capital(
                     step.event === "work-begins" ? step.title : CLOCK_EVENT_WORDS[step.event],
                   )}
                 </td>

@@ -76,7 +76,7 @@ function Cell({
   const href = `/lines/${lineId}/told/consents?${query}#record`;
   if (consent === null) {
     return (
-      <Link href={href} className={open ? undefined : "muted"}>
+      <Link href={href} className={open ? undefined : "muted nowrap"}>
         {open ? "needed, not asked" : "not asked"}
       </Link>
     );

@@ -2,11 +2,14 @@ import type { Metadata } from "next";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { listOutgoing } from "#db/queries/outgoing.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ChaseTable } from "./chase-table.tsx";
 import { ConsentTable } from "./consent-table.tsx";
 import { DraftBatch } from "./draft-batch.tsx";
+import { OutboxList } from "./outbox-list.tsx";
 import { ToldTable } from "./told-table.tsx";
 
 export const metadata: Metadata = { title: "Who has been told?" };
@@ -19,6 +22,7 @@ export default async function ToldPage({
   const { lineId } = await params;
   const { file, report, may } = await lineFileOf(lineId);
   const drafts = file.notices.filter((notice) => notice.state === "draft");
+  const unsent = listOutgoing(db(), lineId).filter((message) => message.state !== "sent");
   const write = may("work-the-file") ? (
     <ButtonLink href={`/lines/${lineId}/told/write`} main>
       Write letters
@@ -34,6 +38,15 @@ export default async function ToldPage({
           note="Read each one, print or send them, then record how they went. What is recorded as sent is frozen, word for word."
         >
           <DraftBatch lineId={lineId} file={file} drafts={drafts} today={report.today} />
+        </Section>
+      )}
+      {unsent.length === 0 ? null : (
+        <Section
+          title="In the outbox"
+          id="outbox"
+          note="E-mail leaves by itself and is tried again when a server is busy. What was refused for good stays here; send it another way."
+        >
+          <OutboxList messages={unsent} />
         </Section>
       )}
       <Section

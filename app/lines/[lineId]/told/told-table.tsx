@@ -6,6 +6,7 @@ import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
 import { Beneath } from "../_beneath.tsx";
 import { partyName, stakeOf } from "../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
+import { aboutWords } from "./about-words.ts";
 
 /** Every party against every letter that was written, with how it went and what came back. */
 export function ToldTable({
@@ -40,7 +41,7 @@ export function ToldTable({
               </th>
               {told.kinds.map((kind) => (
                 <td key={kind}>
-                  <Cell lineId={lineId} cell={row.cells[kind] ?? null} today={today} />
+                  <Cells lineId={lineId} file={file} cells={row.cells[kind] ?? []} today={today} />
                 </td>
               ))}
             </tr>
@@ -51,16 +52,37 @@ export function ToldTable({
   );
 }
 
+interface CellsProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly cells: readonly ToldCell[];
+  readonly today: string;
+}
+
+/** One line for each letter of a kind; where there are several, each says what it is about. */
+function Cells({ lineId, file, cells, today }: CellsProps) {
+  if (cells.length === 0) return <span className="muted">not written to</span>;
+  return (
+    <div className="stack-tight">
+      {cells.map((cell) => (
+        <div key={cell.noticeId}>
+          {cells.length > 1 ? <span className="muted">{aboutWords(file, cell)}: </span> : null}
+          <Cell lineId={lineId} cell={cell} today={today} />
+        </div>
+      ))}
+    </div>
+  );
+}
+
 function Cell({
   lineId,
   cell,
   today,
 }: {
   readonly lineId: string;
-  readonly cell: ToldCell | null;
+  readonly cell: ToldCell;
   readonly today: string;
 }) {
-  if (cell === null) return <span className="muted">not written to</span>;
   return (
     <>
       <Link href={`/lines/${lineId}/told/letter/${cell.noticeId}`}>{TOLD_WORDS[cell.state]}</Link>

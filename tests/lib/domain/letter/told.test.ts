@@ -102,7 +102,7 @@ test("toldOn() lets a delivered attempt outweigh a later one that came back", ()
       ],
     }),
   );
-  expect(told.rows[0]?.cells.finding).toMatchObject({
+  expect(told.rows[0]?.cells.finding?.[0]).toMatchObject({
     state: "delivered",
     on: "2026-11-05",
     attempts: 2,
@@ -113,7 +113,14 @@ test("toldOn() shows the newest of two letters of one kind", () => {
   const told = toldOn(
     fileOf({ notices: [notice("new", { createdOn: "2026-11-20", state: "draft" }), notice("n1")] }),
   );
-  expect(told.rows[0]?.cells.finding).toMatchObject({ noticeId: "new", state: "draft" });
+  expect(told.rows[0]?.cells.finding).toHaveLength(1);
+  expect(told.rows[0]?.cells.finding?.[0]).toMatchObject({ noticeId: "new", state: "draft" });
+});
+
+test("toldOn() keeps letters about two tie-ins apart", () => {
+  const notices = [notice("n1", { tieInId: "t2" }), notice("n2", { tieInId: "t6" })];
+  const told = toldOn(fileOf({ notices }));
+  expect(told.rows[0]?.cells.finding?.map((cell) => cell.tieInId)).toEqual(["t2", "t6"]);
 });
 
 test("chaseList() puts what came back before what is late, and what is late before what is awaited", () => {

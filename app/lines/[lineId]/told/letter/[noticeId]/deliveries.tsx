@@ -6,6 +6,7 @@ import { Upload } from "#app/_components/upload.client.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice } from "#lib/domain/letter/notice.ts";
+import { capital } from "../../../_names.ts";
 import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../_terms.ts";
 import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
 import { PaperLink } from "../../paper-link.tsx";
@@ -57,7 +58,7 @@ function Attempt({
   return (
     <article className="stack-tight">
       <h3>
-        {METHOD_WORDS[attempt.method]}, {formatDay(attempt.sentOn, today)}:{" "}
+        {capital(METHOD_WORDS[attempt.method])}, {formatDay(attempt.sentOn, today)}:{" "}
         {OUTCOME_WORDS[attempt.outcome]}
         {outcomeOn}
       </h3>

@@ -12,7 +12,7 @@ import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { cellOf } from "#lib/domain/letter/told.ts";
 import { lineFileOf } from "../../../_file.ts";
-import { partyName } from "../../../_names.ts";
+import { capital, partyName } from "../../../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, TOLD_WORDS } from "../../../_terms.ts";
 import { aboutWords } from "../../about-words.ts";
 import { Deliveries } from "./deliveries.tsx";
@@ -102,7 +102,7 @@ function stateWords(file: LineFile, notice: Notice, today: string): string {
   const words = `${TOLD_WORDS[cell.state]}${when}${how}.`;
   const reply = notice.replyBy === null || cell.reply !== null;
   const asked = reply ? "" : ` Reply by ${formatDay(notice.replyBy ?? today, today)}.`;
-  return words.charAt(0).toUpperCase() + words.slice(1) + asked;
+  return capital(words) + asked;
 }
 
 function frozenWords(notice: Notice): string {

@@ -1,4 +1,0 @@
-/** The same words with a capital first. */
-export function sentenceCase(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

@@ -1,0 +1,44 @@
+import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+
+const STATES: Record<Outgoing["state"], string> = {
+  waiting: "waits",
+  sending: "is being sent",
+  sent: "sent",
+  failed: "not sent",
+};
+
+/** Messages that have not left yet or were refused, each with what is in the way. */
+export function OutboxList({ messages }: { readonly messages: readonly Outgoing[] }) {
+  return (
+    <table className="plain">
+      <thead>
+        <tr>
+          <th scope="col">To</th>
+          <th scope="col">Subject</th>
+          <th scope="col">How it stands</th>
+        </tr>
+      </thead>
+      <tbody>
+        {messages.map((message) => (
+          <tr key={message.id}>
+            <th scope="row">
+              {message.toName}
+              <span className="muted small"> {message.toAddress}</span>
+            </th>
+            <td>{message.subject}</td>
+            <td>
+              {STATES[message.state]}
+              {message.attempts === 0 ? "" : `, tried ${message.attempts}×`}
+              {message.problem === "" ? null : (
+                <>
+                  <br />
+                  <span className="mend">{message.problem}</span>
+                </>
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
