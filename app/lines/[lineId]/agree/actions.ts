@@ -33,9 +33,9 @@ export async function decideAction(
   const act = await requireAct("work-the-file");
   const state = oneOf(PAIRING_STATES, textOf(form, "state"));
   const reason = reasonOf(form);
-  if (state === null || reason === null) return refused(NO_REASON, form, "words");
   const tieInId = textOf(form, "tieInId");
   if (tieInId === "") return refused("Choose the tie-in that it is.", form, "tieInId");
+  if (state === null || reason === null) return refused(NO_REASON, form, "words");
   const decided = decidePairing(act, {
     lineId,
     entryId: textOf(form, "entryId"),

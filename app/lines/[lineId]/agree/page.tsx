@@ -30,7 +30,7 @@ export default async function AgreePage({
   };
   return (
     <>
-      <QuestionHead file={file} report={report} question="agree" />
+      <QuestionHead lineId={lineId} question="agree" />
       <NothingToCompare {...part} />
       <Proposals {...part} />
       <Entries {...part} />

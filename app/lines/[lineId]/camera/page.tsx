@@ -34,7 +34,7 @@ export default async function CameraPage({
   };
   return (
     <>
-      <QuestionHead file={file} report={report} question="camera" />
+      <QuestionHead lineId={lineId} question="camera" />
       {file.runs.length === 0 ? <FirstRun /> : null}
       <Runs {...part} />
       {run === undefined ? null : (
