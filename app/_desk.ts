@@ -3,6 +3,7 @@ import { db } from "#app/_db.ts";
 import { today } from "#app/_today.ts";
 import { listLines } from "#db/queries/line.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
+import { getOffice } from "#db/queries/office.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import { type DeskLine, deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
@@ -18,15 +19,16 @@ export interface DeskEntry extends DeskLine {
 /** Every line of the office with what presses on it, the most pressing first. */
 export function deskEntries(): DeskEntry[] {
   const day = today();
+  const office = getOffice(db()) ?? undefined;
   const entries = listLines(db()).flatMap((line) => {
     const file = getLineFile(db(), line.id);
     if (file === null) return [];
     const report = reportOn(file, day);
-    const open = answersOn(file, report)
+    const open = answersOn(file, report, office)
       .filter((answer) => answer.pressing > 0)
       .toSorted((one, other) => other.pressing - one.pressing);
     const { town, closedOn } = file.line;
-    return [{ ...deskLine(file, report), town, closedOn, open }];
+    return [{ ...deskLine(file, report, office), town, closedOn, open }];
   });
   const order = inDeskOrder(entries).map((entry) => entry.lineId);
   return entries.toSorted((one, other) => order.indexOf(one.lineId) - order.indexOf(other.lineId));

@@ -25,7 +25,7 @@ const PAGES = [
   "/lines/import",
   "/office",
   "/office/authorities/authority-quillhaven",
-  "/search?q=fennel",
+  "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
   `${FENNEL}/told/write`,
   `${FENNEL}/told/write?kind=finding`,
@@ -81,6 +81,6 @@ test("a wrong password is told so without saying whether the account exists", as
 test("a page of the office leads a stranger to the sign-in", async ({ page }) => {
   await page.goto(`${FENNEL}/cost`);
   await expect(page).toHaveURL(/\/sign-in/);
-  const answer = await page.request.get(`${DEMO_OFFICE}/uploads/anything`);
+  const answer = await page.request.get(`${DEMO_OFFICE}${FENNEL}/uploads/anything`);
   expect(answer.status()).toBeGreaterThanOrEqual(400);
 });

@@ -6,6 +6,8 @@ import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
+import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
+import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
@@ -16,6 +18,8 @@ export interface OpenFile {
   readonly file: LineFile;
   readonly report: Report;
   readonly office: Office | null;
+  /** The ten questions with their answers so far. */
+  readonly answers: readonly QuestionAnswer[];
   readonly user: Actor;
   /** Whether the user may do a deed: pages hide what cannot be done. */
   readonly may: (deed: Deed) => boolean;
@@ -29,10 +33,13 @@ export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
   const user = await requireUser();
   const file = getLineFile(db(), lineId);
   if (file === null) return notFound();
+  const report = reportOn(file, today());
+  const office = getOffice(db());
   return {
     file,
-    report: reportOn(file, today()),
-    office: getOffice(db()),
+    report,
+    office,
+    answers: answersOn(file, report, office ?? undefined),
     user,
     may: (deed) => mayDo(user.role, deed),
   };

@@ -1,20 +1,17 @@
 import { PageHead } from "#app/_components/page-head.tsx";
 import type { Question } from "#lib/domain/desk/answer.ts";
-import { answersOn } from "#lib/domain/desk/answers.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import { lineFileOf } from "./_file.ts";
 
 /** The head of a question's page: what is asked, the answer so far, what would close it. */
-export function QuestionHead({
-  file,
-  report,
+export async function QuestionHead({
+  lineId,
   question,
 }: {
-  readonly file: LineFile;
-  readonly report: Report;
+  readonly lineId: string;
   readonly question: Question;
 }) {
-  const answer = answersOn(file, report).find((each) => each.question === question);
+  const { answers } = await lineFileOf(lineId);
+  const answer = answers.find((each) => each.question === question);
   if (answer === undefined) throw new Error(`No answer to the question ${question}`);
   return <PageHead asked={answer.asked} answer={answer.sentence} closes={answer.closes} />;
 }

@@ -3,7 +3,6 @@ import styles from "#app/_components/line-layout.module.css";
 import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
-import { answersOn } from "#lib/domain/desk/answers.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import { STRIP_TOPICS, type StripDrawing, type StripTopic } from "#lib/domain/strip/drawing.ts";
 import { lineFileOf } from "./_file.ts";
@@ -16,11 +15,11 @@ export default async function LineLayout({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report } = await lineFileOf(lineId);
+  const { file, report, answers } = await lineFileOf(lineId);
   const drawings = Object.fromEntries(
     STRIP_TOPICS.map((topic) => [topic, drawStrip(file, report, topic)]),
   ) as Record<StripTopic, StripDrawing>;
-  const answers = answersOn(file, report).map(({ question, asked, pressing }) => ({
+  const questions = answers.map(({ question, asked, pressing }) => ({
     question,
     asked,
     open: pressing > 0,
@@ -36,7 +35,7 @@ export default async function LineLayout({
       </div>
       <LineStrip drawings={drawings} />
       <div className={styles["columns"]}>
-        <LineNav lineId={lineId} answers={answers} />
+        <LineNav lineId={lineId} answers={questions} />
         <div className={styles["page"]}>{children}</div>
       </div>
     </SelectionProvider>

@@ -3,7 +3,6 @@ import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
-import { answersOn } from "#lib/domain/desk/answers.ts";
 import { AboutLine } from "./_about-line.tsx";
 import { lineFileOf } from "./_file.ts";
 import styles from "./overview.module.css";
@@ -19,8 +18,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function OverviewPage({ params }: Props) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
-  const answers = answersOn(file, report);
+  const { file, report, answers, may } = await lineFileOf(lineId);
   const open = answers.filter((answer) => answer.pressing > 0).length;
   return (
     <>

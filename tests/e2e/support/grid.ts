@@ -43,5 +43,5 @@ export async function saved(page: Page, label: string): Promise<void> {
   );
   const save = box.getByRole("button", { name: "Save now" });
   await save.click();
-  await expect(box.getByRole("status")).toHaveText(/^(Saved \d|All saved)/);
+  await expect(box.locator('p[role="status"]')).toHaveText(/^(Saved \d|All saved)/);
 }

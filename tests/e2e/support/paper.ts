@@ -15,7 +15,9 @@ export interface Paper {
 
 /** Fetches the stored file behind a link, with the page's own sign-in, and reads it with poppler and qpdf. */
 export async function readPaper(page: Page, uploadId: string): Promise<Paper> {
-  const answer = await page.request.get(new URL(`/uploads/${uploadId}`, page.url()).href);
+  const answer = await page.request.get(
+    new URL(page.url()).pathname.replace(/^(\/lines\/[^/]+).*$/, `$1/uploads/${uploadId}`),
+  );
   if (!answer.ok()) throw new Error(`The stored file answered ${answer.status()}`);
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-paper-"));
   const file = path.join(folder, "paper.pdf");

@@ -22,7 +22,7 @@ export default async function AnswersPage({
   const { file, report, may } = await lineFileOf(lineId);
   return (
     <>
-      <QuestionHead file={file} report={report} question="answers" />
+      <QuestionHead lineId={lineId} question="answers" />
       <Unclear file={file} report={report} />
       <HoldBoxes
         lineId={lineId}

@@ -24,7 +24,7 @@ export default async function AuthorityPage({
   const packet = office === null ? null : composePacket({ file, report, office });
   return (
     <>
-      <QuestionHead file={file} report={report} question="authority" />
+      <QuestionHead lineId={lineId} question="authority" />
       <HoldBoxes lineId={lineId} holds={report.holds} stops={["submission"]} today={report.today} />
       <Section
         title="What it asks for"

@@ -30,7 +30,7 @@ export default async function CostPage({
   const work = may("work-the-file");
   return (
     <>
-      <QuestionHead file={file} report={report} question="cost" />
+      <QuestionHead lineId={lineId} question="cost" />
       <HoldBoxes
         lineId={lineId}
         holds={report.holds}

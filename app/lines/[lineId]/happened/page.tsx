@@ -40,7 +40,7 @@ export default async function HappenedPage({
   const show = Math.max(AT_ONCE, Number(only(query.show)) || 0);
   return (
     <>
-      <QuestionHead file={file} report={report} question="happened" />
+      <QuestionHead lineId={lineId} question="happened" />
       <Section
         title="Everything that was written to this file"
         note="The newest first. It can be added to and never changed; every entry says who, when and what."

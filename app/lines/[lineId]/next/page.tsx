@@ -27,7 +27,7 @@ export default async function NextPage({
   const start = earliestStart(file, report.today, report.holds);
   return (
     <>
-      <QuestionHead file={file} report={report} question="next" />
+      <QuestionHead lineId={lineId} question="next" />
       <Section title="Due and blocked" note="Everything that waits for somebody, and for whom.">
         <DueList file={file} report={report} />
       </Section>

@@ -20,12 +20,12 @@ export default async function RecordPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, may } = await lineFileOf(lineId);
   const revisions = getRevisions(db(), lineId);
   const shared = { lineId, file, revisions, readOnly: !may("work-the-file") };
   return (
     <>
-      <QuestionHead file={file} report={report} question="record" />
+      <QuestionHead lineId={lineId} question="record" />
       {file.records.length === 0 ? <FirstRecord /> : null}
       <Records {...shared} />
       {file.records.map((record) => (

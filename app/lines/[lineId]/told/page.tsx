@@ -30,7 +30,7 @@ export default async function ToldPage({
   ) : null;
   return (
     <>
-      <QuestionHead file={file} report={report} question="told" />
+      <QuestionHead lineId={lineId} question="told" />
       {drafts.length === 0 ? null : (
         <Section
           title="Drafts"

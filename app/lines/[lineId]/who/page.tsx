@@ -46,7 +46,7 @@ export default async function WhoPage({
   const readOnly = !may("work-the-file");
   return (
     <>
-      <QuestionHead file={file} report={report} question="who" />
+      <QuestionHead lineId={lineId} question="who" />
       <NobodysTieIns lineId={lineId} report={report} />
       <WhoIsWhere file={file} report={report} />
       <Properties {...{ lineId, file, revisions, readOnly }} />
