@@ -179,15 +179,6 @@ export const BAND_WORDS: Record<Band, string> = {
   conflict: "conflict",
 };
 
-export const COVERAGE_WORDS: Record<CoverageSpan["state"], string> = {
-  seen: "seen",
-  "under-water": "under water",
-  blocked: "blocked",
-  "not-in-view": "not in view",
-  "not-recorded": "not recorded",
-  "not-inspected": "not inspected",
-};
-
 /** Materials as choices of a cell. */
 export function materialChoices(): { readonly value: Material; readonly label: string }[] {
   return optionsOf(MATERIAL_WORDS);

@@ -39,7 +39,7 @@ export function stakeAt(
   return `${words === "" ? "for" : `${words} of`} ${propertyName(file, propertyId)}`;
 }
 
-export const ROLE_WORDS: Record<PartyRole, string> = {
+const ROLE_WORDS: Record<PartyRole, string> = {
   owner: "owner",
   occupant: "occupant",
   manager: "manager",

@@ -12,7 +12,7 @@ import { newestTicket } from "./happenings.ts";
 import { dayOfRule, earliestEventFor } from "./rule-day.ts";
 
 /** One thing that keeps the work from starting. */
-export interface StartBar {
+interface StartBar {
   /** First day on which it no longer does; null: it waits for something without a day. */
   readonly until: Day | null;
   /** To complete "because": `the locate marks are not due before then`. */

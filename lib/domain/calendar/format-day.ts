@@ -1,7 +1,7 @@
 import type { Day } from "./day.ts";
 import { daysBetween, partsOf, weekday } from "./days.ts";
 
-export const MONTHS = [
+const MONTHS = [
   "January",
   "February",
   "March",

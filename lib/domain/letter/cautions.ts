@@ -3,13 +3,13 @@ import type { LetterBlock } from "./letter.ts";
 import type { LetterKind } from "./notice.ts";
 import type { LetterWords } from "./words-en.ts";
 
-export type CautionKey = keyof LetterWords["caution"];
+type CautionKey = keyof LetterWords["caution"];
 
 /**
  * The cautions that each kind of letter carries, always and in this order. They are part of
  * composing a letter and no part of what an office can edit, so that none can be left out.
  */
-export const CAUTIONS: Record<LetterKind, readonly CautionKey[]> = {
+const CAUTIONS: Record<LetterKind, readonly CautionKey[]> = {
   finding: ["records", "cap", "gas", "sewage"],
   "tie-in-inquiry": ["records", "cap", "gas", "official"],
   "test-visit": ["dye", "smoke", "gas"],

@@ -19,7 +19,7 @@ export const LETTER_KINDS = [
 export type LetterKind = (typeof LETTER_KINDS)[number];
 
 export const NOTICE_STATES = ["draft", "sent"] as const;
-export type NoticeState = (typeof NOTICE_STATES)[number];
+type NoticeState = (typeof NOTICE_STATES)[number];
 
 /** A letter to one party. Frozen once sent: what was sent is `frozen`, byte for byte. */
 export interface Notice {

@@ -23,7 +23,7 @@ export interface ToldCell {
   readonly reply: Reply | null;
 }
 
-export interface ToldRow {
+interface ToldRow {
   readonly partyId: string;
   /**
    * By kind, one for each thing that the letters are about (a property, a tie-in): its newest

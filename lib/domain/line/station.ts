@@ -4,9 +4,6 @@
  */
 export type Cft = number;
 
-/** What a run that was never tied to the main can say: nothing absolute. */
-export type Station = Cft | null;
-
 /** `2600` → `26.0 ft`; `2605` → `26.05 ft`. */
 export function formatFeet(length: Cft): string {
   return `${plainFeet(length)} ft`;

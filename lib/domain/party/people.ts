@@ -45,7 +45,7 @@ export interface People {
   readonly units: readonly Unit[];
 }
 
-export const PERSON_PROBLEMS = [
+const PERSON_PROBLEMS = [
   "name-missing",
   "property-missing",
   "role-missing",

@@ -115,7 +115,7 @@ function isOnlyCrossed(property: Property, file: PeopleOfLine): boolean {
 }
 
 /** What a unit is called in a sentence; the only unit of a house often has no name. */
-export function unitName(unit: Unit, among: readonly Unit[]): string {
+function unitName(unit: Unit, among: readonly Unit[]): string {
   if (unit.name !== "") return unit.name;
   return among.length === 1 ? "the house" : `unit ${among.indexOf(unit) + 1}`;
 }

@@ -21,7 +21,7 @@ export interface Pairing {
 }
 
 /** In the design's words; one for each tie-in and each record entry. */
-export const STANDINGS = [
+const STANDINGS = [
   "on-record-and-seen",
   "on-record-seen-elsewhere",
   "on-record-not-seen",
@@ -32,5 +32,5 @@ export const STANDINGS = [
 ] as const;
 export type Standing = (typeof STANDINGS)[number];
 
-export const BANDS = ["same", "likely", "conflict"] as const;
+const BANDS = ["same", "likely", "conflict"] as const;
 export type Band = (typeof BANDS)[number];

@@ -134,7 +134,7 @@ export interface Agreement {
 }
 
 /** Shares are parts of the sum of all parts in the same agreement (`1` of `3`, or `33` of `100`). */
-export interface AgreementShare {
+interface AgreementShare {
   readonly propertyId: string;
   readonly parts: number;
 }

@@ -2,7 +2,7 @@ import type { Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
 
-export const HOLDERS = ["owners", "authority", "unclear"] as const;
+const HOLDERS = ["owners", "authority", "unclear"] as const;
 /** Who answers for a reach. */
 export type Holder = (typeof HOLDERS)[number];
 

@@ -3,7 +3,7 @@ import { type Cft, toTenth } from "../line/station.ts";
 import type { Anchor, Direction, Run } from "./run.ts";
 
 /** A place on the line, and how far off it may be either way. */
-export interface Place {
+interface Place {
   readonly station: Cft;
   readonly uncertainty: Cft;
 }

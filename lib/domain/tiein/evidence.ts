@@ -20,7 +20,7 @@ export interface EvidenceHints {
 }
 
 /** Money may be asked and work on the tie-in done from here on, or with the owner's own word. */
-export const DEMAND_LEVEL: EvidenceLevel = 5;
+const DEMAND_LEVEL: EvidenceLevel = 5;
 
 const NO_HINTS: EvidenceHints = {
   recordPropertyId: null,

@@ -11,7 +11,7 @@ export const HOLD_STOPS = [
 ] as const;
 export type HoldStop = (typeof HOLD_STOPS)[number];
 
-export const HOLD_CAUSES = [
+const HOLD_CAUSES = [
   "tie-in-owner-unknown",
   "tie-in-undecided",
   "entry-undecided",

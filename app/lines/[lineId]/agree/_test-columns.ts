@@ -77,7 +77,7 @@ export function testColumns(file: Pick<LineFile, "properties" | "units">): GridC
   ];
 }
 
-export function unitChoices(
+function unitChoices(
   file: Pick<LineFile, "properties" | "units">,
 ): { readonly value: string; readonly label: string }[] {
   return file.units

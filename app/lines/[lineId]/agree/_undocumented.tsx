@@ -69,7 +69,7 @@ function UndocumentedTieIn({ finding, ...part }: TieInProps) {
         <Ladder finding={finding} />
         <Candidates finding={finding} {...part} />
       </div>
-      <Tests finding={finding} {...part} />
+      <Tests heading="h4" finding={finding} {...part} />
       <Settled finding={finding} {...part} />
       {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
     </article>
@@ -149,13 +149,21 @@ function Candidates({ finding, lineId: _lineId, file, report }: TieInProps) {
   );
 }
 
-function Tests({ finding, lineId, file, report, revisions, mayRecord }: TieInProps) {
+function Tests({
+  heading: Heading,
+  finding,
+  lineId,
+  file,
+  report,
+  revisions,
+  mayRecord,
+}: TieInProps & { readonly heading: "h3" | "h4" }) {
   const { tieIn } = finding;
   const columns = testColumns(file);
   const blank = { ...TEST_BLANK, performedOn: report.today };
   return (
     <div className="stack-tight">
-      <h4>Tests on {tieIn.label}</h4>
+      <Heading>Tests on {tieIn.label}</Heading>
       {mayRecord ? (
         <QuickRow
           title={`Add a test on ${tieIn.label}`}
@@ -257,7 +265,7 @@ function SettleAnother({
             {finding.tieIn.label}, {placeWords(finding)}
           </summary>
           <div className="stack">
-            <Tests finding={finding} {...part} />
+            <Tests heading="h3" finding={finding} {...part} />
             <Settled finding={finding} {...part} />
             <SettleForm finding={finding} {...part} />
           </div>
