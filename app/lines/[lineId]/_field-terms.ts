@@ -1,4 +1,3 @@
-import type { CoverageSpan } from "#lib/domain/file/report.ts";
 import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/line/line.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
 import type { Language, PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
