@@ -152,23 +152,31 @@ const STATES: Record<PacketCheck["state"], string> = {
 };
 
 function Checks({ packet }: { readonly packet: Packet }) {
+  const [first, ...others] = packet.checks;
   return (
     <View>
-      <Text style={styles.heading} minPresenceAhead={60}>
-        {`What ${packet.authorityName} asks for`}
-      </Text>
-      {packet.checks.map((check) => (
-        <View key={check.requirementId} style={styles.entry} wrap={false}>
-          <Text style={{ ...styles.check, fontWeight: check.state === "missing" ? 600 : 400 }}>
-            {STATES[check.state]}
-          </Text>
-          <Text style={styles.checkTitle}>
-            {check.mandatory ? check.title : `${check.title} (if asked)`}
-          </Text>
-          <Text style={styles.checkText}>{check.sentence}</Text>
-          <Text style={styles.checkCite}>{check.citation}</Text>
-        </View>
+      <View wrap={false}>
+        <Text style={styles.heading}>{`What ${packet.authorityName} asks for`}</Text>
+        {first === undefined ? null : <Check check={first} />}
+      </View>
+      {others.map((check) => (
+        <Check key={check.requirementId} check={check} />
       ))}
+    </View>
+  );
+}
+
+function Check({ check }: { readonly check: Packet["checks"][number] }) {
+  return (
+    <View style={styles.entry} wrap={false}>
+      <Text style={{ ...styles.check, fontWeight: check.state === "missing" ? 600 : 400 }}>
+        {STATES[check.state]}
+      </Text>
+      <Text style={styles.checkTitle}>
+        {check.mandatory ? check.title : `${check.title} (if asked)`}
+      </Text>
+      <Text style={styles.checkText}>{check.sentence}</Text>
+      <Text style={styles.checkCite}>{check.citation}</Text>
     </View>
   );
 }

@@ -134,7 +134,7 @@ function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
     `anything crossing the pipe: ${run.crossingSeen === "cannot-tell" ? "cannot tell" : run.crossingSeen}`,
   ];
   return [
-    heading(`Run ${run.name}`),
+    heading(/^run\b/i.test(run.name) ? run.name : `Run ${run.name}`),
     paragraph(`${facts.join("; ")}.`),
     ...(rows.length === 0
       ? [paragraph("Nothing is on this run’s log.")]
