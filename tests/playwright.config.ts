@@ -41,7 +41,7 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   reporter: json ? [["list"], ["json", { outputFile: json }]] : [["list"]],
   use: {
-    trace: "retain-on-failure",
+    screenshot: "only-on-failure",
     actionTimeout: 15_000,
     navigationTimeout: 30_000,
     locale: "en-US",
