@@ -337,6 +337,6 @@ async function findAgain(page: Page) {
   await expect(page.getByRole("link", { name: "Copper Lane, 2 to 8" }).first()).toBeVisible();
   for (const words of ["8 Copper", "pena", "SS-26-0914"]) {
     await page.goto(`/search?for=${encodeURIComponent(words)}`);
-    await expect(page.getByRole("link", { name: /Copper Lane, 2 to 8/ }).first()).toBeVisible();
+    await expect(page.getByRole("heading", { name: "Copper Lane, 2 to 8" }).first()).toBeVisible();
   }
 }

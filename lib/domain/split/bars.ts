@@ -11,7 +11,7 @@ export interface PlacedMark {
 }
 
 /** How close two marks may come before the second goes a lane down, in percent of the bar. */
-const ROOM = 3.2;
+const ROOM = 5.2;
 
 /** Places marks along a bar that ends at `top`; nulls have no mark. */
 export function placeMarks(amounts: readonly (Cents | null)[], top: Cents): PlacedMark[] {

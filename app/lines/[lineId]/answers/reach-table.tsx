@@ -1,6 +1,7 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
@@ -22,7 +23,7 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
   }
   return (
     <Scroll label="Reach by reach">
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Reach</th>
@@ -40,16 +41,16 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
               <th scope="row" className="nowrap">
                 {plainFeet(reach.from)}–{formatFeet(reach.to)}
               </th>
-              <td>{pipeWords(reach)}</td>
-              <td>{servedWords(file, reach)}</td>
-              <td>
+              <td data-label="Pipe">{pipeWords(reach)}</td>
+              <td data-label="Serves">{servedWords(file, reach)}</td>
+              <td data-label="Held by">
                 <HolderWord holder={reach.holder} />
               </td>
-              <td>
+              <td data-label="Mended by">
                 {reach.mender === reach.holder ? "the same" : <HolderWord holder={reach.mender} />}
               </td>
-              <td>{answerableWords(file, reach)}</td>
-              <td className="small">
+              <td data-label="Who answers">{answerableWords(file, reach)}</td>
+              <td data-label="Because" className="small">
                 {reach.reason}
                 {reach.citation === "" ? null : <span className="muted"> ({reach.citation})</span>}
               </td>

@@ -61,9 +61,13 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
             {outcomes.map((outcome, at) => (
               <tr key={outcome.choice.rule} data-chosen={outcome.choice.rule === chosen}>
                 <th scope="row">
-                  <span className={styles["letter"]}>{ruleLetter(at)}</span>
-                  {outcome.title}
-                  {outcome.choice.rule === chosen ? <span className="tag">chosen</span> : null}
+                  <span className={styles["rule"]}>
+                    <span className={styles["letter"]}>{ruleLetter(at)}</span>
+                    <span>
+                      {outcome.title}
+                      {outcome.choice.rule === chosen ? <span className="tag">chosen</span> : null}
+                    </span>
+                  </span>
                 </th>
                 {outcome.refusal === null ? (
                   payers.map((payer) => (

@@ -31,7 +31,7 @@ export function ParticularsForm({
             list="cost-faults"
             defaultValue={fault}
             placeholder="such as 33.0"
-            style={{ maxWidth: "14ch" }}
+            style={{ maxWidth: "16ch" }}
           />
           <span className="muted">ft</span>
         </span>

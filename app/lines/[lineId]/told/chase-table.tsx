@@ -1,4 +1,5 @@
 import Link from "next/link";
+import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type Chase, chaseList } from "#lib/domain/letter/told.ts";
@@ -21,7 +22,7 @@ export function ChaseTable({
   }
   return (
     <div className="scroll">
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Why</th>
@@ -34,13 +35,13 @@ export function ChaseTable({
           {chases.map((chase) => (
             <tr key={chase.noticeId}>
               <th scope="row">{whyWords(chase, today)}</th>
-              <td>{partyName(file, chase.partyId)}</td>
-              <td>
+              <td data-label="Party">{partyName(file, chase.partyId)}</td>
+              <td data-label="Letter">
                 <Link href={`/lines/${lineId}/told/letter/${chase.noticeId}`}>
                   {LETTER_WORDS[chase.kind]}
                 </Link>
               </td>
-              <td>
+              <td data-label="Reach them">
                 <Reach file={file} partyId={chase.partyId} />
               </td>
             </tr>

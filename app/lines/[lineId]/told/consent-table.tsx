@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { CONSENT_KINDS, type Consent } from "#lib/domain/consent/consent.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
@@ -33,7 +34,7 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
   }
   return (
     <Scroll label="Consents">
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Signer</th>
@@ -52,7 +53,7 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
                 <Beneath>{stakeAt(file, row.partyId, row.propertyId)}</Beneath>
               </th>
               {row.cells.map((cell) => (
-                <td key={cell.kind}>
+                <td key={cell.kind} data-label={CONSENT_WORDS[cell.kind]}>
                   <Cell lineId={lineId} file={file} report={report} row={row} cell={cell} />
                 </td>
               ))}

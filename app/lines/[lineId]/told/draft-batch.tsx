@@ -3,6 +3,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { partyName } from "../_names.ts";
@@ -26,7 +27,7 @@ export function DraftBatch({
   return (
     <ActionForm action={sendLettersAction.bind(null, lineId)} label="Send the ticked letters">
       <div className="scroll">
-        <table className="plain">
+        <table className={`plain ${stacks["stacks"]}`}>
           <thead>
             <tr>
               <th scope="col">
@@ -90,11 +91,11 @@ function DraftRow({
         {draft.language === "es" ? <span className="muted"> (in Spanish)</span> : null}
         {email === "" ? <span className="muted small"> no e-mail known</span> : null}
       </th>
-      <td>
+      <td data-label="Letter">
         <Link href={`/lines/${lineId}/told/letter/${draft.id}`}>{LETTER_WORDS[draft.kind]}</Link>
       </td>
-      <td>{aboutWords(file, draft)}</td>
-      <td>
+      <td data-label="About">{aboutWords(file, draft)}</td>
+      <td data-label="Tracking number">
         <input
           className="input"
           name={`tracking:${draft.id}`}

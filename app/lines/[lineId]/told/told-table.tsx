@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
@@ -21,7 +22,7 @@ export function ToldTable({
   const told = toldOn(file);
   return (
     <Scroll label="Who was told what">
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Party</th>
@@ -40,7 +41,7 @@ export function ToldTable({
                 <Beneath>{stakeOf(file, row.partyId) || "no role yet"}</Beneath>
               </th>
               {told.kinds.map((kind) => (
-                <td key={kind}>
+                <td key={kind} data-label={LETTER_WORDS[kind]}>
                   <Cells lineId={lineId} file={file} cells={row.cells[kind] ?? []} today={today} />
                 </td>
               ))}

@@ -1,5 +1,6 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
@@ -34,7 +35,7 @@ export function ConsentLog({
   );
   return (
     <Scroll label="Everything recorded">
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Day</th>
@@ -52,10 +53,10 @@ export function ConsentLog({
                 {partyName(file, consent.partyId)}
                 <span className="muted">, {propertyName(file, consent.propertyId)}</span>
               </th>
-              <td>
+              <td data-label="Consent">
                 {CONSENT_WORDS[consent.kind]}: {CONSENT_STATE_WORDS[consent.state]}
               </td>
-              <td>
+              <td data-label="On what">
                 {consent.amount === null ? "" : formatCents(consent.amount)}
                 <Superseded file={file} report={report} consent={consent} />
                 {consent.recordingNumber === "" ? "" : ` recorded as ${consent.recordingNumber}`}

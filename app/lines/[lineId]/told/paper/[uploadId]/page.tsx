@@ -4,6 +4,8 @@ import { notFound } from "next/navigation";
 import { formatBytes } from "#app/_components/bytes.ts";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PaperView } from "#app/_components/paper-view.client.tsx";
+import { db } from "#app/_db.ts";
+import { listJobs } from "#db/queries/job.ts";
 import { lineFileOf } from "../../../_file.ts";
 
 export const metadata: Metadata = { title: "Paper" };
@@ -17,6 +19,9 @@ export default async function PaperPage({
   const { file } = await lineFileOf(lineId);
   const upload = file.uploads.find((each) => each.id === uploadId);
   if (upload === undefined) notFound();
+  const isPacket = listJobs(db(), lineId).some(
+    (job) => job.kind === "packet" && job.uploadId === upload.id,
+  );
   const address = `/lines/${lineId}/uploads/${upload.id}`;
   return (
     <>
@@ -28,7 +33,11 @@ export default async function PaperPage({
           <a href={address} target="_blank" rel="noreferrer">
             Open it by itself, to print
           </a>
-          <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>
+          {isPacket ? (
+            <Link href={`/lines/${lineId}/authority#packet`}>Back to what the authority needs</Link>
+          ) : (
+            <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>
+          )}
         </p>
         <p className="muted">
           Added by {upload.addedBy}, {formatBytes(upload.bytes)}; fingerprint{" "}
