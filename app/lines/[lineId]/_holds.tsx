@@ -33,7 +33,9 @@ export function HoldBoxes({
           <ul className={styles["list"]}>
             {open.map((hold) => (
               <li key={hold.key}>
-                <SelectOnStrip id={hold.subjectId}>{hold.subjectLabel}</SelectOnStrip>:{" "}
+                <span className="screen-only">
+                  <SelectOnStrip id={hold.subjectId}>{hold.subjectLabel}</SelectOnStrip>:{" "}
+                </span>
                 {hold.sentence} <span className="muted">To lift it:</span> {hold.closes}.
               </li>
             ))}

@@ -13,39 +13,41 @@ export function SumSteps({
 }) {
   if (share.steps.length === 0) return <p>Nothing of the work falls on {share.label}.</p>;
   return (
-    <table className={`plain ${styles["steps"]}`}>
-      <thead>
-        <tr>
-          <th scope="col">Step</th>
-          <th scope="col" className="num">
-            Exactly
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {share.steps.map((step, at) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a sum have no names and never move
-          <tr key={at}>
-            <td>{step.words}</td>
-            <td className="num nowrap">{formatExactCents(step.exact)}</td>
-          </tr>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">
-            Together {formatExactCents(share.exact)}, in whole cents
-            <span className="muted small"> {oddCents}</span>
-          </th>
-          <td className="num">{formatCents(share.amount)}</td>
-        </tr>
-        {share.recoverable === 0 ? null : (
+    <div className="scroll">
+      <table className={`plain ${styles["steps"]}`}>
+        <thead>
           <tr>
-            <th scope="row">Of which carried for owners not yet known, and recoverable</th>
-            <td className="num">{formatCents(share.recoverable)}</td>
+            <th scope="col">Step</th>
+            <th scope="col" className="num">
+              Exactly
+            </th>
           </tr>
-        )}
-      </tfoot>
-    </table>
+        </thead>
+        <tbody>
+          {share.steps.map((step, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a sum have no names and never move
+            <tr key={at}>
+              <td>{step.words}</td>
+              <td className="num">{formatExactCents(step.exact)}</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">
+              Together {formatExactCents(share.exact)}, in whole cents
+              <span className="muted small"> {oddCents}</span>
+            </th>
+            <td className="num">{formatCents(share.amount)}</td>
+          </tr>
+          {share.recoverable === 0 ? null : (
+            <tr>
+              <th scope="row">Of which carried for owners not yet known, and recoverable</th>
+              <td className="num">{formatCents(share.recoverable)}</td>
+            </tr>
+          )}
+        </tfoot>
+      </table>
+    </div>
   );
 }

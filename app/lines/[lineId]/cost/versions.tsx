@@ -75,37 +75,39 @@ function Version({
         owner is {UNKNOWN_SHARE_WORDS[version.unknownShares]}.
       </p>
       {report === null ? null : <Stale file={file} report={report} version={version} />}
-      <table className={`plain ${styles["steps"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Property</th>
-            <th scope="col" className="num">
-              Amount
-            </th>
-            <th scope="col" className="num">
-              Of which recoverable
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {version.shares.map((share) => (
-            <tr key={share.propertyId ?? share.tieInId}>
-              <th scope="row">{payerWords(file, share)}</th>
-              <td className="num">{formatCents(share.amount)}</td>
-              <td className="num">
-                {share.recoverable === 0 ? "–" : formatCents(share.recoverable)}
-              </td>
+      <div className="scroll">
+        <table className={`plain ${styles["steps"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Property</th>
+              <th scope="col" className="num">
+                Amount
+              </th>
+              <th scope="col" className="num">
+                Of which recoverable
+              </th>
             </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">In all</th>
-            <td className="num">{formatCents(version.total)}</td>
-            <td />
-          </tr>
-        </tfoot>
-      </table>
+          </thead>
+          <tbody>
+            {version.shares.map((share) => (
+              <tr key={share.propertyId ?? share.tieInId}>
+                <th scope="row">{payerWords(file, share)}</th>
+                <td className="num">{formatCents(share.amount)}</td>
+                <td className="num">
+                  {share.recoverable === 0 ? "–" : formatCents(share.recoverable)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+          <tfoot>
+            <tr>
+              <th scope="row">In all</th>
+              <td className="num">{formatCents(version.total)}</td>
+              <td />
+            </tr>
+          </tfoot>
+        </table>
+      </div>
     </article>
   );
 }
