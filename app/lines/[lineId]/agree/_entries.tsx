@@ -2,7 +2,6 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { EntryFinding } from "#lib/domain/file/report.ts";
 import { STANDING_WORDS } from "../_field-terms.ts";
 import type { LinePart } from "../_part.ts";
@@ -55,13 +54,6 @@ function Unanswered({ finding, ...part }: LinePart & { readonly finding: EntryFi
           <span className="tag">{STANDING_WORDS[finding.standing]}</span>
         </p>
         <p>{finding.sentence}</p>
-        {entry.explanation === "" ? null : (
-          <p className="muted">
-            {entry.explainedBy}
-            {entry.explainedOn === null ? "" : `, ${formatDay(entry.explainedOn, report.today)}`}:{" "}
-            {entry.explanation}
-          </p>
-        )}
       </div>
       {mayFile ? (
         <div className="stack-tight screen-only">
