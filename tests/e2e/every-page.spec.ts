@@ -3,7 +3,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 
 test.use({ baseURL: DEMO_OFFICE });
-test.setTimeout(300_000);
+test.setTimeout(900_000);
 
 const FENNEL = "/lines/fennel-0001";
 const QUESTIONS = [

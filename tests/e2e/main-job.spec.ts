@@ -11,7 +11,7 @@ import { paperId, readPaper } from "./support/paper.ts";
 const SHARES = { two: "$363.00", four: "$1,159.00", eight: "$1,639.00", six: "$2,839.00" };
 
 test.use({ baseURL: EMPTY_OFFICE, permissions: ["clipboard-read", "clipboard-write"] });
-test.setTimeout(600_000);
+test.setTimeout(900_000);
 
 test("an office takes a shared line from the first address to the permit packet", async ({
   page,
