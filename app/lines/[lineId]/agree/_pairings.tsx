@@ -255,8 +255,8 @@ function DecidedCells({
   return (
     <>
       <th scope="row">{label}</th>
-      <td>{name}</td>
-      <td className="nowrap">
+      <td data-title="Seen as">{name}</td>
+      <td className="nowrap" data-title="Apart:">
         {pairing.distance === null ? "not known" : formatFeet(Math.abs(pairing.distance))}
       </td>
       <td>

@@ -34,7 +34,7 @@ export function Standings({ file, report }: LinePart) {
                   <StandingTag finding={finding} />
                 </td>
                 <td>{finding.sentence}</td>
-                <td>
+                <td data-title="Whose:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>
                   ) : (

@@ -56,8 +56,10 @@ function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFi
   return (
     <>
       <th scope="row">{tieIn.label}</th>
-      <td className="num nowrap">{stationCell(station, uncertainty)}</td>
-      <td>{SIDE_WORDS[side]}</td>
+      <td className="num nowrap" data-title="Station, ft:">
+        {stationCell(station, uncertainty)}
+      </td>
+      <td data-title="Side:">{SIDE_WORDS[side]}</td>
       <td>{seenAs(finding)}</td>
       <td>
         {sightings.length === 0 ? (
