@@ -79,7 +79,11 @@ export function RuleForm({
   }
   const current = authorityId === null ? "" : `${authorityId} ${ruleId ?? ""}`.trim();
   return (
-    <ActionForm action={chooseRuleAction.bind(null, lineId)} label="Choose the rule">
+    <ActionForm
+      className="stack screen-only"
+      action={chooseRuleAction.bind(null, lineId)}
+      label="Choose the rule"
+    >
       <div className="cluster cluster-end">
         <Choice
           key={current}

@@ -119,6 +119,7 @@ function StepForm({
   if (next.length === 0) return <p className="muted">Nothing follows from here.</p>;
   return (
     <ActionForm
+      className="stack screen-only"
       action={stepPermitAction.bind(null, { lineId, permitId })}
       label="Next step of the permit"
     >
@@ -148,7 +149,12 @@ function AddPermit({ lineId, open }: { readonly lineId: string; readonly open: b
   return (
     <details open={open}>
       <summary>Add a permit</summary>
-      <ActionForm action={addPermitAction.bind(null, lineId)} label="Add a permit" reset>
+      <ActionForm
+        className="stack screen-only"
+        action={addPermitAction.bind(null, lineId)}
+        label="Add a permit"
+        reset
+      >
         <div className="form-grid">
           <Choice
             label="Kind"

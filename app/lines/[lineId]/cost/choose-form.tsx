@@ -30,7 +30,12 @@ export function ChooseForm({
   const inForce = latestSplit(file);
   const { faultStation, payerId } = particulars;
   return (
-    <ActionForm action={chooseSplitAction.bind(null, lineId)} label="Choose a rule" reset>
+    <ActionForm
+      className="stack screen-only"
+      action={chooseSplitAction.bind(null, lineId)}
+      label="Choose a rule"
+      reset
+    >
       <h3>{inForce === null ? "Choose a rule" : "Choose again"}</h3>
       <input
         type="hidden"

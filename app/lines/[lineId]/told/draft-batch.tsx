@@ -25,7 +25,11 @@ export function DraftBatch({
   readonly today: string;
 }) {
   return (
-    <ActionForm action={sendLettersAction.bind(null, lineId)} label="Send the ticked letters">
+    <ActionForm
+      className="stack screen-only"
+      action={sendLettersAction.bind(null, lineId)}
+      label="Send the ticked letters"
+    >
       <div className="scroll">
         <table className={`plain ${stacks["stacks"]}`}>
           <thead>

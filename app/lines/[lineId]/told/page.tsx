@@ -32,13 +32,15 @@ export default async function ToldPage({
     <>
       <QuestionHead lineId={lineId} question="told" />
       {drafts.length === 0 ? null : (
-        <Section
-          title="Drafts"
-          id="drafts"
-          note="Read each one, print or send them, then record how they went. What is recorded as sent is frozen, word for word."
-        >
-          <DraftBatch lineId={lineId} file={file} drafts={drafts} today={report.today} />
-        </Section>
+        <div className="screen-only">
+          <Section
+            title="Drafts"
+            id="drafts"
+            note="Read each one, print or send them, then record how they went. What is recorded as sent is frozen, word for word."
+          >
+            <DraftBatch lineId={lineId} file={file} drafts={drafts} today={report.today} />
+          </Section>
+        </div>
       )}
       {unsent.length === 0 ? null : (
         <Section

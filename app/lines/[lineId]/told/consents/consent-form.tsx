@@ -36,6 +36,7 @@ export function ConsentForm({
   const share = version?.shares.find((each) => each.propertyId === query.property) ?? null;
   return (
     <ActionForm
+      className="stack screen-only"
       key={`${signer} ${kind}`}
       action={recordConsentAction.bind(null, lineId)}
       label="Record a consent"

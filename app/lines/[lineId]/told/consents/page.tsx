@@ -38,18 +38,20 @@ export default async function ConsentsPage({
         <ConsentTable lineId={lineId} file={file} report={report} />
       </Section>
       {may("work-the-file") ? (
-        <Section
-          title="Record a consent"
-          id="record"
-          note="Choose a cell above, or say here whose and which."
-        >
-          <ConsentForm
-            lineId={lineId}
-            file={file}
-            today={report.today}
-            query={await searchParams}
-          />
-        </Section>
+        <div className="screen-only">
+          <Section
+            title="Record a consent"
+            id="record"
+            note="Choose a cell above, or say here whose and which."
+          >
+            <ConsentForm
+              lineId={lineId}
+              file={file}
+              today={report.today}
+              query={await searchParams}
+            />
+          </Section>
+        </div>
       ) : null}
       <Section title="Everything recorded">
         <ConsentLog lineId={lineId} file={file} report={report} />

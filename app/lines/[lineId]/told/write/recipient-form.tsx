@@ -33,7 +33,11 @@ export function RecipientForm({
     );
   }
   return (
-    <ActionForm action={draftLettersAction.bind(null, lineId)} label="Write the letters">
+    <ActionForm
+      className="stack screen-only"
+      action={draftLettersAction.bind(null, lineId)}
+      label="Write the letters"
+    >
       <input type="hidden" name="kind" value={kind} />
       {proposed.length === 0 ? (
         <p>Nobody is proposed for this letter as the file stands.</p>

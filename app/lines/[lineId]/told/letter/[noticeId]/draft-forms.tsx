@@ -19,7 +19,11 @@ export function DraftForms({
       title="Your own words"
       note="They stand above the standing text. The cautions stay in every letter."
     >
-      <ActionForm action={saveWordsAction.bind(null, place)} label="Your own words">
+      <ActionForm
+        className="stack screen-only"
+        action={saveWordsAction.bind(null, place)}
+        label="Your own words"
+      >
         <Field
           label="Words above the standing text"
           name="ownWords"
@@ -38,6 +42,7 @@ export function DraftForms({
         </div>
       </ActionForm>
       <ActionForm
+        className="stack screen-only"
         action={dropDraftAction.bind(null, place)}
         label="Drop this draft"
         confirm="Drop this draft? Nobody has it yet; it can be written again."
