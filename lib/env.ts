@@ -2,7 +2,7 @@ import path from "node:path";
 import { z } from "zod";
 
 const Env = z.object({
-  WYEBOOK_DATA: z.string().min(1).default("data"),
+  WYEBOOK_DATA: z.string().min(1).default("data/office"),
   PORT: z.coerce.number().int().min(1).max(65_535).default(3200),
   WYEBOOK_TODAY: z
     .string()
