@@ -117,14 +117,7 @@ function Table({ block }: { readonly block: BlockOf<"table"> }) {
       <table className={styles["table"]}>
         {titled && (
           <thead>
-            <tr>
-              {block.head.map((title, column) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a table never move
-                <th key={column} scope="col" className={number(column)}>
-                  {title}
-                </th>
-              ))}
-            </tr>
+            <tr>{block.head.map((title, column) => headOf(title, column, number(column)))}</tr>
           </thead>
         )}
         <tbody>
@@ -140,6 +133,16 @@ function Table({ block }: { readonly block: BlockOf<"table"> }) {
         </tbody>
       </table>
     </div>
+  );
+}
+
+/** A column whose name is empty, over the names of the rows, has nothing to head. */
+function headOf(title: string, column: number, className: string | undefined) {
+  if (title === "") return <td key={column} />;
+  return (
+    <th key={column} scope="col" className={className}>
+      {title}
+    </th>
   );
 }
 

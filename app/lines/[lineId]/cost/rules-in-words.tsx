@@ -52,12 +52,12 @@ function Worked({ outcome, chosen }: { readonly outcome: SplitOutcome; readonly 
         <summary>All sums under this rule</summary>
         <div className="stack">
           {outcome.shares.map((share) => (
-            <section key={payerKey(share)} aria-label={share.label} className="stack-tight">
+            <div key={payerKey(share)} className="stack-tight">
               <h4>
                 {share.label}: {formatCents(share.amount)}
               </h4>
               <SumSteps share={share} oddCents="" />
-            </section>
+            </div>
           ))}
           <p className="muted">{outcome.oddCents}</p>
         </div>
