@@ -1,3 +1,4 @@
+import { Scroll } from "#app/_components/scroll.tsx";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatExactCents } from "#lib/domain/split/exact.ts";
 import type { Share } from "#lib/domain/split/outcome.ts";
@@ -13,7 +14,7 @@ export function SumSteps({
 }) {
   if (share.steps.length === 0) return <p>Nothing of the work falls on {share.label}.</p>;
   return (
-    <div className="scroll">
+    <Scroll>
       <table className={`plain ${styles["steps"]}`}>
         <thead>
           <tr>
@@ -48,6 +49,6 @@ export function SumSteps({
           )}
         </tfoot>
       </table>
-    </div>
+    </Scroll>
   );
 }

@@ -1,5 +1,6 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
@@ -75,7 +76,7 @@ function Version({
         owner is {UNKNOWN_SHARE_WORDS[version.unknownShares]}.
       </p>
       {report === null ? null : <Stale file={file} report={report} version={version} />}
-      <div className="scroll">
+      <Scroll>
         <table className={`plain ${styles["steps"]}`}>
           <thead>
             <tr>
@@ -107,7 +108,7 @@ function Version({
             </tr>
           </tfoot>
         </table>
-      </div>
+      </Scroll>
     </article>
   );
 }

@@ -1,3 +1,4 @@
+import { Scroll } from "#app/_components/scroll.tsx";
 import styles from "./happened.module.css";
 import { type Names, readDetail } from "./read-detail.ts";
 
@@ -11,7 +12,7 @@ export function EntryDetail({ detail, names }: { readonly detail: string; readon
       <summary className="small">
         {lines.length === 1 ? "What was written" : `What was written, ${lines.length} things`}
       </summary>
-      <div className="scroll">
+      <Scroll>
         <table className={`plain small ${styles["detail"]}`}>
           <thead>
             <tr>
@@ -31,7 +32,7 @@ export function EntryDetail({ detail, names }: { readonly detail: string; readon
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </details>
   );
 }
