@@ -141,7 +141,7 @@ export function Cell(props: CellProps) {
         ref={input}
         data-place={props.place}
         className={styles["input"]}
-        style={{ minWidth: `calc(${props.width}ch + 1.1rem)` }}
+        style={{ ["--least" as string]: `calc(${props.width}ch + 1.1rem)` }}
         aria-label={props.label}
         aria-invalid={problem === null ? undefined : true}
         aria-describedby={problem === null ? undefined : `${id}-problem`}
