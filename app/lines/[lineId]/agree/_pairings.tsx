@@ -216,7 +216,7 @@ export function Decided(part: LinePart) {
       title="What was decided"
       note="Refusals are kept too, so that nobody proposes the same again without knowing."
     >
-      <Scroll label="Table of decisions">
+      <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>

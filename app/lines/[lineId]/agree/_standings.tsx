@@ -14,7 +14,7 @@ export function Standings({ file, report }: LinePart) {
   if (report.tieIns.length + alone.length === 0) return null;
   return (
     <Section title="Where each one stands" note="From the main upwards.">
-      <Scroll label="Table of standings">
+      <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>

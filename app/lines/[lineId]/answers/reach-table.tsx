@@ -22,7 +22,7 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
     );
   }
   return (
-    <Scroll label="Reach by reach">
+    <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>

@@ -31,7 +31,7 @@ export function Fees({
   };
   const total = authority.fees.reduce((sum, fee) => sum + fee.amount * counts[fee.per], 0);
   return (
-    <Scroll label="Fees">
+    <Scroll>
       <table className="plain">
         <thead>
           <tr>

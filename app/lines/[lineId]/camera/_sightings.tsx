@@ -24,7 +24,7 @@ export function Sightings(part: LinePart) {
       title="Tie-ins"
       note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, move the sighting."
     >
-      <Scroll label="Table of sightings">
+      <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
           <thead>
             <tr>

@@ -12,7 +12,7 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
   if (file.scope.length === 0) return null;
   const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
   return (
-    <Scroll label="What the items come to">
+    <Scroll>
       <table className={`plain ${styles["sums"]}`}>
         <caption>What the saved items come to</caption>
         <thead>

@@ -33,7 +33,7 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
     );
   }
   return (
-    <Scroll label="Consents">
+    <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>

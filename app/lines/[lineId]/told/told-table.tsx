@@ -21,7 +21,7 @@ export function ToldTable({
 }) {
   const told = toldOn(file);
   return (
-    <Scroll label="Who was told what">
+    <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>

@@ -34,7 +34,7 @@ export function ConsentLog({
     other.stateOn.localeCompare(one.stateOn),
   );
   return (
-    <Scroll label="Everything recorded">
+    <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
