@@ -8,6 +8,7 @@ import type {
 } from "#lib/domain/letter/notice.ts";
 import type { ChaseReason, ToldCell } from "#lib/domain/letter/told.ts";
 import type { Material } from "#lib/domain/line/line.ts";
+import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/line/words.ts";
 import type {
   InspectionResult,
   PermitKind,
@@ -26,17 +27,9 @@ import type { UnknownShares } from "#lib/domain/split/split.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 
+/** Where the word stands alone, the material that nobody knows is named in full. */
 export const MATERIAL_WORDS: Record<Material, string> = {
-  "vitrified-clay": "vitrified clay",
-  concrete: "concrete",
-  "cast-iron": "cast iron",
-  "ductile-iron": "ductile iron",
-  pvc: "PVC",
-  abs: "ABS",
-  polyethylene: "polyethylene",
-  "bituminous-fibre": "bituminous fibre",
-  "asbestos-cement": "asbestos cement",
-  "cured-in-place-liner": "cured-in-place liner",
+  ...SENTENCE_WORDS,
   unknown: "material unknown",
 };
 
