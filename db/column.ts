@@ -65,6 +65,40 @@ export function frozenShares(name: string) {
   );
 }
 
+export function draftDecisions(name: string) {
+  return json(
+    `${name}_json`,
+    z.array(
+      z.object({
+        key: z.string(),
+        state: z.enum(["accepted", "dropped"]),
+        observationId: z.string().nullable(),
+      }),
+    ),
+  );
+}
+
+export function testStops(name: string) {
+  return json(
+    `${name}_json`,
+    z.array(
+      z.object({
+        propertyId: z.string(),
+        unitId: z.string().nullable(),
+        tieInIds: z.array(z.string()),
+        fixture: z.string(),
+        colour: z.string(),
+        startsAt: z.string(),
+        waitMinutes: z.number().int(),
+      }),
+    ),
+  );
+}
+
+export function signatureViews(name: string) {
+  return json(`${name}_json`, z.array(z.object({ at: z.string(), what: z.string() })));
+}
+
 export function ids(name: string) {
   return json<readonly string[]>(`${name}_json`, z.array(z.string()));
 }

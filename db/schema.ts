@@ -15,8 +15,13 @@ import {
   CLOCK_UNITS,
   ROLLS,
 } from "#lib/domain/calendar/clock-rule.ts";
+import { PLUMBING_CODES } from "#lib/domain/capacity/drain-tables.ts";
+import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
+import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
+import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
+import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
@@ -42,11 +47,14 @@ import {
 } from "#lib/domain/permit/permit.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
+import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
 import {
   BOUNDARIES,
+  REFUSAL_STEP_KINDS,
   RULE_PATTERNS,
   SHARED_RULES,
   SHEET_KINDS,
+  WORK_HOLDERS,
   WORK_KINDS,
 } from "#lib/domain/responsibility/authority.ts";
 import {
@@ -56,9 +64,15 @@ import {
   FAULTS,
   OBSCURED_BY,
   OBSERVATION_KINDS,
+  READINGS,
+  RUN_ENDS,
 } from "#lib/domain/run/run.ts";
+import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
+import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
 import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
+import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
 import { USER_ROLES } from "#lib/domain/user/user.ts";
 import {
@@ -66,10 +80,13 @@ import {
   agreementShares,
   cents,
   cft,
+  draftDecisions,
   frozenShares,
   ids,
   inches,
   oneOf,
+  signatureViews,
+  testStops,
   words,
   yesNo,
 } from "./column.ts";
@@ -161,6 +178,9 @@ export const rules = sqliteTable(
     pattern: text("pattern", { enum: RULE_PATTERNS }).notNull(),
     boundary: text("boundary", { enum: BOUNDARIES }).notNull(),
     sharedRule: text("shared_rule", { enum: SHARED_RULES }).notNull(),
+    clearingBy: text("clearing_by", { enum: WORK_HOLDERS }).notNull().default("owners"),
+    repairBy: text("repair_by", { enum: WORK_HOLDERS }).notNull().default("authority"),
+    replacementBy: text("replacement_by", { enum: WORK_HOLDERS }).notNull().default("authority"),
     citation: words("citation"),
     url: words("url"),
     asOf: words("as_of"),
@@ -235,6 +255,23 @@ export const clockRules = sqliteTable(
   ],
 );
 
+export const refusalSteps = sqliteTable(
+  "refusal_steps",
+  {
+    ...ofAuthority(),
+    kind: text("kind", { enum: REFUSAL_STEP_KINDS }).notNull(),
+    title: words("title"),
+    detail: words("detail"),
+    days: integer("days"),
+    citation: words("citation"),
+    asOf: words("as_of"),
+  },
+  (t) => [
+    primaryKey({ columns: [t.authorityId, t.id] }),
+    oneOf("refusal_steps_kind", t.kind, REFUSAL_STEP_KINDS),
+  ],
+);
+
 export const holidays = sqliteTable(
   "holidays",
   { ...ofAuthority(), day: words("day"), name: words("name") },
@@ -258,6 +295,11 @@ export const lines = sqliteTable(
     mainNote: words("main_note"),
     authorityId: text("authority_id").references(() => authorities.id),
     ruleId: text("rule_id"),
+    plumbingCode: text("plumbing_code", { enum: PLUMBING_CODES }),
+    leastSlope: text("least_slope", { enum: SLOPE_NAMES }),
+    optionId: text("option_id"),
+    statementOthers: yesNo("statement_others").default(false),
+    statementRules: yesNo("statement_rules").default(false),
     note: words("note"),
   },
   (t) => [oneOf("lines_material", t.material, MATERIALS)],
@@ -495,6 +537,7 @@ export const runs = sqliteTable(
     zeroAt: words("zero_at"),
     fromCounter: cft("from_counter").notNull(),
     toCounter: cft("to_counter"),
+    ended: text("ended", { enum: RUN_ENDS }).notNull().default("unknown"),
     crossingSeen: text("crossing_seen", { enum: ANSWERS }).notNull(),
     uncertainty: cft("uncertainty"),
     note: words("note"),
@@ -543,7 +586,10 @@ export const observations = sqliteTable(
     clock: real("clock"),
     fault: text("fault", { enum: FAULTS }),
     ...pipe(),
+    reading: text("reading", { enum: READINGS }).notNull().default("read"),
     videoSecond: real("video_s"),
+    pictureId: text("picture_id"),
+    quote: words("quote").default(""),
     tieInId: text("tie_in_id"),
     code: words("code"),
     note: words("note"),
@@ -557,6 +603,55 @@ export const observations = sqliteTable(
     toRow(t, t.runId, () => runs),
     toRow(t, t.tieInId, () => tieIns),
   ],
+);
+
+export const narrations = sqliteTable(
+  "narrations",
+  {
+    ...ofLine(),
+    runId: words("run_id"),
+    text: words("text"),
+    addedBy: words("added_by"),
+    addedAt: words("added_at"),
+    decided: draftDecisions("decided").notNull(),
+  },
+  (t) => [key(t), toRow(t, t.runId, () => runs)],
+);
+
+export const videos = sqliteTable(
+  "videos",
+  {
+    ...ofLine(),
+    runId: words("run_id"),
+    name: words("name"),
+    type: text("type", { enum: VIDEO_TYPES }).notNull(),
+    bytes: integer("bytes").notNull(),
+    sha256: words("sha256"),
+    addedBy: words("added_by"),
+    addedAt: words("added_at"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("videos_run").on(t.lineId, t.runId),
+    oneOf("videos_type", t.type, VIDEO_TYPES),
+    toRow(t, t.runId, () => runs),
+  ],
+);
+
+export const alignments = sqliteTable(
+  "alignments",
+  {
+    ...ofLine(),
+    recordId: text("record_id"),
+    shift: cft("shift").notNull(),
+    scale: integer("scale_ppm").notNull(),
+    state: text("state", { enum: ["accepted", "refused"] }).notNull(),
+    reason: words("reason"),
+    decidedBy: words("decided_by"),
+    decidedOn: words("decided_on"),
+  },
+  (t) => [key(t), toRow(t, t.recordId, () => records)],
 );
 
 export const pairings = sqliteTable(
@@ -617,6 +712,42 @@ export const tests = sqliteTable(
   ],
 );
 
+export const testDays = sqliteTable(
+  "test_days",
+  {
+    ...ofLine(),
+    on: words("on"),
+    controlPropertyId: text("control_property_id"),
+    stops: testStops("stops").notNull(),
+    note: words("note"),
+    plannedBy: words("planned_by"),
+    plannedOn: words("planned_on"),
+  },
+  (t) => [key(t), toRow(t, t.controlPropertyId, () => properties)],
+);
+
+export const rulings = sqliteTable(
+  "rulings",
+  {
+    ...ofLine(),
+    tieInId: words("tie_in_id"),
+    kind: text("kind", { enum: RULING_KINDS }).notNull(),
+    decidedBy: words("decided_by"),
+    decidedOn: words("decided_on"),
+    dueOn: text("due_on"),
+    reference: words("reference"),
+    uploadId: text("upload_id"),
+    note: words("note"),
+    enteredBy: words("entered_by"),
+  },
+  (t) => [
+    key(t),
+    oneOf("rulings_kind", t.kind, RULING_KINDS),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
 export const waivers = sqliteTable(
   "waivers",
   {
@@ -644,6 +775,87 @@ export const agreements = sqliteTable(
   (t) => [key(t)],
 );
 
+export const agreementSteps = sqliteTable(
+  "agreement_steps",
+  {
+    ...ofLine(),
+    agreementId: words("agreement_id"),
+    kind: text("kind", { enum: AGREEMENT_STEP_KINDS }).notNull(),
+    on: words("on"),
+    by: words("by"),
+    partyId: text("party_id"),
+    number: words("number"),
+    uploadId: text("upload_id"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("agreement_steps_kind", t.kind, AGREEMENT_STEP_KINDS),
+    toRow(t, t.agreementId, () => agreements),
+    toRow(t, t.partyId, () => parties),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+export const fixtures = sqliteTable(
+  "fixture_counts",
+  {
+    ...ofLine(),
+    propertyId: words("property_id"),
+    unitId: text("unit_id"),
+    fixture: text("fixture", { enum: FIXTURES }).notNull(),
+    count: integer("count").notNull(),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    oneOf("fixture_counts_fixture", t.fixture, FIXTURES),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.unitId, () => units),
+  ],
+);
+
+export const levels = sqliteTable(
+  "levels",
+  {
+    ...ofLine(),
+    station: cft("station").notNull(),
+    ground: cft("ground"),
+    depth: cft("depth"),
+    invert: cft("invert"),
+    method: text("method", { enum: LEVEL_METHODS }).notNull(),
+    uncertainty: cft("uncertainty"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("levels_method", t.method, LEVEL_METHODS)],
+);
+
+export const options = sqliteTable(
+  "work_options",
+  {
+    ...ofLine(),
+    title: words("title"),
+    kind: text("kind", { enum: OPTION_KINDS }).notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("work_options_kind", t.kind, OPTION_KINDS)],
+);
+
+export const changeOrders = sqliteTable(
+  "change_orders",
+  {
+    ...ofLine(),
+    number: integer("number").notNull(),
+    title: words("title"),
+    reason: words("reason"),
+    state: text("state", { enum: CHANGE_ORDER_STATES }).notNull(),
+    orderedBy: words("ordered_by"),
+    orderedOn: words("ordered_on"),
+    note: words("note"),
+  },
+  (t) => [key(t), oneOf("change_orders_state", t.state, CHANGE_ORDER_STATES)],
+);
+
 export const scope = sqliteTable(
   "scope_items",
   {
@@ -663,6 +875,9 @@ export const scope = sqliteTable(
     rule: text("rule", { enum: SPLIT_RULES }),
     payerId: text("payer_id"),
     allegedCause: words("alleged_cause"),
+    optionId: text("option_id"),
+    addedById: text("added_by_id"),
+    droppedById: text("dropped_by_id"),
     note: words("note"),
   },
   (t) => [
@@ -691,6 +906,7 @@ export const splits = sqliteTable(
     total: cents("total").notNull(),
     shares: frozenShares("shares").notNull(),
     basis: words("basis"),
+    optionId: text("option_id"),
     sentAt: text("sent_at"),
   },
   (t) => [
@@ -801,6 +1017,103 @@ export const consents = sqliteTable(
     toRow(t, t.splitId, () => splits),
     toRow(t, t.uploadId, () => uploads),
   ],
+);
+
+/** Append-only, like the history. */
+export const signatures = sqliteTable(
+  "signatures",
+  {
+    ...ofLine(),
+    consentId: words("consent_id"),
+    linkId: words("link_id"),
+    signedName: words("signed_name"),
+    drawingId: text("drawing_id"),
+    intent: words("intent"),
+    disclosure: words("disclosure"),
+    disclosureVersion: words("disclosure_version"),
+    documentId: words("document_id"),
+    documentHash: words("document_hash"),
+    signedAt: words("signed_at"),
+    zone: words("zone"),
+    address: words("address"),
+    agent: words("agent"),
+    views: signatureViews("views").notNull(),
+    copyMessageId: words("copy_message_id"),
+    previousHash: words("previous_hash"),
+    hash: words("hash"),
+  },
+  (t) => [
+    key(t),
+    toRow(t, t.consentId, () => consents),
+    toRow(t, t.documentId, () => uploads),
+    toRow(t, t.drawingId, () => uploads),
+  ],
+);
+
+/** Append-only, like the history. */
+export const ledger = sqliteTable(
+  "ledger_entries",
+  {
+    ...ofLine(),
+    number: integer("number").notNull(),
+    kind: text("kind", { enum: LEDGER_KINDS }).notNull(),
+    partyId: words("party_id"),
+    propertyId: words("property_id"),
+    amount: cents("amount").notNull(),
+    on: words("on"),
+    dueOn: text("due_on"),
+    splitId: text("split_id"),
+    reversesId: text("reverses_id"),
+    method: text("method", { enum: PAYMENT_METHODS }),
+    reference: words("reference"),
+    uploadId: text("upload_id"),
+    note: words("note"),
+    enteredBy: words("entered_by"),
+    enteredAt: words("entered_at"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("ledger_entries_number").on(t.lineId, t.number),
+    uniqueIndex("ledger_entries_reverses").on(t.lineId, t.reversesId),
+    oneOf("ledger_entries_kind", t.kind, LEDGER_KINDS),
+    oneOf("ledger_entries_method", t.method, PAYMENT_METHODS),
+    toRow(t, t.partyId, () => parties),
+    toRow(t, t.propertyId, () => properties),
+    toRow(t, t.splitId, () => splits),
+    toRow(t, t.uploadId, () => uploads),
+  ],
+);
+
+/** Private links to letters: the secret is nowhere here, only its hash. */
+export const links = sqliteTable(
+  "links",
+  {
+    id: text("id").primaryKey(),
+    lineId: words("line_id").references(() => lines.id),
+    noticeId: words("notice_id"),
+    partyId: words("party_id"),
+    tokenHash: words("token_hash"),
+    createdBy: words("created_by"),
+    createdAt: words("created_at"),
+    expiresAt: words("expires_at"),
+    revokedAt: text("revoked_at"),
+    revokedBy: words("revoked_by"),
+  },
+  (t) => [uniqueIndex("links_token").on(t.tokenHash), index("links_line").on(t.lineId)],
+);
+
+export const linkVisits = sqliteTable(
+  "link_visits",
+  {
+    position: integer("position").primaryKey({ autoIncrement: true }),
+    id: words("id"),
+    linkId: words("link_id").references(() => links.id),
+    at: words("at"),
+    what: words("what"),
+    address: words("address"),
+    agent: words("agent"),
+  },
+  (t) => [index("link_visits_link").on(t.linkId)],
 );
 
 export const permits = sqliteTable(
@@ -938,7 +1251,7 @@ export const jobs = sqliteTable(
     id: text("id").primaryKey(),
     lineId: words("line_id").references(() => lines.id),
     kind: text("kind", { enum: JOB_KINDS }).notNull(),
-    noticeIds: ids("notice_ids").notNull(),
+    subjectIds: ids("subject_ids").notNull(),
     state: text("state", { enum: JOB_STATES }).notNull(),
     ...leased(),
     uploadId: text("upload_id"),
@@ -959,8 +1272,9 @@ export const outbox = sqliteTable(
   {
     id: text("id").primaryKey(),
     lineId: words("line_id").references(() => lines.id),
-    noticeId: words("notice_id"),
-    deliveryId: words("delivery_id"),
+    noticeId: text("notice_id"),
+    deliveryId: text("delivery_id"),
+    uploadId: text("upload_id"),
     toAddress: words("to_address"),
     toName: words("to_name"),
     subject: words("subject"),

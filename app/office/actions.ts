@@ -70,6 +70,7 @@ export async function addAuthorityAction(_state: FormState, form: FormData): Pro
     fees: [],
     clockRules: [],
     holidays: [],
+    refusalSteps: [],
   });
   if (!made.ok) return refused(sentenceOf(made.error), form, made.error.path);
   return redirect(`/office/authorities/${id}`);

@@ -1,6 +1,14 @@
 import { asc, eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
-import { authorities, clockRules, fees, holidays, requirements, rules } from "#db/schema.ts";
+import {
+  authorities,
+  clockRules,
+  fees,
+  holidays,
+  refusalSteps,
+  requirements,
+  rules,
+} from "#db/schema.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 
 /** Every authority with its rules, requirements, fees, clock rules and holidays, by name. */
@@ -58,6 +66,14 @@ export function getAuthority(db: Db, authorityId: string): Authority | null {
         .orderBy(asc(holidays.position))
         .all(),
     ),
+    refusalSteps: partsOf(
+      db
+        .select()
+        .from(refusalSteps)
+        .where(eq(refusalSteps.authorityId, authorityId))
+        .orderBy(asc(refusalSteps.position))
+        .all(),
+    ),
   };
 }
 
@@ -65,7 +81,7 @@ function partsOf<T extends { position: number }>(rows: T[]): Omit<T, "position">
   return rows.map(({ position: _position, ...part }) => part);
 }
 
-const PARTS = { rules, requirements, fees, clockRules, holidays };
+const PARTS = { rules, requirements, fees, clockRules, holidays, refusalSteps };
 
 /** Puts an authority in the place of the one with its id, or adds it. */
 export function putAuthority(db: Db, authority: Authority): void {
@@ -75,13 +91,14 @@ export function putAuthority(db: Db, authority: Authority): void {
     fees: _3,
     clockRules: _4,
     holidays: _5,
+    refusalSteps: _6,
     ...facts
   } = authority;
   db.insert(authorities)
     .values(facts)
     .onConflictDoUpdate({ target: authorities.id, set: facts })
     .run();
-  for (const name of ["rules", "requirements", "fees", "clockRules", "holidays"] as const) {
+  for (const name of Object.keys(PARTS) as (keyof typeof PARTS)[]) {
     const table = PARTS[name];
     db.delete(table).where(eq(table.authorityId, authority.id)).run();
     authority[name].forEach((part, position) => {

@@ -8,7 +8,7 @@ const COLUMNS = {
   id: jobs.id,
   lineId: jobs.lineId,
   kind: jobs.kind,
-  noticeIds: jobs.noticeIds,
+  subjectIds: jobs.subjectIds,
   state: jobs.state,
   attempts: jobs.attempts,
   problem: jobs.problem,

@@ -10,6 +10,7 @@ const COLUMNS = {
   lineId: outbox.lineId,
   noticeId: outbox.noticeId,
   deliveryId: outbox.deliveryId,
+  uploadId: outbox.uploadId,
   toAddress: outbox.toAddress,
   toName: outbox.toName,
   subject: outbox.subject,

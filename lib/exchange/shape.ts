@@ -1,14 +1,19 @@
-import type { z } from "zod";
+import { z } from "zod";
 import {
   CLOCK_EVENTS,
   CLOCK_MEANINGS,
   CLOCK_UNITS,
   ROLLS,
 } from "#lib/domain/calendar/clock-rule.ts";
+import { PLUMBING_CODES } from "#lib/domain/capacity/drain-tables.ts";
+import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
+import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
+import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { ListName } from "#lib/domain/file/references.ts";
 import { STORED_TYPES } from "#lib/domain/file/stored-type.ts";
+import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
@@ -33,11 +38,14 @@ import {
 } from "#lib/domain/permit/permit.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
+import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
 import {
   BOUNDARIES,
+  REFUSAL_STEP_KINDS,
   RULE_PATTERNS,
   SHARED_RULES,
   SHEET_KINDS,
+  WORK_HOLDERS,
   WORK_KINDS,
 } from "#lib/domain/responsibility/authority.ts";
 import {
@@ -47,9 +55,15 @@ import {
   FAULTS,
   OBSCURED_BY,
   OBSERVATION_KINDS,
+  READINGS,
+  RUN_ENDS,
 } from "#lib/domain/run/run.ts";
+import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
+import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
 import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
+import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
 import { type Fields, fieldsFor, type Use } from "./field.ts";
 
@@ -66,8 +80,12 @@ export function rowShapes(use: Use) {
     ...pipeShapes(f),
     ...runShapes(f),
     ...evidenceShapes(f),
+    ...decisionShapes(f),
+    ...agreementShapes(f),
+    ...capacityShapes(f),
     ...moneyShapes(f),
     ...letterShapes(f),
+    ...consentShapes(f),
     ...permitShapes(f),
     uploads: f.row(uploadFields(f)),
     history: f.row({
@@ -211,6 +229,7 @@ function runShapes(f: Fields) {
       zeroAt: f.words,
       fromCounter: f.counter.default(0),
       toCounter: nullable(f.counter),
+      ended: f.oneOf(RUN_ENDS).default("unknown"),
       crossingSeen: f.oneOf(ANSWERS).default("cannot-tell"),
       uncertainty: nullable(f.length),
       note: f.words,
@@ -242,9 +261,38 @@ function runShapes(f: Fields) {
       material: f.oneOf(MATERIALS).default("unknown"),
       diameter: nullable(f.inches),
       fitting: f.oneOf(FITTINGS).default("unknown"),
+      reading: f.oneOf(READINGS).default("read"),
       videoSecond: nullable(f.amount(1_000_000)),
+      pictureId: nullable(f.ref("stored file")),
+      quote: f.words,
       tieInId: nullable(f.ref("tie-in")),
       code: f.words,
+      note: f.words,
+    }),
+    narrations: f.row({
+      id: f.id,
+      runId: f.ref("run"),
+      text: f.words,
+      addedBy: f.words,
+      addedAt: f.instant,
+      decided: f
+        .row({
+          key: f.id,
+          state: f.oneOf(["accepted", "dropped"]),
+          observationId: nullable(f.id),
+        })
+        .array()
+        .default([]),
+    }),
+    videos: f.row({
+      id: f.id,
+      runId: f.ref("run"),
+      name: f.words,
+      type: f.oneOf(VIDEO_TYPES),
+      bytes: f.whole(Number.MAX_SAFE_INTEGER),
+      sha256: f.sha256,
+      addedBy: f.words,
+      addedAt: f.instant,
       note: f.words,
     }),
   };
@@ -252,6 +300,19 @@ function runShapes(f: Fields) {
 
 function evidenceShapes(f: Fields) {
   return {
+    alignments: f.row({
+      id: f.id,
+      recordId: nullable(f.ref("record")),
+      shift: f.counter,
+      scale: z
+        .int({ error: "Write the scale in parts per million" })
+        .min(-200_000, "A scale is at most 20 % off")
+        .max(200_000, "A scale is at most 20 % off"),
+      state: f.oneOf(["accepted", "refused"]),
+      reason: f.words,
+      decidedBy: f.words,
+      decidedOn: f.day,
+    }),
     pairings: f.row({
       id: f.id,
       entryId: f.ref("record entry"),
@@ -285,6 +346,43 @@ function evidenceShapes(f: Fields) {
       result: f.oneOf(TEST_RESULTS),
       note: f.words,
     }),
+  };
+}
+
+function decisionShapes(f: Fields) {
+  return {
+    testDays: f.row({
+      id: f.id,
+      on: f.day,
+      controlPropertyId: nullable(f.ref("property")),
+      stops: f
+        .row({
+          propertyId: f.ref("property"),
+          unitId: nullable(f.ref("unit")),
+          tieInIds: f.ref("tie-in").array().default([]),
+          fixture: f.words,
+          colour: f.words,
+          startsAt: f.timeOfDay,
+          waitMinutes: f.whole(1_440).default(0),
+        })
+        .array()
+        .default([]),
+      note: f.words,
+      plannedBy: f.words,
+      plannedOn: f.day,
+    }),
+    rulings: f.row({
+      id: f.id,
+      tieInId: f.ref("tie-in"),
+      kind: f.oneOf(RULING_KINDS),
+      decidedBy: f.words,
+      decidedOn: f.day,
+      dueOn: nullable(f.day),
+      reference: f.words,
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+      enteredBy: f.words,
+    }),
     waivers: f.row({
       id: f.id,
       holdKey: f.name("the hold's key"),
@@ -292,6 +390,11 @@ function evidenceShapes(f: Fields) {
       by: f.words,
       on: f.day,
     }),
+  };
+}
+
+function agreementShapes(f: Fields) {
+  return {
     agreements: f.row({
       id: f.id,
       title: f.name("a title"),
@@ -304,6 +407,40 @@ function evidenceShapes(f: Fields) {
         .row({ propertyId: f.ref("property"), parts: f.amount(1_000_000) })
         .array()
         .default([]),
+    }),
+    agreementSteps: f.row({
+      id: f.id,
+      agreementId: f.ref("agreement"),
+      kind: f.oneOf(AGREEMENT_STEP_KINDS),
+      on: f.day,
+      by: f.words,
+      partyId: nullable(f.ref("party")),
+      number: f.words,
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+    }),
+  };
+}
+
+function capacityShapes(f: Fields) {
+  return {
+    fixtures: f.row({
+      id: f.id,
+      propertyId: f.ref("property"),
+      unitId: nullable(f.ref("unit")),
+      fixture: f.oneOf(FIXTURES),
+      count: f.whole(10_000).default(1),
+      note: f.words,
+    }),
+    levels: f.row({
+      id: f.id,
+      station: f.length,
+      ground: nullable(f.counter),
+      depth: nullable(f.length),
+      invert: nullable(f.counter),
+      method: f.oneOf(LEVEL_METHODS).default("locator"),
+      uncertainty: nullable(f.length),
+      note: f.words,
     }),
   };
 }
@@ -333,6 +470,25 @@ function moneyShapes(f: Fields) {
       rule: nullable(f.oneOf(SPLIT_RULES)),
       payerId: nullable(f.ref("property")),
       allegedCause: f.words,
+      optionId: nullable(f.ref("option")),
+      addedById: nullable(f.ref("change order")),
+      droppedById: nullable(f.ref("change order")),
+      note: f.words,
+    }),
+    options: f.row({
+      id: f.id,
+      title: f.name("a title"),
+      kind: f.oneOf(OPTION_KINDS).default("other"),
+      note: f.words,
+    }),
+    changeOrders: f.row({
+      id: f.id,
+      number: f.whole(10_000),
+      title: f.name("a title"),
+      reason: f.words,
+      state: f.oneOf(CHANGE_ORDER_STATES).default("proposed"),
+      orderedBy: f.words,
+      orderedOn: f.day,
       note: f.words,
     }),
     splits: f.row({
@@ -353,6 +509,7 @@ function moneyShapes(f: Fields) {
         .array()
         .default([]),
       basis: f.words,
+      optionId: nullable(f.ref("option")),
       sentAt: nullable(f.instant),
     }),
   };
@@ -411,6 +568,49 @@ function letterShapes(f: Fields) {
       recordingNumber: f.words,
       uploadId: nullable(f.ref("stored file")),
       note: f.words,
+    }),
+  };
+}
+
+function consentShapes(f: Fields) {
+  return {
+    signatures: f.row({
+      id: f.id,
+      consentId: f.ref("consent"),
+      linkId: f.words,
+      signedName: f.words,
+      drawingId: nullable(f.ref("stored file")),
+      intent: f.words,
+      disclosure: f.words,
+      disclosureVersion: f.words,
+      documentId: f.ref("stored file"),
+      documentHash: f.sha256,
+      signedAt: f.instant,
+      zone: f.words,
+      address: f.words,
+      agent: f.words,
+      views: f.row({ at: f.instant, what: f.words }).array().default([]),
+      copyMessageId: f.words,
+      previousHash: f.words,
+      hash: f.words,
+    }),
+    ledger: f.row({
+      id: f.id,
+      number: f.whole(1_000_000),
+      kind: f.oneOf(LEDGER_KINDS),
+      partyId: f.ref("party"),
+      propertyId: f.ref("property"),
+      amount: f.whole(Number.MAX_SAFE_INTEGER),
+      on: f.day,
+      dueOn: nullable(f.day),
+      splitId: nullable(f.ref("split")),
+      reversesId: nullable(f.ref("ledger entry")),
+      method: nullable(f.oneOf(PAYMENT_METHODS)),
+      reference: f.words,
+      uploadId: nullable(f.ref("stored file")),
+      note: f.words,
+      enteredBy: f.words,
+      enteredAt: f.instant,
     }),
   };
 }
@@ -488,6 +688,11 @@ export function lineShape(use: Use) {
     mainNote: f.words,
     authorityId: nullable(f.ref("authority")),
     ruleId: nullable(f.ref("rule")),
+    plumbingCode: nullable(f.oneOf(PLUMBING_CODES)),
+    leastSlope: nullable(f.oneOf(SLOPE_NAMES)),
+    optionId: nullable(f.ref("option")),
+    statementOthers: f.yesNo,
+    statementRules: f.yesNo,
     note: f.words,
   });
 }
@@ -511,6 +716,9 @@ export function authorityShape(use: Use) {
         pattern: f.oneOf(RULE_PATTERNS),
         boundary: f.oneOf(BOUNDARIES),
         sharedRule: f.oneOf(SHARED_RULES),
+        clearingBy: f.oneOf(WORK_HOLDERS).default("owners"),
+        repairBy: f.oneOf(WORK_HOLDERS).default("authority"),
+        replacementBy: f.oneOf(WORK_HOLDERS).default("authority"),
         citation: f.words,
         url: f.words,
         asOf: f.day,
@@ -544,6 +752,18 @@ export function authorityShape(use: Use) {
     clockRules: f.row(clockRuleFields(f)).array().default([]),
     holidays: f
       .row({ ...part, day: f.day, name: f.words })
+      .array()
+      .default([]),
+    refusalSteps: f
+      .row({
+        ...part,
+        kind: f.oneOf(REFUSAL_STEP_KINDS).default("other"),
+        title: f.name("a title"),
+        detail: f.words,
+        days: nullable(f.whole(3_650)),
+        citation: f.words,
+        asOf: f.day,
+      })
       .array()
       .default([]),
   });

@@ -45,6 +45,7 @@ export function chooseSplit(
         recoverable,
       })),
       basis: outcome.basis,
+      optionId: file.line.optionId,
       sentAt: null,
     };
     return ok({

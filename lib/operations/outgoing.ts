@@ -35,6 +35,7 @@ export function outgoingOf(
     lineId,
     noticeId: delivery.noticeId,
     deliveryId: delivery.id,
+    uploadId: null,
     toAddress: party.email,
     toName: party.name,
     subject: letter.subject,

@@ -5,8 +5,9 @@ import { updateRow } from "#db/queries/row.ts";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
-import type { Job } from "#lib/domain/file/job.ts";
+import type { Job, JobKind } from "#lib/domain/file/job.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { readStored } from "#lib/storage/store.ts";
@@ -68,23 +69,52 @@ function render(
   { job, file, office }: { job: Job; file: LineFile; office: Office },
 ): Promise<Uint8Array> {
   const report = reportOn(file, place.today());
-  if (job.kind === "packet") {
-    const uploads = new Map(
-      file.uploads.flatMap(({ id, sha256 }): [string, Uint8Array][] => {
-        const bytes = readStored(place.dataFolder, sha256);
-        return bytes === null ? [] : [[id, bytes]];
-      }),
-    );
-    return renderPacket(composePacket({ file, report, office }), uploads);
-  }
-  const notices = job.noticeIds.flatMap((id) => file.notices.find((each) => each.id === id) ?? []);
-  if (notices.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
-  return renderLetters(notices.map((notice) => letterOf(notice, { file, report, office })));
+  return MAKERS[job.kind]({ place, job, facts: { file, report, office } });
 }
 
+interface Making {
+  readonly place: Workplace;
+  readonly job: Job;
+  readonly facts: { readonly file: LineFile; readonly report: Report; readonly office: Office };
+}
+
+/** How each kind of document is made. */
+const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
+  letters: ({ job, facts }) => {
+    const { notices } = facts.file;
+    const asked = job.subjectIds.flatMap((id) => notices.find((each) => each.id === id) ?? []);
+    if (asked.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
+    return renderLetters(asked.map((notice) => letterOf(notice, facts)));
+  },
+  packet: ({ place, facts }) => renderPacket(composePacket(facts), storedBytes(place, facts.file)),
+  statements: () => notYet(),
+  accounts: () => notYet(),
+  agreement: () => notYet(),
+};
+
+function notYet(): never {
+  throw new DocumentRefused("There is no such document.");
+}
+
+function storedBytes(place: Workplace, file: LineFile): Map<string, Uint8Array> {
+  return new Map(
+    file.uploads.flatMap(({ id, sha256 }): [string, Uint8Array][] => {
+      const bytes = readStored(place.dataFolder, sha256);
+      return bytes === null ? [] : [[id, bytes]];
+    }),
+  );
+}
+
+const KIND_NAMES: Record<JobKind, string> = {
+  letters: "Letters",
+  packet: "Packet",
+  statements: "Statements",
+  accounts: "Statements of account",
+  agreement: "Agreement draft",
+};
+
 function nameOf(job: Job, file: LineFile, today: string): string {
-  const what = job.kind === "packet" ? "Packet" : "Letters";
-  return `${what} ${today} ${file.line.name}.pdf`;
+  return `${KIND_NAMES[job.kind]} ${today} ${file.line.name}.pdf`;
 }
 
 /** The paper of a letter that was sent belongs to it. */
@@ -92,7 +122,7 @@ function attachTo(
   { db }: Pick<Workplace, "db">,
   { job, file, uploadId }: { job: Job; file: LineFile; uploadId: string },
 ): void {
-  const [only, ...others] = job.noticeIds;
+  const [only, ...others] = job.subjectIds;
   const notice = file.notices.find(({ id }) => id === only);
   if (others.length > 0 || job.kind !== "letters") return;
   if (notice?.state !== "sent" || notice.uploadId !== null) return;

@@ -8,7 +8,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
 import { parse } from "./parse.ts";
 
-const PARTS = ["rules", "requirements", "fees", "clockRules", "holidays"] as const;
+const PARTS = ["rules", "requirements", "fees", "clockRules", "holidays", "refusalSteps"] as const;
 
 /**
  * Saves an authority whole, with its rules, requirements, fees, clock rules and holidays. Refuses to

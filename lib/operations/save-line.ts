@@ -18,6 +18,11 @@ const WORDS: Record<keyof LineFactsTyped, string> = {
   diameter: "diameter",
   mainStation: "main station",
   mainNote: "note on the main",
+  plumbingCode: "plumbing code",
+  leastSlope: "least slope",
+  optionId: "way of doing the work",
+  statementOthers: "choice of what statements show of the others",
+  statementRules: "choice of what statements show of other rules",
   note: "note",
 };
 

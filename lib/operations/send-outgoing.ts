@@ -143,7 +143,7 @@ function noteOnDelivery(
   const { lineId, deliveryId, noticeId, messageId } = message;
   const file = getLineFile(act.db, lineId);
   const delivery = file?.deliveries.find(({ id }) => id === deliveryId);
-  if (!file || !delivery) return;
+  if (!file || !delivery || noticeId === null) return;
   const open = delivery.outcome === "on-its-way";
   const row = {
     ...delivery,

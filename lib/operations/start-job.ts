@@ -1,5 +1,6 @@
 import { insertJob } from "#db/queries/job.ts";
 import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/file/job.ts";
+import type { ListName } from "#lib/domain/file/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -7,33 +8,46 @@ import { changeLine, refuse } from "./change.ts";
 interface JobOrder {
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which, in this order. */
-  readonly noticeIds: readonly string[];
+  /** For letters: which, in this order; for statements and accounts: of which properties. */
+  readonly subjectIds: readonly string[];
 }
 
 const KIND_WORDS: Record<JobKind, string> = {
   letters: "a PDF of letters",
   packet: "the packet",
+  statements: "a PDF of statements",
+  accounts: "a PDF of statements of account",
+  agreement: "the draft of an agreement",
 };
+
+/** What a document is about: rows of which list, and what they are called. */
+const SUBJECTS = {
+  letters: { rows: "notices", one: "letters" },
+  packet: { rows: null, one: "lines" },
+  statements: { rows: "properties", one: "properties" },
+  accounts: { rows: "properties", one: "properties" },
+  agreement: { rows: "agreements", one: "agreements" },
+} as const satisfies Record<JobKind, { rows: ListName | null; one: string }>;
 
 /** Has a PDF made outside of the request; the packet is made whatever is missing, and says so first. */
 export function startJob(
   act: Act,
-  { lineId, kind, noticeIds }: JobOrder,
+  { lineId, kind, subjectIds }: JobOrder,
 ): Result<{ jobId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "start-job" } as const;
   return changeLine(act, deal, (file) => {
     if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what to make");
-    const known = new Set(file.notices.map(({ id }) => id));
-    if (noticeIds.some((id) => !known.has(id)))
-      return refuse("not-found", "noticeIds", "one of the letters");
-    if (kind === "letters" && noticeIds.length === 0)
-      return refuse("missing-value", "noticeIds", "Choose a letter");
+    const { rows, one } = SUBJECTS[kind];
+    const known = new Set((rows === null ? [] : file[rows]).map(({ id }) => id));
+    if (subjectIds.some((id) => !known.has(id)))
+      return refuse("not-found", "subjectIds", `one of the ${one}`);
+    if (rows !== null && subjectIds.length === 0)
+      return refuse("missing-value", "subjectIds", `Choose one of the ${one}`);
     const job: Job = {
       id: act.newId(),
       lineId,
       kind,
-      noticeIds: [...noticeIds],
+      subjectIds: [...subjectIds],
       state: "waiting",
       attempts: 0,
       problem: "",
@@ -45,7 +59,7 @@ export function startJob(
     return ok({
       value: { jobId: job.id },
       sentence: `Asked for ${KIND_WORDS[kind]}.`,
-      detail: { jobId: job.id, noticeIds },
+      detail: { jobId: job.id, subjectIds },
       write: (db) => insertJob(db, job),
     });
   });

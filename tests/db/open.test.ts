@@ -1,10 +1,13 @@
 import { fork } from "node:child_process";
 import fs from "node:fs";
 import path from "node:path";
+import Database from "better-sqlite3";
 import { getTableName, is } from "drizzle-orm";
+import { readMigrationFiles } from "drizzle-orm/migrator";
 import { getTableConfig, SQLiteTable } from "drizzle-orm/sqlite-core";
 import { expect, test } from "vitest";
 import { openDb } from "#db/open.ts";
+import { getJob } from "#db/queries/job.ts";
 import * as schema from "#db/schema.ts";
 import { aProperty, aRun, aUnit } from "../support/file.ts";
 import { aDb, addRows, aFolder, anAct, anOpenLine, fileOf } from "../support/office.ts";
@@ -94,4 +97,36 @@ test("the database itself refuses a word outside of its closed set and a row tha
   expect(run("update runs set direction = 'sideways'")).toThrow("CHECK constraint failed");
   expect(run("update units set property_id = 'nowhere'")).toThrow("FOREIGN KEY constraint failed");
   expect(run("delete from properties")).toThrow("FOREIGN KEY constraint failed");
+});
+
+test("openDb() brings a database of the first version up to date and keeps what is in it", () => {
+  const file = path.join(aFolder(), "wyebook.db");
+  const old = new Database(file);
+  old.exec("CREATE TABLE migrations (made_at INTEGER PRIMARY KEY, hash TEXT NOT NULL)");
+  for (const each of readMigrationFiles({ migrationsFolder: "db/migrations" }).slice(0, 2)) {
+    for (const statement of each.sql) old.exec(statement);
+    old.prepare("INSERT INTO migrations VALUES (?, ?)").run(each.folderMillis, each.hash);
+  }
+  old.exec(`
+    INSERT INTO lines (id, name, town, opened_on, material, main_note, note)
+      VALUES ('l1', 'Alley', 'Quillhaven', '2026-10-29', 'unknown', '', '');
+    INSERT INTO runs (line_id, id, position, name, ran_on, operator, access_point, direction,
+        zero_at, from_counter_cft, crossing_seen, note)
+      VALUES ('l1', 'r1', 0, 'Run 1', '2026-11-03', '', '', 'upstream', '', 0, 'no', '');
+    INSERT INTO observations (line_id, id, position, run_id, kind, counter_cft, material, fitting,
+        code, note)
+      VALUES ('l1', 'o1', 0, 'r1', 'tie-in', 2410, 'unknown', 'unknown', '', 'seen');
+    INSERT INTO jobs (id, line_id, kind, notice_ids_json, state, attempts, next_try_at, problem,
+        asked_by, asked_at)
+      VALUES ('j1', 'l1', 'letters', '["n1"]', 'done', 1, '', '', 'Dana Okafor', '');
+  `);
+  old.close();
+  const db = openDb(file);
+  const lineFile = fileOf(anAct(db), "l1");
+  expect(lineFile.runs).toMatchObject([{ id: "r1", ended: "unknown" }]);
+  expect(lineFile.observations).toMatchObject([
+    { id: "o1", counter: 2410, reading: "read", quote: "", pictureId: null, note: "seen" },
+  ]);
+  expect(getJob(db, "j1")).toMatchObject({ kind: "letters", subjectIds: ["n1"], state: "done" });
+  db.$client.close();
 });

@@ -1,6 +1,6 @@
 import type { SlopeName } from "./slope.ts";
 
-const PLUMBING_CODES = ["ipc", "upc"] as const;
+export const PLUMBING_CODES = ["ipc", "upc"] as const;
 export type PlumbingCode = (typeof PLUMBING_CODES)[number];
 
 /** How sure the figures are: read in a public copy, or written down from memory. */

@@ -1,6 +1,6 @@
 import type { PlumbingCode, TableSource } from "./drain-tables.ts";
 
-const FIXTURES = [
+export const FIXTURES = [
   "bathroom-group",
   "water-closet",
   "bathtub",
@@ -12,7 +12,7 @@ const FIXTURES = [
   "laundry-sink",
   "floor-drain",
 ] as const;
-type Fixture = (typeof FIXTURES)[number];
+export type Fixture = (typeof FIXTURES)[number];
 
 interface FixtureTable extends TableSource {
   /** Drainage fixture units of one fixture in private use; null: the table has no such row. */

@@ -1,6 +1,6 @@
 import type { Instant } from "../calendar/day.ts";
 
-export const JOB_KINDS = ["letters", "packet"] as const;
+export const JOB_KINDS = ["letters", "packet", "statements", "accounts", "agreement"] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
 
 export const JOB_STATES = ["waiting", "running", "done", "failed"] as const;
@@ -11,8 +11,8 @@ export interface Job {
   readonly id: string;
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which ones, in this order. */
-  readonly noticeIds: readonly string[];
+  /** For letters: which ones, in this order; for statements and accounts: whose, by property. */
+  readonly subjectIds: readonly string[];
   readonly state: JobState;
   readonly attempts: number;
   /** Why it failed, in words; empty unless it did. */

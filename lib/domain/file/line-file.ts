@@ -1,7 +1,11 @@
 import type { Day, Instant } from "../calendar/day.ts";
+import type { FixtureCount, Level } from "../capacity/facts.ts";
 import type { Consent } from "../consent/consent.ts";
+import type { Signature } from "../consent/signature.ts";
+import type { LedgerEntry } from "../ledger/entry.ts";
 import type { Delivery, Notice, Reply } from "../letter/notice.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "../line/line.ts";
+import type { Narration } from "../narration/narration.ts";
 import type { Address, Party, Property, Role, Unit } from "../party/party.ts";
 import type {
   DatedEvent,
@@ -11,14 +15,21 @@ import type {
   PermitStep,
   RequirementMark,
 } from "../permit/permit.ts";
+import type { AlignmentDecision } from "../reconcile/alignment-decision.ts";
 import type { Pairing } from "../reconcile/pairing.ts";
 import type { PermitRecord, RecordEntry } from "../record/record.ts";
+import type { AgreementStep } from "../responsibility/agreement-step.ts";
 import type { Agreement, Authority } from "../responsibility/authority.ts";
 import type { Anchor, Gap, Observation, Run } from "../run/run.ts";
+import type { Video } from "../run/video.ts";
+import type { ChangeOrder } from "../split/change-order.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import type { SplitVersion } from "../split/split.ts";
+import type { WorkOption } from "../split/work-option.ts";
 import type { Waiver } from "../tiein/hold.ts";
+import type { Ruling } from "../tiein/ruling.ts";
 import type { TieInTest } from "../tiein/test.ts";
+import type { TestDay } from "../tiein/test-day.ts";
 
 /** Everything that is known of one line. Every computed answer is a function of this and a day. */
 export interface LineFile {
@@ -37,16 +48,28 @@ export interface LineFile {
   readonly anchors: readonly Anchor[];
   readonly gaps: readonly Gap[];
   readonly observations: readonly Observation[];
+  readonly narrations: readonly Narration[];
+  readonly videos: readonly Video[];
+  readonly alignments: readonly AlignmentDecision[];
   readonly pairings: readonly Pairing[];
   readonly tests: readonly TieInTest[];
+  readonly testDays: readonly TestDay[];
+  readonly rulings: readonly Ruling[];
   readonly waivers: readonly Waiver[];
   readonly agreements: readonly Agreement[];
+  readonly agreementSteps: readonly AgreementStep[];
+  readonly fixtures: readonly FixtureCount[];
+  readonly levels: readonly Level[];
+  readonly options: readonly WorkOption[];
+  readonly changeOrders: readonly ChangeOrder[];
   readonly scope: readonly ScopeItem[];
   readonly splits: readonly SplitVersion[];
   readonly notices: readonly Notice[];
   readonly deliveries: readonly Delivery[];
   readonly replies: readonly Reply[];
   readonly consents: readonly Consent[];
+  readonly signatures: readonly Signature[];
+  readonly ledger: readonly LedgerEntry[];
   readonly permits: readonly Permit[];
   readonly permitSteps: readonly PermitStep[];
   readonly requirementMarks: readonly RequirementMark[];

@@ -75,6 +75,42 @@ export interface Alignment {
   readonly sentence: string;
 }
 
+/** Another way to pair record and camera that the numbers allow, nearly as good or as good. */
+export interface Alternative {
+  readonly key: string;
+  /** Where the record's zero would be taken to be. */
+  readonly shift: Cft;
+  readonly scale: number;
+  readonly explained: number;
+  readonly pairs: readonly {
+    readonly entryId: string;
+    readonly tieInId: string;
+    readonly distance: Cft;
+  }[];
+  /** What it would change against the proposals, in one sentence. */
+  readonly sentence: string;
+}
+
+/** How far an anchor lies from where the run's other anchors would put it. */
+export interface AnchorResidual {
+  readonly anchorId: string;
+  readonly runId: string;
+  /** Null where there is no other anchor to hold it against. */
+  readonly residual: Cft | null;
+  readonly sentence: string;
+}
+
+/** What one run looked at, as far as its stations are known. */
+export interface RunCoverage {
+  readonly runId: string;
+  readonly spans: readonly CoverageSpan[];
+  /** Where it started and where it ended, on the line; null: relative only. */
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+  /** How it started and ended in words: `from the alley cleanout up to 88.4 ft, where it was blocked`. */
+  readonly sentence: string;
+}
+
 /** A stretch of the trunk that at least one run looked at, or did not. */
 export interface CoverageSpan {
   readonly from: Cft;
@@ -104,6 +140,9 @@ export interface Report {
   readonly entries: readonly EntryFinding[];
   readonly alignment: Alignment | null;
   readonly proposals: readonly ProposedPairing[];
+  readonly alternatives: readonly Alternative[];
+  readonly residuals: readonly AnchorResidual[];
+  readonly runCoverage: readonly RunCoverage[];
   readonly coverage: readonly CoverageSpan[];
   readonly reaches: readonly ReachFinding[];
   readonly holds: readonly Hold[];

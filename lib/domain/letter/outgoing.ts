@@ -3,12 +3,17 @@ import type { Instant } from "../calendar/day.ts";
 export const OUTGOING_STATES = ["waiting", "sending", "sent", "failed"] as const;
 type OutgoingState = (typeof OUTGOING_STATES)[number];
 
-/** One message in the outbox: a delivery by mail message on its way out. */
+/**
+ * One message in the outbox: a delivery by mail message on its way out, or a message that is no
+ * delivery of a letter (the copy of what somebody signed).
+ */
 export interface Outgoing {
   readonly id: string;
   readonly lineId: string;
-  readonly noticeId: string;
-  readonly deliveryId: string;
+  readonly noticeId: string | null;
+  readonly deliveryId: string | null;
+  /** A stored file to go with it, where it is no letter's own PDF. */
+  readonly uploadId: string | null;
   readonly toAddress: string;
   readonly toName: string;
   readonly subject: string;

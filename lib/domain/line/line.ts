@@ -1,4 +1,6 @@
 import type { Day } from "../calendar/day.ts";
+import type { PlumbingCode } from "../capacity/drain-tables.ts";
+import type { SlopeName } from "../capacity/slope.ts";
 import type { Cft } from "./station.ts";
 
 export const MATERIALS = [
@@ -43,6 +45,14 @@ export interface LineFacts {
   readonly authorityId: string | null;
   /** Which of the authority's rules the office applies here; null until chosen. */
   readonly ruleId: string | null;
+  /** The code whose tables the load is held against, and the least slope that is tested; null until chosen. */
+  readonly plumbingCode: PlumbingCode | null;
+  readonly leastSlope: SlopeName | null;
+  /** The way of doing the work that was chosen (split/work-option.ts); null until then. */
+  readonly optionId: string | null;
+  /** Whether a neighbour's statement shows the others' amounts, and what other rules would give. */
+  readonly statementOthers: boolean;
+  readonly statementRules: boolean;
   readonly note: string;
 }
 

@@ -52,6 +52,10 @@ export type Boundary = (typeof BOUNDARIES)[number];
 export const WORK_KINDS = ["clearing", "repair", "replacement"] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
 
+/** Who mends the lower part, for one kind of work, under `by-kind-of-work`. */
+export const WORK_HOLDERS = ["owners", "authority", "unclear"] as const;
+export type WorkHolder = (typeof WORK_HOLDERS)[number];
+
 /** One responsibility rule, with where it is written and when that was last looked at. */
 export interface ResponsibilityRule {
   readonly id: string;
@@ -60,6 +64,10 @@ export interface ResponsibilityRule {
   readonly pattern: RulePattern;
   readonly boundary: Boundary;
   readonly sharedRule: SharedRule;
+  /** For `by-kind-of-work`: who does each kind of work below the boundary. */
+  readonly clearingBy: WorkHolder;
+  readonly repairBy: WorkHolder;
+  readonly replacementBy: WorkHolder;
   readonly citation: string;
   readonly url: string;
   readonly asOf: Day;
@@ -105,6 +113,29 @@ export interface Fee {
   readonly asOf: Day;
 }
 
+export const REFUSAL_STEP_KINDS = [
+  "notice",
+  "mediation",
+  "authority-order",
+  "arbitration",
+  "court",
+  "other",
+] as const;
+export type RefusalStepKind = (typeof REFUSAL_STEP_KINDS)[number];
+
+/** A lawful step that is open where a neighbour refuses, as the authority or the code has it. */
+export interface RefusalStep {
+  readonly id: string;
+  readonly authorityId: string;
+  readonly kind: RefusalStepKind;
+  readonly title: string;
+  readonly detail: string;
+  /** Days to wait after the step before; null where nothing is said. */
+  readonly days: number | null;
+  readonly citation: string;
+  readonly asOf: Day;
+}
+
 export interface Authority {
   readonly id: string;
   readonly name: string;
@@ -118,6 +149,8 @@ export interface Authority {
   readonly fees: readonly Fee[];
   readonly clockRules: readonly ClockRule[];
   readonly holidays: readonly Holiday[];
+  /** In the order in which they may be taken. */
+  readonly refusalSteps: readonly RefusalStep[];
 }
 
 /** A recorded agreement on the shared pipe. It outranks every default. */

@@ -11,5 +11,6 @@ export function withOwnParts(authority: Authority): Authority {
     fees: own(authority.fees),
     clockRules: own(authority.clockRules),
     holidays: own(authority.holidays),
+    refusalSteps: own(authority.refusalSteps),
   };
 }

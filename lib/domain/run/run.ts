@@ -8,6 +8,18 @@ export type Direction = (typeof DIRECTIONS)[number];
 export const ANSWERS = ["yes", "no", "cannot-tell"] as const;
 export type Answer = (typeof ANSWERS)[number];
 
+export const RUN_ENDS = [
+  "reached-main",
+  "reached-upper-end",
+  "blocked",
+  "under-water",
+  "turned-back",
+  "out-of-cable",
+  "unknown",
+] as const;
+/** Why looking ended where it did. */
+export type RunEnd = (typeof RUN_ENDS)[number];
+
 /** One pass of the camera. */
 export interface Run {
   readonly id: string;
@@ -22,6 +34,7 @@ export interface Run {
   /** Counter readings where looking began and ended. */
   readonly fromCounter: Cft;
   readonly toCounter: Cft | null;
+  readonly ended: RunEnd;
   /** Anything that crosses the pipe, such as a gas line bored through it. */
   readonly crossingSeen: Answer;
   /** Overrides the default uncertainty (1 ft or 0.5 %), if a person set one. */
@@ -93,6 +106,9 @@ export const FAULTS = [
 ] as const;
 export type Fault = (typeof FAULTS)[number];
 
+export const READINGS = ["read", "between"] as const;
+export type Reading = (typeof READINGS)[number];
+
 /** One thing seen. */
 export interface Observation {
   readonly id: string;
@@ -109,8 +125,14 @@ export interface Observation {
   /** Inches. */
   readonly diameter: number | null;
   readonly fitting: Fitting;
+  /** Whether the counter was read out here, or worked out between two readings by time. */
+  readonly reading: Reading;
   /** Seconds into the video. */
   readonly videoSecond: number | null;
+  /** A still of it: a stored picture. */
+  readonly pictureId: string | null;
+  /** What the technician said, where it was drafted from a narration. */
+  readonly quote: string;
   /** The tie-in of which this is a sighting. */
   readonly tieInId: string | null;
   /** The office's own code, if it uses one. */

@@ -36,5 +36,10 @@ export interface ScopeItem {
   readonly payerId: string | null;
   /** What somebody says caused it. Kept apart from the split. */
   readonly allegedCause: string;
+  /** The way of doing the work that it belongs to; null: to every one. */
+  readonly optionId: string | null;
+  /** The change order that added it, and the one that dropped it. */
+  readonly addedById: string | null;
+  readonly droppedById: string | null;
   readonly note: string;
 }

@@ -39,6 +39,8 @@ export interface SplitVersion extends SplitChoice {
   readonly shares: readonly FrozenShare[];
   /** Fingerprint of what the amounts depend on; another one means stale. */
   readonly basis: string;
+  /** The way of doing the work that it prices; null where there is only one. */
+  readonly optionId: string | null;
   readonly sentAt: Instant | null;
 }
 

@@ -30,7 +30,7 @@ test("the worker sends what waits, makes what was asked for, and ends when told 
   const draft = { lineId, kind: "finding", replyBy: null, recipients } as const;
   const { noticeIds } = must(draftNotices(act, draft));
   must(sendNotices(act, { lineId, noticeIds, method: "mail-message", sentOn: act.today }));
-  const { jobId } = must(startJob(act, { lineId, kind: "packet", noticeIds: [] }));
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", subjectIds: [] }));
 
   const worker = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
     env: { ...process.env, WYEBOOK_DATA: dataFolder, WYEBOOK_TODAY: act.today },

@@ -245,7 +245,7 @@ test("runNextJob() makes the letters' PDF and keeps it with the line", async () 
   const desk = aDesk();
   const { act, lineId } = desk;
   const noticeIds = [mailOne(desk, "owner-12", "12"), mailOne(desk)];
-  const { jobId } = must(startJob(act, { lineId, kind: "letters", noticeIds }));
+  const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds: noticeIds }));
   expect(getJob(act.db, jobId)).toMatchObject({
     state: "waiting",
     uploadId: null,
@@ -266,7 +266,7 @@ test("runNextJob() makes the letters' PDF and keeps it with the line", async () 
 test("runNextJob() makes the packet whatever is missing, and says that first", async () => {
   const desk = aDesk({ undocumented: true });
   const { act, lineId } = desk;
-  const { jobId } = must(startJob(act, { lineId, kind: "packet", noticeIds: [] }));
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", subjectIds: [] }));
   await runNextJob(aWorkplace(desk).place);
   const job = getJob(act.db, jobId);
   expect(job).toMatchObject({ state: "done", problem: "" });
@@ -279,7 +279,7 @@ test("runNextJob() makes the packet whatever is missing, and says that first", a
 test("runNextJob() gives a job up in words after three tries", async () => {
   const desk = aDesk();
   const { act, lineId } = desk;
-  const { jobId } = must(startJob(act, { lineId, kind: "letters", noticeIds: [mailOne(desk)] }));
+  const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds: [mailOne(desk)] }));
   act.db.$client.prepare("update notices set frozen_json = '{}'").run();
   const { place, wait } = aWorkplace(desk);
   for (let tries = 0; tries < 3; tries += 1) {
@@ -295,7 +295,7 @@ test("runNextJob() gives a job up in words after three tries", async () => {
 test("a worker that was overtaken writes nothing", async () => {
   const desk = aDesk();
   const { act, lineId } = desk;
-  const { jobId } = must(startJob(act, { lineId, kind: "packet", noticeIds: [] }));
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", subjectIds: [] }));
   const slow = aWorkplace(desk, { worker: "slow" });
   const running = runNextJob(slow.place);
   const now = new Date(Date.parse(act.now) + 10 * 60_000).toISOString();

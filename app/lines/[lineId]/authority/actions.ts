@@ -73,7 +73,7 @@ export async function stepPermitAction(
 /** Starts the whole packet being made as one PDF. */
 export async function buildPacketAction(lineId: string): Promise<JobStart> {
   const act = await requireAct("work-the-file");
-  const started = startJob(act, { kind: "packet", lineId, noticeIds: [] });
+  const started = startJob(act, { kind: "packet", lineId, subjectIds: [] });
   if (!started.ok) return { ok: false, message: sentenceOf(started.error) };
   return { ok: true, jobId: started.value.jobId };
 }

@@ -90,7 +90,7 @@ export async function printLettersAction(
   noticeIds: readonly string[],
 ): Promise<JobStart> {
   const act = await requireAct();
-  const started = startJob(act, { kind: "letters", lineId, noticeIds: [...noticeIds] });
+  const started = startJob(act, { kind: "letters", lineId, subjectIds: [...noticeIds] });
   if (!started.ok) return { ok: false, message: sentenceOf(started.error) };
   return { ok: true, jobId: started.value.jobId };
 }

@@ -12,6 +12,7 @@ const RUN: Run = {
   zeroAt: "",
   fromCounter: 0,
   toCounter: 9_860,
+  ended: "unknown",
   crossingSeen: "no",
   uncertainty: null,
   note: "",

@@ -1,0 +1,19 @@
+import type { Day } from "../calendar/day.ts";
+import type { Cft } from "../line/station.ts";
+
+/**
+ * A person's word on the shift and scale between a record and the camera. An accepted one is used
+ * instead of what a search would find; a refused one is not proposed again. Kept with its reason.
+ */
+export interface AlignmentDecision {
+  readonly id: string;
+  /** Null: for all records together. */
+  readonly recordId: string | null;
+  readonly shift: Cft;
+  /** Parts per million on top of 1. */
+  readonly scale: number;
+  readonly state: "accepted" | "refused";
+  readonly reason: string;
+  readonly decidedBy: string;
+  readonly decidedOn: Day;
+}
