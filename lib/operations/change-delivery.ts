@@ -25,7 +25,12 @@ interface Outcome {
 /** Says what became of a delivery, with its proof. Every outcome but "on its way" has a day. */
 export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal> {
   const { lineId, deliveryId } = change;
-  const deal = { lineId, deed: "work-the-file", action: "change-delivery" } as const;
+  const deal = {
+    lineId,
+    deed: "work-the-file",
+    action: "change-delivery",
+    evenClosed: true,
+  } as const;
   return changeLine(act, deal, (file) => {
     const delivery = find(file.deliveries, deliveryId, {
       path: "deliveryId",

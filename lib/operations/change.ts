@@ -29,15 +29,24 @@ interface Deal {
   readonly deed: Deed;
   /** Name of the operation, as `decide-pairing`. */
   readonly action: string;
+  /** May be done on a closed file too: opening it again, printing, and what still comes in. */
+  readonly evenClosed?: true;
+}
+
+/** Why a closed file takes no change; null where it is open. */
+export function closedWords({ line }: Pick<LineFile, "line">): string | null {
+  return line.closedOn === null
+    ? null
+    : `The file was closed on ${line.closedOn}; open it again to change it`;
 }
 
 /**
  * One operation on a line in one transaction: may they, is the line there, decide on the file as it
- * stands, then write it together with its history entry, or nothing at all.
+ * stands, then write it together with its history entry, or nothing at all. A closed file is refused.
  */
 export function changeLine<T>(
   act: Act,
-  { lineId, deed, action }: Deal,
+  { lineId, deed, action, evenClosed }: Deal,
   decide: (file: LineFile, db: Db) => Result<Change<T>, Refusal>,
 ): Result<T, Refusal> {
   if (!mayDo(act.actor.role, deed)) return refuse("not-allowed");
@@ -45,6 +54,8 @@ export function changeLine<T>(
     (db) => {
       const file = getLineFile(db, lineId);
       if (file === null) return refuse("not-found", "lineId", "the line");
+      const closed = closedWords(file);
+      if (closed !== null && !evenClosed) return refuse("not-in-this-state", "", closed);
       const decided = decide(file, db);
       if (!decided.ok) return decided;
       carryOut({ ...act, db }, { lineId, action }, decided.value);

@@ -8,7 +8,8 @@ export function closeLine(
   act: Act,
   { lineId, reason }: { readonly lineId: string; readonly reason: string },
 ): Result<null, Refusal> {
-  return changeLine(act, { lineId, deed: "work-the-file", action: "close-line" }, ({ line }) => {
+  const deal = { lineId, deed: "work-the-file", action: "close-line", evenClosed: true } as const;
+  return changeLine(act, deal, ({ line }) => {
     if (line.closedOn !== null)
       return refuse("not-in-this-state", "", `The file was closed on ${line.closedOn}`);
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is closed");
@@ -26,7 +27,8 @@ export function reopenLine(
   act: Act,
   { lineId, reason }: { readonly lineId: string; readonly reason: string },
 ): Result<null, Refusal> {
-  return changeLine(act, { lineId, deed: "work-the-file", action: "reopen-line" }, ({ line }) => {
+  const deal = { lineId, deed: "work-the-file", action: "reopen-line", evenClosed: true } as const;
+  return changeLine(act, deal, ({ line }) => {
     if (line.closedOn === null) return refuse("not-in-this-state", "", "The file is open");
     if (reason.trim() === "")
       return refuse("missing-value", "reason", "Say why it is opened again");

@@ -26,7 +26,12 @@ export function recordDelivery(
   attempt: Attempt,
 ): Result<{ deliveryId: string }, Refusal> {
   const { lineId, noticeId, method, sentOn, tracking, note } = attempt;
-  const deal = { lineId, deed: "work-the-file", action: "record-delivery" } as const;
+  const deal = {
+    lineId,
+    deed: "work-the-file",
+    action: "record-delivery",
+    evenClosed: true,
+  } as const;
   return changeLine(act, deal, (file, db) => {
     const notice = find(file.notices, noticeId, { path: "noticeId", what: "the letter" });
     if (!notice.ok) return notice;

@@ -19,7 +19,7 @@ interface ReplyWord {
 /** Takes down what somebody answered to a letter. */
 export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: string }, Refusal> {
   const { lineId, noticeId, kind, receivedOn, words, uploadId } = input;
-  const deal = { lineId, deed: "work-the-file", action: "record-reply" } as const;
+  const deal = { lineId, deed: "work-the-file", action: "record-reply", evenClosed: true } as const;
   return changeLine(act, deal, (file) => {
     const notice = find(file.notices, noticeId, { path: "noticeId", what: "the letter" });
     if (!notice.ok) return notice;

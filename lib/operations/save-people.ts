@@ -15,6 +15,7 @@ import { mayDo } from "#lib/domain/user/user.ts";
 import { PERSON_ROW } from "#lib/exchange/person-row.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
+import { closedWords } from "./change.ts";
 import { saveTables } from "./row-writes.ts";
 import type { CellProblem, RowsRefusal } from "./save-rows.ts";
 
@@ -52,6 +53,8 @@ function saveIn(
 ): Result<{ revision: number }, RowsRefusal> {
   const before = getLineFile(act.db, lineId);
   if (before === null) return refusePeople("not-found", { by: "the line" });
+  const closed = closedWords(before);
+  if (closed !== null) return refusePeople("not-in-this-state", { by: closed });
   if (peopleRevision(getRevisions(act.db, lineId)) !== base)
     return refusePeople("changed-meanwhile", lastSave(act.db, lineId));
   const parsed = parsePeople(rows);

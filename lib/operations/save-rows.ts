@@ -8,6 +8,7 @@ import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
+import { closedWords } from "./change.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
 import { followSightings } from "./sightings.ts";
@@ -21,9 +22,15 @@ export interface CellProblem {
 
 /** Why a table was not saved. Nothing was written. */
 export interface RowsRefusal {
-  readonly reason: "not-allowed" | "changed-meanwhile" | "bad-rows" | "not-found" | "in-use";
+  readonly reason:
+    | "not-allowed"
+    | "changed-meanwhile"
+    | "bad-rows"
+    | "not-found"
+    | "in-use"
+    | "not-in-this-state";
   readonly cells: readonly CellProblem[];
-  /** Who saved it meanwhile; for `in-use`, who names what was to be removed. */
+  /** Who saved it meanwhile; for `in-use`, who names what was to be removed; for a closed file, since when. */
   readonly by: string;
   readonly at: string;
 }
@@ -59,6 +66,8 @@ function saveIn(act: Act, input: RowsInput): Result<{ revision: number }, RowsRe
   const { lineId, table, base } = input;
   const file = getLineFile(act.db, lineId);
   if (file === null) return refuseRows("not-found", { by: "the line" });
+  const closed = closedWords(file);
+  if (closed !== null) return refuseRows("not-in-this-state", { by: closed });
   const revision = getRevisions(act.db, lineId)[table];
   if (base !== revision) {
     const last = getLastSave(act.db, { lineId, table });

@@ -34,7 +34,7 @@ export function startJob(
   act: Act,
   { lineId, kind, subjectIds }: JobOrder,
 ): Result<{ jobId: string }, Refusal> {
-  const deal = { lineId, deed: "work-the-file", action: "start-job" } as const;
+  const deal = { lineId, deed: "work-the-file", action: "start-job", evenClosed: true } as const;
   return changeLine(act, deal, (file) => {
     if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what to make");
     const { rows, one } = SUBJECTS[kind];

@@ -46,81 +46,94 @@ export function AboutLine({ file, may }: { readonly file: LineFile; readonly may
 }
 
 function LineForms({ file }: { readonly file: LineFile }) {
-  const { line } = file;
   return (
     <div className="stack screen-only">
-      <details>
-        <summary>Change these facts</summary>
-        <ActionForm
-          action={saveLineAction.bind(null, line.id)}
-          label="Facts of the line"
-          className="stack"
-        >
-          <div className="form-grid">
-            <Field label="Name" name="name" defaultValue={line.name} required />
-            <Field label="Town" name="town" defaultValue={line.town} />
-            <Field
-              label="Upper end of the trunk"
-              name="upperEnd"
-              unit="ft"
-              width={8}
-              defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
-              hint="From the main connection; empty while nobody knows"
-            />
-            <Choice
-              label="Material at the main connection"
-              name="material"
-              defaultValue={line.material}
-              options={MATERIALS.map((value) => ({ value, label: MATERIAL_WORDS[value] }))}
-            />
-            <Field
-              label="Inside diameter"
-              name="diameter"
-              unit="in"
-              width={6}
-              defaultValue={line.diameter ?? ""}
-            />
-            <Field
-              label="Main station"
-              name="mainStation"
-              unit="ft"
-              width={8}
-              defaultValue={line.mainStation === null ? "" : plainFeet(line.mainStation)}
-              hint="Along the public main, from its downstream manhole: another axis than this line’s"
-            />
-            <Field
-              label="Measured from"
-              name="mainNote"
-              defaultValue={line.mainNote}
-              example="manhole QH-114"
-            />
-          </div>
-          <Field label="Note" name="note" rows={3} defaultValue={line.note} />
-          <div>
-            <SubmitButton pendingWord="Saving …">Save</SubmitButton>
-          </div>
-        </ActionForm>
-      </details>
-      <details>
-        <summary>{line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
-        <ActionForm
-          action={(line.closedOn === null ? closeLineAction : reopenLineAction).bind(null, line.id)}
-          label={line.closedOn === null ? "Close the file" : "Open the file again"}
-          className="stack"
-        >
-          <Field
-            label="Why"
-            name="reason"
-            hint="Goes into the history. Nothing is lost: a closed file stays readable."
-            required
-          />
-          <div>
-            <SubmitButton pendingWord="Saving …" quiet>
-              {line.closedOn === null ? "Close the file" : "Open it again"}
-            </SubmitButton>
-          </div>
-        </ActionForm>
-      </details>
+      {file.line.closedOn === null ? <FactsForm file={file} /> : null}
+      <CloseForm file={file} />
     </div>
+  );
+}
+
+function FactsForm({ file }: { readonly file: LineFile }) {
+  const { line } = file;
+  return (
+    <details>
+      <summary>Change these facts</summary>
+      <ActionForm
+        action={saveLineAction.bind(null, line.id)}
+        label="Facts of the line"
+        className="stack"
+      >
+        <div className="form-grid">
+          <Field label="Name" name="name" defaultValue={line.name} required />
+          <Field label="Town" name="town" defaultValue={line.town} />
+          <Field
+            label="Upper end of the trunk"
+            name="upperEnd"
+            unit="ft"
+            width={8}
+            defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
+            hint="From the main connection; empty while nobody knows"
+          />
+          <Choice
+            label="Material at the main connection"
+            name="material"
+            defaultValue={line.material}
+            options={MATERIALS.map((value) => ({ value, label: MATERIAL_WORDS[value] }))}
+          />
+          <Field
+            label="Inside diameter"
+            name="diameter"
+            unit="in"
+            width={6}
+            defaultValue={line.diameter ?? ""}
+          />
+          <Field
+            label="Main station"
+            name="mainStation"
+            unit="ft"
+            width={8}
+            defaultValue={line.mainStation === null ? "" : plainFeet(line.mainStation)}
+            hint="Along the public main, from its downstream manhole: another axis than this line’s"
+          />
+          <Field
+            label="Measured from"
+            name="mainNote"
+            defaultValue={line.mainNote}
+            example="manhole QH-114"
+          />
+        </div>
+        <Field label="Note" name="note" rows={3} defaultValue={line.note} />
+        <div>
+          <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}
+
+function CloseForm({ file }: { readonly file: LineFile }) {
+  const { line } = file;
+  return (
+    <details>
+      <summary>{line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
+      <ActionForm
+        action={(line.closedOn === null ? closeLineAction : reopenLineAction).bind(null, line.id)}
+        label={line.closedOn === null ? "Close the file" : "Open the file again"}
+        className="stack"
+      >
+        <Field
+          label="Why"
+          name="reason"
+          hint="Goes into the history. Nothing is lost: a closed file stays readable."
+          required
+        />
+        <div>
+          <SubmitButton pendingWord="Saving …" quiet>
+            {line.closedOn === null ? "Close the file" : "Open it again"}
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
   );
 }

@@ -21,7 +21,7 @@ export interface OpenFile {
   /** The ten questions with their answers so far. */
   readonly answers: readonly QuestionAnswer[];
   readonly user: Actor;
-  /** Whether the user may do a deed: pages hide what cannot be done. */
+  /** Whether the user may do a deed on the file as it stands: pages hide what cannot be done. */
   readonly may: (deed: Deed) => boolean;
 }
 
@@ -41,6 +41,6 @@ export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
     office,
     answers: answersOn(file, report, office ?? undefined),
     user,
-    may: (deed) => mayDo(user.role, deed),
+    may: (deed) => file.line.closedOn === null && mayDo(user.role, deed),
   };
 });

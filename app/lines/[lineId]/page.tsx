@@ -3,6 +3,7 @@ import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
 import { AboutLine } from "./_about-line.tsx";
 import { lineFileOf } from "./_file.ts";
 import styles from "./overview.module.css";
@@ -18,7 +19,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function OverviewPage({ params }: Props) {
   const { lineId } = await params;
-  const { file, report, answers, may } = await lineFileOf(lineId);
+  const { file, report, answers, user } = await lineFileOf(lineId);
   const open = answers.filter((answer) => answer.pressing > 0).length;
   return (
     <>
@@ -39,7 +40,7 @@ export default async function OverviewPage({ params }: Props) {
         ))}
       </ol>
       <Section title="About the line">
-        <AboutLine file={file} may={may("work-the-file")} />
+        <AboutLine file={file} may={mayDo(user.role, "work-the-file")} />
       </Section>
     </>
   );

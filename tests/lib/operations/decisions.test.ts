@@ -15,6 +15,7 @@ import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
@@ -80,6 +81,13 @@ test("closeLine() closes once, with a reason", () => {
     error: { reason: "missing-value" },
   });
   must(closeLine(act, { lineId, reason: "Final" }));
+  const base = getRevisions(act.db, lineId).points;
+  expect(saveRows(act, { lineId, table: "points", base, rows: [] })).toMatchObject({
+    error: { reason: "not-in-this-state", by: expect.stringContaining("open it again") },
+  });
+  expect(saveLine(act, { lineId, facts: { note: "late" } })).toMatchObject({
+    error: { reason: "not-in-this-state" },
+  });
   expect(fileOf(act, lineId).line.closedOn).toBe("2026-11-25");
   expect(closeLine(act, { lineId, reason: "Final" })).toMatchObject({
     error: { reason: "not-in-this-state" },
