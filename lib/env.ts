@@ -10,6 +10,7 @@ const Env = z.object({
     .optional(),
   WYEBOOK_ADDRESS: z.string().optional(),
   WYEBOOK_UPLOAD_MB: z.coerce.number().positive().max(10_000).default(100),
+  WYEBOOK_VIDEO_MB: z.coerce.number().positive().max(1_000_000).default(8192),
   WYEBOOK_SMTP_HOST: z.string().default(""),
   WYEBOOK_SMTP_PORT: z.coerce.number().int().min(1).max(65_535).default(587),
   WYEBOOK_SMTP_USER: z.string().default(""),
@@ -29,6 +30,8 @@ export interface Env {
   readonly production: boolean;
   /** Largest file that is stored, in bytes. */
   readonly uploadLimit: number;
+  /** Largest recording of a run that is stored, in bytes. */
+  readonly videoLimit: number;
   /** Where mail goes out; null: messages are written to a folder. */
   readonly smtp: SmtpSettings | null;
   /** From whom mail comes; empty: the office's own address. */
@@ -53,6 +56,7 @@ export function readEnv(source: Record<string, string | undefined> = process.env
     address: env.WYEBOOK_ADDRESS ?? null,
     production: env.NODE_ENV === "production",
     uploadLimit: Math.floor(env.WYEBOOK_UPLOAD_MB * 1_000_000),
+    videoLimit: Math.floor(env.WYEBOOK_VIDEO_MB * 1_000_000),
     smtp:
       env.WYEBOOK_SMTP_HOST === ""
         ? null

@@ -1,6 +1,6 @@
 import { eq } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
-import { uploads } from "#db/schema.ts";
+import { uploads, videos } from "#db/schema.ts";
 import type { Upload } from "#lib/domain/file/line-file.ts";
 
 /** A stored file by its id, which is unique over all lines. */
@@ -17,6 +17,16 @@ export function listStoredHashes(db: Db): string[] {
     .selectDistinct({ sha256: uploads.sha256 })
     .from(uploads)
     .orderBy(uploads.sha256)
+    .all()
+    .map((row) => row.sha256);
+}
+
+/** The hashes of every recording that some line names; its bytes need not be in this office's store. */
+export function listVideoHashes(db: Db): string[] {
+  return db
+    .selectDistinct({ sha256: videos.sha256 })
+    .from(videos)
+    .orderBy(videos.sha256)
     .all()
     .map((row) => row.sha256);
 }

@@ -8,9 +8,11 @@ const { dataFolder } = readEnv();
 const at = new Date().toISOString().replace(/[:.]/g, "-");
 const made = makeBackup({ dataFolder, folder: folder ?? path.join(dataFolder, "backups", at) });
 if (made.ok) {
-  const { folder: where, files, bytes } = made.value;
+  const { folder: where, files, bytes, absent } = made.value;
+  const lacking =
+    absent === 0 ? "" : ` ${absent} recordings that the files name were not in the store.`;
   console.log(
-    `Backed up ${dataFolder} to ${where}: the database and ${files} stored files, ${bytes} bytes in all. Copy it off this machine.`,
+    `Backed up ${dataFolder} to ${where}: the database and ${files} stored files, ${bytes} bytes in all.${lacking} Copy it off this machine.`,
   );
 } else {
   console.error(`No backup was made: ${made.error.detail}.`);

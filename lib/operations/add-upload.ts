@@ -48,7 +48,7 @@ export function addUpload(
 }
 
 /** The last part of a path, without what no file name holds. */
-function plainName(name: string): string {
+export function plainName(name: string): string {
   const last = name.split(/[/\\]/).at(-1) ?? "";
   const plain = last.replace(/\p{Cc}/gu, "").trim();
   return plain === "" ? "file" : plain.slice(0, 200);

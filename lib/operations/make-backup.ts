@@ -2,9 +2,9 @@ import fs from "node:fs";
 import path from "node:path";
 import { openDb } from "#db/open.ts";
 import { copyDatabase, isWhole } from "#db/queries/backup.ts";
-import { listStoredHashes } from "#db/queries/upload.ts";
+import { listStoredHashes, listVideoHashes } from "#db/queries/upload.ts";
 import { ok, type Result } from "#lib/result.ts";
-import { isStoredWhole, storedPath } from "#lib/storage/store.ts";
+import { isStored, isStoredWhole, storedPath } from "#lib/storage/store.ts";
 import type { Refusal } from "./act.ts";
 import { refuse } from "./change.ts";
 
@@ -18,12 +18,15 @@ export interface Backup {
   readonly folder: string;
   readonly files: number;
   readonly bytes: number;
+  /** Recordings that a line names and this store does not hold: came with a line file, or were lost. */
+  readonly absent: number;
 }
 
 /**
  * Copies the database and every stored file that it names into a new folder, while the office works
  * on. The database is copied first: files are only ever added, so the copy's files are all there.
- * Refuses where one of them is missing or changed, and leaves nothing half made.
+ * Refuses where one of them is missing or changed, and leaves nothing half made; only recordings may
+ * be missing, because a line file names them without their bytes.
  */
 export function makeBackup({ dataFolder, folder }: BackupPlace): Result<Backup, Refusal> {
   const source = path.join(dataFolder, "wyebook.db");
@@ -53,7 +56,9 @@ function fill(
   db.$client.close();
   const copy = openDb(copied);
   const whole = isWhole(copy);
-  const hashes = listStoredHashes(copy);
+  const videos = listVideoHashes(copy);
+  const here = videos.filter((sha256) => isStored(dataFolder, sha256));
+  const hashes = [...new Set([...listStoredHashes(copy), ...here])];
   copy.$client.pragma("journal_mode = DELETE");
   copy.$client.close();
   if (!whole) return refuse("bad-value", "", "the copy of the database is not whole");
@@ -66,5 +71,5 @@ function fill(
     fs.copyFileSync(storedPath(dataFolder, sha256), place);
     bytes += fs.statSync(place).size;
   }
-  return ok({ files: hashes.length, bytes });
+  return ok({ files: hashes.length, bytes, absent: videos.length - here.length });
 }

@@ -2,9 +2,9 @@ import fs from "node:fs";
 import path from "node:path";
 import { openDb } from "#db/open.ts";
 import { isWhole } from "#db/queries/backup.ts";
-import { listStoredHashes } from "#db/queries/upload.ts";
+import { listStoredHashes, listVideoHashes } from "#db/queries/upload.ts";
 import { ok, type Result } from "#lib/result.ts";
-import { isStoredWhole } from "#lib/storage/store.ts";
+import { isStored, isStoredWhole } from "#lib/storage/store.ts";
 import type { Refusal } from "./act.ts";
 import { refuse } from "./change.ts";
 
@@ -47,7 +47,8 @@ export function restoreBackup({
 function lookThrough(folder: string): Result<{ files: number }, Refusal> {
   const db = openDb(path.join(folder, "wyebook.db"));
   const whole = isWhole(db);
-  const hashes = listStoredHashes(db);
+  const here = listVideoHashes(db).filter((sha256) => isStored(folder, sha256));
+  const hashes = [...new Set([...listStoredHashes(db), ...here])];
   db.$client.pragma("journal_mode = DELETE");
   db.$client.close();
   if (!whole) return refuse("bad-value", "", "the backup's database is not whole");

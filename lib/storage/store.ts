@@ -7,8 +7,8 @@ import { STORED_TYPES, type StoredType } from "#lib/domain/file/stored-type.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 /** A file as it was stored. */
-export interface StoredFile {
-  readonly type: StoredType;
+export interface StoredFile<T extends string = StoredType> {
+  readonly type: T;
   readonly bytes: number;
   readonly sha256: string;
 }
@@ -23,15 +23,18 @@ export interface StoreRefusal {
   readonly detail: string;
 }
 
-interface Incoming {
+export interface Incoming {
   /** Bytes that the sender said would come; null where nothing was said. */
   readonly declared: number | null;
   /** Most bytes that are taken. */
   readonly limit: number;
 }
 
+/** Tells by a file's beginning what it is, or in words why such a file is not taken. */
+export type Sniff<T extends string> = (head: Uint8Array) => Promise<Result<T, string>>;
+
 /** The kind of a file shows in its beginning. */
-const HEAD = 4_100;
+export const HEAD = 4_100;
 
 /**
  * Writes a stream to the data folder, by the hash of its bytes, counting and hashing while it is
@@ -41,12 +44,19 @@ const HEAD = 4_100;
 export async function storeFile(
   dataFolder: string,
   bytes: AsyncIterable<Uint8Array>,
-  { declared, limit }: Incoming,
+  incoming: Incoming,
 ): Promise<Result<StoredFile, StoreRefusal>> {
+  return storeAs(dataFolder, bytes, { ...incoming, sniff: sniffPaper });
+}
+
+/** As `storeFile`, for the types that `sniff` knows. */
+export async function storeAs<T extends string>(
+  dataFolder: string,
+  bytes: AsyncIterable<Uint8Array>,
+  { declared, limit, sniff }: Incoming & { readonly sniff: Sniff<T> },
+): Promise<Result<StoredFile<T>, StoreRefusal>> {
   if (declared !== null && declared > limit) return tooLarge(limit);
-  const folder = path.join(dataFolder, "files", "incoming");
-  await mkdir(folder, { recursive: true });
-  const part = path.join(folder, randomUUID());
+  const part = path.join(await incomingFolder(dataFolder), randomUUID());
   try {
     const written = await writeTo(part, bytes, limit);
     if (written === null) return tooLarge(limit);
@@ -56,16 +66,10 @@ export async function storeFile(
         reason: "incomplete",
         detail: `${written.bytes} of ${declared} bytes arrived; send it again`,
       });
-    const type = await typeOf(written.head);
-    if (type === null)
-      return err({
-        reason: "wrong-type",
-        detail: "by its own bytes this is none of the files that are taken",
-      });
-    const place = storedPath(dataFolder, written.sha256);
-    await mkdir(path.dirname(place), { recursive: true });
-    await rename(part, place);
-    return ok({ type, bytes: written.bytes, sha256: written.sha256 });
+    const type = await sniff(written.head);
+    if (!type.ok) return err({ reason: "wrong-type", detail: type.error });
+    await putInPlace(dataFolder, part, written.sha256);
+    return ok({ type: type.value, bytes: written.bytes, sha256: written.sha256 });
   } catch (error) {
     if (!(error instanceof BrokenOff)) throw error;
     return err({ reason: "incomplete", detail: "The connection broke; send the file again" });
@@ -74,7 +78,21 @@ export async function storeFile(
   }
 }
 
-function tooLarge(limit: number): Result<never, StoreRefusal> {
+/** Where files lie while they come in; on the same disk as their place. */
+export async function incomingFolder(dataFolder: string): Promise<string> {
+  const folder = path.join(dataFolder, "files", "incoming");
+  await mkdir(folder, { recursive: true });
+  return folder;
+}
+
+/** Moves a file that came in whole to the place of its hash. */
+export async function putInPlace(dataFolder: string, part: string, sha256: string): Promise<void> {
+  const place = storedPath(dataFolder, sha256);
+  await mkdir(path.dirname(place), { recursive: true });
+  await rename(part, place);
+}
+
+export function tooLarge(limit: number): Result<never, StoreRefusal> {
   const detail = `at most ${(limit / 1_000_000).toFixed(0)} MB are taken`;
   return err({ reason: "too-large", detail });
 }
@@ -111,9 +129,10 @@ async function writeTo(
 }
 
 /** The sender went away in the middle. */
-class BrokenOff extends Error {}
+export class BrokenOff extends Error {}
 
-async function* untilBroken(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+/** The same bytes; where the sender goes away, throws `BrokenOff`. */
+export async function* untilBroken(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
   const source = bytes[Symbol.asyncIterator]();
   for (;;) {
     const next = await source.next().catch((cause: unknown) => {
@@ -124,9 +143,12 @@ async function* untilBroken(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Ui
   }
 }
 
-async function typeOf(head: Uint8Array): Promise<StoredType | null> {
+async function sniffPaper(head: Uint8Array): Promise<Result<StoredType, string>> {
   const found = await fileTypeFromBuffer(head);
-  return STORED_TYPES.find((type) => type === found?.mime) ?? null;
+  const type = STORED_TYPES.find((each) => each === found?.mime);
+  return type === undefined
+    ? err("by its own bytes this is none of the files that are taken")
+    : ok(type);
 }
 
 /** Where the bytes with this hash lie. */
@@ -135,14 +157,34 @@ export function storedPath(dataFolder: string, sha256: string): string {
   return path.join(dataFolder, "files", sha256.slice(0, 2), sha256);
 }
 
+/** Whether there are stored bytes of this hash, without reading them. */
+export function isStored(dataFolder: string, sha256: string): boolean {
+  return fs.existsSync(storedPath(dataFolder, sha256));
+}
+
 /** The stored bytes, or null where they are not there. */
 export function readStored(dataFolder: string, sha256: string): Uint8Array | null {
   const place = storedPath(dataFolder, sha256);
   return fs.existsSync(place) ? fs.readFileSync(place) : null;
 }
 
-/** Whether the stored bytes are there and still those of their hash. */
+/** Whether the stored bytes are there and still those of their hash; read piece by piece. */
 export function isStoredWhole(dataFolder: string, sha256: string): boolean {
-  const bytes = readStored(dataFolder, sha256);
-  return bytes !== null && createHash("sha256").update(bytes).digest("hex") === sha256;
+  const place = storedPath(dataFolder, sha256);
+  return fs.existsSync(place) && hashOf(place) === sha256;
+}
+
+function hashOf(file: string): string {
+  const hash = createHash("sha256");
+  const piece = Buffer.allocUnsafe(1 << 20);
+  const handle = fs.openSync(file, "r");
+  try {
+    for (;;) {
+      const read = fs.readSync(handle, piece, 0, piece.length, null);
+      if (read === 0) return hash.digest("hex");
+      hash.update(piece.subarray(0, read));
+    }
+  } finally {
+    fs.closeSync(handle);
+  }
 }

@@ -3,12 +3,15 @@ import path from "node:path";
 import { expect, onTestFinished, test } from "vitest";
 import { type OpenDb, openDb } from "#db/open.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
+import { addVideo } from "#lib/operations/add-video.ts";
 import { exportLine } from "#lib/operations/export-line.ts";
 import { makeBackup } from "#lib/operations/make-backup.ts";
 import { restoreBackup } from "#lib/operations/restore-backup.ts";
 import { storedPath, storeFile } from "#lib/storage/store.ts";
-import { aProperty } from "../../support/file.ts";
+import { storeVideo } from "#lib/storage/store-video.ts";
+import { aProperty, aRun } from "../../support/file.ts";
 import { addRows, aFolder, anAct, anOpenLine, must } from "../../support/office.ts";
+import { aRecording, chunksOf } from "../../support/recording.ts";
 
 async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
@@ -78,4 +81,28 @@ test("makeBackup() writes over nothing", async () => {
   const { dataFolder } = await anOfficeOnDisk();
   const folder = aFolder();
   expect(makeBackup({ dataFolder, folder })).toMatchObject({ error: { reason: "already-there" } });
+});
+
+test("makeBackup() copies recordings too, and says which ones the store never held", async () => {
+  const { act, lineId, dataFolder } = await anOfficeOnDisk();
+  addRows(act, { lineId, table: "runs" }, [aRun("run-1"), aRun("run-2")]);
+  const options = { declared: null, limit: 1_000_000 };
+  const stored = must(await storeVideo(dataFolder, chunksOf(aRecording()), options));
+  must(addVideo(act, { lineId, runId: "run-1", name: "run.webm", stored }));
+  const elsewhere = { ...stored, sha256: "b".repeat(64) };
+  must(addVideo(act, { lineId, runId: "run-2", name: "elsewhere.webm", stored: elsewhere }));
+  const folder = path.join(aFolder(), "backup");
+  expect(makeBackup({ dataFolder, folder })).toMatchObject({ value: { files: 2, absent: 1 } });
+  const restored = path.join(aFolder(), "restored");
+  expect(restoreBackup({ folder, dataFolder: restored })).toMatchObject({ value: { files: 2 } });
+  expect(fs.readFileSync(storedPath(restored, stored.sha256))).toEqual(aRecording());
+  fs.appendFileSync(storedPath(folder, stored.sha256), "!");
+  const again = path.join(aFolder(), "again");
+  expect(restoreBackup({ folder, dataFolder: again })).toMatchObject({
+    error: { reason: "bad-value" },
+  });
+  fs.appendFileSync(storedPath(dataFolder, stored.sha256), "!");
+  expect(makeBackup({ dataFolder, folder: path.join(aFolder(), "b") })).toMatchObject({
+    error: { reason: "not-found" },
+  });
 });
