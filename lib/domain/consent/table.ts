@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { type Signer, signersFor } from "../party/signers.ts";
 import type { ScopeItem } from "../split/scope.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
 import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
 
@@ -100,7 +101,7 @@ function paysIn(file: LineFile, propertyId: string): boolean {
 function isDugOn(file: LineFile, propertyId: string): boolean {
   const own = file.tieIns.filter((tieIn) => tieIn.propertyId === propertyId);
   const crossings = file.crossings.filter((crossing) => crossing.propertyId === propertyId);
-  return file.scope.some(
+  return scopeInForce(file).some(
     (item) =>
       own.some((tieIn) => item.place === "branch" && item.tieInId === tieIn.id) ||
       crossings.some((crossing) => touches(item, crossing)),

@@ -4,6 +4,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayList } from "../split/say-list.ts";
+import { agreedScope, mustChooseOption } from "../split/scope-in-force.ts";
 import type { SplitRule, SplitVersion } from "../split/split.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { forCount, sayAll, sayCount, sayParts, sayProperty } from "./say.ts";
@@ -21,12 +22,16 @@ const RULE_WORDS: Record<SplitRule, string> = {
 
 /** `$18,640.00 by portion used; 2 of 6 have agreed`. */
 export function costAnswer(file: LineFile, report: Report): Reply {
-  if (file.scope.length === 0)
+  if (agreedScope(file).length === 0)
     return replyWith("No work is priced yet", [
       {
         closes: "Enter the pieces of work with their places and prices",
         pressing: PRESSING.ordinary,
       },
+    ]);
+  if (mustChooseOption(file))
+    return replyWith(`${file.options.length} ways of doing the work stand side by side`, [
+      { closes: "Choose one of them, and say why", pressing: PRESSING.ordinary },
     ]);
   const version = latestSplit(file);
   if (version === null) return unsplit(report);

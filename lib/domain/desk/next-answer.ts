@@ -5,6 +5,7 @@ import { earliestStart } from "../calendar/earliest-start.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { isInForce, permitStateOf } from "../permit/steps.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { clockWords, runningClocks } from "./clock-words.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { sayParts } from "./say.ts";
@@ -38,7 +39,7 @@ function openings(file: LineFile, report: Report): Opening[] {
   const states = file.permits.map((permit) => permitStateOf(file, permit));
   if (states.includes("final")) return [...open, CLOSE_OUT];
   const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
-  if (file.scope.length === 0 || isUnderWay) return open;
+  if (scopeInForce(file).length === 0 || isUnderWay) return open;
   const start = earliestStart(file, report.today, report.holds);
   return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
 }

@@ -1,4 +1,5 @@
 import type { ScopeItem } from "../split/scope.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { heading, list, paragraph, whereIs, workBegins } from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -33,7 +34,7 @@ function areaLines(facts: LetterFacts): string[] {
           : words.entry.recordedAs(recordingNumber);
       return words.entry.areaCross(words.stretch(from, to), known);
     });
-  const here = file.scope
+  const here = scopeInForce(file)
     .filter((item) => isOnLot(item, facts))
     .map((item) => words.entry.areaWork(item.title, whereIs(item, facts)));
   return [...crossings, ...here];

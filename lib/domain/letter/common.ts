@@ -4,6 +4,7 @@ import { formatCents } from "../money/format-cents.ts";
 import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
 import { itemAmount } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { mergeStretches } from "./merge.ts";
@@ -45,7 +46,7 @@ export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string
 
 /** The work without amounts. */
 export function workLines(facts: LetterFacts): string[] {
-  return facts.file.scope.map((item) =>
+  return scopeInForce(facts.file).map((item) =>
     facts.words.entry.areaWork(item.title, whereIs(item, facts)),
   );
 }
@@ -53,14 +54,15 @@ export function workLines(facts: LetterFacts): string[] {
 /** The work with its amounts and their total: cost of the job, nobody's share. */
 export function workTable(facts: LetterFacts): LetterBlock[] {
   const { file, words } = facts;
-  const rows = file.scope.map((item) => [
+  const items = scopeInForce(file);
+  const rows = items.map((item) => [
     item.title,
     whereIs(item, facts),
     priceOf(item, facts),
     formatCents(itemAmount(item)),
   ]);
   if (rows.length === 0) return [];
-  const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
+  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
   return table(words.split.workHead, [...rows, [words.split.total, "", "", formatCents(total)]], {
     numeric: [3],
     totals: 1,

@@ -1,5 +1,6 @@
 import type { TieInFinding } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "../strip/drawing.ts";
 import { knownOwner, knownPlace, type LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -106,7 +107,7 @@ function marksOnPipe(facts: LetterFacts, shows: LetterStrip): StripMark[] {
 }
 
 function workMarks({ file, words }: LetterFacts): StripMark[] {
-  return file.scope.flatMap((item) => {
+  return scopeInForce(file).flatMap((item) => {
     if (item.place !== "point" || item.from === null) return [];
     const sentence = words.strip.at(item.title, item.from);
     return [
@@ -189,7 +190,7 @@ function passesBand({ report, property, words }: LetterFacts): StripBand {
 /** Stretches of work, on as many rows as they overlap. */
 function workBands({ file, words }: LetterFacts): StripBand[] {
   const rows: StripBand["cells"][number][][] = [];
-  for (const item of file.scope) {
+  for (const item of scopeInForce(file)) {
     if (item.place !== "stretch" || item.from === null || item.to === null) continue;
     const piece = cell(item.from, item.to, item.title, "sparse");
     const row = rows.find((cells) =>

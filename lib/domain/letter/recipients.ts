@@ -2,6 +2,7 @@ import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import type { Language, PartyRole } from "../party/party.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
 import type { LetterKind } from "./notice.ts";
 
@@ -177,13 +178,14 @@ function crossed(file: LineFile): About[] {
 
 /** Lots crossed where work is placed, and lots whose own branch is to be worked on. */
 function lotsToEnter(file: LineFile, report: Report): About[] {
-  const placed = file.scope.filter((item) => item.from !== null);
+  const work = scopeInForce(file);
+  const placed = work.filter((item) => item.from !== null);
   const lots = file.crossings.filter((crossing) =>
     placed.some(
       (item) => (item.from ?? 0) <= crossing.to && (item.to ?? item.from ?? 0) >= crossing.from,
     ),
   );
-  const branches = file.scope.flatMap((item) => {
+  const branches = work.flatMap((item) => {
     const finding = report.tieIns.find((each) => each.tieIn.id === item.tieInId);
     return finding?.propertyId ? [aboutProperty({ id: finding.propertyId })] : [];
   });

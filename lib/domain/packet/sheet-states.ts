@@ -6,6 +6,7 @@ import { EN } from "../letter/words-en.ts";
 import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 
 export interface PacketInput {
@@ -38,7 +39,11 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
     ),
   tests: testState,
   scope: ({ file }) =>
-    given(file.scope.length > 0, "The scope of work is in the packet.", "No work is priced yet."),
+    given(
+      scopeInForce(file).length > 0,
+      "The scope of work is in the packet.",
+      "No work is priced yet.",
+    ),
   responsibility: responsibilityState,
   split: splitState,
   consents: consentState,

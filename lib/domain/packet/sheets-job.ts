@@ -9,6 +9,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
@@ -124,8 +125,9 @@ function contractorFacts({ office, report }: PacketInput): LetterBlock[] {
 }
 
 function workLines({ file }: PacketInput): LetterBlock[] {
-  if (file.scope.length === 0) return [paragraph("No work is entered yet.")];
-  return list(file.scope.map((item) => `${item.title}, ${placeOfWork(item, file.tieIns)}`));
+  const items = scopeInForce(file);
+  if (items.length === 0) return [paragraph("No work is entered yet.")];
+  return list(items.map((item) => `${item.title}, ${placeOfWork(item, file.tieIns)}`));
 }
 
 function permitTable({ file }: PacketInput): LetterBlock[] {
@@ -170,14 +172,15 @@ function feeBlocks({ file }: PacketInput): LetterBlock[] {
 
 /** Every priced piece of work with how its amount comes about. */
 export function scopeSheet({ file }: PacketInput): Sheet {
-  const rows = file.scope.map((item) => [
+  const items = scopeInForce(file);
+  const rows = items.map((item) => [
     item.title,
     WORK[item.work],
     placeOfWork(item, file.tieIns),
     itemAmountWords(item),
     formatCents(itemAmount(item)),
   ]);
-  const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
+  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
   const blocks =
     rows.length === 0
       ? [paragraph("No work is entered yet.")]

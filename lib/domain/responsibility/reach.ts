@@ -4,6 +4,7 @@ import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { pipeChanges, stationObservations } from "../run/observe.ts";
 import { sayList } from "../split/say-list.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { type Sharer, sharersOf } from "../split/sharers.ts";
 import {
   agreementEnds,
@@ -68,7 +69,7 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
     boundary,
     faultsBelow: sayFaults(faults, boundary),
   };
-  const costs = reachCosts(file.scope, reaches);
+  const costs = reachCosts(scopeInForce(file), reaches);
   return reaches.map((reach, index) => judge(reach, costs[index] ?? 0, bench));
 }
 

@@ -21,6 +21,7 @@ export function basisOf(ground: Ground, choice: SplitChoice): string {
       payerId: rules.has("single-payer") ? choice.payerId : null,
       upperEnd: byPlace ? ground.file.line.upperEnd : null,
       sharers: sharersBasis(ground, rules, byPlace),
+      ...leaversBasis(ground),
       items: itemsBasis(ground, byPlace || rules.has("recorded-shares")),
       agreements: rules.has("recorded-shares") ? agreementsBasis(ground) : null,
     }),
@@ -38,6 +39,11 @@ function sharersBasis(ground: Ground, rules: ReadonlySet<SplitRule>, byPlace: bo
       weight: rules.has("weights") ? sharer.weight : null,
     }))
     .sort((a, b) => (a.key < b.key ? -1 : 1));
+}
+
+/** Only where somebody leaves, so that older fingerprints keep their meaning. */
+function leaversBasis({ leavers }: Ground): { readonly [key: string]: Json } {
+  return leavers.length === 0 ? {} : { leavers: leavers.map(({ key }) => key).sort() };
 }
 
 function itemsBasis(ground: Ground, withPlaces: boolean): Json {

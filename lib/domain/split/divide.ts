@@ -58,11 +58,30 @@ export function divide(
   const ofPlaced = addTallies([paid.value, ruled.value], ground.people.length);
   const general = tallyAllGeneral(
     items.filter(({ placement }) => placement.kind === "general"),
-    { ...work, placed, ofPlaced },
+    { ...work, ...followedBy(placed, { work, paid: paid.value, ruled: ruled.value }) },
   );
   if (!general.ok) return general;
   const tally = addTallies([ofPlaced, general.value], ground.people.length);
   return ok({ tally, ruled: ruled.value });
+}
+
+/**
+ * The placed work that general work follows: all of it, but for what somebody who leaves the shared
+ * pipe pays alone. A new line of one's own draws no part of the common permit after it.
+ */
+function followedBy(
+  placed: readonly PlacedItem[],
+  { work, paid, ruled }: { readonly work: Work; readonly paid: Tally; readonly ruled: Tally },
+): Pick<GeneralWork, "placed" | "ofPlaced"> {
+  const count = work.ground.people.length;
+  const gone = new Set(work.ground.leavers.map(({ key }) => key));
+  if (gone.size === 0) return { placed, ofPlaced: addTallies([paid, ruled], count) };
+  const staying = placed.filter(({ item }) => !gone.has(item.payerId ?? ""));
+  const theirs = payOwn(staying.filter(hasPayer), { ...work, pen: null });
+  return {
+    placed: staying,
+    ofPlaced: addTallies(theirs.ok ? [theirs.value, ruled] : [ruled], count),
+  };
 }
 
 function hasPayer({ item }: PlacedItem): boolean {

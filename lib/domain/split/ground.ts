@@ -6,7 +6,9 @@ import { type RankedAgreement, rankedAgreements } from "../responsibility/agreem
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { stationObservations } from "../run/observe.ts";
 import { itemAmount } from "./item-amount.ts";
+import { type Leaver, leaversOf } from "./leavers.ts";
 import type { ScopeItem } from "./scope.ts";
+import { scopeInForce } from "./scope-in-force.ts";
 import { pathToTrunk, propertyLabel, type Sharer, sharersOf } from "./sharers.ts";
 import type { UnknownShares } from "./split.ts";
 
@@ -39,6 +41,8 @@ export interface Ground {
   readonly connected: readonly number[];
   /** Unknown owners whose shares the others carry; empty where they are held apart. */
   readonly absent: readonly Sharer[];
+  /** Who gets a line of their own under the option in force and pays only what names them. */
+  readonly leavers: readonly Leaver[];
   readonly indexOf: ReadonlyMap<string, number>;
   readonly behind: ReadonlyMap<string, Behind>;
   readonly tieIns: ReadonlyMap<string, TieInFinding>;
@@ -51,12 +55,14 @@ export interface Ground {
 }
 
 export function groundOf(file: LineFile, found: Found, unknownShares: UnknownShares): Ground {
-  const sharers = sharersOf(file, found.tieIns);
+  const all = sharersOf(file, found.tieIns);
+  const leavers = leaversOf(file, all);
+  const sharers = all.filter(({ key }) => !leavers.some((leaver) => leaver.key === key));
   const carried = unknownShares === "carried";
   const present = sharers.filter((sharer) => sharer.propertyId !== null || !carried);
   const absent = sharers.filter((sharer) => sharer.propertyId === null && carried);
   const people = [...present, ...outsiders(file, present)];
-  const items = file.scope.map((item) => ({ item, amount: itemAmount(item) }));
+  const items = scopeInForce(file).map((item) => ({ item, amount: itemAmount(item) }));
   const tieIns = new Map(found.tieIns.map((finding) => [finding.tieIn.id, finding]));
   return {
     file,
@@ -64,6 +70,7 @@ export function groundOf(file: LineFile, found: Found, unknownShares: UnknownSha
     people,
     connected: present.map((_, index) => index),
     absent,
+    leavers,
     indexOf: new Map(people.map((person, index) => [person.key, index])),
     behind: behindEach(tieIns, present, absent),
     tieIns,

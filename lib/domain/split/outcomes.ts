@@ -10,6 +10,7 @@ import { oddCentsWords, tieOrderOf } from "./odd-cents.ts";
 import type { Share, SplitOutcome } from "./outcome.ts";
 import { recoverableOf } from "./recoverable.ts";
 import { RULE_TITLES, ruleSentence } from "./rule-words.ts";
+import { mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
 import { SPLIT_RULES, type SplitChoice, type SplitRule, type UnknownShares } from "./split.ts";
 import { standAloneTest, standAloneTree } from "./stand-alone.ts";
 
@@ -54,7 +55,7 @@ function siteMaker(file: LineFile, found: Found): SiteFor {
  * asked for more than its own until somebody decides otherwise.
  */
 export function presentChoice(
-  file: Pick<LineFile, "splits" | "scope" | "runs" | "anchors" | "observations">,
+  file: Pick<LineFile, "splits" | "runs" | "anchors" | "observations"> & ScopeFile,
   rule: SplitRule,
 ): SplitChoice {
   const versions = [...file.splits].sort((a, b) => b.number - a.number);
@@ -72,14 +73,19 @@ export function presentChoice(
 }
 
 function onlyFault(
-  file: Pick<LineFile, "scope" | "runs" | "anchors" | "observations">,
+  file: Pick<LineFile, "runs" | "anchors" | "observations"> & ScopeFile,
 ): Cft | null {
   const faults = faultStations(file);
   if (faults.length > 0) return faults.length === 1 ? (faults[0] ?? null) : null;
-  const placed = file.scope.filter((item) => item.place === "point" || item.place === "stretch");
+  const placed = scopeInForce(file).filter(
+    (item) => item.place === "point" || item.place === "stretch",
+  );
   const [only] = placed;
   return placed.length === 1 && only?.place === "point" ? only.from : null;
 }
+
+const CHOOSE_OPTION =
+  "Several ways of doing the work are priced and none is chosen. Set them side by side under “Options”, and choose one.";
 
 function outcomeOn(siteFor: SiteFor, choice: SplitChoice): SplitOutcome {
   const { ground, tree } = siteFor(choice.unknownShares);
@@ -91,6 +97,9 @@ function outcomeOn(siteFor: SiteFor, choice: SplitChoice): SplitOutcome {
     basis: basisOf(ground, choice),
   };
   const nothing = { shares: [], standAlone: null, oddCents: "" };
+  if (mustChooseOption(ground.file)) {
+    return { ...common, ...nothing, refusal: CHOOSE_OPTION };
+  }
   if (ground.items.length === 0) {
     return { ...common, ...nothing, refusal: "No work is priced yet. Enter the scope items." };
   }

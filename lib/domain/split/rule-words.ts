@@ -41,7 +41,7 @@ const RULE_WORDS: Record<SplitRule, Words> = {
 
 /** The rule in one sentence, and what must be known with it on this line. */
 export function ruleSentence(ground: Ground, choice: SplitChoice): string {
-  const notes = [unknownOwners(ground, choice), authorityPart(ground)];
+  const notes = [leaving(ground), unknownOwners(ground, choice), authorityPart(ground)];
   return [RULE_WORDS[choice.rule](ground, choice), ...notes]
     .filter((note) => note !== "")
     .join(" ");
@@ -83,6 +83,22 @@ export const COUNTS_UNKNOWN: readonly SplitRule[] = [
   "upstream-of-fault",
   "reach-owner",
 ];
+
+/** Who has a line of their own under the option in force, and so shares nothing else. */
+function leaving({ leavers, agreements: ranked }: Ground): string {
+  if (leavers.length === 0) return "";
+  const names = sayList(leavers.map(({ label, because }) => `${label} (${because})`));
+  const one = leavers.length === 1;
+  const bound = new Set(
+    ranked.flatMap(({ agreement }) => agreement.shares.map((share) => share.propertyId)),
+  );
+  const still = leavers.filter(({ key }) => bound.has(key)).map(({ label }) => label);
+  const agreed =
+    still.length === 0
+      ? ""
+      : ` An agreement still names ${sayList(still)}: under recorded shares it counts until it is changed.`;
+  return `${names} ${one ? "leaves" : "leave"} the shared pipe and ${one ? "shares" : "share"} none of the other work.${agreed}`;
+}
 
 function unknownOwners(ground: Ground, choice: SplitChoice): string {
   const held = ground.connected
