@@ -9,6 +9,8 @@ import { type OnAxis, recordStation } from "../record/axis.ts";
 import { reachFindings } from "../responsibility/reach.ts";
 import { coverageOf, farthestLook } from "../run/coverage.ts";
 import { stationObservations } from "../run/observe.ts";
+import { anchorResiduals } from "../run/residual.ts";
+import { runCoverageOf } from "../run/run-coverage.ts";
 import { placeTieIn, sightingsOf, type TieInPlace } from "../run/sighting.ts";
 import { splitOutcomes } from "../split/outcomes.ts";
 import { propertyLabel } from "../split/sharers.ts";
@@ -67,9 +69,9 @@ export function reportOn(file: LineFile, today: Day): Report {
     entries,
     alignment,
     proposals,
-    alternatives: [],
-    residuals: [],
-    runCoverage: [],
+    alternatives: facts.alternatives,
+    residuals: anchorResiduals(file),
+    runCoverage: runCoverageOf(file),
     coverage,
     reaches,
     holds,
@@ -79,7 +81,9 @@ export function reportOn(file: LineFile, today: Day): Report {
   };
 }
 
-interface Facts extends StandingFacts, Pick<Reconciliation, "alignment" | "proposals"> {
+interface Facts
+  extends StandingFacts,
+    Pick<Reconciliation, "alignment" | "proposals" | "alternatives"> {
   readonly file: LineFile;
   readonly stations: readonly StationedObservation[];
   readonly places: ReadonlyMap<string, TieInPlace>;
@@ -98,13 +102,16 @@ function standingFactsOf(file: LineFile): Facts {
   const {
     alignment,
     proposals,
+    alternatives,
     doubtful,
     stations: fittedStations,
   } = reconcile({
     entries: recordMarks(file, axis),
     tieIns: seenMarks(file, places),
     pairings: knownPairings(file),
+    alignments: file.alignments,
     recordNames: new Map(file.records.map((record) => [record.id, recordName(record)])),
+    entryNames: new Map(file.entries.map((entry) => [entry.id, entry.label])),
   });
   const entryPlaces = new Map(
     file.entries.map((entry) => {
@@ -123,6 +130,7 @@ function standingFactsOf(file: LineFile): Facts {
     doubtful,
     alignment,
     proposals,
+    alternatives,
     coverage: coverageOf(file, extent),
     extent,
   };

@@ -2,6 +2,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import type { Side, TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
+import type { AlignmentDecision } from "../reconcile/alignment-decision.ts";
 import type { Band, Standing } from "../reconcile/pairing.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import type { SplitOutcome } from "../split/outcome.ts";
@@ -72,6 +73,21 @@ export interface Alignment {
   readonly scale: number;
   readonly explained: number;
   readonly of: number;
+  /** Entries within the tolerance when the records are taken as written. */
+  readonly plain: number;
+  /** The person's word that shift and scale rest on; null while they are the program's proposal. */
+  readonly decision: AlignmentDecision | null;
+  /** What the search finds by itself, to hold a decision against. */
+  readonly proposed: { readonly shift: Cft; readonly scale: number; readonly explained: number };
+  /** Records that are read by a shift and scale of their own. */
+  readonly own: readonly {
+    readonly recordId: string;
+    readonly shift: Cft;
+    readonly scale: number;
+    readonly explained: number;
+    readonly of: number;
+    readonly decision: AlignmentDecision | null;
+  }[];
   readonly sentence: string;
 }
 

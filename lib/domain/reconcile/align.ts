@@ -81,26 +81,38 @@ export function fitted(station: Cft, { shift, scale }: Fit): Cft {
 /**
  * Finds the shift and the small stretch that best lay the entries on the tie-ins: every fit by one
  * or two pairs is tried, judged by how many entries it explains within the tolerance and then by
- * how far they lie off, and the best is fitted to all its pairs. Hundredths of a foot.
+ * how far they lie off, and the best is fitted to all its pairs. What comes close to a refused fit is
+ * left out; the record as it stands never is. Hundredths of a foot.
  */
 export function align(
   entries: readonly RecordMark[],
   tieIns: readonly SeenMark[],
-  mayPair: MayPair,
+  { mayPair, refused = [] }: { readonly mayPair: MayPair; readonly refused?: readonly Fit[] },
 ): AlignResult {
   const fields = fieldsOf(entries, tieIns, mayPair);
   const plain = judge(fields, PLAIN);
-  const tried = judgeAll(fields, { plain, entries: entries.length });
+  const ends = endsOf(entries);
+  const allowed = (fit: Fit) => refused.every((other) => differ(ends, fit, other));
+  const tried = judgeAll(fields, { plain, entries: entries.length }).filter(allowed);
   const leading = tried.slice(0, POLISHED);
-  const best = [plain, ...leading, ...leading.map((fit) => polish(fields, fit))]
-    .filter((fit) => isSupported(entries.length, fit))
+  const best = [...leading, ...leading.map((fit) => polish(fields, fit))]
+    .filter((fit) => isSupported(entries.length, fit) && allowed(fit))
     .reduce((top, fit) => (fit.score > top.score ? fit : top), plain);
-  const stations = entries.map((entry) => entry.station);
-  const ends = [Math.min(...stations), Math.max(...stations)];
-  const rivals = tried
-    .filter((fit) => isRival(fit, best) && ends.some((end) => farApart(end, fit, best)))
+  const rivals = [...(best === plain ? [] : [plain]), ...tried]
+    .filter((fit) => isRival(fit, best) && differ(ends, fit, best))
     .slice(0, MAX_RIVALS);
   return { best, plain, rivals };
+}
+
+/** True where two fits put either end of the record clearly apart: more than 2.5 ft. */
+export function differ(ends: readonly Cft[], a: Fit, b: Fit): boolean {
+  return ends.some((end) => Math.abs(fitted(end, a) - fitted(end, b)) > DIFFERENT);
+}
+
+/** The lowest and the highest station on record. */
+export function endsOf(entries: readonly RecordMark[]): Cft[] {
+  const stations = entries.map((entry) => entry.station);
+  return [Math.min(...stations), Math.max(...stations)];
 }
 
 /** Judges one fit alone, for comparing it with another record's. */
@@ -204,10 +216,6 @@ function isRival(fit: FitScore, best: FitScore): boolean {
 
 function isInReach({ shift, scale }: Fit): boolean {
   return Math.abs(shift) <= MAX_SHIFT && Math.abs(scale) <= MAX_SCALE;
-}
-
-function farApart(station: Cft, a: Fit, b: Fit): boolean {
-  return Math.abs(fitted(station, a) - fitted(station, b)) > DIFFERENT;
 }
 
 /**

@@ -17,3 +17,21 @@ export interface AlignmentDecision {
   readonly decidedBy: string;
   readonly decidedOn: Day;
 }
+
+/** The alignment accepted for one record, or for all (null); the last word where there are several. */
+export function acceptedAlignment(
+  decisions: readonly AlignmentDecision[],
+  recordId: string | null,
+): AlignmentDecision | null {
+  return (
+    decisions.findLast((each) => each.recordId === recordId && each.state === "accepted") ?? null
+  );
+}
+
+/** What was refused for one record, or for all (null). */
+export function refusedAlignments(
+  decisions: readonly AlignmentDecision[],
+  recordId: string | null,
+): AlignmentDecision[] {
+  return decisions.filter((each) => each.recordId === recordId && each.state === "refused");
+}

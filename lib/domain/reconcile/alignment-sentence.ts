@@ -3,6 +3,8 @@ import type { Fit } from "./align.ts";
 
 interface AlignmentFacts {
   readonly fit: Fit;
+  /** Who accepted the fit; null while it is a proposal. */
+  readonly acceptedBy: string | null;
   readonly explained: number;
   readonly of: number;
   /** How many entries lie within tolerance when taken as written. */
@@ -18,8 +20,10 @@ interface AlignmentFacts {
 
 /** How the record lies on the camera's axis, in the words of the trade, with its numbers. */
 export function alignmentSentence(facts: AlignmentFacts): string {
-  const who = facts.names.length > 1 ? "The records" : "The card";
   const many = facts.names.length > 1;
+  const what = many ? "the records" : "the card";
+  const by = facts.acceptedBy === null ? null : facts.acceptedBy || "somebody";
+  const who = by === null ? capital(what) : `As ${by} accepted, ${what}`;
   const own = facts.own.map(({ name, fit }) => ownSentence(name, fit));
   return [
     `${who} ${fitWords(facts.fit, many)}; ${countWords(facts)}.`,
@@ -45,7 +49,8 @@ function shiftWords(shift: Cft): string {
   return `${formatFeet(Math.abs(shift))} ${shift < 0 ? "longer" : "shorter"}`;
 }
 
-function percentWords(scale: number): string {
+/** `1.2 %`, from parts per million. */
+export function percentWords(scale: number): string {
   return `${(Math.abs(scale) / 10_000).toFixed(1)} %`;
 }
 

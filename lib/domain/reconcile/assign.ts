@@ -42,12 +42,64 @@ export function assign(couples: readonly Couple[], terms: AssignTerms): Chosen[]
     .sort((a, b) => a.left - b.left);
 }
 
+/** So many other choices are looked for in one knot; more would only vary them. */
+const MOST_OTHERS = 6;
+
+/**
+ * Other whole choices that cost less than `clear` more than the cheapest, the cheapest first: in one
+ * knot at a time, without one and then without two of the couples chosen there.
+ */
+export function otherChoices(couples: readonly Couple[], terms: AssignTerms): Chosen[][] {
+  const knots = knotsOf(couples).map((knot) => ({ knot, best: solve(knot, terms.alone) }));
+  const others = knots.flatMap(({ knot, best }) => {
+    if (lefts(knot).size > SMALL_KNOT) return [];
+    const rest = knots.filter((each) => each.knot !== knot).flatMap((each) => each.best);
+    return othersIn(knot, best, terms).map((other) => ({
+      more: other.more,
+      choice: [...rest, ...other.choice].sort((a, b) => a.left - b.left),
+    }));
+  });
+  return others
+    .sort((a, b) => a.more - b.more)
+    .map(({ choice }) => choice.map((couple) => ({ ...couple, nearTie: true })));
+}
+
+function othersIn(
+  knot: readonly Couple[],
+  best: readonly Couple[],
+  terms: AssignTerms,
+): { choice: readonly Couple[]; more: number }[] {
+  const total = costOf(best, knot, terms.alone);
+  const found = new Map<string, { choice: readonly Couple[]; more: number }>();
+  const without = (from: readonly Couple[], chosen: readonly Couple[], deeper: boolean) => {
+    for (const couple of chosen) {
+      const left = from.filter((each) => !isSame(each, couple));
+      const choice = solve(left, terms.alone);
+      const more = costOf(choice, knot, terms.alone) - total;
+      const key = choice.map((each) => `${each.left}:${each.right}`).join(" ");
+      if (more >= terms.clear || found.has(key) || found.size >= MOST_OTHERS) continue;
+      found.set(key, { choice, more });
+      if (deeper) without(left, choice, false);
+    }
+  };
+  without(knot, best, true);
+  return [...found.values()];
+}
+
+function isSame(a: Couple, b: Couple): boolean {
+  return a.left === b.left && a.right === b.right;
+}
+
+function lefts(knot: readonly Couple[]): Set<number> {
+  return new Set(knot.map((each) => each.left));
+}
+
 function isNearTie(
   couple: Couple,
   { knot, total, terms }: { knot: readonly Couple[]; total: number; terms: AssignTerms },
 ): boolean {
-  const others = knot.filter((each) => each.left !== couple.left || each.right !== couple.right);
-  if (new Set(knot.map((each) => each.left)).size > SMALL_KNOT)
+  const others = knot.filter((each) => !isSame(each, couple));
+  if (lefts(knot).size > SMALL_KNOT)
     return others.some(
       (each) =>
         (each.left === couple.left || each.right === couple.right) &&
@@ -59,26 +111,26 @@ function isNearTie(
 
 /** What a choice costs over all left things of the knot, the lonely ones included. */
 function costOf(chosen: readonly Couple[], knot: readonly Couple[], alone: number): number {
-  const lefts = new Set(knot.map((couple) => couple.left)).size;
-  return chosen.reduce((sum, couple) => sum + couple.cost, 0) + (lefts - chosen.length) * alone;
+  const lonely = lefts(knot).size - chosen.length;
+  return chosen.reduce((sum, couple) => sum + couple.cost, 0) + lonely * alone;
 }
 
 function solve(couples: readonly Couple[], alone: number): Couple[] {
-  const lefts = [...new Set(couples.map((couple) => couple.left))].sort((a, b) => a - b);
+  const rows = [...lefts(couples)].sort((a, b) => a - b);
   const rights = [...new Set(couples.map((couple) => couple.right))].sort((a, b) => a - b);
-  if (lefts.length === 0) return [];
+  if (rows.length === 0) return [];
   const byPlace = new Map(couples.map((couple) => [`${couple.left}:${couple.right}`, couple]));
   const lonely = Math.round(alone * GRAIN);
-  const forbidden = lonely * (lefts.length + 1) * 2;
-  const costs = lefts.map((left) => [
+  const forbidden = lonely * (rows.length + 1) * 2;
+  const costs = rows.map((left) => [
     ...rights.map((right) => {
       const couple = byPlace.get(`${left}:${right}`);
       return couple ? Math.round(couple.cost * GRAIN) : forbidden;
     }),
-    ...lefts.map(() => lonely),
+    ...rows.map(() => lonely),
   ]);
   return munkres(costs).flatMap(([row, column]) => {
-    const left = lefts[row];
+    const left = rows[row];
     const right = rights[column];
     return left === undefined || right === undefined ? [] : (byPlace.get(`${left}:${right}`) ?? []);
   });

@@ -3,6 +3,7 @@ import type { Cft } from "../line/station.ts";
 import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "../line/words.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { sidesAgree, together } from "../run/sighting.ts";
+import type { Band } from "./pairing.ts";
 
 /** What both a record entry and a tie-in say of themselves. */
 interface Traits {
@@ -60,6 +61,12 @@ function sideMismatch(a: Side, b: Side): number {
   if (!sidesAgree(a, b)) return 2;
   const crown = a !== b && (a === "crown" || b === "crown");
   return crown && a !== "unknown" && b !== "unknown" ? 0.3 : 0;
+}
+
+/** Within the tolerance and not on the other side: same. Up to 5 ft: likely. Beyond: conflict. */
+export function bandOf(off: Cft, tolerance: Cft, sameSide: boolean): Band {
+  if (off <= tolerance && sameSide) return "same";
+  return off <= Math.max(LIKELY_LIMIT, tolerance) ? "likely" : "conflict";
 }
 
 /** The likeness of two things in short sentences, one each for what both sides tell. */

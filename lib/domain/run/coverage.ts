@@ -63,7 +63,8 @@ export function unseenPart(
   return part ?? null;
 }
 
-function looksOf(file: CoverageFacts, run: Run, converter: Converter): Looked[] {
+/** What one run saw and could not see of the trunk; nothing where it is relative only. */
+export function looksOf(file: CoverageFacts, run: Run, converter: Converter): Looked[] {
   const end = endOf(file, run);
   const passed = end === null ? null : spanOf(converter, run.fromCounter, end);
   if (!passed) return [];
@@ -74,7 +75,7 @@ function looksOf(file: CoverageFacts, run: Run, converter: Converter): Looked[] 
 }
 
 /** The counter where looking ended: as noted, or the farthest thing noted in the run. */
-function endOf(file: CoverageFacts, run: Run): Cft | null {
+export function endOf(file: CoverageFacts, run: Run): Cft | null {
   if (run.toCounter !== null) return run.toCounter;
   const counters = [
     ...file.observations

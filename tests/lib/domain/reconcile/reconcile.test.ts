@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { RecordMark, SeenMark } from "#lib/domain/reconcile/likeness.ts";
+import type { AlignmentDecision } from "#lib/domain/reconcile/alignment-decision.ts";
+import { bandOf, type RecordMark, type SeenMark } from "#lib/domain/reconcile/likeness.ts";
 import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
-import { bandOf, type Reconciliation, reconcile } from "#lib/domain/reconcile/reconcile.ts";
+import { type Reconciliation, reconcile } from "#lib/domain/reconcile/reconcile.ts";
 import { aPairing } from "#tests/support/file.ts";
 
 const TRAITS = {
@@ -25,12 +26,14 @@ function reconciled(
   entries: readonly RecordMark[],
   tieIns: readonly SeenMark[],
   pairings: readonly Pairing[] = [],
+  alignments: readonly AlignmentDecision[] = [],
 ): Reconciliation {
   const recordNames = new Map([
     ["card", "Card 1184"],
     ["permit", "Permit 94-0377"],
   ]);
-  return reconcile({ entries, tieIns, pairings, recordNames });
+  const entryNames = new Map(entries.map(({ entryId }) => [entryId, entryId]));
+  return reconcile({ entries, tieIns, pairings, alignments, recordNames, entryNames });
 }
 
 function pairsOf({ proposals }: Reconciliation): string[] {

@@ -1,0 +1,15 @@
+import type { AlignmentDecision } from "./alignment-decision.ts";
+import type { RecordMark, SeenMark } from "./likeness.ts";
+import type { Pairing } from "./pairing.ts";
+
+/** Everything to be compared: only what has a station, and only what may be a sanitary branch. */
+export interface ReconcileInput {
+  readonly entries: readonly RecordMark[];
+  readonly tieIns: readonly SeenMark[];
+  readonly pairings: readonly Pairing[];
+  readonly alignments: readonly AlignmentDecision[];
+  /** What to call each record in a sentence, by its id. */
+  readonly recordNames: ReadonlyMap<string, string>;
+  /** What to call each entry in a sentence, by its id. */
+  readonly entryNames: ReadonlyMap<string, string>;
+}

@@ -1,0 +1,88 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { RunCoverage } from "../file/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import type { Converter } from "./convert.ts";
+import { endOf, looksOf } from "./coverage.ts";
+import { convertersOf } from "./observe.ts";
+import type { Gap, ObscuredBy, Run, RunEnd } from "./run.ts";
+
+type CoverageFacts = Pick<LineFile, "runs" | "anchors" | "gaps" | "observations">;
+
+/** Completes `… to 88.4 ft`. */
+const RUN_END_WORDS: Record<RunEnd, string> = {
+  "reached-main": ", where it reached the main",
+  "reached-upper-end": ", where it reached the upper end of the line",
+  blocked: ", where it was blocked",
+  "under-water": ", where it went under water",
+  "turned-back": ", where it was turned back",
+  "out-of-cable": ", where the cable ran out",
+  unknown: "; why it stopped there is not noted",
+};
+
+const GAP_WORDS: Record<ObscuredBy, string> = {
+  "under-water": "under water",
+  blocked: "blocked",
+  "not-in-view": "out of view",
+  "not-recorded": "not recorded",
+};
+
+/**
+ * What each run looked at along the trunk, in the file's order: its spans from the main upwards, and
+ * in words where it went in, which way, where it could not see, where it saw again and how it ended.
+ * Hundredths of a foot; relative-only runs have no spans and are told in counter readings.
+ */
+export function runCoverageOf(file: CoverageFacts): RunCoverage[] {
+  return [...convertersOf(file).values()].map(({ run, converter }) => {
+    const end = endOf(file, run);
+    const looks = looksOf(file, run, converter).toSorted((a, b) => a.from - b.from || a.to - b.to);
+    const from = converter.toStation(run.fromCounter)?.station ?? null;
+    const to = end === null ? null : (converter.toStation(end)?.station ?? null);
+    const gaps = file.gaps.filter((gap) => gap.runId === run.id);
+    return {
+      runId: run.id,
+      spans: looks.map((look) => ({ from: look.from, to: look.to, state: look.state })),
+      from,
+      to,
+      sentence: [
+        wayWords(run, { from, to, end }),
+        ...gapWords(gaps, { converter, end: end ?? Number.POSITIVE_INFINITY }),
+      ].join(" "),
+    };
+  });
+}
+
+interface Ends {
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+  /** Counter reading where looking ended. */
+  readonly end: Cft | null;
+}
+
+function wayWords(run: Run, { from, to, end }: Ends): string {
+  const way = run.direction === "upstream" ? "upstream" : "downstream";
+  const access = run.accessPoint.trim();
+  const start = access === "" ? "Went in" : `Went in at ${access}`;
+  const stop = RUN_END_WORDS[run.ended];
+  if (from !== null && to !== null)
+    return `${start} (${formatFeet(from)}) and looked ${way} to ${formatFeet(to)}${stop}.`;
+  if (from !== null)
+    return `${start} (${formatFeet(from)}) and looked ${way}; how far is not noted.`;
+  const counted = `from ${plainFeet(run.fromCounter)} to ${end === null ? "an unknown reading" : formatFeet(end)} on the counter`;
+  return `${start} and looked ${way} ${counted}${stop}. Relative only: it is not tied to the line.`;
+}
+
+/** Gaps in the order in which the camera met them. */
+function gapWords(
+  gaps: readonly Gap[],
+  { converter, end }: { converter: Converter; end: Cft },
+): string[] {
+  if (gaps.length === 0) return ["It saw the pipe all along."];
+  return gaps
+    .toSorted((a, b) => a.fromCounter - b.fromCounter)
+    .map((gap) => {
+      const from = converter.toStation(gap.fromCounter)?.station ?? gap.fromCounter;
+      const to = converter.toStation(gap.toCounter)?.station ?? gap.toCounter;
+      const again = gap.toCounter < end ? "; from there on it saw again" : "";
+      return `It could not see from ${plainFeet(from)} to ${formatFeet(to)}: ${GAP_WORDS[gap.cause]}${again}.`;
+    });
+}
