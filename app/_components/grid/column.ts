@@ -48,6 +48,15 @@ export interface GridColumn {
   readonly total?: boolean;
   /** Worked out while the row is typed, never saved; give such a column a `key` of its own. */
   readonly computed?: ComputedColumn;
+  /** Shows the row's picture, small, with a link to it whole; for columns that nobody types. */
+  readonly picture?: (row: GridRow) => GridPicture | null;
+  /** Fields that typing in this cell settles along with it. */
+  readonly settles?: Readonly<Record<string, unknown>>;
+}
+
+export interface GridPicture {
+  readonly href: string;
+  readonly words: string;
 }
 
 /** A page on one row. */

@@ -1,6 +1,6 @@
 "use client";
 
-import { useEffect, useId, useMemo, useRef, useState } from "react";
+import { type Ref, useEffect, useId, useImperativeHandle, useMemo, useRef, useState } from "react";
 import { useSelection } from "../selection.client.tsx";
 import { useNarrow } from "../use-narrow.ts";
 import { formatCell } from "./cell.ts";
@@ -36,6 +36,16 @@ export interface GridProps {
   readonly readOnly?: boolean;
   /** By row id: a page on that row. */
   readonly links?: Readonly<Record<string, GridLink>>;
+  readonly remote?: Ref<GridRemote>;
+}
+
+/** What another part of the page may do with a table, as if it were typed. */
+export interface GridRemote {
+  /** The rows that are shown, as they are now, saved or not. */
+  readonly rows: () => readonly GridRow[];
+  /** Adds a row and puts the cursor into one of its cells; its id. */
+  readonly add: (values: GridRow, column: string) => string;
+  readonly set: (id: string, field: string, value: unknown) => void;
 }
 
 interface GridBoxProps extends GridProps {
@@ -78,6 +88,7 @@ function GridTable({
   const selection = useSelection();
   const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
   useRevealed(box, selection.selected);
+  useRemote(props.remote, { grid, spec, box });
 
   const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
   const lines = readOnly ? state.lines : [...state.lines, blankLine(state)];
@@ -238,6 +249,34 @@ function useHandlers({
   );
 }
 
+function useRemote(
+  remote: Ref<GridRemote> | undefined,
+  {
+    grid,
+    spec,
+    box,
+  }: { grid: Rows; spec: GridSpec; box: { readonly current: HTMLElement | null } },
+) {
+  const now = useRef(grid.state);
+  now.current = grid.state;
+  const { dispatch } = grid;
+  useImperativeHandle(
+    remote,
+    () => ({
+      rows: () => now.current.lines.map((line) => line.values),
+      add: (values, column) => {
+        const newId = newRowId();
+        dispatch({ do: "add", newId, values });
+        const at = spec.columns.findIndex(({ key }) => key === column);
+        focusCell(box.current, { row: now.current.lines.length, column: at });
+        return newId;
+      },
+      set: (id, field, value) => dispatch({ do: "set", id, field, value }),
+    }),
+    [dispatch, spec, box],
+  );
+}
+
 interface Here {
   readonly row: number;
   readonly column: number;
@@ -286,7 +325,9 @@ function placeAfter(
 function focusCell(box: HTMLElement | null, { row, column }: { row: number; column: number }) {
   // The blank line may become a row with the same stroke: look for the cell once that is drawn.
   requestAnimationFrame(() => {
-    const cell = box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`);
+    const cell =
+      box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ??
+      box?.querySelector<HTMLElement>(`tr[data-folded="true"]:nth-child(${row + 1}) button`);
     cell?.focus();
     cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
   });

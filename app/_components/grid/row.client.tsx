@@ -5,7 +5,7 @@ import { memo, useState } from "react";
 import { Cell } from "./cell.client.tsx";
 import { choicesOf, formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
-import { type GridColumn, type GridLink, UNIT_WORDS } from "./column.ts";
+import { type GridColumn, type GridLink, type GridPicture, UNIT_WORDS } from "./column.ts";
 import { computedText } from "./computed.ts";
 import { valueAt } from "./field-path.ts";
 import styles from "./grid.module.css";
@@ -137,22 +137,26 @@ function RowEnd({ line, number, blank, narrow, link, handlers }: RowProps) {
   );
 }
 
-function RowCell({
-  line,
-  number,
-  column,
-  index,
-  blank,
-  handlers,
-  ...props
-}: RowProps & { readonly column: GridColumn; readonly index: number }) {
-  if (column.computed !== undefined) {
-    return (
-      <output className={styles["computed"]}>
-        {blank ? "" : computedText(column.computed, line.values)}
-      </output>
-    );
+interface RowCellProps extends RowProps {
+  readonly column: GridColumn;
+  readonly index: number;
+}
+
+function RowCell(props: RowCellProps) {
+  const { line, column, blank } = props;
+  if (column.picture !== undefined) {
+    const picture = blank ? null : column.picture(line.values);
+    return picture === null ? null : <Thumb {...picture} />;
   }
+  if (column.computed === undefined) return <TypedCell {...props} />;
+  return (
+    <output className={styles["computed"]}>
+      {blank ? "" : computedText(column.computed, line.values)}
+    </output>
+  );
+}
+
+function TypedCell({ line, number, column, index, blank, handlers, ...props }: RowCellProps) {
   const problem = blank ? null : problemIn(line, column);
   const quiet = problem !== null && props.unfinished && line.raw[column.key] === undefined;
   const Shape = props.narrow ? ThumbCell : Cell;
@@ -173,6 +177,15 @@ function RowCell({
       onCommand={(command) => handlers.command(number, index, command)}
       onPasteMany={(text) => handlers.paste(number, index, text)}
     />
+  );
+}
+
+function Thumb({ href, words }: GridPicture) {
+  return (
+    <a href={href} target="_blank" rel="noreferrer" className={styles["thumb"]} title={words}>
+      {/* biome-ignore lint/performance/noImgElement: a stored file of the office, behind its sign-in */}
+      <img src={href} alt={words} loading="lazy" decoding="async" />
+    </a>
   );
 }
 

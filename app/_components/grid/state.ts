@@ -95,6 +95,14 @@ export type GridAction =
       readonly newIds: readonly string[];
     }
   | { readonly do: "remove"; readonly key: string }
+  /** A row that comes from elsewhere on the page, with what is known of it. */
+  | { readonly do: "add"; readonly newId: string; readonly values: GridRow }
+  | {
+      readonly do: "set";
+      readonly id: string;
+      readonly field: string;
+      readonly value: unknown;
+    }
   | { readonly do: "undo" }
   | { readonly do: "redo" }
   | {
@@ -181,6 +189,10 @@ export function reduceGrid(state: GridState, action: GridAction, spec: GridSpec)
       return pasted(state, action, spec);
     case "remove":
       return removed(state, action.key);
+    case "add":
+      return added(state, action, spec);
+    case "set":
+      return fieldSet(state, action);
     case "undo":
       return undone(state);
     case "redo":
@@ -230,10 +242,50 @@ function typed(
   const patch = cellPatch(existing, { column, text }, spec);
   const place = `${existing.id}:${column.key}`;
   const last = state.past.at(-1);
-  const joins = last !== undefined && last.typingIn === place;
-  const step = joins ? joined(last, patch) : { patches: [patch], typingIn: place };
-  const past = joins ? state.past.slice(0, -1) : state.past;
-  return changed({ ...applied(state, [patch]), past: [...past, step], future: [] });
+  if (last !== undefined && last.typingIn === place) {
+    const past = [...state.past.slice(0, -1), joined(last, patch)];
+    return changed({ ...applied(state, [patch]), past, future: [] });
+  }
+  const settled = Object.entries(column.settles ?? {}).map(([field, value]) =>
+    fieldPatch(existing, { field, value }),
+  );
+  const patches = [...settled, patch];
+  const step = { patches, typingIn: place };
+  return changed({ ...applied(state, patches), past: [...state.past, step], future: [] });
+}
+
+function added(
+  state: GridState,
+  { newId, values }: Extract<GridAction, { do: "add" }>,
+  spec: GridSpec,
+): GridState {
+  const line = freshLine(newId, { ...newRow(spec, newId), ...values, ...spec.where, id: newId });
+  const step: Step = {
+    patches: [{ kind: "add", at: state.lines.length, line }],
+    typingIn: null,
+  };
+  const past = [...left(state).past, step];
+  return changed({ ...applied(state, step.patches), past, future: [] });
+}
+
+function fieldSet(
+  state: GridState,
+  { id, field, value }: Extract<GridAction, { do: "set" }>,
+): GridState {
+  const line = state.lines.find((each) => each.id === id);
+  if (line === undefined) return state;
+  const patch = fieldPatch(line, { field, value });
+  const past = [...left(state).past, { patches: [patch], typingIn: null }];
+  return changed({ ...applied(state, [patch]), past, future: [] });
+}
+
+/** A field of the row that no cell of its own shows. */
+function fieldPatch(
+  line: GridLine,
+  { field, value }: { readonly field: string; readonly value: unknown },
+): Patch {
+  const before = { value: topValue(line.values, field), raw: line.raw[field] };
+  return { kind: "cell", id: line.id, column: field, before, after: { value, raw: undefined } };
 }
 
 function typedInBlank(

@@ -256,3 +256,40 @@ test("reduceGrid() brings back what was kept in the browser, unread cells includ
   expect(back.lines[1]?.raw).toEqual({ distance: "about 24" });
   expect([back.base, isDirty(back)]).toEqual([3, true]);
 });
+
+describe("reduceGrid() with rows that come from elsewhere on the page", () => {
+  const READ: GridColumn = { ...DISTANCE, settles: { reading: "read" } };
+  const added: GridAction = {
+    do: "add",
+    newId: "new-1",
+    values: { distance: 1_200, reading: "between", id: "not-this" },
+  };
+
+  test("adds a row at the end, with the usual values, as one step to undo", () => {
+    const grown = gridAfter(added);
+    expect(grown.lines.at(-1)?.values).toEqual({
+      id: "new-1",
+      recordId: "card-1",
+      label: "",
+      distance: 1_200,
+      side: "unknown",
+      reading: "between",
+    });
+    expect(isDirty(grown)).toBe(true);
+    expect(from(grown, { do: "undo" }).lines).toHaveLength(2);
+  });
+
+  test("settles other fields along with the cell that is typed in, and undoes both", () => {
+    const typed = from(gridAfter(added), type("new-1", READ, "1"), type("new-1", READ, "13"));
+    expect(typed.lines.at(-1)?.values).toMatchObject({ distance: 1_300, reading: "read" });
+    const undone = from(typed, { do: "undo" });
+    expect(undone.lines.at(-1)?.values).toMatchObject({ distance: 1_200, reading: "between" });
+  });
+
+  test("sets a field that no cell shows, and passes over a row that is gone", () => {
+    const set: GridAction = { do: "set", id: "a", field: "pictureId", value: "u1" };
+    expect(gridAfter(set).lines[0]?.values).toMatchObject({ pictureId: "u1", distance: 1_550 });
+    expect(from(gridAfter(set), { do: "undo" }).lines[0]?.values["pictureId"]).toBeUndefined();
+    expect(isDirty(gridAfter({ ...set, id: "gone" }))).toBe(false);
+  });
+});
