@@ -2,6 +2,7 @@ import { insertRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
+import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
 import type { SplitChoice, SplitVersion } from "#lib/domain/split/split.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -45,7 +46,7 @@ export function chooseSplit(
         recoverable,
       })),
       basis: outcome.basis,
-      optionId: file.line.optionId,
+      optionId: optionInForce(file),
       sentAt: null,
     };
     return ok({

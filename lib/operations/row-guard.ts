@@ -12,6 +12,7 @@ const SETTLED: Partial<Record<RowTable, Readonly<Record<string, unknown>>>> = {
     settledOn: null,
     ownerAccepted: false,
   },
+  changeOrders: { state: "proposed" },
   entries: { explanation: "", explainedBy: "", explainedOn: null },
 };
 
@@ -36,7 +37,10 @@ export function settledElsewhere({
       .map((column) => ({
         row: at,
         column,
-        message: "This is settled with a name and a reason; use “Settle” or “Explain” beside it",
+        message:
+          table === "changeOrders"
+            ? "A change order is agreed or refused with a name and a reason, under “Changes”"
+            : "This is settled with a name and a reason; use “Settle” or “Explain” beside it",
       }));
   });
 }

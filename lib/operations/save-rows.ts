@@ -11,6 +11,7 @@ import type { Act } from "./act.ts";
 import { closedWords } from "./change.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
+import { orderCells, removalWords } from "./scope-guard.ts";
 import { followSightings } from "./sightings.ts";
 
 /** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
@@ -117,9 +118,12 @@ function refusalOf(pair: {
   const own = wrong.filter(({ list }) => list === table);
   const cells = [
     ...settledElsewhere(pair),
+    ...orderCells(pair),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };
+  const stays = removalWords(pair);
+  if (stays !== null) return { reason: "not-in-this-state", cells: [], by: stays, at: "" };
   const [elsewhere] = wrong;
   return elsewhere ? inUse(before, after, elsewhere) : null;
 }

@@ -6,6 +6,7 @@ import { payerKey } from "./compare.ts";
 import type { SplitOutcome } from "./outcome.ts";
 import { splitOutcome } from "./outcomes.ts";
 import { sayList } from "./say-list.ts";
+import { optionInForce } from "./scope-in-force.ts";
 import { propertyLabel, unknownLabel } from "./sharers.ts";
 import type { FrozenShare, SplitVersion } from "./split.ts";
 
@@ -51,7 +52,19 @@ export function splitStanding(
     };
   }
   const changes = changesOf(file, version, now);
-  return { stale: true, sentence: sayChanges(version, now, changes), changes };
+  const sentence = `${sayOption(file, version)}${sayChanges(version, now, changes)}`;
+  return { stale: true, sentence, changes };
+}
+
+/** `Another way of doing the work is chosen now: “Lining” instead of “Spot repair”. ` */
+function sayOption(file: LineFile, version: SplitVersion): string {
+  const now = optionInForce(file);
+  if (now === version.optionId) return "";
+  const name = (id: string | null) => {
+    const title = file.options.find((option) => option.id === id)?.title;
+    return title === undefined ? "none" : `“${title}”`;
+  };
+  return `Another way of doing the work is chosen now: ${name(now)}, not ${name(version.optionId)}. `;
 }
 
 function changesOf(file: LineFile, version: SplitVersion, now: SplitOutcome): ShareChange[] {

@@ -1,0 +1,81 @@
+import { countSave } from "#db/queries/revision.ts";
+import { updateRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+
+interface Decision {
+  readonly lineId: string;
+  readonly changeOrderId: string;
+  readonly state: "agreed" | "refused";
+  /** Who said so, as a person's name. */
+  readonly by: string;
+  readonly reason: string;
+}
+
+/**
+ * A named person agrees to a change order or refuses it, with the reason. From then on an agreed
+ * order counts in every amount, and its items stay as they are; what has to change again is another
+ * order. Refuses an order that is decided already, one that changes nothing, and one out of turn.
+ */
+export function decideChangeOrder(
+  act: Act,
+  { lineId, changeOrderId, state, by, reason }: Decision,
+): Result<null, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "decide-change-order" } as const;
+  return changeLine(act, deal, (file) => {
+    const order = find(file.changeOrders, changeOrderId, {
+      path: "changeOrderId",
+      what: "the change order",
+    });
+    if (!order.ok) return order;
+    const wrong = wrongIn(file, order.value, { state, by, reason });
+    if (wrong !== null) return wrong;
+    const verb = state === "agreed" ? "Agreed" : "Refused";
+    const words = `${verb} by ${by.trim()} on ${act.today}: ${reason.trim()}`;
+    const note = [order.value.note, words].filter((each) => each !== "").join(" ");
+    const after: ChangeOrder = { ...order.value, state, note };
+    return ok({
+      value: null,
+      sentence: `Change order ${after.number}, “${after.title}”: ${words}`,
+      detail: { before: order.value, after },
+      write: (db) => {
+        updateRow(db, "changeOrders", { lineId, row: after });
+        countSave(db, { lineId, table: "changeOrders", by: act.actor.name, at: act.now });
+      },
+    });
+  });
+}
+
+function wrongIn(
+  file: LineFile,
+  order: ChangeOrder,
+  { state, by, reason }: Pick<Decision, "state" | "by" | "reason">,
+) {
+  if (order.state !== "proposed")
+    return refuse(
+      "not-in-this-state",
+      "",
+      `Change order ${order.number} is ${order.state} already; propose another one`,
+    );
+  if (by.trim() === "") return refuse("missing-value", "by", "Say who decided it");
+  if (reason.trim() === "") return refuse("missing-value", "reason", "Say why");
+  if (state === "refused") return null;
+  const names = file.scope.some(
+    (item) => item.addedById === order.id || item.droppedById === order.id,
+  );
+  if (!names)
+    return refuse(
+      "not-in-this-state",
+      "",
+      "It changes nothing yet; say on the items which of them it adds or drops",
+    );
+  const waiting = file.changeOrders.find(
+    (each) => each.state === "proposed" && each.number < order.number,
+  );
+  return waiting === undefined
+    ? null
+    : refuse("not-in-this-state", "", `Decide change order ${waiting.number} first`);
+}

@@ -1,0 +1,76 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+
+interface Save {
+  readonly table: RowTable;
+  readonly before: LineFile;
+  readonly after: LineFile;
+}
+
+/**
+ * Why a row may not be taken out, in words that say what to do; null where it may. Work that was put
+ * to the neighbours is dropped by a change order; a decided change order stays; so does the chosen
+ * option.
+ */
+export function removalWords({ table, before, after }: Save): string | null {
+  if (table === "scope") return scopeRemoval(before, after);
+  if (table === "changeOrders") return orderRemoval(before, after);
+  if (table !== "options") return null;
+  const chosen = goneFrom(before.options, after.options).find(
+    ({ id }) => id === before.line.optionId,
+  );
+  return chosen === undefined
+    ? null
+    : `“${chosen.title}” is the way of doing the work that was chosen. Choose another one first`;
+}
+
+function scopeRemoval(before: LineFile, after: LineFile): string | null {
+  if (before.splits.every(({ sentAt }) => sentAt === null)) return null;
+  const inForce = new Set(scopeInForce(before).map(({ id }) => id));
+  const [gone] = goneFrom(before.scope, after.scope).filter(({ id }) => inForce.has(id));
+  return gone === undefined
+    ? null
+    : `“${gone.title}” is in amounts that were sent to the neighbours, so it is not taken out of the table. Put the row back, propose a change order under “Changes”, and name that order in the row’s column “Dropped by”`;
+}
+
+function orderRemoval(before: LineFile, after: LineFile): string | null {
+  const [gone] = goneFrom(before.changeOrders, after.changeOrders).filter(isDecided);
+  return gone === undefined
+    ? null
+    : `Change order ${gone.number} is ${gone.state} and stays in the file. Propose another one instead`;
+}
+
+function goneFrom<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]) {
+  const left = new Set(after.map(({ id }) => id));
+  return before.filter(({ id }) => !left.has(id));
+}
+
+/** Cells that would change what a decided change order added or dropped. */
+export function orderCells({
+  table,
+  before,
+  after,
+}: Save): { row: number; column: string; message: string }[] {
+  if (table !== "scope") return [];
+  const orders = new Map(before.changeOrders.map((order) => [order.id, order]));
+  const old = new Map(before.scope.map((item) => [item.id, item]));
+  return after.scope.flatMap((item, row) =>
+    (["addedById", "droppedById"] as const).flatMap((column) => {
+      const was = old.get(item.id)?.[column] ?? null;
+      const is = item[column];
+      if (was === is) return [];
+      const decided = [was, is]
+        .map((id) => orders.get(id ?? ""))
+        .find((order) => order !== undefined && isDecided(order));
+      if (decided === undefined) return [];
+      const message = `Change order ${decided.number} is ${decided.state} already and stays as it is; propose another one and choose that`;
+      return [{ row, column, message }];
+    }),
+  );
+}
+
+function isDecided({ state }: ChangeOrder): boolean {
+  return state !== "proposed";
+}

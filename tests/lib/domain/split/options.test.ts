@@ -1,0 +1,208 @@
+import { describe, expect, test } from "vitest";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { compareOptions, optionOutcomes } from "#lib/domain/split/option-outcomes.ts";
+import { mustChooseOption, optionInForce, scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import type { OptionKind, WorkOption } from "#lib/domain/split/work-option.ts";
+import type { Ruling } from "#lib/domain/tiein/ruling.ts";
+import { aFile, anAgreement, aScopeItem } from "#tests/support/file.ts";
+import { aChoice, amountsOf, aPricedLine, divideLine } from "#tests/support/priced-line.ts";
+
+const ABC = [
+  { id: "A", station: 2_000 },
+  { id: "B", station: 6_000 },
+  { id: "C", station: 10_000 },
+];
+
+function anOption(id: string, kind: OptionKind = "other"): WorkOption {
+  return { id, title: `Option ${id}`, kind, note: "" };
+}
+
+const PERMIT = aScopeItem("permit", {
+  place: "general",
+  from: null,
+  to: null,
+  quantity: 100,
+  rate: 30_000,
+});
+
+/** A general permit of $300 in every option; a spot repair of $900, or a lining of $3,000. */
+function twoWays(optionId: string | null, more: Partial<Omit<LineFile, "line">> = {}) {
+  return aPricedLine(ABC, {
+    line: { optionId },
+    options: [anOption("spot", "spot-repair"), anOption("line", "lining")],
+    scope: [
+      PERMIT,
+      aScopeItem("dig", { optionId: "spot", from: 1_000, to: 1_900, quantity: 900 }),
+      aScopeItem("liner", { optionId: "line", from: 0, to: 10_000, quantity: 3_000 }),
+    ],
+    ...more,
+  });
+}
+
+function ids(items: readonly { readonly id: string }[]): string[] {
+  return items.map(({ id }) => id);
+}
+
+describe("scopeInForce() counts what is done", () => {
+  test("scopeInForce() takes the items of every option and those of the chosen one", () => {
+    expect(ids(scopeInForce(twoWays("spot").file))).toEqual(["permit", "dig"]);
+    expect(ids(scopeInForce(twoWays("line").file))).toEqual(["permit", "liner"]);
+  });
+
+  test("scopeInForce() keeps to what the options have in common while none is chosen", () => {
+    const { file } = twoWays(null);
+    expect(ids(scopeInForce(file))).toEqual(["permit"]);
+    expect(mustChooseOption(file)).toBe(true);
+  });
+
+  test("optionInForce() takes the only option as chosen, and none that is no longer there", () => {
+    const options = [anOption("only")];
+    expect(optionInForce({ options, line: { optionId: null } })).toBe("only");
+    expect(optionInForce({ ...twoWays("gone").file })).toBeNull();
+  });
+
+  test("mustChooseOption() asks for no choice where the options differ in nothing", () => {
+    const { file } = twoWays(null, { scope: [PERMIT] });
+    expect(mustChooseOption(file)).toBe(false);
+  });
+
+  test("scopeInForce() lets agreed change orders alone add and drop work", () => {
+    const order = (id: string, state: "proposed" | "agreed" | "refused") => ({
+      id,
+      number: 1,
+      title: id,
+      reason: "",
+      state,
+      orderedBy: "",
+      orderedOn: "2026-11-20",
+      note: "",
+    });
+    const file = aFile({
+      changeOrders: [order("yes", "agreed"), order("open", "proposed"), order("no", "refused")],
+      scope: [
+        aScopeItem("old", { droppedById: "yes" }),
+        aScopeItem("stays", { droppedById: "open" }),
+        aScopeItem("kept", { droppedById: "no" }),
+        aScopeItem("new", { addedById: "yes" }),
+        aScopeItem("asked", { addedById: "open" }),
+        aScopeItem("rejected", { addedById: "no" }),
+      ],
+    });
+    expect(ids(scopeInForce(file))).toEqual(["stays", "kept", "new"]);
+  });
+});
+
+describe("the split of each option", () => {
+  test("optionOutcomes() splits each option by the same rule, to its own total", () => {
+    const { file, found } = twoWays(null);
+    const [spot, line] = optionOutcomes(file, found, aChoice("equal"));
+    expect([spot?.total, line?.total]).toEqual([120_000, 330_000]);
+    expect([spot?.inForce, line?.inForce]).toEqual([false, false]);
+    expect(amountsOf(must(spot).outcome)).toEqual({ A: 40_000, B: 40_000, C: 40_000 });
+    expect(amountsOf(must(line).outcome)).toEqual({ A: 110_000, B: 110_000, C: 110_000 });
+  });
+
+  test("splitOutcome() asks to choose while none is, and only where the amounts hang on it", () => {
+    expect(divideLine(twoWays(null), "equal").refusal).toContain("choose one");
+    expect(divideLine(twoWays("line"), "equal").refusal).toBeNull();
+    expect(divideLine(twoWays(null, { scope: [PERMIT] }), "equal").refusal).toBeNull();
+  });
+
+  test("compareOptions() gives each payer's difference to the chosen option", () => {
+    const { file, found } = twoWays("line");
+    const [first] = compareOptions(optionOutcomes(file, found, aChoice("equal")));
+    expect(first?.cells).toEqual([
+      { amount: 40_000, difference: -70_000, leaves: false },
+      { amount: 110_000, difference: null, leaves: false },
+    ]);
+  });
+});
+
+describe("separate lines", () => {
+  /** C gets a line of its own for $5,000; the trunk to B is mended for $6,000, with a $300 permit. */
+  function separate(more: Partial<Omit<LineFile, "line">> = {}) {
+    return aPricedLine(ABC, {
+      line: { optionId: "apart" },
+      options: [anOption("apart", "separate-lines"), anOption("line", "lining")],
+      scope: [
+        PERMIT,
+        aScopeItem("own", {
+          optionId: "apart",
+          title: "New line for C",
+          place: "branch",
+          tieInId: "C",
+          from: null,
+          to: null,
+          payerId: "C",
+          quantity: 100,
+          rate: 500_000,
+        }),
+        aScopeItem("trunk", { optionId: "apart", from: 0, to: 6_000, quantity: 6_000 }),
+      ],
+      ...more,
+    });
+  }
+
+  test("splitOutcome() leaves who gets its own line out of everything else", () => {
+    for (const rule of ["equal", "portion-used", "reach-owner"] as const) {
+      const outcome = divideLine(separate(), rule);
+      const { A = 0, B = 0, C } = amountsOf(outcome);
+      expect(C).toBe(500_000);
+      expect(A + B).toBe(630_000);
+      expect(outcome.sentence).toContain(
+        "C Fennel Row (it alone pays for “New line for C”) leaves",
+      );
+    }
+    expect(amountsOf(divideLine(separate(), "equal"))).toMatchObject({ A: 315_000, B: 315_000 });
+  });
+
+  test("splitOutcome() keeps the same property in under an option of another kind", () => {
+    const line = separate();
+    const asLining = { ...line.file, options: [anOption("apart", "lining")] };
+    const { A } = amountsOf(divideLine({ ...line, file: asLining }, "equal"));
+    expect(A).toBeLessThan(315_000);
+  });
+
+  test("splitOutcome() lets a ruling on every tie-in of a property leave it out, the last one", () => {
+    const ruling = (id: string, kind: Ruling["kind"], decidedOn: string): Ruling => ({
+      id,
+      tieInId: "B",
+      kind,
+      decidedBy: "Town engineer",
+      decidedOn,
+      dueOn: null,
+      reference: "",
+      uploadId: null,
+      note: "",
+      enteredBy: "",
+    });
+    const off = separate({ rulings: [ruling("r1", "own-connection", "2026-11-01")] });
+    expect(amountsOf(divideLine(off, "equal"))).toEqual({ A: 630_000, C: 500_000 });
+    const back = separate({
+      rulings: [
+        ruling("r2", "legalise", "2026-11-10"),
+        ruling("r1", "own-connection", "2026-11-01"),
+      ],
+    });
+    expect(amountsOf(divideLine(back, "equal"))).toMatchObject({ B: 315_000 });
+  });
+
+  test("splitOutcome() lets a recorded agreement bind who leaves until it is changed", () => {
+    const agreed = separate({
+      agreements: [
+        anAgreement("deed", {
+          recordedOn: "1998-04-01",
+          shares: ["A", "B", "C"].map((propertyId) => ({ propertyId, parts: 1 })),
+        }),
+      ],
+    });
+    const outcome = divideLine(agreed, "recorded-shares");
+    expect(outcome.sentence).toContain("An agreement still names C Fennel Row");
+    expect(amountsOf(outcome)["C"]).toBeGreaterThan(500_000);
+  });
+});
+
+function must<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error("Nothing there");
+  return value;
+}
