@@ -44,6 +44,7 @@ export function aFinding(tieIn: TieIn, overrides: Partial<TieInFinding> = {}): T
     standing: "on-record-and-seen",
     decided: true,
     sentence: "On record and seen.",
+    sentenceEs: "",
     entryId: null,
     propertyId: tieIn.propertyId,
     level: 2,
@@ -64,6 +65,7 @@ export function anEntryFinding(
     standing: "on-record-and-seen",
     decided: true,
     sentence: "On record and seen.",
+    sentenceEs: "",
     tieInId: null,
     ...overrides,
   };
@@ -83,10 +85,12 @@ export function aReach(
     unknownTieIns: [],
     holder: "owners",
     mender: "owners",
+    menders: { clearing: "owners", repair: "owners", replacement: "owners" },
     answerable: [],
     reason: "Owners answer for the pipe to the main.",
     citation: "QMC 13.08.010",
     cost: 0,
+    authorityCost: 0,
     crossedBy: [],
     ...overrides,
   };

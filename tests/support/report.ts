@@ -39,6 +39,7 @@ export function aFinding(id: string, overrides: Partial<TieInFinding> = {}): Tie
     standing: "on-record-and-seen",
     decided: true,
     sentence: "",
+    sentenceEs: "",
     entryId: null,
     propertyId: "property",
     level: 5,
@@ -59,6 +60,7 @@ export function anEntryFinding(
     standing: "on-record-and-seen",
     decided: true,
     sentence: "",
+    sentenceEs: "",
     tieInId: null,
     ...overrides,
   };
@@ -86,10 +88,12 @@ export function aReach(
     unknownTieIns: [],
     holder: "owners",
     mender: overrides.holder ?? "owners",
+    menders: { clearing: "owners", repair: "owners", replacement: "owners" },
     answerable: [],
     reason: "",
     citation: "",
     cost: 0,
+    authorityCost: 0,
     crossedBy: [],
     ...overrides,
   };

@@ -21,10 +21,10 @@ import {
   type EntryPlace,
   entryStanding,
   maybeSanitary,
-  recordName,
   type StandingFacts,
   tieInStanding,
 } from "../tiein/standing.ts";
+import { recordName } from "../tiein/standing-words-en.ts";
 import type { LineFile } from "./line-file.ts";
 import { problemsIn } from "./problems.ts";
 import type {

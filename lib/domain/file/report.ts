@@ -32,6 +32,8 @@ export interface TieInFinding {
   readonly decided: boolean;
   /** The standing in one sentence with its numbers. */
   readonly sentence: string;
+  /** The same in Spanish. */
+  readonly sentenceEs: string;
   readonly entryId: string | null;
   readonly propertyId: string | null;
   readonly level: EvidenceLevel;
@@ -49,6 +51,7 @@ export interface EntryFinding {
   readonly standing: Standing;
   readonly decided: boolean;
   readonly sentence: string;
+  readonly sentenceEs: string;
   readonly tieInId: string | null;
 }
 

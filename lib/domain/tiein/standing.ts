@@ -1,8 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan } from "../file/report.ts";
-import type { Side, TieIn } from "../line/line.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
-import { TIE_IN_KIND_WORDS } from "../line/words.ts";
+import type { TieIn } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
 import { bandOf, pairTolerance } from "../reconcile/likeness.ts";
 import type { Standing } from "../reconcile/pairing.ts";
 import type { AxisGap } from "../record/axis.ts";
@@ -11,6 +10,15 @@ import { counterTolerance } from "../run/convert.ts";
 import { unseenPart } from "../run/coverage.ts";
 import { sidesAgree, type TieInPlace, together } from "../run/sighting.ts";
 import type { Link, Links } from "./links.ts";
+import {
+  type ComparedSaid,
+  type SeenSaid,
+  type ShownSaid,
+  type StandingSaid,
+  standingSentence,
+} from "./standing-said.ts";
+import { STANDING_EN } from "./standing-words-en.ts";
+import { STANDING_ES } from "./standing-words-es.ts";
 
 /** An entry on the axis, before and after its record's shift and scale. */
 export interface EntryPlace {
@@ -33,7 +41,16 @@ export interface StandingFacts {
 interface StandingFinding {
   readonly standing: Standing;
   readonly decided: boolean;
+  /** In English, and in Spanish: the same facts, the same numbers. */
   readonly sentence: string;
+  readonly sentenceEs: string;
+}
+
+/** How a thing stands, before it is put into words. */
+interface Stood {
+  readonly standing: Standing;
+  readonly decided: boolean;
+  readonly said: readonly StandingSaid[];
 }
 
 /** Branches that carry no sewage of a building. */
@@ -42,25 +59,6 @@ const NOT_SANITARY: ReadonlySet<TieIn["kind"]> = new Set([
   "roof-drain",
   "cleanout-riser",
 ]);
-
-const GAP_WORDS: Record<AxisGap, string> = {
-  "no-record": "belongs to no record",
-  "no-distance": "has no distance on the record",
-  "measured-from-unknown": "is on a record that does not say where it measures from",
-  "no-length": "is measured from the upper end, and the length of the line is not known",
-  "beyond-length": "is measured from the upper end, and lies beyond the length on the record",
-  "below-main": "has a distance below the main connection",
-  "not-a-length": "has a distance that is not a length",
-};
-
-const UNSEEN_WORDS: Record<CoverageSpan["state"], string> = {
-  seen: "was seen",
-  "under-water": "was under water",
-  blocked: "was blocked",
-  "not-in-view": "was not in view",
-  "not-recorded": "was not recorded",
-  "not-inspected": "was reached by no run",
-};
 
 /** True where the tie-in may be a building's branch, so that record entries are set against it. */
 export function maybeSanitary(tieIn: TieIn): boolean {
@@ -72,21 +70,7 @@ export function maybeSanitary(tieIn: TieIn): boolean {
  * accepted or else the proposed entry, seen there or elsewhere; undocumented.
  */
 export function tieInStanding(tieIn: TieIn, facts: StandingFacts): StandingFinding {
-  const settled = settledWords(tieIn);
-  if (tieIn.inactive)
-    return {
-      standing: "inactive",
-      decided: tieIn.settledBy !== "",
-      sentence: `Taken out of use${settled || ": who proved it is not noted"}.`,
-    };
-  if (!maybeSanitary(tieIn))
-    return {
-      standing: "not-a-sanitary-branch",
-      decided: tieIn.settledBy !== "",
-      sentence: `A ${TIE_IN_KIND_WORDS[tieIn.kind]}, no branch of a building${settled}.`,
-    };
-  const link = facts.links.byTieIn.get(tieIn.id);
-  return link ? linkedStanding(link, facts) : undocumented(tieIn, facts);
+  return worded(tieInStood(tieIn, facts));
 }
 
 /**
@@ -94,44 +78,72 @@ export function tieInStanding(tieIn: TieIn, facts: StandingFacts): StandingFindi
  * looked all around its place, and not inspected where none did or its place is not known.
  */
 export function entryStanding(entry: RecordEntry, facts: StandingFacts): StandingFinding {
-  const link = facts.links.byEntry.get(entry.id);
-  const tieIn = link && facts.file.tieIns.find((each) => each.id === link.tieInId);
-  if (link && tieIn) {
-    const own = linkedStanding(link, facts);
-    const whole = tieInStanding(tieIn, facts);
-    const gone = whole.standing === "inactive" || whole.standing === "not-a-sanitary-branch";
-    if (!gone) return own;
-    return { ...own, standing: whole.standing, sentence: `${own.sentence} ${whole.sentence}` };
-  }
-  const found = unpairedStanding(entry, facts);
-  if (entry.explanation === "") return { ...found, decided: false };
-  const by = entry.explainedBy === "" ? "" : ` by ${entry.explainedBy}`;
+  return worded(entryStood(entry, facts));
+}
+
+function worded({ standing, decided, said }: Stood): StandingFinding {
   return {
-    ...found,
-    decided: true,
-    sentence: `${found.sentence} Explained${by}: ${stopped(entry.explanation)}`,
+    standing,
+    decided,
+    sentence: standingSentence(STANDING_EN, said),
+    sentenceEs: standingSentence(STANDING_ES, said),
   };
 }
 
-/** `Side sewer card 1184`: what a record is called in sentences. */
-export function recordName(record: { title: string; kind: string; number: string }): string {
-  return record.title.trim() || `The ${record.kind} ${record.number}`.trim();
+function tieInStood(tieIn: TieIn, facts: StandingFacts): Stood {
+  const { settledBy, settledReason } = tieIn;
+  const settled = { settledBy, settledReason };
+  const decided = settledBy !== "";
+  if (tieIn.inactive)
+    return { standing: "inactive", decided, said: [{ kind: "inactive", settled }] };
+  if (!maybeSanitary(tieIn))
+    return {
+      standing: "not-a-sanitary-branch",
+      decided,
+      said: [{ kind: "not-sanitary", tieInKind: tieIn.kind, settled }],
+    };
+  const link = facts.links.byTieIn.get(tieIn.id);
+  return link ? linkedStood(link, facts) : undocumented(tieIn, facts);
 }
 
-function linkedStanding(link: Link, facts: StandingFacts): StandingFinding {
+function entryStood(entry: RecordEntry, facts: StandingFacts): Stood {
+  const link = facts.links.byEntry.get(entry.id);
+  const tieIn = link && facts.file.tieIns.find((each) => each.id === link.tieInId);
+  if (link && tieIn) {
+    const own = linkedStood(link, facts);
+    const whole = tieInStood(tieIn, facts);
+    const gone = whole.standing === "inactive" || whole.standing === "not-a-sanitary-branch";
+    if (!gone) return own;
+    return { ...own, standing: whole.standing, said: [...own.said, ...whole.said] };
+  }
+  const found = unpaired(entry, facts);
+  const said = [found.said];
+  if (entry.explanation === "") return { standing: found.standing, decided: false, said };
+  const { explanation, explainedBy: by } = entry;
+  return {
+    standing: found.standing,
+    decided: true,
+    said: [...said, { kind: "explained", by, explanation }],
+  };
+}
+
+function linkedStood(link: Link, facts: StandingFacts): Stood {
   const entry = facts.file.entries.find((each) => each.id === link.entryId);
   const place = facts.places.get(link.tieInId);
   const entryPlace = facts.entryPlaces.get(link.entryId);
-  const shown = entry ? shownWords(entry, facts) : "The record shows it";
-  const seen = place ? seenWords(place, facts) : "seen";
-  const said = link.accepted
-    ? `${link.accepted.decidedBy || "Somebody"} accepted that they are the same.`
-    : "Proposed; nobody has accepted it yet.";
-  const compared = comparison({ entry, place, entryPlace });
+  const { elsewhere, compared } = comparison({ entry, place, entryPlace });
   return {
-    standing: compared.elsewhere ? "on-record-seen-elsewhere" : "on-record-and-seen",
+    standing: elsewhere ? "on-record-seen-elsewhere" : "on-record-and-seen",
     decided: link.accepted !== null,
-    sentence: `${shown}; ${seen}${compared.words}. ${said}`,
+    said: [
+      {
+        kind: "linked",
+        shown: entry ? shownOf(entry, facts) : null,
+        seen: seenOf(place, facts),
+        compared,
+        acceptedBy: link.accepted?.decidedBy ?? null,
+      },
+    ],
   };
 }
 
@@ -142,95 +154,74 @@ interface Compared {
 }
 
 /** Whether the two lie apart, with the numbers. */
-function comparison({ entry, place, entryPlace }: Compared): { elsewhere: boolean; words: string } {
+function comparison({ entry, place, entryPlace }: Compared): {
+  readonly elsewhere: boolean;
+  readonly compared: ComparedSaid | null;
+} {
   const seenAt = place?.station ?? null;
   const recordedAt = entryPlace?.station ?? null;
-  if (seenAt === null || recordedAt === null)
-    return { elsewhere: false, words: ", with no station to compare by" };
+  if (seenAt === null || recordedAt === null) return { elsewhere: false, compared: null };
   const off = Math.abs(seenAt - recordedAt);
   const tolerance = pairTolerance(seenAt, place?.uncertainty ?? 0);
-  const sameSide = sidesAgree(entry?.side ?? "unknown", place?.side ?? "unknown");
-  const band = bandOf(off, tolerance, sameSide);
-  const allowed =
-    recordedAt === entryPlace?.recordStation ? "" : " once the record's zero is allowed for";
-  const limit = off <= tolerance ? "within" : "beyond";
-  const sides = sameSide ? "" : sideWords(entry?.side, place?.side);
+  const recorded = entry?.side ?? "unknown";
+  const seen = place?.side ?? "unknown";
+  const sameSide = sidesAgree(recorded, seen);
   return {
-    elsewhere: band !== "same",
-    words: `: ${formatFeet(off)} apart${allowed}, ${limit} the ${formatFeet(tolerance)} that readings may differ by${sides}`,
+    elsewhere: bandOf(off, tolerance, sameSide) !== "same",
+    compared: {
+      off,
+      tolerance,
+      allowedFor: recordedAt !== entryPlace?.recordStation,
+      sides: sameSide ? null : { recorded, seen },
+    },
   };
 }
 
-function sideWords(recorded: Side | undefined, seen: Side | undefined): string {
-  return `; ${recorded ?? "unknown"} on the record, ${seen ?? "unknown"} in the pipe`;
-}
-
-function undocumented(tieIn: TieIn, facts: StandingFacts): StandingFinding {
+function undocumented(tieIn: TieIn, facts: StandingFacts): Stood {
   const place = facts.places.get(tieIn.id);
-  const seen = capital(place ? seenWords(place, facts) : "seen");
-  const conflict = facts.links.conflicts.find((each) => each.tieInId === tieIn.id);
+  const seen = seenOf(place, facts);
   const standing = "undocumented";
-  if (facts.file.entries.length === 0)
-    return { standing, decided: false, sentence: `${seen}; no record has been entered yet.` };
-  if ((place?.station ?? null) === null)
-    return {
-      standing,
-      decided: false,
-      sentence: `${seen}; its run was never tied to the main, so it can't be set against the record yet.`,
-    };
+  const open = (said: StandingSaid): Stood => ({ standing, decided: false, said: [said] });
+  if (facts.file.entries.length === 0) return open({ kind: "no-record-yet", seen });
+  if ((place?.station ?? null) === null) return open({ kind: "never-tied", seen });
+  const labelOf = (entryId: string | undefined) =>
+    facts.file.entries.find((each) => each.id === entryId)?.label ?? null;
+  const conflict = facts.links.conflicts.find((each) => each.tieInId === tieIn.id);
   if (conflict) {
-    const entry = facts.file.entries.find((each) => each.id === conflict.entryId);
-    return {
-      standing,
-      decided: false,
-      sentence: `${seen}; the nearest entry, ${entry?.label || "unnamed"}, lies ${formatFeet(Math.abs(conflict.distance))} off: too far to be the same without a reason.`,
-    };
+    const entry = labelOf(conflict.entryId) ?? "";
+    return open({ kind: "conflict", seen, entry, off: Math.abs(conflict.distance) });
   }
-  const maybe = facts.file.entries.find((each) => each.id === facts.doubtful.get(tieIn.id));
-  if (maybe)
-    return {
-      standing,
-      decided: false,
-      sentence: `${seen}; it may be ${maybe.label || "an entry"} if the record has another zero, which is too little shown to say.`,
-    };
-  return { standing, decided: true, sentence: `${seen}; no entry on record answers to it.` };
+  const maybe = labelOf(facts.doubtful.get(tieIn.id));
+  if (maybe !== null) return open({ kind: "doubtful", seen, entry: maybe });
+  return { standing, decided: true, said: [{ kind: "no-entry", seen }] };
 }
 
-function unpairedStanding(
+function unpaired(
   entry: RecordEntry,
   facts: StandingFacts,
-): Pick<StandingFinding, "standing" | "sentence"> {
+): { readonly standing: Standing; readonly said: StandingSaid } {
   const place = facts.entryPlaces.get(entry.id);
   const station = place?.station ?? null;
-  const shown = shownWords(entry, facts);
-  if (station === null) {
-    const why = GAP_WORDS[place?.gap ?? "no-distance"];
-    return {
-      standing: "on-record-not-inspected",
-      sentence: `${entry.label || "The entry"} ${why}, so no run can be said to have looked there.`,
-    };
-  }
+  const notInspected = (said: StandingSaid) =>
+    ({ standing: "on-record-not-inspected", said }) as const;
+  if (station === null)
+    return notInspected({
+      kind: "no-station",
+      entry: entry.label,
+      gap: place?.gap ?? "no-distance",
+    });
+  const shown = shownOf(entry, facts);
   const { upperEnd } = facts.file.line;
   const slack = together(counterTolerance(station), 100);
   if (upperEnd !== null && station - slack > upperEnd)
-    return {
-      standing: "on-record-not-inspected",
-      sentence: `${shown}; that is beyond the upper end at ${formatFeet(upperEnd)}.`,
-    };
+    return notInspected({ kind: "beyond-end", shown, upperEnd });
   const window = {
     from: Math.max(0, station - slack),
     to: Math.min(station + slack, upperEnd ?? Number.MAX_SAFE_INTEGER),
   };
   const unseen = unseenPart(facts.coverage, window) ?? beyond(facts.coverage, window);
-  if (unseen)
-    return {
-      standing: "on-record-not-inspected",
-      sentence: `${shown}; the pipe from ${plainFeet(unseen.from)} to ${formatFeet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, so it may be there unseen.`,
-    };
-  return {
-    standing: "on-record-not-seen",
-    sentence: `${shown}; the camera saw the pipe from ${plainFeet(window.from)} to ${formatFeet(window.to)} and no branch of its own there.`,
-  };
+  if (unseen) return notInspected({ kind: "not-inspected", shown, unseen });
+  return { standing: "on-record-not-seen", said: { kind: "not-seen", shown, ...window } };
 }
 
 function beyond(
@@ -241,38 +232,17 @@ function beyond(
   return end < to ? { from: end, to, state: "not-inspected" } : null;
 }
 
-/** `Card 1184 shows House 14 at 34.0 ft (36.3 ft with its zero allowed for)`. */
-function shownWords(entry: RecordEntry, { file, entryPlaces }: StandingFacts): string {
-  const record = file.records.find((each) => each.id === entry.recordId);
-  const name = record ? recordName(record) : "The record";
-  const label = entry.label.trim() || "a connection";
+function shownOf(entry: RecordEntry, { file, entryPlaces }: StandingFacts): ShownSaid {
   const place = entryPlaces.get(entry.id);
-  if (!place || place.recordStation === null) return `${name} shows ${label}`;
-  const moved = place.station !== null && place.station !== place.recordStation;
-  const allowed = moved ? ` (${formatFeet(place.station)} with its zero allowed for)` : "";
-  return `${name} shows ${label} at ${formatFeet(place.recordStation)}${allowed}`;
+  const station = place?.recordStation ?? null;
+  const moved = place && place.station !== station ? place.station : null;
+  const record = file.records.find((each) => each.id === entry.recordId) ?? null;
+  return { record, label: entry.label, station, moved };
 }
 
-/** `seen at 36.5 ft, give or take 1.0 ft, in Run 1 and Run 2`. */
-function seenWords(place: TieInPlace, { file }: StandingFacts): string {
+function seenOf(place: TieInPlace | undefined, { file }: StandingFacts): SeenSaid | null {
+  if (!place) return null;
   const ids = new Set(place.sightings.map((each) => each.runId));
-  const runs = file.runs.filter((run) => ids.has(run.id)).map((run) => run.name || "a run");
-  const where = runs.length === 0 ? "" : ` in ${runs.join(" and ")}`;
-  if (place.station === null) return `seen${where} at no known station`;
-  const at = formatFeet(place.station);
-  if (place.uncertainty === 0) return `at ${at} as measured`;
-  return `seen at ${at}, give or take ${formatFeet(place.uncertainty ?? 0)},${where || " by the camera"}`;
-}
-
-function settledWords({ settledBy, settledReason }: TieIn): string {
-  const by = settledBy === "" ? "" : ` as ${settledBy} settled`;
-  return settledReason.trim() === "" ? by : `${by}: ${settledReason.trim().replace(/\.$/, "")}`;
-}
-
-function stopped(text: string): string {
-  return /[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const runs = file.runs.filter((run) => ids.has(run.id)).map((run) => run.name);
+  return { station: place.station, uncertainty: place.uncertainty ?? 0, runs };
 }

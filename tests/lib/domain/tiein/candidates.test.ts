@@ -42,6 +42,7 @@ function found(id: string, station: number | null, propertyId: string | null): T
     standing: propertyId === null ? "undocumented" : "on-record-and-seen",
     decided: true,
     sentence: "",
+    sentenceEs: "",
     entryId: null,
     propertyId,
     level: 0,
@@ -139,6 +140,7 @@ describe("candidatesFor()", () => {
       standing: "on-record-not-seen",
       decided: true,
       sentence: "",
+      sentenceEs: "",
       tieInId: null,
     };
     const entries = [{ id: "e1", label: "Shop 22", propertyId: "s", explanation: "" }];

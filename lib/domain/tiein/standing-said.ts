@@ -1,0 +1,114 @@
+import type { CoverageSpan } from "../file/report.ts";
+import type { Side, TieIn, TieInKind } from "../line/line.ts";
+import type { Cft } from "../line/station.ts";
+import type { AxisGap } from "../record/axis.ts";
+import type { PermitRecord } from "../record/record.ts";
+
+/** What a record shows, and where. */
+export interface ShownSaid {
+  readonly record: Pick<PermitRecord, "title" | "kind" | "number"> | null;
+  /** Empty where the entry has no label. */
+  readonly label: string;
+  /** As the record has it. */
+  readonly station: Cft | null;
+  /** Once the record's zero is allowed for; null where that changes nothing. */
+  readonly moved: Cft | null;
+}
+
+/** Where a tie-in was seen, and by what. */
+export interface SeenSaid {
+  readonly station: Cft | null;
+  /** 0: as a person measured it. */
+  readonly uncertainty: Cft;
+  /** The runs that saw it by name; empty names where a run has none. */
+  readonly runs: readonly string[];
+}
+
+export interface ComparedSaid {
+  readonly off: Cft;
+  readonly tolerance: Cft;
+  readonly allowedFor: boolean;
+  /** Only where they lie on opposite sides. */
+  readonly sides: { readonly recorded: Side; readonly seen: Side } | null;
+}
+
+export type SettledSaid = Pick<TieIn, "settledBy" | "settledReason">;
+
+/** Everything that a standing rests on, without a word of any language. */
+export type StandingSaid =
+  | { readonly kind: "inactive"; readonly settled: SettledSaid }
+  | {
+      readonly kind: "not-sanitary";
+      readonly tieInKind: TieInKind;
+      readonly settled: SettledSaid;
+    }
+  | {
+      readonly kind: "linked";
+      readonly shown: ShownSaid | null;
+      readonly seen: SeenSaid | null;
+      /** Null: one of the two has no station. */
+      readonly compared: ComparedSaid | null;
+      /** Null: proposed. */
+      readonly acceptedBy: string | null;
+    }
+  | { readonly kind: "no-record-yet"; readonly seen: SeenSaid | null }
+  | { readonly kind: "never-tied"; readonly seen: SeenSaid | null }
+  | {
+      readonly kind: "conflict";
+      readonly seen: SeenSaid | null;
+      readonly entry: string;
+      readonly off: Cft;
+    }
+  | { readonly kind: "doubtful"; readonly seen: SeenSaid | null; readonly entry: string }
+  | { readonly kind: "no-entry"; readonly seen: SeenSaid | null }
+  | { readonly kind: "no-station"; readonly entry: string; readonly gap: AxisGap }
+  | { readonly kind: "beyond-end"; readonly shown: ShownSaid; readonly upperEnd: Cft }
+  | { readonly kind: "not-inspected"; readonly shown: ShownSaid; readonly unseen: CoverageSpan }
+  | {
+      readonly kind: "not-seen";
+      readonly shown: ShownSaid;
+      readonly from: Cft;
+      readonly to: Cft;
+    }
+  | { readonly kind: "explained"; readonly by: string; readonly explanation: string };
+
+/** One catalogue: what is said, as one sentence. */
+export type StandingWords = {
+  readonly [Kind in StandingSaid["kind"]]: (
+    said: Extract<StandingSaid, { readonly kind: Kind }>,
+  ) => string;
+};
+
+/** The parts of a standing in one language, one after another. */
+export function standingSentence(words: StandingWords, said: readonly StandingSaid[]): string {
+  return said.map((each) => sentenceOf(words, each)).join(" ");
+}
+
+function sentenceOf<Kind extends StandingSaid["kind"]>(
+  words: StandingWords,
+  said: Extract<StandingSaid, { readonly kind: Kind }>,
+): string {
+  const say = words[said.kind as Kind] as (
+    each: Extract<StandingSaid, { readonly kind: Kind }>,
+  ) => string;
+  return say(said);
+}
+
+/** A text with a full stop, unless it ends with a mark of its own. */
+export function stopped(text: string): string {
+  return /[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Who settled it and why, in a catalogue's own words: ` as Ruth settled: dug up`. */
+export function settledPart(
+  { settledBy, settledReason }: SettledSaid,
+  byWords: (name: string) => string,
+): string {
+  const by = settledBy === "" ? "" : byWords(settledBy);
+  const reason = settledReason.trim().replace(/\.$/, "");
+  return reason === "" ? by : `${by}: ${reason}`;
+}

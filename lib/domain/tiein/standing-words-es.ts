@@ -1,0 +1,139 @@
+import type { CoverageSpan } from "../file/report.ts";
+import type { Side, TieInKind } from "../line/line.ts";
+import { type Cft, plainFeet } from "../line/station.ts";
+import type { AxisGap } from "../record/axis.ts";
+import type { PermitRecord } from "../record/record.ts";
+import {
+  type ComparedSaid,
+  capital,
+  type SeenSaid,
+  type SettledSaid,
+  type ShownSaid,
+  type StandingWords,
+  settledPart,
+  stopped,
+} from "./standing-said.ts";
+
+const GAP_WORDS: Record<AxisGap, string> = {
+  "no-record": "no pertenece a ningún registro",
+  "no-distance": "no tiene distancia en el registro",
+  "measured-from-unknown": "está en un registro que no dice desde dónde mide",
+  "no-length": "está medida desde el extremo superior, y no se conoce el largo de la línea",
+  "beyond-length":
+    "está medida desde el extremo superior, y queda más allá del largo que da el registro",
+  "below-main": "tiene una distancia por debajo de la unión con la red pública",
+  "not-a-length": "tiene una distancia que no es una medida",
+};
+
+const UNSEEN_WORDS: Record<CoverageSpan["state"], string> = {
+  seen: "se vio",
+  "under-water": "estaba bajo agua",
+  blocked: "estaba obstruida",
+  "not-in-view": "quedó fuera de la vista de la cámara",
+  "not-recorded": "no se grabó",
+  "not-inspected": "no la alcanzó ningún recorrido de la cámara",
+};
+
+const KIND_WORDS: Record<TieInKind, string> = {
+  unknown: "Un ramal de uso desconocido",
+  building: "El ramal de un edificio",
+  "yard-drain": "Un desagüe de patio",
+  "roof-drain": "Un desagüe de techo",
+  "cleanout-riser": "El tubo de un registro de limpieza",
+  "capped-stub": "Un ramal corto y tapado",
+  "old-septic-line": "El tubo de una fosa séptica antigua",
+};
+
+const SIDE_WORDS: Record<Side, string> = {
+  left: "a la izquierda",
+  right: "a la derecha",
+  crown: "por arriba",
+  unknown: "sin lado conocido",
+};
+
+const RECORD_WORDS: Record<PermitRecord["kind"], string> = {
+  card: "La ficha",
+  drawing: "El plano",
+  permit: "El permiso",
+  "as-built": "El plano de obra terminada",
+  other: "El registro",
+};
+
+/** Standings in Spanish, in the words of the letters. Names and reasons stay as people wrote them. */
+export const STANDING_ES: StandingWords = {
+  inactive: ({ settled }) =>
+    `Fuera de uso${settledWords(settled) || "; no consta quién lo comprobó"}.`,
+  "not-sanitary": ({ tieInKind, settled }) =>
+    `${KIND_WORDS[tieInKind]}; no es el ramal de un edificio${settledWords(settled)}.`,
+  linked: ({ shown, seen, compared, acceptedBy }) =>
+    `${shown ? shownWords(shown) : "El registro la muestra"}; ${seenWords(seen)}${comparedWords(compared)}. ${saidWords(acceptedBy)}`,
+  "no-record-yet": ({ seen }) =>
+    `${capital(seenWords(seen))}; todavía no se ha anotado ningún registro.`,
+  "never-tied": ({ seen }) =>
+    `${capital(seenWords(seen))}; su recorrido aún no se ha medido desde la red pública, así que todavía no puede compararse con el registro.`,
+  conflict: ({ seen, entry, off }) =>
+    `${capital(seenWords(seen))}; la conexión más cercana del registro, ${entry || "sin nombre"}, queda a ${feet(off)}: demasiado lejos para ser la misma sin una razón.`,
+  doubtful: ({ seen, entry }) =>
+    `${capital(seenWords(seen))}; podría ser ${entry || "una del registro"} si el registro mide desde otro punto, pero faltan datos para decirlo.`,
+  "no-entry": ({ seen }) =>
+    `${capital(seenWords(seen))}; ninguna conexión del registro corresponde a ella.`,
+  "no-station": ({ entry, gap }) =>
+    `${entry || "La conexión"} ${GAP_WORDS[gap]}, así que no puede decirse que la cámara haya mirado allí.`,
+  "beyond-end": ({ shown, upperEnd }) =>
+    `${shownWords(shown)}; eso queda más allá del extremo superior de la línea, que está a ${feet(upperEnd)}.`,
+  "not-inspected": ({ shown, unseen }) =>
+    `${shownWords(shown)}; la tubería de ${plainFeet(unseen.from)} a ${feet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, así que puede estar allí sin que se haya visto.`,
+  "not-seen": ({ shown, from, to }) =>
+    `${shownWords(shown)}; la cámara vio la tubería de ${plainFeet(from)} a ${feet(to)} y no halló allí ningún ramal que le corresponda.`,
+  explained: ({ by, explanation }) =>
+    `Explicación${by === "" ? "" : ` de ${by}`}: ${stopped(explanation)}`,
+};
+
+function feet(length: Cft): string {
+  return `${plainFeet(length)} pies`;
+}
+
+function recordName({ title, kind, number }: NonNullable<ShownSaid["record"]>): string {
+  return title.trim() || `${RECORD_WORDS[kind]} ${number}`.trim();
+}
+
+/** `Card 1184 muestra House 14 a 34.0 pies (36.3 pies al corregir desde dónde mide)`. */
+function shownWords({ record, label, station, moved }: ShownSaid): string {
+  const name = record ? recordName(record) : "El registro";
+  const what = `${name} muestra ${label.trim() || "una conexión"}`;
+  if (station === null) return what;
+  const allowed = moved === null ? "" : ` (${feet(moved)} al corregir desde dónde mide)`;
+  return `${what} a ${feet(station)}${allowed}`;
+}
+
+/** `vista a 36.5 pies, con un margen de 1.0 pies, en Run 1 y Run 2`. */
+function seenWords(seen: SeenSaid | null): string {
+  if (seen === null) return "vista";
+  const runs = seen.runs.map((name) => name || "un recorrido").join(" y ");
+  const where = runs === "" ? "" : ` en ${runs}`;
+  if (seen.station === null) return `vista${where}, sin distancia conocida`;
+  const at = feet(seen.station);
+  if (seen.uncertainty === 0) return `a ${at}, según medida`;
+  return `vista a ${at}, con un margen de ${feet(seen.uncertainty)},${where || " por la cámara"}`;
+}
+
+function comparedWords(compared: ComparedSaid | null): string {
+  if (compared === null) return ", sin una distancia con que comparar";
+  const { off, tolerance, allowedFor, sides } = compared;
+  const allowed = allowedFor ? " al corregir desde dónde mide el registro" : "";
+  const limit = off <= tolerance ? "dentro" : "fuera";
+  const opposite = sides
+    ? `; ${SIDE_WORDS[sides.recorded]} en el registro, ${SIDE_WORDS[sides.seen]} en la tubería`
+    : "";
+  return `: ${feet(off)} de diferencia${allowed}, ${limit} de los ${feet(tolerance)} en que pueden diferir las lecturas${opposite}`;
+}
+
+function saidWords(acceptedBy: string | null): string {
+  return acceptedBy === null
+    ? "Es una propuesta; nadie la ha aceptado todavía."
+    : `${acceptedBy || "Alguien"} aceptó que son la misma conexión.`;
+}
+
+function settledWords(settled: SettledSaid): string {
+  return settledPart(settled, (name) => `, según determinó ${name}`);
+}
