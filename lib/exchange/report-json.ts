@@ -158,6 +158,7 @@ function reachesJson(report: Report, names: Names): object[] {
     unknownTieIns: reach.unknownTieIns.map((id) => ({ id, label: names.tieIn(id) })),
     holder: reach.holder,
     mender: reach.mender,
+    menders: reach.menders,
     answerable: reach.answerable.map(names.property),
     reason: reach.reason,
     citation: reach.citation,

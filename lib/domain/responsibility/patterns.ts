@@ -1,4 +1,11 @@
-import type { Boundary, ResponsibilityRule, RulePattern } from "./authority.ts";
+import { sayList } from "../split/say-list.ts";
+import {
+  type Boundary,
+  type ResponsibilityRule,
+  type RulePattern,
+  WORK_KINDS,
+  type WorkKind,
+} from "./authority.ts";
 import type { Holder } from "./reach-finding.ts";
 
 /** Where a reach lies against the rule's boundary; `unknown` while the boundary is not entered. */
@@ -17,6 +24,8 @@ export interface Spot {
 export interface Verdict {
   readonly holder: Holder;
   readonly mender: Holder;
+  /** Who does each kind of work, where a rule tells them apart. */
+  readonly menders?: Record<WorkKind, Holder>;
   readonly reason: string;
 }
 
@@ -34,7 +43,7 @@ export const BOUNDARY_WORDS: Record<Boundary, string> = {
  * The nine patterns found in US codes (Seattle, Riverbank, Portland TX, Lynnwood, Clark Regional,
  * San Francisco, San Diego, Durango, Portland OR), each as a function of where the reach lies.
  */
-const PATTERNS: Record<RulePattern, (spot: Spot) => Verdict> = {
+const PATTERNS: Record<RulePattern, (spot: Spot, kinds: KindRule) => Verdict> = {
   "owners-to-main": (spot) =>
     owners("Owners own and mend the pipe up to the main, without the connection itself.", {
       ...spot,
@@ -56,19 +65,21 @@ const PATTERNS: Record<RulePattern, (spot: Spot) => Verdict> = {
   "authority-in-right-of-way": (spot) => divided(spot),
   "divided-at-cleanout": (spot) => divided(spot),
   "owners-own-authority-mends-lower": (spot) => mendedBelow(spot, "Owners own all of the pipe."),
-  "by-kind-of-work": (spot) =>
-    mendedBelow(
-      spot,
-      "Clearing is the owners’ on all of the pipe; repair and replacement go by place.",
-    ),
+  "by-kind-of-work": byKind,
   "authority-when-proven": whenProven,
   unclear: () => unclear("The authority’s own rule says that it is not clear who answers here."),
 };
 
 /** Who holds and who mends a reach under a rule, with the reason in words. */
-export function verdictOf(rule: Pick<ResponsibilityRule, "pattern">, spot: Spot): Verdict {
-  return PATTERNS[rule.pattern](spot);
+export function verdictOf(
+  rule: Pick<ResponsibilityRule, "pattern"> & KindRule,
+  spot: Spot,
+): Verdict {
+  return PATTERNS[rule.pattern](spot, rule);
 }
+
+/** Who does each kind of work below the boundary. */
+type KindRule = Pick<ResponsibilityRule, "clearingBy" | "repairBy" | "replacementBy">;
 
 export function unclear(reason: string): Verdict {
   return { holder: "unclear", mender: "unclear", reason };
@@ -111,6 +122,60 @@ function mendedBelow({ part, boundary }: Spot, start: string): Verdict {
   };
   return verdicts[part];
 }
+
+/** By kind of work (San Diego and its county, say): owners hold all; below the boundary the rule says who does what. */
+function byKind(spot: Spot, { clearingBy, repairBy, replacementBy }: KindRule): Verdict {
+  const start = "Owners hold the pipe; who works on it goes by the kind of work.";
+  const below: Record<WorkKind, Holder> = {
+    clearing: clearingBy,
+    repair: repairBy,
+    replacement: replacementBy,
+  };
+  const verdicts: Record<Part, Verdict> = {
+    lower: {
+      holder: "owners",
+      mender: below.repair,
+      menders: below,
+      reason: `${start} From the main up to ${spot.boundary}: ${sayKinds(below)}.`,
+    },
+    upper: {
+      holder: "owners",
+      mender: "owners",
+      reason: `${start} Above ${spot.boundary} all of it is the owners’.`,
+    },
+    unknown: unplaced(below, `${start} ${notEntered(spot.boundary)}`),
+  };
+  return verdicts[spot.part];
+}
+
+/** While the boundary is not entered, only work that owners do on both sides of it is settled. */
+function unplaced(below: Record<WorkKind, Holder>, reason: string): Verdict {
+  const either = (kind: WorkKind): Holder => (below[kind] === "owners" ? "owners" : "unclear");
+  const menders = {
+    clearing: either("clearing"),
+    repair: either("repair"),
+    replacement: either("replacement"),
+  };
+  return { holder: "owners", mender: menders.repair, menders, reason };
+}
+
+/** `clearing is the owners’; repair and replacement are the authority’s`. */
+function sayKinds(menders: Record<WorkKind, Holder>): string {
+  const holders: readonly Holder[] = ["owners", "authority", "unclear"];
+  return holders
+    .flatMap((holder) => {
+      const kinds = WORK_KINDS.filter((kind) => menders[kind] === holder);
+      const verb = kinds.length === 1 ? "is" : "are";
+      return kinds.length === 0 ? [] : [`${sayList(kinds)} ${verb} ${POSSESSED[holder]}`];
+    })
+    .join("; ");
+}
+
+const POSSESSED: Record<Holder, string> = {
+  owners: "the owners’",
+  authority: "the authority’s",
+  unclear: "not settled by the rule",
+};
 
 function whenProven(spot: Spot): Verdict {
   if (spot.part !== "lower") return divided(spot);

@@ -9,11 +9,12 @@ import type { ScopeItem } from "../split/scope.ts";
 /**
  * What the work placed on each reach costs, by length, in whole cents by the largest remainder. A
  * point belongs to the reach below it. Branches, general work and what lies beyond the reaches are
- * left out.
+ * left out, and so is what does not count on a reach.
  */
 export function reachCosts(
   scope: readonly ScopeItem[],
   reaches: readonly { readonly from: Cft; readonly to: Cft }[],
+  counts: (item: ScopeItem, reach: number) => boolean = () => true,
 ): Cents[] {
   const byDenominator = reaches.map(() => new Map<bigint, bigint>());
   for (const item of scope) {
@@ -23,7 +24,7 @@ export function reachCosts(
     const perPart = ratio(BigInt(itemAmount(item)), BigInt(Math.max(to - from, 1)));
     for (const [index, reach] of reaches.entries()) {
       const part = overlap({ from, to }, reach, index === 0);
-      if (part === 0) continue;
+      if (part === 0 || !counts(item, index)) continue;
       const costs = byDenominator[index];
       costs?.set(perPart.d, (costs.get(perPart.d) ?? 0n) + perPart.n * BigInt(part));
     }

@@ -1,6 +1,7 @@
 import type { Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
+import type { WorkKind } from "./authority.ts";
 
 const HOLDERS = ["owners", "authority", "unclear"] as const;
 /** Who answers for a reach. */
@@ -19,12 +20,16 @@ export interface ReachFinding {
   readonly holder: Holder;
   /** Who mends, where that is not the holder (the authority for owners' lower part, say). */
   readonly mender: Holder;
+  /** Who does each kind of work here: `mender` for all, save under a rule by kind of work. */
+  readonly menders: Record<WorkKind, Holder>;
   /** Among the owners: who answers for this reach under the shared rule; empty where not owners or unclear. */
   readonly answerable: readonly string[];
   readonly reason: string;
   readonly citation: string;
   /** Cost of scope items placed on this reach. */
   readonly cost: Cents;
+  /** Of `cost`: work of kinds that the authority does here. */
+  readonly authorityCost: Cents;
   /** Lots crossed here that their owner does not use the pipe for. */
   readonly crossedBy: readonly string[];
 }

@@ -18,7 +18,7 @@ import type { ResponsibilityRule } from "./authority.ts";
 import { type BoundaryPlace, boundaryPlace, partOf } from "./boundary.ts";
 import { unclear, type Verdict, verdictOf } from "./patterns.ts";
 import { reachCosts } from "./reach-cost.ts";
-import type { ReachFinding } from "./reach-finding.ts";
+import type { Holder, ReachFinding } from "./reach-finding.ts";
 import { type Around, answerableUnder } from "./shared-rules.ts";
 
 interface Found {
@@ -69,8 +69,19 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
     boundary,
     faultsBelow: sayFaults(faults, boundary),
   };
-  const costs = reachCosts(scopeInForce(file), reaches);
-  return reaches.map((reach, index) => judge(reach, costs[index] ?? 0, bench));
+  const findings = reaches.map((reach) => judge(reach, bench));
+  const scope = scopeInForce(file);
+  const costs = reachCosts(scope, reaches);
+  const authoritys = reachCosts(
+    scope,
+    reaches,
+    ({ work }, index) => findings[index]?.menders[work] === "authority",
+  );
+  return findings.map((finding, index) => ({
+    ...finding,
+    cost: costs[index] ?? 0,
+    authorityCost: authoritys[index] ?? 0,
+  }));
 }
 
 /** A change that two runs saw counts once, where the pipe first differs. */
@@ -95,7 +106,7 @@ function sayFaults(faults: readonly Cft[], { station }: BoundaryPlace): string {
   return `The camera saw a fault at ${sayList(places)}`;
 }
 
-function judge(reach: Reach, cost: number, bench: Bench): ReachFinding {
+function judge(reach: Reach, bench: Bench): Omit<ReachFinding, "cost" | "authorityCost"> {
   const around = aroundOf(reach, bench);
   const served = around.passing.flatMap((sharer) => sharer.propertyId ?? []);
   const agreement = agreementOver(bench.agreements, reach.from, reach.to);
@@ -109,13 +120,17 @@ function judge(reach: Reach, cost: number, bench: Bench): ReachFinding {
     servedBy: served,
     unknownTieIns: around.passing.flatMap((sharer) => sharer.tieInId ?? []),
     ...judged,
+    menders: judged.menders ?? everyKind(judged.mender),
     reason: `${judged.reason}${unplacedNote(bench)}`,
-    cost,
     crossedBy: crossedBy(reach, served, bench),
   };
 }
 
-type Judged = Pick<ReachFinding, "holder" | "mender" | "answerable" | "reason" | "citation">;
+type Judged = Verdict & Pick<ReachFinding, "answerable" | "citation">;
+
+function everyKind(holder: Holder): ReachFinding["menders"] {
+  return { clearing: holder, repair: holder, replacement: holder };
+}
 
 function byRule(reach: Reach, around: Around, bench: Bench): Judged {
   const { rule } = bench;

@@ -118,10 +118,10 @@ function unknownOwners(ground: Ground, choice: SplitChoice): string {
 
 /** Work that lies where the authority answers is shared all the same; that must be seen. */
 function authorityPart(ground: Ground): string {
-  const theirs = ground.reaches.filter((reach) => reach.mender === "authority" && reach.cost !== 0);
+  const theirs = ground.reaches.filter((reach) => reach.authorityCost !== 0);
   if (theirs.length === 0) return "";
-  const cost = theirs.reduce((sum, reach) => sum + reach.cost, 0);
+  const cost = theirs.reduce((sum, reach) => sum + reach.authorityCost, 0);
   const from = Math.min(...theirs.map((reach) => reach.from));
   const to = Math.max(...theirs.map((reach) => reach.to));
-  return `${formatCents(cost)} of the work lies between ${plainFeet(from)} and ${formatFeet(to)}, where it is the authority that mends; it is shared here until the authority takes it on.`;
+  return `${formatCents(cost)} of the work lies between ${plainFeet(from)} and ${formatFeet(to)}, where work of this kind is the authority’s; it is shared here until the authority takes it on.`;
 }
