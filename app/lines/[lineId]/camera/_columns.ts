@@ -119,6 +119,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     required: true,
     example: "24.1",
     pasteHeadings: ["footage", "distance", "feet", "at"],
+    settles: { reading: "read" },
   },
   {
     key: "kind",
@@ -183,7 +184,10 @@ export const OBSERVATION_BLANK = {
   diameter: null,
   material: "unknown",
   fitting: "unknown",
+  reading: "read",
   videoSecond: null,
+  pictureId: null,
+  quote: "",
   tieInId: null,
   code: "",
 };

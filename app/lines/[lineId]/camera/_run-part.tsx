@@ -4,6 +4,8 @@ import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { Run } from "#lib/domain/run/run.ts";
+import { readEnv } from "#lib/env.ts";
+import { isStored } from "#lib/storage/store.ts";
 import type { LinePart } from "../_part.ts";
 import { QuickRow } from "../_quick-row.tsx";
 import {
@@ -14,10 +16,10 @@ import {
   OBSERVATION_BLANK,
   OBSERVATION_COLUMNS,
 } from "./_columns.ts";
+import { RunLog } from "./_run-log.client.tsx";
 import { lookedWords, problemsOfRun, sawWords, tiedWords } from "./_run-words.ts";
 import { addObservationAction } from "./actions.ts";
 import styles from "./camera.module.css";
-import { ObservationsGrid } from "./observations-grid.client.tsx";
 
 /** Which run is worked on; there is one at a time, so that a phone can hold it. */
 export function RunChooser({
@@ -82,6 +84,7 @@ function Problems({ sentences }: { readonly sentences: readonly string[] }) {
 type RunProps = LinePart & { readonly run: Run };
 
 function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
+  const video = file.videos.find((each) => each.runId === run.id) ?? null;
   return (
     <div className="stack-tight">
       {mayRecord ? (
@@ -95,7 +98,7 @@ function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
         />
       ) : null}
       <h3>What {run.name} saw</h3>
-      <ObservationsGrid
+      <RunLog
         key={run.id}
         lineId={lineId}
         run={run}
@@ -103,6 +106,8 @@ function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
         base={revisions.observations}
         rows={file.observations}
         readOnly={!mayRecord}
+        video={video}
+        present={video !== null && isStored(readEnv().dataFolder, video.sha256)}
       />
     </div>
   );

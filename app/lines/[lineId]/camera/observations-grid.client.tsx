@@ -1,8 +1,10 @@
 "use client";
 
-import { useMemo } from "react";
-import type { GridColumn, GridRow } from "#app/_components/grid/column.ts";
+import { type Ref, useMemo } from "react";
+import type { GridColumn, GridPicture, GridRow } from "#app/_components/grid/column.ts";
+import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { plainFeet } from "#lib/domain/line/station.ts";
 import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
 import { stationWords } from "./_station-words.ts";
@@ -15,6 +17,7 @@ export function ObservationsGrid({
   base,
   rows,
   readOnly,
+  remote,
 }: {
   readonly lineId: string;
   readonly run: Run;
@@ -24,8 +27,13 @@ export function ObservationsGrid({
   /** The whole table. */
   readonly rows: readonly Observation[];
   readonly readOnly: boolean;
+  readonly remote?: Ref<GridRemote>;
 }) {
-  const columns = useMemo(() => withStation(run, anchors), [run, anchors]);
+  const pictured = rows.some((row) => row.runId === run.id && row.pictureId !== null);
+  const columns = useMemo(() => {
+    const stationed = withStation(run, anchors);
+    return pictured ? withPicture(stationed, { lineId, run }) : stationed;
+  }, [run, anchors, pictured, lineId]);
   return (
     <RowsGrid
       lineId={lineId}
@@ -38,6 +46,7 @@ export function ObservationsGrid({
       addWord="observation"
       emptyWords="Nothing entered from this run. Type the first reading, or paste the log from a spreadsheet."
       readOnly={readOnly}
+      {...(remote === undefined ? {} : { remote })}
     />
   );
 }
@@ -51,8 +60,39 @@ function withStation(run: Run, anchors: readonly Anchor[]): GridColumn[] {
     width: 19,
     readOnly: true,
     hint: "Feet from the main, how sure, and the side looking upstream",
-    computed: (row: GridRow) => stationWords(row, { run, anchors }),
+    computed: (row: GridRow) =>
+      `${stationWords(row, { run, anchors })}${row["reading"] === "between" ? ", by time" : ""}`,
   };
   const first = [counter, kind, clock].filter((column) => column !== undefined);
   return [...first, station, ...rest];
+}
+
+/** The still of each row, beside where it is. */
+function withPicture(
+  columns: readonly GridColumn[],
+  { lineId, run }: { readonly lineId: string; readonly run: Run },
+): GridColumn[] {
+  const picture: GridColumn = {
+    key: "picture",
+    title: "Still",
+    kind: "text",
+    width: 6,
+    readOnly: true,
+    computed: () => "",
+    picture: (row: GridRow) => pictureOf(row, { lineId, run }),
+  };
+  const after = columns.findIndex(({ key }) => key === "station-words") + 1;
+  return columns.toSpliced(after, 0, picture);
+}
+
+function pictureOf(
+  { pictureId, kind, counter }: GridRow,
+  { lineId, run }: { readonly lineId: string; readonly run: Run },
+): GridPicture | null {
+  if (typeof pictureId !== "string") return null;
+  const at = typeof counter === "number" ? ` at counter ${plainFeet(counter)} ft` : "";
+  return {
+    href: `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(pictureId)}`,
+    words: `Still of the ${String(kind)}${at}, ${run.name}`,
+  };
 }
