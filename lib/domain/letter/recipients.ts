@@ -154,7 +154,7 @@ function demandable(file: LineFile, report: Report): About[] {
 }
 
 /** Whether money may be asked for on the strength of what is known of this tie-in. */
-export function mayBeDemanded(finding: TieInFinding, report: Report): boolean {
+export function mayBeDemanded(finding: TieInFinding, report: Pick<Report, "holds">): boolean {
   const held = report.holds.some(
     (hold) =>
       hold.waiver === null && hold.stops.includes("demand") && hold.subjectId === finding.tieIn.id,

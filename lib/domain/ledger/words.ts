@@ -1,0 +1,188 @@
+import type { Language } from "../party/party.ts";
+import type { Age } from "./ageing.ts";
+import type { LedgerKind, PaymentMethod } from "./entry.ts";
+
+/** Standing words of invoices, statements and demands in English; the Spanish have the same shape. */
+const EN = {
+  kind: {
+    invoice: "Invoice",
+    deposit: "Deposit",
+    payment: "Payment",
+    credit: "Credit",
+    refund: "Refund",
+    reversal: "Taken back",
+  } satisfies Record<LedgerKind, string>,
+  method: {
+    check: "by check",
+    card: "by card",
+    "bank-transfer": "by bank transfer",
+    cash: "in cash",
+    other: "in another way",
+  } satisfies Record<PaymentMethod, string>,
+  age: {
+    "not-due": "Not due yet",
+    "to-30": "1 to 30 days",
+    "to-60": "31 to 60 days",
+    "to-90": "61 to 90 days",
+    "over-90": "Over 90 days",
+  } satisfies Record<Age, string>,
+  number: (number: number) => `no. ${number}`,
+  reference: (text: string) => `reference ${text}`,
+  due: (day: string) => `due ${day}`,
+  bySplit: (number: number) => `share of the work, split no. ${number}`,
+  takesBack: (what: string, number: number) => `${what} no. ${number} taken back`,
+  undone: "taken back later",
+
+  statement: {
+    title: "Statement of account",
+    subject: (place: string) => `Statement of account for ${place}`,
+    opening: (place: string, line: string) =>
+      `What was invoiced and what came in for ${place}, for the work on the shared sewer “${line}”.`,
+    open: "Open today",
+    settled: "Nothing is open. Thank you.",
+    held: "We hold for you",
+    heldNote: "It counts towards the next invoice, or we give it back when you ask.",
+    head: ["Date", "What", "Charged", "Paid or credited", "Balance"],
+    sum: "In all",
+    ages: "How long it has been due",
+    agesHead: ["Since it was due", "Open"],
+    overdue: (amount: string) => `${amount} is past its day.`,
+    order: "What comes in pays the invoice that is due first.",
+    share: (amount: string, number: number) => `The share under split no. ${number} is ${amount}.`,
+    empty: "There is no entry on this account yet.",
+    ask: "Is something not as you have it? Please write or call; we look it up together.",
+  },
+  invoice: {
+    title: "Invoice",
+    subject: (number: number, place: string) => `Invoice no. ${number} for ${place}`,
+    number: "Invoice number",
+    due: "Due",
+    forWhat: "What it is for",
+    head: ["What", "Amount"],
+    share: (place: string, number: number) =>
+      `Share of ${place} in the work on the shared sewer, split no. ${number}`,
+    part: (place: string, number: number) =>
+      `Part of the share of ${place} in the work on the shared sewer, split no. ${number}`,
+    other: (place: string) => `Work on the shared sewer for ${place}`,
+    ofShare: (share: string, before: string) =>
+      `The whole share is ${share}; ${before} of it was invoiced before, less what was credited.`,
+    amount: "Amount of this invoice",
+    stillOpen: "Still open on this invoice",
+    paid: (amount: string) => `${amount} of it has come in or was credited already.`,
+    paidInFull: "It is paid in full. Thank you.",
+    takenBack: "This invoice was taken back; please do not pay it.",
+    howToPay: "How to pay",
+    check: (office: string, place: string) =>
+      `By check to ${office}, by mail or by hand to: ${place}.`,
+    askOther: (contact: string) =>
+      `By card, by transfer or in parts: please ask us first, ${contact}.`,
+    quote: (reference: string) => `Please write “${reference}” on it.`,
+    joint: (names: string) =>
+      `This invoice is to ${names} together; it is paid once, by any of them.`,
+    basis:
+      "The sum behind the share was sent with the proposed split; we send it again on request.",
+  },
+  demand: {
+    state: (share: string, settled: string) =>
+      `The share is ${share}. Of it, ${settled} has come in or was credited.`,
+    beyond: (open: string) => `With everything on the account, ${open} is open.`,
+    oldest: (day: string) => `The oldest part was due on ${day}.`,
+    enclosed: "the statement of account",
+    amount: (place: string) => `Open for ${place}`,
+    nothing: "Nothing is open on this account.",
+  },
+};
+
+export type LedgerWords = typeof EN;
+
+const ES: LedgerWords = {
+  kind: {
+    invoice: "Factura",
+    deposit: "Depósito",
+    payment: "Pago",
+    credit: "Abono",
+    refund: "Devolución",
+    reversal: "Anulación",
+  },
+  method: {
+    check: "con cheque",
+    card: "con tarjeta",
+    "bank-transfer": "por transferencia",
+    cash: "en efectivo",
+    other: "de otra manera",
+  },
+  age: {
+    "not-due": "Aún no vence",
+    "to-30": "1 a 30 días",
+    "to-60": "31 a 60 días",
+    "to-90": "61 a 90 días",
+    "over-90": "Más de 90 días",
+  },
+  number: (number) => `n.º ${number}`,
+  reference: (text) => `referencia ${text}`,
+  due: (day) => `vence el ${day}`,
+  bySplit: (number) => `parte de la obra, reparto n.º ${number}`,
+  takesBack: (what, number) => `${what} n.º ${number} sin efecto`,
+  undone: "anulada después",
+
+  statement: {
+    title: "Estado de cuenta",
+    subject: (place) => `Estado de cuenta de ${place}`,
+    opening: (place, line) =>
+      `Lo facturado y lo recibido por ${place}, por la obra en el desagüe compartido “${line}”.`,
+    open: "Pendiente hoy",
+    settled: "No queda nada pendiente. Gracias.",
+    held: "Tenemos a su favor",
+    heldNote: "Cuenta para la próxima factura, o se lo devolvemos cuando lo pida.",
+    head: ["Fecha", "Concepto", "Cargo", "Pagado o abonado", "Saldo"],
+    sum: "En total",
+    ages: "Desde cuándo está vencido",
+    agesHead: ["Desde el vencimiento", "Pendiente"],
+    overdue: (amount) => `${amount} ya pasó de su fecha.`,
+    order: "Lo que entra paga primero la factura que vence antes.",
+    share: (amount, number) => `La parte según el reparto n.º ${number} es ${amount}.`,
+    empty: "Todavía no hay movimientos en esta cuenta.",
+    ask: "¿Hay algo que no coincide con sus papeles? Escríbanos o llámenos; lo revisamos juntos.",
+  },
+  invoice: {
+    title: "Factura",
+    subject: (number, place) => `Factura n.º ${number} de ${place}`,
+    number: "Número de factura",
+    due: "Vence",
+    forWhat: "Por qué concepto",
+    head: ["Concepto", "Importe"],
+    share: (place, number) =>
+      `Parte de ${place} en la obra del desagüe compartido, reparto n.º ${number}`,
+    part: (place, number) =>
+      `Porción de la parte de ${place} en la obra del desagüe compartido, reparto n.º ${number}`,
+    other: (place) => `Obra en el desagüe compartido por ${place}`,
+    ofShare: (share, before) =>
+      `La parte completa es ${share}; ${before} ya se facturó antes, menos lo abonado.`,
+    amount: "Importe de esta factura",
+    stillOpen: "Pendiente de esta factura",
+    paid: (amount) => `${amount} ya se recibió o se abonó.`,
+    paidInFull: "Está pagada por completo. Gracias.",
+    takenBack: "Esta factura se anuló; por favor, no la pague.",
+    howToPay: "Cómo pagar",
+    check: (office, place) => `Con cheque a nombre de ${office}, por correo o en mano a: ${place}.`,
+    askOther: (contact) =>
+      `Con tarjeta, por transferencia o en partes: consúltenos antes, ${contact}.`,
+    quote: (reference) => `Escriba en él, por favor, “${reference}”.`,
+    joint: (names) =>
+      `Esta factura es para ${names} en conjunto; se paga una sola vez, por cualquiera de ellos.`,
+    basis:
+      "La cuenta de la parte se envió con el reparto propuesto; la enviamos otra vez si la pide.",
+  },
+  demand: {
+    state: (share, settled) =>
+      `La parte es ${share}. De ella, ${settled} ya se recibió o se abonó.`,
+    beyond: (open) => `Con todo lo que hay en la cuenta, ${open} está pendiente.`,
+    oldest: (day) => `Lo más antiguo venció el ${day}.`,
+    enclosed: "el estado de cuenta",
+    amount: (place) => `Pendiente de ${place}`,
+    nothing: "No queda nada pendiente en esta cuenta.",
+  },
+};
+
+/** The words of the money book for people, by the language of their reader. */
+export const LEDGER_WORDS: Record<Language, LedgerWords> = { en: EN, es: ES };
