@@ -6,6 +6,7 @@ import type {
   RulePattern,
   SharedRule,
   SheetKind,
+  WorkHolder,
 } from "#lib/domain/responsibility/authority.ts";
 
 const PATTERNS: Record<RulePattern, string> = {
@@ -113,6 +114,28 @@ const SOURCE: readonly GridColumn[] = [
   },
 ];
 
+const HOLDERS: Record<WorkHolder, string> = {
+  owners: "owners",
+  authority: "authority",
+  unclear: "unclear",
+};
+
+/** Under “by kind of work”: who does each kind below the place where the rule divides the line. */
+const KIND_COLUMNS: readonly GridColumn[] = (
+  [
+    ["clearingBy", "Clearing below by"],
+    ["repairBy", "Repair below by"],
+    ["replacementBy", "Replacement below by"],
+  ] as const
+).map(([key, title]) => ({
+  key,
+  title,
+  kind: "choice",
+  width: 11,
+  choices: options(HOLDERS),
+  hint: "Counts under “by kind of work” only",
+}));
+
 export const RULE_COLUMNS: readonly GridColumn[] = [
   {
     key: "title",
@@ -145,6 +168,7 @@ export const RULE_COLUMNS: readonly GridColumn[] = [
     choices: options(SHARED),
     hint: "Who of the owners answers for a stretch that several use",
   },
+  ...KIND_COLUMNS,
   ...SOURCE,
   {
     key: "url",
