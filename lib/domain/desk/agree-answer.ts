@@ -71,6 +71,7 @@ function isOpenEntry(finding: EntryFinding): boolean {
 function openings(file: LineFile, report: Report): Opening[] {
   return [
     ...undocumentedOpening(report),
+    ...alignmentOpening(report),
     ...undecidedOpening(report),
     ...unansweredOpening(file, report),
   ];
@@ -91,6 +92,18 @@ function undocumentedOpening({ tieIns }: Report): Opening[] {
 
 function isUnsettled({ standing, live, propertyId }: TieInFinding): boolean {
   return standing === "undocumented" && live && propertyId === null;
+}
+
+/** A shift or stretch that the pairs rest on and nobody has accepted; none needs no word. */
+function alignmentOpening({ alignment }: Report): Opening[] {
+  if (alignment === null) return [];
+  const open = [alignment, ...alignment.own].some(
+    ({ shift, scale, decision }) => decision === null && (shift !== 0 || scale !== 0),
+  );
+  if (!open) return [];
+  return [
+    { closes: "Accept or refuse how the record lines up with the camera", pressing: PRESSING.soon },
+  ];
 }
 
 function undecidedOpening({ tieIns }: Report): Opening[] {

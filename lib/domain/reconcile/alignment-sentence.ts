@@ -34,7 +34,7 @@ export function alignmentSentence(facts: AlignmentFacts): string {
 }
 
 /** `reads 2.4 ft longer throughout: probably another zero point`. */
-function fitWords({ shift, scale }: Fit, many: boolean): string {
+export function fitWords({ shift, scale }: Fit, many: boolean): string {
   const reads = many ? "read" : "reads";
   const agrees = many ? "agree" : "agrees";
   if (shift === 0 && scale === 0) return `${agrees} with the camera without any shift`;
