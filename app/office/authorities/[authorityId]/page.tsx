@@ -62,7 +62,15 @@ export default async function AuthorityPage({ params }: Props) {
           addWord="rule"
           rows={authority.rules}
           columns={RULE_COLUMNS}
-          blank={{ sharedRule: "unclear", boundary: "main-connection", asOf: day, note: "" }}
+          blank={{
+            sharedRule: "unclear",
+            boundary: "main-connection",
+            clearingBy: "owners",
+            repairBy: "authority",
+            replacementBy: "authority",
+            asOf: day,
+            note: "",
+          }}
           emptyWords="No rule yet. Read the authority’s code, and write down what it says with its citation; “unclear” is a rule too."
         />
       </Section>
