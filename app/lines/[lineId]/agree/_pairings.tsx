@@ -22,14 +22,11 @@ import styles from "./agree.module.css";
 /** Pairings that the program proposes and nobody has decided, the ones to look at first. */
 export function Proposals(part: LinePart) {
   const { report, mayFile } = part;
-  if (report.proposals.length === 0 && report.alignment === null) return null;
+  if (report.alignment === null) return null;
   const sure = sureProposals(report);
   const ordered = [...report.proposals.filter((each) => !sure.includes(each)), ...sure];
   return (
-    <Section
-      title={ordered.length === 0 ? "How they line up" : "Pairings to decide"}
-      note={report.alignment?.sentence}
-    >
+    <Section title="Pairings to decide">
       {ordered.length === 0 ? (
         <p className="muted">Nothing is waiting for a decision.</p>
       ) : (

@@ -17,6 +17,19 @@ export const REFUSE_REASONS = [
   "What the record shows was never built",
 ] as const;
 
+export const LINE_UP_REASONS = [
+  "A sure point on both shows the same difference",
+  "The record measures from another point than the run",
+  "The entries agree in side and order only so",
+  "Measured on the ground",
+] as const;
+
+export const NO_LINE_UP_REASONS = [
+  "A sure point on both shows no such difference",
+  "Too few entries to tell it from chance",
+  "Side or order would be wrong",
+] as const;
+
 export const UNDO_REASONS = [
   "It was decided on a wrong reading",
   "New evidence came in",

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -8,12 +9,19 @@ import type { LinePart } from "../_part.ts";
 import stacked from "../stacked.module.css";
 import { entryWords, placeWords } from "./_pairings-view.ts";
 
+type Language = "en" | "es";
+
 /** Every tie-in, and every entry that has none, each with its standing in one sentence. */
-export function Standings({ file, report }: LinePart) {
+export function Standings({ file, report, language }: LinePart & { readonly language: Language }) {
   const alone = report.entries.filter((each) => each.tieInId === null);
   if (report.tieIns.length + alone.length === 0) return null;
   return (
-    <Section title="Where each one stands" note="From the main upwards.">
+    <Section
+      title="Where each one stands"
+      id="standings"
+      note="From the main upwards."
+      actions={<LanguageSwitch language={language} />}
+    >
       <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
           <thead>
@@ -33,7 +41,7 @@ export function Standings({ file, report }: LinePart) {
                 <td>
                   <StandingTag finding={finding} />
                 </td>
-                <td>{finding.sentence}</td>
+                <Sentence finding={finding} language={language} />
                 <td data-title="Whose:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>
@@ -45,7 +53,11 @@ export function Standings({ file, report }: LinePart) {
             ))}
             {alone.map((finding) => (
               <SelectableRow key={finding.entryId} id={finding.entryId}>
-                <EntryCells finding={finding} words={entryWords(file, finding.entryId)} />
+                <EntryCells
+                  finding={finding}
+                  words={entryWords(file, finding.entryId)}
+                  language={language}
+                />
               </SelectableRow>
             ))}
           </tbody>
@@ -55,12 +67,37 @@ export function Standings({ file, report }: LinePart) {
   );
 }
 
+/** The sentences as they are told to a neighbour who reads Spanish, or in English again. */
+function LanguageSwitch({ language }: { readonly language: Language }) {
+  return language === "en" ? (
+    <Link href="?in=es#standings" scroll={false}>
+      The sentences in Spanish
+    </Link>
+  ) : (
+    <Link href="?#standings" scroll={false}>
+      The sentences in English
+    </Link>
+  );
+}
+
+function Sentence({
+  finding,
+  language,
+}: {
+  readonly finding: TieInFinding | EntryFinding;
+  readonly language: Language;
+}) {
+  return language === "es" ? <td lang="es">{finding.sentenceEs}</td> : <td>{finding.sentence}</td>;
+}
+
 function EntryCells({
   finding,
   words,
+  language,
 }: {
   readonly finding: EntryFinding;
   readonly words: { readonly label: string; readonly place: string };
+  readonly language: Language;
 }) {
   return (
     <>
@@ -71,7 +108,7 @@ function EntryCells({
       <td>
         <span className="tag">{STANDING_WORDS[finding.standing]}</span>
       </td>
-      <td>{finding.sentence}</td>
+      <Sentence finding={finding} language={language} />
       <td className="muted">none seen</td>
     </>
   );

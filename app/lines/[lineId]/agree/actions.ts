@@ -9,6 +9,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { TIE_IN_KINDS } from "#lib/domain/line/line.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import type { Act, Refusal } from "#lib/operations/act.ts";
+import { decideAlignment, withdrawAlignment } from "#lib/operations/decide-alignment.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { explainEntry } from "#lib/operations/explain-entry.ts";
 import { liftWaiver } from "#lib/operations/lift-waiver.ts";
@@ -18,6 +19,8 @@ import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
 import type { Result } from "#lib/result.ts";
 import { appendRows } from "../_append-rows.ts";
 import { rowFromForm } from "../_row-form.ts";
+import { pairsNow } from "./_alternatives-view.ts";
+import { signedNumber } from "./_line-up-view.ts";
 import { sureProposals } from "./_pairings-view.ts";
 import { reasonFrom } from "./_reasons.ts";
 import { TEST_BLANK, testColumns } from "./_test-columns.ts";
@@ -162,6 +165,87 @@ export async function addTestAction(
   if (!read.ok) return refused(read.error.message, form, read.error.path);
   const row = { ...read.value, id: act.newId(), tieInId };
   return appendRows(act, { lineId, table: "tests", rows: [row] }, { form, words: "Added." });
+}
+
+/** Accepts or refuses how the records, or one of them, line up with the camera. */
+export async function alignAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const typed = textOf(form, "typed") !== "";
+  const shift = signedNumber(textOf(form, "shift"), typed ? 100 : 1);
+  if (shift === null) return refused("Write feet, such as 2.4 or −2.4.", form, "shift");
+  const scale = signedNumber(textOf(form, "scale"), typed ? 10_000 : 1);
+  if (scale === null) return refused("Write a percentage, such as 1.5.", form, "scale");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const state = textOf(form, "state") === "refused" ? "refused" : "accepted";
+  const recordId = textOrNull(form, "recordId");
+  const decided = decideAlignment(act, { lineId, recordId, shift, scale, state, reason });
+  const words = state === "accepted" ? "Accepted." : "Refused; it is not proposed again.";
+  return settled(decided, { lineId, words, form });
+}
+
+/** Takes a decision on how they line up back. */
+export async function withdrawAlignmentAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const alignmentId = textOf(form, "alignmentId");
+  const withdrawn = withdrawAlignment(act, { lineId, alignmentId, reason });
+  return settled(withdrawn, { lineId, words: "The decision was taken back.", form });
+}
+
+/**
+ * Accepts another way to pair: its shift and scale; or, where those are the same as now, the pairs in
+ * which it differs, one by one.
+ */
+export async function acceptAlternativeAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const reason = reasonOf(form);
+  if (reason === null) return refused(NO_REASON, form, "words");
+  const accepted = acceptAlternative(act, { lineId, key: textOf(form, "key"), reason });
+  if (accepted === null)
+    return refused("The file has changed since: look at the ways again.", form);
+  return settled(accepted, { lineId, words: "Accepted in your name.", form });
+}
+
+function acceptAlternative(
+  act: Act,
+  { lineId, key, reason }: { lineId: string; key: string; reason: string },
+): Result<unknown, Refusal> | null {
+  const file = getLineFile(act.db, lineId);
+  const report = file && reportOn(file, act.today);
+  const way = report?.alternatives.find((each) => each.key === key);
+  if (!file || !report || !way) return null;
+  const { shift, scale, pairs } = way;
+  if (shift !== report.alignment?.shift || scale !== report.alignment.scale)
+    return decideAlignment(act, {
+      lineId,
+      recordId: null,
+      shift,
+      scale,
+      state: "accepted",
+      reason,
+    });
+  const now = new Set(pairsNow(file, report).map((pair) => `${pair.entryId} ${pair.tieInId}`));
+  for (const { entryId, tieInId } of pairs.filter(
+    (each) => !now.has(`${each.entryId} ${each.tieInId}`),
+  )) {
+    const decided = decidePairing(act, { lineId, entryId, tieInId, state: "accepted", reason });
+    if (!decided.ok) return decided;
+  }
+  return { ok: true, value: null };
 }
 
 function reasonOf(form: FormData): string | null {

@@ -5,8 +5,10 @@ import { getRevisions } from "#db/queries/revision.ts";
 import { lineFileOf } from "../_file.ts";
 import type { LinePart } from "../_part.ts";
 import { QuestionHead } from "../_question-head.tsx";
+import { Alternatives } from "./_alternatives.tsx";
 import { Entries } from "./_entries.tsx";
 import { Holds } from "./_holds-part.tsx";
+import { LineUp } from "./_line-up.tsx";
 import { Decided, Proposals } from "./_pairings.tsx";
 import { Standings } from "./_standings.tsx";
 import { Undocumented } from "./_undocumented.tsx";
@@ -15,10 +17,14 @@ export const metadata = { title: "Do they agree?" };
 
 export default async function AgreePage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<{ look?: string | string[]; in?: string | string[] }>;
 }) {
   const { lineId } = await params;
+  const asked = await searchParams;
+  const look = typeof asked.look === "string" ? asked.look : null;
   const { file, report, may } = await lineFileOf(lineId);
   const part: LinePart = {
     lineId,
@@ -32,10 +38,12 @@ export default async function AgreePage({
     <>
       <QuestionHead lineId={lineId} question="agree" />
       <NothingToCompare {...part} />
+      <LineUp {...part} />
+      <Alternatives look={look} {...part} />
       <Proposals {...part} />
       <Entries {...part} />
       <Undocumented {...part} />
-      <Standings {...part} />
+      <Standings language={asked.in === "es" ? "es" : "en"} {...part} />
       <Decided {...part} />
       <Holds {...part} />
     </>

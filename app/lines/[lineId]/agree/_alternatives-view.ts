@@ -1,0 +1,82 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Alternative, Report } from "#lib/domain/file/report.ts";
+import type { Cft } from "#lib/domain/line/station.ts";
+
+interface ComparedCell {
+  readonly key: string;
+  /** Labels of the entries; empty for none. */
+  readonly entry: string;
+  readonly distance: Cft | null;
+  /** Other than as it stands. */
+  readonly differs: boolean;
+}
+
+export interface ComparedRow {
+  readonly tieInId: string;
+  readonly label: string;
+  /** As it stands first, then each alternative. */
+  readonly cells: readonly ComparedCell[];
+}
+
+type Pairs = Alternative["pairs"];
+
+/** `A`, `B`, … */
+export function wayLetter(at: number): string {
+  return String.fromCharCode(65 + at);
+}
+
+/** Pairs as they stand: accepted ones, and proposals that are not in conflict. */
+export function pairsNow(file: Pick<LineFile, "pairings">, report: Report): Pairs {
+  const accepted = file.pairings
+    .filter((pairing) => pairing.state === "accepted")
+    .map(({ entryId, tieInId }) => ({
+      entryId,
+      tieInId,
+      distance: distanceOf(report, { entryId, tieInId }),
+    }));
+  const proposed = report.proposals
+    .filter(({ band }) => band !== "conflict")
+    .map(({ entryId, tieInId, distance }) => ({ entryId, tieInId, distance }));
+  return [...accepted, ...proposed];
+}
+
+function distanceOf(
+  report: Report,
+  { entryId, tieInId }: { entryId: string; tieInId: string },
+): Cft {
+  const at = report.entries.find((each) => each.entryId === entryId)?.station ?? 0;
+  return (report.tieIns.find((each) => each.tieIn.id === tieInId)?.station ?? at) - at;
+}
+
+/** Tie-ins that an alternative would pair otherwise, from the main upwards, way by way. */
+export function comparedRows(
+  file: Pick<LineFile, "entries" | "pairings">,
+  report: Report,
+): ComparedRow[] {
+  const now = pairsNow(file, report);
+  const ways = [{ key: "now", pairs: now }, ...report.alternatives];
+  const last = Number.MAX_SAFE_INTEGER;
+  return report.tieIns
+    .toSorted((a, b) => (a.station ?? last) - (b.station ?? last))
+    .map(({ tieIn }) => {
+      const stands = entriesAt(file, now, tieIn.id).entry;
+      const cells = ways.map(({ key, pairs }) => {
+        const found = entriesAt(file, pairs, tieIn.id);
+        return { key, ...found, differs: found.entry !== stands };
+      });
+      return { tieInId: tieIn.id, label: tieIn.label, cells };
+    })
+    .filter(({ cells }) => cells.some(({ differs }) => differs));
+}
+
+function entriesAt(
+  file: Pick<LineFile, "entries">,
+  pairs: Pairs,
+  tieInId: string,
+): { entry: string; distance: Cft | null } {
+  const here = pairs.filter((pair) => pair.tieInId === tieInId);
+  const labels = here.map(
+    ({ entryId }) => file.entries.find((entry) => entry.id === entryId)?.label || "an entry",
+  );
+  return { entry: labels.toSorted().join(" and "), distance: here[0]?.distance ?? null };
+}

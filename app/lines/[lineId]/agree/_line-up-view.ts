@@ -1,0 +1,38 @@
+import type { Alignment } from "#lib/domain/file/report.ts";
+import { type Cft, formatFeet } from "#lib/domain/line/station.ts";
+
+interface Moved {
+  readonly shift: Cft;
+  readonly scale: number;
+}
+
+/** `2.4 ft down the line, stretched by 1.2 %`: what is done to a record to lay it on the camera's axis. */
+export function movedWords({ shift, scale }: Moved): string {
+  const moved =
+    shift === 0 ? "" : `${formatFeet(Math.abs(shift))} ${shift > 0 ? "up" : "down"} the line`;
+  const percent = `${(Math.abs(scale) / 10_000).toFixed(1)} %`;
+  const stretched = scale === 0 ? "" : `${scale > 0 ? "stretched" : "shortened"} by ${percent}`;
+  return [moved, stretched].filter((part) => part !== "").join(", ") || "not moved";
+}
+
+export function isMoved({ shift, scale }: Moved): boolean {
+  return shift !== 0 || scale !== 0;
+}
+
+/** What the search proposes, where a person decided otherwise. */
+export function setAside({ decision, proposed, shift, scale }: Alignment): Moved | null {
+  const same = proposed.shift === shift && proposed.scale === scale;
+  return decision === null || same ? null : proposed;
+}
+
+/** Feet as typed with a sign for the direction, or percent: `-2.4` → hundredths or parts per million. */
+export function signedNumber(text: string, unit: number): number | null {
+  const plain = text
+    .trim()
+    .replace(/^[−–]/, "-")
+    .replace(/\s*(ft|feet|%)$/i, "")
+    .replace(",", ".");
+  if (plain === "") return 0;
+  if (!/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(plain)) return null;
+  return Math.round(Number(plain) * unit) + 0;
+}
