@@ -46,6 +46,9 @@ const TRENCH_NEEDS: readonly TrenchNeed[] = [
   },
 ];
 
+/** Depth from which the walls of a trench need protection. */
+export const PROTECTED_FROM: Cft = TRENCH_NEEDS.find(({ key }) => key === "protection")?.from ?? 0;
+
 const LOOK_FIRST: TrenchNeed = {
   key: "competent-person",
   words:
@@ -60,7 +63,7 @@ export function trenchNeeds(depth: Cft): TrenchNeed[] {
   const needs = TRENCH_NEEDS.filter(
     (need) => depth > need.from || (!need.beyond && depth === need.from),
   );
-  return depth < 500 ? [LOOK_FIRST, ...needs] : needs;
+  return depth < PROTECTED_FROM ? [LOOK_FIRST, ...needs] : needs;
 }
 
 /**

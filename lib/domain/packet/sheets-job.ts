@@ -1,3 +1,5 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
@@ -9,6 +11,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
+import { depthUnknown, scopeCautions } from "../split/scope-cautions.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import type { Sheet } from "./packet.ts";
@@ -171,7 +174,7 @@ function feeBlocks({ file }: PacketInput): LetterBlock[] {
 }
 
 /** Every priced piece of work with how its amount comes about. */
-export function scopeSheet({ file }: PacketInput): Sheet {
+export function scopeSheet({ file, report }: PacketInput): Sheet {
   const items = scopeInForce(file);
   const rows = items.map((item) => [
     item.title,
@@ -189,7 +192,24 @@ export function scopeSheet({ file }: PacketInput): Sheet {
           [...rows, ["Total", "", "", "", formatCents(total)]],
           { numeric: [4], totals: 1 },
         );
-  return composed("scope", "Scope of work", blocks);
+  return composed("scope", "Scope of work", [...blocks, ...cautionBlocks(file, report.tieIns)]);
+}
+
+/** What depth and place ask of each piece of work; raised by the facts, so always there. */
+function cautionBlocks(file: LineFile, tieIns: Report["tieIns"]): LetterBlock[] {
+  const cautions = scopeCautions(file, tieIns);
+  const unknown = depthUnknown(file);
+  if (cautions.length === 0 && unknown === null) return [];
+  return [
+    heading("What depth and place ask for"),
+    ...(unknown === null ? [] : [paragraph(unknown)]),
+    ...cautions.flatMap(({ title, depth, needs }) => [
+      paragraph(`${title}. ${depth}`.trim()),
+      ...list(
+        needs.map(({ words, citation }) => (citation === "" ? words : `${words} (${citation})`)),
+      ),
+    ]),
+  ];
 }
 
 const WORK = { clearing: "clearing", repair: "repair", replacement: "replacement" };

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { type DepthCaution, depthCaution } from "#lib/domain/split/depth-cautions.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
+import { Cautions } from "./cautions.tsx";
 import { ChooseForm } from "./choose-form.tsx";
 import { type CostQuery, outcomesFor, particularsOf } from "./particulars.ts";
 import { ParticularsForm } from "./particulars-form.tsx";
@@ -47,7 +47,7 @@ export default async function CostPage({
         <div className="print-only">
           <ScopeSums file={file} />
         </div>
-        <DepthBox caution={depthCaution(file)} />
+        <Cautions file={file} report={report} />
       </Section>
       {file.scope.length === 0 ? null : (
         <>
@@ -95,22 +95,5 @@ export default async function CostPage({
         </p>
       </NoticeBox>
     </>
-  );
-}
-
-function DepthBox({ caution }: { readonly caution: DepthCaution }) {
-  return (
-    <NoticeBox kind="caution" title="How deep the dig is">
-      <p>{caution.sentence}</p>
-      {caution.needs.length === 0 ? null : (
-        <ul>
-          {caution.needs.map((need) => (
-            <li key={need.key}>
-              {need.words} <span className="muted">({need.citation})</span>
-            </li>
-          ))}
-        </ul>
-      )}
-    </NoticeBox>
   );
 }

@@ -1,0 +1,56 @@
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import {
+  depthUnknown,
+  type ScopeCaution,
+  scopeCautions,
+} from "#lib/domain/split/scope-cautions.ts";
+import styles from "./cost.module.css";
+
+/** What depth and place ask of each piece of work. The facts raise it; nobody takes it off. */
+export function Cautions({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  const cautions = scopeCautions(file, report.tieIns);
+  const unknown = depthUnknown(file);
+  if (cautions.length === 0 && unknown === null) return null;
+  const stopped = cautions.filter(({ needs }) => needs.some(({ stops }) => stops));
+  return (
+    <>
+      {stopped.map((caution) => (
+        <NoticeBox key={caution.itemId} kind="hold" title={`${caution.title}: stop`}>
+          {caution.needs
+            .filter(({ stops }) => stops)
+            .map(({ words }) => (
+              <p key={words}>{words}</p>
+            ))}
+        </NoticeBox>
+      ))}
+      <NoticeBox kind="caution" title="What depth and place ask for, and the price has to hold">
+        {unknown === null ? null : <p>{unknown}</p>}
+        <ul className={styles["cautions"]}>
+          {cautions.map((caution) => (
+            <Caution key={caution.itemId} caution={caution} />
+          ))}
+        </ul>
+        <p className="muted">These come from the file itself and print in the permit packet.</p>
+      </NoticeBox>
+    </>
+  );
+}
+
+function Caution({ caution }: { readonly caution: ScopeCaution }) {
+  const needs = caution.needs.filter(({ stops }) => !stops);
+  if (needs.length === 0 && caution.depth === "") return null;
+  return (
+    <li>
+      <strong>{caution.title}.</strong> {caution.depth}
+      <ul>
+        {needs.map(({ words, citation }) => (
+          <li key={words}>
+            {words} {citation === "" ? null : <span className="muted">({citation})</span>}
+          </li>
+        ))}
+      </ul>
+    </li>
+  );
+}

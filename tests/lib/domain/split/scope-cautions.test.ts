@@ -1,0 +1,155 @@
+import { describe, expect, test } from "vitest";
+import type { Level } from "#lib/domain/capacity/facts.ts";
+import { deepestBetween, notedDepths } from "#lib/domain/split/depth.ts";
+import { depthUnknown, isLining, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
+import { aFinding } from "#tests/support/answers.ts";
+import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
+
+function aLevel(station: number, rest: Partial<Level> = {}): Level {
+  return {
+    id: `level-${station}`,
+    station,
+    ground: null,
+    depth: null,
+    invert: null,
+    method: "level",
+    uncertainty: null,
+    note: "",
+    ...rest,
+  };
+}
+
+describe("depth along the line", () => {
+  test("notedDepths() takes points and levels, also ground less invert, the deeper where two differ", () => {
+    const noted = notedDepths({
+      points: [aPoint("c1", { station: 3_000, depth: 500 }), aPoint("c2", { station: 9_000 })],
+      levels: [
+        aLevel(1_000, { ground: 10_000, invert: 9_350 }),
+        aLevel(3_000, { depth: 480 }),
+        aLevel(4_000, { ground: 10_000 }),
+      ],
+    });
+    expect(noted).toEqual([
+      { station: 1_000, depth: 650 },
+      { station: 3_000, depth: 500 },
+    ]);
+  });
+
+  test("deepestBetween() goes straight between notes and by the nearest beyond them", () => {
+    const noted = [
+      { station: 1_000, depth: 700 },
+      { station: 3_000, depth: 500 },
+    ];
+    expect(deepestBetween(noted, 2_000, 2_000)).toEqual({
+      station: 2_000,
+      depth: 600,
+      by: "between",
+    });
+    expect(deepestBetween(noted, 500, 900)).toMatchObject({ depth: 700, by: "nearest" });
+    expect(deepestBetween(noted, 4_000, 5_000)).toMatchObject({ depth: 500, by: "nearest" });
+    expect(deepestBetween(noted, 3_000, 3_000)).toMatchObject({ depth: 500, by: "noted" });
+    expect(deepestBetween([], 0, 1_000)).toBeNull();
+  });
+
+  test("deepestBetween() finds a note inside the stretch that is deeper than both ends", () => {
+    const noted = [0, 1_000, 2_000].map((station) => ({
+      station,
+      depth: station === 1_000 ? 900 : 300,
+    }));
+    expect(deepestBetween(noted, 500, 1_500)).toEqual({ station: 1_000, depth: 900, by: "noted" });
+  });
+});
+
+describe("scopeCautions()", () => {
+  const dig = aScopeItem("dig", { from: 1_000, to: 2_000 });
+  const needsAt = (depth: number) =>
+    scopeCautions(
+      aFile({ scope: [dig], points: [aPoint("c1", { station: 1_500, depth })] }),
+      [],
+    )[0]?.needs.map(({ citation }) => citation);
+
+  test("scopeCautions() asks for what the federal rules ask for at the depth of each item", () => {
+    // 29 CFR 1926 Subpart P: a way out from 4 ft, protection from 5 ft, an engineer beyond 20 ft.
+    expect(needsAt(399)).toEqual(["29 CFR 1926.652(a)(1)(ii)"]);
+    expect(needsAt(400)).toContain("29 CFR 1926.651(c)(2)");
+    expect(needsAt(499)).not.toContain("29 CFR 1926.652(a)(1)");
+    expect(needsAt(500)).toContain("29 CFR 1926.652(a)(1)");
+    expect(needsAt(2_000)).not.toContain("29 CFR 1926.652(b) and (c)");
+    expect(needsAt(2_001)).toContain("29 CFR 1926.652(b) and (c)");
+  });
+
+  test("scopeCautions() goes by the place of each item, not by the deepest of the line", () => {
+    const file = aFile({
+      scope: [dig, aScopeItem("top", { place: "point", from: 9_000, to: null })],
+      points: [
+        aPoint("c1", { station: 1_500, depth: 720 }),
+        aPoint("c2", { station: 9_000, depth: 300 }),
+      ],
+    });
+    const [low, high] = scopeCautions(file, []);
+    expect(low?.depth).toBe("The pipe lies 7.2 ft deep at 15.0 ft.");
+    expect(high?.depth).toBe("The pipe lies 3.0 ft deep at 90.0 ft.");
+    expect(high?.needs).toHaveLength(1);
+  });
+
+  test("depthUnknown() says once that no depth is noted, where something is dug", () => {
+    expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(/^No depth is noted.*from 5.0 ft/);
+    expect(depthUnknown(aFile({ scope: [{ ...dig, work: "clearing" }] }))).toBeNull();
+    expect(depthUnknown(aFile({ scope: [{ ...dig, title: "Lining" }] }))).toBeNull();
+    const points = [aPoint("c1", { station: 1_500, depth: 300 })];
+    expect(depthUnknown(aFile({ scope: [dig], points }))).toBeNull();
+    expect(scopeCautions(aFile({ scope: [dig] }), [])).toEqual([]);
+  });
+
+  test("scopeCautions() names the permit for the right-of-way below its line only", () => {
+    const edge = aPoint("row", { kind: "right-of-way-line", station: 1_200, depth: 300 });
+    const words = (from: number) =>
+      scopeCautions(
+        aFile({ scope: [aScopeItem("dig", { from, to: from + 500 })], points: [edge] }),
+        [],
+      )[0]?.needs.map((need) => need.words);
+    expect(words(1_000)?.at(-1)).toContain("below the right-of-way line at 12.0 ft");
+    expect(words(1_200)?.join(" ")).not.toContain("right-of-way");
+  });
+
+  test("scopeCautions() takes work on a branch where it leaves the trunk, and leaves clearing alone", () => {
+    const branch = { place: "branch", from: null, to: null, tieInId: "T1" } as const;
+    const file = aFile({
+      scope: [aScopeItem("own", branch), aScopeItem("jet", { work: "clearing" })],
+      points: [aPoint("c1", { station: 4_000, depth: 600 })],
+    });
+    const cautions = scopeCautions(file, [aFinding(aTieIn("T1", { station: 4_000 }))]);
+    expect(cautions.map(({ itemId, depth }) => [itemId, depth])).toEqual([
+      ["own", "The pipe lies 6.0 ft deep at 40.0 ft."],
+    ]);
+  });
+
+  test("scopeCautions() reopens every live branch under a liner and stops where one is undocumented", () => {
+    const liner = aScopeItem("liner", { title: "Liner, 6 in", from: 0, to: 5_000 });
+    const at = (id: string, station: number, rest: Parameters<typeof aFinding>[1] = {}) =>
+      aFinding(aTieIn(id, { station }), rest);
+    const [caution] = scopeCautions(aFile({ scope: [liner] }), [
+      at("T1", 1_000),
+      at("T2", 5_000),
+      at("T3", 4_000, { standing: "undocumented", level: 0 }),
+      at("T4", 6_000),
+      at("T5", 2_000, { live: false }),
+    ]);
+    expect(caution?.needs.map(({ stops }) => stops)).toEqual([true, false]);
+    expect(caution?.needs[0]?.words).toContain("Stop: T3 at 40.0 ft");
+    expect(caution?.needs[1]?.words).toContain("reopen T1 at 10.0 ft and T2 at 50.0 ft");
+  });
+});
+
+test("isLining() goes by the option or the title, and never by clearing or points", () => {
+  const options = [{ id: "o", title: "In place", kind: "lining" as const, note: "" }];
+  const lines = (rest: Parameters<typeof aScopeItem>[1]) =>
+    isLining(aScopeItem("i", rest), { options });
+  expect(lines({ title: "CIPP", optionId: "o" })).toBe(true);
+  expect(lines({ title: "Reline 0 to 50 ft" })).toBe(true);
+  expect(lines({ title: "Lining 0 to 50 ft" })).toBe(true);
+  expect(lines({ title: "Cured-in-place pipe" })).toBe(true);
+  expect(lines({ title: "Dig up the line" })).toBe(false);
+  expect(lines({ title: "Lining", work: "clearing" })).toBe(false);
+  expect(lines({ title: "Liner end seal", place: "point", to: null })).toBe(false);
+});
