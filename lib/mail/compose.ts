@@ -1,7 +1,7 @@
 import type { SendMailOptions } from "nodemailer";
 import type { MailMessage } from "./message.ts";
 
-/** A message as nodemailer takes it: plain text and one PDF; nothing is read from disk or network. */
+/** A message as nodemailer takes it: plain text and its PDFs; nothing is read from disk or network. */
 export function composeMail(message: MailMessage): SendMailOptions {
   return {
     messageId: message.messageId,
@@ -11,13 +11,11 @@ export function composeMail(message: MailMessage): SendMailOptions {
     subject: message.subject,
     text: message.text,
     headers: { "Auto-Submitted": "auto-generated" },
-    attachments: [
-      {
-        filename: message.attachment.name,
-        content: Buffer.from(message.attachment.bytes),
-        contentType: "application/pdf",
-      },
-    ],
+    attachments: message.attachments.map(({ name, bytes }) => ({
+      filename: name,
+      content: Buffer.from(bytes),
+      contentType: "application/pdf",
+    })),
     disableFileAccess: true,
     disableUrlAccess: true,
   };

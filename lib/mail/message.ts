@@ -5,7 +5,13 @@ export interface MailMessage {
   readonly to: { readonly name: string; readonly address: string };
   readonly subject: string;
   readonly text: string;
-  readonly attachment: { readonly name: string; readonly bytes: Uint8Array };
+  /** Papers that go with it. */
+  readonly attachments: readonly MailAttachment[];
   /** When it is sent. */
   readonly date: Date;
+}
+
+interface MailAttachment {
+  readonly name: string;
+  readonly bytes: Uint8Array;
 }

@@ -27,7 +27,16 @@ export function outgoingOf(
     delivery,
     party,
     office,
-  }: { lineId: string; letter: Letter; delivery: Delivery; party: Party; office: Office },
+    above = "",
+  }: {
+    lineId: string;
+    letter: Letter;
+    delivery: Delivery;
+    party: Party;
+    office: Office;
+    /** Words that stand before the letter's own, say its private link. */
+    above?: string;
+  },
 ): Outgoing {
   const id = act.newId();
   return {
@@ -39,8 +48,8 @@ export function outgoingOf(
     toAddress: party.email,
     toName: party.name,
     subject: letter.subject,
-    text: letterText(letter),
-    messageId: `<${id.replace(/[^A-Za-z0-9.-]/g, "-")}@${domainOf(office.email)}>`,
+    text: above === "" ? letterText(letter) : `${above}\n\n${letterText(letter)}`,
+    messageId: messageIdOf(id, office),
     state: "waiting",
     attempts: 0,
     nextTryAt: act.now,
@@ -48,6 +57,11 @@ export function outgoingOf(
     createdAt: act.now,
     sentAt: null,
   };
+}
+
+/** The Message-ID of the message with this id: the same for every try. */
+export function messageIdOf(id: string, { email }: Pick<Office, "email">): string {
+  return `<${id.replace(/[^A-Za-z0-9.-]/g, "-")}@${domainOf(email)}>`;
 }
 
 function domainOf(address: string): string {

@@ -62,9 +62,13 @@ export function recordConsent(
 
 type Word = Omit<ConsentWord, "lineId">;
 
+/** A word that was signed on screen is corrected by nobody: its signature says what it was. */
 function sameWord(file: LineFile, word: Word): Consent | undefined {
   const fields = ["kind", "partyId", "propertyId", "splitId", "state", "stateOn"] as const;
-  return file.consents.find((each) => fields.every((field) => each[field] === word[field]));
+  const signed = new Set(file.signatures.map(({ consentId }) => consentId));
+  return file.consents.find(
+    (each) => !signed.has(each.id) && fields.every((field) => each[field] === word[field]),
+  );
 }
 
 function wrongParts(file: LineFile, { partyId, propertyId, splitId, uploadId }: Word) {

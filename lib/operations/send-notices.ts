@@ -4,11 +4,14 @@ import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { dayOf } from "#lib/domain/consent/moment.ts";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import {
   DELIVERY_METHODS,
@@ -23,6 +26,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
 import { isDemandable } from "./draft-notices.ts";
+import { newLink, putLink, wrongDays } from "./link-rows.ts";
 import { outgoingOf, wrongAddress } from "./outgoing.ts";
 import { pastDay } from "./past-day.ts";
 
@@ -33,6 +37,17 @@ interface Sending {
   readonly sentOn: Day;
   /** Numbers of the post, by notice. */
   readonly tracking?: Readonly<Record<string, string>>;
+  /** By mail message: puts a private link into each message, above the letter. */
+  readonly links?: LinkWish;
+}
+
+interface LinkWish {
+  /** Days that each is good for. */
+  readonly days: number;
+  /** How this office is reached from outside: `https://office.example.com`. */
+  readonly address: string;
+  /** 32 random bytes as base64url, new each time; they stand in the message and nowhere else. */
+  readonly newSecret: () => string;
 }
 
 interface Sent {
@@ -77,18 +92,20 @@ export function sendNotices(
         delivery,
       })),
       write: (one) => {
-        for (const each of sent) write(one, { act, file, office, sent: each });
+        for (const each of sent) write(one, { act, file, office, sent: each, sending });
       },
     });
   });
 }
 
-function checkSending(act: Act, { noticeIds, method, sentOn }: Sending) {
+function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
   if (noticeIds.length === 0) return refuse("missing-value", "noticeIds", "Choose a letter");
   if (new Set(noticeIds).size !== noticeIds.length)
     return refuse("bad-value", "noticeIds", "A letter was chosen twice");
   if (!DELIVERY_METHODS.includes(method))
     return refuse("bad-value", "method", "Choose how they were sent");
+  const wrong = links === undefined ? null : wrongDays(links.days);
+  if (wrong !== null) return wrong;
   return pastDay(act, { day: sentOn, path: "sentOn" });
 }
 
@@ -144,10 +161,15 @@ function heldBack(file: LineFile, report: Report, notice: Notice): string | null
   return hold?.sentence ?? null;
 }
 
-function write(
-  db: Db,
-  { act, file, office, sent }: { act: Act; file: LineFile; office: Office; sent: Sent },
-): void {
+interface Writing {
+  readonly act: Act;
+  readonly file: LineFile;
+  readonly office: Office;
+  readonly sent: Sent;
+  readonly sending: Sending;
+}
+
+function write(db: Db, { act, file, office, sent, sending }: Writing): void {
   const lineId = file.line.id;
   const { notice, letter, delivery } = sent;
   updateRow(db, "notices", { lineId, row: notice });
@@ -157,5 +179,22 @@ function write(
     updateRow(db, "splits", { lineId, row: { ...split, sentAt: act.now } });
   if (delivery.method !== "mail-message") return;
   const party = file.parties.find(({ id }) => id === notice.partyId);
-  if (party) insertOutgoing(db, outgoingOf(act, { lineId, letter, delivery, party, office }));
+  const above = linkWords(db, act, { lineId, notice, links: sending.links, zone: office.zone });
+  if (party)
+    insertOutgoing(db, outgoingOf(act, { lineId, letter, delivery, party, office, above }));
+}
+
+/** Makes the private link of one letter and says it in words; empty where none is wished. */
+function linkWords(
+  db: Db,
+  act: Act,
+  asked: { lineId: string; notice: Notice; links: LinkWish | undefined; zone: string },
+): string {
+  const { lineId, notice, links, zone } = asked;
+  if (links === undefined) return "";
+  const secret = links.newSecret();
+  const link = newLink(act, { lineId, notice, days: links.days, secret });
+  putLink(db, act, link);
+  const day = LETTER_WORDS[notice.language].day(dayOf(link.expiresAt, zone));
+  return LINK_WORDS[notice.language].linkInMail(`${links.address}/n/${secret}`, day);
 }

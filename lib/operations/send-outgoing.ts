@@ -2,7 +2,10 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { claimOutgoing, endTry, keepOutgoing } from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
+import { DocumentRefused } from "#lib/documents/printable.ts";
+import { renderCertificates } from "#lib/documents/render-certificates.tsx";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
+import { certificateOf } from "#lib/domain/consent/certificate.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
@@ -57,8 +60,7 @@ async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutco
 async function mailOf(place: Workplace, message: Outgoing): Promise<MailMessage> {
   const file = getLineFile(place.db, message.lineId);
   const office = getOffice(place.db);
-  const notice = file?.notices.find(({ id }) => id === message.noticeId);
-  if (!file || !office || !notice) throw new Error("The letter is no longer in the file");
+  if (!file || !office) throw new Error("The line is no longer in the office's files");
   const address = place.mailFrom === "" ? office.email : place.mailFrom;
   if (address === "")
     throw new Error(
@@ -70,12 +72,49 @@ async function mailOf(place: Workplace, message: Outgoing): Promise<MailMessage>
     to: { name: message.toName, address: message.toAddress },
     subject: message.subject,
     text: message.text,
-    attachment: {
-      name: `${fileName(notice, office)}.pdf`,
-      bytes: await paperOf(place, { file, notice }),
-    },
+    attachments: await attachmentsOf(place, { file, office, message }),
     date: new Date(message.createdAt),
   };
+}
+
+interface Carried {
+  readonly file: LineFile;
+  readonly office: Office;
+  readonly message: Outgoing;
+}
+
+/** A letter as its PDF; else the stored file, with the certificates of what was signed on it. */
+async function attachmentsOf(
+  place: Workplace,
+  { file, office, message }: Carried,
+): Promise<MailMessage["attachments"]> {
+  if (message.noticeId === null) return copyOf(place, { file, office, message });
+  const notice = file.notices.find(({ id }) => id === message.noticeId);
+  if (!notice) throw new Error("The letter is no longer in the file");
+  const bytes = await paperOf(place, { file, notice });
+  return [{ name: `${fileName(notice, office)}.pdf`, bytes }];
+}
+
+async function copyOf(
+  place: Workplace,
+  { file, office, message }: Carried,
+): Promise<MailMessage["attachments"]> {
+  const upload = file.uploads.find(({ id }) => id === message.uploadId);
+  const bytes = upload ? readStored(place.dataFolder, upload.sha256) : null;
+  if (!upload || bytes === null) throw new Error("The stored file is no longer there");
+  const signed = file.signatures.filter((each) => each.copyMessageId === message.messageId);
+  const certificates = signed.flatMap((each) => certificateOf(file, each) ?? []);
+  const stored = { name: upload.name, bytes };
+  if (certificates.length === 0) return [stored];
+  const from = { name: office.name, day: place.today() };
+  try {
+    const printed = await renderCertificates(certificates, from);
+    return [stored, { name: "certificate.pdf", bytes: printed }];
+  } catch (error) {
+    // A name in signs that no typeface here has: the certificate stands in the message's own text.
+    if (error instanceof DocumentRefused) return [stored];
+    throw error;
+  }
 }
 
 function fileName(notice: Notice, office: Office): string {
@@ -142,8 +181,14 @@ function noteOnDelivery(
 ): void {
   const { lineId, deliveryId, noticeId, messageId } = message;
   const file = getLineFile(act.db, lineId);
+  const went = failed ? "failed" : "went out";
+  if (noticeId === null) {
+    const sentence = `“${message.subject}” by mail message to ${message.toName} ${went}: ${words}`;
+    tell(act, { lineId, action: "send-outgoing", sentence, detail: { messageId } });
+    return;
+  }
   const delivery = file?.deliveries.find(({ id }) => id === deliveryId);
-  if (!file || !delivery || noticeId === null) return;
+  if (!file || !delivery) return;
   const open = delivery.outcome === "on-its-way";
   const row = {
     ...delivery,
@@ -155,7 +200,7 @@ function noteOnDelivery(
   tell(act, {
     lineId,
     action: "send-outgoing",
-    sentence: `The ${nameRow(file, "notices", noticeId)} by mail message ${failed ? "failed" : "went out"}: ${words}`,
+    sentence: `The ${nameRow(file, "notices", noticeId)} by mail message ${went}: ${words}`,
     detail: { before: delivery, after: row },
   });
 }

@@ -18,12 +18,56 @@ export interface PrivateLink {
   readonly revokedBy: string;
 }
 
+/** What can be done by a private link; each time is noted. */
+export const LINK_DEEDS = [
+  "opened",
+  "opened-letter",
+  "added-file",
+  "answered",
+  "signed",
+  "withdrew",
+] as const;
+export type LinkDeed = (typeof LINK_DEEDS)[number];
+
 /** One thing that somebody did by a private link. */
 export interface LinkVisit {
   readonly id: string;
   readonly linkId: string;
   readonly at: Instant;
-  readonly what: string;
+  readonly what: LinkDeed;
   readonly address: string;
   readonly agent: string;
 }
+
+/** Days that a link is good for, unless the office says otherwise. */
+export const LINK_DAYS = 30;
+export const MOST_LINK_DAYS = 180;
+
+/** Files that one link takes in, and the most bytes of each. */
+export const MOST_LINK_FILES = 10;
+export const LINK_FILE_LIMIT = 20_000_000;
+
+/** Most openings of one link, and most other deeds by it, within a quarter of an hour. */
+export const LINK_OPENINGS = 200;
+export const LINK_DOINGS = 40;
+/** Most links that are not there, or no longer, from one network address in that time. */
+export const LINK_MISSES = 30;
+
+export type LinkState = "open" | "expired" | "revoked";
+
+/** How a link stands at a moment. One that was called back stays so, also when it runs out. */
+export function linkState(
+  { expiresAt, revokedAt }: Pick<PrivateLink, "expiresAt" | "revokedAt">,
+  now: Instant,
+): LinkState {
+  if (revokedAt !== null) return "revoked";
+  return expiresAt <= now ? "expired" : "open";
+}
+
+/** 32 random bytes as base64url: 43 signs. */
+export function isLinkSecret(text: string): boolean {
+  return /^[A-Za-z0-9_-]{43}$/.test(text);
+}
+
+/** Who acts by a link, as the history and the replies name them. */
+export const BY_PRIVATE_LINK = "private link";

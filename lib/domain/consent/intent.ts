@@ -1,0 +1,28 @@
+import type { Letter } from "../letter/letter.ts";
+import { formatCents } from "../money/format-cents.ts";
+import type { ScreenKind, Terms } from "./signable.ts";
+import type { LinkWords } from "./words-en.ts";
+
+interface Intended {
+  readonly kind: ScreenKind;
+  readonly terms: Terms;
+  readonly office: string;
+  readonly place: string;
+  readonly letter: Pick<Letter, "reference" | "date">;
+}
+
+/**
+ * The sentence that is ticked before signing: one kind of consent, on what, by which letter. The
+ * page shows it and the signature keeps it, both from here.
+ */
+export function intentSentence(
+  words: LinkWords,
+  { kind, terms, office, place, letter }: Intended,
+): string {
+  const put = { office, place, reference: letter.reference, date: letter.date };
+  const what =
+    kind === "pay"
+      ? words.intents.pay(put, formatCents(terms.amount ?? 0), terms.versionNumber ?? 0)
+      : words.intents[kind](put);
+  return `${what} ${words.intentLetter(put)}`;
+}

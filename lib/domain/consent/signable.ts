@@ -1,0 +1,152 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import type { LetterKind, Notice } from "../letter/notice.ts";
+import type { Cents } from "../money/cents.ts";
+import { signersFor } from "../party/signers.ts";
+import type { Consent, ConsentKind } from "./consent.ts";
+import { consentStanding, latestSplit } from "./standing.ts";
+import type { LinkStop } from "./stops.ts";
+
+/** Consents that may be given on screen. An agreement to be recorded needs a notary: paper only. */
+export const SCREEN_KINDS = ["enter", "dig", "pay"] as const satisfies readonly ConsentKind[];
+export type ScreenKind = (typeof SCREEN_KINDS)[number];
+
+/** What each letter puts to its reader for signing on screen. */
+const ASKED: Record<LetterKind, readonly ScreenKind[]> = {
+  finding: [],
+  "tie-in-inquiry": [],
+  "test-visit": ["enter"],
+  "proposed-split": ["pay"],
+  "entry-consent": ["enter", "dig"],
+  "joint-agreement": [],
+  "work-start": [],
+  "drain-pause": [],
+  spill: [],
+  "share-demand": [],
+  "authority-response": [],
+  "close-out": [],
+};
+
+/** The consents that a letter of this kind asks for, as far as they can be signed on screen. */
+export function askedOnScreen(kind: LetterKind): readonly ScreenKind[] {
+  return ASKED[kind];
+}
+
+/** What a signature would bind to: for paying, the version and the amount in the letter. */
+export interface Terms {
+  readonly splitId: string | null;
+  readonly versionNumber: number | null;
+  readonly amount: Cents | null;
+}
+
+const NO_TERMS: Terms = { splitId: null, versionNumber: null, amount: null };
+
+/** The version and amount that a letter put to its reader; none but for paying. */
+export function termsOf(
+  { splits }: Pick<LineFile, "splits">,
+  { splitId, propertyId }: Pick<Notice, "splitId" | "propertyId">,
+  kind: ScreenKind,
+): Terms {
+  const version = splits.find((each) => each.id === splitId);
+  if (kind !== "pay" || version === undefined) return NO_TERMS;
+  const share = version.shares.find((each) => each.propertyId === propertyId);
+  return { splitId, versionNumber: version.number, amount: share?.amount ?? null };
+}
+
+/** The name over a signature, and whether nobody said yet who signs for a trust, firm or estate. */
+export interface SigningName {
+  readonly name: string;
+  readonly capacityMissing: boolean;
+}
+
+/**
+ * As whom a letter's reader may sign one kind of consent for its property; null where they may not.
+ * Paying and digging bind the property and take a title holder; whoever lives there or manages it
+ * may let people in.
+ */
+export function signingName(
+  file: Pick<LineFile, "roles" | "parties">,
+  { partyId, propertyId }: Pick<Notice, "partyId" | "propertyId">,
+  kind: ScreenKind,
+): SigningName | null {
+  if (propertyId === null) return null;
+  const signer = signersFor(file, propertyId).find((each) => each.partyId === partyId);
+  if (signer !== undefined) return { name: signer.name, capacityMissing: signer.capacityMissing };
+  const hasRole = file.roles.some(
+    (role) => role.partyId === partyId && role.propertyId === propertyId,
+  );
+  const party = file.parties.find((each) => each.id === partyId);
+  if (kind !== "enter" || !hasRole || party === undefined) return null;
+  return { name: party.name, capacityMissing: party.kind !== "person" };
+}
+
+interface Standing {
+  readonly file: LineFile;
+  readonly report: Pick<Report, "splits">;
+}
+
+/**
+ * Why this letter's reader can't sign a kind of consent on screen now; null where they can. An
+ * amount is only signed while it holds: in the version in force, and still following from the facts.
+ */
+export function signStop(
+  { file, report }: Standing,
+  notice: Notice,
+  kind: ScreenKind,
+): LinkStop | null {
+  if (notice.kind === "joint-agreement") return "on-paper";
+  if (!askedOnScreen(notice.kind).includes(kind)) return "nothing-to-sign";
+  if (file.line.closedOn !== null) return "closed";
+  if (signingName(file, notice, kind) === null) return "not-your-signature";
+  if (kind === "pay") {
+    const wrong = amountStop({ file, report }, notice);
+    if (wrong !== null) return wrong;
+  }
+  return signedOn({ file, report }, notice, kind) ? "signed-already" : null;
+}
+
+function amountStop({ file, report }: Standing, notice: Notice): LinkStop | null {
+  const { splitId, amount } = termsOf(file, notice, "pay");
+  if (splitId === null || splitId !== latestSplit(file)?.id) return "superseded";
+  if (amount === null || amount === 0) return "nothing-asked";
+  const word = wouldBe(notice, { splitId, amount });
+  const after = { ...file, consents: [...file.consents, word] };
+  return consentStanding(after, word, report) === "current" ? null : "superseded";
+}
+
+function wouldBe(
+  { partyId, propertyId }: Notice,
+  { splitId, amount }: { splitId: string; amount: Cents },
+): Consent {
+  return {
+    id: "",
+    kind: "pay",
+    partyId,
+    propertyId: propertyId ?? "",
+    state: "given",
+    stateOn: "9999-12-31",
+    splitId,
+    amount,
+    recordingNumber: "",
+    uploadId: null,
+    note: "",
+  };
+}
+
+/** The reader's own word of this kind holds today. */
+function signedOn({ file, report }: Standing, notice: Notice, kind: ScreenKind): boolean {
+  return consentsBy(file, notice, kind).some(
+    (consent) => consentStanding(file, consent, report) === "current",
+  );
+}
+
+/** Every word of one kind by a letter's reader on its property. */
+export function consentsBy(
+  { consents }: Pick<LineFile, "consents">,
+  { partyId, propertyId }: Pick<Notice, "partyId" | "propertyId">,
+  kind: ConsentKind,
+): Consent[] {
+  return consents.filter(
+    (each) => each.kind === kind && each.partyId === partyId && each.propertyId === propertyId,
+  );
+}

@@ -1,0 +1,30 @@
+/** Why something can't be done by a private link; each has its words in both languages. */
+export const LINK_STOPS = [
+  /** No such link, or one that ran out or was called back: nobody is told which. */
+  "gone",
+  "too-many",
+  "closed",
+  "no-kind",
+  "no-words",
+  "too-long",
+  "bad-file",
+  "too-large",
+  "too-many-files",
+  "nothing-to-sign",
+  /** An agreement that is to be recorded is signed on paper, before a notary. */
+  "on-paper",
+  "not-your-signature",
+  /** Another version of the split is in force, or the facts behind its amount changed. */
+  "superseded",
+  "nothing-asked",
+  "signed-already",
+  "letter-not-ready",
+  "letter-not-opened",
+  "no-intent",
+  "no-records",
+  "no-name",
+  "no-capacity",
+  "bad-drawing",
+  "nothing-to-withdraw",
+] as const;
+export type LinkStop = (typeof LINK_STOPS)[number];

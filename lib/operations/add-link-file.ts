@@ -1,0 +1,77 @@
+import { getLineFile } from "#db/queries/line-file.ts";
+import { insertRow } from "#db/queries/row.ts";
+import { MOST_LINK_FILES, type PrivateLink } from "#lib/domain/consent/private-link.ts";
+import type { Upload } from "#lib/domain/file/line-file.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { StoredFile } from "#lib/storage/store.ts";
+import type { Refusal } from "./act.ts";
+import { plainName } from "./add-upload.ts";
+import { changeLine } from "./change.ts";
+import {
+  actOfLink,
+  findOpenLink,
+  isStillOpen,
+  type LinkDoor,
+  noteVisit,
+  stopped,
+} from "./link-door.ts";
+import { partyOfLink } from "./party-of-link.ts";
+
+interface LinkFile {
+  readonly name: string;
+  readonly stored: StoredFile;
+}
+
+/** Marks the files that came by one link: only those can go with an answer by it. */
+export function fileNote({ id }: Pick<PrivateLink, "id">): string {
+  return `By private link ${id}`;
+}
+
+/** The link that may take in one more file: asked before the file is taken in. */
+export function mayAddLinkFile(door: LinkDoor, secret: string): Result<PrivateLink, Refusal> {
+  const found = findOpenLink(door, secret, "doing");
+  if (!found.ok) return found;
+  const uploads = getLineFile(door.db, found.value.lineId)?.uploads ?? [];
+  return hasRoom(uploads, found.value) ? found : stopped("too-many-files");
+}
+
+/** Puts a file that a neighbour sent by their link into the line's file. */
+export function addLinkFile(
+  door: LinkDoor,
+  link: PrivateLink,
+  { name, stored }: LinkFile,
+): Result<{ uploadId: string }, Refusal> {
+  const { lineId } = link;
+  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const deal = {
+    lineId,
+    deed: "record-the-field",
+    action: "add-upload",
+    evenClosed: true,
+  } as const;
+  return changeLine(act, deal, (file, db) => {
+    if (!isStillOpen(db, link, door.now)) return stopped("gone");
+    if (!hasRoom(file.uploads, link)) return stopped("too-many-files");
+    const upload: Upload = {
+      id: act.newId(),
+      name: plainName(name),
+      ...stored,
+      addedBy: act.actor.name,
+      addedAt: act.now,
+      note: fileNote(link),
+    };
+    return ok({
+      value: { uploadId: upload.id },
+      sentence: `Added the file ${upload.name}, which came by private link.`,
+      detail: { after: upload },
+      write: (one) => {
+        insertRow(one, "uploads", { lineId, row: upload });
+        noteVisit(door, one, link, "added-file");
+      },
+    });
+  });
+}
+
+function hasRoom(uploads: readonly Upload[], link: PrivateLink): boolean {
+  return uploads.filter(({ note }) => note === fileNote(link)).length < MOST_LINK_FILES;
+}

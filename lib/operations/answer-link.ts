@@ -1,0 +1,100 @@
+import { insertRow } from "#db/queries/row.ts";
+import { BY_PRIVATE_LINK } from "#lib/domain/consent/private-link.ts";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
+import { LINK_REPLIES, type LinkReply } from "#lib/domain/consent/words-en.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import type { Reply } from "#lib/domain/letter/notice.ts";
+import { isDay } from "#lib/exchange/field.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Refusal } from "./act.ts";
+import { fileNote } from "./add-link-file.ts";
+import { changeLine } from "./change.ts";
+import {
+  actOfLink,
+  findOpenLink,
+  isStillOpen,
+  type LinkDoor,
+  noteVisit,
+  stopped,
+} from "./link-door.ts";
+import { partyOfLink } from "./party-of-link.ts";
+
+const MOST_WORDS = 5_000;
+
+interface LinkAnswer {
+  readonly secret: string;
+  readonly kind: LinkReply;
+  readonly words: string;
+  /** A day that suits, for a test or a visit; null: none was named. */
+  readonly day: string | null;
+  /** A file that came by the same link. */
+  readonly uploadId: string | null;
+}
+
+/**
+ * Takes down what a neighbour says by their private link, as an ordinary reply to the letter. Saying
+ * that they agree is no signature. A question or an objection needs words, or a file.
+ */
+export function answerLink(
+  door: LinkDoor,
+  answer: LinkAnswer,
+): Result<{ replyId: string }, Refusal> {
+  const found = findOpenLink(door, answer.secret, "doing");
+  if (!found.ok) return found;
+  const link = found.value;
+  const wrong = wrongAnswer(answer);
+  if (wrong !== null) return wrong;
+  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const deal = {
+    lineId: link.lineId,
+    deed: "work-the-file",
+    action: "answer-link",
+    evenClosed: true,
+  } as const;
+  return changeLine(act, deal, (file, db) => {
+    if (!isStillOpen(db, link, door.now)) return stopped("gone");
+    const { uploadId } = answer;
+    const notice = file.notices.find(({ id }) => id === link.noticeId);
+    if (notice === undefined) return stopped("gone");
+    if (
+      uploadId !== null &&
+      !file.uploads.some((one) => one.id === uploadId && one.note === fileNote(link))
+    )
+      return stopped("bad-file");
+    const reply: Reply = {
+      id: act.newId(),
+      noticeId: link.noticeId,
+      kind: answer.kind,
+      receivedOn: act.today,
+      takenBy: BY_PRIVATE_LINK,
+      words: wordsOf(answer, notice.language),
+      uploadId,
+    };
+    const told = reply.words === "" ? "." : `: ${reply.words}`;
+    return ok({
+      value: { replyId: reply.id },
+      sentence: `Answer to ${nameRow(file, "notices", link.noticeId)} by private link: ${answer.kind.replaceAll("-", " ")}${told}`,
+      detail: { after: reply },
+      write: (one) => {
+        insertRow(one, "replies", { lineId: link.lineId, row: reply });
+        noteVisit(door, one, link, "answered");
+      },
+    });
+  });
+}
+
+function wrongAnswer({ kind, words, day, uploadId }: LinkAnswer) {
+  if (!LINK_REPLIES.includes(kind)) return stopped("no-kind");
+  if (words.length > MOST_WORDS) return stopped("too-long");
+  const silent = words.trim() === "" && uploadId === null && day === null;
+  if (silent && kind !== "agrees") return stopped("no-words");
+  return null;
+}
+
+/** The day that suits stands in the words, in the letter's language, as the person would write it. */
+function wordsOf({ words, day }: LinkAnswer, language: "en" | "es"): string {
+  const suits =
+    day !== null && isDay(day) ? LINK_WORDS[language].dayLine(LETTER_WORDS[language].day(day)) : "";
+  return [suits, words.trim()].filter((part) => part !== "").join("\n");
+}

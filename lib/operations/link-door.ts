@@ -1,0 +1,126 @@
+import { createHash, timingSafeEqual } from "node:crypto";
+import type { Db } from "#db/open.ts";
+import { getLink, getLinkByHash, insertVisit } from "#db/queries/link.ts";
+import { countTries, noteTry } from "#db/queries/session.ts";
+import type { Instant } from "#lib/domain/calendar/day.ts";
+import {
+  BY_PRIVATE_LINK,
+  isLinkSecret,
+  LINK_DOINGS,
+  LINK_MISSES,
+  LINK_OPENINGS,
+  type LinkDeed,
+  linkState,
+  type PrivateLink,
+} from "#lib/domain/consent/private-link.ts";
+import type { LinkStop } from "#lib/domain/consent/stops.ts";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
+import { TRIES_WINDOW_MINUTES } from "#lib/domain/user/session.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal, RefusalReason } from "./act.ts";
+import { refuse } from "./change.ts";
+
+/** Somebody at a private link: nobody who is signed in, and where they ask from. */
+export interface LinkDoor extends Pick<Act, "db" | "now" | "today" | "dataFolder" | "newId"> {
+  /** Network address; empty where it is not known. */
+  readonly address: string;
+  /** What the browser calls itself. */
+  readonly agent: string;
+}
+
+const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
+  gone: "not-found",
+  "too-many": "too-many-tries",
+  "bad-file": "wrong-type",
+  "too-large": "too-large",
+  "no-kind": "missing-value",
+  "no-words": "missing-value",
+  "no-intent": "missing-value",
+  "no-records": "missing-value",
+  "no-name": "missing-value",
+  "no-capacity": "missing-value",
+};
+
+/** A refusal at a private link: its path names the stop, so that the page can say it in any language. */
+export function stopped(stop: LinkStop): { readonly ok: false; readonly error: Refusal } {
+  return refuse(REASONS[stop] ?? "not-in-this-state", stop, LINK_WORDS.en.stops[stop]);
+}
+
+/** What is stored of a link's secret, and compared. */
+export function hashSecret(secret: string): string {
+  return createHash("sha256").update(secret).digest("hex");
+}
+
+/**
+ * The open link of a secret. One that never was, one that ran out and one that was called back get
+ * the same answer. Too many of those from one address, or too much by one link, has to wait.
+ */
+export function findOpenLink(
+  door: LinkDoor,
+  secret: string,
+  use: "opening" | "doing",
+): Result<PrivateLink, Refusal> {
+  const misses = `link-misses:${door.address.slice(0, 100)}`;
+  if (triesOf(door, misses) >= LINK_MISSES) return stopped("too-many");
+  const link = linkOf(door.db, secret);
+  if (link === null || linkState(link, door.now) !== "open") {
+    takeTry(door, misses);
+    return stopped("gone");
+  }
+  const key = `link-${use}:${link.id}`;
+  if (triesOf(door, key) >= (use === "opening" ? LINK_OPENINGS : LINK_DOINGS))
+    return stopped("too-many");
+  takeTry(door, key);
+  return ok(link);
+}
+
+/** The same link once more, inside the step that writes: it may have been called back meanwhile. */
+export function isStillOpen(db: Db, { id }: PrivateLink, now: Instant): boolean {
+  const link = getLink(db, id);
+  return link !== null && linkState(link, now) === "open";
+}
+
+function linkOf(db: Db, secret: string): PrivateLink | null {
+  const hash = hashSecret(secret);
+  const link = isLinkSecret(secret) ? getLinkByHash(db, hash) : null;
+  if (link === null) return null;
+  return timingSafeEqual(Buffer.from(link.tokenHash), Buffer.from(hash)) ? link : null;
+}
+
+function windowStart(now: Instant): Instant {
+  return new Date(Date.parse(now) - TRIES_WINDOW_MINUTES * 60_000).toISOString();
+}
+
+function triesOf({ db, now }: LinkDoor, key: string): number {
+  return countTries(db, key, windowStart(now)).number;
+}
+
+function takeTry({ db, now }: LinkDoor, key: string): void {
+  noteTry(db, { keys: [key], at: now, since: windowStart(now) });
+}
+
+/** Notes what was done by a link, with where it came from. */
+export function noteVisit(door: LinkDoor, db: Db, link: PrivateLink, what: LinkDeed): void {
+  insertVisit(db, {
+    id: door.newId(),
+    linkId: link.id,
+    at: door.now,
+    what,
+    address: door.address.slice(0, 100),
+    agent: door.agent.slice(0, 400),
+  });
+}
+
+/** The act of a link's holder: what they may do was decided by the link, and the history names them. */
+export function actOfLink(door: LinkDoor, link: PrivateLink, partyName: string): Act {
+  const { db, now, today, dataFolder, newId } = door;
+  const name = partyName === "" ? BY_PRIVATE_LINK : `${partyName}, by ${BY_PRIVATE_LINK}`;
+  return {
+    db,
+    actor: { id: `link:${link.id}`, name, role: "office" },
+    now,
+    today,
+    dataFolder,
+    newId,
+  };
+}
