@@ -7,6 +7,7 @@ import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { noonOf } from "./noon.ts";
+import type { PrintPicture } from "./pictures.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
 
 type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
@@ -76,9 +77,11 @@ const styles = StyleSheet.create({
 export function LetterDocument({
   letter,
   address,
+  pictures,
 }: {
   readonly letter: Letter;
   readonly address: AddressLayout;
+  readonly pictures: ReadonlyMap<string, PrintPicture>;
 }) {
   const words = LETTER_WORDS[letter.language];
   const [name = ""] = letter.to;
@@ -87,6 +90,7 @@ export function LetterDocument({
     size: 10.5,
     tableSize: 9.5,
     stripNote: words.frame.notToScale,
+    pictures,
   };
   const day = noonOf(letter.day);
   return (
@@ -130,7 +134,8 @@ export function LetterDocument({
   );
 }
 
-function Letterhead({ from }: { readonly from: readonly string[] }) {
+/** The sender at the head of a page that goes into a window envelope. */
+export function Letterhead({ from }: { readonly from: readonly string[] }) {
   const [name = "", ...lines] = from;
   return (
     <>
@@ -145,7 +150,8 @@ function Letterhead({ from }: { readonly from: readonly string[] }) {
   );
 }
 
-function Window({ layout }: { readonly layout: AddressLayout }) {
+/** The address where the envelope's window shows it. */
+export function Window({ layout }: { readonly layout: AddressLayout }) {
   return layout.lines.map(({ text, top }) => (
     <Text key={top} style={{ ...styles.address, left: layout.left, top, fontSize: layout.size }}>
       {text}

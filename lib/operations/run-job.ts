@@ -2,6 +2,7 @@ import { claimJob, endJob, keepJob } from "#db/queries/job.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
+import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
@@ -9,11 +10,13 @@ import type { Job, JobKind } from "#lib/domain/file/job.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import { accountPapers } from "#lib/domain/ledger/account-paper.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
+import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
 const MOST_TRIES = 3;
@@ -80,15 +83,21 @@ interface Making {
 
 /** How each kind of document is made. */
 const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
-  letters: ({ job, facts }) => {
+  letters: ({ place, job, facts }) => {
     const { notices } = facts.file;
     const asked = job.subjectIds.flatMap((id) => notices.find((each) => each.id === id) ?? []);
     if (asked.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
-    return renderLetters(asked.map((notice) => letterOf(notice, facts)));
+    const letters = asked.map((notice) => letterOf(notice, facts));
+    return renderLetters(letters, pictureBytes(place.dataFolder, facts.file, letters));
   },
   packet: ({ place, facts }) => renderPacket(composePacket(facts), storedBytes(place, facts.file)),
   statements: () => notYet(),
-  accounts: () => notYet(),
+  accounts: ({ job, facts }) => {
+    const papers = accountPapers({ ...facts, today: facts.report.today }, job.subjectIds);
+    if (papers.length === 0)
+      throw new DocumentRefused("There is no money in the book for these properties yet.");
+    return renderAccounts(papers);
+  },
   agreement: () => notYet(),
 };
 

@@ -8,7 +8,10 @@ import { changeLine, refuse } from "./change.ts";
 interface JobOrder {
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which, in this order; for statements and accounts: of which properties. */
+  /**
+   * For letters: which, in this order; for statements: of which properties; for accounts: of
+   * which properties, or which invoices.
+   */
   readonly subjectIds: readonly string[];
 }
 
@@ -20,14 +23,14 @@ const KIND_WORDS: Record<JobKind, string> = {
   agreement: "the draft of an agreement",
 };
 
-/** What a document is about: rows of which list, and what they are called. */
-const SUBJECTS = {
-  letters: { rows: "notices", one: "letters" },
-  packet: { rows: null, one: "lines" },
-  statements: { rows: "properties", one: "properties" },
-  accounts: { rows: "properties", one: "properties" },
-  agreement: { rows: "agreements", one: "agreements" },
-} as const satisfies Record<JobKind, { rows: ListName | null; one: string }>;
+/** What a document is about: rows of which lists, and what they are called. */
+const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly one: string }> = {
+  letters: { rows: ["notices"], one: "letters" },
+  packet: { rows: [], one: "lines" },
+  statements: { rows: ["properties"], one: "properties" },
+  accounts: { rows: ["properties", "ledger"], one: "properties or invoices" },
+  agreement: { rows: ["agreements"], one: "agreements" },
+};
 
 /** Has a PDF made outside of the request; the packet is made whatever is missing, and says so first. */
 export function startJob(
@@ -38,10 +41,10 @@ export function startJob(
   return changeLine(act, deal, (file) => {
     if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what to make");
     const { rows, one } = SUBJECTS[kind];
-    const known = new Set((rows === null ? [] : file[rows]).map(({ id }) => id));
+    const known = new Set(rows.flatMap((list) => file[list].map(({ id }) => id)));
     if (subjectIds.some((id) => !known.has(id)))
       return refuse("not-found", "subjectIds", `one of the ${one}`);
-    if (rows !== null && subjectIds.length === 0)
+    if (rows.length > 0 && subjectIds.length === 0)
       return refuse("missing-value", "subjectIds", `Choose one of the ${one}`);
     const job: Job = {
       id: act.newId(),

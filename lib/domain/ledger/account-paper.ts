@@ -10,7 +10,7 @@ import { formatCents } from "../money/format-cents.ts";
 import { addressLines, windowLines } from "../party/address.ts";
 import type { Address, Language, Party, Property } from "../party/party.ts";
 import { AGES, ageingOf } from "./ageing.ts";
-import { type Account, balanceOf, entriesOf, standingEntries } from "./balance.ts";
+import { type Account, accountsOf, balanceOf, entriesOf, standingEntries } from "./balance.ts";
 import { billedTo } from "./billed-to.ts";
 import type { LedgerEntry } from "./entry.ts";
 import { shareIn } from "./propose.ts";
@@ -94,12 +94,26 @@ export function invoicePaper(input: PaperInput, entryId: string): AccountPaper {
     subject: words.invoice.subject(invoice.number, place),
     blocks: [
       ...sumBlocks(facts, invoice),
-      heading(words.invoice.howToPay),
-      ...payBlocks(facts, reference),
-      ...jointBlocks(facts),
+      ...(openOn(facts, invoice) === 0 ? [] : payBlocks(facts, reference)),
       ...(invoice.splitId === null ? [] : [paragraph(words.invoice.basis)]),
     ],
   };
+}
+
+/**
+ * The papers for a list of properties and invoices, in its order: for a property the statement of
+ * each account there, for an invoice the invoice. What is in the file no more is left out.
+ */
+export function accountPapers(input: PaperInput, subjectIds: readonly string[]): AccountPaper[] {
+  const { file } = input;
+  return subjectIds.flatMap((id) => {
+    if (file.properties.some((property) => property.id === id))
+      return accountsOf(file.ledger)
+        .filter(({ propertyId }) => propertyId === id)
+        .map((account) => statementPaper(input, account));
+    const invoice = file.ledger.find((entry) => entry.id === id && entry.kind === "invoice");
+    return invoice === undefined ? [] : [invoicePaper(input, id)];
+  });
 }
 
 function factsFor(input: PaperInput, { partyId, propertyId }: Account): PaperFacts {
@@ -209,7 +223,7 @@ function ageBlocks({ words, entries, today }: PaperFacts): LetterBlock[] {
 }
 
 function sumBlocks(facts: PaperFacts, invoice: LedgerEntry): LetterBlock[] {
-  const { words, entries, today } = facts;
+  const { words, entries } = facts;
   const row = [forWhat(facts, invoice), formatCents(invoice.amount)];
   return [
     heading(words.invoice.forWhat),
@@ -217,10 +231,15 @@ function sumBlocks(facts: PaperFacts, invoice: LedgerEntry): LetterBlock[] {
     ...list([...shareLines(facts, invoice), ...(invoice.note === "" ? [] : [invoice.note])]),
     ...dueBlocks(words, invoice, {
       stands: standingEntries(entries).some(({ id }) => id === invoice.id),
-      open:
-        ageingOf(entries, today).invoices.find(({ entry }) => entry.id === invoice.id)?.open ?? 0,
+      open: openOn(facts, invoice),
     }),
   ];
+}
+
+/** What is still open on one invoice; nothing where it was taken back. */
+function openOn({ entries, today }: PaperFacts, invoice: LedgerEntry): Cents {
+  const { invoices } = ageingOf(entries, today);
+  return invoices.find(({ entry }) => entry.id === invoice.id)?.open ?? 0;
 }
 
 function forWhat({ file, words, place, property }: PaperFacts, invoice: LedgerEntry): string {
@@ -263,13 +282,18 @@ function dueBlocks(
   ];
 }
 
-function payBlocks({ office, words }: PaperFacts, reference: string): LetterBlock[] {
+function payBlocks(facts: PaperFacts, reference: string): LetterBlock[] {
+  const { office, words } = facts;
   const place = addressLines(office.address).join(", ");
   const contact = [office.phone, office.email].filter((part) => part !== "").join(", ");
-  return list([
-    `${words.invoice.check(office.name, place)} ${words.invoice.quote(reference)}`,
-    ...(contact === "" ? [] : [words.invoice.askOther(contact)]),
-  ]);
+  return [
+    heading(words.invoice.howToPay),
+    ...list([
+      `${words.invoice.check(office.name, place)} ${words.invoice.quote(reference)}`,
+      ...(contact === "" ? [] : [words.invoice.askOther(contact)]),
+    ]),
+    ...jointBlocks(facts),
+  ];
 }
 
 function jointBlocks({ file, party, property, words, frame }: PaperFacts): LetterBlock[] {
