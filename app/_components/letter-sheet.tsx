@@ -7,8 +7,20 @@ import styles from "./letter-sheet.module.css";
 
 type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
-/** A letter as a page: the same data as its PDF, readable by everybody, in the letter's language. */
-export function LetterSheet({ letter }: { readonly letter: Letter }) {
+/** Where the reader's browser finds a stored picture. */
+type PictureHref = (uploadId: string) => string;
+
+/**
+ * A letter as a page: the same data as its PDF, readable by everybody, in the letter's language.
+ * Without `pictureHref` the captions of its pictures stand alone.
+ */
+export function LetterSheet({
+  letter,
+  pictureHref,
+}: {
+  readonly letter: Letter;
+  readonly pictureHref?: PictureHref;
+}) {
   const words = LETTER_WORDS[letter.language];
   const [name = "", ...sender] = letter.from;
   return (
@@ -44,7 +56,7 @@ export function LetterSheet({ letter }: { readonly letter: Letter }) {
       <p>{letter.greeting}</p>
       {letter.blocks.map((block, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
-        <Block key={index} block={block} letter={letter} words={words} />
+        <Block key={index} block={block} letter={letter} words={words} pictureHref={pictureHref} />
       ))}
       <footer className={styles["foot"]}>{letter.footer}</footer>
     </article>
@@ -55,10 +67,12 @@ function Block({
   block,
   letter,
   words,
+  pictureHref,
 }: {
   readonly block: LetterBlock;
   readonly letter: Letter;
   readonly words: LetterWords;
+  readonly pictureHref: PictureHref | undefined;
 }) {
   switch (block.kind) {
     case "paragraph":
@@ -92,6 +106,8 @@ function Block({
       );
     case "strip":
       return <Strip block={block} words={words} />;
+    case "pictures":
+      return <Pictures block={block} pictureHref={pictureHref} />;
     case "signature":
       return (
         <div className={styles["signature"]}>
@@ -158,6 +174,28 @@ function cellOf(text: string, column: number, className: string | undefined) {
     <th key={column} scope="row" className={className}>
       {text}
     </th>
+  );
+}
+
+function Pictures({
+  block,
+  pictureHref,
+}: {
+  readonly block: BlockOf<"pictures">;
+  readonly pictureHref: PictureHref | undefined;
+}) {
+  return (
+    <div className={styles["pictures"]}>
+      {block.pictures.map(({ uploadId, caption, alt }) => (
+        <figure key={uploadId}>
+          {pictureHref === undefined ? null : (
+            // biome-ignore lint/performance/noImgElement: a stored file, behind its own door
+            <img src={pictureHref(uploadId)} alt={alt} decoding="async" />
+          )}
+          <figcaption>{caption}</figcaption>
+        </figure>
+      ))}
+    </div>
   );
 }
 

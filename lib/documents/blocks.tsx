@@ -1,9 +1,10 @@
-import { StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Image, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
 import type { LetterBlock } from "#lib/domain/letter/letter.ts";
 import { planStrip } from "#lib/domain/letter/strip-plan.ts";
 import { columnShares } from "./columns.ts";
 import { INK } from "./ink.ts";
+import type { PrintPicture } from "./pictures.ts";
 import { StripSvg } from "./strip-svg.tsx";
 
 type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
@@ -17,6 +18,8 @@ export interface BlockManner {
   readonly size: number;
   readonly tableSize: number;
   readonly stripNote: string;
+  /** By the id of the stored file; without them captions stand alone. */
+  readonly pictures?: ReadonlyMap<string, PrintPicture>;
 }
 
 const styles = StyleSheet.create({
@@ -57,6 +60,7 @@ const styles = StyleSheet.create({
   total: { borderBottomWidth: 0 },
   firstTotal: { borderTopWidth: 0.75, borderTopColor: INK.ink, marginTop: -0.4 },
   strip: { marginTop: 6, marginBottom: 10 },
+  pictures: { flexDirection: "row", marginBottom: 8 },
   caption: { fontSize: 8.5, color: INK.soft, marginTop: 2, lineHeight: 1.3 },
 });
 
@@ -102,7 +106,7 @@ function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
 function isShort(block: LetterBlock): boolean {
   if (block.kind === "table") return block.rows.length <= 5;
   if (block.kind === "list") return block.lines.length <= 7;
-  return block.kind === "paragraph" || block.kind === "amount" || block.kind === "strip";
+  return ["paragraph", "amount", "strip"].includes(block.kind);
 }
 
 function Block({
@@ -143,6 +147,8 @@ function Block({
       );
     case "strip":
       return <StripBlock block={block} manner={manner} />;
+    case "pictures":
+      return <Pictures block={block} manner={manner} />;
     default:
       return special(block);
   }
@@ -255,4 +261,45 @@ function StripBlock({
       <Text style={styles.caption}>{`${caption} ${manner.stripNote}`}</Text>
     </View>
   );
+}
+
+const PICTURE_GAP = 14;
+/** Stills are for recognising, not for show: at most this wide and high, in points. */
+const PICTURE_WIDTH = 230;
+const PICTURE_HEIGHT = 150;
+
+/** Two beside each other; a pair is not parted by a page's end. */
+function Pictures({
+  block,
+  manner,
+}: {
+  readonly block: BlockOf<"pictures">;
+  readonly manner: BlockManner;
+}) {
+  const width = Math.min(PICTURE_WIDTH, (manner.width - PICTURE_GAP) / 2);
+  const { pictures } = block;
+  const pairs = pictures.flatMap((_, at) => (at % 2 === 0 ? [pictures.slice(at, at + 2)] : []));
+  return pairs.map((pair) => (
+    <View key={pair[0]?.uploadId ?? ""} style={styles.pictures} wrap={false}>
+      {pair.map(({ uploadId, caption }) => (
+        <View key={uploadId} style={{ width, marginRight: PICTURE_GAP }}>
+          <Still picture={manner.pictures?.get(uploadId)} width={width} />
+          <Text style={styles.caption}>{caption}</Text>
+        </View>
+      ))}
+    </View>
+  ));
+}
+
+function Still({
+  picture,
+  width,
+}: {
+  readonly picture: PrintPicture | undefined;
+  readonly width: number;
+}) {
+  if (picture === undefined) return null;
+  const scale = Math.min(width / picture.width, PICTURE_HEIGHT / picture.height);
+  const size = { width: picture.width * scale, height: picture.height * scale };
+  return <Image src={{ data: picture.jpeg, format: "jpg" }} style={size} />;
 }

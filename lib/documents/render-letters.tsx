@@ -5,20 +5,25 @@ import { addressLayout } from "./address-layout.ts";
 import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
 import { LetterDocument } from "./letter-document.tsx";
+import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 
 /**
  * Letters as one PDF in Letter size, each from a fresh page with its own page numbers and a place
  * in the outline; ready to print, fold at the ticks and put into #10 window envelopes. The same
- * letters give the same bytes. Slow (some 100 ms a letter): for the worker process only.
+ * letters give the same bytes. `uploads` are the bytes of the stored pictures that they name, by id;
+ * one that is not there leaves its caption alone. Slow (some 100 ms a letter): for the worker process only.
  * Throws DocumentRefused with words where a letter cannot be printed as it is, or none is given.
  */
-export async function renderLetters(letters: readonly Letter[]): Promise<Uint8Array> {
+export async function renderLetters(
+  letters: readonly Letter[],
+  uploads: ReadonlyMap<string, Uint8Array> = new Map(),
+): Promise<Uint8Array> {
   const [first] = letters;
   if (!first) throw new RangeError("Cannot render letters: none given");
   await readyFonts();
   const parts: Part[] = [];
-  for (const letter of letters) parts.push(await renderOne(letter));
+  for (const letter of letters) parts.push(await renderOne(letter, uploads));
   const joined = await joinParts(parts, {
     title: letters.length === 1 ? first.subject : `${letters.length} letters`,
     author: first.from[0] ?? "",
@@ -29,11 +34,14 @@ export async function renderLetters(letters: readonly Letter[]): Promise<Uint8Ar
   return joined.save();
 }
 
-async function renderOne(letter: Letter): Promise<Part> {
+async function renderOne(letter: Letter, uploads: ReadonlyMap<string, Uint8Array>): Promise<Part> {
   const [name = ""] = letter.to;
   const clean = printable(letter, `The letter to ${name}`);
   const address = addressLayout(clean.to);
-  const bytes = await renderToBuffer(<LetterDocument letter={clean} address={address} />);
+  const pictures = await readyPictures(clean.blocks, uploads);
+  const bytes = await renderToBuffer(
+    <LetterDocument letter={clean} address={address} pictures={pictures} />,
+  );
   const document = await PDFDocument.load(bytes, { updateMetadata: false });
   return { title: `${name}: ${clean.title}`, document };
 }

@@ -6,6 +6,7 @@ import { CoverDocument, type IndexEntry } from "./cover-document.tsx";
 import { readyFonts, regularFontBytes } from "./fonts.ts";
 import { joinParts } from "./join-pdf.ts";
 import { frameOnLetter, stampPage } from "./page-frame.ts";
+import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 import { SheetDocument } from "./sheet-document.tsx";
 import { uploadPages } from "./upload-pages.ts";
@@ -84,9 +85,18 @@ async function readySheet(
 
 async function renderSheet(
   sheet: Sheet,
-  { packet, number }: { readonly packet: Packet; readonly number: number },
+  {
+    packet,
+    number,
+    uploads,
+  }: {
+    readonly packet: Packet;
+    readonly number: number;
+    readonly uploads: ReadonlyMap<string, Uint8Array>;
+  },
 ): Promise<PDFDocument> {
-  const context = { number, lineName: packet.lineName, day: packet.day };
+  const pictures = await readyPictures(sheet.blocks, uploads);
+  const context = { number, lineName: packet.lineName, day: packet.day, pictures };
   const bytes = await renderToBuffer(<SheetDocument sheet={sheet} context={context} />);
   return await PDFDocument.load(bytes, { updateMetadata: false });
 }

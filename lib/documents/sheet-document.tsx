@@ -7,6 +7,7 @@ import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { Legend } from "./legend.tsx";
 import { noonOf } from "./noon.ts";
+import type { PrintPicture } from "./pictures.ts";
 import { StripSvg } from "./strip-svg.tsx";
 
 const styles = StyleSheet.create({
@@ -32,6 +33,8 @@ export interface SheetContext {
   readonly number: number;
   readonly lineName: string;
   readonly day: string;
+  /** Those that its blocks name, by the id of the stored file. */
+  readonly pictures: ReadonlyMap<string, PrintPicture>;
 }
 
 /** One sheet as a document of its own; numbers are stamped when all sheets are merged. */
@@ -71,6 +74,7 @@ function BlockPage({ sheet, context }: { readonly sheet: Sheet; readonly context
     size: 9.5,
     tableSize: 8.5,
     stripNote: "",
+    pictures: context.pictures,
   };
   return (
     <Page

@@ -1,8 +1,9 @@
 import type { EntryFinding, StationedObservation, TieInFinding } from "../file/report.ts";
+import { newestPicture } from "../run/newest-picture.ts";
 import type { Observation } from "../run/run.ts";
-import { heading, heldStretches, list, paragraph, table } from "./common.ts";
+import { heading, heldStretches, list, paragraph, pictures, table } from "./common.ts";
 import { knownOwner, knownPlace, type LetterFacts, placeOf } from "./facts.ts";
-import type { LetterBlock } from "./letter.ts";
+import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 
 /** What was seen, when and by whom; what is not yet known; no blame and no money. */
@@ -15,6 +16,7 @@ export function findingBody(facts: LetterFacts): LetterBlock[] {
     heading(words.finding.seen),
     ...runTable(facts),
     ...tieInTable(facts),
+    ...pictures(spokenOf(facts).flatMap((finding) => stillOf(facts, finding))),
     ...faultLines(facts),
     paragraph(words.finding.stations),
     heading(words.finding.notKnown),
@@ -86,6 +88,24 @@ function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[]
     property ? placeOf(property.address) : words.unknown,
     words.standing[finding.standing],
   ];
+}
+
+const MOST_PICTURES = 6;
+
+/** The reader's own tie-ins, then those of which nobody knows whose they are. */
+function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
+  const nobodys = report.tieIns.filter((finding) => knownOwner(finding) === null);
+  const shown = [...own, ...nobodys.toSorted(byStation)];
+  return [...new Set(shown)].slice(0, MOST_PICTURES);
+}
+
+/** The newest still of a tie-in, with where and when it was seen. */
+function stillOf({ file, words }: LetterFacts, { tieIn, station }: TieInFinding): LetterPicture[] {
+  const found = newestPicture(file, tieIn.id);
+  if (found === null) return [];
+  const where = station === null ? words.finding.relative : words.feet(station);
+  const caption = words.picture.caption(tieIn.label, where, words.day(found.run.ranOn));
+  return [{ uploadId: found.uploadId, caption, alt: words.picture.alt(caption) }];
 }
 
 function faultLines(facts: LetterFacts): LetterBlock[] {
@@ -170,6 +190,7 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
     ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
     heading(words.inquiry.facts),
     ...askedTable(facts),
+    ...pictures(asked === null ? [] : stillOf(facts, asked)),
     heading(words.inquiry.ask),
     ...list(words.inquiry.asks),
   ];

@@ -6,7 +6,7 @@ import { itemAmount } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import type { LetterFacts } from "./facts.ts";
-import type { LetterBlock } from "./letter.ts";
+import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { mergeStretches } from "./merge.ts";
 
 export function paragraph(text: string): LetterBlock {
@@ -29,6 +29,11 @@ export function table(
   { numeric = [], totals = 0 }: { numeric?: readonly number[]; totals?: number } = {},
 ): LetterBlock[] {
   return rows.length === 0 ? [] : [{ kind: "table", head, rows, numeric, totals }];
+}
+
+/** Stills side by side, or nothing where there are none. */
+export function pictures(stills: readonly LetterPicture[]): LetterBlock[] {
+  return stills.length === 0 ? [] : [{ kind: "pictures", pictures: stills }];
 }
 
 /** Where a piece of work is, in the reader's language. */

@@ -22,8 +22,18 @@ export type LetterBlock =
   | { readonly kind: "amount"; readonly words: string; readonly amount: string }
   | { readonly kind: "caution"; readonly title: string; readonly text: string }
   | { readonly kind: "strip"; readonly drawing: StripDrawing; readonly caption: string }
+  /** Stills of the camera, at most two beside each other. */
+  | { readonly kind: "pictures"; readonly pictures: readonly LetterPicture[] }
   | { readonly kind: "answer-slip"; readonly choices: readonly string[]; readonly returnBy: string }
   | { readonly kind: "signature"; readonly lines: readonly string[] };
+
+/** A stored picture: the letter names it, and whoever shows the letter brings its bytes. */
+export interface LetterPicture {
+  readonly uploadId: string;
+  readonly caption: string;
+  /** For those who cannot see it. */
+  readonly alt: string;
+}
 
 export interface Letter {
   readonly kind: LetterKind;

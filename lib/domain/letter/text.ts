@@ -45,6 +45,8 @@ function blockLines(block: LetterBlock, letter: Letter, words: LetterWords): str
       return [`! ${block.title}`, ...wrap(block.text, "  ", "  ")];
     case "strip":
       return stripLines(block);
+    case "pictures":
+      return block.pictures.flatMap(({ caption }) => wrap(caption, "[ picture ] ", "  "));
     case "signature":
       return [letter.closing, "", ...block.lines];
     case "answer-slip":

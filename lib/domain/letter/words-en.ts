@@ -254,6 +254,12 @@ export const EN = {
     },
   },
 
+  picture: {
+    caption: (label: string, where: string, day: string) =>
+      `${label}, ${where}, as the camera saw it on ${day}`,
+    alt: (caption: string) => `Picture from inside the pipe: ${caption}`,
+  },
+
   finding: {
     opening: (office: string, days: string, place: string) =>
       `We are ${office}, a drain and sewer contractor. On ${days} our camera went through a private sewer pipe that has to do with ${place}. This letter says what was seen and what is not yet known. It asks for no money.`,

@@ -261,6 +261,11 @@ export const ES: LetterWords = {
     },
   },
 
+  picture: {
+    caption: (label, where, day) => `${label}, ${where}, como lo vio la cámara el ${day}`,
+    alt: (caption) => `Imagen del interior de la tubería: ${caption}`,
+  },
+
   finding: {
     opening: (office, days, place) =>
       `Somos ${office}, contratista de drenaje y alcantarillado. El ${days} nuestra cámara recorrió una tubería de desagüe privada que tiene que ver con ${place}. Esta carta dice qué se vio y qué aún no se sabe. No pide dinero.`,

@@ -1,10 +1,11 @@
 import type { EntryFinding, TieInFinding } from "../file/report.ts";
-import { heading, list, paragraph, table } from "../letter/common.ts";
-import type { LetterBlock } from "../letter/letter.ts";
+import { heading, list, paragraph, pictures, table } from "../letter/common.ts";
+import type { LetterBlock, LetterPicture } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
 import { drawStrip } from "../strip/draw.ts";
 import type { Sheet } from "./packet.ts";
@@ -122,10 +123,11 @@ export function observationSheet(input: PacketInput): Sheet {
 
 function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
   const { file } = input;
-  const rows = file.observations
+  const log = file.observations
     .filter(({ runId }) => runId === run.id)
-    .toSorted((a, b) => a.counter - b.counter)
-    .map((seen) => observationRow(input, seen));
+    .toSorted((a, b) => a.counter - b.counter);
+  const stills = log.filter((seen) => pictureOf(file, seen.pictureId) !== null);
+  const rows = log.map((seen) => observationRow(input, seen, stills.indexOf(seen) + 1));
   const facts = [
     `${EN.day(run.ranOn)}, by ${run.operator === "" ? "unknown" : run.operator}`,
     `in at ${run.accessPoint === "" ? "unknown" : run.accessPoint}`,
@@ -141,22 +143,54 @@ function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
       : table(["Counter", "Station", "Clock", "What", "Size", "Material", "Video", "Note"], rows, {
           numeric: [0, 1],
         })),
+    ...pictures(stills.map((seen, at) => still(input, { run, seen, number: at + 1 }))),
   ];
 }
 
-function observationRow({ file, report }: PacketInput, seen: Observation): string[] {
+/** A still under the number that its row names. */
+function still(
+  { file, report }: PacketInput,
+  { run, seen, number }: { run: Run; seen: Observation; number: number },
+): LetterPicture {
+  const found = report.stations.find(({ observationId }) => observationId === seen.id);
+  const tieIn = file.tieIns.find(({ id }) => id === seen.tieInId);
+  const station = found?.station ?? null;
+  const parts = [
+    tieIn?.label ?? whatSeen(seen),
+    station === null ? `counter ${plainFeet(seen.counter)} ft` : `${plainFeet(station)} ft`,
+    run.name,
+    ...(seen.videoSecond === null ? [] : [clockTime(seen.videoSecond)]),
+  ];
+  const caption = `Still ${number}: ${parts.join(", ")}`;
+  return { uploadId: seen.pictureId ?? "", caption, alt: EN.picture.alt(caption) };
+}
+
+function observationRow(
+  { file, report }: PacketInput,
+  seen: Observation,
+  /** Of its picture below the table; 0 where it has none. */
+  stillNumber: number,
+): string[] {
   const found = report.stations.find(({ observationId }) => observationId === seen.id);
   const tieIn = file.tieIns.find(({ id }) => id === seen.tieInId);
   return [
-    range(seen.counter, seen.toCounter),
+    `${range(seen.counter, seen.toCounter)}${seen.reading === "between" ? " by time" : ""}`,
     found?.station == null ? "unknown" : range(found.station, found.toStation),
     seen.clock === null ? "–" : String(seen.clock),
     tieIn ? `${whatSeen(seen)} ${tieIn.label}` : whatSeen(seen),
     seen.diameter === null ? "–" : `${seen.diameter} in`,
     seen.material === "unknown" ? "–" : EN.material[seen.material],
-    seen.videoSecond === null ? "–" : clockTime(seen.videoSecond),
+    videoWords(seen, stillNumber),
     [seen.code, seen.note].filter((part) => part !== "").join(" "),
   ];
+}
+
+function videoWords({ videoSecond }: Observation, stillNumber: number): string {
+  const parts = [
+    ...(videoSecond === null ? [] : [clockTime(videoSecond)]),
+    ...(stillNumber === 0 ? [] : [`still ${stillNumber}`]),
+  ];
+  return parts.length === 0 ? "–" : parts.join(", ");
 }
 
 function whatSeen(seen: Observation): string {

@@ -78,7 +78,12 @@ export default async function LetterPage({
         )}
       </div>
       <Section title={draft ? "As it will read" : "As it was sent"} note={frozenWords(notice)}>
-        <LetterSheet letter={letterOf({ file, report, office, notice })} />
+        <LetterSheet
+          letter={letterOf({ file, report, office, notice })}
+          pictureHref={(uploadId) =>
+            `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(uploadId)}`
+          }
+        />
       </Section>
     </>
   );
