@@ -18,6 +18,7 @@ import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { keepPdf } from "./keep-pdf.ts";
+import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
 /** About a day and a half of trying, at growing distances. */
@@ -130,7 +131,9 @@ async function paperOf(
   const there = stored ? readStored(place.dataFolder, stored.sha256) : null;
   if (there !== null) return there;
   if (notice.frozen === null) throw new Error("The letter was not sent yet");
-  const bytes = await renderLetters([JSON.parse(notice.frozen) as Letter]);
+  const letters = [JSON.parse(notice.frozen) as Letter];
+  const pictures = pictureBytes(place.dataFolder, file, letters);
+  const bytes = await renderLetters(letters, pictures);
   const act = actFor(place, place.db, "Outbox");
   const name = `${notice.kind} ${act.today}.pdf`;
   const kept = await keepPdf(act, { lineId: file.line.id, name, bytes, note: "As sent" });

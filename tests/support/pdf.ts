@@ -8,6 +8,11 @@ export interface ReadPdf {
   readonly text: (page?: number) => string;
   readonly words: (page: number) => readonly PdfWord[];
   readonly fonts: () => readonly { readonly name: string; readonly embedded: boolean }[];
+  readonly images: () => readonly {
+    readonly page: number;
+    readonly width: number;
+    readonly height: number;
+  }[];
   readonly info: () => Readonly<Record<string, string>>;
   /** Throws unless qpdf finds the file sound. */
   readonly check: () => void;
@@ -33,6 +38,7 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
     text: (page) => run("pdftotext", "-layout", ...one(page), file, "-"),
     words: (page) => parseWords(run("pdftotext", "-bbox", ...one(page), file, "-")),
     fonts: () => parseFonts(run("pdffonts", file)),
+    images: () => parseImages(run("pdfimages", "-list", file)),
     info: () => parseInfo(run("pdfinfo", file)),
     check: () => {
       run("qpdf", "--check", file);
@@ -61,6 +67,17 @@ function parseFonts(table: string): { name: string; embedded: boolean }[] {
       const [name = ""] = line.split(/\s+/);
       const embedded = line.slice(70).trim().split(/\s+/)[0] === "yes";
       return { name, embedded };
+    });
+}
+
+function parseImages(table: string): { page: number; width: number; height: number }[] {
+  return table
+    .split("\n")
+    .slice(2)
+    .filter((line) => line.trim() !== "")
+    .map((line) => {
+      const [page, , , width, height] = line.trim().split(/\s+/);
+      return { page: Number(page), width: Number(width), height: Number(height) };
     });
 }
 
