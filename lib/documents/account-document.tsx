@@ -47,7 +47,13 @@ const WIDTH = 468;
 const HEADER = 58;
 const BODY_TOP = exposedBox(NUMBER_TEN, FOLD).bottom + 16;
 const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
-const MANNER: BlockManner = { width: WIDTH, size: 10.5, tableSize: 9.5, stripNote: "" };
+const MANNER: BlockManner = {
+  width: WIDTH,
+  size: 10.5,
+  tableSize: 9.5,
+  stripNote: "",
+  pictures: new Map(),
+};
 
 const styles = StyleSheet.create({
   page: {

@@ -2,6 +2,7 @@ import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { overdueAccounts, receivedWords } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayList } from "../split/say-list.ts";
 import { agreedScope, mustChooseOption } from "../split/scope-in-force.ts";
@@ -41,6 +42,7 @@ export function costAnswer(file: LineFile, report: Report): Reply {
     isStale(report, version) ? "the amounts are out of date" : "",
     agreedWords(agreed),
     agreed.superseded === 0 ? "" : `${agreed.superseded} signed on a superseded amount`,
+    receivedWords(file),
   ]);
   return replyWith(sentence, openings(file, report, { version, agreed }));
 }
@@ -94,7 +96,7 @@ function openings(
   report: Report,
   { version, agreed }: { version: SplitVersion; agreed: Agreed },
 ): Opening[] {
-  const open: Opening[] = [];
+  const open: Opening[] = overdueOpenings(file, report);
   const held = report.holds.filter(
     ({ waiver, stops }) => waiver === null && stops.includes("final-split"),
   );
@@ -119,4 +121,15 @@ function openings(
     });
   }
   return open;
+}
+
+function overdueOpenings(file: LineFile, { today }: Report): Opening[] {
+  const late = overdueAccounts(file, today);
+  if (late.length === 0) return [];
+  const sum = formatCents(late.reduce((all, { overdue }) => all + overdue, 0));
+  const places = sayList(
+    late.map(({ propertyId }) => sayProperty(file, propertyId)),
+    4,
+  );
+  return [{ closes: `Ask for ${sum} that is past its day: ${places}`, pressing: PRESSING.late }];
 }

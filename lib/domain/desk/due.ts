@@ -13,6 +13,7 @@ import type { Hold, HoldCause } from "../tiein/hold.ts";
 import type { DueThing, Question } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { isStale } from "./cost-answer.ts";
+import { moneyThings } from "./money-things.ts";
 import { forCount, sayCount, sayParts, sayParty, sayProperty } from "./say.ts";
 import { STOP_WORDS } from "./stop-words.ts";
 
@@ -33,6 +34,7 @@ export function dueThings(file: LineFile, report: Report): DueThing[] {
     ...holdThings(report),
     ...refusalThings(file, report),
     ...splitThings(file, report),
+    ...moneyThings(file, report),
     ...permitThings(file, report),
   ];
   return inOrder(things.map((thing) => ({ lineId: file.line.id, ...thing })));

@@ -83,13 +83,11 @@ const EN = {
       "The sum behind the share was sent with the proposed split; we send it again on request.",
   },
   demand: {
-    state: (share: string, settled: string) =>
-      `The share is ${share}. Of it, ${settled} has come in or was credited.`,
-    beyond: (open: string) => `With everything on the account, ${open} is open.`,
+    state: (invoiced: string, settled: string) =>
+      `${invoiced} was invoiced; ${settled} of it has come in or was credited.`,
     oldest: (day: string) => `The oldest part was due on ${day}.`,
     enclosed: "the statement of account",
     amount: (place: string) => `Open for ${place}`,
-    nothing: "Nothing is open on this account.",
   },
 };
 
@@ -180,7 +178,6 @@ const ES: LedgerWords = {
     oldest: (day) => `Lo más antiguo venció el ${day}.`,
     enclosed: "el estado de cuenta",
     amount: (place) => `Pendiente de ${place}`,
-    nothing: "No queda nada pendiente en esta cuenta.",
   },
 };
 

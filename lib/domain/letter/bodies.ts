@@ -1,7 +1,7 @@
 import { formatCents } from "../money/format-cents.ts";
 import { agreementBody, entryBody } from "./body-consent.ts";
 import { findingBody, inquiryBody, visitBody } from "./body-finding.ts";
-import { demandBody, doneBody, splitBody } from "./body-money.ts";
+import { demandBody, demanded, doneBody, splitBody } from "./body-money.ts";
 import { pauseBody, responseBody, spillBody, startBody } from "./body-work.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -34,7 +34,7 @@ export const CHOICES: Record<LetterKind, (facts: LetterFacts) => readonly string
   "work-start": ({ words }) => words.start.choices,
   "drain-pause": ({ words }) => words.pause.choices,
   spill: ({ words }) => words.spill.choices,
-  "share-demand": ({ words, share }) => words.demand.choices(formatCents(share?.amount ?? 0)),
+  "share-demand": (facts) => facts.words.demand.choices(formatCents(demanded(facts))),
   "authority-response": () => [],
   "close-out": () => [],
 };

@@ -1,3 +1,5 @@
+import { type Owed, owedBy } from "../ledger/owed.ts";
+import { LEDGER_WORDS } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
@@ -95,25 +97,55 @@ function alternativeBlocks(facts: LetterFacts): LetterBlock[] {
 
 /** Amount, what it rests on, day to pay by, and the sum behind it. */
 export function demandBody(facts: LetterFacts): LetterBlock[] {
-  const { words, place, share, notice } = facts;
+  const { words, place, notice } = facts;
   const due =
     notice.replyBy === null
       ? words.demand.dueOpen
       : `${words.demand.due} ${words.weekday(notice.replyBy)}.`;
   return [
     paragraph(words.demand.opening(place)),
-    amountBlock(words.split.amount(place), share?.amount ?? 0),
+    ...owedBlocks(facts),
     paragraph(due),
     heading(words.demand.basis),
     ...list([...versionLines(facts), ...evidenceLines(facts), consentLine(facts)]),
     heading(words.demand.enclosed),
-    ...list(words.demand.enclosedLines),
+    ...list([...enclosedAccount(facts), ...words.demand.enclosedLines]),
     heading(words.split.steps),
     ...sumBlocks(facts),
     heading(words.split.work),
     ...workTable(facts),
     letterStrip(facts, "yours"),
   ];
+}
+
+/** What the reader is asked for: what is open on their account, or their share before an invoice. */
+export function demanded(facts: LetterFacts): Cents {
+  return owedOf(facts)?.open ?? facts.share?.amount ?? 0;
+}
+
+function owedOf({ file, party, property, report }: LetterFacts): Owed | null {
+  if (property === null) return null;
+  return owedBy(file, { partyId: party.id, propertyId: property.id }, report.today);
+}
+
+function owedBlocks(facts: LetterFacts): LetterBlock[] {
+  const { words, place, notice } = facts;
+  const owed = owedOf(facts);
+  if (owed === null) return [amountBlock(words.split.amount(place), demanded(facts))];
+  const { demand } = LEDGER_WORDS[notice.language];
+  const settled = formatCents(owed.settled);
+  const { overdueSince } = owed;
+  return [
+    amountBlock(demand.amount(place), owed.open),
+    ...list([
+      ...(owed.settled === 0 ? [] : [demand.state(formatCents(owed.invoiced), settled)]),
+      ...(overdueSince === null ? [] : [demand.oldest(words.day(overdueSince))]),
+    ]),
+  ];
+}
+
+function enclosedAccount(facts: LetterFacts): string[] {
+  return owedOf(facts) === null ? [] : [LEDGER_WORDS[facts.notice.language].demand.enclosed];
 }
 
 function versionLines({ words, split }: LetterFacts): string[] {

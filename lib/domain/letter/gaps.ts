@@ -1,3 +1,4 @@
+import { demanded } from "./body-money.ts";
 import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import type { LetterKind } from "./notice.ts";
@@ -21,6 +22,7 @@ const CHECKS: readonly Check[] = [
   hasPauseHours,
   hasWorkDay,
   hasShare,
+  isOpen,
   isFresh,
   isDemandable,
   hasTieIn,
@@ -74,6 +76,12 @@ function hasShare({ notice, split, share, place }: LetterFacts): string | null {
   if (notice.kind !== "proposed-split" && notice.kind !== "share-demand") return null;
   if (split === null) return "No split has been chosen yet.";
   return share === null ? `The split has no share for ${place}.` : null;
+}
+
+function isOpen(facts: LetterFacts): string | null {
+  const { notice, share, place } = facts;
+  if (notice.kind !== "share-demand" || share === null || demanded(facts) > 0) return null;
+  return `Nothing is open for ${place}: it is paid, by the money book.`;
 }
 
 function isFresh({ notice, split, outcome }: LetterFacts): string | null {

@@ -1,6 +1,7 @@
 import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
+import { openAt } from "../ledger/owed.ts";
 import type { Language, PartyRole } from "../party/party.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
@@ -142,7 +143,10 @@ function withShareId(file: LineFile): About[] {
 }
 
 function demandable(file: LineFile, report: Report): About[] {
-  const owing = latestSplit(file)?.shares.filter(({ amount }) => amount > 0) ?? [];
+  const owing =
+    latestSplit(file)?.shares.filter(
+      ({ propertyId, amount }) => (openAt(file, propertyId ?? "") ?? amount) > 0,
+    ) ?? [];
   const holders = shareHolders(file).filter(({ propertyId }) =>
     owing.some((share) => share.propertyId === propertyId),
   );

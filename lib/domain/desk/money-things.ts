@@ -1,0 +1,71 @@
+import { formatDay } from "../calendar/format-day.ts";
+import { latestSplit } from "../consent/standing.ts";
+import { consentTable } from "../consent/table.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import { type Proposal, proposedEntries } from "../ledger/propose.ts";
+import { overdueAccounts } from "../ledger/sentence.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { sayList } from "../split/say-list.ts";
+import type { DueThing } from "./answer.ts";
+import { isStale } from "./cost-answer.ts";
+import { sayProperty } from "./say.ts";
+
+type Thing = Omit<DueThing, "lineId">;
+
+/** Money past its day; and shares to be invoiced, or credited after a new split. */
+export function moneyThings(file: LineFile, report: Report): Thing[] {
+  const late = overdueAccounts(file, report.today).map(
+    ({ propertyId, overdue, since }): Thing => ({
+      sentence: `${formatCents(overdue)} from ${sayProperty(file, propertyId)} was due ${formatDay(since, report.today)}`,
+      on: since,
+      kind: "late",
+      question: "cost",
+    }),
+  );
+  const ready = readyProposals(file, report);
+  return [
+    ...late,
+    ...listed(file, ready, { kind: "invoice", words: "Not yet invoiced" }),
+    ...listed(file, ready, { kind: "credit", words: "Not yet credited after the new split" }),
+  ];
+}
+
+/**
+ * What may be entered now: the split can be final, and either its owners agreed or invoicing has
+ * begun; a split that is only proposed is nothing to be invoiced.
+ */
+function readyProposals(file: LineFile, report: Report): readonly Proposal[] {
+  const version = latestSplit(file);
+  const held = report.holds.some(
+    ({ waiver, stops }) => waiver === null && stops.includes("final-split"),
+  );
+  if (version === null || held || isStale(report, version)) return [];
+  const begun = file.ledger.some(({ kind }) => kind === "invoice");
+  const agreed = new Set(
+    consentTable(file, report)
+      .filter(({ cells }) => cells.pay.needed && cells.pay.inHand)
+      .map(({ propertyId }) => propertyId),
+  );
+  const proposals = proposedEntries(file, report, "one-invoice")?.proposals ?? [];
+  return proposals.filter(({ propertyId }) => begun || agreed.has(propertyId));
+}
+
+function listed(
+  file: LineFile,
+  proposals: readonly Proposal[],
+  { kind, words }: { kind: Proposal["kind"]; words: string },
+): Thing[] {
+  const own = proposals.filter((each) => each.kind === kind);
+  if (own.length === 0) return [];
+  const sum = own.reduce((all, { amount }) => all + amount, 0);
+  const places = sayList([...new Set(own.map((each) => sayProperty(file, each.propertyId)))], 4);
+  return [
+    {
+      sentence: `${words}: ${formatCents(sum)}, ${places}`,
+      on: null,
+      kind: "due",
+      question: "cost",
+    },
+  ];
+}

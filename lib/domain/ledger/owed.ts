@@ -1,0 +1,54 @@
+import type { Day } from "../calendar/day.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Cents } from "../money/cents.ts";
+import { signersFor } from "../party/signers.ts";
+import { ageingOf } from "./ageing.ts";
+import { type Account, balanceOf, entriesOf, standingEntries } from "./balance.ts";
+import { isJoint } from "./billed-to.ts";
+
+/** What the money book says that somebody owes at a property. */
+export interface Owed {
+  readonly invoiced: Cents;
+  /** Came in or was credited, less what was given back. */
+  readonly settled: Cents;
+  readonly open: Cents;
+  /** The earliest day on which something open was due; null while nothing is past its day. */
+  readonly overdueSince: Day | null;
+}
+
+type Books = Pick<LineFile, "ledger" | "roles" | "parties">;
+
+/**
+ * What a person owes at a property: on their own account, or on the one that stands for all title
+ * holders together where they are one of them. Null where neither was ever invoiced.
+ */
+export function owedBy(file: Books, account: Account, today: Day): Owed | null {
+  const partyId = invoicedParty(file, account);
+  if (partyId === null) return null;
+  const entries = entriesOf(file.ledger, { ...account, partyId });
+  const { invoiced, received, credited, refunded, open } = balanceOf(entries);
+  const { overdue, oldestDue } = ageingOf(entries, today);
+  return {
+    invoiced,
+    settled: received + credited - refunded,
+    open,
+    overdueSince: overdue > 0 ? oldestDue : null,
+  };
+}
+
+function invoicedParty(file: Books, { partyId, propertyId }: Account): string | null {
+  const invoiced = standingEntries(file.ledger).filter(
+    (entry) => entry.kind === "invoice" && entry.propertyId === propertyId,
+  );
+  if (invoiced.some((entry) => entry.partyId === partyId)) return partyId;
+  const other = invoiced[0]?.partyId;
+  if (other === undefined || !isJoint(file, { partyId: other, propertyId })) return null;
+  return signersFor(file, propertyId).some((each) => each.partyId === partyId) ? other : null;
+}
+
+/** What is open at a property over all accounts; null where it was never invoiced. */
+export function openAt(file: Pick<LineFile, "ledger">, propertyId: string): Cents | null {
+  const entries = file.ledger.filter((entry) => entry.propertyId === propertyId);
+  const asked = standingEntries(entries).some(({ kind }) => kind === "invoice");
+  return asked ? balanceOf(entries).open : null;
+}
