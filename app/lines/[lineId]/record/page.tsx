@@ -90,7 +90,19 @@ function Entries({
   readOnly,
 }: GridProps & { readonly record: PermitRecord }) {
   return (
-    <Section title={`Entries on ${record.title}`} note={measureNote(record)}>
+    <Section
+      title={`Entries on ${record.title}`}
+      note={measureNote(record)}
+      actions={
+        readOnly ? null : (
+          <Link
+            href={`/lines/${lineId}/bring-in?table=entries&to=${encodeURIComponent(record.id)}`}
+          >
+            Bring in rows from a file
+          </Link>
+        )
+      }
+    >
       <RowsGrid
         lineId={lineId}
         table="entries"

@@ -1,0 +1,246 @@
+"use client";
+
+import { Fragment, type ReactNode, useRef } from "react";
+import { Cell } from "./grid/cell.client.tsx";
+import type { CellCommand } from "./grid/cell-keys.ts";
+import { type GridColumn, UNIT_WORDS } from "./grid/column.ts";
+import grid from "./grid/grid.module.css";
+import { readClipboard } from "./grid/paste.ts";
+import { ThumbCell } from "./grid/thumb-cell.client.tsx";
+import styles from "./typed-table.module.css";
+import { useNarrow } from "./use-narrow.ts";
+
+/** A row as typed: nothing of it is in the file yet. */
+export interface TypedRow {
+  readonly key: string;
+  /** By column. */
+  readonly texts: Readonly<Record<string, string>>;
+  /** What is to be mended, by column. */
+  readonly problems: Readonly<Record<string, string>>;
+  /** Stands in the row's first cell: its number, a box to tick. */
+  readonly mark: ReactNode;
+  /** Over the row, in its whole width. */
+  readonly above?: ReactNode;
+  /** In place of the cells: for a row that is not typed in any more. */
+  readonly still?: ReactNode;
+  readonly end?: ReactNode;
+  /** As those who hear it are told which row it is. */
+  readonly name: string;
+}
+
+export interface CellChange {
+  readonly key: string;
+  readonly column: string;
+  readonly text: string;
+}
+
+interface TypedTableProps {
+  readonly label: string;
+  readonly columns: readonly GridColumn[];
+  readonly rows: readonly TypedRow[];
+  readonly onType: (changes: readonly CellChange[]) => void;
+  readonly onUndo: () => void;
+  /** Ctrl Enter in a row. */
+  readonly onTick?: (key: string) => void;
+  readonly hasEnd?: boolean;
+}
+
+/**
+ * Rows to look over and mend before they are saved: moved in, typed in and pasted into like every
+ * table, but nothing is saved until a button says so.
+ */
+export function TypedTable(props: TypedTableProps) {
+  const { columns, rows, label, hasEnd = false } = props;
+  const box = useRef<HTMLTableElement>(null);
+  const narrow = useNarrow();
+  return (
+    <div className={grid["frame"]}>
+      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid */}
+      <table ref={box} role="grid" aria-label={label} className={grid["table"]}>
+        <thead>
+          <tr>
+            <th scope="col" className={grid["number"]}>
+              <span className="hidden">Row</span>
+            </th>
+            {columns.map((column) => (
+              <th key={column.key} scope="col" className={grid[sideOf(column)]}>
+                {column.title}
+                {unitOf(column) === "" ? null : (
+                  <span className={grid["unit"]}> {unitOf(column)}</span>
+                )}
+              </th>
+            ))}
+            {hasEnd ? (
+              <th scope="col" className={grid["end"]}>
+                <span className="hidden">Leave out</span>
+              </th>
+            ) : null}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, number) => (
+            <TableRow
+              key={row.key}
+              {...props}
+              row={row}
+              number={number}
+              box={box}
+              narrow={narrow}
+              hasEnd={hasEnd}
+            />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+interface TableRowProps extends TypedTableProps {
+  readonly row: TypedRow;
+  readonly number: number;
+  readonly box: { readonly current: HTMLElement | null };
+  readonly narrow: boolean;
+  readonly hasEnd: boolean;
+}
+
+function TableRow({ row, ...props }: TableRowProps) {
+  const { columns, hasEnd } = props;
+  const width = columns.length + (hasEnd ? 1 : 0);
+  if (row.still !== undefined) {
+    return (
+      <tr className={styles["still"]}>
+        <td className={`${grid["number"]} ${styles["mark"]}`}>{row.mark}</td>
+        <td colSpan={width} className={styles["words"]}>
+          {row.still}
+        </td>
+      </tr>
+    );
+  }
+  const above = row.above !== undefined;
+  return (
+    <Fragment>
+      {above ? (
+        <tr className={styles["above"]}>
+          <td rowSpan={props.narrow ? 1 : 2} className={`${grid["number"]} ${styles["mark"]}`}>
+            {row.mark}
+          </td>
+          <td colSpan={width} className={styles["words"]}>
+            {row.above}
+          </td>
+        </tr>
+      ) : null}
+      <tr
+        className={`${grid["row"]} ${above ? styles["beneath"] : ""}`}
+        onKeyDown={(event) => {
+          if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+          event.preventDefault();
+          props.onTick?.(row.key);
+        }}
+      >
+        {above ? null : <td className={grid["number"]}>{row.mark}</td>}
+        <RowCells row={row} {...props} />
+        {hasEnd ? <td className={grid["end"]}>{row.end}</td> : null}
+      </tr>
+    </Fragment>
+  );
+}
+
+function RowCells({ row, number, narrow, box, ...props }: TableRowProps) {
+  const { columns, rows } = props;
+  const Shape = narrow ? ThumbCell : Cell;
+  return columns.map((column, at) => (
+    <td
+      key={column.key}
+      data-title={titleOf(column)}
+      className={`${grid[sideOf(column)]} ${styles["cell"]}`}
+    >
+      <Shape
+        column={column}
+        place={`${number}:${at}`}
+        label={`${titleOf(column)}, ${row.name}`}
+        text={row.texts[column.key] ?? ""}
+        problem={row.problems[column.key] ?? null}
+        placeholder={undefined}
+        readOnly={false}
+        width={column.width ?? 8}
+        onType={(text) => props.onType([{ key: row.key, column: column.key, text }])}
+        onLeave={() => undefined}
+        onCommand={(command) => obey(command, { at, number, row, box: box.current, ...props })}
+        onPasteMany={(text) => props.onType(pasted(text, { columns, rows, at, number }))}
+      />
+    </td>
+  ));
+}
+
+interface Here extends TypedTableProps {
+  readonly row: TypedRow;
+  readonly number: number;
+  readonly at: number;
+  readonly box: HTMLElement | null;
+}
+
+function obey(command: CellCommand, here: Here) {
+  const { row, number, at, columns, rows } = here;
+  const column = columns[at];
+  if (typeof command === "object") move(command, here);
+  else if (command === "undo") here.onUndo();
+  else if (command === "fill-down" && column !== undefined) {
+    const text = rows[number - 1]?.texts[column.key] ?? "";
+    here.onType([{ key: row.key, column: column.key, text }]);
+  }
+}
+
+function move(command: Extract<CellCommand, object>, { number, at, columns, rows, box }: Here) {
+  const lastColumn = columns.length - 1;
+  if ("edge" in command) {
+    const row = { "row-start": number, "row-end": number, first: 0, last: rows.length - 1 };
+    const column = { "row-start": 0, "row-end": lastColumn, first: 0, last: lastColumn };
+    focusCell(box, { row: row[command.edge], column: column[command.edge] });
+    return;
+  }
+  const column = Math.min(Math.max(at + command.columns, 0), lastColumn);
+  let row = number + command.rows;
+  // Rows that are not typed in any more are passed over.
+  while (rows[row]?.still !== undefined) row += command.rows;
+  if (rows[row] !== undefined) focusCell(box, { row, column });
+}
+
+function focusCell(box: HTMLElement | null, { row, column }: { row: number; column: number }) {
+  const cell = box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`);
+  cell?.focus();
+  cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
+}
+
+function pasted(
+  text: string,
+  {
+    columns,
+    rows,
+    at,
+    number,
+  }: Pick<TypedTableProps, "columns" | "rows"> & { at: number; number: number },
+): CellChange[] {
+  return readClipboard(text).flatMap((cells, down) =>
+    cells.flatMap((cell, right) => {
+      const row = rows[number + down];
+      const column = columns[at + right];
+      if (row === undefined || row.still !== undefined || column === undefined) return [];
+      return [{ key: row.key, column: column.key, text: cell }];
+    }),
+  );
+}
+
+const NUMBERS: ReadonlySet<string> = new Set(["feet", "inches", "clock", "video"]);
+
+function sideOf(column: GridColumn): "numeric" | "plain" {
+  return NUMBERS.has(column.kind) ? "numeric" : "plain";
+}
+
+function unitOf(column: GridColumn): string {
+  return column.kind === "day" ? "" : UNIT_WORDS[column.kind];
+}
+
+function titleOf(column: GridColumn): string {
+  const unit = unitOf(column);
+  return unit === "" ? column.title : `${column.title}, ${unit}`;
+}

@@ -1,0 +1,37 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { oneOf } from "#app/_form.ts";
+import { sentenceOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { readTableFile } from "#lib/exchange/table-file/read-table-file.ts";
+import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
+import {
+  BRINGABLE,
+  type Bringable,
+  type BroughtIn,
+  bringInRows,
+} from "#lib/operations/bring-in-rows.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+
+/** The rows of a file that a person chose; nothing is stored. */
+export async function readTableAction(form: FormData): Promise<Result<TableFile, string>> {
+  await requireAct("record-the-field");
+  const file = form.get("file");
+  if (!(file instanceof File)) return err("Choose a file first.");
+  return readTableFile(new Uint8Array(await file.arrayBuffer()));
+}
+
+/** Brings rows into a record or a run: what came in, and what is to be mended. */
+export async function bringInAction(
+  lineId: string,
+  input: { table: Bringable; to: string; rows: readonly object[]; doubles: boolean },
+): Promise<Result<BroughtIn, string>> {
+  const act = await requireAct("record-the-field");
+  const table = oneOf(BRINGABLE, input.table);
+  if (table === null) return err("Open this page again from a record or a run.");
+  const brought = bringInRows(act, { ...input, table, lineId });
+  if (!brought.ok) return err(sentenceOf(brought.error));
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return ok(brought.value);
+}

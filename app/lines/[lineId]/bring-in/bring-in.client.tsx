@@ -1,0 +1,305 @@
+"use client";
+
+import Link from "next/link";
+import { useMemo, useState, useTransition } from "react";
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { Property } from "#lib/domain/party/party.ts";
+import { counted } from "../_names.ts";
+import { OBSERVATION_COLUMNS } from "../camera/_columns.ts";
+import { entryColumns } from "../record/_columns.ts";
+import type { Work } from "./_kept.ts";
+import { readingAt } from "./_sort-rows.ts";
+import {
+  type Heaps,
+  heapsOf,
+  isWrong,
+  onSheet,
+  type Table,
+  typedIn,
+  withReading,
+} from "./_work.ts";
+import { bringInAction, readTableAction } from "./actions.ts";
+import styles from "./bring-in.module.css";
+import { FileChoice } from "./file-choice.client.tsx";
+import { DoubleRows, MendRows, ReadyRows } from "./heaps.client.tsx";
+import { MatchTable } from "./match-table.client.tsx";
+import { useWork } from "./use-work.ts";
+
+interface BringInProps {
+  readonly lineId: string;
+  readonly table: Table;
+  /** Id and name of the record or run. */
+  readonly to: string;
+  readonly name: string;
+  readonly back: string;
+  /** The rows that the record or run has. */
+  readonly there: readonly object[];
+  readonly properties: readonly Property[];
+}
+
+/** A file of rows, from choosing it to the last row that is mended and brought in. */
+export function BringIn(props: BringInProps) {
+  const { lineId, table, to, properties } = props;
+  const columns = useMemo(
+    () => (table === "entries" ? entryColumns({ properties }) : OBSERVATION_COLUMNS),
+    [table, properties],
+  );
+  const { work, start, change, undo } = useWork(`wyebook:bring-in:${lineId}:${table}:${to}`);
+  const [said, setSaid] = useState("");
+  const [refusal, setRefusal] = useState("");
+  const [reading, beginReading] = useTransition();
+
+  function read(file: File) {
+    setSaid("");
+    setRefusal("");
+    const form = new FormData();
+    form.set("file", file);
+    beginReading(async () => {
+      const answer = await readTableAction(form);
+      if (answer.ok) start(answer.value, file.name, columns);
+      else setRefusal(answer.error);
+    });
+  }
+
+  return (
+    <>
+      <Section title="The file">
+        <FileChoice
+          name={work?.fileName ?? null}
+          reading={reading}
+          refusal={refusal}
+          onFile={read}
+        />
+        {work === null ? null : <SheetChoice work={work} columns={columns} onChange={change} />}
+      </Section>
+      {work === null ? null : (
+        <WorkOnRows
+          {...props}
+          columns={columns}
+          work={work}
+          said={said}
+          onSaid={setSaid}
+          onChange={change}
+          onUndo={undo}
+        />
+      )}
+    </>
+  );
+}
+
+/** Which sheet, and which of its rows names the columns. */
+function SheetChoice({
+  work,
+  columns,
+  onChange,
+}: {
+  readonly work: Work;
+  readonly columns: readonly GridColumn[];
+  readonly onChange: (change: (work: Work) => Work) => void;
+}) {
+  const rows = work.sheets[work.sheet]?.rows ?? [];
+  const heads = rows.slice(0, 15).map((row, at) => ({
+    at,
+    words: row
+      .filter((cell) => cell !== "")
+      .slice(0, 4)
+      .join(", "),
+  }));
+  return (
+    <div className="form-grid">
+      {work.sheets.length < 2 ? null : (
+        <label className="field">
+          <span className="label">Sheet</span>
+          <select
+            className="input"
+            value={work.sheet}
+            onChange={(event) => {
+              const sheet = Number(event.target.value);
+              onChange((now) => onSheet(now, sheet, columns));
+            }}
+          >
+            {work.sheets.map(({ name }, at) => (
+              <option key={name} value={at}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <label className="field">
+        <span className="label">Headings stand in</span>
+        <select
+          className="input"
+          value={work.reading.head ?? ""}
+          onChange={(event) => {
+            const head = event.target.value === "" ? null : Number(event.target.value);
+            onChange((now) => withReading(now, readingAt(rows, columns, head), columns));
+          }}
+        >
+          <option value="">no row: the first row is data</option>
+          {heads
+            .filter(({ words }) => words !== "")
+            .map(({ at, words }) => (
+              <option key={at} value={at}>
+                row {at + 1}: {words}
+              </option>
+            ))}
+        </select>
+      </label>
+      {work.guessed ? (
+        <p className="muted">
+          The file does not say how it writes its letters; they were taken for Windows letters. Look
+          at names with accents.
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+interface WorkProps extends BringInProps {
+  readonly columns: readonly GridColumn[];
+  readonly work: Work;
+  readonly said: string;
+  readonly onSaid: (words: string) => void;
+  readonly onChange: (change: (work: Work) => Work) => void;
+  readonly onUndo: () => void;
+}
+
+function WorkOnRows(props: WorkProps) {
+  const { work, columns, onChange } = props;
+  const { table, to, there } = props;
+  const heaps = useMemo(
+    () => heapsOf(work, columns, { table, to, there }),
+    [work, columns, table, to, there],
+  );
+  const rows = work.sheets[work.sheet]?.rows ?? [];
+  const shown = columns.filter(
+    ({ key, required }) =>
+      required === true || key in work.reading.everywhere || work.reading.match.includes(key),
+  );
+  const leaveOut = (number: number) => onChange((now) => ({ ...now, gone: [...now.gone, number] }));
+  return (
+    <>
+      <Section
+        title="Which column is what"
+        note="Matched by their headings. Change what is not right; what stays outside is not lost, it stays in your file."
+      >
+        <MatchTable
+          rows={rows}
+          reading={work.reading}
+          columns={columns}
+          onMatch={(match) =>
+            onChange((now) => withReading(now, { ...now.reading, match }, columns))
+          }
+          onEverywhere={(key, text) =>
+            onChange((now) => {
+              const { [key]: _old, ...others } = now.reading.everywhere;
+              const everywhere = text === "" ? others : { ...others, [key]: text };
+              return withReading(now, { ...now.reading, everywhere }, columns);
+            })
+          }
+        />
+      </Section>
+      <Section title="The rows" note={countWords(heaps)}>
+        <MendRows
+          rows={heaps.mend}
+          columns={shown}
+          onType={(changes) => onChange((now) => typedIn(now, changes))}
+          onUndo={props.onUndo}
+          onLeaveOut={leaveOut}
+        />
+        <BringBar {...props} heaps={heaps} shown={shown} />
+      </Section>
+    </>
+  );
+}
+
+/** What is ready and what is doubled, with the button that brings it in. */
+function BringBar({
+  lineId,
+  table,
+  to,
+  name,
+  back,
+  heaps,
+  shown,
+  said,
+  onSaid,
+  onChange,
+}: WorkProps & { readonly heaps: Heaps; readonly shown: readonly GridColumn[] }) {
+  const [doubles, setDoubles] = useState(false);
+  const [bringing, begin] = useTransition();
+  const [refusal, setRefusal] = useState("");
+  const mended = heaps.mend.filter((row) => !isWrong(row));
+  const coming = [...heaps.ready, ...mended, ...(doubles ? heaps.doubles : [])].sort(
+    (a, b) => a.number - b.number,
+  );
+
+  function bring() {
+    if (bringing || coming.length === 0) return;
+    setRefusal("");
+    begin(async () => {
+      const rows = coming.map(({ fields }) => fields);
+      const answer = await bringInAction(lineId, { table, to, rows, doubles });
+      if (!answer.ok) return setRefusal(answer.error);
+      const numberOf = (at: number) => coming[at]?.number ?? 0;
+      const { added, left } = answer.value;
+      onChange((now) => {
+        const found = { ...now.found };
+        for (const { row, column, message } of left)
+          found[numberOf(row)] = { ...found[numberOf(row)], [column]: message };
+        const gone = [...now.gone, ...added.map(numberOf)];
+        return {
+          ...now,
+          found,
+          gone,
+          mend: [...now.mend, ...left.map(({ row }) => numberOf(row))],
+        };
+      });
+      onSaid(broughtWords(added.length, left.length, name));
+    });
+  }
+
+  return (
+    <>
+      <DoubleRows rows={heaps.doubles} columns={shown} wanted={doubles} onWanted={setDoubles} />
+      <ReadyRows rows={heaps.ready} columns={shown} />
+      <div className={`cluster ${styles["bar"]}`}>
+        <button
+          type="button"
+          className="button button-main"
+          aria-disabled={bringing || coming.length === 0}
+          onClick={bring}
+        >
+          {bringing ? "Bringing them in …" : `Bring in ${counted(coming.length, "row")}`}
+        </button>
+        <span role="status">
+          {said === "" ? null : (
+            <span className="strong">
+              {said} <Link href={back}>See them</Link>
+            </span>
+          )}
+        </span>
+      </div>
+      {refusal === "" ? null : <NoticeBox kind="mend" title={refusal} />}
+    </>
+  );
+}
+
+function countWords({ ready, mend, doubles }: Heaps): string {
+  const wrong = mend.filter(isWrong).length;
+  const parts = [
+    `${counted(ready.length + mend.length - wrong, "row")} ready`,
+    wrong === 0 ? "" : `${wrong} to mend`,
+    doubles.length === 0 ? "" : `${doubles.length} there already`,
+  ];
+  return `${parts.filter((part) => part !== "").join(", ")}.`;
+}
+
+function broughtWords(added: number, left: number, name: string): string {
+  const rest = left === 0 ? "" : ` ${counted(left, "cell")} below still to mend.`;
+  if (added === 0) return `Nothing came in.${rest}`;
+  return `${counted(added, "row")} came into ${name}.${rest}`;
+}

@@ -1,0 +1,46 @@
+"use client";
+
+import { useId } from "react";
+import styles from "./bring-in.module.css";
+
+/** The file's field, with what is taken and what was wrong with the last one. */
+export function FileChoice({
+  name,
+  reading,
+  refusal,
+  onFile,
+}: {
+  readonly name: string | null;
+  readonly reading: boolean;
+  readonly refusal: string;
+  readonly onFile: (file: File) => void;
+}) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{name === null ? "A spreadsheet or CSV file" : "Another file"}</label>
+      <span id={`${id}-hint`} className="hint">
+        XLSX, CSV or text with tabs; up to 4 MB and 2,000 rows. A cell with a formula comes in as
+        the value that shows.
+      </span>
+      <input
+        id={id}
+        type="file"
+        className={`input ${styles["file"]}`}
+        accept=".xlsx,.csv,.tsv,.txt"
+        aria-describedby={`${id}-hint ${id}-said`}
+        aria-invalid={refusal === "" ? undefined : true}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file !== undefined) onFile(file);
+          event.target.value = "";
+        }}
+      />
+      <span id={`${id}-said`} role="status">
+        {reading ? <span className="muted">Reading …</span> : null}
+        {reading || refusal === "" ? null : <span className="mend">{refusal}</span>}
+        {reading || refusal !== "" || name === null ? null : <span className="strong">{name}</span>}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,132 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { oneOf } from "#app/_form.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { lineFileOf } from "../_file.ts";
+import { BringIn } from "./bring-in.client.tsx";
+
+export const metadata: Metadata = { title: "Bring in rows from a file" };
+
+interface Query {
+  readonly table?: string | string[];
+  readonly to?: string | string[];
+}
+
+export default async function BringInPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<Query>;
+}) {
+  const { lineId } = await params;
+  const { table: wanted, to } = await searchParams;
+  const { file, may } = await lineFileOf(lineId);
+  const table = oneOf(["entries", "observations"] as const, String(wanted));
+  const target = targetOf(file, table, String(to));
+  if (table === null || target === null) return <Choose lineId={lineId} file={file} />;
+  const back = backOf(lineId, table, target.id);
+  const allowed = may(table === "entries" ? "work-the-file" : "record-the-field");
+  return (
+    <>
+      <PageHead asked={`Bring rows into ${target.name}`}>
+        <p>
+          From a spreadsheet or a CSV file. Nothing is saved before you have seen it; what cannot be
+          read stays here until you have mended it.
+        </p>
+        <p>
+          <Link href={back}>Back to {target.name}</Link>
+        </p>
+      </PageHead>
+      {allowed ? (
+        <BringIn
+          key={`${table} ${target.id}`}
+          lineId={lineId}
+          table={table}
+          to={target.id}
+          name={target.name}
+          back={back}
+          there={file[table].filter((row) => ownerOf(row) === target.id)}
+          properties={file.properties}
+        />
+      ) : (
+        <NoticeBox
+          title={file.line.closedOn === null ? "Your role only reads" : "The file is closed"}
+        >
+          <p>
+            {file.line.closedOn === null
+              ? "Ask the office to bring these rows in, or an admin to change your role."
+              : "Open the file again to bring rows in."}
+          </p>
+        </NoticeBox>
+      )}
+    </>
+  );
+}
+
+interface Target {
+  readonly id: string;
+  readonly name: string;
+}
+
+function targetOf(
+  file: LineFile,
+  table: "entries" | "observations" | null,
+  to: string,
+): Target | null {
+  if (table === "entries") {
+    const record = file.records.find(({ id }) => id === to);
+    return record === undefined ? null : { id: record.id, name: record.title };
+  }
+  const run = file.runs.find(({ id }) => id === to);
+  return table === null || run === undefined ? null : { id: run.id, name: run.name };
+}
+
+function ownerOf(row: { readonly recordId: string } | { readonly runId: string }): string {
+  return "recordId" in row ? row.recordId : row.runId;
+}
+
+function backOf(lineId: string, table: "entries" | "observations", id: string): string {
+  return table === "entries"
+    ? `/lines/${lineId}/record`
+    : `/lines/${lineId}/camera?run=${encodeURIComponent(id)}`;
+}
+
+/** Where no record or run was named: which one it is. */
+function Choose({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  const targets = [
+    ...file.records.map(({ id, title }) => ({ id, name: title, table: "entries" })),
+    ...file.runs.map(({ id, name }) => ({ id, name, table: "observations" })),
+  ];
+  return (
+    <>
+      <PageHead asked="Bring rows in from a file" />
+      {targets.length === 0 ? (
+        <Empty title="Enter a record or a run first.">
+          <p>
+            Entries go into a <Link href={`/lines/${lineId}/record`}>record</Link>, observations
+            into a <Link href={`/lines/${lineId}/camera`}>run of the camera</Link>.
+          </p>
+        </Empty>
+      ) : (
+        <>
+          <p>Which record do the entries belong to, or which run saw them?</p>
+          <ul>
+            {targets.map(({ id, name, table }) => (
+              <li key={`${table} ${id}`}>
+                <Link
+                  href={`/lines/${lineId}/bring-in?table=${table}&to=${encodeURIComponent(id)}`}
+                >
+                  {name}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}

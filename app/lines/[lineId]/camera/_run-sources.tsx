@@ -1,0 +1,27 @@
+import Link from "next/link";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Run } from "#lib/domain/run/run.ts";
+
+/** Ways to fill a run's log without typing it: what was said while it ran, and files. */
+export function RunSources({
+  lineId,
+  run,
+  file,
+}: {
+  readonly lineId: string;
+  readonly run: Run;
+  readonly file: Pick<LineFile, "narrations">;
+}) {
+  const id = encodeURIComponent(run.id);
+  const said = file.narrations.some((narration) => narration.runId === run.id);
+  return (
+    <>
+      <Link href={`/lines/${lineId}/camera/narration?run=${id}`}>
+        {said ? "What was said on it" : "Draft the log from what was said"}
+      </Link>
+      <Link href={`/lines/${lineId}/bring-in?table=observations&to=${id}`}>
+        Bring in rows from a file
+      </Link>
+    </>
+  );
+}
