@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
+import { sightingMoves } from "#lib/domain/run/sighting-moves.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
@@ -15,7 +16,8 @@ interface Move {
 
 /**
  * Says that an observation is a sighting of another tie-in than was thought. A tie-in that only this
- * sighting had made, and of which nothing else was said, goes with it.
+ * sighting had made, and of which nothing else was said, goes with it. What is worked out later does
+ * not move it back.
  */
 export function moveSighting(
   act: Act,
@@ -39,7 +41,7 @@ export function moveSighting(
       sentence: same
         ? null
         : `Said that ${nameRow(file, "observations", observationId)} is a sighting of ${nameRow(after.value, "tieIns", to)}${left}.`,
-      detail: { observationId, before: from, after: to },
+      detail: sightingMoves(file, after.value),
       write: (db) =>
         void writeTables(
           { ...act, db },

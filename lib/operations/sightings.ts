@@ -5,6 +5,7 @@ import { attachSightings } from "#lib/domain/file/with-sightings.ts";
 import type { TieIn } from "#lib/domain/line/line.ts";
 import { resight } from "#lib/domain/run/resight.ts";
 import { assignSightings, type SightingAssignment } from "#lib/domain/run/sighting.ts";
+import { chosenTieIns } from "#lib/domain/run/sighting-moves.ts";
 import type { Act } from "./act.ts";
 
 /** Tables from which it follows where a sighting lies. */
@@ -13,7 +14,7 @@ const PLACING: readonly RowTable[] = ["runs", "anchors", "observations"];
 /**
  * Where runs, anchors or observations were saved: judges sightings anew that changed place, gives new
  * ones their tie-in, known or new; takes the tie-in off what is no tie-in any more; and lets go of
- * tie-ins that only a removed sighting had made.
+ * tie-ins that only a removed sighting had made. What a person told apart or joined stays so.
  */
 export function followSightings(
   act: Act,
@@ -25,9 +26,10 @@ export function followSightings(
     seen.kind === "tie-in" || seen.tieInId === null ? seen : { ...seen, tieInId: null },
   );
   const kept = letGo({ ...file, observations: cleared }, before);
+  const chosen = chosenTieIns(before);
   const placed = resight(before, kept, {
     newId: act.newId,
-    isFree: (tieIn) => isUnsaid(tieIn) && !isNamed(kept, tieIn.id),
+    isFree: (tieIn) => !chosen.has(tieIn.id) && isOnlySightings(kept, tieIn),
   });
   return withSightings(act, placed);
 }
@@ -57,17 +59,18 @@ export function letGo(file: LineFile, before: LineFile): LineFile {
   const seenBefore = tieInsSeen(before);
   const seenNow = tieInsSeen(file);
   const tieIns = file.tieIns.filter(
-    (tieIn) =>
-      !seenBefore.has(tieIn.id) ||
-      seenNow.has(tieIn.id) ||
-      !isUnsaid(tieIn) ||
-      isNamed(file, tieIn.id),
+    (tieIn) => !seenBefore.has(tieIn.id) || seenNow.has(tieIn.id) || !isOnlySightings(file, tieIn),
   );
   return tieIns.length === file.tieIns.length ? file : { ...file, tieIns };
 }
 
 function tieInsSeen({ observations }: LineFile): Set<string> {
   return new Set(observations.flatMap(({ tieInId }) => (tieInId === null ? [] : [tieInId])));
+}
+
+/** Nobody has said anything of it, and nothing in the file rests on it: sightings alone made it. */
+export function isOnlySightings(file: LineFile, tieIn: TieIn): boolean {
+  return isUnsaid(tieIn) && !isNamed(file, tieIn.id);
 }
 
 /** Nobody has said anything of it: it is no more than what a sighting made. */

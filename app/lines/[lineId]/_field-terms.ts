@@ -10,6 +10,7 @@ import type {
   Fault,
   ObscuredBy,
   ObservationKind,
+  RunEnd,
 } from "#lib/domain/run/run.ts";
 import type { ControlResult, TestKind, TestResult } from "#lib/domain/tiein/test.ts";
 import { optionsOf } from "./_terms.ts";
@@ -91,6 +92,16 @@ export const OBSCURED_WORDS: Record<ObscuredBy, string> = {
   blocked: "blocked",
   "not-in-view": "not in view",
   "not-recorded": "not recorded",
+};
+
+export const RUN_END_WORDS: Record<RunEnd, string> = {
+  unknown: "not noted",
+  "reached-main": "reached the main",
+  "reached-upper-end": "reached the upper end",
+  blocked: "blocked",
+  "under-water": "under water",
+  "turned-back": "turned back",
+  "out-of-cable": "out of cable",
 };
 
 export const OBSERVATION_WORDS: Record<ObservationKind, string> = {

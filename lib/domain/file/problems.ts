@@ -6,7 +6,8 @@ import {
   treeProblems,
 } from "../line/tree.ts";
 import type { AxisGap } from "../record/axis.ts";
-import { type AnchorProblem, type AnchorProblemReason, anchorProblems } from "../run/convert.ts";
+import { anchorWords } from "../run/anchor-words.ts";
+import { type AnchorProblem, anchorProblems } from "../run/convert.ts";
 import type { TieInPlace } from "../run/sighting.ts";
 import type { EntryPlace } from "../tiein/standing.ts";
 import type { LineFile } from "./line-file.ts";
@@ -54,19 +55,6 @@ function treeSentence({ reason, row, field, limit }: TreeProblem, file: LineFile
   return { path: `tieIns.${row}.${field}`, reason, sentence };
 }
 
-const ANCHOR_WORDS: Record<AnchorProblemReason, (run: string) => string> = {
-  "not-a-length": (run) =>
-    `An anchor of ${run} is not a length in feet; until that is mended the run is relative only.`,
-  "below-main": (run) =>
-    `An anchor of ${run} lies below the main connection; until that is mended the run is relative only.`,
-  "anchors-disagree": (run) =>
-    `Two anchors of ${run} give one counter reading two stations; until one goes the run is relative only.`,
-  "anchors-out-of-order": (run) =>
-    `Two anchors of ${run} run against its direction of travel; until that is mended the run is relative only.`,
-  "anchors-stretched": (run) =>
-    `Between two anchors of ${run} the counter and the stations differ by more than a tenth: the stations there are uncertain by half of that.`,
-};
-
 function runProblems(file: LineFile, runId: string): Problem[] {
   const at = file.runs.findIndex((run) => run.id === runId);
   const run = file.runs[at];
@@ -92,11 +80,12 @@ function isBetween(end: number, start: number): boolean {
 }
 
 function anchorSentence(
-  { reason, anchorId }: AnchorProblem,
+  problem: AnchorProblem,
   { file, name }: { file: LineFile; name: string },
 ): Problem {
-  const at = file.anchors.findIndex((anchor) => anchor.id === anchorId);
-  return { path: `anchors.${at}.station`, reason, sentence: ANCHOR_WORDS[reason](name) };
+  const at = file.anchors.findIndex((anchor) => anchor.id === problem.anchorId);
+  const sentence = anchorWords(problem, { anchors: file.anchors, run: name });
+  return { path: `anchors.${at}.station`, reason: problem.reason, sentence };
 }
 
 function observationProblems(file: LineFile, index: number): Problem[] {

@@ -10,6 +10,7 @@ import {
   OBSCURED_WORDS,
   OBSERVATION_WORDS,
   POINT_WORDS,
+  RUN_END_WORDS,
   withNone,
 } from "../_field-terms.ts";
 import { optionsOf } from "../_terms.ts";
@@ -52,6 +53,14 @@ export const RUN_COLUMNS: readonly GridColumn[] = [
     hint: "Counter reading where it ended",
   },
   {
+    key: "ended",
+    title: "Why it ended",
+    kind: "choice",
+    choices: optionsOf(RUN_END_WORDS),
+    width: 18,
+    hint: "What kept it from looking farther",
+  },
+  {
     key: "crossingSeen",
     title: "Crossing seen",
     kind: "choice",
@@ -73,6 +82,7 @@ export const RUN_BLANK = {
   direction: "downstream",
   fromCounter: 0,
   toCounter: null,
+  ended: "unknown",
   crossingSeen: "no",
   uncertainty: null,
 };

@@ -17,7 +17,8 @@ import {
   OBSERVATION_COLUMNS,
 } from "./_columns.ts";
 import { RunLog } from "./_run-log.client.tsx";
-import { lookedWords, problemsOfRun, sawWords, tiedWords } from "./_run-words.ts";
+import { RunSources } from "./_run-sources.tsx";
+import { coverageWords, problemsOfRun, residualsOf, sawWords, tiedWords } from "./_run-words.ts";
 import { addObservationAction } from "./actions.ts";
 import styles from "./camera.module.css";
 
@@ -56,7 +57,8 @@ export function RunPart({ run, ...part }: LinePart & { readonly run: Run }) {
   return (
     <Section
       title={`${run.name}, ${formatDay(run.ranOn, report.today)}`}
-      note={`${run.direction === "upstream" ? "Upstream" : "Downstream"}${run.accessPoint === "" ? "" : ` from ${run.accessPoint}`}. ${lookedWords(run, file)} ${sawWords(run, file)}`}
+      note={`${coverageWords(run, report)} ${sawWords(run, file)}`}
+      actions={part.mayRecord ? <RunSources lineId={part.lineId} run={run} file={file} /> : null}
     >
       {tied ? null : <NoticeBox kind="caution" title={tiedWords(run, file)} />}
       {problems.length === 0 ? null : <Problems sentences={problems} />}
@@ -113,7 +115,7 @@ function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
   );
 }
 
-function Anchors({ run, lineId, file, revisions, mayRecord }: RunProps) {
+function Anchors({ run, lineId, file, report, revisions, mayRecord }: RunProps) {
   const tied = file.anchors.some((anchor) => anchor.runId === run.id);
   return (
     <div className="stack-tight">
@@ -132,7 +134,23 @@ function Anchors({ run, lineId, file, revisions, mayRecord }: RunProps) {
         emptyWords="Not tied yet. If the run saw the main: its reading there, and station 0."
         readOnly={!mayRecord}
       />
+      <Residuals sentences={residualsOf(run, report)} />
     </div>
+  );
+}
+
+/** How each known point agrees with the run's others. */
+function Residuals({ sentences }: { readonly sentences: readonly string[] }) {
+  if (sentences.length === 0) return null;
+  return (
+    <>
+      <p className="small">Each of them held against the others:</p>
+      <ul className={styles["residuals"]}>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

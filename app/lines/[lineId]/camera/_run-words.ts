@@ -1,8 +1,6 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
 import type { Run } from "#lib/domain/run/run.ts";
-import { OBSCURED_WORDS } from "../_field-terms.ts";
 import { counted, listed } from "../_names.ts";
 
 /** What a run is tied to, and what follows for its readings. */
@@ -15,17 +13,15 @@ export function tiedWords(run: Run, { anchors }: Pick<LineFile, "anchors">): str
   return `Tied at ${count} points: readings between them are spread evenly.`;
 }
 
-/** What a run looked at and what kept it from seeing, in counter readings. */
-export function lookedWords(run: Run, { gaps }: Pick<LineFile, "gaps">): string {
-  const to = run.toCounter === null ? "an unknown reading" : `${plainFeet(run.toCounter)} ft`;
-  const looked = `Looked from ${plainFeet(run.fromCounter)} to ${to} on the counter`;
-  const own = gaps.filter((gap) => gap.runId === run.id);
-  if (own.length === 0) return `${looked}, without a gap.`;
-  const parts = own.map(
-    (gap) =>
-      `${OBSCURED_WORDS[gap.cause]} ${plainFeet(gap.fromCounter)} to ${plainFeet(gap.toCounter)}`,
-  );
-  return `${looked}; ${listed(parts)}.`;
+/** Where a run went in, which way, where it could not see, and how it ended. */
+export function coverageWords(run: Run, { runCoverage }: Pick<Report, "runCoverage">): string {
+  return runCoverage.find(({ runId }) => runId === run.id)?.sentence ?? "";
+}
+
+/** What each known point of a run is worth beside its others; nothing where there is only one. */
+export function residualsOf(run: Run, { residuals }: Pick<Report, "residuals">): string[] {
+  const own = residuals.filter(({ runId }) => runId === run.id);
+  return own.length < 2 ? [] : own.map(({ sentence }) => sentence);
 }
 
 /** The counts of what a run saw: `7 tie-ins, 3 faults and 2 other things`. */

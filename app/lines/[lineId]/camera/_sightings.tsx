@@ -9,10 +9,11 @@ import type { StationedObservation, TieInFinding } from "#lib/domain/file/report
 import { plainFeet } from "#lib/domain/line/station.ts";
 import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
 
+import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import type { LinePart } from "../_part.ts";
 import stacked from "../stacked.module.css";
 import { TIE_IN_BLANK, tieInColumns } from "./_columns.ts";
-import { moveSightingAction } from "./actions.ts";
+import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./actions.ts";
 import styles from "./camera.module.css";
 
 /** The tie-ins that the runs add up to, and which reading became which. */
@@ -22,8 +23,9 @@ export function Sightings(part: LinePart) {
   return (
     <Section
       title="Tie-ins"
-      note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, move the sighting."
+      note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, say so: nothing that is worked out later changes what you say."
     >
+      <JustMoved {...part} />
       <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
           <thead>
@@ -51,11 +53,33 @@ export function Sightings(part: LinePart) {
   );
 }
 
+/** What was moved last, to be undone with one press. */
+function JustMoved({ lineId, file, mayRecord }: LinePart) {
+  const last = undoableMove(file);
+  if (last === null || !mayRecord) return null;
+  return (
+    <ActionForm
+      action={undoSightingsAction.bind(null, lineId)}
+      className={`screen-only ${styles["undo"]}`}
+      label="Undo what was moved last"
+    >
+      <input type="hidden" name="historyId" value={last.id} />
+      <p>{last.sentence}</p>
+      <SubmitButton quiet pendingWord="Undoing …">
+        Undo
+      </SubmitButton>
+    </ActionForm>
+  );
+}
+
 function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFinding }) {
   const { tieIn, station, uncertainty, side, sightings } = finding;
   return (
     <>
-      <th scope="row">{tieIn.label}</th>
+      <th scope="row">
+        {tieIn.label}
+        <SameAs finding={finding} {...part} />
+      </th>
       <td className="num nowrap" data-title="Station, ft:">
         {stationCell(station, uncertainty)}
       </td>
@@ -107,12 +131,12 @@ function Sighting({
   if (seen === undefined || run === undefined) return null;
   const words = `${run.name}, counter ${plainFeet(seen.counter)}`;
   if (!mayRecord) return words;
-  const others = report.tieIns
-    .filter((each) => each.tieIn.id !== tieInId)
-    .map(({ tieIn, station }) => ({
-      value: tieIn.id,
-      label: `${tieIn.label}, ${station === null ? "relative only" : `${plainFeet(station)} ft`}`,
-    }));
+  const others = otherTieIns(report.tieIns, tieInId);
+  const alone = report.tieIns.some(
+    (each) => each.tieIn.id === tieInId && each.sightings.length < 2,
+  );
+  const own = alone ? [] : [{ value: "new", label: "a tie-in of its own" }];
+  if (others.length + own.length === 0) return words;
   return (
     <details className={styles["move"]}>
       <summary>
@@ -125,14 +149,48 @@ function Sighting({
         label={`Move ${words}`}
       >
         <input type="hidden" name="observationId" value={sighting.observationId} />
-        <Choice
-          label="It is really"
-          name="tieInId"
-          options={[...others, { value: "new", label: "a tie-in of its own" }]}
-          defaultValue="new"
-        />
+        <Choice label="It is really" name="tieInId" options={[...own, ...others]} />
         <SubmitButton quiet pendingWord="Moving …">
           Move
+        </SubmitButton>
+      </ActionForm>
+    </details>
+  );
+}
+
+function otherTieIns(findings: readonly TieInFinding[], tieInId: string) {
+  return findings
+    .filter((each) => each.tieIn.id !== tieInId)
+    .map(({ tieIn, station }) => ({
+      value: tieIn.id,
+      label: `${tieIn.label}, ${station === null ? "relative only" : `${plainFeet(station)} ft`}`,
+    }));
+}
+
+/** Two tie-ins that are one: all sightings of this one go to the other. */
+function SameAs({
+  finding,
+  lineId,
+  report,
+  mayRecord,
+}: LinePart & { readonly finding: TieInFinding }) {
+  const { tieIn, sightings } = finding;
+  const others = otherTieIns(report.tieIns, tieIn.id);
+  if (!mayRecord || others.length === 0 || sightings.length === 0) return null;
+  return (
+    <details className={`screen-only ${styles["move"]}`}>
+      <summary className="small">
+        Same as another<span className="hidden"> tie-in: {tieIn.label}</span>
+      </summary>
+      <ActionForm
+        action={mergeTieInsAction.bind(null, lineId)}
+        className="cluster cluster-end"
+        label={`${tieIn.label} is the same as another`}
+      >
+        <input type="hidden" name="tieInId" value={tieIn.id} />
+        <Choice label={`${tieIn.label} is really`} name="intoId" options={others} />
+        <SubmitButton quiet pendingWord="Merging …">
+          Merge
         </SubmitButton>
       </ActionForm>
     </details>

@@ -6,8 +6,10 @@ import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { MATERIALS } from "#lib/domain/line/line.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
+import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
+import { undoSightings } from "#lib/operations/undo-sightings.ts";
 import { appendRows } from "../_append-rows.ts";
 import { rowFromForm } from "../_row-form.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
@@ -49,6 +51,31 @@ export async function moveSightingAction(
   if (!moved.ok) return stateOf(moved, { words: "", form });
   revalidatePath(`/lines/${lineId}`, "layout");
   return done("The sighting was moved.");
+}
+
+/** Says that two tie-ins are one. */
+export async function mergeTieInsAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const tieInId = textOf(form, "tieInId");
+  const merged = mergeTieIns(act, { lineId, tieInId, intoId: textOf(form, "intoId") });
+  if (merged.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(merged, { words: "The two are one tie-in now.", form });
+}
+
+/** Puts sightings back as they were before the last move or merge. */
+export async function undoSightingsAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const undone = undoSightings(act, { lineId, historyId: textOf(form, "historyId") });
+  if (undone.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(undone, { words: "Undone.", form });
 }
 
 /** Adds one thing seen to a run. */

@@ -1,18 +1,15 @@
 import { describe, expect, test } from "vitest";
 import {
-  lookedWords,
+  coverageWords,
   problemsOfRun,
+  residualsOf,
   sawWords,
   tiedWords,
 } from "#app/lines/[lineId]/camera/_run-words.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Anchor, Gap, Observation, Run } from "#lib/domain/run/run.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
 
 const RUN = { id: "r1", name: "Run 1", fromCounter: 0, toCounter: 9_650 } as Run;
-
-function gap(runId: string, rest: Partial<Gap>): Gap {
-  return { id: "g", runId, fromCounter: 0, toCounter: 0, cause: "under-water", note: "", ...rest };
-}
 
 function anchor(id: string, runId: string): Anchor {
   return { id, runId, kind: "cleanout", counter: 0, station: 0, note: "" };
@@ -31,22 +28,25 @@ describe("tiedWords()", () => {
   });
 });
 
-describe("lookedWords()", () => {
-  test("lookedWords() names every gap of the run with its cause", () => {
-    const gaps = [
-      gap("r1", { fromCounter: 5_160, toCounter: 5_760 }),
-      gap("r1", { fromCounter: 8_000, toCounter: 8_200, cause: "blocked" }),
-      gap("r2", { fromCounter: 1, toCounter: 2 }),
-    ];
-    expect(lookedWords(RUN, { gaps })).toBe(
-      "Looked from 0.0 to 96.5 ft on the counter; under water 51.6 to 57.6 and blocked 80.0 to 82.0.",
-    );
+describe("residualsOf()", () => {
+  test("residualsOf() tells nothing of a single known point, which has no other to be held against", () => {
+    const told = (anchorId: string, runId: string) => ({
+      anchorId,
+      runId,
+      residual: 0,
+      sentence: anchorId,
+    });
+    const residuals = [told("a", "r1"), told("b", "r2"), told("c", "r2")];
+    expect(residualsOf(RUN, { residuals })).toEqual([]);
+    expect(residualsOf({ ...RUN, id: "r2" }, { residuals })).toEqual(["b", "c"]);
   });
+});
 
-  test("lookedWords() says unknown where nobody noted the end", () => {
-    expect(lookedWords({ ...RUN, toCounter: null }, { gaps: [] })).toBe(
-      "Looked from 0.0 to an unknown reading on the counter, without a gap.",
-    );
+describe("coverageWords()", () => {
+  test("coverageWords() finds the run’s own sentence", () => {
+    const told = (runId: string) => ({ runId, spans: [], from: 0, to: 1, sentence: `${runId}.` });
+    expect(coverageWords(RUN, { runCoverage: [told("r2"), told("r1")] })).toBe("r1.");
+    expect(coverageWords(RUN, { runCoverage: [] })).toBe("");
   });
 });
 

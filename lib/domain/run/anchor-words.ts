@@ -1,0 +1,56 @@
+import { formatFeet } from "../line/station.ts";
+import type { AnchorProblem, AnchorProblemReason } from "./convert.ts";
+import type { Anchor } from "./run.ts";
+
+interface Named {
+  readonly run: string;
+  /** The anchor in question, and the one before it along the counter. */
+  readonly one: string;
+  readonly other: string;
+  /** Feet gone by the counter and along the line between the two. */
+  readonly counted: string;
+  readonly gone: string;
+  readonly slack: string;
+}
+
+const WORDS: Record<AnchorProblemReason, (named: Named) => string> = {
+  "not-a-length": ({ run }) =>
+    `A known point of ${run} is not a length in feet; until that is mended the run is relative only.`,
+  "below-main": ({ run, one }) =>
+    `${one} of ${run} lies below the main connection; until that is mended the run is relative only.`,
+  "anchors-disagree": ({ run, one, other }) =>
+    `${other} and ${one} of ${run} give one counter reading two stations more than 1.0 ft apart; until one goes the run is relative only.`,
+  "anchors-out-of-order": ({ run, one, other }) =>
+    `${other} and ${one} of ${run} run against its direction of travel; until one is mended the run is relative only.`,
+  "anchors-stretched": ({ run, one, other, counted, gone, slack }) =>
+    `Between ${lower(other)} and ${lower(one)} of ${run} the counter went ${counted} and the line is ${gone} long: more apart than the 2.0 ft or a tenth that a counter may slip. One of the two is probably wrong; until then stations of this run are uncertain by ${slack}.`,
+};
+
+/** What is wrong with a run's anchors, named by their readings, with the range that was left. */
+export function anchorWords(
+  { reason, anchorId, otherId }: AnchorProblem,
+  { anchors, run }: { readonly anchors: readonly Anchor[]; readonly run: string },
+): string {
+  const anchor = anchors.find(({ id }) => id === anchorId);
+  const before = anchors.find(({ id }) => id === otherId);
+  const counted = Math.abs((anchor?.counter ?? 0) - (before?.counter ?? 0));
+  const gone = Math.abs((anchor?.station ?? 0) - (before?.station ?? 0));
+  return WORDS[reason]({
+    run,
+    one: pointWords(anchor),
+    other: pointWords(before),
+    counted: formatFeet(counted),
+    gone: formatFeet(gone),
+    slack: `at least ${formatFeet(Math.round(Math.abs(counted - gone) / 20) * 10)}`,
+  });
+}
+
+/** `The point at 40.0 ft on the counter (station 12.0 ft)`. */
+function pointWords(anchor: Anchor | undefined): string {
+  if (!anchor) return "A known point";
+  return `The point at ${formatFeet(anchor.counter)} on the counter (station ${formatFeet(anchor.station)})`;
+}
+
+function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
