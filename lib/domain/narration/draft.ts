@@ -39,6 +39,14 @@ export interface DraftGap {
   readonly quote: string;
 }
 
+/** A distance as it was spoken, on the run's counter: what the rows between are worked out from. */
+export interface SpokenReading {
+  readonly counter: Cft;
+  /** Null in text without times. */
+  readonly videoSecond: number | null;
+  readonly quote: string;
+}
+
 export const NARRATION_FORMATS = ["webvtt", "srt", "timed-lines", "plain"] as const;
 export type NarrationFormat = (typeof NARRATION_FORMATS)[number];
 
@@ -53,6 +61,8 @@ export interface DraftLog {
   readonly format: NarrationFormat;
   readonly drafts: readonly Draft[];
   readonly gaps: readonly DraftGap[];
+  /** Every counter reading that was spoken, in the order of speaking. */
+  readonly readings: readonly SpokenReading[];
   /** The counter at the main connection, where the speaker said that the camera is there. */
   readonly mainCounter: Cft | null;
   readonly problems: readonly TranscriptProblem[];

@@ -1,0 +1,148 @@
+import type { Material } from "../line/line.ts";
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  quoteOf,
+  type Said,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
+import type { Sense } from "./sense.ts";
+
+/** What was said about a thing besides its name. */
+export interface About {
+  readonly clock: number | null;
+  readonly diameter: number | null;
+  readonly material: Material;
+  readonly hedges: readonly string[];
+  readonly aboutRecord: string;
+  /** Clauses that hold any of it. */
+  readonly clauses: readonly number[];
+}
+
+type Trait = Of<"clock"> | Of<"diameter"> | Of<"material">;
+
+/** Clock, size, material, hedges and what was said of the record, each given to the nearest thing. */
+export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
+  const traits = talk.said.filter(
+    (mark): mark is Trait =>
+      isTrait(mark) &&
+      Math.abs(mark.sentence - thing.sentence) <= 1 &&
+      !sense.unreal.has(mark.at) &&
+      ownerOf(talk, sense, mark) === thing.at,
+  );
+  const clock = traits.find((mark) => mark.what === "clock");
+  const diameter = traits.find((mark) => mark.what === "diameter");
+  const material = traits.find((mark) => mark.what === "material");
+  const record = recordOf(talk, sense, thing);
+  return {
+    clock: clock?.clock ?? null,
+    diameter: diameter?.inches ?? null,
+    material: material?.material ?? "unknown",
+    hedges: hedgesOf(talk, sense, thing),
+    aboutRecord: record.map((clause) => quoteOf(talk, clause, clause)).join("; "),
+    clauses: [...traits.map((mark) => mark.clause), ...record],
+  };
+}
+
+function isTrait(mark: Said): boolean {
+  return mark.what === "clock" || mark.what === "diameter" || mark.what === "material";
+}
+
+/** A thing that can own traits. */
+export function isOwner(sense: Sense, mark: Said): mark is Of<"thing"> {
+  return mark.what === "thing" && !sense.unreal.has(mark.at) && !sense.pointers.has(mark.at);
+}
+
+/**
+ * The thing to which a trait belongs. In its own clause: the thing that it stands right before
+ * (`four inch wye`), else the one before it, else the one after. Otherwise the last thing of the
+ * sentence, the next, or the last of the sentence before.
+ */
+export function ownerOf(talk: Talk, sense: Sense, trait: Said): number | null {
+  const own = nearestIn(
+    talk,
+    inClause(talk, trait.clause).filter((mark) => isOwner(sense, mark)),
+    trait,
+  );
+  if (own !== null) return own;
+  const sentence = inSentence(talk, trait.sentence).filter((mark) => isOwner(sense, mark));
+  const before = sentence.findLast((mark) => mark.at < trait.at);
+  const after = sentence.find((mark) => mark.at > trait.at);
+  if (before ?? after) return (before ?? after)?.at ?? null;
+  if (inSentence(talk, trait.sentence).some((mark) => mark.what === "distance")) return null;
+  return inSentence(talk, trait.sentence - 1).findLast((mark) => isOwner(sense, mark))?.at ?? null;
+}
+
+function nearestIn(talk: Talk, things: readonly Said[], trait: Said): number | null {
+  const before = things.findLast((mark) => mark.at < trait.at);
+  const after = things.find((mark) => mark.at > trait.at);
+  if (!before || !after) return (before ?? after)?.at ?? null;
+  const adjective = trait.what !== "clock" && after.from - trait.to <= 2;
+  const joined = /\band\b/.test(wordsOf(talk, before.to, trait.from));
+  return adjective || joined ? after.at : before.at;
+}
+
+/** Hedges in its clause, or in a clause beside it that names nothing. */
+function hedgesOf(talk: Talk, sense: Sense, thing: Said): string[] {
+  const hedges = inSentence(talk, thing.sentence).filter((mark) => isTurn(mark, "hedge"));
+  const own = hedges.filter((mark) => {
+    if (mark.clause === thing.clause) return ownHedge(talk, sense, { hedge: mark, thing });
+    const names = inClause(talk, mark.clause).some((other) => isOwner(sense, other));
+    return !names && Math.abs(mark.clause - thing.clause) <= 1;
+  });
+  return [...new Set(own.map((mark) => wordsOf(talk, mark.from, mark.to)))];
+}
+
+/** With several things in a clause, a hedge is about the next one, or the last. */
+function ownHedge(
+  talk: Talk,
+  sense: Sense,
+  { hedge, thing }: { hedge: Said; thing: Said },
+): boolean {
+  const things = inClause(talk, thing.clause).filter((mark) => isOwner(sense, mark));
+  const next = things.find((mark) => mark.at > hedge.at) ?? things.at(-1);
+  return things.length < 2 || next?.at === thing.at;
+}
+
+/** Clauses about the record that belong to a thing: of its sentence, or of the next if that names nothing. */
+function recordOf(talk: Talk, sense: Sense, thing: Said): number[] {
+  return [...sense.recordClauses].filter((clause) => {
+    const marks = inClause(talk, clause);
+    const sentence = marks[0]?.sentence ?? -1;
+    return recordOwner(talk, sense, { clause, sentence })?.at === thing.at;
+  });
+}
+
+/** The thing that a clause about the record comments on; null where it stands for itself. */
+export function recordOwner(
+  talk: Talk,
+  sense: Sense,
+  { clause, sentence }: { clause: number; sentence: number },
+): Said | null {
+  const own = inSentence(talk, sentence).filter(
+    (mark) => isOwner(sense, mark) && mark.what === "thing" && mark.thing.kind !== "main",
+  );
+  const before = own.findLast((mark) => mark.clause <= clause);
+  if (before ?? own[0]) return before ?? own[0] ?? null;
+  if (speaksOfNothing(talk, sentence)) return null;
+  return inSentence(talk, sentence - 1).findLast((mark) => isOwner(sense, mark)) ?? null;
+}
+
+/** `the card shows one at forty-four, not seeing it`: about what is not there. */
+function speaksOfNothing(talk: Talk, sentence: number): boolean {
+  const marks = inSentence(talk, sentence);
+  const words = talk.speech.words
+    .filter((word) => word.sentence === sentence)
+    .map((word) => word.text)
+    .join(" ");
+  const claims = marks.some((mark) => mark.what === "distance" || mark.what === "thing");
+  return (
+    claims ||
+    /\b(not seeing|don't see|didn't see|nothing (here|there)|no sign|can't find|never saw)\b/.test(
+      words,
+    )
+  );
+}

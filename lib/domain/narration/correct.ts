@@ -1,0 +1,126 @@
+import { isTurn, type Said, type Talk, wordsOf } from "./said.ts";
+
+/** Corrected measures stand this many words at most from the word of correction. */
+const REACH = 14;
+
+/**
+ * Takes out what the speaker took back: `thirty-four, no, thirty-five`, `left, I mean right`,
+ * `scratch that`, `thirty-six, not thirty-four`. What is left is what the speaker stands by.
+ */
+export function withoutCorrected(talk: Talk): Talk {
+  const struck = new Set<number>();
+  for (const mark of talk.said) {
+    if (struck.has(mark.at)) continue;
+    if (isTurn(mark, "scratch")) strikeLast(talk, mark, struck);
+    else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
+      strikeReplaced(talk, mark, struck);
+    else if (isTurn(mark, "negation")) strikeDenied(talk, mark, struck);
+  }
+  const said = talk.said.filter((mark) => !struck.has(mark.at));
+  return { ...talk, said: said.map((mark, at) => ({ ...mark, at })) };
+}
+
+/** `no` before a measure of a kind just given: `left, no, right`; not `no roots`. */
+function isNoAsCorrection(talk: Talk, mark: Said): boolean {
+  if (!isTurn(mark, "negation") || wordsOf(talk, mark.from, mark.to) !== "no") return false;
+  const next = talk.said[mark.at + 1];
+  const apart = next !== undefined && next.clause !== mark.clause && next.from - mark.to <= 4;
+  if (!next || next.what === "turn" || next.what === "count") return false;
+  if (next.what === "thing" && !apart) return false;
+  const close = next.from === mark.to || apart;
+  return close && lastLike(talk, mark, { next, struck: new Set() }) !== null;
+}
+
+function strikeReplaced(talk: Talk, mark: Said, struck: Set<number>): void {
+  const weak = /^(wait|hang on|hold on|actually)$/.test(wordsOf(talk, mark.from, mark.to));
+  const after = talk.said
+    .slice(mark.at + 1, mark.at + 6)
+    .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1);
+  const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
+  for (const next of measures) {
+    if (next.what === "thing" && weak) return;
+    const old = lastLike(talk, mark, { next, struck });
+    if (old && !(weak && thingBetween(talk, old, next))) struck.add(old.at);
+  }
+}
+
+/** The correction goes on until a sort of mark comes again, a thing was named, or another turn is taken. */
+function replacementEnd(after: readonly Said[]): number {
+  const stop = after.findIndex(
+    (next, index) =>
+      isTurn(next, "negation", "expected", "correction") ||
+      (next.what !== "turn" && after.slice(0, index).some(({ what }) => what === next.what)) ||
+      after[index - 1]?.what === "thing",
+  );
+  return stop === -1 ? after.length : stop;
+}
+
+function thingBetween(talk: Talk, old: Said, next: Said): boolean {
+  return talk.said.slice(old.at + 1, next.at).some((mark) => mark.what === "thing");
+}
+
+/** The last mark before a correction that the mark after it can replace. */
+function lastLike(
+  talk: Talk,
+  mark: Said,
+  { next, struck }: { next: Said; struck: ReadonlySet<number> },
+): Said | null {
+  return (
+    talk.said
+      .slice(0, mark.at)
+      .findLast(
+        (old) =>
+          old.what === next.what &&
+          !struck.has(old.at) &&
+          mark.from - old.to <= REACH &&
+          mark.sentence - old.sentence <= 1 &&
+          sameSort(old, next),
+      ) ?? null
+  );
+}
+
+function sameSort(old: Said, next: Said): boolean {
+  if (old.what === "distance" && next.what === "distance")
+    return old.distance.kind === next.distance.kind;
+  if (old.what === "thing" && next.what === "thing") return old.thing.kind !== "main";
+  return true;
+}
+
+/** Strikes the last thing said and what belongs to it; the camera was there all the same. */
+function strikeLast(talk: Talk, mark: Said, struck: Set<number>): void {
+  const next = talk.said[mark.at + 1];
+  const instead = next && next.from - mark.to <= 3 && next.what !== "turn" && next.what !== "thing";
+  if (instead) {
+    strikeReplaced(talk, mark, struck);
+    return;
+  }
+  const last = talk.said
+    .slice(0, mark.at)
+    .findLast(
+      (old) => old.what === "thing" && !struck.has(old.at) && mark.sentence - old.sentence <= 1,
+    );
+  if (!last) return;
+  for (const old of talk.said.slice(0, mark.at))
+    if (old.clause === last.clause && old.what !== "distance") struck.add(old.at);
+}
+
+/** `thirty-six not thirty-four`; `that’s not a crack` takes back the crack just named. */
+function strikeDenied(talk: Talk, mark: Said, struck: Set<number>): void {
+  const next = talk.said[mark.at + 1];
+  if (!next || next.from - mark.to > 1) return;
+  if (next.what === "clock" || next.what === "distance" || next.what === "material") {
+    if (next.clause === mark.clause) struck.add(next.at);
+    return;
+  }
+  const about =
+    /^(that's|it's|that|it|this|no that's)$/.test(wordsOf(talk, mark.from - 1, mark.from)) ||
+    /^(isn't|ain't|wasn't|wouldn't call)/.test(wordsOf(talk, mark.from, mark.to));
+  if (next.what !== "thing" || !about) return;
+  const old = lastLike(talk, mark, { next, struck });
+  if (
+    old?.what === "thing" &&
+    old.thing.kind === next.thing.kind &&
+    old.thing.fault === next.thing.fault
+  )
+    struck.add(old.at);
+}

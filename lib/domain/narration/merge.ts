@@ -1,0 +1,89 @@
+import type { Cft } from "../line/station.ts";
+import type { Heard } from "./heard.ts";
+import { isLong } from "./stretch.ts";
+
+/** So near to each other two mentions of a kind are one thing. */
+const SAME_PLACE = 100;
+/** A thing without a reading, named again with one so soon, is the same; thousandths of a second. */
+const SOON = 30_000;
+
+/** Puts repeated mentions of one thing into one row; what the later one adds is added. */
+export function merged(heard: readonly Heard[]): Heard[] {
+  const rows: Heard[] = [];
+  for (const next of heard) {
+    const at = rows.findLastIndex((row) => isSame(row, next));
+    const row = rows[at];
+    if (row) rows[at] = together(row, next);
+    else rows.push(next);
+  }
+  return rows;
+}
+
+function isSame(row: Heard, next: Heard): boolean {
+  const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
+  if (!alike || row.kind === "material" || row.kind === "remark") return false;
+  if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
+  return isWithin(row, next) || isNamedAgain(row, next);
+}
+
+/** The same thing named once more, where at most one of the two mentions has a reading. */
+function isNamedAgain(row: Heard, next: Heard): boolean {
+  const loose = next.place.reading === "between";
+  const close = next.mark.sentence - row.mark.sentence <= 1 || isSoon(row, next);
+  if (next.again) return loose || (close && row.place.reading === "between");
+  if (!loose) return close && row.place.counter === null;
+  return next.mark.sentence === row.mark.sentence;
+}
+
+function clash(a: number | null, b: number | null): boolean {
+  if (a === null || b === null) return false;
+  const apart = Math.abs(a - b) % 12;
+  return Math.min(apart, 12 - apart) > 2;
+}
+
+function isSoon(row: Heard, next: Heard): boolean {
+  const from = row.mark.time;
+  const to = next.mark.time;
+  return from !== null && to !== null && to - from <= SOON;
+}
+
+/** At the same place, or within a stretch already told of. */
+function isWithin(row: Heard, next: Heard): boolean {
+  const from = row.place.counter;
+  const at = next.place.counter;
+  if (from === null || at === null) return false;
+  const to = row.place.toCounter ?? from;
+  if (
+    isLong(row) &&
+    row.place.toCounter !== null &&
+    at >= from - SAME_PLACE &&
+    at <= to + SAME_PLACE
+  )
+    return true;
+  const loose = row.place.reading === "read" && next.place.reading === "read";
+  const slack: Cft = loose
+    ? SAME_PLACE
+    : Math.max(SAME_PLACE, Math.min(300, row.place.slack, next.place.slack));
+  return Math.abs(from - at) <= slack;
+}
+
+function together(row: Heard, next: Heard): Heard {
+  const better = row.place.reading === "between" && next.place.reading === "read";
+  const ended =
+    row.place.toCounter === null && next.place.toCounter !== null && next.place.counter !== null;
+  const near = next.clauses[0] - row.clauses[1] <= 3;
+  return {
+    ...row,
+    place: better || (ended && row.place.counter !== null) ? next.place : row.place,
+    fitting: next.fitting === "unknown" ? row.fitting : next.fitting,
+    clock: row.clock ?? next.clock,
+    diameter: row.diameter ?? next.diameter,
+    material: row.material === "unknown" ? next.material : row.material,
+    hedges: [...new Set([...row.hedges, ...next.hedges])],
+    aboutRecord: [...new Set([row.aboutRecord, next.aboutRecord])]
+      .filter((text) => text !== "")
+      .join("; "),
+    notes: better ? next.notes : row.notes,
+    clauses: near ? [row.clauses[0], Math.max(row.clauses[1], next.clauses[1])] : row.clauses,
+  };
+}

@@ -1,0 +1,127 @@
+import type { Material } from "../line/line.ts";
+import { MATERIAL_WORDS } from "../line/words.ts";
+import { isOwner } from "./about.ts";
+import type { NarrationRun } from "./draft.ts";
+import type { Ground } from "./place.ts";
+import { inClause, inSentence, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import { motionAt } from "./track.ts";
+
+/** What was said of the shared pipe's own material, at one place. */
+export interface PipeSaid {
+  readonly mark: Of<"material">;
+  /** Upstream of here. */
+  readonly material: Material;
+  readonly diameter: number | null;
+  readonly note: string;
+}
+
+/**
+ * The first mention of the pipe's material, and every change after it. A material that belongs to
+ * a branch or only describes a fault is none of these.
+ */
+export function pipeSaid(ground: Ground): PipeSaid[] {
+  const rows: PipeSaid[] = [];
+  let current: Material | null = null;
+  for (const mark of ground.talk.said) {
+    if (mark.what !== "material" || !isOfPipe(ground, mark)) continue;
+    const pair = changePair(ground, mark);
+    if (pair === "first") {
+      current = mark.material;
+      continue;
+    }
+    const from: Material | null = pair?.material ?? current;
+    if (mark.material === from && from === current) continue;
+    rows.push(
+      rowFor(ground, mark, { from, changed: isChange(ground.talk, mark) || pair !== null }),
+    );
+    current = mark.material;
+  }
+  return rows;
+}
+
+/** In `from clay to cast iron`: `first` for the clay, the clay for the cast iron. */
+function changePair(ground: Ground, mark: Of<"material">): "first" | Of<"material"> | null {
+  const beside = inSentence(ground.talk, mark.sentence).filter(
+    (other): other is Of<"material"> =>
+      other.what === "material" && !ground.sense.unreal.has(other.at),
+  );
+  const after = beside.find((other) => other.at > mark.at);
+  if (after && joinsChange(ground.talk, mark, after)) return "first";
+  const before = beside.findLast((other) => other.at < mark.at);
+  return before && joinsChange(ground.talk, before, mark) ? before : null;
+}
+
+function joinsChange(talk: Talk, from: Said, to: Said): boolean {
+  const between = wordsOf(talk, from.to, to.from);
+  if (to.from - from.to > 8) return false;
+  const lead = wordsOf(talk, from.from - 4, from.from);
+  return (
+    /\b(to|into)\b/.test(between) &&
+    (/\b(from|of|the|goes|went|changes|clay)\b/.test(lead) ||
+      /^(to|into|over to|pipe to|changes|goes)/.test(between))
+  );
+}
+
+function isChange(talk: Talk, mark: Said): boolean {
+  return inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
+}
+
+function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
+  const { talk, sense } = ground;
+  if (sense.unreal.has(mark.at)) return false;
+  const clause = inClause(talk, mark.clause);
+  const words = clauseText(talk, mark.clause);
+  const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
+  if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
+  if (isChange(talk, mark)) return true;
+  const other = clause.find((one) => isOwner(sense, one) && one.thing.kind !== "main");
+  if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
+  if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
+  return !describesTieIn(ground, mark);
+}
+
+/** Right before the tie-in’s name, or right behind it. */
+function attached(mark: Said, tieIn: Said): boolean {
+  return tieIn.at > mark.at ? tieIn.from - mark.to <= 1 : mark.from - tieIn.to <= 1;
+}
+
+/** `Wye on the left. Looks like clay.` */
+function describesTieIn(ground: Ground, mark: Said): boolean {
+  const { talk, sense } = ground;
+  const sentence = inSentence(talk, mark.sentence).filter((other) => isOwner(sense, other));
+  const last =
+    sentence.findLast((other) => other.at < mark.at) ??
+    inSentence(talk, mark.sentence - 1).findLast((other) => isOwner(sense, other));
+  if (last?.what !== "thing" || last.thing.kind !== "tie-in") return false;
+  const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
+  return last.sentence === mark.sentence || !own;
+}
+
+function clauseText(talk: Talk, clause: number): string {
+  return talk.speech.words
+    .filter((word) => word.clause === clause)
+    .map((word) => word.text)
+    .join(" ");
+}
+
+/** The row wants what lies upstream: what comes next on the way up, what was before on the way down. */
+function rowFor(
+  ground: Ground,
+  mark: Of<"material">,
+  { from, changed }: { from: Material | null; changed: boolean },
+): PipeSaid {
+  const up = goesUpstream(ground.run, motionAt(ground.track, mark.at));
+  const first = from === null && !changed;
+  const upstream = up || first ? mark.material : (from ?? "unknown");
+  const size = inClause(ground.talk, mark.clause).find((other) => other.what === "diameter");
+  const said =
+    from && from !== mark.material
+      ? `changes from ${MATERIAL_WORDS[from]} to ${MATERIAL_WORDS[mark.material]}`
+      : "";
+  const now = changed && !from ? `changes to ${MATERIAL_WORDS[mark.material]}` : said;
+  return { mark, material: upstream, diameter: size?.inches ?? null, note: now };
+}
+
+function goesUpstream(run: NarrationRun, motion: 1 | -1): boolean {
+  return (run.direction === "upstream") === (motion === 1);
+}

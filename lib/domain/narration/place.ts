@@ -1,0 +1,243 @@
+import type { Cft } from "../line/station.ts";
+import { formatFeet } from "../line/station.ts";
+import type { Reading } from "../run/run.ts";
+import type { NarrationRun } from "./draft.ts";
+import { inClause, inSentence, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import type { Sense } from "./sense.ts";
+import {
+  betweenReadings,
+  counterOf,
+  middleOf,
+  motionAt,
+  type TrackPoint,
+  trackOf,
+} from "./track.ts";
+
+/** Where something is, by what was said. */
+export interface Place {
+  readonly counter: Cft | null;
+  readonly toCounter: Cft | null;
+  readonly reading: Reading;
+  readonly slack: Cft;
+  readonly note: string;
+  /** Clause in which the distance was spoken; null where it was worked out. */
+  readonly clause: number | null;
+}
+
+/** What is needed to place things: the talk, what it means, and where the camera was. */
+export interface Ground {
+  readonly talk: Talk;
+  readonly sense: Sense;
+  readonly run: NarrationRun;
+  readonly track: readonly TrackPoint[];
+}
+
+export function groundOf(talk: Talk, sense: Sense, run: NarrationRun): Ground {
+  return { talk, sense, run, track: trackOf(talk, sense, run) };
+}
+
+/** A reading counts for something said this long before or after it, in thousandths of a second. */
+const PREVIOUS = 6_000;
+const NEXT = 9_000;
+/** So long the camera has hardly moved. */
+const STILL = 3_000;
+
+/** The places of one thing: as a rule one; several for `wyes at twenty, thirty and forty`. */
+export function placesOf(ground: Ground, mark: Said): Place[] {
+  const listed = listedPlaces(ground, mark);
+  if (listed.length > 1) return listed;
+  const own = distanceFor(ground, mark);
+  const place = own ? placeAt(ground, own) : workedOut(ground, mark);
+  return [withExtent(ground, mark, place)];
+}
+
+/** The reading that belongs to a mark, if one was spoken for it. */
+export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { talk } = ground;
+  const own = pick(placings(ground, inClause(talk, mark.clause)), mark);
+  if (own) return own;
+  if (isOnward(ground, mark)) return nextBare(ground, mark);
+  const sentence = pick(placings(ground, inSentence(talk, mark.sentence)), mark);
+  return sentence ?? acrossSentences(ground, mark);
+}
+
+function listedPlaces(ground: Ground, mark: Said): Place[] {
+  const clause = inSentence(ground.talk, mark.sentence);
+  const things = clause.filter((other) => other.what === "thing");
+  const many = mark.what === "thing" && mark.thing.many;
+  if (!many || things.length > 1) return [];
+  return clause.filter((other) => isPlacing(ground, other)).map((other) => placeAt(ground, other));
+}
+
+function isPlacing(ground: Ground, mark: Said): mark is Of<"distance"> {
+  return (
+    mark.what === "distance" && mark.distance.kind === "at" && !ground.sense.unreal.has(mark.at)
+  );
+}
+
+/** Things and readings of a stretch of talk, in order. */
+function placings(ground: Ground, marks: readonly Said[]): Said[] {
+  return marks.filter(
+    (mark) =>
+      isPlacing(ground, mark) ||
+      (mark.what === "thing" &&
+        !ground.sense.unreal.has(mark.at) &&
+        !ground.sense.pointers.has(mark.at)),
+  );
+}
+
+/** Where the talk begins with a reading, each holds for what follows it; else for what precedes it. */
+function pick(marks: readonly Said[], mark: Said): Of<"distance"> | null {
+  const distances = marks.filter((other): other is Of<"distance"> => other.what === "distance");
+  const before = distances.findLast((other) => other.at < mark.at) ?? null;
+  const after = distances.find((other) => other.at > mark.at) ?? null;
+  return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+}
+
+/** `then`, `further on`: no longer where the last reading was. */
+function isOnward(ground: Ground, mark: Said): boolean {
+  const clause = inClause(ground.talk, mark.clause);
+  const first = ground.talk.speech.words.findIndex((word) => word.clause === mark.clause);
+  const lead = wordsOf(ground.talk, first, mark.from);
+  const has = clause.some((other) => isPlacing(ground, other));
+  return (
+    !has &&
+    /\b(then|further|farther|later|moving on|keep going|keep pushing|up ahead|a ways|next|keep on|pushing on|continuing|carrying on|going on)\b/.test(
+      lead,
+    )
+  );
+}
+
+function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
+  const previous = previousReading(ground, mark);
+  const next = nextBare(ground, mark);
+  if (next && saysFollows(ground, next) && !(previous?.free && nearer(previous.mark, mark, next)))
+    return next;
+  if (previous?.free) return next && nearer(next, mark, previous.mark) ? next : previous.mark;
+  if (previous && (isHere(ground, mark) || isStill(previous.mark, mark)) && !next)
+    return previous.mark;
+  return next ?? (previous && isHere(ground, mark) ? previous.mark : null);
+}
+
+function nearer(one: Said, mark: Said, other: Said): boolean {
+  if (one.time === null || mark.time === null || other.time === null) return false;
+  return Math.abs(one.time - mark.time) * 2 < Math.abs(other.time - mark.time);
+}
+
+function isStill(before: Said, mark: Said): boolean {
+  return before.time !== null && mark.time !== null && mark.time - before.time <= STILL;
+}
+
+function isHere(ground: Ground, mark: Said): boolean {
+  return inClause(ground.talk, mark.clause).some((other) => isTurn(other, "here"));
+}
+
+function saysFollows(ground: Ground, next: Said): boolean {
+  return inSentence(ground.talk, next.sentence).some((other) => isTurn(other, "follows"));
+}
+
+/** The last reading in the sentence before; free if nothing else was placed by it. */
+function previousReading(
+  ground: Ground,
+  mark: Said,
+): { mark: Of<"distance">; free: boolean } | null {
+  const sentence = inSentence(ground.talk, mark.sentence - 1);
+  const last = sentence.findLast((other) => isPlacing(ground, other));
+  if (!last || !isPlacing(ground, last) || tooFar(last.time, mark.time, PREVIOUS)) return null;
+  const things = placings(ground, sentence).filter((other) => other.what === "thing");
+  const start = last.distance.from === 0;
+  const taken = things.length > 0 || takenByEarlier(ground, last);
+  return { mark: last, free: !taken && !start };
+}
+
+/** A bare reading that the thing in the sentence before it already took. */
+function takenByEarlier(ground: Ground, reading: Of<"distance">): boolean {
+  const before = inSentence(ground.talk, reading.sentence - 1);
+  const thing = placings(ground, before).findLast((other) => other.what === "thing");
+  const placed = before.some((other) => isPlacing(ground, other));
+  return thing !== undefined && !placed && !tooFar(thing.time, reading.time, NEXT);
+}
+
+/** A reading in the next sentence that stands there alone. */
+function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
+  const marks = placings(ground, inSentence(ground.talk, mark.sentence + 1));
+  const first = marks[0];
+  if (!first || !isPlacing(ground, first) || tooFar(mark.time, first.time, NEXT)) return null;
+  const things = marks.some((other) => other.what === "thing" && other.thing.kind !== "main");
+  return things && !saysFollows(ground, first) ? null : first;
+}
+
+function tooFar(from: number | null, to: number | null, limit: number): boolean {
+  return from !== null && to !== null && to - from > limit;
+}
+
+/** The place that a spoken distance tells. */
+export function placeAt(ground: Ground, mark: Of<"distance">): Place {
+  const { distance } = mark;
+  const whole = { reading: "read" as const, note: "", clause: mark.clause };
+  if (distance.base === "main" && ground.run.mainCounter === null) return fromMainOnly(mark);
+  if (distance.choice && distance.to !== null) {
+    const counter = counterOf(middleOf(distance), distance.base, ground.run);
+    const slack = Math.max(distance.slack, Math.abs(distance.to - distance.from) / 2);
+    return { ...whole, counter, toCounter: null, slack };
+  }
+  const from = counterOf(distance.from, distance.base, ground.run);
+  const to = distance.to === null ? null : counterOf(distance.to, distance.base, ground.run);
+  return { ...whole, ...inOrder(from, to), slack: distance.slack };
+}
+
+function fromMainOnly(mark: Of<"distance">): Place {
+  const { from, to, slack } = mark.distance;
+  const said = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
+  const note = `${said} from the main; the counter at the main is not known`;
+  return { counter: null, toCounter: null, reading: "read", slack, note, clause: mark.clause };
+}
+
+export function inOrder(
+  from: Cft | null,
+  to: Cft | null,
+): { counter: Cft | null; toCounter: Cft | null } {
+  if (from === null || to === null || from === to) return { counter: from, toCounter: null };
+  return { counter: Math.min(from, to), toCounter: Math.max(from, to) };
+}
+
+function workedOut(ground: Ground, mark: Said): Place {
+  const nowhere = { toCounter: null, reading: "between" as const, clause: null };
+  const relative = relativeTo(ground, mark);
+  if (relative) return relative;
+  const between = betweenReadings(ground.track, mark);
+  if (between) return { ...nowhere, ...between, note: "" };
+  const near = ground.track.findLast((point) => point.at < mark.at);
+  if (near && !tooFar(near.time, mark.time, PREVIOUS) && near.time !== null)
+    return { ...nowhere, counter: near.counter, slack: 200, note: "" };
+  return { ...nowhere, counter: null, slack: 0, note: "No distance was spoken for it" };
+}
+
+/** `two feet past that`: from the last reading, along the way the camera goes. */
+function relativeTo(ground: Ground, mark: Said): Place | null {
+  const step = inClause(ground.talk, mark.clause).find(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" && other.distance.kind === "relative",
+  );
+  const last = ground.track.findLast((point) => point.at < (step?.at ?? mark.at));
+  if (!step || !last) return null;
+  const counter = last.counter + motionAt(ground.track, step.at) * step.distance.from;
+  const slack = Math.max(100, step.distance.slack);
+  return { counter, toCounter: null, reading: "between", slack, note: "", clause: step.clause };
+}
+
+/** `roots for about six feet`: the stretch runs on along the way the camera goes. */
+function withExtent(ground: Ground, mark: Said, place: Place): Place {
+  if (place.counter === null || place.toCounter !== null) return place;
+  const extent = inSentence(ground.talk, mark.sentence).find(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" &&
+      other.distance.kind === "extent" &&
+      other.at > mark.at - 2 &&
+      !ground.sense.unreal.has(other.at),
+  );
+  if (!extent) return place;
+  const end = place.counter + motionAt(ground.track, mark.at) * extent.distance.from;
+  const slack = Math.max(place.slack, extent.distance.slack);
+  return { ...place, ...inOrder(place.counter, Math.max(0, end)), slack };
+}

@@ -1,0 +1,158 @@
+import type { Mark, Meaning } from "./mark.ts";
+import { measureAt } from "./measure.ts";
+import type { Word } from "./speech.ts";
+import { TURN_WORDS } from "./talk.ts";
+import { MATERIAL_WORDS_SPOKEN, THING_WORDS } from "./things.ts";
+
+interface Phrase {
+  readonly words: readonly string[];
+  readonly meaning: Meaning;
+}
+
+const PHRASES: ReadonlyMap<string, readonly Phrase[]> = byFirstWord([
+  ...THING_WORDS.map(([text, thing]) => phrase(text, { what: "thing", thing })),
+  ...MATERIAL_WORDS_SPOKEN.map(([text, material]) => phrase(text, { what: "material", material })),
+  ...TURN_WORDS.map(([text, turn]) => phrase(text, { what: "turn", turn })),
+]);
+
+function phrase(text: string, meaning: Meaning): Phrase {
+  return { words: text.split(" "), meaning };
+}
+
+/** Longest first; of equal ones the first listed. */
+function byFirstWord(phrases: readonly Phrase[]): Map<string, Phrase[]> {
+  const map = new Map<string, Phrase[]>();
+  for (const one of phrases) {
+    const first = one.words[0] ?? "";
+    map.set(first, [...(map.get(first) ?? []), one]);
+  }
+  for (const list of map.values()) list.sort((a, b) => b.words.length - a.words.length);
+  return map;
+}
+
+/** Everything that the words mean, clause by clause, in the order of speaking. */
+export function marksIn(words: readonly Word[]): Mark[] {
+  const marks: Mark[] = [];
+  for (let from = 0; from < words.length; ) {
+    const clause = words[from]?.clause;
+    let to = from;
+    while (to < words.length && words[to]?.clause === clause) to += 1;
+    for (const mark of marksInClause(words.slice(from, to)))
+      marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
+    from = to;
+  }
+  return marks;
+}
+
+function marksInClause(clause: readonly Word[]): Mark[] {
+  const words = clause.map((word) => word.text);
+  const capitals = clause.map((word, index) => word.capital && index > 0);
+  const marks: Mark[] = [];
+  for (let at = 0; at < words.length; ) {
+    const mark = markAt(words, at, capitals);
+    if (mark) marks.push(mark);
+    at = mark?.to ?? at + 1;
+  }
+  return marks;
+}
+
+function markAt(words: readonly string[], at: number, capitals: readonly boolean[]): Mark | null {
+  const said = phraseAt(words, at);
+  const measured = measureAt(words, at, capitals);
+  if (said && measured) return said.to > measured.to ? said : measured;
+  return said ?? measured ?? sideAt(words, at);
+}
+
+function phraseAt(words: readonly string[], at: number): Mark | null {
+  const found = PHRASES.get(words[at] ?? "")?.find((one) =>
+    one.words.every((word, index) => words[at + index] === word),
+  );
+  return found ? { ...found.meaning, from: at, to: at + found.words.length } : null;
+}
+
+const HEIGHTS = /^(upper|top|high|higher|lower|bottom|low)$/;
+
+/** Left, right, top and bottom as hours, seen in the direction in which the camera looks. */
+function sideAt(words: readonly string[], at: number): Mark | null {
+  const word = words[at] ?? "";
+  if (HEIGHTS.test(word) && /^(left|right)$/.test(words[at + 1] ?? "")) {
+    const up = /^(upper|top|high|higher)$/.test(word);
+    const left = words[at + 1] === "left";
+    return clockMark(left ? leftHour(up) : rightHour(up), at, sideEnd(words, at + 2));
+  }
+  if (word === "left" && isLeft(words, at)) return clockMark(9, at, sideEnd(words, at + 1));
+  if (word === "right" && isRight(words, at)) return clockMark(3, at, sideEnd(words, at + 1));
+  return topOrBottom(words, at);
+}
+
+function leftHour(up: boolean): number {
+  return up ? 10.5 : 7.5;
+}
+
+function rightHour(up: boolean): number {
+  return up ? 1.5 : 4.5;
+}
+
+function clockMark(clock: number, from: number, to: number): Mark {
+  return { what: "clock", clock, from, to };
+}
+
+function sideEnd(words: readonly string[], at: number): number {
+  const hand = words[at] === "hand" ? at + 1 : at;
+  return words[hand] === "side" ? hand + 1 : hand;
+}
+
+function isLeft(words: readonly string[], at: number): boolean {
+  const after = words[at + 1] ?? "";
+  const before = words[at - 1] ?? "";
+  return (
+    !/^(over|it|the|off|him|them|my)$/.test(after) &&
+    !/^(what's|have|is|i|we|nothing|they|got)$/.test(before)
+  );
+}
+
+/** `right` is a side after `the` or before `side`; elsewhere it mostly means exactly. */
+function isRight(words: readonly string[], at: number): boolean {
+  const before = words[at - 1] ?? "";
+  const after = words[at + 1] ?? "";
+  if (/^(side|hand)$/.test(after)) return true;
+  if (
+    /^(at|here|there|past|now|before|after|by|around|next|behind|above|away|along|through|up|where|about|under|beyond|in|near|on|off|below|inside)$/.test(
+      after,
+    ) &&
+    !/^(the|my|your)$/.test(before)
+  )
+    return false;
+  if (/^(on|the|to|from|my|your|hand|of|upper|and|no|not|or|hard|off)$/.test(before)) return true;
+  const near = words.slice(Math.max(0, at - 4), at).includes("left");
+  const last = after === "" || /^\d/.test(after);
+  return (
+    near || (last && at > 0 && !/^(all|that's|yeah|okay|ok|is|you're|about|it's)$/.test(before))
+  );
+}
+
+const TOPS = new Map([
+  ["top", 12],
+  ["crown", 12],
+  ["overhead", 12],
+  ["ceiling", 12],
+  ["roof", 12],
+  ["bottom", 6],
+  ["invert", 6],
+  ["floor", 6],
+  ["flowline", 6],
+]);
+
+function topOrBottom(words: readonly string[], at: number): Mark | null {
+  const hour = TOPS.get(words[at] ?? "");
+  const flow = words[at] === "flow" && words[at + 1] === "line";
+  if (flow) return clockMark(6, at, at + 2);
+  if (hour === undefined) return null;
+  const before = words[at - 1] ?? "";
+  const placed = /^(the|at|on|in|from|along|of|its|and)$/.test(before) || at === words.length - 1;
+  const other = /^(of the (hill|yard|stack|street|hole|stairs))/.test(
+    words.slice(at + 1, at + 4).join(" "),
+  );
+  const wye = /^(drain)$/.test(words[at + 1] ?? "");
+  return placed && !other && !wye ? clockMark(hour, at, at + 1) : null;
+}

@@ -1,0 +1,148 @@
+import { inClause, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+
+/** What the talk as a whole says about its marks: which are real, which only talked about. */
+export interface Sense {
+  /** Denied, only expected, or claimed by the record: nothing was seen. */
+  readonly unreal: ReadonlySet<number>;
+  /** Things named only to say where something else is: `past the wye`. */
+  readonly pointers: ReadonlySet<number>;
+  /** Things that were named before: `that same wye`. */
+  readonly again: ReadonlySet<number>;
+  /** Clauses that speak of the record. */
+  readonly recordClauses: ReadonlySet<number>;
+}
+
+/** Sorts what was seen from what was denied, hoped for, or read off the record card. */
+export function senseOf(talk: Talk): Sense {
+  const unreal = new Set<number>();
+  const recordClauses = new Set<number>();
+  const claiming = claimedClauses(talk, recordClauses);
+  for (const mark of talk.said) {
+    if (mark.what === "turn") continue;
+    const inTurn = inClause(talk, mark.clause);
+    if (isClaimed(mark, inTurn, claiming)) unreal.add(mark.at);
+    else if (isExpected(mark, inTurn)) unreal.add(mark.at);
+    else if (mark.what === "thing" && isDenied(talk, mark, unreal)) unreal.add(mark.at);
+    else if (mark.what === "material" && isDenied(talk, mark, unreal)) unreal.add(mark.at);
+  }
+  const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
+  return {
+    unreal,
+    recordClauses,
+    pointers: ats(
+      things,
+      (mark) => nearTurn(talk, mark, ["beyond", "short-of"], 1) || isAfterRelative(talk, mark),
+    ),
+    again: ats(things, (mark) => nearTurn(talk, mark, ["same"], 2)),
+  };
+}
+
+function ats(marks: readonly Said[], test: (mark: Said) => boolean): Set<number> {
+  return new Set(marks.filter(test).map((mark) => mark.at));
+}
+
+/** Right behind one of the turns, with so many words between at most. */
+function nearTurn(talk: Talk, mark: Said, turns: readonly string[], words: number): boolean {
+  const before = talk.said[mark.at - 1];
+  return (
+    before !== undefined &&
+    isTurn(before, ...turns) &&
+    before.clause === mark.clause &&
+    mark.from - before.to <= words
+  );
+}
+
+/** `two feet past the wye`. */
+function isAfterRelative(talk: Talk, mark: Said): boolean {
+  const before = talk.said[mark.at - 1];
+  if (before?.what !== "distance" || before.distance.kind !== "relative") return false;
+  const between = wordsOf(talk, before.to, mark.from);
+  return /^(past|beyond|further|before|short of|shy of|upstream of|after|up from|back from)( from)?( the| that| this)?$/.test(
+    between,
+  );
+}
+
+interface Claims {
+  /** From this word on, the clause tells what the record shows. */
+  readonly from: ReadonlyMap<number, number>;
+}
+
+/** `the card shows a tie-in at forty-four`: everything behind it, until the speaker speaks for himself. */
+function claimedClauses(talk: Talk, recordClauses: Set<number>): Claims {
+  const from = new Map<number, number>();
+  let open: number | null = null;
+  let sentence = -1;
+  for (const [clause, marks] of byClause(talk)) {
+    if (marks[0] && marks[0].sentence !== sentence) open = null;
+    sentence = marks[0]?.sentence ?? sentence;
+    const own = marks.find((mark) => isTurn(mark, "self"));
+    if (open !== null && !own) {
+      from.set(clause, 0);
+      recordClauses.add(clause);
+    } else open = null;
+    for (const mark of marks) {
+      if (isTurn(mark, "record", "record-comment")) recordClauses.add(clause);
+      if (!isTurn(mark, "record", "record-comment") || !isClaiming(talk, mark)) continue;
+      from.set(clause, mark.to);
+      open = clause;
+    }
+  }
+  return { from };
+}
+
+/** The record at the head of its clause tells something; behind a finding it comments on that. */
+function isClaiming(talk: Talk, mark: Said): boolean {
+  const clause = inClause(talk, mark.clause);
+  const thingBefore = clause.some(
+    (other) => other.to <= mark.from && (other.what === "thing" || other.what === "distance"),
+  );
+  const denied = isTurn(mark, "record-comment") && clause.every((other) => other.from <= mark.from);
+  return !thingBefore && !denied;
+}
+
+function byClause(talk: Talk): Map<number, Said[]> {
+  const map = new Map<number, Said[]>();
+  for (const mark of talk.said) map.set(mark.clause, [...(map.get(mark.clause) ?? []), mark]);
+  return map;
+}
+
+function isClaimed(mark: Said, clause: readonly Said[], claims: Claims): boolean {
+  const from = claims.from.get(mark.clause);
+  if (from === undefined || mark.from < from) return false;
+  return !clause.some(
+    (other) => isTurn(other, "self") && other.from >= from && other.to <= mark.from,
+  );
+}
+
+function isExpected(mark: Said, clause: readonly Said[]): boolean {
+  const turn = clause.findLast((other) => isTurn(other, "expected") && other.to <= mark.from);
+  if (!turn) return false;
+  return !clause.some(
+    (other) => isTurn(other, "self") && other.from >= turn.to && other.to <= mark.from,
+  );
+}
+
+/** `no roots`, `didn’t see any cracks or roots`, `no cracks, roots or bellies`. */
+function isDenied(talk: Talk, mark: Said, unreal: ReadonlySet<number>): boolean {
+  const clause = inClause(talk, mark.clause);
+  const turn = clause.findLast((other) => isTurn(other, "negation") && other.to <= mark.from);
+  if (turn) {
+    const between = clause.filter((other) => other.from >= turn.to && other.to <= mark.from);
+    const broken = between.some(
+      (other) => isTurn(other, "self", "closes") || other.what === "distance",
+    );
+    const listed = /\b(or|nor)\b/.test(wordsOf(talk, turn.to, mark.from));
+    return !broken && (mark.from - turn.to <= 5 || listed);
+  }
+  return isListedDenial(talk, mark, unreal);
+}
+
+/** A clause that is only the next thing of a list whose last thing was denied. */
+function isListedDenial(talk: Talk, mark: Said, unreal: ReadonlySet<number>): boolean {
+  const before = talk.said[mark.at - 1];
+  if (before?.what !== "thing" || !unreal.has(before.at) || before.sentence !== mark.sentence)
+    return false;
+  const lead = wordsOf(talk, before.to, mark.from);
+  const alone = inClause(talk, mark.clause).every((other) => other.what === "thing");
+  return alone && /^(or|nor|and|any|or any)?$/.test(lead);
+}

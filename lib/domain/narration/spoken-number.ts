@@ -1,0 +1,230 @@
+/** A number as spoken, in hundredths. */
+export interface SpokenNumber {
+  readonly value: number;
+  /** Index after its last word. */
+  readonly to: number;
+  /** Spoken with tenths or a fraction: then it is hardly a count of anything. */
+  readonly parts: boolean;
+}
+
+const DIGITS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+const TEENS = [
+  "ten",
+  "eleven",
+  "twelve",
+  "thirteen",
+  "fourteen",
+  "fifteen",
+  "sixteen",
+  "seventeen",
+  "eighteen",
+  "nineteen",
+];
+const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+
+const DIGIT = new Map<string, number>(DIGITS.map((word, value) => [word, value]));
+const TEEN = new Map<string, number>(TEENS.map((word, at) => [word, at + 10]));
+const TEN = new Map<string, number>([
+  ...TENS.map((word, at): [string, number] => [word, at * 10 + 20]),
+  ["fourty", 40],
+]);
+
+interface Part {
+  readonly value: number;
+  readonly to: number;
+}
+
+/**
+ * The number that begins at `from`, if one does: digits (`34`, `34.5`), words (`a hundred and two`,
+ * `one oh two`), tenths as technicians read them off (`ninety-eight six`), and halves and quarters.
+ * Takes the longest reading; the words of one clause only.
+ */
+export function spokenNumber(words: readonly string[], from: number): SpokenNumber | null {
+  const whole = digitsAt(words, from) ?? cardinalAt(words, from);
+  if (!whole) return pointAt(words, from);
+  if (whole.parts) return { value: whole.value, to: whole.to, parts: true };
+  const part = partAfter(words, whole);
+  return part
+    ? { value: whole.value * 100 + part.value, to: part.to, parts: true }
+    : { value: whole.value * 100, to: whole.to, parts: false };
+}
+
+/** `point five`, `.5` with nothing before it. */
+function pointAt(words: readonly string[], from: number): SpokenNumber | null {
+  const text = words[from] ?? "";
+  if (/^\.\d+$/.test(text))
+    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true };
+  const part = pointPart(words, from);
+  return part ? { ...part, parts: true } : null;
+}
+
+interface Whole extends Part {
+  readonly parts: boolean;
+}
+
+function digitsAt(words: readonly string[], from: number): Whole | null {
+  const text = words[from] ?? "";
+  if (/^\d+$/.test(text)) return { value: Number(text), to: from + 1, parts: false };
+  if (/^\d+\.\d+$/.test(text))
+    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true };
+  const drawn = /^(\d+)\+(\d+(?:\.\d+)?)$/.exec(text);
+  if (!drawn) return null;
+  const value = Number(drawn[1]) * 10_000 + Math.round(Number(drawn[2]) * 100);
+  return { value, to: from + 1, parts: true };
+}
+
+function cardinalAt(words: readonly string[], from: number): Whole | null {
+  const found =
+    hundredsAt(words, from) ?? shortHundredsAt(words, from) ?? belowHundredAt(words, from);
+  return found && { ...found, parts: false };
+}
+
+/** `a hundred and two`, `two hundred`, `hundred four`. */
+function hundredsAt(words: readonly string[], from: number): Part | null {
+  const first = words[from] ?? "";
+  const bare = first === "hundred";
+  const times = first === "a" || bare ? 1 : (DIGIT.get(first) ?? 0);
+  const at = bare ? from : from + 1;
+  if (times === 0 || words[at] !== "hundred") return null;
+  const joined = words[at + 1] === "and" ? at + 2 : at + 1;
+  const rest = belowHundredAt(words, joined);
+  return rest
+    ? { value: times * 100 + rest.value, to: rest.to }
+    : { value: times * 100, to: at + 1 };
+}
+
+/** `one oh two` is 102, `one fourteen` is 114, `two twenty-six` is 226. */
+function shortHundredsAt(words: readonly string[], from: number): Part | null {
+  const times = DIGIT.get(words[from] ?? "");
+  if (times === undefined || times === 0) return null;
+  if (words[from + 1] === "oh" || words[from + 1] === "o") {
+    const digit = DIGIT.get(words[from + 2] ?? "");
+    return digit === undefined ? null : { value: times * 100 + digit, to: from + 3 };
+  }
+  const rest = tensAt(words, from + 1);
+  return rest && { value: times * 100 + rest.value, to: rest.to };
+}
+
+function belowHundredAt(words: readonly string[], from: number): Part | null {
+  const digit = DIGIT.get(words[from] ?? "");
+  if (digit !== undefined) return { value: digit, to: from + 1 };
+  const written = /^\d{1,2}$/.exec(words[from] ?? "");
+  return written ? { value: Number(written[0]), to: from + 1 } : tensAt(words, from);
+}
+
+function tensAt(words: readonly string[], from: number): Part | null {
+  const teen = TEEN.get(words[from] ?? "");
+  if (teen !== undefined) return { value: teen, to: from + 1 };
+  const ten = TEN.get(words[from] ?? "");
+  if (ten === undefined) return null;
+  const digit = DIGIT.get(words[from + 1] ?? "");
+  return digit ? { value: ten + digit, to: from + 2 } : { value: ten, to: from + 1 };
+}
+
+/** The part of a foot after a whole number, in hundredths. */
+function partAfter(words: readonly string[], whole: Part): Part | null {
+  return pointPart(words, whole.to) ?? fractionPart(words, whole.to) ?? tenthRead(words, whole);
+}
+
+/** `point five`, `point oh five`, `point two five`. */
+function pointPart(words: readonly string[], at: number): Part | null {
+  if (words[at] !== "point") return null;
+  const written = /^\d{1,2}$/.exec(words[at + 1] ?? "");
+  if (written) return { value: Number(written[0].padEnd(2, "0")), to: at + 2 };
+  const first = digitOf(words[at + 1]);
+  if (first === null) return null;
+  const second = digitOf(words[at + 2]);
+  const two = second !== null && !NOT_TENTHS.has(words[at + 3] ?? "");
+  return two ? { value: first * 10 + second, to: at + 3 } : { value: first * 10, to: at + 2 };
+}
+
+function digitOf(word: string | undefined): number | null {
+  if (word === "oh" || word === "o") return 0;
+  return DIGIT.get(word ?? "") ?? null;
+}
+
+const FRACTIONS: readonly (readonly [string, number])[] = [
+  ["and a half", 50],
+  ["and one half", 50],
+  ["and half", 50],
+  ["and a quarter", 25],
+  ["and one quarter", 25],
+  ["and three quarters", 75],
+  ["and three quarter", 75],
+  ["and a third", 33],
+  ["and two thirds", 67],
+  ["and change", 50],
+];
+
+/** `and a half`, `and three quarters`, `and six tenths`, `and 1/2` is not spoken. */
+function fractionPart(words: readonly string[], at: number): Part | null {
+  for (const [text, value] of FRACTIONS) {
+    const parts = text.split(" ");
+    if (parts.every((part, index) => words[at + index] === part))
+      return { value, to: at + parts.length };
+  }
+  const from = words[at] === "and" ? at + 1 : at;
+  const tenths = DIGIT.get(words[from] ?? "") ?? null;
+  return tenths !== null && /^tenths?$/.test(words[from + 1] ?? "")
+    ? { value: tenths * 10, to: from + 2 }
+    : null;
+}
+
+/** What stands after a number that counts or measures something else. */
+export const NOT_TENTHS: ReadonlySet<string> = new Set([
+  "inch",
+  "inches",
+  "by",
+  "o'clock",
+  "oclock",
+  "percent",
+  "%",
+  "or",
+  "more",
+  "on",
+  "of",
+  "here",
+  "there",
+  "coming",
+  "with",
+  "that",
+  "different",
+  "separate",
+  "places",
+  "quarters",
+  "thirds",
+  "hundred",
+  "oh",
+]);
+
+/** `ninety-eight six` is 98.6; `ninety-eight six inch` and `thirty-four two cracks` are not. */
+function tenthRead(words: readonly string[], whole: Part): Part | null {
+  const last = words[whole.to - 1] ?? "";
+  const digit = digitOf(words[whole.to]) ?? writtenDigit(words[whole.to]);
+  if (digit === null || words[whole.to] === "o") return null;
+  const next = words[whole.to + 1] ?? "";
+  if (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next)) return null;
+  const single = whole.value < 10 && DIGIT.has(last);
+  return single && digit === whole.value + 1 ? null : { value: digit * 10, to: whole.to + 1 };
+}
+
+function writtenDigit(word: string | undefined): number | null {
+  return /^\d$/.test(word ?? "") ? Number(word) : null;
+}
+
+const SINGULAR_S = new Set([
+  "is",
+  "was",
+  "this",
+  "abs",
+  "grass",
+  "glass",
+  "pass",
+  "yes",
+  "us",
+  "as",
+]);
+
+function isPlural(word: string): boolean {
+  return /[a-z]{2,}s$/.test(word) && !SINGULAR_S.has(word) && !word.includes("'");
+}

@@ -1,0 +1,83 @@
+import type { Cft } from "../line/station.ts";
+import { type Heard, isStretchEnd } from "./heard.ts";
+import { distanceFor, type Ground, inOrder, placeAt } from "./place.ts";
+import { inClause, isTurn, type Of, type Said } from "./said.ts";
+import { betweenReadings } from "./track.ts";
+
+/** Things that go on for a while. */
+const LONG_KINDS = new Set(["water", "deposit"]);
+const LONG_FAULTS = new Set([
+  "roots",
+  "belly",
+  "crack",
+  "infiltration",
+  "worn-surface",
+  "deformed",
+]);
+
+export function isLong(heard: Pick<Heard, "kind" | "fault">): boolean {
+  return LONG_KINDS.has(heard.kind) || (heard.fault !== null && LONG_FAULTS.has(heard.fault));
+}
+
+/**
+ * Gives stretches their ends: `water starts at forty-one … and we’re out of it at forty-seven`.
+ * An end belongs to the last stretch of its kind that is open, or to the last one at all.
+ */
+export function withEnds(ground: Ground, heard: readonly Heard[]): Heard[] {
+  const rows = [...heard];
+  for (const turn of ground.talk.said) {
+    if (!isTurn(turn, "closes")) continue;
+    const end = endOf(ground, turn);
+    const at = end === null ? -1 : openStretch(ground, rows, { turn, end });
+    const row = rows[at];
+    if (!row || end === null) continue;
+    const clauses = [row.clauses[0], Math.max(row.clauses[1], turn.clause)] as const;
+    const place = { ...row.place, ...inOrder(row.place.counter, end.counter) };
+    const slack = Math.max(place.slack, end.slack);
+    rows[at] = { ...row, clauses, place: { ...place, slack } };
+  }
+  return rows;
+}
+
+interface End {
+  readonly counter: Cft;
+  readonly slack: Cft;
+  readonly spoken: boolean;
+}
+
+function endOf(ground: Ground, turn: Said): End | null {
+  if (ground.sense.unreal.has(turn.at)) return null;
+  const own = distanceFor(ground, turn);
+  if (own) {
+    const { counter, slack } = placeAt(ground, own);
+    return counter === null ? null : { counter, slack, spoken: true };
+  }
+  const between = betweenReadings(ground.track, turn);
+  return between && { ...between, spoken: false };
+}
+
+/** An open stretch stays open for this many sentences unless it was said to begin. */
+const NEAR = 2;
+
+function openStretch(
+  ground: Ground,
+  rows: readonly Heard[],
+  { turn, end }: { turn: Said; end: End },
+): number {
+  const named = inClause(ground.talk, turn.clause).find(
+    (mark): mark is Of<"thing"> => mark.what === "thing" && isStretchEnd(ground, mark),
+  );
+  return rows.findLastIndex((row) => {
+    if (row.mark.at > turn.at || !isLong(row)) return false;
+    const { counter, toCounter } = row.place;
+    if (counter === null || toCounter !== null || counter === end.counter) return false;
+    if (named) return row.kind === named.thing.kind && matches(row, named);
+    const began = inClause(ground.talk, row.mark.clause).some((mark) => isTurn(mark, "opens"));
+    const near = turn.sentence - row.mark.sentence <= NEAR;
+    return began ? near || end.spoken : near && end.spoken;
+  });
+}
+
+function matches(row: Heard, named: Of<"thing">): boolean {
+  return named.thing.fault === null || named.thing.fault === row.fault;
+}

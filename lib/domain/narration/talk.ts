@@ -1,0 +1,68 @@
+/** What a phrase does to the things and distances around it. */
+export const TURNS = [
+  "hedge",
+  "negation",
+  "correction",
+  "scratch",
+  "change",
+  "opens",
+  "closes",
+  "expected",
+  "beyond",
+  "short-of",
+  "another",
+  "same",
+  "here",
+  "self",
+  "record",
+  "record-comment",
+  "unseen",
+  "unrecorded",
+  "follows",
+  "nothing",
+] as const;
+export type Turn = (typeof TURNS)[number];
+
+const PHRASES: Readonly<Record<Turn, string>> = {
+  hedge:
+    "maybe, might be, could be, looks like, look like, looks to be, what looks like, i think, i guess, kind of, kinda, sort of, probably, possibly, seems like, seems to be, appears to be, appears, not sure, not real sure, can't tell, can't really tell, cannot tell, hard to tell, hard to see, hard to say, pretty sure, i believe, i reckon, reckon, i want to say, perhaps, some kind of, some sort of, not certain, don't know if, if i had to guess, my guess, i'd say, i would say, can't say for sure, might have been, fixing to be, i suppose, may be, not positive, i figure, not a hundred percent, could have been, best guess, not too sure, looks kind of like, looked like, i'm guessing, guessing",
+  negation:
+    "no, not, don't see, don't see any, didn't see, didn't see any, not seeing, not seeing any, never saw, without, without any, isn't, is not, isn't any, aren't, ain't, ain't no, nothing, no sign of, free of, clear of, none, nope on, no more, haven't seen, don't have, no evidence of, wasn't, didn't find, not a, not an, not any, never, don't have any, didn't have any, can't see any, wouldn't call it, wouldn't call that, doesn't have",
+  correction:
+    "no wait, wait no, no no, sorry, i mean, correction, make that, excuse me, or rather, rather, no sorry, sorry no, wait, hang on, hold on, my bad, no make that, no i mean, i'm sorry, actually, check that, let me correct that, i misspoke, i meant, no i lied, well no, pardon me, actually no, no actually, no that's, no it's, no that is, no make it, shoot no, i lied",
+  scratch:
+    "scratch that, strike that, never mind, nevermind, ignore that, forget that, disregard, disregard that, forget i said that, scratch the last, take that back, false alarm",
+  change:
+    "changes, change, changes to, changes over, changes over to, change to, changed to, switches, switches to, switch to, switching to, transition, transitions, transitions to, transition to, goes to, goes into, turns into, turns to, going to, becomes, going into, into, changing to, transitioning to, now we're in, picks up, change of material, material change, changing over to, went to, go to, went from, goes from, changes from, change from, it goes from, transitions from, transition from, switches from, we're in, we are in, back to, back in, back into, coming into, coming out of, comes into, entering",
+  opens:
+    "starts, starting, start, begins, beginning, starting at, starts at, starts getting, just starting, here comes, starting to, going under, goes under, went under, heading into, get into, getting into, dropping into, dips into, started",
+  closes:
+    "out of, end of, ends, ends at, clears up, clearing up, comes back up, come back up, coming up out of, comes up out of, coming out of the, stops, stop, quits, all the way to, until, till, through to, back out, out the other side, cleared up, ended, that's the last of, runs to, runs on to, goes on to, goes to about, and out at, we're out, clear again, on out to, done, clears out, up out of, down to about, extends to, carries on to, runs clear to, goes clear to, coming back up, comes out, popped up, pop up, pops up, come up, came up, came back up, came out, quit, and that's the end, other end, peters out, petered out, ends up",
+  expected:
+    "should be, supposed to be, looking for, expecting, expected, if there's, if there is, if it, if we, would be, we'll, we will, gonna need, going to need, need to, needs, recommend, have to, watch for, watching for, homeowner says, homeowner said, they said, they say, customer said, customer says, owner says, owner said, told me, used to be, says there's, said there's, you can, we can, i can, i'd dig, dig, we'd, want to, keep an eye, trying to find, hoping, in case, used to, last time, plan on, i'll, let's, going to have to, so we don't, anything else, if you, ought to be, call for, looking out for, haven't hit, haven't got to, haven't reached, before we hit, before we get to, till we hit, until we hit, until we get to, headed for, heading for, heading to, headed to, on the way to, towards, toward, next job, yesterday, other job, last job, on the last one, i want, would've been, for the, gonna have to, to get to, get a locate",
+  beyond:
+    "past the, past that, just past the, right past the, beyond the, after the, after that, past this, right after the, just after the, just beyond the, upstream of the, other side of the, past it, just past that, right past that, on past the, past your, next to the, next to that, right next to, by the, beside the, behind the, behind that",
+  "short-of":
+    "before the, just before the, right before the, short of the, just short of the, ahead of the, in front of the, this side of the, downstream of the, before that, right before that, just before that, ahead of that",
+  another:
+    "another, another one, second, third, a second, one more, next, a third, fourth, other, across from, opposite, a new, different, new one, one on each side",
+  same: "that same, same one, same, again, that one, this one, as i said, like i said, i said, i called, back at, the one at, the one i called, that was the, the other one, said earlier, that last one, the last one, saw before, i told you about, mentioned, we saw, coming back to, back at the, back by the, and there's that, there's that, there goes that, there goes the",
+  here: "right here, here, there, right there, right at, same spot, same place, at the same spot, same footage, too, as well, also, right on it, at that spot, in there, on it, in it, on that, at it, with it, alongside",
+  self: "i've got, i got, i have, we've got, we got, i see, i'm seeing, i'm at, we're at, we are at, but, i show, i find, i'm showing, we show, i read, i'm reading, camera shows, camera says, counter says, i'm getting, we have, it's actually, there it is, i make it, i get",
+  record:
+    "the card, card, cards, city card, record, records, record card, the record, permit, as built, as builts, the drawing, drawing, the map, map, sketch, the city shows, city shows, city records, plan, plans, paperwork, the city has, gis, side sewer card, tap card, city has, on paper",
+  "record-comment":
+    "on the card, on the record, on my card, on the drawing, on the permit, on the map, on record, matches the card, match the card, matches the record, agrees with the card, agrees with the record, per the card, in the records, in the record, on that card, on the plan, on the sketch, not on the card, isn't on the card, ain't on the card, not on the record, isn't on the record, not on the drawing, not on the map, not on record, nothing on the card, no record of, card doesn't show, record doesn't show, card doesn't have, not on my card, isn't on any, not on any, don't have that on the card, not on that card, ain't on no card, ain't on that card, card don't show, never permitted, wasn't on the card, doesn't show on the card, no record, not in the records, same as the card, just like the card, like the card says, where the card says, card has it, card shows it, card's right, card is right, off the card, on the tap card, not on the tap card, on the paperwork, that's on there, that's not on there, isn't on there, not on there, on the as built, not on the as built, on the city card, not on the city card, close to the card, doesn't match the card, don't match the card, that one is on the card, not on the permit, isn't on the permit, card shows nothing, card calls, not on their card, on their card",
+  unseen:
+    "can't see, can't see anything, can't see a thing, cannot see, couldn't see, lost the picture, lost picture, no visibility, can't make anything out, fogged up, fogged over, foggy, lens is dirty, lens is covered, mud on the lens, grease on the lens, blind, camera is blind, no picture, blacked out, lights went out, picture is gone, lost my picture, lost visual, couldn't see anything, could not see, can't see nothing, couldn't see nothing",
+  unrecorded:
+    "not recording, wasn't recording, forgot to record, recording stopped, didn't record, recorder was off, no recording",
+  follows:
+    "that was at, that is at, that's at, that's going to be at, that'll be at, which is at, which was at, call that, call it, that was, counter says, counter reads, footage is, we're at, reading, i'm at, that put that at, that puts it at, that puts us at, and that's at, and that is, on the counter, counter is, counter is at, counter at, so that's, so that was, and that was, and that was at, that one was at, that one is at, it's at, it was at, says",
+  nothing:
+    "in service, tap water, this lateral, the lateral, our lateral, shared lateral, whole lateral, side sewer lateral, the service, good connection, lateral is, ran water, running water, run water, running some water, water running from, turned the water on, water heater, the water is running, the water is on, water on, water main, water meter, water line, water service, grease trap, root cutter, the tile floor, gas main, crack of dawn, coffee break, break for lunch, take a break, taking a break, took a break, lunch break, clean pipe, clean joint, good joint, the joint, the main trap, the main thing, in the main house, mainly, hold on a sec, one second, no problem, no big deal, no worries, all right, alright, turned right, right now, right on, right along, not bad, not too bad, not much, no doubt, not long, no rush, no good, not going to, not gonna, not really, connection to the monitor, connection to the reel, broke for, on the way in, water in the tee, plumb, sewer service, drain service, customer service, slip on, drop the camera, dropped the camera, dropped off, drop off, dropped my, drop in, dropped in, cracked a joke, cracked up, iron out, no kidding, no clue, no idea, paper towels, cut out, plugged in, plug in, plug it, no way, no longer, not yet, not quite, not in there, not there yet, not there, cleanout cap, cleanout plug, the cap, clear the lens, wipe the lens, dip the camera, dip tube, brick house, brick building, in the connection, water off, shut the water, flush, flushing, flushed",
+};
+
+export const TURN_WORDS: readonly (readonly [string, Turn])[] = TURNS.flatMap((turn) =>
+  PHRASES[turn].split(",").map((phrase): [string, Turn] => [phrase.trim(), turn]),
+);

@@ -1,0 +1,161 @@
+import type { Fitting, Material } from "../line/line.ts";
+import type { Fault, ObservationKind } from "../run/run.ts";
+
+/** What a technician names. `main` is the connection at the public main: a place, not a row. */
+export interface Thing {
+  readonly kind: ObservationKind | "main";
+  readonly fault: Fault | null;
+  readonly fitting: Fitting;
+  /** More than one, and nothing says how many. */
+  readonly many: boolean;
+}
+
+type Entry = readonly [phrase: string, thing: Thing];
+
+function entries(kind: Thing["kind"], phrases: string, more: Partial<Thing> = {}): Entry[] {
+  return phrases.split(",").map((text): Entry => {
+    const phrase = text.trim();
+    const many =
+      /s$/.test(phrase) && /(ins|taps|laterals|tions|wyes|tees|branches|cracks)$/.test(phrase);
+    return [phrase, { kind, fault: null, fitting: "unknown", many, ...more }];
+  });
+}
+
+const fault = (name: Fault, phrases: string) => entries("fault", phrases, { fault: name });
+const fitting = (name: Fitting, phrases: string) => entries("tie-in", phrases, { fitting: name });
+
+/** Words of the trade for what is seen in a pipe: plain talk, no association's codes. */
+export const THING_WORDS: readonly Entry[] = [
+  ...entries(
+    "tie-in",
+    "tie in, tie ins, tap, taps, lateral, laterals, connection, connections, branch, branches, service, services, house lead, side connection, branch line, side line, stub, stub out, tied in, ties in, tying in, tie into, pipe coming in, line coming in, coming in from the side, comes in from the side, somebody tied in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe",
+  ),
+  ...fitting(
+    "wye",
+    "wye, wyes, y, why branch, wye connection, wye branch, double wye, capped wye, wye fitting, y branch, y fitting, factory wye, y connection",
+  ),
+  ...fitting(
+    "tee",
+    "tee, tees, t, tee connection, tee fitting, sanitary tee, t connection, san tee, tap tee, factory tee",
+  ),
+  ...fitting(
+    "saddle",
+    "saddle, saddles, saddle tap, saddle connection, saddle tee, saddle wye, saddled in, saddled on",
+  ),
+  ...fitting(
+    "break-in",
+    "break in, hammer tap, hammer in, hammered in, broke in, broken in tap, punched in, knocked in, busted in, cut in, chiseled in, break in tap, break in connection, hammered in tap, hammer tapped, busted into, broken into, just punched in, jammed in, knocked a hole in, punch in",
+  ),
+  ...fault(
+    "crack",
+    "crack, cracks, cracked, cracking, hairline, hairlines, hairline crack, hairline cracks, fracture, fractures, fractured, split, spider crack, spider cracks, spiderweb cracks, longitudinal crack, circumferential crack, spider webbing",
+  ),
+  ...fault(
+    "broken",
+    "broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
+  ),
+  ...fault(
+    "hole",
+    "hole, holes, see dirt, seeing dirt, see the dirt, void, hole in the pipe, see soil, see bedding, looking at dirt, bare dirt, daylight",
+  ),
+  ...fault(
+    "offset-joint",
+    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint dropped, joint has dropped, shifted joint, joint shifted, joint is shifted, misaligned joint, step in the joint, joint is dropped, drop joint, dropped, slipped joint, joint slipped, lip, shear, sheared, kicked over, off set",
+  ),
+  ...fault(
+    "open-joint",
+    "open joint, open joints, separated joint, joint separated, joint is open, joint open, joint pulled apart, pulled apart, gap in the joint, gapped joint, joint gapped, joint has opened up, separation, separated, joint opened up, gap at the joint, joint gapped open, wide joint, joint coming apart, joint is separated, pulled joint, joint is pulled apart, gasket hanging, gap",
+  ),
+  ...fault(
+    "roots",
+    "root, roots, root ball, root mass, root wad, roots coming in, tree roots, fine roots, hair roots, root hairs, root whiskers, whiskers, rooty, root intrusion, feeder roots, heavy roots, root curtain, some roots, little roots, light roots",
+  ),
+  ...fault(
+    "belly",
+    "belly, bellied, sag, sags, sagging, low spot, swag, dip, dips, swale, bellies, back fall, backfall, pipe holds water, back pitch, back pitched",
+  ),
+  ...fault(
+    "deformed",
+    "deformed, egg shaped, out of round, oval, ovaled, ovalled, squashed, squished, flattened, crushed, pinched, deflected, egged, mashed, blistered, smashed flat, mashed flat, egged out",
+  ),
+  ...fault(
+    "collapsed",
+    "collapsed, collapse, caved in, cave in, fallen in, fell in, falling in, caving in, collapsing",
+  ),
+  ...fault(
+    "infiltration",
+    "infiltration, infiltrating, dripping, drip, seeping, seep, water coming in, weeping, leaking in, ground water, groundwater, water dripping, water running in, leak, leaking, water pouring in, drips, weeper, clear water coming in, water squirting in",
+  ),
+  ...fault(
+    "protruding-tie-in",
+    "protruding, protrudes, sticking in, sticks in, pokes in, poking in, intruding, intrudes, sticking out into, sticking into the pipe, sticking out, sticks out, pokes out, poking out, stuck in too far, shoved in too far, stabbed in too far, hanging out into, sticking into, pokes into, pushed in too far, protruding tap, protruding lateral",
+  ),
+  ...fault(
+    "worn-surface",
+    "worn, worn out, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out",
+  ),
+  ...entries(
+    "water",
+    "under water, underwater, standing water, water, submerged, half full of water, full of water, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under",
+  ),
+  ...entries(
+    "deposit",
+    "grease, greasy, sludge, debris, silt, sand, mud, scale, scaly, scaled, scaled up, buildup, build up, sediment, gravel, paper, wipes, soap, muck, gunk, crud, rocks, rock, dirt in the bottom, toilet paper, rags, tuberculation, tuberculated, rust buildup, grease buildup, scale buildup, mineral deposit, mineral deposits, deposit, deposits, grit, mud in the bottom, encrustation, mineral buildup, fat, debris in the bottom",
+  ),
+  ...entries(
+    "blockage",
+    "blockage, blocked, blocked off, plugged, plugged up, obstruction, obstructed, stopped up, clogged, clogged up, clog, stoppage, solid plug, plug, can't get past, cannot get past, can't get by, can't push past, won't go any further, can't go any further, can't get through, cannot get through, can't get any further, can't push through, jammed up, won't go through, brick, wall of",
+  ),
+  ...entries(
+    "bend",
+    "bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
+  ),
+  ...entries(
+    "cleanout",
+    "cleanout, cleanouts, clean out, clean outs, co, clean out riser, cleanout riser, riser, stack, cleanout tee, cleanout wye, two way, two way cleanout, clean out tee, clean out wye",
+  ),
+  ...entries(
+    "crossing",
+    "crossing the pipe, cross bore, crossbore, bored through, running through the pipe, going through the pipe, goes through the pipe, conduit through, gas line through, through the middle of the pipe, pipe through the pipe, right through our pipe, through our pipe, conduit, gas line, gas pipe, crosses the pipe, cable through, utility through, right through the pipe, drilled through",
+  ),
+  ...entries(
+    "main",
+    "main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
+  ),
+];
+
+const MATERIAL_PHRASES: readonly (readonly [Material, string])[] = [
+  [
+    "vitrified-clay",
+    "clay, vcp, vitrified clay, terracotta, terra cotta, tile, clay tile, clay pipe, vc, vitrified, terracotta pipe, tile pipe, red clay pipe",
+  ],
+  ["concrete", "concrete, concrete pipe, cement pipe, rcp, cement"],
+  ["cast-iron", "cast iron, cast, ci, iron, cast iron pipe, iron pipe, old iron"],
+  ["ductile-iron", "ductile, ductile iron, dip pipe, ductile iron pipe"],
+  [
+    "pvc",
+    "pvc, plastic, schedule forty, schedule 40, sdr, sdr thirty five, sdr 35, green pipe, white plastic, green plastic, plastic pipe, pvc pipe, sdr35, p v c, thirty five thirty four, white pipe",
+  ],
+  ["abs", "abs, black plastic, abs pipe, a b s"],
+  [
+    "polyethylene",
+    "polyethylene, hdpe, poly, burst pipe, poly pipe, hdpe pipe, pe pipe, fused pipe",
+  ],
+  [
+    "bituminous-fibre",
+    "orangeburg, orange burg, orangeberg, fiber pipe, bituminous fiber, tar paper pipe, fibre pipe, orangeburg pipe",
+  ],
+  ["asbestos-cement", "transite, asbestos cement, asbestos, ac pipe, transite pipe"],
+  [
+    "cured-in-place-liner",
+    "liner, lined, cured in place, cipp, lining, lined pipe, cured in place liner, cured in place pipe, a liner",
+  ],
+];
+
+export const MATERIAL_WORDS_SPOKEN: readonly (readonly [string, Material])[] =
+  MATERIAL_PHRASES.flatMap(([material, phrases]) =>
+    phrases.split(",").map((phrase): [string, Material] => [phrase.trim(), material]),
+  );
+
+/** Fittings that are named by their angle: `a forty-five`. */
+export const BEND_ANGLES: ReadonlySet<number> = new Set([22, 23, 30, 45, 60, 90]);
