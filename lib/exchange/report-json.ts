@@ -25,22 +25,47 @@ export function reportJson(file: LineFile, report: Report): object {
     stations: stationsJson(file, report),
     tieIns: tieInsJson(report, names),
     entries: entriesJson(report, names),
-    alignment: report.alignment && {
-      ...report.alignment,
-      shift: feet(report.alignment.shift),
-      scale: 1 + report.alignment.scale / 1_000_000,
-    },
-    pairings: pairingsJson(file, report, names),
-    coverage: report.coverage.map(({ from, to, state }) => ({
-      from: feet(from),
-      to: feet(to),
-      state,
+    alignment: report.alignment && alignmentJson(report.alignment),
+    alternatives: report.alternatives.map((way) => ({
+      ...fitJson(way),
+      pairs: way.pairs.map((pair) => ({ ...pair, distance: feet(pair.distance) })),
     })),
+    residuals: report.residuals.map((each) => ({ ...each, residual: feet(each.residual) })),
+    runCoverage: report.runCoverage.map((each) => ({
+      ...each,
+      from: feet(each.from),
+      to: feet(each.to),
+      spans: each.spans.map(spanJson),
+    })),
+    pairings: pairingsJson(file, report, names),
+    coverage: report.coverage.map(spanJson),
     reaches: reachesJson(report, names),
     holds: report.holds,
     splits: report.splits.map((outcome) => splitJson(outcome, names)),
     clocks: report.clocks,
   };
+}
+
+/** A shift in feet and a scale as a factor, with whatever else is told of them. */
+function fitJson<T extends { readonly shift: Cft; readonly scale: number }>(told: T): T {
+  return { ...told, shift: feet(told.shift), scale: 1 + told.scale / 1_000_000 };
+}
+
+function alignmentJson(alignment: NonNullable<Report["alignment"]>): object {
+  const { decision, proposed, own } = alignment;
+  return {
+    ...fitJson(alignment),
+    decision: decision && fitJson(decision),
+    proposed: fitJson(proposed),
+    own: own.map((each) => ({
+      ...fitJson(each),
+      decision: each.decision && fitJson(each.decision),
+    })),
+  };
+}
+
+function spanJson({ from, to, state }: Report["coverage"][number]): object {
+  return { from: feet(from), to: feet(to), state };
 }
 
 interface Names {
@@ -96,6 +121,7 @@ function tieInsJson(report: Report, names: Names): object[] {
     standing: finding.standing,
     decided: finding.decided,
     sentence: finding.sentence,
+    sentenceEs: finding.sentenceEs,
     entryId: finding.entryId,
     entry: orNull(finding.entryId, names.entry),
     property: orNull(finding.propertyId, names.property),
@@ -115,6 +141,7 @@ function entriesJson(report: Report, names: Names): object[] {
     standing: finding.standing,
     decided: finding.decided,
     sentence: finding.sentence,
+    sentenceEs: finding.sentenceEs,
     tieInId: finding.tieInId,
     tieIn: orNull(finding.tieInId, names.tieIn),
   }));
