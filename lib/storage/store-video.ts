@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import fs from "node:fs";
-import { open, readdir, rm, stat } from "node:fs/promises";
+import { open, readdir, rm, stat, statfs } from "node:fs/promises";
 import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
 import type { VideoType } from "#lib/domain/run/video.ts";
@@ -69,6 +69,8 @@ export interface Progress {
 }
 
 const HALF_SENT_DAYS = 7;
+/** Left for the database and the papers, in bytes. */
+const SPARE = 200_000_000;
 const sending = new Set<string>();
 
 /**
@@ -93,6 +95,8 @@ export async function storePiece(
   sending.add(part);
   try {
     await dropForgotten(folder);
+    const full = await fullWords(folder, piece);
+    if (full !== null) return err({ reason: "too-large", detail: full });
     return await takePiece(dataFolder, part, { bytes, piece });
   } finally {
     sending.delete(part);
@@ -139,6 +143,14 @@ async function append(
     await handle.close();
   }
   return have;
+}
+
+/** Why the disk cannot hold the rest of it; null where it can, with a little to spare. */
+async function fullWords(folder: string, { from, total }: Piece): Promise<string | null> {
+  const { bavail, bsize } = await statfs(folder);
+  const free = bavail * bsize - SPARE;
+  if (total - from <= free) return null;
+  return `the office’s disk has room for ${Math.max(0, Math.floor(free / 1_000_000))} MB more; make room on it first`;
 }
 
 async function sizeOf(file: string): Promise<number> {

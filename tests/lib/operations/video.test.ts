@@ -4,11 +4,13 @@ import { getRevisions } from "#db/queries/revision.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { addVideo, mayAddVideo } from "#lib/operations/add-video.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
+import { exportLine } from "#lib/operations/export-line.ts";
+import { importLine } from "#lib/operations/import-line.ts";
 import { removeVideo } from "#lib/operations/remove-video.ts";
 import { setPicture } from "#lib/operations/set-picture.ts";
 import { isStored, storedPath } from "#lib/storage/store.ts";
 import { storeVideo } from "#lib/storage/store-video.ts";
-import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
+import { aDb, aDesk, aFolder, anAct, fileOf, must } from "../../support/office.ts";
 import { aRecording, chunksOf } from "../../support/recording.ts";
 
 async function aDeskWithVideo() {
@@ -125,4 +127,20 @@ test("setPicture() refuses a paper, a picture of nowhere, and a viewer", () => {
   expect(setPicture(viewer, { lineId, observationId, uploadId: null })).toMatchObject({
     error: { reason: "not-allowed" },
   });
+});
+
+test("a line file names the recording; in another office the same one attaches to it", async () => {
+  const desk = await aDeskWithVideo();
+  const { act, lineId, runId, video, stored } = desk;
+  const text = exportLine(act, lineId) ?? "";
+  expect(text).toContain(stored.sha256);
+  const other = anAct(aDb(), { dataFolder: aFolder(), role: "admin" });
+  must(importLine(other, text));
+  expect(fileOf(other, lineId).videos).toEqual(videosOf(desk));
+  expect(isStored(other.dataFolder, stored.sha256)).toBe(false);
+  expect(mayAddVideo(other, { lineId, runId })).toEqual({ ok: true, value: null });
+  must(await storeVideo(other.dataFolder, chunksOf(aRecording()), { declared: null, limit: 1e9 }));
+  must(addVideo(other, video));
+  expect(fileOf(other, lineId).videos).toHaveLength(1);
+  expect(isStored(other.dataFolder, stored.sha256)).toBe(true);
 });
