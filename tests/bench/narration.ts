@@ -1,0 +1,162 @@
+import fs from "node:fs";
+import path from "node:path";
+import type { Draft, DraftLog } from "#lib/domain/narration/draft.ts";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+
+// How well logs are drafted from talk. The narrations were written, with the log that an experienced
+// person would keep, before anything was tuned on them; those under held-out/ never were tuned on.
+
+const FOLDER = path.resolve(import.meta.dirname, "../narrations");
+/** A drafted row is right if one of its kind was expected within so many feet. */
+const NEAR = 1.5;
+
+/** One row of the log that an experienced person would write; feet on the run's counter. */
+interface ExpectedRow {
+  readonly kind: string;
+  readonly at: number;
+  readonly to?: number;
+  readonly fault?: string;
+  readonly material?: string;
+  readonly fitting?: string;
+  readonly clock?: number;
+  readonly hedged?: boolean;
+  readonly record?: boolean;
+}
+
+interface Expected {
+  readonly speaker: string;
+  readonly direction: "upstream" | "downstream";
+  /** Feet; what the run's anchors know. */
+  readonly mainCounter: number | null;
+  /** Feet; what the speaker tells. */
+  readonly main: number | null;
+  readonly gaps?: readonly (readonly [number, number])[];
+  readonly log: readonly ExpectedRow[];
+}
+
+export interface Narrated {
+  readonly name: string;
+  readonly text: string;
+  readonly expected: Expected;
+  readonly log: DraftLog;
+}
+
+export interface Score {
+  readonly kind: string;
+  readonly expected: number;
+  readonly drafted: number;
+  readonly right: number;
+  /** Sum of feet by which the right ones are off. */
+  readonly off: number;
+}
+
+/** The narrations of a set with their drafted logs. */
+export function narrations(set: "tuned" | "held-out"): Narrated[] {
+  const folder = set === "tuned" ? FOLDER : path.join(FOLDER, set);
+  const files = fs.readdirSync(folder).filter((name) => /\.(vtt|srt|txt)$/.test(name));
+  return files.sort().map((file) => {
+    const name = path.parse(file).name;
+    const text = fs.readFileSync(path.join(folder, file), "utf8");
+    const expected: Expected = JSON.parse(
+      fs.readFileSync(path.join(folder, `${name}.json`), "utf8"),
+    );
+    const mainCounter = expected.mainCounter === null ? null : expected.mainCounter * 100;
+    return { name, text, expected, log: draftLog(text, { ...expected, mainCounter }) };
+  });
+}
+
+/** Pairs of drafted and expected rows, nearest first, each used once; and what is left on both sides. */
+export function compared({ log, expected }: Narrated): {
+  pairs: { draft: Draft; row: ExpectedRow; off: number }[];
+  extra: Draft[];
+  missing: ExpectedRow[];
+} {
+  const near = log.drafts.flatMap((draft) =>
+    expected.log.flatMap((row) => {
+      const off = offBy(draft, row);
+      return off === null ? [] : [{ draft, row, off }];
+    }),
+  );
+  const pairs: { draft: Draft; row: ExpectedRow; off: number }[] = [];
+  for (const pair of near.sort((a, b) => a.off - b.off)) {
+    const free = pairs.every(({ draft, row }) => draft !== pair.draft && row !== pair.row);
+    if (free) pairs.push(pair);
+  }
+  return {
+    pairs,
+    extra: log.drafts.filter((one) => !pairs.some(({ draft }) => draft === one)),
+    missing: expected.log.filter((one) => !pairs.some(({ row }) => row === one)),
+  };
+}
+
+/** Feet between the two, the other side of a tie-in counting as another place; null if they do not match. */
+function offBy(draft: Draft, row: ExpectedRow): number | null {
+  if (draft.counter === null || labelOf(draft) !== labelOf(row)) return null;
+  const off = Math.abs(draft.counter / 100 - row.at);
+  const side = draft.clock !== null && row.clock !== undefined && draft.clock !== row.clock ? 0.01 : 0;
+  return off <= NEAR ? off + side : null;
+}
+
+function labelOf(row: {
+  readonly kind: string;
+  readonly fault?: string | null;
+  readonly material?: string;
+}): string {
+  if (row.kind === "fault") return `fault ${row.fault}`;
+  return row.kind === "material" ? `material ${row.material}` : row.kind;
+}
+
+/** Figures per kind over several narrations, and over all kinds. */
+export function scores(narrated: readonly Narrated[]): Score[] {
+  const all = narrated.map(compared);
+  const kinds = [
+    ...new Set(narrated.flatMap(({ log, expected }) => [...log.drafts, ...expected.log].map(({ kind }) => kind))),
+  ];
+  const byKind = kinds.sort().map((kind): Score => {
+    const is = (row: { readonly kind: string }) => row.kind === kind;
+    const pairs = all.flatMap((one) => one.pairs).filter(({ row }) => is(row));
+    return {
+      kind,
+      expected: narrated.flatMap(({ expected }) => expected.log).filter(is).length,
+      drafted: narrated.flatMap(({ log }) => log.drafts).filter(is).length,
+      right: pairs.length,
+      off: pairs.reduce((sum, { off }) => sum + off, 0),
+    };
+  });
+  return [...byKind, total(byKind)];
+}
+
+function total(rows: readonly Score[]): Score {
+  const sum = (of: (row: Score) => number) => rows.reduce((all, row) => all + of(row), 0);
+  return {
+    kind: "all",
+    expected: sum((row) => row.expected),
+    drafted: sum((row) => row.drafted),
+    right: sum((row) => row.right),
+    off: sum((row) => row.off),
+  };
+}
+
+export function precision({ right, drafted }: Score): number {
+  return drafted === 0 ? 1 : right / drafted;
+}
+
+export function recall({ right, expected }: Score): number {
+  return expected === 0 ? 1 : right / expected;
+}
+
+/** Prints precision, recall and station error per kind, for the tuned and the held-out narrations. */
+export function printNarrations(): void {
+  for (const set of ["tuned", "held-out"] as const) {
+    const narrated = narrations(set);
+    console.log(`\nLogs drafted from talk, ${narrated.length} narrations, ${set}`);
+    console.log("kind        expected  drafted  right   precision  recall  mean station error");
+    for (const score of scores(narrated)) {
+      const { kind, expected, drafted, right, off } = score;
+      const error = right === 0 ? "" : `${(off / right).toFixed(2)} ft`;
+      console.log(
+        `${kind.padEnd(12)}${String(expected).padEnd(10)}${String(drafted).padEnd(9)}${String(right).padEnd(8)}${precision(score).toFixed(3).padEnd(11)}${recall(score).toFixed(3).padEnd(8)}${error}`,
+      );
+    }
+  }
+}
