@@ -1,39 +1,21 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { AlignmentDecision } from "#lib/domain/reconcile/alignment-decision.ts";
 import { bandOf, type RecordMark, type SeenMark } from "#lib/domain/reconcile/likeness.ts";
 import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
-import { type Reconciliation, reconcile } from "#lib/domain/reconcile/reconcile.ts";
+import type { Reconciliation } from "#lib/domain/reconcile/reconcile.ts";
 import { aPairing } from "#tests/support/file.ts";
-
-const TRAITS = {
-  side: "left",
-  diameter: 4,
-  material: "vitrified-clay",
-  fitting: "wye",
-  propertyId: null,
-} as const;
-
-function entry(entryId: string, station: number, rest: Partial<RecordMark> = {}): RecordMark {
-  return { ...TRAITS, entryId, recordId: "card", station, ...rest };
-}
-
-function seen(tieInId: string, station: number, rest: Partial<SeenMark> = {}): SeenMark {
-  return { ...TRAITS, tieInId, label: tieInId, station, uncertainty: 100, ...rest };
-}
+import {
+  anEntryMark as entry,
+  reconciled as reconciledWith,
+  aSeenMark as seen,
+} from "#tests/support/marks.ts";
 
 function reconciled(
   entries: readonly RecordMark[],
   tieIns: readonly SeenMark[],
   pairings: readonly Pairing[] = [],
-  alignments: readonly AlignmentDecision[] = [],
 ): Reconciliation {
-  const recordNames = new Map([
-    ["card", "Card 1184"],
-    ["permit", "Permit 94-0377"],
-  ]);
-  const entryNames = new Map(entries.map(({ entryId }) => [entryId, entryId]));
-  return reconcile({ entries, tieIns, pairings, alignments, recordNames, entryNames });
+  return reconciledWith(entries, tieIns, { pairings });
 }
 
 function pairsOf({ proposals }: Reconciliation): string[] {
