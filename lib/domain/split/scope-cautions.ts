@@ -7,7 +7,7 @@ import { type DeepestPlace, deepestBetween, type NotedDepth, notedDepths } from 
 import { placementOf } from "./placing.ts";
 import { sayList } from "./say-list.ts";
 import type { ScopeItem } from "./scope.ts";
-import { type ScopeFile, scopeInForce } from "./scope-in-force.ts";
+import { agreedScope, mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
 
 /** One thing that a piece of work needs, with where that is written. */
 export interface ScopeNeed {
@@ -35,10 +35,15 @@ interface Site {
   readonly noted: readonly NotedDepth[];
 }
 
+/** While no option is chosen, the work of all of them: any may come. */
+function pricedWork(file: CautionFile): ScopeItem[] {
+  return mustChooseOption(file) ? agreedScope(file) : scopeInForce(file);
+}
+
 /** The cautions of every piece of work in force, in the order of the table; quiet items are left out. */
 export function scopeCautions(file: CautionFile, tieIns: readonly TieInFinding[]): ScopeCaution[] {
   const site = { file, tieIns, noted: notedDepths(file) };
-  return scopeInForce(file).flatMap((item) => {
+  return pricedWork(file).flatMap((item) => {
     const span = spanOf(item, site);
     const caution = span === null ? null : cautionOf(item, span, site);
     return caution === null ? [] : [caution];
@@ -91,7 +96,7 @@ function cautionOf(item: ScopeItem, span: Span, site: Site): ScopeCaution | null
 
 /** Said once where something is dug and no depth is noted on the whole line; null otherwise. */
 export function depthUnknown(file: CautionFile): string | null {
-  const digs = scopeInForce(file).some(
+  const digs = pricedWork(file).some(
     (item) => item.place !== "general" && item.work !== "clearing" && !isLining(item, file),
   );
   return digs && notedDepths(file).length === 0 ? UNKNOWN_DEPTH : null;

@@ -6,7 +6,10 @@ import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
+import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
+import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
 
 /** Chooses a rule with its particulars and a reason: a new version with its amounts frozen. */
 export async function chooseSplitAction(
@@ -33,4 +36,65 @@ export async function chooseSplitAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(chosen, { words: "A new version is chosen; its amounts stand above.", form });
+}
+
+/** Chooses one of the priced ways of doing the work, with a reason. */
+export async function chooseOptionAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const optionId = textOrNull(form, "optionId");
+  const chosen = chooseOption(act, { lineId, optionId, reason: textOf(form, "reason") });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  const words =
+    optionId === null
+      ? "No way of doing the work is chosen now; they stand side by side."
+      : "Chosen. Everything that speaks of the work now means this one.";
+  return stateOf(chosen, { words, form });
+}
+
+/** Opens the next change order. */
+export async function proposeChangeOrderAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const proposed = proposeChangeOrder(act, {
+    lineId,
+    title: textOf(form, "title"),
+    reason: textOf(form, "reason"),
+    orderedBy: textOf(form, "orderedBy"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  const words =
+    "Proposed. Now say in the table of work, under “Added by” and “Dropped by”, what it changes.";
+  return stateOf(proposed, { words, form });
+}
+
+/** A named person agrees to a change order or refuses it. */
+export async function decideChangeOrderAction(
+  lineId: string,
+  changeOrderId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const state = oneOf(["agreed", "refused"] as const, textOf(form, "state"));
+  if (state === null) return refused("Say whether it is agreed or refused.", form, "state");
+  const decided = decideChangeOrder(act, {
+    lineId,
+    changeOrderId,
+    state,
+    by: textOf(form, "by"),
+    reason: textOf(form, "reason"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  const words =
+    state === "agreed"
+      ? "Agreed. It counts from now on; choose the split again below."
+      : "Refused. It changes nothing.";
+  return stateOf(decided, { words, form });
 }

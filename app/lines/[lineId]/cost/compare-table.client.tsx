@@ -9,6 +9,7 @@ import type { SplitRule } from "#lib/domain/split/split.ts";
 import { lowered } from "../_names.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
+import { signedCents } from "./signed-cents.ts";
 import { SumSteps } from "./sum-steps.tsx";
 
 interface Opened {
@@ -151,11 +152,6 @@ function Amount({
       )}
     </td>
   );
-}
-
-function signedCents(difference: number): string {
-  if (difference === 0) return "the same";
-  return `${difference > 0 ? "+" : "−"}${formatCents(Math.abs(difference))}`;
 }
 
 function OpenedSum({

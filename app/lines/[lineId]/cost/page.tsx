@@ -1,12 +1,16 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { mustChooseOption } from "#lib/domain/split/scope-in-force.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
 import { Cautions } from "./cautions.tsx";
+import { Changes } from "./changes.tsx";
 import { ChooseForm } from "./choose-form.tsx";
-import { type CostQuery, outcomesFor, particularsOf } from "./particulars.ts";
+import { Options } from "./options.tsx";
+import { type CostQuery, optionChoice, outcomesFor, particularsOf } from "./particulars.ts";
 import { ParticularsForm } from "./particulars-form.tsx";
 import { RulesInWords } from "./rules-in-words.tsx";
 import { ScopeGrid } from "./scope-grid.tsx";
@@ -25,7 +29,10 @@ export default async function CostPage({
 }) {
   const { lineId } = await params;
   const { file, report, may } = await lineFileOf(lineId);
-  const particulars = particularsOf(file, report, await searchParams);
+  const query = await searchParams;
+  const particulars = particularsOf(file, report, query);
+  const choice = optionChoice(file, particulars, query);
+  const undecided = mustChooseOption(file);
   const outcomes = outcomesFor(file, report, particulars);
   const work = may("work-the-file");
   return (
@@ -52,6 +59,26 @@ export default async function CostPage({
       {file.scope.length === 0 ? null : (
         <>
           <Section
+            title="Options"
+            id="options"
+            note="Several ways of doing the same work, such as a spot repair, lining, or a line of their own for those who leave: what each costs, and whom. One is chosen, with the reason."
+          >
+            <Options lineId={lineId} file={file} report={report} choice={choice} work={work} />
+          </Section>
+          {undecided ? null : (
+            <Section
+              title="Changes"
+              id="changes"
+              note="What changes after the work was priced, each as a numbered change order. Only agreed ones count."
+            >
+              <Changes lineId={lineId} file={file} report={report} choice={choice} work={work} />
+            </Section>
+          )}
+        </>
+      )}
+      {file.scope.length === 0 || undecided ? null : (
+        <>
+          <Section
             title="The rules side by side"
             id="rules"
             note="The same pipe and the same prices under every rule. Open an amount to see the sum that made it. No rule is right by itself: the recorded agreement, the code, or the neighbours’ own word decides."
@@ -76,9 +103,16 @@ export default async function CostPage({
         title="The choice"
         id="choice"
         note="Choosing makes a new version with its amounts frozen. Earlier versions stay as they were."
+        actions={<Link href={`/lines/${lineId}/cost/money`}>The money: invoices and payments</Link>}
       >
         <Versions file={file} report={report} />
-        {work && file.scope.length > 0 ? (
+        {undecided ? (
+          <p>
+            {file.options.length} ways of doing the work are priced and none is chosen. Choose one
+            under <a href="#options">Options</a>; the rules are then set side by side for it.
+          </p>
+        ) : null}
+        {work && file.scope.length > 0 && !undecided ? (
           <ChooseForm
             lineId={lineId}
             outcomes={outcomes.carried}

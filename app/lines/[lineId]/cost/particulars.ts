@@ -1,14 +1,17 @@
+import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import type { UnknownShares } from "#lib/domain/split/split.ts";
+import { SPLIT_RULES, type SplitChoice, type UnknownShares } from "#lib/domain/split/split.ts";
 
 /** What the page's address says: tried out, not chosen yet. */
 export interface CostQuery {
   readonly fault?: string | string[];
   readonly payer?: string | string[];
+  /** The rule under which the options stand side by side. */
+  readonly rule?: string | string[];
 }
 
 /** What two of the rules need besides the line and the scope. */
@@ -26,6 +29,18 @@ export function particularsOf(file: LineFile, report: Report, query: CostQuery):
     faultStation: fault ?? chosen(report, "upstream-of-fault")?.choice.faultStation ?? null,
     payerId: known ? payerId : (chosen(report, "single-payer")?.choice.payerId ?? null),
   };
+}
+
+/** The rule to hold the options against: as the address says, else the chosen one, else by portion used. */
+export function optionChoice(
+  file: LineFile,
+  particulars: Particulars,
+  query: CostQuery,
+): SplitChoice {
+  const latest = latestSplit(file);
+  const rule =
+    SPLIT_RULES.find((each) => each === first(query.rule)) ?? latest?.rule ?? "portion-used";
+  return { rule, ...particulars, unknownShares: latest?.unknownShares ?? "held-apart" };
 }
 
 function chosen(report: Report, rule: SplitOutcome["choice"]["rule"]): SplitOutcome | undefined {

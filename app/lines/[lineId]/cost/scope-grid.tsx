@@ -5,7 +5,9 @@ import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
+import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
 import { propertyName } from "../_names.ts";
 import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
 
@@ -50,11 +52,24 @@ const BLANK = {
   rule: null,
   payerId: null,
   allegedCause: "",
+  optionId: null,
+  addedById: null,
+  droppedById: null,
   note: "",
 };
 
 function columnsFor(file: LineFile, report: Report): GridColumn[] {
-  return [TITLE, ...PLACE, ...PRICE, ...ADDED, WORK, branchColumn(report), ...payColumns(file)];
+  return [
+    TITLE,
+    ...optionColumns(file),
+    ...PLACE,
+    ...priceColumns(file),
+    ...ADDED,
+    WORK,
+    branchColumn(report),
+    ...payColumns(file),
+    ...orderColumns(file),
+  ];
 }
 
 const TITLE: GridColumn = {
@@ -88,6 +103,54 @@ const WORK: GridColumn = {
   width: 12,
   choices: optionsOf(WORK_WORDS),
 };
+
+/** To which way of doing the work an item belongs; none: to all of them. */
+function optionColumns(file: LineFile): GridColumn[] {
+  if (file.options.length === 0) return [];
+  return [
+    {
+      key: "optionId",
+      title: "Option",
+      kind: "choice",
+      width: 14,
+      hint: "The way of doing the work that it belongs to",
+      choices: [
+        { value: "", label: "in all of them" },
+        ...file.options.map(({ id, title }) => ({ value: id, label: title })),
+      ],
+    },
+  ];
+}
+
+/** Which change order brought an item in, and which takes it out. */
+function orderColumns(file: LineFile): GridColumn[] {
+  if (file.changeOrders.length === 0) return [];
+  const choices = [
+    NONE,
+    ...ordersByNumber(file).map(({ id, number, title, state }) => ({
+      value: id,
+      label: `${number}: ${title}${state === "proposed" ? "" : `, ${state}`}`,
+    })),
+  ];
+  const column = (key: string, title: string, hint: string): GridColumn => ({
+    key,
+    title,
+    kind: "choice",
+    width: 16,
+    hint,
+    choices,
+  });
+  return [
+    column("addedById", "Added by", "The change order that adds it; counts once agreed"),
+    column("droppedById", "Dropped by", "The change order that drops it; counts once agreed"),
+  ];
+}
+
+/** A sum of all rows says something only where all of them count together. */
+function priceColumns(file: LineFile): GridColumn[] {
+  if (scopeInForce(file).length === file.scope.length) return [...PRICE];
+  return PRICE.map((column) => ({ ...column, total: false }));
+}
 
 function branchColumn(report: Report): GridColumn {
   const branches = report.tieIns.map(({ tieIn, station }) => ({

@@ -4,17 +4,25 @@ import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { itemAmount } from "#lib/domain/split/item-amount.ts";
 import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { propertyName, tieInName } from "../_names.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { counted, propertyName, tieInName } from "../_names.ts";
 import styles from "./cost.module.css";
 
 /** What each saved item comes to, and all of them together. */
 export function ScopeSums({ file }: { readonly file: LineFile }) {
-  if (file.scope.length === 0) return null;
-  const total = file.scope.reduce((sum, item) => sum + itemAmount(item), 0);
+  const items = scopeInForce(file);
+  if (items.length === 0) return null;
+  const left = file.scope.length - items.length;
+  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
   return (
     <Scroll>
       <table className={`plain ${styles["sums"]}`}>
-        <caption>What the saved items come to</caption>
+        <caption>
+          What the work comes to
+          {left === 0
+            ? ""
+            : `, without ${counted(left, "item")} of another option or a change that does not count`}
+        </caption>
         <thead>
           <tr>
             <th scope="col">Item</th>
@@ -28,7 +36,7 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
           </tr>
         </thead>
         <tbody>
-          {file.scope.map((item) => (
+          {items.map((item) => (
             <tr key={item.id}>
               <th scope="row">{item.title}</th>
               <td>{whereWords(file, item)}</td>
@@ -40,7 +48,7 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
         <tfoot>
           <tr>
             <th scope="row" colSpan={3}>
-              All {file.scope.length} together
+              All {items.length} together
             </th>
             <td className="num">{formatCents(total)}</td>
           </tr>

@@ -68,7 +68,8 @@ function Version({
     <article className={`stack-tight ${styles["version"]}`}>
       <h3>
         Version {version.number}: {lowered(RULE_TITLES[version.rule])}
-        {particulars(file, version)}, {formatCents(version.total)}
+        {particulars(file, version)}
+        {optionWords(file, version)}, {formatCents(version.total)}
       </h3>
       <p>{version.reason}</p>
       <p className="muted">
@@ -160,4 +161,10 @@ function particulars(file: LineFile, version: SplitVersion): string {
     return `, ${propertyName(file, version.payerId)}`;
   }
   return "";
+}
+
+/** Only where there is more than one way of doing the work. */
+function optionWords(file: LineFile, version: SplitVersion): string {
+  const option = file.options.find((each) => each.id === version.optionId);
+  return option === undefined || file.options.length < 2 ? "" : ` for “${option.title}”`;
 }

@@ -1,0 +1,88 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { Empty } from "#app/_components/empty.tsx";
+import { JobButton } from "#app/_components/job-button.client.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { statementPaper } from "#lib/domain/ledger/account-paper.ts";
+import { accountsOf } from "#lib/domain/ledger/balance.ts";
+import { openAt } from "#lib/domain/ledger/owed.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { lineFileOf } from "../../../_file.ts";
+import { propertyName } from "../../../_names.ts";
+import { AccountSheet } from "../account-sheet.tsx";
+import { printAccountsAction } from "../actions.ts";
+
+export const metadata: Metadata = { title: "Statement of account" };
+
+export default async function StatementPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string; propertyId: string }>;
+}) {
+  const { lineId, propertyId } = await params;
+  const { file, report, office, may } = await lineFileOf(lineId);
+  if (!file.properties.some(({ id }) => id === propertyId)) notFound();
+  const accounts = accountsOf(file.ledger).filter((each) => each.propertyId === propertyId);
+  const [first] = accounts;
+  const work = may("work-the-file");
+  return (
+    <>
+      <div className="screen-only">
+        <PageHead asked={propertyName(file, propertyId)} answer={answerWords(file, propertyId)}>
+          <p className="cluster">
+            <Link href={`/lines/${lineId}/cost/money`}>Back to the money</Link>
+            {work && first !== undefined ? (
+              <>
+                <Link
+                  href={`/lines/${lineId}/cost/money?account=${encodeURIComponent(`${first.partyId} ${propertyId}`)}#enter`}
+                >
+                  Take money down
+                </Link>
+                <Link href={`/lines/${lineId}/told/write?kind=share-demand`}>Write the demand</Link>
+                <JobButton
+                  start={printAccountsAction.bind(null, lineId, [propertyId])}
+                  working="Making the statement"
+                  paper={`/lines/${lineId}/told/paper`}
+                >
+                  Statement as PDF
+                </JobButton>
+              </>
+            ) : null}
+          </p>
+        </PageHead>
+      </div>
+      {accounts.length === 0 ? (
+        <Empty title="There is no entry for this property yet.">
+          <p>
+            <Link href={`/lines/${lineId}/cost/money#invoice`}>Invoice its share</Link> or take down
+            a deposit.
+          </p>
+        </Empty>
+      ) : null}
+      {office === null ? (
+        <NoticeBox title="The office is not set up">
+          <p>Enter its name and address under Office; the statement bears them.</p>
+        </NoticeBox>
+      ) : (
+        <div className="stack-wide">
+          {accounts.map((account) => (
+            <AccountSheet
+              key={account.partyId}
+              paper={statementPaper({ file, office, today: report.today }, account)}
+            />
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+function answerWords(file: LineFile, propertyId: string): string {
+  const open = openAt(file, propertyId);
+  if (open === null) return "Not invoiced yet.";
+  if (open === 0) return "Nothing is open.";
+  return open > 0 ? `${formatCents(open)} is open.` : `${formatCents(-open)} is held for them.`;
+}

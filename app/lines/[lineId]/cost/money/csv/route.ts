@@ -1,0 +1,29 @@
+import { db } from "#app/_db.ts";
+import { refusedRequest, signedOut } from "#app/_refused-request.ts";
+import { getUser } from "#app/_session.ts";
+import { today } from "#app/_today.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { ledgerCsv } from "#lib/exchange/ledger-csv.ts";
+import { contentDisposition } from "#lib/storage/content-disposition.ts";
+
+/** The line's money book as a CSV file for the bookkeeper. */
+export async function GET(
+  _request: Request,
+  { params }: { params: Promise<{ lineId: string }> },
+): Promise<Response> {
+  if ((await getUser()) === null) return signedOut();
+  const { lineId } = await params;
+  const file = getLineFile(db(), lineId);
+  if (file === null) return refusedRequest(404, "There is no such line.");
+  return new Response(ledgerCsv(file), {
+    headers: {
+      "Content-Type": "text/csv; charset=utf-8",
+      "Content-Disposition": contentDisposition(
+        "attachment",
+        `Money ${today()} ${file.line.name}.csv`,
+      ),
+      "X-Content-Type-Options": "nosniff",
+      "Cache-Control": "no-store",
+    },
+  });
+}

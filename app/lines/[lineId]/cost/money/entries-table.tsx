@@ -1,0 +1,152 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { JobButton } from "#app/_components/job-button.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { effectOf, inNumberOrder, standingEntries } from "#lib/domain/ledger/balance.ts";
+import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
+import { entryWords } from "#lib/domain/ledger/statement-of-account.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { Beneath } from "../../_beneath.tsx";
+import { partyName, propertyName } from "../../_names.ts";
+import { PaperLink } from "../../told/paper-link.tsx";
+import { printAccountsAction, reverseEntryAction } from "./actions.ts";
+
+interface BookProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly work: boolean;
+}
+
+/** Every entry, the latest first, each with what may be done about it. */
+export function EntriesTable({ lineId, file, report, work }: BookProps) {
+  if (file.ledger.length === 0) {
+    return (
+      <Empty
+        title="The book is empty."
+        example="No. 2, payment by check, reference 1042: $1,000.00 from 12 Fennel Row"
+      >
+        <p>Invoice the shares, or take down the first deposit.</p>
+      </Empty>
+    );
+  }
+  const standing = new Set(standingEntries(file.ledger).map(({ id }) => id));
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Entry</th>
+            <th scope="col">Account</th>
+            <th scope="col" className="num">
+              Charged
+            </th>
+            <th scope="col" className="num">
+              Paid or credited
+            </th>
+            {work ? (
+              <th scope="col" className="screen-only">
+                To do
+              </th>
+            ) : null}
+          </tr>
+        </thead>
+        <tbody>
+          {inNumberOrder(file.ledger)
+            .toReversed()
+            .map((entry) => (
+              <tr key={entry.id}>
+                <th scope="row">
+                  {entryWords(file, entry, "en")}
+                  <Beneath>
+                    {formatDay(entry.on, report.today)}, entered by {entry.enteredBy}{" "}
+                    <PaperLink
+                      lineId={lineId}
+                      file={file}
+                      uploadId={entry.uploadId}
+                      words="paper"
+                    />
+                  </Beneath>
+                </th>
+                <td data-label="Account">
+                  {propertyName(file, entry.propertyId)}
+                  <Beneath>{partyName(file, entry.partyId)}</Beneath>
+                </td>
+                <Sides file={file} entry={entry} />
+                {work ? (
+                  <td className="screen-only">
+                    <Deeds lineId={lineId} entry={entry} stands={standing.has(entry.id)} />
+                  </td>
+                ) : null}
+              </tr>
+            ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Sides({ file, entry }: { readonly file: LineFile; readonly entry: LedgerEntry }) {
+  const effect = effectOf(file.ledger, entry);
+  return (
+    <>
+      <td className="num" data-label="Charged">
+        {effect > 0 ? formatCents(effect) : "–"}
+      </td>
+      <td className="num" data-label="Paid or credited">
+        {effect < 0 ? formatCents(-effect) : "–"}
+      </td>
+    </>
+  );
+}
+
+function Deeds({
+  lineId,
+  entry,
+  stands,
+}: {
+  readonly lineId: string;
+  readonly entry: LedgerEntry;
+  readonly stands: boolean;
+}) {
+  if (!stands) return null;
+  return (
+    <div className="stack-tight">
+      {entry.kind === "invoice" ? (
+        <JobButton
+          start={printAccountsAction.bind(null, lineId, [entry.id])}
+          working="Making the invoice"
+          paper={`/lines/${lineId}/told/paper`}
+        >
+          Invoice as PDF
+        </JobButton>
+      ) : null}
+      <details>
+        <summary>Take back</summary>
+        <ActionForm
+          className="stack-tight"
+          action={reverseEntryAction.bind(null, { lineId, entryId: entry.id })}
+          label={`Take back no. ${entry.number}`}
+        >
+          <Field
+            label={`Why no. ${entry.number} is taken back`}
+            name="reason"
+            required
+            example="The check came back"
+          />
+          <div>
+            <SubmitButton pendingWord="Taking back …" quiet>
+              Take no. {entry.number} back
+            </SubmitButton>
+          </div>
+        </ActionForm>
+      </details>
+    </div>
+  );
+}

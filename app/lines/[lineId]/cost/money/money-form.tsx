@@ -1,0 +1,128 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice, Tick } from "#app/_components/choice.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Upload } from "#app/_components/upload.client.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { accountsOf } from "#lib/domain/ledger/balance.ts";
+import type { PaymentMethod } from "#lib/domain/ledger/entry.ts";
+import type { EnteredKind } from "#lib/operations/enter-money.ts";
+import { partyName, propertyName, stakeAt } from "../../_names.ts";
+import { optionsOf } from "../../_terms.ts";
+import { enterMoneyAction } from "./actions.ts";
+import type { MoneyQuery } from "./invoice-part.tsx";
+
+const KIND_WORDS: Record<EnteredKind, string> = {
+  payment: "payment: came in for an invoice",
+  deposit: "deposit: came in before an invoice",
+  credit: "credit: let off, and not invoiced again",
+  refund: "refund: given back",
+};
+
+const METHOD_WORDS: Record<PaymentMethod, string> = {
+  check: "check",
+  card: "card",
+  "bank-transfer": "bank transfer",
+  cash: "cash",
+  other: "another way",
+};
+
+/** Takes down money that came in or was given back, and what is let off. */
+export function MoneyForm({
+  lineId,
+  file,
+  today,
+  query,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+  readonly query: MoneyQuery;
+}) {
+  const options = accountOptions(file);
+  if (options.length === 0) {
+    return (
+      <Empty title="There is nobody yet whose money it could be.">
+        <p>Enter the owners first, under “Who is on it?”.</p>
+      </Empty>
+    );
+  }
+  return (
+    <ActionForm
+      className="stack"
+      action={enterMoneyAction.bind(null, lineId)}
+      label="Take money down"
+      reset
+    >
+      <div className="form-grid">
+        <Choice
+          label="What it is"
+          name="kind"
+          required
+          defaultValue="payment"
+          options={optionsOf(KIND_WORDS)}
+        />
+        <Choice
+          label="Whose"
+          name="account"
+          required
+          defaultValue={query.account?.toString() ?? ""}
+          options={[{ value: "", label: "choose" }, ...options]}
+        />
+        <Field
+          label="Amount"
+          name="amount"
+          required
+          inputMode="decimal"
+          width={14}
+          example="$1,234.56"
+        />
+        <Field label="Day" name="on" type="date" required defaultValue={today} max={today} />
+        <Choice
+          label="How it was paid"
+          name="method"
+          defaultValue="check"
+          options={optionsOf(METHOD_WORDS)}
+          hint="A credit is paid in no way; this is then left out."
+        />
+        <Field
+          label="Reference"
+          name="reference"
+          hint="Number of the check or the transfer."
+          width={18}
+        />
+      </div>
+      <Field
+        label="Note"
+        name="note"
+        hint="A credit needs one: it stands in the owner’s statement."
+        example="Access was late by a day"
+      />
+      <Tick
+        label="More than is held for them is given back, and it is meant (say why in the note)"
+        name="beyond"
+      />
+      <Upload lineId={lineId} name="uploadId" label="A scan of the check or receipt" />
+      <div>
+        <SubmitButton pendingWord="Entering …">Enter it in the book</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Accounts first, then everybody else with a role at a property, each once. */
+function accountOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
+  const options = new Map<string, string>();
+  for (const { partyId, propertyId } of accountsOf(file.ledger))
+    options.set(
+      `${partyId} ${propertyId}`,
+      `${propertyName(file, propertyId)}: ${partyName(file, partyId)}`,
+    );
+  for (const { partyId, propertyId } of file.roles) {
+    const key = `${partyId} ${propertyId}`;
+    if (options.has(key)) continue;
+    options.set(key, `${partyName(file, partyId)}, ${stakeAt(file, partyId, propertyId)}`);
+  }
+  return [...options].map(([value, label]) => ({ value, label }));
+}

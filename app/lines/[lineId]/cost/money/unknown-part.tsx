@@ -1,0 +1,166 @@
+import Link from "next/link";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import { latestSplit } from "#lib/domain/consent/standing.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { type FoundOwner, foundOwner, unknownIn } from "#lib/domain/ledger/found-owner.ts";
+import { proposedEntries } from "#lib/domain/ledger/propose.ts";
+import type { Cents } from "#lib/domain/money/cents.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import type { Share } from "#lib/domain/split/outcome.ts";
+import { splitOutcome } from "#lib/domain/split/outcomes.ts";
+import type { SplitVersion } from "#lib/domain/split/split.ts";
+import { propertyName, tieInName } from "../../_names.ts";
+
+interface PartProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}
+
+/** What unknown owners mean for everybody: carried or held apart; and what a found one gives back. */
+export function UnknownPart({ lineId, file, report }: PartProps) {
+  const version = latestSplit(file);
+  if (version === null) return null;
+  const found = foundOwner(file);
+  const unknown = unknownIn(version) > 0;
+  if (found === null && !unknown) return null;
+  return (
+    <>
+      {unknown ? <Unknown file={file} report={report} version={version} /> : null}
+      {found === null ? null : <Found lineId={lineId} file={file} report={report} found={found} />}
+    </>
+  );
+}
+
+function Unknown({
+  file,
+  report,
+  version,
+}: Omit<PartProps, "lineId"> & { readonly version: SplitVersion }) {
+  const { rule, faultStation, payerId, unknownShares } = version;
+  const outcomeFor = (way: SplitVersion["unknownShares"]) =>
+    splitOutcome(file, report, { rule, faultStation, payerId, unknownShares: way });
+  const carried = outcomeFor("carried").shares;
+  const apart = outcomeFor("held-apart").shares;
+  const way = unknownShares === "carried" ? "carried by the others" : "held apart";
+  return (
+    <Section
+      title="For owners not known yet"
+      note={`In version ${version.number} it is ${way}. Both ways stand side by side, on the facts as they are now; what is carried can be claimed back once the owner is found.`}
+    >
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Property</th>
+              {HEADS.map((title) => (
+                <th key={title} scope="col" className="num">
+                  {title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {apart.map((share) => {
+              const own = carried.find((each) => keyOf(each) === keyOf(share));
+              return (
+                <tr key={keyOf(share)}>
+                  <th scope="row">{shareName(file, share)}</th>
+                  <Cell label={HEADS[0]} cents={own?.amount ?? 0} />
+                  <Cell label={HEADS[1]} cents={own?.recoverable ?? 0} />
+                  <Cell label={HEADS[2]} cents={share.amount} />
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </Scroll>
+    </Section>
+  );
+}
+
+const HEADS = ["Carried: pays", "of which for others", "Held apart: pays"] as const;
+
+function Cell({ label, cents }: { readonly label: string; readonly cents: Cents }) {
+  return (
+    <td className="num" data-label={label}>
+      {cents === 0 ? "–" : formatCents(cents)}
+    </td>
+  );
+}
+
+function keyOf({ propertyId, tieInId }: Share): string {
+  return propertyId ?? tieInId ?? "";
+}
+
+function shareName(file: LineFile, { propertyId, tieInId }: Share): string {
+  if (propertyId !== null) return propertyName(file, propertyId);
+  return tieInId === null ? "unknown owner" : `unknown owner at ${tieInName(file, tieInId)}`;
+}
+
+function Found({ lineId, file, report, found }: PartProps & { readonly found: FoundOwner }) {
+  const proposals = proposedEntries(file, report, "one-invoice")?.proposals ?? [];
+  const places = new Set([
+    ...found.found.map(({ propertyId }) => propertyId),
+    ...found.back.map(({ propertyId }) => propertyId),
+  ]);
+  const waits = proposals.some(({ propertyId }) => places.has(propertyId));
+  return (
+    <Section title="An owner was found" note={found.sentence}>
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Property</th>
+              {FOUND_HEADS.map((title) => (
+                <th key={title} scope="col" className="num">
+                  {title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {found.back.map(({ propertyId, was, carried, now, back }) => (
+              <tr key={propertyId}>
+                <th scope="row">{propertyName(file, propertyId)}</th>
+                <Cell label={FOUND_HEADS[0]} cents={was} />
+                <Cell label={FOUND_HEADS[1]} cents={carried} />
+                <Cell label={FOUND_HEADS[2]} cents={now} />
+                <td className="num" data-label={FOUND_HEADS[3]}>
+                  {back < 0 ? `pays ${formatCents(-back)} more` : formatCents(back)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+          <tfoot>
+            {found.found.map(({ propertyId, owes }) => (
+              <tr key={propertyId}>
+                <th scope="row">{propertyName(file, propertyId)} owes</th>
+                <td />
+                <td />
+                <td />
+                <td className="num" data-label="Owes">
+                  {formatCents(owes)}
+                </td>
+              </tr>
+            ))}
+          </tfoot>
+        </table>
+      </Scroll>
+      <p className="screen-only">
+        {waits ? (
+          <Link href={`/lines/${lineId}/cost/money#invoice`} className="button">
+            Enter the credits and the invoice
+          </Link>
+        ) : (
+          "Nothing is left to invoice or to credit for it."
+        )}
+      </p>
+    </Section>
+  );
+}
+
+const FOUND_HEADS = ["Paid for, before", "of which for others", "Share now", "Gets back"] as const;

@@ -1,0 +1,16 @@
+import type { ChangeOrderState } from "#lib/domain/split/change-order.ts";
+import type { OptionKind } from "#lib/domain/split/work-option.ts";
+
+export const OPTION_WORDS: Record<OptionKind, string> = {
+  "spot-repair": "spot repair",
+  lining: "lining",
+  "full-replacement": "full replacement",
+  "separate-lines": "separate lines",
+  other: "other",
+};
+
+export const ORDER_STATE_WORDS: Record<ChangeOrderState, string> = {
+  proposed: "proposed, not agreed yet",
+  agreed: "agreed",
+  refused: "refused",
+};

@@ -1,0 +1,139 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { db } from "#app/_db.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
+import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
+import type { SplitChoice } from "#lib/domain/split/split.ts";
+import { optionsOf } from "../_terms.ts";
+import { chooseOptionAction } from "./actions.ts";
+import { OPTION_WORDS } from "./option-terms.ts";
+import { OptionsTable } from "./options-table.tsx";
+
+/** The ways of doing the work: named, priced side by side with the split of each, one chosen. */
+export function Options({
+  lineId,
+  file,
+  report,
+  choice,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly choice: SplitChoice;
+  readonly work: boolean;
+}) {
+  const several = file.options.length > 1;
+  return (
+    <div className="stack">
+      <details className="screen-only" open={file.options.length > 0}>
+        <summary>
+          {file.options.length === 0 ? "Name ways to compare" : "The ways that are compared"}
+        </summary>
+        <RowsGrid
+          lineId={lineId}
+          table="options"
+          base={getRevisions(db(), lineId).options}
+          rows={file.options.map((option) => ({ ...option }))}
+          columns={[
+            {
+              key: "title",
+              title: "Way of doing the work",
+              kind: "text",
+              width: 30,
+              required: true,
+              example: "Line it from the alley",
+            },
+            {
+              key: "kind",
+              title: "Kind",
+              kind: "choice",
+              width: 16,
+              choices: optionsOf(OPTION_WORDS),
+            },
+            { key: "note", title: "Note", kind: "text", width: 40 },
+          ]}
+          blank={{ title: "", kind: "other", note: "" }}
+          addWord="way"
+          label="Ways of doing the work"
+          emptyWords="One way of doing the work is enough. To compare several, name each here, then say in the table above to which one an item belongs."
+        />
+      </details>
+      {several ? (
+        <>
+          <RuleChoice lineId={lineId} choice={choice} />
+          <OptionsTable file={file} report={report} choice={choice} />
+          {work ? <ChooseOption lineId={lineId} file={file} /> : null}
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+function RuleChoice({ lineId, choice }: { readonly lineId: string; readonly choice: SplitChoice }) {
+  return (
+    <form action={`/lines/${lineId}/cost#options`} className="cluster cluster-end screen-only">
+      <div className="field">
+        <label htmlFor="options-rule">Split each of them</label>
+        <select id="options-rule" name="rule" className="input" defaultValue={choice.rule}>
+          {optionsOf(RULE_TITLES).map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </div>
+      <button type="submit" className="button">
+        Show them so
+      </button>
+    </form>
+  );
+}
+
+function ChooseOption({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  const inForce = optionInForce(file);
+  const last = file.history.findLast((entry) => entry.action === "choose-option");
+  return (
+    <>
+      {last === undefined ? null : (
+        <p className="muted">
+          {last.sentence} ({last.by})
+        </p>
+      )}
+      <ActionForm
+        className="stack screen-only"
+        action={chooseOptionAction.bind(null, lineId)}
+        label="Choose a way of doing the work"
+        reset
+      >
+        <div className="form-grid">
+          <Choice
+            key={inForce}
+            label={inForce === null ? "Do the work this way" : "Do it another way"}
+            name="optionId"
+            defaultValue={inForce ?? ""}
+            options={[
+              { value: "", label: "not decided" },
+              ...file.options.map(({ id, title }) => ({ value: id, label: title })),
+            ]}
+          />
+          <Field
+            label="Why this way"
+            name="reason"
+            required
+            example="Two digs less in the alley, and all owners prefer it"
+          />
+        </div>
+        <div>
+          <SubmitButton pendingWord="Choosing …">Choose this way</SubmitButton>
+        </div>
+      </ActionForm>
+    </>
+  );
+}
