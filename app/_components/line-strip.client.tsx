@@ -1,9 +1,9 @@
 "use client";
 
-import { useSelectedLayoutSegment } from "next/navigation";
+import { useSearchParams, useSelectedLayoutSegment } from "next/navigation";
 import { useEffect, useRef, useState } from "react";
-import type { StripDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
-import type { StripSize } from "#lib/domain/strip/layout.ts";
+import type { FileDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
+import type { StripSize } from "#lib/domain/strip/measures.ts";
 import styles from "./line-strip.module.css";
 import { Strip } from "./strip.client.tsx";
 import { useNarrow } from "./use-narrow.ts";
@@ -25,7 +25,7 @@ const OVERVIEW = { topic: "all", size: "large" } as const;
 export function LineStrip({
   drawings,
 }: {
-  readonly drawings: Readonly<Record<StripTopic, StripDrawing>>;
+  readonly drawings: Readonly<Record<StripTopic, FileDrawing>>;
 }) {
   const segment = useSelectedLayoutSegment();
   const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
@@ -33,6 +33,9 @@ export function LineStrip({
   const narrow = useNarrow();
   const frame = useRef<HTMLDivElement>(null);
   useStickyHeight(frame);
+  const look = useSearchParams().get("look");
+  const drawing = drawings[page.topic];
+  const choice = segment === "agree" ? drawing.choices.find((one) => one.key === look) : undefined;
   const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
@@ -40,7 +43,7 @@ export function LineStrip({
 
   return (
     <div ref={frame} className={styles["frame"]} data-size={size}>
-      <Strip drawing={drawings[page.topic]} size={size} onResize={setAsked} />
+      <Strip drawing={drawing} size={size} choice={choice ?? null} onResize={setAsked} />
     </div>
   );
 }

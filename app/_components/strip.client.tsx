@@ -1,12 +1,23 @@
 "use client";
 
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
-import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
-import { layStrip, type StripSize } from "#lib/domain/strip/layout.ts";
+import { type KeyboardEvent, useEffect, useId, useMemo, useState } from "react";
+import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
+import type { Flag } from "#lib/domain/strip/flags.ts";
+import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
+import type { StripSize } from "#lib/domain/strip/measures.ts";
+import { goToRow } from "./go-to-row.ts";
 import { useSelection } from "./selection.client.tsx";
 import styles from "./strip.module.css";
+import { StripCaption } from "./strip-caption.tsx";
 import { StripFigure } from "./strip-figure.tsx";
+import { deedOf } from "./strip-keys.ts";
+import { StripOverview } from "./strip-overview.client.tsx";
+import { type StripStop, stopsOf } from "./strip-part.ts";
+import { StripTable } from "./strip-table.tsx";
+import { Titles } from "./strip-titles.tsx";
+import { StripTools } from "./strip-tools.tsx";
+import { useStripSheets } from "./use-strip-sheets.ts";
+import { type StripView, useStripGestures, useStripView } from "./use-strip-view.ts";
 
 /**
  * The strip drawing of a line: the record above the pipe, the camera below. Marks are chosen by
@@ -15,212 +26,184 @@ import { StripFigure } from "./strip-figure.tsx";
 export function Strip({
   drawing,
   size = "large",
+  choice = null,
   onResize,
 }: {
-  readonly drawing: StripDrawing;
+  readonly drawing: FileDrawing;
   readonly size?: StripSize;
-  /** Where the page lets its reader choose the size. */
+  /** Another way to pair that is to be seen beside the proposed one. */
+  readonly choice?: StripChoice | null;
   readonly onResize?: (size: StripSize) => void;
 }) {
   const id = useId().replace(/[^\w-]/g, "");
-  const [zoom, setZoom] = useState(1);
-  const [box, width] = useWidth();
+  const [apart, setApart] = useState(false);
+  const [active, setActive] = useState<string | null>(null);
   const { selected, select } = useSelection();
-  const layout = layStrip(drawing, { width, size, zoom });
-  const marks = inReadingOrder(drawing);
-  const chosen = marks.find((mark) => mark.id === selected) ?? null;
-  useRevealedMark(box, selected);
+  const fitted = useMemo(() => layStrip(drawing, { width: 1000, size, zoom: 1 }), [drawing, size]);
+  const view = useStripView({
+    left: fitted.left,
+    margins: fitted.left + (fitted.width - fitted.right),
+    feet: drawing.extent / 100,
+  });
+  const sheets = useStripSheets({ drawing, choice, apart: apart && choice !== null, size, view });
+  const main = sheets.at(-1) ?? { drawing, layout: fitted, title: drawing.title };
+  const { layout } = main;
+  const stops = stopsOf(main.drawing, layout);
+  const spot = drawing.spots.find((one) => one.id === selected) ?? null;
+  const chosen = chosenIds(selected, spot?.markId ?? null);
+  useStripGestures(view);
+  useRevealed({ selected, spot, stops, layout, view, drawing });
+
+  const open = (flag: Pick<Flag, "marks" | "x" | "endX">) => {
+    const last = flag.marks.at(-1)?.toStation ?? flag.marks.at(-1)?.station ?? 0;
+    const first = flag.marks[0]?.station ?? 0;
+    const span = Math.max((last - first) / drawing.extent, 0.001);
+    view.zoomTo(Math.max(0.5 / span, view.zoom * 1.6), {
+      part: (first + last) / 2 / drawing.extent,
+      at: view.width / 2,
+    });
+  };
+  const focusOn = (stop: StripStop) => {
+    setActive(stop.key);
+    if (stop.id !== null) select(stop.id);
+    const mark = view.box.current?.querySelector<SVGElement>(
+      `[data-mark="${CSS.escape(stop.key)}"]`,
+    );
+    mark?.focus({ preventScroll: true });
+    reveal(view, stop.x);
+  };
+  const tab = stops.find((stop) => stop.members.some((one) => chosen.has(one)));
+  const pick = {
+    chosen,
+    tabKey: tab?.key ?? (stops.some((stop) => stop.key === active) ? (active ?? "") : "main"),
+    onSelect: (mark: string) => select(mark === selected ? null : mark),
+    onOpen: open,
+  };
 
   function press(event: KeyboardEvent) {
-    const next = markAfter(event.key, { marks, selected });
-    if (next === undefined) return;
+    const here = event.target instanceof Element ? markAt(event.target) : null;
+    const deed = deedOf(event, { here, stops, zoom: view.zoom });
+    if (deed === null) return;
     event.preventDefault();
-    select(next);
-    if (next === null) return;
-    box.current?.querySelector<SVGElement>(`[data-mark="${CSS.escape(next)}"]`)?.focus();
+    if (deed.zoom !== undefined) view.zoomTo(deed.zoom);
+    if (deed.stop !== undefined) focusOn(deed.stop);
+    if (deed.enter !== undefined) enter(deed.enter);
+    if (deed.leave === true) select(null);
+  }
+
+  function enter(key: string) {
+    const flag = [...layout.below, ...layout.above, ...layout.holds, ...layout.points].find(
+      (one) => `group:${one.mark.id}` === key && one.marks.length > 1,
+    );
+    if (flag !== undefined) return open(flag);
+    const stop = stops.find((one) => one.key === key);
+    if (stop?.id == null) return;
+    select(stop.id);
+    goToRow(stop.id);
   }
 
   return (
     <figure className={styles["strip"]} data-size={size}>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys move between the marks inside, which are buttons */}
-      <div ref={box} className={styles["paper"]} onKeyDown={press}>
-        <StripFigure
+      <div className={styles["sheet"]}>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys move between the marks inside, which are buttons */}
+        <div
+          ref={view.box}
+          className={styles["paper"]}
+          onKeyDown={press}
+          onScroll={view.onScroll}
+          data-zoomed={view.zoom > 1}
+        >
+          {sheets.map((sheet, at) => (
+            <div key={sheet.title}>
+              {sheets.length === 1 ? null : <p className={styles["sheetTitle"]}>{sheet.title}</p>}
+              <StripFigure
+                drawing={sheet.drawing}
+                layout={sheet.layout}
+                id={`${id}${at}`}
+                title={sheet.title}
+                pick={pick}
+                spot={spot}
+              />
+            </div>
+          ))}
+        </div>
+        {view.scrollLeft > 2 && sheets.length === 1 ? (
+          <svg
+            className={styles["margin"]}
+            width={layout.gutter}
+            height={layout.height}
+            aria-hidden="true"
+          >
+            <Titles layout={layout} />
+          </svg>
+        ) : null}
+      </div>
+      {view.zoom > 1 ? (
+        <StripOverview
+          drawing={drawing}
+          from={view.partAt(layout.gutter)}
+          to={view.partAt(view.width)}
+          onGo={(part) =>
+            view.scrollTo(layout.left + part * (layout.right - layout.left) - view.width / 2, false)
+          }
+        />
+      ) : null}
+      <figcaption className={styles["caption"]}>
+        <StripCaption
           drawing={drawing}
           layout={layout}
-          size={size}
-          id={id}
           selected={selected}
-          onSelect={(mark) => select(mark === selected ? null : mark)}
+          choice={choice}
+          apart={apart}
+          onApart={setApart}
         />
-      </div>
-      {layout.notes.length === 0 ? null : (
-        <p className={styles["notes"]}>
-          {layout.notes.map((note) => (
-            <span key={note.letter}>
-              <strong>{note.letter}</strong> {note.words}
-            </span>
-          ))}
-        </p>
-      )}
-      <figcaption className={styles["caption"]}>
-        <p role="status" className={styles["chosen"]}>
-          {chosen === null ? (
-            <span className="muted">{hintFor(size, drawing)}</span>
-          ) : (
-            chosen.sentence
-          )}
-        </p>
-        <div className={styles["tools"]}>
-          {onResize === undefined ? null : (
-            <button
-              type="button"
-              className="link-button"
-              onClick={() => onResize(size === "small" ? "large" : "small")}
-            >
-              {size === "small" ? "Larger drawing" : "Smaller drawing"}
-            </button>
-          )}
-          <button
-            type="button"
-            className="link-button"
-            onClick={() => setZoom(Math.min(zoom * 1.6, 12))}
-          >
-            Closer
-          </button>
-          <button
-            type="button"
-            className="link-button"
-            disabled={zoom === 1}
-            onClick={() => setZoom(Math.max(zoom / 1.6, 1))}
-          >
-            Farther
-          </button>
-          <button
-            type="button"
-            className="link-button"
-            disabled={zoom === 1}
-            onClick={() => setZoom(1)}
-          >
-            Whole line
-          </button>
-        </div>
+        <StripTools size={size} zoom={view.zoom} onZoom={view.zoomTo} onResize={onResize} />
         <details className={styles["text"]}>
           <summary>The same as a table</summary>
-          <StripTable drawing={drawing} marks={marks} />
+          <StripTable drawing={drawing} />
         </details>
       </figcaption>
     </figure>
   );
 }
 
-function hintFor(size: StripSize, drawing: StripDrawing): string {
-  if (drawing.above.length + drawing.below.length + drawing.onPipe.length < 2) {
-    return "Nothing stands on the drawing yet: it grows with the record and the runs.";
-  }
-  return size === "small"
-    ? "Choose a mark to read what it is."
-    : "Record above the pipe, camera below. Choose a mark to read what it is; arrow keys go from one to the next.";
+function markAt(target: Element): string | null {
+  return target.closest("[data-mark]")?.getAttribute("data-mark") ?? null;
 }
 
-function inReadingOrder(drawing: StripDrawing): StripMark[] {
-  return [...drawing.onPipe, ...drawing.above, ...drawing.below].toSorted(
-    (one, other) => one.station - other.station,
-  );
-}
-
-/** The mark that a key leads to; null: none any more; undefined: the key means nothing here. */
-function markAfter(
-  key: string,
-  { marks, selected }: { marks: readonly StripMark[]; selected: string | null },
-): string | null | undefined {
-  if (key === "Escape") return null;
-  const at = marks.findIndex((mark) => mark.id === selected);
-  const steps: Record<string, number> = {
-    ArrowRight: at + 1,
-    ArrowUp: at + 1,
-    ArrowLeft: at < 0 ? 0 : at - 1,
-    ArrowDown: at < 0 ? 0 : at - 1,
-    Home: 0,
-    End: marks.length - 1,
-  };
-  const next = steps[key];
-  if (next === undefined) return undefined;
-  return marks[Math.min(Math.max(next, 0), marks.length - 1)]?.id;
-}
-
-function StripTable({
-  drawing,
-  marks,
-}: {
-  readonly drawing: StripDrawing;
-  readonly marks: readonly StripMark[];
-}) {
-  return (
-    <div className="scroll stack-tight">
-      <table className="plain">
-        <caption>{drawing.title}</caption>
-        <thead>
-          <tr>
-            <th scope="col" className="num">
-              Station, ft
-            </th>
-            <th scope="col">Mark</th>
-            <th scope="col">What it is</th>
-          </tr>
-        </thead>
-        <tbody>
-          {marks.map((mark) => (
-            <tr key={mark.id}>
-              <td className="num">
-                {plainFeet(mark.station)}
-                {mark.toStation === null ? "" : `–${plainFeet(mark.toStation)}`}
-              </td>
-              <th scope="row">{mark.label}</th>
-              <td>{mark.sentence}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {[{ title: "Pipe", cells: drawing.pipes }, ...drawing.bands].map((band) => (
-        <p key={band.title}>
-          <strong>{band.title}:</strong>{" "}
-          {band.cells
-            .map((cell) => `${formatFeet(cell.from)} to ${formatFeet(cell.to)} ${cell.words}`)
-            .join("; ")}
-          .
-        </p>
-      ))}
-    </div>
-  );
-}
-
-/** Width of the paper on the screen; a sensible one until it is known, and for print. */
-function useWidth() {
-  const box = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(1080);
-  useEffect(() => {
-    const { current } = box;
-    if (current === null) return;
-    const watcher = new ResizeObserver(([entry]) => {
-      const wide = entry?.contentRect.width ?? 0;
-      if (wide > 0) setWidth(Math.max(Math.floor(wide), 620));
-    });
-    watcher.observe(current);
-    return () => watcher.disconnect();
-  }, []);
-  return [box, width] as const;
+function chosenIds(selected: string | null, markId: string | null): ReadonlySet<string> {
+  return new Set([selected, markId].filter((id) => id !== null));
 }
 
 /** Scrolls a zoomed strip to what was chosen in a table. */
-function useRevealedMark(box: { readonly current: HTMLElement | null }, selected: string | null) {
+function useRevealed({
+  selected,
+  spot,
+  stops,
+  layout,
+  view,
+  drawing,
+}: {
+  selected: string | null;
+  spot: FileDrawing["spots"][number] | null;
+  stops: readonly StripStop[];
+  layout: StripLayout;
+  view: StripView;
+  drawing: FileDrawing;
+}) {
+  const scale = (layout.right - layout.left) / drawing.extent;
+  const stop = stops.find((one) => selected !== null && one.members.includes(selected));
+  const x = stop?.x ?? (spot === null ? null : layout.left + ((spot.from + spot.to) / 2) * scale);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another choice moves the paper, not another zoom
   useEffect(() => {
-    const paper = box.current;
-    if (selected === null || paper === null) return;
-    const mark = paper.querySelector(`[data-mark="${CSS.escape(selected)}"]`);
-    if (mark === null) return;
-    const where = mark.getBoundingClientRect();
-    const frame = paper.getBoundingClientRect();
-    if (where.left >= frame.left && where.right <= frame.right) return;
-    paper.scrollBy({ left: where.left - frame.left - frame.width / 2, behavior: "smooth" });
-  }, [box, selected]);
+    if (x !== null) reveal(view, x);
+  }, [selected]);
+}
+
+function reveal(view: StripView, x: number): void {
+  const paper = view.box.current;
+  if (paper === null) return;
+  const at = x - paper.scrollLeft;
+  if (at > 90 && at < view.width - 60) return;
+  view.scrollTo(x - view.width / 2);
 }

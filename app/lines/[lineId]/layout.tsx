@@ -4,7 +4,7 @@ import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
-import { STRIP_TOPICS, type StripDrawing, type StripTopic } from "#lib/domain/strip/drawing.ts";
+import { type FileDrawing, STRIP_TOPICS, type StripTopic } from "#lib/domain/strip/drawing.ts";
 import { lineFileOf } from "./_file.ts";
 
 export default async function LineLayout({
@@ -18,7 +18,7 @@ export default async function LineLayout({
   const { file, report, answers } = await lineFileOf(lineId);
   const drawings = Object.fromEntries(
     STRIP_TOPICS.map((topic) => [topic, drawStrip(file, report, topic)]),
-  ) as Record<StripTopic, StripDrawing>;
+  ) as Record<StripTopic, FileDrawing>;
   const questions = answers.map(({ question, asked, pressing }) => ({
     question,
     asked,

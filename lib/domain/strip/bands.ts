@@ -20,6 +20,17 @@ const BANDS: Record<StripTopic, readonly ((file: LineFile, report: Report) => St
   cost: [servedBand, costBand],
 };
 
+/** The words of a state of coverage and how it is hatched: the same for one run and for all. */
+export function coverageCell({ from, to, state }: CoverageSpan): Cell {
+  return {
+    from,
+    to,
+    words: COVERAGE_LABELS[state],
+    loud: false,
+    hatch: COVERAGE_HATCHES[state],
+  };
+}
+
 /** The bands of a topic; a band that would say nothing is left out. */
 export function bandsOn(file: LineFile, report: Report, topic: StripTopic): StripBand[] {
   return BANDS[topic].map((band) => band(file, report)).filter((band) => band.cells.length > 0);
@@ -35,14 +46,7 @@ const COVERAGE_HATCHES: Record<CoverageSpan["state"], Hatch> = {
 };
 
 function seenBand(_file: LineFile, report: Report): StripBand {
-  const cells = report.coverage.map(({ from, to, state }) => ({
-    from,
-    to,
-    words: COVERAGE_LABELS[state],
-    loud: false,
-    hatch: COVERAGE_HATCHES[state],
-  }));
-  return { title: "Camera", cells: merged(cells) };
+  return { title: "Camera", cells: merged(report.coverage.map(coverageCell)) };
 }
 
 function servedBand(file: LineFile, report: Report): StripBand {
@@ -53,8 +57,10 @@ function servedBand(file: LineFile, report: Report): StripBand {
       from: reach.from,
       to: reach.to,
       words: servedWords(reach, names),
+      brief: servedCount(reach),
       loud: false,
       hatch: "none" as const,
+      id: reachId(reach),
     }));
   return { title: "Flow of", cells: merged(cells) };
 }
@@ -64,6 +70,16 @@ function servedWords(reach: ReachFinding, names: ReadonlyMap<string, string>): s
   const unknown = reach.unknownTieIns.length;
   if (unknown === 0) return known.join(", ");
   return known.length === 0 ? `${unknown} unknown` : `${known.join(", ")} + ${unknown} unknown`;
+}
+
+function servedCount({ servedBy, unknownTieIns }: ReachFinding): string {
+  const unknown = unknownTieIns.length;
+  return unknown === 0 ? `${servedBy.length}` : `${servedBy.length} + ${unknown}?`;
+}
+
+/** How tables and drawing name a reach to each other. */
+export function reachId({ from }: Pick<ReachFinding, "from">): string {
+  return `reach:${from}`;
 }
 
 function crossedBand(file: LineFile, report: Report): StripBand {
@@ -76,6 +92,7 @@ function crossedBand(file: LineFile, report: Report): StripBand {
       to: crossing.to,
       words: `${names.get(crossing.propertyId) ?? "a lot"}, ${EASEMENTS[crossing.easement]}`,
       loud: holds.has(crossing.id),
+      id: crossing.id,
       hatch: crossing.easement === "recorded" ? ("none" as const) : ("sparse" as const),
     }));
   return { title: "Crosses lot", cells };
@@ -118,6 +135,7 @@ function holderBand(
       words: HOLDER_LABELS[holder],
       loud: held && holder === "unclear",
       hatch: HOLDER_HATCHES[holder],
+      id: reachId(reach),
     };
   });
   return { title, cells: merged(cells) };
@@ -131,6 +149,7 @@ function costBand(_file: LineFile, report: Report): StripBand {
     words: reach.cost === 0 ? "no work" : formatCents(reach.cost),
     loud: false,
     hatch: "none" as const,
+    id: reachId(reach),
   }));
   return { title: "Cost", cells: merged(cells, (cell) => cell.words === "no work") };
 }
@@ -141,7 +160,7 @@ function unwaived(report: Report, cause: string): ReadonlySet<string> {
 }
 
 /** Neighbouring cells that say the same become one; amounts do not, where `may` says so. */
-function merged(cells: readonly Cell[], may: (cell: Cell) => boolean = () => true): Cell[] {
+export function merged(cells: readonly Cell[], may: (cell: Cell) => boolean = () => true): Cell[] {
   const out: Cell[] = [];
   for (const cell of cells) {
     const last = out.at(-1);

@@ -4,9 +4,14 @@ import type { TieIn } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { MATERIAL_WORDS } from "../line/words.ts";
 import type { Observation } from "../run/run.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { bandsOn } from "./bands.ts";
-import type { StripDrawing, StripJoin, StripMark, StripPipe, StripTopic } from "./drawing.ts";
+import type { FileDrawing, StripMark, StripPipe, StripTopic } from "./drawing.ts";
+import { holdMarks, holdSpots } from "./hold-marks.ts";
+import { choicesOf, joinsOf } from "./joins.ts";
+import { besideStrip, runRows } from "./run-rows.ts";
 import { streetName } from "./short-name.ts";
+import { spotsOf } from "./spots.ts";
 import { FAULT_LABELS, POINT_LABELS, SEEN_LABELS, STANDING_LABELS } from "./words.ts";
 
 const NO_EXTENT: Cft = 1000;
@@ -15,8 +20,10 @@ const NO_EXTENT: Cft = 1000;
  * The strip of a line: the record above the pipe as it is written, what the camera saw below at its
  * station, what was paired joined, and the bands that belong to the page. In stations throughout.
  */
-export function drawStrip(file: LineFile, report: Report, topic: StripTopic): StripDrawing {
+export function drawStrip(file: LineFile, report: Report, topic: StripTopic): FileDrawing {
   const extent = extentOf(report);
+  const spots = spotsOf(file, report);
+  const holds = holdMarks(report, spots);
   return {
     extent,
     ticks: ticksTo(extent),
@@ -27,6 +34,12 @@ export function drawStrip(file: LineFile, report: Report, topic: StripTopic): St
     pipes: pipesOf(file, report, extent),
     bands: bandsOn(file, report, topic),
     title: `${file.line.name}: ${formatFeet(extent)} from the main connection upstream`,
+    holds,
+    work: topic === "cost" ? workMarks(file) : [],
+    runs: runRows(file, report),
+    spots: [...spots, ...holdSpots(report, holds)],
+    beside: besideStrip(file, report),
+    choices: choicesOf(report),
   };
 }
 
@@ -90,6 +103,7 @@ function entryMarks(file: LineFile, report: Report): StripMark[] {
         side: entry.side,
         label: entry.label === "" ? "entry" : entry.label,
         detail: entryDetail(finding, station),
+        brief: finding.tieInId === null ? entryWord(finding) : "",
         loud: held.has(entry.id),
         sentence: `${entry.label}, on record at ${formatFeet(station)}: ${finding.sentence}`,
       },
@@ -124,6 +138,7 @@ function tieInMarks(file: LineFile, report: Report): StripMark[] {
         side: finding.side,
         label: root === finding ? tieIn.label : `${tieIn.label} on ${root.tieIn.label}`,
         detail: tieInDetail(finding, owner),
+        brief: tieInBrief(finding, owner),
         loud: finding.standing === "undocumented" || held.has(tieIn.id),
         sentence: tieInSentence(finding, { station, owner }),
       },
@@ -137,6 +152,11 @@ function tieInDetail(finding: TieInFinding, owner: string | null): string {
   if (standing === "not-a-sanitary-branch") return TIE_IN_WORDS[tieIn.kind];
   if (standing === "undocumented") return `undocumented, ${owner ?? "owner unknown"}`;
   return owner ?? "owner unknown";
+}
+
+function tieInBrief(finding: TieInFinding, owner: string | null): string {
+  if (finding.standing === "undocumented") return "undocumented";
+  return tieInDetail(finding, owner === null ? null : owner.replace(/^(\d+) .*$/, "no. $1"));
 }
 
 const TIE_IN_WORDS: Record<TieIn["kind"], string> = {
@@ -201,22 +221,25 @@ function seenMark(
   };
 }
 
-function ordered(one: Cft, other: Cft): [Cft, Cft] {
-  return one <= other ? [one, other] : [other, one];
+function workMarks(file: LineFile): StripMark[] {
+  return scopeInForce(file).flatMap((item) => {
+    if (item.from === null) return [];
+    const { id, title, from, to } = item;
+    const where = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
+    return [
+      {
+        ...plainMark(id, "work", from),
+        toStation: to,
+        label: title,
+        detail: where,
+        sentence: `${title}, ${where}.`,
+      },
+    ];
+  });
 }
 
-function joinsOf(report: Report): StripJoin[] {
-  const chosen = report.entries.flatMap(({ entryId, tieInId, decided }): StripJoin[] =>
-    tieInId === null ? [] : [{ entryId, tieInId, state: decided ? "accepted" : "proposed" }],
-  );
-  const alternatives = report.proposals
-    .filter((proposal) => proposal.nearTie)
-    .filter(
-      ({ entryId, tieInId }) =>
-        !chosen.some((join) => join.entryId === entryId && join.tieInId === tieInId),
-    )
-    .map(({ entryId, tieInId }): StripJoin => ({ entryId, tieInId, state: "alternative" }));
-  return [...chosen, ...alternatives];
+function ordered(one: Cft, other: Cft): [Cft, Cft] {
+  return one <= other ? [one, other] : [other, one];
 }
 
 function pipesOf(file: LineFile, report: Report, extent: Cft): StripPipe[] {

@@ -8,7 +8,16 @@ export type StripTopic = (typeof STRIP_TOPICS)[number];
 /** A thing on the strip that can be selected, with the id that tables share. */
 export interface StripMark {
   readonly id: string;
-  readonly kind: "main" | "entry" | "tie-in" | "fault" | "point" | "water" | "upper-end";
+  readonly kind:
+    | "main"
+    | "entry"
+    | "tie-in"
+    | "fault"
+    | "point"
+    | "water"
+    | "upper-end"
+    | "hold"
+    | "work";
   readonly station: Cft;
   readonly toStation: Cft | null;
   /** Half width of the whisker; 0 where exact. */
@@ -17,6 +26,8 @@ export interface StripMark {
   readonly label: string;
   /** Second line, such as whose it is. */
   readonly detail: string;
+  /** The second line where there is room for a word or two. */
+  readonly brief?: string;
   /** Loud: undocumented or held. Always drawn with a shape and a word as well. */
   readonly loud: boolean;
   /** The whole mark in one sentence, for the text alternative. */
@@ -27,6 +38,10 @@ export interface StripJoin {
   readonly entryId: string;
   readonly tieInId: string;
   readonly state: "accepted" | "proposed" | "alternative";
+  /** Tie-in minus entry, both as drawn; 0 where they stand at one station. */
+  readonly distance?: Cft;
+  /** Paired otherwise than in the pairing it is held against. */
+  readonly differs?: boolean;
 }
 
 /** A stretch of the pipe, of one material. */
@@ -46,6 +61,10 @@ export interface StripBand {
     readonly words: string;
     readonly loud: boolean;
     readonly hatch: "none" | "sparse" | "dense" | "cross";
+    /** What a table calls the stretch, where one does. */
+    readonly id?: string;
+    /** The words where there is room for few. */
+    readonly brief?: string;
   }[];
 }
 
@@ -60,4 +79,50 @@ export interface StripDrawing {
   readonly pipes: readonly StripPipe[];
   readonly bands: readonly StripBand[];
   readonly title: string;
+}
+
+/** What one run of the camera looked at. */
+export interface StripRun {
+  readonly id: string;
+  readonly name: string;
+  /** Where it went in and where it ended, on the line; null where that is not known. */
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+  /** Why it ended, in a word or two; empty where nobody noted it. */
+  readonly ending: string;
+  readonly cells: StripBand["cells"];
+  readonly sentence: string;
+}
+
+/** Where something lies that tables name, whether or not the drawing has a mark for it. */
+export interface StripSpot {
+  readonly id: string;
+  readonly from: Cft;
+  readonly to: Cft;
+  /** The mark that stands for it, where there is one. */
+  readonly markId: string | null;
+  readonly sentence: string;
+}
+
+/** Another way to pair record and camera, to be drawn beside the proposed one. */
+export interface StripChoice {
+  readonly key: string;
+  readonly joins: readonly StripJoin[];
+  readonly sentence: string;
+}
+
+/** The drawing of a whole file: what a strip on paper shows, and what only the screen has room for. */
+export interface FileDrawing extends StripDrawing {
+  readonly holds: readonly StripMark[];
+  /** Priced work that has a place, where the page is about money. */
+  readonly work: readonly StripMark[];
+  readonly runs: readonly StripRun[];
+  readonly spots: readonly StripSpot[];
+  /** What has no station: named beside the drawing, never put on it. */
+  readonly beside: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly sentence: string;
+  }[];
+  readonly choices: readonly StripChoice[];
 }

@@ -1,7 +1,9 @@
 import type { Cft } from "../line/station.ts";
-import type { StripDrawing, StripMark } from "./drawing.ts";
-
-export type StripSize = "small" | "large";
+import { type BandRow, bandRows, type RunRow, runRowsAt } from "./band-rows.ts";
+import type { FileDrawing, StripMark } from "./drawing.ts";
+import { depthOf, type Flag, type FlagRules, flagsOf } from "./flags.ts";
+import { type JoinLine, joinLines } from "./join-lines.ts";
+import { GAP, MEASURES, type Measures, type StripSize, wide } from "./measures.ts";
 
 /** How much paper there is. All lengths from here on are in units of the drawing, say pixels. */
 export interface StripFrame {
@@ -9,83 +11,47 @@ export interface StripFrame {
   readonly size: StripSize;
   /** 1 fits the whole line into the width. */
   readonly zoom: number;
+  /** Record, pipe and camera alone, to be set above another strip. */
+  readonly bare?: boolean;
 }
 
-/** A mark with its words: a pole from the pipe to its lane, the words to the right of the pole. */
-export interface Flag {
-  readonly mark: StripMark;
-  /** Where the mark meets the pipe. */
-  readonly x: number;
-  readonly poleX: number;
-  /** 0 is nearest to the pipe; -1: marked, not named. */
-  readonly lane: number;
-  /** How far its lane begins and ends from the first lane's near edge. */
-  readonly near: number;
-  readonly far: number;
-  readonly width: number;
-  readonly label: string;
-  readonly detail: string;
-}
-
-interface BandCell {
-  readonly x: number;
-  readonly width: number;
-  /** The words, cut into lines that fit; or the letter under which they stand in the notes. */
-  readonly lines: readonly string[];
-  readonly words: string;
-  readonly loud: boolean;
-  readonly hatch: "none" | "sparse" | "dense" | "cross";
-}
-
-export interface BandRow {
+/** A row of marks with their names beside them: faults, work. */
+export interface MarkRow {
   readonly title: string;
   readonly top: number;
   readonly height: number;
-  readonly cells: readonly BandCell[];
+  readonly flags: readonly Flag[];
 }
 
 export interface StripLayout {
+  readonly size: StripSize;
   readonly width: number;
   readonly height: number;
-  /** x of station 0, and of the end of the drawing. */
+  /** Where the titles of the rows end; x of station 0, and of the end of the line. */
+  readonly gutter: number;
   readonly left: number;
   readonly right: number;
-  /** Between the pipe and the first lane. */
-  readonly pole: number;
+  readonly holdsY: number;
+  readonly holds: readonly Flag[];
+  readonly pointsY: number;
+  readonly points: readonly Flag[];
+  /** The line of the record, on which its entries stand. */
+  readonly recordY: number;
+  readonly above: readonly Flag[];
+  readonly joins: readonly JoinLine[];
   readonly pipeTop: number;
   readonly pipeBottom: number;
-  readonly points: readonly Flag[];
-  readonly above: readonly Flag[];
+  /** Near edge of the first lane below. */
+  readonly belowY: number;
   readonly below: readonly Flag[];
   readonly rulerY: number;
   readonly ticks: readonly { readonly station: Cft; readonly x: number }[];
+  readonly rows: readonly MarkRow[];
+  readonly runs: readonly RunRow[];
   readonly bands: readonly BandRow[];
   /** Words that did not fit into their cell, by letter. */
   readonly notes: readonly { readonly letter: string; readonly words: string }[];
 }
-
-interface Measures {
-  readonly label: number;
-  readonly detail: number;
-  readonly pipe: number;
-  readonly marginLeft: number;
-  readonly pole: number;
-  readonly ruler: number;
-}
-
-const MEASURES: Record<StripSize, Measures> = {
-  large: { label: 15, detail: 13, pipe: 18, marginLeft: 104, pole: 22, ruler: 30 },
-  small: { label: 13, detail: 0, pipe: 12, marginLeft: 56, pole: 14, ruler: 24 },
-};
-
-/** Mean width of a letter against the size of the type; generous, so that words never touch. */
-const LETTER = 0.54;
-/** How far a branch leans upstream before it turns into its pole. */
-export const WYE_REACH: Record<StripSize, number> = { large: 15, small: 10 };
-/** How far the public main is drawn on each side of the pipe. */
-export const MAIN_REACH: Record<StripSize, number> = { large: 34, small: 20 };
-const GAP = 8;
-const BAND_LINE = 16;
 
 /** The x of a station. */
 export function xOf(
@@ -96,207 +62,156 @@ export function xOf(
   return layout.left + (station / extent) * (layout.right - layout.left);
 }
 
+/** The station of an x. */
+export function stationAt(
+  layout: Pick<StripLayout, "left" | "right">,
+  extent: Cft,
+  x: number,
+): Cft {
+  return Math.round(((x - layout.left) / (layout.right - layout.left)) * extent);
+}
+
 /**
- * Lays a strip out: flags on as many lanes as they need so that no words touch and no pole runs
- * through words, then the ruler and the bands. Pure arithmetic; whoever draws it scales nothing.
+ * Lays a strip out: names on a few lanes so that no words touch and no pole runs through words,
+ * what is too close counted together, then the ruler, the rows and the bands. Pure arithmetic;
+ * whoever draws it scales nothing.
  */
-export function layStrip(drawing: StripDrawing, frame: StripFrame): StripLayout {
-  const measures = MEASURES[frame.size];
+export function layStrip(drawing: FileDrawing, frame: StripFrame): StripLayout {
+  const { size, bare = false } = frame;
+  const measures = MEASURES[size];
   const axis = axisOf(drawing, frame, measures);
   const x = (station: Cft) => xOf(axis, drawing.extent, station);
-  const place = { x, size: frame.size, measures };
-  const onPipe = drawing.onPipe.filter((mark) => mark.kind === "fault" || mark.kind === "water");
-  const above = inLanes(
-    drawing.above.map((mark) => flagOf(mark, place)),
-    measures,
-  );
-  const below = inLanes(
-    [
-      ...drawing.below.map((mark) => flagOf(mark, place)),
-      ...withoutEchoes(
-        onPipe.map((mark) => flagOf({ ...mark, detail: "" }, place)),
-        frame.size,
-      ),
-    ],
-    measures,
-  );
-  const points = inLanes(
-    drawing.onPipe
-      .filter((mark) => mark.kind === "point" || mark.kind === "upper-end")
-      .map((mark) => flagOf({ ...mark, detail: "" }, place)),
-    measures,
-  );
-  const pipeTop = Math.max(
-    6 + depthOf(points) + depthOf(above) + measures.pole,
-    MAIN_REACH[frame.size] + 8,
-  );
-  const pipeBottom = pipeTop + measures.pipe;
-  const rulerY = pipeBottom + Math.max(measures.pole + depthOf(below), MAIN_REACH[frame.size]) + 14;
-  const laid = bandsOf(drawing, { x, top: rulerY + measures.ruler, size: frame.size });
+  const upper = upperPart(drawing, { x, measures, bare });
+  const pipeBottom = upper.pipeTop + measures.pipe;
+  const belowY = pipeBottom + measures.wye + 4;
+  const below = flagsOf(drawing.below, {
+    ...{ x, measures, lanes: measures.lanes.below, noun: "tie-ins" },
+    lean: measures.wye,
+  });
+  const rulerY = Math.max(belowY + depthOf(below), pipeBottom + measures.main) + 12;
+  const lower = lowerPart(drawing, { x, measures, size, top: rulerY + 26, bare });
   return {
+    size,
     ...axis,
-    height: laid.bottom + 2,
-    pole: measures.pole,
-    pipeTop,
+    gutter: measures.gutter,
+    ...upper,
     pipeBottom,
-    points,
-    above,
+    belowY,
     below,
     rulerY,
-    ticks: drawing.ticks.map((station) => ({ station, x: x(station) })),
-    bands: laid.bands,
-    notes: laid.notes,
+    ticks: ticksIn(drawing.extent, axis).map((station) => ({ station, x: x(station) })),
+    ...lower,
   };
 }
 
+interface Place {
+  readonly x: (station: Cft) => number;
+  readonly measures: Measures;
+  readonly bare: boolean;
+}
+
+/** Holds, boundaries and the record, down to the pipe. */
+function upperPart(drawing: FileDrawing, { x, measures, bare }: Place) {
+  const small = measures.detail === 0;
+  const rules = { x, measures, lean: 0 };
+  const flags = (marks: readonly StripMark[], more: Pick<FlagRules, "lanes" | "noun">) =>
+    flagsOf(bare ? [] : marks, { ...rules, ...more });
+  const holds = flags(drawing.holds, { lanes: 1, noun: "holds" });
+  const points = flags(
+    drawing.onPipe
+      .filter((mark) => mark.kind === "point" || mark.kind === "upper-end")
+      .map((mark) => ({ ...mark, detail: "" })),
+    { lanes: measures.lanes.points, noun: "points" },
+  );
+  const above = flagsOf(drawing.above, {
+    ...rules,
+    ...{ lanes: measures.lanes.above, noun: "entries" },
+  });
+  const holdsY = 2;
+  const pointsY = holdsY + depthOf(holds) + (holds.length === 0 ? 0 : 8);
+  const recordY = Math.max(
+    pointsY + depthOf(points) + depthOf(above) + 10,
+    measures.main + 8 - measures.between,
+  );
+  const joins = joinLines(drawing, x, { worded: !small });
+  return {
+    holds,
+    holdsY,
+    points,
+    pointsY,
+    above,
+    recordY,
+    joins,
+    pipeTop: recordY + measures.between,
+  };
+}
+
+/** What stands under the ruler. */
+function lowerPart(
+  drawing: FileDrawing,
+  { x, measures, size, top, bare }: Place & { size: StripSize; top: number },
+) {
+  if (bare) return { rows: [], runs: [], bands: [], notes: [], height: top };
+  const rows: MarkRow[] = [];
+  let bottom = top;
+  for (const { title, marks, noun } of markRows(drawing, size)) {
+    const quiet = { ...measures, label: 13, detail: 0 };
+    const flags = flagsOf(marks, { x, measures: quiet, lanes: 2, noun, lean: 0 });
+    if (flags.length === 0) continue;
+    const height = depthOf(flags) + 6;
+    rows.push({ title, top: bottom, height, flags });
+    bottom += height;
+  }
+  const shown = size === "small" ? drawing.bands.some((band) => band.title === "Camera") : true;
+  const few = size === "small" && drawing.bands.length > 2;
+  const told = shown && !few ? drawing : { ...drawing, runs: [] };
+  const ran = runRowsAt(told, bottom, { x, size, height: size === "small" ? 18 : 22 });
+  const laid = bandRows(drawing, ran.bottom, { x, size });
+  const { bands, notes } = laid;
+  return { rows, runs: ran.runs, bands, notes, height: laid.bottom + 2 };
+}
+
+function markRows(drawing: FileDrawing, size: StripSize) {
+  const work = { title: "Work", marks: drawing.work, noun: "items" };
+  if (size === "small") return [work];
+  const faults = drawing.onPipe.filter((mark) => mark.kind === "fault");
+  return [{ title: "Faults", marks: withoutEchoes(faults), noun: "faults" }, work];
+}
+
+/** The same fault seen by another run is drawn on the pipe but not named again. */
+function withoutEchoes(faults: readonly StripMark[]): StripMark[] {
+  const named: StripMark[] = [];
+  for (const mark of faults) {
+    const echo = named.some(
+      (one) => one.label === mark.label && Math.abs(one.station - mark.station) <= 200,
+    );
+    if (!echo) named.push({ ...mark, detail: "" });
+  }
+  return named;
+}
+
 /** The paper is as wide as the frame, or wider when zoomed; words at the upper end need room. */
-function axisOf(drawing: StripDrawing, frame: StripFrame, measures: Measures) {
-  const left = measures.marginLeft;
-  const marks = [...drawing.above, ...drawing.below, ...drawing.onPipe];
+function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
+  const { left } = measures;
+  const marks = [...drawing.above, ...drawing.below];
   const inner = Math.max(frame.width - left - 24, 60);
   const overhang = marks.map((mark) => {
     const rest = ((drawing.extent - mark.station) / drawing.extent) * inner;
-    return widthOf(mark, measures) + GAP * 2 - rest;
+    const shape = mark.loud ? measures.label : 0;
+    return wide(mark.label, measures.label, true) + shape + measures.wye + GAP * 2 - rest;
   });
-  const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.3, 28));
+  const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, 28));
   const fit = Math.max(frame.width - left - marginRight, 60);
   const right = left + fit * frame.zoom;
   return { left, right, width: right + marginRight };
 }
 
-function widthOf(mark: StripMark, measures: Measures): number {
-  const detail = measures.detail === 0 ? 0 : mark.detail.length * measures.detail * LETTER;
-  const shape = mark.loud ? measures.label : 0;
-  return Math.max(mark.label.length * measures.label * LETTER + shape, detail) + GAP;
-}
+const STEPS: readonly Cft[] = [100, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000];
+const LEAST_TICK = 60;
 
-interface Placing {
-  readonly x: (station: Cft) => number;
-  readonly size: StripSize;
-  readonly measures: Measures;
-}
-
-function flagOf(mark: StripMark, { x, size, measures }: Placing): Flag {
-  const at = x(mark.station);
-  const middle = mark.toStation === null ? at : (at + x(mark.toStation)) / 2;
-  return {
-    mark,
-    x: at,
-    poleX: mark.kind === "tie-in" ? at + WYE_REACH[size] : middle,
-    lane: 0,
-    near: 0,
-    far: 0,
-    width: widthOf(mark, measures),
-    label: mark.label,
-    detail: measures.detail === 0 ? "" : mark.detail,
-  };
-}
-
-/** The same fault seen by another run, and water, are marked but not named: bands say the latter. */
-function withoutEchoes(flags: readonly Flag[], size: StripSize): Flag[] {
-  const named: Flag[] = [];
-  return flags.map((flag) => {
-    const echo =
-      size === "small" ||
-      flag.mark.kind === "water" ||
-      named.some((one) => one.label === flag.label && Math.abs(one.poleX - flag.poleX) < 24);
-    if (!echo) named.push(flag);
-    return echo ? { ...flag, label: "", detail: "", width: 0 } : flag;
-  });
-}
-
-/**
- * Lanes from right to left: words reach to the right of their pole, so each flag stands one lane
- * farther out than every flag whose pole they would reach. Then no pole runs through any words.
- */
-function inLanes(flags: readonly Flag[], measures: Measures): Flag[] {
-  const done: Flag[] = [];
-  for (const flag of flags.toSorted((one, other) => other.poleX - one.poleX)) {
-    const named = flag.label !== "";
-    const reached = done.filter(
-      (one) => one.lane >= 0 && one.poleX <= flag.poleX + flag.width + GAP,
-    );
-    const lane = named ? 1 + Math.max(-1, ...reached.map((one) => one.lane)) : -1;
-    done.push({ ...flag, lane });
-  }
-  return withDepths(done.toReversed(), measures);
-}
-
-/** A lane is as deep as its deepest flag: one line of words, or two. */
-function withDepths(flags: readonly Flag[], measures: Measures): Flag[] {
-  const lanes = 1 + Math.max(-1, ...flags.map((flag) => flag.lane));
-  const edges = [0];
-  for (let lane = 0; lane < lanes; lane += 1) {
-    const here = flags.filter((flag) => flag.lane === lane);
-    const two = here.some((flag) => flag.detail !== "");
-    const depth = measures.label + 5 + (two ? measures.detail + 4 : 0);
-    edges.push((edges[lane] ?? 0) + depth);
-  }
-  return flags.map((flag) => ({
-    ...flag,
-    near: edges[flag.lane] ?? 0,
-    far: edges[flag.lane + 1] ?? 0,
-  }));
-}
-
-function depthOf(flags: readonly Flag[]): number {
-  return Math.max(0, ...flags.filter((flag) => flag.lane >= 0).map((flag) => flag.far));
-}
-
-function bandsOf(
-  drawing: StripDrawing,
-  { x, top, size }: { x: (station: Cft) => number; top: number; size: StripSize },
-) {
-  const notes: { letter: string; words: string }[] = [];
-  const bands: BandRow[] = [];
-  let bottom = top;
-  for (const { title, cells } of rowsOf(drawing, size)) {
-    const laid = cells.map((cell) => {
-      const from = x(cell.from);
-      const width = x(cell.to) - from;
-      const lines = fitted(cell.words, width, size) ?? [letterFor(notes, cell.words)];
-      return { x: from, width, lines, words: cell.words, loud: cell.loud, hatch: cell.hatch };
-    });
-    const most = Math.max(1, ...laid.map((cell) => cell.lines.length));
-    const height = most * BAND_LINE + 8;
-    bands.push({ title, top: bottom, height, cells: laid });
-    bottom += height;
-  }
-  return { bands, notes, bottom };
-}
-
-/** The pipe's own words come first; a small strip shows one band and no more. */
-function rowsOf(drawing: StripDrawing, size: StripSize): StripDrawing["bands"] {
-  if (size === "small") return drawing.bands.length > 2 ? [] : drawing.bands.slice(0, 1);
-  const pipe = drawing.pipes.map(({ from, to, words }) => ({
-    from,
-    to,
-    words,
-    loud: false,
-    hatch: "none" as const,
-  }));
-  return [{ title: "Pipe", cells: pipe }, ...drawing.bands];
-}
-
-/** The words on one to three lines that fit the width, or null. */
-function fitted(words: string, width: number, size: StripSize): string[] | null {
-  const room = (width - 8) / (13 * LETTER);
-  const lines: string[] = [];
-  for (const word of words.split(" ")) {
-    const last = lines.at(-1);
-    if (word.length > room) return null;
-    if (last !== undefined && last.length + 1 + word.length <= room) {
-      lines[lines.length - 1] = `${last} ${word}`;
-    } else lines.push(word);
-  }
-  return lines.length <= (size === "small" ? 1 : 3) ? lines : null;
-}
-
-function letterFor(notes: { letter: string; words: string }[], words: string): string {
-  const known = notes.find((note) => note.words === words);
-  if (known !== undefined) return known.letter;
-  const at = notes.length;
-  const letter = String.fromCharCode(97 + (at % 26)).repeat(1 + Math.floor(at / 26));
-  notes.push({ letter, words });
-  return letter;
+/** Round stations, so far apart that their numbers do not touch. */
+function ticksIn(extent: Cft, { left, right }: { left: number; right: number }): Cft[] {
+  const perHundredth = (right - left) / extent;
+  const step = STEPS.find((one) => one * perHundredth >= LEAST_TICK) ?? 100_000;
+  return Array.from({ length: Math.floor(extent / step) + 1 }, (_, index) => index * step);
 }

@@ -39,6 +39,7 @@ function finding(id: string, rest: Partial<TieInFinding>): TieInFinding {
     standing: "on-record-and-seen",
     decided: true,
     sentence: "Within 1 ft of the entry.",
+    sentenceEs: "",
     entryId: null,
     propertyId: "p12",
     level: 0,
@@ -58,10 +59,12 @@ function reach(from: number, to: number, rest: Partial<ReachFinding> = {}): Reac
     unknownTieIns: [],
     holder: "owners",
     mender: "owners",
+    menders: { clearing: "owners", repair: "owners", replacement: "owners" },
     answerable: [],
     reason: "",
     citation: "",
     cost: 0,
+    authorityCost: 0,
     crossedBy: [],
     ...rest,
   };
@@ -158,6 +161,7 @@ describe("drawStrip()", () => {
       standing: "on-record-and-seen" as const,
       decided: false,
       sentence: "2.0 ft apart.",
+      sentenceEs: "",
       tieInId: "t1",
     };
     const missing = { ...entry, entryId: "e2", recordStation: 7700, tieInId: null };
@@ -173,7 +177,9 @@ describe("drawStrip()", () => {
       ["House 12", 1550, "15.5 ft"],
       ["House 20", 7700, "77.0 ft, not seen"],
     ]);
-    expect(drawn.joins).toEqual([{ entryId: "e1", tieInId: "t1", state: "proposed" }]);
+    expect(drawn.joins).toEqual([
+      { entryId: "e1", tieInId: "t1", state: "proposed", distance: 200 },
+    ]);
   });
 
   test("shows another pairing that is nearly as good, once", () => {
@@ -196,6 +202,7 @@ describe("drawStrip()", () => {
             standing: "on-record-and-seen",
             decided: false,
             sentence: "",
+            sentenceEs: "",
             tieInId: "t1",
           },
         ],

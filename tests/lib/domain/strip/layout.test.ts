@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
-import { type Flag, layStrip, xOf } from "#lib/domain/strip/layout.ts";
+import type { FileDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
+import type { Flag } from "#lib/domain/strip/flags.ts";
+import { layStrip, stationAt, xOf } from "#lib/domain/strip/layout.ts";
+import { wide } from "#lib/domain/strip/measures.ts";
 
 function mark(id: string, station: number, rest: Partial<StripMark> = {}): StripMark {
   return {
@@ -19,7 +21,7 @@ function mark(id: string, station: number, rest: Partial<StripMark> = {}): Strip
   };
 }
 
-function drawing(rest: Partial<StripDrawing> = {}): StripDrawing {
+function drawing(rest: Partial<FileDrawing> = {}): FileDrawing {
   return {
     extent: 10_000,
     ticks: [0, 5000, 10_000],
@@ -30,11 +32,44 @@ function drawing(rest: Partial<StripDrawing> = {}): StripDrawing {
     pipes: [{ from: 0, to: 10_000, material: "pvc", words: "6 in PVC" }],
     bands: [],
     title: "A line",
+    holds: [],
+    work: [],
+    runs: [],
+    spots: [],
+    beside: [],
+    choices: [],
     ...rest,
   };
 }
 
 const FRAME = { width: 1000, size: "large", zoom: 1 } as const;
+
+/** Any line of up to 40 tie-ins, at any zoom and on any width of paper. */
+const station = fc.integer({ min: 0, max: 40_000 });
+const crowd = fc.array(
+  fc.record({
+    station,
+    label: fc.string({ minLength: 1, maxLength: 14 }),
+    detail: fc.string({ maxLength: 30 }),
+    brief: fc.string({ maxLength: 12 }),
+    loud: fc.boolean(),
+  }),
+  { maxLength: 40 },
+);
+const frames = fc.record({
+  width: fc.integer({ min: 320, max: 2000 }),
+  size: fc.constantFrom("small" as const, "large" as const),
+  zoom: fc.double({ min: 1, max: 20, noNaN: true }),
+});
+
+function crowded(list: readonly Partial<StripMark>[]): FileDrawing {
+  const named = list.map((one, at) => mark(`T${at}`, one.station ?? 0, one));
+  const entries = named.map((one) => ({ ...one, id: `e${one.id}`, kind: "entry" as const }));
+  const holds = named
+    .filter((one) => one.loud)
+    .map((one) => ({ ...one, id: `h${one.id}`, toStation: one.station + 100 }));
+  return drawing({ extent: 40_000, below: named, above: entries, holds });
+}
 
 describe("layStrip()", () => {
   test("puts station 0 at the left end and the extent at the right", () => {
@@ -42,6 +77,7 @@ describe("layStrip()", () => {
     expect(xOf(laid, 10_000, 0)).toBe(laid.left);
     expect(xOf(laid, 10_000, 10_000)).toBe(laid.right);
     expect(laid.width).toBeCloseTo(1000);
+    expect(stationAt(laid, 10_000, xOf(laid, 10_000, 2_640))).toBe(2_640);
   });
 
   test("makes the paper wider when it is zoomed, not the words larger", () => {
@@ -61,36 +97,96 @@ describe("layStrip()", () => {
     ]);
   });
 
-  test("never lets words touch words, or a pole run through words", () => {
-    const station = fc.integer({ min: 0, max: 10_000 });
-    const marks = fc.array(fc.record({ station, words: fc.string({ maxLength: 30 }) }), {
-      maxLength: 24,
-    });
+  test("says less of those that crowd, and all of those that stand free", () => {
+    const near = [1000, 1100, 1200, 1300].map((at) => mark(`T${at}`, at, { brief: "no. 12" }));
+    const laid = layStrip(drawing({ below: [...near, mark("T9", 9000)] }), FRAME);
+    expect(laid.below.slice(0, -1).every((flag) => flag.detail === "")).toBe(true);
+    expect(laid.below.at(-1)?.detail).toBe("12 Fennel Row");
+    expect(laid.below.some((flag) => flag.marks.length > 1)).toBe(true);
+  });
+
+  test("counts together what stands too close, and opens it again on a closer look", () => {
+    const below = Array.from({ length: 12 }, (_, at) => mark(`T${at}`, 1000 + at * 60));
+    const far = layStrip(drawing({ below }), { ...FRAME, size: "small" });
+    expect(far.below.some((flag) => /^\d+ tie-ins$/.test(flag.label))).toBe(true);
+    const close = layStrip(drawing({ below }), { ...FRAME, size: "small", zoom: 12 });
+    expect(close.below.map((flag) => flag.label)).toEqual(below.map((one) => one.label));
+  });
+
+  test("is loud about a group with one loud mark in it", () => {
+    const below = [1000, 1010, 1020, 1030].map((at) => mark(`T${at}`, at, { loud: at === 1020 }));
+    const laid = layStrip(drawing({ below }), { ...FRAME, size: "small" });
+    const group = laid.below.find((flag) => flag.marks.some((one) => one.loud));
+    expect(group?.loud).toBe(true);
+  });
+
+  test("never lets words touch words, or a pole run through words, at any zoom", () => {
     fc.assert(
-      fc.property(marks, fc.constantFrom("small", "large"), (list, size) => {
-        const below = list.map(({ station: at, words }, index) =>
-          mark(`T${index}`, at, { detail: words }),
-        );
-        const laid = layStrip(drawing({ below }), { ...FRAME, size });
-        for (const one of laid.below) for (const other of laid.below) expectClear(one, other);
+      fc.property(crowd, frames, (list, frame) => {
+        const laid = layStrip(crowded(list), frame);
+        for (const flags of [laid.above, laid.below, laid.holds]) {
+          for (const one of flags) for (const other of flags) expectClear(one, other);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("shows every mark in exactly one flag, whatever the zoom", () => {
+    fc.assert(
+      fc.property(crowd, frames, (list, frame) => {
+        const drawn = crowded(list);
+        const laid = layStrip(drawn, frame);
+        const named = laid.below.flatMap((flag) => flag.marks.map((one) => one.id));
+        expect(named.toSorted()).toEqual(drawn.below.map((one) => one.id).toSorted());
       }),
     );
   });
 
-  test("marks the same fault of a second run without naming it twice", () => {
+  test("keeps to its lanes, so that a crowd does not grow into the page", () => {
+    const below = Array.from({ length: 40 }, (_, at) => mark(`T${at}`, at * 250));
+    const above = below.map((one) => ({ ...one, id: `e${one.id}`, kind: "entry" as const }));
+    const small = layStrip(drawing({ below, above }), { ...FRAME, size: "small" });
+    expect(small.height).toBeLessThan(0.3 * 900 - 60);
+    const large = layStrip(drawing({ below, above }), FRAME);
+    expect(large.height).toBeLessThan(420);
+  });
+
+  test("writes the distance beside a pairing, and nothing where there is none or no room", () => {
+    const above = [mark("e1", 1000), mark("e2", 5000), mark("e3", 7000), mark("e4", 7050)];
+    const below = [mark("t1", 1230), mark("t2", 5000), mark("t3", 7100), mark("t4", 7150)];
+    const joins = [
+      ["e1", "t1", 230],
+      ["e2", "t2", 0],
+      ["e3", "t3", 100],
+      ["e4", "t4", 100],
+    ] as const;
+    const laid = layStrip(
+      drawing({
+        above,
+        below,
+        joins: joins.map(([entryId, tieInId, distance]) => ({
+          entryId,
+          tieInId,
+          distance,
+          state: "accepted",
+        })),
+      }),
+      FRAME,
+    );
+    expect(laid.joins.map((line) => line.words)).toEqual(["+2.3 ft", "", "", "+1.0 ft"]);
+  });
+
+  test("names the same fault of a second run once", () => {
     const fault = { kind: "fault", label: "roots", detail: "" } as const;
     const laid = layStrip(
       drawing({ onPipe: [mark("a", 2050, fault), mark("b", 2060, fault), mark("c", 8000, fault)] }),
       FRAME,
     );
-    expect(laid.below.map((flag) => [flag.mark.id, flag.label]).toSorted()).toEqual([
-      ["a", "roots"],
-      ["b", ""],
-      ["c", "roots"],
-    ]);
+    expect(laid.rows[0]?.flags.map((flag) => flag.mark.id)).toEqual(["a", "c"]);
   });
 
-  test("writes into a band what fits, and the rest under a letter", () => {
+  test("writes into a band what fits, then the brief words, then a letter with a note", () => {
     const cell = { loud: false, hatch: "none" } as const;
     const laid = layStrip(
       drawing({
@@ -98,17 +194,60 @@ describe("layStrip()", () => {
           {
             title: "Cost",
             cells: [
-              { ...cell, from: 0, to: 100, words: "$1,200.00" },
-              { ...cell, from: 100, to: 200, words: "$1,200.00" },
-              { ...cell, from: 200, to: 9000, words: "no work" },
+              { ...cell, from: 0, to: 200, words: "$1,200.00" },
+              { ...cell, from: 200, to: 400, words: "$1,200.00" },
+              { ...cell, from: 400, to: 800, words: "12, 14, 16, 18", brief: "4" },
+              { ...cell, from: 800, to: 9000, words: "no work" },
             ],
           },
         ],
       }),
       FRAME,
     );
-    expect(laid.bands[1]?.cells.map((one) => one.lines)).toEqual([["a"], ["a"], ["no work"]]);
+    expect(laid.bands[1]?.cells.map((one) => one.lines)).toEqual([
+      ["a"],
+      ["a"],
+      ["4"],
+      ["no work"],
+    ]);
     expect(laid.notes).toEqual([{ letter: "a", words: "$1,200.00" }]);
+  });
+
+  test("writes so few notes that they can be read", () => {
+    const cells = Array.from({ length: 40 }, (_, at) => ({
+      from: at * 200,
+      to: at * 200 + 200,
+      words: `house number ${at}`,
+      loud: false,
+      hatch: "none" as const,
+    }));
+    expect(layStrip(drawing({ bands: [{ title: "Flow of", cells }] }), FRAME).notes).toHaveLength(
+      8,
+    );
+  });
+
+  test("gives each run a row of its own, in place of what all of them saw", () => {
+    const cells = [{ from: 0, to: 5000, words: "seen", loud: false, hatch: "none" as const }];
+    const run = { id: "r1", name: "Run 1", from: 5000, to: 0, ending: "blocked", cells };
+    const laid = layStrip(
+      drawing({
+        bands: [{ title: "Camera", cells }],
+        runs: [{ ...run, sentence: "" }],
+      }),
+      FRAME,
+    );
+    expect(laid.bands.map((band) => band.title)).toEqual(["Pipe"]);
+    expect(laid.runs.map((row) => [row.fromX, row.toX])).toEqual([
+      [xOf(laid, 10_000, 5000), laid.left],
+    ]);
+  });
+
+  test("shows record, pipe and camera alone where another strip stands below", () => {
+    const laid = layStrip(
+      drawing({ holds: [mark("h", 0)], bands: [{ title: "Cost", cells: [] }] }),
+      { ...FRAME, bare: true },
+    );
+    expect([laid.holds, laid.bands, laid.rows, laid.runs]).toEqual([[], [], [], []]);
   });
 
   test("shows the pipe's own words first when large, and one band when small", () => {
@@ -118,11 +257,36 @@ describe("layStrip()", () => {
     const small = layStrip(drawing({ bands }), { ...FRAME, size: "small" });
     expect(small.bands.map((band) => band.title)).toEqual(["Camera"]);
   });
+
+  test("lays out a line of 400 ft with 40 tie-ins and 60 observations between two frames", () => {
+    const list = Array.from({ length: 40 }, (_, at) => ({
+      station: at * 950,
+      label: `T${at}`,
+      detail: `${100 + at} Fennel Row`,
+      loud: at % 5 === 0,
+    }));
+    const faults = Array.from({ length: 60 }, (_, at) =>
+      mark(`f${at}`, at * 600, { kind: "fault", label: "roots" }),
+    );
+    const drawn = { ...crowded(list), onPipe: faults };
+    layStrip(drawn, FRAME);
+    const times = Array.from({ length: 5 }, () => {
+      const start = performance.now();
+      layStrip(drawn, FRAME);
+      return performance.now() - start;
+    });
+    expect(Math.min(...times)).toBeLessThan(20);
+  });
 });
 
 /** In one lane the words stand apart; a pole passes the words of nearer lanes to their left. */
 function expectClear(one: Flag, other: Flag) {
-  if (one === other || one.lane < 0 || other.lane < one.lane) return;
-  const end = one.poleX + one.width;
+  if (one === other || other.lane < one.lane) return;
+  const end = Math.max(one.poleX + one.width, one.endX);
   expect(other.poleX > one.poleX && other.poleX < end).toBe(false);
 }
+
+test("wide() is never less than nothing, and grows with the words", () => {
+  expect(wide("", 15)).toBe(0);
+  expect(wide("T10", 15)).toBeGreaterThan(wide("T1", 15));
+});

@@ -1,0 +1,84 @@
+import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
+import type { StripLayout } from "#lib/domain/strip/layout.ts";
+import styles from "./strip.module.css";
+
+/** What is chosen in words, the key to the signs, and what the drawing had no room for. */
+export function StripCaption({
+  drawing,
+  layout,
+  selected,
+  choice,
+  apart,
+  onApart,
+}: {
+  readonly drawing: FileDrawing;
+  readonly layout: StripLayout;
+  readonly selected: string | null;
+  readonly choice: StripChoice | null;
+  readonly apart: boolean;
+  readonly onApart: (apart: boolean) => void;
+}) {
+  const words = sentenceOf(drawing, selected);
+  const loud = [...layout.above, ...layout.below, ...layout.holds].some((flag) => flag.loud);
+  return (
+    <div className={styles["said"]}>
+      {choice === null ? null : (
+        <p className={styles["choice"]}>
+          <span>
+            <strong>Dashed: the other way.</strong> {choice.sentence}
+          </span>{" "}
+          <button type="button" className="link-button" onClick={() => onApart(!apart)}>
+            {apart ? "In one drawing" : "One over the other"}
+          </button>
+        </p>
+      )}
+      {layout.notes.length + drawing.beside.length === 0 ? null : (
+        <p className={styles["notes"]}>
+          {layout.notes.map((note) => (
+            <span key={note.letter}>
+              <strong>{note.letter}</strong> {note.words}
+            </span>
+          ))}
+          {drawing.beside.length === 0 ? null : (
+            <span>
+              Relative only, so not on the drawing:{" "}
+              {drawing.beside.map((one) => one.label).join(", ")}
+            </span>
+          )}
+        </p>
+      )}
+      <p role="status" className={styles["chosen"]}>
+        {words === null ? (
+          <span className="muted">
+            {hintFor(drawing)}
+            {loud ? (
+              <>
+                {" "}
+                <span className={styles["key"]}>◆</span> undocumented or held.
+              </>
+            ) : null}
+          </span>
+        ) : (
+          words
+        )}
+      </p>
+    </div>
+  );
+}
+
+function sentenceOf(drawing: FileDrawing, selected: string | null): string | null {
+  if (selected === null) return null;
+  const { onPipe, above, below, holds, work, spots, beside } = drawing;
+  const mark = [...onPipe, ...above, ...below, ...holds, ...work].find(
+    (one) => one.id === selected,
+  );
+  const other = [...spots, ...beside].find((one) => one.id === selected);
+  return mark?.sentence ?? other?.sentence ?? null;
+}
+
+function hintFor(drawing: FileDrawing): string {
+  if (drawing.above.length + drawing.below.length + drawing.onPipe.length < 2) {
+    return "Nothing stands on the drawing yet: it grows with the record and the runs.";
+  }
+  return "Record above the pipe, camera below. Choose a mark to read what it is.";
+}

@@ -1,0 +1,44 @@
+import type { StripSize } from "#lib/domain/strip/measures.ts";
+import styles from "./strip.module.css";
+
+/** How large the drawing is, and how close it is looked at. */
+export function StripTools({
+  size,
+  zoom,
+  onZoom,
+  onResize,
+}: {
+  readonly size: StripSize;
+  readonly zoom: number;
+  readonly onZoom: (zoom: number) => void;
+  /** Where the page lets its reader choose the size. */
+  readonly onResize: ((size: StripSize) => void) | undefined;
+}) {
+  return (
+    <div className={styles["tools"]}>
+      {onResize === undefined ? null : (
+        <button
+          type="button"
+          className="link-button"
+          onClick={() => onResize(size === "small" ? "large" : "small")}
+        >
+          {size === "small" ? "Larger drawing" : "Smaller drawing"}
+        </button>
+      )}
+      <button type="button" className="link-button" onClick={() => onZoom(zoom * 1.6)}>
+        Closer
+      </button>
+      <button
+        type="button"
+        className="link-button"
+        disabled={zoom === 1}
+        onClick={() => onZoom(zoom / 1.6)}
+      >
+        Farther
+      </button>
+      <button type="button" className="link-button" disabled={zoom === 1} onClick={() => onZoom(1)}>
+        Whole line
+      </button>
+    </div>
+  );
+}

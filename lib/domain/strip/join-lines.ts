@@ -1,0 +1,69 @@
+import { type Cft, plainFeet } from "../line/station.ts";
+import type { StripDrawing, StripJoin } from "./drawing.ts";
+import { wide } from "./measures.ts";
+
+/** A pairing as a line from the record down to the pipe, with the distance where it has room. */
+export interface JoinLine {
+  readonly join: StripJoin;
+  readonly fromX: number;
+  readonly toX: number;
+  /** Empty where entry and tie-in stand at one station, or where there is no room. */
+  readonly words: string;
+  readonly wordsX: number;
+  readonly width: number;
+}
+
+const TYPE = 12;
+/** The words stand beside the middle of their line; their height takes this part of its length. */
+const PART = 0.22;
+/** Half a tenth of a foot: what a drawing calls nil. */
+const NIL: Cft = 5;
+
+/** The joins between what is drawn; words only where they touch no other line and no other words. */
+export function joinLines(
+  drawing: StripDrawing,
+  x: (station: Cft) => number,
+  { worded }: { readonly worded: boolean },
+): JoinLine[] {
+  const above = new Map(drawing.above.map((mark) => [mark.id, mark.station]));
+  const below = new Map(drawing.below.map((mark) => [mark.id, mark.station]));
+  const lines = drawing.joins.flatMap((join): JoinLine[] => {
+    const from = above.get(join.entryId);
+    const to = below.get(join.tieInId);
+    if (from === undefined || to === undefined) return [];
+    return [{ join, fromX: x(from), toX: x(to), words: "", wordsX: 0, width: 0 }];
+  });
+  if (!worded) return lines;
+  const taken: { from: number; to: number }[] = [];
+  return lines.map((line) => {
+    const worded = withWords(line);
+    if (worded.words === "" || !isClear(worded, lines, taken)) return line;
+    taken.push({ from: worded.wordsX, to: worded.wordsX + worded.width });
+    return worded;
+  });
+}
+
+function withWords(line: JoinLine): JoinLine {
+  const distance = line.join.distance ?? 0;
+  if (Math.abs(distance) <= NIL) return line;
+  const words = `${distance < 0 ? "−" : "+"}${plainFeet(Math.abs(distance))} ft`;
+  const slant = Math.abs(line.toX - line.fromX) * PART;
+  const wordsX = (line.fromX + line.toX) / 2 + slant / 2 + 5;
+  return { ...line, words, wordsX, width: wide(words, TYPE) };
+}
+
+function isClear(
+  { join, wordsX, width }: JoinLine,
+  lines: readonly JoinLine[],
+  taken: readonly { from: number; to: number }[],
+): boolean {
+  const from = wordsX - 2;
+  const to = wordsX + width + 2;
+  const hits = lines.some((other) => {
+    if (other.join === join) return false;
+    const middle = (other.fromX + other.toX) / 2;
+    const half = (Math.abs(other.toX - other.fromX) * PART) / 2;
+    return middle - half < to && middle + half > from;
+  });
+  return !hits && taken.every((one) => one.to < from || one.from > to);
+}
