@@ -2,6 +2,7 @@ import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
 import type { ReactNode } from "react";
 import { Masthead } from "#app/_components/masthead.tsx";
+import { OfficeOnly } from "#app/_components/office-only.client.tsx";
 import { getUser } from "#app/_session.ts";
 import "./globals.css";
 
@@ -46,7 +47,9 @@ export default async function RootLayout({ children }: { readonly children: Reac
         <a className="skip" href="#main">
           Skip to the page
         </a>
-        <Masthead user={user} />
+        <OfficeOnly>
+          <Masthead user={user} />
+        </OfficeOnly>
         <main id="main" tabIndex={-1}>
           {children}
         </main>

@@ -1,27 +1,31 @@
 import { err, ok, type Result } from "#lib/result.ts";
 
 interface Sending {
-  readonly lineId: string;
   readonly file: File;
   readonly signal: AbortSignal;
   readonly onProgress: (percent: number) => void;
 }
 
-/**
- * Sends a file to be stored with a line; the id of what was stored, or a sentence on what is wrong.
- * By XMLHttpRequest, because that one tells how much has gone.
- */
+const BROKEN = "The file did not arrive: the connection broke. Choose it again.";
+
+/** Sends a file to be stored with a line; the id of what was stored, or a sentence on what is wrong. */
 export function sendFile({
   lineId,
-  file,
-  signal,
-  onProgress,
-}: Sending): Promise<Result<string, string>> {
+  ...sending
+}: Sending & { readonly lineId: string }): Promise<Result<string, string>> {
+  return sendFileTo(`/lines/${encodeURIComponent(lineId)}/uploads`, sending);
+}
+
+/** As `sendFile`, to wherever files are taken in. By XMLHttpRequest, because that one tells how much has gone. */
+export function sendFileTo(
+  place: string,
+  { file, signal, onProgress, broken = BROKEN }: Sending & { readonly broken?: string },
+): Promise<Result<string, string>> {
   return new Promise((resolve) => {
     const request = new XMLHttpRequest();
     request.open(
       "PUT",
-      `/lines/${encodeURIComponent(lineId)}/uploads?name=${encodeURIComponent(file.name)}`,
+      `${place}${place.includes("?") ? "&" : "?"}name=${encodeURIComponent(file.name)}`,
     );
     request.responseType = "text";
     if (file.type !== "") request.setRequestHeader("Content-Type", file.type);
@@ -29,8 +33,7 @@ export function sendFile({
       if (event.lengthComputable) onProgress(Math.floor((event.loaded / event.total) * 100));
     };
     request.onload = () => resolve(readAnswer(request.status, request.responseText));
-    request.onerror = () =>
-      resolve(err("The file did not arrive: the connection broke. Choose it again."));
+    request.onerror = () => resolve(err(broken));
     request.onabort = () => resolve(err("Stopped; nothing was stored."));
     signal.addEventListener("abort", () => request.abort());
     request.send(file);

@@ -1,48 +1,70 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { type LinkView, linkView } from "#lib/domain/consent/link-view.ts";
-import type { LinkDeed, PrivateLink } from "#lib/domain/consent/private-link.ts";
+import type { LinkDeed } from "#lib/domain/consent/private-link.ts";
 import type { Upload } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { Letter } from "#lib/domain/letter/letter.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Refusal } from "./act.ts";
 import { findOpenLink, type LinkDoor, noteVisit, stopped } from "./link-door.ts";
 
 /**
- * What a private link shows, with the visit noted. Changes nothing in the line's file. A secret that
- * opens nothing gets one and the same answer whatever the reason.
+ * What a private link shows, with the visit noted (`noted: false`: the page comes back after the
+ * reader's own deed). Changes nothing in the line's file. A secret that opens nothing gets one and
+ * the same answer whatever the reason.
  */
-export function openLink(door: LinkDoor, secret: string): Result<LinkView, Refusal> {
-  return opened(door, secret, { deed: "opened", take: ({ view }) => view });
+export function openLink(
+  door: LinkDoor,
+  secret: string,
+  { noted = true }: { readonly noted?: boolean } = {},
+): Result<LinkView, Refusal> {
+  return opened(door, secret, ({ view }) => ({ value: view, deed: noted ? "opened" : null }));
 }
 
-/** The stored bytes behind a letter, or behind what its reader signed: nothing else of the line. */
+/**
+ * The stored bytes behind a letter, behind what its reader signed, or of a picture in it: nothing
+ * else of the line. Without an id: the letter itself.
+ */
 export function openLinkPaper(
   door: LinkDoor,
   secret: string,
   uploadId: string | null,
 ): Result<Upload, Refusal> {
-  return opened(door, secret, {
-    deed: "opened-letter",
-    take: ({ view, uploads }) => {
-      const own = [view.documentId, ...view.signed.map(({ signature }) => signature.documentId)];
-      const wanted = uploadId ?? view.documentId;
-      const upload = own.includes(wanted) ? uploads.find(({ id }) => id === wanted) : undefined;
-      return upload ?? null;
-    },
+  return opened(door, secret, ({ view, uploads }) => {
+    const documents = [
+      view.documentId,
+      ...view.signed.map(({ signature }) => signature.documentId),
+    ];
+    const wanted = uploadId ?? view.documentId;
+    const isDocument = documents.includes(wanted);
+    const mine = isDocument || picturesOf(view.letter).some((id) => id === wanted);
+    const upload = mine ? uploads.find(({ id }) => id === wanted) : undefined;
+    return upload && { value: upload, deed: isDocument ? "opened-letter" : null };
   });
 }
 
+function picturesOf({ blocks }: Letter): string[] {
+  return blocks.flatMap((block) =>
+    block.kind === "pictures" ? block.pictures.map(({ uploadId }) => uploadId) : [],
+  );
+}
+
 interface Opened {
-  readonly link: PrivateLink;
   readonly view: LinkView;
   readonly uploads: readonly Upload[];
+}
+
+/** What is handed out, and what the visit is noted as; null: not at all. */
+interface Taken<T> {
+  readonly value: T;
+  readonly deed: LinkDeed | null;
 }
 
 function opened<T>(
   door: LinkDoor,
   secret: string,
-  { deed, take }: { deed: LinkDeed; take: (one: Opened) => T | null },
+  take: (one: Opened) => Taken<T> | undefined,
 ): Result<T, Refusal> {
   return door.db.transaction(
     (db) => {
@@ -56,10 +78,10 @@ function opened<T>(
       if (!file || !office || !notice) return stopped("gone");
       const view = linkView({ file, report: reportOn(file, door.today), office, link, notice });
       if (view === null) return stopped("gone");
-      const value = take({ link, view, uploads: file.uploads });
-      if (value === null) return stopped("letter-not-ready");
-      noteVisit(inside, db, link, deed);
-      return ok(value);
+      const taken = take({ view, uploads: file.uploads });
+      if (taken === undefined) return stopped("letter-not-ready");
+      if (taken.deed !== null) noteVisit(inside, db, link, taken.deed);
+      return ok(taken.value);
     },
     { behavior: "immediate" },
   );

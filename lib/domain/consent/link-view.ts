@@ -5,6 +5,7 @@ import type { Letter } from "../letter/letter.ts";
 import type { Notice, Reply } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../party/party.ts";
+import { type Certificate, certificateOf } from "./certificate.ts";
 import type { Consent } from "./consent.ts";
 import type { PrivateLink } from "./private-link.ts";
 import {
@@ -34,6 +35,7 @@ export interface SignedWord {
   readonly signature: Signature;
   readonly consent: Consent;
   readonly standing: ConsentStanding;
+  readonly certificate: Certificate | null;
 }
 
 /** What the holder of a private link may see: their own letter, share and words, nobody else's. */
@@ -130,7 +132,8 @@ function signedBy(file: LineFile, report: Report, notice: Notice): SignedWord[] 
     const consent = file.consents.find(({ id }) => id === signature.consentId);
     if (consent === undefined || signature.documentId !== notice.uploadId) return [];
     if (consent.partyId !== notice.partyId) return [];
-    return [{ signature, consent, standing: standingOf(file, consent, report) }];
+    const certificate = certificateOf(file, signature);
+    return [{ signature, consent, standing: standingOf(file, consent, report), certificate }];
   });
 }
 

@@ -18,6 +18,7 @@ import { aboutWords } from "../../about-words.ts";
 import { Deliveries } from "./deliveries.tsx";
 import { DraftForms } from "./draft-forms.tsx";
 import { PrintThis } from "./print-this.tsx";
+import { PrivateLinkPart } from "./private-link.tsx";
 import { Replies } from "./replies.tsx";
 
 export const metadata: Metadata = { title: "Letter" };
@@ -60,6 +61,13 @@ export default async function LetterPage({
                 today={report.today}
                 work={work}
               />
+            </Section>
+            <Section
+              title="Private link"
+              id="link"
+              note="With it the reader opens this letter on a telephone, sees their own share, answers, and signs what may be signed on screen."
+            >
+              <PrivateLinkPart lineId={lineId} notice={notice} zone={office.zone} work={work} />
             </Section>
             <Section
               title="How it went"

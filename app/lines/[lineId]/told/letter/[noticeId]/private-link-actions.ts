@@ -1,0 +1,41 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { type FormState, textOf } from "#app/_form.ts";
+import { sentenceOf, stateOf } from "#app/_messages.ts";
+import { newToken, requireAct } from "#app/_session.ts";
+import { makeLink } from "#lib/operations/make-link.ts";
+import { revokeLink } from "#lib/operations/revoke-link.ts";
+import { officeAddress } from "../../link-address.ts";
+import type { MadeLink } from "./private-link-form.client.tsx";
+
+interface LetterPlace {
+  readonly lineId: string;
+  readonly noticeId: string;
+}
+
+/** Makes a private link and hands its address back, this once. */
+export async function makeLinkAction(
+  { lineId, noticeId }: LetterPlace,
+  _state: MadeLink,
+  form: FormData,
+): Promise<MadeLink> {
+  const act = await requireAct("work-the-file");
+  const secret = newToken();
+  const made = makeLink(act, { lineId, noticeId, days: Number(textOf(form, "days")), secret });
+  if (!made.ok) return { url: "", message: sentenceOf(made.error) };
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return { url: `${await officeAddress()}/n/${secret}`, message: "" };
+}
+
+/** Calls the private link back. */
+export async function revokeLinkAction(
+  place: LetterPlace,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const revoked = revokeLink(act, place);
+  revalidatePath(`/lines/${place.lineId}`, "layout");
+  return stateOf(revoked, { words: "Called back: the link opens nothing any more.", form });
+}

@@ -1,0 +1,127 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { db } from "#app/_db.ts";
+import { listLinks, listVisits } from "#db/queries/link.ts";
+import { momentWords } from "#lib/domain/consent/moment.ts";
+import {
+  LINK_DAYS,
+  type LinkState,
+  type LinkVisit,
+  linkState,
+  MOST_LINK_DAYS,
+  type PrivateLink,
+} from "#lib/domain/consent/private-link.ts";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
+import { isReachable, officeAddress } from "../../link-address.ts";
+import { makeLinkAction, revokeLinkAction } from "./private-link-actions.ts";
+import { PrivateLinkForm } from "./private-link-form.client.tsx";
+
+interface PrivateLinkPartProps {
+  readonly lineId: string;
+  readonly notice: Notice;
+  readonly zone: string;
+  readonly work: boolean;
+}
+
+/** The private link of a letter: make it, call it back, and what was done by it and when. */
+export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLinkPartProps) {
+  const links = listLinks(db(), { lineId, noticeId: notice.id });
+  const now = new Date().toISOString();
+  const good = links.find((link) => linkState(link, now) === "open");
+  const place = { lineId, noticeId: notice.id };
+  const address = await officeAddress();
+  return (
+    <div className="stack">
+      {links.length === 0 ? <p>No link was made yet.</p> : null}
+      {links.map((link) => (
+        <Made key={link.id} link={link} state={linkState(link, now)} zone={zone} />
+      ))}
+      {work && good !== undefined ? (
+        <ActionForm
+          className="stack-tight screen-only"
+          action={revokeLinkAction.bind(null, place)}
+          label="Call the link back"
+          confirm="Call this link back? Whoever has it can then open nothing with it."
+        >
+          <div>
+            <SubmitButton pendingWord="Calling back …" quiet>
+              Call the link back
+            </SubmitButton>
+          </div>
+        </ActionForm>
+      ) : null}
+      {work ? (
+        <PrivateLinkForm
+          make={makeLinkAction.bind(null, place)}
+          days={LINK_DAYS}
+          most={MOST_LINK_DAYS}
+          again={good !== undefined}
+        />
+      ) : null}
+      {work && !isReachable(address) ? (
+        <p className="muted small">
+          A link made here begins with {address}, which opens on this machine only. For neighbours,
+          set the office’s own address first (WYEBOOK_ADDRESS).
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+function Made({
+  link,
+  state,
+  zone,
+}: {
+  readonly link: PrivateLink;
+  readonly state: LinkState;
+  readonly zone: string;
+}) {
+  const visits = listVisits(db(), link.id);
+  return (
+    <article className="stack-tight">
+      <h3>{stateWords(link, state, zone)}</h3>
+      <p className="muted">
+        Made by {link.createdBy}, {momentWords(link.createdAt, zone, "en")}.{" "}
+        {visits.length === 0 ? "Not opened yet." : lastWords(visits, zone)}
+      </p>
+      {visits.length === 0 ? null : (
+        <details>
+          <summary>Everything done by it</summary>
+          <ol className="plain-list">
+            {visits.toReversed().map((visit) => (
+              <li key={visit.id}>
+                {momentWords(visit.at, zone, "en")}: {LINK_WORDS.en.deeds[visit.what]}
+                {visit.address === "" ? null : (
+                  <span className="muted small"> from {visit.address}</span>
+                )}
+              </li>
+            ))}
+          </ol>
+          <p className="muted small">
+            A mail program may open a link by itself to look it over; an answer or a signature is
+            never its doing.
+          </p>
+        </details>
+      )}
+    </article>
+  );
+}
+
+function stateWords(
+  { expiresAt, revokedAt, revokedBy }: PrivateLink,
+  state: LinkState,
+  zone: string,
+) {
+  if (state === "open") return `Good until ${momentWords(expiresAt, zone, "en")}`;
+  if (revokedAt === null) return `Ran out ${momentWords(expiresAt, zone, "en")}`;
+  return `Called back by ${revokedBy}, ${momentWords(revokedAt, zone, "en")}`;
+}
+
+function lastWords(visits: readonly LinkVisit[], zone: string): string {
+  const opened = visits.filter(({ what }) => what === "opened");
+  const last = visits.at(-1);
+  const often = opened.length === 1 ? "Opened once" : `Opened ${opened.length} times`;
+  return last === undefined ? "" : `${often}, last used ${momentWords(last.at, zone, "en")}.`;
+}

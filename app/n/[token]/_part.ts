@@ -1,0 +1,11 @@
+import type { LinkView } from "#lib/domain/consent/link-view.ts";
+import type { LinkWords } from "#lib/domain/consent/words-en.ts";
+import type { Language } from "#lib/domain/party/party.ts";
+
+/** What every part of a private page knows. */
+export interface PartProps {
+  readonly token: string;
+  readonly view: LinkView;
+  readonly language: Language;
+  readonly words: LinkWords;
+}

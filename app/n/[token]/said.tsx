@@ -1,0 +1,28 @@
+import { Section } from "#app/_components/section.tsx";
+import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import type { Reply } from "#lib/domain/letter/notice.ts";
+import type { PartProps } from "./_part.ts";
+
+/** What was said to this letter so far, with the day. */
+export function Said({ view, language, words }: PartProps) {
+  if (view.replies.length === 0) return null;
+  const kindOf = ({ kind }: Reply) => {
+    const own = LINK_REPLIES.find((each) => each === kind);
+    return own === undefined ? words.saidOther : words.replies[own];
+  };
+  return (
+    <Section title={words.saidTitle} id="said">
+      <ul className="plain-list stack">
+        {view.replies.map((reply) => (
+          <li key={reply.id} className="stack-tight">
+            <p className="strong">
+              {words.said(LETTER_WORDS[language].day(reply.receivedOn), kindOf(reply))}
+            </p>
+            {reply.words === "" ? null : <p className="prewrap">{reply.words}</p>}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

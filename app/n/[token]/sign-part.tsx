@@ -1,0 +1,120 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { intentSentence } from "#lib/domain/consent/intent.ts";
+import type { SigningAsk } from "#lib/domain/consent/link-view.ts";
+import { disclosureText } from "#lib/domain/consent/words.ts";
+import type { PartProps } from "./_part.ts";
+import { paperAction, signAction } from "./actions.ts";
+import { DrawName } from "./draw-name.client.tsx";
+import styles from "./private-page.module.css";
+
+/** Signing on screen, where the letter asks for it and this reader may; else why not. */
+export function SignPart(props: PartProps) {
+  const { view, words } = props;
+  const open = view.asks.filter(({ stop }) => stop === null);
+  if (view.onPaper) {
+    return (
+      <Section title={words.onPaper} id="sign">
+        <p>{words.onPaperNote}</p>
+      </Section>
+    );
+  }
+  if (open.length > 0) {
+    return (
+      <Section title={words.sign} id="sign" note={words.signNote}>
+        <SignForm {...props} open={open} />
+        <AskForPaper {...props} />
+      </Section>
+    );
+  }
+  const [first] = view.asks;
+  if (first === undefined || first.stop === null || view.signed.length > 0) return null;
+  return (
+    <Section title={words.cannotSign} id="sign">
+      <p>{words.stops[first.stop]}</p>
+    </Section>
+  );
+}
+
+function SignForm({
+  token,
+  view,
+  language,
+  words,
+  open,
+}: PartProps & { readonly open: readonly SigningAsk[] }) {
+  const splitId = open.find(({ terms }) => terms.splitId !== null)?.terms.splitId ?? "";
+  return (
+    <ActionForm
+      className="stack screen-only"
+      action={signAction.bind(null, { token, language })}
+      label={words.sign}
+    >
+      <p className="strong">{words.signAs(open[0]?.name ?? "")}</p>
+      <input type="hidden" name="splitId" value={splitId} />
+      <fieldset className={styles["choices"]}>
+        <legend>{words.agreeTo}</legend>
+        {open.map(({ kind, terms }) => (
+          <label key={kind} className={styles["choice"]}>
+            <input type="checkbox" name="kind" value={kind} />
+            <span>
+              {intentSentence(words, {
+                kind,
+                terms,
+                office: view.office.name,
+                place: view.place,
+                letter: view.letter,
+              })}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <div className={styles["terms"]}>
+        <h3>{words.recordsTitle}</h3>
+        {disclosureText(language, view.office)
+          .split("\n\n")
+          .map((text) => (
+            <p key={text}>{text}</p>
+          ))}
+        <label className={styles["choice"]}>
+          <input type="checkbox" name="records" value="yes" />
+          <span>{words.records}</span>
+        </label>
+      </div>
+      {open.some(({ capacityMissing }) => capacityMissing) ? (
+        <Field label={words.capacity} name="capacity" hint={words.capacityHint} />
+      ) : null}
+      <Field label={words.name} name="signedName" hint={words.nameHint} autoComplete="name" />
+      <DrawName
+        name="drawing"
+        words={{
+          draw: words.draw,
+          note: words.drawNote,
+          place: words.drawPlace,
+          clear: words.drawClear,
+        }}
+      />
+      <div>
+        <SubmitButton pendingWord={words.signing}>{words.signNow}</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+function AskForPaper({ token, language, words }: PartProps) {
+  return (
+    <ActionForm
+      className="stack-tight screen-only"
+      action={paperAction.bind(null, { token, language })}
+      label={words.paper}
+    >
+      <div>
+        <SubmitButton pendingWord={words.sending} quiet>
+          {words.paper}
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
