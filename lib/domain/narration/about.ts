@@ -33,18 +33,29 @@ export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
       !sense.unreal.has(mark.at) &&
       ownerOf(talk, sense, mark) === thing.at,
   );
-  const clock = traits.find((mark) => mark.what === "clock");
+  const clocks = traits.filter((mark) => mark.what === "clock");
+  const clock = clocks.findLast((mark) => isHour(talk, mark)) ?? clocks[0];
   const diameter = traits.find((mark) => mark.what === "diameter");
   const material = traits.find((mark) => mark.what === "material");
   const record = recordOf(talk, sense, thing);
   return {
-    clock: clock?.clock ?? null,
+    clock: clock?.clock ?? floorOf(talk, thing),
     diameter: diameter?.inches ?? null,
     material: material?.material ?? "unknown",
     hedges: hedgesOf(talk, sense, thing),
     aboutRecord: record.map((clause) => quoteOf(talk, clause, clause)).join("; "),
-    clauses: [...traits.map((mark) => mark.clause), ...record],
+    clauses: [...traits.flatMap((mark) => [mark.clause, mark.until]), ...record],
   };
+}
+
+/** An hour is closer than a side: `on the left, about ten o’clock`. */
+function isHour(talk: Talk, mark: Said): boolean {
+  return /clock|:/.test(wordsOf(talk, mark.from, mark.to));
+}
+
+/** `the bottom is rotted out` says where in its name. */
+function floorOf(talk: Talk, thing: Said): number | null {
+  return /\bbottom\b/.test(wordsOf(talk, thing.from, thing.to)) ? 6 : null;
 }
 
 function isTrait(mark: Said): boolean {
@@ -122,27 +133,31 @@ export function recordOwner(
   sense: Sense,
   { clause, sentence }: { clause: number; sentence: number },
 ): Said | null {
-  const own = inSentence(talk, sentence).filter(
-    (mark) => isOwner(sense, mark) && mark.what === "thing" && mark.thing.kind !== "main",
-  );
+  const own = inSentence(talk, sentence).filter((mark) => isOwner(sense, mark));
   const before = own.findLast((mark) => mark.clause <= clause);
   if (before ?? own[0]) return before ?? own[0] ?? null;
-  if (speaksOfNothing(talk, sentence)) return null;
-  return inSentence(talk, sentence - 1).findLast((mark) => isOwner(sense, mark)) ?? null;
+  const last = inSentence(talk, sentence - 1).findLast((mark) => isOwner(sense, mark)) ?? null;
+  return speaksOfNothing(talk, sentence, last) ? null : last;
 }
 
-/** `the card shows one at forty-four, not seeing it`: about what is not there. */
-function speaksOfNothing(talk: Talk, sentence: number): boolean {
-  const marks = inSentence(talk, sentence);
+/** Farther apart, hundredths of a foot, the record and the camera do not speak of one place. */
+const CARD_NEAR = 600;
+
+/** `the card shows one at forty-four, not seeing it`: about what is not there, or is elsewhere. */
+function speaksOfNothing(talk: Talk, sentence: number, last: Said | null): boolean {
   const words = talk.speech.words
     .filter((word) => word.sentence === sentence)
     .map((word) => word.text)
     .join(" ");
-  const claims = marks.some((mark) => mark.what === "distance" || mark.what === "thing");
-  return (
-    claims ||
+  if (
     /\b(not seeing|don't see|didn't see|nothing (here|there)|no sign|can't find|never saw)\b/.test(
       words,
     )
-  );
+  )
+    return true;
+  const claimed = inSentence(talk, sentence).find((mark) => mark.what === "distance");
+  const seen = last && inSentence(talk, last.sentence).find((mark) => mark.what === "distance");
+  if (claimed?.what === "distance" && seen?.what === "distance")
+    return Math.abs(claimed.distance.from - seen.distance.from) > CARD_NEAR;
+  return claimed !== undefined;
 }

@@ -3,21 +3,36 @@ import { isTurn, type Said, type Talk, wordsOf } from "./said.ts";
 /** Corrected measures stand this many words at most from the word of correction. */
 const REACH = 14;
 
+/** What is taken out of the talk, and what is put in the place of what. */
+interface Changes {
+  readonly struck: Set<number>;
+  readonly instead: Map<number, Said>;
+}
+
 /**
- * Takes out what the speaker took back: `thirty-four, no, thirty-five`, `left, I mean right`,
- * `scratch that`, `thirty-six, not thirty-four`. What is left is what the speaker stands by.
+ * Puts right what the speaker put right: in `thirty-four, no, thirty-five` or `left, I mean right`
+ * the new stands in the place of the old; after `scratch that` or `thirty-six, not thirty-four`
+ * the old is gone. What is left is what the speaker stands by.
  */
 export function withoutCorrected(talk: Talk): Talk {
-  const struck = new Set<number>();
+  const changes: Changes = { struck: new Set(), instead: new Map() };
   for (const mark of talk.said) {
-    if (struck.has(mark.at)) continue;
-    if (isTurn(mark, "scratch")) strikeLast(talk, mark, struck);
+    if (changes.struck.has(mark.at)) continue;
+    if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);
     else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
-      strikeReplaced(talk, mark, struck);
-    else if (isTurn(mark, "negation")) strikeDenied(talk, mark, struck);
+      replaceLast(talk, mark, changes);
+    else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
   }
-  const said = talk.said.filter((mark) => !struck.has(mark.at));
-  return { ...talk, said: said.map((mark, at) => ({ ...mark, at })) };
+  const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
+  return { ...talk, said: left.map((mark, at) => ({ ...corrected(mark, changes), at })) };
+}
+
+/** The new meaning at the old place. */
+function corrected(mark: Said, { instead }: Changes): Said {
+  const next = instead.get(mark.at);
+  if (!next) return mark;
+  const { from, to, clause, sentence, time } = mark;
+  return { ...next, from, to, clause, sentence, time, until: next.until };
 }
 
 /** `no` before a measure of a kind just given: `left, no, right`; not `no roots`. */
@@ -31,16 +46,20 @@ function isNoAsCorrection(talk: Talk, mark: Said): boolean {
   return close && lastLike(talk, mark, { next, struck: new Set() }) !== null;
 }
 
-function strikeReplaced(talk: Talk, mark: Said, struck: Set<number>): void {
+function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void {
   const weak = /^(wait|hang on|hold on|actually)$/.test(wordsOf(talk, mark.from, mark.to));
   const after = talk.said
     .slice(mark.at + 1, mark.at + 6)
     .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1);
   const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
-  for (const next of measures) {
+  for (const [index, next] of measures.entries()) {
     if (next.what === "thing" && weak) return;
     const old = lastLike(talk, mark, { next, struck });
-    if (old && !(weak && thingBetween(talk, old, next))) struck.add(old.at);
+    if (index > 0 && (old?.sentence !== mark.sentence || next.clause !== measures[0]?.clause))
+      continue;
+    if (!old || (weak && thingBetween(talk, old, next))) continue;
+    struck.add(next.at);
+    instead.set(old.at, next);
   }
 }
 
@@ -87,11 +106,12 @@ function sameSort(old: Said, next: Said): boolean {
 }
 
 /** Strikes the last thing said and what belongs to it; the camera was there all the same. */
-function strikeLast(talk: Talk, mark: Said, struck: Set<number>): void {
+function strikeLast(talk: Talk, mark: Said, changes: Changes): void {
+  const { struck } = changes;
   const next = talk.said[mark.at + 1];
   const instead = next && next.from - mark.to <= 3 && next.what !== "turn" && next.what !== "thing";
   if (instead) {
-    strikeReplaced(talk, mark, struck);
+    replaceLast(talk, mark, changes);
     return;
   }
   const last = talk.said

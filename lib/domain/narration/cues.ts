@@ -77,8 +77,9 @@ function isAside({ line, lines: [first = ""], lines }: Block): boolean {
   return /^(NOTE|STYLE|REGION)([ \t]|$)/.test(first) && !lines.some(isTiming);
 }
 
+/** Times with an arrow; an arrow that is too short is still seen where digits stand before it. */
 function isTiming(line: string): boolean {
-  return line.includes("-->");
+  return line.includes("-->") || /^\s*\d[\d:.,]*\s*-+>/.test(line);
 }
 
 /** A block holds one cue; where a blank line was forgotten, several. */
@@ -122,13 +123,14 @@ function timingOf(
   line: string,
   format: "webvtt" | "srt",
 ): { start: number | null; end: number | null; messages: string[] } {
-  const [left = "", right = ""] = line.split("-->");
+  const [left = "", right = ""] = line.split(/-{1,3}>/);
   const endText = right.trim().split(/\s+/)[0] ?? "";
   const strict = format === "webvtt" ? STRICT_VTT : STRICT_SRT;
   const start = timeOf(left);
   const end = timeOf(endText);
   const messages = [left.trim(), endText].flatMap((time) => messageFor(time, strict));
-  if (!(/\s$/.test(left) && /^\s/.test(right)))
+  if (!line.includes("-->")) messages.push("The arrow should be written -->");
+  else if (!(/\s$/.test(left) && /^\s/.test(right)))
     messages.push("A space should stand on both sides of the arrow");
   if (start !== null && end !== null && end <= start) {
     messages.push("This ends before it begins");

@@ -27,7 +27,9 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const first = groundOf(talk, sense, run);
   const mainCounter = mainSaid(first);
   const ground = groundOf(talk, sense, { ...run, mainCounter: run.mainCounter ?? mainCounter });
-  const rows = merged(withEnds(ground, heardIn(ground))).filter((row) => row.kind !== "main");
+  const rows = merged(withEnds(ground, absorbed(heardIn(ground)))).filter(
+    (row) => row.kind !== "main",
+  );
   return {
     format: transcript.format,
     drafts: absorbed(rows).map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),

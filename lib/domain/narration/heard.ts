@@ -22,6 +22,10 @@ export interface Heard {
   readonly clauses: readonly [from: number, to: number];
   /** Spoken of as known: `that wye`, `same one`. */
   readonly again: boolean;
+  /** The mark that it names again, where that is plain. */
+  readonly antecedent: number | null;
+  /** Its own mark and those of the mentions put together with it. */
+  readonly ats: readonly number[];
   /** Spoken of as another than the one before. */
   readonly another: boolean;
 }
@@ -44,6 +48,10 @@ function isSeen(ground: Ground, mark: Of<"thing">): boolean {
 
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "cleanout") return false;
+  const zero = inSentence(ground.talk, mark.sentence).some(
+    (other) => other.what === "distance" && other.distance.from === 0,
+  );
+  if (zero) return true;
   const lead = wordsOf(ground.talk, mark.from - 7, mark.from);
   return /\b(go(ing)? in|in at|in through|went in|from|start(ing)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside)\b( \w+){0,4}$/.test(
     lead,
@@ -87,10 +95,13 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
         notes: place.note === "" ? [] : [place.note],
         clauses: spanOf([
           mark.clause,
+          mark.until,
           ...about.clauses,
           ...(place.clause === null ? [] : [place.clause]),
         ]),
         again: ground.sense.again.has(mark.at),
+        antecedent: ground.sense.again.get(mark.at) ?? null,
+        ats: [mark.at],
         another,
       }),
     ),
@@ -142,6 +153,8 @@ const BARE = {
   hedges: [],
   aboutRecord: "",
   again: false,
+  antecedent: null,
+  ats: [],
   another: false,
 } as const;
 
@@ -162,12 +175,12 @@ function recordRemarks(ground: Ground): Heard[] {
   }
   return [...bySentence.values()].flatMap((mark): Heard[] => {
     const marks = inSentence(talk, mark.sentence);
-    const says = marks.some((other) => other.what === "distance" || other.what === "thing");
+    const says = marks.some((other) => /^(distance|thing|material)$/.test(other.what));
     const last = marks.at(-1)?.clause ?? mark.clause;
     const clauses = spanOf([mark.clause, last]);
     const aboutRecord = quoteOf(talk, ...clauses);
     const [place] = placesOf(ground, mark);
-    return says && place
+    return says && place && place.counter !== null
       ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, notes: [], clauses }]
       : [];
   });

@@ -1,6 +1,6 @@
 import type { Distance, Mark } from "./mark.ts";
 import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
-import { BEND_ANGLES } from "./things.ts";
+import { BEND, BEND_ANGLES } from "./things.ts";
 
 const FOOT = new Set(["foot", "feet", "ft", "footer"]);
 const INCH = new Set(["inch", "inches"]);
@@ -103,7 +103,7 @@ function angleAt(words: readonly string[], at: number, number: SpokenNumber): Ma
   const to = /^(bend|elbow|fitting|sweep|turn)$/.test(words[end] ?? "") ? end + 1 : end;
   return {
     what: "thing",
-    thing: { kind: "bend", fault: null, fitting: "unknown", many: false },
+    thing: BEND,
     from: at,
     to,
   };
@@ -123,7 +123,7 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
 }
 
 const OTHER_UNIT =
-  /^(percent|%|degrees?|gallons?|minutes?|minute|seconds?|hours?|hour|years?|year|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|families|places|spots|pieces|more|of|pipes?|joints|ones|mile|miles|weeks?|months?|by|foot-candles|hundred|thousand|th|st|rd|nd|and|lines|guys|owners|o)$/;
+  /^(percent|%|degrees?|gallons?|minutes?|minute|seconds?|hours?|hour|years?|year|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|families|places|spots|pieces|more|of|pipes?|joints|ones|mile|miles|weeks?|months?|by|foot-candles|hundred|thousand|th|st|rd|nd|lines|guys|owners)$/;
 const ADDRESS =
   /^(number|house|lot|unit|apartment|apt|#|address|street|suite|parcel|building|since|year|schedule|sdr|route|highway|permit|truck|job|ticket|file|page|step|camera)$/;
 const AT =
@@ -140,7 +140,7 @@ function isOther(
   const before = words[at - 1] ?? "";
   if (number.value > FARTHEST) return true;
   if (FOOT.has(next)) return false;
-  if (OTHER_UNIT.test(next) && !rangeFollows(words, number)) return true;
+  if (OTHER_UNIT.test(next)) return true;
   if (ADDRESS.test(before)) return true;
   if (capitals[number.to] && /^\d+$/.test(words[at] ?? "")) return isStreet(words, number.to);
   return !number.parts && number.value <= 1200 && isCount(words, at, number);
@@ -151,10 +151,6 @@ function isStreet(words: readonly string[], from: number): boolean {
   return next.some((word) =>
     /^(street|st|avenue|ave|lane|row|road|rd|drive|court|alley|way|place|walk|terrace)$/.test(word),
   );
-}
-
-function rangeFollows(words: readonly string[], number: SpokenNumber): boolean {
-  return words[number.to] === "and" && spokenNumber(words, number.to + 1) !== null;
 }
 
 /** Small whole numbers without a unit count things, unless they stand where a reading would. */
@@ -240,25 +236,25 @@ function withInches(
   return { value: number.value + inches, to: inch ? more.to + 1 : more.to, unit: true };
 }
 
+const JOINT =
+  /^(?:(?:back|up|down|on|over|out|clear|all the way|on up|on down) )?(?:to|through|thru|till|until|or|and)(?: (?:about|around|maybe|like|roughly|at))?(?= |$)/;
+
 /** `to forty-seven`, `through 47`, `or thirty-five`, and `and` after `between`. */
 function rangeEnd(
   words: readonly string[],
   at: number,
   from: number,
 ): (Length & { choice: boolean }) | null {
-  const joint = words[from] ?? "";
+  const joint = JOINT.exec(words.slice(from, from + 6).join(" "))?.[0].trim() ?? "";
   const between = words.slice(Math.max(0, at - 3), at).includes("between");
-  const joins = /^(to|through|thru|till|until|or)$/.test(joint) || (joint === "and" && between);
-  if (!joins) return null;
-  const skip = /^(about|around|maybe|like|roughly|at)$/.test(words[from + 1] ?? "")
-    ? from + 2
-    : from + 1;
+  if (joint === "" || (/^and\b/.test(joint) && !between)) return null;
+  const skip = from + joint.split(" ").length;
   const number = spokenNumber(words, skip);
   if (!number || INCH.has(words[number.to] ?? "") || hourEnd(words, number.to) > number.to)
     return null;
   const length = withUnit(words, number);
-  if (OTHER_UNIT.test(words[length.to] ?? "") && words[length.to] !== "and") return null;
-  return { ...length, choice: joint === "or" };
+  if (OTHER_UNIT.test(words[length.to] ?? "")) return null;
+  return { ...length, choice: joint.startsWith("or") };
 }
 
 const FROM_MAIN =

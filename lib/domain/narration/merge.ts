@@ -22,6 +22,7 @@ export function merged(heard: readonly Heard[]): Heard[] {
 function isSame(row: Heard, next: Heard): boolean {
   const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
+  if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
   return isWithin(row, next) || isNamedAgain(row, next);
 }
@@ -74,6 +75,7 @@ function together(row: Heard, next: Heard): Heard {
   const near = next.clauses[0] - row.clauses[1] <= 3;
   return {
     ...row,
+    ats: [...row.ats, ...next.ats],
     place: better || (ended && row.place.counter !== null) ? next.place : row.place,
     fitting: next.fitting === "unknown" ? row.fitting : next.fitting,
     clock: row.clock ?? next.clock,

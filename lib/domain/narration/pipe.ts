@@ -52,18 +52,18 @@ function changePair(ground: Ground, mark: Of<"material">): "first" | Of<"materia
 }
 
 function joinsChange(talk: Talk, from: Said, to: Said): boolean {
-  const between = wordsOf(talk, from.to, to.from);
   if (to.from - from.to > 8) return false;
-  const lead = wordsOf(talk, from.from - 4, from.from);
-  return (
-    /\b(to|into)\b/.test(between) &&
-    (/\b(from|of|the|goes|went|changes|clay)\b/.test(lead) ||
-      /^(to|into|over to|pipe to|changes|goes)/.test(between))
-  );
+  const between = wordsOf(talk, from.to, to.from);
+  const turned = talk.said.slice(from.at + 1, to.at).some((mark) => isTurn(mark, "change"));
+  return turned || /\b(to|into)\b/.test(between);
 }
 
 function isChange(talk: Talk, mark: Said): boolean {
   return inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
+}
+
+function isPipeTold(talk: Talk, mark: Said): boolean {
+  return inClause(talk, mark.clause).some((other) => isTurn(other, "in-pipe"));
 }
 
 function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
@@ -73,7 +73,13 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const words = clauseText(talk, mark.clause);
   const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
   if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
-  if (isChange(talk, mark)) return true;
+  if (
+    /\b(on the (house|street|main|city|upper|lower|upstream|downstream) side|above that|below that)\b/.test(
+      words,
+    )
+  )
+    return false;
+  if (isChange(talk, mark) || isPipeTold(talk, mark)) return true;
   const other = clause.find((one) => isOwner(sense, one) && one.thing.kind !== "main");
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;

@@ -38,7 +38,7 @@ export function groundOf(talk: Talk, sense: Sense, run: NarrationRun): Ground {
 
 /** A reading counts for something said this long before or after it, in thousandths of a second. */
 const PREVIOUS = 6_000;
-const NEXT = 9_000;
+const NEXT = 12_000;
 /** So long the camera has hardly moved. */
 const STILL = 3_000;
 
@@ -54,10 +54,12 @@ export function placesOf(ground: Ground, mark: Said): Place[] {
 /** The reading that belongs to a mark, if one was spoken for it. */
 export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
   const { talk } = ground;
-  const own = pick(placings(ground, inClause(talk, mark.clause)), mark);
+  const own = pick(ground, placings(ground, inClause(talk, mark.clause)), mark);
   if (own) return own;
+  const known = knownPlace(ground, mark);
+  if (known) return distanceFor(ground, known);
   if (isOnward(ground, mark)) return nextBare(ground, mark);
-  const sentence = pick(placings(ground, inSentence(talk, mark.sentence)), mark);
+  const sentence = pick(ground, placings(ground, inSentence(talk, mark.sentence)), mark);
   return sentence ?? acrossSentences(ground, mark);
 }
 
@@ -86,12 +88,28 @@ function placings(ground: Ground, marks: readonly Said[]): Said[] {
   );
 }
 
+/** What was named before, itself or in its clause: `the pipe is broken around that tap`. */
+function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
+  const again = inClause(talk, mark.clause).find((other) => sense.again.get(other.at) != null);
+  const before = again && sense.again.get(again.at);
+  return before == null ? null : (talk.said[before] ?? null);
+}
+
 /** Where the talk begins with a reading, each holds for what follows it; else for what precedes it. */
-function pick(marks: readonly Said[], mark: Said): Of<"distance"> | null {
+function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"> | null {
   const distances = marks.filter((other): other is Of<"distance"> => other.what === "distance");
   const before = distances.findLast((other) => other.at < mark.at) ?? null;
   const after = distances.find((other) => other.at > mark.at) ?? null;
+  if (after && isBound(ground.talk, mark, after)) return after;
   return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+}
+
+/** `to clay at eighteen two`, nothing between: bound whatever stands before. */
+function isBound(talk: Talk, mark: Said, after: Said): boolean {
+  return (
+    after.clause === mark.clause &&
+    /^(pipe )?(at|around|about|right at)$/.test(wordsOf(talk, mark.to, after.from))
+  );
 }
 
 /** `then`, `further on`: no longer where the last reading was. */
@@ -145,9 +163,8 @@ function previousReading(
   const last = sentence.findLast((other) => isPlacing(ground, other));
   if (!last || !isPlacing(ground, last) || tooFar(last.time, mark.time, PREVIOUS)) return null;
   const things = placings(ground, sentence).filter((other) => other.what === "thing");
-  const start = last.distance.from === 0;
-  const taken = things.length > 0 || takenByEarlier(ground, last);
-  return { mark: last, free: !taken && !start };
+  if (last.distance.from === 0) return { mark: last, free: mark.what === "material" };
+  return { mark: last, free: things.length === 0 && !takenByEarlier(ground, last) };
 }
 
 /** A bare reading that the thing in the sentence before it already took. */
@@ -158,13 +175,26 @@ function takenByEarlier(ground: Ground, reading: Of<"distance">): boolean {
   return thing !== undefined && !placed && !tooFar(thing.time, reading.time, NEXT);
 }
 
-/** A reading in the next sentence that stands there alone. */
+/** So many sentences on, a reading can still be that of a thing. */
+const AHEAD = 3;
+
+/** The first reading in the sentences after a thing, where it stands there alone. */
 function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
-  const marks = placings(ground, inSentence(ground.talk, mark.sentence + 1));
-  const first = marks[0];
-  if (!first || !isPlacing(ground, first) || tooFar(mark.time, first.time, NEXT)) return null;
+  const ahead = mark.time === null ? 1 : AHEAD;
+  for (let on = 1; on <= ahead; on += 1) {
+    const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
+    const first = marks.find((other) => isPlacing(ground, other));
+    if (!first || !isPlacing(ground, first)) continue;
+    return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
+  }
+  return null;
+}
+
+/** Nothing else is placed by it, or the speaker says that it goes with what came before. */
+function isBare(ground: Ground, first: Of<"distance">, marks: readonly Said[]): boolean {
+  if (marks[0]?.at !== first.at) return false;
   const things = marks.some((other) => other.what === "thing" && other.thing.kind !== "main");
-  return things && !saysFollows(ground, first) ? null : first;
+  return !things || first.distance.from === 0 || saysFollows(ground, first);
 }
 
 function tooFar(from: number | null, to: number | null, limit: number): boolean {
@@ -208,14 +238,30 @@ function workedOut(ground: Ground, mark: Said): Place {
   const between = betweenReadings(ground.track, mark);
   if (between) return { ...nowhere, ...between, note: "" };
   const near = ground.track.findLast((point) => point.at < mark.at);
+  if (!near && isStart(ground, mark))
+    return { ...nowhere, counter: 0, slack: 100, note: "Said at the start" };
   if (near && !tooFar(near.time, mark.time, PREVIOUS) && near.time !== null)
     return { ...nowhere, counter: near.counter, slack: 200, note: "" };
   return { ...nowhere, counter: null, slack: 0, note: "No distance was spoken for it" };
 }
 
+/** The pipe’s material, told while the camera goes in. */
+function isStart({ talk, track }: Ground, mark: Said): boolean {
+  const first = talk.speech.words[0]?.time ?? null;
+  const soon = mark.time === null || first === null || mark.time - first <= START;
+  const words = wordsOf(talk, 0, mark.to);
+  return (
+    mark.what === "material" && soon && track.every(({ at }) => at > mark.at) && ENTRY.test(words)
+  );
+}
+
+const START = 30_000;
+const ENTRY =
+  /\b(go(ing)? in|start(ing|ed)?|in (at|through|from)|launch(ing|ed)?|zero(ed)?|begin(ning)?( with)?|counting from|from the|push(ing)? from|set up|stuck down)\b/;
+
 /** `two feet past that`: from the last reading, along the way the camera goes. */
 function relativeTo(ground: Ground, mark: Said): Place | null {
-  const step = inClause(ground.talk, mark.clause).find(
+  const step = inSentence(ground.talk, mark.sentence).find(
     (other): other is Of<"distance"> =>
       other.what === "distance" && other.distance.kind === "relative",
   );

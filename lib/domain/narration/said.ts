@@ -7,6 +7,8 @@ export type Said<M extends Mark = Mark> = M & {
   readonly at: number;
   readonly clause: number;
   readonly sentence: number;
+  /** The clause in which it was put right; its own where nothing was. */
+  readonly until: number;
   /** Thousandths of a second; null in text without times. */
   readonly time: number | null;
 };
@@ -27,6 +29,7 @@ export function talkOf(speech: Speech, marks: readonly Mark[]): Talk {
       at,
       clause: word?.clause ?? 0,
       sentence: word?.sentence ?? 0,
+      until: word?.clause ?? 0,
       time: word?.time ?? null,
     };
   });

@@ -41,7 +41,36 @@ export function marksIn(words: readonly Word[]): Mark[] {
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  return marks;
+  return withChoices(marks);
+}
+
+/** Feet apart, in hundredths, within which `forty-five, forty-six foot` is one guess. */
+const GUESS = 200;
+
+/** Two distances in one breath, a foot or two apart, are a guess between them. */
+function withChoices(marks: readonly Mark[]): Mark[] {
+  const joined: Mark[] = [];
+  for (const mark of marks) {
+    const last = joined.at(-1);
+    if (last && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
+    else joined.push(mark);
+  }
+  return joined;
+}
+
+type Measured = Extract<Mark, { what: "distance" }>;
+
+function isGuess(last: Mark, mark: Mark): last is Measured {
+  if (last.what !== "distance" || mark.what !== "distance" || mark.from !== last.to) return false;
+  const apart = mark.distance.from - last.distance.from;
+  const points = last.distance.to === null && mark.distance.to === null;
+  const places = last.distance.kind === "at" && mark.distance.kind === "at";
+  return points && places && apart > 0 && apart <= GUESS && last.distance.from % 100 === 0;
+}
+
+function guess(last: Measured, mark: Mark): Mark {
+  const to = mark.what === "distance" ? mark.distance.from : null;
+  return { ...last, to: mark.to, distance: { ...last.distance, to, choice: true } };
 }
 
 function marksInClause(clause: readonly Word[]): Mark[] {
@@ -149,7 +178,7 @@ function topOrBottom(words: readonly string[], at: number): Mark | null {
   if (flow) return clockMark(6, at, at + 2);
   if (hour === undefined) return null;
   const before = words[at - 1] ?? "";
-  const placed = /^(the|at|on|in|from|along|of|its|and)$/.test(before) || at === words.length - 1;
+  const placed = /^(the|at|on|in|from|along|of|its|and|)$/.test(before) || at === words.length - 1;
   const other = /^(of the (hill|yard|stack|street|hole|stairs))/.test(
     words.slice(at + 1, at + 4).join(" "),
   );

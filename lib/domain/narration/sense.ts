@@ -6,8 +6,8 @@ export interface Sense {
   readonly unreal: ReadonlySet<number>;
   /** Things named only to say where something else is: `past the wye`. */
   readonly pointers: ReadonlySet<number>;
-  /** Things that were named before: `that same wye`. */
-  readonly again: ReadonlySet<number>;
+  /** Things that were named before, `that same wye`, with the earlier mark where it is plain which. */
+  readonly again: ReadonlyMap<number, number | null>;
   /** Clauses that speak of the record. */
   readonly recordClauses: ReadonlySet<number>;
 }
@@ -17,14 +17,7 @@ export function senseOf(talk: Talk): Sense {
   const unreal = new Set<number>();
   const recordClauses = new Set<number>();
   const claiming = claimedClauses(talk, recordClauses);
-  for (const mark of talk.said) {
-    if (mark.what === "turn") continue;
-    const inTurn = inClause(talk, mark.clause);
-    if (isClaimed(mark, inTurn, claiming)) unreal.add(mark.at);
-    else if (isExpected(mark, inTurn)) unreal.add(mark.at);
-    else if (mark.what === "thing" && isDenied(talk, mark, unreal)) unreal.add(mark.at);
-    else if (mark.what === "material" && isDenied(talk, mark, unreal)) unreal.add(mark.at);
-  }
+  for (const mark of talk.said) if (isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
   const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
   return {
     unreal,
@@ -33,8 +26,72 @@ export function senseOf(talk: Talk): Sense {
       things,
       (mark) => nearTurn(talk, mark, ["beyond", "short-of"], 1) || isAfterRelative(talk, mark),
     ),
-    again: ats(things, (mark) => nearTurn(talk, mark, ["same"], 2)),
+    again: new Map(
+      things.flatMap((mark) => {
+        const before = antecedentOf(talk, mark, unreal);
+        const known = before !== null || nearTurn(talk, mark, ["same"], 2);
+        return known ? [[mark.at, before?.at ?? null]] : [];
+      }),
+    ),
   };
+}
+
+function isUnreal(
+  talk: Talk,
+  mark: Said,
+  { claiming, unreal }: { claiming: Claims; unreal: ReadonlySet<number> },
+): boolean {
+  if (mark.what === "turn") return false;
+  const clause = inClause(talk, mark.clause);
+  if (isClaimed(mark, clause, claiming) || isExpected(mark, clause)) return true;
+  if (mark.what === "thing") return isNoFinding(talk, mark) || isDenied(talk, mark, unreal);
+  return mark.what === "material" && isDenied(talk, mark, unreal);
+}
+
+/** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
+function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.weak && !isPlain(talk, mark)) return true;
+  const first = talk.speech.words.find((word) => word.clause === mark.clause);
+  const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
+  return first?.text === "or" && !measured && mark.clause > 0;
+}
+
+function isPlain(talk: Talk, mark: Said): boolean {
+  const lead = wordsOf(talk, mark.from - 4, mark.from);
+  if (
+    /\b(a|an|another|first|second|third|fourth|two|three|other|one|capped|live|dead|side)( [a-z]+)?( inch)?( [a-z]+)?$/.test(
+      lead,
+    )
+  )
+    return true;
+  return inClause(talk, mark.clause).some(
+    (other) => other.what === "distance" || other.what === "clock",
+  );
+}
+
+/** How far back, in sentences, a thing can be meant by `that tap` or `that’s a wye`. */
+const BACK = 3;
+
+/** The earlier mention of a thing that is plainly named again; null where it is a new one. */
+function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): Said | null {
+  if (inClause(talk, mark.clause).some((other) => isTurn(other, "another"))) return null;
+  const before = talk.said
+    .slice(0, mark.at)
+    .findLast(
+      (old): old is Of<"thing"> =>
+        old.what === "thing" &&
+        !unreal.has(old.at) &&
+        old.thing.kind === mark.thing.kind &&
+        old.thing.fault === mark.thing.fault,
+    );
+  if (!before) return null;
+  const back = mark.sentence - before.sentence;
+  if (mark.thing.describes) return back <= 1 ? before : null;
+  const lead = wordsOf(talk, mark.from - 3, mark.from);
+  if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK ? before : null;
+  const named = /\b(that's|it's|that is|it is|definitely|called it)( a| an)?$/.test(lead);
+  const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
+  return named && back <= 1 && !own ? before : null;
 }
 
 function ats(marks: readonly Said[], test: (mark: Said) => boolean): Set<number> {

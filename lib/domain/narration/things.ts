@@ -8,16 +8,22 @@ export interface Thing {
   readonly fitting: Fitting;
   /** More than one, and nothing says how many. */
   readonly many: boolean;
+  /** A word that often means something else: it counts where a place, a side or `another` goes with it. */
+  readonly weak: boolean;
+  /** Tells how a tie-in was made; beside a tie-in it is no second one. */
+  readonly describes: boolean;
 }
 
 type Entry = readonly [phrase: string, thing: Thing];
+
+const STANDARD = { weak: false, describes: false };
 
 function entries(kind: Thing["kind"], phrases: string, more: Partial<Thing> = {}): Entry[] {
   return phrases.split(",").map((text): Entry => {
     const phrase = text.trim();
     const many =
       /s$/.test(phrase) && /(ins|taps|laterals|tions|wyes|tees|branches|cracks)$/.test(phrase);
-    return [phrase, { kind, fault: null, fitting: "unknown", many, ...more }];
+    return [phrase, { kind, fault: null, fitting: "unknown", many, ...STANDARD, ...more }];
   });
 }
 
@@ -28,7 +34,17 @@ const fitting = (name: Fitting, phrases: string) => entries("tie-in", phrases, {
 export const THING_WORDS: readonly Entry[] = [
   ...entries(
     "tie-in",
-    "tie in, tie ins, tap, taps, lateral, laterals, connection, connections, branch, branches, service, services, house lead, side connection, branch line, side line, stub, stub out, tied in, ties in, tying in, tie into, pipe coming in, line coming in, coming in from the side, comes in from the side, somebody tied in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe",
+    "tie in, tie ins, tap, taps, first lateral, second lateral, third lateral, side lateral, house lead, side connection, branch line, side line, stub out, tie into, pipe coming in, line coming in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe",
+  ),
+  ...entries(
+    "tie-in",
+    "lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet",
+    { weak: true },
+  ),
+  ...entries(
+    "tie-in",
+    "tied in, ties in, tying in, hooked in, somebody tied in, tied into, coming in from the side, comes in from the side",
+    { describes: true },
   ),
   ...fitting(
     "wye",
@@ -38,13 +54,16 @@ export const THING_WORDS: readonly Entry[] = [
     "tee",
     "tee, tees, t, tee connection, tee fitting, sanitary tee, t connection, san tee, tap tee, factory tee",
   ),
-  ...fitting(
-    "saddle",
-    "saddle, saddles, saddle tap, saddle connection, saddle tee, saddle wye, saddled in, saddled on",
-  ),
+  ...fitting("saddle", "saddle, saddles, saddle tap, saddle connection, saddle tee, saddle wye"),
+  ...entries("tie-in", "saddled in, saddled on", { fitting: "saddle", describes: true }),
   ...fitting(
     "break-in",
-    "break in, hammer tap, hammer in, hammered in, broke in, broken in tap, punched in, knocked in, busted in, cut in, chiseled in, break in tap, break in connection, hammered in tap, hammer tapped, busted into, broken into, just punched in, jammed in, knocked a hole in, punch in",
+    "break in, hammer tap, broken in tap, break in tap, break in connection, hammered in tap, hammer tapped, hammer tapped in",
+  ),
+  ...entries(
+    "tie-in",
+    "hammer in, hammered in, broke in, punched in, just punched in, knocked in, busted in, busted into, broken into, broke into, cut in, cut into, chiseled in, jammed in, knocked a hole in, punch in, stabbed in, chopped in",
+    { fitting: "break-in", describes: true },
   ),
   ...fault(
     "crack",
@@ -156,6 +175,14 @@ export const MATERIAL_WORDS_SPOKEN: readonly (readonly [string, Material])[] =
   MATERIAL_PHRASES.flatMap(([material, phrases]) =>
     phrases.split(",").map((phrase): [string, Material] => [phrase.trim(), material]),
   );
+
+export const BEND: Thing = {
+  kind: "bend",
+  fault: null,
+  fitting: "unknown",
+  many: false,
+  ...STANDARD,
+};
 
 /** Fittings that are named by their angle: `a forty-five`. */
 export const BEND_ANGLES: ReadonlySet<number> = new Set([22, 23, 30, 45, 60, 90]);
