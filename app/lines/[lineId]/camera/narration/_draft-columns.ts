@@ -1,0 +1,48 @@
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { DraftDecision } from "#lib/domain/narration/narration.ts";
+import { GAP_COLUMNS, OBSERVATION_COLUMNS } from "../_columns.ts";
+
+/** A drafted row as the screen shows it: the words it rests on, and its cells as typed. */
+export interface DraftView {
+  readonly key: string;
+  readonly quote: string;
+  /** `2:58`; empty where the transcript has no times. */
+  readonly time: string;
+  readonly texts: Readonly<Record<string, string>>;
+  /** How sure: how the counter was found, hedges, what was said of the record. */
+  readonly marks: readonly string[];
+  /** The counter was spoken, not worked out. */
+  readonly readOut: boolean;
+  readonly decided: DecidedView | null;
+}
+
+export interface DecidedView {
+  readonly state: DraftDecision["state"];
+  /** What it became; for one that was dropped, what it would have been. */
+  readonly words: string;
+  /** It was taken out of the log by hand since. */
+  readonly gone: boolean;
+}
+
+const WIDTHS: Readonly<Record<string, number>> = {
+  counter: 6,
+  kind: 9,
+  clock: 5,
+  toCounter: 6,
+  fault: 12,
+  diameter: 4,
+  material: 13,
+  fitting: 8,
+  note: 20,
+};
+
+/** Cells of a drafted row; its time and its words stand over them. */
+export const SEEN_COLUMNS: readonly GridColumn[] = narrower(OBSERVATION_COLUMNS);
+export const UNSEEN_COLUMNS: readonly GridColumn[] = GAP_COLUMNS;
+
+function narrower(columns: readonly GridColumn[]): GridColumn[] {
+  return columns.flatMap((column) => {
+    const width = WIDTHS[column.key];
+    return width === undefined ? [] : [{ ...column, width }];
+  });
+}

@@ -1,0 +1,110 @@
+import { formatCell } from "#app/_components/grid/cell.ts";
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { draftedFields, draftedGap } from "#lib/domain/file/narration-log.ts";
+import { plainFeet, toTenth } from "#lib/domain/line/station.ts";
+import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
+import type { DraftDecision, Narration } from "#lib/domain/narration/narration.ts";
+import {
+  type DecidedView,
+  type DraftView,
+  SEEN_COLUMNS,
+  UNSEEN_COLUMNS,
+} from "./_draft-columns.ts";
+
+/** The drafted rows in the order of speaking, each with what became of it. */
+export function draftViews(
+  file: Pick<LineFile, "observations" | "gaps">,
+  { decided }: Pick<Narration, "decided">,
+  { drafts, gaps }: Pick<DraftLog, "drafts" | "gaps">,
+): { readonly seen: DraftView[]; readonly unseen: DraftView[] } {
+  const decisions = new Map(decided.map((each) => [each.key, each]));
+  return {
+    seen: drafts.map((draft) => seenView(file, draft, decisions.get(draft.key))),
+    unseen: gaps.map((draft) => unseenView(file, draft, decisions.get(draft.key))),
+  };
+}
+
+function seenView(
+  { observations }: Pick<LineFile, "observations">,
+  draft: Draft,
+  decision: DraftDecision | undefined,
+): DraftView {
+  const drafted = draftedFields(draft);
+  const became = observations.find(({ id }) => id === decision?.observationId);
+  return {
+    key: draft.key,
+    quote: draft.quote,
+    time: draft.videoSecond === null ? "" : formatCell(VIDEO, draft.videoSecond),
+    texts: textsOf(SEEN_COLUMNS, drafted),
+    marks: marksOf(draft),
+    readOut: draft.reading === "read" && draft.counter !== null,
+    decided: decidedView(decision, {
+      there: became !== undefined,
+      words: seenWords(textsOf(SEEN_COLUMNS, became ?? drafted)),
+    }),
+  };
+}
+
+function unseenView(
+  { gaps }: Pick<LineFile, "gaps">,
+  draft: DraftGap,
+  decision: DraftDecision | undefined,
+): DraftView {
+  const drafted = draftedGap(draft);
+  const became = gaps.find(({ id }) => id === decision?.observationId);
+  const texts = textsOf(UNSEEN_COLUMNS, became ?? drafted);
+  return {
+    key: draft.key,
+    quote: draft.quote,
+    time: "",
+    texts: textsOf(UNSEEN_COLUMNS, drafted),
+    marks: [],
+    readOut: true,
+    decided: decidedView(decision, {
+      there: became !== undefined,
+      words: `${texts["cause"]} from ${texts["fromCounter"]} to ${texts["toCounter"]} ft`,
+    }),
+  };
+}
+
+function decidedView(
+  decision: DraftDecision | undefined,
+  { there, words }: { there: boolean; words: string },
+): DecidedView | null {
+  if (decision === undefined) return null;
+  return { state: decision.state, words, gone: decision.state === "accepted" && !there };
+}
+
+const VIDEO = { key: "videoSecond", title: "", kind: "video" } as const;
+
+function textsOf(columns: readonly GridColumn[], row: object): Record<string, string> {
+  const values = row as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    columns.map((column) => [column.key, formatCell(column, values[column.key])]),
+  );
+}
+
+/** `tie-in at 24.1 ft, 9 o’clock, 4 in, vitrified clay`. */
+function seenWords(texts: Readonly<Record<string, string>>): string {
+  const text = (key: string) => texts[key] ?? "";
+  const to = text("toCounter") === "" ? "" : ` to ${text("toCounter")}`;
+  const place = text("counter") === "" ? "without a counter" : `at ${text("counter")}${to} ft`;
+  const parts = [
+    `${text("fault") || text("kind")} ${place}`,
+    text("clock") === "" ? "" : `${text("clock")} o’clock`,
+    text("diameter") === "" ? "" : `${text("diameter")} in`,
+    text("material") === "unknown" ? "" : text("material"),
+  ];
+  return parts.filter((part) => part !== "").join(", ");
+}
+
+function marksOf({ counter, reading, slack, hedges, aboutRecord }: Draft): string[] {
+  const off = slack === 0 ? "" : ` ± ${plainFeet(toTenth(slack))} ft`;
+  const marks = hedges.map((hedge) => `“${hedge}”`);
+  if (counter === null) marks.unshift("no distance said");
+  else if (reading === "between") marks.unshift(`worked out by time${off}`);
+  else if (off !== "") marks.unshift(`said as${off}`);
+  if (aboutRecord !== "") marks.push(`of the record: “${aboutRecord}”`);
+  return marks;
+}

@@ -1,0 +1,133 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { plainFeet } from "#lib/domain/line/station.ts";
+import type { DraftLog, TranscriptProblem } from "#lib/domain/narration/draft.ts";
+import type { Narration } from "#lib/domain/narration/narration.ts";
+import type { Anchor, Run } from "#lib/domain/run/run.ts";
+import { counted } from "../../_names.ts";
+import { tieAtMainAction } from "./actions.ts";
+import styles from "./narration.module.css";
+
+const SHOWN = 5;
+
+/** What could not be read of the transcript, each beside its line. */
+export function TranscriptProblems({
+  text,
+  problems,
+}: {
+  readonly text: string;
+  readonly problems: readonly TranscriptProblem[];
+}) {
+  if (problems.length === 0) return null;
+  const lines = linesOf(text);
+  const some = problems.slice(0, SHOWN);
+  return (
+    <NoticeBox
+      kind="caution"
+      title={`${counted(problems.length, "line")} of the transcript could not be read as meant`}
+    >
+      <ul>
+        {some.map(({ line, message }) => (
+          <li key={`${line} ${message}`}>
+            Line {line}, “{(lines[line - 1] ?? "").trim()}”: {message}
+          </li>
+        ))}
+      </ul>
+      <p>
+        {problems.length > SHOWN ? "The others are marked in the transcript below. " : ""}The rest
+        was read all the same. To mend it, bring the corrected transcript in as well.
+      </p>
+    </NoticeBox>
+  );
+}
+
+/** Where the speaker said that the camera is at the main, and nothing ties the run to it yet. */
+export function AtMain({
+  lineId,
+  run,
+  anchors,
+  counter,
+}: {
+  readonly lineId: string;
+  readonly run: Run;
+  readonly anchors: readonly Anchor[];
+  readonly counter: number | null;
+}) {
+  const tied = anchors.some(({ runId, kind }) => runId === run.id && kind === "main-connection");
+  if (counter === null || tied) return null;
+  return (
+    <NoticeBox title={`The speaker says that ${plainFeet(counter)} on the counter is the main.`}>
+      <ActionForm action={tieAtMainAction.bind(null, lineId, run.id, counter)}>
+        <p>{run.name} is not tied to the main yet. With this, its readings become stations.</p>
+        <div>
+          <SubmitButton pendingWord="Tying …" quiet>
+            Tie {run.name} there: {plainFeet(counter)} is station 0.0
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </NoticeBox>
+  );
+}
+
+/** A text that says nothing of a log, or no distance. */
+export function NothingDrafted({ log }: { readonly log: DraftLog }) {
+  const { drafts, gaps, readings } = log;
+  if (drafts.length + gaps.length === 0)
+    return (
+      <NoticeBox kind="caution" title="Nothing in it reads like something that was seen.">
+        <p>
+          Such as “twenty-four one, a tap at nine o’clock”. The words are kept below. If this is the
+          wrong text, bring in the right one as well.
+        </p>
+      </NoticeBox>
+    );
+  if (readings.length > 0) return null;
+  return (
+    <NoticeBox kind="caution" title="No distance was said.">
+      <p>
+        The rows below say what was seen, but not where. Write the counter of each from the
+        recording; without it, a row cannot go into the log.
+      </p>
+    </NoticeBox>
+  );
+}
+
+/** The words as they were brought in, line by line. */
+export function Transcript({
+  narration,
+  problems,
+}: {
+  readonly narration: Narration;
+  readonly problems: readonly TranscriptProblem[];
+}) {
+  const { text, addedBy, addedAt } = narration;
+  return (
+    <details open={problems.length > SHOWN}>
+      <summary>The words as they were brought in</summary>
+      <p className="muted">
+        By {addedBy} on {addedAt.slice(0, 10)}. They are kept as they are.
+      </p>
+      <ol className={styles["transcript"]}>
+        {linesOf(text).map((words, at) => {
+          const wrong = problems.filter(({ line }) => line === at + 1);
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a line of a text is its place
+            <li key={at}>
+              {words === "" ? " " : words}
+              {wrong.map(({ message }) => (
+                <span key={message} className="mend">
+                  {message}
+                </span>
+              ))}
+            </li>
+          );
+        })}
+      </ol>
+    </details>
+  );
+}
+
+function linesOf(text: string): string[] {
+  return text.split(/\r\n|\r|\n/);
+}

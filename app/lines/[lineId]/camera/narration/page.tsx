@@ -1,0 +1,141 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { logOf } from "#lib/domain/file/narration-log.ts";
+import type { DraftLog } from "#lib/domain/narration/draft.ts";
+import type { Narration } from "#lib/domain/narration/narration.ts";
+import type { Run } from "#lib/domain/run/run.ts";
+import { lineFileOf } from "../../_file.ts";
+import { counted } from "../../_names.ts";
+import type { DraftView } from "./_draft-columns.ts";
+import { draftViews } from "./_draft-views.ts";
+import { AtMain, NothingDrafted, Transcript, TranscriptProblems } from "./_transcript.tsx";
+import { DraftedLog } from "./drafted-log.client.tsx";
+import { NarrationForm } from "./narration-form.tsx";
+
+export const metadata: Metadata = { title: "What was said while the camera ran" };
+
+interface NarrationQuery {
+  readonly run?: string | string[];
+}
+
+export default async function NarrationPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<NarrationQuery>;
+}) {
+  const { lineId } = await params;
+  const { run: wanted } = await searchParams;
+  const { file, report, may } = await lineFileOf(lineId);
+  const run = file.runs.find(({ id }) => id === (wanted ?? file.runs[0]?.id));
+  if (run === undefined) return <NoRun lineId={lineId} file={file} />;
+  const narrations = file.narrations.filter((each) => each.runId === run.id);
+  const part = { lineId, file, run, mayRecord: may("record-the-field") };
+  return (
+    <>
+      <PageHead
+        asked={`What was said on ${run.name}, ${formatDay(run.ranOn, report.today)}`}
+        answer={answerOf(file, narrations)}
+      >
+        <p>
+          <Link href={`/lines/${lineId}/camera?run=${encodeURIComponent(run.id)}`}>
+            Back to the log of {run.name}
+          </Link>
+        </p>
+      </PageHead>
+      {narrations.map((narration) => (
+        <OneNarration key={narration.id} {...part} narration={narration} />
+      ))}
+      {part.mayRecord ? (
+        <NarrationForm
+          key={narrations.length}
+          lineId={lineId}
+          run={run}
+          first={narrations.length === 0}
+        />
+      ) : null}
+    </>
+  );
+}
+
+interface NarrationPart {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly run: Run;
+  readonly mayRecord: boolean;
+}
+
+function OneNarration({ narration, ...part }: NarrationPart & { readonly narration: Narration }) {
+  const { lineId, file, run, mayRecord } = part;
+  const log = logOf(file, narration);
+  const { seen, unseen } = draftViews(file, narration, log);
+  return (
+    <Section title="The log, as drafted from it" note={draftedWords(log)}>
+      <TranscriptProblems text={narration.text} problems={log.problems} />
+      {mayRecord ? (
+        <AtMain lineId={lineId} run={run} anchors={file.anchors} counter={log.mainCounter} />
+      ) : null}
+      <NothingDrafted log={log} />
+      <DraftedLog
+        lineId={lineId}
+        narrationId={narration.id}
+        seen={seen}
+        unseen={unseen}
+        readOnly={!mayRecord}
+      />
+      <Transcript narration={narration} problems={log.problems} />
+    </Section>
+  );
+}
+
+function NoRun({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  return (
+    <>
+      <PageHead asked="What was said while the camera ran" />
+      <Empty
+        title={
+          file.runs.length === 0 ? "Enter the run first." : "This run is not in the file any more."
+        }
+      >
+        <p>
+          {file.runs.length === 0
+            ? "What was said belongs to one pass of the camera: its day, its direction, where its counter began."
+            : "It may have been removed, or the link is old. Choose a run that is there."}
+        </p>
+        <p>
+          <Link href={`/lines/${lineId}/camera`}>To the runs of the camera</Link>
+        </p>
+      </Empty>
+    </>
+  );
+}
+
+/** How much of it is decided, over all that was said on the run. */
+function answerOf(file: LineFile, narrations: readonly Narration[]): string {
+  if (narrations.length === 0) return "Nothing is brought in yet.";
+  const views = narrations.flatMap((narration): DraftView[] => {
+    const { seen, unseen } = draftViews(file, narration, logOf(file, narration));
+    return [...seen, ...unseen];
+  });
+  const open = views.filter(({ decided }) => decided === null).length;
+  const taken = views.filter(({ decided }) => decided?.state === "accepted").length;
+  const dropped = views.length - open - taken;
+  const parts = [
+    `${taken} accepted`,
+    dropped === 0 ? "" : `${dropped} dropped`,
+    `${open} still to look over`,
+  ].filter((part) => part !== "");
+  return `${counted(views.length, "row")} drafted: ${parts.join(", ")}.`;
+}
+
+function draftedWords({ readings, drafts, gaps }: DraftLog): string {
+  if (drafts.length + gaps.length === 0) return "Drafted by rule, word for word.";
+  const distances = counted(readings.length, "distance was", "distances were");
+  return `${distances} read out. A row between two of them is placed by time and says so. Nothing is in the log before you accept it.`;
+}

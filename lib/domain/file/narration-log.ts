@@ -1,0 +1,86 @@
+import { type Cft, plainFeet, toTenth } from "../line/station.ts";
+import type { Draft, DraftGap, DraftLog } from "../narration/draft.ts";
+import { draftLog } from "../narration/draft-log.ts";
+import type { Narration } from "../narration/narration.ts";
+import { converterFor } from "../run/convert.ts";
+import type { Anchor, Gap, Observation, Reading, Run } from "../run/run.ts";
+import type { LineFile } from "./line-file.ts";
+
+/** What a narration says, drafted anew from its text and what its run is tied to. */
+export function logOf(
+  file: Pick<LineFile, "runs" | "anchors">,
+  { runId, text }: Pick<Narration, "runId" | "text">,
+): DraftLog {
+  const run = file.runs.find(({ id }) => id === runId);
+  return draftLog(text, {
+    direction: run?.direction ?? "upstream",
+    mainCounter: run === undefined ? null : mainCounterOf(run, file.anchors),
+  });
+}
+
+/**
+ * The counter reading at the main connection: below its lowest anchor a run goes on foot for foot.
+ * Null where nothing ties the run, or its anchors contradict one another.
+ */
+export function mainCounterOf(run: Run, anchors: readonly Anchor[]): Cft | null {
+  const [lowest] = anchors
+    .filter(({ runId }) => runId === run.id)
+    .sort((a, b) => a.station - b.station);
+  if (lowest === undefined || converterFor(run, anchors).toStation(lowest.counter) === null)
+    return null;
+  const way = run.direction === "upstream" ? -1 : 1;
+  return lowest.counter + way * lowest.station;
+}
+
+/** What a person may mend in a draft before accepting it. */
+export type DraftedFields = Pick<
+  Observation,
+  | "kind"
+  | "toCounter"
+  | "clock"
+  | "fault"
+  | "material"
+  | "diameter"
+  | "fitting"
+  | "videoSecond"
+  | "note"
+> & { readonly counter: Cft | null };
+
+/** A draft as the fields of an observation; hedges and what was said of the record are in the note. */
+export function draftedFields(draft: Draft): DraftedFields {
+  const { kind, counter, toCounter, clock, fault, material, diameter, fitting } = draft;
+  return {
+    kind,
+    counter,
+    toCounter,
+    clock,
+    fault,
+    material,
+    diameter,
+    fitting,
+    videoSecond: draft.videoSecond,
+    note: noteOf(draft),
+  };
+}
+
+/** A gap as drafted, with the words it rests on. */
+export function draftedGap(gap: DraftGap): Omit<Gap, "id" | "runId"> {
+  const { fromCounter, toCounter, cause, quote } = gap;
+  return { fromCounter, toCounter, cause, note: `said: “${quote}”` };
+}
+
+const SLACK_WORDS: Record<Reading, string> = {
+  read: "counter as said,",
+  between: "counter worked out by time,",
+};
+
+function noteOf({ note, hedges, aboutRecord, reading, slack }: Draft): string {
+  const said = hedges.map((hedge) => `“${hedge}”`).join(", ");
+  const parts = [
+    note,
+    said === "" ? "" : `said with ${said}`,
+    aboutRecord === "" ? "" : `of the record: “${aboutRecord}”`,
+    slack === 0 ? "" : `${SLACK_WORDS[reading]} ± ${plainFeet(toTenth(slack))} ft`,
+  ];
+  return parts.filter((part) => part !== "").join("; ");
+}

@@ -1,0 +1,205 @@
+import { updateRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { draftedFields, draftedGap, logOf } from "#lib/domain/file/narration-log.ts";
+import { nameRow } from "#lib/domain/file/references.ts";
+import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
+import type { DraftDecision, Narration } from "#lib/domain/narration/narration.ts";
+import type { Gap, Observation } from "#lib/domain/run/run.ts";
+import { ROW_SHAPES } from "#lib/exchange/rows.ts";
+import { err, ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { writeTables } from "./row-writes.ts";
+import { followSightings } from "./sightings.ts";
+
+/** A draft that a person takes, with the fields that the person mended. */
+export interface Accepted {
+  readonly key: string;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+interface Decisions {
+  readonly lineId: string;
+  readonly narrationId: string;
+  readonly accept: readonly Accepted[];
+  readonly drop: readonly string[];
+}
+
+interface Made {
+  readonly observations: readonly Observation[];
+  readonly gaps: readonly Gap[];
+  readonly decided: readonly DraftDecision[];
+}
+
+const TABLES = ["observations", "gaps", "tieIns"] as const;
+
+/**
+ * Makes observations and gaps of drafts, as a person mended them, and notes which were dropped; all
+ * of it or nothing. The words said, their time and how the counter was found stay with each. A
+ * refusal's path is the draft's key and the field: `k1.counter`.
+ */
+export function decideDrafts(
+  act: Act,
+  { lineId, narrationId, accept, drop }: Decisions,
+): Result<{ accepted: number; dropped: number }, Refusal> {
+  const deal = { lineId, deed: "record-the-field", action: "decide-drafts" } as const;
+  return changeLine(act, deal, (file) => {
+    const narration = find(file.narrations, narrationId, {
+      path: "narrationId",
+      what: "what was said",
+    });
+    if (!narration.ok) return narration;
+    const log = logOf(file, narration.value);
+    const open = stillOpen(log, narration.value, [...accept.map(({ key }) => key), ...drop]);
+    if (!open.ok) return open;
+    const made = makeAll(act, { log, narration: narration.value, accept });
+    if (!made.ok) return made;
+    const { observations, gaps } = made.value;
+    const after = withMade(act, file, made.value);
+    const senseless = senselessIn(after, made.value);
+    if (senseless !== null) return senseless;
+    const dropped = drop.map((key) => ({ key, state: "dropped", observationId: null }) as const);
+    const row: Narration = {
+      ...narration.value,
+      decided: [...narration.value.decided, ...made.value.decided, ...dropped],
+    };
+    return ok({
+      value: { accepted: accept.length, dropped: drop.length },
+      sentence: sentenceOf(after, narration.value, made.value, drop.length),
+      detail: { narrationId, observations, gaps, dropped: quotesOf(log, drop) },
+      write: (db) => {
+        writeTables({ ...act, db }, { before: file, after, tables: TABLES });
+        updateRow(db, "narrations", { lineId, row });
+      },
+    });
+  });
+}
+
+/** Every key is a draft of this text that nobody has decided on yet. */
+function stillOpen(
+  log: DraftLog,
+  { decided }: Narration,
+  keys: readonly string[],
+): Result<null, Refusal> {
+  const drafted = new Set([...log.drafts, ...log.gaps].map(({ key }) => key));
+  const closed = new Set(decided.map(({ key }) => key));
+  for (const key of keys) {
+    if (!drafted.has(key)) return refuse("not-found", key, "one of these rows");
+    if (closed.has(key))
+      return refuse("changed-meanwhile", key, "one of these rows is decided already");
+    closed.add(key);
+  }
+  return ok(null);
+}
+
+function makeAll(
+  act: Act,
+  { log, narration, accept }: { log: DraftLog; narration: Narration; accept: readonly Accepted[] },
+): Result<Made, Refusal> {
+  const fieldsOf = new Map(accept.map(({ key, fields }) => [key, fields]));
+  const observations: Observation[] = [];
+  const gaps: Gap[] = [];
+  const decided: DraftDecision[] = [];
+  for (const draft of log.drafts) {
+    const fields = fieldsOf.get(draft.key);
+    if (fields === undefined) continue;
+    const seen = seenOf(act, narration, draft, fields);
+    if (!seen.ok) return seen;
+    observations.push(seen.value);
+    decided.push({ key: draft.key, state: "accepted", observationId: seen.value.id });
+  }
+  for (const draft of log.gaps) {
+    const fields = fieldsOf.get(draft.key);
+    if (fields === undefined) continue;
+    const gap = gapOf(act, narration, draft, fields);
+    if (!gap.ok) return gap;
+    gaps.push(gap.value);
+    decided.push({ key: draft.key, state: "accepted", observationId: gap.value.id });
+  }
+  return ok({ observations, gaps, decided });
+}
+
+/** The person's fields over the drafted ones; a counter that was corrected counts as read. */
+function seenOf(
+  act: Act,
+  { runId }: Narration,
+  draft: Draft,
+  fields: Accepted["fields"],
+): Result<Observation, Refusal> {
+  const drafted = draftedFields(draft);
+  const mended = mendedFields(drafted, fields);
+  const reading = mended["counter"] === draft.counter ? draft.reading : "read";
+  const own = { quote: draft.quote, reading, tieInId: null, id: act.newId(), runId };
+  const parsed = ROW_SHAPES.observations.safeParse({ ...drafted, ...mended, ...own });
+  return parsed.success ? ok(parsed.data) : err(refusalAt(draft.key, parsed.error.issues[0]));
+}
+
+function gapOf(
+  act: Act,
+  { runId }: Narration,
+  draft: DraftGap,
+  fields: Accepted["fields"],
+): Result<Gap, Refusal> {
+  const drafted = draftedGap(draft);
+  const row = { ...drafted, ...mendedFields(drafted, fields), id: act.newId(), runId };
+  const parsed = ROW_SHAPES.gaps.safeParse(row);
+  return parsed.success ? ok(parsed.data) : err(refusalAt(draft.key, parsed.error.issues[0]));
+}
+
+/** Of what was sent, only the fields that a draft has. */
+function mendedFields(drafted: object, fields: Accepted["fields"]): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries({ ...drafted, ...fields }).filter(([field]) => field in drafted),
+  );
+}
+
+function refusalAt(
+  key: string,
+  issue: { readonly path: readonly PropertyKey[]; readonly message: string } | undefined,
+): Refusal {
+  const field = String(issue?.path[0] ?? "");
+  return { reason: "bad-value", path: `${key}.${field}`, detail: issue?.message ?? "" };
+}
+
+function withMade(act: Act, file: LineFile, { observations, gaps }: Made): LineFile {
+  const after = {
+    ...file,
+    observations: [...file.observations, ...observations],
+    gaps: [...file.gaps, ...gaps],
+  };
+  return followSightings(act, after, { table: "observations", before: file });
+}
+
+function senselessIn(after: LineFile, { decided }: Made) {
+  const [first] = nonsenseIn(after);
+  if (first === undefined) return null;
+  const row = (after[first.list] as readonly { readonly id: string }[])[first.row];
+  const key = decided.find(({ observationId }) => observationId === row?.id)?.key ?? "";
+  return refuse("bad-value", `${key}.${first.path}`, first.message);
+}
+
+function sentenceOf(
+  after: LineFile,
+  { runId }: Narration,
+  { observations, gaps }: Made,
+  dropped: number,
+): string | null {
+  const names = [
+    ...observations.map(({ id }) => nameRow(after, "observations", id)),
+    ...gaps.map(({ id }) => nameRow(after, "gaps", id)),
+  ];
+  const run = nameRow(after, "runs", runId);
+  const some = names.slice(0, 3).join(", ");
+  const more = names.length > 3 ? ` and ${names.length - 3} more` : "";
+  const taken = names.length === 0 ? "" : `Took from what was said on ${run}: ${some}${more}.`;
+  const left = dropped === 0 ? "" : `Dropped ${dropped} of the rows drafted for ${run}.`;
+  const said = `${taken} ${left}`.trim();
+  return said === "" ? null : said;
+}
+
+function quotesOf(log: DraftLog, keys: readonly string[]): string[] {
+  return [...log.drafts, ...log.gaps]
+    .filter(({ key }) => keys.includes(key))
+    .map(({ quote }) => quote);
+}
