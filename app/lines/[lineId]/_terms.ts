@@ -50,7 +50,7 @@ export const PATTERN_WORDS: Record<RulePattern, string> = {
   "divided-at-cleanout":
     "The authority holds the part from the main to the cleanout; owners hold the rest.",
   "owners-own-authority-mends-lower": "Owners own all of it; the authority mends the lower part.",
-  "by-kind-of-work": "By the kind of work: owners clear, the authority mends the lower part.",
+  "by-kind-of-work": "Owners hold all of it; below the boundary the kind of work says who does it.",
   "authority-when-proven":
     "The lower part is the authority’s once the owner proves that the fault is there.",
   unclear: "The authority itself says that it is not clear.",

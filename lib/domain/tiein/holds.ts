@@ -168,14 +168,15 @@ function easementCauses(file: HoldFile): Cause[] {
       const where = `${plainFeet(crossing.from)} to ${formatFeet(crossing.to)}`;
       const state =
         crossing.easement === "none"
-          ? "no easement is recorded for it"
-          : "it is not known whether an easement is recorded for it";
+          ? "no easement is recorded for it, so nobody digs there without the owner’s consent"
+          : "whether an easement is recorded for it is not known yet";
       return {
         cause: "easement-missing" as const,
         subjectId: crossing.id,
         subjectLabel,
         sentence: `The line crosses ${subjectLabel} from ${where}; ${state}.`,
-        closes: "The recording number of an easement, or a named person's waiver",
+        closes:
+          "The recording number of an easement, or a named person’s waiver once the owner consents in writing",
       };
     });
 }

@@ -3,10 +3,13 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { listAuthorities } from "#db/queries/authority.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
 import { AgreementGrid } from "./agreement-grid.tsx";
+import { CrossedLots } from "./crossed-lots.tsx";
+import { ItemsTable } from "./items-table.tsx";
 import { ReachTable } from "./reach-table.tsx";
 import { RuleForm, RuleText } from "./rule.tsx";
 import { Unclear } from "./unclear.tsx";
@@ -57,6 +60,24 @@ export default async function AnswersPage({
       >
         <ReachTable file={file} report={report} />
       </Section>
+      {scopeInForce(file).length === 0 ? null : (
+        <Section
+          title="The planned work"
+          note="Whose each piece is to do, by its kind and by where it lies. What falls to the authority is still shared in the split until the authority takes it on."
+          id="work"
+        >
+          <ItemsTable file={file} report={report} />
+        </Section>
+      )}
+      {file.crossings.length === 0 ? null : (
+        <Section
+          title="Lots that the pipe crosses"
+          note="Being crossed makes nobody a payer. It makes them somebody to ask before the work, and it asks for a right to be there."
+          id="crossed"
+        >
+          <CrossedLots file={file} report={report} />
+        </Section>
+      )}
       <NoticeBox kind="caution" title="This is not legal advice">
         <p>
           It shows what the rule chosen here says about the facts entered here. Local code and

@@ -5,9 +5,10 @@ import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { WORK_KINDS } from "#lib/domain/responsibility/authority.ts";
 import type { Holder, ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import { listed, propertyName, tieInName } from "../_names.ts";
-import { HOLDER_WORDS, MATERIAL_WORDS } from "../_terms.ts";
+import { HOLDER_WORDS, MATERIAL_WORDS, WORK_WORDS } from "../_terms.ts";
 
 /** Every reach with who is served, who holds, who mends and who of the owners answers, and why. */
 export function ReachTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {
@@ -47,7 +48,7 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
                 <HolderWord holder={reach.holder} />
               </td>
               <td data-label="Mended by">
-                {reach.mender === reach.holder ? "the same" : <HolderWord holder={reach.mender} />}
+                <Menders reach={reach} />
               </td>
               <td data-label="Who answers">{answerableWords(file, reach)}</td>
               <td data-label="Because" className="small">
@@ -60,6 +61,19 @@ export function ReachTable({ file, report }: { readonly file: LineFile; readonly
       </table>
     </Scroll>
   );
+}
+
+/** One word where all kinds of work are alike, else a line for each kind. */
+function Menders({ reach }: { readonly reach: ReachFinding }) {
+  const { holder, menders } = reach;
+  const [first] = WORK_KINDS.map((kind) => menders[kind]);
+  if (WORK_KINDS.every((kind) => menders[kind] === first))
+    return reach.mender === holder ? <>the same</> : <HolderWord holder={reach.mender} />;
+  return WORK_KINDS.map((kind) => (
+    <div key={kind}>
+      {WORK_WORDS[kind]}: <HolderWord holder={menders[kind]} />
+    </div>
+  ));
 }
 
 function HolderWord({ holder }: { readonly holder: Holder }) {

@@ -4,8 +4,21 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Authority, ResponsibilityRule } from "#lib/domain/responsibility/authority.ts";
-import { BOUNDARY_WORDS, PATTERN_WORDS, SHARED_WORDS } from "../_terms.ts";
+import {
+  type Authority,
+  type ResponsibilityRule,
+  WORK_KINDS,
+  type WorkHolder,
+  type WorkKind,
+} from "#lib/domain/responsibility/authority.ts";
+import { capital } from "../_names.ts";
+import {
+  BOUNDARY_WORDS,
+  HOLDER_WORDS,
+  PATTERN_WORDS,
+  SHARED_WORDS,
+  WORK_WORDS,
+} from "../_terms.ts";
 import { chooseRuleAction } from "./actions.ts";
 
 /** The rule that is applied here, in words, with where it is written and when that was looked at. */
@@ -30,6 +43,7 @@ export function RuleText({ file, today }: { readonly file: LineFile; readonly to
         <p className="strong">{rule.title}</p>
         <p>{PATTERN_WORDS[rule.pattern]}</p>
         {turnsOnBoundary(rule) ? <p>The boundary is {BOUNDARY_WORDS[rule.boundary]}.</p> : null}
+        {rule.pattern === "by-kind-of-work" ? <KindsOfWork rule={rule} /> : null}
         <p>{SHARED_WORDS[rule.sharedRule]}</p>
         {rule.note === "" ? null : <p className="muted">{rule.note}</p>}
       </dd>
@@ -49,6 +63,29 @@ export function RuleText({ file, today }: { readonly file: LineFile; readonly to
         <span className="muted">, when the office last looked it up. Check again before use.</span>
       </dd>
     </dl>
+  );
+}
+
+/** Who does each kind of work between the main and the boundary. */
+function KindsOfWork({ rule }: { readonly rule: ResponsibilityRule }) {
+  const holders: Record<WorkKind, WorkHolder> = {
+    clearing: rule.clearingBy,
+    repair: rule.repairBy,
+    replacement: rule.replacementBy,
+  };
+  return (
+    <ul>
+      {WORK_KINDS.map((kind) => (
+        <li key={kind}>
+          {capital(WORK_WORDS[kind])} below {BOUNDARY_WORDS[rule.boundary]}:{" "}
+          {holders[kind] === "unclear" ? (
+            <span className="tag tag-loud">unclear</span>
+          ) : (
+            HOLDER_WORDS[holders[kind]]
+          )}
+        </li>
+      ))}
+    </ul>
   );
 }
 

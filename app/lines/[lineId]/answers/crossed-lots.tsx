@@ -1,0 +1,77 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import type { Crossing } from "#lib/domain/line/line.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { crossingUses } from "#lib/domain/responsibility/crossing-uses.ts";
+import { propertyName } from "../_names.ts";
+
+/** Every lot that the pipe crosses: whether its owner uses the pipe, what right it lies there by, and what follows. */
+export function CrossedLots({
+  file,
+  report,
+}: {
+  readonly file: LineFile;
+  readonly report: Report;
+}) {
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Lot</th>
+            <th scope="col">Crossed</th>
+            <th scope="col">Easement</th>
+            <th scope="col">What follows</th>
+          </tr>
+        </thead>
+        <tbody>
+          {crossingUses(file, report.reaches).map(({ crossing, uses }) => (
+            <tr key={crossing.id}>
+              <th scope="row">{propertyName(file, crossing.propertyId)}</th>
+              <td data-label="Crossed" className="nowrap">
+                {plainFeet(crossing.from)}–{formatFeet(crossing.to)}
+              </td>
+              <td data-label="Easement">
+                <Easement crossing={crossing} />
+              </td>
+              <td data-label="What follows">
+                {USE_WORDS[uses]} {RIGHT_WORDS[crossing.easement]}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Easement({ crossing }: { readonly crossing: Crossing }) {
+  if (crossing.easement === "recorded")
+    return (
+      <>
+        recorded
+        {crossing.recordingNumber === "" ? ", number not noted" : ` as ${crossing.recordingNumber}`}
+      </>
+    );
+  return (
+    <span className="tag tag-loud">
+      {crossing.easement === "none" ? "none recorded" : "not known"}
+    </span>
+  );
+}
+
+const USE_WORDS = {
+  none: "Its owner does not use the line and is asked for no part of it, save by an agreement that names the lot.",
+  elsewhere:
+    "Its owner uses the line, but not on this stretch; as a user it shares as the rule says.",
+  here: "Its owner’s own flow passes here too.",
+} as const;
+
+const RIGHT_WORDS = {
+  recorded: "The work keeps to what the easement allows; the owner is told before anybody enters.",
+  none: "Nobody digs there without the owner’s consent, in writing; permission to enter and dig is asked for by letter.",
+  unknown:
+    "Look it up at the recorder’s office. Until then nobody digs there without the owner’s consent.",
+} as const;

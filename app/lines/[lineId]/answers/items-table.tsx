@@ -1,0 +1,74 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { type ItemMender, itemMenders } from "#lib/domain/responsibility/item-menders.ts";
+import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
+import { itemAmount } from "#lib/domain/split/item-amount.ts";
+import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { tieInName } from "../_names.ts";
+import { HOLDER_WORDS, WORK_WORDS } from "../_terms.ts";
+
+/** Every priced piece of work with whose it is to do, by its kind and its place. */
+export function ItemsTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Work</th>
+            <th scope="col">Kind</th>
+            <th scope="col" className="num">
+              Amount
+            </th>
+            <th scope="col">Falls to</th>
+          </tr>
+        </thead>
+        <tbody>
+          {scopeInForce(file).map((item) => (
+            <tr key={item.id}>
+              <th scope="row">{item.title}</th>
+              <td data-label="Kind">{WORK_WORDS[item.work]}</td>
+              <td data-label="Amount" className="num">
+                {formatCents(itemAmount(item))}
+              </td>
+              <td data-label="Falls to">
+                <WhoseWork file={file} item={item} menders={itemMenders(item, report.reaches)} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function WhoseWork({
+  file,
+  item,
+  menders,
+}: {
+  readonly file: LineFile;
+  readonly item: ScopeItem;
+  readonly menders: readonly ItemMender[];
+}) {
+  if (item.place === "branch" && item.tieInId !== null)
+    return <>the owners behind {tieInName(file, item.tieInId)}: it is on their own branch</>;
+  if (item.place === "general") return <>goes with the rest of the work</>;
+  const [only] = menders;
+  if (only === undefined) return <>no reach is known there</>;
+  if (menders.length === 1) return <HolderTag holder={only.mender} />;
+  return menders.map(({ from, to, mender }) => (
+    <div key={from}>
+      <HolderTag holder={mender} /> {plainFeet(from)} to {formatFeet(to)}
+    </div>
+  ));
+}
+
+function HolderTag({ holder }: { readonly holder: Holder }) {
+  if (holder === "unclear") return <span className="tag tag-loud">unclear</span>;
+  return HOLDER_WORDS[holder];
+}
