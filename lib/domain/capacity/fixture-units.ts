@@ -76,3 +76,13 @@ export function fixtureUnits(code: PlumbingCode, counts: FixtureCounts): number 
   }
   return sum;
 }
+
+/** Units of one fixture by the code's table; null where it has no such row. */
+export function unitsOfOne(code: PlumbingCode, fixture: Fixture): number | null {
+  return FIXTURE_UNITS[code].units[fixture];
+}
+
+/** `IPC Table 709.1, private use`. */
+export function fixtureTableTitle(code: PlumbingCode): string {
+  return FIXTURE_UNITS[code].title;
+}

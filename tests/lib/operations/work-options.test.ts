@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { updateLine } from "#db/queries/line.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
@@ -9,6 +10,7 @@ import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
 import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
+import { takeFixtureWeights } from "#lib/operations/take-fixture-weights.ts";
 import { aScopeItem } from "#tests/support/file.ts";
 import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
 import { aChoice } from "#tests/support/priced-line.ts";
@@ -178,5 +180,31 @@ describe("change orders", () => {
     });
     const notInForce = fileOf(act, lineId).scope.filter(({ id }) => id !== "liner");
     must(saveScope(act, lineId, notInForce));
+  });
+});
+
+describe("takeFixtureWeights()", () => {
+  test("takeFixtureWeights() sets the weights that the rule by weights goes by, once", () => {
+    const { act, lineId } = aDesk();
+    const count = (propertyId: string, each: number) => ({
+      id: `f-${propertyId}`,
+      propertyId,
+      fixture: "kitchen-sink",
+      count: each,
+    });
+    expect(takeFixtureWeights(act, { lineId })).toMatchObject({
+      error: { reason: "not-in-this-state" },
+    });
+    addRows(act, { lineId, table: "fixtures" }, [count("12", 1), count("14", 2), count("16", 3)]);
+    updateLine(act.db, { ...fileOf(act, lineId).line, plumbingCode: "ipc" });
+    must(takeFixtureWeights(act, { lineId }));
+    const told = fileOf(act, lineId).history.length;
+    must(takeFixtureWeights(act, { lineId }));
+    const file = fileOf(act, lineId);
+    expect(file.properties.map(({ weight }) => weight)).toEqual([2, 4, 6]);
+    expect(file.history).toHaveLength(told);
+    expect(file.history.at(-1)?.sentence).toContain(
+      "Took weights from fixture counts by IPC Table",
+    );
   });
 });

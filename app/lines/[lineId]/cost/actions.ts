@@ -10,6 +10,7 @@ import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
 import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
+import { takeFixtureWeights } from "#lib/operations/take-fixture-weights.ts";
 
 /** Chooses a rule with its particulars and a reason: a new version with its amounts frozen. */
 export async function chooseSplitAction(
@@ -97,4 +98,16 @@ export async function decideChangeOrderAction(
       ? "Agreed. It counts from now on; choose the split again below."
       : "Refused. It changes nothing.";
   return stateOf(decided, { words, form });
+}
+
+/** Takes every property's weight from its plumbing fixtures. */
+export async function takeFixtureWeightsAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const taken = takeFixtureWeights(act, { lineId });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(taken, { words: "Taken. The rule by weights goes by them now.", form });
 }

@@ -9,6 +9,7 @@ import { QuestionHead } from "../_question-head.tsx";
 import { Cautions } from "./cautions.tsx";
 import { Changes } from "./changes.tsx";
 import { ChooseForm } from "./choose-form.tsx";
+import { WeightsFromFixtures } from "./fixture-weights.tsx";
 import { Options } from "./options.tsx";
 import { type CostQuery, optionChoice, outcomesFor, particularsOf } from "./particulars.ts";
 import { ParticularsForm } from "./particulars-form.tsx";
@@ -90,6 +91,7 @@ export default async function CostPage({
               particulars={particulars}
             />
             <SideBySide file={file} report={report} outcomes={outcomes} />
+            <WeightsFromFixtures lineId={lineId} file={file} report={report} work={work} />
           </Section>
           <Section
             title="What each rule does"

@@ -1,0 +1,95 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { type FixtureWeights, fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
+import { takeFixtureWeightsAction } from "./actions.ts";
+import styles from "./cost.module.css";
+
+/** Weights proposed from the plumbing fixtures of each property, with the sum behind each. */
+export function WeightsFromFixtures({
+  lineId,
+  file,
+  report,
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly work: boolean;
+}) {
+  if (file.fixtures.length === 0) return null;
+  const proposed = fixtureWeights(file, report.tieIns);
+  return (
+    <details className="screen-only">
+      <summary>Weights from fixture counts</summary>
+      <div className="stack">
+        <p>
+          An option, and no more: plumbing codes use these units to measure load, but no recorded
+          agreement was found that shares a repair by them. The owners would have to agree on it.
+        </p>
+        {proposed.ok ? (
+          <Proposed lineId={lineId} file={file} proposed={proposed.value} work={work} />
+        ) : (
+          <p>{proposed.error}</p>
+        )}
+      </div>
+    </details>
+  );
+}
+
+function Proposed({
+  lineId,
+  file,
+  proposed: { table, weights },
+  work,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly proposed: FixtureWeights;
+  readonly work: boolean;
+}) {
+  const now = new Map(file.properties.map(({ id, weight }) => [id, weight]));
+  return (
+    <>
+      <Scroll>
+        <table className={`plain ${styles["steps"]}`}>
+          <caption>Units by {table}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Property</th>
+              <th scope="col">Sum</th>
+              <th scope="col" className="num">
+                Weight
+              </th>
+              <th scope="col" className="num">
+                Entered now
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {weights.map(({ propertyId, label, words, weight }) => (
+              <tr key={propertyId}>
+                <th scope="row">{label}</th>
+                <td>{words}</td>
+                <td className="num">{weight}</td>
+                <td className="num">{now.get(propertyId) ?? "–"}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+      {work ? (
+        <ActionForm
+          action={takeFixtureWeightsAction.bind(null, lineId)}
+          label="Take weights from fixture counts"
+        >
+          <SubmitButton pendingWord="Taking …" quiet>
+            Take these weights
+          </SubmitButton>
+        </ActionForm>
+      ) : null}
+    </>
+  );
+}
