@@ -93,7 +93,8 @@ export function compared({ log, expected }: Narrated): {
 function offBy(draft: Draft, row: ExpectedRow): number | null {
   if (draft.counter === null || labelOf(draft) !== labelOf(row)) return null;
   const off = Math.abs(draft.counter / 100 - row.at);
-  const side = draft.clock !== null && row.clock !== undefined && draft.clock !== row.clock ? 0.01 : 0;
+  const side =
+    draft.clock !== null && row.clock !== undefined && draft.clock !== row.clock ? 0.01 : 0;
   return off <= NEAR ? off + side : null;
 }
 
@@ -110,7 +111,11 @@ function labelOf(row: {
 export function scores(narrated: readonly Narrated[]): Score[] {
   const all = narrated.map(compared);
   const kinds = [
-    ...new Set(narrated.flatMap(({ log, expected }) => [...log.drafts, ...expected.log].map(({ kind }) => kind))),
+    ...new Set(
+      narrated.flatMap(({ log, expected }) =>
+        [...log.drafts, ...expected.log].map(({ kind }) => kind),
+      ),
+    ),
   ];
   const byKind = kinds.sort().map((kind): Score => {
     const is = (row: { readonly kind: string }) => row.kind === kind;

@@ -29,6 +29,7 @@ export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
   const traits = talk.said.filter(
     (mark): mark is Trait =>
       isTrait(mark) &&
+      (mark.what === "clock" || hasPipe(thing)) &&
       Math.abs(mark.sentence - thing.sentence) <= 1 &&
       !sense.unreal.has(mark.at) &&
       ownerOf(talk, sense, mark) === thing.at,
@@ -46,6 +47,11 @@ export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
     aboutRecord: record.map((clause) => quoteOf(talk, clause, clause)).join("; "),
     clauses: [...traits.flatMap((mark) => [mark.clause, mark.until]), ...record],
   };
+}
+
+/** Only a branch has a pipe of its own; a crack has neither size nor material. */
+function hasPipe(thing: Said): boolean {
+  return thing.what === "thing" && /^(tie-in|cleanout)$/.test(thing.thing.kind);
 }
 
 /** An hour is closer than a side: `on the left, about ten o’clock`. */

@@ -41,7 +41,7 @@ export function cuesOf(
 ): { cues: Cue[]; problems: TranscriptProblem[] } {
   const problems: TranscriptProblem[] = [];
   const cues: Cue[] = [];
-  if (format === "webvtt" && (lines[1] ?? "").trim() !== "")
+  if (format === "webvtt" && !/^\s*$|^[A-Za-z-]+: /.test(lines[1] ?? ""))
     problems.push({ line: 2, message: "A blank line should follow WEBVTT" });
   let last = 0;
   for (const block of blocksOf(lines)) {

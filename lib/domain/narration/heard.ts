@@ -160,7 +160,7 @@ const BARE = {
 
 function hedgesBeside(ground: Ground, mark: Said): string[] {
   return inClause(ground.talk, mark.clause)
-    .filter((other) => isTurn(other, "hedge"))
+    .filter((other) => isTurn(other, "hedge") && other.at < mark.at)
     .map((other) => wordsOf(ground.talk, other.from, other.to));
 }
 

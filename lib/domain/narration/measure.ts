@@ -124,6 +124,9 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
 
 const OTHER_UNIT =
   /^(percent|%|degrees?|gallons?|minutes?|minute|seconds?|hours?|hour|years?|year|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|families|places|spots|pieces|more|of|pipes?|joints|ones|mile|miles|weeks?|months?|by|foot-candles|hundred|thousand|th|st|rd|nd|lines|guys|owners)$/;
+/** `three foot joints`, `six foot deep`: how the pipe lies, not where. */
+const PIECES =
+  /^(joints?|sections?|pieces?|sticks?|lengths?|deep|down|wide|tall|high|ladder|diameter)$/;
 const ADDRESS =
   /^(number|house|lot|unit|apartment|apt|#|address|street|suite|parcel|building|since|year|schedule|sdr|route|highway|permit|truck|job|ticket|file|page|step|camera)$/;
 const AT =
@@ -139,7 +142,7 @@ function isOther(
   const next = words[number.to] ?? "";
   const before = words[at - 1] ?? "";
   if (number.value > FARTHEST) return true;
-  if (FOOT.has(next)) return false;
+  if (FOOT.has(next)) return PIECES.test(words[number.to + 1] ?? "");
   if (OTHER_UNIT.test(next)) return true;
   if (ADDRESS.test(before)) return true;
   if (capitals[number.to] && /^\d+$/.test(words[at] ?? "")) return isStreet(words, number.to);

@@ -6,6 +6,7 @@ import { isLong } from "./stretch.ts";
 const SAME_PLACE = 100;
 /** A thing without a reading, named again with one so soon, is the same; thousandths of a second. */
 const SOON = 30_000;
+const AT_ONCE = 6_000;
 
 /** Puts repeated mentions of one thing into one row; what the later one adds is added. */
 export function merged(heard: readonly Heard[]): Heard[] {
@@ -33,7 +34,8 @@ function isNamedAgain(row: Heard, next: Heard): boolean {
   const close = next.mark.sentence - row.mark.sentence <= 1 || isSoon(row, next);
   if (next.again) return loose || (close && row.place.reading === "between");
   if (!loose) return close && row.place.counter === null;
-  return next.mark.sentence === row.mark.sentence;
+  if (next.mark.sentence === row.mark.sentence) return true;
+  return close && isLong(row) && isSoon(row, next, AT_ONCE);
 }
 
 function clash(a: number | null, b: number | null): boolean {
@@ -42,10 +44,10 @@ function clash(a: number | null, b: number | null): boolean {
   return Math.min(apart, 12 - apart) > 2;
 }
 
-function isSoon(row: Heard, next: Heard): boolean {
+function isSoon(row: Heard, next: Heard, limit = SOON): boolean {
   const from = row.mark.time;
   const to = next.mark.time;
-  return from !== null && to !== null && to - from <= SOON;
+  return from !== null && to !== null && to - from <= limit;
 }
 
 /** At the same place, or within a stretch already told of. */

@@ -80,7 +80,9 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   )
     return false;
   if (isChange(talk, mark) || isPipeTold(talk, mark)) return true;
-  const other = clause.find((one) => isOwner(sense, one) && one.thing.kind !== "main");
+  const other = clause.find(
+    (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
+  );
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);

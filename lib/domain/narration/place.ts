@@ -90,6 +90,7 @@ function placings(ground: Ground, marks: readonly Said[]): Said[] {
 
 /** What was named before, itself or in its clause: `the pipe is broken around that tap`. */
 function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
+  if (mark.what === "turn") return null;
   const again = inClause(talk, mark.clause).find((other) => sense.again.get(other.at) != null);
   const before = again && sense.again.get(again.at);
   return before == null ? null : (talk.said[before] ?? null);
@@ -235,11 +236,11 @@ function workedOut(ground: Ground, mark: Said): Place {
   const nowhere = { toCounter: null, reading: "between" as const, clause: null };
   const relative = relativeTo(ground, mark);
   if (relative) return relative;
+  const near = ground.track.findLast((point) => point.at < mark.at);
+  if (isStart(ground, mark))
+    return { ...nowhere, counter: 0, slack: 100, note: "Said at the start" };
   const between = betweenReadings(ground.track, mark);
   if (between) return { ...nowhere, ...between, note: "" };
-  const near = ground.track.findLast((point) => point.at < mark.at);
-  if (!near && isStart(ground, mark))
-    return { ...nowhere, counter: 0, slack: 100, note: "Said at the start" };
   if (near && !tooFar(near.time, mark.time, PREVIOUS) && near.time !== null)
     return { ...nowhere, counter: near.counter, slack: 200, note: "" };
   return { ...nowhere, counter: null, slack: 0, note: "No distance was spoken for it" };
@@ -250,9 +251,9 @@ function isStart({ talk, track }: Ground, mark: Said): boolean {
   const first = talk.speech.words[0]?.time ?? null;
   const soon = mark.time === null || first === null || mark.time - first <= START;
   const words = wordsOf(talk, 0, mark.to);
-  return (
-    mark.what === "material" && soon && track.every(({ at }) => at > mark.at) && ENTRY.test(words)
-  );
+  const atZero = track.every(({ at, counter }) => at > mark.at || counter === 0);
+  const changes = inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
+  return mark.what === "material" && soon && atZero && !changes && ENTRY.test(words);
 }
 
 const START = 30_000;

@@ -109,6 +109,8 @@ function sideAt(words: readonly string[], at: number): Mark | null {
     const left = words[at + 1] === "left";
     return clockMark(left ? leftHour(up) : rightHour(up), at, sideEnd(words, at + 2));
   }
+  if (/^(l|lt|r|rt)$/.test(word) && at > 0)
+    return clockMark(word.startsWith("l") ? 9 : 3, at, at + 1);
   if (word === "left" && isLeft(words, at)) return clockMark(9, at, sideEnd(words, at + 1));
   if (word === "right" && isRight(words, at)) return clockMark(3, at, sideEnd(words, at + 1));
   return topOrBottom(words, at);

@@ -51,9 +51,20 @@ function isUnreal(
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
+  if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
+    return true;
+  if (isAngleOfTieIn(talk, mark)) return true;
   const first = talk.speech.words.find((word) => word.clause === mark.clause);
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return first?.text === "or" && !measured && mark.clause > 0;
+}
+
+/** `tee on the right, 90 degrees` is no bend of the pipe. */
+function isAngleOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "bend" || !/\bdegrees?$/.test(wordsOf(talk, mark.from, mark.to)))
+    return false;
+  const before = talk.said.slice(0, mark.at).filter((old) => old.sentence === mark.sentence);
+  return before.some((old) => old.what === "thing" && old.thing.kind === "tie-in");
 }
 
 function isPlain(talk: Talk, mark: Said): boolean {

@@ -1,7 +1,7 @@
 import type { Cft } from "../line/station.ts";
 import { type Heard, isStretchEnd } from "./heard.ts";
 import { distanceFor, type Ground, inOrder, placeAt } from "./place.ts";
-import { inClause, isTurn, type Of, type Said } from "./said.ts";
+import { inClause, isTurn, type Of, type Said, wordsOf } from "./said.ts";
 import { betweenReadings } from "./track.ts";
 
 /** Things that go on for a while. */
@@ -46,14 +46,23 @@ interface End {
 }
 
 function endOf(ground: Ground, turn: Said): End | null {
-  if (ground.sense.unreal.has(turn.at)) return null;
   const own = distanceFor(ground, turn);
+  if (isOther(ground, turn, own)) return null;
   if (own) {
     const { counter, slack } = placeAt(ground, own);
     return counter === null ? null : { counter, slack, spoken: true };
   }
   const between = betweenReadings(ground.track, turn);
   return between && { ...between, spoken: false };
+}
+
+/** `till we get to fifty`, `the cast iron ends`: no stretch ends there. */
+function isOther({ talk }: Ground, turn: Said, own: Said | null): boolean {
+  const words = wordsOf(talk, turn.from, turn.to);
+  const joins = /^(until|till|all the way to|through to|down to about|to)$/.test(words);
+  if (joins && (own === null || own.from - turn.to > 3)) return true;
+  const before = talk.said[turn.at - 1];
+  return before?.what === "material" && turn.from - before.to <= 2;
 }
 
 /** An open stretch stays open for this many sentences unless it was said to begin. */
@@ -67,11 +76,13 @@ function openStretch(
   const named = inClause(ground.talk, turn.clause).find(
     (mark): mark is Of<"thing"> => mark.what === "thing" && isStretchEnd(ground, mark),
   );
+  const needsName = /\b(the|of)$/.test(wordsOf(ground.talk, turn.from, turn.to));
   return rows.findLastIndex((row) => {
     if (row.mark.at > turn.at || !isLong(row)) return false;
     const { counter, toCounter } = row.place;
     if (counter === null || toCounter !== null || counter === end.counter) return false;
     if (named) return row.kind === named.thing.kind && matches(row, named);
+    if (needsName) return false;
     const began = inClause(ground.talk, row.mark.clause).some((mark) => isTurn(mark, "opens"));
     const near = turn.sentence - row.mark.sentence <= NEAR;
     return began ? near || end.spoken : near && end.spoken;

@@ -95,7 +95,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "deformed",
-    "deformed, egg shaped, out of round, oval, ovaled, ovalled, squashed, squished, flattened, crushed, pinched, deflected, egged, mashed, blistered, smashed flat, mashed flat, egged out",
+    "deformed, egg shaped, out of round, oval, ovaled, ovalled, squashed, squished, flattened, crushed, pinched, deflected, egged, mashed, blistered, smashed flat, mashed flat, egged out, go flat, going flat, gone flat, went flat, flattening, flattened out",
   ),
   ...fault(
     "collapsed",
