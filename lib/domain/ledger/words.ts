@@ -172,9 +172,8 @@ const ES: LedgerWords = {
       "La cuenta de la parte se envió con el reparto propuesto; la enviamos otra vez si la pide.",
   },
   demand: {
-    state: (share, settled) =>
-      `La parte es ${share}. De ella, ${settled} ya se recibió o se abonó.`,
-    beyond: (open) => `Con todo lo que hay en la cuenta, ${open} está pendiente.`,
+    state: (invoiced, settled) =>
+      `Se facturó ${invoiced}; de eso, ${settled} ya se recibió o se abonó.`,
     oldest: (day) => `Lo más antiguo venció el ${day}.`,
     enclosed: "el estado de cuenta",
     amount: (place) => `Pendiente de ${place}`,

@@ -123,7 +123,12 @@ function AccountRow({
 function Money({ label, cents }: { readonly label: string; readonly cents: Cents | null }) {
   return (
     <td className="num" data-label={label}>
-      {cents === null ? "as above" : formatCents(cents)}
+      {moneyWords(cents)}
     </td>
   );
+}
+
+function moneyWords(cents: Cents | null): string {
+  if (cents === null) return "as above";
+  return cents === 0 ? "–" : formatCents(cents);
 }
