@@ -178,6 +178,7 @@ function WithVideo({
               />
               <span>Pause while I type the counter</span>
             </label>
+            <DropStill {...log} say={say} />
             <RemoveVideo lineId={lineId} run={run} video={video} />
           </>
         )}
@@ -186,6 +187,24 @@ function WithVideo({
         <ObservationsGrid {...log} remote={grid} />
       </div>
     </div>
+  );
+}
+
+/** Takes the still away from the selected row, where it has one. */
+function DropStill({ lineId, rows, say }: LogProps & { readonly say: (words: string) => void }) {
+  const { selected } = useSelection();
+  const row = rows.find(({ id }) => id === selected);
+  if (row === undefined || row.pictureId === null) return null;
+  const drop = async () => {
+    const wrong = await setPictureAction(lineId, row.id, null).catch(
+      () => "Nothing was changed: the office’s server did not answer. Try again.",
+    );
+    say(wrong === "" ? "The row has no still now; the picture stays among the files." : wrong);
+  };
+  return (
+    <button type="button" className="link-button small" onClick={drop}>
+      Take the still away from the selected row
+    </button>
   );
 }
 

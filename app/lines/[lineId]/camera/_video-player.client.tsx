@@ -1,17 +1,11 @@
 "use client";
 
-import {
-  type KeyboardEvent,
-  type ReactNode,
-  type RefObject,
-  useCallback,
-  useEffect,
-  useState,
-} from "react";
+import { type KeyboardEvent, type ReactNode, type RefObject, useCallback, useState } from "react";
 import { plainFeet } from "#lib/domain/line/station.ts";
 import type { ObservationKind } from "#lib/domain/run/run.ts";
-import { OBSERVATION_WORDS } from "../_field-terms.ts";
-import { clockWords, KIND_KEYS, SPEEDS, type VideoCommand, videoCommand } from "./_video-keys.ts";
+import { type ClockState, useClock } from "./_use-clock.ts";
+import { Legend, Transport } from "./_video-controls.client.tsx";
+import { clockWords, SPEEDS, type VideoCommand, videoCommand } from "./_video-keys.ts";
 import styles from "./video.module.css";
 
 export interface PlayerProps {
@@ -68,6 +62,7 @@ export function VideoPlayer(props: PlayerProps) {
       onKeyDown={press}
     >
       <div className={styles["screen"]}>
+        {/* biome-ignore lint/a11y/useMediaCaption: what was said is written down in the log beside it */}
         <video
           ref={video}
           src={src}
@@ -80,9 +75,7 @@ export function VideoPlayer(props: PlayerProps) {
             video.current?.focus();
             obey({ do: "play" });
           }}
-        >
-          <track kind="captions" />
-        </video>
+        />
         {clock.broken ? (
           <p className="mend">
             This browser cannot show this recording. Save a copy of it as MP4 (H.264) with the
@@ -112,58 +105,6 @@ function step(video: HTMLVideoElement, seconds: number) {
   if (Math.abs(seconds) < 1) video.pause();
   const end = Number.isFinite(video.duration) ? video.duration : Number.MAX_SAFE_INTEGER;
   video.currentTime = Math.min(Math.max(video.currentTime + seconds, 0), end);
-}
-
-interface ClockState {
-  /** Seconds, to a tenth. */
-  readonly now: number;
-  readonly length: number | null;
-  readonly playing: boolean;
-  readonly broken: boolean;
-}
-
-/** Where the recording stands, ten times a second while it plays. */
-function useClock(video: RefObject<HTMLVideoElement | null>): ClockState {
-  const [clock, setClock] = useState<ClockState>({
-    now: 0,
-    length: null,
-    playing: false,
-    broken: false,
-  });
-  useEffect(() => {
-    const { current } = video;
-    if (current === null) return;
-    const look = () => {
-      const next: ClockState = {
-        now: Math.floor(current.currentTime * 10 + 1e-6) / 10,
-        length: Number.isFinite(current.duration) ? current.duration : null,
-        playing: !current.paused && !current.ended,
-        broken: current.error !== null,
-      };
-      setClock((last) => (isSameClock(last, next) ? last : next));
-    };
-    const events = ["timeupdate", "seeking", "seeked", "loadedmetadata", "durationchange"];
-    const all = [...events, "play", "pause", "ended", "error"];
-    for (const name of all) current.addEventListener(name, look);
-    const timer = setInterval(() => {
-      if (!current.paused) look();
-    }, 100);
-    look();
-    return () => {
-      for (const name of all) current.removeEventListener(name, look);
-      clearInterval(timer);
-    };
-  }, [video]);
-  return clock;
-}
-
-function isSameClock(one: ClockState, other: ClockState): boolean {
-  return (
-    one.now === other.now &&
-    one.length === other.length &&
-    one.playing === other.playing &&
-    one.broken === other.broken
-  );
 }
 
 function Clock({
@@ -203,116 +144,5 @@ function Clock({
         </span>
       </p>
     </>
-  );
-}
-
-type Obey = (command: VideoCommand) => void;
-
-function Transport({
-  clock,
-  obey,
-  speed,
-}: {
-  readonly clock: ClockState;
-  readonly obey: Obey;
-  readonly speed: number;
-}) {
-  const back = (seconds: number) => ({ do: "step", seconds }) as const;
-  return (
-    <div className={styles["transport"]}>
-      <Press onPress={() => obey(back(-5))} label="Back 5 s, Shift and left">
-        −5 s
-      </Press>
-      <Press onPress={() => obey(back(-1))} label="Back 1 s, left">
-        −1 s
-      </Press>
-      <Press onPress={() => obey({ do: "play" })} label="Play or pause, space" main>
-        {clock.playing ? "Pause" : "Play"}
-      </Press>
-      <Press onPress={() => obey(back(1))} label="On 1 s, right">
-        +1 s
-      </Press>
-      <Press onPress={() => obey(back(5))} label="On 5 s, Shift and right">
-        +5 s
-      </Press>
-      <span className={styles["fine"]}>
-        <Press onPress={() => obey(back(-1 / 30))} label="One picture back, comma">
-          ‹ picture
-        </Press>
-        <Press onPress={() => obey(back(1 / 30))} label="One picture on, full stop">
-          picture ›
-        </Press>
-        <Press onPress={() => obey({ do: "speed", by: -1 })} label="Slower, minus">
-          slower
-        </Press>
-        <Press onPress={() => obey({ do: "speed", by: 1 })} label={`Faster than ${speed} ×, plus`}>
-          faster
-        </Press>
-      </span>
-    </div>
-  );
-}
-
-function Legend({ obey, mayLog }: { readonly obey: Obey; readonly mayLog: boolean }) {
-  return (
-    <div className={styles["legend"]}>
-      {mayLog ? (
-        <div className={styles["kinds"]}>
-          {KIND_KEYS.map(([key, kind]) => (
-            <Press key={key} onPress={() => obey({ do: "log", kind })}>
-              <kbd>{key.toUpperCase()}</kbd> {OBSERVATION_WORDS[kind]}
-            </Press>
-          ))}
-          <Press onPress={() => obey({ do: "still" })}>
-            <kbd>G</kbd> still for the row
-          </Press>
-        </div>
-      ) : null}
-      <p className={`${styles["keys"]} small muted`}>
-        <span>
-          <kbd>space</kbd> play, pause
-        </span>
-        <span>
-          <kbd>←</kbd> <kbd>→</kbd> 1 s, with <kbd>Shift</kbd> 5 s
-        </span>
-        <span>
-          <kbd>,</kbd> <kbd>.</kbd> one picture
-        </span>
-        <span>
-          <kbd>−</kbd> <kbd>+</kbd> speed
-        </span>
-        {mayLog ? (
-          <span>
-            <kbd>Ctrl</kbd> <kbd>Enter</kbd> from the table back to the video
-          </span>
-        ) : null}
-      </p>
-    </div>
-  );
-}
-
-/** A button that leaves the focus where it is, so that the keys go on working. */
-function Press({
-  onPress,
-  label,
-  main = false,
-  children,
-}: {
-  readonly onPress: () => void;
-  readonly label?: string;
-  readonly main?: boolean;
-  readonly children: ReactNode;
-}) {
-  return (
-    <button
-      type="button"
-      className={main ? `${styles["press"]} ${styles["main"]}` : styles["press"]}
-      title={label}
-      aria-label={label}
-      onMouseDown={(event) => event.preventDefault()}
-      onClick={onPress}
-    >
-      {children}
-    </button>
   );
 }
