@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { formatCell } from "#app/_components/grid/cell.ts";
+import { formatCell, parseCell } from "#app/_components/grid/cell.ts";
 import { type GridColumn, UNIT_WORDS } from "#app/_components/grid/column.ts";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { type CellChange, TypedTable } from "#app/_components/typed-table.client.tsx";
@@ -152,7 +152,9 @@ function ReadTable({ rows, columns, label }: HeapProps & { readonly label: strin
 
 /** As the table will show it, not as the file writes it. */
 function cellWords(column: GridColumn, { fields }: SheetRow): string {
-  return column.key in fields ? formatCell(column, fields[column.key]) : "";
+  if (column.key in fields) return formatCell(column, fields[column.key]);
+  const usual = parseCell(column, "");
+  return usual.ok ? formatCell(column, usual.value) : "";
 }
 
 const NUMBERS: ReadonlySet<string> = new Set(["feet", "inches", "clock", "video"]);

@@ -28,7 +28,7 @@ function column(key: string, columns = COLUMNS) {
 }
 
 test("readingOf() finds the headings under a title, by title and by other names", () => {
-  expect(readingOf(SHEET, COLUMNS)).toEqual({
+  expect(readingOf(SHEET, COLUMNS)).toMatchObject({
     head: 2,
     match: ["label", "distance", null, "side", "diameter"],
   });
@@ -39,7 +39,7 @@ test("readingOf() matches nothing where no row names our columns", () => {
     ["12", "18.0"],
     ["14", "34.0"],
   ];
-  expect(readingOf(rows, COLUMNS)).toEqual({ head: null, match: [null, null] });
+  expect(readingOf(rows, COLUMNS)).toMatchObject({ head: null, match: [null, null] });
 });
 
 test("readingAt() reads the headings of the row that a person chose", () => {

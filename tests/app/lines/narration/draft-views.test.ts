@@ -1,0 +1,110 @@
+import { expect, test } from "vitest";
+import { SEEN_COLUMNS } from "#app/lines/[lineId]/camera/narration/_draft-columns.ts";
+import { draftViews } from "#app/lines/[lineId]/camera/narration/_draft-views.ts";
+import { readDraft, readDrafts } from "#app/lines/[lineId]/camera/narration/_mended.ts";
+import type { Draft, DraftGap } from "#lib/domain/narration/draft.ts";
+import { aGap, anObservation } from "../../../support/file.ts";
+
+function aDraft(key: string, overrides: Partial<Draft> = {}): Draft {
+  return {
+    key,
+    kind: "tie-in",
+    counter: 2_410,
+    toCounter: null,
+    reading: "read",
+    slack: 0,
+    clock: 9,
+    fault: null,
+    material: "vitrified-clay",
+    diameter: 4,
+    fitting: "unknown",
+    videoSecond: 178,
+    quote: `words of ${key}`,
+    hedges: [],
+    aboutRecord: "",
+    note: "",
+    ...overrides,
+  };
+}
+
+const GAP: DraftGap = {
+  key: "g",
+  fromCounter: 5_160,
+  toCounter: 5_760,
+  cause: "under-water",
+  quote: "under water",
+};
+
+const EMPTY = { observations: [], gaps: [] };
+
+test("draftViews() shows words, time and cells, and says how sure a row is", () => {
+  const drafts = [
+    aDraft("a", { hedges: ["looks like"], aboutRecord: "not on the card" }),
+    aDraft("b", { reading: "between", slack: 1_083, kind: "fault", fault: "roots" }),
+    aDraft("c", { slack: 100 }),
+    aDraft("d", { counter: null, videoSecond: null }),
+  ];
+  const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
+  expect(seen[0]).toMatchObject({
+    time: "2:58",
+    readOut: true,
+    decided: null,
+    texts: { counter: "24.1", kind: "tie-in", clock: "9", material: "vitrified clay" },
+    marks: ["“looks like”", "of the record: “not on the card”"],
+  });
+  expect(seen[1]).toMatchObject({ readOut: false, marks: ["worked out by time ± 10.8 ft"] });
+  expect(seen[2]).toMatchObject({ readOut: true, marks: ["said as ± 1.0 ft"] });
+  expect(seen[3]).toMatchObject({ readOut: false, time: "", marks: ["no distance said"] });
+});
+
+test("draftViews() shows what a decided row became, as the log has it now", () => {
+  const drafts = [aDraft("a"), aDraft("b"), aDraft("c")];
+  const decided = [
+    { key: "a", state: "accepted", observationId: "o" },
+    { key: "b", state: "dropped", observationId: null },
+    { key: "c", state: "accepted", observationId: "removed-since" },
+    { key: "g", state: "accepted", observationId: "gap" },
+  ] as const;
+  const file = {
+    observations: [anObservation("o", { counter: 2_450, clock: 3, diameter: 6 })],
+    gaps: [aGap("run", { id: "gap", fromCounter: 5_100, toCounter: 5_760 })],
+  };
+  const { seen, unseen } = draftViews(file, { decided }, { drafts, gaps: [GAP] });
+  expect(seen.map((view) => view.decided)).toEqual([
+    {
+      state: "accepted",
+      words: "tie-in at 24.5 ft, 3 o’clock, 6 in, vitrified clay",
+      gone: false,
+    },
+    {
+      state: "dropped",
+      words: "tie-in at 24.1 ft, 9 o’clock, 4 in, vitrified clay",
+      gone: false,
+    },
+    { state: "accepted", words: "tie-in at 24.1 ft, 9 o’clock, 4 in, vitrified clay", gone: true },
+  ]);
+  expect(unseen[0]?.decided?.words).toBe("under water from 51.0 to 57.6 ft");
+});
+
+test("readDraft() reads what was typed over as the log's own table does", () => {
+  const { seen } = draftViews(EMPTY, { decided: [] }, { drafts: [aDraft("a")], gaps: [] });
+  const [view] = seen;
+  if (view === undefined) throw new Error("No view");
+  const edits = { a: { counter: "25.05 ft", clock: "25", fault: "roots" } };
+  expect(readDraft(view, SEEN_COLUMNS, edits)).toMatchObject({
+    fields: { counter: 2_505, fault: "roots", kind: "tie-in" },
+    problems: { clock: "write 1 to 12, half hours as 3:30" },
+  });
+});
+
+test("readDrafts() gives the ticked open rows that can be accepted, and counts the others", () => {
+  const drafts = [aDraft("a"), aDraft("b", { counter: null }), aDraft("c"), aDraft("d")];
+  const decided = [{ key: "d", state: "dropped", observationId: null }] as const;
+  const views = draftViews(EMPTY, { decided }, { drafts, gaps: [GAP] });
+  const ticked = new Set(["a", "b", "d", "g"]);
+  const read = readDrafts(views, { edits: { a: { counter: "30" } }, ticked });
+  expect(read.wrong).toBe(1);
+  expect(read.good.map(({ key }) => key)).toEqual(["a", "g"]);
+  expect(read.good[0]?.fields).toMatchObject({ counter: 3_000 });
+  expect(read.good[1]?.fields).toMatchObject({ fromCounter: 5_160, cause: "under-water" });
+});
