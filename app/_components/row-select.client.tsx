@@ -1,6 +1,6 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { useSelection } from "./selection.client.tsx";
 
 /** A row of a reading table that is selected together with its mark on the strip. */
@@ -12,8 +12,15 @@ export function SelectableRow({
   readonly children: ReactNode;
 }) {
   const { selected, select } = useSelection();
+  const row = useRef<HTMLTableRowElement>(null);
+  useEffect(() => {
+    const { current } = row;
+    if (selected !== id || current === null || current.contains(document.activeElement)) return;
+    current.scrollIntoView({ block: "nearest" });
+  }, [selected, id]);
   return (
     <tr
+      ref={row}
       data-row-id={id}
       data-selected={selected === id}
       onClick={() => select(id)}
@@ -37,6 +44,7 @@ export function SelectOnStrip({
     <button
       type="button"
       className="link-button"
+      data-row-id={id}
       aria-pressed={selected === id}
       onClick={() => select(selected === id ? null : id)}
     >

@@ -113,9 +113,9 @@ function BlindCell({
       {cell.lines.map((line) => (
         <text
           key={line}
-          x={cell.x + cell.width / 2}
+          x={cell.outside === true ? cell.x + cell.width + 5 : cell.x + cell.width / 2}
           y={top + height / 2 + 4}
-          textAnchor="middle"
+          textAnchor={cell.outside === true ? "start" : "middle"}
           className={styles["small"]}
         >
           {line}

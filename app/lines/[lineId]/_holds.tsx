@@ -34,7 +34,7 @@ export function HoldBoxes({
             {open.map((hold) => (
               <li key={hold.key}>
                 <span className="screen-only">
-                  <SelectOnStrip id={hold.subjectId}>{hold.subjectLabel}</SelectOnStrip>:{" "}
+                  <SelectOnStrip id={hold.key}>{hold.subjectLabel}</SelectOnStrip>:{" "}
                 </span>
                 {hold.sentence} <span className="muted">To lift it:</span> {hold.closes}.
               </li>

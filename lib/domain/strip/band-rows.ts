@@ -10,6 +10,8 @@ export interface BandCell {
   readonly words: string;
   readonly loud: boolean;
   readonly hatch: "none" | "sparse" | "dense" | "cross";
+  /** The words stand to the right of the cell, which is too narrow for them. */
+  readonly outside?: boolean;
 }
 
 export interface BandRow {
@@ -58,16 +60,26 @@ export function bandRows(drawing: FileDrawing, top: number, place: Place) {
 export function runRowsAt(drawing: FileDrawing, top: number, place: Place & { height: number }) {
   const runs = drawing.runs.map((run, at): RunRow => {
     const cells = run.cells.map((cell) => cellOf(cell, { ...place, size: "small" }, null));
+    const blind = cells.filter((cell) => cell.hatch !== "none");
     return {
       run,
       top: top + at * place.height,
       height: place.height,
-      cells,
+      cells: cells.map((cell) => besideCell(cell, blind, place.x(drawing.extent))),
       fromX: run.from === null ? null : place.x(run.from),
       toX: run.to === null ? null : place.x(run.to),
     };
   });
   return { runs, bottom: top + runs.length * place.height };
+}
+
+/** A stretch that a run could not see keeps its word, beside it where it is narrow and there is room. */
+function besideCell(cell: BandCell, blind: readonly BandCell[], right: number): BandCell {
+  if (cell.hatch === "none" || cell.lines.length > 0) return cell;
+  const end = cell.x + cell.width;
+  const next = Math.min(right, ...blind.map((one) => one.x).filter((x) => x >= end));
+  const fits = wide(cell.words, TYPE) + 12 < next - end;
+  return fits ? { ...cell, lines: [cell.words], outside: true } : cell;
 }
 
 /** The pipe's own words come first; a small strip shows one band and no more. */

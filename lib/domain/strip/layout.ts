@@ -193,12 +193,14 @@ function withoutEchoes(faults: readonly StripMark[]): StripMark[] {
 /** The paper is as wide as the frame, or wider when zoomed; words at the upper end need room. */
 function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
   const { left } = measures;
-  const marks = [...drawing.above, ...drawing.below];
+  const ends = drawing.onPipe.filter((mark) => mark.kind === "upper-end" || mark.kind === "point");
   const inner = Math.max(frame.width - left - 24, 60);
-  const overhang = marks.map((mark) => {
+  const overhang = [...drawing.above, ...drawing.below, ...ends].map((mark) => {
     const rest = ((drawing.extent - mark.station) / drawing.extent) * inner;
     const shape = mark.loud ? measures.label : 0;
-    return wide(mark.label, measures.label, true) + shape + measures.wye + GAP * 2 - rest;
+    const detail = measures.detail === 0 ? "" : (mark.brief ?? mark.detail);
+    const words = Math.max(wide(mark.label, measures.label, true), wide(detail, measures.detail));
+    return words + shape + measures.wye + GAP * 2 - rest;
   });
   const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, 28));
   const fit = Math.max(frame.width - left - marginRight, 60);

@@ -15,6 +15,7 @@ const NARROW: Cft = 50;
 export function spotsOf(file: LineFile, report: Report): StripSpot[] {
   return [
     ...seenSpots(file, report),
+    ...runSpots(report),
     ...reachSpots(report),
     ...crossingSpots(file),
     ...scopeSpots(file, report),
@@ -52,6 +53,15 @@ function stretchOf(station: Cft, { toStation }: StationedObservation): { from: C
 
 function around(station: Cft): { from: Cft; to: Cft } {
   return { from: station - NARROW, to: station + NARROW };
+}
+
+function runSpots(report: Report): StripSpot[] {
+  return report.runCoverage.flatMap(({ runId, spans, sentence }) => {
+    if (spans.length === 0) return [];
+    const from = Math.min(...spans.map((span) => span.from));
+    const to = Math.max(...spans.map((span) => span.to));
+    return [{ id: runId, from, to, markId: null, sentence }];
+  });
 }
 
 function reachSpots(report: Report): StripSpot[] {

@@ -39,9 +39,7 @@ export function Holds(part: LinePart) {
 function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
   const { report, mayFile } = part;
   const stopped = listed(hold.stops.map((stop) => STOP_WORDS[stop]));
-  const onStrip =
-    report.tieIns.some((each) => each.tieIn.id === hold.subjectId) ||
-    report.entries.some((each) => each.entryId === hold.subjectId);
+  const onStrip = hold.cause !== "station-relative-only";
   const { waiver } = hold;
   return (
     <NoticeBox
@@ -64,7 +62,7 @@ function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
         </p>
       )}
       <div className="cluster screen-only">
-        {onStrip ? <SelectOnStrip id={hold.subjectId}>Show on the strip</SelectOnStrip> : null}
+        {onStrip ? <SelectOnStrip id={hold.key}>Show on the strip</SelectOnStrip> : null}
         {mayFile ? <WaiverForm hold={hold} {...part} /> : null}
       </div>
     </NoticeBox>
