@@ -73,17 +73,20 @@ function OneRun({ row, id, pick, layout }: StripPart & { readonly row: RunRow })
   return (
     <g data-chosen={chosen} className={styles["shape"]}>
       <title>{row.run.sentence}</title>
-      {row.cells.map((cell) =>
-        cell.hatch === "none" ? (
+      {row.cells
+        .filter((cell) => cell.hatch === "none")
+        .map((cell) => (
           <path
             key={cell.x}
             className={styles["run"]}
             d={`M${cell.x} ${middle}H${cell.x + cell.width}`}
           />
-        ) : (
+        ))}
+      {row.cells
+        .filter((cell) => cell.hatch !== "none")
+        .map((cell) => (
           <BlindCell key={cell.x} cell={cell} row={row} id={id} />
-        ),
-      )}
+        ))}
       <RunEnds row={row} right={layout.right} />
     </g>
   );

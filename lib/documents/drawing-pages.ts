@@ -1,5 +1,5 @@
 import { planStrip } from "#lib/domain/letter/strip-plan.ts";
-import type { StripPlan } from "#lib/domain/letter/strip-shape.ts";
+import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
 import type { Cft } from "#lib/domain/line/station.ts";
 import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
 
@@ -21,6 +21,8 @@ export interface DrawingPages {
 /** Width of a landscape Letter page between its margins, and height left for the plan. */
 export const PLAN_WIDTH = 704;
 const PLAN_HEIGHT = 424;
+/** Where a plan's axis begins. */
+const PLAN_LEFT = 6;
 /** Room at the right end for the last flags' words. */
 const FLAG_ROOM = 128;
 
@@ -61,6 +63,27 @@ function cut(
     const from = index * even;
     const to = Math.min(from + even, extent);
     const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to, height: null });
-    return { plan, from, to, first: index === 0, last: index === count - 1 };
+    const first = index === 0;
+    const last = index === count - 1;
+    const ends = [
+      ...(first ? [] : [PLAN_LEFT]),
+      ...(last ? [] : [PLAN_LEFT + ((to - from) * scale) / 100]),
+    ];
+    const shapes = [...plan.shapes, ...ends.map((x) => matchLine(x, plan.height))];
+    return { plan: { ...plan, shapes }, from, to, first, last };
   });
+}
+
+/** Where a sheet is cut the next one begins: a dashed line through the whole drawing on both. */
+function matchLine(x: number, height: number): Shape {
+  return {
+    kind: "line",
+    points: [
+      [x, 0],
+      [x, height],
+    ],
+    width: 0.8,
+    tone: "ink",
+    dash: true,
+  };
 }

@@ -3,6 +3,8 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { parseTree } from "#lib/domain/line/tree.ts";
 import type { ScopeItem } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES } from "#lib/domain/split/split.ts";
+import { drawStrip } from "#lib/domain/strip/draw.ts";
+import { layStrip } from "#lib/domain/strip/layout.ts";
 import {
   aFile,
   anAnchor,
@@ -40,6 +42,12 @@ grow(
     return () => reportOn(file, TODAY);
   },
 );
+
+grow("strip laid out, tie-ins on one line", [10, 40, 160], (size) => {
+  const file = longLine(size, 20);
+  const drawing = drawStrip(file, reportOn(file, TODAY), "all");
+  return () => layStrip(drawing, { width: 1200, size: "large", zoom: 1 });
+});
 
 console.log("\nUndocumented tie-ins found, 400 made-up lines a row");
 console.log(

@@ -12,7 +12,7 @@ export interface Flag {
   /** Where the first meets the pipe. */
   readonly x: number;
   readonly poleX: number;
-  /** Where the last pole stands; for a stretch, where it ends. */
+  /** Where the last pole stands. */
   readonly endX: number;
   /** 0 is nearest to the pipe. */
   readonly lane: number;
@@ -144,7 +144,8 @@ function flagOf(item: Item, { x, measures, noun, lean }: FlagRules): Placed {
   const [mark] = marks as readonly [StripMark, ...StripMark[]];
   const end = marks.at(-1) ?? mark;
   const one = marks.length === 1;
-  const label = one ? mark.label : `${marks.length} ${noun}`;
+  const own = telling === "bare" ? shortened(mark.label) : mark.label;
+  const label = one ? own : `${marks.length} ${noun}`;
   const said = { full: mark.detail, brief: mark.brief ?? mark.detail, bare: "" }[telling];
   const small = measures.detail === 0;
   const inline = small && mark.loud && telling === "full" && (mark.brief ?? "") !== "";
@@ -158,7 +159,7 @@ function flagOf(item: Item, { x, measures, noun, lean }: FlagRules): Placed {
     marks,
     x: x(mark.station),
     poleX: x(mark.station) + lean,
-    endX: x(end.toStation ?? end.station) + lean,
+    endX: x(end.station) + lean,
     lane: 0,
     over: null,
     near: 0,
@@ -168,6 +169,15 @@ function flagOf(item: Item, { x, measures, noun, lean }: FlagRules): Placed {
     detail,
     loud,
   };
+}
+
+const LONGEST = 14;
+
+/** A long name up to its first comma, or its beginning. */
+function shortened(label: string): string {
+  if (label.length <= LONGEST) return label;
+  const [first = ""] = label.split(",");
+  return first.length < LONGEST ? `${first}…` : `${label.slice(0, LONGEST - 1)}…`;
 }
 
 /** A lane is as deep as its deepest flag: one line of words, or two. */
