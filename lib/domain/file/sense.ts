@@ -1,3 +1,4 @@
+import { ledgerProblems } from "../ledger/problems.ts";
 import type { LineFacts, TieIn } from "../line/line.ts";
 import { formatFeet } from "../line/station.ts";
 import { type TreeProblem, treeProblems } from "../line/tree.ts";
@@ -16,8 +17,9 @@ export interface Nonsense {
 
 /**
  * Everything in a file's rows that can't be so: ids twice, names of rows that are not there, ends
- * before beginnings, places that were left out, tie-ins that hang on one another in a ring. What
- * merely contradicts (two runs that disagree) is the report's business.
+ * before beginnings, places that were left out, tie-ins that hang on one another in a ring, a money
+ * book that does not balance. What merely contradicts (two runs that disagree) is the report's
+ * business.
  */
 export function nonsenseIn(file: LineFile): Nonsense[] {
   return [
@@ -32,6 +34,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     ...scopeIn(file),
     ...unitsIn(file),
     ...treeIn(file.tieIns, file.line),
+    ...ledgerProblems(file.ledger).map((problem) => ({ list: "ledger" as const, ...problem })),
   ];
 }
 

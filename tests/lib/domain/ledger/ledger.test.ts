@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { nonsenseIn } from "#lib/domain/file/sense.ts";
 import { ageingOf, ageOf } from "#lib/domain/ledger/ageing.ts";
 import {
   accountsOf,
@@ -11,6 +12,7 @@ import {
 import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
 import { statementRows } from "#lib/domain/ledger/statement-of-account.ts";
+import { aFile, aParty, aProperty } from "#tests/support/file.ts";
 import { aLedgerEntry, aReversal } from "#tests/support/ledger.ts";
 
 /** What an office might do next: enter money on one of three accounts, or take an entry back. */
@@ -234,4 +236,21 @@ describe("a statement", () => {
     const [first] = statementRows({ ledger, splits: [] }, account, "es");
     expect(first?.words).toBe("Factura n.º 1, vence el 1 de diciembre de 2026");
   });
+});
+
+test("a file whose money book does not balance makes no sense", () => {
+  const book = [aLedgerEntry(1), aLedgerEntry(3)];
+  const file = aFile({
+    ledger: book,
+    properties: [aProperty("12")],
+    parties: [aParty("owner-12")],
+  });
+  expect(nonsenseIn(file)).toEqual([
+    {
+      list: "ledger",
+      row: 1,
+      path: "number",
+      message: "No. 2 is missing; numbers count up without gaps",
+    },
+  ]);
 });
