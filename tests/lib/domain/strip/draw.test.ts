@@ -11,6 +11,7 @@ import {
   anObservation,
   aPoint,
   aProperty,
+  aRun,
   aTieIn,
 } from "#tests/support/file.ts";
 
@@ -325,6 +326,143 @@ describe("drawStrip()", () => {
   test("draws a line of which nothing is known as a short pipe, without bands", () => {
     const drawn = drawStrip(aFile({ line: { upperEnd: null } }), report({ extent: 0 }), "all");
     expect([drawn.extent, drawn.bands, drawn.pipes.length]).toEqual([1000, [], 1]);
+  });
+});
+
+describe("drawStrip() beyond the pipe", () => {
+  const hold = {
+    key: "tie-in-owner-unknown:t2",
+    cause: "tie-in-owner-unknown" as const,
+    subjectId: "t2",
+    subjectLabel: "T2",
+    stops: ["capping" as const, "lining" as const],
+    sentence: "T2 is on no record.",
+    closes: "",
+    waiver: null,
+  };
+
+  test("brackets the place that a hold stops, as wide as that place is uncertain", () => {
+    const drawn = drawStrip(
+      FILE,
+      report({
+        tieIns: [finding("t2", { station: 3450, uncertainty: 170 })],
+        holds: [
+          hold,
+          { ...hold, key: "responsibility-unclear:0-1200", subjectId: "0-1200" },
+          { ...hold, key: "station-relative-only:t9", subjectId: "t9" },
+        ],
+      }),
+      "agree",
+    );
+    expect(drawn.holds.map((mark) => [mark.id, mark.station, mark.toStation, mark.loud])).toEqual([
+      ["tie-in-owner-unknown:t2", 3280, 3620, true],
+      ["responsibility-unclear:0-1200", 0, 1200, true],
+    ]);
+    expect(drawn.holds[0]?.sentence).toContain("It stops capping, lining.");
+  });
+
+  test("is quiet about a hold that somebody waived, and names who did", () => {
+    const waiver = { id: "w", holdKey: hold.key, reason: "", by: "Ruth Ames", on: "2026-11-20" };
+    const drawn = drawStrip(
+      FILE,
+      report({ tieIns: [finding("t2", {})], holds: [{ ...hold, waiver }] }),
+      "agree",
+    );
+    expect([drawn.holds[0]?.loud, drawn.holds[0]?.label]).toEqual([false, "waived: T2"]);
+    expect(drawn.holds[0]?.sentence).toContain("waived by Ruth Ames");
+  });
+
+  test("knows where the rows of the tables lie, and which mark stands for them", () => {
+    const sighting = {
+      observationId: "remark",
+      runId: "r1",
+      station: 1750,
+      toStation: null,
+      uncertainty: 100,
+      side: "left" as const,
+    };
+    const drawn = drawStrip(
+      FILE,
+      report({
+        stations: [sighting],
+        tieIns: [finding("t1", { sightings: [sighting] })],
+        reaches: [reach(0, 1200), reach(1200, 10_000)],
+        holds: [{ ...hold, subjectId: "t1", key: "tie-in-undecided:t1" }],
+      }),
+      "answers",
+    );
+    const spots = drawn.spots.map(({ id, from, to, markId }) => [id, from, to, markId]);
+    expect(spots).toEqual([
+      ["remark", 1700, 1800, "t1"],
+      ["reach:0", 0, 1200, null],
+      ["reach:1200", 1200, 10_000, null],
+      ["tie-in-undecided:t1", 1650, 1850, "t1"],
+    ]);
+  });
+
+  test("gives a tied run a row, and names one that is relative only beside the drawing", () => {
+    const file = aFile({ runs: [aRun("r1", { ended: "blocked" }), aRun("r2", { name: "Yard" })] });
+    const spans = [
+      { from: 600, to: 900, state: "seen" as const },
+      { from: 900, to: 1000, state: "under-water" as const },
+    ];
+    const drawn = drawStrip(
+      file,
+      report({
+        runCoverage: [
+          { runId: "r1", spans, from: 600, to: 1000, sentence: "Went in." },
+          { runId: "r2", spans: [], from: null, to: null, sentence: "Not tied." },
+        ],
+      }),
+      "camera",
+    );
+    expect(drawn.runs.map((run) => [run.id, run.from, run.to, run.ending])).toEqual([
+      ["r1", 600, 1000, "blocked"],
+    ]);
+    expect(drawn.runs[0]?.cells.map((cell) => [cell.words, cell.hatch])).toEqual([
+      ["seen", "none"],
+      ["under water", "dense"],
+    ]);
+    expect(drawn.beside.map((one) => [one.id, one.label])).toEqual([["r2", "Yard"]]);
+  });
+
+  test("marks in an alternative only the pairs that differ from what is proposed", () => {
+    const entry = {
+      entryId: "e1",
+      recordStation: 1550,
+      station: 1550,
+      standing: "on-record-and-seen" as const,
+      decided: false,
+      sentence: "",
+      tieInId: "t1",
+    };
+    const drawn = drawStrip(
+      FILE,
+      report({
+        tieIns: [finding("t1", {}), finding("t2", { station: 3450 })],
+        entries: [entry, { ...entry, entryId: "e2", recordStation: 3300, tieInId: null }],
+        alternatives: [
+          {
+            key: "k",
+            shift: 0,
+            scale: 0,
+            explained: 2,
+            pairs: [
+              { entryId: "e1", tieInId: "t1", distance: 0 },
+              { entryId: "e2", tieInId: "t2", distance: 0 },
+            ],
+            sentence: "Takes House 20 for T2.",
+          },
+        ],
+      }),
+      "agree",
+    );
+    expect(
+      drawn.choices[0]?.joins.map((join) => [join.tieInId, join.differs, join.distance]),
+    ).toEqual([
+      ["t1", false, 200],
+      ["t2", true, 150],
+    ]);
   });
 });
 
