@@ -6,6 +6,7 @@ import {
   type Of,
   quoteOf,
   type Said,
+  sentenceWords,
   type Talk,
   wordsOf,
 } from "./said.ts";
@@ -26,11 +27,11 @@ type Trait = Of<"clock"> | Of<"diameter"> | Of<"material">;
 
 /** Clock, size, material, hedges and what was said of the record, each given to the nearest thing. */
 export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
-  const traits = talk.said.filter(
+  const around = [-1, 0, 1].flatMap((by) => inSentence(talk, thing.sentence + by));
+  const traits = around.filter(
     (mark): mark is Trait =>
       isTrait(mark) &&
       (mark.what === "clock" || hasPipe(thing)) &&
-      Math.abs(mark.sentence - thing.sentence) <= 1 &&
       !sense.unreal.has(mark.at) &&
       ownerOf(talk, sense, mark) === thing.at,
   );
@@ -151,10 +152,7 @@ const CARD_NEAR = 600;
 
 /** `the card shows one at forty-four, not seeing it`: about what is not there, or is elsewhere. */
 function speaksOfNothing(talk: Talk, sentence: number, last: Said | null): boolean {
-  const words = talk.speech.words
-    .filter((word) => word.sentence === sentence)
-    .map((word) => word.text)
-    .join(" ");
+  const words = sentenceWords(talk, sentence);
   if (
     /\b(not seeing|don't see|didn't see|nothing (here|there)|no sign|can't find|never saw)\b/.test(
       words,

@@ -1,4 +1,4 @@
-import { isTurn, type Said, type Talk, wordsOf } from "./said.ts";
+import { inClause, isTurn, type Said, type Talk, talkWith, wordsOf } from "./said.ts";
 
 /** Corrected measures stand this many words at most from the word of correction. */
 const REACH = 14;
@@ -24,7 +24,8 @@ export function withoutCorrected(talk: Talk): Talk {
     else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
   }
   const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
-  return { ...talk, said: left.map((mark, at) => ({ ...corrected(mark, changes), at })) };
+  const said = left.map((mark, at) => ({ ...corrected(mark, changes), at }));
+  return talkWith(talk.speech, said);
 }
 
 /** The new meaning at the old place. */
@@ -120,8 +121,8 @@ function strikeLast(talk: Talk, mark: Said, changes: Changes): void {
       (old) => old.what === "thing" && !struck.has(old.at) && mark.sentence - old.sentence <= 1,
     );
   if (!last) return;
-  for (const old of talk.said.slice(0, mark.at))
-    if (old.clause === last.clause && old.what !== "distance") struck.add(old.at);
+  for (const old of inClause(talk, last.clause))
+    if (old.at < mark.at && old.what !== "distance") struck.add(old.at);
 }
 
 /** `thirty-six not thirty-four`; `that’s not a crack` takes back the crack just named. */

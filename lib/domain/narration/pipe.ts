@@ -3,7 +3,16 @@ import { MATERIAL_WORDS } from "../line/words.ts";
 import { isOwner } from "./about.ts";
 import type { NarrationRun } from "./draft.ts";
 import type { Ground } from "./place.ts";
-import { inClause, inSentence, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
 import { motionAt } from "./track.ts";
 
 /** What was said of the shared pipe's own material, at one place. */
@@ -70,7 +79,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const { talk, sense } = ground;
   if (sense.unreal.has(mark.at)) return false;
   const clause = inClause(talk, mark.clause);
-  const words = clauseText(talk, mark.clause);
+  const words = clauseWords(talk, mark.clause);
   const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
   if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
   if (
@@ -103,13 +112,6 @@ function describesTieIn(ground: Ground, mark: Said): boolean {
   if (last?.what !== "thing" || last.thing.kind !== "tie-in") return false;
   const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
   return last.sentence === mark.sentence || !own;
-}
-
-function clauseText(talk: Talk, clause: number): string {
-  return talk.speech.words
-    .filter((word) => word.clause === clause)
-    .map((word) => word.text)
-    .join(" ");
 }
 
 /** The row wants what lies upstream: what comes next on the way up, what was before on the way down. */

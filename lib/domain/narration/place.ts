@@ -2,7 +2,16 @@ import type { Cft } from "../line/station.ts";
 import { formatFeet } from "../line/station.ts";
 import type { Reading } from "../run/run.ts";
 import type { NarrationRun } from "./draft.ts";
-import { inClause, inSentence, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  spanAt,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
 import type { Sense } from "./sense.ts";
 import {
   betweenReadings,
@@ -116,7 +125,7 @@ function isBound(talk: Talk, mark: Said, after: Said): boolean {
 /** `then`, `further on`: no longer where the last reading was. */
 function isOnward(ground: Ground, mark: Said): boolean {
   const clause = inClause(ground.talk, mark.clause);
-  const first = ground.talk.speech.words.findIndex((word) => word.clause === mark.clause);
+  const first = spanAt(ground.talk, mark.clause).from;
   const lead = wordsOf(ground.talk, first, mark.from);
   const has = clause.some((other) => isPlacing(ground, other));
   return (

@@ -1,5 +1,5 @@
-import type { Mark } from "./mark.ts";
-import type { Speech, Word } from "./speech.ts";
+import type { Mark, Span } from "./mark.ts";
+import type { Speech } from "./speech.ts";
 
 /** A mark with its place in the talk. */
 export type Said<M extends Mark = Mark> = M & {
@@ -19,6 +19,10 @@ export type Of<W extends Mark["what"]> = Said<Extract<Mark, { what: W }>>;
 export interface Talk {
   readonly speech: Speech;
   readonly said: readonly Said[];
+  readonly clauses: ReadonlyMap<number, readonly Said[]>;
+  readonly sentences: ReadonlyMap<number, readonly Said[]>;
+  /** Words of each clause, by their indexes. */
+  readonly spans: readonly Span[];
 }
 
 export function talkOf(speech: Speech, marks: readonly Mark[]): Talk {
@@ -33,7 +37,31 @@ export function talkOf(speech: Speech, marks: readonly Mark[]): Talk {
       time: word?.time ?? null,
     };
   });
-  return { speech, said };
+  return talkWith(speech, said);
+}
+
+/** The talk with these marks, looked up by clause and by sentence. */
+export function talkWith(speech: Speech, said: readonly Said[]): Talk {
+  const clauses = groupedBy(said, (mark) => mark.clause);
+  const sentences = groupedBy(said, (mark) => mark.sentence);
+  return { speech, said, clauses, sentences, spans: spansOf(speech) };
+}
+
+function groupedBy(said: readonly Said[], key: (mark: Said) => number): Map<number, Said[]> {
+  const groups = new Map<number, Said[]>();
+  for (const mark of said) {
+    const group = groups.get(key(mark));
+    if (group) group.push(mark);
+    else groups.set(key(mark), [mark]);
+  }
+  return groups;
+}
+
+function spansOf({ words }: Speech): Span[] {
+  const spans: Span[] = [];
+  for (const [index, { clause }] of words.entries())
+    spans[clause] = { from: spans[clause]?.from ?? index, to: index + 1 };
+  return spans;
 }
 
 export function isTurn(mark: Mark | undefined, ...turns: readonly string[]): boolean {
@@ -49,24 +77,37 @@ export function wordsOf(talk: Talk, from: number, to: number): string {
 }
 
 /** The words of one clause. */
-export function clauseWords(talk: Talk, clause: number): readonly Word[] {
-  return talk.speech.words.filter((word) => word.clause === clause);
+export function clauseWords(talk: Talk, clause: number): string {
+  const span = spanAt(talk, clause);
+  return wordsOf(talk, span.from, span.to);
 }
 
-export function inClause(talk: Talk, clause: number): Said[] {
-  return talk.said.filter((mark) => mark.clause === clause);
+/** The words of the clauses in which a sentence says anything that was understood. */
+export function sentenceWords(talk: Talk, sentence: number): string {
+  const marks = inSentence(talk, sentence);
+  const first = marks[0];
+  const last = marks.at(-1);
+  if (!first || !last) return "";
+  return wordsOf(talk, spanAt(talk, first.clause).from, spanAt(talk, last.clause).to);
 }
 
-export function inSentence(talk: Talk, sentence: number): Said[] {
-  return talk.said.filter((mark) => mark.sentence === sentence);
+export function spanAt(talk: Talk, clause: number): Span {
+  return talk.spans[clause] ?? { from: 0, to: 0 };
 }
 
-/** What stood in the text from one word to another, as it was written. */
+export function inClause(talk: Talk, clause: number): readonly Said[] {
+  return talk.clauses.get(clause) ?? [];
+}
+
+export function inSentence(talk: Talk, sentence: number): readonly Said[] {
+  return talk.sentences.get(sentence) ?? [];
+}
+
+/** What stood in the text from one clause to another, as it was written. */
 export function quoteOf(talk: Talk, fromClause: number, toClause: number): string {
-  const words = talk.speech.words.filter(
-    (word) => word.clause >= fromClause && word.clause <= toClause,
-  );
-  const from = words[0]?.from ?? 0;
-  const to = words.at(-1)?.to ?? from;
-  return talk.speech.spoken.slice(from, to).trim();
+  const { spoken, words } = talk.speech;
+  const last = Math.min(toClause, talk.spans.length - 1);
+  const from = words[spanAt(talk, fromClause).from]?.from ?? 0;
+  const to = words[spanAt(talk, last).to - 1]?.to ?? from;
+  return spoken.slice(from, to).trim();
 }

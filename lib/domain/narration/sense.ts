@@ -1,4 +1,13 @@
-import { inClause, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
 
 /** What the talk as a whole says about its marks: which are real, which only talked about. */
 export interface Sense {
@@ -54,17 +63,18 @@ function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
     return true;
   if (isAngleOfTieIn(talk, mark)) return true;
-  const first = talk.speech.words.find((word) => word.clause === mark.clause);
+  const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
-  return first?.text === "or" && !measured && mark.clause > 0;
+  return or && !measured && mark.clause > 0;
 }
 
 /** `tee on the right, 90 degrees` is no bend of the pipe. */
 function isAngleOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "bend" || !/\bdegrees?$/.test(wordsOf(talk, mark.from, mark.to)))
     return false;
-  const before = talk.said.slice(0, mark.at).filter((old) => old.sentence === mark.sentence);
-  return before.some((old) => old.what === "thing" && old.thing.kind === "tie-in");
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+  );
 }
 
 function isPlain(talk: Talk, mark: Said): boolean {
