@@ -55,7 +55,7 @@ interface PaperFacts extends PaperInput {
 export function statementPaper(input: PaperInput, account: Account): AccountPaper {
   const facts = factsFor(input, account);
   const { words, frame, place, today } = facts;
-  const reference = referenceOf(facts, account.partyId);
+  const reference = referenceOf(facts);
   return {
     ...framed(facts, reference),
     title: words.statement.title,
@@ -80,7 +80,7 @@ export function invoicePaper(input: PaperInput, entryId: string): AccountPaper {
   if (invoice === undefined) throw new Error(`There is no invoice ${entryId}`);
   const facts = factsFor(input, invoice);
   const { words, frame, place } = facts;
-  const reference = `${referenceOf(facts, invoice.partyId)}-${invoice.number}`;
+  const reference = `${referenceOf(facts)}-${invoice.number}`;
   return {
     ...framed(facts, reference),
     title: words.invoice.title,
@@ -152,17 +152,14 @@ function mailingOf(party: Party, property: Property): Address {
   return party.mailing ?? property.address;
 }
 
-/** Short enough for a check: from the line's id and the party's. */
-function referenceOf({ file }: PaperFacts, partyId: string): string {
-  return [file.line.id, partyId]
-    .map(
-      (id) =>
-        id
-          .replace(/[^0-9a-z]/gi, "")
-          .toUpperCase()
-          .slice(-5) || "0",
-    )
-    .join("-");
+/** Short enough for a check: the line's code, and the number of the account's first entry. */
+function referenceOf({ file, entries }: PaperFacts): string {
+  const line =
+    file.line.id
+      .replace(/[^0-9a-z]/gi, "")
+      .toUpperCase()
+      .slice(-5) || "0";
+  return `${line}-A${entries[0]?.number ?? 0}`;
 }
 
 function openBlocks({ words, entries, today, file, property }: PaperFacts): LetterBlock[] {

@@ -176,11 +176,9 @@ function partsOf(total: Cents, among: readonly { partyId: string; weight: number
   return among.map(({ partyId }, at) => ({ partyId, amount: amounts[at] ?? 0 }));
 }
 
-/** A line of text that is the same for the same proposals: a preview is entered as it was shown. */
+/** A text that is the same for the same proposals: a preview is entered as it was shown. */
 export function proposalsKey(proposals: readonly Proposal[]): string {
-  return proposals
-    .map(({ kind, propertyId, partyId, amount }) =>
-      JSON.stringify([kind, propertyId, partyId, amount]),
-    )
-    .join("\n");
+  return JSON.stringify(
+    proposals.map(({ kind, propertyId, partyId, amount }) => [kind, propertyId, partyId, amount]),
+  );
 }

@@ -2,8 +2,10 @@ import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { balanceOf } from "#lib/domain/ledger/balance.ts";
+import { foundOwner } from "#lib/domain/ledger/found-owner.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
+import type { HoldCause } from "#lib/domain/tiein/hold.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
@@ -11,8 +13,9 @@ import { enterMoney, type MoneyWord } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { reverseEntry } from "#lib/operations/reverse-entry.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
+import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
-import { aScopeItem } from "#tests/support/file.ts";
+import { aParty, aProperty, aRole, aScopeItem } from "#tests/support/file.ts";
 import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
 
 /** A desk whose line is priced at $1,000.00 and split in equal shares. */
@@ -25,9 +28,16 @@ function aPricedDesk(options: Parameters<typeof aDesk>[0] = {}) {
 }
 
 /** Nothing is written on who answers for the pipe; the owners agreed all the same. */
-function waiveUnclear({ act, lineId }: Desk): void {
+function waiveUnclear(desk: Desk): void {
+  waiveAll(desk, ["responsibility-unclear"]);
+}
+
+function waiveAll({ act, lineId }: Desk, causes: readonly HoldCause[] | null = null): void {
   const { holds } = reportOn(fileOf(act, lineId), act.today);
-  for (const { key } of holds.filter(({ cause }) => cause === "responsibility-unclear"))
+  const open = holds.filter(
+    ({ cause, waiver }) => waiver === null && (causes?.includes(cause) ?? true),
+  );
+  for (const { key } of open)
     must(waiveHold(act, { lineId, holdKey: key, reason: "All owners asked for it" }));
 }
 
@@ -219,5 +229,40 @@ describe("invoicing the split", () => {
     expect(invoiceAll(aPricedDesk({ undocumented: true }))).toMatchObject({
       error: { reason: "held" },
     });
+  });
+});
+
+describe("an owner who is found later", () => {
+  test("is invoiced, to the cent, what the others are credited", () => {
+    const desk = aPricedDesk({ undocumented: true });
+    const { act, lineId } = desk;
+    waiveAll(desk);
+    must(invoiceAll(desk));
+    expect(balanceOf(fileOf(act, lineId).ledger).open).toBe(100_000);
+
+    addRows(act, { lineId, table: "properties" }, [aProperty("18")]);
+    addRows(act, { lineId, table: "parties" }, [aParty("owner-18")]);
+    addRows(act, { lineId, table: "roles" }, [aRole("owner-18", "18")]);
+    const tieInId =
+      fileOf(act, lineId).observations.find(({ id }) => id === "extra")?.tieInId ?? "";
+    const reason = "The owner wrote that it is theirs";
+    const settled = { kind: "building", propertyId: "18", inactive: false } as const;
+    must(settleTieIn(act, { lineId, tieInId, ...settled, ownerAccepted: true, reason }));
+    choose(desk);
+    waiveAll(desk);
+    must(invoiceAll(desk));
+
+    const { ledger, ...file } = fileOf(act, lineId);
+    const found = foundOwner(file);
+    expect(found?.found).toEqual([{ propertyId: "18", owes: 25_000 }]);
+    expect(found?.back.map(({ back }) => back)).toEqual([8_333, 8_333, 8_334]);
+    const fresh = ledger.slice(3).map(({ kind, propertyId, amount }) => [kind, propertyId, amount]);
+    expect(fresh).toEqual([
+      ["credit", "12", 8_333],
+      ["credit", "14", 8_333],
+      ["invoice", "18", 25_000],
+      ["credit", "16", 8_334],
+    ]);
+    expect(balanceOf(ledger).open).toBe(100_000);
   });
 });

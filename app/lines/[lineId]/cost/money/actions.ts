@@ -75,8 +75,7 @@ export async function invoiceSplitAction(
     lineId,
     billing: oneOf(BILLINGS, textOf(form, "billing")) ?? "one-invoice",
     dueOn: textOf(form, "dueOn"),
-    // A browser sends the lines of a field parted by both signs.
-    seen: textOf(form, "seen").replaceAll("\r\n", "\n"),
+    seen: textOf(form, "seen"),
     propertyIds,
   });
   revalidatePath(`/lines/${lineId}`, "layout");

@@ -5,6 +5,7 @@ import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { AGES } from "#lib/domain/ledger/ageing.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
+import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { Beneath } from "../../_beneath.tsx";
 import { propertyName } from "../../_names.ts";
@@ -52,7 +53,7 @@ export function AgeingTable({
                 </th>
                 {AGES.map((age) => (
                   <td key={age} className="num" data-label={WORDS[age]}>
-                    {ageing.ages[age] === 0 ? "–" : formatCents(ageing.ages[age])}
+                    {moneyWords(ageing.ages[age])}
                   </td>
                 ))}
               </tr>
@@ -63,7 +64,7 @@ export function AgeingTable({
               <th scope="row">In all</th>
               {AGES.map((age) => (
                 <td key={age} className="num" data-label={WORDS[age]}>
-                  {formatCents(open.reduce((sum, { ageing }) => sum + ageing.ages[age], 0))}
+                  {moneyWords(open.reduce((sum, { ageing }) => sum + ageing.ages[age], 0))}
                 </td>
               ))}
             </tr>
@@ -72,4 +73,8 @@ export function AgeingTable({
       </Scroll>
     </Section>
   );
+}
+
+function moneyWords(cents: Cents): string {
+  return cents === 0 ? "–" : formatCents(cents);
 }

@@ -41,7 +41,11 @@ export default async function StatementPage({
                 >
                   Take money down
                 </Link>
-                <Link href={`/lines/${lineId}/told/write?kind=share-demand`}>Write the demand</Link>
+                {(openAt(file, propertyId) ?? 0) > 0 ? (
+                  <Link href={`/lines/${lineId}/told/write?kind=share-demand`}>
+                    Write the demand
+                  </Link>
+                ) : null}
                 <JobButton
                   start={printAccountsAction.bind(null, lineId, [propertyId])}
                   working="Making the statement"
