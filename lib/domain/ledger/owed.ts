@@ -5,6 +5,7 @@ import { signersFor } from "../party/signers.ts";
 import { ageingOf } from "./ageing.ts";
 import { type Account, balanceOf, entriesOf, standingEntries } from "./balance.ts";
 import { isJoint } from "./billed-to.ts";
+import type { LedgerEntry } from "./entry.ts";
 
 /** What the money book says that somebody owes at a property. */
 export interface Owed {
@@ -48,7 +49,17 @@ function invoicedParty(file: Books, { partyId, propertyId }: Account): string | 
 
 /** What is open at a property over all accounts; null where it was never invoiced. */
 export function openAt(file: Pick<LineFile, "ledger">, propertyId: string): Cents | null {
-  const entries = file.ledger.filter((entry) => entry.propertyId === propertyId);
+  const entries = entriesAt(file, propertyId);
   const asked = standingEntries(entries).some(({ kind }) => kind === "invoice");
   return asked ? balanceOf(entries).open : null;
+}
+
+/** What came in at a property before its first invoice, and counts towards it. */
+export function heldAt(file: Pick<LineFile, "ledger">, propertyId: string): Cents {
+  if (openAt(file, propertyId) !== null) return 0;
+  return Math.max(-balanceOf(entriesAt(file, propertyId)).open, 0);
+}
+
+function entriesAt({ ledger }: Pick<LineFile, "ledger">, propertyId: string): LedgerEntry[] {
+  return ledger.filter((entry) => entry.propertyId === propertyId);
 }

@@ -85,6 +85,8 @@ const EN = {
   demand: {
     state: (invoiced: string, settled: string) =>
       `${invoiced} was invoiced; ${settled} of it has come in or was credited.`,
+    deposit: (share: string, held: string) =>
+      `The share is ${share}; the deposit of ${held} counts towards it.`,
     oldest: (day: string) => `The oldest part was due on ${day}.`,
     enclosed: "the statement of account",
     amount: (place: string) => `Open for ${place}`,
@@ -174,6 +176,7 @@ const ES: LedgerWords = {
   demand: {
     state: (invoiced, settled) =>
       `Se facturó ${invoiced}; de eso, ${settled} ya se recibió o se abonó.`,
+    deposit: (share, held) => `La parte es ${share}; el depósito de ${held} cuenta para ella.`,
     oldest: (day) => `Lo más antiguo venció el ${day}.`,
     enclosed: "el estado de cuenta",
     amount: (place) => `Pendiente de ${place}`,

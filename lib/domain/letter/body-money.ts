@@ -1,4 +1,4 @@
-import { type Owed, owedBy } from "../ledger/owed.ts";
+import { heldAt, type Owed, owedBy } from "../ledger/owed.ts";
 import { LEDGER_WORDS } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
@@ -120,7 +120,12 @@ export function demandBody(facts: LetterFacts): LetterBlock[] {
 
 /** What the reader is asked for: what is open on their account, or their share before an invoice. */
 export function demanded(facts: LetterFacts): Cents {
-  return owedOf(facts)?.open ?? facts.share?.amount ?? 0;
+  return owedOf(facts)?.open ?? (facts.share?.amount ?? 0) - heldFor(facts);
+}
+
+/** A deposit that came in before anything was invoiced. */
+function heldFor({ file, property }: LetterFacts): Cents {
+  return property === null ? 0 : heldAt(file, property.id);
 }
 
 function owedOf({ file, party, property, report }: LetterFacts): Owed | null {
@@ -131,8 +136,14 @@ function owedOf({ file, party, property, report }: LetterFacts): Owed | null {
 function owedBlocks(facts: LetterFacts): LetterBlock[] {
   const { words, place, notice } = facts;
   const owed = owedOf(facts);
-  if (owed === null) return [amountBlock(words.split.amount(place), demanded(facts))];
   const { demand } = LEDGER_WORDS[notice.language];
+  const held = heldFor(facts);
+  if (owed === null && held === 0) return [amountBlock(words.split.amount(place), demanded(facts))];
+  if (owed === null)
+    return [
+      amountBlock(demand.amount(place), demanded(facts)),
+      ...list([demand.deposit(formatCents(facts.share?.amount ?? 0), formatCents(held))]),
+    ];
   const settled = formatCents(owed.settled);
   const { overdueSince } = owed;
   return [

@@ -1,7 +1,7 @@
 import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
-import { openAt } from "../ledger/owed.ts";
+import { heldAt, openAt } from "../ledger/owed.ts";
 import type { Language, PartyRole } from "../party/party.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
@@ -145,7 +145,8 @@ function withShareId(file: LineFile): About[] {
 function demandable(file: LineFile, report: Report): About[] {
   const owing =
     latestSplit(file)?.shares.filter(
-      ({ propertyId, amount }) => (openAt(file, propertyId ?? "") ?? amount) > 0,
+      ({ propertyId, amount }) =>
+        propertyId !== null && (openAt(file, propertyId) ?? amount - heldAt(file, propertyId)) > 0,
     ) ?? [];
   const holders = shareHolders(file).filter(({ propertyId }) =>
     owing.some((share) => share.propertyId === propertyId),

@@ -40,6 +40,14 @@ test("a demand asks for the share while nothing is invoiced", () => {
   expect(text).not.toContain("statement of account");
 });
 
+test("a deposit counts towards the share before there is an invoice", () => {
+  const share = SAMPLE_AMOUNTS[READER.propertyId as keyof typeof SAMPLE_AMOUNTS];
+  const { text } = demand([entry(1, { kind: "deposit", amount: 100 })]);
+  expect(text).toContain(`Open for`);
+  expect(text).toContain(`I pay ${formatCents(share - 100)}.`);
+  expect(text).toContain("the deposit of $1.00 counts towards it");
+});
+
 test("a demand asks for what is open by the money book, says since when, and encloses the statement", () => {
   const { text } = demand([INVOICE, PAYMENT]);
   expect(text).toContain("$234.00");
