@@ -49,6 +49,9 @@ grow("strip laid out, tie-ins on one line", [10, 40, 160], (size) => {
   return () => layStrip(drawing, { width: 1200, size: "large", zoom: 1 });
 });
 
+console.log("");
+await import("./split.ts");
+
 console.log("\nUndocumented tie-ins found, 400 made-up lines a row");
 console.log(
   "Certain: called undocumented outright. Undecided: called undocumented “unless the record has another",

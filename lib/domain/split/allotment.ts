@@ -2,8 +2,15 @@
 export interface Allotment {
   readonly members: readonly Member[];
   readonly sum: bigint;
+  /** Where the members are all people from one place in the list to before another, alike: those places. */
+  readonly range: PeopleRange | null;
   /** The sum as a person writes it, given the cost in words: `$6,000.00 ÷ 3`. */
   readonly words: (cost: string, weight: bigint) => string;
+}
+
+interface PeopleRange {
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface Member {
@@ -13,12 +20,34 @@ export interface Member {
 
 /** The same for each; `note` follows the number: ` ÷ 2 behind T4`. */
 export function equalAllotment(indices: readonly number[], note = ""): Allotment {
-  const count = indices.length;
-  const divided = count === 1 ? `, alone${note}` : ` ÷ ${count}${note}`;
   return {
     members: indices.map((index) => ({ index, weight: 1n })),
-    sum: BigInt(count),
-    words: (cost) => `${cost}${divided}`,
+    sum: BigInt(indices.length),
+    range: null,
+    words: dividedBy(indices.length, note),
+  };
+}
+
+function dividedBy(count: number, note: string): Allotment["words"] {
+  const divided = count === 1 ? `, alone${note}` : ` ÷ ${count}${note}`;
+  return (cost) => `${cost}${divided}`;
+}
+
+/**
+ * The same for each of the people from one place in the list to before another. On a long line
+ * every piece of pipe has its own such range, so that the members are only listed when asked for.
+ */
+export function rangeAllotment(from: number, to: number): Allotment {
+  return {
+    get members() {
+      return Array.from({ length: to - from }, (_, place) => ({
+        index: from + place,
+        weight: 1n,
+      }));
+    },
+    sum: BigInt(to - from),
+    range: { from, to },
+    words: dividedBy(to - from, ""),
   };
 }
 
@@ -33,6 +62,7 @@ export function weightedAllotment(
   return {
     members: counted,
     sum,
+    range: null,
     words: (cost, weight) =>
       weight === sum ? `${cost}, all ${noun}` : `${cost} × ${said(weight)} ÷ ${said(sum)} ${noun}`,
   };
@@ -43,6 +73,7 @@ export function soleAllotment(index: number, note: string): Allotment {
   return {
     members: [{ index, weight: 1n }],
     sum: 1n,
+    range: null,
     words: (cost) => `${cost}, ${note}`,
   };
 }

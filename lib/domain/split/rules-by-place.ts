@@ -11,6 +11,7 @@ import {
   type Allotment,
   equalAllotment,
   millionths,
+  rangeAllotment,
   sayMillionths,
   weightedAllotment,
 } from "./allotment.ts";
@@ -36,7 +37,7 @@ export const portionUsedRule: RuleMaker = (ground) => {
   const passing = (to: Cft): Allotment | null => {
     const first = firstAtOrAbove(tops, to);
     if (first === tops.length) return to <= (cuts.at(-1) ?? 0) ? carried : null;
-    const known = byFirst.get(first) ?? equalAllotment(ground.connected.slice(first));
+    const known = byFirst.get(first) ?? rangeAllotment(first, tops.length);
     byFirst.set(first, known);
     return known;
   };

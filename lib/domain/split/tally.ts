@@ -252,15 +252,40 @@ function sumUp(costs: Costs, count: number): Tally {
     .reduce((all, denominator) => lcm(all, BigInt(denominator)), 1n);
   const ofSums = [...costs.keys()].reduce((all, { sum }) => lcm(all, sum), 1n);
   const numerators = Array.from({ length: count }, () => 0n);
+  const steps = Array.from({ length: count + 1 }, () => 0n);
   for (const [allotment, byDenominator] of costs) {
     let cost = 0n;
     for (const [denominator, amount] of byDenominator) {
       cost += amount * (ofPieces / BigInt(denominator));
     }
     const scaled = cost * (ofSums / allotment.sum);
+    if (allotment.range !== null) {
+      addStep(steps, allotment.range, scaled);
+      continue;
+    }
     for (const { index, weight } of allotment.members) {
       numerators[index] = (numerators[index] ?? 0n) + scaled * weight;
     }
   }
+  addRunning(numerators, steps);
   return { numerators, denominator: ofPieces * ofSums };
+}
+
+/** Notes that everybody from one place to before another pays so much more: up at the one, down at the other. */
+function addStep(
+  steps: bigint[],
+  { from, to }: NonNullable<Allotment["range"]>,
+  size: bigint,
+): void {
+  steps[from] = (steps[from] ?? 0n) + size;
+  steps[to] = (steps[to] ?? 0n) - size;
+}
+
+/** Adds what the steps up to each place come to. */
+function addRunning(numerators: bigint[], steps: readonly bigint[]): void {
+  let running = 0n;
+  for (const [index, numerator] of numerators.entries()) {
+    running += steps[index] ?? 0n;
+    if (running !== 0n) numerators[index] = numerator + running;
+  }
 }

@@ -101,7 +101,7 @@ function foldOwn(
     }
     if (node !== null) shared.add(node);
   }
-  for (const node of [...shared]) {
+  for (const node of shared.size > 1 ? [...shared] : []) {
     for (let below = parents[node] ?? null; below !== null; below = parents[below] ?? null) {
       shared.delete(below);
     }
