@@ -14,6 +14,7 @@ import {
   aScopeItem,
   aTieIn,
 } from "#tests/support/file.ts";
+import { printNarrations } from "./narration.ts";
 import { type KnownLine, knownLine, numbers } from "./truth.ts";
 
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
@@ -93,6 +94,8 @@ for (const [shift, scale, noise] of [
   const setting = `${pad(`${shift / 100} ft`, 8)}${pad(`${scale * 100} %`, 9)}${pad(`${noise / 100} ft`, 10)}`;
   console.log(`${setting}${certain}  ${pad(share(told), 11)}${all}  ${plain}`);
 }
+
+printNarrations();
 
 function longLine(tieIns: number, items: number): LineFile {
   const at = (index: number) => 500 + index * 400;

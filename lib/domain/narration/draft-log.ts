@@ -127,7 +127,7 @@ function gapsOf(ground: Ground, rows: readonly Heard[]): DraftGap[] {
 
 function isUnder(ground: Ground, row: Heard): boolean {
   if (row.kind !== "water" && row.fault !== "belly") return false;
-  return /\b(under ?water|submerged|(camera|lens|head|we're|goes|went|going) under|can't see|swimming|dunked)\b/i.test(
+  return /\b(under ?water|submerged|(camera|lens|head|we're|goes|went|going)( is)? under|can't see|swimming|dunked)\b/i.test(
     quoteOf(ground.talk, ...row.clauses),
   );
 }

@@ -102,7 +102,7 @@ function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
   if (mark.what === "turn") return null;
   const again = inClause(talk, mark.clause).find((other) => sense.again.get(other.at) != null);
   const before = again && sense.again.get(again.at);
-  return before == null ? null : (talk.said[before] ?? null);
+  return before == null || before >= mark.at ? null : (talk.said[before] ?? null);
 }
 
 /** Where the talk begins with a reading, each holds for what follows it; else for what precedes it. */

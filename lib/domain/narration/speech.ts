@@ -147,7 +147,7 @@ function plainWord(text: string): string {
     .toLowerCase()
     .replace(/[’′]/g, "'")
     .replace(/[”″]|''/g, '"');
-  if (plain === "'" || plain === '"') return plain === "'" ? "foot" : "inch";
+  if (plain === "'" || plain === '"') return plain === "'" ? "foot" : "inches";
   if (/^[a-z]+in'$/.test(plain)) return `${plain.slice(0, -1)}g`;
   const bare = plain.replace(/'$/, "");
   return KEEP_S.test(bare) ? bare : bare.replace(/'s$/, "");

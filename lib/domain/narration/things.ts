@@ -115,7 +115,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "water",
-    "under water, underwater, standing water, water, submerged, half full of water, full of water, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under",
+    "under water, underwater, standing water, water, submerged, half full of water, full of water, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
   ),
   ...entries(
     "deposit",

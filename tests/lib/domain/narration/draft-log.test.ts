@@ -1,0 +1,250 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Draft, NarrationRun } from "#lib/domain/narration/draft.ts";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { speechOf } from "#lib/domain/narration/speech.ts";
+import { parseTranscript } from "#lib/domain/narration/transcript.ts";
+import { narrations, precision, recall, scores } from "#tests/bench/narration.ts";
+
+const DOWN: NarrationRun = { direction: "downstream", mainCounter: null };
+const UP: NarrationRun = { direction: "upstream", mainCounter: null };
+
+function drafts(text: string, run: NarrationRun = DOWN): readonly Draft[] {
+  return draftLog(text, run).drafts;
+}
+
+function only(text: string, run: NarrationRun = DOWN): Draft {
+  const [draft, ...more] = drafts(text, run);
+  if (!draft || more.length > 0)
+    throw new Error(`Expected one row: ${JSON.stringify([draft, ...more])}`);
+  return draft;
+}
+
+describe("distances", () => {
+  test.each([
+    ["Wye on the left at thirty-four.", 3400, 0],
+    ["At thirty-four and a half, wye on the left.", 3450, 0],
+    ["Wye left, 31 foot 6.", 3150, 0],
+    ["Wye left at thirty-one feet nine inches.", 3175, 0],
+    ["31' 8\" wye left.", 3167, 0],
+    ["Coming up on thirty-four there's a wye.", 3400, 100],
+    ["A touch over thirty-eight, wye.", 3800, 50],
+    ["Wye at thirty-four or thirty-five.", 3450, 50],
+    ["A wye at forty-five, forty-six foot.", 4550, 50],
+    ["At thirty-four foot six inch clay wye on the right.", 3400, 0],
+  ])("%s", (text, counter, slack) => {
+    expect(only(text)).toMatchObject({ kind: "tie-in", counter, slack, reading: "read" });
+  });
+
+  test.each([
+    ["The house is number 14, 1418 Tollgate Row, built in 1926."],
+    ["About thirty percent of the pipe."],
+    ["Stopped for coffee at nine."],
+    ["No roots, no cracks or bellies anywhere."],
+    ["Should be a wye around forty."],
+    ["I didn't see any cracks at forty."],
+  ])("make no row: %s", (text) => {
+    expect(drafts(text)).toEqual([]);
+  });
+
+  test("from the main need the counter at the main, and the run's direction", () => {
+    const text = "Wye on the left, forty feet from the main.";
+    expect(only(text)).toMatchObject({ counter: null });
+    expect(only(text).note).toContain("40.0 ft from the main");
+    expect(only(text, { direction: "downstream", mainCounter: 9600 }).counter).toBe(5600);
+    expect(only(text, { direction: "upstream", mainCounter: 200 }).counter).toBe(4200);
+  });
+
+  test("from the main use the main's counter that the speaker gives", () => {
+    const log = draftLog(
+      "Wye, forty feet from the main. That's the main at ninety-eight six.",
+      DOWN,
+    );
+    expect(log.mainCounter).toBe(9860);
+    expect(log.drafts[0]?.counter).toBe(5860);
+  });
+
+  test("a range makes a stretch, and one under water a gap as well", () => {
+    const log = draftLog("Forty-one to forty-seven under water.", DOWN);
+    expect(log.drafts).toMatchObject([{ kind: "water", counter: 4100, toCounter: 4700 }]);
+    expect(log.gaps).toMatchObject([{ fromCounter: 4100, toCounter: 4700, cause: "under-water" }]);
+  });
+
+  test("a stretch ends where the speaker says that it ends", () => {
+    const text = "0:10 Roots starting at forty-eight.\n0:20 Out of the roots at fifty-five.";
+    expect(only(text)).toMatchObject({ fault: "roots", counter: 4800, toCounter: 5500 });
+  });
+});
+
+describe("between two readings", () => {
+  test("the counter follows from time and is marked so", () => {
+    const text = "0:00 Wye at ten.\n0:30 Crack in the top.\n1:00 Wye at thirty.";
+    expect(drafts(text)[1]).toMatchObject({ fault: "crack", reading: "between", slack: 1000 });
+    expect(drafts(text)[1]?.counter).toBeGreaterThanOrEqual(1950);
+    expect(drafts(text)[1]?.counter).toBeLessThanOrEqual(2050);
+  });
+
+  test("text without times gives the middle, with a slack that reaches both", () => {
+    const text = "Wye at ten.\n\nCrack in the top.\n\nWye at thirty.";
+    expect(drafts(text)[1]).toMatchObject({ counter: 2000, slack: 1000, reading: "between" });
+  });
+
+  test("what follows the last reading has no counter and says why", () => {
+    const text = "0:00 Wye at ten.\n0:40 Crack in the top.";
+    expect(drafts(text)[1]).toMatchObject({ counter: null, note: "No distance was spoken for it" });
+  });
+
+  test("a counter read out after the event belongs to the event", () => {
+    const text =
+      "0:00 Zero.\n0:20 Wye on the left.\n0:22 Counter says twelve four.\n0:50 Crack at thirty.";
+    expect(drafts(text)[0]).toMatchObject({ kind: "tie-in", counter: 1240, reading: "read" });
+  });
+});
+
+describe("corrections", () => {
+  test.each([
+    ["Wye on the left at thirty-four, no, thirty-five.", { counter: 3500 }],
+    ["Wye on the left at thirty-four, make that thirty-six.", { counter: 3600 }],
+    ["Wye at thirty-six, not thirty-four.", { counter: 3600 }],
+    ["Wye on the left, no, on the right, at thirty.", { clock: 3 }],
+    ["Tee, I mean a saddle, at thirty.", { fitting: "saddle" }],
+    ["Wye at ten o'clock, more like nine o'clock, at thirty.", { clock: 9 }],
+  ])("%s", (text, expected) => {
+    expect(only(text)).toMatchObject(expected);
+  });
+
+  test("take back what was not there", () => {
+    expect(drafts("Crack at twenty. Scratch that, just a shadow.")).toEqual([]);
+  });
+});
+
+describe("what is told of a thing", () => {
+  test("clock, size, material and hedges go with it", () => {
+    expect(
+      only("At thirty I think there's a four inch cast iron wye at ten o'clock."),
+    ).toMatchObject({
+      clock: 10,
+      diameter: 4,
+      material: "cast-iron",
+      fitting: "wye",
+      hedges: ["i think"],
+    });
+  });
+
+  test("what is said of the record stays with it", () => {
+    const text = "Tee on the right at eighteen. That is not on the card.";
+    expect(only(text).aboutRecord).toBe("That is not on the card");
+  });
+
+  test("what the record claims is not seen", () => {
+    const text =
+      "0:02 Wye at ten.\n0:20 Card shows a wye at twenty-five, not seeing it.\n0:40 Crack at forty.";
+    expect(drafts(text).map(({ kind }) => kind)).toEqual(["tie-in", "remark", "fault"]);
+  });
+
+  test("named twice it is one row, across from each other it is two", () => {
+    expect(drafts("0:01 Wye on the left at twenty.\n0:05 That wye is running.")).toHaveLength(1);
+    const both = drafts("Two wyes at twenty, one on the left and one on the right.");
+    expect(both.map(({ clock }) => clock)).toEqual([9, 3]);
+  });
+});
+
+describe("changes of material", () => {
+  test("name what lies upstream, whatever way the camera goes", () => {
+    const text = "Clay to PVC at fifty.";
+    expect(only(text, DOWN)).toMatchObject({ kind: "material", material: "vitrified-clay" });
+    expect(only(text, UP)).toMatchObject({ kind: "material", material: "pvc" });
+  });
+
+  test("turn round where the camera is pulled back", () => {
+    const text = "Wye at eighty. Clay to PVC at fifty. Wye at thirty.";
+    expect(drafts(text, DOWN)[1]).toMatchObject({ material: "pvc" });
+  });
+
+  test("saying the same again adds no row", () => {
+    expect(drafts("Clay at ten. Still in clay at twenty.")).toHaveLength(1);
+  });
+});
+
+describe("any talk", () => {
+  const phrase = fc.constantFrom(
+    "wye on the left",
+    "no roots",
+    "crack at ten o'clock",
+    "thirty-four five",
+    "at twelve",
+    "that's the main",
+    "forty to forty-four under water",
+    "clay to cast iron",
+    "I think",
+    "no, sorry, thirty-six",
+    "not on the card",
+    "scratch that",
+    "two feet past that",
+    "twenty feet from the main",
+  );
+  const talk = fc
+    .array(fc.tuple(phrase, fc.constantFrom(". ", ", ", " ", "\n")), { maxLength: 25 })
+    .map((parts) => parts.flat().join(""));
+  const timed = talk.map((text) =>
+    text
+      .split("\n")
+      .map((line, index) => `${index}:00 ${line}`)
+      .join("\n"),
+  );
+
+  test("is quoted word for word, under keys that are unique and stable", () => {
+    fc.assert(
+      fc.property(fc.oneof(talk, timed), (text) => {
+        const { cues, format } = parseTranscript(text);
+        const { spoken } = speechOf(cues, format);
+        const log = draftLog(text, DOWN);
+        const keys = log.drafts.map(({ key }) => key);
+        for (const { quote } of [...log.drafts, ...log.gaps]) {
+          expect(quote).not.toBe("");
+          expect(spoken).toContain(quote);
+        }
+        expect(new Set(keys).size).toBe(keys.length);
+        expect(draftLog(text, DOWN)).toEqual(log);
+      }),
+    );
+  });
+
+  test("gives no counter outside what was spoken without slack", () => {
+    fc.assert(
+      fc.property(fc.oneof(talk, timed), (text) => {
+        for (const { counter, slack } of drafts(text)) {
+          const spoken = counter === null || slack > 0 || (counter >= 1200 && counter <= 4400);
+          expect(spoken).toBe(true);
+        }
+      }),
+    );
+  });
+});
+
+describe("whole narrations", () => {
+  const narrated = narrations("tuned");
+  const tuned = scores(narrated);
+
+  test.each(["tie-in", "fault", "material"])(
+    "of the tuned set give each %s nine times in ten",
+    (kind) => {
+      const score = tuned.find((one) => one.kind === kind);
+      if (!score) throw new Error(`No ${kind}`);
+      expect(precision(score)).toBeGreaterThanOrEqual(0.9);
+      expect(recall(score)).toBeGreaterThanOrEqual(0.9);
+    },
+  );
+
+  test("tell the main and the stretches under water", () => {
+    for (const { expected, log } of narrated) {
+      const main = expected.main === null ? null : Math.round(expected.main * 100);
+      if (expected.mainCounter === null) expect(log.mainCounter).toBe(main);
+      const gaps = log.gaps.map(({ fromCounter, toCounter }) => [
+        fromCounter / 100,
+        toCounter / 100,
+      ]);
+      for (const gap of expected.gaps ?? []) expect(gaps).toContainEqual(gap);
+    }
+  });
+});
