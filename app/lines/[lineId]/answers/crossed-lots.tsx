@@ -63,7 +63,7 @@ function Easement({ crossing }: { readonly crossing: Crossing }) {
 }
 
 const USE_WORDS = {
-  none: "Its owner does not use the line and is asked for no part of it, save by an agreement that names the lot.",
+  none: "Its owner does not use the line. Being crossed adds no share here; an agreement that names the lot does.",
   elsewhere:
     "Its owner uses the line, but not on this stretch; as a user it shares as the rule says.",
   here: "Its owner’s own flow passes here too.",
@@ -73,5 +73,5 @@ const RIGHT_WORDS = {
   recorded: "The work keeps to what the easement allows; the owner is told before anybody enters.",
   none: "Nobody digs there without the owner’s consent, in writing; permission to enter and dig is asked for by letter.",
   unknown:
-    "Look it up at the recorder’s office. Until then nobody digs there without the owner’s consent.",
+    "Look the easement up at the recorder’s office. Until it is known, nobody digs there without the owner’s consent.",
 } as const;

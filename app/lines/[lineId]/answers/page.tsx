@@ -72,7 +72,7 @@ export default async function AnswersPage({
       {file.crossings.length === 0 ? null : (
         <Section
           title="Lots that the pipe crosses"
-          note="Being crossed makes nobody a payer. It makes them somebody to ask before the work, and it asks for a right to be there."
+          note="An owner who is only crossed has no share in the amounts here, but is told and asked before the work, and the pipe needs a right to lie there."
           id="crossed"
         >
           <CrossedLots file={file} report={report} />
