@@ -1,6 +1,6 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
-import type { AccountPaper } from "#lib/domain/ledger/account-paper.ts";
+import type { AccountPaper } from "#lib/domain/ledger/paper-frame.ts";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import { type AddressLayout, addressLayout } from "./address-layout.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";

@@ -10,7 +10,7 @@ import type { Job, JobKind } from "#lib/domain/file/job.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
-import { accountPapers } from "#lib/domain/ledger/account-paper.ts";
+import { accountPapers } from "#lib/domain/ledger/account-papers.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";

@@ -1,5 +1,5 @@
 import sheet from "#app/_components/letter-sheet.module.css";
-import type { AccountPaper } from "#lib/domain/ledger/account-paper.ts";
+import type { AccountPaper } from "#lib/domain/ledger/paper-frame.ts";
 import type { LetterBlock } from "#lib/domain/letter/letter.ts";
 import styles from "./money.module.css";
 
