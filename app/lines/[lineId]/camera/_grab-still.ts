@@ -6,12 +6,28 @@ export async function grabStill(
   video: HTMLVideoElement,
   { lineId, name }: { readonly lineId: string; readonly name: string },
 ): Promise<Result<string, string>> {
+  await settled(video);
   const picture = await frameOf(video);
   if (picture === null)
     return err("No picture could be taken yet: let the recording load, then try again.");
   const file = new File([picture], `${name}.jpg`, { type: "image/jpeg" });
   const signal = new AbortController().signal;
   return await sendFile({ lineId, file, signal, onProgress: () => undefined });
+}
+
+const PATIENCE_MS = 20_000;
+
+/** Until the picture of the moment that was sought is there, or patience ends. */
+function settled(video: HTMLVideoElement): Promise<void> {
+  const isThere = () => video.readyState >= 2 && !video.seeking;
+  return new Promise((resolve) => {
+    const until = Date.now() + PATIENCE_MS;
+    const look = () => {
+      if (isThere() || Date.now() > until) resolve();
+      else setTimeout(look, 50);
+    };
+    look();
+  });
 }
 
 function frameOf(video: HTMLVideoElement): Promise<Blob | null> {
