@@ -1,6 +1,7 @@
 import { plainFeet } from "#lib/domain/line/station.ts";
 import type { BandCell, BandRow, RunRow } from "#lib/domain/strip/band-rows.ts";
 import type { MarkRow } from "#lib/domain/strip/layout.ts";
+import { wide } from "#lib/domain/strip/measures.ts";
 import styles from "./strip.module.css";
 import { Chosen, ChosenFlag, Words } from "./strip-chosen.tsx";
 import { flagKey, type StripPart } from "./strip-part.ts";
@@ -113,6 +114,15 @@ function BlindCell({
         height={height}
         fill={`url(#${id}-${cell.hatch})`}
       />
+      {cell.outside === true ? (
+        <rect
+          className={styles["ground"]}
+          x={cell.x + cell.width + 1}
+          y={top}
+          width={wide(cell.words, 13) + 8}
+          height={height}
+        />
+      ) : null}
       {cell.lines.map((line) => (
         <text
           key={line}

@@ -3,8 +3,7 @@ import styles from "#app/_components/line-layout.module.css";
 import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
-import { drawStrip } from "#lib/domain/strip/draw.ts";
-import { type FileDrawing, STRIP_TOPICS, type StripTopic } from "#lib/domain/strip/drawing.ts";
+import { drawStrips } from "#lib/domain/strip/draw.ts";
 import { lineFileOf } from "./_file.ts";
 
 export default async function LineLayout({
@@ -16,9 +15,7 @@ export default async function LineLayout({
 }) {
   const { lineId } = await params;
   const { file, report, answers } = await lineFileOf(lineId);
-  const drawings = Object.fromEntries(
-    STRIP_TOPICS.map((topic) => [topic, drawStrip(file, report, topic)]),
-  ) as Record<StripTopic, FileDrawing>;
+  const drawings = drawStrips(file, report);
   const questions = answers.map(({ question, asked, pressing }) => ({
     question,
     asked,

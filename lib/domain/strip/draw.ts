@@ -6,7 +6,13 @@ import { MATERIAL_WORDS } from "../line/words.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { bandsOn } from "./bands.ts";
-import type { FileDrawing, StripMark, StripPipe, StripTopic } from "./drawing.ts";
+import {
+  type FileDrawing,
+  STRIP_TOPICS,
+  type StripMark,
+  type StripPipe,
+  type StripTopic,
+} from "./drawing.ts";
 import { holdMarks, holdSpots } from "./hold-marks.ts";
 import { choicesOf, joinsOf } from "./joins.ts";
 import { besideStrip, runRows } from "./run-rows.ts";
@@ -35,12 +41,29 @@ export function drawStrip(file: LineFile, report: Report, topic: StripTopic): Fi
     bands: bandsOn(file, report, topic),
     title: `${file.line.name}: ${formatFeet(extent)} from the main connection upstream`,
     holds,
-    work: topic === "cost" ? workMarks(file) : [],
+    work: workOn(file, topic),
     runs: runRows(file, report),
     spots: [...spots, ...holdSpots(report, holds)],
     beside: besideStrip(file, report),
     choices: choicesOf(report),
   };
+}
+
+/**
+ * The same strip as each page shows it. They share all but their bands and the priced work, so that
+ * handing over all of them costs little more than one.
+ */
+export function drawStrips(file: LineFile, report: Report): Record<StripTopic, FileDrawing> {
+  const whole = drawStrip(file, report, "all");
+  const drawn = STRIP_TOPICS.map((topic) => [
+    topic,
+    { ...whole, bands: bandsOn(file, report, topic), work: workOn(file, topic) },
+  ]);
+  return Object.fromEntries(drawn) as Record<StripTopic, FileDrawing>;
+}
+
+function workOn(file: LineFile, topic: StripTopic): StripMark[] {
+  return topic === "cost" ? workMarks(file) : [];
 }
 
 function extentOf(report: Report): Cft {

@@ -1,4 +1,4 @@
-import { type Cft, plainFeet } from "../line/station.ts";
+import { type Cft, plainFeet, toTenth } from "../line/station.ts";
 import type { StripDrawing, StripJoin } from "./drawing.ts";
 import { wide } from "./measures.ts";
 
@@ -45,8 +45,8 @@ export function joinLines(
 
 function withWords(line: JoinLine): JoinLine {
   const distance = line.join.distance ?? 0;
-  if (Math.abs(distance) <= NIL) return line;
-  const words = `${distance < 0 ? "−" : "+"}${plainFeet(Math.abs(distance))} ft`;
+  if (Math.abs(distance) < NIL) return line;
+  const words = `${distance < 0 ? "−" : "+"}${plainFeet(toTenth(Math.abs(distance)))} ft`;
   const slant = Math.abs(line.toX - line.fromX) * PART;
   const wordsX = (line.fromX + line.toX) / 2 + slant / 2 + 5;
   return { ...line, words, wordsX, width: wide(words, TYPE) };

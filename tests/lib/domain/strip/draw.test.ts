@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report, TieInFinding } from "#lib/domain/file/report.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
-import { drawStrip, ticksTo } from "#lib/domain/strip/draw.ts";
-import type { StripBand } from "#lib/domain/strip/drawing.ts";
+import { drawStrip, drawStrips, ticksTo } from "#lib/domain/strip/draw.ts";
+import { STRIP_TOPICS, type StripBand } from "#lib/domain/strip/drawing.ts";
 import {
   aFile,
   anAddress,
@@ -472,4 +472,11 @@ test("ticksTo() gives round stations, at most a dozen and the zero", () => {
   for (const extent of [1, 999, 12_345, 60_000, 119_999]) {
     expect(ticksTo(extent).length).toBeLessThanOrEqual(13);
   }
+});
+
+test("drawStrips() gives each page the strip that it would draw alone", () => {
+  const one = report({ tieIns: [finding("t1", {})], reaches: [reach(0, 10_000, { cost: 500 })] });
+  const drawn = drawStrips(FILE, one);
+  for (const topic of STRIP_TOPICS) expect(drawn[topic]).toEqual(drawStrip(FILE, one, topic));
+  expect(drawn.cost.below).toBe(drawn.agree.below);
 });
