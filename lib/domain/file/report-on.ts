@@ -104,6 +104,7 @@ function standingFactsOf(file: LineFile): Facts {
     proposals,
     alternatives,
     doubtful,
+    nearTies,
     stations: fittedStations,
   } = reconcile({
     entries: recordMarks(file, axis),
@@ -128,6 +129,7 @@ function standingFactsOf(file: LineFile): Facts {
     entryPlaces,
     links: linksOf(knownPairings(file), proposals),
     doubtful,
+    nearTies,
     alignment,
     proposals,
     alternatives,

@@ -11,7 +11,15 @@ import { alternativesTo } from "./alternatives.ts";
 import type { FittedMark } from "./connections.ts";
 import { type Decisions, decisionsOf, mayPairUnder } from "./decisions.ts";
 import type { SeenMark } from "./likeness.ts";
-import { fitEntries, mayPropose, nearCost, type Placing, place, proposal } from "./propose.ts";
+import {
+  fitEntries,
+  mayPropose,
+  nearCost,
+  otherPlacings,
+  type Placing,
+  place,
+  proposal,
+} from "./propose.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";
 import { doubtfulUnder, pairsOtherwise, rivalOf } from "./rivals.ts";
 
@@ -24,6 +32,8 @@ export interface Reconciliation {
   readonly alternatives: readonly Alternative[];
   /** Tie-ins left over that another fit, nearly as good, would give to an entry; with that entry. */
   readonly doubtful: ReadonlyMap<string, string>;
+  /** Tie-ins left over that an entry might as well be under the same fit; with that entry. */
+  readonly nearTies: ReadonlyMap<string, string>;
 }
 
 /**
@@ -42,6 +52,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
       proposals: [],
       alternatives: [],
       doubtful: new Map(),
+      nearTies: new Map(),
     };
   const decisions = decisionsOf(input.pairings);
   const mayPair = mayPairUnder(entries, decisions);
@@ -71,7 +82,20 @@ export function reconcile(given: ReconcileInput): Reconciliation {
       manyRecords: new Set(entries.map((entry) => entry.recordId)).size > 1,
     }),
     doubtful: doubtfulUnder(fits.rivals, found),
+    nearTies: nearTiesIn(placing),
   };
+}
+
+/** Tie-ins that only another choice of pairs, hardly worse, gives an entry. */
+function nearTiesIn(placing: Placing): Map<string, string> {
+  const placed = new Set([...placing.fixed, ...placing.near].map(({ tieIn }) => tieIn.tieInId));
+  const open = otherPlacings(placing).flat();
+  return new Map(
+    open.flatMap(({ connection, tieIn }) => {
+      const [entry] = connection.entries;
+      return entry && !placed.has(tieIn.tieInId) ? [[tieIn.tieInId, entry.entryId] as const] : [];
+    }),
+  );
 }
 
 /** By station, then by id, so that nothing hangs on the order of the rows. */

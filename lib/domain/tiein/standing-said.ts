@@ -60,6 +60,7 @@ export type StandingSaid =
       readonly off: Cft;
     }
   | { readonly kind: "doubtful"; readonly seen: SeenSaid | null; readonly entry: string }
+  | { readonly kind: "near-tie"; readonly seen: SeenSaid | null; readonly entry: string }
   | { readonly kind: "no-entry"; readonly seen: SeenSaid | null }
   | { readonly kind: "no-station"; readonly entry: string; readonly gap: AxisGap }
   | { readonly kind: "beyond-end"; readonly shown: ShownSaid; readonly upperEnd: Cft }

@@ -47,6 +47,8 @@ export const STANDING_EN: StandingWords = {
     `${capital(seenWords(seen))}; the nearest entry, ${entry || "unnamed"}, lies ${formatFeet(off)} off: too far to be the same without a reason.`,
   doubtful: ({ seen, entry }) =>
     `${capital(seenWords(seen))}; it may be ${entry || "an entry"} if the record has another zero, which is too little shown to say.`,
+  "near-tie": ({ seen, entry }) =>
+    `${capital(seenWords(seen))}; ${entry || "an entry"} fits it nearly as well as the tie-in that it is proposed for.`,
   "no-entry": ({ seen }) => `${capital(seenWords(seen))}; no entry on record answers to it.`,
   "no-station": ({ entry, gap }) =>
     `${entry || "The entry"} ${GAP_WORDS[gap]}, so no run can be said to have looked there.`,

@@ -75,6 +75,8 @@ export const STANDING_ES: StandingWords = {
     `${capital(seenWords(seen))}; la conexión más cercana del registro, ${entry || "sin nombre"}, queda a ${feet(off)}: demasiado lejos para ser la misma sin una razón.`,
   doubtful: ({ seen, entry }) =>
     `${capital(seenWords(seen))}; podría ser ${entry || "una del registro"} si el registro mide desde otro punto, pero faltan datos para decirlo.`,
+  "near-tie": ({ seen, entry }) =>
+    `${capital(seenWords(seen))}; ${entry || "una conexión del registro"} le corresponde casi tan bien como a la conexión para la que se propone.`,
   "no-entry": ({ seen }) =>
     `${capital(seenWords(seen))}; ninguna conexión del registro corresponde a ella.`,
   "no-station": ({ entry, gap }) =>

@@ -34,6 +34,8 @@ export interface StandingFacts {
   readonly links: Links;
   /** Tie-ins left over that the record may show after all, with the entry. */
   readonly doubtful: ReadonlyMap<string, string>;
+  /** Tie-ins left over that fit an entry nearly as well as the one proposed for it, with the entry. */
+  readonly nearTies: ReadonlyMap<string, string>;
   readonly coverage: readonly CoverageSpan[];
 }
 
@@ -191,6 +193,8 @@ function undocumented(tieIn: TieIn, facts: StandingFacts): Stood {
     const entry = labelOf(conflict.entryId) ?? "";
     return open({ kind: "conflict", seen, entry, off: Math.abs(conflict.distance) });
   }
+  const tied = labelOf(facts.nearTies.get(tieIn.id));
+  if (tied !== null) return open({ kind: "near-tie", seen, entry: tied });
   const maybe = labelOf(facts.doubtful.get(tieIn.id));
   if (maybe !== null) return open({ kind: "doubtful", seen, entry: maybe });
   return { standing, decided: true, said: [{ kind: "no-entry", seen }] };

@@ -141,7 +141,11 @@ const anySaid: fc.Arbitrary<StandingSaid> = fc.oneof(
   fc.record({ kind: fc.constantFrom("no-record-yet" as const, "never-tied" as const), seen }),
   fc.record({ kind: fc.constant("no-entry" as const), seen }),
   fc.record({ kind: fc.constant("conflict" as const), seen, entry: name, off: cft }),
-  fc.record({ kind: fc.constant("doubtful" as const), seen, entry: name }),
+  fc.record({
+    kind: fc.constantFrom("doubtful" as const, "near-tie" as const),
+    seen,
+    entry: name,
+  }),
   fc.record({
     kind: fc.constant("no-station" as const),
     entry: name,

@@ -100,6 +100,25 @@ test("a tie-in is not called undocumented for certain while a pairing in conflic
   expect(found.sentence).toContain("the nearest entry, House 14, lies 7.5 ft off");
 });
 
+test("a tie-in that fits an entry nearly as well as the one proposed is not undocumented for certain", () => {
+  const { tieIns } = reportOn(
+    aFile({
+      ...FACTS,
+      tieIns: [...FACTS.tieIns, aTieIn("u", { label: "T2", kind: "unknown" })],
+      observations: [
+        anObservation("o", { counter: 3_650, tieInId: "t" }),
+        anObservation("p", { counter: 3_540, tieInId: "u" }),
+      ],
+    }),
+    "2026-11-25",
+  );
+  const left = tieIns.find(({ standing }) => standing === "undocumented");
+  expect(left).toMatchObject({ decided: false, entryId: null });
+  expect(left?.sentence).toBe(
+    "Seen at 35.4 ft, give or take 1.0 ft, in Run 1; House 14 fits it nearly as well as the tie-in that it is proposed for.",
+  );
+});
+
 test("a tie-in proven dead is inactive, with who proved it, and so is its entry", () => {
   const settled = { settledBy: "Dana Okafor", settledReason: "Capped behind the wall, dug up" };
   const tieIns = [aTieIn("t", { label: "T1", inactive: true, ...settled })];
