@@ -11,7 +11,7 @@ import { scopeInForce, scopeTotal } from "./scope-in-force.ts";
 import type { SplitChoice } from "./split.ts";
 
 /** One payer's amount before and after a change order. */
-export interface OrderShare {
+interface OrderShare {
   readonly key: string;
   readonly label: string;
   readonly before: Cents;

@@ -7,7 +7,7 @@ import { sayList } from "./say-list.ts";
 import { propertyLabel } from "./sharers.ts";
 
 /** The weight of one property by its plumbing fixtures. */
-export interface FixtureWeight {
+interface FixtureWeight {
   readonly propertyId: string;
   readonly label: string;
   readonly weight: number;

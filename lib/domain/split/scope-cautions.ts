@@ -10,7 +10,7 @@ import type { ScopeItem } from "./scope.ts";
 import { agreedScope, mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
 
 /** One thing that a piece of work needs, with where that is written. */
-export interface ScopeNeed {
+interface ScopeNeed {
   readonly words: string;
   /** Empty where it follows from the file itself. */
   readonly citation: string;

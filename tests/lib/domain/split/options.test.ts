@@ -1,10 +1,18 @@
 import { describe, expect, test } from "vitest";
+import { consentTable } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { scopeSheet } from "#lib/domain/packet/sheets-job.ts";
 import { compareOptions, optionOutcomes } from "#lib/domain/split/option-outcomes.ts";
-import { mustChooseOption, optionInForce, scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import {
+  mustChooseOption,
+  optionInForce,
+  scopeInForce,
+  underOption,
+} from "#lib/domain/split/scope-in-force.ts";
 import type { OptionKind, WorkOption } from "#lib/domain/split/work-option.ts";
 import type { Ruling } from "#lib/domain/tiein/ruling.ts";
-import { aFile, anAgreement, aScopeItem } from "#tests/support/file.ts";
+import { aReport } from "#tests/support/answers.ts";
+import { aCrossing, aFile, anAgreement, anOffice, aScopeItem } from "#tests/support/file.ts";
 import { aChoice, amountsOf, aPricedLine, divideLine } from "#tests/support/priced-line.ts";
 
 const ABC = [
@@ -115,6 +123,51 @@ describe("the split of each option", () => {
       { amount: 40_000, difference: -70_000, leaves: false },
       { amount: 110_000, difference: null, leaves: false },
     ]);
+  });
+});
+
+describe("the work that is not done", () => {
+  const REFUSED = {
+    id: "no",
+    number: 1,
+    title: "No",
+    reason: "",
+    state: "refused",
+    orderedBy: "",
+    orderedOn: "2026-11-20",
+    note: "",
+  } as const;
+  const line = twoWays("spot", {
+    changeOrders: [REFUSED],
+    scope: [
+      ...twoWays("spot").file.scope,
+      aScopeItem("turned-down", { addedById: "no", from: 0, to: 1_000 }),
+    ],
+    crossings: [aCrossing("x", { propertyId: "A", from: 5_000, to: 6_000 })],
+  });
+
+  test("scopeSheet() prints neither another option's work nor a change that was refused", () => {
+    const report = aReport({ tieIns: line.found.tieIns });
+    const words = JSON.stringify(scopeSheet({ file: line.file, report, office: anOffice() }));
+    expect(words).toContain("dig");
+    expect(words).not.toContain("liner");
+    expect(words).not.toContain("turned-down");
+    expect(words).toContain("$1,200.00");
+  });
+
+  test("reachFindings() prices the pipe by the work in force alone", () => {
+    const { reaches } = line.found;
+    expect(reaches.reduce((sum, { cost }) => sum + cost, 0)).toBe(90_000);
+  });
+
+  test("consentTable() asks nobody to let another option's work onto the lot", () => {
+    const digs = (optionId: string) => {
+      const { file, found } = { ...line, file: underOption(line.file, optionId) };
+      const rows = consentTable(file, aReport({ tieIns: found.tieIns }));
+      return rows.find(({ propertyId }) => propertyId === "A")?.cells.dig.needed;
+    };
+    expect(digs("spot")).toBe(false);
+    expect(digs("line")).toBe(true);
   });
 });
 
