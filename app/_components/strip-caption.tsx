@@ -25,7 +25,7 @@ export function StripCaption({
       {choice === null ? null : (
         <p className={styles["choice"]}>
           <span>
-            <strong>Dashed: the other way.</strong> {choice.sentence}
+            <strong>Dotted: another way to pair them.</strong> {choice.sentence}
           </span>{" "}
           <button type="button" className="link-button" onClick={() => onApart(!apart)}>
             {apart ? "In one drawing" : "One over the other"}

@@ -9,7 +9,7 @@ import type { StripPart } from "./strip-part.ts";
 import { Bands, MarkRows, Ruler, Runs } from "./strip-rows.tsx";
 import { Titles } from "./strip-titles.tsx";
 
-export interface StripFigureProps extends StripPart {
+interface StripFigureProps extends StripPart {
   /** The stretch that a chosen row of a table is about. */
   readonly spot: { readonly from: number; readonly to: number } | null;
   readonly title: string;

@@ -63,6 +63,14 @@ export function Strip({
       at: view.width / 2,
     });
   };
+  const tab = stops.find((stop) => stop.members.some((one) => chosen.has(one)));
+  /** Closer to what is chosen, where that is in view; otherwise to the middle. */
+  const zoomOn = (zoom: number) => {
+    const at = (tab?.x ?? 0) - view.scrollLeft;
+    const inView = tab !== undefined && at > 0 && at < view.width;
+    const part = ((tab?.x ?? 0) - layout.left) / (layout.right - layout.left);
+    view.zoomTo(zoom, inView ? { part, at } : undefined);
+  };
   const focusOn = (stop: StripStop) => {
     setActive(stop.key);
     if (stop.id !== null) select(stop.id);
@@ -72,7 +80,6 @@ export function Strip({
     mark?.focus({ preventScroll: true });
     reveal(view, stop.x);
   };
-  const tab = stops.find((stop) => stop.members.some((one) => chosen.has(one)));
   const pick = {
     chosen,
     tabKey: tab?.key ?? (stops.some((stop) => stop.key === active) ? (active ?? "") : "main"),
@@ -85,7 +92,7 @@ export function Strip({
     const deed = deedOf(event, { here, stops, zoom: view.zoom });
     if (deed === null) return;
     event.preventDefault();
-    if (deed.zoom !== undefined) view.zoomTo(deed.zoom);
+    if (deed.zoom !== undefined) zoomOn(deed.zoom);
     if (deed.stop !== undefined) focusOn(deed.stop);
     if (deed.enter !== undefined) enter(deed.enter);
     if (deed.leave === true) select(null);
@@ -157,7 +164,7 @@ export function Strip({
           apart={apart}
           onApart={setApart}
         />
-        <StripTools size={size} zoom={view.zoom} onZoom={view.zoomTo} onResize={onResize} />
+        <StripTools size={size} zoom={view.zoom} onZoom={zoomOn} onResize={onResize} />
         <details className={styles["text"]}>
           <summary>The same as a table</summary>
           <StripTable drawing={drawing} />

@@ -4,7 +4,7 @@ import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
 import type { StripView } from "./use-strip-view.ts";
 
-export interface StripSheet {
+interface StripSheet {
   readonly title: string;
   readonly drawing: FileDrawing;
   readonly layout: StripLayout;

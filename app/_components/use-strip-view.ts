@@ -18,7 +18,7 @@ export interface StripView {
 }
 
 /** Where the axis of the drawing begins, and how much wider than the axis the paper is. */
-export interface StripAxis {
+interface StripAxis {
   readonly left: number;
   readonly margins: number;
   readonly feet: number;

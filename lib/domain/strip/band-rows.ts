@@ -40,6 +40,7 @@ const LINE = 16;
 const TYPE = 13;
 /** More notes than this tell nobody anything: a closer look shows the words in their cells. */
 const MOST_NOTES = 8;
+const LONGEST_NOTE = 70;
 
 /** The bands that a strip of this size shows, below `top`, with the words that found no room. */
 export function bandRows(drawing: FileDrawing, top: number, place: Place) {
@@ -124,7 +125,7 @@ function fitted(words: string, width: number, size: StripSize): string[] | null 
 }
 
 function lettered(words: string, width: number, notes: Notes): string[] {
-  if (notes === null || width < 10) return [];
+  if (notes === null || width < 10 || words.length > LONGEST_NOTE) return [];
   const known = notes.find((note) => note.words === words);
   if (known !== undefined) return [known.letter];
   if (notes.length >= MOST_NOTES) return [];

@@ -2,19 +2,13 @@ import type { LineFile } from "../file/line-file.ts";
 import type { EntryFinding, Report, StationedObservation, TieInFinding } from "../file/report.ts";
 import type { TieIn } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
-import { MATERIAL_WORDS } from "../line/words.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { bandsOn } from "./bands.ts";
-import {
-  type FileDrawing,
-  STRIP_TOPICS,
-  type StripMark,
-  type StripPipe,
-  type StripTopic,
-} from "./drawing.ts";
+import { type FileDrawing, STRIP_TOPICS, type StripMark, type StripTopic } from "./drawing.ts";
 import { holdMarks, holdSpots } from "./hold-marks.ts";
 import { choicesOf, joinsOf } from "./joins.ts";
+import { pipesOf } from "./pipes.ts";
 import { besideStrip, runRows } from "./run-rows.ts";
 import { streetName } from "./short-name.ts";
 import { spotsOf } from "./spots.ts";
@@ -263,25 +257,6 @@ function workMarks(file: LineFile): StripMark[] {
 
 function ordered(one: Cft, other: Cft): [Cft, Cft] {
   return one <= other ? [one, other] : [other, one];
-}
-
-function pipesOf(file: LineFile, report: Report, extent: Cft): StripPipe[] {
-  const pipes: StripPipe[] = [];
-  for (const { from, to, material, diameter } of report.reaches) {
-    const words = pipeWords(MATERIAL_WORDS[material], diameter);
-    const last = pipes.at(-1);
-    if (last !== undefined && last.to === from && last.words === words) {
-      pipes[pipes.length - 1] = { ...last, to };
-    } else pipes.push({ from, to, material, words });
-  }
-  if (pipes.length > 0) return pipes;
-  const { material, diameter } = file.line;
-  return [{ from: 0, to: extent, material, words: pipeWords(MATERIAL_WORDS[material], diameter) }];
-}
-
-function pipeWords(material: string, diameter: number | null): string {
-  const word = material === "unknown" ? "material unknown" : material;
-  return diameter === null ? word : `${diameter} in ${word}`;
 }
 
 function heldSubjects(report: Report): ReadonlySet<string> {

@@ -434,6 +434,7 @@ describe("drawStrip() beyond the pipe", () => {
       standing: "on-record-and-seen" as const,
       decided: false,
       sentence: "",
+      sentenceEs: "",
       tieInId: "t1",
     };
     const drawn = drawStrip(

@@ -1,0 +1,25 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import type { Cft } from "../line/station.ts";
+import { MATERIAL_WORDS } from "../line/words.ts";
+import type { StripPipe } from "./drawing.ts";
+
+/** The trunk as pieces of one material and size each; reaches that are alike are one piece. */
+export function pipesOf(file: LineFile, report: Report, extent: Cft): StripPipe[] {
+  const pipes: StripPipe[] = [];
+  for (const { from, to, material, diameter } of report.reaches) {
+    const words = pipeWords(MATERIAL_WORDS[material], diameter);
+    const last = pipes.at(-1);
+    if (last !== undefined && last.to === from && last.words === words) {
+      pipes[pipes.length - 1] = { ...last, to };
+    } else pipes.push({ from, to, material, words });
+  }
+  if (pipes.length > 0) return pipes;
+  const { material, diameter } = file.line;
+  return [{ from: 0, to: extent, material, words: pipeWords(MATERIAL_WORDS[material], diameter) }];
+}
+
+function pipeWords(material: string, diameter: number | null): string {
+  const word = material === "unknown" ? "material unknown" : material;
+  return diameter === null ? word : `${diameter} in ${word}`;
+}
