@@ -20,6 +20,7 @@ export function Said({ view, language, words }: PartProps) {
               {words.said(LETTER_WORDS[language].day(reply.receivedOn), kindOf(reply))}
             </p>
             {reply.words === "" ? null : <p className="prewrap">{reply.words}</p>}
+            {reply.uploadId === null ? null : <p className="muted">{words.saidFile}</p>}
           </li>
         ))}
       </ul>

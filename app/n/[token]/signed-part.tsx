@@ -70,7 +70,10 @@ function Signed({
           label={words.withdraw}
           confirm={words.withdrawConfirm}
         >
-          <p className="muted small">{words.withdrawNote}</p>
+          <p className="muted small">
+            {words.withdrawNote}
+            {kind === "pay" ? null : ` ${words.withdrawDug}`}
+          </p>
           <div>
             <SubmitButton pendingWord={words.withdrawing} quiet>
               {words.withdraw}

@@ -118,7 +118,7 @@ export const EN = {
   saidTitle: "What you have said so far",
   said: (day: string, what: string) => `${day}: ${what}`,
   saidOther: "Answered by mail, by telephone or in person",
-  saidFile: (name: string) => `With the file ${name}`,
+  saidFile: "With a file.",
 
   sign: "Sign on screen",
   signNote:
@@ -175,7 +175,8 @@ export const EN = {
   withdrawConfirm: "Take this back? The office is told, with the day and time.",
   withdrawn: "Taken back. The office has been told.",
   withdrawNote:
-    "You can take this back here at any time while this page is up, or in writing to the office. Once the ground is open, the office first makes it safe.",
+    "You can take this back here at any time while this page is up, or in writing to the office.",
+  withdrawDug: "Once the ground is open, the office first makes it safe.",
 
   kept: "What is kept",
   keptNote:

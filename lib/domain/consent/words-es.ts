@@ -49,7 +49,7 @@ export const ES: LinkWords = {
   saidTitle: "Lo que nos ha dicho hasta ahora",
   said: (day, what) => `${day}: ${what}`,
   saidOther: "Respondió por correo, por teléfono o en persona",
-  saidFile: (name) => `Con el archivo ${name}`,
+  saidFile: "Con un archivo.",
 
   sign: "Firmar en pantalla",
   signNote: "Solo si usted quiere. La firma en papel vale lo mismo; pídala abajo, sin costo.",
@@ -105,7 +105,8 @@ export const ES: LinkWords = {
   withdrawConfirm: "¿Retirarlo? Se avisa a la oficina, con el día y la hora.",
   withdrawn: "Retirado. La oficina está avisada.",
   withdrawNote:
-    "Puede retirarlo aquí en cualquier momento mientras exista esta página, o por escrito a la oficina. Con la zanja ya abierta, la oficina primero la deja segura.",
+    "Puede retirarlo aquí en cualquier momento mientras exista esta página, o por escrito a la oficina.",
+  withdrawDug: "Con la zanja ya abierta, la oficina primero la deja segura.",
 
   kept: "Qué se guarda",
   keptNote:

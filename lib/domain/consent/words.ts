@@ -14,6 +14,6 @@ export function disclosureText(
   office: { readonly name: string; readonly phone: string; readonly email: string },
 ): string {
   const reach = [office.phone, office.email].filter((each) => each !== "").join(", ");
-  const contact = reach === "" ? "" : ` (${reach})`;
+  const contact = reach === "" ? "" : `, ${reach}`;
   return LINK_WORDS[language].disclosure(office.name, contact).join("\n\n");
 }

@@ -4,9 +4,19 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import type { JobStart } from "#app/_components/job-button.client.tsx";
-import { done, type FormState, oneOf, refused, textOf, textOrNull, textsOf } from "#app/_form.ts";
+import {
+  done,
+  type FormState,
+  oneOf,
+  refused,
+  textOf,
+  textOrNull,
+  textsOf,
+  ticked,
+} from "#app/_form.ts";
 import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { newToken, requireAct } from "#app/_session.ts";
+import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
@@ -22,6 +32,7 @@ import { saveNoticeWords } from "#lib/operations/save-notice-words.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { counted } from "../_names.ts";
+import { officeAddress } from "./link-address.ts";
 
 const Recipient = z.object({
   partyId: z.string(),
@@ -69,6 +80,7 @@ export async function sendLettersAction(
     method,
     sentOn: textOf(form, "sentOn"),
     tracking: trackingOf(form, noticeIds),
+    ...(method === "mail-message" && ticked(form, "links") ? { links: await linkWish() } : {}),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   const letters = counted(noticeIds.length, "letter");
@@ -77,6 +89,11 @@ export async function sendLettersAction(
       ? `${letters} handed to the outbox.`
       : `${letters} recorded as sent. Record here what became of each.`;
   return stateOf(sent, { words, form });
+}
+
+/** A private link in each message, as long as links are good by themselves. */
+async function linkWish() {
+  return { days: LINK_DAYS, address: await officeAddress(), newSecret: newToken };
 }
 
 function trackingOf(form: FormData, noticeIds: readonly string[]): Record<string, string> {

@@ -1,9 +1,10 @@
 import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import { Choice } from "#app/_components/choice.tsx";
+import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import stacks from "#app/_components/stacks.module.css";
+import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { partyName } from "../_names.ts";
@@ -61,6 +62,10 @@ export function DraftBatch({
         />
         <Field label="On which day" name="sentOn" type="date" required defaultValue={today} />
       </div>
+      <Tick
+        name="links"
+        label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a telephone`}
+      />
       <div>
         <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
       </div>

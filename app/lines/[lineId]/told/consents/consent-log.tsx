@@ -1,7 +1,9 @@
+import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { Consent } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -42,7 +44,7 @@ export function ConsentLog({
             <th scope="col">Signer</th>
             <th scope="col">Consent</th>
             <th scope="col">On what</th>
-            <th scope="col">Paper</th>
+            <th scope="col">How</th>
           </tr>
         </thead>
         <tbody>
@@ -58,12 +60,13 @@ export function ConsentLog({
               </td>
               <td data-label="On what">
                 {consent.amount === null ? "" : formatCents(consent.amount)}
+                {versionWords(file, consent)}
                 <Superseded file={file} report={report} consent={consent} />
                 {consent.recordingNumber === "" ? "" : ` recorded as ${consent.recordingNumber}`}
                 {consent.note === "" ? null : <span className="muted"> {consent.note}</span>}
               </td>
-              <td>
-                <PaperLink lineId={lineId} file={file} uploadId={consent.uploadId} words="Paper" />
+              <td data-label="How">
+                <How lineId={lineId} file={file} consent={consent} />
               </td>
             </tr>
           ))}
@@ -71,4 +74,31 @@ export function ConsentLog({
       </table>
     </Scroll>
   );
+}
+
+function versionWords(file: LineFile, { splitId }: Consent): string {
+  const version = file.splits.find(({ id }) => id === splitId);
+  return version === undefined ? "" : `, version ${version.number}`;
+}
+
+/** On screen with its certificate, or on the paper that is stored, or by word alone. */
+function How({
+  lineId,
+  file,
+  consent,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly consent: Consent;
+}) {
+  const signature = file.signatures.find(({ consentId }) => consentId === consent.id);
+  if (signature !== undefined) {
+    return (
+      <>
+        on screen,{" "}
+        <Link href={`/lines/${lineId}/told/consents/signature/${signature.id}`}>certificate</Link>
+      </>
+    );
+  }
+  return <PaperLink lineId={lineId} file={file} uploadId={consent.uploadId} words="on paper" />;
 }

@@ -11,6 +11,7 @@ import { counted, listed, partyName } from "../../_names.ts";
 import { ConsentTable } from "../consent-table.tsx";
 import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
 import { ConsentLog } from "./consent-log.tsx";
+import { SignersPart } from "./signers-part.tsx";
 
 export const metadata: Metadata = { title: "Consents" };
 
@@ -36,6 +37,12 @@ export default async function ConsentsPage({
         note="To enter, to dig, to pay; and the joint agreement signed, notarised, recorded. An agreement that is to be recorded needs a notary; a signature alone does not do."
       >
         <ConsentTable lineId={lineId} file={file} report={report} />
+      </Section>
+      <Section
+        title="Who has to sign"
+        note="Every title holder of a property, also purchasers under contract; one owner’s word does not bind the others. A trust, firm or estate signs by somebody, in a capacity."
+      >
+        <SignersPart lineId={lineId} file={file} report={report} />
       </Section>
       {may("work-the-file") ? (
         <div className="screen-only">

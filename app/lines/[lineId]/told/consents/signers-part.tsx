@@ -1,0 +1,93 @@
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import { latestSplit } from "#lib/domain/consent/standing.ts";
+import { type ConsentRow, consentTable } from "#lib/domain/consent/table.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import type { Signer } from "#lib/domain/party/signers.ts";
+import { listed, propertyName } from "../../_names.ts";
+
+interface SignersPartProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}
+
+/** Property by property, all who must sign, as what, and how far the consent to pay has come. */
+export function SignersPart({ lineId, file, report }: SignersPartProps) {
+  const rows = consentTable(file, report).filter(({ signers }) => signers.length > 0);
+  if (rows.length === 0) {
+    return (
+      <Empty title="No owner is in the file yet.">
+        <p>
+          Enter the owners first, under <Link href={`/lines/${lineId}/who`}>Who is on it?</Link>
+        </p>
+      </Empty>
+    );
+  }
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Property</th>
+            <th scope="col">All of these sign, as</th>
+            <th scope="col">Share now</th>
+            <th scope="col">Consent to pay</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.propertyId}>
+              <th scope="row">{propertyName(file, row.propertyId)}</th>
+              <td data-label="All of these sign">
+                {row.signers.map((signer) => (
+                  <SignerLine key={signer.partyId} lineId={lineId} signer={signer} />
+                ))}
+              </td>
+              <td data-label="Share now">{shareWords(file, row.propertyId)}</td>
+              <td data-label="Consent to pay">{payWords(row)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function SignerLine({ lineId, signer }: { readonly lineId: string; readonly signer: Signer }) {
+  return (
+    <div>
+      {signer.name}
+      {signer.capacityMissing ? (
+        <>
+          {" "}
+          <span className="muted">
+            who signs for it, and as what, is unknown:{" "}
+            <Link href={`/lines/${lineId}/who`}>enter it</Link>
+          </span>
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+function shareWords(file: LineFile, propertyId: string): string {
+  const version = latestSplit(file);
+  const share = version?.shares.find((each) => each.propertyId === propertyId);
+  if (version === null || share === undefined) return "none";
+  return `${formatCents(share.amount)}, version ${version.number}`;
+}
+
+function payWords({ cells, signers }: ConsentRow): string {
+  const { needed, inHand, signed, open } = cells.pay;
+  if (!needed) return "not needed";
+  if (inHand) return signers.length === 1 ? "signed" : `signed by all ${signers.length}`;
+  const names = open.flatMap(
+    ({ partyId }) => signers.find((signer) => signer.partyId === partyId)?.name ?? [],
+  );
+  return `${signed.length} of ${signers.length} signed; open: ${listed(names)}`;
+}
