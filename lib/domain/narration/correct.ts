@@ -51,7 +51,8 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
   const weak = /^(wait|hang on|hold on|actually)$/.test(wordsOf(talk, mark.from, mark.to));
   const after = talk.said
     .slice(mark.at + 1, mark.at + 6)
-    .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1);
+    .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1)
+    .filter((next) => isPrompt(mark, next));
   const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
   for (const [index, next] of measures.entries()) {
     if (next.what === "thing" && weak) return;
@@ -62,6 +63,11 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
     struck.add(next.at);
     instead.set(old.at, next);
   }
+}
+
+/** A correction follows at once; later words are about something else. */
+function isPrompt(mark: Said, next: Said): boolean {
+  return mark.time === null || next.time === null || next.time - mark.time <= 4_000;
 }
 
 /** The correction goes on until a sort of mark comes again, a thing was named, or another turn is taken. */

@@ -3,7 +3,16 @@ import type { Fault, ObservationKind } from "../run/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
 import { pipeSaid } from "./pipe.ts";
 import { type Ground, type Place, placesOf } from "./place.ts";
-import { inClause, inSentence, isTurn, type Of, quoteOf, type Said, wordsOf } from "./said.ts";
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  quoteOf,
+  type Said,
+  wordsOf,
+} from "./said.ts";
 
 /** One thing heard at one place, before repeated mentions are put together. */
 export interface Heard {
@@ -71,6 +80,8 @@ export function isStretchEnd(ground: Ground, mark: Said): boolean {
 
 /** The main is only named; the camera is not there. */
 function isFarMain(ground: Ground, mark: Of<"thing">): boolean {
+  const whole = clauseWords(ground.talk, mark.clause);
+  if (/\b(launch|start|begin|push|set)(ing|ed)?\b.* from\b/.test(whole)) return false;
   const lead = wordsOf(ground.talk, mark.from - 3, mark.from);
   return /\b(from|off|to|toward|towards|down to|for)( the| our)?$/.test(lead);
 }

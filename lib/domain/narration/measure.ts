@@ -144,9 +144,18 @@ function isOther(
   if (number.value > FARTHEST) return true;
   if (FOOT.has(next)) return PIECES.test(words[number.to + 1] ?? "");
   if (OTHER_UNIT.test(next)) return true;
-  if (ADDRESS.test(before)) return true;
+  if (ADDRESS.test(before) || isHouse(words, at, number)) return true;
   if (capitals[number.to] && /^\d+$/.test(words[at] ?? "")) return isStreet(words, number.to);
   return !number.parts && number.value <= 1200 && isCount(words, at, number);
+}
+
+/** `the cleanout at 211`. */
+function isHouse(words: readonly string[], at: number, number: SpokenNumber): boolean {
+  const lead = words.slice(Math.max(0, at - 2), at).join(" ");
+  return (
+    number.value >= 10_000 &&
+    /^(cleanout|out|house|yard|building|place|garage|duplex|here) at$/.test(lead)
+  );
 }
 
 function isStreet(words: readonly string[], from: number): boolean {
@@ -293,7 +302,7 @@ function kindOf(
   )
     return "relative";
   if (
-    /(for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|goes about|lasts|lasts about|about a)$/.test(
+    /(first|first couple of|for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|goes about|lasts|lasts about|about a)$/.test(
       before,
     ) &&
     !/at about a$/.test(before)

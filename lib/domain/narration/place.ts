@@ -215,7 +215,8 @@ function tooFar(from: number | null, to: number | null, limit: number): boolean 
 export function placeAt(ground: Ground, mark: Of<"distance">): Place {
   const { distance } = mark;
   const whole = { reading: "read" as const, note: "", clause: mark.clause };
-  if (distance.base === "main" && ground.run.mainCounter === null) return fromMainOnly(mark);
+  if (counterOf(distance.from, distance.base, ground.run) === null)
+    return fromMainOnly(mark, ground.run);
   if (distance.choice && distance.to !== null) {
     const counter = counterOf(middleOf(distance), distance.base, ground.run);
     const slack = Math.max(distance.slack, Math.abs(distance.to - distance.from) / 2);
@@ -226,10 +227,14 @@ export function placeAt(ground: Ground, mark: Of<"distance">): Place {
   return { ...whole, ...inOrder(from, to), slack: distance.slack };
 }
 
-function fromMainOnly(mark: Of<"distance">): Place {
+function fromMainOnly(mark: Of<"distance">, run: NarrationRun): Place {
   const { from, to, slack } = mark.distance;
   const said = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
-  const note = `${said} from the main; the counter at the main is not known`;
+  const why =
+    run.mainCounter === null
+      ? "the counter at the main is not known"
+      : "that does not fit the counter at the main";
+  const note = `${said} from the main; ${why}`;
   return { counter: null, toCounter: null, reading: "read", slack, note, clause: mark.clause };
 }
 
@@ -277,7 +282,8 @@ function relativeTo(ground: Ground, mark: Said): Place | null {
   );
   const last = ground.track.findLast((point) => point.at < (step?.at ?? mark.at));
   if (!step || !last) return null;
-  const counter = last.counter + motionAt(ground.track, step.at) * step.distance.from;
+  const on = motionAt(ground.track, step.at) * step.distance.from;
+  const counter = Math.max(0, last.counter + on);
   const slack = Math.max(100, step.distance.slack);
   return { counter, toCounter: null, reading: "between", slack, note: "", clause: step.clause };
 }

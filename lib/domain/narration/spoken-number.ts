@@ -75,7 +75,10 @@ function digitsAt(words: readonly string[], from: number): Whole | null {
 
 function cardinalAt(words: readonly string[], from: number): Whole | null {
   const found =
-    hundredsAt(words, from) ?? shortHundredsAt(words, from) ?? belowHundredAt(words, from);
+    hundredsAt(words, from) ??
+    shortHundredsAt(words, from) ??
+    digitByDigit(words, from) ??
+    belowHundredAt(words, from);
   return found && { ...found, parts: false };
 }
 
@@ -103,6 +106,15 @@ function shortHundredsAt(words: readonly string[], from: number): Part | null {
   }
   const rest = tensAt(words, from + 1);
   return rest && { value: times * 100 + rest.value, to: rest.to };
+}
+
+/** `one four point two` is 14.2, read off the screen digit by digit. */
+function digitByDigit(words: readonly string[], from: number): Part | null {
+  const point = words.indexOf("point", from);
+  if (point - from < 2 || point - from > 3) return null;
+  const digits = words.slice(from, point).map((word) => digitOf(word));
+  if (digits.some((digit) => digit === null)) return null;
+  return { value: Number(digits.join("")), to: point };
 }
 
 function belowHundredAt(words: readonly string[], from: number): Part | null {

@@ -38,7 +38,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "tie-in",
-    "lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet",
+    "lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet, opening, openings",
     { weak: true },
   ),
   ...entries(
@@ -79,7 +79,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "offset-joint",
-    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint dropped, joint has dropped, shifted joint, joint shifted, joint is shifted, misaligned joint, step in the joint, joint is dropped, drop joint, dropped, slipped joint, joint slipped, lip, shear, sheared, kicked over, off set",
+    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint dropped, joint has dropped, joint has shifted, joint has moved, joint has slipped, joint moved, joint is offset, joints are offset, joint is off, shifted joint, joint shifted, joint is shifted, misaligned joint, step in the joint, joint is dropped, drop joint, dropped, slipped joint, joint slipped, lip, shear, sheared, kicked over, off set",
   ),
   ...fault(
     "open-joint",
@@ -139,7 +139,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "main",
-    "main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
+    "main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
   ),
 ];
 

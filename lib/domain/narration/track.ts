@@ -18,11 +18,16 @@ export interface Between {
   readonly slack: Cft;
 }
 
-/** Counter of a distance: those from the main need the counter at the main, or stay unknown. */
+/**
+ * Counter of a distance: those from the main need the counter at the main. Null where that is not
+ * known, or where the counter would be below zero: then one of the two was misheard.
+ */
 export function counterOf(value: Cft, base: Distance["base"], run: NarrationRun): Cft | null {
   if (base === "counter") return value;
   if (run.mainCounter === null) return null;
-  return run.direction === "downstream" ? run.mainCounter - value : run.mainCounter + value;
+  const counter =
+    run.direction === "downstream" ? run.mainCounter - value : run.mainCounter + value;
+  return counter < 0 ? null : counter;
 }
 
 /**
