@@ -187,7 +187,7 @@ function Pictures({
   return (
     <div className={styles["pictures"]}>
       {block.pictures.map(({ uploadId, caption, alt }) => (
-        <figure key={uploadId}>
+        <figure key={caption}>
           {pictureHref === undefined ? null : (
             // biome-ignore lint/performance/noImgElement: a stored file, behind its own door
             <img src={pictureHref(uploadId)} alt={alt} decoding="async" />

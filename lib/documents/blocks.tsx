@@ -280,9 +280,9 @@ function Pictures({
   const { pictures } = block;
   const pairs = pictures.flatMap((_, at) => (at % 2 === 0 ? [pictures.slice(at, at + 2)] : []));
   return pairs.map((pair) => (
-    <View key={pair[0]?.uploadId ?? ""} style={styles.pictures} wrap={false}>
+    <View key={pair[0]?.caption ?? ""} style={styles.pictures} wrap={false}>
       {pair.map(({ uploadId, caption }) => (
-        <View key={uploadId} style={{ width, marginRight: PICTURE_GAP }}>
+        <View key={caption} style={{ width, marginRight: PICTURE_GAP }}>
           <Still picture={manner.pictures?.get(uploadId)} width={width} />
           <Text style={styles.caption}>{caption}</Text>
         </View>
