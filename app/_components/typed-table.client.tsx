@@ -1,12 +1,13 @@
 "use client";
 
-import { Fragment, type ReactNode, useRef } from "react";
+import { Fragment, type ReactNode, useRef, useState } from "react";
 import { Cell } from "./grid/cell.client.tsx";
 import type { CellCommand } from "./grid/cell-keys.ts";
 import { type GridColumn, UNIT_WORDS } from "./grid/column.ts";
 import grid from "./grid/grid.module.css";
 import { readClipboard } from "./grid/paste.ts";
 import { ThumbCell } from "./grid/thumb-cell.client.tsx";
+import type { CellChange } from "./typed-cell.ts";
 import styles from "./typed-table.module.css";
 import { useNarrow } from "./use-narrow.ts";
 
@@ -19,19 +20,15 @@ export interface TypedRow {
   readonly problems: Readonly<Record<string, string>>;
   /** Stands in the row's first cell: its number, a box to tick. */
   readonly mark: ReactNode;
-  /** Over the row, in its whole width. */
+  /** Over the row, in its whole width; such a row is folded on a phone. */
   readonly above?: ReactNode;
+  /** What a folded row's cells say. */
+  readonly brief?: string;
   /** In place of the cells: for a row that is not typed in any more. */
   readonly still?: ReactNode;
   readonly end?: ReactNode;
   /** As those who hear it are told which row it is. */
   readonly name: string;
-}
-
-export interface CellChange {
-  readonly key: string;
-  readonly column: string;
-  readonly text: string;
 }
 
 interface TypedTableProps {
@@ -104,45 +101,87 @@ interface TableRowProps extends TypedTableProps {
 }
 
 function TableRow({ row, ...props }: TableRowProps) {
-  const { columns, hasEnd } = props;
-  const width = columns.length + (hasEnd ? 1 : 0);
-  if (row.still !== undefined) {
-    return (
-      <tr className={styles["still"]}>
-        <td className={`${grid["number"]} ${styles["mark"]}`}>{row.mark}</td>
-        <td colSpan={width} className={styles["words"]}>
-          {row.still}
-        </td>
-      </tr>
-    );
-  }
+  if (row.still === undefined) return <OpenRow row={row} {...props} />;
+  return (
+    <tr className={styles["still"]}>
+      <td className={`${grid["number"]} ${styles["mark"]}`}>{row.mark}</td>
+      <td colSpan={widthOf(props)} className={styles["words"]}>
+        {row.still}
+      </td>
+    </tr>
+  );
+}
+
+function OpenRow({ row, ...props }: TableRowProps) {
+  const { narrow } = props;
+  const [unfolded, setUnfolded] = useState(false);
   const above = row.above !== undefined;
+  const wrong = Object.keys(row.problems).length > 0;
+  const folded = narrow && above && !unfolded && !wrong;
   return (
     <Fragment>
       {above ? (
-        <tr className={styles["above"]}>
-          <td rowSpan={props.narrow ? 1 : 2} className={`${grid["number"]} ${styles["mark"]}`}>
+        <tr className={styles["above"]} data-folded={folded}>
+          <td rowSpan={narrow ? 1 : 2} className={`${grid["number"]} ${styles["mark"]}`}>
             {row.mark}
           </td>
-          <td colSpan={width} className={styles["words"]}>
+          <td colSpan={widthOf(props)} className={styles["words"]}>
             {row.above}
+            {narrow ? <Fold row={row} folded={folded} onFold={() => setUnfolded(folded)} /> : null}
           </td>
         </tr>
       ) : null}
-      <tr
-        className={`${grid["row"]} ${above ? styles["beneath"] : ""}`}
-        onKeyDown={(event) => {
-          if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
-          event.preventDefault();
-          props.onTick?.(row.key);
-        }}
-      >
-        {above ? null : <td className={grid["number"]}>{row.mark}</td>}
-        <RowCells row={row} {...props} />
-        {hasEnd ? <td className={grid["end"]}>{row.end}</td> : null}
-      </tr>
+      {folded ? null : <CellsRow row={row} {...props} />}
     </Fragment>
   );
+}
+
+/** On a phone: what the cells say, and the way to mend them. */
+function Fold({
+  row,
+  folded,
+  onFold,
+}: {
+  readonly row: TypedRow;
+  readonly folded: boolean;
+  readonly onFold: () => void;
+}) {
+  return (
+    <span className={styles["brief"]}>
+      <span>{folded ? row.brief : ""}</span>
+      <button
+        type="button"
+        className="link-button"
+        aria-expanded={!folded}
+        aria-label={`${folded ? "Mend" : "Fold"} ${row.name}`}
+        onClick={onFold}
+      >
+        {folded ? "mend" : "fold"}
+      </button>
+    </span>
+  );
+}
+
+function CellsRow({ row, ...props }: TableRowProps) {
+  const above = row.above !== undefined;
+  return (
+    <tr
+      className={`${grid["row"]} ${above ? styles["beneath"] : ""}`}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+        event.preventDefault();
+        props.onTick?.(row.key);
+      }}
+    >
+      {above ? null : <td className={grid["number"]}>{row.mark}</td>}
+      <RowCells row={row} {...props} />
+      {props.hasEnd ? <td className={grid["end"]}>{row.end}</td> : null}
+    </tr>
+  );
+}
+
+function widthOf({ columns, hasEnd }: Pick<TableRowProps, "columns" | "hasEnd">): number {
+  return columns.length + (hasEnd ? 1 : 0);
 }
 
 function RowCells({ row, number, narrow, box, ...props }: TableRowProps) {

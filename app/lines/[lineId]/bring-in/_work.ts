@@ -1,5 +1,5 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { CellChange } from "#app/_components/typed-table.client.tsx";
+import type { CellChange } from "#app/_components/typed-cell.ts";
 import { isSameEntry, isSameSeen } from "#lib/domain/file/same-place.ts";
 import type { RecordEntry } from "#lib/domain/record/record.ts";
 import type { Observation } from "#lib/domain/run/run.ts";

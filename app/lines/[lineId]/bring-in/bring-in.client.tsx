@@ -5,6 +5,7 @@ import { useMemo, useState, useTransition } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { cellOf } from "#app/_components/typed-cell.ts";
 import type { Property } from "#lib/domain/party/party.ts";
 import { counted } from "../_names.ts";
 import { OBSERVATION_COLUMNS } from "../camera/_columns.ts";
@@ -163,7 +164,7 @@ interface WorkProps extends BringInProps {
   readonly work: Work;
   readonly said: string;
   readonly onSaid: (words: string) => void;
-  readonly onChange: (change: (work: Work) => Work) => void;
+  readonly onChange: (change: (work: Work) => Work, typingIn?: string | null) => void;
   readonly onUndo: () => void;
 }
 
@@ -206,7 +207,7 @@ function WorkOnRows(props: WorkProps) {
         <MendRows
           rows={heaps.mend}
           columns={shown}
-          onType={(changes) => onChange((now) => typedIn(now, changes))}
+          onType={(changes) => onChange((now) => typedIn(now, changes), cellOf(changes))}
           onUndo={props.onUndo}
           onLeaveOut={leaveOut}
         />

@@ -10,6 +10,7 @@ const MOST_STEPS = 200;
 export function useWork(name: string) {
   const [work, setWork] = useState<Work | null>(null);
   const past = useRef<Work[]>([]);
+  const typing = useRef<string | null>(null);
   const read = useRef(false);
 
   useEffect(() => {
@@ -27,16 +28,18 @@ export function useWork(name: string) {
       past.current = [];
       setWork(workOn(file, fileName, columns));
     },
-    change: (next: (work: Work) => Work) =>
-      setWork((now) => {
-        if (now === null) return null;
-        past.current = [...past.current.slice(1 - MOST_STEPS), now];
-        return next(now);
-      }),
+    /** `typingIn` names a cell: letters typed on in it are one step. */
+    change: (next: (work: Work) => Work, typingIn: string | null = null) => {
+      const goesOn = typingIn !== null && typing.current === typingIn;
+      typing.current = typingIn;
+      if (!goesOn && work !== null) past.current = [...past.current.slice(1 - MOST_STEPS), work];
+      setWork((now) => (now === null ? null : next(now)));
+    },
     undo: () => {
       const before = past.current.at(-1);
       if (before === undefined) return;
       past.current = past.current.slice(0, -1);
+      typing.current = null;
       // What came in meanwhile stays in.
       setWork((now) => (now === null ? null : { ...before, gone: now.gone }));
     },

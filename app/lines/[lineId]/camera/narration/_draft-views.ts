@@ -11,6 +11,7 @@ import {
   SEEN_COLUMNS,
   UNSEEN_COLUMNS,
 } from "./_draft-columns.ts";
+import { seenWords, unseenWords } from "./_draft-words.ts";
 
 /** The drafted rows in the order of speaking, each with what became of it. */
 export function draftViews(
@@ -63,7 +64,7 @@ function unseenView(
     readOut: true,
     decided: decidedView(decision, {
       there: became !== undefined,
-      words: `${texts["cause"]} from ${texts["fromCounter"]} to ${texts["toCounter"]} ft`,
+      words: unseenWords(texts),
     }),
   };
 }
@@ -83,20 +84,6 @@ function textsOf(columns: readonly GridColumn[], row: object): Record<string, st
   return Object.fromEntries(
     columns.map((column) => [column.key, formatCell(column, values[column.key])]),
   );
-}
-
-/** `tie-in at 24.1 ft, 9 o’clock, 4 in, vitrified clay`. */
-function seenWords(texts: Readonly<Record<string, string>>): string {
-  const text = (key: string) => texts[key] ?? "";
-  const to = text("toCounter") === "" ? "" : ` to ${text("toCounter")}`;
-  const place = text("counter") === "" ? "without a counter" : `at ${text("counter")}${to} ft`;
-  const parts = [
-    `${text("fault") || text("kind")} ${place}`,
-    text("clock") === "" ? "" : `${text("clock")} o’clock`,
-    text("diameter") === "" ? "" : `${text("diameter")} in`,
-    text("material") === "unknown" ? "" : text("material"),
-  ];
-  return parts.filter((part) => part !== "").join(", ");
 }
 
 function marksOf({ counter, reading, slack, hedges, aboutRecord }: Draft): string[] {

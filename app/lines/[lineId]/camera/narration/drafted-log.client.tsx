@@ -5,6 +5,7 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import { type TypedRow, TypedTable } from "#app/_components/typed-table.client.tsx";
 import { counted } from "../../_names.ts";
 import { type DraftView, SEEN_COLUMNS, UNSEEN_COLUMNS } from "./_draft-columns.ts";
+import { seenWords, unseenWords } from "./_draft-words.ts";
 import { readDrafts } from "./_mended.ts";
 import { decideDraftsAction, takeBackDraftAction } from "./actions.ts";
 import styles from "./narration.module.css";
@@ -91,6 +92,7 @@ function rowOf(
       />
     ),
     above: <Words view={view} />,
+    brief: columns === UNSEEN_COLUMNS ? unseenWords(texts) : seenWords(texts),
   };
 }
 
@@ -204,7 +206,7 @@ function Bar({
         aria-disabled={working || ticked.length === 0}
         onClick={() => decide("accept")}
       >
-        {working ? "Saving …" : `Accept ${counted(ticked.length, "ticked row")}`}
+        {working ? "Saving …" : acceptWords(ticked.length)}
       </button>
       <button
         type="button"
@@ -224,11 +226,15 @@ function Bar({
       <span role="status" className="strong">
         {said}
       </span>
-      <span className="muted small">
+      <span className={`muted small ${styles["keys"]}`}>
         <kbd>Ctrl Enter</kbd> ticks a row, <kbd>Ctrl Z</kbd> undoes
       </span>
     </div>
   );
+}
+
+function acceptWords(ticked: number): string {
+  return ticked === 0 ? "Accept ticked rows" : `Accept ${counted(ticked, "ticked row")}`;
 }
 
 function leftWords(wrong: number): string {

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { CellChange } from "#app/_components/typed-table.client.tsx";
+import { type CellChange, cellOf } from "#app/_components/typed-cell.ts";
 import type { DraftView } from "./_draft-columns.ts";
 import { type Edits, type ReadDraft, readDraft } from "./_mended.ts";
 
@@ -40,6 +40,7 @@ export function useMending(narrationId: string): Mending {
   const [kept, setKept] = useState<Kept>(NOTHING);
   const [found, setFound] = useState<Found>({});
   const past = useRef<Kept[]>([]);
+  const typing = useRef<string | null>(null);
   const restored = useRef(false);
 
   useEffect(() => {
@@ -51,11 +52,12 @@ export function useMending(narrationId: string): Mending {
     if (restored.current && kept !== NOTHING) keep(name, kept);
   }, [name, kept]);
 
-  function change(next: (now: Kept) => Kept) {
-    setKept((now) => {
-      past.current = [...past.current.slice(1 - MOST_STEPS), now];
-      return next(now);
-    });
+  /** Letters typed on in the same cell are one step. */
+  function change(next: (now: Kept) => Kept, typingIn: string | null = null) {
+    const goesOn = typingIn !== null && typing.current === typingIn;
+    typing.current = typingIn;
+    if (!goesOn) past.current = [...past.current.slice(1 - MOST_STEPS), kept];
+    setKept(next);
   }
 
   return {
@@ -73,7 +75,7 @@ export function useMending(narrationId: string): Mending {
         ),
       ),
     type: (changes) => {
-      change((now) => ({ ...now, edits: withChanges(now.edits, changes) }));
+      change((now) => ({ ...now, edits: withChanges(now.edits, changes) }), cellOf(changes));
       setFound((now) => withoutChanged(now, changes));
     },
     tick: (key) =>
@@ -87,6 +89,7 @@ export function useMending(narrationId: string): Mending {
     undo: () => {
       const before = past.current.at(-1);
       past.current = past.current.slice(0, -1);
+      typing.current = null;
       if (before !== undefined) setKept(before);
     },
     find: (key, field, message) => setFound((now) => ({ ...now, [key]: { [field]: message } })),
