@@ -46,6 +46,7 @@ export function Legend({
         <Key plan={sign("round")} word="tie-in, seen" />
         <Key plan={sign("diamond")} word="undocumented or held" />
         <Key plan={sign("cross")} word="fault" />
+        <Key plan={sign("whisker")} word="how far off it may be" />
         <Key plan={sign("solid")} word="paired" />
         <Key plan={sign("dashed")} word="pairing proposed" />
       </View>
@@ -98,7 +99,9 @@ function swatch(material: string): StripPlan {
   };
 }
 
-function sign(name: "square" | "round" | "diamond" | "cross" | "solid" | "dashed"): StripPlan {
+function sign(
+  name: "square" | "round" | "diamond" | "cross" | "whisker" | "solid" | "dashed",
+): StripPlan {
   return { width: 14, height: 12, shapes: SIGNS[name] };
 }
 
@@ -107,6 +110,7 @@ const SIGNS: Record<Parameters<typeof sign>[0], readonly Shape[]> = {
   round: [polygon(12, 0, 2.8, { fill: "ink", tone: "ink" })],
   diamond: [polygon(4, 0, 4, { fill: "loud", tone: "loud" })],
   cross: [stroke(3, 2, 11, 10, false), stroke(3, 10, 11, 2, false)],
+  whisker: [stroke(1, 6, 13, 6, false), stroke(1, 3, 1, 9, false), stroke(13, 3, 13, 9, false)],
   solid: [stroke(3, 11, 11, 1, false)],
   dashed: [stroke(3, 11, 11, 1, true)],
 };
