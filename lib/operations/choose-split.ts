@@ -1,4 +1,5 @@
 import { insertRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
@@ -51,9 +52,15 @@ export function chooseSplit(
     };
     return ok({
       value: { splitId: version.id },
-      sentence: `Chose split version ${version.number}, ${outcome.title}, ${formatCents(version.total)} in all: ${version.reason}`,
+      sentence: `Chose split version ${version.number}, ${outcome.title}${optionWords(file, version)}, ${formatCents(version.total)} in all: ${version.reason}`,
       detail: { after: version },
       write: (db) => insertRow(db, "splits", { lineId, row: version }),
     });
   });
+}
+
+/** Only where there is more than one way of doing the work. */
+function optionWords({ options }: LineFile, { optionId }: SplitVersion): string {
+  const option = options.find(({ id }) => id === optionId);
+  return option === undefined || options.length < 2 ? "" : ` for “${option.title}”`;
 }

@@ -47,13 +47,33 @@ function goneFrom<T extends { readonly id: string }>(before: readonly T[], after
   return before.filter(({ id }) => !left.has(id));
 }
 
-/** Cells that would change what a decided change order added or dropped. */
-export function orderCells({
-  table,
-  before,
-  after,
-}: Save): { row: number; column: string; message: string }[] {
-  if (table !== "scope") return [];
+interface Cell {
+  readonly row: number;
+  readonly column: string;
+  readonly message: string;
+}
+
+/**
+ * Cells that would change what a decided change order added or dropped, or would move work whose
+ * amounts were sent into another option.
+ */
+export function orderCells(save: Save): Cell[] {
+  return save.table === "scope" ? [...decidedCells(save), ...movedCells(save)] : [];
+}
+
+function movedCells({ before, after }: Save): Cell[] {
+  if (before.splits.every(({ sentAt }) => sentAt === null)) return [];
+  const inForce = new Map(scopeInForce(before).map((item) => [item.id, item]));
+  return after.scope.flatMap((item, row) => {
+    const was = inForce.get(item.id);
+    if (was === undefined || was.optionId === item.optionId) return [];
+    const message =
+      "It is in amounts that were sent. Leave it in its option and drop it by a change order; enter it anew in the other one";
+    return [{ row, column: "optionId", message }];
+  });
+}
+
+function decidedCells({ before, after }: Save): Cell[] {
   const orders = new Map(before.changeOrders.map((order) => [order.id, order]));
   const old = new Map(before.scope.map((item) => [item.id, item]));
   return after.scope.flatMap((item, row) =>

@@ -178,6 +178,16 @@ describe("change orders", () => {
     expect(saveScope(act, lineId, without())).toMatchObject({
       error: { reason: "not-in-this-state", by: expect.stringContaining("Dropped by") },
     });
+    const moved = fileOf(act, lineId).scope.map((item) => ({ ...item, optionId: "line" }));
+    expect(saveScope(act, lineId, moved)).toMatchObject({
+      error: {
+        reason: "bad-rows",
+        cells: [
+          { row: 0, column: "optionId" },
+          { row: 2, column: "optionId" },
+        ],
+      },
+    });
     const notInForce = fileOf(act, lineId).scope.filter(({ id }) => id !== "liner");
     must(saveScope(act, lineId, notInForce));
   });

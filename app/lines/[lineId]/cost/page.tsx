@@ -59,21 +59,25 @@ export default async function CostPage({
       </Section>
       {file.scope.length === 0 ? null : (
         <>
-          <Section
-            title="Options"
-            id="options"
-            note="Several ways of doing the same work, such as a spot repair, lining, or a line of their own for those who leave: what each costs, and whom. One is chosen, with the reason."
-          >
-            <Options lineId={lineId} file={file} report={report} choice={choice} work={work} />
-          </Section>
-          {undecided ? null : (
+          <div className={file.options.length < 2 ? "screen-only" : undefined}>
             <Section
-              title="Changes"
-              id="changes"
-              note="What changes after the work was priced, each as a numbered change order. Only agreed ones count."
+              title="Options"
+              id="options"
+              note="Several ways of doing the same work, such as a spot repair, lining, or a line of their own for those who leave: what each costs, and whom. One is chosen, with the reason."
             >
-              <Changes lineId={lineId} file={file} report={report} choice={choice} work={work} />
+              <Options lineId={lineId} file={file} report={report} choice={choice} work={work} />
             </Section>
+          </div>
+          {undecided ? null : (
+            <div className={file.changeOrders.length === 0 ? "screen-only" : undefined}>
+              <Section
+                title="Changes"
+                id="changes"
+                note="What changes after the work was priced, each as a numbered change order. Only agreed ones count."
+              >
+                <Changes lineId={lineId} file={file} report={report} choice={choice} work={work} />
+              </Section>
+            </div>
           )}
         </>
       )}
