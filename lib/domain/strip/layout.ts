@@ -154,9 +154,9 @@ function lowerPart(
   if (bare) return { rows: [], runs: [], bands: [], notes: [], height: top };
   const rows: MarkRow[] = [];
   let bottom = top;
-  for (const { title, marks, noun } of markRows(drawing, size)) {
+  for (const { title, marks, noun, lanes } of markRows(drawing, size)) {
     const quiet = { ...measures, label: 13, detail: 0 };
-    const flags = flagsOf(marks, { x, measures: quiet, lanes: 2, noun, lean: 0 });
+    const flags = flagsOf(marks, { x, measures: quiet, lanes, noun, lean: 0 });
     if (flags.length === 0) continue;
     const height = depthOf(flags) + 6;
     rows.push({ title, top: bottom, height, flags });
@@ -172,10 +172,11 @@ function lowerPart(
 }
 
 function markRows(drawing: FileDrawing, size: StripSize) {
-  const work = { title: "Work", marks: drawing.work, noun: "items" };
+  const lanes = size === "small" ? 1 : 3;
+  const work = { title: "Work", marks: drawing.work, noun: "items", lanes };
   if (size === "small") return [work];
   const faults = drawing.onPipe.filter((mark) => mark.kind === "fault");
-  return [{ title: "Faults", marks: withoutEchoes(faults), noun: "faults" }, work];
+  return [{ title: "Faults", marks: withoutEchoes(faults), noun: "faults", lanes: 2 }, work];
 }
 
 /** The same fault seen by another run is drawn on the pipe but not named again. */
