@@ -1,5 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -123,7 +124,9 @@ function Ways({ alignment, ...part }: LinePart & { readonly alignment: Alignment
               <td>
                 {way.decision === null ? (
                   <span className="muted">
-                    {way.key === "written" || alignment.decision !== null ? "" : "by nobody yet"}
+                    {way.key === "written" || alignment.decision !== null
+                      ? ""
+                      : "nobody has decided yet"}
                   </span>
                 ) : (
                   <DecisionCell decision={way.decision} {...part} />
@@ -250,17 +253,17 @@ function OtherFit({ lineId, file }: LinePart) {
         />
         <Field label="Stretched by, %" name="scale" hint="−1.5 for a record that reads too long" />
         {file.records.length > 1 ? (
-          <label className="stack-tight">
-            <span>Which record</span>
-            <select name="recordId" defaultValue="">
-              <option value="">all records together</option>
-              {file.records.map((record) => (
-                <option key={record.id} value={record.id}>
-                  {record.title || record.number}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice
+            label="Which record"
+            name="recordId"
+            options={[
+              { value: "", label: "all records together" },
+              ...file.records.map((record) => ({
+                value: record.id,
+                label: record.title || record.number,
+              })),
+            ]}
+          />
         ) : (
           <input type="hidden" name="recordId" value="" />
         )}
