@@ -1,4 +1,5 @@
 import sheet from "#app/_components/letter-sheet.module.css";
+import stacks from "#app/_components/stacks.module.css";
 import type { AccountPaper } from "#lib/domain/ledger/paper-frame.ts";
 import type { LetterBlock } from "#lib/domain/letter/letter.ts";
 import styles from "./money.module.css";
@@ -70,10 +71,11 @@ function Block({ block }: { readonly block: LetterBlock }) {
 }
 
 function Table({ block }: { readonly block: Extract<LetterBlock, { kind: "table" }> }) {
-  const number = (column: number) => (block.numeric.includes(column) ? sheet["number"] : undefined);
+  const number = (column: number) =>
+    block.numeric.includes(column) ? `num ${sheet["number"]}` : undefined;
   return (
     <div className={sheet["scroll"]}>
-      <table className={sheet["table"]}>
+      <table className={`${sheet["table"]} ${stacks["stacks"]} ${styles["money"]}`}>
         <thead>
           <tr>
             {block.head.map((title, column) => (
@@ -90,12 +92,24 @@ function Table({ block }: { readonly block: Extract<LetterBlock, { kind: "table"
               key={index}
               className={index >= block.rows.length - block.totals ? sheet["total"] : undefined}
             >
-              {row.map((text, column) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: the cells of a paper never move
-                <td key={column} className={number(column)}>
-                  {text}
-                </td>
-              ))}
+              {row.map((text, column) =>
+                column === 0 ? (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: the cells of a paper never move
+                  <th key={column} scope="row">
+                    {text}
+                  </th>
+                ) : (
+                  <td
+                    // biome-ignore lint/suspicious/noArrayIndexKey: the cells of a paper never move
+                    key={column}
+                    className={number(column)}
+                    data-label={block.head[column]}
+                    data-nil={text === "" ? "" : undefined}
+                  >
+                    {text}
+                  </td>
+                ),
+              )}
             </tr>
           ))}
         </tbody>

@@ -10,6 +10,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { Beneath } from "../../_beneath.tsx";
 import { propertyName } from "../../_names.ts";
 import type { MoneyRow } from "./_rows.ts";
+import styles from "./money.module.css";
 
 interface TableProps {
   readonly lineId: string;
@@ -36,7 +37,7 @@ export function AccountsTable({ lineId, file, rows, today }: TableProps) {
   const all = balanceOf(file.ledger);
   return (
     <Scroll>
-      <table className={`plain ${stacks["stacks"]}`}>
+      <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
         <thead>
           <tr>
             <th scope="col">Property</th>
@@ -122,7 +123,7 @@ function AccountRow({
 
 function Money({ label, cents }: { readonly label: string; readonly cents: Cents | null }) {
   return (
-    <td className="num" data-label={label}>
+    <td className="num" data-label={label} data-nil={cents === 0 ? "" : undefined}>
       {moneyWords(cents)}
     </td>
   );

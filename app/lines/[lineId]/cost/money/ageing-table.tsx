@@ -3,13 +3,14 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { AGES } from "#lib/domain/ledger/ageing.ts";
+import { AGES, type Age } from "#lib/domain/ledger/ageing.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { Beneath } from "../../_beneath.tsx";
 import { propertyName } from "../../_names.ts";
 import type { MoneyRow } from "./_rows.ts";
+import styles from "./money.module.css";
 
 const WORDS = LEDGER_WORDS.en.age;
 
@@ -31,7 +32,7 @@ export function AgeingTable({
       note="What comes in pays the invoice that is due first, whatever was written on the check."
     >
       <Scroll>
-        <table className={`plain ${stacks["stacks"]}`}>
+        <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
           <thead>
             <tr>
               <th scope="col">Property</th>
@@ -52,7 +53,12 @@ export function AgeingTable({
                   <Beneath>{billedTo}</Beneath>
                 </th>
                 {AGES.map((age) => (
-                  <td key={age} className="num" data-label={WORDS[age]}>
+                  <td
+                    key={age}
+                    className="num"
+                    data-label={WORDS[age]}
+                    data-nil={nil(ageing.ages[age])}
+                  >
                     {moneyWords(ageing.ages[age])}
                   </td>
                 ))}
@@ -63,8 +69,13 @@ export function AgeingTable({
             <tr>
               <th scope="row">In all</th>
               {AGES.map((age) => (
-                <td key={age} className="num" data-label={WORDS[age]}>
-                  {moneyWords(open.reduce((sum, { ageing }) => sum + ageing.ages[age], 0))}
+                <td
+                  key={age}
+                  className="num"
+                  data-label={WORDS[age]}
+                  data-nil={nil(sumOf(open, age))}
+                >
+                  {moneyWords(sumOf(open, age))}
                 </td>
               ))}
             </tr>
@@ -77,4 +88,13 @@ export function AgeingTable({
 
 function moneyWords(cents: Cents): string {
   return cents === 0 ? "–" : formatCents(cents);
+}
+
+/** Marks a cell that a phone leaves out. */
+function nil(cents: Cents): "" | undefined {
+  return cents === 0 ? "" : undefined;
+}
+
+function sumOf(rows: readonly MoneyRow[], age: Age): Cents {
+  return rows.reduce((sum, { ageing }) => sum + ageing.ages[age], 0);
 }

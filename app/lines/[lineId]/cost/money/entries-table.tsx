@@ -16,6 +16,7 @@ import { Beneath } from "../../_beneath.tsx";
 import { partyName, propertyName } from "../../_names.ts";
 import { PaperLink } from "../../told/paper-link.tsx";
 import { printAccountsAction, reverseEntryAction } from "./actions.ts";
+import styles from "./money.module.css";
 
 interface BookProps {
   readonly lineId: string;
@@ -39,7 +40,7 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
   const standing = new Set(standingEntries(file.ledger).map(({ id }) => id));
   return (
     <Scroll>
-      <table className={`plain ${stacks["stacks"]}`}>
+      <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
         <thead>
           <tr>
             <th scope="col">Entry</th>
@@ -96,10 +97,10 @@ function Sides({ file, entry }: { readonly file: LineFile; readonly entry: Ledge
   const effect = effectOf(file.ledger, entry);
   return (
     <>
-      <td className="num" data-label="Charged">
+      <td className="num" data-label="Charged" data-nil={effect > 0 ? undefined : ""}>
         {effect > 0 ? formatCents(effect) : "–"}
       </td>
-      <td className="num" data-label="Paid or credited">
+      <td className="num" data-label="Paid or credited" data-nil={effect < 0 ? undefined : ""}>
         {effect < 0 ? formatCents(-effect) : "–"}
       </td>
     </>

@@ -13,6 +13,7 @@ import type { Share } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 import type { SplitVersion } from "#lib/domain/split/split.ts";
 import { propertyName, tieInName } from "../../_names.ts";
+import styles from "./money.module.css";
 
 interface PartProps {
   readonly lineId: string;
@@ -52,7 +53,7 @@ function Unknown({
       note={`In version ${version.number} it is ${way}. Both ways stand side by side, on the facts as they are now; what is carried can be claimed back once the owner is found.`}
     >
       <Scroll>
-        <table className={`plain ${stacks["stacks"]}`}>
+        <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
           <thead>
             <tr>
               <th scope="col">Property</th>
@@ -86,7 +87,7 @@ const HEADS = ["Carried: pays", "of which for others", "Held apart: pays"] as co
 
 function Cell({ label, cents }: { readonly label: string; readonly cents: Cents }) {
   return (
-    <td className="num" data-label={label}>
+    <td className="num" data-label={label} data-nil={cents === 0 ? "" : undefined}>
       {cents === 0 ? "–" : formatCents(cents)}
     </td>
   );
@@ -111,7 +112,7 @@ function Found({ lineId, file, report, found }: PartProps & { readonly found: Fo
   return (
     <Section title="An owner was found" note={found.sentence}>
       <Scroll>
-        <table className={`plain ${stacks["stacks"]}`}>
+        <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
           <thead>
             <tr>
               <th scope="col">Property</th>
