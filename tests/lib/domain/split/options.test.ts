@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { consentTable } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
@@ -253,6 +254,50 @@ describe("separate lines", () => {
     expect(outcome.sentence).toContain("An agreement still names C Fennel Row");
     expect(amountsOf(outcome)["C"]).toBeGreaterThan(500_000);
   });
+});
+
+test("optionOutcomes() adds every option up to its own total, and all have the common work", () => {
+  const option = fc.constantFrom(null, "spot", "line", "apart");
+  const work = fc.record({
+    optionId: option,
+    payerId: fc.constantFrom(null, null, "A", "B", "C"),
+    from: fc.integer({ min: 0, max: 5_000 }),
+    length: fc.integer({ min: 0, max: 5_000 }),
+    rate: fc.integer({ min: 1, max: 99_999 }),
+    general: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(fc.array(work, { minLength: 1, maxLength: 8 }), (rows) => {
+      const { file, found } = aPricedLine(ABC, {
+        options: [anOption("spot"), anOption("line"), anOption("apart", "separate-lines")],
+        scope: rows.map(({ general, from, length, ...rest }, at) =>
+          aScopeItem(`i${at}`, {
+            ...rest,
+            place: general ? "general" : "stretch",
+            from: general ? null : from,
+            to: general ? null : Math.min(from + length, 6_000),
+            spread: "equally",
+            quantity: 100,
+          }),
+        ),
+      });
+      for (const { option: each, total, outcome, leavers } of optionOutcomes(
+        file,
+        found,
+        aChoice("equal"),
+      )) {
+        const counted = rows.filter(({ optionId }) => optionId === null || optionId === each.id);
+        expect(total).toBe(counted.reduce((sum, { rate }) => sum + rate, 0));
+        if (outcome.refusal !== null) continue;
+        const amounts = amountsOf(outcome);
+        expect(Object.values(amounts).reduce((sum, amount) => sum + amount, 0)).toBe(total);
+        for (const { key } of leavers) {
+          const own = counted.filter(({ payerId }) => payerId === key);
+          expect(amounts[key]).toBe(own.reduce((sum, { rate }) => sum + rate, 0));
+        }
+      }
+    }),
+  );
 });
 
 function must<T>(value: T | undefined): T {
