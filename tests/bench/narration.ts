@@ -66,7 +66,7 @@ export function narrations(set: "tuned" | "held-out"): Narrated[] {
 }
 
 /** Pairs of drafted and expected rows, nearest first, each used once; and what is left on both sides. */
-export function compared({ log, expected }: Narrated): {
+function compared({ log, expected }: Narrated): {
   pairs: { draft: Draft; row: ExpectedRow; off: number }[];
   extra: Draft[];
   missing: ExpectedRow[];

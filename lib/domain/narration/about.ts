@@ -79,7 +79,7 @@ export function isOwner(sense: Sense, mark: Said): mark is Of<"thing"> {
  * (`four inch wye`), else the one before it, else the one after. Otherwise the last thing of the
  * sentence, the next, or the last of the sentence before.
  */
-export function ownerOf(talk: Talk, sense: Sense, trait: Said): number | null {
+function ownerOf(talk: Talk, sense: Sense, trait: Said): number | null {
   const own = nearestIn(
     talk,
     inClause(talk, trait.clause).filter((mark) => isOwner(sense, mark)),

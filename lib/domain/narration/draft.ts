@@ -47,7 +47,7 @@ export interface SpokenReading {
   readonly quote: string;
 }
 
-export const NARRATION_FORMATS = ["webvtt", "srt", "timed-lines", "plain"] as const;
+const NARRATION_FORMATS = ["webvtt", "srt", "timed-lines", "plain"] as const;
 export type NarrationFormat = (typeof NARRATION_FORMATS)[number];
 
 /** What is wrong with a line of the transcript; the rest is read all the same. */

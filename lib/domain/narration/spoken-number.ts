@@ -183,7 +183,7 @@ function fractionPart(words: readonly string[], at: number): Part | null {
 }
 
 /** What stands after a number that counts or measures something else. */
-export const NOT_TENTHS: ReadonlySet<string> = new Set([
+const NOT_TENTHS: ReadonlySet<string> = new Set([
   "inch",
   "inches",
   "by",

@@ -1,5 +1,5 @@
 /** What a phrase does to the things and distances around it. */
-export const TURNS = [
+const TURNS = [
   "hedge",
   "negation",
   "correction",
