@@ -105,12 +105,12 @@ export function align(
 }
 
 /** True where two fits put either end of the record clearly apart: more than 2.5 ft. */
-export function differ(ends: readonly Cft[], a: Fit, b: Fit): boolean {
+function differ(ends: readonly Cft[], a: Fit, b: Fit): boolean {
   return ends.some((end) => Math.abs(fitted(end, a) - fitted(end, b)) > DIFFERENT);
 }
 
 /** The lowest and the highest station on record. */
-export function endsOf(entries: readonly RecordMark[]): Cft[] {
+function endsOf(entries: readonly RecordMark[]): Cft[] {
   const stations = entries.map((entry) => entry.station);
   return [Math.min(...stations), Math.max(...stations)];
 }

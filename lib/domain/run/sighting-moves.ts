@@ -2,10 +2,10 @@ import type { HistoryEntry, LineFile } from "../file/line-file.ts";
 import type { TieIn } from "../line/line.ts";
 
 /** Operations by which a person says what is one tie-in and what is not. */
-export const SIGHTING_ACTIONS = ["move-sighting", "merge-tie-ins", "undo-sightings"] as const;
+const SIGHTING_ACTIONS = ["move-sighting", "merge-tie-ins", "undo-sightings"] as const;
 
 /** What such an operation did, as the history keeps it. */
-export interface SightingMoves {
+interface SightingMoves {
   readonly moves: readonly {
     readonly observationId: string;
     readonly before: string | null;
