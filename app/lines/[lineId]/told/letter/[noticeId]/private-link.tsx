@@ -29,14 +29,15 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
   const links = listLinks(db(), { lineId, noticeId: notice.id });
   const now = new Date().toISOString();
   const good = links.find((link) => linkState(link, now) === "open");
+  const over = links.filter((link) => link !== good).toReversed();
   const place = { lineId, noticeId: notice.id };
   const address = await officeAddress();
   return (
     <div className="stack">
-      {links.length === 0 ? <p>No link was made yet.</p> : null}
-      {links.map((link) => (
-        <Made key={link.id} link={link} state={linkState(link, now)} zone={zone} />
-      ))}
+      {good === undefined ? (
+        <p>{links.length === 0 ? "No link was made yet." : "No link is good now."}</p>
+      ) : null}
+      {good === undefined ? null : <Made link={good} state="open" zone={zone} />}
       {work && good !== undefined ? (
         <ActionForm
           className="stack-tight screen-only"
@@ -59,6 +60,16 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
           again={good !== undefined}
         />
       ) : null}
+      {over.length === 0 ? null : (
+        <details>
+          <summary>Links that are no longer good</summary>
+          <div className="stack">
+            {over.map((link) => (
+              <Made key={link.id} link={link} state={linkState(link, now)} zone={zone} />
+            ))}
+          </div>
+        </details>
+      )}
       {work && !isReachable(address) ? (
         <p className="muted small">
           A link made here begins with {address}, which opens on this machine only. For neighbours,

@@ -36,7 +36,7 @@ export default async function SignaturePage({
   return (
     <>
       <PageHead
-        asked={`Signed on screen by ${partyName(file, consent.partyId)}: ${lowered(CONSENT_WORDS[consent.kind])}, ${propertyName(file, consent.propertyId)}`}
+        asked={`Signed on screen by ${partyName(file, consent.partyId)}: consent ${lowered(CONSENT_WORDS[consent.kind])}, ${propertyName(file, consent.propertyId)}`}
         answer={STANDING_WORDS[consentStanding(file, consent, report)]}
       >
         <p className="screen-only">
