@@ -5,7 +5,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 
 /** Hours of talk; what is longer is no transcript. */
-export const MOST_LETTERS = 100_000;
+const MOST_LETTERS = 100_000;
 
 interface NewNarration {
   readonly lineId: string;

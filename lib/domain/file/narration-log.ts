@@ -33,7 +33,7 @@ export function mainCounterOf(run: Run, anchors: readonly Anchor[]): Cft | null 
 }
 
 /** What a person may mend in a draft before accepting it. */
-export type DraftedFields = Pick<
+type DraftedFields = Pick<
   Observation,
   | "kind"
   | "toCounter"

@@ -1,5 +1,5 @@
 /** A text out of bytes, and whether its letters had to be guessed. */
-export interface DecodedText {
+interface DecodedText {
   readonly text: string;
   /** It was no Unicode: read as Windows writes it, so that accents want a look. */
   readonly guessed: boolean;

@@ -97,7 +97,7 @@ export function sheetRows(
 }
 
 /** A row's fields, and what is wrong in the cells that cannot be read. */
-export function readRow(
+function readRow(
   columns: readonly GridColumn[],
   texts: Readonly<Record<string, string>>,
 ): Pick<SheetRow, "fields" | "problems"> {

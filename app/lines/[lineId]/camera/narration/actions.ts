@@ -41,7 +41,7 @@ async function textIn(form: FormData): Promise<string | null> {
 }
 
 /** Why drafted rows were not decided on, with the row and the cell that it is about. */
-export interface DecideRefusal {
+interface DecideRefusal {
   readonly message: string;
   readonly key: string;
   readonly field: string;
