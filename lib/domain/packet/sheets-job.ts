@@ -11,7 +11,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
-import { depthUnknown, scopeCautions } from "../split/scope-cautions.ts";
+import { depthUnknown, groupCautions, scopeCautions } from "../split/scope-cautions.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import type { Sheet } from "./packet.ts";
@@ -203,8 +203,8 @@ function cautionBlocks(file: LineFile, tieIns: Report["tieIns"]): LetterBlock[] 
   return [
     heading("What depth and place ask for"),
     ...(unknown === null ? [] : [paragraph(unknown)]),
-    ...cautions.flatMap(({ title, depth, needs }) => [
-      paragraph(`${title}. ${depth}`.trim()),
+    ...groupCautions(cautions).flatMap(({ works, needs }) => [
+      ...works.map(({ title, depth }) => paragraph(`${title}. ${depth}`.trim())),
       ...list(
         needs.map(({ words, citation }) => (citation === "" ? words : `${words} (${citation})`)),
       ),

@@ -50,6 +50,22 @@ export function scopeCautions(file: CautionFile, tieIns: readonly TieInFinding[]
   });
 }
 
+/** Pieces of work that need the very same, so that it is said once. */
+interface CautionGroup {
+  readonly works: readonly Pick<ScopeCaution, "itemId" | "title" | "depth">[];
+  readonly needs: readonly ScopeNeed[];
+}
+
+/** Cautions with the same needs together, each group where its first piece of work stands. */
+export function groupCautions(cautions: readonly ScopeCaution[]): CautionGroup[] {
+  const groups = new Map<string, ScopeCaution[]>();
+  for (const caution of cautions) {
+    const key = caution.needs.map(({ words }) => words).join("\n");
+    groups.set(key, [...(groups.get(key) ?? []), caution]);
+  }
+  return [...groups.values()].map((works) => ({ works, needs: works[0]?.needs ?? [] }));
+}
+
 /**
  * Whether a stretch is lined instead of dug: it belongs to an option of lining, or its title says so
  * (there is no kind of work of its own for it).

@@ -1,11 +1,7 @@
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import {
-  depthUnknown,
-  type ScopeCaution,
-  scopeCautions,
-} from "#lib/domain/split/scope-cautions.ts";
+import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import styles from "./cost.module.css";
 
 /** What depth and place ask of each piece of work. The facts raise it; nobody takes it off. */
@@ -28,8 +24,8 @@ export function Cautions({ file, report }: { readonly file: LineFile; readonly r
       <NoticeBox kind="caution" title="What depth and place ask for, and the price has to hold">
         {unknown === null ? null : <p>{unknown}</p>}
         <ul className={styles["cautions"]}>
-          {cautions.map((caution) => (
-            <Caution key={caution.itemId} caution={caution} />
+          {groupCautions(cautions).map((group) => (
+            <Caution key={group.works[0]?.itemId} group={group} />
           ))}
         </ul>
         <p className="muted">These come from the file itself and print in the permit packet.</p>
@@ -38,14 +34,20 @@ export function Cautions({ file, report }: { readonly file: LineFile; readonly r
   );
 }
 
-function Caution({ caution }: { readonly caution: ScopeCaution }) {
-  const needs = caution.needs.filter(({ stops }) => !stops);
-  if (needs.length === 0 && caution.depth === "") return null;
+type Group = ReturnType<typeof groupCautions>[number];
+
+function Caution({ group: { works, needs } }: { readonly group: Group }) {
+  const asked = needs.filter(({ stops }) => !stops);
+  if (asked.length === 0 && works.every(({ depth }) => depth === "")) return null;
   return (
     <li>
-      <strong>{caution.title}.</strong> {caution.depth}
+      {works.map(({ itemId, title, depth }) => (
+        <div key={itemId}>
+          <strong>{title}.</strong> {depth}
+        </div>
+      ))}
       <ul>
-        {needs.map(({ words, citation }) => (
+        {asked.map(({ words, citation }) => (
           <li key={words}>
             {words} {citation === "" ? null : <span className="muted">({citation})</span>}
           </li>

@@ -1,7 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Level } from "#lib/domain/capacity/facts.ts";
 import { deepestBetween, notedDepths } from "#lib/domain/split/depth.ts";
-import { depthUnknown, isLining, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
+import {
+  depthUnknown,
+  groupCautions,
+  isLining,
+  scopeCautions,
+} from "#lib/domain/split/scope-cautions.ts";
 import { aFinding } from "#tests/support/answers.ts";
 import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
 
@@ -139,6 +144,24 @@ describe("scopeCautions()", () => {
     expect(caution?.needs[0]?.words).toContain("Stop: T3 at 40.0 ft");
     expect(caution?.needs[1]?.words).toContain("reopen T1 at 10.0 ft and T2 at 50.0 ft");
   });
+});
+
+test("groupCautions() says once what several pieces of work need alike", () => {
+  const at = (id: string, from: number) => aScopeItem(id, { place: "point", from, to: null });
+  const file = aFile({
+    scope: [at("a", 1_000), at("shallow", 9_000), at("b", 1_100)],
+    points: [
+      aPoint("c1", { station: 1_000, depth: 700 }),
+      aPoint("c2", { station: 1_100, depth: 680 }),
+      aPoint("c3", { station: 9_000, depth: 300 }),
+    ],
+  });
+  const groups = groupCautions(scopeCautions(file, []));
+  expect(groups.map(({ works }) => works.map(({ itemId }) => itemId))).toEqual([
+    ["a", "b"],
+    ["shallow"],
+  ]);
+  expect(groups.map(({ needs }) => needs.length)).toEqual([3, 1]);
 });
 
 test("isLining() goes by the option or the title, and never by clearing or points", () => {
