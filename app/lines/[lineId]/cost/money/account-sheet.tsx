@@ -103,7 +103,7 @@ function Table({ block }: { readonly block: Extract<LetterBlock, { kind: "table"
                     // biome-ignore lint/suspicious/noArrayIndexKey: the cells of a paper never move
                     key={column}
                     className={number(column)}
-                    data-label={block.head[column]}
+                    data-label={block.numeric.includes(column) ? block.head[column] : undefined}
                     data-nil={text === "" ? "" : undefined}
                   >
                     {text}
