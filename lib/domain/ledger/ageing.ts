@@ -9,7 +9,7 @@ export const AGES = ["not-due", "to-30", "to-60", "to-90", "over-90"] as const;
 export type Age = (typeof AGES)[number];
 
 /** An invoice of which something is still open. */
-export interface OpenInvoice {
+interface OpenInvoice {
   readonly entry: LedgerEntry;
   readonly open: Cents;
   readonly dueOn: Day;

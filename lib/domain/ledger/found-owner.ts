@@ -8,7 +8,7 @@ import type { SplitVersion } from "../split/split.ts";
 import { shareIn } from "./propose.ts";
 
 /** One who paid for an unknown owner too, and what changes now that the owner is found. */
-export interface GivenBack {
+interface GivenBack {
   readonly propertyId: string;
   readonly was: Cents;
   /** Of `was`, carried for owners not known then. */
