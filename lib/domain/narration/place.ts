@@ -138,13 +138,22 @@ function isOnward(ground: Ground, mark: Said): boolean {
 
 function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
   const previous = previousReading(ground, mark);
-  const next = nextBare(ground, mark);
+  const bare = nextBare(ground, mark);
+  const next = bare && movesOn(ground, mark, bare) ? null : bare;
   if (next && saysFollows(ground, next) && !(previous?.free && nearer(previous.mark, mark, next)))
     return next;
   if (previous?.free) return next && nearer(next, mark, previous.mark) ? next : previous.mark;
   if (previous && (isHere(ground, mark) || isStill(previous.mark, mark)) && !next)
     return previous.mark;
   return next ?? (previous && isHere(ground, mark) ? previous.mark : null);
+}
+
+const MOVING =
+  /\b(moving|pushing|carrying|heading|going|rolling) (on|along)\b|\bkeep (going|pushing)\b/;
+
+/** `another wye. Moving on. Fifty-five now.`: the reading is of a place further on. */
+function movesOn({ talk }: Ground, mark: Said, next: Said): boolean {
+  return MOVING.test(wordsOf(talk, mark.to, next.from));
 }
 
 function nearer(one: Said, mark: Said, other: Said): boolean {

@@ -2,7 +2,7 @@ import type { Mark, Meaning } from "./mark.ts";
 import { measureAt } from "./measure.ts";
 import type { Word } from "./speech.ts";
 import { TURN_WORDS } from "./talk.ts";
-import { MATERIAL_WORDS_SPOKEN, THING_WORDS } from "./things.ts";
+import { MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
 
 interface Phrase {
   readonly words: readonly string[];
@@ -37,12 +37,51 @@ export function marksIn(words: readonly Word[]): Mark[] {
     const clause = words[from]?.clause;
     let to = from;
     while (to < words.length && words[to]?.clause === clause) to += 1;
-    for (const mark of marksInClause(words.slice(from, to)))
+    for (const mark of marksInClause(words.slice(from, to), isInside(words, from)))
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  return withChoices(marks);
+  return withNameless(withChoices(marks), words);
 }
+
+/** The sentence began before this word. */
+function isInside(words: readonly Word[], from: number): boolean {
+  return from > 0 && words[from - 1]?.sentence === words[from]?.sentence;
+}
+
+/**
+ * `there’s another one, right-hand side`: with a place, size or pipe beside it and no thing named in
+ * the sentence, it is one more of what was named last.
+ */
+function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  let last: Thing | null = null;
+  return marks.flatMap((mark): Mark[] => {
+    if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) last = mark.thing;
+    if (last === null || mark.what !== "turn" || mark.turn !== "another") return [mark];
+    const sentence = words[mark.from]?.sentence;
+    const beside = marks.filter((other) => words[other.from]?.sentence === sentence);
+    const named = beside.some((other) => other.what === "thing");
+    const placed = beside.some((other) => PLACING.has(other.what));
+    const one = words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
+    if (named || !placed || !one) return [mark];
+    const thing: Thing = {
+      ...last,
+      fitting: "unknown",
+      many: false,
+      weak: false,
+      describes: false,
+    };
+    return [
+      { ...mark, to: mark.to - 1 },
+      { what: "thing", thing, from: mark.to - 1, to: mark.to },
+    ];
+  });
+}
+
+/** What people count: nobody says “another one” of water or grease. */
+const COUNTED: ReadonlySet<Thing["kind"]> = new Set(["tie-in", "fault", "bend", "cleanout"]);
+
+const PLACING: ReadonlySet<Mark["what"]> = new Set(["clock", "distance", "diameter", "material"]);
 
 /** Feet apart, in hundredths, within which `forty-five, forty-six foot` is one guess. */
 const GUESS = 200;
@@ -73,8 +112,10 @@ function guess(last: Measured, mark: Mark): Mark {
   return { ...last, to: mark.to, distance: { ...last.distance, to, choice: true } };
 }
 
-function marksInClause(clause: readonly Word[]): Mark[] {
+function marksInClause(clause: readonly Word[], inside: boolean): Mark[] {
   const words = clause.map((word) => word.text);
+  // `another wye, right, four inch`: a side by itself, not the `Right,` that begins a sentence.
+  if (inside && words.join(" ") === "right") return [clockMark(3, 0, 1)];
   const capitals = clause.map((word, index) => word.capital && index > 0);
   const marks: Mark[] = [];
   for (let at = 0; at < words.length; ) {

@@ -20,6 +20,47 @@ function only(text: string, run: NarrationRun = DOWN): Draft {
   return draft;
 }
 
+test("a tie-in that was broken into the pipe is no broken pipe, and the record goes with it", () => {
+  const text = "Fifteen three, tap on the left, somebody broke it in. That one's not on the card.";
+  expect(only(text)).toMatchObject({
+    kind: "tie-in",
+    counter: 1530,
+    fitting: "break-in",
+    fault: null,
+    aboutRecord: "That one's not on the card",
+  });
+});
+
+test("one more, without its name, is one more of what was counted last", () => {
+  const log = drafts(
+    "0:05 At thirty, wye on the left.\n0:30 There's another one at forty, right-hand side, four inch clay.",
+  );
+  expect(log).toMatchObject([
+    { kind: "tie-in", counter: 3000, clock: 9 },
+    { kind: "tie-in", counter: 4000, clock: 3, diameter: 4, material: "vitrified-clay" },
+  ]);
+  expect(drafts("0:05 At thirty, grease.\n0:30 Another one bites the dust at forty.")).toHaveLength(
+    1,
+  );
+});
+
+test("a side by itself between commas is a side; the word that begins a sentence is none", () => {
+  expect(only("Forty, another wye, right, four inch clay.").clock).toBe(3);
+  expect(only("Right, so at forty there's a wye.").clock).toBeNull();
+});
+
+test("a reading after the camera moved on is not the reading of what was seen before", () => {
+  const talk = (after: string) =>
+    drafts(`2:10 Fifty feet even.\n2:30 Wye, right side.\n2:38 ${after}`).find(
+      ({ kind }) => kind === "tie-in",
+    );
+  expect(talk("That's fifty-five on the counter.")).toMatchObject({
+    counter: 5500,
+    reading: "read",
+  });
+  expect(talk("Moving on. Fifty-five now.")).toMatchObject({ counter: 5350, reading: "between" });
+});
+
 describe("distances", () => {
   test.each([
     ["Wye on the left at thirty-four.", 3400, 0],
