@@ -24,7 +24,7 @@ const styles = StyleSheet.create({
     paddingVertical: 4,
   },
   label: { width: 132, paddingRight: 10, color: INK.soft, fontSize: 9 },
-  value: { flex: 1, lineHeight: 1.3, fontSize: 9.5 },
+  value: { lineHeight: 1.3, fontSize: 9.5 },
   note: { marginTop: 14, fontSize: 9.5, lineHeight: 1.35 },
 });
 
@@ -62,7 +62,7 @@ export async function renderCertificates(
           <Text style={styles.from}>{name}</Text>
           <Text style={styles.title}>{certificate.title}</Text>
           {certificate.rows.map(({ label, lines }) => (
-            <View key={label} style={styles.row} wrap={false}>
+            <View key={label} style={styles.row} wrap={lines.length > 12}>
               <Text style={styles.label}>{label}</Text>
               <View style={{ flex: 1 }}>
                 {lines.map((line, number) => (
