@@ -5,6 +5,9 @@ import type { Shape } from "#lib/domain/letter/strip-shape.ts";
 import type { LetterWords } from "#lib/domain/letter/words-en.ts";
 import styles from "./letter-sheet.module.css";
 
+/** A letter, or another paper with the parts of one. */
+type SheetPaper = Omit<Letter, "kind">;
+
 type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
 /** Where the reader's browser finds a stored picture. */
@@ -18,7 +21,7 @@ export function LetterSheet({
   letter,
   pictureHref,
 }: {
-  readonly letter: Letter;
+  readonly letter: SheetPaper;
   readonly pictureHref?: PictureHref;
 }) {
   const words = LETTER_WORDS[letter.language];
@@ -53,7 +56,7 @@ export function LetterSheet({
         </dl>
       </div>
       <h2 className={styles["subject"]}>{letter.subject}</h2>
-      <p>{letter.greeting}</p>
+      {letter.greeting === "" ? null : <p>{letter.greeting}</p>}
       {letter.blocks.map((block, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
         <Block key={index} block={block} letter={letter} words={words} pictureHref={pictureHref} />
@@ -70,7 +73,7 @@ function Block({
   pictureHref,
 }: {
   readonly block: LetterBlock;
-  readonly letter: Letter;
+  readonly letter: SheetPaper;
   readonly words: LetterWords;
   readonly pictureHref: PictureHref | undefined;
 }) {
@@ -284,7 +287,7 @@ function Slip({
   words,
 }: {
   readonly block: BlockOf<"answer-slip">;
-  readonly letter: Letter;
+  readonly letter: SheetPaper;
   readonly words: LetterWords;
 }) {
   const { frame } = words;

@@ -214,7 +214,7 @@ function splitJson(outcome: SplitOutcome, names: Names): object {
       amount: share.amount,
       recoverable: share.recoverable,
       exact: share.exact,
-      steps: share.steps,
+      steps: share.steps.map(({ itemId, words, exact }) => ({ itemId, words, exact })),
     })),
     standAlone: outcome.standAlone,
     oddCents: outcome.oddCents,

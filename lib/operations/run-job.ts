@@ -6,12 +6,14 @@ import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
+import { renderStatements } from "#lib/documents/statement-document.tsx";
 import type { Job, JobKind } from "#lib/domain/file/job.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { accountPapers } from "#lib/domain/ledger/account-papers.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
+import { statementsOf } from "#lib/domain/split/statement.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
 import { keepPdf } from "./keep-pdf.ts";
@@ -91,7 +93,12 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
     return renderLetters(letters, pictureBytes(place.dataFolder, facts.file, letters));
   },
   packet: ({ place, facts }) => renderPacket(composePacket(facts), storedBytes(place, facts.file)),
-  statements: () => notYet(),
+  statements: ({ job, facts }) => {
+    const statements = statementsOf(facts, job.subjectIds);
+    if (statements.length === 0)
+      throw new DocumentRefused("There is no split yet; choose a rule first.");
+    return renderStatements(statements);
+  },
   accounts: ({ job, facts }) => {
     const papers = accountPapers({ ...facts, today: facts.report.today }, job.subjectIds);
     if (papers.length === 0)

@@ -372,7 +372,12 @@ function shareOf(
     amount: SAMPLE_AMOUNTS[propertyId],
     recoverable: propertyId === "p18" ? 41_250 : 0,
     exact,
-    steps: steps.map(([itemId, words, part]) => ({ itemId, words, exact: part })),
+    steps: steps.map(([itemId, words, part]) => ({
+      itemId,
+      words,
+      exact: part,
+      piece: { from: null, to: null, cost: part, part: "1/1", sharers: 1 },
+    })),
   });
 }
 

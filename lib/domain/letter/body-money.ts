@@ -68,7 +68,8 @@ function othersLine(facts: LetterFacts): string {
     : facts.words.split.othersLine(facts.words.list(others));
 }
 
-function excludedLines({ report, words }: LetterFacts): string[] {
+/** What the amounts leave out, in the reader’s language. */
+export function excludedLines({ report, words }: LetterFacts): string[] {
   const held = heldStretches(report.reaches);
   const where = (holder: "authority" | "unclear") =>
     held.filter((each) => each.holder === holder).map(({ from, to }) => words.stretch(from, to));

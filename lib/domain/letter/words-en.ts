@@ -384,6 +384,7 @@ export const EN = {
     opening: (place: string) =>
       `This letter proposes how the cost of work on the shared sewer is to be shared, and what share falls to ${place}. You can check every step with pencil and paper. Please tell us whether you agree.`,
     yourShare: "Your share",
+    enclosed: "Enclosed: your statement, with every step of the sum.",
     amount: (place: string) => `Share of ${place}`,
     noShare: (place: string) => `Under this rule no share falls to ${place}.`,
     rule: "The rule used, and why",

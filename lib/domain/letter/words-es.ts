@@ -390,6 +390,7 @@ export const ES: LetterWords = {
     opening: (place) =>
       `Esta carta propone cómo repartir el costo de la obra en el desagüe compartido y qué parte le toca a ${place}. Usted puede comprobar cada paso con lápiz y papel. Díganos, por favor, si está de acuerdo.`,
     yourShare: "Su parte",
+    enclosed: "Adjunto: el estado de su parte, con cada paso de la cuenta.",
     amount: (place) => `Parte de ${place}`,
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",

@@ -4,6 +4,8 @@ export interface Allotment {
   readonly sum: bigint;
   /** Where the members are all people from one place in the list to before another, alike: those places. */
   readonly range: PeopleRange | null;
+  /** Whether all its members take the same part; `sum` is then how many they are. */
+  readonly alike: boolean;
   /** The sum as a person writes it, given the cost in words: `$6,000.00 ÷ 3`. */
   readonly words: (cost: string, weight: bigint) => string;
 }
@@ -24,6 +26,7 @@ export function equalAllotment(indices: readonly number[], note = ""): Allotment
     members: indices.map((index) => ({ index, weight: 1n })),
     sum: BigInt(indices.length),
     range: null,
+    alike: true,
     words: dividedBy(indices.length, note),
   };
 }
@@ -47,6 +50,7 @@ export function rangeAllotment(from: number, to: number): Allotment {
     },
     sum: BigInt(to - from),
     range: { from, to },
+    alike: true,
     words: dividedBy(to - from, ""),
   };
 }
@@ -63,6 +67,7 @@ export function weightedAllotment(
     members: counted,
     sum,
     range: null,
+    alike: false,
     words: (cost, weight) =>
       weight === sum ? `${cost}, all ${noun}` : `${cost} × ${said(weight)} ÷ ${said(sum)} ${noun}`,
   };
@@ -74,6 +79,7 @@ export function soleAllotment(index: number, note: string): Allotment {
     members: [{ index, weight: 1n }],
     sum: 1n,
     range: null,
+    alike: true,
     words: (cost) => `${cost}, ${note}`,
   };
 }

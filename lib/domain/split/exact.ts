@@ -1,4 +1,5 @@
 import { formatCents } from "../money/format-cents.ts";
+import { type Ratio, roundDiv } from "../money/ratio.ts";
 
 /** Beyond this a fraction of a cent says less than its decimals do. */
 const LARGEST_READABLE = 360n;
@@ -23,4 +24,12 @@ export function formatExactCents(exact: string): string {
 function partOfCent(rest: bigint, denominator: bigint): string {
   if (denominator <= LARGEST_READABLE) return `${rest}/${denominator}`;
   return `0.${String((rest * 10_000n) / denominator).padStart(4, "0")}…`;
+}
+
+/** `7/18` where it is short enough to work with, else a percentage to six decimals. */
+export function sayPart({ n, d }: Ratio): string {
+  if (n === d) return "1";
+  if (d < 10_000n) return `${n}/${d}`;
+  const millionths = roundDiv(n * 100_000_000n, d);
+  return `${(Number(millionths) / 1_000_000).toFixed(6)}%`;
 }

@@ -1,8 +1,9 @@
 import { err, ok, type Result } from "../../result.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { formatRatio, multiplyRatios, type Ratio, ratio, roundDiv } from "../money/ratio.ts";
+import { formatRatio, multiplyRatios, type Ratio, ratio } from "../money/ratio.ts";
 import { equalAllotment } from "./allotment.ts";
+import { sayPart } from "./exact.ts";
 import type { Ground, PricedItem } from "./ground.ts";
 import type { Plan } from "./plan.ts";
 import { nobodyKnown } from "./rules-anywhere.ts";
@@ -73,6 +74,13 @@ function followPlaced(
         itemId: item.id,
         words: `${formatCents(amount)} × ${sayPart(part)}, its part of the placed work`,
         exact: formatRatio(multiplyRatios(part, { n: BigInt(amount), d: 1n })),
+        piece: {
+          from: null,
+          to: null,
+          cost: `${amount}/1`,
+          part: formatRatio(part),
+          sharers: null,
+        },
       });
     }
   }
@@ -90,12 +98,4 @@ function partsOf(base: PlacedBase, pen: GeneralPen): readonly Ratio[] {
     pen.parts.get(base) ?? base.tally.numerators.map((numerator) => ratio(numerator, whole));
   pen.parts.set(base, parts);
   return parts;
-}
-
-/** `7/18` where it is short enough to work with, else a percentage to six decimals. */
-function sayPart({ n, d }: Ratio): string {
-  if (n === d) return "1";
-  if (d < 10_000n) return `${n}/${d}`;
-  const millionths = roundDiv(n * 100_000_000n, d);
-  return `${(Number(millionths) / 1_000_000).toFixed(6)}%`;
 }

@@ -1,5 +1,19 @@
+import type { Cft } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
 import type { SplitChoice } from "./split.ts";
+
+/** What one step of a sum works with: `cost` × `part` is the step’s exact value. */
+export interface SumPiece {
+  /** Where this piece of the work lies; null where its place makes no difference. */
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+  /** What the piece costs in cents, as `numerator/denominator` in lowest terms. */
+  readonly cost: string;
+  /** The payer’s part of it, as `numerator/denominator` in lowest terms. */
+  readonly part: string;
+  /** How many share it alike; null where it is shared by measure. */
+  readonly sharers: number | null;
+}
 
 /** One step of the sum behind an amount, as a person would write it down. */
 export interface SumStep {
@@ -8,6 +22,7 @@ export interface SumStep {
   readonly words: string;
   /** Exact value of the step in cents, as `numerator/denominator` in lowest terms. */
   readonly exact: string;
+  readonly piece: SumPiece;
 }
 
 export interface Share {

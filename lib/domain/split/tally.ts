@@ -28,6 +28,18 @@ export interface Pen {
   readonly steps: SumStep[][];
 }
 
+/** One piece of cost as it is written down. */
+interface WrittenPiece {
+  readonly itemId: string;
+  /** The cost in words. */
+  readonly cost: string;
+  /** The cost in cents, `n / d`. */
+  readonly n: bigint;
+  readonly d: bigint;
+  /** Where it lies, if its place makes a difference. */
+  readonly at?: Span;
+}
+
 /** Beyond this many pieces, a step gives the item's sum in one. */
 const PIECES_WRITTEN_OUT = 12;
 
@@ -114,7 +126,8 @@ function addTrunk(
   addCost(into.costs, plan.allotment, { amount: BigInt(amount), denominator: 1 });
   const place = placement.kind === "trunk" ? `${sayPlace(placement.from, placement.to)}: ` : "";
   const cost = `${place}${formatCents(amount)}`;
-  writeSteps(into.pen, plan.allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n });
+  const at = placement.kind === "trunk" ? { at: placement } : {};
+  writeSteps(into.pen, plan.allotment, { itemId: item.id, cost, n: BigInt(amount), d: 1n, ...at });
   return null;
 }
 
@@ -151,6 +164,7 @@ function addPieces(
         cost: sayPieceCost(amount, span, piece),
         n: cost.amount,
         d: perPart.d,
+        at: piece,
       });
     }
     parts.push({ piece, allotment });
@@ -180,6 +194,13 @@ function writeSums(
       itemId: item.id,
       words: `${start}: ${sayFeet(portion)} of ${sayFeet({ n: length, d: 1n })}`,
       exact: formatRatio(multiplyRatios(perPart, portion)),
+      piece: {
+        from: span.from,
+        to: span.to,
+        cost: `${amount}/1`,
+        part: formatRatio(multiplyRatios(portion, { n: 1n, d: length })),
+        sharers: null,
+      },
     };
     seen.set(key, step);
     into.pen.steps[index]?.push(step);
@@ -223,23 +244,23 @@ function addCost(
 }
 
 /** Writes the step of one piece of cost for each who pays part of it. */
-export function writeSteps(
-  pen: Pen | null,
-  allotment: Allotment,
-  piece: {
-    readonly itemId: string;
-    readonly cost: string;
-    readonly n: bigint;
-    readonly d: bigint;
-  },
-): void {
+export function writeSteps(pen: Pen | null, allotment: Allotment, piece: WrittenPiece): void {
   if (pen === null) return;
+  const cost = formatRatio(ratio(piece.n, piece.d));
+  const { from = null, to = null } = piece.at ?? {};
   const byWeight = new Map<bigint, SumStep>();
   for (const { index, weight } of allotment.members) {
     const step = byWeight.get(weight) ?? {
       itemId: piece.itemId,
       words: allotment.words(piece.cost, weight),
       exact: formatRatio(ratio(piece.n * weight, piece.d * allotment.sum)),
+      piece: {
+        from,
+        to,
+        cost,
+        part: formatRatio(ratio(weight, allotment.sum)),
+        sharers: allotment.alike ? Number(allotment.sum) : null,
+      },
     };
     byWeight.set(weight, step);
     pen.steps[index]?.push(step);

@@ -17,6 +17,7 @@ import { RulesInWords } from "./rules-in-words.tsx";
 import { ScopeGrid } from "./scope-grid.tsx";
 import { ScopeSums } from "./scope-sums.tsx";
 import { SideBySide } from "./side-by-side.tsx";
+import { Statements } from "./statements.tsx";
 import { Versions } from "./versions.tsx";
 
 export const metadata: Metadata = { title: "What does it cost, and who pays?" };
@@ -127,6 +128,7 @@ export default async function CostPage({
           />
         ) : null}
       </Section>
+      <Statements lineId={lineId} file={file} work={work} />
       <NoticeBox kind="caution" title="A proposal, not a judgment">
         <p>
           These amounts are a proposed allocation. They are not a legal determination, and everybody

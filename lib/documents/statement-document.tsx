@@ -1,0 +1,155 @@
+import { PDFDocument } from "@cantoo/pdf-lib";
+import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import type { Statement } from "#lib/domain/split/statement.ts";
+import { type BlockManner, Blocks } from "./blocks.tsx";
+import { FAMILY, readyFonts } from "./fonts.ts";
+import { INK } from "./ink.ts";
+import { joinParts, type Part } from "./join-pdf.ts";
+import { noonOf } from "./noon.ts";
+import { printable } from "./printable.ts";
+
+/**
+ * Statements as one PDF in Letter size, each from a fresh page with its own page numbers; they go
+ * into the envelope with a letter and have no window of their own. The same statements give the same
+ * bytes. Slow: for the worker process only. Throws DocumentRefused with words where one cannot be
+ * printed as it is.
+ */
+export async function renderStatements(statements: readonly Statement[]): Promise<Uint8Array> {
+  const [first] = statements;
+  if (!first) throw new RangeError("Cannot render statements: none given");
+  await readyFonts();
+  const parts: Part[] = [];
+  for (const statement of statements) parts.push(await renderOne(statement));
+  const joined = await joinParts(parts, {
+    title: statements.length === 1 ? first.subject : `${statements.length} statements`,
+    author: first.from[0] ?? "",
+    subject: first.reference,
+    language: first.language,
+    day: first.day,
+  });
+  return joined.save();
+}
+
+async function renderOne(statement: Statement): Promise<Part> {
+  const clean = printable(statement, `“${statement.subject}”`);
+  const bytes = await renderToBuffer(<StatementDocument statement={clean} />);
+  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  return { title: clean.subject, document };
+}
+
+const LEFT = 60;
+const WIDTH = 492;
+const styles = StyleSheet.create({
+  page: {
+    paddingTop: 52,
+    paddingBottom: 58,
+    paddingHorizontal: LEFT,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 10,
+    color: INK.ink,
+  },
+  head: {
+    flexDirection: "row",
+    justifyContent: "space-between",
+    borderTopWidth: 1.5,
+    borderTopColor: INK.ink,
+    paddingTop: 8,
+    marginBottom: 16,
+  },
+  side: { width: 235 },
+  right: { width: 235, textAlign: "right" },
+  strong: { fontWeight: 600, fontSize: 10.5, lineHeight: 1.3 },
+  line: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
+  subject: { fontSize: 18, fontWeight: 600, lineHeight: 1.2, marginBottom: 8 },
+  continued: { position: "absolute", top: 28, left: LEFT, fontSize: 8.5, color: INK.soft },
+  rule: {
+    position: "absolute",
+    bottom: 46,
+    left: LEFT,
+    width: WIDTH,
+    borderTopWidth: 0.5,
+    borderTopColor: INK.faint,
+  },
+  footer: { position: "absolute", bottom: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
+  pages: {
+    position: "absolute",
+    bottom: 30,
+    left: LEFT,
+    width: WIDTH,
+    textAlign: "right",
+    fontSize: 8.5,
+    color: INK.soft,
+  },
+});
+
+function StatementDocument({ statement }: { readonly statement: Statement }) {
+  const { frame } = LETTER_WORDS[statement.language];
+  const manner: BlockManner = {
+    width: WIDTH,
+    size: 10,
+    tableSize: 9.5,
+    stripNote: frame.notToScale,
+  };
+  const day = noonOf(statement.day);
+  return (
+    <Document
+      title={`${statement.subject} (${statement.reference})`}
+      author={statement.from[0] ?? ""}
+      language={statement.language}
+      creationDate={day}
+      modificationDate={day}
+    >
+      <Page size="LETTER" style={styles.page}>
+        <Head statement={statement} />
+        <Text style={styles.subject}>{statement.subject}</Text>
+        <Blocks blocks={statement.blocks} manner={manner} special={() => null} />
+        <Text
+          fixed
+          style={styles.continued}
+          render={({ pageNumber }) =>
+            pageNumber > 1 ? `${statement.subject}  ·  ${statement.reference}` : ""
+          }
+        />
+        <View fixed style={styles.rule} />
+        <Text fixed style={styles.footer}>
+          {statement.footer}
+        </Text>
+        <Text
+          fixed
+          style={styles.pages}
+          render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
+        />
+      </Page>
+    </Document>
+  );
+}
+
+/** Whose it is at the left, whom it is from at the right. */
+function Head({ statement }: { readonly statement: Statement }) {
+  const { frame } = LETTER_WORDS[statement.language];
+  const [name = "", ...place] = statement.to;
+  const [office = "", ...address] = statement.from;
+  const dated = `${frame.date} ${statement.date} · ${frame.reference} ${statement.reference}`;
+  return (
+    <View style={styles.head}>
+      <View style={styles.side}>
+        <Text style={styles.strong}>{name}</Text>
+        {place.map((line) => (
+          <Text key={line} style={styles.line}>
+            {line}
+          </Text>
+        ))}
+        <Text style={styles.line}>{dated}</Text>
+      </View>
+      <View style={styles.right}>
+        <Text style={styles.strong}>{office}</Text>
+        {address.map((line) => (
+          <Text key={line} style={styles.line}>
+            {line}
+          </Text>
+        ))}
+      </View>
+    </View>
+  );
+}
