@@ -61,12 +61,19 @@ function Spot({ drawing, layout, spot }: StripFigureProps) {
   );
 }
 
+/** What stops work on most of the line is said by its bracket; a tint all over would say nothing. */
+const MOST_OF_THE_LINE = 0.6;
+
 /** Where work is stopped, tinted from the bracket down through the pipe. */
 function HoldTints({ drawing, layout }: StripFigureProps) {
   const x = (station: number) => xOf(layout, drawing.extent, station);
   return layout.holds.flatMap((flag) =>
     flag.marks
       .filter((mark) => mark.loud)
+      .filter(
+        ({ station, toStation }) =>
+          (toStation ?? station) - station < drawing.extent * MOST_OF_THE_LINE,
+      )
       .map((mark) => {
         const from = x(mark.station);
         const width = Math.max(x(mark.toStation ?? mark.station) - from, 3);

@@ -9,6 +9,7 @@ import { readClipboard } from "./grid/paste.ts";
 import { ThumbCell } from "./grid/thumb-cell.client.tsx";
 import type { CellChange } from "./typed-cell.ts";
 import styles from "./typed-table.module.css";
+import { useLive } from "./use-live.ts";
 import { useNarrow } from "./use-narrow.ts";
 
 /** A row as typed: nothing of it is in the file yet. */
@@ -50,8 +51,9 @@ export function TypedTable(props: TypedTableProps) {
   const { columns, rows, label, hasEnd = false } = props;
   const box = useRef<HTMLTableElement>(null);
   const narrow = useNarrow();
+  const live = useLive();
   return (
-    <div className={grid["frame"]}>
+    <div className={grid["frame"]} inert={!live}>
       {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid */}
       <table ref={box} role="grid" aria-label={label} className={grid["table"]}>
         <thead>

@@ -2,6 +2,7 @@
 
 import { type Ref, useEffect, useId, useImperativeHandle, useMemo, useRef, useState } from "react";
 import { useSelection } from "../selection.client.tsx";
+import { useLive } from "../use-live.ts";
 import { useNarrow } from "../use-narrow.ts";
 import { formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
@@ -85,6 +86,7 @@ function GridTable({
   const hintId = useId();
   const [entered, setEntered] = useState<{ key: string; column: GridColumn } | null>(null);
   const narrow = useNarrow();
+  const live = useLive();
   const selection = useSelection();
   const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
   useRevealed(box, selection.selected);
@@ -108,6 +110,7 @@ function GridTable({
         <table
           // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid
           role="grid"
+          inert={!live}
           aria-label={label}
           aria-describedby={hintId}
           aria-rowcount={lines.length + 1}
