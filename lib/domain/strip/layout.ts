@@ -199,8 +199,10 @@ function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
   const overhang = [...drawing.above, ...drawing.below, ...ends].map((mark) => {
     const rest = ((drawing.extent - mark.station) / drawing.extent) * inner;
     const shape = mark.loud ? measures.label : 0;
-    const detail = measures.detail === 0 ? "" : (mark.brief ?? mark.detail);
-    const words = Math.max(wide(mark.label, measures.label, true), wide(detail, measures.detail));
+    const small = measures.detail === 0;
+    const detail = small ? "" : (mark.brief ?? mark.detail);
+    const name = small && mark.loud ? `${mark.label} ${mark.brief ?? ""}` : mark.label;
+    const words = Math.max(wide(name, measures.label, true), wide(detail, measures.detail));
     return words + shape + measures.wye + GAP * 2 - rest;
   });
   const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, 28));
