@@ -3,31 +3,11 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import type { Property } from "../party/party.ts";
+import type { RecordEntry } from "../record/record.ts";
+import { type Clue, clue } from "./candidate-weights.ts";
+import { isControlRun } from "./control-run.ts";
+import { streetClues } from "./street-clues.ts";
 import type { TestKind, TieInTest } from "./test.ts";
-
-/** A property that a tie-in may belong to, with what speaks for it and against it. */
-export interface Candidate {
-  readonly propertyId: string;
-  /** Only for the order; no probability. */
-  readonly weight: number;
-  readonly speaksFor: readonly string[];
-  readonly speaksAgainst: readonly string[];
-}
-
-interface Clue {
-  readonly weight: number;
-  readonly sentence: string;
-}
-
-/** A test that was seen outweighs position and record: trade practice, evidence before guess. */
-const SEEN_WEIGHT: Record<TestKind, number> = {
-  excavation: 100,
-  dye: 40,
-  flow: 35,
-  trace: 30,
-  statement: 25,
-  smoke: 10,
-};
 
 const SEEN_WORDS: Record<TestKind, string> = {
   excavation: "Digging showed it",
@@ -38,24 +18,50 @@ const SEEN_WORDS: Record<TestKind, string> = {
   smoke: "Smoke showed here",
 };
 
+/** A property that a tie-in may belong to, with what speaks for it and against it. */
+export interface Candidate {
+  readonly propertyId: string;
+  /** Only for the order; no probability. */
+  readonly weight: number;
+  readonly speaksFor: readonly string[];
+  readonly speaksAgainst: readonly string[];
+  /** Others that as much speaks for: nothing here tells them apart. */
+  readonly tiedWith: readonly string[];
+}
+
 /** Within this distance a thing is spoken of as near. */
 const NEAR: Cft = 1_500;
 
 /**
  * The properties that a tie-in may belong to, the likeliest first: by its tests, by record entries
- * that nothing answers to, by where it lies, and by what is still without a tie-in. Properties that
- * nothing speaks for are left out. A test that saw nothing weighs little, since slow pipes, traps
- * and blockages hide dye.
+ * that nothing answers to, by where it lies (order of house numbers, side of the street, lots
+ * crossed), by what is still without a tie-in, and by notes of water bills. The weights stand in
+ * candidate-weights.ts. Properties that nothing speaks for are left out; it may be none of the others
+ * either. A test that saw nothing weighs little, since slow pipes, traps and blockages hide dye.
  */
 export function candidatesFor(
   file: LineFile,
   report: Pick<Report, "tieIns" | "entries">,
   finding: TieInFinding,
 ): Candidate[] {
-  return file.properties
+  const found = file.properties
     .map((property) => weigh(cluesOn(property, { file, report, finding }), property))
     .filter((candidate) => candidate.speaksFor.length > 0)
     .toSorted((a, b) => b.weight - a.weight);
+  return found.map((candidate) => ({
+    ...candidate,
+    tiedWith: found
+      .filter((each) => each !== candidate && each.weight === candidate.weight)
+      .map((each) => each.propertyId),
+  }));
+}
+
+/** What has to be said beside any list of candidates: it may be nobody on it. */
+export function nobodyWords(candidates: readonly Candidate[]): string {
+  if (candidates.length === 0) return "Nothing on file points at any property.";
+  return candidates.length === 1
+    ? "It may also be somebody else’s: an address that is not on file, or a drain of the street."
+    : "It may also be none of these: an address that is not on file, or a drain of the street.";
 }
 
 interface Around {
@@ -64,7 +70,7 @@ interface Around {
   readonly finding: TieInFinding;
 }
 
-function weigh(clues: readonly Clue[], property: Property): Candidate {
+function weigh(clues: readonly Clue[], property: Property): Omit<Candidate, "tiedWith"> {
   return {
     propertyId: property.id,
     weight: clues.reduce((sum, clue) => sum + clue.weight, 0),
@@ -79,22 +85,28 @@ function cluesOn(property: Property, around: Around): Clue[] {
     ...entryClues(property, around),
     ...crossingClues(property, around),
     ...tieInClues(property, around),
+    ...streetClues(property, {
+      properties: around.file.properties,
+      tieIns: around.report.tieIns,
+      finding: around.finding,
+    }),
   ];
 }
 
 function testClues(property: Property, { file, finding }: Around): Clue[] {
   return file.tests
     .filter((test) => test.tieInId === finding.tieIn.id && test.propertyId === property.id)
+    .filter((test) => !isControlRun(test))
     .map(testClue);
 }
 
 function testClue(test: TieInTest): Clue {
   const on = `on ${formatDate(test.performedOn)}`;
-  if (test.result === "positive")
-    return { weight: SEEN_WEIGHT[test.kind], sentence: `${SEEN_WORDS[test.kind]}, ${on}.` };
+  if (test.result === "positive") return clue(test.kind, `${SEEN_WORDS[test.kind]}, ${on}.`);
   if (test.result === "inconclusive")
-    return { weight: 0, sentence: `A ${test.kind} test ${on} came to nothing certain.` };
-  return { weight: -3, sentence: `A ${test.kind} test ${on} showed nothing; weak evidence.` };
+    return clue("test-inconclusive", `A ${test.kind} test ${on} came to nothing certain.`);
+  const waited = test.waitMinutes === null ? "" : ` in ${test.waitMinutes} minutes`;
+  return clue("test-not-seen", `A ${test.kind} test ${on} showed nothing${waited}; weak evidence.`);
 }
 
 function entryClues(property: Property, { file, report, finding }: Around): Clue[] {
@@ -103,20 +115,45 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
     .flatMap((entry) => {
       const found = report.entries.find((each) => each.entryId === entry.id);
       if (found === undefined || found.tieInId !== null) return [];
-      return [entryClue(entry.label, { entry: found.station, tieIn: finding.station })];
+      const at = { entry: found.station, tieIn: finding.station };
+      return [
+        entryClue(entry.label, at),
+        ...buildClues(entry, finding),
+        ...sideClues(entry, finding),
+      ];
     });
 }
 
 function entryClue(label: string, at: { entry: Cft | null; tieIn: Cft | null }): Clue {
   const nothing = "and nothing answers to it";
   if (at.entry === null || at.tieIn === null)
-    return { weight: 6, sentence: `The record shows “${label}” somewhere, ${nothing}.` };
+    return clue("entry-unplaced", `The record shows “${label}” somewhere, ${nothing}.`);
   const apart = Math.abs(at.entry - at.tieIn);
-  const weight = apart <= NEAR ? 15 : 5;
-  return {
-    weight,
-    sentence: `The record shows “${label}” at ${formatFeet(at.entry)}, ${formatFeet(apart)} from here, ${nothing}.`,
-  };
+  return clue(
+    apart <= NEAR ? "entry-near" : "entry-far",
+    `The record shows “${label}” at ${formatFeet(at.entry)}, ${formatFeet(apart)} from here, ${nothing}.`,
+  );
+}
+
+/** Size and material, where the record and the camera both say something. */
+function buildClues(entry: RecordEntry, { tieIn }: TieInFinding): Clue[] {
+  const sizes = entry.diameter !== null && tieIn.diameter !== null;
+  const materials = entry.material !== "unknown" && tieIn.material !== "unknown";
+  if (!sizes && !materials) return [];
+  const otherSize = sizes && entry.diameter !== tieIn.diameter;
+  const otherMaterial = materials && entry.material !== tieIn.material;
+  if (otherSize && sizes)
+    return [
+      clue("other-build", `The record shows ${entry.diameter} in; this is ${tieIn.diameter} in.`),
+    ];
+  if (otherMaterial) return [clue("other-build", "The record shows another material.")];
+  return sizes && materials ? [clue("same-build", "Size and material are as on the record.")] : [];
+}
+
+function sideClues(entry: RecordEntry, { side }: TieInFinding): Clue[] {
+  const clear = (each: string) => each === "left" || each === "right";
+  if (!clear(entry.side) || !clear(side) || entry.side === side) return [];
+  return [clue("other-side", `The record shows it on the ${entry.side}; this is on the ${side}.`)];
 }
 
 function crossingClues(property: Property, { file, finding }: Around): Clue[] {
@@ -126,30 +163,42 @@ function crossingClues(property: Property, { file, finding }: Around): Clue[] {
     (crossing) =>
       crossing.propertyId === property.id && crossing.from <= station && station <= crossing.to,
   );
-  return here ? [{ weight: 10, sentence: "The line crosses this lot here." }] : [];
+  return here ? [clue("lot-crossed", "The line crosses this lot here.")] : [];
 }
 
-function tieInClues(property: Property, { report, finding }: Around): Clue[] {
+function tieInClues(property: Property, { file, report, finding }: Around): Clue[] {
   const own = report.tieIns.filter(
     (each) => each.propertyId === property.id && each.tieIn.id !== finding.tieIn.id && each.live,
   );
-  if (own.length === 0) return withoutTieIn(property);
+  if (own.length === 0) return [...withoutTieIn(property, file), ...waterClues(property)];
   return own.flatMap((each) => besideOwn(each, finding));
 }
 
-function withoutTieIn({ stake }: Property): Clue[] {
-  if (stake === "connected")
-    return [{ weight: 12, sentence: "It is connected, and no tie-in of its own has been found." }];
-  if (stake === "candidate")
-    return [{ weight: 10, sentence: "It is perhaps connected, and no tie-in is known for it." }];
-  return [];
+function withoutTieIn({ id, stake }: Property, { entries }: LineFile): Clue[] {
+  if (stake !== "connected" && stake !== "candidate") return [];
+  const unrecorded = entries.length > 0 && !entries.some((entry) => entry.propertyId === id);
+  return [
+    stake === "connected"
+      ? clue("connected-without", "It is connected, and no tie-in of its own has been found.")
+      : clue("candidate-without", "It is perhaps connected, and no tie-in is known for it."),
+    ...(unrecorded ? [clue("no-record", "No record shows a connection for it.")] : []),
+  ];
+}
+
+/** Water that is billed at an address has to leave it somewhere (trade practice). */
+function waterClues({ note }: Property): Clue[] {
+  if (
+    !/\bwater\b[^.]*\b(bill|account|meter)|\b(bill|account|meter)[a-z]*\b[^.]*\bwater\b/i.test(note)
+  )
+    return [];
+  return [clue("water-note", `Its note says: ${note.trim()}`)];
 }
 
 function besideOwn(own: TieInFinding, finding: TieInFinding): Clue[] {
-  const has: Clue = { weight: -6, sentence: `It has ${own.tieIn.label} already.` };
+  const has = clue("has-own", `It has ${own.tieIn.label} already.`);
   if (own.station === null || finding.station === null) return [has];
   const apart = Math.abs(own.station - finding.station);
   if (apart > NEAR) return [has];
   const near = `Its own tie-in ${own.tieIn.label} is ${formatFeet(apart)} away.`;
-  return [{ weight: 8, sentence: near }, has];
+  return [clue("own-tie-in-near", near), has];
 }

@@ -1,4 +1,5 @@
 import type { TieIn } from "../line/line.ts";
+import { isControlRun } from "./control-run.ts";
 import type { EvidenceLevel, TestKind, TieInTest } from "./test.ts";
 
 /** How well it is known whose a tie-in is, for the property that most speaks for. */
@@ -49,7 +50,7 @@ export function evidenceLevel(
   tests: readonly TieInTest[],
   hints: EvidenceHints = NO_HINTS,
 ): Evidence {
-  const own = tests.filter((test) => test.tieInId === tieIn.id);
+  const own = tests.filter((test) => test.tieInId === tieIn.id && !isControlRun(test));
   const found = strongest(tieIn, own, hints);
   const weak = own
     .filter((test) => test.result !== "positive")
