@@ -3,6 +3,7 @@ import { checkLoad, drainLimit, smallestFor } from "#lib/domain/capacity/drain-l
 import { leastSlope } from "#lib/domain/capacity/drain-tables.ts";
 import { fixtureUnits } from "#lib/domain/capacity/fixture-units.ts";
 import { checkSlope, SLOPES, type SlopeName } from "#lib/domain/capacity/slope.ts";
+import { slopeFinding } from "#lib/domain/capacity/slopes.ts";
 import { ratio } from "#lib/domain/money/ratio.ts";
 
 const at = (name: SlopeName) => SLOPES[name].slope;
@@ -32,6 +33,37 @@ describe("slopes", () => {
     expect(checkSlope(slope, "quarter-inch").passes).toBe(false);
     expect(checkSlope(slope, "eighth-inch").passes).toBe(true);
     expect(checkSlope(slope, "quarter-inch").sentence).toContain("1.6667%");
+  });
+
+  // The same 10 ft with 0.17 ft (2 in) of fall, both levels off by so much either way: computed here.
+  // 1/4 in per foot asks for 0.2083 ft over it, 1/8 in for 0.1042 ft.
+  test.each([
+    [0, "too-flat", "meets"],
+    [1, "too-flat", "meets"],
+    [2, "cannot-be-told", "meets"],
+    [3, "cannot-be-told", "meets"],
+    [4, "cannot-be-told", "cannot-be-told"],
+    [50, "cannot-be-told", "cannot-be-told"],
+  ] as const)(
+    "slopeFinding() of 2 in over 10 ft, levels off by %i hundredths",
+    (off, quarter, eighth) => {
+      const lower = { station: 0, invert: 0, uncertainty: off };
+      const upper = { station: 1_000, invert: 17, uncertainty: off };
+      expect(slopeFinding(lower, upper, "quarter-inch").verdict).toBe(quarter);
+      expect(slopeFinding(lower, upper, "eighth-inch").verdict).toBe(eighth);
+    },
+  );
+
+  // UPC 708 as quoted: "one-fourth inch per foot or two percent".
+  test("slopeFinding() says where 2% and 1/4 in per foot give two answers", () => {
+    const lower = { station: 0, invert: 0, uncertainty: 0 };
+    const found = slopeFinding(
+      lower,
+      { station: 10_000, invert: 200, uncertainty: 0 },
+      "quarter-inch",
+    );
+    expect(found.verdict).toBe("too-flat");
+    expect(found.sentence).toContain("Read as 2%, it would meet it");
   });
 
   // Chicago 18-29-704.1, which is IPC Table 704.1:

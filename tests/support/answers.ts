@@ -9,6 +9,7 @@ import type { TieIn } from "#lib/domain/line/line.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import type { Share, SplitOutcome } from "#lib/domain/split/outcome.ts";
 import type { Hold } from "#lib/domain/tiein/hold.ts";
+import { NO_CAPACITY } from "./capacity.ts";
 
 /** Computed answers written by hand, for tests of what is made from them. */
 export function aReport(overrides: Partial<Report> = {}): Report {
@@ -25,6 +26,7 @@ export function aReport(overrides: Partial<Report> = {}): Report {
     runCoverage: [],
     coverage: [],
     reaches: [],
+    capacity: NO_CAPACITY,
     holds: [],
     splits: [],
     clocks: [],

@@ -3,6 +3,7 @@ import type { CoverageSpan, EntryFinding, Report, TieInFinding } from "#lib/doma
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import type { Hold, HoldCause, HoldStop } from "#lib/domain/tiein/hold.ts";
+import { NO_CAPACITY } from "./capacity.ts";
 import { aTieIn } from "./file.ts";
 
 /** Computed answers with the usual values, for tests of what is said about them. */
@@ -20,6 +21,7 @@ export function aReport(overrides: Partial<Report> = {}): Report {
     runCoverage: [],
     coverage: [],
     reaches: [],
+    capacity: NO_CAPACITY,
     holds: [],
     splits: [],
     clocks: [],

@@ -4,7 +4,7 @@ export const PLUMBING_CODES = ["ipc", "upc"] as const;
 export type PlumbingCode = (typeof PLUMBING_CODES)[number];
 
 /** How sure the figures are: read in a public copy, or written down from memory. */
-type Certainty = "read-in-a-public-copy" | "from-memory" | "partly-from-memory";
+export type Certainty = "read-in-a-public-copy" | "from-memory" | "partly-from-memory";
 
 /** Where a table comes from. States and cities amend it: the authority's own edition decides. */
 export interface TableSource {
@@ -123,4 +123,9 @@ const LEAST_SLOPES: Record<PlumbingCode, SlopeTable> = {
 export function leastSlope(code: PlumbingCode, diameter: number): SlopeName {
   const row = LEAST_SLOPES[code].rows.find((each) => diameter <= each.upTo);
   return row?.least ?? "quarter-inch";
+}
+
+/** Where the least slopes of a code are written. */
+export function leastSlopeSource(code: PlumbingCode): TableSource {
+  return LEAST_SLOPES[code];
 }

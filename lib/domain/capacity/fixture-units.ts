@@ -86,3 +86,8 @@ export function unitsOfOne(code: PlumbingCode, fixture: Fixture): number | null 
 export function fixtureTableTitle(code: PlumbingCode): string {
   return FIXTURE_UNITS[code].title;
 }
+
+/** Where the fixture units of a code are written. */
+export function fixtureUnitsSource(code: PlumbingCode): TableSource {
+  return FIXTURE_UNITS[code];
+}

@@ -1,4 +1,5 @@
 import type { Material } from "../line/line.ts";
+import type { TableSource } from "./drain-tables.ts";
 
 /*
  * Manning's formula in US units: V = (1.486 / n) R^(2/3) S^(1/2) in ft/s. Some texts write 1.49,
@@ -35,6 +36,13 @@ const ROUGHNESS: Record<Material, Roughness> = {
   polyethylene: PLASTIC,
   "cured-in-place-liner": PLASTIC,
   unknown: { low: PLASTIC.low, high: METAL_OR_CLAY.high },
+};
+
+export const ROUGHNESS_SOURCE: TableSource = {
+  title: "Manning’s n by material",
+  edition: "usual ranges for sewers; many agencies ask for 0.013 whatever the pipe",
+  source: "ASCE/WEF design manuals",
+  certainty: "from-memory",
 };
 
 export function roughnessOf(material: Material): Roughness {

@@ -82,9 +82,14 @@ const TWINS: Partial<Record<SlopeName, SlopeName>> = {
   "one-percent": "eighth-inch",
 };
 
+/** The other way in which codes write the same minimum; null where there is none. */
+export function twinOf(name: SlopeName): SlopeName | null {
+  return TWINS[name] ?? null;
+}
+
 function otherReading(slope: Slope, against: SlopeName, passes: boolean): string {
-  const twin = TWINS[against];
-  if (twin === undefined) return "";
+  const twin = twinOf(against);
+  if (twin === null) return "";
   const twinPasses = meetsSlope(slope, SLOPES[twin].slope);
   if (twinPasses === passes) return "";
   return ` Read as ${SLOPES[twin].words}, it would ${twinPasses ? "pass" : "fail"}: ask the authority which one it tests.`;

@@ -1,5 +1,6 @@
 import { clocksOf } from "../calendar/clocks.ts";
 import type { Day } from "../calendar/day.ts";
+import { capacityOn } from "../capacity/capacity-on.ts";
 import type { TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import { soundTree, type TreeRow } from "../line/tree.ts";
@@ -17,6 +18,7 @@ import { propertyLabel } from "../split/sharers.ts";
 import { type Evidence, evidenceLevel } from "../tiein/evidence.ts";
 import { holdsOn } from "../tiein/holds.ts";
 import { type Links, linksOf } from "../tiein/links.ts";
+import { documentingRuling } from "../tiein/ruling-in-force.ts";
 import {
   type EntryPlace,
   entryStanding,
@@ -74,6 +76,7 @@ export function reportOn(file: LineFile, today: Day): Report {
     runCoverage: runCoverageOf(file),
     coverage,
     reaches,
+    capacity: capacityOn(sound.file, { tieIns: sound.tieIns, reaches, stations }),
     holds,
     splits: splitOutcomes(sound.file, found),
     clocks: clocksOf(file, today),
@@ -241,6 +244,7 @@ function evidenceOn(tieIn: TieIn, { file, facts }: { file: LineFile; facts: Fact
   const entry = file.entries.find((each) => each.id === link?.entryId);
   return evidenceLevel(tieIn, file.tests, {
     recordPropertyId: entry?.propertyId ?? null,
+    acceptedBy: documentingRuling(file.rulings, tieIn.id),
     nearbyPropertyIds: nearbyProperties(file, facts.places.get(tieIn.id)?.station ?? null),
     nameOf: (propertyId) => nameOf(file, propertyId),
   });

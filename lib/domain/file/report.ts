@@ -1,5 +1,6 @@
 import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
+import type { Capacity } from "../capacity/capacity.ts";
 import type { Side, TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { AlignmentDecision } from "../reconcile/alignment-decision.ts";
@@ -164,6 +165,8 @@ export interface Report {
   readonly runCoverage: readonly RunCoverage[];
   readonly coverage: readonly CoverageSpan[];
   readonly reaches: readonly ReachFinding[];
+  /** Load, slope and flow; not a design. */
+  readonly capacity: Capacity;
   readonly holds: readonly Hold[];
   /** One per rule, in the order of SPLIT_RULES. */
   readonly splits: readonly SplitOutcome[];

@@ -2,6 +2,7 @@ import { EN } from "../letter/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { packetChecks } from "./checks.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";
+import { capacitySheet } from "./sheet-capacity.ts";
 import { type PacketInput, sheetState } from "./sheet-states.ts";
 import { applicationSheet, contractorSheet, scopeSheet } from "./sheets-job.ts";
 import { drawingSheet, observationSheet, scheduleSheet, testSheet } from "./sheets-line.ts";
@@ -46,6 +47,7 @@ function sheetsOf(input: PacketInput): Sheet[] {
     scheduleSheet(input),
     observationSheet(input),
     testSheet(input),
+    ...capacitySheet(input),
     scopeSheet(input),
     responsibilitySheet(input),
     splitSheet(input),

@@ -38,6 +38,7 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
       "No camera observation is on file.",
     ),
   tests: testState,
+  capacity: capacityState,
   scope: ({ file }) =>
     given(
       scopeInForce(file).length > 0,
@@ -103,6 +104,10 @@ function testState({ report }: PacketInput): SheetState {
     open.map(({ tieIn }) => `Whose tie-in ${tieIn.label} is has not been shown by tests.`),
     "No tie-in waits for a test.",
   );
+}
+
+function capacityState({ report }: PacketInput): SheetState {
+  return wanting(report.capacity.wanting, "Slope and load are worked out in the packet.");
 }
 
 function responsibilityState({ file, report }: PacketInput): SheetState {

@@ -92,6 +92,7 @@ export const SHEET_KINDS = [
   "schedule-of-connections",
   "observation-log",
   "tests",
+  "capacity",
   "scope",
   "responsibility",
   "split",

@@ -44,6 +44,7 @@ const SHEETS: Record<SheetKind, string> = {
   "schedule-of-connections": "schedule of connections",
   "observation-log": "observation log",
   tests: "tests",
+  capacity: "slope and load",
   scope: "scope of work",
   responsibility: "responsibility",
   split: "split",

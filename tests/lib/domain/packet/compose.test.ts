@@ -36,7 +36,8 @@ test("composePacket() has every kind of sheet once, uploads last", () => {
     "contractor-standing",
     "holds-and-waivers",
   ]);
-  expect([...kinds, "upload"].sort()).toEqual([...SHEET_KINDS].sort());
+  // Slope and load come only where something is measured or counted, or where they are asked for.
+  expect([...kinds, "capacity", "upload"].sort()).toEqual([...SHEET_KINDS].sort());
 });
 
 test("composePacket() says what is missing: mandatory requirements that are not in hand", () => {

@@ -4,6 +4,7 @@ import type { Report, TieInFinding } from "#lib/domain/file/report.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import { drawStrip, drawStrips, ticksTo } from "#lib/domain/strip/draw.ts";
 import { STRIP_TOPICS, type StripBand } from "#lib/domain/strip/drawing.ts";
+import { NO_CAPACITY } from "#tests/support/capacity.ts";
 import {
   aFile,
   anAddress,
@@ -85,6 +86,7 @@ function report(rest: Partial<Report> = {}): Report {
     runCoverage: [],
     coverage: [],
     reaches: [],
+    capacity: NO_CAPACITY,
     holds: [],
     splits: [],
     clocks: [],

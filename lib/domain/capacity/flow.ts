@@ -1,0 +1,45 @@
+import type { Material } from "../line/line.ts";
+import type { FlowFinding, FlowRange, SlopeFinding } from "./capacity.ts";
+import { type PipeFlow, partFullFlow, roughnessOf } from "./manning.ts";
+import { percentOf } from "./words.ts";
+
+const NONE: PipeFlow = { velocity: 0, cfs: 0, gpm: 0 };
+
+/**
+ * What a clean pipe (inches) carries full and half full at a measured slope, over the usual n of
+ * its material. Null where the size is unknown or the pipe does not fall.
+ */
+export function flowFinding(
+  { material, diameter }: { readonly material: Material; readonly diameter: number | null },
+  slope: SlopeFinding | null,
+): FlowFinding | null {
+  if (diameter === null || diameter <= 0 || slope === null || slope.slope <= 0) return null;
+  const { low, high } = roughnessOf(material);
+  const at = (fall: number, roughness: number, depth: number) =>
+    fall <= 0 ? NONE : partFullFlow({ diameter, slope: fall, roughness }, depth);
+  const range = (depth: number, flat: number, steep: number): FlowRange =>
+    rangeOf(at(flat, high, depth), at(steep, low, depth));
+  const full = range(1, slope.slope, slope.slope);
+  const half = range(0.5, slope.slope, slope.slope);
+  const fullWithin = range(1, slope.low, slope.high);
+  const within =
+    slope.uncertainty === 0
+      ? ""
+      : ` Within the uncertainty of the slope: ${gallons(fullWithin)} full.`;
+  const sentence = `At ${percentOf(slope.slope)} with n from ${low} to ${high}, a clean pipe carries ${gallons(full)} full at ${speeds(full)}, and ${gallons(half)} half full at ${speeds(half)}.${within}`;
+  return { roughness: [low, high], full, half, fullWithin, sentence };
+}
+
+function rangeOf(least: PipeFlow, most: PipeFlow): FlowRange {
+  return { velocity: [least.velocity, most.velocity], gpm: [least.gpm, most.gpm] };
+}
+
+/** `223 to 304 gpm`: whole gallons are finer than n is known. */
+export function gallons({ gpm: [least, most] }: FlowRange): string {
+  return `${Math.round(least)} to ${Math.round(most)} gpm`;
+}
+
+/** `2.5 to 3.4 ft/s`. */
+export function speeds({ velocity: [least, most] }: FlowRange): string {
+  return `${least.toFixed(1)} to ${most.toFixed(1)} ft/s`;
+}

@@ -1,0 +1,129 @@
+import { ratio } from "../money/ratio.ts";
+import { sayList } from "../split/say-list.ts";
+import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "./capacity.ts";
+import { type DrainLimit, drainLimit } from "./drain-load.ts";
+import { BUILDING_SEWER_LOADS, type PlumbingCode } from "./drain-tables.ts";
+import { loadWords } from "./load.ts";
+import { SLOPES, type Slope, type SlopeName } from "./slope.ts";
+
+interface Pipe {
+  readonly diameter: number | null;
+  readonly slope: SlopeFinding | null;
+  /** Taken where no slope is measured. */
+  readonly least: SlopeName | null;
+}
+
+interface Limits {
+  /** At the flattest and at the steepest slope that may be. */
+  readonly low: DrainLimit | null;
+  readonly high: DrainLimit | null;
+}
+
+/**
+ * Holds a load against the code's table for the pipe's size and slope. It is within only where all
+ * that may flow is within at the flattest slope that may be, and too much only where what is
+ * counted is too much at the steepest.
+ */
+export function loadFinding(code: PlumbingCode, pipe: Pipe, load: Load): LoadFinding {
+  const limits = limitsOf(code, pipe);
+  const verdict = verdictOn(load, limits);
+  const assumed = pipe.slope === null;
+  return {
+    load,
+    most: limits.low?.most ?? null,
+    mostAtSteepest: limits.high?.most ?? null,
+    assumed,
+    verdict,
+    sentence: [
+      `${capital(loadWords(load))}${partsWords(load)}.`,
+      ...uncountedWords(load),
+      verdictSentence(code, pipe, { limits, verdict }),
+    ]
+      .filter((part) => part !== "")
+      .join(" "),
+  };
+}
+
+function limitsOf(code: PlumbingCode, { diameter, slope, least }: Pipe): Limits {
+  if (diameter === null) return { low: null, high: null };
+  if (slope === null) {
+    const limit =
+      least === null ? null : drainLimit(code, { diameter, slope: SLOPES[least].slope });
+    return { low: limit, high: limit };
+  }
+  const run = slope.to - slope.from;
+  const at = (fall: number): Slope => ratio(BigInt(fall), BigInt(run));
+  return {
+    low: drainLimit(code, { diameter, slope: at(slope.fall - slope.uncertainty) }),
+    high: drainLimit(code, { diameter, slope: at(slope.fall + slope.uncertainty) }),
+  };
+}
+
+function verdictOn({ parts, least, most }: Load, { low, high }: Limits): LoadVerdict {
+  if (parts.length === 0) return "nothing-counted";
+  if (high === null) return "no-row";
+  if (least > high.most) return "too-much";
+  return low !== null && most !== null && most <= low.most ? "within" : "cannot-be-told";
+}
+
+function partsWords({ parts }: Load): string {
+  if (parts.length < 2) return "";
+  return ` (${parts.map(({ label, units }) => `${label} ${units}`).join(", ")})`;
+}
+
+function uncountedWords({ uncounted, parts }: Load): string[] {
+  const partly = parts.filter((part) => part.partly).map(({ label }) => label);
+  const notAll = partly.length === 0 ? "" : `Not all of ${sayList(partly)} need pass here.`;
+  const missing = uncounted.length === 0 ? "" : `Not counted: ${sayList(uncounted)}.`;
+  return [notAll, missing];
+}
+
+function verdictSentence(
+  code: PlumbingCode,
+  pipe: Pipe,
+  { limits: { low, high }, verdict }: { readonly limits: Limits; readonly verdict: LoadVerdict },
+): string {
+  const { title } = BUILDING_SEWER_LOADS[code];
+  const { diameter } = pipe;
+  if (verdict === "nothing-counted") return "";
+  if (diameter === null) return "The size of the pipe is unknown here, so no limit can be read.";
+  if (verdict === "no-row") return noRowWords(title, pipe);
+  const what = `that ${title} allows a ${diameter} in pipe at`;
+  const upper = high === null ? "" : `the ${high.most} ${what} ${SLOPES[high.column].words}`;
+  const lower = low === null ? "" : `the ${low.most} ${what} ${SLOPES[low.column].words}`;
+  if (verdict === "too-much") return `More than ${upper}.${assumedWords(pipe)}`;
+  if (verdict === "within") return `Within ${lower}.${assumedWords(pipe)}`;
+  return cannotTell({ lower, upper, pipe });
+}
+
+function noRowWords(title: string, { diameter, slope, least }: Pipe): string {
+  if (slope === null && least === null)
+    return "The slope is unknown here and no least slope is chosen, so no limit can be read.";
+  return `${title} gives no load for a ${diameter} in pipe at this slope.`;
+}
+
+function assumedWords({ slope }: Pipe): string {
+  return slope === null
+    ? " The slope is not measured here: this holds only if the pipe has that much."
+    : "";
+}
+
+function cannotTell({
+  lower,
+  upper,
+  pipe,
+}: {
+  readonly lower: string;
+  readonly upper: string;
+  readonly pipe: Pipe;
+}): string {
+  if (lower === upper)
+    return `So far within ${lower}; what is not counted decides.${assumedWords(pipe)}`;
+  const flattest =
+    lower === "" ? "at its flattest the table gives it nothing" : `at its flattest ${lower}`;
+  return `The slope is not sure enough to tell: ${flattest}, at its steepest ${upper}.`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

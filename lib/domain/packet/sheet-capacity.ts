@@ -1,0 +1,177 @@
+import {
+  type Capacity,
+  NOT_A_DESIGN,
+  type ReachCapacity,
+  type SlopeFinding,
+} from "../capacity/capacity.ts";
+import { gallons, speeds } from "../capacity/flow.ts";
+import { loadWords } from "../capacity/load.ts";
+import { SLOPES } from "../capacity/slope.ts";
+import { CERTAINTY_WORDS, tableSources } from "../capacity/sources.ts";
+import {
+  CODE_WORDS,
+  LOAD_VERDICT_WORDS,
+  METHOD_WORDS,
+  percentOf,
+  SLOPE_VERDICT_WORDS,
+} from "../capacity/words.ts";
+import { heading, list, paragraph, table } from "../letter/common.ts";
+import type { LetterBlock } from "../letter/letter.ts";
+import { EN } from "../letter/words-en.ts";
+import { type Cft, plainFeet } from "../line/station.ts";
+import type { Sheet } from "./packet.ts";
+import type { PacketInput } from "./sheet-states.ts";
+import { composed } from "./sheets-job.ts";
+
+/**
+ * Slope, load and flow with the tables that they rest on. Left out where nothing is measured or
+ * counted and the authority does not ask for it.
+ */
+export function capacitySheet({ file, report }: PacketInput): Sheet[] {
+  const { capacity } = report;
+  const asked = (file.authority?.requirements ?? []).some(({ sheet }) => sheet === "capacity");
+  const known = file.levels.length + file.fixtures.length > 0 || capacity.obstructions.length > 0;
+  if (!asked && !known) return [];
+  return [
+    composed("capacity", "Slope, load and flow", [
+      notADesign(),
+      ...list(capacity.wanting),
+      ...slopeBlocks(capacity),
+      ...loadBlocks(capacity),
+      ...flowBlocks(capacity),
+      ...obstructionBlocks(capacity),
+      ...sourceBlocks(capacity),
+    ]),
+  ];
+}
+
+function notADesign(): LetterBlock {
+  return { kind: "caution", title: "Not a design", text: NOT_A_DESIGN };
+}
+
+/** Stands under each block of results. */
+const AGAIN = paragraph("Not a design.");
+
+function feet(length: Cft | null): string {
+  return length === null ? "unknown" : plainFeet(length);
+}
+
+function slopeBlocks({ levels, slopes }: Capacity): LetterBlock[] {
+  if (levels.length === 0) return [];
+  const rows = levels.map(({ station, ground, depth, invert, uncertainty, method, used }) => [
+    plainFeet(station),
+    feet(ground),
+    feet(depth),
+    feet(invert),
+    plainFeet(uncertainty),
+    used ? METHOD_WORDS[method] : `${METHOD_WORDS[method]}; not used for slope`,
+  ]);
+  return [
+    heading("Levels"),
+    ...table(["Station, ft", "Ground", "Depth", "Invert", "±", "Measured by"], rows, {
+      numeric: [0, 1, 2, 3, 4],
+    }),
+    ...list(levels.flatMap(({ caution }) => (caution === "" ? [] : [caution]))),
+    ...(slopes.length === 0 ? [] : [heading("Slope between levels"), ...slopeTable(slopes), AGAIN]),
+  ];
+}
+
+function slopeTable(slopes: readonly SlopeFinding[]): LetterBlock[] {
+  const rows = slopes.map(({ from, to, fall, uncertainty, slope, low, high, against, verdict }) => [
+    `${plainFeet(from)}–${plainFeet(to)}`,
+    `${plainFeet(fall)} ± ${plainFeet(uncertainty)}`,
+    percentOf(slope),
+    `${percentOf(low)} to ${percentOf(high)}`,
+    against === null ? "none chosen" : SLOPES[against].words,
+    SLOPE_VERDICT_WORDS[verdict],
+  ]);
+  return table(["Stations, ft", "Rise, ft", "Slope", "May be", "Least slope", "Result"], rows, {
+    numeric: [1, 2, 3],
+  });
+}
+
+function loadBlocks({ code, reaches }: Capacity): LetterBlock[] {
+  if (code === null) return [];
+  const loaded = reaches.flatMap((reach) =>
+    reach.load === null || reach.load.verdict === "nothing-counted"
+      ? []
+      : [{ reach, found: reach.load }],
+  );
+  if (loaded.length === 0) return [];
+  const rows = loaded.map(({ reach, found }) => [
+    stretch(reach),
+    size(reach),
+    loadWords(found.load),
+    limitWords(found.most, found.mostAtSteepest),
+    found.assumed
+      ? `${LOAD_VERDICT_WORDS[found.verdict]}, at the least slope`
+      : LOAD_VERDICT_WORDS[found.verdict],
+  ]);
+  return [
+    heading(`Load by the ${CODE_WORDS[code]}`),
+    ...table(["Stations, ft", "Pipe", "Load", "Allowed", "Result"], rows, { numeric: [3] }),
+    ...list(loaded.map(({ reach, found }) => `${stretch(reach)} ft: ${found.sentence}`)),
+    AGAIN,
+  ];
+}
+
+function limitWords(flattest: number | null, steepest: number | null): string {
+  if (steepest === null) return "unknown";
+  return flattest === steepest ? String(steepest) : `${flattest ?? "none"} to ${steepest}`;
+}
+
+function flowBlocks({ reaches }: Capacity): LetterBlock[] {
+  const rows = reaches.flatMap((reach) => {
+    const { flow, slope } = reach;
+    if (flow === null || slope === null) return [];
+    return [
+      [
+        stretch(reach),
+        size(reach),
+        percentOf(slope.slope),
+        flow.roughness.join(" to "),
+        `${gallons(flow.full)}, ${speeds(flow.full)}`,
+        `${gallons(flow.half)}, ${speeds(flow.half)}`,
+        gallons(flow.fullWithin),
+      ],
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    heading("What a clean pipe carries, by Manning’s formula"),
+    ...table(
+      ["Stations, ft", "Pipe", "Slope", "n", "Full", "Half full", "Full, slope uncertain"],
+      rows,
+    ),
+    AGAIN,
+  ];
+}
+
+function obstructionBlocks({ obstructions }: Capacity): LetterBlock[] {
+  if (obstructions.length === 0) return [];
+  return [
+    heading("What was seen in the pipe leaves of it"),
+    ...list(obstructions.map(({ sentence }) => sentence)),
+    AGAIN,
+  ];
+}
+
+function sourceBlocks({ code }: Capacity): LetterBlock[] {
+  return [
+    heading("Tables used"),
+    ...list(
+      tableSources(code).map(
+        ({ title, edition, source, certainty }) =>
+          `${title}: ${edition}. ${source} (${CERTAINTY_WORDS[certainty]}).`,
+      ),
+    ),
+  ];
+}
+
+function stretch({ from, to }: Pick<ReachCapacity, "from" | "to">): string {
+  return `${plainFeet(from)}–${plainFeet(to)}`;
+}
+
+function size({ diameter, material }: ReachCapacity): string {
+  return `${diameter === null ? "size unknown" : `${diameter} in`} ${EN.material[material]}`;
+}

@@ -1,0 +1,68 @@
+import { expect, test } from "vitest";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { composePacket } from "#lib/domain/packet/compose.ts";
+import { capacitySheet } from "#lib/domain/packet/sheet-capacity.ts";
+import { aFixture, aLevel } from "#tests/support/capacity.ts";
+import { anAuthority, anOffice, aRequirement } from "#tests/support/file.ts";
+import { sampleLine } from "#tests/support/sample-line.ts";
+
+function sheetWith(change: Partial<ReturnType<typeof sampleLine>["file"]>) {
+  const file = { ...sampleLine().file, ...change };
+  const input = { file, report: reportOn(file, "2026-11-25"), office: anOffice() };
+  return { input, sheet: capacitySheet(input)[0] };
+}
+
+const KNOWN = {
+  levels: [
+    aLevel("main", { invert: 0, method: "level" }),
+    aLevel("top", { station: 9_600, invert: 200, method: "level" }),
+  ],
+  fixtures: ["p12", "p14", "p16", "p18"].map((id) => aFixture(id)),
+};
+
+test("capacitySheet() is left out where nothing is known, and there where the authority asks for it", () => {
+  expect(sheetWith({}).sheet).toBeUndefined();
+  const authority = anAuthority({
+    requirements: [aRequirement("slope", { sheet: "capacity", title: "Slope and load" })],
+  });
+  const { sheet, input } = sheetWith({ authority });
+  expect(sheet?.kind).toBe("capacity");
+  const check = composePacket(input).checks[0];
+  expect(check).toMatchObject({ requirementId: "slope", state: "missing" });
+  expect(check?.sentence).toContain("Choose the plumbing code");
+});
+
+test("capacitySheet() says “not a design” first and after every block of results", () => {
+  const { sheet } = sheetWith({
+    ...KNOWN,
+    line: { ...sampleLine().file.line, plumbingCode: "ipc", diameter: 6 },
+  });
+  const [first, ...rest] = sheet?.blocks ?? [];
+  expect(first).toMatchObject({ kind: "caution", title: "Not a design" });
+  const headings = rest.flatMap((block) => (block.kind === "heading" ? [block.text] : []));
+  expect(headings).toEqual([
+    "Levels",
+    "Slope between levels",
+    "Load by the International Plumbing Code",
+    "What a clean pipe carries, by Manning’s formula",
+    "Tables used",
+  ]);
+  const again = rest.filter(
+    (block) => block.kind === "paragraph" && block.text === "Not a design.",
+  );
+  expect(again).toHaveLength(3);
+});
+
+test("capacitySheet() prints each table with its edition and how sure it is", () => {
+  const { sheet } = sheetWith({
+    ...KNOWN,
+    line: { ...sampleLine().file.line, plumbingCode: "ipc" },
+  });
+  const last = sheet?.blocks.at(-1);
+  const lines = last?.kind === "list" ? last.lines : [];
+  expect(lines).toHaveLength(4);
+  expect(lines[1]).toBe(
+    "IPC Table 710.1(1), building drains and sewers: model code, 2018 and 2021 read alike. International Plumbing Code; rows for 2 to 8 in read in a public transcription (partly from memory: check it against the book).",
+  );
+  expect(lines[3]).toContain("Manning’s n");
+});
