@@ -179,6 +179,7 @@ export const STANDING_WORDS: Record<Standing, string> = {
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
   undocumented: "undocumented",
+  "accepted-by-ruling": "accepted by the authority",
   inactive: "inactive, proven",
   "not-a-sanitary-branch": "not a sanitary branch",
 };

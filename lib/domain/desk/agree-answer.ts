@@ -48,6 +48,7 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
     counted(ofEntries("on-record-not-seen"), "not seen"),
     counted(ofEntries("on-record-not-inspected"), "not inspected"),
     counted(ofTieIns("undocumented"), "undocumented"),
+    counted(ofTieIns("accepted-by-ruling"), "accepted by the authority"),
     counted(ofTieIns("inactive"), "inactive"),
     counted(ofTieIns("not-a-sanitary-branch"), "not a sanitary branch", "not sanitary branches"),
   ];

@@ -10,6 +10,7 @@ import { chaseList } from "../letter/told.ts";
 import { moverOf, type PermitMover, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
 import type { Hold, HoldCause } from "../tiein/hold.ts";
+import { rulingEffects } from "../tiein/ruling-effects.ts";
 import type { DueThing, Question } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { isStale } from "./cost-answer.ts";
@@ -32,6 +33,7 @@ export function dueThings(file: LineFile, report: Report): DueThing[] {
     ...clockThings(file, report),
     ...letterThings(file, report),
     ...holdThings(report),
+    ...rulingThings(file, report),
     ...refusalThings(file, report),
     ...splitThings(file, report),
     ...moneyThings(file, report),
@@ -96,6 +98,7 @@ function letterThings(file: LineFile, { today }: Report): Thing[] {
 const HOLD_QUESTION: Record<HoldCause, Question> = {
   "tie-in-owner-unknown": "agree",
   "tie-in-undecided": "agree",
+  "ruling-not-done": "agree",
   "entry-undecided": "agree",
   "entry-not-inspected": "camera",
   "station-relative-only": "camera",
@@ -120,6 +123,7 @@ function holdThings({ holds }: Report): Thing[] {
 const CAUSE_WORDS: Record<HoldCause, string> = {
   "tie-in-owner-unknown": "not shown whose",
   "tie-in-undecided": "not decided",
+  "ruling-not-done": "ruled to come off",
   "entry-undecided": "neither found nor explained",
   "entry-not-inspected": "not inspected",
   "station-relative-only": "without a station",
@@ -135,6 +139,18 @@ function holdSentence(group: readonly Hold[]): string {
   const labels = sayList(group.map(({ subjectLabel }) => subjectLabel));
   const stops = sayList(first.stops.map((stop) => STOP_WORDS[stop]));
   return `${labels} (${CAUSE_WORDS[first.cause]}) ${forCount(group.length, "stops", "stop")} ${stops}`;
+}
+
+/** What a ruling on a tie-in asks for, by its day; without a day it waits on whoever has to move. */
+function rulingThings(file: LineFile, { today, tieIns }: Report): Thing[] {
+  return rulingEffects(file, tieIns).flatMap(({ ruling, asks, mover }): Thing[] => {
+    if (asks === null) return [];
+    const thing = { sentence: asks, on: ruling.dueOn, question: "agree" as const };
+    if (ruling.dueOn === null) return [{ ...thing, kind: mover === "office" ? "due" : "waiting" }];
+    const ahead = daysBetween(today, ruling.dueOn);
+    if (ahead < 0) return [{ ...thing, kind: "late" }];
+    return [{ ...thing, kind: ahead > HORIZON ? "waiting" : "due" }];
+  });
 }
 
 /** A no by an owner blocks what was asked. */

@@ -112,6 +112,7 @@ export const EN = {
     "on-record-not-seen": "on record, not seen",
     "on-record-not-inspected": "on record; the camera did not get there",
     undocumented: "seen, not on record",
+    "accepted-by-ruling": "not on record, accepted by the authority",
     inactive: "not in use, as tested",
     "not-a-sanitary-branch": "not a building’s sewer connection",
   },

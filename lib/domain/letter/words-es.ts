@@ -118,6 +118,7 @@ export const ES: LetterWords = {
     "on-record-not-seen": "en el registro, no vista",
     "on-record-not-inspected": "en el registro; la cámara no llegó",
     undocumented: "vista, no está en el registro",
+    "accepted-by-ruling": "no está en el registro; la autoridad la aceptó",
     inactive: "fuera de uso, según las pruebas",
     "not-a-sanitary-branch": "no es el desagüe de un edificio",
   },

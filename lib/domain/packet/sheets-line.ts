@@ -8,6 +8,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
 import { drawStrip } from "../strip/draw.ts";
+import { rulingEffects } from "../tiein/ruling-effects.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
@@ -57,6 +58,7 @@ export function scheduleSheet(input: PacketInput): Sheet {
           rows,
           { numeric: [1, 2, 4] },
         )),
+    ...rulingBlocks(input),
     ...recordBlocks(input),
   ]);
 }
@@ -105,6 +107,12 @@ function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
       ? `${EN.standing[finding.standing]}: ${entry.explanation}`
       : EN.standing[finding.standing],
   ];
+}
+
+/** What the authority ruled on tie-ins, and what of it is still to be done. */
+function rulingBlocks({ file, report }: PacketInput): LetterBlock[] {
+  const rulings = rulingEffects(file, report.tieIns).map(({ printed }) => printed);
+  return rulings.length === 0 ? [] : [heading("Rulings on tie-ins"), ...list(rulings)];
 }
 
 function recordBlocks({ file }: PacketInput): LetterBlock[] {

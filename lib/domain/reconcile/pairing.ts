@@ -27,6 +27,8 @@ const STANDINGS = [
   "on-record-not-seen",
   "on-record-not-inspected",
   "undocumented",
+  /** Not on record, but a written ruling of the authority stands for it. */
+  "accepted-by-ruling",
   "inactive",
   "not-a-sanitary-branch",
 ] as const;

@@ -59,6 +59,7 @@ export const STANDING_LABELS: Record<Standing, string> = {
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
   undocumented: "undocumented",
+  "accepted-by-ruling": "accepted by the authority",
   inactive: "inactive",
   "not-a-sanitary-branch": "not a sanitary branch",
 };

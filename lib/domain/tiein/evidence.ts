@@ -1,5 +1,7 @@
 import type { TieIn } from "../line/line.ts";
 import { isControlRun } from "./control-run.ts";
+import type { Ruling } from "./ruling.ts";
+import { ruledWords } from "./ruling-in-force.ts";
 import type { EvidenceLevel, TestKind, TieInTest } from "./test.ts";
 
 /** How well it is known whose a tie-in is, for the property that most speaks for. */
@@ -17,6 +19,8 @@ export interface EvidenceHints {
   readonly recordPropertyId: string | null;
   /** Properties that may be on the line and have no tie-in yet, or whose lot is crossed here. */
   readonly nearbyPropertyIds: readonly string[];
+  /** The ruling by which the authority accepted the tie-in as it is, or the record as wrong. */
+  readonly acceptedBy?: Ruling | null;
   readonly nameOf: (propertyId: string) => string;
 }
 
@@ -39,7 +43,7 @@ const SEEN_AS: Record<TestKind, string> = {
 };
 
 /**
- * The level on the evidence ladder: 6 owner accepted or exposed by digging; 5 dye seen twice, filmed,
+ * The level on the evidence ladder: 6 owner or authority accepted it in writing, or exposed by digging; 5 dye seen twice, filmed,
  * other water barred, by two people, and a control address negative; 4 dye or flow seen once;
  * 3 a trace or smoke points at a property; 2 a record or a statement names one; 1 plausible by
  * position; 0 unknown. A test that saw nothing lowers nothing: slow pipes, traps and blockages hide
@@ -67,6 +71,7 @@ function strongest(tieIn: TieIn, own: readonly TieInTest[], hints: EvidenceHints
   const positive = own.filter((test) => test.result === "positive" && test.propertyId !== null);
   return (
     byOwner(tieIn, hints) ??
+    byAuthority(tieIn, hints) ??
     byDigging(positive, hints) ??
     byWater(positive, hints) ??
     byTrace(positive, hints) ??
@@ -82,6 +87,16 @@ function byOwner(tieIn: TieIn, { nameOf }: EvidenceHints): Evidence | null {
   return {
     level: 6,
     reason: `${whose} accepted in writing that it is theirs.`,
+    propertyId: tieIn.propertyId,
+  };
+}
+
+/** The authority's written word on a tie-in that a person put down to a property. */
+function byAuthority(tieIn: TieIn, { acceptedBy, nameOf }: EvidenceHints): Evidence | null {
+  if (!acceptedBy || tieIn.propertyId === null) return null;
+  return {
+    level: 6,
+    reason: `For ${nameOf(tieIn.propertyId)}, it ${ruledWords(acceptedBy)}.`,
     propertyId: tieIn.propertyId,
   };
 }

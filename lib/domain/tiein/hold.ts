@@ -14,6 +14,7 @@ export type HoldStop = (typeof HOLD_STOPS)[number];
 const HOLD_CAUSES = [
   "tie-in-owner-unknown",
   "tie-in-undecided",
+  "ruling-not-done",
   "entry-undecided",
   "entry-not-inspected",
   "station-relative-only",

@@ -4,10 +4,21 @@ import { formatFeet, plainFeet } from "../line/station.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { bearsDemand } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, Waiver } from "./hold.ts";
+import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
+import { ruledWords } from "./ruling-in-force.ts";
 
 type HoldFile = Pick<
   LineFile,
-  "line" | "entries" | "crossings" | "properties" | "runs" | "observations" | "waivers"
+  | "line"
+  | "authority"
+  | "agreements"
+  | "entries"
+  | "crossings"
+  | "properties"
+  | "runs"
+  | "observations"
+  | "rulings"
+  | "waivers"
 >;
 type HoldFacts = Pick<Report, "tieIns" | "entries" | "proposals" | "reaches" | "stations">;
 
@@ -15,6 +26,7 @@ type HoldFacts = Pick<Report, "tieIns" | "entries" | "proposals" | "reaches" | "
 const STOPS: Record<HoldCause, readonly HoldStop[]> = {
   "tie-in-owner-unknown": ["capping", "lining", "final-split", "demand"],
   "tie-in-undecided": ["capping", "lining", "final-split", "demand"],
+  "ruling-not-done": ["lining", "final-split"],
   "entry-undecided": ["final-split", "submission"],
   "entry-not-inspected": ["lining", "final-split"],
   "station-relative-only": ["capping", "lining", "final-split", "digging"],
@@ -29,6 +41,8 @@ interface Cause {
   readonly subjectLabel: string;
   readonly sentence: string;
   readonly closes: string;
+  /** Where it stops less than its cause usually does. */
+  readonly stops?: readonly HoldStop[];
 }
 
 /**
@@ -38,6 +52,7 @@ interface Cause {
 export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
   const causes = [
     ...facts.tieIns.flatMap((finding) => tieInCause(finding, facts)),
+    ...rulingEffects(file, facts.tieIns).flatMap(rulingCause),
     ...facts.entries.flatMap((finding) => entryCause(finding, file)),
     ...facts.tieIns.flatMap(relativeCause),
     ...unclearCauses(facts.reaches),
@@ -55,7 +70,7 @@ export function isStopped(holds: readonly Hold[], stop: HoldStop): boolean {
 function hold(cause: Cause, waivers: readonly Waiver[]): Hold {
   const key = `${cause.cause}:${cause.subjectId}`;
   const waiver = waivers.findLast((each) => each.holdKey === key) ?? null;
-  return { key, ...cause, stops: STOPS[cause.cause], waiver };
+  return { key, ...cause, stops: cause.stops ?? STOPS[cause.cause], waiver };
 }
 
 /** An undocumented branch stops until tests or its owner say whose it is; an undecided one until a person decides. */
@@ -74,6 +89,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
           "A repeated dye test with a negative control, digging, the owner's written acceptance, or a record entry that a person accepts for it",
       },
     ];
+  if (standing === "accepted-by-ruling") return acceptedCause(finding);
   if (isThoughtDead(finding))
     return [
       {
@@ -93,6 +109,37 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
         ? `${name} waits for a person's decision. ${finding.sentence}`
         : `What is said of ${name}${atWords(finding)} is not settled by a named person.`,
       closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
+    },
+  ];
+}
+
+/** The authority's word documents the branch; whose it is may still be open. */
+function acceptedCause(finding: TieInFinding): Cause[] {
+  const { tieIn, propertyId, live } = finding;
+  if (propertyId !== null || !live) return [];
+  const name = nameOf(tieIn);
+  return [
+    {
+      cause: "tie-in-owner-unknown",
+      subjectId: tieIn.id,
+      subjectLabel: name,
+      sentence: `${name}${atWords(finding)} is accepted by the authority, but nobody has said whose it is.`,
+      closes: "A named person’s word whose it is, with what shows it",
+      stops: ["capping", "final-split", "demand"],
+    },
+  ];
+}
+
+/** A branch that has to come off holds until it is off: lining would seal it, a split would count it. */
+function rulingCause({ ruling, label, holds, asks }: RulingEffect): Cause[] {
+  if (!holds || asks === null) return [];
+  return [
+    {
+      cause: "ruling-not-done",
+      subjectId: ruling.tieInId,
+      subjectLabel: label,
+      sentence: `${label} ${ruledWords(ruling)}. That is not done yet.`,
+      closes: "A named person’s word that it is done, with how and when",
     },
   ];
 }

@@ -3,6 +3,7 @@ import type { Side, TieIn, TieInKind } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { AxisGap } from "../record/axis.ts";
 import type { PermitRecord } from "../record/record.ts";
+import type { Ruling } from "./ruling.ts";
 
 /** What a record shows, and where. */
 export interface ShownSaid {
@@ -71,6 +72,7 @@ export type StandingSaid =
       readonly from: Cft;
       readonly to: Cft;
     }
+  | { readonly kind: "ruled"; readonly ruling: Ruling }
   | { readonly kind: "explained"; readonly by: string; readonly explanation: string };
 
 /** One catalogue: what is said, as one sentence. */

@@ -2,6 +2,7 @@ import type { CoverageSpan } from "../file/report.ts";
 import { formatFeet, plainFeet } from "../line/station.ts";
 import { TIE_IN_KIND_WORDS } from "../line/words.ts";
 import type { AxisGap } from "../record/axis.ts";
+import { ruledWords } from "./ruling-in-force.ts";
 import {
   type ComparedSaid,
   capital,
@@ -58,6 +59,7 @@ export const STANDING_EN: StandingWords = {
     `${shownWords(shown)}; the pipe from ${plainFeet(unseen.from)} to ${formatFeet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, so it may be there unseen.`,
   "not-seen": ({ shown, from, to }) =>
     `${shownWords(shown)}; the camera saw the pipe from ${plainFeet(from)} to ${formatFeet(to)} and no branch of its own there.`,
+  ruled: ({ ruling }) => `It ${ruledWords(ruling)}.`,
   explained: ({ by, explanation }) =>
     `Explained${by === "" ? "" : ` by ${by}`}: ${stopped(explanation)}`,
 };

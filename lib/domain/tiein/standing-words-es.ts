@@ -1,8 +1,10 @@
 import type { CoverageSpan } from "../file/report.ts";
+import { letterDay } from "../letter/letter-day.ts";
 import type { Side, TieInKind } from "../line/line.ts";
 import { type Cft, plainFeet } from "../line/station.ts";
 import type { AxisGap } from "../record/axis.ts";
 import type { PermitRecord } from "../record/record.ts";
+import type { Ruling, RulingKind } from "./ruling.ts";
 import {
   type ComparedSaid,
   capital,
@@ -87,6 +89,7 @@ export const STANDING_ES: StandingWords = {
     `${shownWords(shown)}; la tubería de ${plainFeet(unseen.from)} a ${feet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, así que puede estar allí sin que se haya visto.`,
   "not-seen": ({ shown, from, to }) =>
     `${shownWords(shown)}; la cámara vio la tubería de ${plainFeet(from)} a ${feet(to)} y no halló allí ningún ramal que le corresponda.`,
+  ruled: ({ ruling }) => `${ruledWords(ruling)}.`,
   explained: ({ by, explanation }) =>
     `Explicación${by === "" ? "" : ` de ${by}`}: ${stopped(explanation)}`,
 };
@@ -138,4 +141,20 @@ function saidWords(acceptedBy: string | null): string {
 
 function settledWords(settled: SettledSaid): string {
   return settledPart(settled, (name) => `, según determinó ${name}`);
+}
+
+const RULED_WORDS: Record<RulingKind, string> = {
+  legalise: "puede quedarse, con permiso, tarifas y un acuerdo",
+  disconnect: "tiene que desconectarse hasta que cumpla",
+  "own-connection": "tiene que tener una conexión propia",
+  "accepted-as-legacy": "se acepta como está, por ser anterior a la regla",
+  cap: "se va a tapar, por estar comprobado que no se usa",
+  "record-corrected": "es correcta; el registro se corrige con el plano de lo construido",
+  "evidence-asked": "queda pendiente: la autoridad pide más pruebas",
+};
+
+/** `Según City of Quillhaven, 20 de noviembre de 2026 (caso 26-114), puede quedarse, …`. */
+function ruledWords({ kind, decidedBy, decidedOn, reference }: Ruling): string {
+  const where = reference.trim() === "" ? "" : ` (${reference.trim()})`;
+  return `Según ${decidedBy.trim() || "la autoridad"}, ${letterDay(decidedOn, "es")}${where}, ${RULED_WORDS[kind]}`;
 }

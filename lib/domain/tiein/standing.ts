@@ -10,6 +10,7 @@ import { counterTolerance } from "../run/convert.ts";
 import { unseenPart } from "../run/coverage.ts";
 import { sidesAgree, type TieInPlace, together } from "../run/sighting.ts";
 import type { Link, Links } from "./links.ts";
+import { documentingRuling, rulingInForce } from "./ruling-in-force.ts";
 import {
   type ComparedSaid,
   type SeenSaid,
@@ -28,7 +29,7 @@ export interface EntryPlace {
 }
 
 export interface StandingFacts {
-  readonly file: Pick<LineFile, "line" | "tieIns" | "entries" | "records" | "runs">;
+  readonly file: Pick<LineFile, "line" | "tieIns" | "entries" | "records" | "runs" | "rulings">;
   readonly places: ReadonlyMap<string, TieInPlace>;
   readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
   readonly links: Links;
@@ -69,7 +70,8 @@ export function maybeSanitary(tieIn: TieIn): boolean {
 
 /**
  * How a tie-in stands, in this order: proven inactive; not a sanitary branch; on record, by the
- * accepted or else the proposed entry, seen there or elsewhere; undocumented.
+ * accepted or else the proposed entry, seen there or elsewhere; accepted by a ruling that stands for
+ * an entry; undocumented, with what was ruled on it.
  */
 export function tieInStanding(tieIn: TieIn, facts: StandingFacts): StandingFinding {
   return worded(tieInStood(tieIn, facts));
@@ -105,7 +107,7 @@ function tieInStood(tieIn: TieIn, facts: StandingFacts): Stood {
       said: [{ kind: "not-sanitary", tieInKind: tieIn.kind, settled }],
     };
   const link = facts.links.byTieIn.get(tieIn.id);
-  return link ? linkedStood(link, facts) : undocumented(tieIn, facts);
+  return link ? linkedStood(link, facts) : ruled(tieIn, facts);
 }
 
 function entryStood(entry: RecordEntry, facts: StandingFacts): Stood {
@@ -177,6 +179,17 @@ function comparison({ entry, place, entryPlace }: Compared): {
       sides: sameSide ? null : { recorded, seen },
     },
   };
+}
+
+/** What nobody has recorded, as the authority ruled on it. */
+function ruled(tieIn: TieIn, facts: StandingFacts): Stood {
+  const stood = undocumented(tieIn, facts);
+  const ruling = rulingInForce(facts.file.rulings, tieIn.id);
+  if (ruling === null) return stood;
+  const said = [...stood.said, { kind: "ruled", ruling } as const];
+  return documentingRuling(facts.file.rulings, tieIn.id)
+    ? { standing: "accepted-by-ruling", decided: true, said }
+    : { ...stood, said };
 }
 
 function undocumented(tieIn: TieIn, facts: StandingFacts): Stood {
