@@ -91,13 +91,22 @@ function withChoices(marks: readonly Mark[]): Mark[] {
   const joined: Mark[] = [];
   for (const mark of marks) {
     const last = joined.at(-1);
-    if (last && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
+    if (last && isReadClosely(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
+    else if (last && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
     else joined.push(mark);
   }
   return joined;
 }
 
 type Measured = Extract<Mark, { what: "distance" }>;
+
+/** `coming up on fifteen, fifteen point three`: the same foot, read off closely. */
+function isReadClosely(last: Mark, mark: Mark): boolean {
+  if (last.what !== "distance" || mark.what !== "distance" || mark.from !== last.to) return false;
+  const apart = mark.distance.from - last.distance.from;
+  const whole = last.distance.to === null && last.distance.from % 100 === 0;
+  return whole && mark.distance.to === null && apart > 0 && apart < 100;
+}
 
 function isGuess(last: Mark, mark: Mark): last is Measured {
   if (last.what !== "distance" || mark.what !== "distance" || mark.from !== last.to) return false;

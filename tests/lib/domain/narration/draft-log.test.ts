@@ -70,6 +70,7 @@ describe("distances", () => {
     ["31' 8\" wye left.", 3167, 0],
     ["Coming up on thirty-four there's a wye.", 3400, 100],
     ["A touch over thirty-eight, wye.", 3800, 50],
+    ["Coming up on fifteen... fifteen point three, there's a wye.", 1530, 0],
     ["Wye at thirty-four or thirty-five.", 3450, 50],
     ["A wye at forty-five, forty-six foot.", 4550, 50],
     ["At thirty-four foot six inch clay wye on the right.", 3400, 0],
