@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan, Report } from "../file/report.ts";
 import { formatCents } from "../money/format-cents.ts";
 import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
+import { capacityBand } from "./capacity-band.ts";
 import type { StripBand, StripTopic } from "./drawing.ts";
 import { shortNames } from "./short-name.ts";
 import { COVERAGE_LABELS, HOLDER_LABELS } from "./words.ts";
@@ -11,10 +12,10 @@ type Hatch = Cell["hatch"];
 
 /** Which bands stand under the pipe on which page. */
 const BANDS: Record<StripTopic, readonly ((file: LineFile, report: Report) => StripBand)[]> = {
-  all: [seenBand, servedBand, answersBand, costBand],
+  all: [seenBand, servedBand, slopeAndLoadBand, answersBand, costBand],
   who: [servedBand, crossedBand],
   record: [],
-  camera: [seenBand],
+  camera: [seenBand, slopeAndLoadBand],
   agree: [seenBand],
   answers: [answersBand, mendsBand],
   cost: [servedBand, costBand],
@@ -44,6 +45,10 @@ const COVERAGE_HATCHES: Record<CoverageSpan["state"], Hatch> = {
   "not-recorded": "sparse",
   "not-inspected": "sparse",
 };
+
+function slopeAndLoadBand(_file: LineFile, report: Report): StripBand {
+  return capacityBand(report);
+}
 
 function seenBand(_file: LineFile, report: Report): StripBand {
   return { title: "Camera", cells: merged(report.coverage.map(coverageCell)) };

@@ -3,6 +3,7 @@ import type { Report, StationedObservation } from "../file/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { reachId } from "./bands.ts";
+import { capacityId } from "./capacity-band.ts";
 import type { StripSpot } from "./drawing.ts";
 
 /** Half a foot to each side of what has no length of its own. */
@@ -17,6 +18,8 @@ export function spotsOf(file: LineFile, report: Report): StripSpot[] {
     ...seenSpots(file, report),
     ...runSpots(report),
     ...reachSpots(report),
+    ...capacitySpots(report),
+    ...levelSpots(report),
     ...crossingSpots(file),
     ...scopeSpots(file, report),
   ];
@@ -72,6 +75,24 @@ function reachSpots(report: Report): StripSpot[] {
     markId: null,
     sentence:
       `The reach from ${plainFeet(reach.from)} to ${formatFeet(reach.to)}. ${reach.reason}`.trim(),
+  }));
+}
+
+function capacitySpots({ capacity }: Report): StripSpot[] {
+  return capacity.reaches.map((reach) => {
+    const { from, to, slope, load } = reach;
+    const told = [slope?.sentence ?? "", load?.sentence ?? ""].filter((words) => words !== "");
+    const sentence = told.length === 0 ? "Slope and load are unknown here." : told.join(" ");
+    return { id: capacityId(reach), from, to, markId: null, sentence };
+  });
+}
+
+function levelSpots({ capacity }: Report): StripSpot[] {
+  return capacity.levels.map(({ levelId, station, depth }) => ({
+    id: levelId,
+    ...around(station),
+    markId: null,
+    sentence: `Level at ${formatFeet(station)}${depth === null ? "" : `, ${formatFeet(depth)} deep`}.`,
   }));
 }
 

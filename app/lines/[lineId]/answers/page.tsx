@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
@@ -57,6 +58,7 @@ export default async function AnswersPage({
         title="Reach by reach"
         note="From the main upstream. A reach ends where something changes: a tie-in, a boundary, the material."
         id="reaches"
+        actions={<Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>}
       >
         <ReachTable file={file} report={report} />
       </Section>

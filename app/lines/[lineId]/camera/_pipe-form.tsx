@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
@@ -16,6 +17,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
     <Section
       title="The shared pipe"
       note="The pipe at the main. Where the camera noted another material further up, that holds from there."
+      actions={<Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>}
     >
       {mayFile ? (
         <ActionForm action={savePipeAction.bind(null, lineId)} label="The shared pipe">

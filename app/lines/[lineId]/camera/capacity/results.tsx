@@ -1,0 +1,212 @@
+import type { ReactNode } from "react";
+import { SelectableRow } from "#app/_components/row-select.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import type { Capacity, ReachCapacity } from "#lib/domain/capacity/capacity.ts";
+import { gallons, speeds } from "#lib/domain/capacity/flow.ts";
+import { loadWords } from "#lib/domain/capacity/load.ts";
+import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "#lib/domain/capacity/words.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { capacityId } from "#lib/domain/strip/capacity-band.ts";
+import { LongSection } from "./long-section.tsx";
+
+/** Stands with every block of results. */
+function Result({ children }: { readonly children: ReactNode }) {
+  return (
+    <>
+      {children}
+      <p className="small muted">Not a design.</p>
+    </>
+  );
+}
+
+export function SlopeResults({ capacity }: { readonly capacity: Capacity }) {
+  const { levels, slopes } = capacity;
+  const cautions = levels.flatMap(({ caution }) => (caution === "" ? [] : [caution]));
+  if (slopes.length === 0 && cautions.length === 0) return null;
+  return (
+    <Section
+      title="Slope"
+      note="From each level to the next. A slope is “steep enough” only if it would be at the worst that the levels may be off."
+    >
+      {cautions.length === 0 ? null : (
+        <ul>
+          {cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
+      {slopes.length === 0 ? null : (
+        <Result>
+          <LongSection capacity={capacity} />
+          <SlopeTable slopes={slopes} />
+        </Result>
+      )}
+    </Section>
+  );
+}
+
+function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Between</th>
+            <th scope="col">Result</th>
+            <th scope="col" className="num">
+              Slope
+            </th>
+            <th scope="col">Because</th>
+          </tr>
+        </thead>
+        <tbody>
+          {slopes.map(({ from, to, verdict, slope, sentence }) => (
+            <tr key={from}>
+              <th scope="row" className="nowrap">
+                {plainFeet(from)}–{formatFeet(to)}
+              </th>
+              <td data-label="Result">
+                <span className="tag">{SLOPE_VERDICT_WORDS[verdict]}</span>
+              </td>
+              <td data-label="Slope" className="num">
+                {percentOf(slope)}
+              </td>
+              <td data-label="Because" className="small">
+                {sentence}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
+  const loaded = capacity.reaches.flatMap((reach) =>
+    reach.load === null || reach.load.verdict === "nothing-counted"
+      ? []
+      : [{ reach, found: reach.load }],
+  );
+  if (loaded.length === 0) return null;
+  return (
+    <Section
+      title="Load"
+      note="Drainage fixture units of all whose flow passes, against what the code’s table allows a pipe of this size and slope."
+    >
+      <Result>
+        <Scroll>
+          <table className={`plain ${stacks["stacks"]}`}>
+            <thead>
+              <tr>
+                <th scope="col">Reach</th>
+                <th scope="col">Pipe</th>
+                <th scope="col">Result</th>
+                <th scope="col">Load</th>
+                <th scope="col">Because</th>
+              </tr>
+            </thead>
+            <tbody>
+              {loaded.map(({ reach, found }) => (
+                <SelectableRow key={reach.from} id={capacityId(reach)}>
+                  <ReachHead reach={reach} />
+                  <td data-label="Result">
+                    <span className="tag">{LOAD_VERDICT_WORDS[found.verdict]}</span>
+                  </td>
+                  <td data-label="Load">{loadWords(found.load)}</td>
+                  <td data-label="Because" className="small">
+                    {found.sentence}
+                  </td>
+                </SelectableRow>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      </Result>
+    </Section>
+  );
+}
+
+function ReachHead({ reach }: { readonly reach: ReachCapacity }) {
+  const { from, to, diameter, material } = reach;
+  return (
+    <>
+      <th scope="row" className="nowrap">
+        {plainFeet(from)}–{formatFeet(to)}
+      </th>
+      <td data-label="Pipe">
+        {diameter === null ? "size unknown" : `${diameter} in`} {MATERIAL_WORDS[material]}
+      </td>
+    </>
+  );
+}
+
+export function FlowResults({ capacity }: { readonly capacity: Capacity }) {
+  const flowing = capacity.reaches.flatMap((reach) =>
+    reach.flow === null || reach.slope === null
+      ? []
+      : [{ reach, flow: reach.flow, slope: reach.slope }],
+  );
+  if (flowing.length === 0) return null;
+  return (
+    <Section
+      title="What a clean pipe carries"
+      note="By Manning’s formula, from the roughest to the smoothest that is usual for the material. What lies in the pipe is not in it."
+    >
+      <Result>
+        <Scroll>
+          <table className={`plain ${stacks["stacks"]}`}>
+            <thead>
+              <tr>
+                <th scope="col">Reach</th>
+                <th scope="col">Pipe</th>
+                <th scope="col">Slope</th>
+                <th scope="col">n</th>
+                <th scope="col">Running full</th>
+                <th scope="col">Half full</th>
+                <th scope="col">Full, as the slope is uncertain</th>
+              </tr>
+            </thead>
+            <tbody>
+              {flowing.map(({ reach, flow, slope }) => (
+                <tr key={reach.from}>
+                  <ReachHead reach={reach} />
+                  <td data-label="Slope">{percentOf(slope.slope)}</td>
+                  <td data-label="n">{flow.roughness.join(" to ")}</td>
+                  <td data-label="Running full">
+                    {gallons(flow.full)}, {speeds(flow.full)}
+                  </td>
+                  <td data-label="Half full">
+                    {gallons(flow.half)}, {speeds(flow.half)}
+                  </td>
+                  <td data-label="Full, as the slope is uncertain">{gallons(flow.fullWithin)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      </Result>
+    </Section>
+  );
+}
+
+export function ObstructionResults({ capacity }: { readonly capacity: Capacity }) {
+  if (capacity.obstructions.length === 0) return null;
+  return (
+    <Section
+      title="What lies in the pipe leaves of it"
+      note="From deposits, blockages, roots and tie-ins that stick in, where the camera’s note says how much: “40 %”, or “2 in deep”."
+    >
+      <Result>
+        <ul>
+          {capacity.obstructions.map(({ observationId, sentence }) => (
+            <li key={observationId}>{sentence}</li>
+          ))}
+        </ul>
+      </Result>
+    </Section>
+  );
+}

@@ -1,0 +1,74 @@
+import type { Capacity, LevelFinding } from "#lib/domain/capacity/capacity.ts";
+import type { Cft } from "#lib/domain/line/station.ts";
+
+/** Sizes of the long section, in units of the drawing. */
+export const FRAME = { width: 760, height: 270, left: 58, right: 40, top: 26, bottom: 46 } as const;
+
+export interface SectionPoint {
+  readonly station: Cft;
+  readonly x: number;
+  readonly invertY: number;
+  /** Ends of the whisker: as high and as low as the invert may be. */
+  readonly highY: number;
+  readonly lowY: number;
+  readonly groundY: number | null;
+  readonly invert: Cft;
+}
+
+export interface SectionShape {
+  readonly points: readonly SectionPoint[];
+  readonly slopes: readonly { readonly x: number; readonly y: number; readonly at: number }[];
+  readonly ticks: readonly { readonly level: Cft; readonly y: number }[];
+  /** How many times taller than long it is drawn. */
+  readonly stretched: number;
+}
+
+/** The pipe from the side: stations across, levels up. Null with fewer than two inverts. */
+export function sectionShape({ levels, slopes }: Capacity): SectionShape | null {
+  const used = levels.flatMap((level) =>
+    level.used && level.invert !== null ? [{ ...level, invert: level.invert }] : [],
+  );
+  const [first, last] = [used[0], used.at(-1)];
+  if (first === undefined || last === undefined || used.length < 2) return null;
+  const heights = used.flatMap(heightsOf);
+  const lowest = Math.min(...heights);
+  const span = Math.max(100, Math.max(...heights) - lowest);
+  const across = FRAME.width - FRAME.left - FRAME.right;
+  const up = FRAME.height - FRAME.top - FRAME.bottom;
+  const x = (station: Cft) =>
+    FRAME.left + ((station - first.station) / (last.station - first.station)) * across;
+  const y = (level: Cft) => FRAME.top + (1 - (level - lowest) / span) * up;
+  return {
+    points: used.map(({ station, invert, uncertainty, ground }) => ({
+      station,
+      x: x(station),
+      invert,
+      invertY: y(invert),
+      highY: y(invert + uncertainty),
+      lowY: y(invert - uncertainty),
+      groundY: ground === null ? null : y(ground),
+    })),
+    slopes: slopes.map(({ from, to }, at) => {
+      const ends = used.filter(({ station }) => station === from || station === to);
+      const middle = ends.reduce((sum, { invert }) => sum + invert, 0) / Math.max(1, ends.length);
+      return { x: x((from + to) / 2), y: y(middle), at };
+    }),
+    ticks: levelTicks(lowest, lowest + span).map((level) => ({ level, y: y(level) })),
+    stretched: Math.round(up / span / (across / (last.station - first.station))),
+  };
+}
+
+function heightsOf({ ground, invert, uncertainty }: LevelFinding): Cft[] {
+  if (invert === null) return [];
+  return [invert - uncertainty, invert + uncertainty, ...(ground === null ? [] : [ground])];
+}
+
+/** Round levels, at most six of them. */
+function levelTicks(from: Cft, to: Cft): Cft[] {
+  const step = [50, 100, 200, 500, 1_000].find((one) => (to - from) / one <= 6) ?? 2_000;
+  const start = Math.ceil(from / step) * step;
+  return Array.from(
+    { length: Math.max(0, Math.floor((to - start) / step) + 1) },
+    (_, at) => start + at * step,
+  );
+}

@@ -1,0 +1,68 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { SLOPE_NAMES, SLOPES } from "#lib/domain/capacity/slope.ts";
+import { CERTAINTY_WORDS, tableSources } from "#lib/domain/capacity/sources.ts";
+import { CODE_WORDS } from "#lib/domain/capacity/words.ts";
+import { withNone } from "../../_field-terms.ts";
+import type { LinePart } from "../../_part.ts";
+import { optionsOf } from "../../_terms.ts";
+import { saveTablesAction } from "./actions.ts";
+
+/** What the results are held against, and where each table is from. */
+export function TablesForm({ lineId, file, mayFile }: LinePart) {
+  const { plumbingCode, leastSlope } = file.line;
+  const slopes = SLOPE_NAMES.map((value) => ({ value, label: SLOPES[value].words }));
+  return (
+    <Section
+      title="What it is held against"
+      note="Towns amend the printed codes. Look up which one yours has adopted, and which slope it tests."
+    >
+      {mayFile ? (
+        <ActionForm action={saveTablesAction.bind(null, lineId)} label="What it is held against">
+          <div className="form-grid">
+            <Choice
+              key={`code ${plumbingCode}`}
+              label="Plumbing code"
+              name="plumbingCode"
+              options={withNone(optionsOf(CODE_WORDS), "not chosen")}
+              defaultValue={plumbingCode ?? ""}
+            />
+            <Choice
+              key={`slope ${leastSlope}`}
+              label="Least slope tested"
+              name="leastSlope"
+              options={withNone(slopes, "the code’s for the size of pipe")}
+              defaultValue={leastSlope ?? ""}
+            />
+          </div>
+          <div>
+            <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+          </div>
+        </ActionForm>
+      ) : (
+        <dl className="facts">
+          <dt>Plumbing code</dt>
+          <dd>{plumbingCode === null ? "not chosen" : CODE_WORDS[plumbingCode]}</dd>
+          <dt>Least slope tested</dt>
+          <dd>
+            {leastSlope === null ? "the code’s for the size of pipe" : SLOPES[leastSlope].words}
+          </dd>
+        </dl>
+      )}
+      <h3>Tables used</h3>
+      <ul className="small">
+        {tableSources(plumbingCode).map(({ title, edition, source, certainty }) => (
+          <li key={title}>
+            {title}: {edition}.{" "}
+            <span className="muted">
+              {source.startsWith("https://") ? <a href={source}>Where it is written</a> : source} (
+              {CERTAINTY_WORDS[certainty]})
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,58 @@
+import type { Capacity, LoadVerdict, SlopeVerdict } from "./capacity.ts";
+
+/** The answer on slope and load in one or two sentences. */
+export function capacityAnswer({ slopes, reaches }: Capacity): string {
+  const loads = reaches.flatMap(({ load }) =>
+    load === null || load.verdict === "nothing-counted" ? [] : [load.verdict],
+  );
+  const told = [slopeAnswer(slopes.map(({ verdict }) => verdict)), loadAnswer(loads)].filter(
+    (words) => words !== "",
+  );
+  return told.length === 0 ? "Neither slope nor load is known yet." : told.join(" ");
+}
+
+const SLOPE_ORDER: readonly (readonly [SlopeVerdict, string])[] = [
+  ["falls-back", "falls back"],
+  ["too-flat", "too flat"],
+  ["cannot-be-told", "cannot be told within the uncertainty"],
+  ["meets", "steep enough"],
+  ["nothing-to-test", "measured, with no minimum chosen"],
+];
+
+function slopeAnswer(verdicts: readonly SlopeVerdict[]): string {
+  return counted("Slope", verdicts, SLOPE_ORDER);
+}
+
+const LOAD_ORDER: readonly (readonly [LoadVerdict, string])[] = [
+  ["too-much", "more than the table allows"],
+  ["no-row", "not in the table"],
+  ["cannot-be-told", "cannot be told yet"],
+  ["within", "within the table"],
+];
+
+function loadAnswer(verdicts: readonly LoadVerdict[]): string {
+  return counted("Load", verdicts, LOAD_ORDER);
+}
+
+/** `Slope: 1 stretch too flat, 2 steep enough.` */
+function counted<T extends string>(
+  title: string,
+  verdicts: readonly T[],
+  order: readonly (readonly [T, string])[],
+): string {
+  const parts = order.flatMap(([verdict, words]) => {
+    const count = verdicts.filter((each) => each === verdict).length;
+    return count === 0 ? [] : [{ count, words }];
+  });
+  const [only] = parts;
+  if (only === undefined) return "";
+  if (parts.length === 1) return `${title}: ${only.words}${everywhere(only.count)}.`;
+  const said = parts.map(({ count, words }, at) =>
+    at === 0 ? `${count} ${count === 1 ? "stretch" : "stretches"} ${words}` : `${count} ${words}`,
+  );
+  return `${title}: ${said.join(", ")}.`;
+}
+
+function everywhere(count: number): string {
+  return count === 1 ? "" : ` on all ${count} stretches`;
+}

@@ -1,0 +1,24 @@
+import { expect, test } from "vitest";
+import { capacityAnswer } from "#lib/domain/capacity/answer.ts";
+import { slopeFinding } from "#lib/domain/capacity/slopes.ts";
+import { NO_CAPACITY } from "#tests/support/capacity.ts";
+
+const at = (station: number, invert: number) => ({ station, invert, uncertainty: 2 });
+
+test("capacityAnswer() counts the stretches by their verdict, the worst first", () => {
+  const slopes = [
+    slopeFinding(at(0, 0), at(1_000, 100), "eighth-inch"),
+    slopeFinding(at(1_000, 100), at(2_000, 102), "eighth-inch"),
+    slopeFinding(at(2_000, 102), at(3_000, 202), "eighth-inch"),
+  ];
+  expect(capacityAnswer({ ...NO_CAPACITY, slopes })).toBe(
+    "Slope: 1 stretch too flat, 2 steep enough.",
+  );
+  expect(capacityAnswer({ ...NO_CAPACITY, slopes: slopes.slice(0, 1) })).toBe(
+    "Slope: steep enough.",
+  );
+});
+
+test("capacityAnswer() says that nothing is known while nothing is", () => {
+  expect(capacityAnswer(NO_CAPACITY)).toBe("Neither slope nor load is known yet.");
+});
