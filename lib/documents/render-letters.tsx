@@ -1,29 +1,36 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
 import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { Statement } from "#lib/domain/split/statement.ts";
 import { addressLayout } from "./address-layout.ts";
 import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
 import { LetterDocument } from "./letter-document.tsx";
 import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
+import { statementPart } from "./statement-document.tsx";
 
 /**
  * Letters as one PDF in Letter size, each from a fresh page with its own page numbers and a place
  * in the outline; ready to print, fold at the ticks and put into #10 window envelopes. The same
  * letters give the same bytes. `uploads` are the bytes of the stored pictures that they name, by id;
- * one that is not there leaves its caption alone. Slow (some 100 ms a letter): for the worker process only.
+ * one that is not there leaves its caption alone. An enclosed statement follows its letter. Slow (some 100 ms a letter): for the worker process only.
  * Throws DocumentRefused with words where a letter cannot be printed as it is, or none is given.
  */
 export async function renderLetters(
   letters: readonly Letter[],
   uploads: ReadonlyMap<string, Uint8Array> = new Map(),
+  enclosed: ReadonlyMap<Letter, Statement> = new Map(),
 ): Promise<Uint8Array> {
   const [first] = letters;
   if (!first) throw new RangeError("Cannot render letters: none given");
   await readyFonts();
   const parts: Part[] = [];
-  for (const letter of letters) parts.push(await renderOne(letter, uploads));
+  for (const letter of letters) {
+    parts.push(await renderOne(letter, uploads));
+    const statement = enclosed.get(letter);
+    if (statement) parts.push(await statementPart(statement));
+  }
   const joined = await joinParts(parts, {
     title: letters.length === 1 ? first.subject : `${letters.length} letters`,
     author: first.from[0] ?? "",

@@ -20,7 +20,7 @@ export async function renderStatements(statements: readonly Statement[]): Promis
   if (!first) throw new RangeError("Cannot render statements: none given");
   await readyFonts();
   const parts: Part[] = [];
-  for (const statement of statements) parts.push(await renderOne(statement));
+  for (const statement of statements) parts.push(await statementPart(statement));
   const joined = await joinParts(parts, {
     title: statements.length === 1 ? first.subject : `${statements.length} statements`,
     author: first.from[0] ?? "",
@@ -31,7 +31,8 @@ export async function renderStatements(statements: readonly Statement[]): Promis
   return joined.save();
 }
 
-async function renderOne(statement: Statement): Promise<Part> {
+/** One statement as a part of a document: behind the letter that encloses it, say. */
+export async function statementPart(statement: Statement): Promise<Part> {
   const clean = printable(statement, `“${statement.subject}”`);
   const bytes = await renderToBuffer(<StatementDocument statement={clean} />);
   const document = await PDFDocument.load(bytes, { updateMetadata: false });

@@ -16,6 +16,7 @@ import { composePacket } from "#lib/domain/packet/compose.ts";
 import { statementsOf } from "#lib/domain/split/statement.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
+import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
 import { pictureBytes } from "./picture-bytes.ts";
@@ -89,8 +90,10 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
     const { notices } = facts.file;
     const asked = job.subjectIds.flatMap((id) => notices.find((each) => each.id === id) ?? []);
     if (asked.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
-    const letters = asked.map((notice) => letterOf(notice, facts));
-    return renderLetters(letters, pictureBytes(place.dataFolder, facts.file, letters));
+    const sent = asked.map((notice) => ({ notice, letter: letterOf(notice, facts) }));
+    const letters = sent.map(({ letter }) => letter);
+    const pictures = pictureBytes(place.dataFolder, facts.file, letters);
+    return renderLetters(letters, pictures, enclosedStatements(sent, facts));
   },
   packet: ({ place, facts }) => renderPacket(composePacket(facts), storedBytes(place, facts.file)),
   statements: ({ job, facts }) => {

@@ -8,6 +8,7 @@ import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { certificateOf } from "#lib/domain/consent/certificate.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
@@ -17,6 +18,7 @@ import { writeUnsent } from "#lib/mail/write-unsent.ts";
 import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
+import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
@@ -92,7 +94,7 @@ async function attachmentsOf(
   if (message.noticeId === null) return copyOf(place, { file, office, message });
   const notice = file.notices.find(({ id }) => id === message.noticeId);
   if (!notice) throw new Error("The letter is no longer in the file");
-  const bytes = await paperOf(place, { file, notice });
+  const bytes = await paperOf(place, { file, notice, office });
   return [{ name: `${fileName(notice, office)}.pdf`, bytes }];
 }
 
@@ -125,15 +127,17 @@ function fileName(notice: Notice, office: Office): string {
 /** The PDF of the frozen letter: the one that is stored with it, or made and stored now. */
 async function paperOf(
   place: Workplace,
-  { file, notice }: { file: LineFile; notice: Notice },
+  { file, notice, office }: { file: LineFile; notice: Notice; office: Office },
 ): Promise<Uint8Array> {
   const stored = file.uploads.find(({ id }) => id === notice.uploadId);
   const there = stored ? readStored(place.dataFolder, stored.sha256) : null;
   if (there !== null) return there;
   if (notice.frozen === null) throw new Error("The letter was not sent yet");
-  const letters = [JSON.parse(notice.frozen) as Letter];
-  const pictures = pictureBytes(place.dataFolder, file, letters);
-  const bytes = await renderLetters(letters, pictures);
+  const letter = JSON.parse(notice.frozen) as Letter;
+  const pictures = pictureBytes(place.dataFolder, file, [letter]);
+  const facts = { file, report: reportOn(file, place.today()), office };
+  const enclosed = enclosedStatements([{ notice, letter }], facts);
+  const bytes = await renderLetters([letter], pictures, enclosed);
   const act = actFor(place, place.db, "Outbox");
   const name = `${notice.kind} ${act.today}.pdf`;
   const kept = await keepPdf(act, { lineId: file.line.id, name, bytes, note: "As sent" });

@@ -16,6 +16,7 @@ export function splitBody(facts: LetterFacts): LetterBlock[] {
     paragraph(words.split.opening(place)),
     heading(words.split.yourShare),
     ...shareBlocks(facts),
+    ...(facts.share === null ? [] : [paragraph(words.split.enclosed)]),
     heading(words.split.rule),
     ...ruleBlocks(facts),
     heading(words.split.steps),

@@ -37,9 +37,7 @@ export function sumNotes(
   { worked, total }: { readonly worked: Share; readonly total: Cents },
 ): string[] {
   const { steps } = worked;
-  const cut = steps.some(
-    ({ itemId }, at) => steps.findIndex((each) => each.itemId === itemId) !== at,
-  );
+  const cut = steps.some((step) => isPiece(facts, step));
   const measured = steps.some(({ piece }) => piece.sharers === null);
   return [
     ...(cut ? [words.pieces] : []),
@@ -48,6 +46,14 @@ export function sumNotes(
     roundingWords(words, worked),
     words.adds(formatCents(total)),
   ];
+}
+
+/** Whether a step is about less than its item’s whole length. */
+function isPiece({ file }: LetterFacts, { itemId, piece }: SumStep): boolean {
+  const item = file.scope.find((each) => each.id === itemId);
+  if (piece.from === null || piece.to === null || !item) return false;
+  if (item.from === null || item.to === null) return false;
+  return piece.to - piece.from < Math.abs(item.to - item.from);
 }
 
 /** How the part of the work on the whole job comes about, where it is the part of all placed work. */

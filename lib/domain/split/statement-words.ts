@@ -7,9 +7,9 @@ const EN = {
   chosenOn: "Chosen on",
   owner: (place: string) => `The owner of ${place}`,
   opening: (place: string, line: string, total: string) =>
-    `This page shows how the share of ${place} in the work on the shared sewer “${line}” comes about: ${total} in all, shared by one rule. Every step can be checked with a pencil.`,
+    `This statement shows how the share of ${place} in the work on the shared sewer “${line}” comes about: ${total} in all, shared by one rule. Every step can be checked with a pencil.`,
   stale:
-    "Facts of the line have changed since these amounts were set. The steps are left out until the office sets the amounts again; do not rely on this page until then.",
+    "Facts of the line have changed since these amounts were set. The steps are left out until the office sets the amounts again; do not rely on this statement until then.",
   pipe: "The pipe, and the part that you use",
   joins: (label: string, at: string) => `Your connection ${label} joins the shared pipe at ${at}.`,
   joinsUnknown: (label: string) => `Where your connection ${label} joins is not known yet.`,
@@ -78,9 +78,9 @@ const ES: StatementWords = {
   chosenOn: "Elegida el",
   owner: (place) => `El dueño de ${place}`,
   opening: (place, line, total) =>
-    `Esta página muestra cómo resulta la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Cada paso se puede comprobar con un lápiz.`,
+    `Este estado muestra cómo resulta la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Cada paso se puede comprobar con un lápiz.`,
   stale:
-    "Desde que se fijaron estas cantidades han cambiado hechos de la línea. Los pasos no se muestran hasta que la oficina vuelva a fijarlas; hasta entonces no confíe en esta página.",
+    "Desde que se fijaron estas cantidades han cambiado hechos de la línea. Los pasos no se muestran hasta que la oficina vuelva a fijarlas; hasta entonces no confíe en él.",
   pipe: "La tubería y el tramo que usted usa",
   joins: (label, at) => `Su conexión ${label} se une a la tubería compartida a ${at}.`,
   joinsUnknown: (label) => `Aún no se sabe dónde se une su conexión ${label}.`,

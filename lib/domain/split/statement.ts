@@ -28,6 +28,8 @@ interface StatementInput {
   readonly report: Report;
   readonly office: Office;
   readonly propertyId: string;
+  /** A version of the split; without one, the version in force. */
+  readonly splitId?: string | null;
 }
 
 interface StatementFacts {
@@ -39,13 +41,14 @@ interface StatementFacts {
 }
 
 /**
- * The statement for one property under the split in force, in the language of its first title
+ * The statement for one property under the split in force or the one named, in the language of its first title
  * holder: the pipe and the part they use, each piece of work, and the sum in steps for a pencil. It
  * bears only its reader’s name and amounts, unless the line’s file says that statements show the
  * others’ amounts too. Null before a split is chosen. Throws where there is no such property.
  */
 export function statementOf(input: StatementInput): Statement | null {
-  const split = latestSplit(input.file);
+  const named = input.file.splits.find(({ id }) => id === input.splitId);
+  const split = named ?? latestSplit(input.file);
   if (split === null) return null;
   const facts = factsOf(input, split);
   const { letter, own, property, names } = facts;

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
+import type { LineFacts } from "#lib/domain/line/line.ts";
 import { multiplyRatios, type Ratio, ratio } from "#lib/domain/money/ratio.ts";
 import type { SumStep } from "#lib/domain/split/outcome.ts";
 import { SPLIT_RULES } from "#lib/domain/split/split.ts";
@@ -26,7 +27,7 @@ const TODAY = "2026-11-25";
  * permit of $300.00 for the whole job. By portion used: 12 pays half of 10 ft, $500.00, and of the
  * permit 500/4000, $37.50; 14 pays the rest. Worked by hand.
  */
-function twoHouses(line: Partial<Parameters<typeof aFile>[0]["line"] & object> = {}) {
+function twoHouses(line: Partial<LineFacts> = {}) {
   const facts = {
     properties: [
       aProperty("p12", { address: anAddress("12 Fennel Row") }),
@@ -148,7 +149,7 @@ describe("statementOf()", () => {
     const report = reportOn(dearer, TODAY);
     const statement = statementOf({ file: dearer, report, office, propertyId: "p12" });
     const text = JSON.stringify(statement?.blocks);
-    expect(text).toContain("do not rely on this page");
+    expect(text).toContain("do not rely on this statement");
     expect(text).not.toContain("÷ 2");
   });
 
