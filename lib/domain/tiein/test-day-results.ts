@@ -1,0 +1,45 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { ControlResult, TestResult, TieInTest } from "./test.ts";
+import type { TestDay, TestStop } from "./test-day.ts";
+
+/** What tells a stop from the others of its day, whatever their order. */
+export function stopKey({ startsAt, propertyId, unitId, colour }: TestStop): string {
+  return [startsAt, propertyId, unitId ?? "", colour].join("|");
+}
+
+/** Id of the test that a result of a stop makes: the same stop makes the same test. */
+export function testIdOf(day: Pick<TestDay, "id">, stop: TestStop, tieInId: string): string {
+  return [day.id, stopKey(stop), tieInId].join("|");
+}
+
+/** The test that was recorded for a stop and a tie-in; null while there is none. */
+export function resultOf(
+  { tests }: Pick<LineFile, "tests">,
+  day: Pick<TestDay, "id">,
+  { stop, tieInId }: { stop: TestStop; tieInId: string },
+): TieInTest | null {
+  const id = testIdOf(day, stop, tieInId);
+  return tests.find((test) => test.id === id) ?? null;
+}
+
+/** Stops for which a result was recorded: they stay as they are. */
+export function recordedStops(file: Pick<LineFile, "tests">, day: TestDay): TestStop[] {
+  return day.stops.filter((stop) =>
+    stop.tieInIds.some((tieInId) => resultOf(file, day, { stop, tieInId }) !== null),
+  );
+}
+
+/** Every test of the day on a tie-in, the control's own dosing among them. */
+export function testsOfDay(
+  { tests }: Pick<LineFile, "tests">,
+  day: Pick<TestDay, "id">,
+): TieInTest[] {
+  return tests.filter(({ id }) => id.startsWith(`${day.id}|`));
+}
+
+/** Dye from the control address seen here too spoils the day's tests; not seen is what is wanted. */
+export const CONTROL_OF: Record<TestResult, ControlResult> = {
+  positive: "positive",
+  "not-seen": "negative",
+  inconclusive: "not-run",
+};

@@ -1,0 +1,161 @@
+import type { Db } from "#db/open.ts";
+import { countSave } from "#db/queries/revision.ts";
+import { insertRow, updateRow } from "#db/queries/row.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { streetOf } from "#lib/domain/party/stakeholders.ts";
+import { isControlRun } from "#lib/domain/tiein/control-run.ts";
+import {
+  type ControlResult,
+  TEST_RESULTS,
+  type TestResult,
+  type TieInTest,
+} from "#lib/domain/tiein/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+import {
+  CONTROL_OF,
+  resultOf,
+  stopKey,
+  testIdOf,
+  testsOfDay,
+} from "#lib/domain/tiein/test-day-results.ts";
+import { laterBy, minutesOf } from "#lib/domain/tiein/time-of-day.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+import { pastDay } from "./past-day.ts";
+
+interface ResultWord {
+  readonly lineId: string;
+  readonly dayId: string;
+  /** Which stop: see stopKey(). */
+  readonly stop: string;
+  readonly tieInId: string;
+  readonly result: TestResult;
+  /** When it was dosed, `09:42`; empty: as planned. */
+  readonly startedAt: string;
+  /** Until it was seen; or how long was watched in vain. Null: not noted, or the planned wait. */
+  readonly minutes: number | null;
+  readonly quantity: string;
+  readonly dosedBy: string;
+  readonly watchedBy: string;
+  readonly filmed: string;
+  readonly otherWaterBarred: boolean;
+  readonly note: string;
+}
+
+/**
+ * Takes down what was seen at one stop of a test day, as an ordinary test of the tie-in. The same stop
+ * pressed again corrects its test and makes no second one. A dosing at the control address sets the
+ * control of the day's other tests there, before and after. Refuses a day that has not come.
+ */
+export function recordTestResult(
+  act: Act,
+  { lineId, ...word }: ResultWord,
+): Result<{ testId: string }, Refusal> {
+  const deal = { lineId, deed: "record-the-field", action: "record-test-result" } as const;
+  return changeLine(act, deal, (file) => {
+    const day = find(file.testDays, word.dayId, { path: "dayId", what: "the test day" });
+    if (!day.ok) return day;
+    const stop = day.value.stops.find((each) => stopKey(each) === word.stop);
+    if (!stop) return refuse("not-found", "stop", "this stop of the plan");
+    if (!stop.tieInIds.includes(word.tieInId))
+      return refuse("not-found", "tieInId", "the tie-in watched at this stop");
+    const wrong = pastDay(act, { day: day.value.on, path: "" }) ?? wrongWord(word);
+    if (wrong !== null) return wrong;
+    const old = resultOf(file, day.value, { stop, tieInId: word.tieInId });
+    const test = testFrom(file, { day: day.value, stop, word });
+    const others = otherTests(file, day.value, test);
+    return ok({
+      value: { testId: test.id },
+      sentence: sentenceFor(file, test, old),
+      detail: { before: old, after: test },
+      write: (db) => {
+        put(db, lineId, test);
+        for (const each of others) put(db, lineId, each);
+        countSave(db, { lineId, table: "tests", by: act.actor.name, at: act.now });
+      },
+    });
+  });
+}
+
+function wrongWord({ result, startedAt, minutes }: Omit<ResultWord, "lineId">) {
+  if (!TEST_RESULTS.includes(result)) return refuse("bad-value", "result", "Press what was seen");
+  if (startedAt !== "" && minutesOf(startedAt) === null)
+    return refuse("bad-value", "startedAt", "Write a time as 09:40");
+  if (minutes !== null && (!Number.isInteger(minutes) || minutes < 0 || minutes > 1_440))
+    return refuse("bad-value", "minutes", "Write whole minutes");
+  return null;
+}
+
+interface Recorded {
+  readonly day: TestDay;
+  readonly stop: TestStop;
+  readonly word: Omit<ResultWord, "lineId">;
+}
+
+function testFrom(file: LineFile, { day, stop, word }: Recorded): TieInTest {
+  const startedAt = word.startedAt === "" ? stop.startsAt : word.startedAt;
+  const seen = word.result === "positive";
+  const isControl = stop.propertyId === day.controlPropertyId;
+  return {
+    id: testIdOf(day, stop, word.tieInId),
+    tieInId: word.tieInId,
+    propertyId: stop.propertyId,
+    unitId: stop.unitId,
+    kind: "dye",
+    performedOn: day.on,
+    fixture: stop.fixture,
+    colour: stop.colour,
+    quantity: word.quantity.trim(),
+    startedAt,
+    firstSeenAt: seen && word.minutes !== null ? laterBy(startedAt, word.minutes) : "",
+    seenAt: null,
+    waitMinutes: seen ? stop.waitMinutes : (word.minutes ?? stop.waitMinutes),
+    filmed: word.filmed.trim(),
+    dosedBy: word.dosedBy.trim(),
+    watchedBy: word.watchedBy.trim(),
+    otherWaterBarred: word.otherWaterBarred,
+    controlPropertyId: day.controlPropertyId,
+    controlResult: isControl ? "not-run" : controlSoFar(file, day, word.tieInId),
+    result: word.result,
+    note: word.note.trim(),
+  };
+}
+
+function controlSoFar(file: LineFile, day: TestDay, tieInId: string): ControlResult {
+  const control = testsOfDay(file, day).find(
+    (each) => each.tieInId === tieInId && isControlRun(each),
+  );
+  return control ? CONTROL_OF[control.result] : "not-run";
+}
+
+/** The day's tests on the tie-in that a dosing at the control address says something of. */
+function otherTests(file: LineFile, day: TestDay, test: TieInTest): TieInTest[] {
+  if (!isControlRun(test)) return [];
+  const controlResult = CONTROL_OF[test.result];
+  return testsOfDay(file, day)
+    .filter((each) => each.tieInId === test.tieInId && !isControlRun(each))
+    .filter((each) => each.controlResult !== controlResult)
+    .map((each) => ({ ...each, controlPropertyId: test.propertyId, controlResult }));
+}
+
+function put(db: Db, lineId: string, test: TieInTest): void {
+  if (!updateRow(db, "tests", { lineId, row: test })) insertRow(db, "tests", { lineId, row: test });
+}
+
+const RESULT_WORDS: Record<TestResult, string> = {
+  positive: "was seen",
+  "not-seen": "was not seen",
+  inconclusive: "could not be told",
+};
+
+/** Null where the very same was recorded already. */
+function sentenceFor(file: LineFile, test: TieInTest, old: TieInTest | null): string | null {
+  if (JSON.stringify(old) === JSON.stringify(test)) return null;
+  const label = file.tieIns.find(({ id }) => id === test.tieInId)?.label ?? "a tie-in";
+  const property = file.properties.find(({ id }) => id === test.propertyId);
+  const at = property ? streetOf(property.address) : "an address";
+  const colour = test.colour === "" ? "Dye" : `${test.colour} dye`;
+  const words = `${colour} from ${at} ${RESULT_WORDS[test.result]} at ${label}.`;
+  return old === null ? words.charAt(0).toUpperCase() + words.slice(1) : `Corrected: ${words}`;
+}
