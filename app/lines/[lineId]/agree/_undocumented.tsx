@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
@@ -7,7 +8,6 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import { candidatesFor } from "#lib/domain/tiein/candidates.ts";
 import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
 import { TIE_IN_KIND_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
@@ -15,9 +15,11 @@ import type { LinePart } from "../_part.ts";
 import { QuickRow } from "../_quick-row.tsx";
 import { optionsOf } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
+import { Candidates } from "./_candidates.tsx";
 import { placeWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
 import { SETTLE_REASONS } from "./_reasons.ts";
+import { Rulings } from "./_rulings.tsx";
 import { TEST_BLANK, testColumns } from "./_test-columns.ts";
 import { addTestAction, settleAction } from "./actions.ts";
 import styles from "./agree.module.css";
@@ -32,6 +34,9 @@ export function Undocumented(part: LinePart) {
         <Section
           title="On no record"
           id="undocumented"
+          actions={
+            <Link href={`/lines/${part.lineId}/agree/test-day`}>Plan a day of dye tests</Link>
+          }
           note="Never cap or line over a branch before it is proven dead: somebody unseen may live on it. Nobody is asked for money before level 5, or before they accept the tie-in themselves."
         >
           <div className="stack-wide">
@@ -48,7 +53,9 @@ export function Undocumented(part: LinePart) {
 
 function needsEvidence({ standing, tieIn }: TieInFinding): boolean {
   return (
-    standing === "undocumented" || (tieIn.settledOn !== null && standing !== "on-record-and-seen")
+    standing === "undocumented" ||
+    standing === "accepted-by-ruling" ||
+    (tieIn.settledOn !== null && standing !== "on-record-and-seen")
   );
 }
 
@@ -57,7 +64,10 @@ type TieInProps = LinePart & { readonly finding: TieInFinding };
 function UndocumentedTieIn({ finding, ...part }: TieInProps) {
   const { tieIn } = finding;
   return (
-    <article className={styles["tie-in"]} aria-label={`Tie-in ${tieIn.label}`}>
+    <article
+      className={`${styles["tie-in"]} ${isQuiet(finding) ? styles["settled"] : ""}`}
+      aria-label={`Tie-in ${tieIn.label}`}
+    >
       <div>
         <h3>
           <SelectOnStrip id={tieIn.id}>{tieIn.label}</SelectOnStrip> {placeWords(finding)}
@@ -72,8 +82,14 @@ function UndocumentedTieIn({ finding, ...part }: TieInProps) {
       <Tests heading="h4" finding={finding} {...part} />
       <Settled finding={finding} {...part} />
       {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
+      <Rulings finding={finding} {...part} />
     </article>
   );
+}
+
+/** Documented, or carrying nothing: no longer loud. */
+function isQuiet({ standing, live }: TieInFinding): boolean {
+  return standing === "accepted-by-ruling" || !live;
 }
 
 function looksWords({ tieIn }: TieInFinding): string {
@@ -112,39 +128,6 @@ function Ladder({ finding }: { readonly finding: TieInFinding }) {
           </li>
         ))}
       </ol>
-    </div>
-  );
-}
-
-function Candidates({ finding, lineId: _lineId, file, report }: TieInProps) {
-  const candidates = candidatesFor(file, report, finding);
-  return (
-    <div className="stack-tight">
-      <h4>Whose it may be</h4>
-      {candidates.length === 0 ? (
-        <p className="muted">
-          No property speaks for itself. Enter neighbouring addresses as “perhaps connected” under
-          “Who is on it?”, then test there.
-        </p>
-      ) : (
-        <ol className={styles["candidates"]}>
-          {candidates.slice(0, 5).map((candidate) => (
-            <li key={candidate.propertyId}>
-              <p className="strong">{propertyName(file, candidate.propertyId)}</p>
-              {candidate.speaksFor.map((sentence) => (
-                <p key={sentence} className="small">
-                  {sentence}
-                </p>
-              ))}
-              {candidate.speaksAgainst.map((sentence) => (
-                <p key={sentence} className="small muted">
-                  But: {sentence}
-                </p>
-              ))}
-            </li>
-          ))}
-        </ol>
-      )}
     </div>
   );
 }
