@@ -1,5 +1,5 @@
 import type { Material } from "../line/line.ts";
-import type { FlowFinding, FlowRange, SlopeFinding } from "./capacity.ts";
+import type { FlowFinding, FlowRange, ReachCapacity, SlopeFinding } from "./capacity.ts";
 import { type PipeFlow, partFullFlow, roughnessOf } from "./manning.ts";
 import { percentOf } from "./words.ts";
 
@@ -28,6 +28,27 @@ export function flowFinding(
       : ` Within the uncertainty of the slope: ${gallons(fullWithin)} full.`;
   const sentence = `At ${percentOf(slope.slope)} with n from ${low} to ${high}, a clean pipe carries ${gallons(full)} full at ${speeds(full)}, and ${gallons(half)} half full at ${speeds(half)}.${within}`;
   return { roughness: [low, high], full, half, fullWithin, sentence };
+}
+
+/** The stretches that carry the same: tie-ins change the load, not what the pipe carries. */
+export function flowStretches(
+  reaches: readonly ReachCapacity[],
+): (ReachCapacity & { readonly flow: FlowFinding; readonly slope: SlopeFinding })[] {
+  const out: ReturnType<typeof flowStretches> = [];
+  for (const reach of reaches) {
+    const { flow, slope } = reach;
+    if (flow === null || slope === null) continue;
+    const last = out.at(-1);
+    const same =
+      last !== undefined &&
+      last.to === reach.from &&
+      last.slope === slope &&
+      last.material === reach.material &&
+      last.diameter === reach.diameter;
+    if (same) out[out.length - 1] = { ...last, to: reach.to };
+    else out.push({ ...reach, flow, slope });
+  }
+  return out;
 }
 
 function rangeOf(least: PipeFlow, most: PipeFlow): FlowRange {

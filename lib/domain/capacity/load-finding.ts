@@ -83,7 +83,7 @@ function verdictSentence(
   pipe: Pipe,
   { limits: { low, high }, verdict }: { readonly limits: Limits; readonly verdict: LoadVerdict },
 ): string {
-  const { title } = BUILDING_SEWER_LOADS[code];
+  const title = shortTitle(code);
   const { diameter } = pipe;
   if (verdict === "nothing-counted") return "";
   if (diameter === null) return "The size of the pipe is unknown here, so no limit can be read.";
@@ -94,6 +94,11 @@ function verdictSentence(
   if (verdict === "too-much") return `More than ${upper}.${assumedWords(pipe)}`;
   if (verdict === "within") return `Within ${lower}.${assumedWords(pipe)}`;
   return cannotTell({ lower, upper, pipe });
+}
+
+/** `IPC Table 710.1(1)`: the whole title stands where the tables are listed. */
+function shortTitle(code: PlumbingCode): string {
+  return BUILDING_SEWER_LOADS[code].title.split(", ")[0] ?? "";
 }
 
 function noRowWords(title: string, { diameter, slope, least }: Pipe): string {

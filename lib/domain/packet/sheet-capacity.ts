@@ -4,7 +4,7 @@ import {
   type ReachCapacity,
   type SlopeFinding,
 } from "../capacity/capacity.ts";
-import { gallons, speeds } from "../capacity/flow.ts";
+import { flowStretches, gallons, speeds } from "../capacity/flow.ts";
 import { loadWords } from "../capacity/load.ts";
 import { SLOPES } from "../capacity/slope.ts";
 import { CERTAINTY_WORDS, tableSources } from "../capacity/sources.ts";
@@ -121,21 +121,15 @@ function limitWords(flattest: number | null, steepest: number | null): string {
 }
 
 function flowBlocks({ reaches }: Capacity): LetterBlock[] {
-  const rows = reaches.flatMap((reach) => {
-    const { flow, slope } = reach;
-    if (flow === null || slope === null) return [];
-    return [
-      [
-        stretch(reach),
-        size(reach),
-        percentOf(slope.slope),
-        flow.roughness.join(" to "),
-        `${gallons(flow.full)}, ${speeds(flow.full)}`,
-        `${gallons(flow.half)}, ${speeds(flow.half)}`,
-        gallons(flow.fullWithin),
-      ],
-    ];
-  });
+  const rows = flowStretches(reaches).map((reach) => [
+    stretch(reach),
+    size(reach),
+    percentOf(reach.slope.slope),
+    reach.flow.roughness.join(" to "),
+    `${gallons(reach.flow.full)}, ${speeds(reach.flow.full)}`,
+    `${gallons(reach.flow.half)}, ${speeds(reach.flow.half)}`,
+    gallons(reach.flow.fullWithin),
+  ]);
   if (rows.length === 0) return [];
   return [
     heading("What a clean pipe carries, by Manning’s formula"),

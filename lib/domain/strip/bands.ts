@@ -2,7 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan, Report } from "../file/report.ts";
 import { formatCents } from "../money/format-cents.ts";
 import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
-import { capacityBand } from "./capacity-band.ts";
+import { loadBand, slopeBand } from "./capacity-band.ts";
 import type { StripBand, StripTopic } from "./drawing.ts";
 import { shortNames } from "./short-name.ts";
 import { COVERAGE_LABELS, HOLDER_LABELS } from "./words.ts";
@@ -12,10 +12,10 @@ type Hatch = Cell["hatch"];
 
 /** Which bands stand under the pipe on which page. */
 const BANDS: Record<StripTopic, readonly ((file: LineFile, report: Report) => StripBand)[]> = {
-  all: [seenBand, servedBand, slopeAndLoadBand, answersBand, costBand],
+  all: [seenBand, servedBand, onSlope, onLoad, answersBand, costBand],
   who: [servedBand, crossedBand],
   record: [],
-  camera: [seenBand, slopeAndLoadBand],
+  camera: [seenBand, onSlope, onLoad],
   agree: [seenBand],
   answers: [answersBand, mendsBand],
   cost: [servedBand, costBand],
@@ -46,8 +46,12 @@ const COVERAGE_HATCHES: Record<CoverageSpan["state"], Hatch> = {
   "not-inspected": "sparse",
 };
 
-function slopeAndLoadBand(_file: LineFile, report: Report): StripBand {
-  return capacityBand(report);
+function onSlope(_file: LineFile, report: Report): StripBand {
+  return slopeBand(report);
+}
+
+function onLoad(_file: LineFile, report: Report): StripBand {
+  return loadBand(report);
 }
 
 function seenBand(_file: LineFile, report: Report): StripBand {

@@ -1,55 +1,66 @@
-import type { ReachCapacity } from "../capacity/capacity.ts";
-import { loadWords } from "../capacity/load.ts";
+import type { ReachCapacity, SlopeFinding } from "../capacity/capacity.ts";
 import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "../capacity/words.ts";
 import type { Report } from "../file/report.ts";
 import type { StripBand } from "./drawing.ts";
 
-/** How tables and drawing name a stretch of one slope and one load to each other. */
-export function capacityId({ from }: Pick<ReachCapacity, "from">): string {
-  return `capacity:${from}`;
+/** How tables and drawing name a stretch between two levels to each other. */
+export function slopeId({ from }: Pick<SlopeFinding, "from">): string {
+  return `slope:${from}`;
 }
 
-/** Slope and load, only where one of them is known. */
-export function capacityBand({ capacity }: Pick<Report, "capacity">): StripBand {
+/** How tables and drawing name a stretch of one load to each other. */
+export function loadId({ from }: Pick<ReachCapacity, "from">): string {
+  return `load:${from}`;
+}
+
+type Hatch = StripBand["cells"][number]["hatch"];
+
+/** The slope from level to level: crossed where it fails, sparse where it cannot be told. */
+export function slopeBand({ capacity }: Pick<Report, "capacity">): StripBand {
+  const cells = capacity.slopes.map((found) => {
+    const { from, to, slope, verdict } = found;
+    const said = verdict === "nothing-to-test" ? "" : `, ${SLOPE_VERDICT_WORDS[verdict]}`;
+    const bad = verdict === "too-flat" || verdict === "falls-back";
+    return {
+      from,
+      to,
+      words: `${percentOf(slope)}${said}`,
+      brief: percentOf(slope),
+      loud: false,
+      hatch: hatchOf(bad, verdict === "cannot-be-told"),
+      id: slopeId(found),
+    };
+  });
+  return { title: "Slope", cells };
+}
+
+/** The load in fixture units where any is counted. */
+export function loadBand({ capacity }: Pick<Report, "capacity">): StripBand {
   const cells = capacity.reaches.flatMap((reach) => {
-    const parts = [slopeWords(reach), loadCellWords(reach)].filter((words) => words !== "");
-    const [first] = parts;
-    if (first === undefined) return [];
+    const { from, to, load: found } = reach;
+    if (found === null || found.verdict === "nothing-counted") return [];
+    const { least, most } = found.load;
+    const units = most === null ? `at least ${least} units` : unitsWords(least, most);
     return [
       {
-        from: reach.from,
-        to: reach.to,
-        words: parts.join("; "),
-        brief: reach.slope === null ? briefLoad(reach) : percentOf(reach.slope.slope),
+        from,
+        to,
+        words: `${units}, ${LOAD_VERDICT_WORDS[found.verdict]}`,
+        brief: most === null ? `${least}+` : String(most),
         loud: false,
-        hatch: hatchOf(reach),
-        id: capacityId(reach),
+        hatch: hatchOf(found.verdict === "too-much", found.verdict === "cannot-be-told"),
+        id: loadId(reach),
       },
     ];
   });
-  return { title: "Slope, load", cells };
+  return { title: "Load", cells };
 }
 
-function slopeWords({ slope }: ReachCapacity): string {
-  if (slope === null) return "";
-  const verdict =
-    slope.verdict === "nothing-to-test" ? "" : `, ${SLOPE_VERDICT_WORDS[slope.verdict]}`;
-  return `${percentOf(slope.slope)}${verdict}`;
+function unitsWords(least: number, most: number): string {
+  return least === most ? `${most} units` : `${least} to ${most} units`;
 }
 
-function loadCellWords({ load }: ReachCapacity): string {
-  if (load === null || load.verdict === "nothing-counted") return "";
-  return `${loadWords(load.load)}, ${LOAD_VERDICT_WORDS[load.verdict]}`;
-}
-
-function briefLoad({ load }: ReachCapacity): string {
-  if (load === null) return "";
-  return load.load.most === null ? `${load.load.least}+` : `${load.load.most}`;
-}
-
-/** Crossed where a slope or a load fails, sparse where it cannot be told. */
-function hatchOf({ slope, load }: ReachCapacity): StripBand["cells"][number]["hatch"] {
-  const verdicts: (string | undefined)[] = [slope?.verdict, load?.verdict];
-  if (["falls-back", "too-flat", "too-much"].some((bad) => verdicts.includes(bad))) return "cross";
-  return verdicts.includes("cannot-be-told") ? "sparse" : "none";
+function hatchOf(fails: boolean, open: boolean): Hatch {
+  if (fails) return "cross";
+  return open ? "sparse" : "none";
 }

@@ -3,7 +3,7 @@ import type { Report, StationedObservation } from "../file/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { reachId } from "./bands.ts";
-import { capacityId } from "./capacity-band.ts";
+import { loadId, slopeId } from "./capacity-band.ts";
 import type { StripSpot } from "./drawing.ts";
 
 /** Half a foot to each side of what has no length of its own. */
@@ -79,12 +79,16 @@ function reachSpots(report: Report): StripSpot[] {
 }
 
 function capacitySpots({ capacity }: Report): StripSpot[] {
-  return capacity.reaches.map((reach) => {
-    const { from, to, slope, load } = reach;
-    const told = [slope?.sentence ?? "", load?.sentence ?? ""].filter((words) => words !== "");
-    const sentence = told.length === 0 ? "Slope and load are unknown here." : told.join(" ");
-    return { id: capacityId(reach), from, to, markId: null, sentence };
+  const slopes = capacity.slopes.map((found) => {
+    const { from, to, sentence } = found;
+    return { id: slopeId(found), from, to, markId: null, sentence };
   });
+  const loads = capacity.reaches.flatMap((reach) => {
+    const { from, to, load } = reach;
+    if (load === null || load.verdict === "nothing-counted") return [];
+    return [{ id: loadId(reach), from, to, markId: null, sentence: load.sentence }];
+  });
+  return [...slopes, ...loads];
 }
 
 function levelSpots({ capacity }: Report): StripSpot[] {

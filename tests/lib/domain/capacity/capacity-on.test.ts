@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Fixture } from "#lib/domain/capacity/fixture-units.ts";
+import { flowStretches } from "#lib/domain/capacity/flow.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
@@ -54,7 +55,7 @@ describe("load", () => {
       most: 700,
       assumed: false,
       sentence:
-        "17 fixture units (12 Fennel Row 12, 14 Fennel Row 5). Within the 700 that IPC Table 710.1(1), building drains and sewers allows a 6 in pipe at 1/8 in per foot (1.0417%).",
+        "17 fixture units (12 Fennel Row 12, 14 Fennel Row 5). Within the 700 that IPC Table 710.1(1) allows a 6 in pipe at 1/8 in per foot (1.0417%).",
     });
     expect(reaches[2]?.load?.verdict).toBe("nothing-counted");
   });
@@ -233,6 +234,12 @@ describe("slope and flow", () => {
     expect(flow?.fullWithin.gpm[0]).toBe(0);
     expect(flow?.full.gpm[0]).toBeGreaterThan(0);
   });
+});
+
+test("flowStretches() tells a stretch once that tie-ins cut but nothing else changes", () => {
+  const { reaches } = capacityOf(twoHouses({ levels: LEVELS }));
+  expect(reaches).toHaveLength(3);
+  expect(flowStretches(reaches).map(({ from, to }) => [from, to])).toEqual([[0, 10_000]]);
 });
 
 describe("obstructions", () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { reportOn } from "#lib/domain/file/report-on.ts";
-import { capacityBand } from "#lib/domain/strip/capacity-band.ts";
+import { loadBand, slopeBand } from "#lib/domain/strip/capacity-band.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
 import { aFile, aProperty, aTieIn } from "#tests/support/file.ts";
@@ -16,28 +16,64 @@ const LEVELS = [
   aLevel("top", { station: 10_000, invert: 60, method: "level" }),
 ];
 
-function bandOf(overrides: Parameters<typeof aFile>[0]) {
+function answersOn(overrides: Parameters<typeof aFile>[0]) {
   const file = aFile({ ...LINE, ...overrides });
-  return { file, band: capacityBand(reportOn(file, "2026-11-25")) };
+  return { file, report: reportOn(file, "2026-11-25") };
 }
 
-test("the band has cells only where slope or load is known, crossed where one of them fails", () => {
-  const { band } = bandOf({ levels: LEVELS, fixtures: [aFixture("p12")] });
-  expect(
-    band.cells.map(({ from, to, words, brief, hatch }) => [from, to, words, brief, hatch]),
-  ).toEqual([
-    [0, 1_000, "5 fixture units, within the table", "5", "none"],
-    [1_000, 6_000, "0.67%, too flat; 5 fixture units, not in the table", "0.67%", "cross"],
-    [6_000, 10_000, "0.67%, too flat", "0.67%", "cross"],
+test("slopeBand() has a cell from level to level, crossed where the slope fails", () => {
+  const { report } = answersOn({ levels: LEVELS });
+  expect(slopeBand(report).cells).toEqual([
+    {
+      from: 1_000,
+      to: 10_000,
+      words: "0.67%, too flat",
+      brief: "0.67%",
+      loud: false,
+      hatch: "cross",
+      id: "slope:1000",
+    },
   ]);
-  expect(band.cells.every(({ loud }) => !loud)).toBe(true);
 });
 
-test("a line without levels and fixtures has no such band", () => {
-  const { file, band } = bandOf({});
-  expect(band.cells).toEqual([]);
-  const titles = drawStrip(file, reportOn(file, "2026-11-25"), "all").bands.map(
-    ({ title }) => title,
-  );
-  expect(titles).not.toContain(band.title);
+test("loadBand() has cells only where fixtures are counted, sparse where the load is open", () => {
+  const { report } = answersOn({ fixtures: [aFixture("p12")] });
+  const cells = loadBand(report).cells.map(({ from, to, words, hatch }) => [
+    from,
+    to,
+    words,
+    hatch,
+  ]);
+  expect(cells).toEqual([[0, 6_000, "5 units, within the table", "none"]]);
+  const open = answersOn({
+    fixtures: [aFixture("p12")],
+    tieIns: [...LINE.tieIns, aTieIn("T2", { station: 8_000 })],
+  });
+  const [first] = loadBand(open.report).cells;
+  expect(first).toMatchObject({
+    words: "at least 5 units, cannot be told",
+    brief: "5+",
+    hatch: "sparse",
+    loud: false,
+  });
+});
+
+test("a line without levels and fixtures has no such bands, and no spots for them", () => {
+  const { file, report } = answersOn({});
+  const drawing = drawStrip(file, report, "all");
+  const titles = drawing.bands.map(({ title }) => title);
+  expect(titles).not.toContain("Slope");
+  expect(titles).not.toContain("Load");
+  expect(drawing.spots.filter(({ id }) => /^(slope|load):/.test(id))).toEqual([]);
+});
+
+test("every cell of the two bands has a spot under its id", () => {
+  const { file, report } = answersOn({ levels: LEVELS, fixtures: [aFixture("p12")] });
+  const drawing = drawStrip(file, report, "camera");
+  const spots = new Set(drawing.spots.map(({ id }) => id));
+  const cells = drawing.bands
+    .filter(({ title }) => title !== "Camera")
+    .flatMap(({ cells }) => cells);
+  expect(cells.length).toBeGreaterThan(2);
+  expect(cells.every(({ id }) => id !== undefined && spots.has(id))).toBe(true);
 });

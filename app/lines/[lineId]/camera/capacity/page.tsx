@@ -48,10 +48,12 @@ export default async function CapacityPage({
           <Link href={`/lines/${lineId}/camera`}>Back to what the camera saw</Link>
         </p>
       </PageHead>
-      <NoticeBox kind="caution" title="Not a design">
-        <p>{NOT_A_DESIGN.replace(/^Not a design\. /, "")}</p>
-      </NoticeBox>
-      {begun ? null : <First />}
+      <div className="stack">
+        <NoticeBox kind="caution" title="Not a design">
+          <p>{NOT_A_DESIGN.replace(/^Not a design\. /, "")}</p>
+        </NoticeBox>
+        {begun ? null : <First />}
+      </div>
       <SlopeResults capacity={capacity} />
       <LoadResults capacity={capacity} />
       <FlowResults capacity={capacity} />

@@ -4,12 +4,12 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { Capacity, ReachCapacity } from "#lib/domain/capacity/capacity.ts";
-import { gallons, speeds } from "#lib/domain/capacity/flow.ts";
+import { flowStretches, gallons, speeds } from "#lib/domain/capacity/flow.ts";
 import { loadWords } from "#lib/domain/capacity/load.ts";
 import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "#lib/domain/capacity/words.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import { capacityId } from "#lib/domain/strip/capacity-band.ts";
+import { loadId, slopeId } from "#lib/domain/strip/capacity-band.ts";
 import { LongSection } from "./long-section.tsx";
 
 /** Stands with every block of results. */
@@ -64,7 +64,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
         </thead>
         <tbody>
           {slopes.map(({ from, to, verdict, slope, sentence }) => (
-            <tr key={from}>
+            <SelectableRow key={from} id={slopeId({ from })}>
               <th scope="row" className="nowrap">
                 {plainFeet(from)}–{formatFeet(to)}
               </th>
@@ -77,7 +77,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
               <td data-label="Because" className="small">
                 {sentence}
               </td>
-            </tr>
+            </SelectableRow>
           ))}
         </tbody>
       </table>
@@ -111,12 +111,14 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
             </thead>
             <tbody>
               {loaded.map(({ reach, found }) => (
-                <SelectableRow key={reach.from} id={capacityId(reach)}>
+                <SelectableRow key={reach.from} id={loadId(reach)}>
                   <ReachHead reach={reach} />
                   <td data-label="Result">
                     <span className="tag">{LOAD_VERDICT_WORDS[found.verdict]}</span>
                   </td>
-                  <td data-label="Load">{loadWords(found.load)}</td>
+                  <td data-label="Load" className="nowrap">
+                    {loadWords(found.load)}
+                  </td>
                   <td data-label="Because" className="small">
                     {found.sentence}
                   </td>
@@ -130,7 +132,11 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
   );
 }
 
-function ReachHead({ reach }: { readonly reach: ReachCapacity }) {
+function ReachHead({
+  reach,
+}: {
+  readonly reach: Pick<ReachCapacity, "from" | "to" | "diameter" | "material">;
+}) {
   const { from, to, diameter, material } = reach;
   return (
     <>
@@ -145,11 +151,7 @@ function ReachHead({ reach }: { readonly reach: ReachCapacity }) {
 }
 
 export function FlowResults({ capacity }: { readonly capacity: Capacity }) {
-  const flowing = capacity.reaches.flatMap((reach) =>
-    reach.flow === null || reach.slope === null
-      ? []
-      : [{ reach, flow: reach.flow, slope: reach.slope }],
-  );
+  const flowing = flowStretches(capacity.reaches);
   if (flowing.length === 0) return null;
   return (
     <Section
@@ -171,7 +173,7 @@ export function FlowResults({ capacity }: { readonly capacity: Capacity }) {
               </tr>
             </thead>
             <tbody>
-              {flowing.map(({ reach, flow, slope }) => (
+              {flowing.map(({ flow, slope, ...reach }) => (
                 <tr key={reach.from}>
                   <ReachHead reach={reach} />
                   <td data-label="Slope">{percentOf(slope.slope)}</td>
