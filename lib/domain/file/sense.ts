@@ -96,7 +96,7 @@ function scopeIn(file: LineFile): Nonsense[] {
 /** A unit that is named together with a property has to be that property's. */
 function unitsIn(file: LineFile): Nonsense[] {
   const home = new Map(file.units.map((unit) => [unit.id, unit.propertyId]));
-  return (["roles", "tests"] as const).flatMap((list) =>
+  return (["roles", "tests", "fixtures"] as const).flatMap((list) =>
     (file[list] as readonly { unitId: string | null; propertyId: string | null }[]).flatMap(
       ({ unitId, propertyId }, row) => {
         const at = unitId === null ? undefined : home.get(unitId);
