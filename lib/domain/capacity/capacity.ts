@@ -4,9 +4,9 @@ import type { PlumbingCode } from "./drain-tables.ts";
 import type { LevelMethod } from "./facts.ts";
 import type { SlopeName } from "./slope.ts";
 
-/** Stands on every result of this kind; no page and no sheet may leave it out. */
+/** Stands under the words “Not a design” on every page and sheet of such results; none may leave it out. */
 export const NOT_A_DESIGN =
-  "Not a design. It holds what was measured and counted here against printed tables and a formula. The authority’s own edition decides, and a design is an engineer’s.";
+  "It holds what was measured and counted here against printed tables and a formula. The authority’s own edition decides, and a design is an engineer’s.";
 
 /** A level as it is used: how far it may be off, and what it says of the invert. */
 export interface LevelFinding {

@@ -37,7 +37,7 @@ export function loadFinding(code: PlumbingCode, pipe: Pipe, load: Load): LoadFin
     sentence: [
       `${capital(loadWords(load))}${partsWords(load)}.`,
       ...uncountedWords(load),
-      verdictSentence(code, pipe, { limits, verdict }),
+      verdictSentence(code, pipe, { load, limits, verdict }),
     ]
       .filter((part) => part !== "")
       .join(" "),
@@ -78,22 +78,27 @@ function uncountedWords({ uncounted, parts }: Load): string[] {
   return [notAll, missing];
 }
 
-function verdictSentence(
-  code: PlumbingCode,
-  pipe: Pipe,
-  { limits: { low, high }, verdict }: { readonly limits: Limits; readonly verdict: LoadVerdict },
-): string {
+interface Judged {
+  readonly load: Load;
+  readonly limits: Limits;
+  readonly verdict: LoadVerdict;
+}
+
+function verdictSentence(code: PlumbingCode, pipe: Pipe, judged: Judged): string {
+  const { limits, verdict } = judged;
   const title = shortTitle(code);
   const { diameter } = pipe;
   if (verdict === "nothing-counted") return "";
   if (diameter === null) return "The size of the pipe is unknown here, so no limit can be read.";
   if (verdict === "no-row") return noRowWords(title, pipe);
-  const what = `that ${title} allows a ${diameter} in pipe at`;
-  const upper = high === null ? "" : `the ${high.most} ${what} ${SLOPES[high.column].words}`;
-  const lower = low === null ? "" : `the ${low.most} ${what} ${SLOPES[low.column].words}`;
+  const limitWords = (limit: DrainLimit | null) =>
+    limit === null
+      ? ""
+      : `the ${limit.most} that ${title} allows a ${diameter} in pipe at ${SLOPES[limit.column].words}`;
+  const [lower, upper] = [limitWords(limits.low), limitWords(limits.high)];
   if (verdict === "too-much") return `More than ${upper}.${assumedWords(pipe)}`;
   if (verdict === "within") return `Within ${lower}.${assumedWords(pipe)}`;
-  return cannotTell({ lower, upper, pipe });
+  return `${cannotTell(judged, lower, upper)}${assumedWords(pipe)}`;
 }
 
 /** `IPC Table 710.1(1)`: the whole title stands where the tables are listed. */
@@ -113,17 +118,14 @@ function assumedWords({ slope }: Pipe): string {
     : "";
 }
 
-function cannotTell({
-  lower,
-  upper,
-  pipe,
-}: {
-  readonly lower: string;
-  readonly upper: string;
-  readonly pipe: Pipe;
-}): string {
-  if (lower === upper)
-    return `So far within ${lower}; what is not counted decides.${assumedWords(pipe)}`;
+/** What leaves it open: those who are not counted, or the slope. */
+function cannotTell(
+  { load: { least, most }, limits: { low } }: Judged,
+  lower: string,
+  upper: string,
+): string {
+  if (most === null && low !== null && least <= low.most)
+    return `So far within ${lower}; what is not counted decides.`;
   const flattest =
     lower === "" ? "at its flattest the table gives it nothing" : `at its flattest ${lower}`;
   return `The slope is not sure enough to tell: ${flattest}, at its steepest ${upper}.`;

@@ -69,7 +69,7 @@ function slopeBlocks({ levels, slopes }: Capacity): LetterBlock[] {
   return [
     heading("Levels"),
     ...table(["Station, ft", "Ground", "Depth", "Invert", "±", "Measured by"], rows, {
-      numeric: [0, 1, 2, 3, 4],
+      numeric: [1, 2, 3, 4],
     }),
     ...list(levels.flatMap(({ caution }) => (caution === "" ? [] : [caution]))),
     ...(slopes.length === 0 ? [] : [heading("Slope between levels"), ...slopeTable(slopes), AGAIN]),
@@ -109,7 +109,7 @@ function loadBlocks({ code, reaches }: Capacity): LetterBlock[] {
   ]);
   return [
     heading(`Load by the ${CODE_WORDS[code]}`),
-    ...table(["Stations, ft", "Pipe", "Load", "Allowed", "Result"], rows, { numeric: [3] }),
+    ...table(["Stations, ft", "Pipe", "Load", "Allowed", "Result"], rows),
     ...list(loaded.map(({ reach, found }) => `${stretch(reach)} ft: ${found.sentence}`)),
     AGAIN,
   ];

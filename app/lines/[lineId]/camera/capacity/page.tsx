@@ -50,7 +50,7 @@ export default async function CapacityPage({
       </PageHead>
       <div className="stack">
         <NoticeBox kind="caution" title="Not a design">
-          <p>{NOT_A_DESIGN.replace(/^Not a design\. /, "")}</p>
+          <p>{NOT_A_DESIGN}</p>
         </NoticeBox>
         {begun ? null : <First />}
       </div>
