@@ -3,6 +3,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
+import { renderAgreements } from "#lib/documents/agreement-document.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
@@ -13,6 +14,7 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { accountPapers } from "#lib/domain/ledger/account-papers.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
+import { agreementPaper } from "#lib/domain/responsibility/agreement-paper.ts";
 import { statementsOf } from "#lib/domain/split/statement.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
@@ -108,12 +110,16 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
       throw new DocumentRefused("There is no money in the book for these properties yet.");
     return renderAccounts(papers);
   },
-  agreement: () => notYet(),
+  agreement: ({ job, facts }) => {
+    const today = facts.report.today;
+    const papers = job.subjectIds.flatMap((id) => {
+      const agreement = facts.file.agreements.find((each) => each.id === id);
+      return agreement === undefined ? [] : [agreementPaper({ ...facts, today }, agreement)];
+    });
+    if (papers.length === 0) throw new DocumentRefused("The agreement is no longer in the file.");
+    return renderAgreements(papers);
+  },
 };
-
-function notYet(): never {
-  throw new DocumentRefused("There is no such document.");
-}
 
 function storedBytes(place: Workplace, file: LineFile): Map<string, Uint8Array> {
   return new Map(

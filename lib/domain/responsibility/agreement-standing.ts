@@ -1,5 +1,6 @@
 import type { LineFile } from "../file/line-file.ts";
 import { type Cft, plainFeet } from "../line/station.ts";
+import { type AgreementWay, agreementProgress } from "./agreement-progress.ts";
 import type { Agreement } from "./authority.ts";
 
 /** Where an agreement stands in the order of what counts: recorded, then signed by all, else nowhere. */
@@ -10,15 +11,18 @@ export interface RankedAgreement {
   readonly rank: "recorded" | "signed";
 }
 
-type AgreementFile = Pick<LineFile, "agreements" | "consents">;
+type AgreementFile = Pick<LineFile, "agreements" | "consents"> & AgreementWay;
 
 /**
  * A recorded agreement has a recording date or number. One without either counts as signed once a
  * signature on an agreement is noted for every property that has parts in it; until then it is a
- * draft and decides nothing.
+ * draft and decides nothing. One whose steps are kept goes by them: all its title holders have signed.
  */
-function agreementRank(agreement: Agreement, consents: AgreementFile["consents"]): AgreementRank {
+function agreementRank(agreement: Agreement, file: AgreementFile): AgreementRank {
   if (agreement.recordedOn !== null || agreement.recordingNumber.trim() !== "") return "recorded";
+  const { steps, state } = agreementProgress(file, agreement);
+  if (steps.length > 0) return state === "signed" || state === "notarised" ? "signed" : "draft";
+  const { consents } = file;
   const bound = agreement.shares.filter((share) => share.parts > 0);
   const signed = new Set(
     consents
@@ -36,7 +40,7 @@ function agreementRank(agreement: Agreement, consents: AgreementFile["consents"]
 export function rankedAgreements(file: AgreementFile): RankedAgreement[] {
   return file.agreements
     .flatMap((agreement): RankedAgreement[] => {
-      const rank = agreementRank(agreement, file.consents);
+      const rank = agreementRank(agreement, file);
       return rank === "draft" ? [] : [{ agreement, rank }];
     })
     .sort((a, b) => {

@@ -9,6 +9,7 @@ import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
 import { AgreementGrid } from "./agreement-grid.tsx";
+import { AgreementWays } from "./agreement-steps.tsx";
 import { CrossedLots } from "./crossed-lots.tsx";
 import { ItemsTable } from "./items-table.tsx";
 import { ReachTable } from "./reach-table.tsx";
@@ -53,6 +54,12 @@ export default async function AnswersPage({
         note="A recorded agreement on the shared pipe outranks every default rule on the stretch that it covers. Shares are parts: 1, 1 and 2 is the same as 25, 25 and 50."
       >
         <AgreementGrid lineId={lineId} file={file} />
+        <AgreementWays
+          lineId={lineId}
+          file={file}
+          today={report.today}
+          work={may("work-the-file")}
+        />
       </Section>
       <Section
         title="Reach by reach"

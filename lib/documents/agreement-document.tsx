@@ -1,0 +1,209 @@
+import { PDFDocument } from "@cantoo/pdf-lib";
+import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import type { AgreementPaper } from "#lib/domain/responsibility/agreement-paper.ts";
+import { FAMILY, readyFonts } from "./fonts.ts";
+import { INK } from "./ink.ts";
+import { joinParts } from "./join-pdf.ts";
+import { noonOf } from "./noon.ts";
+import { printable } from "./printable.ts";
+
+/**
+ * Drafts of agreements as one PDF in Letter size, for paper, a notary and the county recorder: at the
+ * top right of the first page 3 in by 3 in stay free for the recorder’s stamp. Never signed on
+ * screen. Slow: for the worker process only. Throws DocumentRefused with words where one cannot be
+ * printed as it is.
+ */
+export async function renderAgreements(papers: readonly AgreementPaper[]): Promise<Uint8Array> {
+  const [first] = papers;
+  if (!first) throw new RangeError("Cannot render agreements: none given");
+  await readyFonts();
+  const parts = [];
+  for (const paper of papers) {
+    const clean = printable(paper, `The draft “${paper.title}”`);
+    const bytes = await renderToBuffer(<AgreementDocument paper={clean} />);
+    const document = await PDFDocument.load(bytes, { updateMetadata: false });
+    parts.push({ title: clean.title, document });
+  }
+  const joined = await joinParts(parts, {
+    title: `Draft: ${first.title}`,
+    author: first.returnTo[0] ?? "",
+    subject: "Draft of an agreement on a shared private sewer",
+    language: "en",
+    day: first.day,
+  });
+  return joined.save();
+}
+
+const INCH = 72;
+const LEFT = INCH;
+const WIDTH = 468;
+
+const styles = StyleSheet.create({
+  page: {
+    paddingTop: INCH,
+    paddingBottom: INCH,
+    paddingHorizontal: LEFT,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 11,
+    color: INK.ink,
+  },
+  top: { height: 3 * INCH - 36, marginTop: -36 },
+  stamp: {
+    position: "absolute",
+    top: 0,
+    left: WIDTH - 3 * INCH + 36,
+    width: 3 * INCH,
+    height: 3 * INCH - 48,
+    borderWidth: 0.5,
+    borderColor: INK.faint,
+    padding: 5,
+  },
+  small: { fontSize: 8.5, color: INK.soft, lineHeight: 1.35 },
+  draft: { fontSize: 9.5, lineHeight: 1.35, width: 235, marginTop: 20 },
+  title: { fontSize: 17, fontWeight: 600, lineHeight: 1.2, marginTop: 10, marginBottom: 10 },
+  heading: { fontSize: 12.5, fontWeight: 600, marginTop: 12, marginBottom: 4 },
+  text: { lineHeight: 1.4, marginBottom: 5 },
+  row: {
+    flexDirection: "row",
+    borderBottomWidth: 0.4,
+    borderBottomColor: INK.faint,
+    paddingVertical: 4,
+  },
+  cell: { paddingRight: 8, lineHeight: 1.3, fontSize: 10 },
+  head: { paddingRight: 8, fontSize: 9, color: INK.soft },
+  sign: { marginTop: 18 },
+  signRow: { flexDirection: "row", marginTop: 30 },
+  line: { borderTopWidth: 0.6, borderTopColor: INK.ink, paddingTop: 3, marginRight: 18 },
+  notary: {
+    marginTop: 10,
+    height: 118,
+    borderWidth: 0.6,
+    borderColor: INK.soft,
+    padding: 6,
+  },
+  footer: { position: "absolute", bottom: 34, left: LEFT, fontSize: 8.5, color: INK.soft },
+  pages: {
+    position: "absolute",
+    bottom: 34,
+    left: LEFT,
+    width: WIDTH,
+    textAlign: "right",
+    fontSize: 8.5,
+    color: INK.soft,
+  },
+});
+
+function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
+  const day = noonOf(paper.day);
+  return (
+    <Document
+      title={`Draft: ${paper.title}`}
+      author={paper.returnTo[0] ?? ""}
+      language="en"
+      creationDate={day}
+      modificationDate={day}
+    >
+      <Page size="LETTER" style={styles.page}>
+        <Top paper={paper} />
+        <Text style={styles.title}>{paper.title}</Text>
+        <Text style={styles.heading}>Between</Text>
+        {paper.parties.map(({ name, lots }) => (
+          <Text key={name} style={styles.text}>{`${name}, for ${lots}`}</Text>
+        ))}
+        <Text style={styles.heading}>The lots</Text>
+        <Lots paper={paper} />
+        {paper.sections.map(({ title, text }) => (
+          <View key={title}>
+            <Text style={styles.heading} minPresenceAhead={40}>
+              {title}
+            </Text>
+            {text.map((each, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the paragraphs of a paper never move
+              <Text key={at} style={styles.text}>
+                {each}
+              </Text>
+            ))}
+          </View>
+        ))}
+        <Text style={styles.heading} minPresenceAhead={200}>
+          Signatures, each acknowledged before a notary
+        </Text>
+        {paper.parties.map(({ name }) => (
+          <Signature key={name} name={name} />
+        ))}
+        <Text fixed style={styles.footer}>
+          Draft, not yet reviewed or signed
+        </Text>
+        <Text
+          fixed
+          style={styles.pages}
+          render={({ pageNumber, totalPages }) => `Page ${pageNumber} of ${totalPages}`}
+        />
+      </Page>
+    </Document>
+  );
+}
+
+/** Where it is to be returned at the left; at the right the recorder’s space. */
+function Top({ paper }: { readonly paper: AgreementPaper }) {
+  return (
+    <View style={styles.top}>
+      <Text style={styles.small}>After recording, return to:</Text>
+      {paper.returnTo.map((line) => (
+        <Text key={line} style={{ ...styles.small, color: INK.ink, fontSize: 10 }}>
+          {line}
+        </Text>
+      ))}
+      <Text style={styles.draft}>{paper.draft}</Text>
+      <View style={styles.stamp}>
+        <Text style={styles.small}>For the recorder’s use</Text>
+      </View>
+    </View>
+  );
+}
+
+const COLUMNS = ["30%", "17%", "35%", "18%"] as const;
+
+function Lots({ paper }: { readonly paper: AgreementPaper }) {
+  const rows = paper.lots.map(({ place, parcel, legal, share }) => [place, parcel, legal, share]);
+  const head = ["Address", "Parcel", "Legal description", "Share"];
+  return (
+    <View>
+      {[head, ...rows].map((row, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a paper never move
+        <View key={at} style={styles.row} wrap={false}>
+          {row.map((text, column) => (
+            <Text
+              // biome-ignore lint/suspicious/noArrayIndexKey: the cells of a paper never move
+              key={column}
+              style={{ ...(at === 0 ? styles.head : styles.cell), width: COLUMNS[column] ?? "25%" }}
+            >
+              {text}
+            </Text>
+          ))}
+        </View>
+      ))}
+    </View>
+  );
+}
+
+/** A line to sign on, and room for the notary, whose state has words of its own for it. */
+function Signature({ name }: { readonly name: string }) {
+  return (
+    <View style={styles.sign} wrap={false}>
+      <View style={styles.signRow}>
+        <View style={{ ...styles.line, width: 300 }}>
+          <Text style={styles.small}>{name}</Text>
+        </View>
+        <View style={{ ...styles.line, flex: 1, marginRight: 0 }}>
+          <Text style={styles.small}>Date</Text>
+        </View>
+      </View>
+      <View style={styles.notary}>
+        <Text style={styles.small}>
+          {`Acknowledgement of ${name}. The notary writes or attaches the words of the state in which it is signed, with name, commission, day and seal.`}
+        </Text>
+      </View>
+    </View>
+  );
+}
