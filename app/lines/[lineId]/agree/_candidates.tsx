@@ -75,11 +75,11 @@ function Weights() {
       <p className="small">
         What is known of each address is added up by these weights. They are no probabilities.
       </p>
-      <table className="small">
+      <table className="plain small">
         <thead>
           <tr>
             <th scope="col">What is known</th>
-            <th scope="col" className="number">
+            <th scope="col" className="num">
               Weight
             </th>
           </tr>
@@ -88,7 +88,7 @@ function Weights() {
           {Object.entries(CLUE_WEIGHTS).map(([kind, { words, weight }]) => (
             <tr key={kind}>
               <td>{words}</td>
-              <td className="number">{weight < 0 ? `−${-weight}` : weight}</td>
+              <td className="num">{weight < 0 ? `−${-weight}` : weight}</td>
             </tr>
           ))}
         </tbody>

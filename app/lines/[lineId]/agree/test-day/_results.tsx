@@ -1,0 +1,122 @@
+import { Tick } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { TieInTest } from "#lib/domain/tiein/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+import { resultOf, stopKey, testsOfDay } from "#lib/domain/tiein/test-day-results.ts";
+import { minutesOf } from "#lib/domain/tiein/time-of-day.ts";
+import { propertyName, tieInName } from "../../_names.ts";
+import { RESULT_WORDS } from "./_words.ts";
+import { recordResultAction } from "./actions.ts";
+import { ResultForm } from "./result-form.client.tsx";
+import styles from "./test-day.module.css";
+
+interface ResultsProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly day: TestDay;
+}
+
+/** One form for each stop and watched tie-in: three big buttons, made for a thumb. */
+export function Results({ lineId, file, day }: ResultsProps) {
+  return (
+    <Section
+      title="What was seen"
+      id="results"
+      note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
+    >
+      <div className="stack-wide screen-only">
+        {day.stops.flatMap((stop) =>
+          stop.tieInIds.map((tieInId) => (
+            <StopResult
+              key={`${stopKey(stop)} ${tieInId}`}
+              lineId={lineId}
+              file={file}
+              day={day}
+              stop={stop}
+              tieInId={tieInId}
+            />
+          )),
+        )}
+      </div>
+    </Section>
+  );
+}
+
+function StopResult({
+  lineId,
+  file,
+  day,
+  stop,
+  tieInId,
+}: ResultsProps & { readonly stop: TestStop; readonly tieInId: string }) {
+  const test = resultOf(file, day, { stop, tieInId });
+  const isControl = stop.propertyId === day.controlPropertyId;
+  const title = `${stop.startsAt} ${propertyName(file, stop.propertyId)}${isControl ? " (control)" : ""}, ${stop.colour} dye, watched at ${tieInName(file, tieInId)}`;
+  return (
+    <ResultForm action={recordResultAction.bind(null, lineId)} label={title}>
+      <input type="hidden" name="dayId" value={day.id} />
+      <input type="hidden" name="stop" value={stopKey(stop)} />
+      <input type="hidden" name="tieInId" value={tieInId} />
+      <h3 className={styles["when"]}>{title}</h3>
+      {test === null ? (
+        <p className="small muted">Watch for {stop.waitMinutes} minutes.</p>
+      ) : (
+        <p>
+          <span className="tag tag-done">{RESULT_WORDS[test.result]}</span> Press again to correct
+          it.
+        </p>
+      )}
+      <ResultFields test={test} stop={stop} before={testsOfDay(file, day).at(-1) ?? null} />
+    </ResultForm>
+  );
+}
+
+/** Names and the film carry over from the result before: the crew is the same. */
+function ResultFields({
+  test,
+  stop,
+  before,
+}: {
+  readonly test: TieInTest | null;
+  readonly stop: TestStop;
+  readonly before: TieInTest | null;
+}) {
+  const like = test ?? before;
+  return (
+    <div className={styles["fields"]}>
+      <Field
+        label="Dosed at"
+        name="startedAt"
+        defaultValue={test?.startedAt ?? stop.startsAt}
+        width={7}
+      />
+      <Field
+        label="Minutes until seen, or watched"
+        name="minutes"
+        inputMode="numeric"
+        unit="min"
+        width={4}
+        defaultValue={test === null ? undefined : minutesFor(test)}
+      />
+      <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
+      <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
+      <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
+      <Field label="How much dye" name="quantity" defaultValue={like?.quantity} />
+      <Field label="Note" name="note" defaultValue={test?.note} />
+      <Tick
+        label="All other water was off"
+        name="otherWaterBarred"
+        defaultChecked={test?.otherWaterBarred ?? false}
+      />
+    </div>
+  );
+}
+
+function minutesFor(test: TieInTest): number | undefined {
+  if (test.result !== "positive") return test.waitMinutes ?? undefined;
+  const from = minutesOf(test.startedAt);
+  const to = minutesOf(test.firstSeenAt);
+  return from === null || to === null ? undefined : (to - from + 1_440) % 1_440;
+}

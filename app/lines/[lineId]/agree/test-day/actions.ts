@@ -1,0 +1,103 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
+import { stateOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import type { TestStop } from "#lib/domain/tiein/test-day.ts";
+import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
+import { recordTestResult } from "#lib/operations/record-test-result.ts";
+
+/** More stops than this are no day's work. */
+const MOST_STOPS = 60;
+
+/** Plans a test day, or changes its plan; stops without an address are left out. */
+export async function planDayAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const dayId = textOrNull(form, "dayId");
+  const planned = planTestDay(act, {
+    lineId,
+    dayId,
+    seen: textOrNull(form, "seen"),
+    on: textOf(form, "on"),
+    controlPropertyId: textOrNull(form, "controlPropertyId"),
+    stops: stopsFrom(form),
+    note: textOf(form, "note"),
+  });
+  if (!planned.ok) return stateOf(planned, { words: "", form });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  if (dayId === null) redirect(addressOf(lineId, planned.value.dayId));
+  return stateOf(planned, { words: "The plan is saved.", form });
+}
+
+/** Drops the plan of a day without results. */
+export async function dropDayAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const dropped = dropTestDay(act, { lineId, dayId: textOf(form, "dayId") });
+  if (!dropped.ok) return stateOf(dropped, { words: "", form });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  redirect(`/lines/${lineId}/agree/test-day`);
+}
+
+/** Takes down what was seen at one stop. */
+export async function recordResultAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const result = oneOf(TEST_RESULTS, textOf(form, "result"));
+  if (result === null) return refused("Press what was seen.", form);
+  const minutes = textOf(form, "minutes");
+  const recorded = recordTestResult(act, {
+    lineId,
+    dayId: textOf(form, "dayId"),
+    stop: textOf(form, "stop"),
+    tieInId: textOf(form, "tieInId"),
+    result,
+    startedAt: textOf(form, "startedAt"),
+    minutes: minutes === "" ? null : Number(minutes),
+    quantity: textOf(form, "quantity"),
+    dosedBy: textOf(form, "dosedBy"),
+    watchedBy: textOf(form, "watchedBy"),
+    filmed: textOf(form, "filmed"),
+    otherWaterBarred: ticked(form, "otherWaterBarred"),
+    note: textOf(form, "note"),
+  });
+  if (recorded.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(recorded, { words: "Saved.", form });
+}
+
+function stopsFrom(form: FormData): TestStop[] {
+  const count = Math.min(Number(textOf(form, "count")) || 0, MOST_STOPS);
+  return Array.from({ length: count }, (_, at) => stopFrom(form, at)).filter(
+    ({ propertyId }) => propertyId !== "",
+  );
+}
+
+function stopFrom(form: FormData, at: number): TestStop {
+  const name = (field: string) => `stops.${at}.${field}`;
+  return {
+    propertyId: textOf(form, name("propertyId")),
+    unitId: textOrNull(form, name("unitId")),
+    tieInIds: textsOf(form, name("tieInIds")),
+    fixture: textOf(form, name("fixture")),
+    colour: textOf(form, name("colour")),
+    startsAt: textOf(form, name("startsAt")),
+    waitMinutes: Number(textOf(form, name("waitMinutes"))),
+  };
+}
+
+function addressOf(lineId: string, dayId: string): string {
+  return `/lines/${lineId}/agree/test-day?day=${encodeURIComponent(dayId)}`;
+}

@@ -1,0 +1,68 @@
+"use client";
+
+import { unstable_rethrow } from "next/navigation";
+import type { ReactNode } from "react";
+import { ActionForm, useFormView } from "#app/_components/action-form.client.tsx";
+import { type FormAction, refused } from "#app/_form.ts";
+import styles from "./test-day.module.css";
+
+const PRESSES = [
+  { value: "positive", word: "Seen" },
+  { value: "not-seen", word: "Not seen" },
+  { value: "inconclusive", word: "Can’t tell" },
+] as const;
+
+const NO_SIGNAL =
+  "Nothing was saved: there is no connection. What you typed is still here; press again once there is.";
+
+/**
+ * A form for the field, with one button for each result. Where the connection fails, it says so and
+ * keeps what was typed.
+ */
+export function ResultForm({
+  action,
+  label,
+  children,
+}: {
+  readonly action: FormAction;
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
+  const kept: FormAction = async (state, form) => {
+    try {
+      return await action(state, form);
+    } catch (error) {
+      unstable_rethrow(error);
+      return refused(NO_SIGNAL, form);
+    }
+  };
+  return (
+    <ActionForm action={kept} label={label} className={styles["result"] ?? ""}>
+      {children}
+      <Presses />
+    </ActionForm>
+  );
+}
+
+function Presses() {
+  const { pending } = useFormView();
+  return (
+    <div className={styles["presses"]}>
+      {PRESSES.map(({ value, word }) => (
+        <button
+          key={value}
+          type="submit"
+          name="result"
+          value={value}
+          className={`button ${styles["press"]}`}
+          aria-disabled={pending}
+          onClick={(event) => {
+            if (pending) event.preventDefault();
+          }}
+        >
+          {word}
+        </button>
+      ))}
+    </div>
+  );
+}
