@@ -19,6 +19,8 @@ import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
 import { type Cft, plainFeet } from "../line/station.ts";
+import { isOfCapacity } from "../strip/capacity-band.ts";
+import { drawStrip } from "../strip/draw.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
@@ -27,7 +29,8 @@ import { composed } from "./sheets-job.ts";
  * Slope, load and flow with the tables that they rest on. Left out where nothing is measured or
  * counted and the authority does not ask for it.
  */
-export function capacitySheet({ file, report }: PacketInput): Sheet[] {
+export function capacitySheet(input: PacketInput): Sheet[] {
+  const { file, report } = input;
   const { capacity } = report;
   const asked = (file.authority?.requirements ?? []).some(({ sheet }) => sheet === "capacity");
   const known = file.levels.length + file.fixtures.length > 0 || capacity.obstructions.length > 0;
@@ -36,6 +39,7 @@ export function capacitySheet({ file, report }: PacketInput): Sheet[] {
     composed("capacity", "Slope, load and flow", [
       notADesign(),
       ...list(capacity.wanting),
+      ...stripBlocks(input),
       ...slopeBlocks(capacity),
       ...loadBlocks(capacity),
       ...flowBlocks(capacity),
@@ -54,6 +58,21 @@ const AGAIN = paragraph("Not a design.");
 
 function feet(length: Cft | null): string {
   return length === null ? "unknown" : plainFeet(length);
+}
+
+/** The pipe with its tie-ins above the two bands. */
+function stripBlocks({ file, report }: PacketInput): LetterBlock[] {
+  const { above: _, onPipe, bands, ...drawing } = drawStrip(file, report, "camera");
+  const own = bands.filter(isOfCapacity);
+  if (own.length === 0) return [];
+  const ends = onPipe.filter(({ kind }) => kind === "main" || kind === "upper-end");
+  return [
+    {
+      kind: "strip",
+      drawing: { ...drawing, above: [], joins: [], onPipe: ends, bands: own },
+      caption: "Slope and load, from the main upstream. Not a design.",
+    },
+  ];
 }
 
 function slopeBlocks({ levels, slopes }: Capacity): LetterBlock[] {

@@ -7,19 +7,21 @@ import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
+import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
 
-/** The strip to scale, on landscape pages. */
+/** The strip to scale, on landscape pages. Slope and load stand on their own sheet, for want of room. */
 export function drawingSheet({ file, report }: PacketInput): Sheet {
+  const drawing = drawStrip(file, report, "all");
   return {
     kind: "line-drawing",
     title: "Line drawing",
     blocks: [],
-    drawing: drawStrip(file, report, "all"),
+    drawing: { ...drawing, bands: drawing.bands.filter((band) => !isOfCapacity(band)) },
     uploadId: null,
   };
 }

@@ -13,6 +13,14 @@ export function loadId({ from }: Pick<ReachCapacity, "from">): string {
   return `load:${from}`;
 }
 
+const SLOPE = "Slope";
+const LOAD = "Load";
+
+/** Whether a band is one of the two here: on paper they have a sheet of their own. */
+export function isOfCapacity({ title }: Pick<StripBand, "title">): boolean {
+  return title === SLOPE || title === LOAD;
+}
+
 type Hatch = StripBand["cells"][number]["hatch"];
 
 /** The slope from level to level: crossed where it fails, sparse where it cannot be told. */
@@ -31,7 +39,7 @@ export function slopeBand({ capacity }: Pick<Report, "capacity">): StripBand {
       id: slopeId(found),
     };
   });
-  return { title: "Slope", cells };
+  return { title: SLOPE, cells };
 }
 
 /** The load in fixture units where any is counted. */
@@ -53,7 +61,7 @@ export function loadBand({ capacity }: Pick<Report, "capacity">): StripBand {
       },
     ];
   });
-  return { title: "Load", cells };
+  return { title: LOAD, cells };
 }
 
 function unitsWords(least: number, most: number): string {

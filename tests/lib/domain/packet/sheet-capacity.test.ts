@@ -53,6 +53,19 @@ test("capacitySheet() says “not a design” first and after every block of res
   expect(again).toHaveLength(3);
 });
 
+test("the line drawing leaves slope and load to their sheet, which draws them", () => {
+  const { sheet, input } = sheetWith({
+    ...KNOWN,
+    line: { ...sampleLine().file.line, plumbingCode: "ipc" },
+  });
+  const titles = (bands: readonly { readonly title: string }[] = []) =>
+    bands.map(({ title }) => title);
+  const drawing = composePacket(input).sheets.find(({ kind }) => kind === "line-drawing")?.drawing;
+  expect(titles(drawing?.bands)).toEqual(["Camera", "Flow of", "Answers", "Cost"]);
+  const strip = sheet?.blocks.find((block) => block.kind === "strip");
+  expect(titles(strip?.kind === "strip" ? strip.drawing.bands : [])).toEqual(["Slope", "Load"]);
+});
+
 test("capacitySheet() prints each table with its edition and how sure it is", () => {
   const { sheet } = sheetWith({
     ...KNOWN,
