@@ -62,7 +62,7 @@ const styles = StyleSheet.create({
   draft: { fontSize: 9.5, lineHeight: 1.35, width: 235, marginTop: 20 },
   title: { fontSize: 17, fontWeight: 600, lineHeight: 1.2, marginTop: 10, marginBottom: 10 },
   heading: { fontSize: 12.5, fontWeight: 600, marginTop: 12, marginBottom: 4 },
-  text: { lineHeight: 1.4, marginBottom: 5 },
+  text: { fontSize: 11, lineHeight: 1.35, marginBottom: 5 },
   row: {
     flexDirection: "row",
     borderBottomWidth: 0.4,
@@ -113,7 +113,7 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
         <Text style={styles.heading}>The lots</Text>
         <Lots paper={paper} />
         {paper.sections.map(({ title, text }) => (
-          <View key={title}>
+          <View key={title} minPresenceAhead={40} wrap={text.length > 3}>
             <Text style={styles.heading} minPresenceAhead={40}>
               {title}
             </Text>

@@ -32,6 +32,7 @@ interface AgreementLot {
 }
 
 const BLANK = "____________________";
+const SHORT_BLANK = "__________";
 
 /** Composes the draft. Nothing in it is anybody’s law: the terms are what was typed in the file. */
 export function agreementPaper(
@@ -68,7 +69,7 @@ function lotsOf(
     const property = file.properties.find(({ id }) => id === propertyId);
     return {
       place: placeOf(propertyId),
-      parcel: property?.parcel || BLANK,
+      parcel: property?.parcel || SHORT_BLANK,
       legal: property?.legalDescription || BLANK,
       share: `${parts} of ${all} parts`,
     };
@@ -89,7 +90,7 @@ function sectionsOf(file: LineFile, agreement: Agreement): AgreementPaper["secti
     {
       title: "The shared pipe",
       text: [
-        `One private sewer line shared by the lots below: “${line.name}”, ${line.town || BLANK}${end}${size}${material}. Lengths are in feet along the pipe from its connection at the public main.`,
+        `One private sewer line shared by the lots named above: “${line.name}”, ${line.town || BLANK}${end}${size}${material}. Lengths are in feet along the pipe from its connection at the public main.`,
         `This agreement covers ${agreementExtent(agreement)}.`,
       ],
     },
