@@ -97,13 +97,15 @@ function RecipientBox({
   readonly recipient: Recipient;
   readonly ticked: boolean;
 }) {
-  const written = file.notices.filter(
+  const had = file.notices.filter(
     (notice) =>
       notice.kind === kind &&
       notice.partyId === recipient.partyId &&
       notice.propertyId === recipient.propertyId &&
       notice.tieInId === recipient.tieInId,
   );
+  // An amount is told anew with every version of the split; a letter on an older one does not do.
+  const written = had.filter((notice) => notice.splitId === recipient.splitId);
   return (
     <label className="check">
       <input
@@ -117,11 +119,25 @@ function RecipientBox({
         <span className="muted">
           {placeWords(file, recipient)}
           {recipient.language === "es" ? ", in Spanish" : ""}
-          {written.length === 0 ? "" : `; has a ${LETTER_WORDS[kind].toLowerCase()} letter already`}
+          {hadWords({ kind, had: had.length, written: written.length })}
         </span>
       </span>
     </label>
   );
+}
+
+function hadWords({
+  kind,
+  had,
+  written,
+}: {
+  readonly kind: LetterKind;
+  readonly had: number;
+  readonly written: number;
+}): string {
+  if (had === 0) return "";
+  const letter = `has a ${LETTER_WORDS[kind].toLowerCase()} letter`;
+  return written === 0 ? `; ${letter} on an older version` : `; ${letter} already`;
 }
 
 function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient): string {
