@@ -1,3 +1,4 @@
+import { isOfCapacity } from "./capacity-band.ts";
 import type { FileDrawing, StripBand, StripRun } from "./drawing.ts";
 import { type StripSize, wide } from "./measures.ts";
 
@@ -83,10 +84,15 @@ function besideCell(cell: BandCell, blind: readonly BandCell[], right: number): 
   return fits ? { ...cell, lines: [cell.words], outside: true } : cell;
 }
 
+/** Whether a small strip has no room for the bands of its page. Slope and load come on top of them. */
+export function isCrowded({ bands }: Pick<FileDrawing, "bands">): boolean {
+  return bands.filter((band) => !isOfCapacity(band)).length > 2;
+}
+
 /** The pipe's own words come first; a small strip shows one band and no more. */
 function shownBands(drawing: FileDrawing, size: StripSize): FileDrawing["bands"] {
   const told = drawing.bands.filter((band) => band.title !== "Camera" || drawing.runs.length === 0);
-  if (size === "small") return drawing.bands.length > 2 ? [] : told.slice(0, 1);
+  if (size === "small") return isCrowded(drawing) ? [] : told.slice(0, 1);
   const pipe = drawing.pipes.map(({ from, to, words }) => ({
     from,
     to,

@@ -1,5 +1,5 @@
 import type { Cft } from "../line/station.ts";
-import { type BandRow, bandRows, type RunRow, runRowsAt } from "./band-rows.ts";
+import { type BandRow, bandRows, isCrowded, type RunRow, runRowsAt } from "./band-rows.ts";
 import type { FileDrawing, StripMark } from "./drawing.ts";
 import { depthOf, type Flag, type FlagRules, flagsOf } from "./flags.ts";
 import { type JoinLine, joinLines } from "./join-lines.ts";
@@ -163,7 +163,7 @@ function lowerPart(
     bottom += height;
   }
   const shown = size === "small" ? drawing.bands.some((band) => band.title === "Camera") : true;
-  const few = size === "small" && drawing.bands.length > 2;
+  const few = size === "small" && isCrowded(drawing);
   const told = shown && !few ? drawing : { ...drawing, runs: [] };
   const ran = runRowsAt(told, bottom, { x, size, height: size === "small" ? 18 : 22 });
   const laid = bandRows(drawing, ran.bottom, { x, size });

@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { loadBand, slopeBand } from "#lib/domain/strip/capacity-band.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
+import { layStrip } from "#lib/domain/strip/layout.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
-import { aFile, aProperty, aTieIn } from "#tests/support/file.ts";
+import { aFile, anAnchor, aProperty, aRun, aTieIn } from "#tests/support/file.ts";
 
 const LINE = {
   line: { plumbingCode: "ipc" },
@@ -65,6 +66,19 @@ test("a line without levels and fixtures has no such bands, and no spots for the
   expect(titles).not.toContain("Slope");
   expect(titles).not.toContain("Load");
   expect(drawing.spots.filter(({ id }) => /^(slope|load):/.test(id))).toEqual([]);
+});
+
+test("the small strip of the camera page keeps its runs, and has room for the slope", () => {
+  const { file, report } = answersOn({
+    levels: LEVELS,
+    fixtures: [aFixture("p12")],
+    runs: [aRun("run")],
+    anchors: [anAnchor("run")],
+  });
+  const drawing = drawStrip(file, report, "camera");
+  const layout = layStrip(drawing, { width: 900, size: "small", zoom: 1 });
+  expect(layout.runs).toHaveLength(1);
+  expect(layout.bands.map(({ title }) => title)).toEqual(["Slope"]);
 });
 
 test("every cell of the two bands has a spot under its id", () => {

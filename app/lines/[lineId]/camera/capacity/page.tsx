@@ -15,6 +15,7 @@ import { METHOD_WORDS } from "#lib/domain/capacity/words.ts";
 import { lineFileOf } from "../../_file.ts";
 import type { LinePart } from "../../_part.ts";
 import { FIXTURE_BLANK, fixtureColumns, LEVEL_BLANK, LEVEL_COLUMNS } from "./_columns.ts";
+import styles from "./capacity.module.css";
 import { FlowResults, LoadResults, ObstructionResults, SlopeResults } from "./results.tsx";
 import { TablesForm } from "./tables-form.tsx";
 
@@ -48,7 +49,7 @@ export default async function CapacityPage({
           <Link href={`/lines/${lineId}/camera`}>Back to what the camera saw</Link>
         </p>
       </PageHead>
-      <div className="stack">
+      <div className={`stack ${styles["first"]}`}>
         <NoticeBox kind="caution" title="Not a design">
           <p>{NOT_A_DESIGN}</p>
         </NoticeBox>

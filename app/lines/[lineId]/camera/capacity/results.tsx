@@ -56,9 +56,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
           <tr>
             <th scope="col">Between</th>
             <th scope="col">Result</th>
-            <th scope="col" className="num">
-              Slope
-            </th>
+            <th scope="col">Slope</th>
             <th scope="col">Because</th>
           </tr>
         </thead>
@@ -71,9 +69,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
               <td data-label="Result">
                 <span className="tag">{SLOPE_VERDICT_WORDS[verdict]}</span>
               </td>
-              <td data-label="Slope" className="num">
-                {percentOf(slope)}
-              </td>
+              <td data-label="Slope">{percentOf(slope)}</td>
               <td data-label="Because" className="small">
                 {sentence}
               </td>
