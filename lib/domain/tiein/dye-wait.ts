@@ -34,6 +34,6 @@ export function dyeWait(
   const slow = standing ? ", twice that as water stands in the pipe" : "";
   return {
     minutes,
-    sentence: `${tieIn.label}: watch for ${minutes} minutes: 5 for fixture and trap, then ${feet} ft of pipe at an assumed 1 ft a second, allowed for twice${slow}; never under ${LEAST_WAIT}. These are common practice, not measured here.`,
+    sentence: `${tieIn.label}: watch for ${minutes} minutes: 5 for fixture and trap, then ${feet} ft of pipe at an assumed 1 ft a second, allowed for twice${slow}; never under ${LEAST_WAIT}.`,
   };
 }

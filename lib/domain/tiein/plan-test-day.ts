@@ -71,6 +71,7 @@ export function proposeTestDay(
       controlWords(file, control, open),
       ORDER_WORDS[order],
       ...watched.flatMap((id) => waits.get(id)?.sentence ?? []),
+      "Waits and paces are common practice, not measured on this line: make them longer where the pipe is slow.",
     ],
   };
 }

@@ -107,8 +107,9 @@ describe("proposeTestDay()", () => {
     expect(reasons[0]).toBe(
       "Control: 12 Fennel Row, whose tie-in t1 at 20.0 ft is settled. Its dye has to show there and not from t2.",
     );
-    expect(reasons).toHaveLength(3);
-    expect(reasons[2]).toContain("common practice");
+    expect(reasons).toHaveLength(4);
+    expect(reasons[2]).toMatch(/^t2: watch for 15 minutes/);
+    expect(reasons[3]).toContain("common practice");
   });
 
   test("without a settled tie-in there is no control, and that is said", () => {

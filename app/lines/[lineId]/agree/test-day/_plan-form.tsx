@@ -89,7 +89,7 @@ function StopFields({
     <fieldset className={styles["stop"]}>
       <legend>{stop === null ? "One more stop" : `Stop ${at + 1}`}</legend>
       <input type="hidden" name={name("unitId")} value={stop?.unitId ?? ""} />
-      <div className={styles["fields"]}>
+      <div className={styles["stop-fields"]}>
         <Choice
           label="At"
           name={name("propertyId")}
@@ -106,8 +106,7 @@ function StopFields({
           label="Dosed at"
           name={name("startsAt")}
           defaultValue={stop?.startsAt ?? ""}
-          example="09:40"
-          width={7}
+          width={6}
         />
         <Field
           label="Watch for"
