@@ -2,6 +2,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
+import { refusalPaths } from "../consent/refusal-path.ts";
 import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
@@ -35,6 +36,7 @@ export function dueThings(file: LineFile, report: Report): DueThing[] {
     ...holdThings(report),
     ...rulingThings(file, report),
     ...refusalThings(file, report),
+    ...pathThings(file, report),
     ...splitThings(file, report),
     ...moneyThings(file, report),
     ...permitThings(file, report),
@@ -172,6 +174,24 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
       });
     }),
   );
+}
+
+/** The next lawful step after a refusal, once its day has come or is near. */
+function pathThings(file: LineFile, report: Report): Thing[] {
+  return refusalPaths(file, report).flatMap(({ withheld, steps }): Thing[] => {
+    const next = steps.find(({ takenOn }) => takenOn === null);
+    if (next === undefined || next.earliest === null) return [];
+    if (daysBetween(report.today, next.earliest) > HORIZON) return [];
+    const day = onNearDay(next.earliest, report.today);
+    return [
+      {
+        sentence: `${withheld.place} ${withheld.how === "refused" ? "refused" : "has not answered"}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
+        on: next.earliest,
+        kind: "waiting",
+        question: "told",
+      },
+    ];
+  });
 }
 
 function splitThings(file: LineFile, report: Report): Thing[] {

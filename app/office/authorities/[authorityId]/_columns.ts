@@ -3,6 +3,7 @@ import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/cale
 import type {
   Boundary,
   Fee,
+  RefusalStepKind,
   RulePattern,
   SharedRule,
   SheetKind,
@@ -265,6 +266,37 @@ export const CLOCK_COLUMNS: readonly GridColumn[] = [
     kind: "whole",
     hint: "Calendar days added when the notice went by mail",
   },
+  ...SOURCE,
+];
+
+const STEPS: Record<RefusalStepKind, string> = {
+  notice: "written notice",
+  mediation: "mediation",
+  "authority-order": "order by the authority",
+  arbitration: "arbitration",
+  court: "court",
+  other: "other",
+};
+
+export const REFUSAL_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Step",
+    kind: "text",
+    width: 30,
+    required: true,
+    example: "The district’s mediation of shared lines",
+  },
+  { key: "kind", title: "Kind", kind: "choice", required: true, choices: options(STEPS) },
+  {
+    key: "days",
+    title: "Days after the step before",
+    kind: "whole",
+    width: 10,
+    hint: "The first one: after the no. Empty where nothing is written.",
+    example: "30",
+  },
+  { key: "detail", title: "Detail", kind: "text", width: 40 },
   ...SOURCE,
 ];
 

@@ -17,7 +17,13 @@ import type { Refusal } from "#lib/operations/act.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { officeRevision } from "./_revision.ts";
 
-export type AuthorityPart = "rules" | "requirements" | "fees" | "clockRules" | "holidays";
+export type AuthorityPart =
+  | "rules"
+  | "requirements"
+  | "fees"
+  | "clockRules"
+  | "holidays"
+  | "refusalSteps";
 
 /** Saves one table of an authority; the rest of it stays as it is now. */
 export async function savePartAction(

@@ -18,6 +18,7 @@ import {
   CLOCK_COLUMNS,
   FEE_COLUMNS,
   HOLIDAY_COLUMNS,
+  REFUSAL_COLUMNS,
   REQUIREMENT_COLUMNS,
   RULE_COLUMNS,
 } from "./_columns.ts";
@@ -123,6 +124,21 @@ export default async function AuthorityPage({ params }: Props) {
             asOf: day,
           }}
           emptyWords="No clocks yet. For example: locate marks may be dug on after 2 full business days."
+        />
+      </Section>
+      <Section
+        title="Where a neighbour refuses"
+        note="The lawful steps that are open then, in the order in which they may be taken, as the code or the authority has them. A line’s page counts the earliest day of each; it advises nobody."
+      >
+        <PartsGrid
+          {...grid}
+          part="refusalSteps"
+          label="Steps where a neighbour refuses"
+          addWord="step"
+          rows={authority.refusalSteps}
+          columns={REFUSAL_COLUMNS}
+          blank={{ kind: "notice", detail: "", days: null, citation: "", asOf: day }}
+          emptyWords="Nothing yet. Read what the code says on shared lines whose owners do not agree: notice, mediation, an order, arbitration, a court."
         />
       </Section>
       <Section title="Holidays" note="Days that are no business days here, besides weekends.">

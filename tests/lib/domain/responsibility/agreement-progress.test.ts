@@ -26,7 +26,7 @@ const AGREEMENT = anAgreement("a", {
   ],
 });
 
-type Told = readonly [kind: AgreementStepKind, on: string, partyId?: string];
+type Told = readonly [kind: AgreementStepKind, on: string, partyId?: string | undefined];
 
 function step([kind, on, partyId]: Told, at: number): AgreementStep {
   const part = { agreementId: "a", by: "Dana Okafor", number: "", uploadId: null, note: "" };

@@ -27,8 +27,9 @@ export default async function ConsentsPage({
   return (
     <>
       <PageHead asked="Who has agreed to what?" answer={answerWords(file)}>
-        <p>
-          <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>
+        <p className="cluster">
+          <Link href={`/lines/${lineId}/told`}>Back to who has been told</Link>{" "}
+          <Link href={`/lines/${lineId}/told/refusal`}>What if somebody does not agree?</Link>
         </p>
       </PageHead>
       <SupersededBox lineId={lineId} file={file} report={report} />

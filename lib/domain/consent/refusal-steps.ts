@@ -1,0 +1,95 @@
+import type { Day } from "../calendar/day.ts";
+import { addDays } from "../calendar/days.ts";
+import type { LineFile } from "../file/line-file.ts";
+import {
+  REFUSAL_STEP_KINDS,
+  type RefusalStep,
+  type RefusalStepKind,
+} from "../responsibility/authority.ts";
+
+/** From what the steps are counted. */
+interface Counted {
+  readonly propertyId: string;
+  readonly how: "refused" | "silent";
+  readonly since: Day;
+}
+
+/** A lawful step as the authority’s data have it, with the earliest day for it. */
+export interface PathStep {
+  readonly step: RefusalStep;
+  /** Null where the step before has no day, or nothing says how long to wait after it. */
+  readonly earliest: Day | null;
+  /** The day on which it was taken, as the file shows. */
+  readonly takenOn: Day | null;
+  readonly counted: string;
+}
+
+/** The authority’s steps in their order, each counted from the one before, the first from the no. */
+export function pathSteps(file: LineFile, withheld: Counted): PathStep[] {
+  const steps: PathStep[] = [];
+  let before: Day | null = withheld.since;
+  for (const [at, step] of (file.authority?.refusalSteps ?? []).entries()) {
+    const takenOn = takenDay(file, withheld, step.kind);
+    const earliest: Day | null =
+      before === null || (at > 0 && step.days === null) ? null : addDays(before, step.days ?? 0);
+    steps.push({ step, takenOn, earliest, counted: countedWords(step, { at, before, withheld }) });
+    before = takenOn ?? earliest;
+  }
+  return steps;
+}
+
+function countedWords(
+  { days }: RefusalStep,
+  { at, before, withheld }: { at: number; before: Day | null; withheld: Counted },
+): string {
+  const first = withheld.how === "refused" ? "the no" : "the day asked for";
+  const from = at > 0 ? "the step before" : first;
+  if (before === null) return "the step before has no day yet";
+  if (days === null) return at === 0 ? "no wait is written" : "how long to wait is not written";
+  return `${days} ${days === 1 ? "day" : "days"} after ${from}`;
+}
+
+/** Whether the file shows that a step was taken since: a demand that was sent, an order that came. */
+function takenDay(file: LineFile, withheld: Counted, kind: RefusalStepKind): Day | null {
+  const days = TAKEN[kind]?.(file, withheld) ?? [];
+  return days.filter((day) => day >= withheld.since).toSorted()[0] ?? null;
+}
+
+const TAKEN: Partial<Record<RefusalStepKind, (file: LineFile, withheld: Counted) => Day[]>> = {
+  notice: ({ notices }, { propertyId }) =>
+    notices
+      .filter((notice) => notice.kind === "share-demand" && notice.propertyId === propertyId)
+      .flatMap(({ sentAt }) => (sentAt === null ? [] : [sentAt.slice(0, 10)])),
+  "authority-order": ({ events }) =>
+    events.filter(({ event }) => event === "authority-order").map(({ on }) => on),
+};
+
+const KIND_WORDS: Record<Exclude<RefusalStepKind, "other">, string> = {
+  notice: "a written notice",
+  mediation: "mediation",
+  "authority-order": "an order by the authority",
+  arbitration: "arbitration",
+  court: "a court",
+};
+
+/** What the authority’s data leave open about a refusal. */
+export function notSaidBy({ authority }: LineFile): string[] {
+  if (authority === null) return ["No authority is chosen for this line."];
+  if (authority.refusalSteps.length === 0)
+    return [`Nothing is written down for ${authority.name} on what may follow a refusal.`];
+  const kinds = new Set(authority.refusalSteps.map(({ kind }) => kind));
+  const missing = REFUSAL_STEP_KINDS.flatMap((kind) =>
+    kind === "other" || kinds.has(kind) ? [] : [KIND_WORDS[kind]],
+  );
+  const uncounted = authority.refusalSteps
+    .filter(({ days }, at) => at > 0 && days === null)
+    .map(({ title }) => `How long to wait before “${title}” is not written.`);
+  const uncited = authority.refusalSteps
+    .filter(({ citation }) => citation.trim() === "")
+    .map(({ title }) => `Where “${title}” is written is not said.`);
+  return [
+    ...(missing.length === 0 ? [] : [`Nothing is written on ${missing.join(", ")}.`]),
+    ...uncounted,
+    ...uncited,
+  ];
+}
