@@ -68,7 +68,7 @@ function verdictOn({ parts, least, most }: Load, { low, high }: Limits): LoadVer
 
 function partsWords({ parts }: Load): string {
   if (parts.length < 2) return "";
-  return ` (${parts.map(({ label, units }) => `${label} ${units}`).join(", ")})`;
+  return ` (${sayList(parts.map(({ label, units }) => `${label} ${units}`))})`;
 }
 
 function uncountedWords({ uncounted, parts }: Load): string[] {

@@ -22,7 +22,7 @@ export const FIXTURE_WORDS: Record<Fixture, string> = {
   "water-closet": "toilet",
   bathtub: "bathtub",
   shower: "shower",
-  lavatory: "washbasin",
+  lavatory: "bathroom sink",
   "kitchen-sink": "kitchen sink",
   dishwasher: "dishwasher",
   "clothes-washer": "clothes washer",

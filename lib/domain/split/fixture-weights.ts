@@ -1,6 +1,7 @@
 import { err, ok, type Result } from "../../result.ts";
 import type { FixtureCount } from "../capacity/facts.ts";
 import { FIXTURES, fixtureTableTitle, unitsOfOne } from "../capacity/fixture-units.ts";
+import { FIXTURE_WORDS } from "../capacity/words.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { sayList } from "./say-list.ts";
@@ -48,7 +49,7 @@ export function fixtureWeights(
   );
   if (rowless.length > 0)
     return err(
-      `${fixtureTableTitle(code)} has no row for ${sayList(rowless.map(plain))}: count what is in it one by one.`,
+      `${fixtureTableTitle(code)} has no row for ${sayList(rowless.map((fixture) => FIXTURE_WORDS[fixture]))}: count what is in it one by one.`,
     );
   return ok({
     table: fixtureTableTitle(code),
@@ -79,14 +80,11 @@ function weightOf(
   });
   const weight = parts.reduce((sum, { count, units }) => sum + count * units, 0);
   const words = parts.map(
-    ({ fixture, count, units }) => `${count} ${plain(fixture)}${count === 1 ? "" : "s"} × ${units}`,
+    ({ fixture, count, units }) =>
+      `${count} ${FIXTURE_WORDS[fixture]}${count === 1 ? "" : "s"} × ${units}`,
   );
   return {
     weight,
     words: words.length === 0 ? "nothing counted: 0" : `${words.join(" + ")} = ${weight}`,
   };
-}
-
-function plain(fixture: Fixture): string {
-  return fixture.replaceAll("-", " ");
 }

@@ -55,7 +55,7 @@ describe("load", () => {
       most: 700,
       assumed: false,
       sentence:
-        "17 fixture units (12 Fennel Row 12, 14 Fennel Row 5). Within the 700 that IPC Table 710.1(1) allows a 6 in pipe at 1/8 in per foot (1.0417%).",
+        "17 fixture units (12 Fennel Row 12 and 14 Fennel Row 5). Within the 700 that IPC Table 710.1(1) allows a 6 in pipe at 1/8 in per foot (1.0417%).",
     });
     expect(reaches[2]?.load?.verdict).toBe("nothing-counted");
   });
