@@ -53,11 +53,13 @@ function Grid({ shape }: { readonly shape: SectionShape }) {
           </text>
         </g>
       ))}
-      {shape.points.map(({ station, x }) => (
-        <text key={station} x={x} y={foot} className={styles["station"]}>
-          {plainFeet(station)}
-        </text>
-      ))}
+      {shape.points
+        .filter(({ named }) => named)
+        .map(({ station, x }) => (
+          <text key={station} x={x} y={foot} className={styles["station"]}>
+            {plainFeet(station)}
+          </text>
+        ))}
       <text x={FRAME.left - 8} y={12} className={styles["level"]}>
         level, ft
       </text>

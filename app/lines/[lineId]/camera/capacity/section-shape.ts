@@ -12,8 +12,12 @@ export interface SectionPoint {
   readonly highY: number;
   readonly lowY: number;
   readonly groundY: number | null;
-  readonly invert: Cft;
+  /** Whether there is room for its station under the drawing. */
+  readonly named: boolean;
 }
+
+/** Room that a figure takes. */
+const FIGURE = 48;
 
 export interface SectionShape {
   readonly points: readonly SectionPoint[];
@@ -39,23 +43,37 @@ export function sectionShape({ levels, slopes }: Capacity): SectionShape | null 
     FRAME.left + ((station - first.station) / (last.station - first.station)) * across;
   const y = (level: Cft) => FRAME.top + (1 - (level - lowest) / span) * up;
   return {
-    points: used.map(({ station, invert, uncertainty, ground }) => ({
-      station,
-      x: x(station),
-      invert,
-      invertY: y(invert),
-      highY: y(invert + uncertainty),
-      lowY: y(invert - uncertainty),
-      groundY: ground === null ? null : y(ground),
-    })),
-    slopes: slopes.map(({ from, to }, at) => {
+    points: withNames(
+      used.map(({ station, invert, uncertainty, ground }) => ({
+        station,
+        x: x(station),
+        invertY: y(invert),
+        highY: y(invert + uncertainty),
+        lowY: y(invert - uncertainty),
+        groundY: ground === null ? null : y(ground),
+      })),
+    ),
+    slopes: slopes.flatMap(({ from, to }, at) => {
+      if (x(to) - x(from) < FIGURE) return [];
       const ends = used.filter(({ station }) => station === from || station === to);
       const middle = ends.reduce((sum, { invert }) => sum + invert, 0) / Math.max(1, ends.length);
-      return { x: x((from + to) / 2), y: y(middle), at };
+      return [{ x: x((from + to) / 2), y: y(middle), at }];
     }),
     ticks: levelTicks(lowest, lowest + span).map((level) => ({ level, y: y(level) })),
-    stretched: Math.round(up / span / (across / (last.station - first.station))),
+    stretched: Math.max(1, Math.round(up / span / (across / (last.station - first.station)))),
   };
+}
+
+/** Both ends are named, and between them every station that stands clear of the one before. */
+function withNames(points: readonly Omit<SectionPoint, "named">[]): SectionPoint[] {
+  const end = points.at(-1)?.x ?? 0;
+  let before = Number.NEGATIVE_INFINITY;
+  return points.map((point) => {
+    const last = point.x === end;
+    const named = last || (point.x - before >= FIGURE && end - point.x >= FIGURE);
+    if (named) before = point.x;
+    return { ...point, named };
+  });
 }
 
 function heightsOf({ ground, invert, uncertainty }: LevelFinding): Cft[] {
