@@ -23,7 +23,10 @@ export function readDelimited(text: string): Result<string[][], string> {
 
 function separatorOf(text: string): string {
   const sample = text.split(/\r\n|\r|\n/, SAMPLE).join("\n");
-  const scored = SEPARATORS.map((separator) => ({ separator, score: alike(sample, separator) }));
+  // A separator that cuts through quoted cells leaves quotes where none may stand.
+  const sound = SEPARATORS.filter((separator) => readWith(sample, separator, "strict").ok);
+  const among = sound.length === 0 ? SEPARATORS : sound;
+  const scored = among.map((separator) => ({ separator, score: alike(sample, separator) }));
   const [best] = scored.sort((a, b) => b.score - a.score);
   return best === undefined || best.score === 0 ? "," : best.separator;
 }
@@ -39,12 +42,16 @@ function alike(sample: string, separator: string): number {
   return Math.max(0, ...[...counts].map(([width, rows]) => rows + width / 1_000));
 }
 
-function readWith(text: string, separator: string): Result<string[][], string> {
+function readWith(
+  text: string,
+  separator: string,
+  quotes: "strict" | "loose" = "loose",
+): Result<string[][], string> {
   try {
     const rows: string[][] = parse(text, {
       delimiter: separator,
       relax_column_count: true,
-      relax_quotes: true,
+      relax_quotes: quotes === "loose",
     });
     return ok(rows.map((row) => row.map((cell) => cell.trim())));
   } catch (problem) {
