@@ -59,12 +59,12 @@ const ASKED: readonly ConsentKind[] = ["enter", "dig", "pay", "agreement-signed"
 
 /** Who keeps what back today. A letter that was never answered counts from the day that it named. */
 export function withheldOn(file: LineFile, report: Report): Withheld[] {
+  const lateReplies = chaseList(file, report.today).filter(({ reason }) => reason === "reply-late");
   return consentTable(file, report).flatMap((row): Withheld[] => {
     const refused = keptBack(row, ["refused", "withdrawn"]);
     if (refused.kinds.length > 0) return [withheldAt(file, row, { ...refused, how: "refused" })];
-    const late = chaseList(file, report.today).filter(
-      ({ reason, partyId, noticeId }) =>
-        reason === "reply-late" &&
+    const late = lateReplies.filter(
+      ({ partyId, noticeId }) =>
         row.signers.some((signer) => signer.partyId === partyId) &&
         file.notices.find(({ id }) => id === noticeId)?.propertyId === row.propertyId,
     );
@@ -132,7 +132,7 @@ function withoutThem(file: LineFile, report: Report, asked: Asked): WithoutThem 
   const priced = money ? pricedOnThem(file, report, asked) : [];
   const reasons = [
     ...(lots.length > 0 ? ["it lies on their lot or branch, which needs their consent"] : []),
-    ...(priced.length > 0 ? ["part of its price is theirs"] : []),
+    ...(priced.length > 0 ? ["part of its price is theirs; settle first who carries it"] : []),
   ];
   const known = { itemId: item.id, title: item.title };
   if (reasons.length === 0)

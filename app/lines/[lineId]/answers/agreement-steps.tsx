@@ -56,7 +56,7 @@ export function AgreementWays(part: Part) {
   const { file } = part;
   if (file.agreements.length === 0) return null;
   return (
-    <div className="stack-wide" id="agreement-ways">
+    <div className="stack-wide" id="agreement-ways" style={{ marginBlockStart: "var(--gap-5)" }}>
       {file.agreements.map((agreement) => (
         <Way key={agreement.id} {...part} agreement={agreement} />
       ))}
@@ -79,15 +79,17 @@ function Way({ agreement, ...part }: Part & { readonly agreement: Agreement }) {
       {steps.length === 0 ? null : <Steps file={file} steps={steps} today={today} />}
       {work && !old ? (
         <>
-          <div className="screen-only">
-            <JobButton
-              start={printAgreementAction.bind(null, lineId, agreement.id)}
-              working="Making the draft"
-              paper={`/lines/${lineId}/told/paper`}
-            >
-              Draft as PDF
-            </JobButton>
-          </div>
+          {state === "recorded" || state === "filed" ? null : (
+            <div className="screen-only">
+              <JobButton
+                start={printAgreementAction.bind(null, lineId, agreement.id)}
+                working="Making the draft"
+                paper={`/lines/${lineId}/told/paper`}
+              >
+                Draft as PDF
+              </JobButton>
+            </div>
+          )}
           <details className="screen-only" open={steps.length > 0 && progress.next.length > 0}>
             <summary>Take down a step</summary>
             <StepForm

@@ -78,7 +78,12 @@ export default async function ToldPage({
         id="consents"
         note="Six consents, each on its own: somebody who lets you in has not agreed to pay."
         actions={
-          <ButtonLink href={`/lines/${lineId}/told/consents`}>Record and read consents</ButtonLink>
+          <>
+            <ButtonLink href={`/lines/${lineId}/told/refusal`}>If somebody says no</ButtonLink>
+            <ButtonLink href={`/lines/${lineId}/told/consents`}>
+              Record and read consents
+            </ButtonLink>
+          </>
         }
       >
         <ConsentTable lineId={lineId} file={file} report={report} />

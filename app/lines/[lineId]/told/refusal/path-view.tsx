@@ -101,11 +101,11 @@ function Steps({ steps, today }: { readonly steps: readonly PathStep[]; readonly
         <li key={step.id}>
           <strong>{step.title}</strong>
           {takenOn === null
-            ? `: ${openWords(earliest, today)} (${counted})`
-            : `: taken, ${formatDay(takenOn, today)}`}
-          {step.detail === "" ? null : <span> {step.detail}</span>}
+            ? `: ${openWords(earliest, today)} (${counted}).`
+            : `: taken, ${formatDay(takenOn, today)}.`}
+          {step.detail === "" ? null : ` ${step.detail}`}
+          <br />
           <span className="muted small">
-            {" "}
             {step.citation === "" ? "Source not noted" : step.citation}, as of{" "}
             {formatDate(step.asOf)}
           </span>
