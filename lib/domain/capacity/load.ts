@@ -27,7 +27,7 @@ interface CountedUnits {
 }
 
 /** Units of each property whose fixtures are counted, by the code's table. */
-export function countedUnits(
+function countedUnits(
   fixtures: LoadFile["fixtures"],
   code: PlumbingCode,
 ): ReadonlyMap<string, CountedUnits> {

@@ -4,7 +4,7 @@ import type { Cft } from "#lib/domain/line/station.ts";
 /** Sizes of the long section, in units of the drawing. */
 export const FRAME = { width: 760, height: 270, left: 58, right: 40, top: 26, bottom: 46 } as const;
 
-export interface SectionPoint {
+interface SectionPoint {
   readonly station: Cft;
   readonly x: number;
   readonly invertY: number;
