@@ -91,7 +91,16 @@ function slopeBlocks({ levels, slopes }: Capacity): LetterBlock[] {
       numeric: [1, 2, 3, 4],
     }),
     ...list(levels.flatMap(({ caution }) => (caution === "" ? [] : [caution]))),
-    ...(slopes.length === 0 ? [] : [heading("Slope between levels"), ...slopeTable(slopes), AGAIN]),
+    ...(slopes.length === 0
+      ? []
+      : [
+          heading("Slope between levels"),
+          paragraph(
+            "Both levels off by their most, in opposite directions; stations are taken as written.",
+          ),
+          ...slopeTable(slopes),
+          AGAIN,
+        ]),
   ];
 }
 

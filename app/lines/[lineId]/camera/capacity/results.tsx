@@ -29,7 +29,7 @@ export function SlopeResults({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Section
       title="Slope"
-      note="From each level to the next. A slope is “steep enough” only if it would be at the worst that the levels may be off."
+      note="From each level to the next. A slope is “steep enough” only if it would be at the worst that the levels may be off. Stations are taken as written."
     >
       {cautions.length === 0 ? null : (
         <ul>
