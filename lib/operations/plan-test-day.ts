@@ -43,7 +43,7 @@ export function planTestDay(
     const stops = plan.stops.toSorted((one, other) => one.startsAt.localeCompare(other.startsAt));
     const wrong =
       wrongPlan(file, plan) ??
-      wrongStops(file, stops) ??
+      wrongStops(file, plan.stops) ??
       wrongRecorded(file, old, { on: plan.on, stops });
     if (wrong !== null) return wrong;
     const day: TestDay = {
@@ -96,9 +96,17 @@ function wrongPlan(file: LineFile, { on, controlPropertyId, stops }: Omit<DayPla
   return null;
 }
 
+/** Paths name a stop by its place in the plan as it was given. */
 function wrongStops(file: LineFile, stops: readonly TestStop[]) {
   for (const [at, stop] of stops.entries()) {
-    const wrong = wrongStop(file, stop, at) ?? tooSoon(stops[at - 1], stop, at);
+    const wrong = wrongStop(file, stop, at);
+    if (wrong !== null) return wrong;
+  }
+  const inTurn = [...stops.entries()].toSorted(([, one], [, other]) =>
+    one.startsAt.localeCompare(other.startsAt),
+  );
+  for (const [turn, [at, stop]] of inTurn.entries()) {
+    const wrong = tooSoon(inTurn[turn - 1]?.[1], stop, at);
     if (wrong !== null) return wrong;
   }
   return null;
@@ -132,7 +140,7 @@ function tooSoon(before: TestStop | undefined, stop: TestStop, at: number) {
   return refuse(
     "bad-value",
     `stops.${at}.startsAt`,
-    `Stop ${at + 1} begins before the wait of stop ${at} is over at ${over}: one dosing at a time`,
+    `One dosing at a time: the one at ${before.startsAt} is watched until ${over}`,
   );
 }
 

@@ -1,3 +1,4 @@
+import type { TieInFinding } from "../file/report.ts";
 import { heldAt, type Owed, owedBy } from "../ledger/owed.ts";
 import { LEDGER_WORDS } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
@@ -173,11 +174,14 @@ function versionLines({ words, split }: LetterFacts): string[] {
 function evidenceLines({ own, words }: LetterFacts): string[] {
   return own.map((finding) => {
     const { demand } = words;
-    if (finding.tieIn.ownerAccepted)
-      return demand.tieIn(finding.tieIn.label, demand.reasonAccepted);
-    const reason = finding.standing === "undocumented" ? demand.reasonTested : demand.reasonRecord;
-    return demand.tieIn(finding.tieIn.label, reason);
+    return demand.tieIn(finding.tieIn.label, demand[demandReason(finding)]);
   });
+}
+
+function demandReason({ tieIn, standing }: TieInFinding) {
+  if (tieIn.ownerAccepted) return "reasonAccepted";
+  if (standing === "accepted-by-ruling") return "reasonRuled";
+  return standing === "undocumented" ? "reasonTested" : "reasonRecord";
 }
 
 function consentLine({ file, party, property, share, words }: LetterFacts): string {

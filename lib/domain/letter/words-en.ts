@@ -572,6 +572,7 @@ export const EN = {
     reasonAccepted: "accepted in writing by its owner",
     reasonRecord: "on the permit record, and found there by the camera",
     reasonTested: "shown by repeated tests or by digging",
+    reasonRuled: "accepted in writing by the authority, though not on the permit record",
     due: "Please pay by",
     dueOpen: "The office will tell you the day.",
     enclosed: "Enclosed",

@@ -579,6 +579,7 @@ export const ES: LetterWords = {
     reasonAccepted: "aceptada por escrito por su dueño",
     reasonRecord: "en el registro de permisos, y hallada allí por la cámara",
     reasonTested: "mostrada por pruebas repetidas o por excavación",
+    reasonRuled: "aceptada por escrito por la autoridad, aunque no está en el registro",
     due: "Pague, por favor, a más tardar el",
     dueOpen: "La oficina le dirá el día.",
     enclosed: "Se adjunta",

@@ -7,6 +7,7 @@ import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
+import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 
 export interface PacketInput {
@@ -85,12 +86,16 @@ function applicationState({ file, office }: PacketInput): SheetState {
   return wanting(missing, "All application data is on file.");
 }
 
-function scheduleState({ report }: PacketInput): SheetState {
+function scheduleState({ file, report }: PacketInput): SheetState {
   const undecided = [
     ...report.tieIns.filter(({ decided }) => !decided).map(({ tieIn }) => tieIn.label),
   ];
+  const ruled = rulingEffects(file, report.tieIns).flatMap(({ asks }) => asks ?? []);
   return wanting(
-    undecided.map((label) => `Nobody has decided yet what tie-in ${label} is on record.`),
+    [
+      ...undecided.map((label) => `Nobody has decided yet what tie-in ${label} is on record.`),
+      ...ruled.map((asks) => `${asks}.`),
+    ],
     "Every tie-in has been compared with the record.",
   );
 }

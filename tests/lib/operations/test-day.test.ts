@@ -73,9 +73,15 @@ test("a plan keeps its stops in the order of their times, and is told in the his
 
 test("planTestDay() refuses a second dosing while the wait of the one before runs", () => {
   const { act, plan, control, first } = aPlannedDay();
-  const stops = [control, { ...first, startsAt: "09:14" }];
-  expect(planTestDay(act, { ...plan, stops })).toMatchObject({
+  const soon = { ...first, startsAt: "09:14" };
+  expect(planTestDay(act, { ...plan, stops: [control, soon] })).toMatchObject({
     error: { path: "stops.1.startsAt" },
+  });
+  expect(planTestDay(act, { ...plan, stops: [soon, control] })).toMatchObject({
+    error: {
+      path: "stops.0.startsAt",
+      detail: "One dosing at a time: the one at 09:00 is watched until 09:15",
+    },
   });
   expect(planTestDay(act, { ...plan, stops: [control, { ...first, startsAt: "09:15" }] }).ok).toBe(
     true,

@@ -112,7 +112,7 @@ const LEVELS: readonly { readonly level: EvidenceLevel; readonly words: string }
     words:
       "dye seen twice, filmed, other water off, two people, nothing from a control address: enough to ask for money",
   },
-  { level: 6, words: "dug up and seen, or accepted in writing by its owner" },
+  { level: 6, words: "dug up and seen, or accepted in writing by its owner or the authority" },
 ];
 
 function Ladder({ finding }: { readonly finding: TieInFinding }) {

@@ -57,6 +57,20 @@ test("a demand asks for what is open by the money book, says since when, and enc
   expect(text).toContain("I pay $234.00.");
 });
 
+test("a demand for a tie-in that the authority accepted does not say that it is on record", () => {
+  const { file, report, office } = sampleLine();
+  const tieIns = report.tieIns.map((each) =>
+    each.propertyId === READER.propertyId
+      ? { ...each, standing: "accepted-by-ruling" as const }
+      : each,
+  );
+  const notice = sampleNotice(READER.partyId, READER.propertyId, { kind: "share-demand" });
+  const input = { file, report: { ...report, tieIns }, office, notice };
+  const text = letterText(composeLetter(input)).replaceAll(/\s+/g, " ");
+  expect(text).toContain("accepted in writing by the authority, though not on the permit record");
+  expect(text).not.toContain("on the permit record, and found there by the camera");
+});
+
 test("a demand in Spanish says the same", () => {
   const { text } = demand([INVOICE, PAYMENT], "es");
   expect(text).toContain("Se facturó $1,234.00");

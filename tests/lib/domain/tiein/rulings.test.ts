@@ -4,6 +4,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { TieIn } from "#lib/domain/line/line.ts";
 import { servedBy } from "#lib/domain/line/served-by.ts";
+import { sheetState } from "#lib/domain/packet/sheet-states.ts";
 import { scheduleSheet } from "#lib/domain/packet/sheets-line.ts";
 import { sharersOf } from "#lib/domain/split/sharers.ts";
 import type { Ruling, RulingKind } from "#lib/domain/tiein/ruling.ts";
@@ -191,6 +192,16 @@ test.each([
     sentence.includes("connection of its own"),
   );
   expect(thing).toMatchObject({ kind, on: dueOn, question: "agree" });
+});
+
+test("the packet says that the schedule is not complete while a ruling is not carried out", () => {
+  const state = (kind: RulingKind) => {
+    const file = fileWith([ruled(kind)], { propertyId: "14", ownerAccepted: true });
+    const input = { file, report: reportOn(file, TODAY), office: anOffice() };
+    return sheetState("schedule-of-connections", input);
+  };
+  expect(state("disconnect")).toEqual({ complete: false, sentences: ["T3 has to be cut off."] });
+  expect(state("accepted-as-legacy").complete).toBe(true);
 });
 
 test("the packet's schedule prints each ruling with its reference, and where the as-built shows it", () => {

@@ -77,12 +77,19 @@ export function WaterOff({ file, report, day }: SheetPart) {
           <li key={propertyId}>
             {propertyName(file, propertyId)}
             {unitsWords(file, unitIds)}
-            {passes === "surely" ? "" : ", perhaps on the line"}
+            {passes === "surely" ? "" : besideWords(report, propertyId)}
           </li>
         ))}
       </ul>
     </Section>
   );
+}
+
+/** Why somebody keeps water off whose flow is not known to pass the watched place. */
+function besideWords({ tieIns }: Report, propertyId: string): string {
+  return tieIns.some((each) => each.live && each.propertyId === propertyId)
+    ? ", which joins below but is tested too"
+    : ", perhaps on the line";
 }
 
 function unitsWords(file: LineFile, unitIds: readonly string[]): string {

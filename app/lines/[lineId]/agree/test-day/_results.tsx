@@ -21,26 +21,28 @@ interface ResultsProps {
 /** One form for each stop and watched tie-in: three big buttons, made for a thumb. */
 export function Results({ lineId, file, day }: ResultsProps) {
   return (
-    <Section
-      title="What was seen"
-      id="results"
-      note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
-    >
-      <div className="stack-wide screen-only">
-        {day.stops.flatMap((stop) =>
-          stop.tieInIds.map((tieInId) => (
-            <StopResult
-              key={`${stopKey(stop)} ${tieInId}`}
-              lineId={lineId}
-              file={file}
-              day={day}
-              stop={stop}
-              tieInId={tieInId}
-            />
-          )),
-        )}
-      </div>
-    </Section>
+    <div className="screen-only">
+      <Section
+        title="What was seen"
+        id="results"
+        note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
+      >
+        <div className="stack-wide">
+          {day.stops.flatMap((stop) =>
+            stop.tieInIds.map((tieInId) => (
+              <StopResult
+                key={`${stopKey(stop)} ${tieInId}`}
+                lineId={lineId}
+                file={file}
+                day={day}
+                stop={stop}
+                tieInId={tieInId}
+              />
+            )),
+          )}
+        </div>
+      </Section>
+    </div>
   );
 }
 
@@ -85,33 +87,46 @@ function ResultFields({
 }) {
   const like = test ?? before;
   return (
-    <div className={styles["fields"]}>
-      <Field
-        label="Dosed at"
-        name="startedAt"
-        defaultValue={test?.startedAt ?? stop.startsAt}
-        width={7}
-      />
-      <Field
-        label="Minutes until seen, or watched"
-        name="minutes"
-        inputMode="numeric"
-        unit="min"
-        width={4}
-        defaultValue={test === null ? undefined : minutesFor(test)}
-      />
-      <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
-      <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
-      <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
-      <Field label="How much dye" name="quantity" defaultValue={like?.quantity} />
-      <Field label="Note" name="note" defaultValue={test?.note} />
+    <>
+      <div className={styles["two"]}>
+        <Field
+          label="Dosed at"
+          name="startedAt"
+          defaultValue={test?.startedAt ?? stop.startsAt}
+          width={7}
+        />
+        <Field
+          label="Seen, or watched, for"
+          name="minutes"
+          inputMode="numeric"
+          unit="min"
+          width={4}
+          defaultValue={test === null ? undefined : minutesFor(test)}
+        />
+      </div>
       <Tick
         label="All other water was off"
         name="otherWaterBarred"
-        defaultChecked={test?.otherWaterBarred ?? false}
+        defaultChecked={like?.otherWaterBarred ?? false}
       />
-    </div>
+      <details open={like === null}>
+        <summary>Who, film and note{namesOf(like)}</summary>
+        <div className={styles["fields"]}>
+          <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
+          <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
+          <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
+          <Field label="How much dye" name="quantity" defaultValue={like?.quantity} />
+          <Field label="Note" name="note" defaultValue={test?.note} />
+        </div>
+      </details>
+    </>
   );
+}
+
+/** `: Marek Sandoval, Ruth Lindqvist`, so that a closed part shows whose names it keeps. */
+function namesOf(test: TieInTest | null): string {
+  const names = [test?.dosedBy ?? "", test?.watchedBy ?? ""].filter((name) => name !== "");
+  return names.length === 0 ? "" : `: ${names.join(", ")}`;
 }
 
 function minutesFor(test: TieInTest): number | undefined {

@@ -21,16 +21,17 @@ export async function planDayAction(
 ): Promise<FormState> {
   const act = await requireAct("record-the-field");
   const dayId = textOrNull(form, "dayId");
+  const places = stopPlaces(form);
   const planned = planTestDay(act, {
     lineId,
     dayId,
     seen: textOrNull(form, "seen"),
     on: textOf(form, "on"),
     controlPropertyId: textOrNull(form, "controlPropertyId"),
-    stops: stopsFrom(form),
+    stops: places.map((at) => stopFrom(form, at)),
     note: textOf(form, "note"),
   });
-  if (!planned.ok) return stateOf(planned, { words: "", form });
+  if (!planned.ok) return atPlace(stateOf(planned, { words: "", form }), places);
   revalidatePath(`/lines/${lineId}`, "layout");
   if (dayId === null) redirect(addressOf(lineId, planned.value.dayId));
   return stateOf(planned, { words: "The plan is saved.", form });
@@ -78,11 +79,21 @@ export async function recordResultAction(
   return stateOf(recorded, { words: "Saved.", form });
 }
 
-function stopsFrom(form: FormData): TestStop[] {
+/** Numbers of the stops in the form that have an address. */
+function stopPlaces(form: FormData): number[] {
   const count = Math.min(Number(textOf(form, "count")) || 0, MOST_STOPS);
-  return Array.from({ length: count }, (_, at) => stopFrom(form, at)).filter(
-    ({ propertyId }) => propertyId !== "",
+  return Array.from({ length: count }, (_, at) => at).filter(
+    (at) => textOf(form, `stops.${at}.propertyId`) !== "",
   );
+}
+
+/** The plan counts only stops with an address; the sentence stands beside the form's own field. */
+function atPlace(state: FormState, places: readonly number[]): FormState {
+  const path = state.path.replace(
+    /^stops\.(\d+)\./,
+    (_, at: string) => `stops.${places[Number(at)] ?? at}.`,
+  );
+  return { ...state, path };
 }
 
 function stopFrom(form: FormData, at: number): TestStop {
