@@ -43,11 +43,11 @@ const LEFT = 60;
 const WIDTH = 492;
 const styles = StyleSheet.create({
   page: {
-    paddingTop: 52,
-    paddingBottom: 58,
+    paddingTop: 44,
+    paddingBottom: 52,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
-    fontSize: 10,
+    fontSize: 9.5,
     color: INK.ink,
   },
   head: {
@@ -56,26 +56,26 @@ const styles = StyleSheet.create({
     borderTopWidth: 1.5,
     borderTopColor: INK.ink,
     paddingTop: 8,
-    marginBottom: 16,
+    marginBottom: 12,
   },
   side: { width: 235 },
   right: { width: 235, textAlign: "right" },
   strong: { fontWeight: 600, fontSize: 10.5, lineHeight: 1.3 },
   line: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
   subject: { fontSize: 18, fontWeight: 600, lineHeight: 1.2, marginBottom: 8 },
-  continued: { position: "absolute", top: 28, left: LEFT, fontSize: 8.5, color: INK.soft },
+  continued: { position: "absolute", top: 24, left: LEFT, fontSize: 8.5, color: INK.soft },
   rule: {
     position: "absolute",
-    bottom: 46,
+    bottom: 42,
     left: LEFT,
     width: WIDTH,
     borderTopWidth: 0.5,
     borderTopColor: INK.faint,
   },
-  footer: { position: "absolute", bottom: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
+  footer: { position: "absolute", bottom: 27, left: LEFT, fontSize: 8.5, color: INK.soft },
   pages: {
     position: "absolute",
-    bottom: 30,
+    bottom: 27,
     left: LEFT,
     width: WIDTH,
     textAlign: "right",
@@ -88,8 +88,8 @@ function StatementDocument({ statement }: { readonly statement: Statement }) {
   const { frame } = LETTER_WORDS[statement.language];
   const manner: BlockManner = {
     width: WIDTH,
-    size: 10,
-    tableSize: 9.5,
+    size: 9.5,
+    tableSize: 9.25,
     stripNote: frame.notToScale,
   };
   const day = noonOf(statement.day);
