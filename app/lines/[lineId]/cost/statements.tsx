@@ -25,7 +25,7 @@ export function Statements({
       <Section
         title="Statements"
         id="statements"
-        note="One page for each neighbour: the pipe, the part that they use, each piece of work, and their sum in steps for a pencil. A letter with the proposed split encloses it."
+        note="One sheet for each neighbour: the pipe, the part that they use, each piece of work, and their sum in steps for a pencil. A letter with the proposed split encloses it."
         actions={
           work ? (
             <JobButton
@@ -70,7 +70,9 @@ function Decide({ lineId, file }: { readonly lineId: string; readonly file: Line
         <span>what the other rules would ask of the reader</span>
       </label>
       <div>
-        <SubmitButton pendingWord="Saving …">Save this</SubmitButton>
+        <SubmitButton pendingWord="Saving …" quiet>
+          Save this
+        </SubmitButton>
       </div>
     </ActionForm>
   );
