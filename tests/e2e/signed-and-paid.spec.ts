@@ -1,0 +1,175 @@
+import { type Browser, expect, type Page, test } from "@playwright/test";
+import { DEMO_OFFICE } from "../playwright.config.ts";
+import { saved, table, typeRow } from "./support/grid.ts";
+import { signIn } from "./support/sign-in.ts";
+import { threeHouses } from "./support/three-houses.ts";
+
+// From scope to a signed, superseded, signed again and paid split. The sums are worked by hand:
+// tie-ins at 20, 40 and 60 ft; 10 to 50 ft at $100.00 a foot, each foot shared by those whose flow
+// passes it: 1000/3; 1000/3 + 2000/2; 1000/3 + 2000/2 + 1000, the odd cent to the farthest upstream.
+// Then $300.00 more at 15 ft, where all three pass.
+const FIRST = { a: "$333.33", b: "$1,333.33", c: "$2,333.34" };
+const SECOND = { a: "$433.33", b: "$1,433.33", c: "$2,433.34" };
+
+test.use({ baseURL: DEMO_OFFICE });
+test.setTimeout(600_000);
+
+test("a split is signed, superseded, signed again and paid", async ({ page, browser }) => {
+  await signIn(page);
+  const line = await test.step("a line that is settled is brought in", () => bringIn(page));
+  await test.step("the work is priced and split", () => price(page, line));
+  const first = await test.step("the owner gets a private link", () => letterLink(page, line));
+  await test.step("and signs it", () => sign(browser, first, FIRST.a));
+  await test.step("more work supersedes the amount", () => supersede(page, line));
+  const second = await test.step("a new letter, a new link", () => letterLink(page, line));
+  await test.step("the old link says so, the new one is signed", async () => {
+    await looksSuperseded(browser, first);
+    await sign(browser, second, SECOND.a);
+  });
+  await test.step("the shares are invoiced and paid", () => pay(page, line));
+});
+
+async function bringIn(page: Page): Promise<string> {
+  await page.goto("/lines/import");
+  await page.getByLabel("Or paste it here").fill(threeHouses(`Larkmoor Row ${Date.now()}`));
+  await page.getByRole("button", { name: "Bring it in" }).click();
+  await expect(page).toHaveURL(/\/lines\/line-larkmoor/);
+  return new URL(page.url()).pathname;
+}
+
+async function typeWork(page: Page, cells: Readonly<Record<string, string>>) {
+  await typeRow(page, table(page, "Priced work"), { word: "item", cells });
+  await saved(page, "Priced work");
+  await page.reload();
+}
+
+async function choosePortion(page: Page, why: string) {
+  const choose = page.getByRole("form", { name: "Choose a rule" });
+  await choose.getByRole("combobox", { name: /^Rule/ }).selectOption("portion-used");
+  await choose.getByLabel("Why this rule").fill(why);
+  await choose.getByRole("button", { name: "Choose this rule" }).click();
+}
+
+async function price(page: Page, line: string) {
+  await page.goto(`${line}/cost`);
+  await typeWork(page, {
+    Item: "Dig and replace",
+    Place: "stretch",
+    "From, ft": "10",
+    "To, ft": "50",
+    Quantity: "40",
+    Unit: "ft",
+    "Rate, $": "100",
+  });
+  await choosePortion(page, "All three owners asked for it");
+  for (const amount of Object.values(FIRST))
+    await expect(page.getByText(amount).first()).toBeVisible();
+}
+
+/** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
+async function letterLink(page: Page, line: string): Promise<string> {
+  await page.goto(`${line}/told/write?kind=proposed-split`);
+  await page.getByRole("button", { name: "Write the drafts" }).click();
+  const send = page.getByRole("form", { name: "Send the ticked letters" });
+  await send.getByLabel("How they went").selectOption({ label: "certified mail" });
+  await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
+  await expect(page.getByText("3 letters").first()).toBeVisible();
+  await page.goto(`${line}/told`);
+  const letters = page.getByRole("link", { name: /Proposed split/ });
+  const mine = page
+    .getByRole("row")
+    .filter({ hasText: "Odalys Marchetti" })
+    .getByRole("link", { name: /Proposed split/ });
+  await ((await mine.count()) > 0 ? mine : letters).last().click();
+  const make = page.getByRole("form", { name: "Make a private link" });
+  await make.getByRole("button").first().click();
+  const link = page.getByLabel("The link, shown this once: copy it now");
+  await expect(link).toHaveValue(/\/n\/[\w-]{22,}$/);
+  return new URL(await link.inputValue()).pathname;
+}
+
+async function sign(browser: Browser, link: string, amount: string) {
+  const context = await browser.newContext({
+    baseURL: DEMO_OFFICE,
+    viewport: { width: 390, height: 844 },
+  });
+  const page = await context.newPage();
+  const letter = page.getByRole("link", { name: "Open the letter as a PDF" });
+  await expect(async () => {
+    await page.goto(link);
+    await expect(letter).toBeVisible({ timeout: 2_000 });
+  }).toPass({ timeout: 120_000 });
+  await expect(page.getByText(amount).first()).toBeVisible();
+  await expect(page.getByText(FIRST.c)).toHaveCount(0);
+  const form = page.getByRole("form", { name: "Sign on screen" });
+  const signNow = form.getByRole("button", { name: "Sign now" });
+  await signNow.click();
+  await expect(form.getByText(/Open the letter’s PDF first|Tick what you agree to/)).toBeVisible();
+  const paper = await page.request.get((await letter.getAttribute("href")) ?? "");
+  expect(paper.headers()["content-type"]).toContain("application/pdf");
+  await form.getByRole("checkbox", { name: /I agree to pay/ }).check();
+  await form.getByRole("checkbox", { name: /agree to sign this letter on screen/ }).check();
+  await signNow.click();
+  await expect(form.getByText("Type your full name.")).toBeVisible();
+  await form.getByRole("checkbox", { name: /I agree to pay/ }).check();
+  await form.getByRole("checkbox", { name: /agree to sign this letter on screen/ }).check();
+  await form.getByLabel("Your full name").fill("Odalys Marchetti");
+  await signNow.click();
+  await expect(page.getByRole("heading", { name: "What you have signed" })).toBeVisible();
+  await expect(page.getByText("This holds.").first()).toBeVisible();
+  await context.close();
+}
+
+async function looksSuperseded(browser: Browser, link: string) {
+  const context = await browser.newContext({ baseURL: DEMO_OFFICE });
+  const page = await context.newPage();
+  await page.goto(link);
+  await expect(page.getByText(/Signed on a superseded amount/).first()).toBeVisible();
+  await context.close();
+}
+
+async function supersede(page: Page, line: string) {
+  await page.goto(`${line}/told/consents`);
+  await expect(page.getByText(/Odalys Marchetti/).first()).toBeVisible();
+  await page.goto(`${line}/cost`);
+  await typeWork(page, {
+    Item: "Point repair at the crack",
+    Place: "point",
+    "From, ft": "15",
+    Quantity: "1",
+    Unit: "each",
+    "Rate, $": "300",
+  });
+  await expect(page.getByText(/out of date|stale/i).first()).toBeVisible();
+  await choosePortion(page, "The crack at 15 ft is mended too");
+  for (const amount of Object.values(SECOND))
+    await expect(page.getByText(amount).first()).toBeVisible();
+  await page.goto(`${line}/told/consents`);
+  await expect(page.getByText(/superseded amount/i).first()).toBeVisible();
+}
+
+async function pay(page: Page, line: string) {
+  await page.goto(`${line}/cost/money`);
+  const invoice = page.getByRole("form", { name: "Invoice what is open" });
+  await invoice.getByRole("button", { name: "Enter these in the book" }).click();
+  await expect(page.getByText("$4,300.00").first()).toBeVisible();
+  const book = page.getByRole("form", { name: "Take money down" });
+  await book.getByLabel("What it is").selectOption("payment");
+  await book.getByLabel("Whose").selectOption({ index: 1 });
+  await book.getByLabel("Amount").fill("twelve");
+  await book.getByLabel("How it was paid").selectOption("check");
+  await book.getByRole("button", { name: "Enter it in the book" }).click();
+  await expect(book.locator(".mend").first()).toBeVisible();
+  await book.getByLabel("Amount").fill(SECOND.a);
+  await book.getByLabel("Reference").fill("check 1042");
+  await book.getByRole("button", { name: "Enter it in the book" }).click();
+  const account = page.getByRole("row").filter({ hasText: "1 Larkmoor Row" }).first();
+  await expect(account).toContainText("$433.33");
+  await expect(page.getByText("check 1042").first()).toBeVisible();
+
+  const csv = await page.request.get(`${line}/cost/money/csv`);
+  expect(await csv.text()).toContain("433.33");
+  await page.goto(`${line}/cost/money/a`);
+  await expect(page.getByText("check 1042").first()).toBeVisible();
+  await expect(page.getByText(SECOND.c)).toHaveCount(0);
+}
