@@ -37,7 +37,7 @@ const FINDERS: Record<LetterKind, Finder> = {
   finding: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_OWNERS),
   "tie-in-inquiry": inquiries,
   "test-visit": (file, report) =>
-    atEvery(file, candidateStops(file, report), [...OWNERS, ...OCCUPANTS, "manager"]),
+    atEvery(file, visitStops(file, report), [...OWNERS, ...OCCUPANTS, "manager"]),
   "proposed-split": (file) => atEvery(file, shareHolders(file), OWNERS),
   "entry-consent": (file, report) => atEvery(file, lotsToEnter(file, report), LOT_OWNERS),
   "joint-agreement": (file, report) =>
@@ -119,6 +119,15 @@ function candidateStops(file: LineFile, report: Report): About[] {
       .filter((candidate) => candidate.weight > 0)
       .map(({ propertyId }) => ({ propertyId, tieInId: finding.tieIn.id, splitId: null })),
   );
+}
+
+/** The addresses of the test days still to come, each once; while none is planned, every candidate. */
+function visitStops(file: LineFile, report: Report): About[] {
+  const planned = file.testDays
+    .filter(({ on }) => on >= report.today)
+    .flatMap(({ stops }) => stops.map(({ propertyId }) => propertyId));
+  if (planned.length === 0) return candidateStops(file, report);
+  return [...new Set(planned)].map((id) => aboutProperty({ id }));
 }
 
 function inquiries(file: LineFile, report: Report): Recipient[] {

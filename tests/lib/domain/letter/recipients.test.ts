@@ -43,6 +43,33 @@ test("recipientsOf() an inquiry are none once the owner has accepted the tie-in"
   expect(recipientsOf(file, { ...report, tieIns }, "tie-in-inquiry")).toEqual([]);
 });
 
+test("recipientsOf() a test visit are people of the addresses that a day to come is planned for", () => {
+  const { file, report } = sampleLine();
+  const stop = {
+    propertyId: "p12",
+    unitId: null,
+    tieInIds: ["T3"],
+    fixture: "",
+    colour: "green",
+    startsAt: "09:00",
+    waitMinutes: 15,
+  };
+  const day = {
+    id: "day",
+    on: report.today,
+    controlPropertyId: null,
+    stops: [stop, { ...stop, startsAt: "10:00" }],
+    note: "",
+    plannedBy: "",
+    plannedOn: report.today,
+  };
+  const planned = { ...sampleLine(), file: { ...file, testDays: [day] } };
+  expect(parties("test-visit", planned)).toEqual(["ottilie"]);
+  const past = { ...sampleLine(), file: { ...file, testDays: [{ ...day, on: "2026-01-02" }] } };
+  expect(parties("test-visit", past)).toEqual(parties("test-visit"));
+  expect(parties("test-visit")).toContain("nils");
+});
+
 test("recipientsOf() a proposed split are owners with a share, never tenants", () => {
   const { file, report } = sampleLine();
   expect(parties("proposed-split")).toEqual(["ottilie", "jesus", "larkspur", "lodz"]);

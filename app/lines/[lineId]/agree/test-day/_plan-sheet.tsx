@@ -130,6 +130,12 @@ export function LetIn({ lineId, file, report, day }: SheetPart & { readonly line
           </li>
         ))}
       </ul>
+      {file.events.some(({ event, on }) => event === "tenant-entry" && on === day.on) ? null : (
+        <p className="screen-only">
+          The letter takes the day and the hours from the event “a dwelling is entered”: enter it
+          under <Link href={`/lines/${lineId}/next`}>“What happens next?”</Link>
+        </p>
+      )}
     </Section>
   );
 }
