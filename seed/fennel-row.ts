@@ -1,6 +1,8 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Actor } from "#lib/operations/act.ts";
+import { addNarration } from "#lib/operations/add-narration.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
+import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
@@ -62,8 +64,10 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
   addRuns(desk(who.field, "2026-11-04"), lineId);
   decide(desk(who.office, "2026-11-06"), lineId);
   addTests(desk(who.field, "2026-11-12"), lineId);
-  addRows(desk(who.office, "2026-11-13"), { lineId, table: "scope" }, SCOPE);
+  addWork(desk(who.office, "2026-11-13"), lineId);
   writeFinding(desk, who.office, lineId);
+  addCapacity(desk(who.office, "2026-11-17"), lineId);
+  must(addNarration(desk(who.field, "2026-11-17"), { lineId, runId: "fr-run2", text: SPOKEN }));
 }
 
 type SeedAct = ReturnType<Desk>;
@@ -236,6 +240,7 @@ function addRuns(act: SeedAct, lineId: string): void {
       direction: "downstream",
       zeroAt: "top of the cleanout riser",
       toCounter: 9_860,
+      ended: "reached-main",
     }),
     run("fr-run2", {
       name: "Run 2",
@@ -244,6 +249,7 @@ function addRuns(act: SeedAct, lineId: string): void {
       direction: "upstream",
       zeroAt: "centre of the cleanout",
       toCounter: 3_300,
+      ended: "blocked",
       note: "Stopped by roots",
     }),
   ]);
@@ -468,7 +474,20 @@ function addTests(act: SeedAct, lineId: string): void {
   ]);
 }
 
+const DIG = "fr-dig";
+const LINING = "fr-lining";
+
 const SCOPE = [
+  work("fr-s7", "Line the pipe and open each tie-in again", {
+    work: "repair",
+    place: "stretch",
+    from: 2_800,
+    to: 4_800,
+    quantity: 2_000,
+    unit: "ft",
+    rate: 12_500,
+    optionId: LINING,
+  }),
   work("fr-s1", "Dig and replace the rooted stretch", {
     work: "replacement",
     place: "stretch",
@@ -477,6 +496,7 @@ const SCOPE = [
     quantity: 800,
     unit: "ft",
     rate: 18_500,
+    optionId: DIG,
     allegedCause: "Roots; whose tree is not settled",
   }),
   work("fr-s2", "Dig and relay the belly to grade", {
@@ -487,6 +507,7 @@ const SCOPE = [
     quantity: 800,
     unit: "ft",
     rate: 24_000,
+    optionId: DIG,
   }),
   work("fr-s3", "Spot repair of the crack", {
     place: "point",
@@ -515,6 +536,47 @@ const SCOPE = [
     spread: "equally",
   }),
 ];
+
+/** Two ways of doing the work, one of them chosen. */
+function addWork(act: SeedAct, lineId: string): void {
+  addRows(act, { lineId, table: "options" }, [
+    { id: DIG, title: "Dig and replace", kind: "spot-repair", note: "" },
+    { id: LINING, title: "Line it, 28 to 48 ft", kind: "lining", note: "Belly first" },
+  ]);
+  addRows(act, { lineId, table: "scope" }, SCOPE);
+  const reason = "A liner would close T2, and whose it is nobody knows yet";
+  must(chooseOption(act, { lineId, optionId: DIG, reason }));
+}
+
+/** Depths as located, and the fixtures that owners have counted so far. */
+function addCapacity(act: SeedAct, lineId: string): void {
+  must(saveLine(act, { lineId, facts: { plumbingCode: "ipc", leastSlope: "quarter-inch" } }));
+  const usual = { invert: null, uncertainty: null, note: "" };
+  addRows(act, { lineId, table: "levels" }, [
+    { ...usual, id: "fr-l1", station: 200, ground: 10_000, depth: 720, method: "locator" },
+    { ...usual, id: "fr-l2", station: 4_000, ground: 10_060, depth: 690, method: "locator" },
+    { ...usual, id: "fr-l3", station: 9_200, ground: 10_090, depth: 490, method: "cleanout-drop" },
+  ]);
+  const group = { unitId: null, fixture: "bathroom-group", note: "" };
+  addRows(act, { lineId, table: "fixtures" }, [
+    { ...group, id: "fr-f1", propertyId: "fr-12", count: 2 },
+    { ...group, id: "fr-f2", propertyId: "fr-14", count: 1 },
+    { ...group, id: "fr-f3", propertyId: "fr-16", count: 2 },
+    { ...group, id: "fr-f4", propertyId: "fr-18", count: 1 },
+    { ...group, id: "fr-f5", propertyId: "fr-12", fixture: "clothes-washer", count: 1 },
+  ]);
+}
+
+/** What Marek said on run 2, as typed up from the recording. */
+const SPOKEN = `0:05 Run two, going in at the alley cleanout, counter on zero, looking up the line.
+0:40 Six inch concrete. Hairline crack at nine feet, top of the pipe.
+1:10 Fourteen four, tap on the left, four inch clay, that'll be twelve.
+1:55 Twenty-two one, there's a saddle on the right, three inch plastic, and that one's not on the card.
+2:20 Roots from about twenty-four to thirty.
+2:48 Another tie-in on the left, maybe four inch clay.
+2:58 Thirty-one even.
+3:15 Can't get past the roots at thirty-three. Pulling back.
+`;
 
 function writeFinding(desk: Desk, actor: Actor, lineId: string): void {
   const act = desk(actor, "2026-11-16");

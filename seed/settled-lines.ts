@@ -1,4 +1,6 @@
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
 import type { PermitState } from "#lib/domain/permit/permit.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
@@ -7,6 +9,8 @@ import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { enterMoney } from "#lib/operations/enter-money.ts";
+import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
@@ -40,6 +44,12 @@ interface Story {
   readonly scope: readonly ReturnType<typeof work>[];
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
   readonly ticket: { readonly number: string; readonly calledOn: Day; readonly workBeginsOn: Day };
+  readonly money: {
+    readonly invoicedOn: Day;
+    readonly dueOn: Day;
+    /** By house: how much of its share came in, in hundredths, and when. */
+    readonly paid: readonly { readonly house: number; readonly part: number; readonly on: Day }[];
+  };
   readonly closedOn: Day | null;
 }
 
@@ -99,6 +109,14 @@ export const ROPEWALK: Story = {
     ],
   },
   ticket: { number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: "2026-12-01" },
+  money: {
+    invoicedOn: "2026-10-12",
+    dueOn: "2026-11-11",
+    paid: [
+      { house: 0, part: 100, on: "2026-10-21" },
+      { house: 1, part: 50, on: "2026-11-04" },
+    ],
+  },
   closedOn: null,
 };
 
@@ -157,6 +175,14 @@ export const TOLLGATE: Story = {
     ],
   },
   ticket: { number: "26-555-0144", calledOn: "2026-06-22", workBeginsOn: "2026-06-29" },
+  money: {
+    invoicedOn: "2026-07-13",
+    dueOn: "2026-07-31",
+    paid: [
+      { house: 0, part: 100, on: "2026-07-16" },
+      { house: 1, part: 100, on: "2026-07-22" },
+    ],
+  },
   closedOn: "2026-07-24",
 };
 
@@ -179,6 +205,7 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
   settle(desk(actor, story.decidedOn), lineId, story);
   const splitId = tell(desk, actor, lineId, story);
   permit(desk, actor, lineId, story);
+  bookMoney(desk, actor, lineId, story);
   if (story.closedOn)
     must(
       closeLine(desk(actor, story.closedOn), {
@@ -189,6 +216,35 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
 }
 
 type SeedAct = ReturnType<Desk>;
+
+/** Invoices the split and takes down what came in. */
+function bookMoney(desk: Desk, actor: Actor, lineId: string, { key, money }: Story): void {
+  const act = desk(actor, money.invoicedOn);
+  const file = fileOf(act, lineId);
+  const billing = "one-invoice";
+  const proposed = proposedEntries(file, reportOn(file, act.today), billing)?.proposals ?? [];
+  const seen = proposalsKey(proposed);
+  must(invoiceSplit(act, { lineId, billing, dueOn: money.dueOn, seen, propertyIds: null }));
+  for (const { house, part, on } of money.paid) {
+    const propertyId = `${key}-h${house + 1}`;
+    const invoice = proposed.find((each) => each.propertyId === propertyId);
+    must(
+      enterMoney(desk(actor, on), {
+        lineId,
+        kind: "payment",
+        partyId: invoice?.partyId ?? "",
+        propertyId,
+        amount: Math.round(((invoice?.amount ?? 0) * part) / 100),
+        on,
+        method: "check",
+        reference: `Check ${2_100 + house * 37}`,
+        uploadId: null,
+        note: "",
+        beyond: false,
+      }),
+    );
+  }
+}
 
 function addHouses(act: SeedAct, lineId: string, { key, houses }: Story): void {
   const at = (index: number) => `${key}-h${index + 1}`;
