@@ -1,6 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
-import { expect, type Page, test } from "@playwright/test";
+import { expect, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
+import { signIn } from "./support/sign-in.ts";
 
 test.use({ baseURL: DEMO_OFFICE });
 test.setTimeout(900_000);
@@ -30,18 +31,21 @@ const PAGES = [
   `${FENNEL}/told/write`,
   `${FENNEL}/told/write?kind=finding`,
   `${FENNEL}/told/consents`,
+  `${FENNEL}/told/refusal`,
+  `${FENNEL}/camera/narration?run=fr-run2`,
+  `${FENNEL}/camera/capacity`,
+  `${FENNEL}/bring-in`,
+  `${FENNEL}/bring-in?table=observations&to=fr-run1`,
+  `${FENNEL}/agree?in=es`,
+  `${FENNEL}/agree/test-day`,
   "/lines/ropewalk-0001",
   "/lines/ropewalk-0001/cost",
+  "/lines/ropewalk-0001/cost/money",
+  "/lines/ropewalk-0001/cost/money/rw-h2",
+  "/lines/ropewalk-0001/cost/statement/rw-h2",
+  "/n/no-such-link",
   "/lines/tollgate-0001/authority",
 ];
-
-async function signIn(page: Page) {
-  await page.goto("/sign-in");
-  await page.getByLabel("Mail address").fill("demo@example.com");
-  await page.getByLabel("Password").fill("demo-office-2026");
-  await page.getByRole("button", { name: "Sign in" }).click();
-  await expect(page).toHaveURL(`${DEMO_OFFICE}/`);
-}
 
 for (const scheme of ["light", "dark"] as const) {
   test(`every page is readable by everybody, ${scheme}`, async ({ page }) => {
