@@ -1,3 +1,4 @@
+import AxeBuilder from "@axe-core/playwright";
 import { type Browser, expect, type Page, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 import { saved, table, typeRow } from "./support/grid.ts";
@@ -101,6 +102,7 @@ async function sign(browser: Browser, link: string, amount: string) {
   }).toPass({ timeout: 120_000 });
   await expect(page.getByText(amount).first()).toBeVisible();
   await expect(page.getByText(FIRST.c)).toHaveCount(0);
+  await isReadableOnAPhone(page);
   const form = page.getByRole("form", { name: "Sign on screen" });
   const signNow = form.getByRole("button", { name: "Sign now" });
   await signNow.click();
@@ -118,6 +120,15 @@ async function sign(browser: Browser, link: string, amount: string) {
   await expect(page.getByRole("heading", { name: "What you have signed" })).toBeVisible();
   await expect(page.getByText("This holds.").first()).toBeVisible();
   await context.close();
+}
+
+async function isReadableOnAPhone(page: Page) {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  const over = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(over).toBeLessThanOrEqual(0);
 }
 
 async function looksSuperseded(browser: Browser, link: string) {
