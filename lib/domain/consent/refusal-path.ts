@@ -13,7 +13,7 @@ import { latestSplit } from "./standing.ts";
 import { type ConsentRow, consentTable } from "./table.ts";
 
 /** What one property keeps back: a no, or no answer past the day that was asked for. */
-export interface Withheld {
+interface Withheld {
   readonly propertyId: string;
   readonly place: string;
   /** A spoken no outranks a silence. */
@@ -58,7 +58,7 @@ export function refusalPaths(file: LineFile, report: Report): RefusalPath[] {
 const ASKED: readonly ConsentKind[] = ["enter", "dig", "pay", "agreement-signed"];
 
 /** Who keeps what back today. A letter that was never answered counts from the day that it named. */
-export function withheldOn(file: LineFile, report: Report): Withheld[] {
+function withheldOn(file: LineFile, report: Report): Withheld[] {
   const lateReplies = chaseList(file, report.today).filter(({ reason }) => reason === "reply-late");
   return consentTable(file, report).flatMap((row): Withheld[] => {
     const refused = keptBack(row, ["refused", "withdrawn"]);

@@ -5,19 +5,17 @@ import type { AgreementStep, AgreementStepKind } from "./agreement-step.ts";
 import type { Agreement } from "./authority.ts";
 
 /** How far an agreement that is to be recorded has come. */
-export const AGREEMENT_STATES = [
-  "not-begun",
-  "draft",
-  "reviewed",
-  "returned",
-  "being-signed",
-  "signed",
-  "notarised",
-  "recorded",
-  "filed",
-  "given-up",
-] as const;
-export type AgreementState = (typeof AGREEMENT_STATES)[number];
+export type AgreementState =
+  | "not-begun"
+  | "draft"
+  | "reviewed"
+  | "returned"
+  | "being-signed"
+  | "signed"
+  | "notarised"
+  | "recorded"
+  | "filed"
+  | "given-up";
 
 /** One whose signature the agreement needs, and what is in hand. */
 interface AgreementHolder {

@@ -3,7 +3,7 @@ import type { Cents } from "../money/cents.ts";
 import type { SplitChoice } from "./split.ts";
 
 /** What one step of a sum works with: `cost` × `part` is the step’s exact value. */
-export interface SumPiece {
+interface SumPiece {
   /** Where this piece of the work lies; null where its place makes no difference. */
   readonly from: Cft | null;
   readonly to: Cft | null;
