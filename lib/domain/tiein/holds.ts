@@ -86,7 +86,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
         ...subject,
         sentence: `${name}${atWords(finding)} is on no record, and it is not proven whose it is. ${finding.levelReason}`,
         closes:
-          "A repeated dye test with a negative control, digging, the owner's written acceptance, or a record entry that a person accepts for it",
+          "A repeated dye test with a negative control, digging, the owner’s or the authority’s written acceptance, or a record entry that a person accepts for it",
       },
     ];
   if (standing === "accepted-by-ruling") return acceptedCause(finding);
@@ -95,8 +95,8 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       {
         cause: "tie-in-undecided",
         ...subject,
-        sentence: `${name}${atWords(finding)} is thought dead but not proven dead; behind it somebody's sewage may have nowhere to go.`,
-        closes: "A named person's word that it is proven inactive, with how that was shown",
+        sentence: `${name}${atWords(finding)} is thought dead but not proven dead; behind it somebody’s sewage may have nowhere to go.`,
+        closes: "A named person’s word that it is proven inactive, with how that was shown",
       },
     ];
   if (finding.decided || standing === "undocumented") return [];
@@ -106,7 +106,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
       cause: "tie-in-undecided",
       ...subject,
       sentence: waits
-        ? `${name} waits for a person's decision. ${finding.sentence}`
+        ? `${name} waits for a person’s decision. ${finding.sentence}`
         : `What is said of ${name}${atWords(finding)} is not settled by a named person.`,
       closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
     },
@@ -158,14 +158,14 @@ function entryCause(finding: EntryFinding, file: HoldFile): Cause[] {
       {
         cause: "entry-not-inspected",
         ...common,
-        closes: "A run that sees the pipe there, a pairing, or a named person's explanation",
+        closes: "A run that sees the pipe there, a pairing, or a named person’s explanation",
       },
     ];
   return [
     {
       cause: "entry-undecided",
       ...common,
-      closes: "A pairing that a person accepts, or a named person's explanation",
+      closes: "A pairing that a person accepts, or a named person’s explanation",
     },
   ];
 }
@@ -233,7 +233,7 @@ function crossingCauses(file: HoldFile, { stations }: HoldFacts): Cause[] {
   const seen = file.observations.filter((each) => each.kind === "crossing");
   const told = new Set(seen.map((each) => each.runId));
   const closes =
-    "The utility's own word what crosses and that it is made safe, noted with a named person's waiver";
+    "The utility’s own word what crosses and that it is made safe, noted with a named person’s waiver";
   return [
     ...seen.map((each) => {
       const station = stations.find((at) => at.observationId === each.id)?.station ?? null;

@@ -2,7 +2,6 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import type { Ruling, RulingKind } from "#lib/domain/tiein/ruling.ts";
 import { type RulingEffect, rulingEffects } from "#lib/domain/tiein/ruling-effects.ts";
@@ -47,7 +46,6 @@ function InForce({
   finding,
   lineId,
   file,
-  report,
   mayFile,
 }: RulingsProps & { readonly effect: RulingEffect }) {
   const { ruling, done, asks, holds } = effect;
@@ -66,7 +64,7 @@ function InForce({
           </>
         ) : null}
         {ruling.note === "" ? null : `${ruling.note} `}
-        Entered by {ruling.enteredBy}, {formatDay(ruling.decidedOn, report.today)}.
+        Entered by {ruling.enteredBy}.
       </p>
       {mayFile && !done && DONE_WORDS[ruling.kind] !== undefined ? (
         <DoneForm lineId={lineId} finding={finding} words={DONE_WORDS[ruling.kind] ?? ""} />
@@ -149,6 +147,7 @@ function RulingForm({ finding: { tieIn }, lineId, file, report }: RulingsProps) 
       </summary>
       <ActionForm
         action={recordRulingAction.bind(null, lineId)}
+        reset
         className={styles["decide"] ?? ""}
         label={`Ruling on ${tieIn.label}`}
       >
