@@ -58,7 +58,7 @@ function sealedText(one: Unsealed, consent: Terms, previousHash: string): string
   ]);
 }
 
-export const CHAIN_FAULTS = [
+const CHAIN_FAULTS = [
   /** What it says is not what was signed: a field or its consent was changed. */
   "changed",
   /** It does not follow from the one before it: one was taken out, put in or moved. */

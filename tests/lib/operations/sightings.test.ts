@@ -98,7 +98,9 @@ describe("what a person says of sightings", () => {
     const before = fileOf(act, lineId);
     must(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T2") }));
     expect(labels()).toEqual(["T2", "T2", "T2"]);
-    expect(last()?.sentence).toBe("Said that tie-in T1 and tie-in T2 are one; 2 sightings went to tie-in T2.");
+    expect(last()?.sentence).toBe(
+      "Said that tie-in T1 and tie-in T2 are one; 2 sightings went to tie-in T2.",
+    );
     must(undoSightings(act, { lineId, historyId: last()?.id ?? "" }));
     const after = fileOf(act, lineId);
     expect(after.tieIns).toEqual(before.tieIns);
@@ -108,7 +110,13 @@ describe("what a person says of sightings", () => {
   test("mergeTieIns() keeps the one that something rests on, and says how", () => {
     const { act, lineId, idOf } = twoRuns();
     addRows(act, { lineId, table: "tests" }, [
-      { id: "dye", tieInId: idOf("T1"), kind: "dye", performedOn: "2026-11-04", result: "positive" },
+      {
+        id: "dye",
+        tieInId: idOf("T1"),
+        kind: "dye",
+        performedOn: "2026-11-04",
+        result: "positive",
+      },
     ]);
     expect(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T2") })).toMatchObject({
       ok: false,
