@@ -8,7 +8,7 @@ import type { TestDay } from "./test-day.ts";
 import { laterBy } from "./time-of-day.ts";
 
 /** Who keeps water off, all day but for the dosing itself. */
-export interface WaterOff {
+interface WaterOff {
   readonly propertyId: string;
   readonly unitIds: readonly string[];
   /** Its flow passes a watched place; or it may, being a candidate. */
@@ -16,7 +16,7 @@ export interface WaterOff {
 }
 
 /** Who has to let the crew in. */
-export interface LetIn {
+interface LetIn {
   readonly propertyId: string;
   readonly partyIds: readonly string[];
   /** Consent to enter is in hand. */
