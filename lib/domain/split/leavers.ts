@@ -1,5 +1,6 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { RulingKind } from "../tiein/ruling.ts";
+import { rulingInForce } from "../tiein/ruling-in-force.ts";
 import { optionInForce, scopeInForce } from "./scope-in-force.ts";
 import type { Sharer } from "./sharers.ts";
 
@@ -36,11 +37,6 @@ export function leaversOf(file: LeaversFile, sharers: readonly Sharer[]): Leaver
 }
 
 function ruledOff({ rulings }: Pick<LineFile, "rulings">, tieIns: readonly string[]): boolean {
-  const last = tieIns.map((id) =>
-    rulings
-      .filter((ruling) => ruling.tieInId === id)
-      .toSorted((one, other) => one.decidedOn.localeCompare(other.decidedOn))
-      .at(-1),
-  );
+  const last = tieIns.map((id) => rulingInForce(rulings, id));
   return last.length > 0 && last.every((ruling) => ruling && LEAVING.includes(ruling.kind));
 }
