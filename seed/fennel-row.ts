@@ -1,4 +1,6 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { proposeTestDay } from "#lib/domain/tiein/plan-test-day.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
@@ -7,6 +9,8 @@ import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { openLine } from "#lib/operations/open-line.ts";
+import { planTestDay } from "#lib/operations/plan-test-day.ts";
+import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -68,6 +72,30 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
   writeFinding(desk, who.office, lineId);
   addCapacity(desk(who.office, "2026-11-17"), lineId);
   must(addNarration(desk(who.field, "2026-11-17"), { lineId, runId: "fr-run2", text: SPOKEN }));
+  askToEnter(desk(who.office, "2026-11-23"), lineId);
+}
+
+/** A day of dye tests is planned, and one of those who are asked says no. */
+function askToEnter(act: SeedAct, lineId: string): void {
+  const file = fileOf(act, lineId);
+  const { controlPropertyId, stops } = proposeTestDay(file, reportOn(file, act.today));
+  const plan = { dayId: null, seen: null, on: "2026-12-02", controlPropertyId, stops, note: "" };
+  must(planTestDay(act, { lineId, ...plan }));
+  must(
+    recordConsent(act, {
+      lineId,
+      kind: "enter",
+      partyId: "fr-p9",
+      propertyId: "fr-r11",
+      state: "refused",
+      stateOn: act.today,
+      splitId: null,
+      amount: null,
+      recordingNumber: "",
+      uploadId: null,
+      note: "By telephone: wants to see the video first",
+    }),
+  );
 }
 
 type SeedAct = ReturnType<Desk>;
