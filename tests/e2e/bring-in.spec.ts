@@ -1,0 +1,51 @@
+import { expect, test } from "@playwright/test";
+import { DEMO_OFFICE } from "../playwright.config.ts";
+import { saved, table, typeRow } from "./support/grid.ts";
+import { openNewLine, signIn } from "./support/sign-in.ts";
+
+// A file of record entries: looked over first, what is wrong named beside its cell, nothing lost.
+
+const CARD = `Label;Distance ft;Side;Size\r
+House 21;18.5;left;4\r
+House 23;thirty;right;4\r
+House 25;52;left;4\r
+`;
+
+test.use({ baseURL: DEMO_OFFICE });
+
+test("rows of a file are looked over, mended and brought in", async ({ page }) => {
+  await signIn(page);
+  const line = await openNewLine(page, "Yarrow Lane, 21 to 25");
+  await page.goto(`${line}/record`);
+  await typeRow(page, table(page, "One record a line"), {
+    word: "record",
+    cells: { Kind: "card", Title: "Side sewer card", Number: "19" },
+  });
+  await saved(page, "One record a line");
+  await page.reload();
+  await page
+    .getByRole("link", { name: /Bring in/ })
+    .first()
+    .click();
+  await expect(page).toHaveURL(/bring-in/);
+
+  const choose = page.locator('input[type="file"]');
+  await choose.setInputFiles({
+    name: "card.pdf",
+    mimeType: "application/pdf",
+    buffer: Buffer.from("%PDF-1.7\n"),
+  });
+  await expect(page.locator(".mend").filter({ hasText: /PDF/ })).toBeVisible();
+  await choose.setInputFiles({ name: "card.csv", mimeType: "text/csv", buffer: Buffer.from(CARD) });
+  await expect(page.getByRole("table", { name: "Rows that are ready" })).toContainText("House 25");
+  const mend = table(page, "Rows to mend");
+  const bad = mend.getByLabel(/^Distance, ft/).first();
+  await expect(bad).toHaveValue("thirty");
+  await expect(bad).toHaveAttribute("aria-invalid", "true");
+  await bad.fill("30");
+  await page.keyboard.press("Tab");
+  await page.getByRole("button", { name: /^Bring in 3/ }).click();
+  await expect(page.getByText(/3 rows came into/)).toBeVisible();
+  await page.goto(`${line}/record`);
+  await expect(table(page, "One entry a line").locator("tr[data-row-id]")).toHaveCount(3);
+});
