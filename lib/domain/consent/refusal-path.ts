@@ -7,6 +7,7 @@ import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import type { Share } from "../split/outcome.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { agreedScope, scopeInForce } from "../split/scope-in-force.ts";
+import { bearsDemand } from "../tiein/evidence.ts";
 import type { ConsentKind } from "./consent.ts";
 import { notSaidBy, type PathStep, pathSteps } from "./refusal-steps.ts";
 import { latestSplit } from "./standing.ts";
@@ -39,6 +40,8 @@ export interface RefusalPath {
   readonly work: readonly WithoutThem[];
   /** Titles of options under which they would have a line of their own. */
   readonly ownLine: readonly string[];
+  /** Tests, the record as accepted, or their own word show that they are on the line. */
+  readonly shown: boolean;
   readonly steps: readonly PathStep[];
   /** What the authority’s data leave open. */
   readonly notSaid: readonly string[];
@@ -50,9 +53,19 @@ export function refusalPaths(file: LineFile, report: Report): RefusalPath[] {
     withheld,
     work: scopeInForce(file).map((item) => withoutThem(file, report, { withheld, item })),
     ownLine: ownLineOptions(file, withheld.propertyId),
+    shown: isShown(report, withheld.propertyId),
     steps: pathSteps(file, withheld),
     notSaid: notSaidBy(file),
   }));
+}
+
+/** Money is asked only of those whose tie-in is shown to be theirs. */
+function isShown({ tieIns }: Pick<Report, "tieIns">, propertyId: string): boolean {
+  return tieIns.some(
+    ({ propertyId: whose, standing, decided, level, tieIn }) =>
+      whose === propertyId &&
+      (bearsDemand(level, tieIn.ownerAccepted) || (decided && standing !== "undocumented")),
+  );
 }
 
 const ASKED: readonly ConsentKind[] = ["enter", "dig", "pay", "agreement-signed"];

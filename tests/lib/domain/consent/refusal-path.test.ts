@@ -201,3 +201,21 @@ test("dueThings() tells the next lawful step once its day is near", () => {
   const sentences = dueThings(file, reportOn(file, TODAY)).map(({ sentence }) => sentence);
   expect(sentences.some((sentence) => sentence.includes("“demand”"))).toBe(true);
 });
+
+test("refusalPaths() says whether they are shown to be on the line, for no step rests on a guess", () => {
+  const file = theFile({
+    tieIns: [
+      aTieIn("T1", { station: 2_000, propertyId: "12", ownerAccepted: true }),
+      aTieIn("T2", { station: 5_000, propertyId: null }),
+    ],
+    consents: [
+      aConsent("c1", { kind: "enter", partyId: "ann", propertyId: "12", state: "refused" }),
+      aConsent("c2", { kind: "enter", partyId: "cy", propertyId: "9", state: "refused" }),
+    ],
+  });
+  const paths = refusalPaths(file, reportOn(file, TODAY));
+  expect(paths.map(({ withheld, shown }) => [withheld.propertyId, shown])).toEqual([
+    ["12", true],
+    ["9", false],
+  ]);
+});

@@ -18,7 +18,7 @@ const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
 export function PathView({
   lineId,
   file,
-  path: { withheld, work, ownLine, steps, notSaid },
+  path: { withheld, work, ownLine, shown, steps, notSaid },
   today,
 }: {
   readonly lineId: string;
@@ -57,6 +57,12 @@ export function PathView({
         )}
       </p>
       <h3>What the authority’s rules allow next</h3>
+      {shown ? null : (
+        <p>
+          Nothing shows yet that this property is on the line. Money cannot be asked of them, and a
+          step that rests on a share cannot be taken, before that is found out.
+        </p>
+      )}
       {steps.length === 0 ? null : <Steps steps={steps} today={today} />}
       <NotSaid file={file} notSaid={notSaid} />
     </div>
