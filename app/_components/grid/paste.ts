@@ -65,10 +65,11 @@ function namesOf(column: GridColumn): string[] {
   return [column.title, column.key, ...(column.pasteHeadings ?? [])].map(folded);
 }
 
-/** Lower case, without units in brackets, spaces and signs: `Station (ft)` is `station`. */
+/** Lower case, without units, spaces and signs: `Station (ft)` and `Station, feet` are `station`. */
 function folded(text: string): string {
   return text
     .toLowerCase()
     .replace(/\([^)]*\)/g, "")
+    .replace(/[\s,]+(ft|feet|foot|in|inch|inches|o[’']?clock)\.?\s*$/, "")
     .replace(/[^\p{L}\p{N}]+/gu, "");
 }

@@ -54,6 +54,15 @@ describe("headingsOf()", () => {
     ).toEqual(["distance", "label", undefined]);
   });
 
+  test("knows a heading whose unit stands behind it without brackets", () => {
+    for (const heading of ["Station ft", "Station, feet", "station in."])
+      expect(headingsOf([heading, "HOUSE", ""], columns)?.map((one) => one?.key)).toEqual([
+        "distance",
+        "label",
+        undefined,
+      ]);
+  });
+
   test("takes rows of values for what they are", () => {
     expect(headingsOf(["House 14", "26.0", ""], columns)).toBeNull();
     expect(headingsOf(["Note", "26.0", "clay"], columns)).toBeNull();
