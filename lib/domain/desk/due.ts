@@ -178,9 +178,10 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
 
 /** The next lawful step after a refusal, once its day has come or is near. */
 function pathThings(file: LineFile, report: Report): Thing[] {
-  return refusalPaths(file, report).flatMap(({ withheld, steps }): Thing[] => {
+  return refusalPaths(file, report).flatMap(({ withheld, shown, steps }): Thing[] => {
     const next = steps.find(({ takenOn }) => takenOn === null);
-    if (next === undefined || next.earliest === null) return [];
+    // Nobody is pressed before something shows that they are on the line.
+    if (!shown || next === undefined || next.earliest === null) return [];
     if (daysBetween(report.today, next.earliest) > HORIZON) return [];
     const day = onNearDay(next.earliest, report.today);
     return [

@@ -196,10 +196,19 @@ describe("refusalPaths()", () => {
   });
 });
 
-test("dueThings() tells the next lawful step once its day is near", () => {
-  const file = theFile({ consents: [no("pay", "ann", "12")] });
-  const sentences = dueThings(file, reportOn(file, TODAY)).map(({ sentence }) => sentence);
-  expect(sentences.some((sentence) => sentence.includes("“demand”"))).toBe(true);
+test("dueThings() tells the next lawful step once its day is near, if they are shown to be on the line", () => {
+  const told = (ownerAccepted: boolean) => {
+    const file = theFile({
+      tieIns: [
+        aTieIn("T1", { station: 2_000, propertyId: "12", ownerAccepted }),
+        aTieIn("T2", { station: 5_000, propertyId: "14" }),
+      ],
+      consents: [no("pay", "ann", "12")],
+    });
+    return dueThings(file, reportOn(file, TODAY)).map(({ sentence }) => sentence);
+  };
+  expect(told(true).some((sentence) => sentence.includes("“demand”"))).toBe(true);
+  expect(told(false).some((sentence) => sentence.includes("“demand”"))).toBe(false);
 });
 
 test("refusalPaths() says whether they are shown to be on the line, for no step rests on a guess", () => {
