@@ -43,6 +43,7 @@ const styles = StyleSheet.create({
     fontSize: 8.5,
     color: INK.soft,
   },
+  checks: { marginTop: 16 },
   check: { width: 82, paddingRight: 8, fontSize: 9 },
   checkTitle: { width: 150, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
   checkText: { flex: 1, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
@@ -91,7 +92,6 @@ export function CoverDocument({
           </View>
         </View>
         <Missing lines={[...packet.missing, ...refused]} />
-        <Text style={styles.heading}>Index</Text>
         <Index entries={index} />
         {packet.checks.length > 0 && <Checks packet={packet} />}
       </Page>
@@ -124,23 +124,37 @@ function Missing({ lines }: { readonly lines: readonly string[] }) {
   );
 }
 
+/** Its heading stays with its first lines; the rest goes on over the page as it has to. */
 function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
+  const kept = entries.slice(0, 3);
   return (
-    <View style={{ marginBottom: 16 }}>
-      <View style={{ ...styles.entry, ...styles.entryHead }}>
-        <Text style={styles.entryNumber}>Sheet</Text>
-        <Text style={styles.entryTitle}> </Text>
-        <Text style={styles.entryPage}>Pages</Text>
-      </View>
-      {entries.map(({ number, title, page, pages }) => (
-        <View key={number} style={styles.entry} wrap={false}>
-          <Text style={styles.entryNumber}>{number}</Text>
-          <Text style={styles.entryTitle}>{title}</Text>
-          <Text style={styles.entryPage}>
-            {pages === 1 ? String(page) : `${page}–${page + pages - 1}`}
-          </Text>
+    <>
+      <View wrap={false}>
+        <Text style={styles.heading}>Index</Text>
+        <View style={{ ...styles.entry, ...styles.entryHead }}>
+          <Text style={styles.entryNumber}>Sheet</Text>
+          <Text style={styles.entryTitle}> </Text>
+          <Text style={styles.entryPage}>Pages</Text>
         </View>
+        {kept.map((entry) => (
+          <IndexLine key={entry.number} entry={entry} />
+        ))}
+      </View>
+      {entries.slice(kept.length).map((entry) => (
+        <IndexLine key={entry.number} entry={entry} />
       ))}
+    </>
+  );
+}
+
+function IndexLine({ entry: { number, title, page, pages } }: { readonly entry: IndexEntry }) {
+  return (
+    <View style={styles.entry} wrap={false}>
+      <Text style={styles.entryNumber}>{number}</Text>
+      <Text style={styles.entryTitle}>{title}</Text>
+      <Text style={styles.entryPage}>
+        {pages === 1 ? String(page) : `${page}–${page + pages - 1}`}
+      </Text>
     </View>
   );
 }
@@ -154,7 +168,7 @@ const STATES: Record<PacketCheck["state"], string> = {
 function Checks({ packet }: { readonly packet: Packet }) {
   const [first, ...others] = packet.checks;
   return (
-    <View>
+    <View style={styles.checks}>
       <View wrap={false}>
         <Text style={styles.heading}>{`What ${packet.authorityName} asks for`}</Text>
         {first === undefined ? null : <Check check={first} />}

@@ -68,6 +68,19 @@ test("renderPacket() says what is missing on its first page, and where each shee
   expect(pdf.text(Number(page))).toContain("Sheet 10 · page");
 });
 
+test("renderPacket() never leaves the heading of its index alone at the foot of a page", async () => {
+  const packet = composePacket(sampleLine());
+  for (let more = 0; more <= 30; more += 6) {
+    const missing = Array.from(
+      { length: more },
+      (_, at) => `One more thing that is missing, ${at}.`,
+    );
+    const pdf = readPdf(await renderPacket({ ...packet, missing }, new Map()));
+    const on = [1, 2].find((page) => /^\s*Index$/m.test(pdf.text(page))) ?? 0;
+    expect(pdf.text(on), `${more} missing`).toContain("Application data");
+  }
+});
+
 test("renderPacket() merges PDF and picture, upright on Letter pages, numbered like all others", async () => {
   const pdfBytes = await foreignPdf([
     { size: [612, 792], words: "letter page" },
