@@ -70,7 +70,7 @@ test("renderPacket() says what is missing on its first page, and where each shee
 
 test("renderPacket() never leaves the heading of its index alone at the foot of a page", async () => {
   const packet = composePacket(sampleLine());
-  for (let more = 0; more <= 30; more += 6) {
+  for (let more = 7; more <= 10; more += 1) {
     const missing = Array.from(
       { length: more },
       (_, at) => `One more thing that is missing, ${at}.`,
