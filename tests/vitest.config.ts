@@ -1,15 +1,28 @@
 import path from "node:path";
 import { defineConfig } from "vitest/config";
 
+/** Tests of pure code keep nothing between them, so that one worker may run many of their files. */
+const PURE = [
+  "tests/app/**/*.test.{ts,tsx}",
+  "tests/lib/domain/**/*.test.ts",
+  "tests/published/**/*.test.ts",
+];
+
 export default defineConfig({
   root: path.resolve(import.meta.dirname, ".."),
   resolve: {
     alias: { "server-only": path.resolve(import.meta.dirname, "support/empty.ts") },
   },
   test: {
-    include: ["tests/**/*.test.{ts,tsx}"],
     setupFiles: ["tests/support/quiet-console.ts"],
     env: { TZ: "America/Los_Angeles" },
     testTimeout: 30_000,
+    projects: [
+      { extends: true, test: { name: "pure", include: PURE, isolate: false } },
+      {
+        extends: true,
+        test: { name: "parts", include: ["tests/**/*.test.{ts,tsx}"], exclude: PURE },
+      },
+    ],
   },
 });
