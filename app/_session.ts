@@ -7,21 +7,21 @@ import { db } from "#app/_db.ts";
 import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { getUserOfSession } from "#db/queries/user.ts";
-import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import { type Deed, mayDo, type User } from "#lib/domain/user/user.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Act, Actor } from "#lib/operations/act.ts";
 
 const COOKIE_DAYS = 30;
 
 /** Who is asking, or null. */
-export const getUser = cache(async (): Promise<Actor | null> => {
+export const getUser = cache(async (): Promise<User | null> => {
   const token = await getSessionToken();
   if (token === null) return null;
   return getUserOfSession(db(), hashToken(token), new Date().toISOString());
 });
 
 /** Who is asking; anybody else is led to the sign-in, or to the first set-up of a new office. */
-export async function requireUser(): Promise<Actor> {
+export async function requireUser(): Promise<User> {
   const user = await getUser();
   if (user !== null) return user;
   return redirect(getOffice(db()) === null ? "/setup" : "/sign-in");

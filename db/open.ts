@@ -5,6 +5,7 @@ import { drizzle } from "drizzle-orm/better-sqlite3";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import type { BaseSQLiteDatabase } from "drizzle-orm/sqlite-core";
 import { foldText } from "./fold-text.ts";
+import { guards, isGuard } from "./guards.ts";
 import * as schema from "./schema.ts";
 
 /** The open database, or a transaction on it: query functions take either. Always synchronous. */
@@ -44,6 +45,7 @@ function bringUpToDate(client: Database.Database): void {
       "CREATE TABLE IF NOT EXISTS migrations (made_at INTEGER PRIMARY KEY, hash TEXT NOT NULL)",
     );
     const last = Number(client.prepare("SELECT max(made_at) FROM migrations").pluck().get() ?? 0);
+    dropGuards(client);
     for (const migration of readMigrationFiles({ migrationsFolder: MIGRATIONS })) {
       if (migration.folderMillis <= last) continue;
       for (const statement of migration.sql) client.exec(statement);
@@ -51,6 +53,14 @@ function bringUpToDate(client: Database.Database): void {
         .prepare("INSERT INTO migrations VALUES (?, ?)")
         .run(migration.folderMillis, migration.hash);
     }
+    for (const { sql } of guards()) client.exec(sql);
   });
   apply.immediate();
+}
+
+/** Migrations may have to touch what is guarded; the guards are made again afterwards. */
+function dropGuards(client: Database.Database): void {
+  const names = client.prepare("SELECT name FROM sqlite_master WHERE type = 'trigger'").pluck();
+  for (const name of names.all() as string[])
+    if (isGuard(name)) client.exec(`DROP TRIGGER "${name}"`);
 }

@@ -1,11 +1,11 @@
 import Link from "next/link";
 import { signOutAction } from "#app/sign-in/actions.ts";
-import type { Actor } from "#lib/operations/act.ts";
+import type { User } from "#lib/domain/user/user.ts";
 import styles from "./masthead.module.css";
 import { USER_ROLE_WORDS } from "./words.ts";
 
 /** The head of every page: where you are, the search, who you are. */
-export function Masthead({ user }: { readonly user: Actor | null }) {
+export function Masthead({ user }: { readonly user: User | null }) {
   return (
     <header className={styles["masthead"]}>
       <Link href="/" className={styles["name"]}>
@@ -17,7 +17,7 @@ export function Masthead({ user }: { readonly user: Actor | null }) {
   );
 }
 
-function SignedIn({ user }: { readonly user: Actor }) {
+function SignedIn({ user }: { readonly user: User }) {
   return (
     <>
       <nav aria-label="Office" className={styles["nav"]}>

@@ -1,11 +1,11 @@
 import type { Db } from "#db/open.ts";
 import type { Day, Instant } from "#lib/domain/calendar/day.ts";
-import type { UserRole } from "#lib/domain/user/user.ts";
+import type { ActorRole } from "#lib/domain/user/user.ts";
 
 export interface Actor {
   readonly id: string;
   readonly name: string;
-  readonly role: UserRole;
+  readonly role: ActorRole;
 }
 
 /** Who acts, when, on which database: the first argument of every operation. */

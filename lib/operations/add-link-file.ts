@@ -45,7 +45,7 @@ export function addLinkFile(
   const act = actOfLink(door, link, partyOfLink(door.db, link));
   const deal = {
     lineId,
-    deed: "record-the-field",
+    deed: "answer-own-letter",
     action: "add-upload",
     evenClosed: true,
   } as const;

@@ -48,7 +48,7 @@ export function answerLink(
   const act = actOfLink(door, link, partyOfLink(door.db, link));
   const deal = {
     lineId: link.lineId,
-    deed: "work-the-file",
+    deed: "answer-own-letter",
     action: "answer-link",
     evenClosed: true,
   } as const;

@@ -22,7 +22,11 @@ interface Outcome {
   readonly proofUploadId: string | null;
 }
 
-/** Says what became of a delivery, with its proof. Every outcome but "on its way" has a day. */
+/**
+ * Says what became of a delivery, with its proof. Every outcome but "on its way" has a day. An outcome
+ * or a proof that was recorded counts as proof of notice: it is corrected with a reason, which is added
+ * to the note, and what the note said before stays.
+ */
 export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal> {
   const { lineId, deliveryId } = change;
   const deal = {
@@ -37,8 +41,6 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       what: "the delivery",
     });
     if (!delivery.ok) return delivery;
-    const wrong = wrongOutcome(act, file, { change, delivery: delivery.value });
-    if (wrong !== null) return wrong;
     const { outcome, outcomeOn, tracking, note, proofUploadId } = change;
     const after: Delivery = {
       ...delivery.value,
@@ -48,6 +50,10 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       note,
       proofUploadId,
     };
+    const wrong =
+      wrongOutcome(act, file, { change, delivery: delivery.value }) ??
+      unexplained(delivery.value, after);
+    if (wrong !== null) return wrong;
     const same = JSON.stringify(after) === JSON.stringify(delivery.value);
     return ok({
       value: null,
@@ -58,6 +64,23 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       write: (db) => void updateRow(db, "deliveries", { lineId, row: after }),
     });
   });
+}
+
+/** A correction of what was recorded as proof, without a further word that says why. */
+function unexplained(before: Delivery, after: Delivery) {
+  const corrected =
+    before.outcome !== after.outcome ||
+    before.outcomeOn !== after.outcomeOn ||
+    (before.proofUploadId !== null && before.proofUploadId !== after.proofUploadId);
+  if (before.outcome === "on-its-way" || !corrected) return null;
+  const says = after.note.startsWith(before.note) && after.note.trim() !== before.note.trim();
+  if (says) return null;
+  const kept = before.note === "" ? "" : `; leave “${before.note}” as it stands`;
+  return refuse(
+    "missing-value",
+    "note",
+    `This was recorded as ${before.outcome.replaceAll("-", " ")} already. Add to the note why that was wrong${kept}`,
+  );
 }
 
 function wrongOutcome(

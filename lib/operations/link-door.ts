@@ -111,13 +111,13 @@ export function noteVisit(door: LinkDoor, db: Db, link: PrivateLink, what: LinkD
   });
 }
 
-/** The act of a link's holder: what they may do was decided by the link, and the history names them. */
+/** The act of a link's holder: they may answer their own letter, and the history names them. */
 export function actOfLink(door: LinkDoor, link: PrivateLink, partyName: string): Act {
   const { db, now, today, dataFolder, newId } = door;
   const name = partyName === "" ? BY_PRIVATE_LINK : `${partyName}, by ${BY_PRIVATE_LINK}`;
   return {
     db,
-    actor: { id: `link:${link.id}`, name, role: "office" },
+    actor: { id: `link:${link.id}`, name, role: "link-reader" },
     now,
     today,
     dataFolder,

@@ -46,7 +46,13 @@ export function recordConsent(
     if (wrong !== null) return wrong;
     const { kind, partyId, propertyId } = word;
     const old = sameWord(file, word);
-    const consent: Consent = { id: old?.id ?? act.newId(), ...word };
+    const consent: Consent = {
+      ...word,
+      id: old?.id ?? act.newId(),
+      uploadId: word.uploadId ?? old?.uploadId ?? null,
+      amount: word.amount ?? old?.amount ?? null,
+      recordingNumber: word.recordingNumber || (old?.recordingNumber ?? ""),
+    };
     const amount = word.amount === null ? "" : ` of ${formatCents(word.amount)}`;
     return ok({
       value: { consentId: consent.id },
@@ -62,13 +68,30 @@ export function recordConsent(
 
 type Word = Omit<ConsentWord, "lineId">;
 
-/** A word that was signed on screen is corrected by nobody: its signature says what it was. */
+/**
+ * The word that this one corrects. One that was signed on screen is corrected by nobody: its signature
+ * says what it was. Nor does another paper take the place of the first: it is a word of its own.
+ */
 function sameWord(file: LineFile, word: Word): Consent | undefined {
   const fields = ["kind", "partyId", "propertyId", "splitId", "state", "stateOn"] as const;
   const signed = new Set(file.signatures.map(({ consentId }) => consentId));
-  return file.consents.find(
-    (each) => !signed.has(each.id) && fields.every((field) => each[field] === word[field]),
+  return file.consents.findLast(
+    (each) =>
+      !signed.has(each.id) &&
+      fields.every((field) => each[field] === word[field]) &&
+      isSameOrNew(each.uploadId, word.uploadId) &&
+      isSameOrNew(each.amount, word.amount) &&
+      isSameOrNew(each.recordingNumber, word.recordingNumber),
   );
+}
+
+/** Nothing was there yet, nothing is said now, or it is the same. */
+function isSameOrNew<T>(before: T | null, after: T | null): boolean {
+  return isEmpty(before) || isEmpty(after) || before === after;
+}
+
+function isEmpty(value: unknown): boolean {
+  return value === null || value === "";
 }
 
 function wrongParts(file: LineFile, { partyId, propertyId, splitId, uploadId }: Word) {

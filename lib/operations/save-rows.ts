@@ -2,7 +2,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { isRowTable, type RowTable } from "#lib/domain/file/row-table.ts";
 import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
 import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
@@ -27,6 +27,7 @@ export interface RowsRefusal {
     | "not-allowed"
     | "changed-meanwhile"
     | "bad-rows"
+    | "bad-value"
     | "not-found"
     | "in-use"
     | "not-in-this-state";
@@ -36,10 +37,20 @@ export interface RowsRefusal {
   readonly at: string;
 }
 
+/** As it comes from a browser: nothing of it is known to be what it should be. */
 interface RowsInput {
   readonly lineId: string;
+  /** One of `ROW_TABLES`; anything else is refused. */
+  readonly table: unknown;
+  /** The revision that the rows were read at: a whole number. */
+  readonly base: unknown;
+  /** The rows in their order. */
+  readonly rows: unknown;
+}
+
+interface RowsOrder {
+  readonly lineId: string;
   readonly table: RowTable;
-  /** The revision that the rows were read at. */
   readonly base: number;
   readonly rows: readonly unknown[];
 }
@@ -51,19 +62,30 @@ const FIELD_TABLES: readonly RowTable[] = ["runs", "anchors", "gaps", "observati
 
 /**
  * Saves one table of a line whole: rows that are new are added, those that are gone are removed,
- * the order is kept. Refuses where somebody saved it since `base`, where a cell makes no sense, and
- * where something else names a row that would be gone.
+ * the order is kept. Refuses any list that is no such table (letters, splits, consents, signatures
+ * and money have operations of their own), where somebody saved it since `base`, where a cell makes no
+ * sense, and where something else names a row that would be gone.
  */
 export function saveRows(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
-  if (!mayDo(act.actor.role, deedOf(input.table))) return refuseRows("not-allowed");
-  return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
+  const order = orderOf(input);
+  if (order === null) return refuseRows("bad-value", { by: NO_TABLE });
+  if (!mayDo(act.actor.role, deedOf(order.table))) return refuseRows("not-allowed");
+  return act.db.transaction((db) => saveIn({ ...act, db }, order), { behavior: "immediate" });
+}
+
+const NO_TABLE = "This is no table that is saved as rows; reload the page and try again";
+
+function orderOf({ lineId, table, base, rows }: RowsInput): RowsOrder | null {
+  if (!isRowTable(table) || !Array.isArray(rows)) return null;
+  if (typeof base !== "number" || !Number.isInteger(base)) return null;
+  return { lineId, table, base, rows };
 }
 
 function deedOf(table: RowTable): Deed {
   return FIELD_TABLES.includes(table) ? "record-the-field" : "work-the-file";
 }
 
-function saveIn(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
+function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRefusal> {
   const { lineId, table, base } = input;
   const file = getLineFile(act.db, lineId);
   if (file === null) return refuseRows("not-found", { by: "the line" });

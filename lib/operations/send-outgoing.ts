@@ -133,6 +133,8 @@ async function paperOf(
   const there = stored ? readStored(place.dataFolder, stored.sha256) : null;
   if (there !== null) return there;
   if (notice.frozen === null) throw new Error("The letter was not sent yet");
+  if (notice.uploadId !== null)
+    throw new Error("The PDF of this letter is no longer stored; restore it from a backup");
   const letter = JSON.parse(notice.frozen) as Letter;
   const pictures = pictureBytes(place.dataFolder, file, [letter]);
   const facts = { file, report: reportOn(file, place.today()), office };

@@ -73,7 +73,7 @@ export async function signByLink(
   const act = actOfLink(door, link, partyOfLink(door.db, link));
   const drawing = await drawingOf(act, signing.drawing);
   if (!drawing.ok) return drawing;
-  const deal = { lineId: link.lineId, deed: "work-the-file", action: "sign-by-link" } as const;
+  const deal = { lineId: link.lineId, deed: "answer-own-letter", action: "sign-by-link" } as const;
   return changeLine(act, { ...deal, evenClosed: true }, (file, db) => {
     if (!isStillOpen(db, link, door.now)) return stopped("gone");
     const office = getOffice(db);

@@ -30,7 +30,7 @@ export function withdrawByLink(
   const act = actOfLink(door, link, partyOfLink(door.db, link));
   const deal = {
     lineId,
-    deed: "work-the-file",
+    deed: "answer-own-letter",
     action: "withdraw-by-link",
     evenClosed: true,
   } as const;

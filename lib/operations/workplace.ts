@@ -52,7 +52,7 @@ export function claimOf({ worker, now }: Workplace): Claim {
 export function actFor(place: Workplace, db: Db, name: string): Act {
   return {
     db,
-    actor: { id: "worker", name, role: "office" },
+    actor: { id: "worker", name, role: "worker" },
     now: place.now(),
     today: place.today(),
     dataFolder: place.dataFolder,

@@ -11,8 +11,8 @@ import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { User } from "#lib/domain/user/user.ts";
 import { type Deed, mayDo } from "#lib/domain/user/user.ts";
-import type { Actor } from "#lib/operations/act.ts";
 
 export interface OpenFile {
   readonly file: LineFile;
@@ -20,7 +20,7 @@ export interface OpenFile {
   readonly office: Office | null;
   /** The ten questions with their answers so far. */
   readonly answers: readonly QuestionAnswer[];
-  readonly user: Actor;
+  readonly user: User;
   /** Whether the user may do a deed on the file as it stands: pages hide what cannot be done. */
   readonly may: (deed: Deed) => boolean;
 }

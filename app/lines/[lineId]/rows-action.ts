@@ -12,7 +12,8 @@ import type { RowTable } from "#lib/domain/file/row-table.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 
 /**
- * Saves one table of a line whole. Where somebody else saved it meanwhile, answers with their rows,
+ * Saves one table of a line whole. Whoever can reach this may send anything: the operation looks at
+ * every argument. Where somebody else saved it meanwhile, answers with their rows,
  * so that nothing of either is lost.
  */
 export async function saveRowsAction(
@@ -22,7 +23,7 @@ export async function saveRowsAction(
   rows: readonly GridRow[],
 ): Promise<RowsAnswer> {
   const act = await requireAct();
-  const saved = saveRows(act, { lineId, table, base, rows: [...rows] });
+  const saved = saveRows(act, { lineId: String(lineId), table, base, rows });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
     return { status: "saved", revision: saved.value.revision, at: act.now };

@@ -26,3 +26,8 @@ export const ROW_TABLES = [
   "permits",
 ] as const;
 export type RowTable = (typeof ROW_TABLES)[number];
+
+/** Whether this names one of those tables: what comes from a browser may name anything. */
+export function isRowTable(name: unknown): name is RowTable {
+  return ROW_TABLES.some((table) => table === name);
+}

@@ -1,22 +1,31 @@
 export const USER_ROLES = ["admin", "office", "field", "viewer"] as const;
 export type UserRole = (typeof USER_ROLES)[number];
 
+/**
+ * In which part somebody acts: a person of the office in their role, the reader of a letter by their
+ * private link, or the worker that makes PDFs and sends mail. The last two have no account.
+ */
+export type ActorRole = UserRole | "link-reader" | "worker";
+
 /** Kinds of writing that a role may or may not do. */
-const DEEDS = ["run-the-office", "work-the-file", "record-the-field"] as const;
+const DEEDS = ["run-the-office", "work-the-file", "record-the-field", "answer-own-letter"] as const;
 export type Deed = (typeof DEEDS)[number];
 
-const MAY: Record<UserRole, readonly Deed[]> = {
+const MAY: Record<ActorRole, readonly Deed[]> = {
   admin: ["run-the-office", "work-the-file", "record-the-field"],
   office: ["work-the-file", "record-the-field"],
   field: ["record-the-field"],
   viewer: [],
+  "link-reader": ["answer-own-letter"],
+  worker: [],
 };
 
 /**
  * Whether a role may do a deed: admins run the office (users, authorities, fees), the office works
- * the files, the field enters runs, observations and tests, a viewer writes nothing.
+ * the files, the field enters runs, observations and tests, a viewer writes nothing. Answering and
+ * signing a letter is its reader's own: nobody of the office does it in their place.
  */
-export function mayDo(role: UserRole, deed: Deed): boolean {
+export function mayDo(role: ActorRole, deed: Deed): boolean {
   return MAY[role].includes(deed);
 }
 

@@ -6,9 +6,12 @@ import { addLinkFile, mayAddLinkFile } from "#lib/operations/add-link-file.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { actOfLink } from "#lib/operations/link-door.ts";
 import { makeLink } from "#lib/operations/make-link.ts";
 import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
+import { recordReply } from "#lib/operations/record-reply.ts";
 import { revokeLink } from "#lib/operations/revoke-link.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { aDoor, aLinkTo, anOpenedLink, aSecret, aSentLetter, aSplit } from "../../support/link.ts";
 import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
@@ -226,4 +229,28 @@ test("sendNotices() puts a new link into each mail message, in the letter's lang
   expect(texts[1]).toContain(`https://office.example.com/n/${secrets[1]}\n`);
   expect(texts[1]).toContain("hasta el 25 de diciembre de 2026");
   expect(secrets.map((secret) => openLink(aDoor(desk), secret).ok)).toEqual([true, true]);
+});
+
+test("a link's reader is an actor of their own, who may answer and can work no file", () => {
+  const desk = aDesk();
+  const { act, lineId } = desk;
+  const noticeId = aSentLetter(desk, "finding");
+  aLinkTo(desk, noticeId);
+  const [link] = listLinks(act.db, { lineId, noticeId });
+  if (link === undefined) throw new Error("There is no link");
+  const reader = actOfLink(aDoor(desk), link, "Ottilie Brandvold");
+  expect(reader.actor).toEqual({
+    id: `link:${link.id}`,
+    name: "Ottilie Brandvold, by private link",
+    role: "link-reader",
+  });
+  const refused = { error: { reason: "not-allowed" } };
+  const reply = { receivedOn: act.today, words: "", uploadId: null } as const;
+  expect(recordReply(reader, { lineId, noticeId, kind: "agrees", ...reply })).toMatchObject(
+    refused,
+  );
+  expect(closeLine(reader, { lineId, acknowledged: [] } as never)).toMatchObject(refused);
+  expect(saveRows(reader, { lineId, table: "runs", base: 0, rows: [] })).toMatchObject(refused);
+  const order = { lineId, noticeId, days: 30, secret: aSecret() };
+  expect(makeLink(reader, order)).toMatchObject(refused);
 });

@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
+import { ROW_LISTS } from "#db/queries/row.ts";
+import { ROW_TABLES } from "#lib/domain/file/row-table.ts";
+import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import {
   anAnchor,
@@ -10,8 +13,49 @@ import {
   aRun,
   aTieIn,
   aUnit,
+  aWaiver,
 } from "../../support/file.ts";
 import { aDb, addRows, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
+
+/** Every list of a line's file that has no grid of its own. */
+const OTHER_LISTS = ROW_LISTS.filter((list) => !ROW_TABLES.some((table) => table === list));
+
+test("saveRows() writes the tables that are its own, and no other list of the file", () => {
+  const { act, lineId } = aDesk();
+  expect(OTHER_LISTS).toEqual(
+    expect.arrayContaining(["consents", "signatures", "ledger", "notices", "splits", "waivers"]),
+  );
+  expect(Object.keys(ROW_SHAPES).sort()).toEqual([...ROW_TABLES].sort());
+  const before = fileOf(act, lineId);
+  const names = [...OTHER_LISTS, "history", "line", "__proto__", "constructor", "", null, 7];
+  for (const table of names)
+    for (const base of [undefined, 0, 1])
+      expect(saveRows(act, { lineId, table, base, rows: [] }), String(table)).toMatchObject({
+        error: { reason: "bad-value" },
+      });
+  const waiver = aWaiver("some-hold", { by: "The Owner Himself" });
+  expect(saveRows(act, { lineId, table: "waivers", base: undefined, rows: [waiver] }).ok).toBe(
+    false,
+  );
+  expect(fileOf(act, lineId)).toEqual(before);
+});
+
+test("saveRows() takes a whole number as the revision, and rows as rows", () => {
+  const { act, lineId } = aDesk();
+  const rows = [aProperty("a")];
+  for (const base of [undefined, null, "0", Number.NaN, 0.5, {}])
+    expect(saveRows(act, { lineId, table: "properties", base, rows })).toMatchObject({
+      error: { reason: "bad-value" },
+    });
+  for (const bad of [null, undefined, "rows", 3, { length: 1 }])
+    expect(saveRows(act, { lineId, table: "properties", base: 0, rows: bad })).toMatchObject({
+      error: { reason: "bad-value" },
+    });
+  expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [null, 7] })).toMatchObject({
+    error: { reason: "bad-rows" },
+  });
+  expect(fileOf(act, lineId).properties).toEqual([]);
+});
 
 function aDesk() {
   const act = anAct(aDb());

@@ -30,6 +30,7 @@ import {
   type LinkDesk,
 } from "../../support/link.ts";
 import { aDesk, addRows, fileOf, must } from "../../support/office.ts";
+import { tamper } from "../../support/tamper.ts";
 
 function sha256(data: string | Uint8Array): string {
   return createHash("sha256").update(data).digest("hex");
@@ -189,7 +190,7 @@ test("an agreement that is to be recorded is never signed on screen", async () =
   const desk = aDesk();
   const splitId = aSplit(desk);
   const secret = await anOpenedLink(desk, aSentLetter(desk, "proposed-split", { splitId }));
-  desk.act.db.$client.prepare("update notices set kind = 'joint-agreement'").run();
+  tamper(desk.act.db, "update notices set kind = 'joint-agreement'");
   expect(must(openLink(aDoor(desk), secret))).toMatchObject({ onPaper: true, asks: [] });
   for (const kind of ["pay", "agreement-signed"] as const)
     expect(
@@ -266,9 +267,10 @@ test("signatures can be neither changed nor taken out, and a file altered behind
   const run = (sql: string) => act.db.$client.prepare(sql).run();
   expect(() => run("update signatures set signed_name = 'Eve'")).toThrow(/append-only/);
   expect(() => run("delete from signatures")).toThrow(/append-only/);
-  run("update consents set amount_cents = 1");
+  expect(() => run("update consents set amount_cents = 1")).toThrow(/stays as it was recorded/);
+  tamper(act.db, "update consents set amount_cents = 1");
   expect(chainOf(desk)).toEqual(["changed"]);
-  run("update consents set amount_cents = 10000");
+  tamper(act.db, "update consents set amount_cents = 10000");
   expect(chainOf(desk)).toEqual([null]);
   const hash = fileOf(act, lineId).signatures[0]?.documentHash ?? "";
   const place = storedPath(act.dataFolder, hash);

@@ -16,6 +16,7 @@ import { startJob } from "#lib/operations/start-job.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
 import { storedPath } from "#lib/storage/store.ts";
 import { aDesk, fileOf, must } from "../../support/office.ts";
+import { tamper } from "../../support/tamper.ts";
 
 type Desk = ReturnType<typeof aDesk>;
 
@@ -280,7 +281,7 @@ test("runNextJob() gives a job up in words after three tries", async () => {
   const desk = aDesk();
   const { act, lineId } = desk;
   const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds: [mailOne(desk)] }));
-  act.db.$client.prepare("update notices set frozen_json = '{}'").run();
+  tamper(act.db, "update notices set frozen_json = '{}'");
   const { place, wait } = aWorkplace(desk);
   for (let tries = 0; tries < 3; tries += 1) {
     expect(await runNextJob(place)).toBe(true);
