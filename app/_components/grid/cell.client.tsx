@@ -8,8 +8,8 @@ import {
   useRef,
   useState,
 } from "react";
-import { choicesOf, matchingChoices } from "./cell.ts";
 import { type CellCommand, commandOf } from "./cell-keys.ts";
+import { choiceMeant, choicesOf, choicesToShow } from "./choices.ts";
 import type { GridChoice, GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
 
@@ -31,7 +31,7 @@ export interface CellProps {
 
 /** One cell of a table, as something to type in. */
 export function Cell(props: CellProps) {
-  const { column, text, problem, readOnly } = props;
+  const { column, text, readOnly } = props;
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<string | null>(null);
@@ -39,6 +39,8 @@ export function Cell(props: CellProps) {
   const before = useRef(text);
   const choices = choicesOf(column);
   const list = useChoiceList(choices, typed);
+  // While a list shows what can be chosen, nothing is complained of yet.
+  const problem = list.open && typed !== null ? null : props.problem;
 
   function change(next: string) {
     setTyped(next);
@@ -199,7 +201,7 @@ interface ChoiceListState {
   readonly active: number;
   readonly shown: readonly GridChoice[];
   readonly place: { readonly left: number; readonly top: number; readonly width: number };
-  /** Opens it on the current choice, or on the first where letters are being typed. */
+  /** Opens it on the current choice, or on what the letters mean where some are being typed. */
   readonly openFor: (input: HTMLInputElement | null, current: string | null) => void;
   readonly close: () => void;
   readonly move: (by: number) => void;
@@ -209,12 +211,14 @@ interface ChoiceListState {
 /** The choices under a cell: all of them, or those that go with what is typed. */
 function useChoiceList(choices: readonly GridChoice[], typed: string | null): ChoiceListState {
   const [place, setPlace] = useState<ChoiceListState["place"] | null>(null);
-  const [active, setActive] = useState(0);
-  const shown = matchingChoices(choices, typed ?? "");
+  const [active, setActive] = useState<number | null>(null);
+  const shown = choicesToShow(choices, typed ?? "");
   const last = shown.length - 1;
+  // While letters are typed, only what they mean is picked; arrows pick by hand.
+  const at = active ?? meantAt(shown, choices, typed ?? "");
   return {
     open: place !== null && shown.length > 0,
-    active: Math.min(active, last),
+    active: Math.min(at, last),
     shown,
     place: place ?? { left: 0, top: 0, width: 0 },
     openFor: (input, current) => {
@@ -223,13 +227,23 @@ function useChoiceList(choices: readonly GridChoice[], typed: string | null): Ch
       const room = Math.min(choices.length, 8) * 30 + 12;
       const below = box.bottom + room < window.innerHeight;
       setPlace({ left: box.left, top: below ? box.bottom : box.top - room, width: box.width });
-      setActive(current === null ? 0 : choices.findIndex((choice) => choice.label === current));
+      setActive(current === null ? null : choices.findIndex((choice) => choice.label === current));
     },
     close: () => setPlace(null),
     move: (by) =>
-      setActive((now) => (Math.max(now + by, by < 0 ? -1 : 0) + shown.length) % shown.length),
-    picked: () => (place === null ? null : (shown[Math.min(active, last)] ?? null)),
+      setActive((Math.max(Math.min(at, last) + by, by < 0 ? -1 : 0) + shown.length) % shown.length),
+    picked: () => (place === null ? null : (shown[Math.min(at, last)] ?? null)),
   };
+}
+
+/** Where among the choices shown the one stands that the letters mean; -1 for none. */
+function meantAt(
+  shown: readonly GridChoice[],
+  choices: readonly GridChoice[],
+  typed: string,
+): number {
+  const meant = choiceMeant(choices, typed);
+  return meant.ok ? shown.indexOf(meant.value) : -1;
 }
 
 function ChoiceList({

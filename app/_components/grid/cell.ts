@@ -1,5 +1,6 @@
 import { parseFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { err, ok, type Result } from "#lib/result.ts";
+import { choiceMeant } from "./choices.ts";
 import type { CellKind, GridChoice, GridColumn } from "./column.ts";
 import { formatShortDay, parseTypedDay } from "./day-text.ts";
 
@@ -134,35 +135,10 @@ function parseYesNo(text: string): Result<boolean, string> {
   return err("write yes or no");
 }
 
-const YES_NO: readonly GridChoice[] = [
-  { value: "yes", label: "yes" },
-  { value: "no", label: "no" },
-];
-
-/** What may be chosen in a column; empty for columns that are typed freely. */
-export function choicesOf(column: GridColumn): readonly GridChoice[] {
-  return column.kind === "yesno" ? YES_NO : (column.choices ?? []);
-}
-
-/** The choices that go with what is typed: those that begin with it, then those that contain it. */
-export function matchingChoices(choices: readonly GridChoice[], typed: string): GridChoice[] {
-  const wanted = folded(typed);
-  if (wanted === "") return [...choices];
-  const beginning = choices.filter((choice) => folded(choice.label).startsWith(wanted));
-  const inside = choices.filter(
-    (choice) => !beginning.includes(choice) && folded(choice.label).includes(wanted),
-  );
-  return [...beginning, ...inside];
-}
-
 function parseChoice(text: string, choices: readonly GridChoice[]): Result<string | null, string> {
-  const exact =
-    choices.find((choice) => folded(choice.label) === folded(text)) ??
-    choices.find((choice) => choice.value === text);
-  const chosen = exact ?? matchingChoices(choices, text)[0];
-  if (chosen !== undefined) return ok(chosen.value === "" ? null : chosen.value);
-  const some = choices.slice(0, 6).map((choice) => choice.label);
-  return err(`choose ${some.join(", ")}${choices.length > 6 ? " …" : ""}`);
+  const meant = choiceMeant(choices, text);
+  if (!meant.ok) return meant;
+  return ok(meant.value.value === "" ? null : meant.value.value);
 }
 
 function nullWord(column: GridColumn): string {
@@ -171,11 +147,4 @@ function nullWord(column: GridColumn): string {
 
 function labelOf(choices: readonly GridChoice[], value: string): string {
   return choices.find((choice) => choice.value === value)?.label ?? value;
-}
-
-function folded(text: string): string {
-  return text
-    .trim()
-    .toLowerCase()
-    .replace(/[-_\s]+/g, " ");
 }

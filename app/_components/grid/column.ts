@@ -24,6 +24,8 @@ export type CellKind = (typeof CELL_KINDS)[number];
 export interface GridChoice {
   readonly value: string;
   readonly label: string;
+  /** Other words that mean the same, as people type and sheets write them. */
+  readonly also?: readonly string[];
 }
 
 /** Columns that nobody types: worked out from the rest of the row. A client page may give a function. */

@@ -3,8 +3,9 @@
 import Link from "next/link";
 import { memo, useState } from "react";
 import { Cell } from "./cell.client.tsx";
-import { choicesOf, formatCell } from "./cell.ts";
+import { formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
+import { choicesOf } from "./choices.ts";
 import { type GridColumn, type GridLink, type GridPicture, UNIT_WORDS } from "./column.ts";
 import { computedText } from "./computed.ts";
 import { valueAt } from "./field-path.ts";

@@ -2,7 +2,7 @@
 
 import { useId, useState } from "react";
 import type { CellProps } from "./cell.client.tsx";
-import { choicesOf } from "./cell.ts";
+import { choicesOf } from "./choices.ts";
 import styles from "./grid.module.css";
 
 /** One field of a row on a phone: the phone's own chooser for choices and days. */

@@ -13,7 +13,8 @@ import type {
   RunEnd,
 } from "#lib/domain/run/run.ts";
 import type { ControlResult, TestKind, TestResult } from "#lib/domain/tiein/test.ts";
-import { optionsOf } from "./_terms.ts";
+import { MATERIAL_SYNONYMS } from "./_synonyms.ts";
+import { type Choice, optionsOf } from "./_terms.ts";
 
 // The closed sets of people, record, camera and tests, in the words of the trade.
 
@@ -162,15 +163,15 @@ export const TEST_KIND_WORDS: Record<TestKind, string> = {
 };
 
 export const TEST_RESULT_WORDS: Record<TestResult, string> = {
-  positive: "positive",
+  positive: "seen",
   "not-seen": "not seen",
-  inconclusive: "inconclusive",
+  inconclusive: "can’t tell",
 };
 
 export const CONTROL_WORDS: Record<ControlResult, string> = {
   "not-run": "not run",
-  negative: "nothing seen",
-  positive: "seen too",
+  negative: "not seen",
+  positive: "seen",
 };
 
 export const STANDING_WORDS: Record<Standing, string> = {
@@ -191,14 +192,14 @@ export const BAND_WORDS: Record<Band, string> = {
 };
 
 /** Materials as choices of a cell. */
-export function materialChoices(): { readonly value: Material; readonly label: string }[] {
-  return optionsOf(MATERIAL_WORDS);
+export function materialChoices(): Choice<Material>[] {
+  return optionsOf(MATERIAL_WORDS, MATERIAL_SYNONYMS);
 }
 
 /** A closed set as choices of a cell that may stay empty. */
 export function withNone<T extends string>(
-  choices: readonly { readonly value: T; readonly label: string }[],
+  choices: readonly Choice<T>[],
   none = "",
-): { readonly value: T | ""; readonly label: string }[] {
+): Choice<T | "">[] {
   return [{ value: "", label: none }, ...choices];
 }

@@ -21,9 +21,18 @@ export function rowFromForm(
       row[column.key] = form.get(column.key) !== null;
       continue;
     }
-    const read = parseCell(column, textOf(form, column.key));
+    const read = readField(column, textOf(form, column.key));
     if (!read.ok) return err({ path: column.key, message: `${column.title}: ${read.error}.` });
     row[column.key] = read.value;
   }
   return ok(row);
+}
+
+/** A select sends the value of what was chosen, not its words. */
+function readField(column: GridColumn, text: string): Result<unknown, string> {
+  const chosen =
+    column.kind === "choice" && text !== ""
+      ? column.choices?.find(({ value }) => value === text)
+      : undefined;
+  return chosen === undefined ? parseCell(column, text) : ok(chosen.value);
 }

@@ -253,9 +253,20 @@ export const MEANING_WORDS: Record<ClockMeaning, string> = {
   expires: "expires on",
 };
 
-/** A closed set as options of a select or a grid column. */
+export interface Choice<T extends string> {
+  readonly value: T;
+  readonly label: string;
+  readonly also?: readonly string[];
+}
+
+/** A closed set as options of a select or a grid column, with the words that are taken for one. */
 export function optionsOf<T extends string>(
   words: Record<T, string>,
-): { readonly value: T; readonly label: string }[] {
-  return (Object.keys(words) as T[]).map((value) => ({ value, label: words[value] }));
+  synonyms: Partial<Record<T, readonly string[]>> = {},
+): Choice<T>[] {
+  return (Object.keys(words) as T[]).map((value) => {
+    const also = synonyms[value];
+    const choice = { value, label: words[value] };
+    return also === undefined ? choice : { ...choice, also };
+  });
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { formatCell, matchingChoices, parseCell } from "#app/_components/grid/cell.ts";
+import { formatCell, parseCell } from "#app/_components/grid/cell.ts";
 import type { CellKind, GridColumn } from "#app/_components/grid/column.ts";
 
 function column(kind: CellKind, rest: Partial<GridColumn> = {}): GridColumn {
@@ -82,13 +82,13 @@ describe("parseCell()", () => {
     });
   });
 
-  test("finds a choice by what it begins with, by its words, by its value", () => {
+  test("reads a choice by what it begins with and by its words, not by a word from its middle", () => {
     expect(parseCell(SIDES, "ri")).toEqual({ ok: true, value: "right" });
-    expect(parseCell(SIDES, "liner")).toEqual({ ok: true, value: "cured-in-place-liner" });
-    expect(parseCell(SIDES, "cured-in-place-liner")).toEqual({
+    expect(parseCell(SIDES, "Cured in place liner")).toEqual({
       ok: true,
       value: "cured-in-place-liner",
     });
+    expect(parseCell(SIDES, "liner").ok).toBe(false);
     expect(parseCell(SIDES, "unknown")).toEqual({ ok: true, value: null });
     expect(parseCell(SIDES, "up")).toEqual({
       ok: false,
@@ -131,18 +131,4 @@ test("formatCell() and parseCell() give back clock positions, video times and da
 test("formatCell() shows the word that stands for null, where the column has one", () => {
   expect(formatCell(SIDES, null)).toBe("unknown");
   expect(formatCell(column("feet"), null)).toBe("");
-});
-
-test("matchingChoices() puts those that begin with the letters before those that contain them", () => {
-  const choices = ["scope", "responsibility", "observation log"].map((label) => ({
-    value: label,
-    label,
-  }));
-  expect(matchingChoices(choices, "s").map((choice) => choice.label)).toEqual([
-    "scope",
-    "responsibility",
-    "observation log",
-  ]);
-  expect(matchingChoices(choices, "ob").map((choice) => choice.label)).toEqual(["observation log"]);
-  expect(matchingChoices(choices, "")).toEqual(choices);
 });

@@ -1,7 +1,9 @@
+import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { CONTROL_WORDS, TEST_KIND_WORDS, TEST_RESULT_WORDS, withNone } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
+import { CONTROL_SYNONYMS, TEST_RESULT_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 
@@ -31,7 +33,7 @@ export function testColumns(file: Pick<LineFile, "properties" | "units">): GridC
       key: "result",
       title: "Result",
       kind: "choice",
-      choices: optionsOf(TEST_RESULT_WORDS),
+      choices: optionsOf(TEST_RESULT_WORDS, TEST_RESULT_SYNONYMS),
       width: 12,
       required: true,
       hint: "Not seen is weak: note the wait and what else ran",
@@ -69,7 +71,7 @@ export function testColumns(file: Pick<LineFile, "properties" | "units">): GridC
       key: "controlResult",
       title: "Control",
       kind: "choice",
-      choices: optionsOf(CONTROL_WORDS),
+      choices: optionsOf(CONTROL_WORDS, CONTROL_SYNONYMS),
       width: 12,
       hint: "The same test from an address that it should not come from",
     },
@@ -80,12 +82,13 @@ export function testColumns(file: Pick<LineFile, "properties" | "units">): GridC
 function unitChoices(
   file: Pick<LineFile, "properties" | "units">,
 ): { readonly value: string; readonly label: string }[] {
-  return file.units
-    .filter((unit) => unit.name !== "")
-    .map((unit) => ({
+  const named = file.units.filter((unit) => unit.name !== "");
+  return distinct(
+    named.map((unit) => ({
       value: unit.id,
       label: `${unit.name}, ${propertyName(file, unit.propertyId)}`,
-    }));
+    })),
+  );
 }
 
 export const TEST_BLANK = {

@@ -1,6 +1,6 @@
+import { parseCell } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { headingsOf } from "#app/_components/grid/paste.ts";
-import { readCell } from "./_read-cell.ts";
 
 /** Which column of ours each column of the file is; null: it stays outside. */
 export type Match = readonly (string | null)[];
@@ -107,7 +107,7 @@ function readRow(
     const text = texts[column.key] ?? "";
     // What the file leaves out gets the usual value, except where a row means nothing without it.
     if (text.trim() === "" && column.required !== true) continue;
-    const read = readCell(column, text);
+    const read = parseCell(column, text);
     if (read.ok) fields[column.key] = read.value;
     else problems[column.key] = read.error;
   }

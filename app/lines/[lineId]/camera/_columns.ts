@@ -13,6 +13,12 @@ import {
   RUN_END_WORDS,
   withNone,
 } from "../_field-terms.ts";
+import {
+  FAULT_SYNONYMS,
+  FITTING_SYNONYMS,
+  OBSERVATION_SYNONYMS,
+  SIDE_SYNONYMS,
+} from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";
 
 export const RUN_COLUMNS: readonly GridColumn[] = [
@@ -135,7 +141,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     key: "kind",
     title: "What",
     kind: "choice",
-    choices: optionsOf(OBSERVATION_WORDS),
+    choices: optionsOf(OBSERVATION_WORDS, OBSERVATION_SYNONYMS),
     width: 10,
     required: true,
     pasteHeadings: ["observation", "type"],
@@ -161,13 +167,19 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     key: "fault",
     title: "Fault",
     kind: "choice",
-    choices: withNone(optionsOf(FAULT_WORDS)),
+    choices: withNone(optionsOf(FAULT_WORDS, FAULT_SYNONYMS)),
     width: 15,
     pasteHeadings: ["defect"],
   },
   { key: "diameter", title: "Size", kind: "inches", width: 6, pasteHeadings: ["diameter", "dia"] },
   { key: "material", title: "Material", kind: "choice", choices: materialChoices(), width: 16 },
-  { key: "fitting", title: "Fitting", kind: "choice", choices: optionsOf(FITTING_WORDS), width: 9 },
+  {
+    key: "fitting",
+    title: "Fitting",
+    kind: "choice",
+    choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
+    width: 9,
+  },
   {
     key: "videoSecond",
     title: "Video",
@@ -247,7 +259,7 @@ export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
       key: "side",
       title: "Side",
       kind: "choice",
-      choices: optionsOf(SIDE_WORDS),
+      choices: optionsOf(SIDE_WORDS, SIDE_SYNONYMS),
       width: 9,
       hint: "Looking upstream",
     },
@@ -257,7 +269,7 @@ export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
       key: "fitting",
       title: "Fitting",
       kind: "choice",
-      choices: optionsOf(FITTING_WORDS),
+      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
       width: 9,
     },
     { key: "note", title: "Note", kind: "text", width: 26 },

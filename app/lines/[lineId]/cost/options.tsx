@@ -11,8 +11,8 @@ import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
 import type { SplitChoice } from "#lib/domain/split/split.ts";
 import { optionsOf } from "../_terms.ts";
+import { OPTION_COLUMNS } from "./_scope-columns.ts";
 import { chooseOptionAction } from "./actions.ts";
-import { OPTION_WORDS } from "./option-terms.ts";
 import { OptionsTable } from "./options-table.tsx";
 
 /** The ways of doing the work: named, priced side by side with the split of each, one chosen. */
@@ -41,24 +41,7 @@ export function Options({
           table="options"
           base={getRevisions(db(), lineId).options}
           rows={file.options.map((option) => ({ ...option }))}
-          columns={[
-            {
-              key: "title",
-              title: "Way of doing the work",
-              kind: "text",
-              width: 30,
-              required: true,
-              example: "Line it from the alley",
-            },
-            {
-              key: "kind",
-              title: "Kind",
-              kind: "choice",
-              width: 16,
-              choices: optionsOf(OPTION_WORDS),
-            },
-            { key: "note", title: "Note", kind: "text", width: 40 },
-          ]}
+          columns={OPTION_COLUMNS}
           blank={{ title: "", kind: "other", note: "" }}
           addWord="way"
           label="Ways of doing the work"

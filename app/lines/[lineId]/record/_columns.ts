@@ -1,7 +1,9 @@
+import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
 import { MEASURED_WORDS, materialChoices, RECORD_KIND_WORDS, withNone } from "../_field-terms.ts";
+import { FITTING_SYNONYMS, SIDE_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 
@@ -55,7 +57,7 @@ export function recordColumns(file: Pick<LineFile, "uploads">): GridColumn[] {
 
 function uploadColumn({ uploads }: Pick<LineFile, "uploads">): GridColumn[] {
   if (uploads.length === 0) return [];
-  const choices = uploads.map(({ id, name }) => ({ value: id, label: name }));
+  const choices = distinct(uploads.map(({ id, name }) => ({ value: id, label: name })));
   return [
     { key: "uploadId", title: "Scan", kind: "choice", choices: withNone(choices), width: 16 },
   ];
@@ -93,7 +95,7 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       key: "side",
       title: "Side",
       kind: "choice",
-      choices: optionsOf(SIDE_WORDS),
+      choices: optionsOf(SIDE_WORDS, SIDE_SYNONYMS),
       width: 9,
       hint: "Left or right looking upstream",
     },
@@ -110,7 +112,7 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       key: "fitting",
       title: "Fitting",
       kind: "choice",
-      choices: optionsOf(FITTING_WORDS),
+      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
       width: 9,
     },
     {

@@ -1,3 +1,4 @@
+import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
@@ -9,11 +10,12 @@ import {
   USE_WORDS,
 } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
+import { STAKE_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";
 
 /** The properties of a line as choices of a cell. */
 export function propertyChoices(file: Pick<LineFile, "properties">): GridChoice[] {
-  return file.properties.map(({ id }) => ({ value: id, label: propertyName(file, id) }));
+  return distinct(file.properties.map(({ id }) => ({ value: id, label: propertyName(file, id) })));
 }
 
 export const PROPERTY_COLUMNS: readonly GridColumn[] = [
@@ -48,7 +50,7 @@ export const PROPERTY_COLUMNS: readonly GridColumn[] = [
     key: "stake",
     title: "Stake",
     kind: "choice",
-    choices: optionsOf(STAKE_WORDS),
+    choices: optionsOf(STAKE_WORDS, STAKE_SYNONYMS),
     width: 16,
     hint: "What is thought so far; the tie-ins decide what is computed",
   },

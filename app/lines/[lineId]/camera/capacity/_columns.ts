@@ -1,9 +1,11 @@
+import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { FIXTURE_WORDS, METHOD_WORDS } from "#lib/domain/capacity/words.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { withNone } from "../../_field-terms.ts";
 import { propertyName } from "../../_names.ts";
 import { optionsOf } from "../../_terms.ts";
+import { propertyChoices } from "../../who/_columns.ts";
 
 export const LEVEL_COLUMNS: readonly GridColumn[] = [
   {
@@ -68,14 +70,13 @@ export const LEVEL_BLANK = {
 
 /** Units have a column only on lines that have any. */
 export function fixtureColumns(file: LineFile): GridColumn[] {
-  const properties = file.properties.map(({ id }) => ({
-    value: id,
-    label: propertyName(file, id),
-  }));
-  const units = file.units.map(({ id, name, propertyId }) => ({
-    value: id,
-    label: `${name || "a unit"}, ${propertyName(file, propertyId)}`,
-  }));
+  const properties = propertyChoices(file);
+  const units = distinct(
+    file.units.map(({ id, name, propertyId }) => ({
+      value: id,
+      label: `${name || "a unit"}, ${propertyName(file, propertyId)}`,
+    })),
+  );
   const unit: GridColumn = {
     key: "unitId",
     title: "Unit",

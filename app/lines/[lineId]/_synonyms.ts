@@ -1,0 +1,52 @@
+import type { Fitting, Material, Side } from "#lib/domain/line/line.ts";
+import type { Stake } from "#lib/domain/party/party.ts";
+import type { Fault, ObservationKind } from "#lib/domain/run/run.ts";
+import type { ControlResult, TestResult } from "#lib/domain/tiein/test.ts";
+
+type Synonyms<T extends string> = Partial<Record<T, readonly string[]>>;
+
+// What people type and spreadsheets write for a choice; only what means that one thing.
+
+export const MATERIAL_SYNONYMS: Synonyms<Material> = {
+  "vitrified-clay": ["clay", "clay pipe", "vcp", "vit clay", "terra cotta"],
+  concrete: ["conc", "concrete pipe", "rcp"],
+  "cast-iron": ["ci", "cast iron pipe"],
+  "ductile-iron": ["di", "dip", "ductile iron pipe"],
+  polyethylene: ["hdpe", "pe"],
+  "bituminous-fibre": ["orangeburg"],
+  "asbestos-cement": ["ac", "acp", "transite"],
+  "cured-in-place-liner": ["cipp", "liner"],
+};
+
+export const SIDE_SYNONYMS: Synonyms<Side> = { left: ["lt"], right: ["rt"], crown: ["top"] };
+
+export const FITTING_SYNONYMS: Synonyms<Fitting> = { wye: ["y"], tee: ["t"] };
+
+export const OBSERVATION_SYNONYMS: Synonyms<ObservationKind> = {
+  "tie-in": ["tap", "lateral", "connection", "wye"],
+  fault: ["defect"],
+  cleanout: ["clean out", "co"],
+};
+
+export const FAULT_SYNONYMS: Synonyms<Fault> = {
+  crack: ["cracked", "cracks"],
+  "offset-joint": ["displaced joint"],
+  belly: ["sag"],
+};
+
+export const STAKE_SYNONYMS: Synonyms<Stake> = {
+  candidate: ["candidate", "maybe", "maybe connected"],
+  crossed: ["crossed"],
+};
+
+export const TEST_RESULT_SYNONYMS: Synonyms<TestResult> = {
+  positive: ["positive"],
+  "not-seen": ["negative", "nothing seen"],
+  inconclusive: ["inconclusive", "cannot tell"],
+};
+
+export const CONTROL_SYNONYMS: Synonyms<ControlResult> = {
+  "not-run": ["no control"],
+  negative: ["negative", "nothing seen"],
+  positive: ["positive", "seen too"],
+};

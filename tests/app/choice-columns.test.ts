@@ -1,0 +1,125 @@
+import fs from "node:fs";
+import path from "node:path";
+import { describe, expect, test } from "vitest";
+import { parseCell } from "#app/_components/grid/cell.ts";
+import { choicesOf, folded } from "#app/_components/grid/choices.ts";
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import { testColumns } from "#app/lines/[lineId]/agree/_test-columns.ts";
+import * as authority from "#app/lines/[lineId]/authority/_columns.ts";
+import * as camera from "#app/lines/[lineId]/camera/_columns.ts";
+import * as capacity from "#app/lines/[lineId]/camera/capacity/_columns.ts";
+import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/_scope-columns.ts";
+import { EVENT_COLUMNS } from "#app/lines/[lineId]/next/_columns.ts";
+import * as record from "#app/lines/[lineId]/record/_columns.ts";
+import * as who from "#app/lines/[lineId]/who/_columns.ts";
+import * as office from "#app/office/authorities/[authorityId]/_columns.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { aFile, anAddress, anUpload, aPermit, aProperty, aTieIn, aUnit } from "../support/file.ts";
+
+/** Names that lie inside one another, as a street has them. */
+const FILE = aFile({
+  properties: [
+    aProperty("p1", { address: anAddress("4 Fennel Row") }),
+    aProperty("p2", { address: anAddress("14 Fennel Row") }),
+    aProperty("p3", { address: anAddress("14 Fennel Row", { unit: "A" }) }),
+    aProperty("p4", { address: anAddress("14 Fennel Row") }),
+  ],
+  units: [aUnit("u1", "p1", { name: "A" }), aUnit("u2", "p1", { name: "Annex A" })],
+  tieIns: [aTieIn("t1", { label: "T1" }), aTieIn("t11", { label: "T11" })],
+  uploads: [anUpload("f1", { name: "card.pdf" }), anUpload("f2", { name: "old card.pdf" })],
+  permits: [aPermit("a"), aPermit("b")],
+});
+const REPORT = {
+  tieIns: FILE.tieIns.map((tieIn) => ({ tieIn, station: 2_600 })),
+} as unknown as Pick<Report, "tieIns">;
+
+const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
+  "agree/_test-columns": testColumns(FILE),
+  "authority/_columns": authority.inspectionColumns(FILE),
+  "camera/_columns": [
+    ...camera.RUN_COLUMNS,
+    ...camera.ANCHOR_COLUMNS,
+    ...camera.GAP_COLUMNS,
+    ...camera.OBSERVATION_COLUMNS,
+    ...camera.POINT_COLUMNS,
+    ...camera.tieInColumns(FILE),
+  ],
+  "capacity/_columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
+  "cost/_scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
+  "next/_columns": EVENT_COLUMNS,
+  "record/_columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
+  "who/_columns": [
+    ...who.PROPERTY_COLUMNS,
+    ...who.unitColumns(FILE),
+    ...who.peopleColumns(FILE),
+    ...who.crossingColumns(FILE),
+  ],
+  "[authorityId]/_columns": [
+    ...office.RULE_COLUMNS,
+    ...office.REQUIREMENT_COLUMNS,
+    ...office.FEE_COLUMNS,
+    ...office.CLOCK_COLUMNS,
+    ...office.REFUSAL_COLUMNS,
+  ],
+};
+
+const COLUMNS = Object.entries(TABLES).flatMap(([file, columns]) =>
+  columns
+    .filter(({ kind }) => kind === "choice" || kind === "yesno")
+    .map((column) => [`${file} ${column.key}`, column] as const),
+);
+
+test("every file with a choice column is looked at here", () => {
+  const app = path.resolve(import.meta.dirname, "../../app");
+  const files = fs
+    .readdirSync(app, { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.tsx?$/.test(name) && !name.startsWith("_components/grid/"))
+    .filter((name) => /kind: "(choice|yesno)"/.test(fs.readFileSync(path.join(app, name), "utf8")));
+  const missed = files.filter(
+    (name) => !Object.keys(TABLES).some((known) => name.endsWith(`${known}.ts`)),
+  );
+  expect(missed).toEqual([]);
+});
+
+describe.each(COLUMNS)("%s", (_name, column) => {
+  const choices = choicesOf(column);
+
+  test("gives each choice back for its own words", () => {
+    for (const { value, label } of choices) {
+      if (column.kind === "yesno" || folded(label) === "") continue;
+      expect(parseCell(column, label)).toEqual({ ok: true, value: value === "" ? null : value });
+    }
+  });
+
+  test("takes no words from the middle of a choice", () => {
+    const pieces = choices.flatMap(({ label }) => piecesOf(folded(label)));
+    for (const piece of pieces) {
+      const read = parseCell(column, piece);
+      if (!read.ok || column.kind === "yesno") continue;
+      const picked = choices.find(({ value }) => value === (read.value ?? ""));
+      const meant = [picked?.label ?? "", ...(picked?.also ?? [])].map(folded);
+      expect(meant.some((words) => words.startsWith(piece))).toBe(true);
+    }
+  });
+
+  test("keeps no word for one choice that could be another", () => {
+    for (const choice of choices) {
+      for (const word of choice.also ?? []) {
+        const others = choices.filter(
+          (other) =>
+            other !== choice &&
+            (folded(other.label).startsWith(folded(word)) || other.also?.includes(word) === true),
+        );
+        expect(others).toEqual([]);
+      }
+    }
+  });
+});
+
+/** Every run of words in it, from the middle as well. */
+function piecesOf(text: string): string[] {
+  const words = text.split(" ");
+  return words.flatMap((_word, from) =>
+    words.slice(from).map((_last, count) => words.slice(from, from + count + 1).join(" ")),
+  );
+}
