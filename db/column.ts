@@ -1,5 +1,4 @@
-import { type SQL, sql } from "drizzle-orm";
-import { check, customType, integer, real, type SQLiteColumn, text } from "drizzle-orm/sqlite-core";
+import { customType, integer, real, text } from "drizzle-orm/sqlite-core";
 import { z } from "zod";
 import type { Address } from "#lib/domain/party/party.ts";
 
@@ -101,13 +100,4 @@ export function signatureViews(name: string) {
 
 export function ids(name: string) {
   return json<readonly string[]>(`${name}_json`, z.array(z.string()));
-}
-
-/** One of a closed set; the check in the table comes from the same tuple. */
-export function oneOf(name: string, column: SQLiteColumn, values: readonly string[]) {
-  return check(name, sql`${column} in (${literals(values)})`);
-}
-
-function literals(values: readonly string[]): SQL {
-  return sql.raw(values.map((value) => `'${value}'`).join(", "));
 }

@@ -94,7 +94,7 @@ test("the database itself refuses a word outside of its closed set and a row tha
   addRows(act, { lineId, table: "runs" }, [aRun("run")]);
   addRows(act, { lineId, table: "units" }, [aUnit("u", "12")]);
   const run = (sql: string) => () => db.$client.prepare(sql).run();
-  expect(run("update runs set direction = 'sideways'")).toThrow("CHECK constraint failed");
+  expect(run("update runs set direction = 'sideways'")).toThrow("closed set: runs.direction");
   expect(run("update units set property_id = 'nowhere'")).toThrow("FOREIGN KEY constraint failed");
   expect(run("delete from properties")).toThrow("FOREIGN KEY constraint failed");
 });

@@ -1,0 +1,237 @@
+import { spawnSync } from "node:child_process";
+import fs from "node:fs";
+import path from "node:path";
+import Database from "better-sqlite3";
+import { readMigrationFiles } from "drizzle-orm/migrator";
+import { beforeAll, expect, test } from "vitest";
+import { closedSetTriggers } from "#db/closed-sets.ts";
+import { bringUpToDate } from "#db/migrate.ts";
+import { openDb } from "#db/open.ts";
+import { aFolder } from "../support/office.ts";
+
+const FOLDER = "db/migrations";
+const MIGRATIONS = readMigrationFiles({ migrationsFolder: FOLDER });
+
+type Rows = Readonly<Record<string, readonly unknown[]>>;
+
+/** The demo, as the seed fills it: every kind of row that the program makes is in it. */
+let demo: Buffer;
+
+beforeAll(() => {
+  const dataFolder = fs.mkdtempSync(path.join("/tmp", "wyebook-demo-"));
+  const filled = spawnSync(process.execPath, ["--import", "tsx", "seed/index.ts"], {
+    env: { ...process.env, WYEBOOK_DATA: dataFolder },
+    encoding: "utf8",
+  });
+  if (filled.status !== 0) throw new Error(filled.stderr);
+  const file = path.join(dataFolder, "wyebook.db");
+  const filledDb = new Database(file);
+  // A database in memory has no write-ahead log.
+  filledDb.pragma("journal_mode = DELETE");
+  filledDb.close();
+  demo = fs.readFileSync(file);
+  fs.rmSync(dataFolder, { recursive: true, force: true });
+}, 60_000);
+
+/** The demo's rows in a database with the first `count` migrations, as far as it has room for them. */
+function demoAt(count: number): Database.Database {
+  const full = new Database(demo);
+  const old = new Database(":memory:");
+  old.exec("CREATE TABLE migrations (made_at INTEGER PRIMARY KEY, hash TEXT NOT NULL)");
+  for (const { sql, folderMillis, hash } of MIGRATIONS.slice(0, count)) {
+    for (const statement of sql) old.exec(statement);
+    old.prepare("INSERT INTO migrations VALUES (?, ?)").run(folderMillis, hash);
+  }
+  old.pragma("foreign_keys = OFF");
+  for (const table of tablesOf(old).filter((each) => tablesOf(full).includes(each))) {
+    const columns = infoOf(old, table);
+    const there = columnsOf(full, table);
+    const values = columns.map((each) => (there.includes(each.name) ? `"${each.name}"` : ""));
+    const names = columns.map(({ name }) => `"${name}"`).join(", ");
+    const fill = old.prepare(
+      `INSERT OR IGNORE INTO "${table}" (${names}) VALUES (${columns.map(() => "?").join(", ")})`,
+    );
+    const picked = values.map((value, at) => value || standIn(columns[at])).join(", ");
+    for (const row of full.prepare(`SELECT ${picked} FROM "${table}"`).raw().all()) fill.run(row);
+  }
+  removeOrphans(old);
+  old.pragma("foreign_keys = ON");
+  full.close();
+  return old;
+}
+
+function tablesOf(db: Database.Database): string[] {
+  return db
+    .prepare<[], string>(
+      "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name <> 'migrations' ORDER BY name",
+    )
+    .pluck()
+    .all();
+}
+
+interface Column {
+  readonly name: string;
+  readonly type: string;
+  readonly notnull: 0 | 1;
+}
+
+function infoOf(db: Database.Database, table: string): Column[] {
+  return db.pragma(`table_info("${table}")`) as Column[];
+}
+
+function columnsOf(db: Database.Database, table: string): string[] {
+  return infoOf(db, table).map(({ name }) => name);
+}
+
+/** What a column holds that the demo's version no longer has. */
+function standIn(column: Column | undefined): string {
+  if (!column?.notnull) return "NULL";
+  return column.type.toLowerCase() === "text" ? "'[]'" : "0";
+}
+
+/** Every row of every table, by the tables and columns that `like` has too. */
+function rowsOf(db: Database.Database, like = db): Rows {
+  const shared = tablesOf(db).filter((table) => tablesOf(like).includes(table));
+  const rows = shared.map((table) => {
+    const there = columnsOf(like, table);
+    const columns = columnsOf(db, table).filter((each) => there.includes(each));
+    const names = columns.sort().map((each) => `"${each}"`);
+    const found = db.prepare(`SELECT ${names.join(", ")} FROM "${table}"`).all();
+    return [table, found.map((row) => JSON.stringify(row)).sort()];
+  });
+  return Object.fromEntries(rows) as Rows;
+}
+
+function triggersOf(db: Database.Database): unknown[] {
+  return db
+    .prepare("SELECT name, sql FROM sqlite_master WHERE type = 'trigger' ORDER BY name")
+    .all();
+}
+
+/** A folder with the program's migrations and one more behind them. */
+function withMigration(sql: string): string {
+  const folder = path.join(aFolder(), "migrations");
+  fs.cpSync(FOLDER, folder, { recursive: true });
+  const journal = path.join(folder, "meta", "_journal.json");
+  const { entries, ...rest } = JSON.parse(fs.readFileSync(journal, "utf8"));
+  const last = entries.at(-1);
+  entries.push({ ...last, idx: last.idx + 1, when: last.when + 1, tag: "next" });
+  fs.writeFileSync(journal, JSON.stringify({ ...rest, entries }));
+  fs.writeFileSync(path.join(folder, "next.sql"), sql);
+  return folder;
+}
+
+/** What the migration tool writes to build a table anew. */
+function rebuild(db: Database.Database, table: string): string {
+  const made = db
+    .prepare<[string], string>("SELECT sql FROM sqlite_master WHERE type = 'table' AND name = ?")
+    .pluck()
+    .get(table);
+  const names = columnsOf(db, table)
+    .map((each) => `"${each}"`)
+    .join(", ");
+  return [
+    `CREATE TABLE \`__new_${table}\` ${made?.slice(made.indexOf("("))}`,
+    `INSERT INTO \`__new_${table}\` (${names}) SELECT ${names} FROM \`${table}\``,
+    `DROP TABLE \`${table}\``,
+    `ALTER TABLE \`__new_${table}\` RENAME TO \`${table}\``,
+  ].join(";--> statement-breakpoint\n");
+}
+
+test("the demo has rows in the tables that others refer to", () => {
+  const db = demoAt(MIGRATIONS.length);
+  const { lines, parties, notices, deliveries, consents, history } = rowsOf(db);
+  for (const rows of [lines, parties, notices, deliveries, consents, history])
+    expect(rows?.length).toBeGreaterThan(0);
+  const full = new Database(demo);
+  expect(rowsOf(db)).toEqual(rowsOf(full));
+  full.close();
+  db.close();
+});
+
+test.each(MIGRATIONS.map((_, at) => at + 1))(
+  "a full database with %i migrations comes up to date and loses nothing",
+  (count) => {
+    const db = demoAt(count);
+    const newest = openDb(":memory:");
+    const old = new Database(db.serialize());
+    const before = rowsOf(db, newest.$client);
+    expect(total(before)).toBeGreaterThan(300);
+    bringUpToDate(db);
+    expect(rowsOf(db, old)).toEqual(before);
+    expect(db.pragma("foreign_key_check")).toEqual([]);
+    expect(db.pragma("foreign_keys", { simple: true })).toBe(1);
+    expect(triggersOf(db)).toEqual(triggersOf(newest.$client));
+    newest.$client.close();
+    old.close();
+    db.close();
+  },
+);
+
+function total(rows: Rows): number {
+  return Object.values(rows).reduce((sum, each) => sum + each.length, 0);
+}
+
+function removeOrphans(db: Database.Database): void {
+  for (;;) {
+    const orphans = db.pragma("foreign_key_check") as { table: string; rowid: number }[];
+    if (orphans.length === 0) return;
+    for (const { table, rowid } of orphans)
+      db.prepare(`DELETE FROM "${table}" WHERE rowid = ?`).run(rowid);
+  }
+}
+
+test.each([["lines"], ["parties"], ["notices"], ["tie_ins"], ["history"], ["signatures"]])(
+  "a full database comes through a new %s table with its rows, references and triggers",
+  (table) => {
+    const db = demoAt(MIGRATIONS.length);
+    bringUpToDate(db);
+    const rows = rowsOf(db);
+    const triggers = triggersOf(db);
+    bringUpToDate(db, withMigration(rebuild(db, table)));
+    expect(rowsOf(db)).toEqual(rows);
+    expect(triggersOf(db)).toEqual(triggers);
+    expect(db.pragma("foreign_key_check")).toEqual([]);
+    expect(() => db.prepare("DELETE FROM lines").run()).toThrow("FOREIGN KEY constraint failed");
+    expect(() => db.prepare("DELETE FROM history").run()).toThrow("append-only");
+    db.close();
+  },
+);
+
+test("a migration that would break a reference changes nothing at all", () => {
+  const db = demoAt(MIGRATIONS.length);
+  bringUpToDate(db);
+  const rows = rowsOf(db);
+  const folder = withMigration(
+    "DELETE FROM deliveries;--> statement-breakpoint\nDELETE FROM notices",
+  );
+  expect(() => bringUpToDate(db, folder)).toThrow(/would name what is not there.*notices/);
+  expect(rowsOf(db)).toEqual(rows);
+  expect(db.pragma("foreign_keys", { simple: true })).toBe(1);
+  db.close();
+});
+
+test("a word that was added to a closed set is taken by an older database, without a migration", () => {
+  const db = demoAt(MIGRATIONS.length);
+  bringUpToDate(db);
+  const [trigger] = closedSetTriggers().filter(({ name }) => name === "notices_words_updated");
+  // As a version without the last of its words had it.
+  db.exec("DROP TRIGGER notices_words_updated");
+  db.exec((trigger?.sql ?? "").replace(/`kind` NOT IN \([^)]*\)/, "`kind` NOT IN ('notice')"));
+  const change = db.prepare("UPDATE notices SET kind = kind");
+  expect(() => change.run()).toThrow("closed set: notices.kind");
+  bringUpToDate(db);
+  expect(change.run().changes).toBeGreaterThan(0);
+  db.close();
+});
+
+test("a database that is up to date is opened while another program writes to it", () => {
+  const file = path.join(aFolder(), "wyebook.db");
+  openDb(file).$client.close();
+  const other = new Database(file);
+  other.exec("BEGIN IMMEDIATE");
+  const started = Date.now();
+  openDb(file).$client.close();
+  expect(Date.now() - started).toBeLessThan(5_000);
+  other.close();
+});
