@@ -66,6 +66,7 @@ function apply(client: Database.Database, migrations: readonly Migration[]): voi
       .run(migration.folderMillis, migration.hash);
   }
   for (const { sql } of listedTriggers()) client.exec(sql);
+  if (pending.length === 0) return;
   const broken = client.pragma("foreign_key_check") as { table: string; parent: string }[];
   const [first] = broken;
   if (first !== undefined)
