@@ -1,6 +1,5 @@
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { type Statement, statementOf } from "#lib/domain/split/statement.ts";
@@ -20,7 +19,7 @@ export function enclosedStatements(
   );
 }
 
-function saysEnclosed({ blocks, language }: Letter): boolean {
-  const { enclosed } = LETTER_WORDS[language].split;
-  return blocks.some((block) => block.kind === "paragraph" && block.text === enclosed);
+/** A proposed split with an amount says so; judged by its parts, since words of old letters differ. */
+function saysEnclosed({ kind, blocks }: Letter): boolean {
+  return kind === "proposed-split" && blocks.some((block) => block.kind === "amount");
 }

@@ -1,6 +1,6 @@
 import type { ScopeItem } from "../split/scope.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
-import { heading, list, paragraph, whereIs, workBegins } from "./common.ts";
+import { heading, list, paragraph, whereIs, workBegins, workTitle } from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
@@ -36,7 +36,7 @@ function areaLines(facts: LetterFacts): string[] {
     });
   const here = scopeInForce(file)
     .filter((item) => isOnLot(item, facts))
-    .map((item) => words.entry.areaWork(item.title, whereIs(item, facts)));
+    .map((item) => words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
   return [...crossings, ...here];
 }
 

@@ -1,8 +1,10 @@
-import type { EntryFinding, StationedObservation, TieInFinding } from "../file/report.ts";
+import type { EntryFinding, TieInFinding } from "../file/report.ts";
+import type { RecordEntry } from "../record/record.ts";
 import { newestPicture } from "../run/newest-picture.ts";
-import type { Observation } from "../run/run.ts";
 import { heading, heldStretches, list, paragraph, pictures, table } from "./common.ts";
-import { knownOwner, knownPlace, type LetterFacts, placeOf } from "./facts.ts";
+import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts";
+import { faultsSeen, type SeenFault } from "./faults.ts";
+import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 
@@ -26,15 +28,18 @@ export function findingBody(facts: LetterFacts): LetterBlock[] {
   ];
 }
 
-function openingOf({ file, words, office, place }: LetterFacts): string {
+function openingOf(facts: LetterFacts): string {
+  const { file, words, office } = facts;
   const days = [...new Set(file.runs.map((run) => run.ranOn))].sort();
-  if (days.length === 0) return words.finding.openingNoRun(office.name, place);
-  return words.finding.opening(office.name, words.list(days.map(words.day)), place);
+  if (days.length === 0) return words.finding.openingNoRun(office.name, pipeOf(facts));
+  return words.finding.opening(office.name, words.list(days.map(words.onDay)), pipeOf(facts));
 }
 
 function stakeOf({ words, place, own, property }: LetterFacts): string {
   const stations = own.flatMap(({ tieIn, station }) =>
-    station === null ? [tieIn.label] : [`${tieIn.label}, ${words.feet(station)}`],
+    station === null
+      ? [tieIn.label]
+      : [words.finding.connectedAt(tieIn.label, words.feet(station))],
   );
   if (stations.length > 0) return words.finding.connected(place, words.list(stations));
   if (property?.stake === "crossed") return words.finding.crossed(place);
@@ -67,12 +72,15 @@ function tieInTable(facts: LetterFacts): LetterBlock[] {
   return table(words.finding.tieInHead, [...seen, ...unseen], { numeric: [1] });
 }
 
-function tieInRow({ file, words }: LetterFacts, finding: TieInFinding): string[] {
+function tieInRow(facts: LetterFacts, finding: TieInFinding): string[] {
+  const { words } = facts;
   return [
     finding.tieIn.label,
-    finding.station === null ? words.unknown : words.feet(finding.station),
+    finding.station === null
+      ? words.unknown
+      : words.about(finding.station, finding.uncertainty ?? 0),
     words.sideShort[finding.side],
-    knownPlace(finding, file) ?? words.strip.notKnown,
+    whoOf(facts, finding),
     words.standing[finding.standing],
   ];
 }
@@ -86,15 +94,22 @@ function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[]
     station === null ? words.unknown : words.feet(station),
     words.sideShort[entry?.side ?? "unknown"],
     property ? placeOf(property.address) : words.unknown,
-    words.standing[finding.standing],
+    isExplained(entry)
+      ? words.finding.explained(words.standing[finding.standing])
+      : words.standing[finding.standing],
   ];
+}
+
+/** A named person has said what became of what the record shows. */
+function isExplained(entry: RecordEntry | undefined): boolean {
+  return entry !== undefined && entry.explanation !== "";
 }
 
 const MOST_PICTURES = 6;
 
 /** The reader's own tie-ins, then those of which nobody knows whose they are. */
 function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
-  const nobodys = report.tieIns.filter((finding) => knownOwner(finding) === null);
+  const nobodys = report.tieIns.filter((finding) => finding.live && knownOwner(finding) === null);
   const shown = [...own, ...nobodys.toSorted(byStation)];
   return [...new Set(shown)].slice(0, MOST_PICTURES);
 }
@@ -110,22 +125,27 @@ function stillOf({ file, words }: LetterFacts, { tieIn, station }: TieInFinding)
 
 function faultLines(facts: LetterFacts): LetterBlock[] {
   const { file, report, words } = facts;
-  const lines = report.stations.toSorted(byStation).flatMap((found) => {
-    const seen = file.observations.find((each) => each.id === found.observationId);
-    return seen?.kind === "fault" ? [faultLine(facts, seen, found)] : [];
-  });
+  const lines = [
+    ...faultsSeen(file, report).map((fault) => faultLine(facts, fault)),
+    ...blockedLines(facts),
+  ];
   if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
   return [paragraph(words.finding.faults), ...list([...new Set(lines)])];
 }
 
-function faultLine({ words }: LetterFacts, seen: Observation, found: StationedObservation): string {
-  const fault = seen.fault === null ? words.unknown : words.fault[seen.fault];
-  if (found.station === null) return words.finding.faultLine(fault, words.finding.relative);
-  const where =
-    found.toStation === null
-      ? words.feet(found.station)
-      : words.stretch(found.station, found.toStation);
-  return words.finding.faultLine(fault, where);
+function faultLine({ words }: LetterFacts, { fault, from, to }: SeenFault): string {
+  const what = fault === null ? words.unknown : words.fault[fault];
+  if (from === null) return words.finding.faultLine(what, words.finding.relative);
+  return words.finding.faultLine(what, to === null ? words.feet(from) : words.stretch(from, to));
+}
+
+/** Where a run ended because nothing could pass. */
+function blockedLines({ file, report, words }: LetterFacts): string[] {
+  return file.runs.flatMap(({ id, ended }) => {
+    const end = report.runCoverage.find(({ runId }) => runId === id)?.to ?? null;
+    if (ended !== "blocked") return [];
+    return [words.finding.blocked(end === null ? words.finding.relative : words.feet(end))];
+  });
 }
 
 function notKnownLines(facts: LetterFacts): string[] {
@@ -140,7 +160,8 @@ function notKnownLines(facts: LetterFacts): string[] {
 
 function undocumentedLines({ report, words }: LetterFacts): string[] {
   const open = report.tieIns.filter(
-    (finding) => finding.standing === "undocumented" && knownOwner(finding) === null,
+    (finding) =>
+      finding.standing === "undocumented" && finding.live && knownOwner(finding) === null,
   );
   if (open.length === 0) return [];
   return [
@@ -152,13 +173,17 @@ function recordLines({ file, report, words }: LetterFacts): string[] {
   const labels = (standing: EntryFinding["standing"]) =>
     report.entries
       .filter((entry) => entry.standing === standing && entry.tieInId === null)
-      .map((finding) => file.entries.find((each) => each.id === finding.entryId)?.label ?? "");
+      .flatMap((finding) => file.entries.find((each) => each.id === finding.entryId) ?? [])
+      .filter((entry) => !isExplained(entry))
+      .map(({ label }) => label);
   const notSeen = labels("on-record-not-seen");
   const notInspected = labels("on-record-not-inspected");
   const undecided = [...report.tieIns, ...report.entries].some((finding) => !finding.decided);
   return [
-    ...(notSeen.length > 0 ? [words.finding.notSeen(words.list(notSeen))] : []),
-    ...(notInspected.length > 0 ? [words.finding.notInspected(words.list(notInspected))] : []),
+    ...(notSeen.length > 0 ? [words.finding.notSeen(words.list(notSeen), notSeen.length)] : []),
+    ...(notInspected.length > 0
+      ? [words.finding.notInspected(words.list(notInspected), notInspected.length)]
+      : []),
     ...(undecided ? [words.finding.undecided] : []),
   ];
 }
@@ -178,14 +203,14 @@ function answerLines({ report, words }: LetterFacts): string[] {
 
 /** Why this address is asked about one tie-in, and what would help to settle it. */
 export function inquiryBody(facts: LetterFacts): LetterBlock[] {
-  const { words, asked, place } = facts;
+  const { words, asked } = facts;
   const opening =
     asked?.station == null
       ? words.inquiry.openingUnplaced
       : words.inquiry.opening(words.feet(asked.station), words.side[asked.side]);
   return [
     paragraph(opening),
-    paragraph(words.inquiry.why(place)),
+    paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
     paragraph(words.inquiry.whyMatters),
     ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
     heading(words.inquiry.facts),

@@ -5,7 +5,7 @@ import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { heading, heldStretches, list, paragraph, table, workLines, workTable } from "./common.ts";
-import { knownOwner, type LetterFacts, otherSharers } from "./facts.ts";
+import { knownOwner, type LetterFacts, otherSharers, pipeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 import { alternativeRows, sumBlocks } from "./sum.ts";
@@ -209,7 +209,7 @@ export function doneBody(facts: LetterFacts): LetterBlock[] {
           ...(share === null ? [] : [amountBlock(words.done.share(place), share.amount)]),
         ];
   return [
-    paragraph(words.done.opening(place)),
+    paragraph(words.done.opening(pipeOf(facts))),
     heading(words.done.work),
     ...list(workLines(facts)),
     ...(costs.length === 0 ? [] : [heading(words.done.cost), ...costs]),
@@ -231,7 +231,7 @@ function paperLines({ file, words }: LetterFacts): string[] {
   );
   const permits = file.permits.map((permit) =>
     words.done.permit(
-      permit.number === "" ? words.unknown : permit.number,
+      permit.number,
       permitStateOf(file, permit) === "final" ? words.done.final : words.done.open,
     ),
   );

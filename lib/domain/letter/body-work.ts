@@ -1,18 +1,18 @@
 import { heading, list, paragraph, table, workBegins, workLines } from "./common.ts";
-import type { LetterFacts } from "./facts.ts";
+import { type LetterFacts, pipeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 
 /** Dates, contractor, telephone, permits, and what to expect at the door. */
 export function startBody(facts: LetterFacts): LetterBlock[] {
-  const { file, words, place, office } = facts;
+  const { file, words, office } = facts;
   const { start } = words;
   const begins = workBegins(facts);
   const event = file.events.filter((each) => each.event === "work-begins").at(-1);
   const numbers = (texts: readonly string[]) =>
     texts.length === 0 ? start.none : words.list(texts);
   return [
-    paragraph(start.opening(place)),
+    paragraph(start.opening(pipeOf(facts))),
     ...table(words.visit.head, [
       [start.day, begins === null ? words.notSet : words.weekday(begins)],
       [start.hours, event && event.note !== "" ? event.note : start.hoursOpen],
@@ -58,14 +58,11 @@ export function pauseBody(facts: LetterFacts): LetterBlock[] {
 }
 
 export function spillBody(facts: LetterFacts): LetterBlock[] {
-  const { words, place, office, notice } = facts;
+  const { words, place } = facts;
   return [
     paragraph(words.spill.opening(place)),
-    paragraph(words.spill.when(words.weekday(notice.createdOn))),
     heading(words.spill.do),
     ...list(words.spill.doLines),
-    heading(words.spill.doing),
-    ...list(words.spill.doingLines(office.name)),
   ];
 }
 

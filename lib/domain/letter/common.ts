@@ -49,11 +49,19 @@ export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string
   return words.split.general;
 }
 
-/** The work without amounts. */
+/**
+ * The work without amounts, as far as it has a place: fees, camera runs and the like are part of the
+ * cost, and nothing that a neighbor sees done.
+ */
 export function workLines(facts: LetterFacts): string[] {
-  return scopeInForce(facts.file).map((item) =>
-    facts.words.entry.areaWork(item.title, whereIs(item, facts)),
-  );
+  return scopeInForce(facts.file)
+    .filter(({ place }) => place !== "general")
+    .map((item) => facts.words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
+}
+
+/** What a piece of work is called, in the reader's language. */
+export function workTitle({ title, work }: ScopeItem, { words }: LetterFacts): string {
+  return words.workTitle(title, work);
 }
 
 /** The work with its amounts and their total: cost of the job, nobody's share. */
@@ -61,7 +69,7 @@ export function workTable(facts: LetterFacts): LetterBlock[] {
   const { file, words } = facts;
   const items = scopeInForce(file);
   const rows = items.map((item) => [
-    item.title,
+    workTitle(item, facts),
     whereIs(item, facts),
     priceOf(item, facts),
     formatCents(itemAmount(item)),

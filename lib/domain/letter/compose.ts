@@ -27,7 +27,7 @@ export function composeLetter(input: LetterInput): Letter {
     reference,
     subject: words.subject(words.title[notice.kind], facts.place),
     answerBy: answerBy(facts),
-    greeting: words.frame.greeting(facts.party.name),
+    greeting: words.frame.greeting(facts.party.name, facts.party.kind === "person"),
     blocks: blocksOf(facts),
     closing: words.frame.closing,
     footer: footerOf(facts, reference),

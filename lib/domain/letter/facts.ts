@@ -80,6 +80,16 @@ function outcomeOf(report: Report, split: SplitVersion | null): SplitOutcome | n
   return outcome?.basis === split.basis && outcome.refusal === null ? outcome : null;
 }
 
+/**
+ * The shared pipe by what is known of it and the reader's place: it serves the place, may serve it,
+ * crosses its lot or lies near.
+ */
+export function pipeOf({ words, own, property, place }: LetterFacts): string {
+  if (own.length > 0 || property === null) return words.pipe.serves(place);
+  if (property.stake === "crossed") return words.pipe.crosses(place);
+  return property.stake === "neighbour" ? words.pipe.near(place) : words.pipe["may-serve"](place);
+}
+
 /** `14 Fennel Row, Unit 2`: an address as it is spoken of. */
 export function placeOf(address: Address): string {
   return address.unit === "" ? address.street : `${address.street}, ${address.unit}`;
@@ -96,9 +106,16 @@ export function knownOwner(finding: TieInFinding): string | null {
 }
 
 /** Where a tie-in's owner may be named: the address, else null. */
-export function knownPlace(finding: TieInFinding, file: LineFile): string | null {
+function knownPlace(finding: TieInFinding, file: LineFile): string | null {
   const property = file.properties.find((each) => each.id === knownOwner(finding));
   return property ? placeOf(property.address) : null;
+}
+
+/** Whose a tie-in is, as far as it may be said: an address, nobody's, or not yet known. */
+export function whoOf({ file, words }: LetterFacts, finding: TieInFinding): string {
+  const known = knownPlace(finding, file);
+  if (known !== null) return known;
+  return finding.live ? words.strip.notKnown : words.strip.nobody;
 }
 
 /** Addresses of all others that share, without a word on their amounts. */

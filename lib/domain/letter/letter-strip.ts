@@ -2,7 +2,9 @@ import type { TieInFinding } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "../strip/drawing.ts";
-import { knownOwner, knownPlace, type LetterFacts } from "./facts.ts";
+import { workTitle } from "./common.ts";
+import { knownOwner, type LetterFacts, whoOf } from "./facts.ts";
+import { faultsSeen } from "./faults.ts";
 import type { LetterBlock } from "./letter.ts";
 import { mergeStretches } from "./merge.ts";
 
@@ -87,7 +89,7 @@ function tieInMark(
 ): StripMark {
   const { words, property } = facts;
   const mine = property !== null && knownOwner(finding) === property.id;
-  const who = mine ? words.strip.you : (knownPlace(finding, facts.file) ?? words.strip.notKnown);
+  const who = mine ? words.strip.you : whoOf(facts, finding);
   const first = mine ? who : words.feet(station);
   const second = mine ? words.feet(station) : who;
   return {
@@ -106,32 +108,24 @@ function marksOnPipe(facts: LetterFacts, shows: LetterStrip): StripMark[] {
   return shows === "one" ? [] : workMarks(facts);
 }
 
-function workMarks({ file, words }: LetterFacts): StripMark[] {
+function workMarks(facts: LetterFacts): StripMark[] {
+  const { file, words } = facts;
   return scopeInForce(file).flatMap((item) => {
     if (item.place !== "point" || item.from === null) return [];
-    const sentence = words.strip.at(item.title, item.from);
+    const title = workTitle(item, facts);
+    const sentence = words.strip.at(title, item.from);
     return [
-      { ...mark(item.id, "fault", item.from, item.title), detail: words.feet(item.from), sentence },
+      { ...mark(item.id, "fault", item.from, title), detail: words.feet(item.from), sentence },
     ];
   });
 }
 
 function faultMarks({ file, report, words }: LetterFacts): StripMark[] {
-  return report.stations.flatMap((found) => {
-    const seen = file.observations.find((each) => each.id === found.observationId);
-    if (seen?.kind !== "fault" || seen.fault === null || found.station === null) return [];
-    const label = words.fault[seen.fault];
-    const sentence =
-      found.toStation === null
-        ? words.strip.at(label, found.station)
-        : words.strip.over(label, found.station, found.toStation);
-    return [
-      {
-        ...mark(seen.id, "fault", found.station, label),
-        toStation: found.toStation,
-        sentence,
-      },
-    ];
+  return faultsSeen(file, report).flatMap(({ observationId, fault, from, to }) => {
+    if (fault === null || from === null) return [];
+    const label = words.fault[fault];
+    const sentence = to === null ? words.strip.at(label, from) : words.strip.over(label, from, to);
+    return [{ ...mark(observationId, "fault", from, label), toStation: to, sentence }];
   });
 }
 
@@ -188,11 +182,12 @@ function passesBand({ report, property, words }: LetterFacts): StripBand {
 }
 
 /** Stretches of work, on as many rows as they overlap. */
-function workBands({ file, words }: LetterFacts): StripBand[] {
+function workBands(facts: LetterFacts): StripBand[] {
+  const { file, words } = facts;
   const rows: StripBand["cells"][number][][] = [];
   for (const item of scopeInForce(file)) {
     if (item.place !== "stretch" || item.from === null || item.to === null) continue;
-    const piece = cell(item.from, item.to, item.title, "sparse");
+    const piece = cell(item.from, item.to, workTitle(item, facts), "sparse");
     const row = rows.find((cells) =>
       cells.every((each) => each.to <= piece.from || each.from >= piece.to),
     );

@@ -4,6 +4,7 @@ import { ratio } from "../money/ratio.ts";
 import { formatExactCents } from "../split/exact.ts";
 import { itemAmount } from "../split/item-amount.ts";
 import type { Share, SumStep } from "../split/outcome.ts";
+import { workTitle } from "./common.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 
@@ -34,7 +35,7 @@ export function sumBlocks(facts: LetterFacts): LetterBlock[] {
 
 function stepRow(facts: LetterFacts, step: SumStep): string[] {
   const item = facts.file.scope.find((each) => each.id === step.itemId);
-  return [item?.title ?? "", stepWords(facts, step), formatExactCents(step.exact)];
+  return [item ? workTitle(item, facts) : "", stepWords(facts, step), formatExactCents(step.exact)];
 }
 
 /** English readers get the step as it was worked out; others its cost and their part of it. */

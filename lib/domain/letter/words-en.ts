@@ -20,6 +20,7 @@ function count(many: number, one: string, several: string): string {
  */
 export const EN = {
   day: (day: string) => letterDay(day, "en"),
+  onDay: (day: string) => letterDay(day, "en"),
   weekday: (day: string) => letterWeekday(day, "en"),
   feet,
   stretch,
@@ -30,27 +31,39 @@ export const EN = {
   unknown: "unknown",
   notSet: "not yet set; we will tell you",
   inches: (inches: number) => `${inches} in`,
+  /** A station with how far off it may be. */
+  about: (station: Cft, off: Cft) =>
+    off === 0 ? feet(station) : `${feet(station)} ± ${feet(off)}`,
+  /** The shared pipe, by what is known of it and the reader's place. */
+  pipe: {
+    serves: (place: string) => `the private sewer pipe that serves ${place}`,
+    "may-serve": (place: string) => `a private sewer pipe that may serve ${place}`,
+    crosses: (place: string) => `a private sewer pipe that crosses the lot of ${place}`,
+    near: (place: string) => `a private sewer pipe near ${place}`,
+  },
+  /** A piece of work as the office calls it. */
+  workTitle: (title: string, _work: string) => title,
 
   frame: {
     date: "Date",
     reference: "Reference",
     answerBy: "Please answer by",
-    greeting: (name: string) => `Dear ${name}:`,
+    greeting: (name: string, _isPerson: boolean) => `Dear ${name}:`,
     closing: "Sincerely,",
     page: (page: number, of: number) => `Page ${page} of ${of}`,
-    licence: (number: string) => `Contractor licence ${number}`,
-    telephone: "Telephone",
-    email: "E-mail",
+    licence: (number: string) => `Contractor license ${number}`,
+    telephone: "Phone",
+    email: "Email",
     forOffice: (by: string, office: string) => `${by}, for ${office}`,
     slipTitle: "Your answer",
-    slipCut: "Cut here and send this part back, or tell us the same by telephone or e-mail.",
+    slipCut: "Cut here and send this part back, or tell us the same by phone or email.",
     slipBy: (day: string) => `Please answer by ${day}.`,
     slipTo: "Send to",
     slipAbout: "About",
     slipName: "Name",
     slipSignature: "Signature",
     slipDate: "Date",
-    slipPhone: "Telephone",
+    slipPhone: "Phone",
     slipNote: "What else we should know",
     notToScale: "Lengths are in proportion; the drawing is not to a printed scale.",
     drawnAs: "In words",
@@ -80,7 +93,7 @@ export const EN = {
     pvc: "PVC",
     abs: "ABS",
     polyethylene: "polyethylene",
-    "bituminous-fibre": "tarred fibre",
+    "bituminous-fibre": "bituminous fiber",
     "asbestos-cement": "asbestos cement",
     "cured-in-place-liner": "liner",
     unknown: "material unknown",
@@ -100,9 +113,9 @@ export const EN = {
     "worn-surface": "worn pipe wall",
   },
   side: {
-    left: "from the left, looking upstream",
-    right: "from the right, looking upstream",
-    crown: "from above",
+    left: "on the left if you look upstream, away from the public main",
+    right: "on the right if you look upstream, away from the public main",
+    crown: "at the top of the pipe",
     unknown: "side not known",
   },
   sideShort: { left: "left", right: "right", crown: "above", unknown: "unknown" },
@@ -147,8 +160,9 @@ export const EN = {
       sentence: "The properties whose sewage passes the fault pay in equal parts.",
     },
     "reach-owner": {
-      title: "Whoever answers for each stretch",
-      sentence: "Each stretch is paid by the owners who answer for it under the rule named above.",
+      title: "Whoever is responsible for each stretch",
+      sentence:
+        "Each stretch is paid by the owners who are responsible for it under the rule named here.",
     },
     weights: {
       title: "By an agreed measure",
@@ -165,17 +179,19 @@ export const EN = {
   },
 
   strip: {
-    finding: "The pipe as seen: the public main is at the left, stations rise upstream.",
+    finding:
+      "The pipe as the camera saw it. The public main is at the left; feet are counted from there.",
     one: "Where the connection in question joins the shared pipe.",
     yours: "The shared pipe. The band shows where the sewage of your property passes.",
     work: "Where the work is to be done.",
     lot: "Where the pipe crosses your lot, and where the work is to be done.",
-    done: "The pipe after the work.",
+    done: "The pipe as the camera saw it before the work, with the work marked.",
     title: "Strip drawing of the shared pipe",
     main: "Public main",
     upperEnd: "Upper end",
     you: "your connection",
     notKnown: "owner not yet known",
+    nobody: "no building",
     onRecord: (label: string) => `Record: ${label}`,
     noRecord: "no record found",
     asked: "asked about here",
@@ -211,15 +227,15 @@ export const EN = {
     },
     proposal: {
       title: "A proposal, not a ruling",
-      text: "This is a proposed sharing of cost. It is not a legal determination and not legal advice. You may get advice of your own before you answer.",
+      text: "This is a proposed sharing of cost. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get advice of your own before you answer.",
     },
     drains: {
       title: "Do not use water or toilets during the stated time",
-      text: "Sewage may back up into your own building, and may flood the people who work in the open pipe.",
+      text: "Sewage may back up into your own building, and it can run into the open trench where people work.",
     },
     gas: {
       title: "A gas pipe may run through a sewer",
-      text: "Do not clear this line with cutting tools. If you smell gas, leave the building first, touch no switch and no telephone there; then call 911 and the gas company.",
+      text: "Do not clear this line with cutting tools. If you smell gas, leave the building first, touch no switch and no phone there; then call 911 and the gas company.",
     },
     gasSeen: {
       title: "Something crosses this pipe",
@@ -230,16 +246,16 @@ export const EN = {
       text: "Keep children and pets away from sewage and from wet ground over the pipe. Wash hands after any contact.",
     },
     cap: {
-      title: "Close nothing yet",
+      title: "Please do not cap or plug any drain yet",
       text: "Please do not cap, plug or line any branch of this pipe. Until a branch is proven dead, somebody’s sewage may depend on it.",
     },
     dye: {
       title: "About the dye",
-      text: "The dye is the harmless kind made for drains. Some colour may show in your toilet or sink for a short while. A test that shows no colour proves little; it may be repeated.",
+      text: "The dye is non-toxic and made for drains. Some color may show in your toilet or sink for a short while. It can stain a light surface; rinse it off. A test that shows no color proves little; it may be repeated.",
     },
     smoke: {
       title: "If smoke is used",
-      text: "Pour water into every floor drain and unused sink beforehand. Tell us at once if anybody there has asthma or another illness of the lungs: then no smoke is used. If you see smoke indoors, open windows and go outside.",
+      text: "Pour water into every floor drain and unused sink beforehand. Tell us at once if anybody there has asthma or lung disease: then no smoke is used. If you see smoke indoors, open windows and go outside.",
     },
     trench: {
       title: "Open trench",
@@ -251,7 +267,7 @@ export const EN = {
     },
     official: {
       title: "Not legal advice",
-      text: "This letter states facts and amounts as the office has them. It is not a legal determination and not legal advice. You may get advice of your own.",
+      text: "This letter states facts and amounts as the office has them. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get advice of your own.",
     },
   },
 
@@ -262,40 +278,50 @@ export const EN = {
   },
 
   finding: {
-    opening: (office: string, days: string, place: string) =>
-      `We are ${office}, a drain and sewer contractor. On ${days} our camera went through a private sewer pipe that has to do with ${place}. This letter says what was seen and what is not yet known. It asks for no money.`,
-    openingNoRun: (office: string, place: string) =>
-      `We are ${office}, a drain and sewer contractor. We are gathering the facts about a private sewer pipe that has to do with ${place}. The camera has not been through it yet. This letter asks for no money.`,
+    opening: (office: string, days: string, pipe: string) =>
+      `We are ${office}, a drain and sewer contractor. On ${days} our camera went through ${pipe}. This letter says what was seen and what is not yet known. It accuses nobody and asks for no money.`,
+    openingNoRun: (office: string, pipe: string) =>
+      `We are ${office}, a drain and sewer contractor. We are gathering the facts about ${pipe}. The camera has not been through it yet. This letter accuses nobody and asks for no money.`,
     connected: (place: string, where: string) =>
       `${place} drains into this pipe at ${where}, as far as is known today.`,
+    connectedAt: (label: string, where: string) => `${label}, ${where}`,
     candidate: (place: string) =>
       `${place} lies along this pipe. Whether it drains into it is not yet known.`,
     crossed: (place: string) =>
       `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
     neighbour: (place: string) => `${place} lies near this pipe.`,
     seen: "What was seen, when and by whom",
-    runHead: ["Day", "By", "Camera went in at", "Its counter"],
+    runHead: ["Day", "By", "Camera went in at", "Feet on its counter"],
     runOpen: "to the end of the run",
     noRun: "No camera run is on file.",
-    tieInHead: ["Mark", "Station", "Side", "Address", "Permit record and camera"],
+    tieInHead: ["Mark", "Feet from the main", "Side", "Address", "Permit record and camera"],
+    explained: (standing: string) => `${standing}; explained on file`,
     faults: "Along the way the camera saw:",
     noFaults: "No fault of the pipe is on the log.",
     faultLine: (fault: string, where: string) => `${where}: ${fault}`,
     relative: "at a place not yet tied to the main",
-    stations: "Stations are feet along the pipe, counted from the public main.",
+    blocked: (where: string) => `${where}: blocked; the camera could not go on`,
+    stations:
+      "Feet are measured along the pipe from the public main, the public sewer that it empties into. Sides are as you look upstream, away from the main.",
     notKnown: "What is not yet known",
     undocumented: (labels: string, many: number) =>
       many === 1
-        ? `Whose connection ${labels} is: it was seen, but no permit record of it was found.`
-        : `Whose connections ${labels} are: they were seen, but no permit record of them was found.`,
-    notSeen: (labels: string) =>
-      `Where these recorded connections are, which the camera did not see: ${labels}.`,
-    notInspected: (labels: string) =>
-      `Whether these recorded connections are there; the camera did not get that far or could not see: ${labels}.`,
-    undecided: "Some comparisons of record and camera are proposals that nobody has confirmed yet.",
-    gap: (where: string, why: string) => `What the pipe is like from ${where}: ${why}.`,
-    unclear: (where: string) => `Who answers for the pipe from ${where}.`,
-    noBoundary: "Who answers for which stretch has not been worked out yet.",
+        ? `We saw a connection, ${labels}, that is not on any permit record we have. We do not know whose it is.`
+        : `We saw ${many} connections, ${labels}, that are not on any permit record we have. We do not know whose they are.`,
+    notSeen: (labels: string, many: number) =>
+      many === 1
+        ? `The record shows a connection that the camera did not see: ${labels}.`
+        : `The record shows connections that the camera did not see: ${labels}.`,
+    notInspected: (labels: string, many: number) =>
+      many === 1
+        ? `The record shows a connection where the camera did not get to or could not see: ${labels}.`
+        : `The record shows connections where the camera did not get to or could not see: ${labels}.`,
+    undecided:
+      "Some of the matches between the record and the video are our best guess. They still have to be confirmed.",
+    gap: (where: string, why: string) =>
+      `We do not know what the pipe is like from ${where}: ${why}.`,
+    unclear: (where: string) => `It is not clear who is responsible for the pipe from ${where}.`,
+    noBoundary: "Who is responsible for which stretch has not been worked out yet.",
     settled: "No open point is on file today. New facts may bring one up.",
     ask: "What we ask of you",
     asks: [
@@ -313,16 +339,31 @@ export const EN = {
 
   inquiry: {
     opening: (station: string, side: string) =>
-      `Our camera saw a branch that joins the shared sewer pipe at ${station}, ${side}. We found no permit record of it.`,
+      `Our camera saw a branch that joins the shared sewer pipe at ${station}, ${side}. It is not on any permit record we have.`,
     openingUnplaced:
-      "Our camera saw a branch that joins the shared sewer pipe at a place that is not yet measured from the main. We found no permit record of it.",
-    why: (place: string) =>
-      `We ask you because ${place} is one of the addresses that the branch could lead to, by its position. The owners and occupants of each of them get this same question. We do not say that the branch is yours.`,
+      "Our camera saw a branch that joins the shared sewer pipe at a place that is not yet measured from the main. It is not on any permit record we have.",
+    why: (grounds: string) =>
+      `We ask you because ${grounds}. The branch may also lead to another address. We do not say that it is yours.`,
+    ground: {
+      excavation: (place: string, day: string) =>
+        `digging on ${day} showed that it leads to ${place}`,
+      dye: (place: string, day: string) =>
+        `dye put into a drain at ${place} came out of it on ${day}`,
+      flow: (place: string, day: string) => `water run at ${place} came out of it on ${day}`,
+      trace: (place: string, day: string) => `a signal traced from it on ${day} led to ${place}`,
+      smoke: (place: string, day: string) => `smoke blown into it on ${day} came out at ${place}`,
+      statement: (place: string, day: string) => `we were told on ${day} that it serves ${place}`,
+    },
+    groundRecord: (place: string) =>
+      `a permit record shows a connection for ${place} that the camera did not find`,
+    groundCrossed: (place: string) => `the pipe crosses the lot of ${place} there`,
+    groundPlace: (place: string) => `it joins the pipe near ${place}`,
+    groundUnknown: (place: string) => `we do not know yet where the drains of ${place} go`,
     whyMatters:
-      "It matters because a branch must not be closed or lined over while somebody’s sewage may come through it, and because nobody should be asked to pay for a pipe that is not theirs.",
+      "It matters because a branch must not be closed or lined over while somebody’s sewage may come through it.",
     facts: "What is known of the branch",
     factHead: ["", "As seen"],
-    station: "Station",
+    station: "Feet from the main",
     side: "Side",
     size: "Size",
     material: "Material",
@@ -338,9 +379,10 @@ export const EN = {
     ],
     ask: "What we ask of you",
     asks: [
-      "Tell us what you know about where the drains of your building go.",
+      "Tell us what you know about where the drains of your building go. Think of a yard drain, a roof downspout, a sump pump, and a bathroom, laundry or floor drain in the basement.",
+      "Tell us what was added or changed: when, and by which plumber.",
       "Send us any permit, plan or bill that shows it.",
-      "Allow a dye test: two people, about two hours, no cost to you.",
+      "Allow a dye test: two people, about two hours. Letting us in is no agreement to pay for anything.",
     ],
     choices: [
       "I think the branch serves my building.",
@@ -391,8 +433,8 @@ export const EN = {
     rule: "The rule used, and why",
     ruleLine: (title: string, sentence: string) => `${title}. ${sentence}`,
     reason: (reason: string) => `Why this rule: ${reason}`,
-    answers: "Who answers for which stretch",
-    answersHead: ["Stretch", "Who answers", "Where it is written"],
+    answers: "Who is responsible for which stretch, by the rule on file",
+    answersHead: ["Stretch", "Responsible", "Where it is written"],
     nothingWritten: "no rule found",
     work: "The work",
     workHead: ["Work", "Where", "Price", "Amount"],
@@ -412,20 +454,20 @@ export const EN = {
       "The steps are left out here because facts of the line have changed since the amounts were set.",
     carried: (amount: string) =>
       `Of this, ${amount} is carried for a connection whose owner is not yet known. If the owner is found, that part is to come back to you.`,
-    odd: "Odd cents go by a fixed rule, one each to the shares that lost most by rounding down.",
+    odd: "A few cents may be left over after rounding. They are shared out one cent at a time, first to whoever lost most by rounding.",
     others: "Who else shares",
     othersLine: (places: string) =>
       `The same rule is put to the owners of ${places}. Each of them gets a letter with their own share only.`,
     noOthers: "No other address is known to share.",
     excluded: "What is not in it",
     excludedAuthority: (where: string) =>
-      `The pipe from ${where}, for which the sewer authority answers.`,
+      `The pipe from ${where}, for which the sewer authority is responsible.`,
     excludedUnclear: (where: string) =>
-      `A decision on the pipe from ${where}, where it is not clear who answers.`,
+      `A decision on the pipe from ${where}, where it is not clear who is responsible.`,
     excludedUnknown: (labels: string) =>
       `A share for the connections whose owner is not yet known (${labels}); see the note at your share.`,
     excludedHidden:
-      "Anything that comes to light when the ground is open. It would be put to you first.",
+      "Anything that comes to light when the ground is open. We ask in writing before extra work that changes your share, unless safety cannot wait.",
     excludedCause:
       "Any question of who or what caused the fault. That is kept apart from this sharing.",
     alternatives: "What other rules would ask of you",
@@ -441,21 +483,20 @@ export const EN = {
 
   entry: {
     opening: (place: string) =>
-      `The shared sewer pipe has to be mended. For that we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
+      `The shared sewer pipe needs repair. For that we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
     area: "Where",
     areaCross: (where: string, easement: string) =>
       `The pipe crosses the lot from ${where} (stations). Easement: ${easement}.`,
     easement: { recorded: "recorded", none: "none found", unknown: "unknown" },
     recordedAs: (number: string) => `recorded as ${number}`,
     areaWork: (title: string, where: string) => `${title}, ${where}`,
-    areaNone: "The place is shown on the drawing; it will be marked on the ground with you.",
+    areaNone: "Not yet set; we will mark it on the ground with you before you answer.",
     when: "When",
     whenFrom: (day: string) => `From ${day}. We tell you the hours beforehand.`,
     whenOpen: "The day is not yet set. We will not come before you know it.",
-    terms: "What we promise",
+    terms: "On these terms",
     termLines: (insurance: string) => [
-      "We dig only where it is marked, and no more than the work needs.",
-      "We put surface, plants, fences and paving back as they were. Photographs are taken before and after.",
+      "We plan to dig in the marked area. If it must be larger, we ask you first.",
       `We carry liability insurance${insurance === "" ? "; the certificate is shown on request." : ` (${insurance}).`}`,
       "You may take this consent back in writing at any time before work on your lot begins. Once the ground is open, we first make it safe.",
     ],
@@ -471,13 +512,13 @@ export const EN = {
 
   agreement: {
     opening:
-      "The owners who share this sewer pipe need one written agreement: who may use it, who looks after it, how cost is shared, and who may enter for repair. It is signed by all owners, acknowledged before a notary and recorded with the land records.",
+      "The owners who share this sewer pipe need one written agreement: who may use it, who looks after it, how cost is shared, and who may enter for repair. It is signed by all owners, acknowledged before a notary public and recorded with the county’s land records.",
     parties: "Properties named in it",
     steps: "How it goes",
     stepLines: (authority: string) => [
       `A draft goes to ${authority} first, if it wants to see it, on its own form where it has one.`,
       "Every owner on title signs, also husband and wife, trustees and purchasers under contract.",
-      "Signatures are acknowledged before a notary. A click or an e-mail is not enough for a recorded paper.",
+      "Signatures are acknowledged before a notary public. A click or an email is not enough for a recorded paper.",
       "The recorded number goes into the permit papers, and a copy goes to everyone.",
     ],
     authority: "the sewer authority",
@@ -492,8 +533,7 @@ export const EN = {
   },
 
   start: {
-    opening: (place: string) =>
-      `Work on the shared sewer that has to do with ${place} is about to start.`,
+    opening: (pipe: string) => `Work on ${pipe} is about to start.`,
     day: "First day of work",
     end: "How long",
     hours: "Hours",
@@ -532,7 +572,7 @@ export const EN = {
       "no pump or softener that empties into a drain.",
     ],
     happens:
-      "If water is used all the same: sewage may come up in your own building or a neighbour’s, and it may flood the people in the trench.",
+      "If water is used all the same: sewage may come up in your own building or a neighbor’s, and it can run into the open trench where people work.",
     help: "If you cannot be without water (illness, small children, day care, a business), call us now. We will find a way with you.",
     over: "We tell you at the door when the drains may be used again. Until you hear from us, please wait.",
     choices: [
@@ -546,17 +586,11 @@ export const EN = {
     do: "What to do",
     doLines: [
       "Keep away from it, and keep children and pets away.",
-      "Use as little water as you can until we say that the pipe runs again.",
+      "Use as little water as you can until we tell you that the pipe is working again.",
       "Do not wash it into the street drain or a ditch.",
-      "Throw out food that it has touched. Wash hands with soap after any contact.",
+      "Throw out food that sewage has touched. Wash hands with soap after any contact.",
       "If you feel ill after contact, call a doctor and say what happened.",
     ],
-    doing: "What is being done",
-    doingLines: (office: string) => [
-      `${office} has been called and is stopping the flow.`,
-      "The sewer authority and the health department are told where the law asks for it.",
-    ],
-    when: (day: string) => `First known on ${day}.`,
     choices: ["I have read this letter.", "I have had contact or damage; please call me."],
   },
 
@@ -590,7 +624,7 @@ export const EN = {
 
   response: {
     opening: (name: string) =>
-      `This is our answer on the shared private sewer “${name}”, for the owners who have asked us to work on it.`,
+      `This is our answer on the shared private sewer “${name}”. We write as the contractor.`,
     order: (day: string, note: string) => `Your order of ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day: string, note: string) =>
       `Your corrections of ${day}${note === "" ? "" : `: ${note}`}`,
@@ -600,12 +634,12 @@ export const EN = {
     connections: (total: number, undocumented: number) =>
       `${count(total, "connection", "connections")} on the line; ${undocumented} of them without a permit record.`,
     owners: (properties: number) =>
-      `${count(properties, "property has", "properties have")} to do with the line.`,
+      `${count(properties, "property is", "properties are")} on our list for the line.`,
     permits: (list: string) => `Permits: ${list}.`,
     noPermit: "Permits: none yet.",
     holds: (open: number) =>
       open === 0
-        ? "Nothing on our side stops the application."
+        ? "No open point on our file stops the work."
         : `${count(open, "open point stops", "open points stop")} part of the work on our side; they are listed in the permit packet.`,
     plan: "What is planned",
     dates: "Dates",
@@ -615,8 +649,8 @@ export const EN = {
   },
 
   done: {
-    opening: (place: string) =>
-      `The work on the shared sewer that has to do with ${place} is done. Please keep this letter with the papers of the property.`,
+    opening: (pipe: string) =>
+      `The work on ${pipe} is done. Please keep this letter with the papers of the property.`,
     work: "What was done",
     cost: "What it came to",
     total: (amount: string) => `All work together: ${amount}.`,
@@ -625,11 +659,12 @@ export const EN = {
     recorded: (title: string, number: string) => `${title}, recorded as ${number}`,
     unrecorded: (title: string) => `${title}, not recorded`,
     noAgreement: "No recorded agreement on this pipe is on file.",
-    permit: (number: string, state: string) => `Permit ${number}: ${state}`,
+    permit: (number: string, state: string) =>
+      number === "" ? `Permit without a number on file: ${state}` : `Permit ${number}: ${state}`,
     final: "final",
     open: "not yet final",
     inspection: (title: string, day: string) => `${title}, passed on ${day}`,
-    next: "Who looks after the pipe from now on",
+    next: "Who is responsible for the pipe from now on",
     nextLine: (where: string, who: string) => `From ${where}: ${who}`,
     nextUnknown: "Not worked out.",
     warranty: "Warranty",

@@ -11,13 +11,25 @@ function stretch(from: Cft, to: Cft): string {
   return `${plainFeet(from)} a ${plainFeet(to)} pies`;
 }
 
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
 function count(many: number, one: string, several: string): string {
   return `${many} ${many === 1 ? one : several}`;
 }
 
-/** Every standing word of a letter in Spanish, as it is written to neighbours in the United States. */
+/** Kinds of work; titles stay as the office wrote them, quoted. */
+const WORK: Readonly<Record<string, string>> = {
+  clearing: "Limpieza",
+  repair: "Reparación",
+  replacement: "Reemplazo",
+};
+
+/** Every standing word of a letter in Spanish, as it is written to neighbors in the United States. */
 export const ES: LetterWords = {
   day: (day) => letterDay(day, "es"),
+  onDay: (day) => `el ${letterDay(day, "es")}`,
   weekday: (day) => letterWeekday(day, "es"),
   feet,
   stretch,
@@ -30,12 +42,21 @@ export const ES: LetterWords = {
   unknown: "no se sabe",
   notSet: "aún sin fijar; le avisaremos",
   inches: (inches) => `${inches} pulg.`,
+  about: (station, off) => (off === 0 ? feet(station) : `${feet(station)} ± ${feet(off)}`),
+  pipe: {
+    serves: (place) => `la tubería de desagüe privada que da servicio a ${place}`,
+    "may-serve": (place) => `una tubería de desagüe privada que quizá da servicio a ${place}`,
+    crosses: (place) => `una tubería de desagüe privada que cruza el terreno de ${place}`,
+    near: (place) => `una tubería de desagüe privada cercana a ${place}`,
+  },
+  workTitle: (title, work) => `${WORK[work] ?? "Trabajo"} («${title}»)`,
 
   frame: {
     date: "Fecha",
     reference: "Referencia",
     answerBy: "Responda a más tardar el",
-    greeting: (name) => `A la atención de ${name}:`,
+    greeting: (name, isPerson) =>
+      isPerson ? `Estimado/a ${name}:` : `Estimados señores de ${name}:`,
     closing: "Atentamente,",
     page: (page, of) => `Página ${page} de ${of}`,
     licence: (number) => `Licencia de contratista ${number}`,
@@ -101,9 +122,9 @@ export const ES: LetterWords = {
     "worn-surface": "pared desgastada",
   },
   side: {
-    left: "por la izquierda, mirando aguas arriba",
-    right: "por la derecha, mirando aguas arriba",
-    crown: "por arriba",
+    left: "a la izquierda mirando aguas arriba, es decir, desde la tubería principal",
+    right: "a la derecha mirando aguas arriba, es decir, desde la tubería principal",
+    crown: "en la parte superior de la tubería",
     unknown: "no se sabe de qué lado",
   },
   sideShort: {
@@ -153,9 +174,9 @@ export const ES: LetterWords = {
       sentence: "Las propiedades cuyas aguas pasan por la falla pagan por partes iguales.",
     },
     "reach-owner": {
-      title: "Quien responde por cada tramo",
+      title: "El responsable de cada tramo",
       sentence:
-        "Cada tramo lo pagan los propietarios que responden por él según la regla arriba citada.",
+        "Cada tramo lo pagan los propietarios responsables de él según la regla aquí citada.",
     },
     weights: {
       title: "Por una medida acordada",
@@ -173,17 +194,18 @@ export const ES: LetterWords = {
 
   strip: {
     finding:
-      "La tubería según lo visto: la red pública está a la izquierda y las distancias aumentan aguas arriba.",
+      "La tubería como la vio la cámara. La tubería principal pública está a la izquierda; los pies se cuentan desde ahí.",
     one: "Dónde se une a la tubería compartida la conexión en cuestión.",
     yours: "La tubería compartida. La franja muestra por dónde pasan las aguas de su propiedad.",
     work: "Dónde se hará la obra.",
     lot: "Dónde cruza la tubería su terreno y dónde se hará la obra.",
-    done: "La tubería después de la obra.",
+    done: "La tubería como la vio la cámara antes de la obra, con la obra marcada.",
     title: "Dibujo en franja de la tubería compartida",
-    main: "Red pública",
+    main: "Tubería principal pública (colector)",
     upperEnd: "Extremo superior",
     you: "su conexión",
     notKnown: "dueño aún no conocido",
+    nobody: "ningún edificio",
     onRecord: (label) => `Registro: ${label}`,
     noRecord: "sin registro",
     asked: "por la que se pregunta",
@@ -200,7 +222,7 @@ export const ES: LetterWords = {
       "right-of-way-line": "Límite de la vía pública",
       curb: "Bordillo",
       "property-line": "Lindero",
-      cleanout: "Registro de limpieza",
+      cleanout: "Boca de limpieza (cleanout)",
       foundation: "Cimientos",
       manhole: "Pozo de visita",
       "easement-edge": "Borde de la servidumbre",
@@ -212,17 +234,17 @@ export const ES: LetterWords = {
 
   caution: {
     records: {
-      title: "Hasta dónde puede fiarse de esto",
+      title: "Hastadónde es confiable esto",
       text: (day) =>
         `Basado en registros y cámara al ${day}. No se garantiza que los registros públicos sean exactos, y lo que hay en el terreno puede ser distinto.`,
     },
     proposal: {
       title: "Una propuesta, no una resolución",
-      text: "Esto es una propuesta de reparto del costo. No es una determinación legal ni asesoría legal. Usted puede pedir su propio consejo antes de responder.",
+      text: "Esto es una propuesta de reparto del costo. No es una determinación legal ni asesoría legal. No admite nada ni renuncia a ningún derecho, ni suyo ni nuestro. Usted puede consultar a su propio abogado o asesor antes de responder.",
     },
     drains: {
       title: "No use agua ni inodoros durante el tiempo indicado",
-      text: "Las aguas negras pueden subir en su propio edificio y pueden inundar a quienes trabajan en la tubería abierta.",
+      text: "Las aguas negras pueden subir en su propio edificio y pueden correr a la zanja abierta donde trabajan personas.",
     },
     gas: {
       title: "Una tubería de gas puede atravesar un desagüe",
@@ -237,12 +259,12 @@ export const ES: LetterWords = {
       text: "Mantenga a niños y animales lejos de las aguas negras y del suelo mojado sobre la tubería. Lávese las manos después de cualquier contacto.",
     },
     cap: {
-      title: "No cierre nada todavía",
+      title: "Por favor, no tape ni selle todavía ningún desagüe",
       text: "Por favor, no tape, no selle ni revista ningún ramal de esta tubería. Mientras no se pruebe que un ramal está fuera de uso, las aguas de alguien pueden depender de él.",
     },
     dye: {
       title: "Sobre el tinte",
-      text: "El tinte es del tipo inofensivo que se fabrica para desagües. Puede verse algo de color en su inodoro o lavabo por poco tiempo. Una prueba sin color demuestra poco; puede repetirse.",
+      text: "El tinte no es tóxico y se fabrica para desagües. Puede verse algo de color en su inodoro o lavabo por poco tiempo. Puede manchar una superficie clara; enjuáguela. Una prueba sin color demuestra poco; puede repetirse.",
     },
     smoke: {
       title: "Si se usa humo",
@@ -258,7 +280,7 @@ export const ES: LetterWords = {
     },
     official: {
       title: "No es asesoría legal",
-      text: "Esta carta da hechos y cantidades tal como la oficina los tiene. No es una determinación legal ni asesoría legal. Usted puede pedir su propio consejo.",
+      text: "Esta carta presenta los hechos y montos tal como la oficina los tiene. No es una determinación legal ni asesoría legal. No admite nada ni renuncia a ningún derecho, ni suyo ni nuestro. Usted puede consultar a su propio abogado o asesor.",
     },
   },
 
@@ -268,40 +290,54 @@ export const ES: LetterWords = {
   },
 
   finding: {
-    opening: (office, days, place) =>
-      `Somos ${office}, contratista de drenaje y alcantarillado. El ${days} nuestra cámara recorrió una tubería de desagüe privada que tiene que ver con ${place}. Esta carta dice qué se vio y qué aún no se sabe. No pide dinero.`,
-    openingNoRun: (office, place) =>
-      `Somos ${office}, contratista de drenaje y alcantarillado. Estamos reuniendo los hechos sobre una tubería de desagüe privada que tiene que ver con ${place}. La cámara todavía no la ha recorrido. Esta carta no pide dinero.`,
+    opening: (office, days, pipe) =>
+      `Somos ${office}, contratista de drenaje y alcantarillado. ${capital(days)} nuestra cámara recorrió ${pipe}. Esta carta dice qué se vio y qué aún no se sabe. No acusa a nadie ni pide dinero.`,
+    openingNoRun: (office, pipe) =>
+      `Somos ${office}, contratista de drenaje y alcantarillado. Estamos reuniendo los hechos sobre ${pipe}. La cámara todavía no la ha recorrido. Esta carta no acusa a nadie ni pide dinero.`,
     connected: (place, where) =>
-      `${place} desagua en esta tubería a ${where}, hasta donde hoy se sabe.`,
+      `${place} desagua en esta tubería en ${where}, hasta donde hoy se sabe.`,
+    connectedAt: (label, where) => `${label}, a ${where}`,
     candidate: (place) => `${place} está junto a esta tubería. Aún no se sabe si desagua en ella.`,
     crossed: (place) =>
       `La tubería cruza el terreno de ${place}. Nada de lo visto hasta ahora indica que el edificio la use.`,
     neighbour: (place) => `${place} está cerca de esta tubería.`,
     seen: "Qué se vio, cuándo y quién lo vio",
-    runHead: ["Día", "Quién", "La cámara entró por", "Su contador"],
+    runHead: ["Día", "Quién", "La cámara entró por", "Pies en su contador"],
     runOpen: "hasta el final del recorrido",
     noRun: "No hay ningún recorrido de cámara en el expediente.",
-    tieInHead: ["Marca", "Distancia", "Lado", "Dirección", "Registro de permisos y cámara"],
+    tieInHead: [
+      "Marca",
+      "Pies desde la tubería principal",
+      "Lado",
+      "Dirección",
+      "Registro de permisos y cámara",
+    ],
+    explained: (standing) => `${standing}; explicado en el expediente`,
     faults: "En el camino, la cámara vio:",
     noFaults: "No hay fallas de la tubería en el informe.",
     faultLine: (fault, where) => `${where}: ${fault}`,
-    relative: "en un lugar aún no medido desde la red",
-    stations: "Las distancias son pies a lo largo de la tubería, contados desde la red pública.",
+    relative: "en un lugar aún no medido desde la tubería principal",
+    blocked: (where) => `${where}: obstruida; la cámara no pudo seguir`,
+    stations:
+      "Los pies se miden a lo largo de la tubería desde la tubería principal pública, el colector en el que desemboca. Los lados son mirando aguas arriba, desde la tubería principal.",
     notKnown: "Qué aún no se sabe",
     undocumented: (labels, many) =>
       many === 1
-        ? `De quién es la conexión ${labels}: se vio, pero no se halló permiso de ella.`
-        : `De quién son las conexiones ${labels}: se vieron, pero no se halló permiso de ellas.`,
-    notSeen: (labels) =>
-      `Dónde están estas conexiones del registro, que la cámara no vio: ${labels}.`,
-    notInspected: (labels) =>
-      `Si existen estas conexiones del registro; la cámara no llegó o no pudo ver: ${labels}.`,
+        ? `Vimos una conexión, ${labels}; no se encontró ningún permiso para ella en los registros que tenemos. No sabemos de quién es.`
+        : `Vimos ${many} conexiones, ${labels}; no se encontró ningún permiso para ellas en los registros que tenemos. No sabemos de quién son.`,
+    notSeen: (labels, many) =>
+      many === 1
+        ? `El registro muestra una conexión que la cámara no vio: ${labels}.`
+        : `El registro muestra conexiones que la cámara no vio: ${labels}.`,
+    notInspected: (labels, many) =>
+      many === 1
+        ? `El registro muestra una conexión donde la cámara no llegó o no pudo ver: ${labels}.`
+        : `El registro muestra conexiones donde la cámara no llegó o no pudo ver: ${labels}.`,
     undecided:
-      "Algunas comparaciones entre registro y cámara son propuestas que nadie ha confirmado todavía.",
-    gap: (where, why) => `Cómo está la tubería de ${where}: ${why}.`,
-    unclear: (where) => `Quién responde por la tubería de ${where}.`,
-    noBoundary: "Aún no se ha determinado quién responde por cada tramo.",
+      "Algunas coincidencias entre el registro y el video son nuestra mejor estimación. Todavía hay que confirmarlas.",
+    gap: (where, why) => `No sabemos cómo está la tubería de ${where}: ${why}.`,
+    unclear: (where) => `No está claro quién es responsable de la tubería de ${where}.`,
+    noBoundary: "Aún no se ha determinado quién es responsable de cada tramo.",
     settled: "Hoy no hay puntos abiertos en el expediente. Hechos nuevos pueden abrir alguno.",
     ask: "Qué le pedimos",
     asks: [
@@ -319,16 +355,29 @@ export const ES: LetterWords = {
 
   inquiry: {
     opening: (station, side) =>
-      `Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida a ${station}, ${side}. No hallamos permiso de él.`,
+      `Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida a ${station}, ${side}. No aparece en ningún registro de permisos que tengamos.`,
     openingUnplaced:
-      "Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida en un lugar aún no medido desde la red. No hallamos permiso de él.",
-    why: (place) =>
-      `Le preguntamos porque ${place} es una de las direcciones adonde, por su posición, podría llevar el ramal. Los dueños y ocupantes de cada una reciben esta misma pregunta. No decimos que el ramal sea suyo.`,
+      "Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida en un lugar aún no medido desde la tubería principal. No aparece en ningún registro de permisos que tengamos.",
+    why: (grounds) =>
+      `Le preguntamos porque ${grounds}. El ramal también puede llevar a otra dirección. No decimos que sea suyo.`,
+    ground: {
+      excavation: (place, day) => `una excavación del ${day} mostró que lleva a ${place}`,
+      dye: (place, day) => `el tinte puesto en un desagüe de ${place} salió por él el ${day}`,
+      flow: (place, day) => `el agua que se hizo correr en ${place} salió por él el ${day}`,
+      trace: (place, day) => `una señal rastreada desde él el ${day} llevó a ${place}`,
+      smoke: (place, day) => `el humo que se sopló en él el ${day} salió en ${place}`,
+      statement: (place, day) => `el ${day} nos dijeron que da servicio a ${place}`,
+    },
+    groundRecord: (place) =>
+      `un registro de permisos muestra una conexión de ${place} que la cámara no encontró`,
+    groundCrossed: (place) => `la tubería cruza allí el terreno de ${place}`,
+    groundPlace: (place) => `se une a la tubería cerca de ${place}`,
+    groundUnknown: (place) => `aún no sabemos adónde van los desagües de ${place}`,
     whyMatters:
-      "Importa porque un ramal no debe cerrarse ni cubrirse con revestimiento mientras puedan pasar por él las aguas de alguien, y porque a nadie se le debe pedir que pague por una tubería que no es suya.",
+      "Importa porque un ramal no debe cerrarse ni cubrirse con revestimiento mientras puedan pasar por él las aguas de alguien.",
     facts: "Qué se sabe del ramal",
     factHead: ["", "Según lo visto"],
-    station: "Distancia",
+    station: "Pies desde la tubería principal",
     side: "Lado",
     size: "Diámetro",
     material: "Material",
@@ -344,9 +393,10 @@ export const ES: LetterWords = {
     ],
     ask: "Qué le pedimos",
     asks: [
-      "Díganos lo que sepa sobre adónde van los desagües de su edificio.",
+      "Díganos lo que sepa sobre adónde van los desagües de su edificio. Piense en un desagüe de patio, una bajante del techo, una bomba de sumidero, y un baño, una lavandería o un desagüe de piso en el sótano.",
+      "Díganos qué se agregó o cambió: cuándo, y qué plomero lo hizo.",
       "Envíenos cualquier permiso, plano o factura que lo muestre.",
-      "Permita una prueba con tinte: dos personas, unas dos horas, sin costo para usted.",
+      "Permita una prueba con tinte: dos personas, unas dos horas. Dejarnos entrar no es un acuerdo de pago.",
     ],
     choices: [
       "Creo que el ramal sirve a mi edificio.",
@@ -378,7 +428,7 @@ export const ES: LetterWords = {
     tenant:
       "Si usted alquila: su arrendador también debe avisarle de la entrada. Esta carta no reemplaza ese aviso.",
     owner:
-      "Si usted da en alquiler: debe avisar a tiempo de la entrada a quienes viven allí. Esta carta no reemplaza ese aviso.",
+      "Si usted alquila la propiedad a otros: debe avisar a tiempo de la entrada a quienes viven allí. Esta carta no reemplaza ese aviso.",
     choices: [
       "El día me conviene.",
       "El día no me conviene; abajo escribo otros días.",
@@ -391,17 +441,17 @@ export const ES: LetterWords = {
     opening: (place) =>
       `Esta carta propone cómo repartir el costo de la obra en el desagüe compartido y qué parte le toca a ${place}. Usted puede comprobar cada paso con lápiz y papel. Díganos, por favor, si está de acuerdo.`,
     yourShare: "Su parte",
-    enclosed: "Adjunto: el estado de su parte, con cada paso de la cuenta.",
+    enclosed: "Adjunto: el desglose de su parte, con cada paso de la cuenta.",
     amount: (place) => `Parte de ${place}`,
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
     ruleLine: (title, sentence) => `${title}. ${sentence}`,
     reason: (reason) => `Por qué esta regla: ${reason}`,
-    answers: "Quién responde por cada tramo",
-    answersHead: ["Tramo", "Quién responde", "Dónde está escrito"],
-    nothingWritten: "no se halló regla",
+    answers: "Quién es responsable de cada tramo, según la regla del expediente",
+    answersHead: ["Tramo", "Responsable", "Dónde está escrito"],
+    nothingWritten: "no se encontró regla",
     work: "La obra",
-    workHead: ["Obra", "Dónde", "Precio", "Cantidad"],
+    workHead: ["Obra", "Dónde", "Precio", "Monto"],
     markup: (percent) => ` + ${percent} de recargo`,
     tax: (percent) => ` + ${percent} de impuesto`,
     total: "Total de toda la obra",
@@ -410,28 +460,28 @@ export const ES: LetterWords = {
     steps: "La cuenta, paso a paso",
     stepsHead: ["Obra", "La cuenta", "Su parte"],
     stepsNote: "Las partes de centavo se escriben completas; solo se redondea la última línea.",
-    stepsSum: "Juntos",
+    stepsSum: "Total",
     stepsRounded: "Redondeado al centavo",
     stepSum: (amount, numerator, denominator) =>
       numerator === denominator ? amount : `${amount} × ${numerator}/${denominator}`,
     stepsMissing:
-      "Aquí no se muestran los pasos porque desde que se fijaron las cantidades han cambiado hechos de la línea.",
+      "Aquí no se muestran los pasos porque desde que se fijaron los montos han cambiado hechos de la línea.",
     carried: (amount) =>
-      `De esto, ${amount} cubre una conexión cuyo dueño aún no se conoce. Si se halla al dueño, esa parte debe volver a usted.`,
-    odd: "Los centavos sueltos van por una regla fija, uno a cada parte que más perdió al redondear hacia abajo.",
+      `De esto, ${amount} cubre una conexión cuyo dueño aún no se conoce. Si se encuentra al dueño, esa parte debe volver a usted.`,
+    odd: "Después de redondear pueden sobrar unos centavos. Se reparten de uno en uno, primero a quien más perdió al redondear.",
     others: "Quién más comparte",
     othersLine: (places) =>
       `La misma regla se propone a los dueños de ${places}. Cada uno recibe una carta solo con su propia parte.`,
     noOthers: "No se conoce otra dirección que comparta.",
     excluded: "Qué no está incluido",
     excludedAuthority: (where) =>
-      `La tubería de ${where}, por la que responde la autoridad del alcantarillado.`,
+      `La tubería de ${where}, de la que es responsable la autoridad del alcantarillado.`,
     excludedUnclear: (where) =>
-      `Una decisión sobre la tubería de ${where}, donde no está claro quién responde.`,
+      `Una decisión sobre la tubería de ${where}, donde no está claro quién es responsable.`,
     excludedUnknown: (labels) =>
       `Una parte para las conexiones cuyo dueño aún no se conoce (${labels}); vea la nota junto a su parte.`,
     excludedHidden:
-      "Lo que salga a la luz cuando el suelo esté abierto. Primero se le consultaría.",
+      "Lo que salga a la luz cuando el suelo esté abierto. Le preguntamos por escrito antes de hacer trabajo extra que cambie su parte, salvo que la seguridad no pueda esperar.",
     excludedCause:
       "La cuestión de quién o qué causó la falla. Eso se mantiene aparte de este reparto.",
     alternatives: "Qué le pedirían otras reglas",
@@ -451,17 +501,16 @@ export const ES: LetterWords = {
     area: "Dónde",
     areaCross: (where, easement) =>
       `La tubería cruza el terreno de ${where} (distancias). Servidumbre: ${easement}.`,
-    easement: { recorded: "registrada", none: "no se halló", unknown: "no se sabe" },
+    easement: { recorded: "registrada", none: "no se encontró", unknown: "no se sabe" },
     recordedAs: (number) => `registrada con el número ${number}`,
     areaWork: (title, where) => `${title}, ${where}`,
-    areaNone: "El lugar se muestra en el dibujo; se marcará con usted en el terreno.",
+    areaNone: "Aún sin fijar; lo marcaremos con usted en el terreno antes de que responda.",
     when: "Cuándo",
     whenFrom: (day) => `Desde el ${day}. Antes le decimos las horas.`,
     whenOpen: "El día aún no está fijado. No vendremos antes de que usted lo sepa.",
-    terms: "Lo que prometemos",
+    terms: "En estas condiciones",
     termLines: (insurance) => [
-      "Excavamos solo donde esté marcado y no más de lo que la obra necesita.",
-      "Dejamos el suelo, las plantas, las cercas y el pavimento como estaban. Se toman fotografías antes y después.",
+      "Planeamos excavar en el área marcada. Si debe ser más grande, le preguntamos primero.",
       `Tenemos seguro de responsabilidad${insurance === "" ? "; el certificado se muestra a quien lo pida." : ` (${insurance}).`}`,
       "Usted puede retirar este permiso por escrito en cualquier momento antes de que empiece la obra en su terreno. Una vez abierto el suelo, primero lo dejamos seguro.",
     ],
@@ -477,13 +526,13 @@ export const ES: LetterWords = {
 
   agreement: {
     opening:
-      "Los dueños que comparten esta tubería de desagüe necesitan un solo acuerdo escrito: quién puede usarla, quién la cuida, cómo se reparte el costo y quién puede entrar para repararla. Lo firman todos los dueños, se reconoce ante notario y se registra con los títulos de propiedad.",
+      "Los dueños que comparten esta tubería de desagüe necesitan un solo acuerdo escrito: quién puede usarla, quién la cuida, cómo se reparte el costo y quién puede entrar para repararla. Lo firman todos los dueños, se certifica ante un notary public (funcionario que certifica firmas) y se registra en el registro de la propiedad del condado.",
     parties: "Propiedades que nombra",
     steps: "Cómo se hace",
     stepLines: (authority) => [
       `Primero se envía un borrador a ${authority}, si quiere verlo, en su propio formulario si lo tiene.`,
       "Firma cada dueño que figure en el título, también cónyuges, fiduciarios y compradores bajo contrato.",
-      "Las firmas se reconocen ante notario. Un clic o un correo no bastan para un documento que se registra.",
+      "Las firmas se certifican ante un notary public (funcionario que certifica firmas). Un clic o un correo no bastan para un documento que se registra.",
       "El número de registro va a los papeles del permiso, y todos reciben copia.",
     ],
     authority: "la autoridad del alcantarillado",
@@ -498,8 +547,7 @@ export const ES: LetterWords = {
   },
 
   start: {
-    opening: (place) =>
-      `Va a empezar la obra en el desagüe compartido que tiene que ver con ${place}.`,
+    opening: (pipe) => `Va a empezar la obra en ${pipe}.`,
     day: "Primer día de obra",
     end: "Cuánto dura",
     hours: "Horas",
@@ -507,7 +555,7 @@ export const ES: LetterWords = {
     contractor: "Contratista",
     phone: "Teléfono, día y noche",
     permits: "Permisos",
-    permit: (number) => `n.º ${number}`,
+    permit: (number) => `núm. ${number}`,
     tickets: "Avisos de localización",
     inspections: "Inspecciones",
     none: "ninguno en el expediente",
@@ -529,7 +577,7 @@ export const ES: LetterWords = {
       `La tubería de desagüe compartida estará abierta. Durante ese tiempo no debe ir agua por ningún desagüe de ${place}.`,
     from: "No use los desagües el",
     hours: "De qué hora a qué hora",
-    openHours: "horas aún sin fijar: pregúntenos antes de fiarse de esta hoja",
+    openHours: "horas aún sin fijar: pregúntenos antes de guiarse por esta hoja",
     why: "Por qué: cada edificio de esta tubería desagua por el lugar donde trabajan personas.",
     counts: "Eso quiere decir",
     countLines: [
@@ -538,7 +586,7 @@ export const ES: LetterWords = {
       "ni bomba ni ablandador que vacíe en un desagüe.",
     ],
     happens:
-      "Si de todos modos se usa agua: las aguas negras pueden subir en su propio edificio o en el de un vecino, y pueden inundar a las personas en la zanja.",
+      "Si de todos modos se usa agua: las aguas negras pueden subir en su propio edificio o en el de un vecino, y pueden correr a la zanja abierta donde trabajan personas.",
     help: "Si no puede estar sin agua (enfermedad, niños pequeños, guardería, un negocio), llámenos ahora. Buscaremos una solución con usted.",
     over: "Le avisamos en la puerta cuando se puedan volver a usar los desagües. Hasta que sepa de nosotros, espere, por favor.",
     choices: [
@@ -552,17 +600,11 @@ export const ES: LetterWords = {
     do: "Qué hacer",
     doLines: [
       "Manténgase lejos, y mantenga lejos a niños y animales.",
-      "Use la menor cantidad de agua posible hasta que digamos que la tubería vuelve a correr.",
-      "No la lave hacia el desagüe de la calle ni hacia una zanja.",
-      "Tire los alimentos que haya tocado. Lávese las manos con jabón después de cualquier contacto.",
+      "Use el agua lo menos posible hasta que le avisemos que la tubería vuelve a funcionar.",
+      "No las arrastre con agua hacia el desagüe de la calle ni hacia una zanja.",
+      "Tire los alimentos que hayan tenido contacto con ellas. Lávese las manos con jabón después de cualquier contacto.",
       "Si se siente mal después de un contacto, llame a un médico y diga lo que pasó.",
     ],
-    doing: "Qué se está haciendo",
-    doingLines: (office) => [
-      `Se llamó a ${office}, que está deteniendo el flujo.`,
-      "Se avisa a la autoridad del alcantarillado y al departamento de salud donde la ley lo pide.",
-    ],
-    when: (day) => `Se supo por primera vez el ${day}.`,
     choices: ["He leído esta carta.", "He tenido contacto o daños; llámeme, por favor."],
   },
 
@@ -573,11 +615,11 @@ export const ES: LetterWords = {
     agreed: (day, amount) =>
       `En el expediente está su consentimiento del ${day} para pagar ${amount}.`,
     notAgreed:
-      "En el expediente no hay consentimiento suyo a esta cantidad. Si lo ve de otra manera, escríbanos.",
-    version: (number, day) => `Reparto n.º ${number}, elegido el ${day}.`,
+      "En el expediente no hay consentimiento suyo a este monto. Si lo ve de otra manera, escríbanos.",
+    version: (number, day) => `Reparto núm. ${number}, elegido el ${day}.`,
     tieIn: (label, reason) => `Conexión ${label}: ${reason}.`,
     reasonAccepted: "aceptada por escrito por su dueño",
-    reasonRecord: "en el registro de permisos, y hallada allí por la cámara",
+    reasonRecord: "en el registro de permisos, y encontrada allí por la cámara",
     reasonTested: "mostrada por pruebas repetidas o por excavación",
     reasonRuled: "aceptada por escrito por la autoridad, aunque no está en el registro",
     due: "Pague, por favor, a más tardar el",
@@ -586,7 +628,7 @@ export const ES: LetterWords = {
     enclosedLines: [
       "la cuenta de su parte, paso a paso (abajo)",
       "el dibujo en franja de la tubería (abajo)",
-      "a pedido: el video, los informes de las pruebas y los papeles del permiso",
+      "a solicitud: el video, los informes de las pruebas y los papeles del permiso",
     ],
     choices: (amount) => [
       `Pago ${amount}.`,
@@ -597,7 +639,7 @@ export const ES: LetterWords = {
 
   response: {
     opening: (name) =>
-      `Esta es nuestra respuesta sobre el desagüe privado compartido “${name}”, por los dueños que nos han pedido trabajar en él.`,
+      `Esta es nuestra respuesta sobre el desagüe privado compartido “${name}”. Escribimos como contratista.`,
     order: (day, note) => `Su orden del ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day, note) => `Sus correcciones del ${day}${note === "" ? "" : `: ${note}`}`,
     noOrder: "No tenemos en el expediente ninguna orden ni corrección de ustedes.",
@@ -606,12 +648,12 @@ export const ES: LetterWords = {
     connections: (total, undocumented) =>
       `${count(total, "conexión", "conexiones")} en la línea; ${undocumented} sin permiso en el registro.`,
     owners: (properties) =>
-      `${count(properties, "propiedad tiene", "propiedades tienen")} que ver con la línea.`,
+      `${count(properties, "propiedad está", "propiedades están")} en nuestra lista de la línea.`,
     permits: (list) => `Permisos: ${list}.`,
     noPermit: "Permisos: ninguno todavía.",
     holds: (open) =>
       open === 0
-        ? "Por nuestra parte nada detiene la solicitud."
+        ? "Ningún punto abierto de nuestro expediente detiene la obra."
         : `${count(open, "punto abierto detiene", "puntos abiertos detienen")} parte de la obra por nuestra parte; están en el paquete del permiso.`,
     plan: "Qué se planea",
     dates: "Fechas",
@@ -621,8 +663,8 @@ export const ES: LetterWords = {
   },
 
   done: {
-    opening: (place) =>
-      `La obra en el desagüe compartido que tiene que ver con ${place} ha terminado. Guarde, por favor, esta carta con los papeles de la propiedad.`,
+    opening: (pipe) =>
+      `La obra en ${pipe} ha terminado. Guarde, por favor, esta carta con los papeles de la propiedad.`,
     work: "Qué se hizo",
     cost: "Cuánto costó",
     total: (amount) => `Toda la obra junta: ${amount}.`,
@@ -631,11 +673,14 @@ export const ES: LetterWords = {
     recorded: (title, number) => `${title}, registrado con el número ${number}`,
     unrecorded: (title) => `${title}, sin registrar`,
     noAgreement: "No hay en el expediente un acuerdo registrado sobre esta tubería.",
-    permit: (number, state) => `Permiso ${number}: ${state}`,
+    permit: (number, state) =>
+      number === ""
+        ? `Permiso sin número en el expediente: ${state}`
+        : `Permiso ${number}: ${state}`,
     final: "final",
     open: "aún no final",
     inspection: (title, day) => `${title}, aprobada el ${day}`,
-    next: "Quién cuida la tubería de ahora en adelante",
+    next: "Quién es responsable de la tubería de ahora en adelante",
     nextLine: (where, who) => `De ${where}: ${who}`,
     nextUnknown: "No se ha determinado.",
     warranty: "Garantía",

@@ -40,13 +40,13 @@ const EN = {
     `Of your share, ${amount} is carried for connections whose owner is not yet known. If an owner is found, that part is to come back to you, and ${rest} remains.`,
   alone_: "Would you be better off alone?",
   passesTest:
-    "No group of neighbours pays more than mending only the pipe that it uses would cost. That was tested for every possible group, yours among them.",
+    "No group of neighbors pays more than mending only the pipe that it uses would cost. That was tested for every possible group, yours among them.",
   failsYou: (excess: string) =>
     `You would pay ${excess} more than mending only the pipe that you use would cost. The office sees this too; ask about it before you agree.`,
   failsGroup:
-    "A group of neighbours, you among them, would together pay more than mending only the pipe that it uses would cost. The office sees this too; ask about it before you agree.",
+    "A group of neighbors, you among them, would together pay more than mending only the pipe that it uses would cost. The office sees this too; ask about it before you agree.",
   failsOthers:
-    "Some neighbours, not you, would pay more than mending only the pipe that they use would cost. The office sees this too.",
+    "Some neighbors, not you, would pay more than mending only the pipe that they use would cost. The office sees this too.",
   testUnknown:
     "This cannot be tested yet, because a connection or a piece of work has no place on the pipe.",
   others: "The others",
@@ -61,7 +61,7 @@ const EN = {
     "the owner of a connection becomes known, or another connection is found;",
     "a price changes, work is added or dropped, or another way of doing it is chosen;",
     "a recorded agreement on this pipe comes to light, or a stretch turns out to be the authority’s;",
-    "what comes to light when the ground is open. It would be put to you first.",
+    "what comes to light when the ground is open; a change of your share is put to you in writing, unless safety cannot wait.",
   ],
   after: "Then you get a new statement. What you agreed to covers this amount and no other.",
   excluded: "What is not in it",
@@ -72,15 +72,15 @@ const EN = {
 export type StatementWords = typeof EN;
 
 const ES: StatementWords = {
-  title: "Estado de su parte",
-  subject: (place) => `Estado de la parte de ${place}`,
+  title: "Desglose de su parte",
+  subject: (place) => `Desglose de la parte de ${place}`,
   version: "Versión",
   chosenOn: "Elegida el",
   owner: (place) => `El dueño de ${place}`,
   opening: (place, line, total) =>
-    `Este estado muestra cómo resulta la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Cada paso se puede comprobar con un lápiz.`,
+    `Este desglose muestra cómo resulta la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Cada paso se puede comprobar con un lápiz.`,
   stale:
-    "Desde que se fijaron estas cantidades han cambiado hechos de la línea. Los pasos no se muestran hasta que la oficina vuelva a fijarlas; hasta entonces no confíe en él.",
+    "Desde que se fijaron estos montos han cambiado hechos de la línea. Los pasos no se muestran hasta que la oficina vuelva a fijarlos; hasta entonces no confíe en este desglose.",
   pipe: "La tubería y el tramo que usted usa",
   joins: (label, at) => `Su conexión ${label} se une a la tubería compartida a ${at}.`,
   joinsUnknown: (label) => `Aún no se sabe dónde se une su conexión ${label}.`,
@@ -95,7 +95,7 @@ const ES: StatementWords = {
   alike: (many) => `entre ${many}: ÷ ${many}`,
   byPart: (part) => `× ${part}`,
   nothing: "Ninguna parte de la obra le toca a usted.",
-  together: "Juntos",
+  together: "Total",
   rounded: "En centavos enteros",
   follows:
     "Una fracción (×) está donde la obra no se reparte por igual: según la medida de la regla o, en lo que es de toda la obra, como la obra situada de arriba, según su parte en ella.",
@@ -107,7 +107,7 @@ const ES: StatementWords = {
   even: "Su cuenta sale en centavos enteros; no se redondeó nada.",
   adds: (total) => `Todas las partes juntas suman exactamente ${total}.`,
   recoverable: (amount, rest) =>
-    `De su parte, ${amount} cubre conexiones cuyo dueño aún no se conoce. Si se halla al dueño, eso debe volver a usted y quedan ${rest}.`,
+    `De su parte, ${amount} cubre conexiones cuyo dueño aún no se conoce. Si se encuentra al dueño, eso debe volver a usted y quedan ${rest}.`,
   alone_: "¿Le iría mejor por su cuenta?",
   passesTest:
     "Ningún grupo de vecinos paga más de lo que costaría arreglar solo la tubería que usa. Se comprobó con todos los grupos posibles, también con los suyos.",
@@ -122,21 +122,21 @@ const ES: StatementWords = {
   others: "Los demás",
   othersHead: ["Dirección", "Parte"],
   othersOnly: (places) =>
-    `La misma regla y los mismos precios valen para ${places}. Cada uno tiene su propio estado; aquí no se muestran sus cantidades.`,
+    `La misma regla y los mismos precios valen para ${places}. Cada uno tiene su propio desglose; aquí no se muestran sus montos.`,
   unknownOwner: (label) => `conexión ${label}, dueño aún no conocido`,
   rules: "Qué le pedirían otras reglas",
-  chosen: "este estado",
+  chosen: "este desglose",
   changes: "Qué lo cambiaría",
   changeLines: [
-    "que se conozca al dueño de una conexión o se halle otra conexión;",
+    "que se conozca al dueño de una conexión o se encuentre otra conexión;",
     "que cambie un precio, se añada o quite obra, o se elija otra manera de hacerla;",
     "que aparezca un acuerdo registrado sobre esta tubería, o que un tramo resulte ser de la autoridad;",
-    "lo que salga a la luz cuando el suelo esté abierto. Primero se le consultaría.",
+    "lo que salga a la luz cuando el suelo esté abierto; un cambio de su parte se le consulta por escrito, salvo que la seguridad no pueda esperar.",
   ],
   after:
-    "Entonces recibe un estado nuevo. Lo que usted aceptó vale para esta cantidad y para ninguna otra.",
+    "Entonces recibe un desglose nuevo. Lo que usted aceptó vale para este monto y para ningún otro.",
   excluded: "Qué no está incluido",
-  check: "¿Halla un error, o sabe de un papel o de una tubería que falte aquí? Díganoslo:",
+  check: "¿Encuentra un error, o sabe de un papel o de una tubería que falte aquí? Díganoslo:",
 };
 
 /** The standing words of a statement, by the language of its reader. */

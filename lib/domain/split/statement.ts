@@ -64,7 +64,7 @@ export function statementOf(input: StatementInput): Statement | null {
     from: [office.name, ...addressLines(office.address), office.phone, office.email].filter(
       (line) => line !== "",
     ),
-    to: [names.join(" & "), ...addressLines(property.address)],
+    to: [names.join(" & "), ...addressLines(letter.party.mailing ?? property.address)],
     reference,
     subject: own.subject(letter.place),
     answerBy: "",

@@ -66,10 +66,11 @@ export const CLUE_WEIGHTS: Readonly<Record<ClueKind, ClueWeight>> = {
 
 /** One thing that speaks for a property (weight above 0) or against it. */
 export interface Clue {
+  readonly kind: ClueKind;
   readonly weight: number;
   readonly sentence: string;
 }
 
 export function clue(kind: ClueKind, sentence: string): Clue {
-  return { weight: CLUE_WEIGHTS[kind].weight, sentence };
+  return { kind, weight: CLUE_WEIGHTS[kind].weight, sentence };
 }

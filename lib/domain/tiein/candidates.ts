@@ -4,7 +4,7 @@ import type { Report, TieInFinding } from "../file/report.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import type { Property } from "../party/party.ts";
 import type { RecordEntry } from "../record/record.ts";
-import { type Clue, clue } from "./candidate-weights.ts";
+import { type Clue, type ClueKind, clue } from "./candidate-weights.ts";
 import { isControlRun } from "./control-run.ts";
 import { streetClues } from "./street-clues.ts";
 import type { TestKind, TieInTest } from "./test.ts";
@@ -24,6 +24,8 @@ export interface Candidate {
   /** Only for the order; no probability. */
   readonly weight: number;
   readonly speaksFor: readonly string[];
+  /** What kind each thing is that speaks for it, for papers that may not quote the sentence. */
+  readonly grounds: readonly ClueKind[];
   readonly speaksAgainst: readonly string[];
   /** Others that as much speaks for: nothing here tells them apart. */
   readonly tiedWith: readonly string[];
@@ -75,6 +77,7 @@ function weigh(clues: readonly Clue[], property: Property): Omit<Candidate, "tie
     propertyId: property.id,
     weight: clues.reduce((sum, clue) => sum + clue.weight, 0),
     speaksFor: clues.filter((clue) => clue.weight > 0).map((clue) => clue.sentence),
+    grounds: clues.filter((clue) => clue.weight > 0).map((clue) => clue.kind),
     speaksAgainst: clues.filter((clue) => clue.weight <= 0).map((clue) => clue.sentence),
   };
 }

@@ -21,6 +21,15 @@ test("only a proposed split says that it encloses a statement, and has one", () 
   expect(enclosedStatements([sent("proposed-split", null)], FACTS).size).toBe(0);
 });
 
+test("a letter that was frozen under earlier words keeps its statement", () => {
+  const split = sent("proposed-split", "p12");
+  const blocks = split.letter.blocks.map((block) =>
+    block.kind === "paragraph" ? { ...block, text: `${block.text} (earlier words)` } : block,
+  );
+  const frozen = { ...split, letter: { ...split.letter, blocks } };
+  expect(enclosedStatements([frozen], FACTS).size).toBe(1);
+});
+
 test("the statement follows its letter in the PDF, and bears no other’s amount", async () => {
   const split = sent("proposed-split", "p12");
   const bytes = await renderLetters([split.letter], new Map(), enclosedStatements([split], FACTS));

@@ -31,7 +31,7 @@ export async function chooseSplitAction(
       rule,
       faultStation: rule === "upstream-of-fault" ? parseFeet(textOf(form, "fault")) : null,
       payerId: rule === "single-payer" ? textOrNull(form, "payer") : null,
-      unknownShares: oneOf(UNKNOWN_SHARES, textOf(form, "unknownShares")) ?? "carried",
+      unknownShares: oneOf(UNKNOWN_SHARES, textOf(form, "unknownShares")) ?? "held-apart",
     },
     reason,
   });

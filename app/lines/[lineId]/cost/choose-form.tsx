@@ -17,11 +17,14 @@ export function ChooseForm({
   file,
   outcomes,
   particulars,
+  hasUnknown,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
   readonly outcomes: readonly SplitOutcome[];
   readonly particulars: Particulars;
+  /** A connection belongs to nobody yet, so that its share has to be carried or held apart. */
+  readonly hasUnknown: boolean;
 }) {
   const workable = outcomes.filter((outcome) => outcome.refusal === null);
   if (workable.length === 0) {
@@ -57,12 +60,14 @@ export function ChooseForm({
             })),
           ]}
         />
-        <Choice
-          label="The share of an unknown owner is"
-          name="unknownShares"
-          defaultValue={inForce?.unknownShares ?? "carried"}
-          options={optionsOf(UNKNOWN_SHARE_WORDS)}
-        />
+        {hasUnknown ? (
+          <Choice
+            label="The share of an unknown owner is"
+            name="unknownShares"
+            defaultValue={inForce?.unknownShares ?? "held-apart"}
+            options={optionsOf(UNKNOWN_SHARE_WORDS)}
+          />
+        ) : null}
       </div>
       <Field
         label="Why this rule"

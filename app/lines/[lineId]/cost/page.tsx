@@ -3,6 +3,7 @@ import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { mustChooseOption } from "#lib/domain/split/scope-in-force.ts";
+import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
@@ -125,6 +126,7 @@ export default async function CostPage({
             outcomes={outcomes.carried}
             particulars={particulars}
             file={file}
+            hasUnknown={nobodysTieIns(report.tieIns).length > 0}
           />
         ) : null}
       </Section>

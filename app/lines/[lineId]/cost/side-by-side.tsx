@@ -4,6 +4,7 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { listed } from "../_names.ts";
 import { CompareTable } from "./compare-table.client.tsx";
 import type { BothOutcomes } from "./particulars.ts";
@@ -22,7 +23,7 @@ export function SideBySide({
   readonly report: Report;
   readonly outcomes: BothOutcomes;
 }) {
-  const unknown = report.tieIns.filter((found) => found.live && found.propertyId === null);
+  const unknown = nobodysTieIns(report.tieIns);
   if (unknown.length === 0) {
     return <OneWay file={file} report={report} outcomes={outcomes.carried} heading={null} />;
   }

@@ -10,6 +10,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import type { FrozenShare, SplitVersion } from "#lib/domain/split/split.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
+import { concernsUnknown } from "#lib/domain/split/unknown-owner.ts";
 import { lowered, propertyName, tieInName } from "../_names.ts";
 import { UNKNOWN_SHARE_WORDS } from "../_terms.ts";
 import styles from "./cost.module.css";
@@ -73,8 +74,10 @@ function Version({
       </h3>
       <p>{version.reason}</p>
       <p className="muted">
-        {version.chosenBy}, {formatDay(version.chosenOn, today)}; {sent}. The share of an unknown
-        owner is {UNKNOWN_SHARE_WORDS[version.unknownShares]}.
+        {version.chosenBy}, {formatDay(version.chosenOn, today)}; {sent}.
+        {concernsUnknown(version)
+          ? ` The share of an unknown owner is ${UNKNOWN_SHARE_WORDS[version.unknownShares]}.`
+          : ""}
       </p>
       {report === null ? null : <Stale file={file} report={report} version={version} />}
       <Scroll>

@@ -50,10 +50,14 @@ function moneyIn(text: string): Set<string> {
 const STANDING_CAUTIONS: Record<LetterKind, readonly string[]> = {
   finding: [
     "How far this can be relied on",
-    "Close nothing yet",
+    "Please do not cap or plug any drain yet",
     "A gas pipe may run through a sewer",
   ],
-  "tie-in-inquiry": ["How far this can be relied on", "Close nothing yet", "Not legal advice"],
+  "tie-in-inquiry": [
+    "How far this can be relied on",
+    "Please do not cap or plug any drain yet",
+    "Not legal advice",
+  ],
   "test-visit": ["About the dye", "If smoke is used"],
   "proposed-split": ["A proposal, not a ruling", "How far this can be relied on"],
   "entry-consent": ["What this consent is not", "Open trench"],
@@ -150,11 +154,11 @@ test("composeLetter() gives a finding its days, its people and what is not yet k
   expect(text).toContain("On November 3, 2026 and November 10, 2026 our camera");
   expect(text).toContain("Marek Sandoval");
   expect(text).toContain("12 Fennel Row drains into this pipe at T1, 18.2 ft");
-  expect(text).toContain("Whose connection T3 is: it was seen, but no permit record");
-  expect(text).toContain("which the camera did not see: House 20");
-  expect(text).toContain("What the pipe is like from 33.0 to 39.0 ft: under water");
-  expect(text).toContain("Who answers for the pipe from 77.25 to 96.0 ft");
-  expect(text).toContain("It asks for no money.");
+  expect(text).toContain("We saw a connection, T3, that is not on any permit record");
+  expect(text).toContain("that the camera did not see: House 20");
+  expect(text).toContain("what the pipe is like from 33.0 to 39.0 ft: under water");
+  expect(text).toContain("It is not clear who is responsible for the pipe from 77.25 to 96.0 ft");
+  expect(text).toContain("It accuses nobody and asks for no money.");
 });
 
 test("composeLetter() tells the owner of a crossed lot that the building is not shown to use the pipe", () => {
@@ -164,8 +168,10 @@ test("composeLetter() tells the owner of a crossed lot that the building is not 
 
 test("composeLetter() asks about the tie-in without saying whose it is", () => {
   const text = letterText(letterTo(["nils", "p11"], "tie-in-inquiry")).replace(/\s+/g, " ");
-  expect(text).toContain("at 43.1 ft, from the right, looking upstream");
-  expect(text).toContain("We do not say that the branch is yours.");
+  expect(text).toContain(
+    "at 43.1 ft, on the right if you look upstream, away from the public main",
+  );
+  expect(text).toContain("We do not say that it is yours.");
 });
 
 test("composeLetter() shows the reader's share, its steps and its sum in a proposed split", () => {

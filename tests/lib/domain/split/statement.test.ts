@@ -163,10 +163,32 @@ describe("statementOf()", () => {
   });
 });
 
+test("statementOf() goes to the mailing address of an owner who lives elsewhere", () => {
+  const input = twoHouses();
+  const parties = input.file.parties.map((party) =>
+    party.id === "jesus"
+      ? {
+          ...party,
+          mailing: anAddress("PO Box 77", { city: "Dry Mesa", state: "NV", zip: "89000" }),
+        }
+      : party,
+  );
+  const file = { ...input.file, parties };
+  expect(statementOf({ ...input, file, propertyId: "p14" })?.to).toEqual([
+    "Jesús Peña",
+    "PO Box 77",
+    "Dry Mesa, NV 89000",
+  ]);
+  expect(statementOf({ ...input, propertyId: "p14" })?.to).toContain("14 Fennel Row");
+});
+
 test("statementsOf() keeps the order asked for and leaves out what is gone", () => {
   const input = twoHouses();
   const subjects = statementsOf(input, ["p14", "gone", "p12"]).map(({ subject }) => subject);
-  expect(subjects).toEqual(["Estado de la parte de 14 Fennel Row", "Statement for 12 Fennel Row"]);
+  expect(subjects).toEqual([
+    "Desglose de la parte de 14 Fennel Row",
+    "Statement for 12 Fennel Row",
+  ]);
   expect(statementPlaces(input.file)).toEqual(["p12", "p14"]);
 });
 

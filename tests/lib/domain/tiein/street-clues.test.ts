@@ -51,11 +51,16 @@ test.each([
 test("a number that fills the gap in the order of the numbers speaks for its house", () => {
   expect(cluesOf("14", RISING)).toEqual([
     {
+      kind: "between-neighbours",
       weight: 9,
       sentence:
         "Its number 14 lies between 10 (at 20.0 ft) and 16 (at 60.0 ft), as this tie-in does.",
     },
-    { weight: 3, sentence: "Even numbers of the street join on the left, as this does." },
+    {
+      kind: "numbers-join-here",
+      weight: 3,
+      sentence: "Even numbers of the street join on the left, as this does.",
+    },
   ]);
 });
 
@@ -70,6 +75,7 @@ test("where numbers fall upstream, the order is read the other way", () => {
 
 test("a number beyond the last known house fits a tie-in beyond the last known station", () => {
   expect(cluesOf("20", RISING, found("T9", 9_000))[0]).toEqual({
+    kind: "beside-neighbour",
     weight: 4,
     sentence: "Its number 20 comes after 16 (at 60.0 ft), as this tie-in does.",
   });
@@ -94,7 +100,11 @@ test("says nothing of a house on another street, without a number, or with its o
 test("houses on the side of the street that joins opposite speak less for themselves", () => {
   const right = found("T9", 4_000, { side: "right" });
   expect(cluesOf("14", RISING, right)).toEqual([
-    { weight: -3, sentence: "Even numbers of the street join on the left, not here." },
+    {
+      kind: "numbers-join-opposite",
+      weight: -3,
+      sentence: "Even numbers of the street join on the left, not here.",
+    },
   ]);
 });
 

@@ -1,0 +1,69 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import type { Cft } from "../line/station.ts";
+import type { Fault } from "../run/run.ts";
+
+/** A fault of the pipe, however many runs saw it. */
+export interface SeenFault {
+  readonly observationId: string;
+  /** Null where its kind was not noted. */
+  readonly fault: Fault | null;
+  /** The lower and the upper station; null: relative only. `to` is null for a point. */
+  readonly from: Cft | null;
+  readonly to: Cft | null;
+}
+
+interface Sighting extends SeenFault {
+  readonly runId: string;
+  readonly off: Cft;
+}
+
+/**
+ * The faults of the pipe from the main upstream, each with its lower station first. What two runs
+ * saw of the same kind within their uncertainties is one fault, over the whole of both stretches;
+ * what one run logged twice stays two.
+ */
+export function faultsSeen(
+  { observations }: Pick<LineFile, "observations">,
+  { stations }: Pick<Report, "stations">,
+): SeenFault[] {
+  const faults: (Sighting & { readonly runIds: readonly string[] })[] = [];
+  const found = stations
+    .flatMap((station) => sightingOf(observations, station))
+    .toSorted((one, other) => lowerOf(one) - lowerOf(other));
+  for (const one of found) {
+    const at = faults.findIndex((each) => !each.runIds.includes(one.runId) && isSame(each, one));
+    const same = faults[at];
+    if (same === undefined) faults.push({ ...one, runIds: [one.runId] });
+    else faults[at] = { ...joined(same, one), runIds: [...same.runIds, one.runId] };
+  }
+  return faults.map(({ observationId, fault, from, to }) => ({ observationId, fault, from, to }));
+}
+
+function sightingOf(
+  observations: LineFile["observations"],
+  { observationId, runId, station, toStation, uncertainty }: Report["stations"][number],
+): Sighting[] {
+  const seen = observations.find((each) => each.id === observationId);
+  if (seen?.kind !== "fault") return [];
+  const ends = [station, toStation].flatMap((each) => each ?? []).toSorted((a, b) => a - b);
+  const [from = null, to = null] = ends;
+  return [{ observationId, fault: seen.fault, from, to, runId, off: uncertainty ?? 0 }];
+}
+
+function lowerOf({ from }: SeenFault): number {
+  return from ?? Number.MAX_SAFE_INTEGER;
+}
+
+function isSame(one: Sighting, other: Sighting): boolean {
+  if (one.fault !== other.fault || one.from === null || other.from === null) return false;
+  const slack = one.off + other.off;
+  return other.from <= (one.to ?? one.from) + slack && one.from <= (other.to ?? other.from) + slack;
+}
+
+/** Two points are the first of them; anything else is the stretch over both. */
+function joined(one: Sighting, other: Sighting): Sighting {
+  if (one.to === null && other.to === null) return one;
+  const ends = [one.from, one.to, other.from, other.to].flatMap((each) => each ?? []);
+  return { ...one, from: Math.min(...ends), to: Math.max(...ends) };
+}
