@@ -14,7 +14,7 @@ export default defineConfig({
     alias: { "server-only": path.resolve(import.meta.dirname, "support/empty.ts") },
   },
   test: {
-    setupFiles: ["tests/support/quiet-console.ts"],
+    setupFiles: ["tests/support/quiet-console.ts", "tests/support/fixed-seed.ts"],
     env: { TZ: "America/Los_Angeles" },
     testTimeout: 30_000,
     projects: [
