@@ -1,40 +1,29 @@
 import type { Alternative } from "../file/report.ts";
 import { formatFeet } from "../line/station.ts";
-import type { Fit, FitScore } from "./align.ts";
+import type { Fit } from "./align.ts";
 import { percentWords } from "./alignment-sentence.ts";
 import type { Decisions } from "./decisions.ts";
 import type { RecordMark, SeenMark } from "./likeness.ts";
 import { pairTolerance } from "./likeness.ts";
-import {
-  fitEntries,
-  mayPropose,
-  otherPlacings,
-  type Placed,
-  type Placing,
-  place,
-} from "./propose.ts";
+import { mayPropose, type Placed, type Placing } from "./place.ts";
+import type { Way } from "./ways.ts";
 
 /** More than this many ways side by side help nobody to choose. */
 const MOST = 4;
-
-/** Fits beyond these bring nothing new: they vary the ones before. */
-const MOST_FITS = 12;
 
 /** So many changes are told one by one. */
 const MOST_TOLD = 3;
 
 type Pairs = Alternative["pairs"];
 
-interface Ways {
+interface Told {
   readonly entries: readonly RecordMark[];
   readonly tieIns: readonly SeenMark[];
   readonly decisions: Decisions;
   /** What is proposed, laid out. */
   readonly chosen: Placing;
   readonly fit: Fit;
-  readonly own: ReadonlyMap<string, Fit>;
-  /** Clearly different fits nearly as good, the best first. */
-  readonly rivals: readonly FitScore[];
+  readonly ways: readonly Way[];
   readonly entryName: (entryId: string) => string;
   readonly manyRecords: boolean;
 }
@@ -45,23 +34,19 @@ interface Ways {
  * less than 0.7 of a tolerance more. Each differs from the others and from what is proposed in its
  * pairs; four at most, other fits first.
  */
-export function alternativesTo(ways: Ways): Alternative[] {
-  const { entries, tieIns, decisions, chosen, fit, own } = ways;
-  const told = (placed: readonly Placed[]) => pairsOf(placed, decisions);
-  const now = told([...chosen.fixed, ...chosen.near]);
+export function alternativesTo(told: Told): Alternative[] {
+  const { decisions, chosen } = told;
+  const now = pairsOf([...chosen.fixed, ...chosen.near], decisions);
   const seen = new Set([keyOf(now)]);
   const found: Alternative[] = [];
-  const add = (under: Fit, pairs: Pairs) => {
+  for (const { fit, placed } of told.ways) {
+    const pairs = pairsOf(placed, decisions);
     const key = keyOf(pairs);
-    if (found.length >= MOST || seen.has(key)) return;
+    if (seen.has(key)) continue;
     seen.add(key);
-    found.push(alternative({ fit: under, pairs, now }, ways));
-  };
-  for (const rival of ways.rivals.slice(0, MOST_FITS)) {
-    const placing = place(fitEntries(entries, { overall: rival, own }), tieIns, decisions);
-    add(rival, told([...placing.fixed, ...placing.near]));
+    found.push(alternative({ fit, pairs, now }, told));
+    if (found.length === MOST) break;
   }
-  for (const placed of otherPlacings(chosen)) add(fit, told(placed));
   return found;
 }
 
@@ -85,24 +70,24 @@ function keyOf(pairs: Pairs): string {
 
 function alternative(
   { fit, pairs, now }: { fit: Fit; pairs: Pairs; now: Pairs },
-  ways: Ways,
+  told: Told,
 ): Alternative {
   const tolerances = new Map(
-    ways.tieIns.map((tieIn) => [tieIn.tieInId, pairTolerance(tieIn.station, tieIn.uncertainty)]),
+    told.tieIns.map((tieIn) => [tieIn.tieInId, pairTolerance(tieIn.station, tieIn.uncertainty)]),
   );
   const explained = pairs.filter(
     ({ tieInId, distance }) => Math.abs(distance) <= (tolerances.get(tieInId) ?? 0),
   ).length;
-  const same = fit.shift === ways.fit.shift && fit.scale === ways.fit.scale;
-  const start = same ? "With the same zero" : fitStart(fit, ways.manyRecords);
-  const agree = `${explained} of ${ways.entries.length} ${ways.entries.length === 1 ? "entry" : "entries"} ${explained === 1 ? "agrees" : "agree"}`;
+  const same = fit.shift === told.fit.shift && fit.scale === told.fit.scale;
+  const start = same ? "With the same zero" : fitStart(fit, told.manyRecords);
+  const agree = `${explained} of ${told.entries.length} ${told.entries.length === 1 ? "entry" : "entries"} ${explained === 1 ? "agrees" : "agree"}`;
   return {
     key: `w${short(`${fit.shift}/${fit.scale} ${keyOf(pairs)}`)}`,
     shift: fit.shift,
     scale: fit.scale,
     explained,
     pairs,
-    sentence: `${start}, ${agree}${changeWords(pairs, now, ways)}.`,
+    sentence: `${start}, ${agree}${changeWords(pairs, now, told)}.`,
   };
 }
 
@@ -118,10 +103,10 @@ function fitStart({ shift, scale }: Fit, many: boolean): string {
 }
 
 /** ` and T2 would be House 14`: what it changes, tie-in by tie-in up the line. */
-function changeWords(pairs: Pairs, now: Pairs, ways: Ways): string {
-  const changes = ways.tieIns.flatMap((tieIn) => {
-    const would = entriesAt(pairs, tieIn.tieInId, ways);
-    const is = entriesAt(now, tieIn.tieInId, ways);
+function changeWords(pairs: Pairs, now: Pairs, all: Told): string {
+  const changes = all.tieIns.flatMap((tieIn) => {
+    const would = entriesAt(pairs, tieIn.tieInId, all);
+    const is = entriesAt(now, tieIn.tieInId, all);
     if (would === is) return [];
     const name = tieIn.label || "a tie-in";
     if (would === "") return [`${name} would have no entry`];
@@ -134,10 +119,10 @@ function changeWords(pairs: Pairs, now: Pairs, ways: Ways): string {
   return told.length === 0 ? ` and ${last}` : `; ${told.join("; ")}; and ${last}`;
 }
 
-function entriesAt(pairs: Pairs, tieInId: string, ways: Ways): string {
+function entriesAt(pairs: Pairs, tieInId: string, told: Told): string {
   return pairs
     .filter((pair) => pair.tieInId === tieInId)
-    .map((pair) => ways.entryName(pair.entryId))
+    .map((pair) => told.entryName(pair.entryId))
     .join(" and ");
 }
 

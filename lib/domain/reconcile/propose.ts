@@ -1,160 +1,16 @@
 import type { ProposedPairing } from "../file/report.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import { formatFeet } from "../line/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
-import { type Fit, fitted } from "./align.ts";
-import { assign, type Chosen, type Couple, otherChoices } from "./assign.ts";
-import { type Connection, connectionsOf, type FittedMark } from "./connections.ts";
-import type { Decisions } from "./decisions.ts";
-import {
-  bandOf,
-  LIKELY_LIMIT,
-  likenessReasons,
-  mismatch,
-  pairTolerance,
-  type RecordMark,
-  type SeenMark,
-} from "./likeness.ts";
+import type { FittedMark } from "./connections.ts";
+import { bandOf, likenessReasons, pairTolerance, type SeenMark } from "./likeness.ts";
 import { type Rival, rivalReasons } from "./rivals.ts";
 
-/** A connection on record and the tie-in that it is taken for. */
-export interface Placed {
-  readonly connection: Connection;
-  readonly tieIn: SeenMark;
-  readonly nearTie: boolean;
-}
-
-/** Everything placed under one fit, and what is needed to place it otherwise. */
-export interface Placing {
-  /** As people accepted. */
-  readonly fixed: readonly Placed[];
-  /** Up to 5 ft apart. */
-  readonly near: readonly Placed[];
-  /** Farther apart: somebody would have to explain it. */
-  readonly far: readonly Placed[];
-  readonly free: readonly SeenMark[];
-  readonly open: readonly Connection[];
-  readonly couples: readonly Couple[];
-}
-
-/**
- * In units of one tolerance: staying alone costs more than the worst likely pair, two likely pairs
- * cost more than one same pair and one that stays alone. Less than `clear` more is nearly as good.
- */
-const COST = { alone: 5, likely: 3.2, clear: 0.7 };
-
-/** Without a property that both name, nothing farther off than this is put to a person. */
-const CONFLICT_LIMIT: Cft = 1_000;
-
-/** Entries with their stations under a fit: their record's own, or the one for all. */
-export function fitEntries(
-  entries: readonly RecordMark[],
-  { overall, own }: { overall: Fit; own: ReadonlyMap<string, Fit> },
-): FittedMark[] {
-  return entries.map((entry) => ({
-    ...entry,
-    fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall),
-  }));
-}
-
-/** The best one-to-one placing of record connections on tie-ins; what people accepted is fixed. */
-export function place(
-  entries: readonly FittedMark[],
-  tieIns: readonly SeenMark[],
-  { accepted, refused }: Decisions,
-): Placing {
-  const connections = connectionsOf(entries, accepted);
-  const byId = new Map(tieIns.map((tieIn) => [tieIn.tieInId, tieIn]));
-  const fixed = connections.flatMap((connection) => {
-    const tieIn = byId.get(connection.acceptedId ?? "");
-    return tieIn ? [{ connection, tieIn, nearTie: false }] : [];
-  });
-  const taken = new Set(accepted.values());
-  const open = connections.filter((connection) => connection.acceptedId === null);
-  const free = tieIns.filter((tieIn) => !taken.has(tieIn.tieInId));
-  const couples = couplesOf(open, free, (entry, tieIn) => nearCost(entry, tieIn, refused));
-  const near = placedBy(assign(couples, COST), { open, free });
-  const rest = {
-    open: open.filter((connection) => near.every((each) => each.connection !== connection)),
-    free: free.filter((tieIn) => near.every((each) => each.tieIn !== tieIn)),
-  };
-  const apart = couplesOf(rest.open, rest.free, (entry, tieIn) => farCost(entry, tieIn, refused));
-  const far = placedBy(assign(apart, COST), rest);
-  return { fixed, near, far, free, open, couples };
-}
-
-/** Placings under the same fit that cost hardly more: less than 0.7 of a tolerance. Best first. */
-export function otherPlacings(placing: Placing): Placed[][] {
-  return otherChoices(placing.couples, COST).map((chosen) => [
-    ...placing.fixed,
-    ...placedBy(chosen, placing),
-  ]);
-}
-
-function couplesOf(
-  connections: readonly Connection[],
-  tieIns: readonly SeenMark[],
-  costOf: (entry: FittedMark, tieIn: SeenMark) => number | null,
-): Couple[] {
-  const couples: Couple[] = [];
-  connections.forEach((connection, left) => {
-    tieIns.forEach((tieIn, right) => {
-      const costs = connection.entries.flatMap((entry) => costOf(entry, tieIn) ?? []);
-      if (costs.length > 0) couples.push({ left, right, cost: Math.min(...costs) });
-    });
-  });
-  return couples;
-}
-
-function placedBy(
-  chosen: readonly Chosen[],
-  { open, free }: { open: readonly Connection[]; free: readonly SeenMark[] },
-): Placed[] {
-  return chosen.flatMap(({ left, right, nearTie }) => {
-    const connection = open[left];
-    const tieIn = free[right];
-    return connection && tieIn ? [{ connection, tieIn, nearTie }] : [];
-  });
-}
-
-/** Cost of a pair up to 5 ft apart; null where it is farther off or too unlike. */
-export function nearCost(
-  entry: FittedMark,
-  tieIn: SeenMark,
-  refused: ReadonlySet<string>,
-): number | null {
-  if (!mayPropose(entry, tieIn, refused)) return null;
-  const off = Math.abs(tieIn.station - entry.fittedStation);
-  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
-  const limit = Math.max(LIKELY_LIMIT, tolerance);
-  if (off > limit) return null;
-  const away =
-    off <= tolerance
-      ? (off / tolerance) ** 2
-      : COST.likely + (off - tolerance) / Math.max(limit - tolerance, 1);
-  const cost = away + Math.max(-0.5, mismatch(entry, tieIn) ?? 0);
-  return cost < COST.alone ? Math.max(0, cost) : null;
-}
-
-/** Cost of a pair that a person would have to explain; null where nothing speaks for it. */
-function farCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): number | null {
-  if (!mayPropose(entry, tieIn, refused)) return null;
-  const off = Math.abs(tieIn.station - entry.fittedStation);
-  const sameOwner = entry.propertyId !== null && entry.propertyId === tieIn.propertyId;
-  if (!sameOwner && (off > CONFLICT_LIMIT || !sidesAgree(entry.side, tieIn.side))) return null;
-  return Math.min((off / CONFLICT_LIMIT) * 4 - (sameOwner ? 4 : 0) + 4, COST.alone - 0.01);
-}
-
-/** Nobody refused the two, and neither is known to be another property's. */
-export function mayPropose(
-  entry: FittedMark,
-  tieIn: SeenMark,
-  refused: ReadonlySet<string>,
-): boolean {
-  return !refused.has(`${entry.entryId} ${tieIn.tieInId}`) && mismatch(entry, tieIn) !== null;
-}
-
 /** One pair as it is put to a person, with what speaks for and against it. */
-export function proposal(entry: FittedMark, tieIn: SeenMark, rival: Rival): ProposedPairing {
+export function proposal(
+  entry: FittedMark,
+  tieIn: SeenMark,
+  { rival, entryName }: { rival: Rival; entryName: (entryId: string) => string },
+): ProposedPairing {
   const distance = tieIn.station - entry.fittedStation;
   const rawDistance = tieIn.station - entry.station;
   const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
@@ -169,7 +25,7 @@ export function proposal(entry: FittedMark, tieIn: SeenMark, rival: Rival): Prop
     reasons: [
       distanceReason({ distance, rawDistance, tolerance, band }),
       ...likenessReasons(entry, tieIn),
-      ...rivalReasons(rival),
+      ...rivalReasons(rival, entryName),
     ],
     nearTie: rival !== null,
   };

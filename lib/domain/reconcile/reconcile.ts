@@ -8,20 +8,19 @@ import {
   refusedAlignments,
 } from "./alignment-decision.ts";
 import { alternativesTo } from "./alternatives.ts";
-import type { FittedMark } from "./connections.ts";
 import { type Decisions, decisionsOf, mayPairUnder } from "./decisions.ts";
-import type { SeenMark } from "./likeness.ts";
 import {
   fitEntries,
   mayPropose,
-  nearCost,
   otherPlacings,
+  type Placed,
   type Placing,
   place,
-  proposal,
-} from "./propose.ts";
+} from "./place.ts";
+import { proposal } from "./propose.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";
-import { doubtfulUnder, pairsOtherwise, rivalOf } from "./rivals.ts";
+import { doubtfulUnder, pairsOtherwise, type Rival, rivalOf } from "./rivals.ts";
+import { type Way, waysByOtherFits, waysUnder } from "./ways.ts";
 
 export interface Reconciliation {
   /** Null where there is nothing to compare. */
@@ -59,7 +58,17 @@ export function reconcile(given: ReconcileInput): Reconciliation {
   const fits = fitsOf(input, mayPair);
   const fittedEntries = fitEntries(entries, fits);
   const placing = place(fittedEntries, tieIns, decisions);
-  const proposals = proposalsFrom(placing, { decisions, rivals: fits.rivals });
+  const { rivals, overall, own } = fits;
+  const under = waysUnder(overall, placing);
+  const told = fits.decision === null ? rivals : [fits.search.best, ...fits.search.rivals];
+  const byOtherFit = waysByOtherFits(told, { entries, tieIns, decisions, own });
+  const entryName = (entryId: string) => input.entryNames.get(entryId) || "an entry";
+  const proposals = proposalsFrom(placing, {
+    decisions,
+    entryName,
+    under,
+    byOtherFit: fits.decision === null ? byOtherFit : [],
+  });
   const found = { entries, tieIns, accepted: decisions.accepted, proposals, mayPair };
   return {
     alignment: alignmentOf(input, {
@@ -75,21 +84,20 @@ export function reconcile(given: ReconcileInput): Reconciliation {
       tieIns,
       decisions,
       chosen: placing,
-      fit: fits.overall,
-      own: fits.own,
-      rivals: fits.decision === null ? fits.rivals : [fits.search.best, ...fits.search.rivals],
-      entryName: (entryId) => input.entryNames.get(entryId) || "an entry",
+      fit: overall,
+      ways: [...byOtherFit, ...under],
+      entryName,
       manyRecords: new Set(entries.map((entry) => entry.recordId)).size > 1,
     }),
     doubtful: doubtfulUnder(fits.rivals, found),
-    nearTies: nearTiesIn(placing),
+    nearTies: nearTiesIn(placing, under),
   };
 }
 
 /** Tie-ins that only another choice of pairs, hardly worse, gives an entry. */
-function nearTiesIn(placing: Placing): Map<string, string> {
+function nearTiesIn(placing: Placing, under: readonly Way[]): Map<string, string> {
   const placed = new Set([...placing.fixed, ...placing.near].map(({ tieIn }) => tieIn.tieInId));
-  const open = otherPlacings(placing).flat();
+  const open = under.flatMap((way) => way.placed);
   return new Map(
     open.flatMap(({ connection, tieIn }) => {
       const [entry] = connection.entries;
@@ -157,19 +165,31 @@ function ownFits(
 
 function proposalsFrom(
   placing: Placing,
-  { decisions, rivals }: { decisions: Decisions; rivals: readonly Fit[] },
+  said: {
+    readonly decisions: Decisions;
+    readonly under: readonly Way[];
+    readonly byOtherFit: readonly Way[];
+    readonly entryName: (entryId: string) => string;
+  },
 ): ProposedPairing[] {
-  const { accepted, refused } = decisions;
-  const { fixed, near, far, free } = placing;
-  const among = {
-    rivals,
-    free,
-    costOf: (entry: FittedMark, tieIn: SeenMark) => nearCost(entry, tieIn, refused),
-  };
-  return [...fixed, ...near, ...far].flatMap((placed) =>
+  const { accepted, refused } = said.decisions;
+  const { fixed, near, far } = placing;
+  const byOtherFit = said.byOtherFit.map(({ placed }) => placed);
+  const ways = { under: said.under.map(({ placed }) => placed), byOtherFit };
+  const farWays = { under: otherPlacings(placing, "far"), byOtherFit };
+  const rivals = new Map<Placed, Rival>([
+    ...[...fixed, ...near].map((placed) => [placed, rivalOf(placed, ways)] as const),
+    ...far.map((placed) => [placed, meantOnly(rivalOf(placed, farWays))] as const),
+  ]);
+  return [...rivals].flatMap(([placed, rival]) =>
     placed.connection.entries
       .filter((entry) => !accepted.has(entry.entryId))
       .filter((entry) => mayPropose(entry, placed.tieIn, refused))
-      .map((entry) => proposal(entry, placed.tieIn, rivalOf(entry, placed, among))),
+      .map((entry) => proposal(entry, placed.tieIn, { rival, entryName: said.entryName })),
   );
+}
+
+/** That neither has a counterpart needs no word where the pair itself has to be explained. */
+function meantOnly(rival: Rival): Rival {
+  return rival?.meant === "none" ? null : rival;
 }

@@ -1,11 +1,22 @@
 import type { ProposedPairing } from "../file/report.ts";
 import { formatFeet } from "../line/station.ts";
 import { type Fit, fitted, type MayPair } from "./align.ts";
-import type { FittedMark } from "./connections.ts";
 import { mismatch, pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
+import type { Placed } from "./place.ts";
 
-/** What else might be meant; null where the choice stands clear. */
-export type Rival = { readonly tieIn: SeenMark | null; readonly byOtherFit: boolean } | null;
+/** What else might be meant by a pair; null where the choice stands clear. */
+export type Rival = {
+  /** Only if the record has another zero. */
+  readonly byOtherFit: boolean;
+  /** The entry's other tie-in, the tie-in's other entry, or none for either. */
+  readonly meant: { readonly tieIn: SeenMark } | { readonly entryId: string } | "none";
+} | null;
+
+/** Other whole ways to pair: under the same fit, and under others that are nearly as good. */
+export interface Ways {
+  readonly under: readonly (readonly Placed[])[];
+  readonly byOtherFit: readonly (readonly Placed[])[];
+}
 
 interface Found {
   readonly entries: readonly RecordMark[];
@@ -48,35 +59,41 @@ export function pairsOtherwise(fit: Fit, found: Found): boolean {
   });
 }
 
-/** The tie-in that would do nearly as well: by another fit, or by the same one. */
-export function rivalOf(
-  entry: FittedMark,
-  placed: { readonly tieIn: SeenMark; readonly nearTie: boolean },
-  among: {
-    readonly rivals: readonly Fit[];
-    readonly free: readonly SeenMark[];
-    readonly costOf: (entry: FittedMark, tieIn: SeenMark) => number | null;
-  },
-): Rival {
-  const others = among.free.filter((tieIn) => tieIn !== placed.tieIn);
-  if (placed.nearTie) {
-    const costs = others.flatMap((tieIn) => {
-      const cost = among.costOf(entry, tieIn);
-      return cost === null ? [] : [{ tieIn, cost }];
-    });
-    const next = costs.toSorted((a, b) => a.cost - b.cost)[0]?.tieIn ?? null;
-    return { tieIn: next, byOtherFit: false };
-  }
-  const byOtherFit = others.find((tieIn) => fitsAny(among.rivals, entry, tieIn));
-  return byOtherFit ? { tieIn: byOtherFit, byOtherFit: true } : null;
+/**
+ * What else would do nearly as well for a pair, judged by whole ways to pair and not pair by pair:
+ * first those under the same fit, then those under another.
+ */
+export function rivalOf(placed: Placed, { under, byOtherFit }: Ways): Rival {
+  const here = placed.nearTie ? meantIn(under, placed) : null;
+  if (here) return { byOtherFit: false, meant: here };
+  const there = meantIn(byOtherFit, placed);
+  if (there) return { byOtherFit: true, meant: there };
+  return placed.nearTie ? { byOtherFit: false, meant: "none" } : null;
 }
 
-export function rivalReasons(rival: Rival): string[] {
+/** The other tie-in that some way gives an entry, or the other entry that it gives a tie-in. */
+function meantIn(ways: readonly (readonly Placed[])[], { connection, tieIn }: Placed) {
+  const ids = new Set(connection.entries.map(({ entryId }) => entryId));
+  for (const way of ways) {
+    const own = way.find((each) => each.connection.entries.some(({ entryId }) => ids.has(entryId)));
+    if (own && own.tieIn !== tieIn) return { tieIn: own.tieIn };
+    const other = way.find((each) => each.tieIn === tieIn)?.connection.entries[0];
+    if (other && !ids.has(other.entryId)) return { entryId: other.entryId };
+  }
+  return null;
+}
+
+/** The words for it: a person has to look. */
+export function rivalReasons(rival: Rival, entryName: (entryId: string) => string): string[] {
   if (!rival) return [];
-  if (!rival.tieIn) return ["Another entry would do nearly as well: a person has to look."];
-  const { label, station } = rival.tieIn;
-  const what = `${label || "Another tie-in"} at ${formatFeet(station)}`;
-  return rival.byOtherFit
+  const { meant, byOtherFit } = rival;
+  if (meant === "none")
+    return ["That neither has a counterpart is nearly as likely: a person has to look."];
+  const what =
+    "tieIn" in meant
+      ? `${meant.tieIn.label || "Another tie-in"} at ${formatFeet(meant.tieIn.station)}`
+      : `The record’s ${entryName(meant.entryId)}`;
+  return byOtherFit
     ? [`${what} would be meant if the record has another zero: a person has to look.`]
     : [`${what} would do nearly as well: a person has to look.`];
 }

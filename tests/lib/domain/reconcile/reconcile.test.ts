@@ -98,6 +98,19 @@ test("reconcile() calls for no shift on two entries, however well one would fit,
   ]);
 });
 
+test("reconcile() names what rivals a pair: never another entry that lies 30 ft off", () => {
+  const found = reconciled(
+    [entry("e0", 1_800), entry("e1", 4_800)],
+    [seen("t0", 2_400), seen("t1", 5_400)],
+  );
+  expect(pairsOf(found)).toEqual(["e0=t0 conflict", "e1=t1 conflict"]);
+  expect(found.proposals.flatMap(({ reasons }) => reasons).join(" ")).not.toContain("nearly as");
+  const two = reconciled([entry("e0", 3_950), entry("e1", 4_060)], [seen("t", 4_000)]);
+  expect(two.proposals[0]?.reasons).toContain(
+    "The record’s e1 would do nearly as well: a person has to look.",
+  );
+});
+
 test("reconcile() does not take a single far-off entry for a shift: it is a real difference", () => {
   const { entries, tieIns } = shifted(0);
   const found = reconciled(entries, tieIns.with(2, seen("t2", 5_500)));
