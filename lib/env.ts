@@ -1,5 +1,9 @@
 import path from "node:path";
 import { z } from "zod";
+import { isNet } from "./caller-address.ts";
+
+const ADDRESS = "WYEBOOK_ADDRESS is the address that people type: https://office.example.com";
+const PROXY = "WYEBOOK_PROXY lists the addresses of your own proxies: 127.0.0.1,10.0.0.0/8";
 
 const Env = z.object({
   WYEBOOK_DATA: z.string().min(1).default("data/office"),
@@ -8,7 +12,19 @@ const Env = z.object({
     .string()
     .regex(/^\d{4}-\d{2}-\d{2}$/)
     .optional(),
-  WYEBOOK_ADDRESS: z.string().optional(),
+  WYEBOOK_ADDRESS: z
+    .string()
+    .optional()
+    .transform((text) => text || null)
+    .refine((text) => text === null || isWebAddress(text), ADDRESS),
+  WYEBOOK_PROXY: z
+    .string()
+    .default("")
+    .transform((text) => text.split(",").map((part) => part.trim()))
+    .transform((parts) => parts.filter((part) => part !== ""))
+    .refine((parts) => parts.every(isNet), PROXY),
+  /** Set by the page server itself (lib/commands/pages.mjs). */
+  WYEBOOK_PEER_HEADER: z.string().optional(),
   WYEBOOK_UPLOAD_MB: z.coerce.number().positive().max(10_000).default(100),
   WYEBOOK_VIDEO_MB: z.coerce.number().positive().max(1_000_000).default(8192),
   WYEBOOK_SMTP_HOST: z.string().default(""),
@@ -25,8 +41,12 @@ export interface Env {
   readonly port: number;
   /** Fixes the day for demonstrations and tests; null: the office's own calendar. */
   readonly today: string | null;
-  /** The address that people type, if cookies must be marked secure: `https://…`. */
+  /** The address that people type, scheme and host alone: `https://office.example.com`. */
   readonly address: string | null;
+  /** Proxies whose `X-Forwarded-For` is believed: addresses and nets. */
+  readonly proxies: readonly string[];
+  /** The header in which the page server hands on the socket's address; null: it is not known. */
+  readonly peerHeader: string | null;
   readonly production: boolean;
   /** Largest file that is stored, in bytes. */
   readonly uploadLimit: number;
@@ -53,7 +73,9 @@ export function readEnv(source: Record<string, string | undefined> = process.env
     dataFolder: path.resolve(env.WYEBOOK_DATA),
     port: env.PORT,
     today: env.WYEBOOK_TODAY ?? null,
-    address: env.WYEBOOK_ADDRESS ?? null,
+    address: env.WYEBOOK_ADDRESS === null ? null : new URL(env.WYEBOOK_ADDRESS).origin,
+    proxies: env.WYEBOOK_PROXY,
+    peerHeader: env.WYEBOOK_PEER_HEADER ?? null,
     production: env.NODE_ENV === "production",
     uploadLimit: Math.floor(env.WYEBOOK_UPLOAD_MB * 1_000_000),
     videoLimit: Math.floor(env.WYEBOOK_VIDEO_MB * 1_000_000),
@@ -68,4 +90,8 @@ export function readEnv(source: Record<string, string | undefined> = process.env
           },
     mailFrom: env.WYEBOOK_MAIL_FROM,
   };
+}
+
+function isWebAddress(text: string): boolean {
+  return URL.canParse(text) && /^https?:$/.test(new URL(text).protocol);
 }

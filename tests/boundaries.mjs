@@ -53,7 +53,12 @@ export default {
       { pathNot: "^(db|tests)/" },
       { path: "^node_modules/(drizzle-orm|better-sqlite3|drizzle-kit)/" },
     ),
-    forbid("only-app-knows-next", { pathNot: "^(app|tests)/" }, { path: "^node_modules/next/" }),
+    // The page server starts Next, and knows nothing else of it.
+    forbid(
+      "only-app-knows-next",
+      { pathNot: "^(app|tests)/|^lib/commands/pages\\.mjs$" },
+      { path: "^node_modules/next/" },
+    ),
     forbid(
       "one-module-per-service",
       { pathNot: "^(lib/(mail|documents)|tests)/" },

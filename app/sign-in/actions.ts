@@ -1,7 +1,7 @@
 "use server";
 
-import { headers } from "next/headers";
 import { redirect } from "next/navigation";
+import { networkAddress } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
 import { type FormState, refused, textOf } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
@@ -37,10 +37,4 @@ export async function signOutAction(): Promise<void> {
   if (token !== null) signOut({ db: db() }, hashToken(token));
   await dropSessionToken();
   redirect("/sign-in");
-}
-
-/** Where the request came from, for the throttle alone. */
-async function networkAddress(): Promise<string> {
-  const forwarded = (await headers()).get("x-forwarded-for") ?? "";
-  return forwarded.split(",").at(-1)?.trim() ?? "";
 }

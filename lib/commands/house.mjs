@@ -145,7 +145,7 @@ export function serve({ port, dataFolder, ready }) {
     return child;
   }
 
-  const pages = spawn(process.execPath, [NEXT, "start", "-p", String(port), "-H", host()], {
+  const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), host()], {
     ...options,
     stdio: ["ignore", "ignore", "inherit"],
   });

@@ -1,6 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { headers } from "next/headers";
+import { networkAddress } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
 import { today } from "#app/_today.ts";
 import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
@@ -19,7 +20,7 @@ export async function doorOf(): Promise<LinkDoor> {
     today: today(),
     dataFolder: readEnv().dataFolder,
     newId: randomUUID,
-    address: (asked.get("x-forwarded-for") ?? "").split(",").at(-1)?.trim() ?? "",
+    address: await networkAddress(),
     agent: asked.get("user-agent") ?? "",
   };
 }
