@@ -72,11 +72,13 @@ const KEPT: Readonly<Record<string, Kept>> = {
       "received_on",
       "taken_by",
       "words",
+      "suits_on",
       "upload_id",
     ],
     keys: [ROW],
     words: "an answer stays as it came",
   },
+  household_calls: { keys: [ROW], words: "calls to households are append-only" },
   notices: {
     since: "OLD.state = 'sent'",
     columns: [

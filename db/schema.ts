@@ -23,6 +23,7 @@ import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
 import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
+  DEALT_HOWS,
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
   LETTER_KINDS,
@@ -38,6 +39,7 @@ import {
   SIDES,
   TIE_IN_KINDS,
 } from "#lib/domain/line/line.ts";
+import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
 import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
 import {
   INSPECTION_RESULTS,
@@ -884,9 +886,31 @@ export const replies = sqliteTable(
     receivedOn: words("received_on"),
     takenBy: words("taken_by"),
     words: words("words"),
+    suitsOn: text("suits_on"),
     uploadId: text("upload_id"),
+    dealtBy: words("dealt_by").default(""),
+    dealtOn: text("dealt_on"),
+    dealtHow: text("dealt_how", { enum: DEALT_HOWS }),
+    dealtWords: words("dealt_words").default(""),
   },
   (t) => [key(t), toRow(t, t.noticeId, () => notices), toRow(t, t.uploadId, () => uploads)],
+);
+
+export const householdCalls = sqliteTable(
+  "household_calls",
+  {
+    ...ofLine(),
+    partyId: words("party_id"),
+    propertyId: words("property_id"),
+    purpose: text("purpose", { enum: CALL_PURPOSES }).notNull(),
+    forDay: words("for_day"),
+    outcome: text("outcome", { enum: CALL_OUTCOMES }).notNull(),
+    words: words("words"),
+    calledBy: words("called_by"),
+    calledOn: words("called_on"),
+    needs: words("needs"),
+  },
+  (t) => [key(t), toRow(t, t.partyId, () => parties), toRow(t, t.propertyId, () => properties)],
 );
 
 export const consents = sqliteTable(

@@ -48,6 +48,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     notices: listRows(db, schema.notices, lineId),
     deliveries: listRows(db, schema.deliveries, lineId),
     replies: listRows(db, schema.replies, lineId),
+    householdCalls: listRows(db, schema.householdCalls, lineId),
     consents: listRows(db, schema.consents, lineId),
     signatures: listRows(db, schema.signatures, lineId),
     ledger: listRows(db, schema.ledger, lineId),

@@ -50,6 +50,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   notices: schema.notices,
   deliveries: schema.deliveries,
   replies: schema.replies,
+  householdCalls: schema.householdCalls,
   consents: schema.consents,
   signatures: schema.signatures,
   ledger: schema.ledger,

@@ -71,6 +71,7 @@ function fileShape(use: Use) {
     notices: list(rows.notices),
     deliveries: list(rows.deliveries),
     replies: list(rows.replies),
+    householdCalls: list(rows.householdCalls),
     consents: list(rows.consents),
     signatures: list(rows.signatures),
     ledger: list(rows.ledger),

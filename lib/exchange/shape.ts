@@ -15,6 +15,7 @@ import type { ListName } from "#lib/domain/file/references.ts";
 import { STORED_TYPES } from "#lib/domain/file/stored-type.ts";
 import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
+  DEALT_HOWS,
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
   LETTER_KINDS,
@@ -29,6 +30,7 @@ import {
   SIDES,
   TIE_IN_KINDS,
 } from "#lib/domain/line/line.ts";
+import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
 import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
 import {
   INSPECTION_RESULTS,
@@ -554,7 +556,24 @@ function letterShapes(f: Fields) {
       receivedOn: f.day,
       takenBy: f.words,
       words: f.words,
+      suitsOn: nullable(f.day),
       uploadId: nullable(f.ref("stored file")),
+      dealtBy: f.words,
+      dealtOn: nullable(f.day),
+      dealtHow: nullable(f.oneOf(DEALT_HOWS)),
+      dealtWords: f.words,
+    }),
+    householdCalls: f.row({
+      id: f.id,
+      partyId: f.ref("party"),
+      propertyId: f.ref("property"),
+      purpose: f.oneOf(CALL_PURPOSES),
+      forDay: f.day,
+      outcome: f.oneOf(CALL_OUTCOMES),
+      words: f.words,
+      calledBy: f.words,
+      calledOn: f.day,
+      needs: f.words,
     }),
     consents: f.row({
       id: f.id,

@@ -1,10 +1,9 @@
 import { insertRow } from "#db/queries/row.ts";
 import { BY_PRIVATE_LINK } from "#lib/domain/consent/private-link.ts";
-import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LINK_REPLIES, type LinkReply } from "#lib/domain/consent/words-en.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import type { Reply } from "#lib/domain/letter/notice.ts";
+import { NOT_DEALT_WITH, sayReply } from "#lib/domain/letter/reply.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Refusal } from "./act.ts";
@@ -21,6 +20,9 @@ import {
 import { partyOfLink } from "./party-of-link.ts";
 
 const MOST_WORDS = 5_000;
+
+/** What needs no further words. */
+const SAYS_ENOUGH: readonly LinkReply[] = ["agrees", "wants-paper"];
 
 interface LinkAnswer {
   readonly secret: string;
@@ -68,13 +70,14 @@ export function answerLink(
       kind: answer.kind,
       receivedOn: act.today,
       takenBy: BY_PRIVATE_LINK,
-      words: wordsOf(answer, notice.language),
+      words: answer.words.trim(),
+      suitsOn: answer.day,
       uploadId,
+      ...NOT_DEALT_WITH,
     };
-    const told = reply.words === "" ? "." : `: ${reply.words}`;
     return ok({
       value: { replyId: reply.id },
-      sentence: `Answer to ${nameRow(file, "notices", link.noticeId)} by private link: ${answer.kind.replaceAll("-", " ")}${told}`,
+      sentence: `Answer to ${nameRow(file, "notices", link.noticeId)} by private link: ${sayReply(reply)}`,
       detail: { after: reply },
       write: (one) => {
         insertRow(one, "replies", { lineId: link.lineId, row: reply });
@@ -87,14 +90,8 @@ export function answerLink(
 function wrongAnswer({ kind, words, day, uploadId }: LinkAnswer) {
   if (!LINK_REPLIES.includes(kind)) return stopped("no-kind");
   if (words.length > MOST_WORDS) return stopped("too-long");
+  if (day !== null && !isDay(day)) return stopped("bad-day");
   const silent = words.trim() === "" && uploadId === null && day === null;
-  if (silent && kind !== "agrees") return stopped("no-words");
+  if (silent && !SAYS_ENOUGH.includes(kind)) return stopped("no-words");
   return null;
-}
-
-/** The day that suits stands in the words, in the letter's language, as the person would write it. */
-function wordsOf({ words, day }: LinkAnswer, language: "en" | "es"): string {
-  const suits =
-    day !== null && isDay(day) ? LINK_WORDS[language].dayLine(LETTER_WORDS[language].day(day)) : "";
-  return [suits, words.trim()].filter((part) => part !== "").join("\n");
 }

@@ -35,6 +35,7 @@ const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
   "too-large": "too-large",
   "no-kind": "missing-value",
   "no-words": "missing-value",
+  "bad-day": "bad-value",
   "no-intent": "missing-value",
   "no-records": "missing-value",
   "no-name": "missing-value",

@@ -2,6 +2,8 @@ import { insertRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
+import { NOT_DEALT_WITH, sayReply } from "#lib/domain/letter/reply.ts";
+import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
@@ -13,12 +15,14 @@ interface ReplyWord {
   readonly kind: ReplyKind;
   readonly receivedOn: Day;
   readonly words: string;
+  /** A day that suits them, where they named one. */
+  readonly suitsOn?: Day | null;
   readonly uploadId: string | null;
 }
 
-/** Takes down what somebody answered to a letter. */
+/** Records what somebody answered to a letter. It waits on the desk until somebody deals with it. */
 export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: string }, Refusal> {
-  const { lineId, noticeId, kind, receivedOn, words, uploadId } = input;
+  const { lineId, noticeId, kind, receivedOn, words, suitsOn = null, uploadId } = input;
   const deal = { lineId, deed: "work-the-file", action: "record-reply", evenClosed: true } as const;
   return changeLine(act, deal, (file) => {
     const notice = find(file.notices, noticeId, { path: "noticeId", what: "the letter" });
@@ -29,6 +33,8 @@ export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: strin
       return refuse("bad-value", "kind", "Choose what they answered");
     const wrongDay = pastDay(act, { day: receivedOn, path: "receivedOn" });
     if (wrongDay !== null) return wrongDay;
+    if (suitsOn !== null && !isDay(suitsOn))
+      return refuse("bad-value", "suitsOn", "Write a day as 2026-11-25");
     if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
       return refuse("not-found", "uploadId", "the stored file");
     const reply: Reply = {
@@ -38,11 +44,13 @@ export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: strin
       receivedOn,
       takenBy: act.actor.name,
       words: words.trim(),
+      suitsOn,
       uploadId,
+      ...NOT_DEALT_WITH,
     };
     return ok({
       value: { replyId: reply.id },
-      sentence: `Answer to ${nameRow(file, "notices", noticeId)}: ${kind.replaceAll("-", " ")}${reply.words === "" ? "." : `: ${reply.words}`}`,
+      sentence: `Answer to ${nameRow(file, "notices", noticeId)}: ${sayReply(reply)}`,
       detail: { after: reply },
       write: (db) => insertRow(db, "replies", { lineId, row: reply }),
     });

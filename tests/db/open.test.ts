@@ -9,7 +9,7 @@ import { expect, test } from "vitest";
 import { openDb } from "#db/open.ts";
 import { getJob } from "#db/queries/job.ts";
 import * as schema from "#db/schema.ts";
-import { aProperty, aRun, aUnit } from "../support/file.ts";
+import { aProperty, aReply, aRun, aUnit } from "../support/file.ts";
 import { aDb, addRows, aFolder, anAct, anOpenLine, fileOf } from "../support/office.ts";
 
 test("openDb() opens with a write-ahead log, foreign keys and patience", () => {
@@ -116,6 +116,13 @@ test("openDb() brings a database of the first version up to date and keeps what 
     INSERT INTO observations (line_id, id, position, run_id, kind, counter_cft, material, fitting,
         code, note)
       VALUES ('l1', 'o1', 0, 'r1', 'tie-in', 2410, 'unknown', 'unknown', '', 'seen');
+    INSERT INTO parties (line_id, id, position, kind, name, email, phone, language, needs, note)
+      VALUES ('l1', 'p1', 0, 'person', 'Ada', '', '', 'en', '', '');
+    INSERT INTO notices (line_id, id, position, kind, party_id, language, state, created_on,
+        created_by, own_words)
+      VALUES ('l1', 'n1', 0, 'finding', 'p1', 'en', 'sent', '2026-11-16', 'Dana Okafor', '');
+    INSERT INTO replies (line_id, id, position, notice_id, kind, received_on, taken_by, words)
+      VALUES ('l1', 'y1', 0, 'n1', 'disagrees', '2026-11-20', 'Dana Okafor', 'Not my pipe');
     INSERT INTO jobs (id, line_id, kind, notice_ids_json, state, attempts, next_try_at, problem,
         asked_by, asked_at)
       VALUES ('j1', 'l1', 'letters', '["n1"]', 'done', 1, '', '', 'Dana Okafor', '');
@@ -126,6 +133,9 @@ test("openDb() brings a database of the first version up to date and keeps what 
   expect(lineFile.runs).toMatchObject([{ id: "r1", ended: "unknown" }]);
   expect(lineFile.observations).toMatchObject([
     { id: "o1", counter: 2410, reading: "read", quote: "", pictureId: null, note: "seen" },
+  ]);
+  expect(lineFile.replies).toEqual([
+    aReply("y1", "n1", { kind: "disagrees", receivedOn: "2026-11-20", words: "Not my pipe" }),
   ]);
   expect(getJob(db, "j1")).toMatchObject({ kind: "letters", subjectIds: ["n1"], state: "done" });
   db.$client.close();

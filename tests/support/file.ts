@@ -3,6 +3,7 @@ import type { Consent } from "#lib/domain/consent/consent.ts";
 import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/line/line.ts";
+import type { HouseholdCall } from "#lib/domain/party/household-call.ts";
 import type { Address, Party, Property, Role, Unit } from "#lib/domain/party/party.ts";
 import type {
   DatedEvent,
@@ -92,6 +93,7 @@ export function aFile(
     notices: [],
     deliveries: [],
     replies: [],
+    householdCalls: [],
     consents: [],
     signatures: [],
     ledger: [],
@@ -564,7 +566,29 @@ export function aReply(id: string, noticeId: string, overrides: Partial<Reply> =
     receivedOn: "2026-11-21",
     takenBy: "Dana Okafor",
     words: "",
+    suitsOn: null,
     uploadId: null,
+    dealtBy: "",
+    dealtOn: null,
+    dealtHow: null,
+    dealtWords: "",
+    ...overrides,
+  };
+}
+
+/** A call about a test visit that ended in agreement, unless said otherwise. */
+export function aHouseholdCall(id: string, overrides: Partial<HouseholdCall> = {}): HouseholdCall {
+  return {
+    id,
+    partyId: "party",
+    propertyId: "property",
+    purpose: "test-visit",
+    forDay: "2026-12-02",
+    outcome: "agreed",
+    words: "Between her treatments, 9 to 12",
+    calledBy: "Ruth Lindqvist",
+    calledOn: "2026-11-20",
+    needs: "Home dialysis",
     ...overrides,
   };
 }

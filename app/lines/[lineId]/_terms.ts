@@ -161,7 +161,9 @@ export const REPLY_WORDS: Record<ReplyKind, string> = {
   disagrees: "disagrees",
   asks: "asks something",
   "offers-a-record": "offers a record",
-  "books-a-test": "books a test",
+  "books-a-test": "wants a test day",
+  "wants-another-day": "wants another day",
+  "wants-paper": "wants it on paper",
   "accepts-tie-in": "accepts the tie-in as theirs",
   other: "something else",
 };

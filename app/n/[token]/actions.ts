@@ -31,6 +31,7 @@ interface At {
 /** Beside which field a stop is said; the others stand at the form's foot. */
 const FIELDS: Partial<Record<LinkStop, string>> = {
   "no-words": "words",
+  "bad-day": "day",
   "too-long": "words",
   "no-name": "signedName",
   "no-capacity": "capacity",
@@ -64,8 +65,8 @@ export async function paperAction(at: At, _state: FormState, form: FormData): Pr
   const words = LINK_WORDS[at.language];
   const asked = answerLink(await doorOf(), {
     secret: at.token,
-    kind: "asks",
-    words: words.paperWords,
+    kind: "wants-paper",
+    words: "",
     day: null,
     uploadId: null,
   });

@@ -19,6 +19,9 @@ export function Said({ view, language, words }: PartProps) {
             <p className="strong">
               {words.said(LETTER_WORDS[language].day(reply.receivedOn), kindOf(reply))}
             </p>
+            {reply.suitsOn === null ? null : (
+              <p>{words.dayLine(LETTER_WORDS[language].day(reply.suitsOn))}</p>
+            )}
             {reply.words === "" ? null : <p className="prewrap">{reply.words}</p>}
             {reply.uploadId === null ? null : <p className="muted">{words.saidFile}</p>}
           </li>

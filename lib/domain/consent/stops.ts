@@ -6,6 +6,7 @@ export const LINK_STOPS = [
   "closed",
   "no-kind",
   "no-words",
+  "bad-day",
   "too-long",
   "bad-file",
   "too-large",

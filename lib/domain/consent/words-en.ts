@@ -10,6 +10,8 @@ export const LINK_REPLIES = [
   "asks",
   "offers-a-record",
   "books-a-test",
+  "wants-another-day",
+  "wants-paper",
 ] as const satisfies readonly ReplyKind[];
 export type LinkReply = (typeof LINK_REPLIES)[number];
 
@@ -18,6 +20,7 @@ const stops: Record<LinkStop, string> = {
   "too-many": "Too much at once from here. Wait a quarter of an hour, then try again.",
   closed: "The office has closed the file on this work. Call or write to them.",
   "no-kind": "Choose what you would like to say.",
+  "bad-day": "That is not a day of the calendar. Choose it again, or leave it empty.",
   "no-words": "Write a few words, so that the office knows what you mean.",
   "too-long": "That is longer than can be kept here. Shorten it, or add it as a file.",
   "bad-file": "The file was not stored. Take a PDF, a JPEG or a PNG.",
@@ -100,6 +103,8 @@ export const EN = {
     asks: "I have a question",
     "offers-a-record": "I have a paper or plan of this pipe",
     "books-a-test": "I would like to book a test or a visit",
+    "wants-another-day": "The day in the letter does not suit me; I would like another one",
+    "wants-paper": "I want this letter on paper",
   } as Record<LinkReply, string>,
   words: "In your own words",
   wordsHint: "If you ask to be called, write your telephone number too.",
@@ -150,7 +155,6 @@ export const EN = {
   signDone: "Signed. Your copy is below; it stays here as long as this page.",
   paper: "I want it on paper",
   paperDone: "The office has your wish for paper, and will send it.",
-  paperWords: "Asks for the letter on paper, to be signed there.",
   onPaper: "To be signed on paper",
   onPaperNote:
     "This agreement is to be recorded with the land records. It is signed on paper before a notary; a signature on a screen is not enough. Tell the office above when and where it would suit you.",

@@ -6,6 +6,7 @@ import type { LedgerEntry } from "../ledger/entry.ts";
 import type { Delivery, Notice, Reply } from "../letter/notice.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "../line/line.ts";
 import type { Narration } from "../narration/narration.ts";
+import type { HouseholdCall } from "../party/household-call.ts";
 import type { Address, Party, Property, Role, Unit } from "../party/party.ts";
 import type {
   DatedEvent,
@@ -67,6 +68,7 @@ export interface LineFile {
   readonly notices: readonly Notice[];
   readonly deliveries: readonly Delivery[];
   readonly replies: readonly Reply[];
+  readonly householdCalls: readonly HouseholdCall[];
   readonly consents: readonly Consent[];
   readonly signatures: readonly Signature[];
   readonly ledger: readonly LedgerEntry[];

@@ -74,6 +74,8 @@ const REFERENCES: readonly Reference[] = [
   ...refer("deliveries", "uploads", "proofUploadId"),
   ...refer("replies", "notices", "noticeId"),
   ...refer("replies", "uploads", "uploadId"),
+  ...refer("householdCalls", "parties", "partyId"),
+  ...refer("householdCalls", "properties", "propertyId"),
   ...refer("consents", "parties", "partyId"),
   ...refer("consents", "properties", "propertyId"),
   ...refer("consents", "splits", "splitId"),
@@ -166,6 +168,7 @@ export const ROW_WORDS: Readonly<Record<ListName, string>> = {
   notices: "letter",
   deliveries: "delivery",
   replies: "reply",
+  householdCalls: "call",
   consents: "consent",
   signatures: "signature",
   ledger: "ledger entry",
@@ -201,11 +204,12 @@ const NAMES: Partial<Record<ListName, (file: NameFile, row: Row) => string>> = {
   },
   notices: (file, row) => `to ${plainName(file, "parties", row["partyId"])}`,
   roles: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
+  householdCalls: (file, row) => `to ${plainName(file, "parties", row["partyId"])}`,
   consents: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
   tests: (file, row) => `on ${plainName(file, "tieIns", row["tieInId"])}`,
   pairings: (file, row) => `of ${plainName(file, "entries", row["entryId"])}`,
   deliveries: (file, row) => plainName(file, "notices", row["noticeId"]),
-  replies: (file, row) => plainName(file, "notices", row["noticeId"]),
+  replies: (file, row) => plainName(file, "notices", row["noticeId"]).replace(/^to /, "of "),
 };
 
 function firstText(row: Row): string {

@@ -82,11 +82,18 @@ export const REPLY_KINDS = [
   "asks",
   "offers-a-record",
   "books-a-test",
+  "wants-another-day",
+  "wants-paper",
   "accepts-tie-in",
   "other",
 ] as const;
 export type ReplyKind = (typeof REPLY_KINDS)[number];
 
+/** How a named person dealt with a reply. */
+export const DEALT_HOWS = ["called-back", "answered", "changed-file", "nothing-to-do"] as const;
+export type DealtHow = (typeof DEALT_HOWS)[number];
+
+/** What came back to a letter, and what the office did about it. */
 export interface Reply {
   readonly id: string;
   readonly noticeId: string;
@@ -94,5 +101,13 @@ export interface Reply {
   readonly receivedOn: Day;
   readonly takenBy: string;
   readonly words: string;
+  /** A day that suits them, for a test or a visit; null where none was named. */
+  readonly suitsOn: Day | null;
   readonly uploadId: string | null;
+  /** Who dealt with it; empty while it waits. */
+  readonly dealtBy: string;
+  readonly dealtOn: Day | null;
+  readonly dealtHow: DealtHow | null;
+  /** What was said or done. */
+  readonly dealtWords: string;
 }

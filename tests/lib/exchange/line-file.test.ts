@@ -10,9 +10,11 @@ import { latestDay } from "#lib/exchange/latest-day.ts";
 import { lineFileSchema, readLineFile, writeLineFile } from "#lib/exchange/line-file.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
+import { dealWithReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { exportLine } from "#lib/operations/export-line.ts";
 import { importLine } from "#lib/operations/import-line.ts";
+import { recordHouseholdCall } from "#lib/operations/record-household-call.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -80,6 +82,29 @@ async function aFullLine() {
       uploadId: fileOf(act, lineId).uploads[0]?.id ?? null,
     }),
   );
+  const [reply] = fileOf(act, lineId).replies;
+  must(
+    dealWithReply(act, {
+      lineId,
+      replyId: reply?.id ?? "",
+      how: "answered",
+      on: act.today,
+      words: "Wrote back",
+    }),
+  );
+  must(
+    recordHouseholdCall(act, {
+      lineId,
+      partyId: "owner-14",
+      propertyId: "14",
+      purpose: "drain-pause",
+      forDay: "2026-12-02",
+      outcome: "agreed",
+      words: "After 10",
+      calledBy: "Ruth Lindqvist",
+      calledOn: "2026-11-24",
+    }),
+  );
   return { act, lineId };
 }
 
@@ -125,6 +150,23 @@ test("importLine() gives tie-ins that were seen in a hand-written file their own
   const observations = [{ id: "x", ...seen }];
   const { lineId } = must(importLine(act, JSON.stringify({ ...rest, observations })));
   expect(fileOf(act, lineId).tieIns).toMatchObject([{ label: "T1" }]);
+});
+
+test("readLineFile() reads a reply of before, when nobody could say that it was dealt with", async () => {
+  const { act, lineId } = await aFullLine();
+  const file = JSON.parse(exportLine(act, lineId) ?? "");
+  const {
+    suitsOn: _,
+    dealtBy: _b,
+    dealtOn: _o,
+    dealtHow: _h,
+    dealtWords: _w,
+    ...old
+  } = file.replies[0];
+  const { householdCalls: _calls, ...rest } = file;
+  const read = must(readLineFile(JSON.stringify({ ...rest, replies: [old] })));
+  expect(read.file.replies).toMatchObject([{ dealtBy: "", dealtOn: null, dealtHow: null }]);
+  expect(read.file.householdCalls).toEqual([]);
 });
 
 test("readLineFile() fills in what a small file leaves out", () => {

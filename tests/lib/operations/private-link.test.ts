@@ -150,7 +150,8 @@ test("answerLink() becomes an ordinary reply, also on a closed file", () => {
       kind: "books-a-test",
       receivedOn: "2026-11-25",
       takenBy: "private link",
-      words: "Day that suits: December 3, 2026.\nMornings please",
+      words: "Mornings please",
+      suitsOn: "2026-12-03",
     },
   ]);
   expect(fileOf(act, lineId).history.at(-1)).toMatchObject({

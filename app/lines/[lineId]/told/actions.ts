@@ -202,6 +202,7 @@ export async function recordReplyAction(
     kind,
     receivedOn: textOf(form, "receivedOn"),
     words: textOf(form, "words"),
+    suitsOn: textOrNull(form, "suitsOn"),
     uploadId: textOrNull(form, "uploadId"),
   });
   if (!recorded.ok) return refused(sentenceOf(recorded.error), form, recorded.error.path);

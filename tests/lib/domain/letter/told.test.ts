@@ -3,6 +3,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
 import { chaseList, toldOn } from "#lib/domain/letter/told.ts";
 import type { Party } from "#lib/domain/party/party.ts";
+import { aReply } from "../../../support/file.ts";
 
 const TODAY = "2026-11-25";
 
@@ -58,15 +59,7 @@ function delivery(noticeId: string, rest: Partial<Delivery> = {}): Delivery {
   };
 }
 
-const REPLY: Reply = {
-  id: "r1",
-  noticeId: "n1",
-  kind: "agrees",
-  receivedOn: "2026-11-10",
-  takenBy: "Ruth",
-  words: "",
-  uploadId: null,
-};
+const REPLY = aReply("r1", "n1", { receivedOn: "2026-11-10" });
 
 interface Told {
   notices?: Notice[];

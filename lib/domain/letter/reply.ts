@@ -1,0 +1,21 @@
+import { formatDate } from "../calendar/format-day.ts";
+import type { Reply } from "./notice.ts";
+
+/** Whether a named person dealt with a reply: who, when and how are on file. */
+export function isDealtWith({ dealtBy, dealtOn, dealtHow }: Reply): boolean {
+  return dealtHow !== null && dealtOn !== null && dealtBy.trim() !== "";
+}
+
+/** As a reply stands when it comes in, whichever way it came. */
+export const NOT_DEALT_WITH: Pick<Reply, "dealtBy" | "dealtOn" | "dealtHow" | "dealtWords"> = {
+  dealtBy: "",
+  dealtOn: null,
+  dealtHow: null,
+  dealtWords: "",
+};
+
+/** `wants another day, December 4, 2026 suits: I work nights`, for the history. */
+export function sayReply({ kind, suitsOn, words }: Reply): string {
+  const suits = suitsOn === null ? "" : `, ${formatDate(suitsOn)} suits`;
+  return `${kind.replaceAll("-", " ")}${suits}${words === "" ? "." : `: ${words}`}`;
+}
