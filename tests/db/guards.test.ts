@@ -8,7 +8,7 @@ import { enterMoney } from "#lib/operations/enter-money.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
-import { anUpload, aPermit, aPermitStep, aWaiver } from "../support/file.ts";
+import { aHouseholdCall, anUpload, aPermit, aPermitStep, aWaiver } from "../support/file.ts";
 import { aDoor, anOpenedLink, aSentLetter, aSplit } from "../support/link.ts";
 import { aDesk, addRows, aFolder, fileOf, must } from "../support/office.ts";
 
@@ -39,6 +39,8 @@ async function aProvenLine() {
   must(enterMoney(act, { lineId, ...payer, ...paid, note: "", beyond: false }));
   addRows(act, { lineId, table: "permits" }, [aPermit("permit")]);
   insertRow(act.db, "permitSteps", { lineId, row: aPermitStep("step", "permit") });
+  const call = aHouseholdCall("call", { partyId: "owner-12", propertyId: "12" });
+  insertRow(act.db, "householdCalls", { lineId, row: call });
   insertRow(act.db, "waivers", { lineId, row: aWaiver("some-hold") });
   return desk;
 }
@@ -51,7 +53,8 @@ const FREE: Readonly<Record<string, readonly string[]>> = {
   link_visits: [],
   permit_steps: [],
   consents: ["recording_number"],
-  replies: [],
+  replies: ["dealt_by", "dealt_on", "dealt_words"],
+  household_calls: [],
   notices: ["position"],
   deliveries: ["position", "tracking", "note"],
   splits: ["position"],
