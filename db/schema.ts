@@ -257,7 +257,7 @@ export const refusalSteps = sqliteTable(
 
 export const holidays = sqliteTable(
   "holidays",
-  { ...ofAuthority(), day: words("day"), name: words("name") },
+  { ...ofAuthority(), day: words("day"), name: words("name"), source: words("source").default("") },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
@@ -1079,7 +1079,9 @@ export const locateTickets = sqliteTable(
     ...ofLine(),
     number: words("number"),
     calledOn: words("called_on"),
+    calledAt: words("called_at").default(""),
     workBeginsOn: text("work_begins_on"),
+    workBeginsAt: words("work_begins_at").default(""),
     note: words("note"),
   },
   (t) => [key(t)],
@@ -1092,6 +1094,7 @@ export const inspections = sqliteTable(
     permitId: words("permit_id"),
     title: words("title"),
     bookedFor: words("booked_for"),
+    bookedAt: words("booked_at").default(""),
     inspector: words("inspector"),
     result: text("result", { enum: INSPECTION_RESULTS }).notNull(),
     note: words("note"),
@@ -1105,6 +1108,7 @@ export const events = sqliteTable(
     ...ofLine(),
     event: text("event", { enum: CLOCK_EVENTS }).notNull(),
     on: words("on"),
+    at: words("at").default(""),
     note: words("note"),
   },
   (t) => [key(t)],

@@ -1,4 +1,4 @@
-import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
+import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 
@@ -42,14 +42,18 @@ function requirement(
   };
 }
 
+/** Washington counts neither federal nor state holidays as business days (RCW 19.122.020(3)). */
 function holidays(): Authority["holidays"] {
   return [2026, 2027].flatMap((year) =>
-    federalHolidays(year).map(({ day, name }) => ({
-      id: `${DISTRICT}-holiday-${day}`,
-      authorityId: DISTRICT,
-      day,
-      name,
-    })),
+    offeredHolidays("WA", year)
+      .filter(({ usual }) => usual)
+      .map(({ day, name, source }) => ({
+        id: `${DISTRICT}-holiday-${day}`,
+        authorityId: DISTRICT,
+        day,
+        name,
+        source,
+      })),
   );
 }
 
@@ -201,6 +205,22 @@ export const AUTHORITY: Authority = {
       roll: "none",
       mailDays: 0,
       meaning: "not-after",
+      citation: "RCW 19.122.030",
+      asOf: "2025-08-11",
+    },
+    {
+      id: `${DISTRICT}-clock-locate-marks`,
+      authorityId: DISTRICT,
+      title: "Locate marks run out",
+      event: "locate-called",
+      count: 45,
+      unit: "calendar-days",
+      way: "after",
+      countsEventDay: false,
+      fullDays: false,
+      roll: "none",
+      mailDays: 0,
+      meaning: "expires",
       citation: "RCW 19.122.030",
       asOf: "2025-08-11",
     },

@@ -3,7 +3,7 @@ function forbid(name, from, to) {
 }
 
 /** Pure packages that serve a rule; the core may import these and nothing else. */
-const PURE_PACKAGES = "^node_modules/(munkres|temporal-polyfill|temporal-utils)/";
+const PURE_PACKAGES = "^node_modules/(date-holidays|munkres|temporal-polyfill|temporal-utils)/";
 
 export default {
   forbidden: [

@@ -15,7 +15,7 @@ export default defineConfig({
   },
   test: {
     setupFiles: ["tests/support/quiet-console.ts", "tests/support/fixed-seed.ts"],
-    env: { TZ: "America/Los_Angeles" },
+    env: { TZ: process.env["WYEBOOK_TEST_ZONE"] ?? "America/Los_Angeles" },
     testTimeout: 30_000,
     projects: [
       { extends: true, test: { name: "pure", include: PURE, isolate: false } },

@@ -7,8 +7,8 @@ import { type FormState, refused, textOf } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { officeField, officeFrom } from "#app/_office-form.ts";
 import { hashToken, keepSessionToken, newToken } from "#app/_session.ts";
-import { dayIn } from "#app/_today.ts";
 import { readEnv } from "#lib/env.ts";
+import { officeDay } from "#lib/operations/office-day.ts";
 import { setUpOffice } from "#lib/operations/set-up-office.ts";
 import { startSession } from "#lib/operations/sign-in.ts";
 
@@ -17,13 +17,13 @@ export async function setUpAction(_state: FormState, form: FormData): Promise<Fo
   const office = officeFrom(form);
   if (!office.ok) return refused(office.error.message, form, office.error.path);
   const password = form.get("password");
-  const now = new Date();
-  const { dataFolder, today } = readEnv();
+  const now = new Date().toISOString();
+  const { dataFolder } = readEnv();
   const made = await setUpOffice(
     {
       db: db(),
-      now: now.toISOString(),
-      today: today ?? dayIn("UTC", now),
+      now,
+      today: officeDay(db(), now),
       dataFolder,
       newId: randomUUID,
     },
@@ -38,10 +38,7 @@ export async function setUpAction(_state: FormState, form: FormData): Promise<Fo
   );
   if (!made.ok) return refused(sentenceOf(made.error), form, fieldOf(made.error));
   const token = newToken();
-  startSession(
-    { db: db(), now: now.toISOString() },
-    { userId: made.value.user.id, tokenHash: hashToken(token) },
-  );
+  startSession({ db: db(), now }, { userId: made.value.user.id, tokenHash: hashToken(token) });
   await keepSessionToken(token);
   return redirect("/");
 }

@@ -24,13 +24,17 @@ check("types", "npm", ["run", "-s", "types"]);
 check("boundaries", "npm", ["run", "-s", "boundaries"]);
 check("unused", "npm", ["run", "-s", "unused"]);
 unitTests("tests", []);
-unitTests(
-  "calendar tests in Auckland",
-  ["tests/lib/domain/calendar", "tests/published/calendar.test.ts"],
-  {
-    TZ: "Pacific/Auckland",
-  },
-);
+for (const zone of ["Pacific/Auckland", "Pacific/Honolulu"]) {
+  unitTests(
+    `calendar tests in ${zone}`,
+    [
+      "tests/lib/domain/calendar",
+      "tests/app/lines/clock-calendar.test.ts",
+      "tests/published/calendar.test.ts",
+    ],
+    { WYEBOOK_TEST_ZONE: zone },
+  );
+}
 build();
 journeys();
 

@@ -3,8 +3,8 @@ import { randomUUID } from "node:crypto";
 import os from "node:os";
 import path from "node:path";
 import { openDb } from "#db/open.ts";
-import { getOffice } from "#db/queries/office.ts";
 import { readEnv } from "#lib/env.ts";
+import { officeDay } from "#lib/operations/office-day.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
@@ -19,7 +19,7 @@ const place: Workplace = {
   dataFolder: env.dataFolder,
   worker: `${os.hostname()}-${process.pid}-${randomUUID()}`,
   now: () => new Date().toISOString(),
-  today: () => env.today ?? dayIn(getOffice(db)?.zone ?? "UTC", new Date()),
+  today: () => officeDay(db, new Date().toISOString()),
   newId: randomUUID,
   smtp: env.smtp,
   mailFrom: env.mailFrom,
@@ -45,8 +45,4 @@ function pause(): Promise<void> {
       resolve();
     }
   });
-}
-
-function dayIn(zone: string, at: Date): string {
-  return new Intl.DateTimeFormat("en-CA", { timeZone: zone, dateStyle: "short" }).format(at);
 }

@@ -662,7 +662,9 @@ function permitShapes(f: Fields) {
       id: f.id,
       number: f.words,
       calledOn: f.day,
+      calledAt: f.timeOfDay,
       workBeginsOn: nullable(f.day),
+      workBeginsAt: f.timeOfDay,
       note: f.words,
     }),
     inspections: f.row({
@@ -670,11 +672,18 @@ function permitShapes(f: Fields) {
       permitId: f.ref("permit"),
       title: f.words,
       bookedFor: f.day,
+      bookedAt: f.timeOfDay,
       inspector: f.words,
       result: f.oneOf(INSPECTION_RESULTS).default("booked"),
       note: f.words,
     }),
-    events: f.row({ id: f.id, event: f.oneOf(CLOCK_EVENTS), on: f.day, note: f.words }),
+    events: f.row({
+      id: f.id,
+      event: f.oneOf(CLOCK_EVENTS),
+      on: f.day,
+      at: f.timeOfDay,
+      note: f.words,
+    }),
   };
 }
 
@@ -770,7 +779,7 @@ export function authorityShape(use: Use) {
       .default([]),
     clockRules: f.row(clockRuleFields(f)).array().default([]),
     holidays: f
-      .row({ ...part, day: f.day, name: f.words })
+      .row({ ...part, day: f.day, name: f.words, source: f.words })
       .array()
       .default([]),
     refusalSteps: f

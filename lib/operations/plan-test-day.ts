@@ -1,10 +1,10 @@
 import { insertRow, removeRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import { formatDate } from "#lib/domain/calendar/format-day.ts";
+import { laterBy, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { recordedStops, stopKey } from "#lib/domain/tiein/test-day-results.ts";
-import { laterBy, minutesOf } from "#lib/domain/tiein/time-of-day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

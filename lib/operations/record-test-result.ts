@@ -1,6 +1,7 @@
 import type { Db } from "#db/open.ts";
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
+import { laterBy, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { streetOf } from "#lib/domain/party/stakeholders.ts";
 import { isControlRun } from "#lib/domain/tiein/control-run.ts";
@@ -18,7 +19,6 @@ import {
   testIdOf,
   testsOfDay,
 } from "#lib/domain/tiein/test-day-results.ts";
-import { laterBy, minutesOf } from "#lib/domain/tiein/time-of-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

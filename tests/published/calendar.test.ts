@@ -8,7 +8,9 @@ import {
 } from "#lib/domain/calendar/business-days.ts";
 import { addDays, weekday } from "#lib/domain/calendar/days.ts";
 import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
+import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
 import { type ClockCount, dayOfRule, latestEventFor } from "#lib/domain/calendar/rule-day.ts";
+import { AUTHORITY } from "#seed/office.ts";
 
 /*
  * Deadlines that others have published. Marked [V] where the page was read, [M] from memory, [C]
@@ -53,8 +55,12 @@ describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_
   });
 
   // 72 hours from Friday 10:23 end on Monday at 9:23 by the clock: summer time ended in between [M].
-  test("dayOfRule() ends 72 hours from November 2, 2007 on November 5, whatever the clocks do", () => {
-    expect(dayFor({ count: 72, unit: "hours", roll: "forwards" }, "2007-11-02")).toBe("2007-11-05");
+  test("dayOfRule() ends 72 hours from 10:23 am on November 2, 2007 at 9:23 am on November 5", () => {
+    const rule = { ...PLAIN, count: 72, unit: "hours", roll: "forwards" } as const;
+    expect(dayOfRule(rule, "2007-11-02", FEDERAL, { mailed: false, at: "10:23" })).toMatchObject({
+      on: "2007-11-05",
+      at: "09:23",
+    });
   });
 
   // Rule 6(a) with 6(d): the days for mail come after the roll, and the sum is rolled again. [C]
@@ -136,10 +142,10 @@ describe("5 U.S.C. 6103(a) and (b), Executive Order 11582", () => {
   });
 });
 
-describe("one-call notice, as the states' own pages work it out", () => {
-  const full = (count: number) =>
-    ({ count, unit: "business-days", fullDays: true, meaning: "not-before" }) as const;
+const full = (count: number) =>
+  ({ count, unit: "business-days", fullDays: true, meaning: "not-before" }) as const;
 
+describe("one-call notice, as the states' own pages work it out", () => {
   // https://www.sc811.com/notice-calendar/ [V]: notice on a Monday, life from Tuesday 12:00 a.m.,
   // due Thursday 11:59 p.m., dig on Friday morning.
   test("South Carolina: notice on a Monday lets dig on Friday", () => {
@@ -218,18 +224,60 @@ describe("one-call notice, as the states' own pages work it out", () => {
     expect(dayFor(full(2), notice)).toBe(dig);
   });
 
-  // Washington counts the day after Thanksgiving as a state holiday (RCW 1.16.050 [M]); others do not.
-  test("dayOfRule() moves with the day after Thanksgiving being on the table", () => {
-    const withFriday = [...FEDERAL, { day: "2026-11-27", name: "Native American Heritage Day" }];
-    expect(dayFor(full(2), "2026-11-24", { holidays: withFriday })).toBe("2026-12-01");
-    expect(addBusinessDays("2026-11-24", 2, withFriday)).toBe("2026-11-30");
-    expect(addBusinessDays("2026-11-24", 2, FEDERAL)).toBe("2026-11-27");
-  });
-
   // Cal. Gov. Code 4216.2 [V]: at most 14 calendar days ahead; a ticket of 28 days.
   test("California: a ticket lets start up to 14 calendar days on and lasts 28", () => {
     expect(dayFor({ count: 14, meaning: "not-after" }, "2026-11-20")).toBe("2026-12-04");
     expect(dayFor({ count: 28, meaning: "expires" }, "2026-11-20")).toBe("2026-12-18");
+  });
+});
+
+/*
+ * Washington. RCW 19.122.020(3), read at app.leg.wa.gov: a business day is “any day other than
+ * Saturday, Sunday, or a legal local, state, or federal holiday”. RCW 1.16.050(1), read at
+ * apps.leg.wa.gov in a copy from before 2021, lists the state's; Juneteenth came in 2021 (2021 c 295;
+ * read in the text of SB 5677 of 2023 and in WAC 357-31-005). RCW 19.122.030 as of 2025 c 292: no less than two full
+ * business days and no more than ten full ones before, and marks for up to 45 days (Utilities and
+ * Transportation Commission, release of July 15, 2025, https://pubt.io/view/CC0B686396FFF250E1408F74DC1DAFE9BC60E030).
+ */
+describe("Washington's business days", () => {
+  const STATE = [
+    "01-01 New Year",
+    "01-19 King",
+    "02-16 Presidents",
+    "05-25 Memorial Day",
+    "06-19 Juneteenth",
+    "07-03 Independence Day, a Saturday",
+    "09-07 Labor Day",
+    "11-11 Veterans Day",
+    "11-26 Thanksgiving",
+    "11-27 Native American Heritage Day",
+    "12-25 Christmas",
+  ].map((words) => `2026-${words.slice(0, 5)}`);
+  const kept = offeredHolidays("WA", 2026).filter(({ usual }) => usual);
+
+  test("the days that are proposed for 2026 are the state's and the nation's, and no others", () => {
+    const columbus = "2026-10-12";
+    expect(kept.map(({ day }) => day)).toEqual([...STATE, columbus].toSorted());
+  });
+
+  const holidays = AUTHORITY.holidays;
+  const counted = (id: string, called: string) => {
+    const rule = AUTHORITY.clockRules.find((each) => each.id.endsWith(id));
+    if (rule === undefined) throw new Error(`No rule ${id}`);
+    return dayOfRule(rule, called, holidays, { mailed: false }).on;
+  };
+
+  // By hand: after Wednesday, November 25 the 26th and 27th are holidays, then a weekend; Monday and
+  // Tuesday are the two full business days.
+  test("the sample office, calling on the day before Thanksgiving, digs on Wednesday, December 2", () => {
+    expect(counted("locate-opens", "2026-11-25")).toBe("2026-12-02");
+    expect(dayFor(full(2), "2026-11-25", { holidays: FEDERAL })).toBe("2026-12-01");
+  });
+
+  // By hand: November 24, 25, 30, December 1 to 4, 7, 8 and 9 are the ten.
+  test("its ticket of November 23 must be used by December 9, and its marks end on January 7", () => {
+    expect(counted("locate-closes", "2026-11-23")).toBe("2026-12-09");
+    expect(counted("locate-marks", "2026-11-23")).toBe("2027-01-07");
   });
 });
 

@@ -446,6 +446,7 @@ export function aHoliday(day: string, overrides: Partial<Holiday> = {}): Holiday
     authorityId: "authority-1",
     day,
     name: "Founders' Day",
+    source: "",
     ...overrides,
   };
 }
@@ -649,7 +650,9 @@ export function aLocateTicket(id: string, overrides: Partial<LocateTicket> = {})
     id,
     number: "26-555-0171",
     calledOn: "2026-11-23",
+    calledAt: "",
     workBeginsOn: null,
+    workBeginsAt: "",
     note: "",
     ...overrides,
   };
@@ -665,6 +668,7 @@ export function anInspection(
     permitId,
     title: "Open trench",
     bookedFor: "2026-12-02",
+    bookedAt: "",
     inspector: "",
     result: "booked",
     note: "",
@@ -673,7 +677,7 @@ export function anInspection(
 }
 
 export function anEvent(id: string, overrides: Partial<DatedEvent> = {}): DatedEvent {
-  return { id, event: "authority-order", on: "2026-11-20", note: "", ...overrides };
+  return { id, event: "authority-order", on: "2026-11-20", at: "", note: "", ...overrides };
 }
 
 export function anUpload(id: string, overrides: Partial<Upload> = {}): Upload {

@@ -1,3 +1,4 @@
+import { formatTime, parseTime } from "#lib/domain/calendar/time-of-day.ts";
 import { parseFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { choiceMeant } from "./choices.ts";
@@ -12,6 +13,7 @@ export function formatCell(column: GridColumn, value: unknown): string {
   const text = String(value);
   if (column.kind === "choice") return labelOf(column.choices ?? [], text);
   if (column.kind === "day") return formatShortDay(text);
+  if (column.kind === "time") return formatTime(text);
   return text;
 }
 
@@ -30,7 +32,7 @@ function parseEmpty(column: GridColumn): Result<unknown, string> {
   if (column.kind === "yesno") return ok(false);
   if (column.kind === "choice") return parseNoChoice(column.choices ?? []);
   if (column.required === true) return err("needed");
-  return ok(column.kind === "text" ? "" : null);
+  return ok(column.kind === "text" || column.kind === "time" ? "" : null);
 }
 
 /** Nothing chosen: null where that is a choice, else `unknown` where that is one. */
@@ -53,6 +55,7 @@ const PARSERS: Record<CellKind, Parser> = {
   percent: (text) =>
     present(scaled(text.replace(/\s*%$/, ""), 100), "write a percentage, such as 10 or 8.25"),
   day: (text) => present(parseTypedDay(text), "write a date, such as 11/25/2026"),
+  time: (text) => present(parseTime(text), "write a time with am or pm, such as 4:05 pm"),
   clock: (text) => present(parseClock(text), "write 1 to 12, half hours as 3:30"),
   video: (text) => present(parseVideoTime(text), "write minutes and seconds, such as 2:58"),
   choice: (text, column) => parseChoice(text, column.choices ?? []),

@@ -7,6 +7,7 @@ const CELL_KINDS = [
   "hundredths",
   "percent",
   "day",
+  "time",
   "clock",
   "video",
   "choice",
@@ -16,7 +17,7 @@ const CELL_KINDS = [
 /**
  * What a cell holds, in the file and as typed:
  * `feet` whole hundredths of a foot, `inches` a number, `cents` whole cents, `whole` a whole number,
- * `hundredths` hundredths of a unit, `percent` basis points, `day` yyyy-mm-dd, `clock` 1 to 12 by
+ * `hundredths` hundredths of a unit, `percent` basis points, `day` yyyy-mm-dd, `time` a time of day as `16:05` (empty: none), `clock` 1 to 12 by
  * halves, `video` seconds typed as 2:58, `choice` one of `choices` (the value "" stands for null), `yesno` true or false.
  */
 export type CellKind = (typeof CELL_KINDS)[number];
@@ -80,6 +81,7 @@ export const UNIT_WORDS: Record<CellKind, string> = {
   hundredths: "",
   percent: "%",
   day: "date",
+  time: "",
   clock: "o’clock",
   video: "",
   choice: "",

@@ -215,6 +215,7 @@ const WIDTHS: Record<GridColumn["kind"], number> = {
   hundredths: 8,
   percent: 6,
   day: 12,
+  time: 9,
   clock: 7,
   video: 7,
   choice: 10,

@@ -5,6 +5,9 @@ import type { CellProps } from "./cell.client.tsx";
 import { choicesOf } from "./choices.ts";
 import styles from "./grid.module.css";
 
+/** Kinds that are typed with letters too. */
+const SPELLED: ReadonlySet<string> = new Set(["text", "day", "time"]);
+
 /** One field of a row on a phone: the phone's own chooser for choices and days. */
 export function ThumbCell(props: CellProps) {
   const { column, text, problem, readOnly, onType, onLeave } = props;
@@ -46,7 +49,7 @@ export function ThumbCell(props: CellProps) {
           readOnly={readOnly}
           value={typed ?? text}
           placeholder={props.placeholder}
-          inputMode={column.kind === "text" || column.kind === "day" ? "text" : "decimal"}
+          inputMode={SPELLED.has(column.kind) ? "text" : "decimal"}
           autoComplete="off"
           onChange={(event) => {
             setTyped(event.target.value);

@@ -5,6 +5,8 @@ export interface Holiday {
   readonly authorityId: string;
   readonly day: Day;
   readonly name: string;
+  /** Where the day is from: a statute, a state's list with its edition, or the office's own words. */
+  readonly source: string;
 }
 
 /** What starts a clock. */

@@ -9,6 +9,8 @@ export interface Clock {
   readonly startedOn: Day;
   /** The day that counts; for `not-before` the first allowed day. */
   readonly on: Day;
+  /** For hours: the time of that day as `16:05`; empty where the whole day counts. */
+  readonly at: string;
   /** How it was counted, in one sentence. */
   readonly sentence: string;
   readonly citation: string;

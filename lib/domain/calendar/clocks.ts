@@ -4,11 +4,14 @@ import type { Inspection } from "../permit/permit.ts";
 import type { Clock } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
+import { addDays } from "./days.ts";
 import { formatFullDay } from "./format-day.ts";
 import { type Happening, happeningsOf, sentDayOf } from "./happenings.ts";
+import { holidayCaution } from "./holiday-caution.ts";
 import { printedExpiry, withPrintedDay } from "./permit-expiry.ts";
 import { dayOfRule } from "./rule-day.ts";
 import { isSettled } from "./settled.ts";
+import { formatTime } from "./time-of-day.ts";
 
 /**
  * Every clock on the line, the earliest first, settled ones too: the reply-by days of letters, the
@@ -39,6 +42,7 @@ function replyClocks(file: LineFile): Clock[] {
       meaning: "due-by",
       startedOn: sent,
       on: notice.replyBy,
+      at: "",
       sentence: cameBack ? `${asks}; it came back, so it has to go again.` : `${asks}.`,
       citation: "",
       asOf: null,
@@ -84,19 +88,27 @@ function ruleClock(
   { happening, today }: { happening: Happening; today: Day },
 ): Clock {
   const counted = dayOfRule(rule, happening.on, file.authority?.holidays ?? [], happening);
-  const { on, sentence } = withPrintedDay(file, rule, { happening, counted });
+  const { on, at, sentence } = withPrintedDay(file, rule, { happening, counted });
   return {
     key: `${rule.id}:${happening.subjectId}:${happening.on}`,
     title: happening.about === "" ? rule.title : `${rule.title} (${happening.about})`,
     meaning: rule.meaning,
     startedOn: happening.on,
     on,
-    sentence,
+    at,
+    sentence: [sentence, holidayCaution(rule, file.authority?.holidays ?? [])]
+      .filter((part) => part !== "")
+      .join(" "),
     citation: rule.citation,
     asOf: rule.asOf,
     subjectId: happening.subjectId,
-    settled: isSettled(file, { rule, happening, on, today }),
+    settled: isSettled(file, { rule, happening, on: spentOn(rule, { on, at }), today }),
   };
+}
+
+/** The day with which a clock has had its say: a window that opens in the day is not open on all of it. */
+function spentOn({ meaning }: ClockRule, { on, at }: Pick<Clock, "on" | "at">): Day {
+  return meaning === "not-before" && at !== "" ? addDays(on, 1) : on;
 }
 
 /** Permits whose printed day no rule of the authority has spoken of already. */
@@ -114,7 +126,7 @@ function inspectionClocks(file: LineFile): Clock[] {
 }
 
 function inspectionClock(inspection: Inspection, closed: boolean): Clock {
-  const { id, title, bookedFor, inspector, result } = inspection;
+  const { id, title, bookedFor, bookedAt, inspector, result } = inspection;
   const by = inspector === "" ? "" : ` with ${inspector}`;
   return {
     key: `inspection:${id}`,
@@ -122,7 +134,8 @@ function inspectionClock(inspection: Inspection, closed: boolean): Clock {
     meaning: "due-by",
     startedOn: bookedFor,
     on: bookedFor,
-    sentence: `Booked${by} for ${formatFullDay(bookedFor)}.`,
+    at: bookedAt,
+    sentence: `Booked${by} for ${bookedAt === "" ? "" : `${formatTime(bookedAt)} on `}${formatFullDay(bookedFor)}.`,
     citation: "",
     asOf: null,
     subjectId: id,

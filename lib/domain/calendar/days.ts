@@ -67,6 +67,13 @@ export function partsOf(day: Day): { year: number; month: number; day: number } 
   return { year: date.year, month: date.month, day: date.day };
 }
 
+/** The third Monday of a month and the like. */
+export function nthOf(year: number, month: number, [nth, on]: readonly [number, Weekday]): Day {
+  const first = dayOf(year, month, 1);
+  const ahead = (WEEKDAYS.indexOf(on) - WEEKDAYS.indexOf(weekday(first)) + 7) % 7;
+  return addDays(first, ahead + (nth - 1) * 7);
+}
+
 /** Which day it was in a zone (an IANA name) at that moment: an evening in Seattle is tomorrow in UTC. */
 export function dayAt(instant: Instant, zone: string): Day {
   return Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();

@@ -1,5 +1,8 @@
 import type { Day } from "./day.ts";
-import { addDays, dayOf, WEEKDAYS, type Weekday, weekday } from "./days.ts";
+import { addDays, dayOf, nthOf, WEEKDAYS, weekday } from "./days.ts";
+
+/** The statute behind the federal holidays, as it stands beside each. */
+export const FEDERAL_SOURCE = "5 U.S.C. 6103";
 
 export interface NamedDay {
   readonly day: Day;
@@ -62,13 +65,6 @@ function kept({ name, dayIn }: FederalHoliday, year: number): NamedDay {
 
 function holiday(name: string, dayIn: (year: number) => Day, since = FIRST_YEAR): FederalHoliday {
   return { name, dayIn, since };
-}
-
-/** The third Monday and the like. */
-function nthOf(year: number, month: number, [nth, on]: readonly [number, Weekday]): Day {
-  const first = dayOf(year, month, 1);
-  const ahead = (WEEKDAYS.indexOf(on) - WEEKDAYS.indexOf(weekday(first)) + 7) % 7;
-  return addDays(first, ahead + (nth - 1) * 7);
 }
 
 function lastMondayOfMay(year: number): Day {

@@ -9,6 +9,8 @@ import { formatDate } from "./format-day.ts";
 export interface Happening {
   readonly event: ClockEvent;
   readonly on: Day;
+  /** The time of day as `16:05`; empty where none is noted. */
+  readonly at: string;
   /** The fact behind it; with several letters of one day the first of them. */
   readonly subjectId: string;
   /** What it is about, to complete a title: `ticket 26-555-0171`; empty where the title suffices. */
@@ -28,7 +30,7 @@ export function happeningsOf(file: LineFile): Happening[] {
     ...permits(file),
     ...inspections(file),
   ];
-  return [...recorded, ...datedEvents(file, recorded)];
+  return [...withNotedTimes(file, recorded), ...datedEvents(file, recorded)];
 }
 
 /** The day a notice went out: of its first attempt, else of the record of its sending. */
@@ -72,7 +74,15 @@ function grouped(event: ClockEvent, sent: readonly Sent[]): Happening[] {
     const noticeIds = group.map(({ notice }) => notice.id);
     const about = `${group.length === 1 ? "letter" : `${group.length} letters`} of ${formatDate(first.on)}`;
     return [
-      { event, on: first.on, subjectId: first.notice.id, about, mailed: first.mailed, noticeIds },
+      {
+        event,
+        on: first.on,
+        at: "",
+        subjectId: first.notice.id,
+        about,
+        mailed: first.mailed,
+        noticeIds,
+      },
     ];
   });
 }
@@ -90,10 +100,11 @@ function splits(file: LineFile): Happening[] {
 function tickets(file: LineFile): Happening[] {
   return file.locateTickets.flatMap((ticket) => {
     const subject = { id: ticket.id, about: ticket.number === "" ? "" : `ticket ${ticket.number}` };
-    const called = plain("locate-called", ticket.calledOn, subject);
+    const called = plain("locate-called", ticket.calledOn, { ...subject, at: ticket.calledAt });
     const isNewest = ticket.id === newestTicket(file)?.id;
     if (ticket.workBeginsOn === null || !isNewest) return [called];
-    return [called, plain("work-begins", ticket.workBeginsOn, { id: ticket.id, about: "" })];
+    const begins = { id: ticket.id, about: "", at: ticket.workBeginsAt };
+    return [called, plain("work-begins", ticket.workBeginsOn, begins)];
   });
 }
 
@@ -127,6 +138,7 @@ function inspections(file: LineFile): Happening[] {
       plain("inspection-booked", inspection.bookedFor, {
         id: inspection.id,
         about: inspection.title,
+        at: inspection.bookedAt,
       }),
     );
 }
@@ -136,13 +148,28 @@ function datedEvents(file: LineFile, recorded: readonly Happening[]): Happening[
     recorded.some((each) => each.event === event && each.on === on);
   return file.events
     .filter((each) => !isRecorded(each.event, each.on))
-    .map((each) => plain(each.event, each.on, { id: each.id, about: each.note }));
+    .map((each) => plain(each.event, each.on, { id: each.id, about: each.note, at: each.at }));
 }
 
-function plain(event: ClockEvent, on: Day, subject: { id: string; about: string }): Happening {
+/** A time that only a dated event of the same kind and day has belongs to what is recorded. */
+function withNotedTimes(file: LineFile, recorded: readonly Happening[]): Happening[] {
+  return recorded.map((each) => {
+    const noted = file.events.find(
+      ({ event, on, at }) => event === each.event && on === each.on && at !== "",
+    );
+    return each.at !== "" || noted === undefined ? each : { ...each, at: noted.at };
+  });
+}
+
+function plain(
+  event: ClockEvent,
+  on: Day,
+  subject: { readonly id: string; readonly about: string; readonly at?: string },
+): Happening {
   return {
     event,
     on,
+    at: subject.at ?? "",
     subjectId: subject.id,
     about: subject.about,
     mailed: false,

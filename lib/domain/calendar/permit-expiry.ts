@@ -21,8 +21,8 @@ export function withPrintedDay(
   const permit = file.permits.find((each) => each.id === happening.subjectId);
   if (permit === undefined) return counted;
   if (permit.expiresOn === null)
-    return { on: counted.on, sentence: `${counted.sentence}${extensionCaution(file, permit)}` };
-  return { on: permit.expiresOn, sentence: printedSentence(permit.expiresOn, counted) };
+    return { ...counted, sentence: `${counted.sentence}${extensionCaution(file, permit)}` };
+  return { on: permit.expiresOn, at: "", sentence: printedSentence(permit.expiresOn, counted) };
 }
 
 function printedSentence(printed: string, counted: RuleDay): string {
@@ -54,6 +54,7 @@ export function printedExpiry(
     meaning: "expires",
     startedOn: issued?.on ?? permit.expiresOn,
     on: permit.expiresOn,
+    at: "",
     sentence: `The permit is printed to expire ${formatFullDay(permit.expiresOn)}.`,
     citation: "",
     asOf: null,

@@ -3,6 +3,8 @@ import type { ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
 import { addDays, addMonths, weekday } from "./days.ts";
 import { formatDay, formatFullDay } from "./format-day.ts";
+import { hoursEnd } from "./hours.ts";
+import { formatTime } from "./time-of-day.ts";
 
 /** What a count says, apart from where it is written and what it is called. */
 export type ClockCount = Pick<
@@ -14,6 +16,8 @@ export type ClockCount = Pick<
 export interface RuleDay {
   /** The day that counts; for `not-before` the first allowed day. */
   readonly on: Day;
+  /** For hours: the time of that day, as `16:05`; empty where the whole day counts. */
+  readonly at: string;
   /** How it was counted, in one sentence. */
   readonly sentence: string;
 }
@@ -22,8 +26,11 @@ export interface RuleDay {
 interface Counting {
   readonly rule: ClockCount;
   readonly event: Day;
+  /** The event's time of day; empty where none is noted. */
+  readonly time: string;
   readonly holidays: Holidays;
   readonly on: Day;
+  readonly at: string;
   readonly words: readonly string[];
 }
 
@@ -34,21 +41,22 @@ interface Counting {
  * rolled as the rule says; days for mail are added after that, and the sum is rolled again (the
  * order of Fed. R. Civ. P. 6(a) and 6(d)). With full days, the day after the last counted one is
  * the first allowed (for a count backwards: the day before it is the last allowed).
- * Hours are counted in days of 24, since days here have no times; hours that do not fill a day
- * fall on the careful side. Refuses a count that is negative or not whole.
+ * Hours run from the event's time of day (`at`); where none is noted, from whichever end of its day
+ * cannot come out too late or too early (hours.ts). Refuses a count that is negative or not whole.
  */
 export function dayOfRule(
   rule: ClockCount,
   event: Day,
   holidays: Holidays,
-  options: { readonly mailed: boolean },
+  options: { readonly mailed: boolean; readonly at?: string },
 ): RuleDay {
   if (!Number.isInteger(rule.count) || rule.count < 0)
     throw new RangeError(`Cannot count a rule: count must be whole and >= 0, got ${rule.count}`);
-  let counting: Counting = { rule, event, holidays, on: event, words: [] };
+  const time = options.at ?? "";
+  let counting: Counting = { rule, event, time, holidays, on: event, at: "", words: [] };
   counting = rolled(fullDayPast(counted(counting)));
   if (options.mailed && rule.mailDays > 0) counting = rolled(mailed(counting));
-  return { on: counting.on, sentence: sentenceOf(counting) };
+  return { on: counting.on, at: counting.at, sentence: sentenceOf(counting) };
 }
 
 function step({ rule }: Counting): 1 | -1 {
@@ -56,6 +64,21 @@ function step({ rule }: Counting): 1 | -1 {
 }
 
 function counted(counting: Counting): Counting {
+  return counting.rule.unit === "hours" ? countedHours(counting) : countedDays(counting);
+}
+
+function countedHours(counting: Counting): Counting {
+  const { rule, event, time } = counting;
+  const { on, at, remark } = hoursEnd(rule, event, time);
+  const way = rule.way === "before" ? "before" : "after";
+  const from =
+    time === "" ? formatFullDay(event) : `${formatTime(time)} on ${formatFullDay(event)}`;
+  const whole = rule.meaning === "not-before" ? "" : "the end of ";
+  const end = `${at === "" ? whole : ""}${sayMoment({ ...counting, at }, on)}`;
+  return { ...counting, on, at, words: [`${countWords(rule)} ${way} ${from} is ${end}${remark}`] };
+}
+
+function countedDays(counting: Counting): Counting {
   const { rule, event } = counting;
   const on = rawDay(counting);
   const way = rule.way === "before" ? "before" : "after";
@@ -72,35 +95,26 @@ function rawDay(counting: Counting): Day {
     return addBusinessDays(from, way * rule.count, holidays);
   }
   const plain =
-    rule.unit === "months"
-      ? addMonths(event, way * rule.count)
-      : addDays(event, way * (rule.unit === "hours" ? daysOfHours(rule) : rule.count));
+    rule.unit === "months" ? addMonths(event, way * rule.count) : addDays(event, way * rule.count);
   return countsOwnDay(rule) ? addDays(plain, -way) : plain;
 }
 
-/** Hours run from the hour of the event, so its day cannot be one of them. */
-function countsOwnDay({ countsEventDay, count, unit }: ClockCount): boolean {
-  return countsEventDay && count > 0 && unit !== "hours";
-}
-
-/** A part of a day counts as whole where that is the careful side, and not at all where it is not. */
-function daysOfHours({ count, way, meaning }: ClockCount): number {
-  const roundsUp = way === "before" ? meaning !== "not-before" : meaning === "not-before";
-  return roundsUp ? Math.ceil(count / 24) : Math.floor(count / 24);
+function countsOwnDay({ countsEventDay, count }: ClockCount): boolean {
+  return countsEventDay && count > 0;
 }
 
 function fullDayPast(counting: Counting): Counting {
   if (!counting.rule.fullDays) return counting;
   const on = addDays(counting.on, step(counting));
   const passed = counting.rule.way === "before" ? "before it lies" : "once it has passed comes";
-  return { ...counting, on, words: [...counting.words, `${passed} ${say(counting, on)}`] };
+  return { ...counting, on, words: [...counting.words, `${passed} ${sayMoment(counting, on)}`] };
 }
 
 function mailed(counting: Counting): Counting {
   const { mailDays } = counting.rule;
   const on = addDays(counting.on, step(counting) * mailDays);
   const words = `${mailDays === 1 ? "1 day" : `${mailDays} days`} for mail give${mailDays === 1 ? "s" : ""}`;
-  return { ...counting, on, words: [...counting.words, `${words} ${say(counting, on)}`] };
+  return { ...counting, on, words: [...counting.words, `${words} ${sayMoment(counting, on)}`] };
 }
 
 function rolled(counting: Counting): Counting {
@@ -108,7 +122,7 @@ function rolled(counting: Counting): Counting {
   if (rule.roll === "none") return counting;
   const on = rollDay(counting.on, rule.roll === "backwards" ? -1 : 1, holidays);
   if (on === counting.on) return counting;
-  const words = `as that is ${whyNotBusiness(counting.on, holidays)}, ${rule.roll} to ${say(counting, on)}`;
+  const words = `as that is ${whyNotBusiness(counting.on, holidays)}, ${rule.roll} to ${sayMoment(counting, on)}`;
   return { ...counting, on, words: [...counting.words, words] };
 }
 
@@ -118,6 +132,12 @@ function sentenceOf({ rule, words, holidays, on }: Counting): string {
   const known = holidays.some((holiday) => holiday.day.startsWith(year));
   const caution = counts && !known ? ` No holidays are entered for ${year}.` : "";
   return `${words.join("; ")}.${caution}`;
+}
+
+/** `7:00 am on Friday, December 4`; the day alone where all of it counts. */
+function sayMoment(counting: Counting, day: Day): string {
+  const { at } = counting;
+  return at === "" ? say(counting, day) : `${formatTime(at)} on ${say(counting, day)}`;
 }
 
 function say({ event }: Counting, day: Day): string {

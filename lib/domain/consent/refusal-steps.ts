@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { addDays } from "../calendar/days.ts";
+import { sentDayOf } from "../calendar/happenings.ts";
 import type { LineFile } from "../file/line-file.ts";
 import {
   REFUSAL_STEP_KINDS,
@@ -56,10 +57,10 @@ function takenDay(file: LineFile, withheld: Counted, kind: RefusalStepKind): Day
 }
 
 const TAKEN: Partial<Record<RefusalStepKind, (file: LineFile, withheld: Counted) => Day[]>> = {
-  notice: ({ notices }, { propertyId }) =>
-    notices
+  notice: (file, { propertyId }) =>
+    file.notices
       .filter((notice) => notice.kind === "share-demand" && notice.propertyId === propertyId)
-      .flatMap(({ sentAt }) => (sentAt === null ? [] : [sentAt.slice(0, 10)])),
+      .flatMap((notice) => sentDayOf(file, notice) ?? []),
   "authority-order": ({ events }) =>
     events.filter(({ event }) => event === "authority-order").map(({ on }) => on),
 };

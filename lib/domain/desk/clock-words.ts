@@ -3,6 +3,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatNearDay } from "../calendar/format-day.ts";
+import { formatTime } from "../calendar/time-of-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { forCount, sayCount } from "./say.ts";
 
@@ -36,9 +37,9 @@ function kindOf(file: Clocked, clock: Clock): ClockGroup["kind"] {
 export function clockWords(file: Clocked, group: ClockGroup, today: Day): string {
   const { clock, kind } = group;
   if (kind === "reply") return replyWords(file, group, today);
-  if (kind === "inspection") return `${lowered(clock.title)} ${formatNearDay(clock.on, today)}`;
+  if (kind === "inspection") return `${lowered(clock.title)} ${momentOf(clock, today)}`;
   const verb = kind === "locate" ? locateVerb(clock, today) : null;
-  if (verb !== null) return `locate ${verb} ${formatNearDay(clock.on, today)}`;
+  if (verb !== null) return `locate ${verb} ${momentOf(clock, today)}`;
   return otherWords(file, clock, today);
 }
 
@@ -58,7 +59,7 @@ function locateVerb({ meaning, on }: Clock, today: Day): string | null {
 
 function otherWords(file: Clocked, clock: Clock, today: Day): string {
   const title = clock.title;
-  const when = formatNearDay(clock.on, today);
+  const when = momentOf(clock, today);
   if (clock.meaning === "not-before") return `${title}: from ${when} on`;
   if (clock.on < today) {
     const days = sayCount(daysBetween(clock.on, today), "day");
@@ -72,12 +73,19 @@ function otherWords(file: Clocked, clock: Clock, today: Day): string {
 }
 
 /** `today`, `tomorrow`, `in 3 business days`; beyond ten the day itself. */
-function inBusinessDays({ authority }: Clocked, { on }: Clock, today: Day): string {
+function inBusinessDays({ authority }: Clocked, clock: Clock, today: Day): string {
+  const { on } = clock;
   const ahead = daysBetween(today, on);
-  if (ahead === 0 || ahead === 1) return formatNearDay(on, today);
+  if (ahead === 0 || ahead === 1) return momentOf(clock, today);
   const count = businessDaysBetween(today, on, authority?.holidays ?? []);
   if (count === 0 || count > 10) return formatNearDay(on, today);
   return `in ${count} business ${forCount(count, "day", "days")}`;
+}
+
+/** `Thursday`; `Thursday at 4:00 pm` where the clock runs to an hour. */
+function momentOf({ on, at }: Clock, today: Day): string {
+  const day = formatNearDay(on, today);
+  return at === "" ? day : `${day} at ${formatTime(at)}`;
 }
 
 function lowered(title: string): string {

@@ -1,3 +1,4 @@
+import { holidayCaution } from "../calendar/holiday-caution.ts";
 import { formatFeet } from "../line/station.ts";
 import {
   type TreeProblem,
@@ -34,6 +35,19 @@ export function problemsIn(file: LineFile, facts: ProblemFacts): Problem[] {
     ...pairingProblems(file),
     ...entryProblems(file, facts.entryPlaces),
     ...pointProblems(file),
+    ...holidayProblems(file),
+  ];
+}
+
+/** Rules that count by a state's days on an authority that has the nation's only. */
+function holidayProblems({ authority }: LineFile): Problem[] {
+  if (authority === null) return [];
+  const cautions = authority.clockRules.map((rule) => holidayCaution(rule, authority.holidays));
+  const at = cautions.findIndex((caution) => caution !== "");
+  if (at === -1) return [];
+  const sentence = `${authority.name}: ${cautions[at]}`;
+  return [
+    { path: `authority.clockRules.${at}.citation`, reason: "only-federal-holidays", sentence },
   ];
 }
 

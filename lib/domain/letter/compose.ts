@@ -1,3 +1,4 @@
+import { dayAt } from "../calendar/days.ts";
 import type { Office } from "../file/line-file.ts";
 import { windowLines } from "../party/address.ts";
 import type { Address, Role } from "../party/party.ts";
@@ -15,7 +16,7 @@ export function composeLetter(input: LetterInput): Letter {
   const facts = letterFacts(input);
   const { notice, words, report, office } = facts;
   const reference = referenceOf(facts);
-  const day = notice.sentAt === null ? report.today : notice.sentAt.slice(0, 10);
+  const day = notice.sentAt === null ? report.today : dayAt(notice.sentAt, office.zone);
   return {
     kind: notice.kind,
     language: notice.language,

@@ -60,7 +60,11 @@ export interface LocateTicket {
   readonly id: string;
   readonly number: string;
   readonly calledOn: Day;
+  /** Time of the call as `16:05`; empty where none is noted. */
+  readonly calledAt: string;
   readonly workBeginsOn: Day | null;
+  /** Time at which the work begins, as `07:00`; empty where none is noted. */
+  readonly workBeginsAt: string;
   readonly note: string;
 }
 
@@ -72,6 +76,8 @@ export interface Inspection {
   readonly permitId: string;
   readonly title: string;
   readonly bookedFor: Day;
+  /** Time as `10:30`; empty where none is noted. */
+  readonly bookedAt: string;
   readonly inspector: string;
   readonly result: InspectionResult;
   readonly note: string;
@@ -82,5 +88,7 @@ export interface DatedEvent {
   readonly id: string;
   readonly event: import("../calendar/clock-rule.ts").ClockEvent;
   readonly on: Day;
+  /** Time of day as `16:05`, for rules in hours; empty where none is noted. */
+  readonly at: string;
   readonly note: string;
 }

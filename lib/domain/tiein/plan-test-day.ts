@@ -1,3 +1,4 @@
+import { timeOf } from "../calendar/time-of-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { formatFeet } from "../line/station.ts";
@@ -6,7 +7,6 @@ import { candidatesFor } from "./candidates.ts";
 import { dyeWait, LEAST_WAIT } from "./dye-wait.ts";
 import { bearsDemand } from "./evidence.ts";
 import type { TestDay, TestStop } from "./test-day.ts";
-import { timeOf } from "./time-of-day.ts";
 
 export const STOP_ORDERS = ["likeliest-first", "upstream-first"] as const;
 export type StopOrder = (typeof STOP_ORDERS)[number];

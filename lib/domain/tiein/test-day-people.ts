@@ -1,11 +1,11 @@
 import type { Day } from "../calendar/day.ts";
 import { dayOfRule, latestEventFor } from "../calendar/rule-day.ts";
+import { laterBy } from "../calendar/time-of-day.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { servedBy } from "../line/served-by.ts";
 import type { TestDay } from "./test-day.ts";
-import { laterBy } from "./time-of-day.ts";
 
 /** Who keeps water off, all day but for the dosing itself. */
 interface WaterOff {

@@ -31,6 +31,8 @@ describe("parseCell()", () => {
     ["percent", "8.25 %", 825],
     ["day", "11/25/2026", "2026-11-25"],
     ["day", "Nov 25, 2026", "2026-11-25"],
+    ["time", "4:05 pm", "16:05"],
+    ["time", "7 am", "07:00"],
     ["clock", "9", 9],
     ["clock", "3:30", 3.5],
     ["clock", "3.5", 3.5],
@@ -52,6 +54,7 @@ describe("parseCell()", () => {
     ["percent", "ten"],
     ["day", "2/30/2026"],
     ["day", "13/1/2026"],
+    ["time", "4:05"],
     ["clock", "13"],
     ["clock", "0"],
     ["yesno", "maybe"],
@@ -75,6 +78,7 @@ describe("parseCell()", () => {
   test("takes an empty cell as nothing, an empty text as empty, and misses what is needed", () => {
     expect(parseCell(column("feet"), " ")).toEqual({ ok: true, value: null });
     expect(parseCell(column("text"), "")).toEqual({ ok: true, value: "" });
+    expect(parseCell(column("time"), "")).toEqual({ ok: true, value: "" });
     expect(parseCell(column("yesno"), "")).toEqual({ ok: true, value: false });
     expect(parseCell(column("feet", { required: true }), "")).toEqual({
       ok: false,

@@ -11,6 +11,7 @@ function clock(key: string, on: string, rest: Partial<Clock> = {}): Clock {
     meaning: "not-after",
     startedOn: "2026-11-23",
     on,
+    at: "",
     sentence: "10 business days after Monday, November 23, 2026 is that day.",
     citation: "RCW 19.122.030",
     asOf: null,

@@ -23,8 +23,10 @@ import { storeFile } from "#lib/storage/store.ts";
 import {
   aFee,
   aHoliday,
+  aLocateTicket,
   anAgreement,
   anAuthority,
+  anEvent,
   aRequirement,
   aRule,
   aScopeItem,
@@ -51,7 +53,7 @@ async function aFullLine() {
     rules: [aRule("rule")],
     requirements: [aRequirement("requirement")],
     fees: [aFee("fee")],
-    holidays: [aHoliday("2026-11-26")],
+    holidays: [aHoliday("2026-11-26", { source: "5 U.S.C. 6103" })],
   });
   must(saveAuthority(admin, authority));
   must(chooseRule(act, { lineId, authorityId: authority.id, ruleId: "rule" }));
@@ -59,6 +61,8 @@ async function aFullLine() {
     addRows(act, { lineId, table }, rows);
   const [extra] = fileOf(act, lineId).tieIns.slice(-1);
   add("tests", [aTest("t", extra?.id ?? "", { propertyId: "14", seenAt: 5_005 })]);
+  add("locateTickets", [aLocateTicket("l", { calledAt: "16:05", workBeginsAt: "07:00" })]);
+  add("events", [anEvent("e", { event: "drains-paused", at: "09:30" })]);
   add("agreements", [anAgreement("g", { shares: [{ propertyId: "12", parts: 33.5 }] })]);
   add("scope", [aScopeItem("s", { quantity: 1_255, markup: 1_050 })]);
   const [hold] = reportOn(fileOf(act, lineId), act.today).holds;
@@ -115,6 +119,19 @@ test("exportLine() and importLine() lose nothing: out, in and out again is the s
   expect(must(importLine(other, first))).toEqual({ lineId });
   expect(exportLine(other, lineId)).toBe(first);
   expect(fileOf(other, lineId)).toEqual(fileOf(act, lineId));
+});
+
+test("readLineFile() takes a file that knows no hours, and refuses one that is none", () => {
+  const ticket = { id: "t", number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: null };
+  const read = readLineFile(JSON.stringify({ ...MINIMAL, locateTickets: [ticket] }));
+  expect(read.ok && read.value.file.locateTickets[0]).toMatchObject({
+    calledAt: "",
+    workBeginsAt: "",
+  });
+  const late = { ...ticket, calledAt: "4 pm" };
+  expect(problemsIn({ ...MINIMAL, locateTickets: [late] })).toEqual([
+    { path: "locateTickets.0.calledAt", reason: "Write a time as 09:40, or leave it empty" },
+  ]);
 });
 
 test("importLine() refuses a line that is there, and takes in nothing of a bad file", async () => {

@@ -13,6 +13,7 @@ export const LOCATE_COLUMNS: readonly GridColumn[] = [
     example: "26-555-0100",
   },
   { key: "calledOn", title: "Called in", kind: "day", width: 13, required: true },
+  { key: "calledAt", title: "Called at", kind: "time", width: 9, hint: "For rules in hours" },
   {
     key: "workBeginsOn",
     title: "Work begins",
@@ -20,6 +21,7 @@ export const LOCATE_COLUMNS: readonly GridColumn[] = [
     width: 13,
     hint: "As said to the one-call center",
   },
+  { key: "workBeginsAt", title: "Begins at", kind: "time", width: 9, hint: "For rules in hours" },
   { key: "note", title: "Note", kind: "text", width: 30, example: "Gas and water answered" },
 ];
 
@@ -48,6 +50,7 @@ export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridC
       ),
     },
     { key: "bookedFor", title: "Booked for", kind: "day", width: 13, required: true },
+    { key: "bookedAt", title: "At", kind: "time", width: 9 },
     { key: "inspector", title: "Inspector", kind: "text", width: 16 },
     {
       key: "result",

@@ -17,7 +17,14 @@ export function LocateGrid({ lineId, file }: GridProps) {
       base={getRevisions(db(), lineId).locateTickets}
       rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
       columns={LOCATE_COLUMNS}
-      blank={{ number: "", calledOn: null, workBeginsOn: null, note: "" }}
+      blank={{
+        number: "",
+        calledOn: null,
+        calledAt: "",
+        workBeginsOn: null,
+        workBeginsAt: "",
+        note: "",
+      }}
       addWord="ticket"
       label="Locate tickets"
       emptyWords="No ticket was called in yet. Mark the dig in white first, then call 811."
@@ -40,6 +47,7 @@ export function InspectionGrid({ lineId, file }: GridProps) {
         permitId: file.permits[0]?.id ?? "",
         title: "",
         bookedFor: null,
+        bookedAt: "",
         inspector: "",
         result: "booked",
         note: "",

@@ -3,11 +3,11 @@ import { Empty } from "#app/_components/empty.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
-import { dayIn } from "#app/_today.ts";
 import { listJobs } from "#db/queries/job.ts";
-import { getOffice } from "#db/queries/office.ts";
+import { dayAt } from "#lib/domain/calendar/days.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { Packet } from "#lib/domain/packet/packet.ts";
+import { officeZone } from "#lib/operations/office-day.ts";
 import { counted } from "../_names.ts";
 import { buildPacketAction } from "./actions.ts";
 
@@ -61,7 +61,7 @@ export function PacketSection({
 }
 
 function Built({ lineId, today }: { readonly lineId: string; readonly today: string }) {
-  const zone = getOffice(db())?.zone ?? "UTC";
+  const zone = officeZone(db());
   const built = listJobs(db(), lineId).filter((job) => job.kind === "packet");
   if (built.length === 0) {
     return (
@@ -83,7 +83,7 @@ function Built({ lineId, today }: { readonly lineId: string; readonly today: str
       <tbody>
         {built.map((job) => (
           <tr key={job.id}>
-            <th scope="row">{formatDay(dayIn(zone, new Date(job.createdAt)), today)}</th>
+            <th scope="row">{formatDay(dayAt(job.createdAt, zone), today)}</th>
             <td>{job.by}</td>
             <td>
               {job.uploadId === null ? (

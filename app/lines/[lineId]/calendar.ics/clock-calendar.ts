@@ -1,5 +1,6 @@
 import ical, { ICalCalendarMethod } from "ical-generator";
 import type { Clock } from "#lib/domain/calendar/clock.ts";
+import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import { MEANING_WORDS } from "../_terms.ts";
 
 interface ClockCalendar {
@@ -25,12 +26,12 @@ export function clockCalendar({ lineId, name, clocks, address }: ClockCalendar):
     if (clock.settled) continue;
     calendar.createEvent({
       id: `${encodeURIComponent(uidOf(clock))}@${lineId}.wyebook`,
-      // All-day events take the machine's own calendar day: noon is that day in every zone.
-      start: new Date(`${clock.on}T12:00:00`),
+      // All-day events take the day in UTC, whatever the machine's zone.
+      start: new Date(`${clock.on}T12:00:00Z`),
       allDay: true,
       // One stamp for one clock, so that the same file comes out byte for byte.
       stamp: new Date(`${clock.startedOn}T00:00:00Z`),
-      summary: `${MEANING_WORDS[clock.meaning]}: ${clock.title}, ${name}`,
+      summary: `${MEANING_WORDS[clock.meaning]}${clock.at === "" ? "" : ` ${formatTime(clock.at)}`}: ${clock.title}, ${name}`,
       description: [clock.sentence, clock.citation].filter((part) => part !== "").join("\n"),
       url: address,
     });

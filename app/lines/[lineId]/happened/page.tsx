@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { dayIn } from "#app/_today.ts";
+import { db } from "#app/_db.ts";
+import { dayAt } from "#lib/domain/calendar/days.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { HistoryEntry } from "#lib/domain/file/line-file.ts";
+import { officeZone } from "#lib/operations/office-day.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { EntryDetail } from "./entry-detail.tsx";
@@ -31,11 +33,11 @@ export default async function HappenedPage({
   readonly searchParams: Promise<HappenedQuery>;
 }) {
   const { lineId } = await params;
-  const { file, report, office } = await lineFileOf(lineId);
+  const { file, report } = await lineFileOf(lineId);
   const query = await searchParams;
   const words = only(query.for);
   const by = only(query.by);
-  const zone = office?.zone ?? "UTC";
+  const zone = officeZone(db());
   const found = matching(file.history, { words, by });
   const show = Math.max(AT_ONCE, Number(only(query.show)) || 0);
   return (
@@ -153,7 +155,7 @@ function Log({
 function byDay(entries: readonly HistoryEntry[], zone: string): Map<string, HistoryEntry[]> {
   const days = new Map<string, HistoryEntry[]>();
   for (const entry of entries) {
-    const day = dayIn(zone, new Date(entry.at));
+    const day = dayAt(entry.at, zone);
     const ofDay = days.get(day);
     if (ofDay === undefined) days.set(day, [entry]);
     else ofDay.push(entry);

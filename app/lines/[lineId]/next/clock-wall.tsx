@@ -2,6 +2,7 @@ import { Empty } from "#app/_components/empty.tsx";
 import type { Clock } from "#lib/domain/calendar/clock.ts";
 import { daysBetween } from "#lib/domain/calendar/days.ts";
 import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
+import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { counted } from "../_names.ts";
@@ -63,6 +64,7 @@ function Group({
               <span className="muted">{MEANING_WORDS[clock.meaning]}</span>
               <time dateTime={clock.on} className="strong">
                 {formatDay(clock.on, today)}
+                {clock.at === "" ? null : `, ${formatTime(clock.at)}`}
               </time>
               {clock.settled ? null : (
                 <span className="muted small">{awayWords(clock.on, today)}</span>

@@ -302,7 +302,8 @@ export const REFUSAL_COLUMNS: readonly GridColumn[] = [
 
 export const HOLIDAY_COLUMNS: readonly GridColumn[] = [
   { key: "day", title: "Day", kind: "day", required: true, width: 14, example: "11/26/2026" },
-  { key: "name", title: "Name", kind: "text", width: 36, example: "Thanksgiving Day" },
+  { key: "name", title: "Name", kind: "text", width: 32, example: "Thanksgiving Day" },
+  { key: "source", title: "From where", kind: "text", width: 36, example: "5 U.S.C. 6103" },
 ];
 
 function options(words: Readonly<Record<string, string>>): GridChoice[] {

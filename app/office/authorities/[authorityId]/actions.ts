@@ -1,19 +1,18 @@
 "use server";
 
-import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import type { CellProblem, RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
 import { db } from "#app/_db.ts";
-import { type FormState, refused, textOf } from "#app/_form.ts";
+import { type FormState, refused, textOf, textsOf } from "#app/_form.ts";
 import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { addressFrom, officeField } from "#app/_office-form.ts";
 import { requireAct } from "#app/_session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
-import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import type { Refusal } from "#lib/operations/act.ts";
+import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { officeRevision } from "./_revision.ts";
 
@@ -95,33 +94,21 @@ export async function saveAuthorityFactsAction(
   return stateOf(saved, { words: "Saved.", form });
 }
 
-/** Adds the federal holidays of a year that are not there yet. */
-export async function fillHolidaysAction(
+/** Brings in those of the offered holidays that were ticked. */
+export async function bringInHolidaysAction(
   authorityId: string,
+  set: { readonly state: string; readonly year: number },
   _state: FormState,
   form: FormData,
 ): Promise<FormState> {
   const act = await requireAct();
-  const authority = getAuthority(db(), authorityId);
-  const year = Number(textOf(form, "year"));
-  if (authority === null) {
-    return refused(sentenceOf({ reason: "not-found", detail: "the authority" }), form);
-  }
-  if (!Number.isInteger(year) || year < 2000 || year > 2100) {
-    return refused("Nothing was filled in: write a year from 2000 to 2100.", form, "year");
-  }
-  const known = new Set(authority.holidays.map((holiday) => holiday.day));
-  const added = federalHolidays(year)
-    .filter(({ day }) => !known.has(day))
-    .map(({ day, name }) => ({ id: randomUUID(), authorityId, day, name }));
-  const holidays = [...authority.holidays, ...added].toSorted((one, other) =>
-    one.day.localeCompare(other.day),
-  );
-  const saved = saveAuthority(act, { ...authority, holidays });
+  const saved = bringInHolidays(act, { authorityId, ...set, days: textsOf(form, "days") });
+  if (!saved.ok) return refused(sentenceOf(saved.error), form, saved.error.path);
   revalidatePath(`/office/authorities/${authorityId}`);
+  const { added } = saved.value;
   const words =
-    added.length === 0
-      ? `All federal holidays of ${year} were there already.`
-      : `${added.length} holidays of ${year} were filled in. Remove those that this authority does not keep.`;
+    added === 0
+      ? "All of these were there already."
+      : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} came in. Take out of the table what this authority does not keep, and add what it does.`;
   return stateOf(saved, { words, form });
 }

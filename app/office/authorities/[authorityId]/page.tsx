@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { AddressFields } from "#app/_components/office-fields.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -11,6 +12,7 @@ import { db } from "#app/_db.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { getAuthority } from "#db/queries/authority.ts";
+import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
@@ -23,11 +25,13 @@ import {
   RULE_COLUMNS,
 } from "./_columns.ts";
 import { officeRevision } from "./_revision.ts";
-import { fillHolidaysAction, saveAuthorityFactsAction } from "./actions.ts";
+import { saveAuthorityFactsAction } from "./actions.ts";
+import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 
 interface Props {
   readonly params: Promise<{ authorityId: string }>;
+  readonly searchParams: Promise<HolidaysAsked>;
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
@@ -35,12 +39,16 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: authority?.name ?? "Authority" };
 }
 
-export default async function AuthorityPage({ params }: Props) {
+export default async function AuthorityPage({ params, searchParams }: Props) {
   const user = await requireUser();
   const authority = getAuthority(db(), (await params).authorityId);
   if (authority === null) return notFound();
   const may = mayDo(user.role, "run-the-office");
   const day = today();
+  const caution =
+    authority.clockRules
+      .map((rule) => holidayCaution(rule, authority.holidays))
+      .find((words) => words !== "") ?? "";
   const grid = { authorityId: authority.id, base: officeRevision(), readOnly: !may };
   return (
     <div className="sheet">
@@ -142,7 +150,14 @@ export default async function AuthorityPage({ params }: Props) {
         />
       </Section>
       <Section title="Holidays" note="Days that are no business days here, besides weekends.">
-        {may ? <FillHolidays authorityId={authority.id} year={Number(day.slice(0, 4))} /> : null}
+        {caution === "" ? null : <NoticeBox kind="caution" title={caution} />}
+        {may ? (
+          <BringInHolidays
+            authority={authority}
+            asked={await searchParams}
+            thisYear={Number(day.slice(0, 4))}
+          />
+        ) : null}
         <PartsGrid
           {...grid}
           part="holidays"
@@ -151,7 +166,7 @@ export default async function AuthorityPage({ params }: Props) {
           rows={authority.holidays}
           columns={HOLIDAY_COLUMNS}
           blank={{}}
-          emptyWords="No holidays yet. Fill in the federal ones of a year, then add and remove what this authority does differently."
+          emptyWords="No holidays yet. Bring in those of a year, then add and remove what this authority does differently."
         />
       </Section>
     </div>
@@ -217,34 +232,5 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
         </details>
       ) : null}
     </div>
-  );
-}
-
-function FillHolidays({
-  authorityId,
-  year,
-}: {
-  readonly authorityId: string;
-  readonly year: number;
-}) {
-  return (
-    <ActionForm
-      action={fillHolidaysAction.bind(null, authorityId)}
-      label="Fill in federal holidays"
-      className="cluster cluster-end screen-only"
-    >
-      <Field
-        label="Year"
-        name="year"
-        type="number"
-        defaultValue={year}
-        width={6}
-        min={2000}
-        max={2100}
-      />
-      <SubmitButton pendingWord="Filling in …" quiet>
-        Fill in the federal holidays of that year
-      </SubmitButton>
-    </ActionForm>
   );
 }

@@ -4,6 +4,7 @@ import type { ClockRule } from "#lib/domain/calendar/clock-rule.ts";
 import { clocksOf } from "#lib/domain/calendar/clocks.ts";
 import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import {
   aClockRule,
   aDelivery,
@@ -80,6 +81,7 @@ describe("letters", () => {
         meaning: "due-by",
         startedOn: "2026-11-16",
         on: "2026-12-01",
+        at: "",
         sentence:
           "The letter of Monday, November 16, 2026 asks for a reply by Tuesday, December 1, 2026.",
         citation: "",
@@ -199,6 +201,76 @@ describe("locate tickets", () => {
     const notices = [aNotice("n", { kind: "work-start", state: "sent", createdOn: "2026-12-02" })];
     expect(clocksOf(fileUnder([rule], { ...facts, notices }), TODAY)[0]?.settled).toBe(true);
     expect(clocksOf(fileUnder([rule], facts), "2026-12-15")[0]?.settled).toBe(true);
+  });
+});
+
+describe("hours", () => {
+  const OPENS_IN_HOURS = aClockRule("Locate marks", {
+    event: "locate-called",
+    count: 48,
+    unit: "hours",
+    roll: "none",
+    meaning: "not-before",
+  });
+  const BEFORE = aClockRule("Tell occupants", {
+    event: "drains-paused",
+    count: 24,
+    unit: "hours",
+    way: "before",
+    roll: "none",
+  });
+  const when = (file: ReturnType<typeof fileUnder>, today = TODAY) =>
+    clocksOf(file, today).map(({ on, at, settled }) => [on, at, settled]);
+
+  test("clocksOf() counts from the hour of a call, and from the end of its day without one", () => {
+    const called = { calledOn: "2026-11-23" };
+    const noted = { locateTickets: [aLocateTicket("t", { ...called, calledAt: "16:00" })] };
+    expect(when(fileUnder([OPENS_IN_HOURS], noted))).toEqual([["2026-11-25", "16:00", false]]);
+    const bare = { locateTickets: [aLocateTicket("t", called)] };
+    expect(when(fileUnder([OPENS_IN_HOURS], bare))).toEqual([["2026-11-26", "", false]]);
+  });
+
+  test("clocksOf() keeps a window that opens in the day running through that day", () => {
+    const called = aLocateTicket("t", { calledOn: "2026-11-23", calledAt: "16:00" });
+    const file = fileUnder([OPENS_IN_HOURS], { locateTickets: [called] });
+    expect(when(file, "2026-11-25")).toEqual([["2026-11-25", "16:00", false]]);
+    expect(when(file, "2026-11-26")).toEqual([["2026-11-25", "16:00", true]]);
+  });
+
+  test("clocksOf() counts hours back from an event's time, and from the start of its day without one", () => {
+    const pause = (at: string) => ({
+      events: [anEvent("e", { event: "drains-paused", on: "2026-12-01", at })],
+    });
+    expect(when(fileUnder([BEFORE], pause("07:00")))).toEqual([["2026-11-30", "07:00", false]]);
+    expect(when(fileUnder([BEFORE], pause("")))).toEqual([["2026-11-29", "", false]]);
+  });
+
+  test("clocksOf() takes the hour of a start from a dated event of the same day", () => {
+    const rule = { ...BEFORE, event: "work-begins" } as const;
+    const locateTickets = [aLocateTicket("t", { workBeginsOn: "2026-12-01" })];
+    const events = [anEvent("e", { event: "work-begins", on: "2026-12-01", at: "07:00" })];
+    expect(when(fileUnder([rule], { locateTickets, events }))).toEqual([
+      ["2026-11-30", "07:00", false],
+    ]);
+    const own = [aLocateTicket("t", { workBeginsOn: "2026-12-01", workBeginsAt: "09:30" })];
+    expect(when(fileUnder([rule], { locateTickets: own, events }))).toEqual([
+      ["2026-11-30", "09:30", false],
+    ]);
+  });
+
+  test("clocksOf() says where a state's rule was counted over federal holidays only", () => {
+    const rule = { ...OPENS, citation: "RCW 19.122.030" };
+    const locateTickets = [aLocateTicket("t", { calledOn: "2026-11-24" })];
+    const file = fileUnder([rule], { locateTickets });
+    expect(clocksOf(file, TODAY)[0]?.sentence).toMatch(
+      /\. Only federal holidays are entered, and RCW 19\.122\.030 is a state’s law: /,
+    );
+    expect(reportOn(file, TODAY).problems).toContainEqual(
+      expect.objectContaining({
+        path: "authority.clockRules.0.citation",
+        reason: "only-federal-holidays",
+      }),
+    );
   });
 });
 

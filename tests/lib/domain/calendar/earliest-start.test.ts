@@ -91,7 +91,7 @@ test("earliestStart() counts what was not called or sent yet as if it were today
   const start = earliestStart(readyFile({ locateTickets: [], notices: [] }), TODAY);
   expect(start.bars.map(({ until, because }) => [until, because])).toEqual([
     ["2026-12-01", "the locate is not called in yet; called in today, its window opens then"],
-    ["2026-11-28", "“Tell the block” can be kept only from then on, counted from today"],
+    ["2026-11-29", "“Tell the block” can be kept only from then on, counted from today"],
   ]);
   expect(start.day).toBe("2026-12-01");
   expect(start.latest).toBe(null);

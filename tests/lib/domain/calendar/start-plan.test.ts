@@ -50,7 +50,7 @@ test("planStart() counts a notice back from the start, and puts the earliest fir
   const steps = planStart(fileWith([LOCATE, NOTICE]), "2026-12-01", "2026-11-27");
   expect(steps.map((step) => [step.title, step.by, step.late])).toEqual([
     ["Locate marks: earliest start", "2026-11-26", true],
-    ["Tell the block", "2026-11-28", false],
+    ["Tell the block", "2026-11-27", false],
   ]);
 });
 

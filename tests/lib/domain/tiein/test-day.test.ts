@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { laterBy, minutesOf, timeOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { dyeWait, LEAST_WAIT } from "#lib/domain/tiein/dye-wait.ts";
 import { proposeTestDay, tieInsToTest } from "#lib/domain/tiein/plan-test-day.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
-import { laterBy, minutesOf, timeOf } from "#lib/domain/tiein/time-of-day.ts";
 import {
   aClockRule,
   aConsent,

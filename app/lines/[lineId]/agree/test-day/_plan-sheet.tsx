@@ -2,12 +2,12 @@ import Link from "next/link";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { laterBy } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { TestDay } from "#lib/domain/tiein/test-day.ts";
 import { testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
 import { resultOf, stopKey } from "#lib/domain/tiein/test-day-results.ts";
-import { laterBy } from "#lib/domain/tiein/time-of-day.ts";
 import { listed, partyName, propertyName, tieInName } from "../../_names.ts";
 import { RESULT_WORDS } from "./_words.ts";
 

@@ -1,11 +1,11 @@
 import { Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { minutesOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { TieInTest } from "#lib/domain/tiein/test.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { resultOf, stopKey, testsOfDay } from "#lib/domain/tiein/test-day-results.ts";
-import { minutesOf } from "#lib/domain/tiein/time-of-day.ts";
 import { propertyName, tieInName } from "../../_names.ts";
 import { RESULT_WORDS } from "./_words.ts";
 import { recordResultAction } from "./actions.ts";

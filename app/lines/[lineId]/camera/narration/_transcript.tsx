@@ -1,10 +1,14 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { db } from "#app/_db.ts";
+import { dayAt } from "#lib/domain/calendar/days.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
 import type { DraftLog, TranscriptProblem } from "#lib/domain/narration/draft.ts";
 import type { Narration } from "#lib/domain/narration/narration.ts";
 import type { Anchor, Run } from "#lib/domain/run/run.ts";
+import { officeZone } from "#lib/operations/office-day.ts";
 import { counted } from "../../_names.ts";
 import { tieAtMainAction } from "./actions.ts";
 import styles from "./narration.module.css";
@@ -106,7 +110,7 @@ export function Transcript({
     <details open={problems.length > SHOWN}>
       <summary>The words as they were brought in</summary>
       <p className="muted">
-        By {addedBy} on {addedAt.slice(0, 10)}. They are kept as they are.
+        By {addedBy} on {formatDate(dayAt(addedAt, officeZone(db())))}. They are kept as they are.
       </p>
       <ol className={styles["transcript"]}>
         {linesOf(text).map((words, at) => {

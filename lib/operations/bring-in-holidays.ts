@@ -1,0 +1,68 @@
+import { getAuthority, putAuthority } from "#db/queries/authority.ts";
+import type { Holiday } from "#lib/domain/calendar/clock-rule.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import { FEDERAL_SOURCE } from "#lib/domain/calendar/federal-holidays.ts";
+import { type OfferedHoliday, offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeOffice, refuse } from "./change.ts";
+
+export interface WantedHolidays {
+  readonly authorityId: string;
+  /** Two letters; empty: the federal days alone. */
+  readonly state: string;
+  readonly year: number;
+  /** Those of the offered days that the authority keeps. */
+  readonly days: readonly Day[];
+}
+
+/**
+ * Brings the chosen ones of a year's offered holidays into an authority's table, each with where it
+ * is from. A day that is there already stays as it is; only where it said no source, or the federal
+ * statute alone, it says the offered one. Refuses days that are not offered, and no days at all.
+ */
+export function bringInHolidays(
+  act: Act,
+  { authorityId, state, year, days }: WantedHolidays,
+): Result<{ added: number }, Refusal> {
+  const deal = { deed: "run-the-office", action: "bring-in-holidays" } as const;
+  return changeOffice(act, deal, (db) => {
+    const before = getAuthority(db, authorityId);
+    if (before === null) return refuse("not-found", "authorityId", "the authority");
+    if (!Number.isInteger(year) || year < 2000 || year > 2100)
+      return refuse("bad-value", "year", "Write a year from 2000 to 2100");
+    const offered = offeredHolidays(state, year);
+    const strange = days.find((day) => !offered.some((each) => each.day === day));
+    if (strange !== undefined)
+      return refuse("bad-value", "days", "Look at the holidays again: one of them is not offered");
+    const chosen = offered.filter(({ day }) => days.includes(day));
+    if (chosen.length === 0) return refuse("bad-value", "days", "Choose at least one holiday");
+    const known = new Set(before.holidays.map(({ day }) => day));
+    const added = chosen.filter(({ day }) => !known.has(day));
+    const holidays = [
+      ...before.holidays.map((holiday) => withSource(holiday, chosen)),
+      ...added.map(({ day, name, source }) => ({
+        id: act.newId(),
+        authorityId,
+        day,
+        name,
+        source,
+      })),
+    ].toSorted((one, other) => one.day.localeCompare(other.day));
+    const after = { ...before, holidays };
+    const same = JSON.stringify(before) === JSON.stringify(after);
+    return ok({
+      value: { added: added.length },
+      sentence: same ? null : `Brought the holidays of ${year} into ${before.name}.`,
+      detail: { before, after },
+      write: (one) => putAuthority(one, after),
+    });
+  });
+}
+
+function withSource(holiday: Holiday, chosen: readonly OfferedHoliday[]): Holiday {
+  const found = chosen.find(({ day }) => day === holiday.day);
+  if (found === undefined || (holiday.source !== "" && holiday.source !== FEDERAL_SOURCE))
+    return holiday;
+  return { ...holiday, source: found.source };
+}
