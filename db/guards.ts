@@ -45,6 +45,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
   },
   signatures: { keys: [ROW, ["line_id", "consent_id"]], words: "signatures are append-only" },
   link_visits: { keys: [["position"]], words: "the visits of links are append-only" },
+  sign_ins: { keys: [["position"]], words: "the log of sign-ins is append-only" },
   permit_steps: { keys: [ROW], words: "the steps of permits are append-only" },
   agreement_steps: { keys: [ROW], words: "the steps of agreements are append-only" },
   consents: {

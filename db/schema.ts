@@ -76,6 +76,7 @@ import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { SIGN_IN_DEEDS } from "#lib/domain/user/session.ts";
 import { USER_ROLES } from "#lib/domain/user/user.ts";
 import {
   address,
@@ -146,11 +147,26 @@ export const signInTries = sqliteTable(
   "sign_in_tries",
   {
     id: integer("id").primaryKey({ autoIncrement: true }),
-    /** `account:…` or `address:…`. */
+    /** `pair:…`, `address:…` or `account:…`: what a throttle counts by. */
     key: words("key"),
     at: words("at"),
   },
   (t) => [index("sign_in_tries_key").on(t.key, t.at)],
+);
+
+/** Append-only: who signed in and out, and who tried to, from where. */
+export const signIns = sqliteTable(
+  "sign_ins",
+  {
+    position: integer("position").primaryKey({ autoIncrement: true }),
+    at: words("at"),
+    what: text("what", { enum: SIGN_IN_DEEDS }).notNull(),
+    /** As typed, folded; an account of this address need not exist. */
+    account: words("account"),
+    address: words("address"),
+    agent: words("agent"),
+  },
+  (t) => [index("sign_ins_account").on(t.account, t.at)],
 );
 
 export const authorities = sqliteTable("authorities", {

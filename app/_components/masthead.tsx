@@ -41,7 +41,8 @@ function SignedIn({ user }: { readonly user: User }) {
       </search>
       <form action={signOutAction} className={styles["user"]}>
         <span>
-          {user.name} <span className="muted">({USER_ROLE_WORDS[user.role]})</span>
+          <Link href="/account">{user.name}</Link>{" "}
+          <span className="muted">({USER_ROLE_WORDS[user.role]})</span>
         </span>
         <button type="submit" className="link-button">
           Sign out

@@ -15,6 +15,7 @@ import { listUsers } from "#db/queries/user.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
 import { addAuthorityAction } from "./actions.ts";
+import { Doors } from "./doors.tsx";
 import { MailStanding } from "./mail-standing.tsx";
 import { OfficeFacts } from "./office-facts.tsx";
 import { People } from "./people.tsx";
@@ -45,6 +46,7 @@ export default async function OfficePage() {
       <Section title="People" note="Who may sign in, and what each may do.">
         <People users={listUsers(db())} may={may} me={user.id} />
       </Section>
+      {may ? <Doors zone={office?.zone ?? "UTC"} /> : null}
       <Section title="Mail">
         <MailStanding />
       </Section>

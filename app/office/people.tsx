@@ -64,7 +64,7 @@ function AddPerson() {
             name="password"
             type="password"
             autoComplete="new-password"
-            hint="At least 12 characters. Tell it to the person; they can have it changed by an admin."
+            hint="At least 12 characters, not easy to guess. The person changes it after signing in, under their name."
             required
           />
         </div>

@@ -1,7 +1,7 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { networkAddress } from "#app/_caller.ts";
+import { callerOf } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
 import { type FormState, refused, textOf } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
@@ -23,7 +23,7 @@ export async function signInAction(_state: FormState, form: FormData): Promise<F
     {
       email: textOf(form, "email"),
       password: typeof password === "string" ? password : "",
-      address: await networkAddress(),
+      ...(await callerOf()),
       tokenHash: hashToken(token),
     },
   );
@@ -34,7 +34,10 @@ export async function signInAction(_state: FormState, form: FormData): Promise<F
 
 export async function signOutAction(): Promise<void> {
   const token = await getSessionToken();
-  if (token !== null) signOut({ db: db() }, hashToken(token));
+  if (token !== null) {
+    const door = { db: db(), now: new Date().toISOString() };
+    signOut(door, { tokenHash: hashToken(token), ...(await callerOf()) });
+  }
   await dropSessionToken();
   redirect("/sign-in");
 }

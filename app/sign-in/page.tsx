@@ -32,8 +32,8 @@ export default async function SignInPage() {
         </div>
       </ActionForm>
       <p className="muted small">
-        No account, or the password is lost? An admin of the office adds people and sets passwords
-        under Office.
+        No account, or the password is lost? An admin of the office adds people and sets first
+        passwords under Office; everybody changes their own under their name.
       </p>
     </div>
   );

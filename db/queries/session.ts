@@ -1,7 +1,8 @@
-import { and, count, eq, gt, lt, or } from "drizzle-orm";
+import { and, count, desc, eq, gt, inArray, lt, lte, min, ne, or } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
-import { sessions, signInTries } from "#db/schema.ts";
+import { sessions, signIns, signInTries } from "#db/schema.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { SignInEntry } from "#lib/domain/user/session.ts";
 
 export interface NewSession {
   readonly tokenHash: string;
@@ -23,38 +24,98 @@ export function removeSession(db: Db, tokenHash: string): void {
   db.delete(sessions).where(eq(sessions.tokenHash, tokenHash)).run();
 }
 
-/** Ends every session of a user; says how many there were. */
-export function removeSessionsOf(db: Db, userId: string): number {
-  return db.delete(sessions).where(eq(sessions.userId, userId)).run().changes;
+/** Ends every session of a user, but the one that is named; says how many there were. */
+export function removeSessionsOf(db: Db, userId: string, { but = "" } = {}): number {
+  return db
+    .delete(sessions)
+    .where(and(eq(sessions.userId, userId), ne(sessions.tokenHash, but)))
+    .run().changes;
 }
 
-/** Tries since a moment, and when the first of them was. */
+/**
+ * Tries within a window, and when the first of them was. What lies ahead of `until` is left out: a
+ * clock that was set back must not make anybody wait for a day.
+ */
 export function countTries(
   db: Db,
   key: string,
-  since: Instant,
+  { since, until }: { since: Instant; until: Instant },
 ): { readonly number: number; readonly first: Instant | null } {
-  const where = and(eq(signInTries.key, key), gt(signInTries.at, since));
-  const number = db.select({ number: count() }).from(signInTries).where(where).get()?.number ?? 0;
-  const first = db
-    .select({ at: signInTries.at })
+  const where = and(
+    eq(signInTries.key, key),
+    gt(signInTries.at, since),
+    lte(signInTries.at, until),
+  );
+  const found = db
+    .select({ number: count(), first: min(signInTries.at) })
     .from(signInTries)
     .where(where)
-    .orderBy(signInTries.at)
-    .limit(1)
     .get();
-  return { number, first: first?.at ?? null };
+  return { number: found?.number ?? 0, first: found?.first ?? null };
 }
 
-/** Notes a try under each key, and forgets tries from before `since`. */
+/** Notes a try under each key, forgets tries from before `since`, and says which they are. */
 export function noteTry(
   db: Db,
   { keys, at, since }: { keys: readonly string[]; at: Instant; since: Instant },
-): void {
+): number[] {
   db.delete(signInTries).where(lt(signInTries.at, since)).run();
-  for (const key of keys) db.insert(signInTries).values({ key, at }).run();
+  return keys.map((key) =>
+    Number(db.insert(signInTries).values({ key, at }).run().lastInsertRowid),
+  );
 }
 
-export function forgetTries(db: Db, key: string): void {
-  db.delete(signInTries).where(eq(signInTries.key, key)).run();
+/** Takes tries back that turned out right, and forgets all under a key. */
+export function forgetTries(db: Db, key: string, ids: readonly number[]): void {
+  db.delete(signInTries)
+    .where(or(eq(signInTries.key, key), inArray(signInTries.id, [...ids])))
+    .run();
+}
+
+/** Adds an entry to the log of sign-ins. */
+export function logSignIn(db: Db, entry: SignInEntry): void {
+  db.insert(signIns).values(entry).run();
+}
+
+const LOG = {
+  at: signIns.at,
+  what: signIns.what,
+  account: signIns.account,
+  address: signIns.address,
+  agent: signIns.agent,
+};
+
+/** The log of sign-ins, the newest first; of one account where it is named. */
+export function listSignIns(
+  db: Db,
+  { account, most }: { account?: string; most: number },
+): SignInEntry[] {
+  return db
+    .select(LOG)
+    .from(signIns)
+    .where(account === undefined ? undefined : eq(signIns.account, account))
+    .orderBy(desc(signIns.position))
+    .limit(most)
+    .all();
+}
+
+/** Whether an account did this from an address since a moment. */
+export function didFrom(
+  db: Db,
+  { account, address, what, since }: Omit<SignInEntry, "at" | "agent"> & { since: Instant },
+): boolean {
+  const found = db
+    .select({ at: signIns.at })
+    .from(signIns)
+    .where(
+      and(
+        eq(signIns.account, account),
+        eq(signIns.address, address),
+        eq(signIns.what, what),
+        gt(signIns.at, since),
+      ),
+    )
+    .limit(1)
+    .get();
+  return found !== undefined;
 }

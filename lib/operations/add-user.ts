@@ -22,7 +22,7 @@ export async function addUser(
   if (!mayDo(act.actor.role, "run-the-office")) return refuse("not-allowed");
   const person = parse(UserShape, input);
   if (!person.ok) return person;
-  const password = checkPassword(input.password);
+  const password = checkPassword(input.password, [input.email, input.name]);
   if (!password.ok) return password;
   const passwordHash = await hashPassword(password.value);
   const user: User = { ...person.value, id: act.newId(), disabled: false };

@@ -25,7 +25,9 @@ interface UserChange {
 export async function changeUser(act: Act, change: UserChange): Promise<Result<null, Refusal>> {
   if (!mayDo(act.actor.role, "run-the-office")) return refuse("not-allowed");
   const wanted = change.password ?? "";
-  const password = wanted === "" ? null : checkPassword(wanted);
+  const user = getUser(act.db, change.userId);
+  const about = [user?.email ?? "", change.name ?? user?.name ?? ""];
+  const password = wanted === "" ? null : checkPassword(wanted, about);
   if (password !== null && !password.ok) return password;
   const passwordHash = password === null ? null : await hashPassword(password.value);
   return changeOffice(act, { deed: "run-the-office", action: "change-user" }, (db) => {

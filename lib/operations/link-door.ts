@@ -2,6 +2,7 @@ import { createHash, timingSafeEqual } from "node:crypto";
 import type { Db } from "#db/open.ts";
 import { getLink, getLinkByHash, insertVisit } from "#db/queries/link.ts";
 import { countTries, noteTry } from "#db/queries/session.ts";
+import { countedAddress } from "#lib/caller-address.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
 import {
   BY_PRIVATE_LINK,
@@ -61,7 +62,7 @@ export function findOpenLink(
   secret: string,
   use: "opening" | "doing",
 ): Result<PrivateLink, Refusal> {
-  const misses = `link-misses:${door.address.slice(0, 100)}`;
+  const misses = `link-misses:${countedAddress(door.address).slice(0, 100)}`;
   if (triesOf(door, misses) >= LINK_MISSES) return stopped("too-many");
   const link = linkOf(door.db, secret);
   if (link === null || linkState(link, door.now) !== "open") {
@@ -93,7 +94,7 @@ function windowStart(now: Instant): Instant {
 }
 
 function triesOf({ db, now }: LinkDoor, key: string): number {
-  return countTries(db, key, windowStart(now)).number;
+  return countTries(db, key, { since: windowStart(now), until: now }).number;
 }
 
 function takeTry({ db, now }: LinkDoor, key: string): void {

@@ -28,7 +28,7 @@ export async function setUpOffice(
   if (!facts.ok) return facts;
   const person = parse(UserShape, { ...user, role: "admin" });
   if (!person.ok) return person;
-  const password = checkPassword(user.password);
+  const password = checkPassword(user.password, [user.email, user.name, facts.value.name]);
   if (!password.ok) return password;
   const passwordHash = await hashPassword(password.value);
   const first: User = { ...person.value, id: act.newId(), disabled: false };

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { guards } from "#db/guards.ts";
 import { openDb } from "#db/open.ts";
 import { insertRow } from "#db/queries/row.ts";
+import { logSignIn } from "#db/queries/session.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { enterMoney } from "#lib/operations/enter-money.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
@@ -41,6 +42,8 @@ async function aProvenLine() {
   insertRow(act.db, "permitSteps", { lineId, row: aPermitStep("step", "permit") });
   const call = aHouseholdCall("call", { partyId: "owner-12", propertyId: "12" });
   insertRow(act.db, "householdCalls", { lineId, row: call });
+  const tried = { at: act.now, what: "refused", account: "a@example.com", agent: "" } as const;
+  logSignIn(act.db, { ...tried, address: "192.0.2.1" });
   insertRow(act.db, "waivers", { lineId, row: aWaiver("some-hold") });
   return desk;
 }
@@ -51,6 +54,7 @@ const FREE: Readonly<Record<string, readonly string[]>> = {
   ledger_entries: [],
   signatures: [],
   link_visits: [],
+  sign_ins: [],
   permit_steps: [],
   consents: ["recording_number"],
   replies: ["dealt_by", "dealt_on", "dealt_words"],
@@ -91,6 +95,7 @@ test("of what counts as proof, the database changes nothing and removes nothing,
 /** Another value of the same kind, so that a refusal is the guard's and no closed set's. */
 function otherThan(column: string): string {
   if (column === "outcome") return "'returned'";
+  if (column === "what") return "'signed-out'";
   if (column === "state") return `case state when 'given' then 'refused' else 'draft' end`;
   return /_(json)$/.test(column)
     ? `"${column}" || ' '`

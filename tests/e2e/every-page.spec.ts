@@ -25,6 +25,7 @@ const PAGES = [
   "/lines/new",
   "/lines/import",
   "/office",
+  "/account",
   "/office/authorities/authority-quillhaven",
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),

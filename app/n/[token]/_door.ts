@@ -1,7 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { headers } from "next/headers";
-import { networkAddress } from "#app/_caller.ts";
+import { callerOf } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
 import { today } from "#app/_today.ts";
 import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
@@ -13,15 +13,13 @@ import type { LinkDoor } from "#lib/operations/link-door.ts";
 
 /** Somebody at a private page: nobody who signed in, and from where. */
 export async function doorOf(): Promise<LinkDoor> {
-  const asked = await headers();
   return {
     db: db(),
     now: new Date().toISOString(),
     today: today(),
     dataFolder: readEnv().dataFolder,
     newId: randomUUID,
-    address: await networkAddress(),
-    agent: asked.get("user-agent") ?? "",
+    ...(await callerOf()),
   };
 }
 

@@ -1,8 +1,10 @@
 import { createHash } from "node:crypto";
 import { hash, verify } from "@node-rs/argon2";
 import { expect, test } from "vitest";
+import { listSignIns } from "#db/queries/session.ts";
 import { getAccount, getUserOfSession, listUsers } from "#db/queries/user.ts";
 import { addUser } from "#lib/operations/add-user.ts";
+import { changeOwnPassword } from "#lib/operations/change-own-password.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
 import { setUpOffice } from "#lib/operations/set-up-office.ts";
 import { signIn, startSession } from "#lib/operations/sign-in.ts";
@@ -30,6 +32,7 @@ function aTry(overrides: Partial<Parameters<typeof signIn>[1]> = {}) {
     email: "dana@example.com",
     password: PASSWORD,
     address: "192.0.2.1",
+    agent: "Test browser 1",
     tokenHash: createHash("sha256").update("secret").digest("hex"),
     ...overrides,
   };
@@ -93,28 +96,156 @@ test("signIn() gives one answer for an unknown account, a disabled one and a wro
   expect(answers).toEqual([answer, answer, answer]);
 });
 
-test("signIn() lets an account wait after five wrong passwords, then lets it in again", async () => {
+test("signIn() lets an account wait at one address after five wrong passwords, then lets it in again", async () => {
   const { db } = await aStaffedOffice();
-  for (let at = 0; at < 5; at += 1) {
-    const wrong = aTry({ password: "wrong password", address: `192.0.2.${at}` });
-    await signIn({ db, now: later(at) }, wrong);
-  }
-  expect(await signIn({ db, now: later(5) }, aTry({ address: "192.0.2.9" }))).toEqual({
+  for (let at = 0; at < 5; at += 1)
+    await signIn({ db, now: later(at) }, aTry({ password: "wrong password" }));
+  expect(await signIn({ db, now: later(5) }, aTry())).toEqual({
     ok: false,
     error: { reason: "too-many-tries", path: "", detail: "10 minutes" },
   });
   expect(await signIn({ db, now: later(16) }, aTry())).toMatchObject({ ok: true });
 });
 
-test("signIn() lets an address wait that tries many accounts", async () => {
+test("signIn() does not lock the right person out by what strangers try from elsewhere", async () => {
   const { db } = await aStaffedOffice();
+  for (let at = 0; at < 5; at += 1)
+    await signIn({ db, now: NOW }, aTry({ password: "wrong password", address: "198.51.100.7" }));
+  expect(await signIn({ db, now: NOW }, aTry())).toMatchObject({ ok: true });
+});
+
+test("signIn() lets only known addresses in while an account is tried from all over", async () => {
+  const { db } = await aStaffedOffice();
+  must(await signIn({ db, now: later(-60) }, aTry({ tokenHash: "before" })));
+  for (let at = 0; at < 40; at += 1)
+    await signIn({ db, now: NOW }, aTry({ password: "wrong one", address: `198.51.100.${at}` }));
+  expect(await signIn({ db, now: NOW }, aTry({ address: "203.0.113.9" }))).toMatchObject({
+    error: { reason: "too-many-tries" },
+  });
+  expect(await signIn({ db, now: NOW }, aTry())).toMatchObject({ ok: true });
+});
+
+test("signIn() lets an address wait that tries many accounts, a whole IPv6 net as one", async () => {
+  const { db } = await aStaffedOffice();
+  const from = (at: number) => ({ address: `2001:db8:1:2::${at.toString(16)}` });
   for (let at = 0; at < 30; at += 1)
-    await signIn({ db, now: NOW }, aTry({ email: `a${at}@example.com` }));
-  expect(await signIn({ db, now: NOW }, aTry())).toMatchObject({
+    await signIn({ db, now: NOW }, aTry({ email: `a${at}@example.com`, ...from(at) }));
+  expect(await signIn({ db, now: NOW }, aTry(from(99)))).toMatchObject({
     error: { reason: "too-many-tries" },
   });
   expect(await signIn({ db, now: NOW }, aTry({ address: "198.51.100.1" }))).toMatchObject({
     ok: true,
+  });
+});
+
+test("signIn() uses nothing up when the password is right, for the account or for the address", async () => {
+  const { db } = await aStaffedOffice();
+  for (let at = 0; at < 40; at += 1)
+    expect(await signIn({ db, now: NOW }, aTry({ tokenHash: `t${at}` }))).toMatchObject({
+      ok: true,
+    });
+  const wrong = aTry({ password: "wrong password" });
+  expect(await signIn({ db, now: NOW }, wrong)).toMatchObject({
+    error: { reason: "wrong-password" },
+  });
+});
+
+test("signIn() makes nobody wait for a clock that was set back", async () => {
+  const { db } = await aStaffedOffice();
+  for (let at = 0; at < 6; at += 1)
+    await signIn({ db, now: later(24 * 60) }, aTry({ password: "wrong password" }));
+  expect(await signIn({ db, now: NOW }, aTry())).toMatchObject({ ok: true });
+});
+
+test("who signs in, fails, has to wait and signs out is in the log, from where and with what", async () => {
+  const { db } = await aStaffedOffice();
+  for (let at = 0; at < 8; at += 1)
+    await signIn(
+      { db, now: NOW },
+      aTry({ password: "wrong password", email: " DANA@example.com" }),
+    );
+  must(await signIn({ db, now: later(20) }, aTry()));
+  const leaving = { tokenHash: aTry().tokenHash, address: "192.0.2.1", agent: "Test browser 1" };
+  signOut({ db, now: later(30) }, leaving);
+  signOut({ db, now: later(31) }, leaving);
+  const log = listSignIns(db, { account: "dana@example.com", most: 50 });
+  expect(log.map(({ what }) => what).toReversed()).toEqual([
+    ...Array.from({ length: 5 }, () => "refused"),
+    "made-to-wait",
+    "signed-in",
+    "signed-out",
+  ]);
+  expect(log[0]).toEqual({
+    at: later(30),
+    what: "signed-out",
+    account: "dana@example.com",
+    address: "192.0.2.1",
+    agent: "Test browser 1",
+  });
+  expect(JSON.stringify(log)).not.toContain("wrong password");
+});
+
+test("a password that is too easy to guess is refused, and one of a few words is taken", async () => {
+  const { act } = await aStaffedOffice();
+  const ruth = { name: "Ruth Lindqvist", email: "ruth@example.com", role: "office" } as const;
+  const easy = [
+    "aaaaaaaaaaaa",
+    "password1234",
+    "123456789012",
+    "qwertyuiop12",
+    "abcabcabcabc",
+    "ruth@example.com",
+    "RuthLindqvist",
+    "Lindqvist1234",
+  ];
+  for (const password of easy)
+    expect(await addUser(act, { ...ruth, password }), password).toMatchObject({
+      error: { path: "password", detail: expect.stringContaining("too easy to guess") },
+    });
+  expect(await addUser(act, { ...ruth, password: "short" })).toMatchObject({
+    error: { detail: expect.stringContaining("at least 12") },
+  });
+  must(await addUser(act, { ...ruth, password: "seven wet shovels" }));
+});
+
+test("changeOwnPassword() is for whoever is signed in, with the password that holds now", async () => {
+  const { db, act } = await aStaffedOffice();
+  const ines = {
+    name: "Ines",
+    email: "ines@example.com",
+    role: "viewer",
+    password: PASSWORD,
+  } as const;
+  const { userId } = must(await addUser(act, ines));
+  for (const tokenHash of ["here", "elsewhere"])
+    must(startSession({ db, now: NOW }, { userId, tokenHash }));
+  const own = anAct(db, { actor: { id: userId, name: "Ines", role: "viewer" }, now: NOW });
+  const change = { tokenHash: "here", address: "192.0.2.1", password: "seven wet shovels" };
+  expect(await changeOwnPassword(own, { ...change, current: "not mine at all" })).toMatchObject({
+    error: { path: "current" },
+  });
+  expect(
+    await changeOwnPassword(own, { ...change, current: PASSWORD, password: "password1234" }),
+  ).toMatchObject({ error: { path: "password" } });
+  expect(
+    await changeOwnPassword(own, { ...change, current: PASSWORD, password: PASSWORD }),
+  ).toMatchObject({ error: { path: "password" } });
+  must(await changeOwnPassword(own, { ...change, current: PASSWORD }));
+  expect(getUserOfSession(db, "here", NOW)?.name).toBe("Ines");
+  expect(getUserOfSession(db, "elsewhere", NOW)).toBeNull();
+  const tried = { email: "ines@example.com", password: "seven wet shovels" };
+  expect(await signIn({ db, now: NOW }, aTry(tried))).toMatchObject({ ok: true });
+});
+
+test("changeOwnPassword() lets nobody guess the password that holds now", async () => {
+  const { db } = await aStaffedOffice();
+  const [dana] = listUsers(db);
+  const own = anAct(db, { actor: { id: dana?.id ?? "", name: "Dana", role: "admin" }, now: NOW });
+  const guess = { tokenHash: "t", address: "192.0.2.1", password: "seven wet shovels" };
+  for (let at = 0; at < 5; at += 1)
+    await changeOwnPassword(own, { ...guess, current: `guess number ${at}` });
+  expect(await changeOwnPassword(own, { ...guess, current: PASSWORD })).toMatchObject({
+    error: { reason: "not-in-this-state", detail: expect.stringContaining("Wait 15 minutes") },
   });
 });
 
@@ -143,7 +274,7 @@ test("getUserOfSession() ends a session that was idle for two hours, and any aft
 test("signOut() ends the session on the server", async () => {
   const { db } = await aStaffedOffice();
   must(await signIn({ db, now: NOW }, aTry()));
-  signOut({ db }, aTry().tokenHash);
+  signOut({ db, now: NOW }, { tokenHash: aTry().tokenHash, address: "", agent: "" });
   expect(getUserOfSession(db, aTry().tokenHash, NOW)).toBeNull();
 });
 

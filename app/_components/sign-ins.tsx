@@ -1,0 +1,52 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import { momentWords } from "#lib/domain/consent/moment.ts";
+import type { SignInDeed, SignInEntry } from "#lib/domain/user/session.ts";
+
+const DEED_WORDS: Record<SignInDeed, string> = {
+  "signed-in": "signed in",
+  refused: "wrong password or no such account",
+  "made-to-wait": "too many tries: had to wait",
+  "signed-out": "signed out",
+};
+
+/** The log of sign-ins, the newest first; with whose account it is, where it is more than one. */
+export function SignIns({
+  entries,
+  zone,
+  accounts = false,
+}: {
+  readonly entries: readonly SignInEntry[];
+  readonly zone: string;
+  readonly accounts?: boolean;
+}) {
+  if (entries.length === 0) return <p className="muted">None yet.</p>;
+  return (
+    <Scroll>
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            {accounts ? <th scope="col">Account</th> : null}
+            <th scope="col">What</th>
+            <th scope="col">From</th>
+          </tr>
+        </thead>
+        <tbody>
+          {entries.map((entry, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a log is only ever read from its end
+            <tr key={at}>
+              <td>{momentWords(entry.at, zone, "en")}</td>
+              {accounts ? <td>{entry.account}</td> : null}
+              <td>{DEED_WORDS[entry.what]}</td>
+              <td>
+                {entry.address === "" ? "not known" : entry.address}
+                <br />
+                <span className="muted small">{entry.agent.slice(0, 80)}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}

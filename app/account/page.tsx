@@ -1,0 +1,61 @@
+import type { Metadata } from "next";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { SignIns } from "#app/_components/sign-ins.tsx";
+import { USER_ROLE_WORDS } from "#app/_components/words.ts";
+import { db } from "#app/_db.ts";
+import { requireUser } from "#app/_session.ts";
+import { getOffice } from "#db/queries/office.ts";
+import { listSignIns } from "#db/queries/session.ts";
+import { accountOf } from "#lib/operations/throttle.ts";
+import { changeOwnPasswordAction } from "./actions.ts";
+
+export const metadata: Metadata = { title: "Your account" };
+
+const MOST_SIGN_INS = 20;
+
+/** What everybody may do with their own account, whatever their role. */
+export default async function AccountPage() {
+  const user = await requireUser();
+  const entries = listSignIns(db(), { account: accountOf(user.email), most: MOST_SIGN_INS });
+  return (
+    <div className="sheet sheet-narrow">
+      <PageHead asked="Your account">
+        <p className="muted">
+          {user.name}, {USER_ROLE_WORDS[user.role]}. Signs in as {user.email}.
+        </p>
+      </PageHead>
+      <Section title="Password" note="Changing it signs you out everywhere else.">
+        <ActionForm action={changeOwnPasswordAction} label="Change your password" reset>
+          <Field
+            label="Password now"
+            name="current"
+            type="password"
+            autoComplete="current-password"
+            required
+          />
+          <Field
+            label="New password"
+            name="password"
+            type="password"
+            autoComplete="new-password"
+            hint="At least 12 characters; a few words that do not belong together do well."
+            required
+          />
+          <div>
+            <SubmitButton pendingWord="Changing …">Change the password</SubmitButton>
+          </div>
+        </ActionForm>
+      </Section>
+      <Section
+        title="Recent sign-ins"
+        note="If one of these was not you, change your password and tell an admin."
+      >
+        <SignIns entries={entries} zone={getOffice(db())?.zone ?? "UTC"} />
+      </Section>
+    </div>
+  );
+}
