@@ -1,4 +1,5 @@
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { addDays } from "#lib/domain/calendar/days.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
 import type { PermitState } from "#lib/domain/permit/permit.ts";
@@ -374,7 +375,7 @@ function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }:
       draftNotices(act, {
         lineId,
         kind,
-        replyBy: null,
+        replyBy: kind === "proposed-split" ? addDays(toldOn, 14) : null,
         recipients: houses.map((_, index) => ({
           partyId: `${key}-h${index + 1}-owner`,
           propertyId: `${key}-h${index + 1}`,

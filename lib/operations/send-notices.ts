@@ -12,6 +12,7 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import {
   DELIVERY_METHODS,
@@ -37,6 +38,8 @@ interface Sending {
   readonly sentOn: Day;
   /** Numbers of the post, by notice. */
   readonly tracking?: Readonly<Record<string, string>>;
+  /** Why letters that still lack something go all the same; empty: they do not. */
+  readonly despite?: string;
   /** By mail message: puts a private link into each message, above the letter. */
   readonly links?: LinkWish;
 }
@@ -52,6 +55,8 @@ interface LinkWish {
 
 interface Sent {
   readonly notice: Notice;
+  /** What it lacks, in sentences. */
+  readonly gaps: readonly string[];
   readonly letter: Letter;
   readonly delivery: Delivery;
 }
@@ -62,7 +67,8 @@ const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand"];
 /**
  * Records drafts as sent: each letter is composed for the last time and frozen, byte for byte, with
  * its hash, and gets its delivery; by mail message it goes into the outbox. Refuses all of them where
- * one is no draft, is held, or has no address to go to.
+ * one is no draft, is held, has no address to go to, or lacks something and no reason is given to send
+ * it all the same; reason and gaps stand in the history.
  */
 export function sendNotices(
   act: Act,
@@ -82,20 +88,42 @@ export function sendNotices(
       if (!one.ok) return one;
       sent.push(one.value);
     }
+    const lacking = sent.filter(({ gaps }) => gaps.length > 0);
+    const despite = sending.despite?.trim() ?? "";
+    if (lacking.length > 0 && despite === "")
+      return refuse("missing-value", "despite", lackWords(file, lacking));
     return ok({
       value: { deliveryIds: sent.map(({ delivery }) => delivery.id) },
-      sentence: `Sent ${sent.map(({ notice }) => nameRow(file, "notices", notice.id)).join(", ")} (${sending.method.replaceAll("-", " ")}).`,
-      detail: sent.map(({ notice, delivery }) => ({
+      sentence: `Sent ${namesOf(file, sent)} (${sending.method.replaceAll("-", " ")}).${despiteWords(file, lacking, despite)}`,
+      detail: sent.map(({ notice, delivery, gaps }) => ({
         noticeId: notice.id,
         kind: notice.kind,
         sha256: notice.frozenHash,
         delivery,
+        ...(gaps.length === 0 ? {} : { gaps, despite }),
       })),
       write: (one) => {
         for (const each of sent) write(one, { act, file, office, sent: each, sending });
       },
     });
   });
+}
+
+function namesOf(file: LineFile, sent: readonly Sent[]): string {
+  return sent.map(({ notice }) => nameRow(file, "notices", notice.id)).join(", ");
+}
+
+/** What each letter lacks, for the person who wants to send it. */
+function lackWords(file: LineFile, lacking: readonly Sent[]): string {
+  const each = lacking.map(
+    ({ notice, gaps }) => `${nameRow(file, "notices", notice.id)}: ${gaps.join(" ")}`,
+  );
+  return `${each.join(" ")} Enter what is missing, or write here why it goes all the same`;
+}
+
+function despiteWords(file: LineFile, lacking: readonly Sent[], despite: string): string {
+  if (lacking.length === 0) return "";
+  return ` Sent although it lacked something, because: ${despite} (${namesOf(file, lacking)}).`;
 }
 
 function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
@@ -126,7 +154,8 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
   const party = file.parties.find(({ id }) => id === draft.value.partyId);
   const wrong = sending.method === "mail-message" ? wrongAddress(party) : null;
   if (wrong !== null) return refuse("missing-value", noticeId, wrong);
-  const letter = composeLetter({ file, report, office, notice: draft.value });
+  const facts = { file, report, office, notice: draft.value };
+  const letter = composeLetter(facts);
   const frozen = JSON.stringify(letter);
   const notice: Notice = {
     ...draft.value,
@@ -147,7 +176,8 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
     proofUploadId: null,
     note: "",
   };
-  return ok({ notice, letter, delivery });
+  const gaps = letterGaps(facts, { method: sending.method });
+  return ok({ notice, letter, delivery, gaps });
 }
 
 /** Why a letter may not go: what it rests on is not settled and nobody waived that. */

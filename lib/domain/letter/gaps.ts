@@ -1,13 +1,13 @@
 import { demanded } from "./body-money.ts";
 import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
-import type { LetterKind } from "./notice.ts";
+import type { DeliveryMethod, LetterKind } from "./notice.ts";
 import { mayBeDemanded } from "./recipients.ts";
 
 type Check = (facts: LetterFacts) => string | null;
 
+/** A finding informs: a day to answer by is the office's choice there. */
 const TO_ANSWER: readonly LetterKind[] = [
-  "finding",
   "tie-in-inquiry",
   "proposed-split",
   "entry-consent",
@@ -15,9 +15,11 @@ const TO_ANSWER: readonly LetterKind[] = [
   "share-demand",
 ];
 
+/** Carried by the post. */
+const POSTED: readonly DeliveryMethod[] = ["first-class", "certified"];
+
 const CHECKS: readonly Check[] = [
   hasReplyBy,
-  hasAddress,
   hasVisitDay,
   hasPauseHours,
   hasWorkDay,
@@ -29,12 +31,17 @@ const CHECKS: readonly Check[] = [
 ];
 
 /**
- * What a letter still lacks before it should go out, each in a sentence that says what to enter.
+ * What a letter still lacks before it should go out, each in a sentence that says what to enter. A
+ * street address is asked for where the post carries it.
  * The letter composes all the same, with “not yet set” in its place.
  */
-export function letterGaps(input: LetterInput): string[] {
+export function letterGaps(
+  input: LetterInput,
+  { method = "first-class" }: { readonly method?: DeliveryMethod } = {},
+): string[] {
   const facts = letterFacts(input);
-  return CHECKS.flatMap((check) => {
+  const checks = POSTED.includes(method) ? [...CHECKS, hasAddress] : CHECKS;
+  return checks.flatMap((check) => {
     const gap = check(facts);
     return gap === null ? [] : [gap];
   });

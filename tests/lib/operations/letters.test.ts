@@ -314,3 +314,55 @@ test("chooseSplit() freezes numbered versions and refuses a rule that can't be w
   const sum = splits[0]?.shares.reduce((total, { amount }) => total + amount, 0);
   expect(sum).toBe(10_001);
 });
+
+/** A finding that asks for no answer by any day: a gap in every office. */
+function lacking(desk: ReturnType<typeof aDesk>) {
+  const { act, lineId } = desk;
+  const recipients = [aRecipient()];
+  const kind = "tie-in-inquiry";
+  const tieInId = fileOf(act, lineId).tieIns[0]?.id ?? null;
+  const asked = recipients.map((each) => ({ ...each, tieInId }));
+  const { noticeIds } = must(draftNotices(act, { lineId, kind, replyBy: null, recipients: asked }));
+  return { lineId, noticeIds, method: "first-class", sentOn: TODAY } as const;
+}
+
+test("sendNotices() refuses a letter that still lacks something, and says what", () => {
+  const desk = aDesk();
+  const sending = lacking(desk);
+  expect(sendNotices(desk.act, sending)).toMatchObject({
+    error: {
+      reason: "missing-value",
+      path: "despite",
+      detail: expect.stringContaining("No day is set by which an answer is asked for"),
+    },
+  });
+  expect(fileOf(desk.act, desk.lineId).notices[0]?.state).toBe("draft");
+  expect(sendNotices(desk.act, { ...sending, despite: "  " }).ok).toBe(false);
+});
+
+test("a named person may send it all the same; what it lacked and why stand in the history", () => {
+  const desk = aDesk();
+  must(sendNotices(desk.act, { ...lacking(desk), despite: "They asked to have it today" }));
+  const entry = fileOf(desk.act, desk.lineId).history.at(-1);
+  expect(entry?.sentence).toContain(
+    "Sent although it lacked something, because: They asked to have it today",
+  );
+  expect(entry?.detail).toContain("No day is set by which an answer is asked for");
+  expect(entry?.by).toBe(desk.act.actor.name);
+});
+
+test("a reason is not written down where nothing was lacking", () => {
+  const desk = aDesk();
+  const { act, lineId } = desk;
+  const { noticeIds } = must(
+    draftNotices(act, {
+      lineId,
+      kind: "finding",
+      replyBy: "2026-12-09",
+      recipients: [aRecipient()],
+    }),
+  );
+  const sending = { lineId, noticeIds, method: "first-class", sentOn: TODAY } as const;
+  must(sendNotices(act, { ...sending, despite: "In a hurry" }));
+  expect(fileOf(act, lineId).history.at(-1)?.sentence).not.toContain("In a hurry");
+});

@@ -79,6 +79,7 @@ export async function sendLettersAction(
     noticeIds,
     method,
     sentOn: textOf(form, "sentOn"),
+    despite: textOf(form, "despite"),
     tracking: trackingOf(form, noticeIds),
     ...(method === "mail-message" && ticked(form, "links") ? { links: await linkWish() } : {}),
   });

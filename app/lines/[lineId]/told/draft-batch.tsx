@@ -5,26 +5,34 @@ import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
-import { partyName } from "../_names.ts";
+import { counted, partyName } from "../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, optionsOf } from "../_terms.ts";
 import { aboutWords } from "./about-words.ts";
 import { printLettersAction, sendLettersAction } from "./actions.ts";
 import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
+import { GapList } from "./gap-list.tsx";
 
 /** All drafts with a tick box each: print the ticked ones as one PDF, or record how they went. */
 export function DraftBatch({
   lineId,
   file,
   drafts,
-  today,
+  report,
+  office,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
   readonly drafts: readonly Notice[];
-  readonly today: string;
+  readonly report: Report;
+  readonly office: Office;
 }) {
+  const gapsOf = (notice: Notice) => letterGaps({ file, report, office, notice });
+  const listed = drafts.map((draft) => ({ draft, gaps: gapsOf(draft) }));
+  const lacking = listed.filter(({ gaps }) => gaps.length > 0).length;
   return (
     <ActionForm
       className="stack screen-only"
@@ -45,8 +53,8 @@ export function DraftBatch({
             </tr>
           </thead>
           <tbody>
-            {drafts.map((draft) => (
-              <DraftRow key={draft.id} lineId={lineId} file={file} draft={draft} />
+            {listed.map(({ draft, gaps }) => (
+              <DraftRow key={draft.id} lineId={lineId} file={file} draft={draft} gaps={gaps} />
             ))}
           </tbody>
         </table>
@@ -60,12 +68,26 @@ export function DraftBatch({
           options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
           hint="E-mail is sent by the office’s outbox; for all else, post them first, then record it here."
         />
-        <Field label="On which day" name="sentOn" type="date" required defaultValue={today} />
+        <Field
+          label="On which day"
+          name="sentOn"
+          type="date"
+          required
+          defaultValue={report.today}
+        />
       </div>
       <Tick
         name="links"
         label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a telephone`}
       />
+      {lacking === 0 ? null : (
+        <Field
+          label="Send those that lack something all the same, because"
+          name="despite"
+          rows={2}
+          hint={`${counted(lacking, "draft")} ${lacking === 1 ? "lacks" : "lack"} something. Your name and this reason go into the history.`}
+        />
+      )}
       <div>
         <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
       </div>
@@ -77,10 +99,12 @@ function DraftRow({
   lineId,
   file,
   draft,
+  gaps,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
   readonly draft: Notice;
+  readonly gaps: readonly string[];
 }) {
   const name = partyName(file, draft.partyId);
   const email = file.parties.find((party) => party.id === draft.partyId)?.email ?? "";
@@ -91,7 +115,7 @@ function DraftRow({
           type="checkbox"
           name="notice"
           value={draft.id}
-          defaultChecked
+          defaultChecked={gaps.length === 0}
           aria-label={`${LETTER_WORDS[draft.kind]} to ${name}`}
         />
       </td>
@@ -102,6 +126,7 @@ function DraftRow({
       </th>
       <td data-label="Letter">
         <Link href={`/lines/${lineId}/told/letter/${draft.id}`}>{LETTER_WORDS[draft.kind]}</Link>
+        <GapList gaps={gaps} />
       </td>
       <td data-label="About">{aboutWords(file, draft)}</td>
       <td data-label="Tracking number">

@@ -20,7 +20,7 @@ export default async function ToldPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, office, may } = await lineFileOf(lineId);
   const drafts = file.notices.filter((notice) => notice.state === "draft");
   const unsent = listOutgoing(db(), lineId).filter((message) => message.state !== "sent");
   const write = may("work-the-file") ? (
@@ -31,14 +31,20 @@ export default async function ToldPage({
   return (
     <>
       <QuestionHead lineId={lineId} question="told" />
-      {drafts.length === 0 ? null : (
+      {drafts.length === 0 || office === null ? null : (
         <div className="screen-only">
           <Section
             title="Drafts"
             id="drafts"
             note="Read each one, print or send them, then record how they went. What is recorded as sent is frozen, word for word."
           >
-            <DraftBatch lineId={lineId} file={file} drafts={drafts} today={report.today} />
+            <DraftBatch
+              lineId={lineId}
+              file={file}
+              drafts={drafts}
+              report={report}
+              office={office}
+            />
           </Section>
         </div>
       )}

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { letterGaps } from "#lib/domain/letter/gaps.ts";
+import { anAddress } from "#tests/support/file.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 const LINE = sampleLine();
@@ -18,9 +19,26 @@ test("letterGaps() finds nothing wanting in a complete letter", () => {
 });
 
 test("letterGaps() asks for the day to answer by", () => {
-  expect(gaps(["lodz", "p18"], { kind: "finding", replyBy: null })).toEqual([
+  expect(gaps(["lodz", "p18"], { kind: "proposed-split", replyBy: null })).toEqual([
     "No day is set by which an answer is asked for.",
   ]);
+  expect(gaps(["lodz", "p18"], { kind: "finding", replyBy: null })).toEqual([]);
+});
+
+test("letterGaps() wants a street address where the post carries the letter, and only there", () => {
+  const parties = LINE.file.parties.map((party) =>
+    party.id === "lodz" ? { ...party, mailing: { ...anAddress(""), zip: "" } } : party,
+  );
+  const input = {
+    ...LINE,
+    file: { ...LINE.file, parties },
+    notice: sampleNotice("lodz", "p18", { kind: "finding" }),
+  };
+  const lacks = ["The address of Agnieszka Łódź has no street or no ZIP code."];
+  expect(letterGaps(input)).toEqual(lacks);
+  expect(letterGaps(input, { method: "certified" })).toEqual(lacks);
+  expect(letterGaps(input, { method: "mail-message" })).toEqual([]);
+  expect(letterGaps(input, { method: "by-hand" })).toEqual([]);
 });
 
 test("letterGaps() asks for day and hours of a pause of drains", () => {

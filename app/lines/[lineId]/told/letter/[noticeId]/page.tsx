@@ -8,6 +8,7 @@ import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
+import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { cellOf } from "#lib/domain/letter/told.ts";
@@ -15,6 +16,7 @@ import { lineFileOf } from "../../../_file.ts";
 import { capital, partyName } from "../../../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, TOLD_WORDS } from "../../../_terms.ts";
 import { aboutWords } from "../../about-words.ts";
+import { GapList } from "../../gap-list.tsx";
 import { Deliveries } from "./deliveries.tsx";
 import { DraftForms } from "./draft-forms.tsx";
 import { PrintThis } from "./print-this.tsx";
@@ -46,6 +48,7 @@ export default async function LetterPage({
             <PrintThis lineId={lineId} notice={notice} />
           </p>
         </PageHead>
+        {draft ? <GapsPart gaps={letterGaps({ file, report, office, notice })} /> : null}
         {draft && work ? <DraftForms lineId={lineId} notice={notice} /> : null}
         {draft ? null : (
           <>
@@ -94,6 +97,15 @@ export default async function LetterPage({
         />
       </Section>
     </>
+  );
+}
+
+function GapsPart({ gaps }: { readonly gaps: readonly string[] }) {
+  if (gaps.length === 0) return null;
+  return (
+    <Section title="What it still lacks" id="gaps">
+      <GapList gaps={gaps} />
+    </Section>
   );
 }
 
