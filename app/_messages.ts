@@ -17,7 +17,9 @@ const MESSAGES: Record<RefusalReason, (detail: string) => string> = {
   "already-there": (detail) =>
     `Nothing was saved. ${sentence(detail) || "This is in the file already; use another name, or open the one that is there."}`,
   held: (detail) =>
-    `Stopped by a hold${detail ? `: ${detail}` : ""}. Settle its cause, or have a named person waive it, then try again.`,
+    detail === ""
+      ? "Stopped by a hold. Settle its cause, or have a named person waive it, then try again."
+      : `Stopped by a hold: ${detail}. Nothing was saved.`,
   "in-use": (detail) =>
     `Nothing was removed. ${sentence(detail) || "Other things in the file rest on it."} Remove or change those first.`,
   frozen: (detail) =>

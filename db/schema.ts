@@ -71,7 +71,7 @@ import {
 } from "#lib/domain/run/run.ts";
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
 import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
-import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
+import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
@@ -799,6 +799,7 @@ export const scope = sqliteTable(
   {
     ...ofLine(),
     title: words("title"),
+    kind: text("kind", { enum: SCOPE_KINDS }).notNull().default("unknown"),
     work: text("work", { enum: WORK_KINDS }).notNull(),
     place: text("place", { enum: PLACES }).notNull(),
     from: cft("from"),

@@ -154,6 +154,7 @@ export function work(id: string, title: string, rest: Partial<ScopeItem>): Scope
   return {
     id,
     title,
+    kind: "unknown",
     work: "repair",
     place: "general",
     from: null,

@@ -62,7 +62,7 @@ import {
 } from "#lib/domain/run/run.ts";
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
 import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
-import { PLACES, SPREADS } from "#lib/domain/split/scope.ts";
+import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
@@ -458,6 +458,7 @@ function moneyShapes(f: Fields) {
     scope: f.row({
       id: f.id,
       title: f.name("what is to be done"),
+      kind: f.oneOf(SCOPE_KINDS).default("unknown"),
       work: f.oneOf(WORK_KINDS).default("repair"),
       place: f.oneOf(PLACES),
       from: nullable(f.length),

@@ -1,8 +1,14 @@
 import { updateLine } from "#db/queries/line.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
+import { scopeInForce, underOption } from "#lib/domain/split/scope-in-force.ts";
+import { decidedDeeds, deedsOfAll } from "#lib/domain/split/work-deeds.ts";
 import type { WorkOption } from "#lib/domain/split/work-option.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
+import { refuseHeld } from "./held.ts";
 
 interface OptionChoice {
   readonly lineId: string;
@@ -13,18 +19,22 @@ interface OptionChoice {
 
 /**
  * Says which of the priced ways of doing the work is done, with the reason. The split of the line is
- * then that option's; versions on another one go stale. Refuses without a reason.
+ * then that option's; versions on another one go stale. Refuses without a reason, and a way of
+ * cutting, lining, bursting or capping that a hold stops where it would be done.
  */
 export function chooseOption(
   act: Act,
   { lineId, optionId, reason }: OptionChoice,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "choose-option" } as const;
-  return changeLine(act, deal, ({ line, options }) => {
+  return changeLine(act, deal, (file) => {
+    const { line, options } = file;
     const option = options.find(({ id }) => id === optionId) ?? null;
     if (optionId !== null && option === null)
       return refuse("not-found", "optionId", "the way of doing the work");
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why this one");
+    const held = optionId === line.optionId ? null : heldOption(act, file, optionId);
+    if (held !== null) return held;
     return ok({
       value: null,
       sentence: line.optionId === optionId ? null : sentenceFor(option, reason.trim()),
@@ -32,6 +42,16 @@ export function chooseOption(
       write: (db) => updateLine(db, { ...line, optionId }),
     });
   });
+}
+
+/** What the option would bring into force, as far as a hold stops how it is done. */
+function heldOption(act: Act, file: LineFile, optionId: string | null) {
+  if (optionId === null) return null;
+  const there = new Set(scopeInForce(file).map(({ id }) => id));
+  const comes = scopeInForce(underOption(file, optionId)).filter(({ id }) => !there.has(id));
+  const report = reportOn(file, act.today);
+  const deeds = deedsOfAll(comes, { options: file.options, tieIns: report.tieIns });
+  return refuseHeld(report, decidedDeeds(deeds, hasWorkBegun(file)), "optionId");
 }
 
 function sentenceFor(option: WorkOption | null, reason: string): string {

@@ -1,10 +1,14 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
 import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import { decidedDeeds, deedsOfAll } from "#lib/domain/split/work-deeds.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { refuseHeld } from "./held.ts";
 
 interface Decision {
   readonly lineId: string;
@@ -18,7 +22,7 @@ interface Decision {
 /**
  * A named person agrees to a change order or refuses it, with the reason. From then on an agreed
  * order counts in every amount, and its items stay as they are; what has to change again is another
- * order. Refuses an order that is decided already, one that changes nothing, and one out of turn.
+ * order. Refuses an order that is decided already, one that changes nothing, one out of turn, and one that a hold stops.
  */
 export function decideChangeOrder(
   act: Act,
@@ -33,6 +37,8 @@ export function decideChangeOrder(
     if (!order.ok) return order;
     const wrong = wrongIn(file, order.value, { state, by, reason });
     if (wrong !== null) return wrong;
+    const held = state === "agreed" ? heldOrder(act, file, order.value) : null;
+    if (held !== null) return held;
     const verb = state === "agreed" ? "Agreed" : "Refused";
     const words = `${verb} by ${by.trim()} on ${act.today}: ${reason.trim()}`;
     const note = [order.value.note, words].filter((each) => each !== "").join(" ");
@@ -47,6 +53,14 @@ export function decideChangeOrder(
       },
     });
   });
+}
+
+/** What the order adds, as far as a hold stops how it is done, or the digging once work has begun. */
+function heldOrder(act: Act, file: LineFile, order: ChangeOrder) {
+  const comes = file.scope.filter(({ addedById }) => addedById === order.id);
+  const report = reportOn(file, act.today);
+  const deeds = deedsOfAll(comes, { options: file.options, tieIns: report.tieIns });
+  return refuseHeld(report, decidedDeeds(deeds, hasWorkBegun(file)), "state");
 }
 
 function wrongIn(

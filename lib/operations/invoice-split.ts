@@ -14,10 +14,12 @@ import {
 } from "#lib/domain/ledger/propose.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { sayList } from "#lib/domain/split/say-list.ts";
+import { ASKS_FOR_MONEY } from "#lib/domain/tiein/stopped-by.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
+import { refuseHeld } from "./held.ts";
 import { ledgerRows } from "./ledger-row.ts";
 
 interface Invoicing {
@@ -86,11 +88,8 @@ function wrongOrder(act: Act, { billing, dueOn }: Pick<Invoicing, "billing" | "d
 function wrongSplit(file: LineFile, report: Report) {
   const version = latestSplit(file);
   if (version === null) return refuse("not-in-this-state", "", "Choose a rule for the split first");
-  const held = report.holds.filter(
-    ({ waiver, stops }) => waiver === null && stops.includes("final-split"),
-  );
-  if (held.length > 0)
-    return refuse("held", "", sayList(held.map(({ subjectLabel }) => subjectLabel)));
+  const held = refuseHeld(report, ASKS_FOR_MONEY, "");
+  if (held !== null) return held;
   if (isStale(report, version))
     return refuse("not-in-this-state", "", "The split is out of date; choose it again first");
   return null;

@@ -34,6 +34,7 @@ const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
   "too-many": "too-many-tries",
   "bad-file": "wrong-type",
   "too-large": "too-large",
+  held: "held",
   "no-kind": "missing-value",
   "no-words": "missing-value",
   "bad-day": "bad-value",

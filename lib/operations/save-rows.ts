@@ -11,7 +11,7 @@ import type { Act } from "./act.ts";
 import { closedWords } from "./change.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
-import { orderCells, removalWords } from "./scope-guard.ts";
+import { heldCells, orderCells, removalWords } from "./scope-guard.ts";
 import { followSightings } from "./sightings.ts";
 
 /** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
@@ -99,7 +99,7 @@ function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRe
   const parsed = parseRows(table, input.rows);
   if (!parsed.ok) return parsed;
   const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
-  const refusal = refusalOf({ table, before: file, after: wanted });
+  const refusal = refusalOf(act, { table, before: file, after: wanted });
   if (refusal !== null) return err(refusal);
   const states = { before: file, after: wanted };
   const written = saveTables(act, { ...states, tables: [table, "observations", "tieIns"] });
@@ -129,11 +129,10 @@ function parseRows<T extends RowTable>(
   return ok(good as unknown as LineFile[T]);
 }
 
-function refusalOf(pair: {
-  table: RowTable;
-  before: LineFile;
-  after: LineFile;
-}): RowsRefusal | null {
+function refusalOf(
+  act: Act,
+  pair: { table: RowTable; before: LineFile; after: LineFile },
+): RowsRefusal | null {
   const { table, before, after } = pair;
   const rows = after[table] as readonly unknown[];
   const wrong = nonsenseIn(after);
@@ -141,6 +140,7 @@ function refusalOf(pair: {
   const cells = [
     ...settledElsewhere(pair),
     ...orderCells(pair),
+    ...heldCells(pair, act.today),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };

@@ -1,7 +1,13 @@
+import type { Day } from "#lib/domain/calendar/day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
 import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import type { ScopeItem } from "#lib/domain/split/scope.ts";
 import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { deedsOf } from "#lib/domain/split/work-deeds.ts";
+import { type Deed, heldWords, holdsAgainst } from "#lib/domain/tiein/stopped-by.ts";
 
 interface Save {
   readonly table: RowTable;
@@ -89,6 +95,31 @@ function decidedCells({ before, after }: Save): Cell[] {
       return [{ row, column, message }];
     }),
   );
+}
+
+/**
+ * Work that comes into force while the work is under way, or changes its kind or place, and that a
+ * hold stops. Before the work begins anything may be priced: the permit's steps ask then.
+ */
+export function heldCells({ table, before, after }: Save, today: Day): Cell[] {
+  if (table !== "scope" || !hasWorkBegun(before)) return [];
+  const report = reportOn(after, today);
+  const deedsIn = (item: ScopeItem, { options }: LineFile) =>
+    deedsOf(item, { options, tieIns: report.tieIns });
+  const old = new Map(
+    scopeInForce(before).map((item) => [item.id, sayDeeds(deedsIn(item, before))]),
+  );
+  const inForce = new Set(scopeInForce(after).map(({ id }) => id));
+  return after.scope.flatMap((item, row) => {
+    const deeds = deedsIn(item, after);
+    if (!inForce.has(item.id) || old.get(item.id) === sayDeeds(deeds)) return [];
+    const held = holdsAgainst(report.holds, deeds);
+    return held.length === 0 ? [] : [{ row, column: "kind", message: heldWords(held, deeds) }];
+  });
+}
+
+function sayDeeds(deeds: readonly Deed[]): string {
+  return JSON.stringify(deeds.map(({ stop, stretch }) => [stop, stretch]));
 }
 
 function isDecided({ state }: ChangeOrder): boolean {

@@ -21,7 +21,13 @@ import {
   type LetterKind,
   type Notice,
 } from "#lib/domain/letter/notice.ts";
-import { isStopped } from "#lib/domain/tiein/holds.ts";
+import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
+import {
+  ASKS_FOR_MONEY,
+  type Deed,
+  heldWords,
+  holdsAgainst,
+} from "#lib/domain/tiein/stopped-by.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -184,11 +190,15 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
 function heldBack(file: LineFile, report: Report, notice: Notice): string | null {
   if (notice.kind === "share-demand" && !isDemandable(file, report, notice))
     return `Nothing proves yet that ${nameRow(file, "parties", notice.partyId)} owes a share`;
-  if (!FINAL.includes(notice.kind) || !isStopped(report.holds, "final-split")) return null;
-  const hold = report.holds.find(
-    (each) => each.waiver === null && each.stops.includes("final-split"),
-  );
-  return hold?.sentence ?? null;
+  const deeds = deedsOfLetter(file, report, notice.kind);
+  const held = holdsAgainst(report.holds, deeds);
+  return held.length === 0 ? null : heldWords(held, deeds);
+}
+
+/** What a letter does or announces, and holds may stop. */
+function deedsOfLetter(file: LineFile, report: Report, kind: LetterKind): readonly Deed[] {
+  if (kind === "work-start") return deedsOfWork(file, report.tieIns);
+  return FINAL.includes(kind) ? ASKS_FOR_MONEY : [];
 }
 
 interface Writing {

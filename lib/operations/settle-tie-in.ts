@@ -2,10 +2,13 @@ import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import { TIE_IN_KINDS, type TieIn, type TieInKind } from "#lib/domain/line/line.ts";
+import { placeOfTieIn } from "#lib/domain/tiein/stopped-by.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { refuseHeld } from "./held.ts";
 
 interface Settlement {
   readonly lineId: string;
@@ -21,7 +24,8 @@ interface Settlement {
 
 /**
  * A person's word on what a tie-in is and whose, with the reason. Saying that it is unknown after
- * all opens the question again. Refuses an owner's acceptance where no property is named.
+ * all opens the question again. Refuses an owner's acceptance where no property is named, and a cap
+ * that a hold stops: what is not proven dead stays open.
  */
 export function settleTieIn(act: Act, settlement: Settlement): Result<null, Refusal> {
   const { lineId, tieInId } = settlement;
@@ -32,6 +36,8 @@ export function settleTieIn(act: Act, settlement: Settlement): Result<null, Refu
     const wrong = wrongIn(file, settlement);
     if (wrong !== null) return wrong;
     const after = settled(act, tieIn.value, settlement);
+    const held = heldCap(act, file, { before: tieIn.value, after });
+    if (held !== null) return held;
     return ok({
       value: null,
       sentence: sentenceFor(file, after, settlement.reason.trim()),
@@ -52,6 +58,20 @@ function wrongIn(file: LineFile, { kind, propertyId, ownerAccepted, reason }: Se
   if (ownerAccepted && propertyId === null)
     return refuse("missing-value", "propertyId", "Name the property whose owner accepted it");
   return null;
+}
+
+/** A cap or a disconnection that is taken down now, looked at with what is proven now. */
+function heldCap(act: Act, file: LineFile, { before, after }: { before: TieIn; after: TieIn }) {
+  if (after.kind !== "capped-stub" || before.kind === "capped-stub") return null;
+  const shown = { ...after, kind: before.kind };
+  const tieIns = file.tieIns.map((each) => (each.id === before.id ? shown : each));
+  const report = reportOn({ ...file, tieIns }, act.today);
+  const finding = report.tieIns.find(({ tieIn }) => tieIn.id === before.id);
+  const stretch = finding === undefined ? null : placeOfTieIn(finding, report.tieIns);
+  const held = refuseHeld(report, [{ stop: "capping", stretch }], "kind");
+  if (held !== null || finding?.live !== true) return held;
+  const words = `${after.label} carries sewage as far as is known, and nothing is capped that is not proven dead. Tick “proven dead” and say how that was shown`;
+  return refuse("missing-value", "inactive", words);
 }
 
 function settled(act: Act, tieIn: TieIn, settlement: Settlement): TieIn {

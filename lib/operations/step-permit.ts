@@ -4,15 +4,17 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
 import {
+  deedsOfStep,
   lastStepOf,
-  nextPermitStates,
+  nextStatesOf,
   permitName,
   permitStateOf,
 } from "#lib/domain/permit/steps.ts";
-import type { HoldStop } from "#lib/domain/tiein/hold.ts";
+import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { refuseHeld } from "./held.ts";
 import { pastDay } from "./past-day.ts";
 
 interface StepWord {
@@ -23,15 +25,10 @@ interface StepWord {
   readonly note: string;
 }
 
-/** Steps that a hold stops. */
-const STOPPED_BY: Partial<Record<PermitState, HoldStop>> = {
-  submitted: "submission",
-  working: "digging",
-};
-
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, and submitting or digging against a hold that nobody waived.
+ * before it, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
   const { lineId, permitId, state, on, note } = word;
@@ -66,7 +63,7 @@ function wrongStep(
   const last = lastStepOf(file, permit);
   const now = permitStateOf(file, permit);
   const first = last === null && state === "drafting";
-  if (!first && !nextPermitStates(now).includes(state))
+  if (!first && !nextStatesOf(file, permit).includes(state))
     return refuse(
       "not-in-this-state",
       "state",
@@ -76,14 +73,7 @@ function wrongStep(
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
     return refuse("bad-value", "on", `The step before was on ${last.on}`);
-  return heldBack(act, file, state);
-}
-
-function heldBack(act: Act, file: LineFile, state: PermitState) {
-  const stop = STOPPED_BY[state];
-  if (stop === undefined) return null;
-  const hold = reportOn(file, act.today).holds.find(
-    (each) => each.waiver === null && each.stops.includes(stop),
-  );
-  return hold ? refuse("held", "state", hold.sentence) : null;
+  const report = reportOn(file, act.today);
+  const work = deedsOfWork(file, report.tieIns);
+  return refuseHeld(report, deedsOfStep(state, work), "state");
 }

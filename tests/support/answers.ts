@@ -124,6 +124,7 @@ export function aHold(key: string, overrides: Partial<Hold> = {}): Hold {
     subjectId: "T3",
     subjectLabel: "T3",
     stops: ["capping", "lining", "final-split", "demand"],
+    stretch: null,
     sentence: "Nobody knows whose tie-in T3 is.",
     closes: "Test the candidate addresses.",
     waiver: null,

@@ -475,6 +475,7 @@ export function aScopeItem(id: string, overrides: Partial<ScopeItem> = {}): Scop
   return {
     id,
     title: id,
+    kind: "dig-and-replace",
     work: "replacement",
     place: "stretch",
     from: 0,

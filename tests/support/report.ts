@@ -113,6 +113,7 @@ export function aHold(
     subjectId: subjectLabel,
     subjectLabel,
     stops,
+    stretch: null,
     sentence: "",
     closes: "",
     waiver: null,

@@ -3,6 +3,7 @@ import type { Report } from "../file/report.ts";
 import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
+import { isStopped } from "../tiein/holds.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
 import { consentStanding, latestSplit } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
@@ -82,12 +83,13 @@ export function signingName(
 
 interface Standing {
   readonly file: LineFile;
-  readonly report: Pick<Report, "splits">;
+  readonly report: Pick<Report, "splits" | "holds">;
 }
 
 /**
  * Why this letter's reader can't sign a kind of consent on screen now; null where they can. An
- * amount is only signed while it holds: in the version in force, and still following from the facts.
+ * amount is only signed while it holds: in the version in force, still following from the facts, and
+ * with no hold on the final split.
  */
 export function signStop(
   { file, report }: Standing,
@@ -111,7 +113,8 @@ function amountStop({ file, report }: Standing, notice: Notice): LinkStop | null
   if (amount === null || amount === 0) return "nothing-asked";
   const word = wouldBe(notice, { splitId, amount });
   const after = { ...file, consents: [...file.consents, word] };
-  return consentStanding(after, word, report) === "current" ? null : "superseded";
+  if (consentStanding(after, word, report) !== "current") return "superseded";
+  return isStopped(report.holds, "final-split") ? "held" : null;
 }
 
 function wouldBe(

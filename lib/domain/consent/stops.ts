@@ -17,6 +17,8 @@ export const LINK_STOPS = [
   "not-your-signature",
   /** Another version of the split is in force, or the facts behind its amount changed. */
   "superseded",
+  /** A hold keeps the split from being final. */
+  "held",
   "nothing-asked",
   "signed-already",
   "letter-not-ready",

@@ -32,6 +32,7 @@ const stops: Record<LinkStop, string> = {
     "Only the owners on title can sign this. You can still say what you think of it.",
   superseded:
     "The amount in this letter no longer holds, so it can’t be signed. The office will send you the new one.",
+  held: "Something that this amount rests on is not settled yet, so it can’t be signed yet. You can still answer the letter, and the office will tell you when it is.",
   "nothing-asked": "Nothing is asked of this address.",
   "signed-already": "You have signed this already.",
   "letter-not-ready": "The letter’s PDF is still being made. Load this page again in a minute.",

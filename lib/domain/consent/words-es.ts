@@ -146,6 +146,7 @@ export const ES: LinkWords = {
       "Solo pueden firmarlo los dueños que constan en el título. Aun así puede decir qué le parece.",
     superseded:
       "El importe de esta carta ya no vale y por eso no se puede firmar. La oficina le enviará el nuevo.",
+    held: "Todavía falta aclarar algo de lo que depende este monto, por eso aún no se puede firmar. Puede contestar la carta igualmente; la oficina le avisará.",
     "nothing-asked": "A esta dirección no se le pide nada.",
     "signed-already": "Usted ya ha firmado esto.",
     "letter-not-ready":

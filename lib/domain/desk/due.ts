@@ -107,19 +107,25 @@ const HOLD_QUESTION: Record<HoldCause, Question> = {
   "responsibility-unclear": "answers",
   "easement-missing": "authority",
   "crossing-seen": "camera",
+  "crossing-not-ruled-out": "camera",
+  "land-unknown": "who",
 };
 
-/** Holds of one cause stop the same things and are told together. */
+/** Holds of one cause that stop the same things are told together. */
 function holdThings({ holds }: Report): Thing[] {
-  const causes = new Map<HoldCause, Hold[]>();
-  for (const hold of holds.filter(({ waiver }) => waiver === null))
-    causes.set(hold.cause, [...(causes.get(hold.cause) ?? []), hold]);
-  return [...causes].map(([cause, group]) => ({
-    sentence: holdSentence(group),
-    on: null,
-    kind: "blocked",
-    question: HOLD_QUESTION[cause],
-  }));
+  const groups = new Map<string, Hold[]>();
+  for (const hold of holds.filter(({ waiver }) => waiver === null)) {
+    const key = [hold.cause, ...hold.stops].join(" ");
+    groups.set(key, [...(groups.get(key) ?? []), hold]);
+  }
+  return [...groups.values()].flatMap((group) =>
+    group.slice(0, 1).map(({ cause }) => ({
+      sentence: holdSentence(group),
+      on: null,
+      kind: "blocked" as const,
+      question: HOLD_QUESTION[cause],
+    })),
+  );
 }
 
 const CAUSE_WORDS: Record<HoldCause, string> = {
@@ -132,6 +138,8 @@ const CAUSE_WORDS: Record<HoldCause, string> = {
   "responsibility-unclear": "unclear who answers",
   "easement-missing": "easement not recorded",
   "crossing-seen": "something crosses the pipe",
+  "crossing-not-ruled-out": "a gas line through the pipe is not ruled out",
+  "land-unknown": "whose land it is, is not entered",
 };
 
 /** `T3 and T6 (not shown whose) stop capping, lining, the final split and a demand for money`. */

@@ -2,8 +2,11 @@ import type { HoldStop } from "../tiein/hold.ts";
 
 /** What a hold stops, in the middle of a sentence. */
 export const STOP_WORDS: Record<HoldStop, string> = {
+  clearing: "cutting inside the pipe",
+  jetting: "jetting",
   capping: "capping",
   lining: "lining",
+  bursting: "bursting",
   "final-split": "the final split",
   demand: "a demand for money",
   submission: "submission",

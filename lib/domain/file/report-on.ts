@@ -59,7 +59,10 @@ export function reportOn(file: LineFile, today: Day): Report {
   const sound = soundPart(file, tieIns);
   const reaches = reachFindings(sound.file, { tieIns: sound.tieIns, extent });
   const found = { tieIns: sound.tieIns, reaches, extent };
-  const holds = holdsOn(file, { tieIns, entries, proposals, reaches, stations });
+  const runCoverage = runCoverageOf(file);
+  const holds = holdsOn(file, {
+    ...{ tieIns, entries, proposals, reaches, stations, runCoverage, extent },
+  });
   return {
     today,
     problems: [
@@ -73,7 +76,7 @@ export function reportOn(file: LineFile, today: Day): Report {
     proposals,
     alternatives: facts.alternatives,
     residuals: anchorResiduals(file),
-    runCoverage: runCoverageOf(file),
+    runCoverage,
     coverage,
     reaches,
     capacity: capacityOn(sound.file, { tieIns: sound.tieIns, reaches, stations }),

@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { onNearDay } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
+import type { Deed } from "../tiein/stopped-by.ts";
 import type { Permit, PermitKind, PermitState, PermitStep } from "./permit.ts";
 
 type PermitFacts = Pick<LineFile, "permitSteps">;
@@ -58,8 +59,11 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
   extended: [
     "working",
     "inspection-requested",
+    "inspection-failed",
     "passed-may-backfill",
     "as-built-submitted",
+    "as-built-rejected",
+    "final",
     "extended",
     "expired",
     "withdrawn",
@@ -73,6 +77,58 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
 export function nextPermitStates(state: PermitState): PermitState[] {
   return [...PERMIT_MOVES[state]];
 }
+
+/**
+ * The states that may follow for a permit as it stands. An extension changes the day of expiry and
+ * nothing else: it goes on from where the permit was, so that nothing is left out by extending it.
+ */
+export function nextStatesOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitState[] {
+  const state = permitStateOf(file, permit);
+  if (state !== "extended") return nextPermitStates(state);
+  const before = stepsOf(file, permit).findLast((step) => !PAUSES.includes(step.state));
+  const went = before === undefined ? [] : nextPermitStates(before.state);
+  return nextPermitStates("extended").filter(
+    (next) => went.includes(next) || (!isWork(next) && next !== "final"),
+  );
+}
+
+const PAUSES: readonly PermitState[] = ["extended", "expired"];
+
+/** States of the work itself and of what follows it. */
+const WORK_STATES: readonly PermitState[] = [
+  "working",
+  "inspection-requested",
+  "inspection-failed",
+  "passed-may-backfill",
+  "as-built-submitted",
+  "as-built-rejected",
+];
+
+function isWork(state: PermitState): boolean {
+  return WORK_STATES.includes(state);
+}
+
+/** Work on the line has begun under one of its permits, and that permit is not done with. */
+export function hasWorkBegun(file: PermitFacts & Pick<LineFile, "permits">): boolean {
+  return file.permits.some(
+    (permit) =>
+      isInForce(permitStateOf(file, permit)) &&
+      stepsOf(file, permit).some(({ state }) => isWork(state)),
+  );
+}
+
+/** What a step of a permit lets people do, and holds may stop. */
+export function deedsOfStep(state: PermitState, work: readonly Deed[]): readonly Deed[] {
+  if (state === "submitted") return [{ stop: "submission", stretch: null }];
+  return ASKED_AGAIN.includes(state) ? work : [];
+}
+
+/** The work begins, is looked at, or is buried: also where the step before was left out. */
+const ASKED_AGAIN: readonly PermitState[] = [
+  "working",
+  "inspection-requested",
+  "passed-may-backfill",
+];
 
 /** Where the permit is: its last step; `drafting` before the first. */
 export function permitStateOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitState {

@@ -1,13 +1,14 @@
 import { PROTECTED_FROM, trenchNeeds } from "../capacity/trench.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
-import { formatFeet, plainFeet } from "../line/station.ts";
+import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import type { Stretch } from "../line/stretch.ts";
 import { bearsDemand } from "../tiein/evidence.ts";
 import { type DeepestPlace, deepestBetween, type NotedDepth, notedDepths } from "./depth.ts";
-import { placementOf } from "./placing.ts";
 import { sayList } from "./say-list.ts";
-import type { ScopeItem } from "./scope.ts";
+import type { ScopeItem, ScopeKind } from "./scope.ts";
 import { agreedScope, mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
+import { isDug, kindsOf, stretchOf } from "./work-deeds.ts";
 
 /** One thing that a piece of work needs, with where that is written. */
 interface ScopeNeed {
@@ -43,11 +44,7 @@ function pricedWork(file: CautionFile): ScopeItem[] {
 /** The cautions of every piece of work in force, in the order of the table; quiet items are left out. */
 export function scopeCautions(file: CautionFile, tieIns: readonly TieInFinding[]): ScopeCaution[] {
   const site = { file, tieIns, noted: notedDepths(file) };
-  return pricedWork(file).flatMap((item) => {
-    const span = spanOf(item, site);
-    const caution = span === null ? null : cautionOf(item, span, site);
-    return caution === null ? [] : [caution];
-  });
+  return pricedWork(file).flatMap((item) => cautionOf(item, site) ?? []);
 }
 
 /** Pieces of work that need the very same, so that it is said once. */
@@ -66,71 +63,57 @@ export function groupCautions(cautions: readonly ScopeCaution[]): CautionGroup[]
   return [...groups.values()].map((works) => ({ works, needs: works[0]?.needs ?? [] }));
 }
 
-/**
- * Whether a stretch is lined instead of dug: it belongs to an option of lining, or its title says so
- * (there is no kind of work of its own for it).
- */
-export function isLining(
-  item: Pick<ScopeItem, "place" | "title" | "work" | "optionId">,
-  { options }: Pick<LineFile, "options">,
-): boolean {
-  if (item.place !== "stretch" || item.work === "clearing") return false;
-  const option = options.find(({ id }) => id === item.optionId);
-  return (
-    option?.kind === "lining" ||
-    /\b(re)?lin(e[rd]|ing)\b|\breline\b|\bcured[- ]in[- ]place\b/i.test(item.title)
-  );
-}
-
-interface Span {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Where the work is; a branch is taken where it leaves the trunk, its deepest place. */
-function spanOf(item: ScopeItem, { tieIns }: Site): Span | null {
+function spanOf(item: ScopeItem, site: Site): Stretch | null {
   if (item.place === "branch") {
-    const station = tieIns.find(({ tieIn }) => tieIn.id === item.tieInId)?.station ?? null;
+    const station = site.tieIns.find(({ tieIn }) => tieIn.id === item.tieInId)?.station ?? null;
     return station === null ? null : { from: station, to: station };
   }
-  const placement = placementOf(item, { tieIns: new Map(), behind: new Map() });
-  return placement.kind === "trunk" ? placement : null;
+  return stretchOf(item, site);
 }
 
-function cautionOf(item: ScopeItem, span: Span, site: Site): ScopeCaution | null {
+function cautionOf(item: ScopeItem, site: Site): ScopeCaution | null {
   const { id: itemId, title } = item;
-  if (isLining(item, site.file)) {
-    const needs = underLiner(span, site);
-    return needs.length === 0 ? null : { itemId, title, depth: "", needs };
-  }
-  if (item.work === "clearing") return null;
-  const deepest = deepestBetween(site.noted, span.from, span.to);
-  const needs = [...trenchWords(deepest), ...streetWords(span, site)];
+  const span = spanOf(item, site);
+  const kinds = kindsOf(item, site.file);
+  const digs = isDug(item, site.file) && span !== null;
+  const deepest = digs ? deepestBetween(site.noted, span.from, span.to) : null;
+  const needs = [
+    ...kinds.flatMap((kind) => kindNeeds(kind, { item, span, site })),
+    ...(digs ? trenchWords(deepest) : []),
+    ...(digs ? streetWords(span, site) : []),
+    ...unsaidNeed(item, kinds),
+  ];
   const depth = deepest === null ? "" : sayDeepest(deepest);
   return depth === "" && needs.length === 0 ? null : { itemId, title, depth, needs };
 }
 
 /** Said once where something is dug and no depth is noted on the whole line; null otherwise. */
 export function depthUnknown(file: CautionFile): string | null {
-  const digs = pricedWork(file).some(
-    (item) => item.place !== "general" && item.work !== "clearing" && !isLining(item, file),
-  );
+  const digs = pricedWork(file).some((item) => item.place !== "general" && isDug(item, file));
   return digs && notedDepths(file).length === 0 ? UNKNOWN_DEPTH : null;
 }
 
 const UNKNOWN_DEPTH = `No depth is noted anywhere on the line. Note one at a cleanout, or locate the pipe, before this is priced: from ${formatFeet(PROTECTED_FROM)} on the walls of a trench need protection.`;
 
-function sayDeepest({ station, depth, by }: DeepestPlace): string {
-  const at = `${formatFeet(depth)} deep at ${formatFeet(station)}`;
-  if (by === "noted") return `The pipe lies ${at}.`;
-  return by === "between"
+/** Half a foot: no nearer is a depth known that was worked out. */
+const HALF_FOOT: Cft = 50;
+
+/** A depth that was not noted at its place, up to the next half foot. */
+function safeDepth({ depth, by }: DeepestPlace): Cft {
+  return by === "noted" ? depth : Math.ceil(depth / HALF_FOOT) * HALF_FOOT;
+}
+
+function sayDeepest(place: DeepestPlace): string {
+  const at = `${formatFeet(safeDepth(place))} deep at ${formatFeet(place.station)}`;
+  if (place.by === "noted") return `The pipe lies ${at}.`;
+  return place.by === "between"
     ? `The pipe lies about ${at}, worked out between two noted depths.`
     : `By the nearest depth that is noted the pipe lies about ${at}; nothing is known beyond it.`;
 }
 
 function trenchWords(deepest: DeepestPlace | null): ScopeNeed[] {
   if (deepest === null) return [];
-  return trenchNeeds(deepest.depth).map(({ words, citation }) => ({
+  return trenchNeeds(safeDepth(deepest)).map(({ words, citation }) => ({
     words,
     citation,
     stops: false,
@@ -138,7 +121,7 @@ function trenchWords(deepest: DeepestPlace | null): ScopeNeed[] {
 }
 
 /** Work below the edge of the street is in the right-of-way, whose permit is another one. */
-function streetWords({ from }: Span, { file }: Site): ScopeNeed[] {
+function streetWords({ from }: Stretch, { file }: Site): ScopeNeed[] {
   const edge = file.points
     .filter(({ kind }) => kind === "right-of-way-line")
     .map(({ station }) => station);
@@ -152,31 +135,124 @@ function streetWords({ from }: Span, { file }: Site): ScopeNeed[] {
   ];
 }
 
-/** A liner closes every branch that it passes. */
-function underLiner({ from, to }: Span, { tieIns }: Site): ScopeNeed[] {
-  const under = tieIns.filter(
-    ({ live, station }) => live && station !== null && from <= station && station <= to,
-  );
-  const unproven = under.filter(
-    ({ standing, level, tieIn }) =>
-      standing === "undocumented" && !bearsDemand(level, tieIn.ownerAccepted),
-  );
-  const reopened = under.filter((finding) => !unproven.includes(finding));
-  const where = `between ${plainFeet(from)} and ${formatFeet(to)}`;
+interface Asked {
+  readonly item: ScopeItem;
+  readonly span: Stretch | null;
+  readonly site: Site;
+}
+
+/** What one kind of work asks for by what lies at its place: trade practice, no citation. */
+function kindNeeds(kind: ScopeKind, asked: Asked): ScopeNeed[] {
+  switch (kind) {
+    case "line":
+      return closedBranches(asked, {
+        unproven: "The liner would close it. Settle it first.",
+        all: "The liner closes every branch",
+        joins: "reopen",
+      });
+    case "burst":
+      return [
+        ...closedBranches(asked, {
+          unproven: "Bursting would cut it off. Settle it first.",
+          all: "Bursting cuts off every branch",
+          joins: "dig up and join again",
+        }),
+        need(
+          "Bursting also breaks what crosses or lies close to the pipe: every utility there is located and uncovered first.",
+        ),
+      ];
+    case "dig-and-replace":
+    case "spot-repair":
+      return joinedBranches(asked);
+    case "clear":
+      return [
+        need(
+          "Before anything is cut: look at both sides of the blockage with a camera, and call the gas company. A gas line may have been bored through the pipe.",
+        ),
+      ];
+    case "clean":
+      return [
+        need(
+          "Jet without a cutter or a chain; where something was seen to cross the pipe, not at all.",
+        ),
+      ];
+    case "cap":
+      return [
+        need(
+          "Nothing is capped that is not proven dead: somebody’s sewage may have nowhere to go.",
+        ),
+      ];
+    default:
+      return [];
+  }
+}
+
+function need(words: string): ScopeNeed {
+  return { words, citation: "", stops: false };
+}
+
+/** Where nobody said what is done, all that it may be is held and cautioned against. */
+function unsaidNeed(item: ScopeItem, kinds: readonly ScopeKind[]): ScopeNeed[] {
+  if (item.kind !== "unknown" || kinds.length < 2) return [];
   return [
-    ...unproven.map(({ tieIn, station }) => ({
-      words: `Stop: ${tieIn.label} at ${formatFeet(station ?? 0)} is on no record and it is not proven whose it is. The liner would close it. Settle it first.`,
+    need(
+      "What is done here is not said: until somebody does, under “Kind of work” in the table, the strictest of what it may be holds.",
+    ),
+  ];
+}
+
+interface ClosingWords {
+  readonly unproven: string;
+  readonly all: string;
+  readonly joins: string;
+}
+
+function liveBranches({ span, site: { tieIns } }: Asked): readonly TieInFinding[] {
+  return tieIns.filter(({ live, station, tieIn }) => {
+    if (!live || tieIn.parentId !== null) return false;
+    return span === null || (station !== null && span.from <= station && station <= span.to);
+  });
+}
+
+function isUnproven({ standing, level, tieIn }: TieInFinding): boolean {
+  return standing === "undocumented" && !bearsDemand(level, tieIn.ownerAccepted);
+}
+
+/** A liner closes, and a burst cuts off, every branch that it passes. */
+function closedBranches(asked: Asked, { unproven, all, joins }: ClosingWords): ScopeNeed[] {
+  const under = liveBranches(asked);
+  const reopened = under.filter((finding) => !isUnproven(finding));
+  return [
+    ...under.filter(isUnproven).map((finding) => ({
+      words: `Stop: ${sayBranch(finding)} is on no record and it is not proven whose it is. ${unproven}`,
       citation: "",
       stops: true,
     })),
     ...(reopened.length === 0
       ? []
       : [
-          {
-            words: `The liner closes every branch ${where}: reopen ${sayList(reopened.map(({ tieIn, station }) => `${tieIn.label} at ${formatFeet(station ?? 0)}`))}, and price each.`,
-            citation: "",
-            stops: false,
-          },
+          need(
+            `${all}${asked.span === null ? "" : ` ${betweenWords(asked.span)}`}: ${joins} ${sayList(reopened.map(sayBranch))}, and price each.`,
+          ),
         ]),
   ];
+}
+
+/** In an open trench the branches are there to be seen, and must not be left off. */
+function joinedBranches(asked: Asked): ScopeNeed[] {
+  const under = liveBranches(asked);
+  if (under.length === 0) return [];
+  return [
+    need(
+      `Live branches join the pipe here: keep each running, and join ${sayList(under.map(sayBranch))} to the new pipe.`,
+    ),
+  ];
+}
+
+function betweenWords({ from, to }: Stretch): string {
+  return `between ${plainFeet(from)} and ${formatFeet(to)}`;
+}
+
+function sayBranch({ tieIn, station }: TieInFinding): string {
+  return station === null ? tieIn.label : `${tieIn.label} at ${formatFeet(station)}`;
 }

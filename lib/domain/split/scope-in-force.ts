@@ -1,4 +1,5 @@
 import type { LineFile } from "../file/line-file.ts";
+import type { ChangeOrderState } from "./change-order.ts";
 import { itemAmount } from "./item-amount.ts";
 import type { ScopeItem } from "./scope.ts";
 
@@ -43,6 +44,19 @@ export function agreedScope({
     ({ addedById, droppedById }) =>
       (addedById === null || agreed.has(addedById)) &&
       (droppedById === null || !agreed.has(droppedById)),
+  );
+}
+
+/** All work that may still come: of every option, with what proposed change orders would add and drop. */
+export function scopeToCome({
+  scope,
+  changeOrders,
+}: Pick<ScopeFile, "scope" | "changeOrders">): ScopeItem[] {
+  const are = (state: ChangeOrderState) =>
+    new Set(changeOrders.filter((order) => order.state === state).map(({ id }) => id));
+  const [agreed, refused] = [are("agreed"), are("refused")];
+  return scope.filter(
+    ({ addedById, droppedById }) => !refused.has(addedById ?? "") && !agreed.has(droppedById ?? ""),
   );
 }
 

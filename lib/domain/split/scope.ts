@@ -9,10 +9,38 @@ export type Place = (typeof PLACES)[number];
 export const SPREADS = ["by-placed-cost", "equally"] as const;
 export type Spread = (typeof SPREADS)[number];
 
+/**
+ * What is done to the pipe. It decides which holds stop the work and which cautions it raises, so a
+ * person says it; `unknown` counts as the unsafest that its words allow (work-deeds.ts).
+ */
+export const SCOPE_KINDS = [
+  "unknown",
+  "dig-and-replace",
+  "spot-repair",
+  "line",
+  "burst",
+  /** Capping, plugging or cutting off a branch. */
+  "cap",
+  /** Cutting inside the pipe: roots, grease, a blockage. */
+  "clear",
+  /** Jetting and flushing, without cutting. */
+  "clean",
+  /** Opening a branch again, or joining it to the new pipe. */
+  "reconnect",
+  "test",
+  "restore",
+  "permit-fee",
+  /** Nothing that cuts, lines, bursts, caps or digs. */
+  "other",
+] as const;
+export type ScopeKind = (typeof SCOPE_KINDS)[number];
+
 /** One priced piece of work. */
 export interface ScopeItem {
   readonly id: string;
   readonly title: string;
+  readonly kind: ScopeKind;
+  /** For rules that say by the kind of work who does it. */
   readonly work: WorkKind;
   readonly place: Place;
   /** Point: `from` only. Stretch: both. Branch and general: neither. */

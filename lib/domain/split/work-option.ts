@@ -2,6 +2,7 @@
 export const OPTION_KINDS = [
   "spot-repair",
   "lining",
+  "bursting",
   "full-replacement",
   "separate-lines",
   "other",

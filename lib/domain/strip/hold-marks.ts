@@ -57,8 +57,7 @@ function placeOf(
   if (spot !== undefined) return { from: spot.from, to: spot.to };
   const run = report.runCoverage.find((one) => one.runId === hold.subjectId);
   if (run !== undefined) return between(run.from, run.to);
-  const stretch = /^(\d+)-(\d+)$/.exec(hold.subjectId);
-  return stretch === null ? null : { from: Number(stretch[1]), to: Number(stretch[2]) };
+  return hold.stretch;
 }
 
 function around(station: Cft | null, uncertainty: Cft | null): { from: Cft; to: Cft } | null {

@@ -1,9 +1,14 @@
 import type { Day } from "../calendar/day.ts";
+import type { Stretch } from "../line/stretch.ts";
 
 /** What a hold stops. */
 export const HOLD_STOPS = [
+  /** Whatever cuts inside the pipe: roots, grease, a blockage. */
+  "clearing",
+  "jetting",
   "capping",
   "lining",
+  "bursting",
   "final-split",
   "demand",
   "submission",
@@ -21,6 +26,8 @@ const HOLD_CAUSES = [
   "responsibility-unclear",
   "easement-missing",
   "crossing-seen",
+  "crossing-not-ruled-out",
+  "land-unknown",
 ] as const;
 export type HoldCause = (typeof HOLD_CAUSES)[number];
 
@@ -32,10 +39,19 @@ export interface Hold {
   readonly subjectId: string;
   readonly subjectLabel: string;
   readonly stops: readonly HoldStop[];
+  /** The part of the trunk that it concerns; null: the whole line, or nobody knows which part. */
+  readonly stretch: Stretch | null;
   readonly sentence: string;
   /** What would lift it. */
   readonly closes: string;
   readonly waiver: Waiver | null;
+}
+
+/** A hold as its cause raises it: what it stops is usually the cause's to say, and a waiver is not looked for yet. */
+export interface RaisedHold
+  extends Pick<Hold, "cause" | "subjectId" | "subjectLabel" | "stretch" | "sentence" | "closes"> {
+  /** Where it stops less than its cause usually does. */
+  readonly stops?: readonly HoldStop[];
 }
 
 /** A named person's word that work may go on despite a hold. Prints in the packet. */

@@ -1,15 +1,22 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
 import { formatFeet, plainFeet } from "../line/station.ts";
+import type { Stretch } from "../line/stretch.ts";
+import { LIKELY_LIMIT } from "../reconcile/likeness.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { crossingCauses } from "./crossing-holds.ts";
 import { bearsDemand } from "./evidence.ts";
-import type { Hold, HoldCause, HoldStop, Waiver } from "./hold.ts";
+import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
+import { around, holdsAgainst, placeOfTieIn } from "./stopped-by.ts";
 
 type HoldFile = Pick<
   LineFile,
   | "line"
+  | "scope"
+  | "options"
+  | "changeOrders"
   | "authority"
   | "agreements"
   | "entries"
@@ -20,30 +27,25 @@ type HoldFile = Pick<
   | "rulings"
   | "waivers"
 >;
-type HoldFacts = Pick<Report, "tieIns" | "entries" | "proposals" | "reaches" | "stations">;
+type HoldFacts = Pick<
+  Report,
+  "tieIns" | "entries" | "proposals" | "reaches" | "stations" | "runCoverage" | "extent"
+>;
 
 /** Holds say what they stop; the kinds of work and money that each cause makes unsafe or unfair. */
 const STOPS: Record<HoldCause, readonly HoldStop[]> = {
-  "tie-in-owner-unknown": ["capping", "lining", "final-split", "demand"],
-  "tie-in-undecided": ["capping", "lining", "final-split", "demand"],
-  "ruling-not-done": ["lining", "final-split"],
+  "tie-in-owner-unknown": ["capping", "lining", "bursting", "final-split", "demand"],
+  "tie-in-undecided": ["capping", "lining", "bursting", "final-split", "demand"],
+  "ruling-not-done": ["lining", "bursting", "final-split"],
   "entry-undecided": ["final-split", "submission"],
-  "entry-not-inspected": ["lining", "final-split"],
-  "station-relative-only": ["capping", "lining", "final-split", "digging"],
+  "entry-not-inspected": ["lining", "bursting", "final-split"],
+  "station-relative-only": ["capping", "lining", "bursting", "final-split", "digging"],
   "responsibility-unclear": ["final-split", "demand"],
   "easement-missing": ["submission", "digging"],
-  "crossing-seen": ["capping", "lining", "digging"],
+  "crossing-seen": ["clearing", "jetting", "capping", "lining", "bursting", "digging"],
+  "crossing-not-ruled-out": ["clearing", "lining", "bursting"],
+  "land-unknown": ["submission", "digging"],
 };
-
-interface Cause {
-  readonly cause: HoldCause;
-  readonly subjectId: string;
-  readonly subjectLabel: string;
-  readonly sentence: string;
-  readonly closes: string;
-  /** Where it stops less than its cause usually does. */
-  readonly stops?: readonly HoldStop[];
-}
 
 /**
  * Every hard stop on the line, in the order of their causes. A hold goes when its cause is
@@ -52,7 +54,7 @@ interface Cause {
 export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
   const causes = [
     ...facts.tieIns.flatMap((finding) => tieInCause(finding, facts)),
-    ...rulingEffects(file, facts.tieIns).flatMap(rulingCause),
+    ...rulingEffects(file, facts.tieIns).flatMap((effect) => rulingCause(effect, facts)),
     ...facts.entries.flatMap((finding) => entryCause(finding, file)),
     ...facts.tieIns.flatMap(relativeCause),
     ...unclearCauses(facts.reaches),
@@ -62,22 +64,23 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
   return causes.map((cause) => hold(cause, file.waivers));
 }
 
-/** True where something unwaived stops this kind of work or money on the line. */
+/** True where something unwaived stops this kind of work or money anywhere on the line. */
 export function isStopped(holds: readonly Hold[], stop: HoldStop): boolean {
-  return holds.some((each) => each.waiver === null && each.stops.includes(stop));
+  return holdsAgainst(holds, [{ stop, stretch: null }]).length > 0;
 }
 
-function hold(cause: Cause, waivers: readonly Waiver[]): Hold {
+function hold(cause: RaisedHold, waivers: readonly Waiver[]): Hold {
   const key = `${cause.cause}:${cause.subjectId}`;
   const waiver = waivers.findLast((each) => each.holdKey === key) ?? null;
   return { key, ...cause, stops: cause.stops ?? STOPS[cause.cause], waiver };
 }
 
 /** An undocumented branch stops until tests or its owner say whose it is; an undecided one until a person decides. */
-function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
+function tieInCause(finding: TieInFinding, { proposals, tieIns }: HoldFacts): RaisedHold[] {
   const { tieIn, standing } = finding;
   const name = nameOf(tieIn);
-  const subject = { subjectId: tieIn.id, subjectLabel: name };
+  const stretch = placeOfTieIn(finding, tieIns);
+  const subject = { subjectId: tieIn.id, subjectLabel: name, stretch };
   const known = bearsDemand(finding.level, tieIn.ownerAccepted);
   if (standing === "undocumented" && finding.live && !known)
     return [
@@ -89,7 +92,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
           "A repeated dye test with a negative control, digging, the owner’s or the authority’s written acceptance, or a record entry that a person accepts for it",
       },
     ];
-  if (standing === "accepted-by-ruling") return acceptedCause(finding);
+  if (standing === "accepted-by-ruling") return acceptedCause(finding, stretch);
   if (isThoughtDead(finding))
     return [
       {
@@ -114,7 +117,7 @@ function tieInCause(finding: TieInFinding, { proposals }: HoldFacts): Cause[] {
 }
 
 /** The authority's word documents the branch; whose it is may still be open. */
-function acceptedCause(finding: TieInFinding): Cause[] {
+function acceptedCause(finding: TieInFinding, stretch: Stretch | null): RaisedHold[] {
   const { tieIn, propertyId, live } = finding;
   if (propertyId !== null || !live) return [];
   const name = nameOf(tieIn);
@@ -125,14 +128,19 @@ function acceptedCause(finding: TieInFinding): Cause[] {
       subjectLabel: name,
       sentence: `${name}${atWords(finding)} is accepted by the authority, but nobody has said whose it is.`,
       closes: "A named person’s word whose it is, with what shows it",
+      stretch,
       stops: ["capping", "final-split", "demand"],
     },
   ];
 }
 
 /** A branch that has to come off holds until it is off: lining would seal it, a split would count it. */
-function rulingCause({ ruling, label, holds, asks }: RulingEffect): Cause[] {
+function rulingCause(
+  { ruling, label, holds, asks }: RulingEffect,
+  { tieIns }: HoldFacts,
+): RaisedHold[] {
   if (!holds || asks === null) return [];
+  const finding = tieIns.find(({ tieIn }) => tieIn.id === ruling.tieInId);
   return [
     {
       cause: "ruling-not-done",
@@ -140,6 +148,7 @@ function rulingCause({ ruling, label, holds, asks }: RulingEffect): Cause[] {
       subjectLabel: label,
       sentence: `${label} ${ruledWords(ruling)}. That is not done yet.`,
       closes: "A named person’s word that it is done, with how and when",
+      stretch: finding === undefined ? null : placeOfTieIn(finding, tieIns),
     },
   ];
 }
@@ -148,11 +157,13 @@ function isThoughtDead({ tieIn }: TieInFinding): boolean {
   return tieIn.kind === "old-septic-line" && !tieIn.inactive;
 }
 
-function entryCause(finding: EntryFinding, file: HoldFile): Cause[] {
+function entryCause(finding: EntryFinding, file: HoldFile): RaisedHold[] {
   if (finding.decided || finding.tieInId !== null) return [];
   const entry = file.entries.find((each) => each.id === finding.entryId);
   const subjectLabel = entry?.label || "an entry";
-  const common = { subjectId: finding.entryId, subjectLabel, sentence: finding.sentence };
+  const { entryId: subjectId, sentence } = finding;
+  const stretch = around(finding.station ?? finding.recordStation, LIKELY_LIMIT);
+  const common = { subjectId, subjectLabel, sentence, stretch };
   if (finding.standing === "on-record-not-inspected")
     return [
       {
@@ -170,7 +181,7 @@ function entryCause(finding: EntryFinding, file: HoldFile): Cause[] {
   ];
 }
 
-function relativeCause(finding: TieInFinding): Cause[] {
+function relativeCause(finding: TieInFinding): RaisedHold[] {
   if (finding.station !== null || finding.standing === "inactive") return [];
   const { tieIn } = finding;
   return [
@@ -181,12 +192,13 @@ function relativeCause(finding: TieInFinding): Cause[] {
       sentence: `${nameOf(tieIn)} was seen in a run that was never tied to the main: nobody can say where on the line it is.`,
       closes:
         "An anchor on its run, such as the main connection or a cleanout of known station, or a measured station",
+      stretch: null,
     },
   ];
 }
 
 /** One hold for each unbroken stretch that costs something or serves somebody. */
-function unclearCauses(reaches: readonly ReachFinding[]): Cause[] {
+function unclearCauses(reaches: readonly ReachFinding[]): RaisedHold[] {
   const stretches: { from: number; to: number; reason: string }[] = [];
   for (const reach of reaches) {
     if (reach.holder !== "unclear") continue;
@@ -202,11 +214,12 @@ function unclearCauses(reaches: readonly ReachFinding[]): Cause[] {
       subjectLabel: where,
       sentence: `Who answers for the pipe from ${where} is unclear. ${reason}`.trim(),
       closes: "A rule of the authority or a recorded agreement that covers it",
+      stretch: { from, to },
     };
   });
 }
 
-function easementCauses(file: HoldFile): Cause[] {
+function easementCauses(file: HoldFile): RaisedHold[] {
   return file.crossings
     .filter((crossing) => crossing.easement !== "recorded")
     .map((crossing) => {
@@ -224,38 +237,9 @@ function easementCauses(file: HoldFile): Cause[] {
         sentence: `The line crosses ${subjectLabel} from ${where}; ${state}.`,
         closes:
           "The recording number of an easement, or a named person’s waiver once the owner consents in writing",
+        stretch: { from: crossing.from, to: crossing.to },
       };
     });
-}
-
-/** Something that crosses the pipe may be a gas line bored through it: nobody cuts, lines or digs there. */
-function crossingCauses(file: HoldFile, { stations }: HoldFacts): Cause[] {
-  const seen = file.observations.filter((each) => each.kind === "crossing");
-  const told = new Set(seen.map((each) => each.runId));
-  const closes =
-    "The utility’s own word what crosses and that it is made safe, noted with a named person’s waiver";
-  return [
-    ...seen.map((each) => {
-      const station = stations.find((at) => at.observationId === each.id)?.station ?? null;
-      const where = station === null ? "at no known station" : `at ${formatFeet(station)}`;
-      return {
-        cause: "crossing-seen" as const,
-        subjectId: each.id,
-        subjectLabel: `crossing ${where}`,
-        sentence: `The camera saw something cross the pipe ${where}: it may be a gas line, so nothing is cut, lined or dug there until it is known.`,
-        closes,
-      };
-    }),
-    ...file.runs
-      .filter((run) => run.crossingSeen === "yes" && !told.has(run.id))
-      .map((run) => ({
-        cause: "crossing-seen" as const,
-        subjectId: run.id,
-        subjectLabel: run.name || "a run",
-        sentence: `${run.name || "A run"} saw something cross the pipe: it may be a gas line, so nothing is cut, lined or dug until it is known what and where.`,
-        closes,
-      })),
-  ];
 }
 
 function nameOf({ label }: TieInFinding["tieIn"]): string {

@@ -6,7 +6,7 @@ import { Field } from "#app/_components/field.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Permit } from "#lib/domain/permit/permit.ts";
-import { nextPermitStates, permitStateOf } from "#lib/domain/permit/steps.ts";
+import { type nextPermitStates, nextStatesOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../_terms.ts";
 import { addPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
@@ -97,7 +97,7 @@ function PermitArticle({
           key={state}
           lineId={lineId}
           permitId={permit.id}
-          next={nextPermitStates(state)}
+          next={nextStatesOf(file, permit)}
           today={today}
         />
       ) : null}

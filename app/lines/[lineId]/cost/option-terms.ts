@@ -4,6 +4,7 @@ import type { OptionKind } from "#lib/domain/split/work-option.ts";
 export const OPTION_WORDS: Record<OptionKind, string> = {
   "spot-repair": "spot repair",
   lining: "lining",
+  bursting: "pipe bursting",
   "full-replacement": "full replacement",
   "separate-lines": "separate lines",
   other: "other",

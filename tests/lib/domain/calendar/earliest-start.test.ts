@@ -114,6 +114,7 @@ test("earliestStart() minds a hold that stops digging until it is waived", () =>
     subjectId: "run",
     subjectLabel: "Run 1",
     stops: ["capping", "lining", "digging"],
+    stretch: null,
     sentence: "",
     closes: "",
     waiver: null,

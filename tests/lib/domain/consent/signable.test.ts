@@ -7,6 +7,7 @@ import { LINK_STOPS } from "#lib/domain/consent/stops.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LETTER_KINDS } from "#lib/domain/letter/notice.ts";
 import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { aHold } from "../../../support/answers.ts";
 import {
   aConsent,
   aFile,
@@ -16,9 +17,10 @@ import {
   aProperty,
   aRole,
   aSplit,
+  aWaiver,
 } from "../../../support/file.ts";
 
-const REPORT = { splits: [] };
+const REPORT = { splits: [], holds: [] };
 
 function aSharedFile(overrides: Parameters<typeof aFile>[0] = {}) {
   const share = { propertyId: "12", tieInId: null, amount: 10_000, recoverable: 0 };
@@ -85,6 +87,15 @@ test("signStop() lets an amount be signed only in the version in force", () => {
   expect(stop([aSplit("one", { number: 1, shares: [{ ...share, amount: 0 }] })])).toBe(
     "nothing-asked",
   );
+});
+
+test("signStop() lets no amount be signed while a hold keeps the split from being final", () => {
+  const stops = ["final-split"] as const;
+  const stop = (holds: ReturnType<typeof aHold>[]) =>
+    signStop({ file: aSharedFile(), report: { ...REPORT, holds } }, LETTER, "pay");
+  expect(stop([aHold("open", { stops })])).toBe("held");
+  expect(stop([aHold("waived", { stops, waiver: aWaiver("waived") })])).toBeNull();
+  expect(stop([aHold("other", { stops: ["lining"] })])).toBeNull();
 });
 
 test("signStop() asks nobody twice, and again where the word was taken back", () => {

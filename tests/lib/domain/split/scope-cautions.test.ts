@@ -1,12 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Level } from "#lib/domain/capacity/facts.ts";
 import { deepestBetween, notedDepths } from "#lib/domain/split/depth.ts";
-import {
-  depthUnknown,
-  groupCautions,
-  isLining,
-  scopeCautions,
-} from "#lib/domain/split/scope-cautions.ts";
+import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import { aFinding } from "#tests/support/answers.ts";
 import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
 
@@ -99,8 +94,8 @@ describe("scopeCautions()", () => {
 
   test("depthUnknown() says once that no depth is noted, where something is dug", () => {
     expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(/^No depth is noted.*from 5.0 ft/);
-    expect(depthUnknown(aFile({ scope: [{ ...dig, work: "clearing" }] }))).toBeNull();
-    expect(depthUnknown(aFile({ scope: [{ ...dig, title: "Lining" }] }))).toBeNull();
+    expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "clear" }] }))).toBeNull();
+    expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "line" }] }))).toBeNull();
     const points = [aPoint("c1", { station: 1_500, depth: 300 })];
     expect(depthUnknown(aFile({ scope: [dig], points }))).toBeNull();
     expect(scopeCautions(aFile({ scope: [dig] }), [])).toEqual([]);
@@ -117,10 +112,10 @@ describe("scopeCautions()", () => {
     expect(words(1_200)?.join(" ")).not.toContain("right-of-way");
   });
 
-  test("scopeCautions() takes work on a branch where it leaves the trunk, and leaves clearing alone", () => {
+  test("scopeCautions() takes work on a branch where it leaves the trunk, and asks nothing of a test", () => {
     const branch = { place: "branch", from: null, to: null, tieInId: "T1" } as const;
     const file = aFile({
-      scope: [aScopeItem("own", branch), aScopeItem("jet", { work: "clearing" })],
+      scope: [aScopeItem("own", branch), aScopeItem("camera", { kind: "test" })],
       points: [aPoint("c1", { station: 4_000, depth: 600 })],
     });
     const cautions = scopeCautions(file, [aFinding(aTieIn("T1", { station: 4_000 }))]);
@@ -130,7 +125,7 @@ describe("scopeCautions()", () => {
   });
 
   test("scopeCautions() reopens every live branch under a liner and stops where one is undocumented", () => {
-    const liner = aScopeItem("liner", { title: "Liner, 6 in", from: 0, to: 5_000 });
+    const liner = aScopeItem("liner", { kind: "line", from: 0, to: 5_000 });
     const at = (id: string, station: number, rest: Parameters<typeof aFinding>[1] = {}) =>
       aFinding(aTieIn(id, { station }), rest);
     const [caution] = scopeCautions(aFile({ scope: [liner] }), [
@@ -143,6 +138,77 @@ describe("scopeCautions()", () => {
     expect(caution?.needs.map(({ stops }) => stops)).toEqual([true, false]);
     expect(caution?.needs[0]?.words).toContain("Stop: T3 at 40.0 ft");
     expect(caution?.needs[1]?.words).toContain("reopen T1 at 10.0 ft and T2 at 50.0 ft");
+  });
+
+  const under = [
+    aFinding(aTieIn("T1", { station: 1_200 })),
+    aFinding(aTieIn("T3", { station: 1_800 }), { standing: "undocumented", level: 0 }),
+    aFinding(aTieIn("T5", { station: 1_500 }), { live: false }),
+  ];
+  const wordsOf = (rest: Parameters<typeof aScopeItem>[1]) =>
+    scopeCautions(
+      aFile({
+        scope: [{ ...dig, ...rest }],
+        points: [aPoint("c1", { station: 1_500, depth: 720 })],
+      }),
+      under,
+    ).flatMap(({ needs }) => needs.map(({ words }) => words));
+
+  test("scopeCautions() has live branches joined again under a burst and in an open trench", () => {
+    expect(wordsOf({ kind: "burst" })).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/^Stop: T3 at 18.0 ft .* Bursting would cut it off/),
+        expect.stringMatching(
+          /cuts off every branch between 10.0 and 20.0 ft: dig up and join again T1/,
+        ),
+        expect.stringContaining("breaks what crosses"),
+      ]),
+    );
+    expect(wordsOf({ kind: "dig-and-replace" })[0]).toBe(
+      "Live branches join the pipe here: keep each running, and join T1 at 12.0 ft and T3 at 18.0 ft to the new pipe.",
+    );
+  });
+
+  test("scopeCautions() has both sides looked at and the gas company called before anything is cut", () => {
+    expect(wordsOf({ kind: "clear" })).toEqual([
+      expect.stringMatching(/look at both sides of the blockage.*call the gas company/),
+    ]);
+  });
+
+  test("scopeCautions() says nothing of a trench where nothing is dug", () => {
+    for (const kind of [
+      "line",
+      "clear",
+      "clean",
+      "test",
+      "restore",
+      "permit-fee",
+      "other",
+    ] as const)
+      expect(wordsOf({ kind }).join(" ")).not.toMatch(/trench|ladder|cave-in|walls/);
+    for (const kind of ["burst", "cap", "spot-repair", "reconnect"] as const)
+      expect(wordsOf({ kind }).join(" ")).toMatch(/Slope, shore or shield/);
+  });
+
+  test("scopeCautions() takes work of no kind for all that it may be, and says so", () => {
+    const words = wordsOf({ kind: "unknown", title: "Mend it", work: "repair" });
+    expect(words.join(" ")).toMatch(/liner would close.*Bursting would cut/);
+    expect(words.at(-1)).toContain("What is done here is not said");
+  });
+
+  test("scopeCautions() says a depth that was worked out to the next half foot, and goes by that", () => {
+    const file = aFile({
+      scope: [aScopeItem("dig", { place: "point", from: 2_000, to: null })],
+      points: [
+        aPoint("c1", { station: 1_000, depth: 520 }),
+        aPoint("c2", { station: 3_000, depth: 448 }),
+      ],
+    });
+    const [caution] = scopeCautions(file, []);
+    expect(caution?.depth).toBe(
+      "The pipe lies about 5.0 ft deep at 20.0 ft, worked out between two noted depths.",
+    );
+    expect(caution?.needs.map(({ citation }) => citation)).toContain("29 CFR 1926.652(a)(1)");
   });
 });
 
@@ -162,17 +228,4 @@ test("groupCautions() says once what several pieces of work need alike", () => {
     ["shallow"],
   ]);
   expect(groups.map(({ needs }) => needs.length)).toEqual([3, 1]);
-});
-
-test("isLining() goes by the option or the title, and never by clearing or points", () => {
-  const options = [{ id: "o", title: "In place", kind: "lining" as const, note: "" }];
-  const lines = (rest: Parameters<typeof aScopeItem>[1]) =>
-    isLining(aScopeItem("i", rest), { options });
-  expect(lines({ title: "CIPP", optionId: "o" })).toBe(true);
-  expect(lines({ title: "Reline 0 to 50 ft" })).toBe(true);
-  expect(lines({ title: "Lining 0 to 50 ft" })).toBe(true);
-  expect(lines({ title: "Cured-in-place pipe" })).toBe(true);
-  expect(lines({ title: "Dig up the line" })).toBe(false);
-  expect(lines({ title: "Lining", work: "clearing" })).toBe(false);
-  expect(lines({ title: "Liner end seal", place: "point", to: null })).toBe(false);
 });

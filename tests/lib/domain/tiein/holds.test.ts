@@ -44,13 +44,14 @@ function foundWith(overrides: Omit<Partial<LineFile>, "line">): readonly Hold[] 
   return holdsOf({ ...FOUND, ...overrides });
 }
 
-test("an undocumented tie-in of unknown owner stops capping, lining, the final split and demands", () => {
+test("an undocumented tie-in of unknown owner stops capping, lining, bursting, the final split and demands", () => {
   const [hold, ...rest] = foundWith({});
   expect(rest).toEqual([]);
   expect(hold).toMatchObject({
     key: "tie-in-owner-unknown:t",
     subjectLabel: "T3",
-    stops: ["capping", "lining", "final-split", "demand"],
+    stops: ["capping", "lining", "bursting", "final-split", "demand"],
+    stretch: { from: 3_550, to: 3_750 },
     waiver: null,
   });
   expect(hold?.sentence).toBe(
@@ -147,7 +148,8 @@ test("something that crosses the pipe stops cutting, lining and digging, at its 
   expect(found).toHaveLength(1);
   expect(found[0]).toMatchObject({
     key: "crossing-seen:c",
-    stops: ["capping", "lining", "digging"],
+    stops: ["clearing", "jetting", "capping", "lining", "bursting", "digging"],
+    stretch: { from: 2_100, to: 2_300 },
     subjectLabel: "crossing at 22.0 ft",
   });
 });

@@ -1,0 +1,219 @@
+import { describe, expect, test } from "vitest";
+import { getRevisions } from "#db/queries/revision.ts";
+import { insertRow } from "#db/queries/row.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { PermitState } from "#lib/domain/permit/permit.ts";
+import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import { chooseOption } from "#lib/operations/choose-option.ts";
+import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
+import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
+import { sendNotices } from "#lib/operations/send-notices.ts";
+import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
+import { stepPermit } from "#lib/operations/step-permit.ts";
+import { waiveHold } from "#lib/operations/waive-hold.ts";
+import { aPermit, aScopeItem } from "#tests/support/file.ts";
+import { aDesk, addRows, fileOf, must } from "#tests/support/office.ts";
+
+// A line of three houses with a fourth tie-in at 50 ft on no record: an undocumented branch stops
+// capping, lining and bursting where it lies, and no digging.
+
+type Desk = ReturnType<typeof aDesk>;
+
+/** What lies between 40 and 60 ft, where the undocumented branch is. */
+const OVER = { from: 4_500, to: 5_500 };
+/** A foot beyond all that is uncertain about it. */
+const BESIDE = { from: 0, to: 3_000 };
+
+function desk(scope: readonly ScopeItem[]): Desk & { permitId: string } {
+  const at = aDesk({ undocumented: true });
+  addRows(at.act, { lineId: at.lineId, table: "scope" }, scope);
+  insertRow(at.act.db, "permits", { lineId: at.lineId, row: aPermit("permit") });
+  return { ...at, permitId: "permit" };
+}
+
+function step({ act, lineId, permitId }: ReturnType<typeof desk>, state: PermitState) {
+  return stepPermit(act, { lineId, permitId, state, on: act.today, note: "" });
+}
+
+function walk(at: ReturnType<typeof desk>, ...states: PermitState[]): void {
+  for (const state of states) must(step(at, state));
+}
+
+function waiveAll({ act, lineId }: Desk): void {
+  for (const { key, waiver } of reportOn(fileOf(act, lineId), act.today).holds)
+    if (waiver === null) must(waiveHold(act, { lineId, holdKey: key, reason: "Camera stands by" }));
+}
+
+const HELD = {
+  ok: false,
+  error: {
+    reason: "held",
+    detail: expect.stringMatching(/on no record.*It stops .*What lifts it: .*“Do they agree\?”/),
+  },
+};
+
+describe("stepPermit()", () => {
+  test.each(["line", "burst", "cap"] as const)(
+    "stepPermit() begins no work that would %s over a branch that nobody knows, until it is waived",
+    (kind) => {
+      const at = desk([aScopeItem("work", { kind, ...OVER })]);
+      walk(at, "submitted", "issued");
+      expect(step(at, "working")).toMatchObject(HELD);
+      waiveAll(at);
+      must(step(at, "working"));
+    },
+  );
+
+  test("stepPermit() lets the same work begin where no hold lies", () => {
+    const at = desk([aScopeItem("work", { kind: "line", ...BESIDE })]);
+    walk(at, "submitted", "issued", "working", "inspection-requested", "passed-may-backfill");
+  });
+
+  test("stepPermit() asks at the inspection too, where the step to work was left out", () => {
+    const at = desk([aScopeItem("work", { kind: "line", ...OVER })]);
+    walk(at, "submitted", "issued");
+    expect(step(at, "inspection-requested")).toMatchObject(HELD);
+    walk(at, "extended");
+    expect(step(at, "passed-may-backfill")).toMatchObject({
+      error: { reason: "not-in-this-state" },
+    });
+    expect(step(at, "inspection-requested")).toMatchObject(HELD);
+  });
+
+  test("stepPermit() asks again before backfill: a hold may have come up in the open trench", () => {
+    const at = desk([aScopeItem("work", { kind: "dig-and-replace", ...OVER })]);
+    walk(at, "submitted", "issued", "working", "inspection-requested");
+    addRows(at.act, { lineId: at.lineId, table: "scope" }, []);
+    insertRow(at.act.db, "scope", {
+      lineId: at.lineId,
+      row: aScopeItem("plug", { kind: "cap", place: "point", from: 5_000, to: null }),
+    });
+    expect(step(at, "passed-may-backfill")).toMatchObject(HELD);
+  });
+
+  test("stepPermit() counts work whose kind nobody said as the strictest that its words allow", () => {
+    const said = desk([aScopeItem("work", { kind: "unknown", title: "Dig it up", ...OVER })]);
+    walk(said, "submitted", "issued", "working");
+    const unsaid = desk([aScopeItem("work", { kind: "unknown", title: "Mend it", ...OVER })]);
+    walk(unsaid, "submitted", "issued");
+    expect(step(unsaid, "working")).toMatchObject(HELD);
+  });
+
+  test("stepPermit() takes work without a place for the whole line", () => {
+    const at = desk([aScopeItem("work", { kind: "line", place: "general", from: null, to: null })]);
+    walk(at, "submitted", "issued");
+    expect(step(at, "working")).toMatchObject(HELD);
+  });
+});
+
+describe("choosing and changing the work", () => {
+  function withOptions() {
+    const at = aDesk({ undocumented: true });
+    addRows(at.act, { lineId: at.lineId, table: "options" }, [
+      { id: "dig", title: "Dig", kind: "spot-repair" },
+      { id: "line", title: "Line", kind: "lining" },
+    ]);
+    addRows(at.act, { lineId: at.lineId, table: "scope" }, [
+      aScopeItem("d", { optionId: "dig", ...OVER }),
+      aScopeItem("l", { optionId: "line", kind: "line", ...OVER }),
+    ]);
+    return at;
+  }
+
+  test("chooseOption() refuses to line over an unknown branch, and takes the option that digs", () => {
+    const { act, lineId } = withOptions();
+    const choice = { lineId, reason: "Cheapest" };
+    expect(chooseOption(act, { ...choice, optionId: "line" })).toMatchObject(HELD);
+    must(chooseOption(act, { ...choice, optionId: "dig" }));
+  });
+
+  test("chooseOption() lets a named person’s waiver through", () => {
+    const at = withOptions();
+    waiveAll(at);
+    must(chooseOption(at.act, { lineId: at.lineId, optionId: "line", reason: "Cheapest" }));
+  });
+
+  function proposed(item: ScopeItem) {
+    const at = desk([]);
+    const { act, lineId } = at;
+    const order = { lineId, title: "More", reason: "Rock", orderedBy: "Ottilie Brandvold" };
+    const { changeOrderId } = must(proposeChangeOrder(act, order));
+    addRows(act, { lineId, table: "scope" }, [{ ...item, addedById: changeOrderId }]);
+    const decide = (state: "agreed" | "refused") =>
+      decideChangeOrder(act, { lineId, changeOrderId, state, by: "All", reason: "Needed" });
+    return { at, decide };
+  }
+
+  test("decideChangeOrder() agrees to no lining over an unknown branch; refusing it is free", () => {
+    const { at, decide } = proposed(aScopeItem("more", { kind: "line", ...OVER }));
+    expect(decide("agreed")).toMatchObject(HELD);
+    must(decide("refused"));
+    const waived = proposed(aScopeItem("more", { kind: "line", ...OVER }));
+    waiveAll(waived.at);
+    must(waived.decide("agreed"));
+    expect(fileOf(at.act, at.lineId).changeOrders[0]?.state).toBe("refused");
+  });
+
+  test("decideChangeOrder() agrees to no digging against a hold once work has begun", () => {
+    const { at, decide } = proposed(aScopeItem("more", { ...OVER }));
+    walk(at, "submitted", "issued", "working");
+    insertRow(at.act.db, "crossings", {
+      lineId: at.lineId,
+      row: {
+        ...{ id: "x", propertyId: "12", from: 4_000, to: 6_000, easement: "none" },
+        ...{ recordingNumber: "", note: "" },
+      },
+    });
+    expect(decide("agreed")).toMatchObject({ error: { reason: "held" } });
+  });
+
+  test("saveRows() prices what it likes before the work begins, and adds nothing that is held after", () => {
+    const at = desk([aScopeItem("dig", BESIDE)]);
+    const { act, lineId } = at;
+    const liner = aScopeItem("liner", { kind: "line", ...OVER });
+    const save = () =>
+      saveRows(act, {
+        ...{ lineId, table: "scope", base: getRevisions(act.db, lineId).scope },
+        rows: [aScopeItem("dig", BESIDE), liner],
+      });
+    walk(at, "submitted", "issued", "working");
+    expect(save()).toMatchObject({
+      error: {
+        reason: "bad-rows",
+        cells: [{ row: 1, column: "kind", message: expect.stringContaining("on no record") }],
+      },
+    });
+    const before = desk([aScopeItem("dig", BESIDE)]);
+    addRows(before.act, { lineId: before.lineId, table: "scope" }, [liner]);
+  });
+});
+
+test("settleTieIn() takes down no cap on a branch that is not proven dead", () => {
+  const at = aDesk({ undocumented: true });
+  const { act, lineId } = at;
+  const tieInId =
+    fileOf(act, lineId).observations.find(({ id }) => id === "extra")?.tieInId ?? "none";
+  const word = { lineId, tieInId, propertyId: null, ownerAccepted: false } as const;
+  const cap = { ...word, kind: "capped-stub", reason: "Plugged by the crew" } as const;
+  expect(settleTieIn(act, { ...cap, inactive: false })).toMatchObject(HELD);
+  must(settleTieIn(act, { ...cap, inactive: true, reason: "Camera saw dry earth behind it" }));
+  const known = fileOf(act, lineId).tieIns.find(({ id }) => id !== tieInId)?.id ?? "none";
+  expect(settleTieIn(act, { ...cap, tieInId: known, inactive: false })).toMatchObject({
+    error: { reason: "missing-value", path: "inactive" },
+  });
+});
+
+test("sendNotices() announces no work that is held", () => {
+  const at = desk([aScopeItem("work", { kind: "line", ...OVER })]);
+  const { act, lineId } = at;
+  const recipient = { partyId: "owner-12", propertyId: "12", tieInId: null, splitId: null };
+  const { noticeIds } = must(
+    draftNotices(act, { lineId, kind: "work-start", replyBy: null, recipients: [recipient] }),
+  );
+  const sending = { lineId, noticeIds, method: "certified", sentOn: act.today } as const;
+  expect(sendNotices(act, sending)).toMatchObject(HELD);
+  waiveAll(at);
+  must(sendNotices(act, sending));
+});
