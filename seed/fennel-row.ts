@@ -507,6 +507,7 @@ const LINING = "fr-lining";
 
 const SCOPE = [
   work("fr-s7", "Line the pipe and open each tie-in again", {
+    kind: "line",
     work: "repair",
     place: "stretch",
     from: 2_800,
@@ -517,6 +518,7 @@ const SCOPE = [
     optionId: LINING,
   }),
   work("fr-s1", "Dig and replace the rooted stretch", {
+    kind: "dig-and-replace",
     work: "replacement",
     place: "stretch",
     from: 2_800,
@@ -528,6 +530,7 @@ const SCOPE = [
     allegedCause: "Roots; whose tree is not settled",
   }),
   work("fr-s2", "Dig and relay the belly to grade", {
+    kind: "dig-and-replace",
     work: "replacement",
     place: "stretch",
     from: 4_000,
@@ -538,6 +541,7 @@ const SCOPE = [
     optionId: DIG,
   }),
   work("fr-s3", "Spot repair of the crack", {
+    kind: "spot-repair",
     place: "point",
     from: 1_500,
     quantity: 100,
@@ -545,18 +549,21 @@ const SCOPE = [
     rate: 185_000,
   }),
   work("fr-s4", "Alley restoration", {
+    kind: "restore",
     place: "general",
     quantity: 100,
     unit: "each",
     rate: 242_000,
   }),
   work("fr-s5", "Permit and inspection fees", {
+    kind: "permit-fee",
     place: "general",
     quantity: 100,
     unit: "each",
     rate: 33_000,
   }),
   work("fr-s6", "Camera runs and tests", {
+    kind: "test",
     place: "general",
     quantity: 100,
     unit: "each",

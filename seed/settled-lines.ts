@@ -91,6 +91,7 @@ export const ROPEWALK: Story = {
   toldOn: "2026-10-05",
   scope: [
     work("rw-s1", "Line the pipe, 10 to 70 ft", {
+      kind: "line",
       place: "stretch",
       from: 1_000,
       to: 7_000,
@@ -98,7 +99,7 @@ export const ROPEWALK: Story = {
       unit: "ft",
       rate: 10_000,
     }),
-    work("rw-s2", "Permit and inspection fees", { rate: 31_000 }),
+    work("rw-s2", "Permit and inspection fees", { kind: "permit-fee", rate: 31_000 }),
   ],
   permit: {
     number: "SS-26-0818",
@@ -150,6 +151,7 @@ export const TOLLGATE: Story = {
   toldOn: "2026-05-18",
   scope: [
     work("tg-s1", "Dig and replace the collapsed stretch", {
+      kind: "dig-and-replace",
       work: "replacement",
       place: "stretch",
       from: 1_400,
@@ -158,7 +160,7 @@ export const TOLLGATE: Story = {
       unit: "ft",
       rate: 26_000,
     }),
-    work("tg-s2", "Permit and inspection fees", { rate: 30_000 }),
+    work("tg-s2", "Permit and inspection fees", { kind: "permit-fee", rate: 30_000 }),
   ],
   permit: {
     number: "SS-26-0402",

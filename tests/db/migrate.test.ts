@@ -235,3 +235,39 @@ test("a database that is up to date is opened while another program writes to it
   expect(Date.now() - started).toBeLessThan(5_000);
   other.close();
 });
+
+test("the kind of work is said where a title names one kind and no other", () => {
+  const before = MIGRATIONS.findIndex(({ sql }) =>
+    sql.some((each) => /scope_items.*ADD `kind`/.test(each)),
+  );
+  const db = demoAt(before);
+  const like = db.prepare("SELECT * FROM scope_items LIMIT 1").get() as Record<string, unknown>;
+  const names = Object.keys(like);
+  const add = db.prepare(
+    `INSERT INTO scope_items (${names.join(", ")}) VALUES (${names.map((name) => `@${name}`).join(", ")})`,
+  );
+  const titles = {
+    "Dig and replace, 10 to 18 ft": "dig-and-replace",
+    "Line the pipe, 10 to 70 ft": "line",
+    "Liner (6 in)": "line",
+    "Pipe bursting": "burst",
+    "Spot repair of the crack": "spot-repair",
+    "Cut roots": "clear",
+    "Hydro jet, then jet again": "clean",
+    "Reconnect T2": "reconnect",
+    "Permit fee": "permit-fee",
+    Mobilization: "other",
+    "Line the pipe and open each tie-in again": "unknown",
+    "Dig permit": "unknown",
+    "Repair of the line": "unknown",
+  };
+  for (const [at, title] of Object.keys(titles).entries())
+    add.run({ ...like, id: `w${at}`, title });
+  bringUpToDate(db);
+  const kinds = db
+    .prepare("SELECT title, kind FROM scope_items WHERE id GLOB 'w[0-9]*'")
+    .raw()
+    .all();
+  expect(Object.fromEntries(kinds as [string, string][])).toEqual(titles);
+  db.close();
+});

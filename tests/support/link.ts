@@ -1,4 +1,5 @@
 import { randomBytes } from "node:crypto";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { LetterKind } from "#lib/domain/letter/notice.ts";
 import type { SmtpSettings } from "#lib/env.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
@@ -8,9 +9,10 @@ import { makeLink } from "#lib/operations/make-link.ts";
 import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
+import { waiveHold } from "#lib/operations/waive-hold.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
 import { aScopeItem } from "./file.ts";
-import { type aDesk, addRows, must } from "./office.ts";
+import { type aDesk, addRows, fileOf, must } from "./office.ts";
 
 export type LinkDesk = ReturnType<typeof aDesk>;
 
@@ -42,8 +44,14 @@ export function aWorker({ act }: LinkDesk, smtp: SmtpSettings | null = null): Wo
   };
 }
 
-/** A version of the split by equal parts, over one more piece of work of so many cents. */
+/**
+ * A version of the split by equal parts, over one more piece of work of so many cents. No rule says
+ * here who answers for the line: somebody waived that.
+ */
 export function aSplit({ act, lineId }: LinkDesk, rate = 30_000): string {
+  for (const { key, stops, waiver } of reportOn(fileOf(act, lineId), act.today).holds)
+    if (waiver === null && stops.includes("final-split"))
+      must(waiveHold(act, { lineId, holdKey: key, reason: "All owners have agreed" }));
   addRows(act, { lineId, table: "scope" }, [
     aScopeItem(`work-${rate}`, { place: "general", from: null, to: null, quantity: 100, rate }),
   ]);

@@ -22,7 +22,7 @@ import type {
   WorkKind,
 } from "#lib/domain/responsibility/authority.ts";
 import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Place, Spread } from "#lib/domain/split/scope.ts";
+import type { Place, ScopeKind, Spread } from "#lib/domain/split/scope.ts";
 import type { UnknownShares } from "#lib/domain/split/split.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
@@ -78,6 +78,22 @@ export const WORK_WORDS: Record<WorkKind, string> = {
   clearing: "clearing",
   repair: "repair",
   replacement: "replacement",
+};
+
+export const SCOPE_KIND_WORDS: Record<ScopeKind, string> = {
+  unknown: "not said yet",
+  "dig-and-replace": "dig and replace",
+  "spot-repair": "spot repair (dug)",
+  line: "line",
+  burst: "burst",
+  cap: "cap or plug",
+  clear: "clear (cut inside the pipe)",
+  clean: "clean (jet)",
+  reconnect: "reconnect a branch",
+  test: "camera or test",
+  restore: "restore the surface",
+  "permit-fee": "permit or fee",
+  other: "other: nothing cut, lined, capped or dug",
 };
 
 export const PLACE_WORDS: Record<Place, string> = {

@@ -54,11 +54,6 @@ export function kindsOf(item: KindOf, { options }: OptionFile): readonly ScopeKi
   return item.work === "clearing" ? ["clear"] : ["dig-and-replace", "line", "burst"];
 }
 
-/** Whether a piece of work may be of a kind, as far as is said. */
-export function mayBe(item: KindOf, kind: ScopeKind, file: OptionFile): boolean {
-  return kindsOf(item, file).includes(kind);
-}
-
 /** What each kind does to the pipe or the ground: one of the things that holds stop. */
 const STOPS: Record<Exclude<ScopeKind, "unknown" | "reconnect">, readonly HoldStop[]> = {
   "dig-and-replace": ["digging"],

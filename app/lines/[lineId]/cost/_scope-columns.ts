@@ -6,12 +6,13 @@ import { formatFeet } from "#lib/domain/line/station.ts";
 import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
-import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
+import { optionsOf, PLACE_WORDS, SCOPE_KIND_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 import { OPTION_WORDS } from "./option-terms.ts";
 
 export const SCOPE_BLANK = {
   title: "",
+  kind: "unknown",
   work: "repair",
   place: "stretch",
   from: null,
@@ -36,6 +37,7 @@ export const SCOPE_BLANK = {
 export function scopeColumns(file: LineFile, report: Pick<Report, "tieIns">): GridColumn[] {
   return [
     TITLE,
+    KIND,
     ...optionColumns(file),
     ...PLACE,
     ...priceColumns(file),
@@ -71,11 +73,22 @@ const PLACE: readonly GridColumn[] = [
   { key: "to", title: "To", kind: "feet", width: 7, example: "18.0", pasteHeadings: ["end"] },
 ];
 
-const WORK: GridColumn = {
-  key: "work",
+const KIND: GridColumn = {
+  key: "kind",
   title: "Kind of work",
   kind: "choice",
+  width: 18,
+  hint: "Decides which holds stop it; until it is said, the strictest that the words allow",
+  choices: optionsOf(SCOPE_KIND_WORDS),
+  pasteHeadings: ["method", "type of work"],
+};
+
+const WORK: GridColumn = {
+  key: "work",
+  title: "Counts as",
+  kind: "choice",
   width: 12,
+  hint: "For rules that say by the kind of work who does it",
   choices: optionsOf(WORK_WORDS),
 };
 

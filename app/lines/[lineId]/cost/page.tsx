@@ -44,7 +44,7 @@ export default async function CostPage({
       <HoldBoxes
         lineId={lineId}
         holds={report.holds}
-        stops={["final-split", "demand"]}
+        stops={["final-split", "demand", "clearing", "jetting", "capping", "lining", "bursting"]}
         today={report.today}
       />
       <Section
