@@ -6,6 +6,7 @@ const PURE = [
   "tests/app/**/*.test.{ts,tsx}",
   "tests/lib/domain/**/*.test.ts",
   "tests/published/**/*.test.ts",
+  "tests/derived/**/*.test.ts",
 ];
 
 export default defineConfig({

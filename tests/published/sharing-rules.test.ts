@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { crossingUses } from "#lib/domain/responsibility/crossing-uses.ts";
-import { fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
-import { aCrossing, anAgreement, aProperty, aScopeItem, aUnit } from "#tests/support/file.ts";
+import { aCrossing, anAgreement, aProperty, aScopeItem } from "#tests/support/file.ts";
 import { amountsOf, aPricedLine, divideLine, exactOf } from "#tests/support/priced-line.ts";
 
-// Rules of sharing as they really appear, each with its source; arithmetic done by hand from the
-// published rule where the source prints no amounts (said so beside).
+// Rules of sharing as they really appear, each with the source that was read; arithmetic done by hand
+// from the published rule where the source prints no amounts (said so beside). What is our own is in
+// tests/derived.
 
 const TODAY = "2026-11-25";
 
@@ -68,34 +68,29 @@ test("by equivalent dwellings (HDWD: house 1.0, multifamily unit 0.75, mobile ho
   expect(exactOf(outcome)["flats"]).toBe("15000000/23");
 });
 
-test("Fort Worth ch. 35: main to wye equally, wye to house each its own, whatever the house's place", () => {
-  // https://codelibrary.amlegal.com/codes/ftworth/latest/ftworth_tx/0-0-0-31774
+test("Conn. Gen. Stat. § 47-42f(d): who damages it pays alone, as an item with one payer; the rest by the rule", () => {
+  // https://instalawyer.io/laws/connecticut-general-statutes/section-47-42f-maintenance-of
   const line = aPricedLine(
     [
-      { id: "A", station: 4_000 },
+      { id: "A", station: 2_000 },
       { id: "B", station: 4_000 },
     ],
     {
       scope: [
-        aScopeItem("shared", { from: 0, to: 4_000, quantity: 4_000 }),
-        aScopeItem("own", {
-          place: "branch",
-          tieInId: "B",
-          from: null,
-          to: null,
-          quantity: 1_000,
-        }),
+        aScopeItem("crushed", { payerId: "A", quantity: 100, rate: 120_000 }),
+        aScopeItem("worn", { quantity: 100, rate: 80_000 }),
       ],
     },
   );
-  expect(amountsOf(divideLine(line, "equal"))).toEqual({ A: 200_000, B: 300_000 });
+  expect(amountsOf(divideLine(line, "equal"))).toEqual({ A: 160_000, B: 40_000 });
 });
 
-test("Donner v. Blue, 187 Wn. App. 51: uphill users equally; the crossed lot that uses nothing, nothing", () => {
-  // http://law.justia.com/cases/washington/court-of-appeals-division-i/2015/71441-4.html
+test("Donner v. Blue, 187 Wn. App. 51: repair costs go to the uphill users; the crossed lot that uses nothing pays nothing", () => {
+  // http://law.justia.com/cases/washington/court-of-appeals-division-i/2015/71441-4.html: “We affirm the
+  // trial court's order allocating repair costs to the uphill respondents.” How it divided them is not in
+  // the part that was read; that nobody below the fault pays is our rule's, not the court's.
   const line = aPricedLine(
     [
-      { id: "downhill", station: 1_000 },
       { id: "up-1", station: 6_000 },
       { id: "up-2", station: 8_000 },
     ],
@@ -115,30 +110,16 @@ test("Donner v. Blue, 187 Wn. App. 51: uphill users equally; the crossed lot tha
     },
   );
   const outcome = divideLine(line, "upstream-of-fault", { faultStation: 3_000 });
-  expect(amountsOf(outcome)).toEqual({ downhill: 0, "up-1": 450_000, "up-2": 450_000 });
+  expect(Object.keys(amountsOf(outcome))).toEqual(["up-1", "up-2"]);
+  expect(outcome.total).toBe(900_000);
   expect(crossingUses(line.file, line.found.reaches)[0]?.uses).toBe("none");
   expect(reportOn(line.file, TODAY).holds.map(({ key }) => key)).toContain("easement-missing:x");
 });
 
-test("Conn. Gen. Stat. § 47-42f(d): who damages it pays alone, as an item with one payer; the rest by the rule", () => {
-  // https://instalawyer.io/laws/connecticut-general-statutes/section-47-42f-maintenance-of
-  const line = aPricedLine(
-    [
-      { id: "A", station: 2_000 },
-      { id: "B", station: 4_000 },
-    ],
-    {
-      scope: [
-        aScopeItem("crushed", { payerId: "A", quantity: 100, rate: 120_000 }),
-        aScopeItem("worn", { quantity: 100, rate: 80_000 }),
-      ],
-    },
-  );
-  expect(amountsOf(divideLine(line, "equal"))).toEqual({ A: 160_000, B: 40_000 });
-});
-
-test("Everett record: equal thirds, but a lot that is not served contributes nothing by the default", () => {
-  // https://lfportal.everettwa.gov/WebLink/0/doc/1451359/Page64.aspx
+test("Everett record 1451359: installing the shared meter is paid in equal thirds, by the lot without a house too", () => {
+  // https://lfportal.everettwa.gov/WebLink/0/doc/1451359/Page64.aspx, a shared WATER line: a lot that is
+  // denied a building permit pays no running costs, but “all three lots owners shall contribute equally
+  // to the cost of labor and materials”. So an instrument may bind a lot that is not connected.
   const line = aPricedLine(
     [
       { id: "A", station: 2_000 },
@@ -146,59 +127,18 @@ test("Everett record: equal thirds, but a lot that is not served contributes not
     ],
     {
       properties: [aProperty("unbuilt")],
+      agreements: [
+        anAgreement("record", {
+          recordedOn: "1990-01-01",
+          shares: ["A", "B", "unbuilt"].map((propertyId) => ({ propertyId, parts: 1 })),
+        }),
+      ],
       scope: [aScopeItem("job", { quantity: 100, rate: 90_000 })],
     },
   );
-  expect(amountsOf(divideLine(line, "equal"))).toEqual({ A: 45_000, B: 45_000 });
-});
-
-test("recorded shares bind who is named, connected or not (Restatement (Third), Servitudes § 4.13)", () => {
-  const line = aPricedLine([{ id: "A", station: 2_000 }], {
-    properties: [aProperty("moved")],
-    agreements: [
-      anAgreement("deed", {
-        recordedOn: "1998-04-01",
-        shares: [
-          { propertyId: "A", parts: 2 },
-          { propertyId: "moved", parts: 1 },
-        ],
-      }),
-    ],
-    scope: [aScopeItem("job", { quantity: 100, rate: 90_000 })],
+  expect(amountsOf(divideLine(line, "recorded-shares"))).toEqual({
+    A: 30_000,
+    B: 30_000,
+    unbuilt: 30_000,
   });
-  expect(amountsOf(divideLine(line, "recorded-shares"))).toEqual({ A: 60_000, moved: 30_000 });
-});
-
-test("by fixture units: a house of 9 and one of 18 (IPC Table 709.1) pay one and two thirds", () => {
-  // No recorded agreement was found that shares so: an option of the owners' own.
-  const counts = (propertyId: string, count: number) =>
-    (["bathroom-group", "kitchen-sink", "clothes-washer"] as const).map((fixture) => ({
-      id: `${propertyId}-${fixture}`,
-      propertyId,
-      unitId: null,
-      fixture,
-      count,
-      note: "",
-    }));
-  const plain = aPricedLine(
-    [
-      { id: "A", station: 2_000 },
-      { id: "B", station: 4_000 },
-    ],
-    {
-      line: { plumbingCode: "ipc" },
-      fixtures: [...counts("A", 1), ...counts("B", 2)],
-      units: [aUnit("a", "A")],
-      scope: [aScopeItem("job", { quantity: 100, rate: 90_000 })],
-    },
-  );
-  const proposed = fixtureWeights(plain.file, plain.found.tieIns);
-  if (!proposed.ok) throw new Error(proposed.error);
-  const properties = plain.file.properties.map((property) => ({
-    ...property,
-    weight: proposed.value.weights.find((each) => each.propertyId === property.id)?.weight ?? null,
-  }));
-  expect(proposed.value.weights.map(({ weight }) => weight)).toEqual([9, 18]);
-  const weighed = { ...plain, file: { ...plain.file, properties } };
-  expect(amountsOf(divideLine(weighed, "weights"))).toEqual({ A: 30_000, B: 60_000 });
 });

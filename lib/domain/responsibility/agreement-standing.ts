@@ -1,3 +1,4 @@
+import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { type Cft, plainFeet } from "../line/station.ts";
 import { type AgreementWay, agreementProgress } from "./agreement-progress.ts";
@@ -77,9 +78,10 @@ export function agreementEnds(ranked: readonly RankedAgreement[]): Cft[] {
 export function agreementName({ agreement, rank }: RankedAgreement): string {
   const title = `“${agreement.title}”`;
   if (rank === "signed") return `${title}, signed by all in it and not recorded`;
+  const { recordedOn } = agreement;
   const number = agreement.recordingNumber.trim();
-  return number === ""
-    ? `${title}, recorded on ${agreement.recordedOn}`
+  return number === "" && recordedOn !== null
+    ? `${title}, recorded on ${formatDate(recordedOn)}`
     : `${title}, recorded as ${number}`;
 }
 

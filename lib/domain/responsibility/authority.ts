@@ -18,9 +18,9 @@ export const RULE_PATTERNS = [
   "authority-in-right-of-way",
   /** Divided at a cleanout; while none is entered, unclear. */
   "divided-at-cleanout",
-  /** Owners own all; the authority mends the lower part. */
+  /** Owners own all; below the boundary the authority does what the rule gives it. */
   "owners-own-authority-mends-lower",
-  /** By the kind of work: owners clear, the authority mends the lower part. */
+  /** Owners hold all; below the boundary each kind of work is whose the rule says. */
   "by-kind-of-work",
   /** The lower part is the authority's once the owner proves the fault is there. */
   "authority-when-proven",
@@ -52,7 +52,7 @@ export type Boundary = (typeof BOUNDARIES)[number];
 export const WORK_KINDS = ["clearing", "repair", "replacement"] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
 
-/** Who mends the lower part, for one kind of work, under `by-kind-of-work`. */
+/** Who does one kind of work below the boundary, where a rule divides the line. */
 export const WORK_HOLDERS = ["owners", "authority", "unclear"] as const;
 export type WorkHolder = (typeof WORK_HOLDERS)[number];
 
@@ -64,7 +64,7 @@ export interface ResponsibilityRule {
   readonly pattern: RulePattern;
   readonly boundary: Boundary;
   readonly sharedRule: SharedRule;
-  /** For `by-kind-of-work`: who does each kind of work below the boundary. */
+  /** Who does each kind of work below the boundary; of no meaning where the rule divides nothing. */
   readonly clearingBy: WorkHolder;
   readonly repairBy: WorkHolder;
   readonly replacementBy: WorkHolder;

@@ -17,8 +17,8 @@ export interface Spot {
   readonly boundary: string;
   /** The reach begins at the main connection. */
   readonly atMain: boolean;
-  /** Faults seen on the lower part, in words; empty where none is placed there. */
-  readonly faultsBelow: string;
+  /** Breaks seen on the lower part, in words; empty where none is placed there. */
+  readonly breaksBelow: string;
 }
 
 export interface Verdict {
@@ -62,10 +62,16 @@ const PATTERNS: Record<RulePattern, (spot: Spot, kinds: KindRule) => Verdict> = 
         tap: "A fitting on the outside of the main is the owners’.",
       },
     ),
-  "authority-in-right-of-way": (spot) => divided(spot),
-  "divided-at-cleanout": (spot) => divided(spot),
-  "owners-own-authority-mends-lower": (spot) => mendedBelow(spot, "Owners own all of the pipe."),
-  "by-kind-of-work": byKind,
+  "authority-in-right-of-way": (spot, rule) =>
+    divided(spot, rule, { holder: "authority", start: "" }),
+  "divided-at-cleanout": (spot, rule) => divided(spot, rule, { holder: "authority", start: "" }),
+  "owners-own-authority-mends-lower": (spot, rule) =>
+    divided(spot, rule, { holder: "owners", start: "Owners own all of the pipe." }),
+  "by-kind-of-work": (spot, rule) =>
+    divided(spot, rule, {
+      holder: "owners",
+      start: "Owners hold the pipe; who works on it goes by the kind of work.",
+    }),
   "authority-when-proven": whenProven,
   unclear: () => unclear("The authority’s own rule says that it is not clear who answers here."),
 };
@@ -78,7 +84,7 @@ export function verdictOf(
   return PATTERNS[rule.pattern](spot, rule);
 }
 
-/** Who does each kind of work below the boundary. */
+/** Who does each kind of work below the boundary, as the rule has it. */
 type KindRule = Pick<ResponsibilityRule, "clearingBy" | "repairBy" | "replacementBy">;
 
 export function unclear(reason: string): Verdict {
@@ -89,63 +95,46 @@ function owners(reason: string, { atMain, tap }: Spot & { readonly tap: string }
   return { holder: "owners", mender: "owners", reason: atMain ? `${reason} ${tap}` : reason };
 }
 
-function divided({ part, boundary }: Spot): Verdict {
-  const verdicts: Record<Part, Verdict> = {
-    lower: {
-      holder: "authority",
-      mender: "authority",
-      reason: `From the main up to ${boundary} the pipe is the authority’s.`,
-    },
-    upper: {
-      holder: "owners",
-      mender: "owners",
-      reason: `Above ${boundary} the pipe is the owners’.`,
-    },
-    unknown: unclear(notEntered(boundary)),
-  };
-  return verdicts[part];
+/** Whose the part below the boundary is: the authority’s, or the owners’ all the same. */
+interface Below {
+  readonly holder: "authority" | "owners";
+  /** Said of the pipe before its parts are told apart; empty where the parts say it all. */
+  readonly start: string;
 }
 
-function mendedBelow({ part, boundary }: Spot, start: string): Verdict {
+/**
+ * A pipe that the rule divides at a place. Below it, who clears, repairs and replaces is the rule's
+ * own data, whoever holds it: San Francisco repairs and the owner clears (sfpuc.gov, How to Take Care
+ * of Your Sewer Lateral); so in the District of Columbia (21 DCMR 202.1 and 204.3) and in Lynnwood
+ * (Sewer Line Cleaning, roles and responsibilities); Clark Regional clears its own side
+ * (crwwd.com, What do I do if I have a sewer stoppage).
+ */
+function divided(spot: Spot, rule: KindRule, { holder, start }: Below): Verdict {
+  const menders = kindsOf(rule);
+  const lead = start === "" ? "" : `${start} `;
+  const owned = holder === "authority" ? " the pipe is the authority’s" : "";
   const verdicts: Record<Part, Verdict> = {
     lower: {
-      holder: "owners",
-      mender: "authority",
-      reason: `${start} From the main up to ${boundary} the authority mends.`,
+      holder,
+      mender: menders.repair,
+      menders,
+      reason: `${lead}From the main up to ${spot.boundary}${owned}: ${sayKinds(menders)}.`,
     },
     upper: {
       holder: "owners",
       mender: "owners",
-      reason: `${start} Above ${boundary} they mend it too.`,
+      reason: `${lead}Above ${spot.boundary} ${holder === "authority" ? "the pipe" : "all of it"} is the owners’.`,
     },
-    unknown: { holder: "owners", mender: "unclear", reason: `${start} ${notEntered(boundary)}` },
-  };
-  return verdicts[part];
-}
-
-/** By kind of work (San Diego and its county, say): owners hold all; below the boundary the rule says who does what. */
-function byKind(spot: Spot, { clearingBy, repairBy, replacementBy }: KindRule): Verdict {
-  const start = "Owners hold the pipe; who works on it goes by the kind of work.";
-  const below: Record<WorkKind, Holder> = {
-    clearing: clearingBy,
-    repair: repairBy,
-    replacement: replacementBy,
-  };
-  const verdicts: Record<Part, Verdict> = {
-    lower: {
-      holder: "owners",
-      mender: below.repair,
-      menders: below,
-      reason: `${start} From the main up to ${spot.boundary}: ${sayKinds(below)}.`,
+    unknown: {
+      ...unplaced(menders, `${lead}${notEntered(spot.boundary)}`),
+      holder: holder === "authority" ? "unclear" : "owners",
     },
-    upper: {
-      holder: "owners",
-      mender: "owners",
-      reason: `${start} Above ${spot.boundary} all of it is the owners’.`,
-    },
-    unknown: unplaced(below, `${start} ${notEntered(spot.boundary)}`),
   };
   return verdicts[spot.part];
+}
+
+function kindsOf({ clearingBy, repairBy, replacementBy }: KindRule): Record<WorkKind, Holder> {
+  return { clearing: clearingBy, repair: repairBy, replacement: replacementBy };
 }
 
 /** While the boundary is not entered, only work that owners do on both sides of it is settled. */
@@ -177,18 +166,28 @@ const POSSESSED: Record<Holder, string> = {
   unclear: "not settled by the rule",
 };
 
-function whenProven(spot: Spot): Verdict {
-  if (spot.part !== "lower") return divided(spot);
-  if (spot.faultsBelow === "") {
+/** Durango (durangogov.org, Property Owner’s Responsibilities): a break, shown on a video with measurements, and no root, grease or other blockage. */
+function whenProven(spot: Spot, rule: KindRule): Verdict {
+  if (spot.part !== "lower") return divided(spot, rule, { holder: "authority", start: "" });
+  const start = `From the main up to ${spot.boundary}`;
+  if (spot.breaksBelow === "") {
     return {
       holder: "owners",
       mender: "owners",
-      reason: `From the main up to ${spot.boundary} the pipe counts as the owners’ until they prove that the fault lies there. No fault with a station is noted there.`,
+      reason: `${start} the pipe counts as the owners’ until they prove a break there. No break with a station is noted there; roots, grease and other blockages prove none.`,
     };
   }
-  return unclear(
-    `From the main up to ${spot.boundary} the authority mends what is proven to be broken there. ${spot.faultsBelow}: put that to the authority. It stays unclear until the authority accepts it.`,
-  );
+  const { menders } = unplaced(kindsOf(rule), "");
+  return {
+    holder: "unclear",
+    mender: "unclear",
+    menders: {
+      clearing: menders?.clearing ?? "unclear",
+      repair: "unclear",
+      replacement: "unclear",
+    },
+    reason: `${start} the authority repairs what is proven to be broken there. ${spot.breaksBelow}: put that to the authority, with the video and its measurements. It stays unclear until the authority accepts it.`,
+  };
 }
 
 function notEntered(boundary: string): string {

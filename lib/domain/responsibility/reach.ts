@@ -1,8 +1,10 @@
+import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { pipeChanges, stationObservations } from "../run/observe.ts";
+import type { Fault, Observation } from "../run/run.ts";
 import { sayList } from "../split/say-list.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { type Sharer, sharersOf } from "../split/sharers.ts";
@@ -33,7 +35,7 @@ interface Bench {
   readonly agreements: readonly RankedAgreement[];
   readonly rule: ResponsibilityRule | null;
   readonly boundary: BoundaryPlace;
-  readonly faultsBelow: string;
+  readonly breaksBelow: string;
 }
 
 /**
@@ -57,9 +59,9 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
   });
   const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
   const boundary = boundaryPlace(file, rule ?? { boundary: "main-connection" });
-  const faults = file.observations.flatMap((seen, index) => {
+  const breaks = file.observations.flatMap((seen, index) => {
     const station = stations[index]?.station ?? null;
-    return seen.kind === "fault" && station !== null ? [station] : [];
+    return isBreak(seen) && station !== null ? [station] : [];
   });
   const bench: Bench = {
     file,
@@ -67,7 +69,7 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
     agreements,
     rule,
     boundary,
-    faultsBelow: sayFaults(faults, boundary),
+    breaksBelow: sayBreaks(breaks, boundary),
   };
   const findings = reaches.map((reach) => judge(reach, bench));
   const scope = scopeInForce(file);
@@ -99,11 +101,26 @@ function realChanges(file: LineFile, changes: readonly PipeChange[]): PipeChange
     });
 }
 
-function sayFaults(faults: readonly Cft[], { station }: BoundaryPlace): string {
-  const below = faults.filter((fault) => fault >= 0 && station !== null && fault <= station);
+/** Faults of the pipe itself: what an owner can prove broken. Roots, a belly or a leak are none. */
+const BREAKS: ReadonlySet<Fault> = new Set([
+  "crack",
+  "broken",
+  "hole",
+  "offset-joint",
+  "open-joint",
+  "deformed",
+  "collapsed",
+]);
+
+function isBreak({ kind, fault }: Observation): boolean {
+  return kind === "fault" && fault !== null && BREAKS.has(fault);
+}
+
+function sayBreaks(breaks: readonly Cft[], { station }: BoundaryPlace): string {
+  const below = breaks.filter((each) => each >= 0 && station !== null && each <= station);
   if (below.length === 0) return "";
-  const places = [...new Set(below)].sort((a, b) => a - b).map((fault) => formatFeet(fault));
-  return `The camera saw a fault at ${sayList(places)}`;
+  const places = [...new Set(below)].sort((a, b) => a - b).map((each) => formatFeet(each));
+  return `The camera saw a break at ${sayList(places)}`;
 }
 
 function judge(reach: Reach, bench: Bench): Omit<ReachFinding, "cost" | "authorityCost"> {
@@ -135,7 +152,8 @@ function everyKind(holder: Holder): ReachFinding["menders"] {
 function byRule(reach: Reach, around: Around, bench: Bench): Judged {
   const { rule } = bench;
   const verdict = ruleVerdict(reach, bench);
-  const citation = rule === null ? "" : `${rule.citation || rule.title}, as of ${rule.asOf}`;
+  const citation =
+    rule === null ? "" : `${rule.citation || rule.title}, as of ${formatDate(rule.asOf)}`;
   if (rule === null || verdict.holder !== "owners") return { ...verdict, answerable: [], citation };
   const shared = answerableUnder(rule.sharedRule, around);
   return {
@@ -146,7 +164,7 @@ function byRule(reach: Reach, around: Around, bench: Bench): Judged {
   };
 }
 
-function ruleVerdict(reach: Reach, { file, rule, boundary, faultsBelow }: Bench): Verdict {
+function ruleVerdict(reach: Reach, { file, rule, boundary, breaksBelow }: Bench): Verdict {
   if (file.authority === null) {
     return unclear(
       "No authority is chosen for this line yet. Choose it, and the rule that applies.",
@@ -159,7 +177,7 @@ function ruleVerdict(reach: Reach, { file, rule, boundary, faultsBelow }: Bench)
     part: partOf(reach, boundary),
     boundary: boundary.words,
     atMain: reach.from === 0,
-    faultsBelow,
+    breaksBelow,
   });
 }
 

@@ -43,7 +43,7 @@ export function RuleText({ file, today }: { readonly file: LineFile; readonly to
         <p className="strong">{rule.title}</p>
         <p>{PATTERN_WORDS[rule.pattern]}</p>
         {turnsOnBoundary(rule) ? <p>The boundary is {BOUNDARY_WORDS[rule.boundary]}.</p> : null}
-        {rule.pattern === "by-kind-of-work" ? <KindsOfWork rule={rule} /> : null}
+        {turnsOnBoundary(rule) ? <KindsOfWork rule={rule} /> : null}
         <p>{SHARED_WORDS[rule.sharedRule]}</p>
         {rule.note === "" ? null : <p className="muted">{rule.note}</p>}
       </dd>
@@ -90,9 +90,12 @@ function KindsOfWork({ rule }: { readonly rule: ResponsibilityRule }) {
 }
 
 function turnsOnBoundary(rule: ResponsibilityRule): boolean {
-  return !["owners-to-main", "owners-including-tap", "owners-from-outside-of-main"].includes(
-    rule.pattern,
-  );
+  return ![
+    "owners-to-main",
+    "owners-including-tap",
+    "owners-from-outside-of-main",
+    "unclear",
+  ].includes(rule.pattern);
 }
 
 export function RuleForm({

@@ -122,7 +122,7 @@ const HOLDERS: Record<WorkHolder, string> = {
   unclear: "unclear",
 };
 
-/** Under “by kind of work”: who does each kind below the place where the rule divides the line. */
+/** Who does each kind of work below the place where the rule divides the line. */
 const KIND_COLUMNS: readonly GridColumn[] = (
   [
     ["clearingBy", "Clearing below by"],
@@ -135,7 +135,7 @@ const KIND_COLUMNS: readonly GridColumn[] = (
   kind: "choice",
   width: 11,
   choices: options(HOLDERS),
-  hint: "Counts under “by kind of work” only",
+  hint: "Between the main and the boundary, where the rule divides the line: many authorities repair there and leave clearing to the owner",
 }));
 
 export const RULE_COLUMNS: readonly GridColumn[] = [

@@ -6,6 +6,7 @@ import {
   SHARED_RULES,
 } from "#lib/domain/responsibility/authority.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
+import { FAULTS, type Fault } from "#lib/domain/run/run.ts";
 import {
   aConsent,
   aCrossing,
@@ -168,7 +169,7 @@ describe("reachFindings() applies the nine patterns", () => {
     );
     expect(holders(reaches)).toEqual(split("authority/authority", "owners/owners"));
     expect(reaches[0]?.reason).toBe(
-      "From the main up to the cleanout nearest the main at 12.0 ft the pipe is the authority’s.",
+      "From the main up to the cleanout nearest the main at 12.0 ft the pipe is the authority’s: clearing is the owners’; repair and replacement are the authority’s.",
     );
     expect(reaches[0]?.answerable).toEqual([]);
   });
@@ -217,12 +218,69 @@ describe("reachFindings() applies the nine patterns", () => {
     );
     expect(holders(reaches)).toEqual(split("unclear/unclear", "owners/owners"));
     expect(reaches[0]?.reason).toContain(
-      "The camera saw a fault at 8.0 ft: put that to the authority.",
+      "The camera saw a break at 8.0 ft: put that to the authority, with the video and its measurements.",
     );
   });
 
+  test("reachFindings() takes no roots, belly or leak for a break that proves anything", () => {
+    const seen = (fault: Fault) => {
+      const reaches = reachesUnder(
+        { pattern: "authority-when-proven", boundary: "right-of-way-line" },
+        {
+          runs: [aRun("run")],
+          anchors: [anAnchor("run")],
+          observations: [anObservation("f", { kind: "fault", fault, counter: 800 })],
+        },
+      );
+      return reaches[0]?.holder;
+    };
+    const proven = FAULTS.filter((fault) => seen(fault) === "unclear");
+    expect(proven).toEqual([
+      "crack",
+      "broken",
+      "hole",
+      "offset-joint",
+      "open-joint",
+      "deformed",
+      "collapsed",
+    ]);
+    expect(seen("roots")).toBe("owners");
+  });
+
+  test.each([
+    ["authority-in-right-of-way", "right-of-way-line"],
+    ["divided-at-cleanout", "right-of-way-line"],
+    ["owners-own-authority-mends-lower", "right-of-way-line"],
+    ["by-kind-of-work", "right-of-way-line"],
+  ] as const)(
+    "reachFindings() gives each kind of work below the boundary as %s has it",
+    (pattern, boundary) => {
+      const kinds = {
+        clearingBy: "owners",
+        repairBy: "authority",
+        replacementBy: "unclear",
+      } as const;
+      const [below, above] = reachesUnder({ pattern, boundary, ...kinds });
+      expect(below?.menders).toEqual({
+        clearing: "owners",
+        repair: "authority",
+        replacement: "unclear",
+      });
+      expect(below?.reason).toContain(
+        "clearing is the owners’; repair is the authority’s; replacement is not settled by the rule",
+      );
+      expect(new Set(Object.values(above?.menders ?? {}))).toEqual(new Set(["owners"]));
+      const unplaced = reachesUnder({ pattern, boundary, ...kinds }, { points: [] })[0];
+      expect(unplaced?.menders).toEqual({
+        clearing: "owners",
+        repair: "unclear",
+        replacement: "unclear",
+      });
+    },
+  );
+
   test("reachFindings() names the rule’s citation and when it was looked at", () => {
-    expect(reachesUnder({})[0]?.citation).toBe("QMC 13.08.010, as of 2026-10-01");
+    expect(reachesUnder({})[0]?.citation).toBe("QMC 13.08.010, as of October 1, 2026");
   });
 
   test("reachFindings() stays unclear without an authority or a chosen rule, and says what to choose", () => {
@@ -335,7 +393,7 @@ describe("reachFindings() puts agreements first", () => {
     );
     expect(first?.holder).toBe("owners");
     expect(first?.reason).toContain(
-      "By itself the rule says: From the main up to the right-of-way line at 12.0 ft the pipe is the authority’s.",
+      "By itself the rule says: From the main up to the right-of-way line at 12.0 ft the pipe is the authority’s: clearing is the owners’; repair and replacement are the authority’s.",
     );
   });
 

@@ -4,10 +4,9 @@ import { aScopeItem } from "#tests/support/file.ts";
 import { aPricedLine, divideLine, exactOf } from "#tests/support/priced-line.ts";
 
 /*
- * Trees (irrigation and river networks): every segment is split equally among all who use it, which
- * is the Shapley value and lies in the core (Márkus, Pintér & Radványi, MT-DP 2012/7). No published
- * table with numbers could be opened, so the shares are computed from the published rules, by
- * segment and by all orders of arrival; both agree.
+ * Trees: every segment is split equally among all who use it. No published table with numbers could be
+ * opened, so the shares are our own sums: by hand, segment by segment, and again here as the average
+ * over all orders in which the owners could come (the Shapley value).
  */
 
 /** Owners by the place of the segment below each; null: that segment is the trunk's, from the main. */
@@ -52,15 +51,43 @@ function expectShares(actual: readonly number[], expected: readonly number[]) {
   for (const [index, value] of expected.entries()) expect(actual[index]).toBeCloseTo(value, 9);
 }
 
-describe("trees, computed from the published rule", () => {
+/** The average over all orders of what each adds to the cost of the pipe that the earlier ones need. */
+function byAllOrders({ parents, costs }: Tree): number[] {
+  const pathOf = (owner: number): number[] => {
+    const below = parents[owner] ?? null;
+    return below === null ? [owner] : [owner, ...pathOf(below)];
+  };
+  const orders = permutations(parents.map((_, index) => index));
+  const paid = parents.map(() => 0);
+  for (const order of orders) {
+    const built = new Set<number>();
+    for (const owner of order)
+      for (const segment of pathOf(owner)) {
+        if (!built.has(segment)) paid[owner] = (paid[owner] ?? 0) + (costs[segment] ?? 0);
+        built.add(segment);
+      }
+  }
+  return paid.map((sum) => sum / orders.length);
+}
+
+function permutations(items: readonly number[]): number[][] {
+  if (items.length === 0) return [[]];
+  return items.flatMap((item) =>
+    permutations(items.filter((each) => each !== item)).map((rest) => [item, ...rest]),
+  );
+}
+
+describe("trees, by segment and by all orders", () => {
   test("a tree of five: 240, 440, 1140, 740 and 890", () => {
     const tree = { parents: [null, 0, 0, 1, 1], costs: [1200, 600, 900, 300, 450] };
     expectShares(shares(tree, "portion-used"), [240, 440, 1140, 740, 890]);
+    expectShares(byAllOrders(tree), [240, 440, 1140, 740, 890]);
   });
 
   test("a tree of four: 3, 14/3, 38/3 and 23/3", () => {
     const tree = { parents: [null, 0, 1, 1], costs: [12, 5, 8, 3] };
     expectShares(shares(tree, "portion-used"), [3, 14 / 3, 38 / 3, 23 / 3]);
+    expectShares(byAllOrders(tree), [3, 14 / 3, 38 / 3, 23 / 3]);
   });
 
   test("a star: 10/3, 28/3 and 22/3", () => {
@@ -74,8 +101,8 @@ describe("trees, computed from the published rule", () => {
   });
 });
 
-describe("a river, computed from the published rules", () => {
-  // Ni & Wang 2007; segments from the main up cost 100, 80, 60 and 40.
+describe("a river, by our own sums", () => {
+  // Segments from the main up cost 100, 80, 60 and 40.
   const tieIns = [1, 2, 3, 4].map((place) => ({ id: `${place}`, station: place * 1_000 }));
   const scope = [100, 80, 60, 40].map((cost, index) =>
     aScopeItem(`segment ${index + 1}`, {
@@ -98,10 +125,18 @@ describe("a river, computed from the published rules", () => {
     expectShares(river("reach-owner"), [100, 80, 60, 40]);
   });
 
-  // Sewage flows towards the main, so those below a broken segment do not use it.
-  test("no rule is the downstream equal sharing, which would be 10, 30, 70 and 170 from the top", () => {
-    const wrong = [170, 70, 30, 10];
-    expect(river("portion-used")).not.toEqual(wrong);
-    expect(river("reach-owner")).not.toEqual(wrong);
+  // Sewage flows towards the main, so whoever is below a segment does not use it: dear work at the top
+  // falls on the uppermost owner alone.
+  test("nobody pays for a segment above the own tie-in, by either rule", () => {
+    const top = scope.map((item, index) =>
+      index === 3 ? { ...item, rate: item.rate + 1_000_000 } : item,
+    );
+    for (const rule of ["portion-used", "reach-owner"] as const) {
+      const before = river(rule);
+      const exact = exactOf(divideLine(aPricedLine(tieIns, { scope: top }), rule));
+      const after = tieIns.map(({ id }) => dollars(exact[id]));
+      expect(after.slice(0, 3)).toEqual(before.slice(0, 3));
+      expect((after[3] ?? 0) - (before[3] ?? 0)).toBeCloseTo(10_000, 9);
+    }
   });
 });
