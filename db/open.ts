@@ -18,8 +18,7 @@ export type OpenDb = Db & { readonly $client: Database.Database };
  * makes it where it is not there, and brings its tables up to date.
  */
 export function openDb(file: string | Buffer): OpenDb {
-  if (typeof file === "string" && file !== ":memory:")
-    fs.mkdirSync(path.dirname(file), { recursive: true });
+  if (typeof file === "string" && file !== ":memory:") makePrivate(file);
   const client = new Database(file);
   client.pragma("busy_timeout = 10000");
   client.pragma("journal_mode = WAL");
@@ -30,4 +29,24 @@ export function openDb(file: string | Buffer): OpenDb {
   client.function("fold_text", { deterministic: true }, (text) => foldText(String(text ?? "")));
   bringUpToDate(client);
   return drizzle(client, { schema });
+}
+
+/** The folder and the database are the owner's alone; SQLite makes its log files like the database. */
+function makePrivate(file: string): void {
+  fs.mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
+  fs.closeSync(fs.openSync(file, "a", 0o600));
+  for (const [place, mode] of [
+    [path.dirname(file), 0o700],
+    [file, 0o600],
+  ] as const)
+    if ((fs.statSync(place).mode & 0o777) !== mode) tryChange(place, mode);
+}
+
+/** What somebody else owns is left as it is. */
+function tryChange(place: string, mode: number): void {
+  try {
+    fs.chmodSync(place, mode);
+  } catch {
+    return;
+  }
 }

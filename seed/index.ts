@@ -22,6 +22,7 @@ if (fs.existsSync(path.join(dataFolder, "wyebook.db"))) {
     `There is an office in ${dataFolder} already; the demo is only put into an empty folder`,
   );
 }
+process.umask(0o077);
 const filling = `${dataFolder}.filling`;
 fs.rmSync(filling, { recursive: true, force: true });
 fs.mkdirSync(filling, { recursive: true });

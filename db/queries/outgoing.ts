@@ -1,4 +1,4 @@
-import { and, eq, lt, lte, or, sql } from "drizzle-orm";
+import { and, eq, inArray, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { outbox } from "#db/schema.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
@@ -36,6 +36,15 @@ export function listOutgoing(db: Db, lineId: string): Outgoing[] {
     .where(eq(outbox.lineId, lineId))
     .orderBy(outbox.createdAt, sql`rowid`)
     .all();
+}
+
+/** Messages that still wait or are being sent. */
+export function listUnsentIds(db: Db): string[] {
+  const unsent = db.select({ id: outbox.id }).from(outbox);
+  return unsent
+    .where(inArray(outbox.state, ["waiting", "sending"]))
+    .all()
+    .map(({ id }) => id);
 }
 
 export function insertOutgoing(db: Db, message: Outgoing): void {

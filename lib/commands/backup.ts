@@ -3,6 +3,9 @@ import path from "node:path";
 import { readEnv } from "#lib/env.ts";
 import { makeBackup } from "#lib/operations/make-backup.ts";
 
+// What is written into the data folder is the owner's alone.
+process.umask(0o077);
+
 const [folder] = process.argv.slice(2);
 const { dataFolder } = readEnv();
 const at = new Date().toISOString().replace(/[:.]/g, "-");

@@ -12,6 +12,9 @@ import { ROOT } from "./house.mjs";
 const PEER_HEADER = `x-peer-${randomBytes(12).toString("hex")}`;
 process.env.WYEBOOK_PEER_HEADER = PEER_HEADER;
 
+// What is written into the data folder is the owner's alone.
+process.umask(0o077);
+
 const OWN = process.env.WYEBOOK_ADDRESS ? new URL(process.env.WYEBOOK_ADDRESS) : null;
 const YEAR_SECONDS = 31_536_000;
 

@@ -2,6 +2,9 @@
 import { readEnv } from "#lib/env.ts";
 import { restoreBackup } from "#lib/operations/restore-backup.ts";
 
+// What is written into the data folder is the owner's alone.
+process.umask(0o077);
+
 const [folder] = process.argv.slice(2);
 const { dataFolder } = readEnv();
 if (folder === undefined) {

@@ -12,6 +12,9 @@ import type { Workplace } from "#lib/operations/workplace.ts";
 /** How long it sleeps when there is nothing to do. */
 const PAUSE_MS = 1_000;
 
+// What is written into the data folder is the owner's alone.
+process.umask(0o077);
+
 const env = readEnv();
 const db = openDb(path.join(env.dataFolder, "wyebook.db"));
 const place: Workplace = {

@@ -12,10 +12,10 @@ export async function writeUnsent(dataFolder: string, message: MailMessage): Pro
   const transport = nodemailer.createTransport({ streamTransport: true, buffer: true });
   const { message: bytes } = await transport.sendMail(composeMail(message));
   const folder = path.join(dataFolder, "unsent-mail");
-  await mkdir(folder, { recursive: true });
+  await mkdir(folder, { recursive: true, mode: 0o700 });
   const name = message.messageId.replace(/^<|@.*$/g, "").replace(/[^A-Za-z0-9.-]/g, "-");
   const place = path.join(folder, `${name}.eml`);
-  await writeFile(`${place}.part`, bytes as Buffer);
+  await writeFile(`${place}.part`, bytes as Buffer, { mode: 0o600 });
   await rename(`${place}.part`, place);
   return place;
 }

@@ -9,6 +9,9 @@ import type { Act } from "./act.ts";
 
 const Address = z.email().max(254);
 
+/** Where the secret of a private link goes in a message that waits; it is filled in when it is sent. */
+export const SECRET_GAP = "[[the secret of this link]]";
+
 /** Why a party can't be written to by mail message; null where they can. */
 export function wrongAddress(party: Party | undefined): string | null {
   if (party && Address.safeParse(party.email).success) return null;

@@ -5,6 +5,7 @@ import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import { dayOf } from "#lib/domain/consent/moment.ts";
+import { type AddressStop, addressStop } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
@@ -29,12 +30,13 @@ import {
   holdsAgainst,
 } from "#lib/domain/tiein/stopped-by.ts";
 import { ok, type Result } from "#lib/result.ts";
+import { keepLinkSecret } from "#lib/storage/link-secret.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
 import { isDemandable } from "./draft-notices.ts";
 import { newLink, putLink, wrongDays } from "./link-rows.ts";
-import { outgoingOf, wrongAddress } from "./outgoing.ts";
+import { outgoingOf, SECRET_GAP, wrongAddress } from "./outgoing.ts";
 import { pastDay } from "./past-day.ts";
 
 interface Sending {
@@ -53,9 +55,9 @@ interface Sending {
 interface LinkWish {
   /** Days that each is good for. */
   readonly days: number;
-  /** How this office is reached from outside: `https://office.example.com`. */
-  readonly address: string;
-  /** 32 random bytes as base64url, new each time; they stand in the message and nowhere else. */
+  /** How this office is reached from outside: `https://office.example.com`; null: nobody set it. */
+  readonly address: string | null;
+  /** 32 random bytes as base64url, new each time; kept apart until the message is sent. */
   readonly newSecret: () => string;
 }
 
@@ -74,7 +76,8 @@ const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand"];
  * Records drafts as sent: each letter is composed for the last time and frozen, byte for byte, with
  * its hash, and gets its delivery; by mail message it goes into the outbox. Refuses all of them where
  * one is no draft, is held, has no address to go to, or lacks something and no reason is given to send
- * it all the same; reason and gaps stand in the history.
+ * it all the same (reason and gaps stand in the history), and private links while the office has no
+ * address that opens outside.
  */
 export function sendNotices(
   act: Act,
@@ -138,10 +141,26 @@ function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
     return refuse("bad-value", "noticeIds", "A letter was chosen twice");
   if (!DELIVERY_METHODS.includes(method))
     return refuse("bad-value", "method", "Choose how they were sent");
-  const wrong = links === undefined ? null : wrongDays(links.days);
+  const wrong = links === undefined ? null : (wrongDays(links.days) ?? deadLinks(links));
   if (wrong !== null) return wrong;
   return pastDay(act, { day: sentOn, path: "sentOn" });
 }
+
+/** A link that opens nothing for its reader is worse than none. */
+function deadLinks({ address }: LinkWish) {
+  const stop = addressStop(address);
+  return stop === null ? null : refuse("not-in-this-state", "links", ADDRESS_WORDS[stop](address));
+}
+
+/** Why private links can't go out by mail, and what to do. */
+export const ADDRESS_WORDS: Record<AddressStop, (address: string | null) => string> = {
+  none: () =>
+    "Private links need the address at which neighbors reach this office. Whoever runs the program sets WYEBOOK_ADDRESS (README); until then send the letters without links",
+  "this-machine": (address) =>
+    `Private links would begin with ${address}, which opens on this computer only. Whoever runs the program sets WYEBOOK_ADDRESS to the address that neighbors reach; until then send the letters without links`,
+  "own-network": (address) =>
+    `Private links would begin with ${address}, which opens inside your own network only. Whoever runs the program sets WYEBOOK_ADDRESS to the address that neighbors reach; until then send the letters without links`,
+};
 
 interface Preparing {
   readonly file: LineFile;
@@ -219,22 +238,28 @@ function write(db: Db, { act, file, office, sent, sending }: Writing): void {
     updateRow(db, "splits", { lineId, row: { ...split, sentAt: act.now } });
   if (delivery.method !== "mail-message") return;
   const party = file.parties.find(({ id }) => id === notice.partyId);
-  const above = linkWords(db, act, { lineId, notice, links: sending.links, zone: office.zone });
-  if (party)
-    insertOutgoing(db, outgoingOf(act, { lineId, letter, delivery, party, office, above }));
+  if (!party) return;
+  const { above, secret } = linkWords(db, act, {
+    ...{ lineId, notice, links: sending.links, zone: office.zone },
+  });
+  const outgoing = outgoingOf(act, { lineId, letter, delivery, party, office, above });
+  // Before the message is: what waits without its secret could never be sent.
+  if (secret !== null) keepLinkSecret(act.dataFolder, outgoing.id, secret);
+  insertOutgoing(db, outgoing);
 }
 
-/** Makes the private link of one letter and says it in words; empty where none is wished. */
+/** Makes the private link of one letter and says it in words, with a gap for the secret. */
 function linkWords(
   db: Db,
   act: Act,
   asked: { lineId: string; notice: Notice; links: LinkWish | undefined; zone: string },
-): string {
+): { readonly above: string; readonly secret: string | null } {
   const { lineId, notice, links, zone } = asked;
-  if (links === undefined) return "";
+  if (links === undefined) return { above: "", secret: null };
   const secret = links.newSecret();
   const link = newLink(act, { lineId, notice, days: links.days, secret });
   putLink(db, act, link);
   const day = LETTER_WORDS[notice.language].day(dayOf(link.expiresAt, zone));
-  return LINK_WORDS[notice.language].linkInMail(`${links.address}/n/${secret}`, day);
+  const above = LINK_WORDS[notice.language].linkInMail(`${links.address}/n/${SECRET_GAP}`, day);
+  return { above, secret };
 }

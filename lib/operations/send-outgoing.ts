@@ -1,6 +1,6 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { claimOutgoing, endTry, keepOutgoing } from "#db/queries/outgoing.ts";
+import { claimOutgoing, endTry, keepOutgoing, listUnsentIds } from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderCertificates } from "#lib/documents/render-certificates.tsx";
@@ -15,11 +15,13 @@ import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
 import type { MailMessage } from "#lib/mail/message.ts";
 import { type SendOutcome, sendMail } from "#lib/mail/send.ts";
 import { writeUnsent } from "#lib/mail/write-unsent.ts";
+import { forgetLinkSecret, readLinkSecret, sweepLinkSecrets } from "#lib/storage/link-secret.ts";
 import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
+import { SECRET_GAP } from "./outgoing.ts";
 import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
@@ -42,12 +44,15 @@ export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
     () => tryToSend(place, message),
   );
   close(place, message, outcome);
+  forgetSecrets(place, message);
   return true;
 }
 
 async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutcome> {
   try {
-    const mail = await mailOf(place, message);
+    const text = filledText(place, message);
+    if (text === null) return { state: "refused", words: NO_SECRET };
+    const mail = await mailOf(place, { ...message, text });
     if (place.smtp !== null) return await sendMail(place.smtp, mail);
     const written = await writeUnsent(place.dataFolder, mail);
     const name = written.slice(place.dataFolder.length + 1);
@@ -58,6 +63,25 @@ async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutco
   } catch (error) {
     return { state: "later", words: error instanceof Error ? error.message : String(error) };
   }
+}
+
+const DAY_MS = 86_400_000;
+
+/** The secret of what was sent or failed, and those of messages that never came about. */
+function forgetSecrets({ db, dataFolder, now }: Workplace, { id }: Outgoing): void {
+  const unsent = listUnsentIds(db);
+  if (!unsent.includes(id)) forgetLinkSecret(dataFolder, id);
+  sweepLinkSecrets(dataFolder, { but: unsent, before: new Date(Date.parse(now()) - DAY_MS) });
+}
+
+const NO_SECRET =
+  "The private link of this message is not here any more: a backup holds none. Send the letter once more, with a new link";
+
+/** The text with the secret of its private link; null where that is gone. */
+function filledText({ dataFolder }: Workplace, { id, text }: Outgoing): string | null {
+  if (!text.includes(SECRET_GAP)) return text;
+  const secret = readLinkSecret(dataFolder, id);
+  return secret === null ? null : text.replace(SECRET_GAP, () => secret);
 }
 
 async function mailOf(place: Workplace, message: Outgoing): Promise<MailMessage> {

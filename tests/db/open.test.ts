@@ -21,6 +21,22 @@ test("openDb() opens with a write-ahead log, foreign keys and patience", () => {
   db.$client.close();
 });
 
+test("openDb() leaves the folder and the database to their owner alone, also one made before", () => {
+  const folder = path.join(aFolder(), "office");
+  fs.mkdirSync(folder, { mode: 0o755 });
+  fs.writeFileSync(path.join(folder, "wyebook.db"), "", { mode: 0o644 });
+  const db = openDb(path.join(folder, "wyebook.db"));
+  anOpenLine(anAct(db));
+  const modes = fs
+    .readdirSync(folder)
+    .map((name) => [name, fs.statSync(path.join(folder, name)).mode & 0o777] as const);
+  expect(fs.statSync(folder).mode & 0o777).toBe(0o700);
+  expect(new Map(modes)).toEqual(
+    new Map(["wyebook.db", "wyebook.db-shm", "wyebook.db-wal"].map((name) => [name, 0o600])),
+  );
+  db.$client.close();
+});
+
 test("openDb() leaves what is there when it opens a database again", () => {
   const file = path.join(aFolder(), "wyebook.db");
   const first = openDb(file);

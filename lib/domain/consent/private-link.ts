@@ -71,3 +71,28 @@ export function isLinkSecret(text: string): boolean {
 
 /** Who acts by a link, as the history and the replies name them. */
 export const BY_PRIVATE_LINK = "private link";
+
+/** Why links that begin with an address would be dead for a neighbor. */
+export type AddressStop = "none" | "this-machine" | "own-network";
+
+/** Whether an office's address opens outside of it, where neighbors are; null: it does, as far as it says. */
+export function addressStop(address: string | null): AddressStop | null {
+  if (address === null || !URL.canParse(address)) return "none";
+  const host = new URL(address).hostname.replace(/^\[|\]$/g, "").toLowerCase();
+  if (THIS_MACHINE.some((pattern) => pattern.test(host))) return "this-machine";
+  return OWN_NETWORK.some((pattern) => pattern.test(host)) ? "own-network" : null;
+}
+
+const THIS_MACHINE = [/^(.+\.)?localhost$/, /^127\./, /^0\.0\.0\.0$/, /^::1?$/];
+
+/** Private and link-local addresses (RFC 1918, 3927, 4193, 4291), and names that no public one ends in. */
+const OWN_NETWORK = [
+  /^10\./,
+  /^192\.168\./,
+  /^172\.(1[6-9]|2\d|3[01])\./,
+  /^169\.254\./,
+  /^f[cd][0-9a-f]{2}:/,
+  /^fe[89ab][0-9a-f]:/,
+  /^[^.:]+$/,
+  /\.(local|lan|internal|home|home\.arpa)$/,
+];

@@ -2,9 +2,8 @@ import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
-import { type ParsedMail, simpleParser } from "mailparser";
-import { SMTPServer } from "smtp-server";
-import { expect, onTestFinished, test } from "vitest";
+import { simpleParser } from "mailparser";
+import { expect, test } from "vitest";
 import { claimJob, getJob } from "#db/queries/job.ts";
 import { claimOutgoing, listOutgoing } from "#db/queries/outgoing.ts";
 import type { SmtpSettings } from "#lib/env.ts";
@@ -16,6 +15,7 @@ import { startJob } from "#lib/operations/start-job.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
 import { storedPath } from "#lib/storage/store.ts";
 import { aDesk, fileOf, must } from "../../support/office.ts";
+import { aPeer } from "../../support/smtp.ts";
 import { tamper } from "../../support/tamper.ts";
 
 type Desk = ReturnType<typeof aDesk>;
@@ -40,48 +40,6 @@ function aWorkplace(
     clock.now = new Date(Date.parse(clock.now) + minutes * 60_000).toISOString();
   };
   return { place, wait };
-}
-
-interface Peer {
-  readonly smtp: SmtpSettings;
-  readonly received: ParsedMail[];
-  readonly raw: Buffer[];
-}
-
-/** A real SMTP server on loopback; `answers` says what it answers to each recipient in turn. */
-async function aPeer(answers: readonly (number | null)[] = []): Promise<Peer> {
-  const received: ParsedMail[] = [];
-  const raw: Buffer[] = [];
-  let asked = 0;
-  const server = new SMTPServer({
-    authOptional: true,
-    disabledCommands: ["STARTTLS"],
-    onRcptTo(_address, _session, done) {
-      const code = answers[asked] ?? null;
-      asked += 1;
-      if (code === null) return done();
-      done(
-        Object.assign(new Error(code < 500 ? "try later" : "no such box"), { responseCode: code }),
-      );
-    },
-    onData(stream, _session, done) {
-      const chunks: Buffer[] = [];
-      stream.on("data", (chunk: Buffer) => chunks.push(chunk));
-      stream.on("end", () => {
-        const bytes = Buffer.concat(chunks);
-        raw.push(bytes);
-        simpleParser(bytes).then((mail) => {
-          received.push(mail);
-          done();
-        }, done);
-      });
-    },
-  });
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-  onTestFinished(() => new Promise<void>((resolve) => server.close(() => resolve())));
-  const address = server.server.address();
-  if (address === null || typeof address === "string") throw new Error("The peer has no port");
-  return { smtp: { host: "127.0.0.1", port: address.port, user: "", password: "" }, received, raw };
 }
 
 function mailOne({ act, lineId }: Desk, partyId = "owner-14", propertyId = "14"): string {

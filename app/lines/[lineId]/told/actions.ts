@@ -81,7 +81,7 @@ export async function sendLettersAction(
     sentOn: textOf(form, "sentOn"),
     despite: textOf(form, "despite"),
     tracking: trackingOf(form, noticeIds),
-    ...(method === "mail-message" && ticked(form, "links") ? { links: await linkWish() } : {}),
+    ...(method === "mail-message" && ticked(form, "links") ? { links: linkWish() } : {}),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   const letters = counted(noticeIds.length, "letter");
@@ -93,8 +93,8 @@ export async function sendLettersAction(
 }
 
 /** A private link in each message, as long as links are good by themselves. */
-async function linkWish() {
-  return { days: LINK_DAYS, address: await officeAddress(), newSecret: newToken };
+function linkWish() {
+  return { days: LINK_DAYS, address: officeAddress(), newSecret: newToken };
 }
 
 function trackingOf(form: FormData, noticeIds: readonly string[]): Record<string, string> {

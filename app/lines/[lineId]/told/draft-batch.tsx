@@ -4,17 +4,19 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
+import { addressStop, LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
+import { ADDRESS_WORDS } from "#lib/operations/send-notices.ts";
 import { counted, partyName } from "../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, optionsOf } from "../_terms.ts";
 import { aboutWords } from "./about-words.ts";
 import { printLettersAction, sendLettersAction } from "./actions.ts";
 import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
 import { GapList } from "./gap-list.tsx";
+import { officeAddress } from "./link-address.ts";
 
 /** All drafts with a tick box each: print the ticked ones as one PDF, or record how they went. */
 export function DraftBatch({
@@ -76,10 +78,7 @@ export function DraftBatch({
           defaultValue={report.today}
         />
       </div>
-      <Tick
-        name="links"
-        label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a telephone`}
-      />
+      <LinksTick />
       {lacking === 0 ? null : (
         <Field
           label="Send those that lack something all the same, because"
@@ -92,6 +91,19 @@ export function DraftBatch({
         <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
       </div>
     </ActionForm>
+  );
+}
+
+/** Private links in the messages; said here already where they would be dead. */
+function LinksTick() {
+  const address = officeAddress();
+  const stop = addressStop(address);
+  if (stop !== null) return <p className="muted">By e-mail: {ADDRESS_WORDS[stop](address)}.</p>;
+  return (
+    <Tick
+      name="links"
+      label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a phone`}
+    />
   );
 }
 

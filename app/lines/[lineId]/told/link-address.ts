@@ -1,18 +1,16 @@
 import "server-only";
-import { headers } from "next/headers";
 import { readEnv } from "#lib/env.ts";
 
-/** How this office is reached: the address that is set for it, else the one that was just used. */
-export async function officeAddress(): Promise<string> {
-  const { address } = readEnv();
-  if (address !== null) return new URL(address).origin;
-  const asked = await headers();
-  const scheme = asked.get("x-forwarded-proto") ?? "http";
-  return `${scheme}://${asked.get("x-forwarded-host") ?? asked.get("host") ?? "localhost"}`;
+/**
+ * How neighbors reach this office: the address that was set for it; null where none was. What a
+ * request calls its host never decides: it can say anything, and a link is a promise.
+ */
+export function officeAddress(): string | null {
+  return readEnv().address;
 }
 
-/** Whether neighbours can open that address: no link to this very machine works elsewhere. */
-export function isReachable(address: string): boolean {
-  const { hostname } = new URL(address);
-  return hostname !== "localhost" && !/^(127\.|\[::1\])/.test(hostname);
+/** The beginning of a link that is made by hand: without an address of the office, this computer's own. */
+export function linkBase(): string {
+  const { address, port } = readEnv();
+  return address ?? `http://localhost:${port}`;
 }

@@ -6,7 +6,7 @@ import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { newToken, requireAct } from "#app/_session.ts";
 import { makeLink } from "#lib/operations/make-link.ts";
 import { revokeLink } from "#lib/operations/revoke-link.ts";
-import { officeAddress } from "../../link-address.ts";
+import { linkBase } from "../../link-address.ts";
 import type { MadeLink } from "./private-link-form.client.tsx";
 
 interface LetterPlace {
@@ -25,7 +25,7 @@ export async function makeLinkAction(
   const made = makeLink(act, { lineId, noticeId, days: Number(textOf(form, "days")), secret });
   if (!made.ok) return { url: "", message: sentenceOf(made.error) };
   revalidatePath(`/lines/${lineId}`, "layout");
-  return { url: `${await officeAddress()}/n/${secret}`, message: "" };
+  return { url: `${linkBase()}/n/${secret}`, message: "" };
 }
 
 /** Calls the private link back. */

@@ -4,6 +4,7 @@ import { db } from "#app/_db.ts";
 import { listLinks, listVisits } from "#db/queries/link.ts";
 import { momentWords } from "#lib/domain/consent/moment.ts";
 import {
+  addressStop,
   LINK_DAYS,
   type LinkState,
   type LinkVisit,
@@ -13,7 +14,7 @@ import {
 } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
-import { isReachable, officeAddress } from "../../link-address.ts";
+import { linkBase } from "../../link-address.ts";
 import { makeLinkAction, revokeLinkAction } from "./private-link-actions.ts";
 import { PrivateLinkForm } from "./private-link-form.client.tsx";
 
@@ -31,7 +32,7 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
   const good = links.find((link) => linkState(link, now) === "open");
   const over = links.filter((link) => link !== good).toReversed();
   const place = { lineId, noticeId: notice.id };
-  const address = await officeAddress();
+  const address = linkBase();
   return (
     <div className="stack">
       {good === undefined ? (
@@ -70,10 +71,13 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
           </div>
         </details>
       )}
-      {work && !isReachable(address) ? (
+      {work && addressStop(address) !== null ? (
         <p className="muted small">
-          A link made here begins with {address}, which opens on this machine only. For neighbours,
-          set the office’s own address first (WYEBOOK_ADDRESS).
+          A link made here begins with {address}, which{" "}
+          {addressStop(address) === "own-network"
+            ? "opens inside your own network only"
+            : "opens on this computer only"}
+          . For neighbors, set the office’s own address first (WYEBOOK_ADDRESS, see README).
         </p>
       ) : null}
     </div>
