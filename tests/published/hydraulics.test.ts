@@ -5,7 +5,7 @@ import {
   fullFlow,
   partFull,
   partFullFlow,
-  roughnessOf,
+  SEWER_ROUGHNESS,
   sectionLeft,
   wetArea,
 } from "#lib/domain/capacity/manning.ts";
@@ -56,8 +56,7 @@ describe("full flow", () => {
     expect(Math.abs(flow.gpm - gpm)).toBeLessThan(0.1);
   });
 
-  // Least slopes for 2 ft/s, Recommended Standards for Wastewater Facilities 33.41 (from memory), as
-  // in Purcell OK, https://codelibrary.amlegal.com/codes/purcellok/latest/purcell_ok/0-0-0-6429,
+  // Least slopes for 2 ft/s, as in Purcell OK, https://codelibrary.amlegal.com/codes/purcellok/latest/purcell_ok/0-0-0-6429,
   // whose 0.20 for 10 in is a misprint of 0.28: it would give 1.797 ft/s.
   test.each([
     [8, 0.4, 2.189],
@@ -88,16 +87,15 @@ describe("full flow", () => {
   });
 });
 
-// ASCE/WEF ranges, from memory: clay and iron 0.011 to 0.015, PVC and ABS 0.009 to 0.011.
-test("roughnessOf() gives the range of a material, and of an unknown one all of them", () => {
-  expect(roughnessOf("cast-iron")).toEqual({ low: 0.011, high: 0.015 });
-  expect(roughnessOf("pvc")).toEqual({ low: 0.009, high: 0.011 });
-  expect(roughnessOf("unknown")).toEqual({ low: 0.009, high: 0.015 });
+// ASCE Manual of Practice 60 (1982), as EPA's SWMM user's manual reprints it in A.7, Manning's n of
+// closed conduits (read in a public copy): 0.011 to 0.015 for asbestos-cement, lined cast iron, concrete,
+// smooth plastic and vitrified clay alike.
+test("SEWER_ROUGHNESS is the table's range for every pipe of a sewer", () => {
+  expect(SEWER_ROUGHNESS).toEqual({ low: 0.011, high: 0.015 });
 });
 
 describe("part-full flow", () => {
-  // Hydraulic elements with constant n, computed here; they agree to the printed digits with the
-  // charts of ASCE Manual 60 and of Metcalf & Eddy (from memory).
+  // Hydraulic elements with constant n, computed here from the segment of the circle.
   test.each([
     [0.05, 0.0187, 0.1302, 0.2569, 0.0048],
     [0.1, 0.052, 0.2541, 0.4012, 0.0209],

@@ -81,7 +81,7 @@ function reachCapacities(
       slope,
       load:
         code === null || load === null ? null : loadFinding(code, { diameter, slope, least }, load),
-      flow: flowFinding({ material, diameter }, slope),
+      flow: flowFinding({ diameter }, slope),
     };
   });
 }

@@ -3,15 +3,14 @@ import type { SlopeName } from "./slope.ts";
 export const PLUMBING_CODES = ["ipc", "upc"] as const;
 export type PlumbingCode = (typeof PLUMBING_CODES)[number];
 
-/** How sure the figures are: read in a public copy, or written down from memory. */
-export type Certainty = "read-in-a-public-copy" | "from-memory" | "partly-from-memory";
-
-/** Where a table comes from. States and cities amend it: the authority's own edition decides. */
+/**
+ * Where a table comes from: only tables that were read in a public copy stand here. States and cities
+ * amend them: the authority's own edition decides.
+ */
 export interface TableSource {
   readonly title: string;
   readonly edition: string;
   readonly source: string;
-  readonly certainty: Certainty;
 }
 
 /** Largest load in drainage fixture units, by inside diameter in inches and slope. */
@@ -28,8 +27,7 @@ export const BUILDING_SEWER_LOADS: Record<PlumbingCode, LoadTable> = {
   ipc: {
     title: "IPC Table 710.1(1), building drains and sewers",
     edition: "model code, 2018 and 2021 read alike",
-    source: "International Plumbing Code; rows for 2 to 8 in read in a public transcription",
-    certainty: "partly-from-memory",
+    source: "International Plumbing Code, read in public transcriptions that agree",
     rows: [
       ipcRow(1.25, [null, null, 1, 1]),
       ipcRow(1.5, [null, null, 3, 3]),
@@ -46,10 +44,9 @@ export const BUILDING_SEWER_LOADS: Record<PlumbingCode, LoadTable> = {
     ],
   },
   upc: {
-    title: "UPC Tables 703.2 and 717.1, horizontal drainage and building sewers",
-    edition: "model code; the footnote for 1/8 in per foot (0.8 of the load) is applied",
-    source: "Uniform Plumbing Code; 4 and 8 in of 703.2 read in a public discussion of the table",
-    certainty: "partly-from-memory",
+    title: "UPC Table 703.2, horizontal drainage",
+    edition: "model code, 1/4 in per foot; larger or flatter pipe is in tables that were not read",
+    source: "Uniform Plumbing Code, read in a public transcription",
     rows: [
       upcRow(1.5, 1),
       upcRow(2, 8),
@@ -58,12 +55,6 @@ export const BUILDING_SEWER_LOADS: Record<PlumbingCode, LoadTable> = {
       upcRow(4, 216),
       upcRow(5, 428),
       upcRow(6, 720),
-      { diameter: 8, most: { "sixteenth-inch": 1950, "eighth-inch": 2800, "quarter-inch": 3900 } },
-      { diameter: 10, most: { "sixteenth-inch": 3400, "eighth-inch": 4900, "quarter-inch": 6800 } },
-      {
-        diameter: 12,
-        most: { "sixteenth-inch": 5600, "eighth-inch": 8000, "quarter-inch": 11_200 },
-      },
     ],
   },
 };
@@ -85,11 +76,8 @@ function ipcRow(
   return { diameter, most: Object.fromEntries(pairs) };
 }
 
-/** At 1/8 in per foot the UPC allows 0.8 of the load, and only from 4 in on. */
 function upcRow(diameter: number, atQuarter: number): LoadRow {
-  const most: Partial<Record<SlopeName, number>> = { "quarter-inch": atQuarter };
-  if (diameter >= 4) most["eighth-inch"] = Math.floor((atQuarter * 8) / 10);
-  return { diameter, most };
+  return { diameter, most: { "quarter-inch": atQuarter } };
 }
 
 /** The least slope by diameter. */
@@ -103,7 +91,6 @@ const LEAST_SLOPES: Record<PlumbingCode, SlopeTable> = {
     title: "IPC Table 704.1, slope of horizontal drainage pipe",
     edition: "as adopted in Chicago 18-29-704.1",
     source: "https://codelibrary.amlegal.com/codes/chicago/latest/chicago_il/0-0-0-2691996",
-    certainty: "read-in-a-public-copy",
     rows: [
       { upTo: 2.5, least: "quarter-inch" },
       { upTo: 7.99, least: "eighth-inch" },
@@ -111,10 +98,10 @@ const LEAST_SLOPES: Record<PlumbingCode, SlopeTable> = {
     ],
   },
   upc: {
-    title: "UPC 708.1 and 718.1, grade of horizontal drainage",
-    edition: "model code; 1/8 in per foot for 4 in and larger needs the authority’s approval",
-    source: "Uniform Plumbing Code, quoted in a public discussion",
-    certainty: "partly-from-memory",
+    title: "UPC 708, grade of horizontal drainage",
+    edition:
+      "model code; 1/8 in per foot needs the authority’s approval, where 1/4 in is not possible",
+    source: "Uniform Plumbing Code, as public pages give it",
     rows: [{ upTo: Number.POSITIVE_INFINITY, least: "quarter-inch" }],
   },
 };

@@ -24,8 +24,7 @@ const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
   ipc: {
     title: "IPC Table 709.1, private use",
     edition: "model code, toilets of 1.6 gallons a flush",
-    source: "International Plumbing Code, private-use rows read in a public transcription",
-    certainty: "partly-from-memory",
+    source: "International Plumbing Code, read in a public transcription (CaldrOrg/caldr)",
     units: {
       "bathroom-group": 5,
       "water-closet": 3,
@@ -43,7 +42,6 @@ const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
     title: "UPC Table 702.1, private use",
     edition: "model code, toilets of 1.6 gallons a flush",
     source: "Uniform Plumbing Code, read in a public transcription (CaldrOrg/caldr)",
-    certainty: "read-in-a-public-copy",
     units: {
       "bathroom-group": null,
       "water-closet": 3,

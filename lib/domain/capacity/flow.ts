@@ -1,20 +1,19 @@
-import type { Material } from "../line/line.ts";
 import type { FlowFinding, FlowRange, ReachCapacity, SlopeFinding } from "./capacity.ts";
-import { type PipeFlow, partFullFlow, roughnessOf } from "./manning.ts";
+import { type PipeFlow, partFullFlow, SEWER_ROUGHNESS } from "./manning.ts";
 import { percentOf } from "./words.ts";
 
 const NONE: PipeFlow = { velocity: 0, cfs: 0, gpm: 0 };
 
 /**
  * What a clean pipe (inches) carries full and half full at a measured slope, over the usual n of
- * its material. Null where the size is unknown or the pipe does not fall.
+ * sewers. Null where the size is unknown or the pipe does not fall.
  */
 export function flowFinding(
-  { material, diameter }: { readonly material: Material; readonly diameter: number | null },
+  { diameter }: { readonly diameter: number | null },
   slope: SlopeFinding | null,
 ): FlowFinding | null {
   if (diameter === null || diameter <= 0 || slope === null || slope.slope <= 0) return null;
-  const { low, high } = roughnessOf(material);
+  const { low, high } = SEWER_ROUGHNESS;
   const at = (fall: number, roughness: number, depth: number) =>
     fall <= 0 ? NONE : partFullFlow({ diameter, slope: fall, roughness }, depth);
   const range = (depth: number, flat: number, steep: number): FlowRange =>

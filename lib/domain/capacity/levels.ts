@@ -12,8 +12,8 @@ interface UsualUncertainty {
 }
 
 /**
- * Common practice of the trade, from memory: makers of locators state 5 % of the depth or so under
- * good conditions, and a tape down a riser reads to about a tenth.
+ * Assumed, from common practice: no published figure was found, and the makers' manuals that were read
+ * give none. The screen says so, and whatever is typed with a level outranks it.
  */
 export const USUAL_UNCERTAINTY: Record<LevelMethod, UsualUncertainty> = {
   locator: { least: 50, percent: 5, words: "0.5 ft or 5% of the depth, whichever is more" },

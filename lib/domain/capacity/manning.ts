@@ -1,4 +1,3 @@
-import type { Material } from "../line/line.ts";
 import type { TableSource } from "./drain-tables.ts";
 
 /*
@@ -17,37 +16,19 @@ interface Roughness {
   readonly high: number;
 }
 
-const METAL_OR_CLAY: Roughness = { low: 0.011, high: 0.015 };
-const PLASTIC: Roughness = { low: 0.009, high: 0.011 };
-
 /**
- * Usual ranges of Manning's n by material, as in the ASCE/WEF design manuals, from memory. Many
- * agencies ask for 0.013 whatever the pipe; an unknown pipe may be any of them.
+ * The usual range of Manning's n in sewers: ASCE Manual of Practice 60 (1982), table of closed
+ * conduits, as EPA's SWMM user's manual reprints it (appendix A.7, read in a public copy). The table
+ * gives 0.011 to 0.015 for asbestos-cement, lined cast iron, concrete, smooth plastic and vitrified
+ * clay alike; what it does not list (bituminous fiber, liners) is taken for the same.
  */
-const ROUGHNESS: Record<Material, Roughness> = {
-  "vitrified-clay": METAL_OR_CLAY,
-  concrete: METAL_OR_CLAY,
-  "cast-iron": METAL_OR_CLAY,
-  "ductile-iron": METAL_OR_CLAY,
-  "asbestos-cement": METAL_OR_CLAY,
-  "bituminous-fibre": METAL_OR_CLAY,
-  pvc: PLASTIC,
-  abs: PLASTIC,
-  polyethylene: PLASTIC,
-  "cured-in-place-liner": PLASTIC,
-  unknown: { low: PLASTIC.low, high: METAL_OR_CLAY.high },
-};
+export const SEWER_ROUGHNESS: Roughness = { low: 0.011, high: 0.015 };
 
 export const ROUGHNESS_SOURCE: TableSource = {
-  title: "Manning’s n by material",
-  edition: "usual ranges for sewers; many agencies ask for 0.013 whatever the pipe",
-  source: "ASCE/WEF design manuals",
-  certainty: "from-memory",
+  title: "Manning’s n in sewers",
+  edition: "0.011 to 0.015 for clay, concrete, asbestos-cement, lined cast iron and smooth plastic",
+  source: "ASCE Manual of Practice 60 (1982), as reprinted in EPA’s SWMM user’s manual",
 };
-
-export function roughnessOf(material: Material): Roughness {
-  return ROUGHNESS[material];
-}
 
 export interface PipeFlow {
   /** Feet per second. */

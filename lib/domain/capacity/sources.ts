@@ -1,6 +1,5 @@
 import {
   BUILDING_SEWER_LOADS,
-  type Certainty,
   leastSlopeSource,
   type PlumbingCode,
   type TableSource,
@@ -16,9 +15,3 @@ export function tableSources(code: PlumbingCode | null): TableSource[] {
       : [fixtureUnitsSource(code), BUILDING_SEWER_LOADS[code], leastSlopeSource(code)];
   return [...ofCode, ROUGHNESS_SOURCE];
 }
-
-export const CERTAINTY_WORDS: Record<Certainty, string> = {
-  "read-in-a-public-copy": "read in a public copy",
-  "partly-from-memory": "partly from memory: check it against the book",
-  "from-memory": "from memory: check it against the book",
-};

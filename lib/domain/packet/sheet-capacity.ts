@@ -7,7 +7,7 @@ import {
 import { flowStretches, gallons, speeds } from "../capacity/flow.ts";
 import { loadWords } from "../capacity/load.ts";
 import { SLOPES } from "../capacity/slope.ts";
-import { CERTAINTY_WORDS, tableSources } from "../capacity/sources.ts";
+import { tableSources } from "../capacity/sources.ts";
 import {
   CODE_WORDS,
   LOAD_VERDICT_WORDS,
@@ -183,8 +183,8 @@ function sourceBlocks({ code }: Capacity): LetterBlock[] {
     heading("Tables used"),
     ...list(
       tableSources(code).map(
-        ({ title, edition, source, certainty }) =>
-          `${title}: ${edition}. ${source} (${CERTAINTY_WORDS[certainty]}).`,
+        ({ title, edition, source }) =>
+          `${title}: ${edition}. ${source}. The authority’s own edition decides.`,
       ),
     ),
   ];

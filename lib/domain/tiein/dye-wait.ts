@@ -5,8 +5,8 @@ import type { Cft } from "../line/station.ts";
 export const LEAST_WAIT = 15;
 
 /**
- * Assumed for lack of measurements (common practice, from memory; a weak source, so on the careful
- * side): dye goes 1 to 2 ft a second in a part-full pipe, here 1; fixture, trap and house drain take
+ * Assumed for lack of measurements (common practice, no published figure, so on the careful side; the
+ * sentence says "assumed"): dye goes 1 to 2 ft a second in a part-full pipe, here 1; fixture, trap and house drain take
  * 5 minutes; the branch is 100 ft; and twice the travel is allowed for.
  */
 const ASSUMED = { feetAMinute: 60, fixtureMinutes: 5, branch: 10_000 as Cft, allowance: 2 };

@@ -123,7 +123,8 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
           ))}
         </ul>
         <p className="muted">
-          Common practice of the trade. Where you know better, type it under “Off by”.
+          Assumed here, from common practice: no published figure stands behind them. Where you know
+          better, type it under “Off by”.
         </p>
       </details>
     </Section>

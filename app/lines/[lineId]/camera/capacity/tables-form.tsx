@@ -3,7 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { SLOPE_NAMES, SLOPES } from "#lib/domain/capacity/slope.ts";
-import { CERTAINTY_WORDS, tableSources } from "#lib/domain/capacity/sources.ts";
+import { tableSources } from "#lib/domain/capacity/sources.ts";
 import { CODE_WORDS } from "#lib/domain/capacity/words.ts";
 import { withNone } from "../../_field-terms.ts";
 import type { LinePart } from "../../_part.ts";
@@ -53,12 +53,12 @@ export function TablesForm({ lineId, file, mayFile }: LinePart) {
       )}
       <h3>Tables used</h3>
       <ul className="small">
-        {tableSources(plumbingCode).map(({ title, edition, source, certainty }) => (
+        {tableSources(plumbingCode).map(({ title, edition, source }) => (
           <li key={title}>
             {title}: {edition}.{" "}
             <span className="muted">
-              {source.startsWith("https://") ? <a href={source}>Where it is written</a> : source} (
-              {CERTAINTY_WORDS[certainty]})
+              {source.startsWith("https://") ? <a href={source}>Where it is written</a> : source}.
+              The authority’s own edition decides.
             </span>
           </li>
         ))}
