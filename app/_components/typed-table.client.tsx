@@ -3,9 +3,9 @@
 import { Fragment, type ReactNode, useRef, useState } from "react";
 import { Cell } from "./grid/cell.client.tsx";
 import type { CellCommand } from "./grid/cell-keys.ts";
+import { readClipboard } from "./grid/clipboard.ts";
 import { type GridColumn, UNIT_WORDS } from "./grid/column.ts";
 import grid from "./grid/grid.module.css";
-import { readClipboard } from "./grid/paste.ts";
 import { ThumbCell } from "./grid/thumb-cell.client.tsx";
 import type { CellChange } from "./typed-cell.ts";
 import styles from "./typed-table.module.css";
@@ -38,6 +38,7 @@ interface TypedTableProps {
   readonly rows: readonly TypedRow[];
   readonly onType: (changes: readonly CellChange[]) => void;
   readonly onUndo: () => void;
+  readonly onRedo: () => void;
   /** Ctrl Enter in a row. */
   readonly onTick?: (key: string) => void;
   readonly hasEnd?: boolean;
@@ -52,45 +53,52 @@ export function TypedTable(props: TypedTableProps) {
   const box = useRef<HTMLTableElement>(null);
   const narrow = useNarrow();
   const live = useLive();
+  const [said, setSaid] = useState("");
   return (
-    <div className={grid["frame"]} inert={!live}>
-      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid */}
-      <table ref={box} role="grid" aria-label={label} className={grid["table"]}>
-        <thead>
-          <tr>
-            <th scope="col" className={grid["number"]}>
-              <span className="hidden">Row</span>
-            </th>
-            {columns.map((column) => (
-              <th key={column.key} scope="col" className={grid[sideOf(column)]}>
-                {column.title}
-                {unitOf(column) === "" ? null : (
-                  <span className={grid["unit"]}> {unitOf(column)}</span>
-                )}
+    <>
+      <div className={grid["frame"]} inert={!live}>
+        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid */}
+        <table ref={box} role="grid" aria-label={label} className={grid["table"]}>
+          <thead>
+            <tr>
+              <th scope="col" className={grid["number"]}>
+                <span className="hidden">Row</span>
               </th>
+              {columns.map((column) => (
+                <th key={column.key} scope="col" className={grid[sideOf(column)]}>
+                  {column.title}
+                  {unitOf(column) === "" ? null : (
+                    <span className={grid["unit"]}> {unitOf(column)}</span>
+                  )}
+                </th>
+              ))}
+              {hasEnd ? (
+                <th scope="col" className={grid["end"]}>
+                  <span className="hidden">Leave out</span>
+                </th>
+              ) : null}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, number) => (
+              <TableRow
+                key={row.key}
+                {...props}
+                row={row}
+                number={number}
+                box={box}
+                narrow={narrow}
+                hasEnd={hasEnd}
+                onSay={setSaid}
+              />
             ))}
-            {hasEnd ? (
-              <th scope="col" className={grid["end"]}>
-                <span className="hidden">Leave out</span>
-              </th>
-            ) : null}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row, number) => (
-            <TableRow
-              key={row.key}
-              {...props}
-              row={row}
-              number={number}
-              box={box}
-              narrow={narrow}
-              hasEnd={hasEnd}
-            />
-          ))}
-        </tbody>
-      </table>
-    </div>
+          </tbody>
+        </table>
+      </div>
+      <p role="status" className="muted">
+        {said}
+      </p>
+    </>
   );
 }
 
@@ -100,6 +108,7 @@ interface TableRowProps extends TypedTableProps {
   readonly box: { readonly current: HTMLElement | null };
   readonly narrow: boolean;
   readonly hasEnd: boolean;
+  readonly onSay: (words: string) => void;
 }
 
 function TableRow({ row, ...props }: TableRowProps) {
@@ -207,7 +216,11 @@ function RowCells({ row, number, narrow, box, ...props }: TableRowProps) {
         onType={(text) => props.onType([{ key: row.key, column: column.key, text }])}
         onLeave={() => undefined}
         onCommand={(command) => obey(command, { at, number, row, box: box.current, ...props })}
-        onPasteMany={(text) => props.onType(pasted(text, { columns, rows, at, number }))}
+        onPasteMany={(text) => {
+          const cells = readClipboard(text);
+          props.onType(pasted(cells, { columns, rows, at, number }));
+          props.onSay(overWords(cells, { columns, rows, at, number }));
+        }}
       />
     </td>
   ));
@@ -225,6 +238,7 @@ function obey(command: CellCommand, here: Here) {
   const column = columns[at];
   if (typeof command === "object") move(command, here);
   else if (command === "undo") here.onUndo();
+  else if (command === "redo") here.onRedo();
   else if (command === "fill-down" && column !== undefined) {
     const text = rows[number - 1]?.texts[column.key] ?? "";
     here.onType([{ key: row.key, column: column.key, text }]);
@@ -252,16 +266,29 @@ function focusCell(box: HTMLElement | null, { row, column }: { row: number; colu
   cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
 }
 
+type Place = Pick<TypedTableProps, "columns" | "rows"> & {
+  readonly at: number;
+  readonly number: number;
+};
+
+/** Says what of pasted rows reaches beyond the table: these rows are here already, none are added. */
+function overWords(cells: readonly (readonly string[])[], { columns, rows, at, number }: Place) {
+  const height = rows.length - number;
+  const width = columns.length - at;
+  const tooLow = cells.slice(height).filter((row) => row.some((cell) => cell !== "")).length;
+  const tooWide = cells.some((row) => row.slice(width).some((cell) => cell !== ""));
+  const parts = [
+    tooLow === 0 ? "" : `${tooLow === 1 ? "1 row" : `${tooLow} rows`} below the last one`,
+    tooWide ? "what stood right of the last column" : "",
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? "" : `Not taken from what was pasted: ${parts.join(", and ")}.`;
+}
+
 function pasted(
-  text: string,
-  {
-    columns,
-    rows,
-    at,
-    number,
-  }: Pick<TypedTableProps, "columns" | "rows"> & { at: number; number: number },
+  pastedCells: readonly (readonly string[])[],
+  { columns, rows, at, number }: Place,
 ): CellChange[] {
-  return readClipboard(text).flatMap((cells, down) =>
+  return pastedCells.flatMap((cells, down) =>
     cells.flatMap((cell, right) => {
       const row = rows[number + down];
       const column = columns[at + right];

@@ -6,13 +6,14 @@ import { useLive } from "../use-live.ts";
 import { useNarrow } from "../use-narrow.ts";
 import { formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
+import { readClipboard } from "./clipboard.ts";
 import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./column.ts";
 import { computedSum } from "./computed.ts";
 import { ConflictPanel } from "./conflict.client.tsx";
 import { valueAt } from "./field-path.ts";
 import styles from "./grid.module.css";
 import { newRowId } from "./new-id.ts";
-import { readClipboard } from "./paste.ts";
+import { PastePanel } from "./paste-panel.client.tsx";
 import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
 import { blankKey, type GridLine, type GridSpec, type GridState } from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
@@ -90,6 +91,7 @@ function GridTable({
   const selection = useSelection();
   const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
   useRevealed(box, selection.selected);
+  useBackToCell(box, state.asked);
   useRemote(props.remote, { grid, spec, box });
 
   const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
@@ -141,6 +143,7 @@ function GridTable({
       {readOnly ? null : (
         <StatusLine grid={grid} hintId={hintId} column={entered?.column ?? null} />
       )}
+      <PastePanel grid={grid} spec={spec} />
       {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
     </div>
   );
@@ -347,6 +350,17 @@ function useRevealed(box: { readonly current: HTMLElement | null }, selected: st
     const row = box.current?.querySelector(`[data-row-id="${CSS.escape(selected)}"]`);
     row?.scrollIntoView({ block: "nearest" });
   }, [box, selected]);
+}
+
+/** Once it is said where pasted columns go, the cursor is back where they were pasted. */
+function useBackToCell(box: { readonly current: HTMLElement | null }, asked: GridState["asked"]) {
+  const before = useRef(asked);
+  useEffect(() => {
+    const last = before.current;
+    before.current = asked;
+    if (last !== null && asked === null)
+      focusCell(box.current, { row: last.at, column: last.column });
+  }, [box, asked]);
 }
 
 /** The same object for as long as its content is the same: pages hand over new ones at each render. */

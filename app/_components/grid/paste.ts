@@ -1,75 +1,47 @@
 import type { GridColumn } from "./column.ts";
+import { areHeadings, matchHeadings } from "./headings.ts";
 
-/** What was copied from a sheet or a text file, as rows of cells; a single cell as one row of one. */
-export function readClipboard(text: string): string[][] {
-  const plain = text
-    .replace(/^\uFEFF/, "")
-    .replace(/\r\n?/g, "\n")
-    .replace(/\n+$/, "");
-  return readSeparated(plain, separatorOf(plain));
-}
-
-/** Tab where there is one; else a comma or semicolon that cuts every line alike; else none. */
-function separatorOf(text: string): string {
-  if (text.includes("\t")) return "\t";
-  const lines = text.split("\n");
-  if (lines.length < 2) return "\t";
-  for (const separator of [",", ";"]) {
-    const counts = readSeparated(text, separator).map((row) => row.length);
-    const [first = 1] = counts;
-    if (first > 1 && counts.every((count) => count === first)) return separator;
-  }
-  return "\t";
-}
-
-const CELLS: Record<string, RegExp> = {
-  "\t": /(?:"((?:[^"]|"")*)"|([^\t\n]*))(\t|\n|$)/gy,
-  ",": /(?:"((?:[^"]|"")*)"|([^,\n]*))(,|\n|$)/gy,
-  ";": /(?:"((?:[^"]|"")*)"|([^;\n]*))(;|\n|$)/gy,
-};
-
-/** Rows of cells; a quoted cell may hold separators, line ends and doubled quotes. */
-function readSeparated(text: string, separator: string): string[][] {
-  const rows: string[][] = [[]];
-  for (const found of text.matchAll(CELLS[separator] ?? /$/g)) {
-    const [, quoted, plain = "", end] = found;
-    rows.at(-1)?.push(quoted === undefined ? plain.trim() : quoted.replaceAll('""', '"'));
-    if (end === "") break;
-    if (end === "\n") rows.push([]);
-  }
-  return rows;
+/** Rows that were pasted, as they would go into a table. */
+export interface Pasted {
+  /** Without headings and without empty rows. */
+  readonly body: readonly (readonly string[])[];
+  /** The first row, where it is one of headings. */
+  readonly headings: readonly string[] | null;
+  /** Where each pasted column goes; null: nowhere yet. */
+  readonly into: readonly (GridColumn | null)[];
+  /** Pasted columns, from 0, that hold something and that no column is known for. */
+  readonly open: readonly number[];
 }
 
 /**
- * Which column each pasted cell belongs to, if the first pasted row is a row of headings: at least
- * two of its cells, and more than half of the filled ones, are names of columns. Null: it is not.
+ * Where pasted rows go: by their headings where the first row has some, else one beside the other
+ * from the cell on that they were pasted into. What has no place is left open, never left out.
  */
-export function headingsOf(
-  firstRow: readonly string[],
+export function readPasted(
+  cells: readonly (readonly string[])[],
   columns: readonly GridColumn[],
-): (GridColumn | null)[] | null {
-  const named = firstRow.map((cell) => columnNamed(cell, columns));
-  const filled = firstRow.filter((cell) => cell !== "").length;
-  const known = named.filter((column) => column !== null).length;
-  const enough = known >= Math.min(2, firstRow.length) && known * 2 > filled;
-  return enough ? named : null;
+  { from, heads = areHeadings(cells, columns) }: { from: number; heads?: boolean },
+): Pasted {
+  const [first = [], ...rest] = cells;
+  const body = (heads ? rest : cells).filter((row) => row.some((cell) => cell !== ""));
+  const width = cells.reduce((most, row) => Math.max(most, row.length), 0);
+  const places = Array.from({ length: width }, (_none, place) => place);
+  const named = heads ? matchHeadings(first, columns) : columns.slice(from);
+  const into = places.map((place) => named[place] ?? null);
+  const open = places.filter(
+    (place) => into[place] === null && body.some((row) => (row[place] ?? "") !== ""),
+  );
+  return { body, headings: heads ? first : null, into, open };
 }
 
-function columnNamed(cell: string, columns: readonly GridColumn[]): GridColumn | null {
-  const wanted = folded(cell);
-  if (wanted === "") return null;
-  return columns.find((column) => namesOf(column).includes(wanted)) ?? null;
+/** What a pasted column is called where it has no heading: by its place, as sheets count. */
+export function letterOf(at: number): string {
+  const letter = String.fromCharCode(65 + (at % 26));
+  return `Column ${at < 26 ? letter : String.fromCharCode(64 + Math.floor(at / 26)) + letter}`;
 }
 
-function namesOf(column: GridColumn): string[] {
-  return [column.title, column.key, ...(column.pasteHeadings ?? [])].map(folded);
-}
-
-/** Lower case, without units, spaces and signs: `Station (ft)` and `Station, feet` are `station`. */
-function folded(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/\([^)]*\)/g, "")
-    .replace(/[\s,]+(ft|feet|foot|in|inch|inches|o[’']?clock)\.?\s*$/, "")
-    .replace(/[^\p{L}\p{N}]+/gu, "");
+/** The first things that stand in a column, to tell it by. */
+export function firstValues(rows: readonly (readonly string[])[], at: number): string {
+  const values = rows.map((row) => row[at] ?? "").filter((text) => text !== "");
+  return values.length === 0 ? "nothing" : values.slice(0, 3).join(" · ");
 }

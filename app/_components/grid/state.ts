@@ -2,7 +2,7 @@ import { parseCell } from "./cell.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { valueAt, withValueAt } from "./field-path.ts";
 import { idOf, mergeRows, withTheirs } from "./merge.ts";
-import { headingsOf } from "./paste.ts";
+import { type Pasted, readPasted } from "./paste.ts";
 
 /** What a table of rows is made of. */
 export interface GridSpec {
@@ -46,6 +46,15 @@ interface Step {
   readonly typingIn: string | null;
 }
 
+/** Pasted rows that wait for a word on where some of their columns go. */
+export interface AskedPaste {
+  readonly at: number;
+  readonly column: number;
+  readonly cells: readonly (readonly string[])[];
+  readonly newIds: readonly string[];
+  readonly pasted: Pasted;
+}
+
 interface Conflict {
   readonly by: string;
   readonly at: string;
@@ -67,6 +76,7 @@ export interface GridState {
   /** Numbers the blank lines, so that each has its own key. */
   readonly blanks: number;
   readonly conflict: Conflict | null;
+  readonly asked: AskedPaste | null;
   readonly note: string;
 }
 
@@ -94,6 +104,11 @@ export type GridAction =
       readonly cells: readonly (readonly string[])[];
       readonly newIds: readonly string[];
     }
+  /** The first of the pasted rows is one of headings, or it is not. */
+  | { readonly do: "read-paste"; readonly heads: boolean }
+  /** For each pasted column that was open: the key of its column, or null to leave it out. */
+  | { readonly do: "place-paste"; readonly into: Readonly<Record<number, string | null>> }
+  | { readonly do: "drop-paste" }
   | { readonly do: "remove"; readonly key: string }
   /** A row that comes from elsewhere on the page, with what is known of it. */
   | { readonly do: "add"; readonly newId: string; readonly values: GridRow }
@@ -141,6 +156,7 @@ export function startGrid(rows: readonly GridRow[], base: number, spec: GridSpec
     savedEdits: 0,
     blanks: 0,
     conflict: null,
+    asked: null,
     note: "",
   };
 }
@@ -187,6 +203,12 @@ export function reduceGrid(state: GridState, action: GridAction, spec: GridSpec)
       return left(state);
     case "paste":
       return pasted(state, action, spec);
+    case "read-paste":
+      return readAgain(state, action.heads, spec);
+    case "place-paste":
+      return placedPaste(state, action, spec);
+    case "drop-paste":
+      return { ...state, asked: null, note: "Nothing was pasted." };
     case "remove":
       return removed(state, action.key);
     case "add":
@@ -311,15 +333,52 @@ function left(state: GridState): GridState {
   return { ...state, past: [...state.past.slice(0, -1), { ...last, typingIn: null }] };
 }
 
+/** Rows go in where their columns are known; else a person is asked, and nothing goes in before. */
 function pasted(
   state: GridState,
   { at, column, cells, newIds }: Extract<GridAction, { do: "paste" }>,
   spec: GridSpec,
 ): GridState {
-  const [first = [], ...rest] = cells;
-  const headings = headingsOf(first, spec.columns);
-  const body = (headings === null ? cells : rest).filter((row) => row.some((cell) => cell !== ""));
-  const columns = headings ?? spec.columns.slice(column);
+  if (state.asked !== null)
+    return { ...state, note: "First say below where the columns of the last paste go." };
+  const read = readPasted(cells, spec.columns, { from: column });
+  const asked = { at, column, cells, newIds, pasted: read };
+  return read.open.length > 0 ? { ...state, asked, note: "" } : put(state, asked, spec);
+}
+
+/** The same rows, with the first one taken as headings or as values. */
+function readAgain(state: GridState, heads: boolean, spec: GridSpec): GridState {
+  const { asked } = state;
+  if (asked === null) return state;
+  const read = readPasted(asked.cells, spec.columns, { from: asked.column, heads });
+  return { ...state, asked: { ...asked, pasted: read } };
+}
+
+/** A person said where the open columns go; null: nowhere. */
+function placedPaste(
+  state: GridState,
+  { into }: Extract<GridAction, { do: "place-paste" }>,
+  spec: GridSpec,
+): GridState {
+  const { asked } = state;
+  if (asked === null) return state;
+  const said = asked.pasted.into.map((known, place) => {
+    const key = into[place];
+    return known ?? spec.columns.find((column) => column.key === key) ?? null;
+  });
+  return put(
+    { ...state, asked: null },
+    { ...asked, pasted: { ...asked.pasted, into: said } },
+    spec,
+  );
+}
+
+function put(
+  state: GridState,
+  { at, newIds, pasted: read }: AskedPaste,
+  spec: GridSpec,
+): GridState {
+  const { body, headings, into } = read;
   let grown = state;
   const patches: Patch[] = [];
   body.forEach((row, index) => {
@@ -328,10 +387,10 @@ function pasted(
     if (target.patch !== null) patches.push(target.patch);
     grown = target.patch === null ? grown : addedBlank(grown, target.patch);
     for (const [place, text] of row.entries()) {
-      const into = columns[place];
+      const column = into[place];
       // On a new row an empty cell of the sheet leaves the usual value.
-      if (!into || isFixed(into) || (target.patch !== null && text === "")) continue;
-      const patch = cellPatch(line, { column: into, text }, spec);
+      if (!column || isFixed(column) || (target.patch !== null && text === "")) continue;
+      const patch = cellPatch(line, { column, text }, spec);
       patches.push(patch);
       grown = applied(grown, [patch]);
       line = grown.lines.find((one) => one.id === line.id) ?? line;
@@ -339,8 +398,18 @@ function pasted(
   });
   const step = { patches, typingIn: null };
   const words = body.length === 1 ? "1 row was pasted" : `${body.length} rows were pasted`;
-  const note = headings === null ? `${words}.` : `${words}; the first was read as headings.`;
+  const said = headings === null ? `${words}.` : `${words}; the first was read as headings.`;
+  const note = [said, ...fixedWords(read)].join(" ");
   return changed({ ...grown, past: [...left(state).past, step], future: [], note });
+}
+
+/** Says which pasted columns were passed over because the program works them out. */
+function fixedWords({ body, into }: Pasted): string[] {
+  return into.flatMap((column, place) =>
+    column !== null && isFixed(column) && body.some((row) => (row[place] ?? "") !== "")
+      ? [`${column.title} is worked out here and was not taken from the sheet.`]
+      : [],
+  );
 }
 
 /** Nobody types in it. */

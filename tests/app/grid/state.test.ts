@@ -135,8 +135,8 @@ describe("reduceGrid() when rows are pasted", () => {
     const pasted = gridAfter(
       paste(
         [
-          ["Distance (ft)", "ignored", "Label"],
-          ["39", "x", "House 16"],
+          ["Distance (ft)", "Label"],
+          ["39", "House 16"],
         ],
         2,
         1,
@@ -163,6 +163,80 @@ describe("reduceGrid() when rows are pasted", () => {
     const spec = { ...SPEC, columns: [LABEL, { ...DISTANCE, readOnly: true }] };
     const pasted = reduceGrid(startGrid(ROWS, 4, spec), paste([["House 14", "24"]]), spec);
     expect(distances(pasted)).toEqual([1550, 2350]);
+  });
+
+  const NOTE: GridColumn = { key: "note", title: "Note", kind: "text" };
+  const NOTED: GridSpec = { ...SPEC, columns: [LABEL, DISTANCE, NOTE] };
+  const withUnknown = [
+    ["Distance (ft)", "Inspector", "Label"],
+    ["39", "K. Mori", "House 16"],
+  ];
+
+  test("asks where a column goes whose heading is not known, and puts nothing in before", () => {
+    const asked = gridAfter(paste(withUnknown, 2));
+    expect(asked.asked?.pasted.open).toEqual([1]);
+    expect(asked.lines).toHaveLength(2);
+    expect(isDirty(asked)).toBe(false);
+    expect(from(asked, { do: "drop-paste" })).toMatchObject({ asked: null, edits: 0 });
+  });
+
+  test("puts it where a person says, as one step to undo", () => {
+    const state = [
+      paste(withUnknown, 2),
+      { do: "place-paste", into: { 1: "note" } } as const,
+    ].reduce(
+      (now: GridState, action: GridAction) => reduceGrid(now, action, NOTED),
+      startGrid(ROWS, 4, NOTED),
+    );
+    expect(state.lines[2]?.values).toMatchObject({
+      label: "House 16",
+      distance: 3900,
+      note: "K. Mori",
+    });
+    expect(state.asked).toBeNull();
+    expect(reduceGrid(state, { do: "undo" }, NOTED).lines).toHaveLength(2);
+  });
+
+  test("leaves it out where a person says so", () => {
+    const placed = gridAfter(paste(withUnknown, 2), { do: "place-paste", into: { 1: null } });
+    expect(placed.lines[2]?.values).toMatchObject({ label: "House 16", distance: 3900 });
+  });
+
+  test("reads the first row as values where a person says so", () => {
+    const again = gridAfter(paste(withUnknown, 2), { do: "read-paste", heads: false });
+    expect(again.asked?.pasted.body).toHaveLength(2);
+    const placed = from(again, { do: "place-paste", into: { 2: null } });
+    expect(placed.lines.map(({ values }) => values["label"])).toEqual([
+      "House 12",
+      "House 14",
+      "Distance (ft)",
+      "39",
+    ]);
+  });
+
+  test("does not lose rows that still wait when others are pasted", () => {
+    const asked = gridAfter(paste(withUnknown, 2));
+    const again = from(asked, paste([["House 18", "52"]], 2));
+    expect(again.asked).toBe(asked.asked);
+    expect(again.note).toMatch(/^First say/);
+  });
+
+  test("says what it passed over because the program works it out", () => {
+    const amount: GridColumn = {
+      key: "amount",
+      title: "Amount",
+      kind: "cents",
+      computed: "item-amount",
+    };
+    const spec = { ...SPEC, columns: [LABEL, DISTANCE, amount] };
+    const pasted = reduceGrid(
+      startGrid(ROWS, 4, spec),
+      paste([["House 16", "39", "1,200.00"]], 2),
+      spec,
+    );
+    expect(pasted.note).toBe(
+      "1 row was pasted. Amount is worked out here and was not taken from the sheet.",
+    );
   });
 });
 

@@ -1,8 +1,11 @@
 import { parseCell } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import { headingsOf } from "#app/_components/grid/paste.ts";
+import { areHeadings, matchHeadings } from "#app/_components/grid/headings.ts";
 
-/** Which column of ours each column of the file is; null: it stays outside. */
+/** Of a column that holds something and of which nobody has said yet what it is. */
+export const UNSAID = "?";
+
+/** Which column of ours each column of the file is; null: it is left out. */
 export type Match = readonly (string | null)[];
 
 /** How a sheet is read: where its headings are and what they mean. */
@@ -31,43 +34,40 @@ const HEADS_WITHIN = 15;
 /** Finds the row of headings and what they mean; without one, nothing is matched. */
 export function readingOf(rows: Cells, columns: readonly GridColumn[]): Reading {
   const width = widthOf(rows);
-  for (const [head, row] of rows.slice(0, HEADS_WITHIN).entries()) {
-    const found = row.length < 2 && width > 1 ? null : headingsOf([...row], columns);
-    if (found !== null) return { head, match: matched(found, width), everywhere: {} };
-  }
-  return { head: null, match: Array.from({ length: width }, () => null), everywhere: {} };
+  const head = rows
+    .slice(0, HEADS_WITHIN)
+    .findIndex(
+      (row, at) => (row.length > 1 || width === 1) && areHeadings(rows.slice(at), columns),
+    );
+  return readingAt(rows, columns, head === -1 ? null : head);
 }
 
-/** What the headings of a chosen row mean; what nothing names stays outside. */
+/** What the headings of a chosen row mean; what they do not name is left for a person to say. */
 export function readingAt(
   rows: Cells,
   columns: readonly GridColumn[],
   head: number | null,
 ): Reading {
-  const width = widthOf(rows);
-  const row = head === null ? undefined : rows[head];
-  // One by one: the row was chosen by a person, whatever is in it.
-  const found = (row ?? []).map((cell) => headingsOf([cell], columns)?.[0] ?? null);
-  return { head, match: matched(found, width), everywhere: {} };
-}
-
-/** Each of our columns once, the first that names it. */
-function matched(found: readonly (GridColumn | null)[], width: number): Match {
-  const taken = new Set<string>();
-  return Array.from({ length: width }, (_none, at) => {
-    const key = found[at]?.key;
-    if (key === undefined || taken.has(key)) return null;
-    taken.add(key);
-    return key;
+  const body = rows.slice(head === null ? 0 : head + 1);
+  const named = matchHeadings(head === null ? [] : (rows[head] ?? []), columns);
+  const match = Array.from({ length: widthOf(rows) }, (_none, at) => {
+    const holds = body.some((row) => (row[at] ?? "").trim() !== "");
+    return named[at]?.key ?? (holds ? UNSAID : null);
   });
+  return { head, match, everywhere: {} };
 }
 
-/** The match with one column of the file given another meaning, which no other keeps. */
+/** The match with one column of the file given another meaning; one that had it has to be said anew. */
 export function withMeaning(match: Match, at: number, key: string | null): Match {
   return match.map((old, place) => {
     if (place === at) return key;
-    return old === key ? null : old;
+    return old === key && key !== null ? UNSAID : old;
   });
+}
+
+/** Columns of the file, from 0, of which nobody has said what they are. */
+export function unsaidIn(match: Match): number[] {
+  return match.flatMap((key, at) => (key === UNSAID ? [at] : []));
 }
 
 export function widthOf(rows: Cells): number {
@@ -89,7 +89,9 @@ export function sheetRows(
   const first = head === null ? 0 : head + 1;
   return rows.slice(first).flatMap((cells, index) => {
     const number = first + index + 1;
-    const own = match.flatMap((key, at) => (key === null ? [] : [[key, cells[at] ?? ""] as const]));
+    const own = match.flatMap((key, at) =>
+      key === null || key === UNSAID ? [] : [[key, cells[at] ?? ""] as const],
+    );
     if (own.every(([, text]) => text.trim() === "") && edits[number] === undefined) return [];
     const texts = { ...everywhere, ...Object.fromEntries(own), ...edits[number] };
     return [{ number, texts, ...readRow(columns, texts) }];

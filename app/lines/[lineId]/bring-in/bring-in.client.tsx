@@ -11,7 +11,7 @@ import { counted } from "../_names.ts";
 import { OBSERVATION_COLUMNS } from "../camera/_columns.ts";
 import { entryColumns } from "../record/_columns.ts";
 import type { Work } from "./_kept.ts";
-import { readingAt } from "./_sort-rows.ts";
+import { readingAt, unsaidIn } from "./_sort-rows.ts";
 import {
   type Heaps,
   heapsOf,
@@ -47,7 +47,7 @@ export function BringIn(props: BringInProps) {
     () => (table === "entries" ? entryColumns({ properties }) : OBSERVATION_COLUMNS),
     [table, properties],
   );
-  const { work, start, change, undo } = useWork(`wyebook:bring-in:${lineId}:${table}:${to}`);
+  const { work, start, change, undo, redo } = useWork(`wyebook:bring-in:${lineId}:${table}:${to}`);
   const [said, setSaid] = useState("");
   const [refusal, setRefusal] = useState("");
   const [reading, beginReading] = useTransition();
@@ -84,6 +84,7 @@ export function BringIn(props: BringInProps) {
           onSaid={setSaid}
           onChange={change}
           onUndo={undo}
+          onRedo={redo}
         />
       )}
     </>
@@ -166,6 +167,7 @@ interface WorkProps extends BringInProps {
   readonly onSaid: (words: string) => void;
   readonly onChange: (change: (work: Work) => Work, typingIn?: string | null) => void;
   readonly onUndo: () => void;
+  readonly onRedo: () => void;
 }
 
 function WorkOnRows(props: WorkProps) {
@@ -185,7 +187,7 @@ function WorkOnRows(props: WorkProps) {
     <>
       <Section
         title="Which column is what"
-        note="Matched by their headings. Change what is not right; what stays outside is not lost, it stays in your file."
+        note="Matched by their headings. Say where the others go, or leave them out: what is left out stays in your file."
       >
         <MatchTable
           rows={rows}
@@ -209,6 +211,7 @@ function WorkOnRows(props: WorkProps) {
           columns={shown}
           onType={(changes) => onChange((now) => typedIn(now, changes), cellOf(changes))}
           onUndo={props.onUndo}
+          onRedo={props.onRedo}
           onLeaveOut={leaveOut}
         />
         <BringBar {...props} heaps={heaps} shown={shown} />
@@ -224,6 +227,7 @@ function BringBar({
   to,
   name,
   back,
+  work,
   heaps,
   shown,
   said,
@@ -233,13 +237,14 @@ function BringBar({
   const [doubles, setDoubles] = useState(false);
   const [bringing, begin] = useTransition();
   const [refusal, setRefusal] = useState("");
+  const unsaid = unsaidIn(work.reading.match).length;
   const mended = heaps.mend.filter((row) => !isWrong(row));
   const coming = [...heaps.ready, ...mended, ...(doubles ? heaps.doubles : [])].sort(
     (a, b) => a.number - b.number,
   );
 
   function bring() {
-    if (bringing || coming.length === 0) return;
+    if (bringing || coming.length === 0 || unsaid > 0) return;
     setRefusal("");
     begin(async () => {
       const rows = coming.map(({ fields }) => fields);
@@ -271,11 +276,12 @@ function BringBar({
         <button
           type="button"
           className="button button-main"
-          aria-disabled={bringing || coming.length === 0}
+          aria-disabled={bringing || coming.length === 0 || unsaid > 0}
           onClick={bring}
         >
           {bringing ? "Bringing them in …" : `Bring in ${counted(coming.length, "row")}`}
         </button>
+        {unsaid === 0 ? null : <span className="mend">{unsaidWords(unsaid)}</span>}
         <span role="status">
           {said === "" ? null : (
             <span className="strong">
@@ -297,6 +303,12 @@ function countWords({ ready, mend, doubles }: Heaps): string {
     doubles.length === 0 ? "" : `${doubles.length} there already`,
   ];
   return `${parts.filter((part) => part !== "").join(", ")}.`;
+}
+
+function unsaidWords(unsaid: number): string {
+  return unsaid === 1
+    ? "Say above what one column of the file is, or leave it out."
+    : `Say above what ${unsaid} columns of the file are, or leave them out.`;
 }
 
 function broughtWords(added: number, left: number, name: string): string {

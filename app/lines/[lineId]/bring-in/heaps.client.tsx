@@ -21,10 +21,12 @@ export function MendRows({
   columns,
   onType,
   onUndo,
+  onRedo,
   onLeaveOut,
 }: HeapProps & {
   readonly onType: (changes: readonly CellChange[]) => void;
   readonly onUndo: () => void;
+  readonly onRedo: () => void;
   readonly onLeaveOut: (number: number) => void;
 }) {
   if (rows.length === 0) return null;
@@ -42,6 +44,7 @@ export function MendRows({
         columns={columns}
         onType={onType}
         onUndo={onUndo}
+        onRedo={onRedo}
         hasEnd
         rows={rows.map((row) => ({
           key: String(row.number),

@@ -1,8 +1,9 @@
 "use client";
 
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { firstValues, letterOf } from "#app/_components/grid/paste.ts";
 import { Scroll } from "#app/_components/scroll.tsx";
-import { type Match, type Reading, widthOf, withMeaning } from "./_sort-rows.ts";
+import { type Match, type Reading, UNSAID, unsaidIn, widthOf, withMeaning } from "./_sort-rows.ts";
 import styles from "./bring-in.module.css";
 
 /** Which column of the file is which of ours; a person can say otherwise. */
@@ -37,19 +38,21 @@ export function MatchTable({
               const heading = (head === null ? "" : (rows[head]?.[at] ?? "")) || letterOf(at);
               return (
                 // biome-ignore lint/suspicious/noArrayIndexKey: a column of the file is its place
-                <tr key={at}>
+                <tr key={at} data-unsaid={match[at] === UNSAID}>
                   <th scope="row">{heading}</th>
                   <td className="muted">{firstValues(body, at)}</td>
                   <td>
                     <select
                       className="input"
                       aria-label={`${heading} comes in as`}
+                      aria-invalid={match[at] === UNSAID ? true : undefined}
                       value={match[at] ?? ""}
                       onChange={(event) =>
                         onMatch(withMeaning(match, at, event.target.value || null))
                       }
                     >
-                      <option value="">stays outside</option>
+                      {match[at] === UNSAID ? <option value={UNSAID}>choose</option> : null}
+                      <option value="">nowhere: leave it out</option>
                       {columns.map(({ key, title }) => (
                         <option key={key} value={key}>
                           {title}
@@ -63,8 +66,32 @@ export function MatchTable({
           </tbody>
         </table>
       </Scroll>
+      <LeaveOut match={match} onMatch={onMatch} />
       <Missing reading={reading} columns={columns} onEverywhere={onEverywhere} />
     </>
+  );
+}
+
+/** Many columns that nobody needs are left out with one press, knowingly. */
+function LeaveOut({
+  match,
+  onMatch,
+}: {
+  readonly match: Match;
+  readonly onMatch: (match: Match) => void;
+}) {
+  const { length } = unsaidIn(match);
+  if (length < 2) return null;
+  return (
+    <div>
+      <button
+        type="button"
+        className="button"
+        onClick={() => onMatch(match.map((key) => (key === UNSAID ? null : key)))}
+      >
+        Leave out all {length} of which nothing is said
+      </button>
+    </div>
   );
 }
 
@@ -107,15 +134,4 @@ function Missing({
       )}
     </div>
   ));
-}
-
-function firstValues(body: readonly (readonly string[])[], at: number): string {
-  const values = body.map((row) => row[at] ?? "").filter((text) => text !== "");
-  return values.length === 0 ? "nothing" : values.slice(0, 3).join(" · ");
-}
-
-/** 0 → `Column A`, as spreadsheets name them. */
-function letterOf(at: number): string {
-  const letter = String.fromCharCode(65 + (at % 26));
-  return `Column ${at < 26 ? letter : String.fromCharCode(64 + Math.floor(at / 26)) + letter}`;
 }

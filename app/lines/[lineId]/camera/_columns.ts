@@ -134,7 +134,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     width: 8,
     required: true,
     example: "24.1",
-    pasteHeadings: ["footage", "distance", "feet", "at"],
+    pasteHeadings: ["footage", "distance", "feet", "ft", "at"],
     settles: { reading: "read" },
   },
   {
@@ -171,8 +171,21 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     width: 15,
     pasteHeadings: ["defect"],
   },
-  { key: "diameter", title: "Size", kind: "inches", width: 6, pasteHeadings: ["diameter", "dia"] },
-  { key: "material", title: "Material", kind: "choice", choices: materialChoices(), width: 16 },
+  {
+    key: "diameter",
+    title: "Size",
+    kind: "inches",
+    width: 6,
+    pasteHeadings: ["diameter", "pipe size"],
+  },
+  {
+    key: "material",
+    title: "Material",
+    kind: "choice",
+    choices: materialChoices(),
+    width: 16,
+    pasteHeadings: ["pipe material"],
+  },
   {
     key: "fitting",
     title: "Fitting",
@@ -188,7 +201,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     example: "2:58",
     pasteHeadings: ["video time", "time"],
   },
-  { key: "note", title: "Note", kind: "text", width: 24, pasteHeadings: ["remark", "remarks"] },
+  { key: "note", title: "Note", kind: "text", width: 24 },
   {
     key: "code",
     title: "Own code",
@@ -264,7 +277,14 @@ export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
       hint: "Looking upstream",
     },
     { key: "diameter", title: "Size", kind: "inches", width: 6 },
-    { key: "material", title: "Material", kind: "choice", choices: materialChoices(), width: 16 },
+    {
+      key: "material",
+      title: "Material",
+      kind: "choice",
+      choices: materialChoices(),
+      width: 16,
+      pasteHeadings: ["pipe material"],
+    },
     {
       key: "fitting",
       title: "Fitting",

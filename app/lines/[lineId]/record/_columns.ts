@@ -80,7 +80,7 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       width: 16,
       required: true,
       example: "House 14",
-      pasteHeadings: ["label", "connection", "house", "name"],
+      pasteHeadings: ["label", "connection", "lateral", "house", "name"],
     },
     {
       key: "distance",
@@ -89,7 +89,7 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       width: 9,
       example: "34.0",
       hint: "As on the record; empty where it gives none",
-      pasteHeadings: ["station", "footage", "feet", "at"],
+      pasteHeadings: ["station", "footage", "feet", "ft", "at"],
     },
     {
       key: "side",
@@ -105,9 +105,16 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       kind: "inches",
       width: 6,
       example: "4",
-      pasteHeadings: ["diameter", "dia"],
+      pasteHeadings: ["diameter", "pipe size"],
     },
-    { key: "material", title: "Material", kind: "choice", choices: materialChoices(), width: 16 },
+    {
+      key: "material",
+      title: "Material",
+      kind: "choice",
+      choices: materialChoices(),
+      width: 16,
+      pasteHeadings: ["pipe material"],
+    },
     {
       key: "fitting",
       title: "Fitting",

@@ -4,6 +4,8 @@ import {
   readingAt,
   readingOf,
   sheetRows,
+  UNSAID,
+  unsaidIn,
   withMeaning,
 } from "#app/lines/[lineId]/bring-in/_sort-rows.ts";
 import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/_columns.ts";
@@ -24,7 +26,7 @@ const SHEET = [
 test("readingOf() finds the headings under a title, by title and by other names", () => {
   expect(readingOf(SHEET, COLUMNS)).toMatchObject({
     head: 2,
-    match: ["label", "distance", null, "side", "diameter"],
+    match: ["label", "distance", UNSAID, "side", "diameter"],
   });
 });
 
@@ -33,22 +35,36 @@ test("readingOf() matches nothing where no row names our columns", () => {
     ["12", "18.0"],
     ["14", "34.0"],
   ];
-  expect(readingOf(rows, COLUMNS)).toMatchObject({ head: null, match: [null, null] });
+  expect(readingOf(rows, COLUMNS)).toMatchObject({ head: null, match: [UNSAID, UNSAID] });
 });
 
-test("readingAt() reads the headings of the row that a person chose", () => {
-  const rows = [["x"], ["Name", "?", "Distance", "Feet"]];
-  expect(readingAt(rows, COLUMNS, 1).match).toEqual(["label", null, "distance", null]);
-  expect(readingAt(rows, COLUMNS, null).match).toEqual([null, null, null, null]);
+test("readingAt() reads the headings of the row that a person chose, and asks of the others that hold something", () => {
+  const rows = [
+    ["x"],
+    ["Name", "?", "Distance", "Feet", "Side"],
+    ["House 12", "x", "18", "18", ""],
+  ];
+  expect(readingAt(rows, COLUMNS, 1).match).toEqual(["label", UNSAID, "distance", UNSAID, "side"]);
+  expect(readingAt(rows, COLUMNS, null).match).toEqual([UNSAID, UNSAID, UNSAID, UNSAID, UNSAID]);
+  expect(unsaidIn([UNSAID, null, "label", UNSAID])).toEqual([0, 3]);
+});
+
+test("readingAt() asks nothing of a column in which nothing stands", () => {
+  const rows = [
+    ["Name", "Inspector"],
+    ["House 12", ""],
+  ];
+  expect(readingAt(rows, COLUMNS, 0).match).toEqual(["label", null]);
 });
 
 test("withMeaning() lets no two columns of the file be the same column of ours", () => {
   expect(withMeaning(["label", "distance", null], 2, "distance")).toEqual([
     "label",
-    null,
+    UNSAID,
     "distance",
   ]);
   expect(withMeaning(["label", null], 0, null)).toEqual([null, null]);
+  expect(withMeaning(["label", UNSAID, UNSAID], 1, null)).toEqual(["label", null, UNSAID]);
 });
 
 test("sheetRows() counts rows as the file does, passes empty ones over, and says what is wrong where", () => {

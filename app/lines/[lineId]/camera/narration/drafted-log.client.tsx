@@ -64,6 +64,7 @@ function DraftTable({ label, views, columns, mending, ...props }: TableProps) {
       rows={views.map((view) => rowOf(view, { columns, mending, ...props }))}
       onType={mending.type}
       onUndo={mending.undo}
+      onRedo={mending.redo}
       onTick={mending.tick}
     />
   );

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { NO_STEPS, type Steps, stepBack, stepForth, stepFrom } from "#app/_components/steps.ts";
 import { type CellChange, cellOf } from "#app/_components/typed-cell.ts";
 import type { DraftView } from "./_draft-columns.ts";
 import { type Edits, type ReadDraft, readDraft } from "./_mended.ts";
@@ -25,6 +26,7 @@ export interface Mending {
   readonly tick: (key: string) => void;
   readonly tickAll: (keys: readonly string[]) => void;
   readonly undo: () => void;
+  readonly redo: () => void;
   /** What saving found wrong in a cell. */
   readonly find: (key: string, field: string, message: string) => void;
   /** These rows are decided: nothing of them is kept here any more. */
@@ -32,15 +34,13 @@ export interface Mending {
 }
 
 const NOTHING: Kept = { edits: {}, ticks: [] };
-const MOST_STEPS = 200;
 
 /** Kept in the browser, so that a page that is left loses nothing of what was typed. */
 export function useMending(narrationId: string): Mending {
   const name = `wyebook:narration:${narrationId}`;
   const [kept, setKept] = useState<Kept>(NOTHING);
   const [found, setFound] = useState<Found>({});
-  const past = useRef<Kept[]>([]);
-  const typing = useRef<string | null>(null);
+  const steps = useRef<Steps<Kept>>(NO_STEPS);
   const restored = useRef(false);
 
   useEffect(() => {
@@ -54,10 +54,14 @@ export function useMending(narrationId: string): Mending {
 
   /** Letters typed on in the same cell are one step. */
   function change(next: (now: Kept) => Kept, typingIn: string | null = null) {
-    const goesOn = typingIn !== null && typing.current === typingIn;
-    typing.current = typingIn;
-    if (!goesOn) past.current = [...past.current.slice(1 - MOST_STEPS), kept];
+    steps.current = stepFrom(steps.current, kept, typingIn);
     setKept(next);
+  }
+
+  function move(moved: ReturnType<typeof stepBack<Kept>>) {
+    if (moved === null) return;
+    steps.current = moved.steps;
+    setKept(moved.value);
   }
 
   return {
@@ -86,16 +90,12 @@ export function useMending(narrationId: string): Mending {
           : [...now.ticks, key],
       })),
     tickAll: (keys) => change((now) => ({ ...now, ticks: [...new Set([...now.ticks, ...keys])] })),
-    undo: () => {
-      const before = past.current.at(-1);
-      past.current = past.current.slice(0, -1);
-      typing.current = null;
-      if (before !== undefined) setKept(before);
-    },
+    undo: () => move(stepBack(steps.current, kept)),
+    redo: () => move(stepForth(steps.current, kept)),
     find: (key, field, message) => setFound((now) => ({ ...now, [key]: { [field]: message } })),
     settle: (keys) => {
       const gone = new Set(keys);
-      past.current = [];
+      steps.current = NO_STEPS;
       setKept((now) => ({
         edits: Object.fromEntries(Object.entries(now.edits).filter(([key]) => !gone.has(key))),
         ticks: now.ticks.filter((key) => !gone.has(key)),
