@@ -3,6 +3,8 @@ import localFont from "next/font/local";
 import type { ReactNode } from "react";
 import { Masthead } from "#app/_components/masthead.tsx";
 import { OfficeOnly } from "#app/_components/office-only.client.tsx";
+import { PressGuard } from "#app/_components/press-guard.client.tsx";
+import { TopOfPage } from "#app/_components/top-of-page.client.tsx";
 import { getUser } from "#app/_session.ts";
 import "./globals.css";
 
@@ -44,6 +46,8 @@ export default async function RootLayout({ children }: { readonly children: Reac
   return (
     <html lang="en" className={sourceSans.variable}>
       <body>
+        <PressGuard />
+        <TopOfPage />
         <a className="skip" href="#main">
           Skip to the page
         </a>

@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
@@ -10,21 +11,38 @@ process.env["WYEBOOK_JOURNEY_FOLDER"] ??= fs.mkdtempSync(
 );
 const SCRATCH = process.env["WYEBOOK_JOURNEY_FOLDER"];
 
-/** Journeys run on an empty office and on the demo, each with a data folder of its own. */
-export const EMPTY_OFFICE = "http://localhost:3291";
-export const DEMO_OFFICE = "http://localhost:3292";
+/** Ports that nobody listens on; chosen once a run, so that several runs do not meet. */
+const FREE_PORTS = `
+  const open = () => new Promise((done) => {
+    const server = require("node:net").createServer();
+    server.listen(0, "127.0.0.1", () => done(server));
+  });
+  Promise.all([open(), open()]).then((servers) => {
+    process.stdout.write(servers.map((each) => each.address().port).join(" "));
+    for (const each of servers) each.close();
+  });`;
+process.env["WYEBOOK_JOURNEY_PORTS"] ??= execFileSync(process.execPath, ["-e", FREE_PORTS], {
+  encoding: "utf8",
+});
+const [EMPTY_PORT = 0, DEMO_PORT = 0] = process.env["WYEBOOK_JOURNEY_PORTS"].split(" ").map(Number);
 
-function office(port: number, command: string) {
+/** Journeys run on an empty office and on the demo, each with a data folder of its own. */
+export const EMPTY_OFFICE = `http://localhost:${EMPTY_PORT}`;
+export const DEMO_OFFICE = `http://localhost:${DEMO_PORT}`;
+export const EMPTY_FOLDER = path.join(SCRATCH, "empty");
+const DEMO_FOLDER = path.join(SCRATCH, "demo");
+
+function office(command: string, port: number, folder: string) {
   return {
     command: `node lib/commands/${command}`,
     cwd: ROOT,
     url: `http://localhost:${port}/sign-in`,
-    timeout: 180_000,
+    timeout: 600_000,
     reuseExistingServer: false,
     gracefulShutdown: { signal: "SIGTERM" as const, timeout: 5000 },
     env: {
       PORT: String(port),
-      WYEBOOK_DATA: path.join(SCRATCH, String(port)),
+      WYEBOOK_DATA: folder,
       WYEBOOK_TODAY: "2026-11-25",
     },
   };
@@ -38,12 +56,12 @@ export default defineConfig({
   fullyParallel: false,
   workers: 1,
   timeout: 240_000,
-  expect: { timeout: 15_000 },
+  expect: { timeout: 30_000 },
   reporter: json ? [["list"], ["json", { outputFile: json }]] : [["list"]],
   use: {
     screenshot: "only-on-failure",
-    actionTimeout: 15_000,
-    navigationTimeout: 30_000,
+    actionTimeout: 30_000,
+    navigationTimeout: 60_000,
     locale: "en-US",
     timezoneId: "America/Los_Angeles",
     viewport: { width: 1280, height: 900 },
@@ -60,5 +78,9 @@ export default defineConfig({
       ],
     },
   },
-  webServer: [office(3291, "start.mjs"), office(3292, "demo.mjs")],
+  // One after the other: the first one builds, the second one finds it built.
+  webServer: [
+    office("start.mjs", EMPTY_PORT, EMPTY_FOLDER),
+    office("demo.mjs", DEMO_PORT, DEMO_FOLDER),
+  ],
 });

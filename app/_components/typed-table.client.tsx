@@ -5,6 +5,7 @@ import { Cell } from "./grid/cell.client.tsx";
 import type { CellCommand } from "./grid/cell-keys.ts";
 import { readClipboard } from "./grid/clipboard.ts";
 import { type GridColumn, UNIT_WORDS } from "./grid/column.ts";
+import { Frame } from "./grid/frame.client.tsx";
 import grid from "./grid/grid.module.css";
 import { ThumbCell } from "./grid/thumb-cell.client.tsx";
 import type { CellChange } from "./typed-cell.ts";
@@ -56,9 +57,9 @@ export function TypedTable(props: TypedTableProps) {
   const [said, setSaid] = useState("");
   return (
     <>
-      <div className={grid["frame"]} inert={!live}>
+      <Frame label={label} live={live}>
         {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid */}
-        <table ref={box} role="grid" aria-label={label} className={grid["table"]}>
+        <table ref={box} role="grid" inert={!live} aria-label={label} className={grid["table"]}>
           <thead>
             <tr>
               <th scope="col" className={grid["number"]}>
@@ -94,7 +95,7 @@ export function TypedTable(props: TypedTableProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Frame>
       <p role="status" className="muted">
         {said}
       </p>

@@ -1,7 +1,7 @@
 import fs from "node:fs";
 import path from "node:path";
 import { expect, type Page, test } from "@playwright/test";
-import { EMPTY_OFFICE } from "../playwright.config.ts";
+import { EMPTY_FOLDER, EMPTY_OFFICE } from "../playwright.config.ts";
 import { pasteRows, saved, table, typeRow } from "./support/grid.ts";
 import { paperId, readPaper } from "./support/paper.ts";
 
@@ -291,7 +291,7 @@ async function writeLetters(page: Page, line: string) {
 
 /** The messages that wait in the data folder, since no mail server is set. */
 function unsent(): string[] {
-  const folder = path.join(process.env["WYEBOOK_JOURNEY_FOLDER"] ?? "", "3291", "unsent-mail");
+  const folder = path.join(EMPTY_FOLDER, "unsent-mail");
   if (!fs.existsSync(folder)) return [];
   return fs
     .readdirSync(folder)

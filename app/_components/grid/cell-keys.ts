@@ -11,6 +11,7 @@ export type CellCommand =
   | "toggle"
   | "cancel"
   | "open-choices"
+  | "close-choices"
   | { readonly rows: number; readonly columns: number }
   | { readonly edge: "row-start" | "row-end" | "first" | "last" };
 
@@ -19,16 +20,25 @@ export interface CellMode {
   readonly typing: boolean;
   /** The caret is in the text: arrows move in it. */
   readonly caret: boolean;
+  /** One of a closed set is chosen here. */
+  readonly choice: boolean;
+  /** The list of choices is open. */
   readonly choosing: boolean;
   readonly yesNo: boolean;
 }
 
+const ALT_KEYS: Readonly<Record<string, CellCommand>> = {
+  ArrowDown: "open-choices",
+  Enter: "open-choices",
+  ArrowUp: "close-choices",
+};
 const PLAIN_KEYS: Readonly<Record<string, CellCommand>> = { Escape: "cancel", F2: "edit" };
 
 /** Keyboard first: what each key does, in the manner of the sheets that offices know. */
 export function commandOf(event: KeyboardEvent, mode: CellMode): CellCommand | null {
   if (event.ctrlKey || event.metaKey) return commandWithControl(event, mode);
-  if (event.altKey) return event.key === "ArrowDown" ? "open-choices" : null;
+  if (event.altKey) return mode.choice ? (ALT_KEYS[event.key] ?? null) : null;
+  if (event.key === "F2" && mode.choice) return "open-choices";
   const plain = PLAIN_KEYS[event.key] ?? rowMove(event, mode);
   if (plain !== null) return plain;
   return mode.caret ? null : commandOver(event, mode);

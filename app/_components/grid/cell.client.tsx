@@ -90,12 +90,17 @@ export function Cell(props: CellProps) {
   }
 
   function obey(command: CellCommand) {
-    if (command === "cancel") cancel();
-    else if (command === "open-choices") list.openFor(input.current, text);
-    else if (command === "edit") edit();
-    else if (command === "clear") clear();
-    else if (command === "toggle") choose({ value: "", label: text === "yes" ? "no" : "yes" });
-    else passOn(command);
+    const own: { [C in Extract<CellCommand, string>]?: () => void } = {
+      cancel,
+      edit,
+      clear,
+      toggle: () => choose({ value: "", label: text === "yes" ? "no" : "yes" }),
+      "open-choices": () => list.openFor(input.current, text),
+      "close-choices": list.close,
+    };
+    const doing = typeof command === "string" ? own[command] : undefined;
+    if (doing === undefined) passOn(command);
+    else doing();
   }
 
   function press(event: KeyboardEvent<HTMLInputElement>) {
@@ -107,6 +112,7 @@ export function Cell(props: CellProps) {
     const mode = {
       typing: typed !== null,
       caret,
+      choice: choices.length > 0,
       choosing: list.open,
       yesNo: column.kind === "yesno",
     };

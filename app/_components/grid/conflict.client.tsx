@@ -1,5 +1,6 @@
 "use client";
 
+import { Scroll } from "../scroll.tsx";
 import { formatCell } from "./cell.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { valueAt } from "./field-path.ts";
@@ -21,7 +22,7 @@ export function ConflictPanel({ grid, spec }: { readonly grid: Rows; readonly sp
         were typing in the same {clashes.length === 1 ? "row" : "rows"}.
       </p>
       <p>Nothing of either is lost yet. Say which of the two is right:</p>
-      <div className="scroll">
+      <Scroll>
         <table className="plain">
           <thead>
             <tr>
@@ -40,7 +41,7 @@ export function ConflictPanel({ grid, spec }: { readonly grid: Rows; readonly sp
             ])}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <div className="cluster">
         <button
           type="button"

@@ -11,11 +11,12 @@ import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./colu
 import { computedSum } from "./computed.ts";
 import { ConflictPanel } from "./conflict.client.tsx";
 import { valueAt } from "./field-path.ts";
+import { Frame } from "./frame.client.tsx";
 import styles from "./grid.module.css";
 import { newRowId } from "./new-id.ts";
 import { PastePanel } from "./paste-panel.client.tsx";
 import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
-import { blankKey, type GridLine, type GridSpec, type GridState } from "./state.ts";
+import { blankKey, type GridLine, type GridSpec, type GridState, type Place } from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
 import { type Rows, type SaveRows, useRows } from "./use-rows.ts";
 
@@ -108,7 +109,7 @@ function GridTable({
       {state.lines.length === 0 && props.emptyWords !== undefined ? (
         <p className={styles["empty"]}>{props.emptyWords}</p>
       ) : null}
-      <div className={styles["frame"]}>
+      <Frame label={label} live={live}>
         <table
           // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are typed in is a grid
           role="grid"
@@ -139,9 +140,14 @@ function GridTable({
           </tbody>
           <Foot columns={spec.columns} state={state} />
         </table>
-      </div>
+      </Frame>
       {readOnly ? null : (
-        <StatusLine grid={grid} hintId={hintId} column={entered?.column ?? null} />
+        <StatusLine
+          grid={grid}
+          hintId={hintId}
+          column={entered?.column ?? null}
+          onGo={(place) => focusCell(box.current, place)}
+        />
       )}
       <PastePanel grid={grid} spec={spec} />
       {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
@@ -239,7 +245,10 @@ function useHandlers({
     () => ({
       type: (key, column, text) => dispatch({ do: "type", key, column, text, newId: newRowId() }),
       leave: () => dispatch({ do: "leave" }),
-      remove: (key) => dispatch({ do: "remove", key }),
+      remove: (key, row) => {
+        dispatch({ do: "remove", key });
+        stayNear(box.current, { row, column: 0 });
+      },
       paste: (at, column, text) => {
         const cells = readClipboard(text);
         dispatch({ do: "paste", at, column, cells, newIds: cells.map(() => newRowId()) });
@@ -294,11 +303,15 @@ interface Here {
 function obey(command: CellCommand, { row, column, box, grid, spec }: Here) {
   const { state, dispatch } = grid;
   if (typeof command === "object") {
-    focusCell(box, placeAfter(command, { row, column }, { state, spec }));
-  } else if (command === "undo" || command === "redo") dispatch({ do: command });
-  else if (command === "remove-row") {
+    focusCell(box, placeAt(command, { row, column }, { state, spec }));
+  } else if (command === "undo" || command === "redo") {
+    dispatch({ do: command });
+    stayNear(box, { row, column });
+  } else if (command === "remove-row") {
     const line = state.lines[row];
-    if (line !== undefined) dispatch({ do: "remove", key: line.key });
+    if (line === undefined) return;
+    dispatch({ do: "remove", key: line.key });
+    stayNear(box, { row, column });
   } else if (command === "fill-down") {
     const above = state.lines[row - 1];
     const into = spec.columns[column];
@@ -309,7 +322,7 @@ function obey(command: CellCommand, { row, column, box, grid, spec }: Here) {
   } else if (command === "cancel") box?.querySelector<HTMLElement>("[data-leave]")?.focus();
 }
 
-function placeAfter(
+function placeAt(
   command: Extract<CellCommand, object>,
   at: { row: number; column: number },
   { state, spec }: { state: GridState; spec: GridSpec },
@@ -336,6 +349,18 @@ function focusCell(box: HTMLElement | null, { row, column }: { row: number; colu
       box?.querySelector<HTMLElement>(`tr[data-folded="true"]:nth-child(${row + 1}) button`);
     cell?.focus();
     cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  });
+}
+
+/** Where the row with the cursor went, the cursor goes to the row that took its place. */
+function stayNear(box: HTMLElement | null, { row, column }: Place) {
+  requestAnimationFrame(() => {
+    if (box === null || box.contains(document.activeElement)) return;
+    const at = Array.from({ length: row + 1 }, (_none, up) => row - up);
+    const cells = at.map((each) =>
+      box.querySelector<HTMLElement>(`[data-place="${each}:${column}"]`),
+    );
+    cells.find((cell) => cell !== null)?.focus();
   });
 }
 

@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useId, useRef, useState } from "react";
+import { Scroll } from "../scroll.tsx";
 import type { GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
 import { firstValues, letterOf, type Pasted } from "./paste.ts";
@@ -43,7 +44,10 @@ function Panel({
   const [said, setSaid] = useState<Readonly<Record<number, string>>>({});
   const unsaid = pasted.open.filter((place) => (said[place] ?? UNSAID) === UNSAID);
 
-  useEffect(() => box.current?.querySelector("select")?.focus(), []);
+  useEffect(() => {
+    box.current?.querySelector("select")?.focus();
+    box.current?.scrollIntoView({ block: "nearest" });
+  }, []);
 
   function paste() {
     if (unsaid.length > 0) {
@@ -66,7 +70,7 @@ function Panel({
           : `This table does not know ${pasted.open.length} of the pasted columns.`}
       </p>
       <p>Say where each one goes. Nothing is in the table before that.</p>
-      <div className="scroll">
+      <Scroll>
         <table className="plain">
           <thead>
             <tr>
@@ -88,7 +92,7 @@ function Panel({
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <Turn pasted={pasted} dispatch={dispatch} />
       <div className="cluster">
         <button type="button" className="button button-main" onClick={paste}>

@@ -19,7 +19,7 @@ export interface RowHandlers {
   readonly leave: () => void;
   readonly command: (row: number, column: number, command: CellCommand) => void;
   readonly paste: (row: number, column: number, text: string) => void;
-  readonly remove: (key: string) => void;
+  readonly remove: (key: string, row: number) => void;
   readonly enter: (line: GridLine, column: GridColumn) => void;
 }
 
@@ -129,7 +129,7 @@ function RowEnd({ line, number, blank, narrow, link, handlers }: RowProps) {
           className="link-button"
           tabIndex={narrow ? 0 : -1}
           aria-label={`Remove row ${number + 1}`}
-          onClick={() => handlers.remove(line.key)}
+          onClick={() => handlers.remove(line.key, number)}
         >
           remove
         </button>

@@ -189,6 +189,32 @@ export function problemIn(line: GridLine, column: GridColumn): string | null {
   return empty && column.readOnly !== true ? emptyProblem(column) : null;
 }
 
+export interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Where something is to be mended, row by row. */
+export function problemPlaces(
+  { lines }: Pick<GridState, "lines">,
+  columns: readonly GridColumn[],
+): Place[] {
+  return lines.flatMap((line, row) =>
+    columns.flatMap((column, at) =>
+      problemIn(line, column) === null ? [] : [{ row, column: at }],
+    ),
+  );
+}
+
+/** The next place after one, the first again after the last; null where there is none. */
+export function placeAfter(places: readonly Place[], last: Place | null): Place | null {
+  const next = places.find(
+    ({ row, column }) =>
+      last === null || row > last.row || (row === last.row && column > last.column),
+  );
+  return next ?? places[0] ?? null;
+}
+
 function emptyProblem(column: GridColumn): string | null {
   const read = parseCell(column, "");
   return read.ok ? null : read.error;

@@ -1,46 +1,83 @@
 "use client";
 
+import { useRef } from "react";
+import { choicesOf } from "./choices.ts";
 import type { GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
-import { isDirty } from "./state.ts";
+import { isDirty, type Place, placeAfter } from "./state.ts";
 import type { Rows } from "./use-rows.ts";
 
-/** Under a table: whether it is saved, the button that saves now, and what the column means. */
+/**
+ * Under a table: whether it is saved, the button that saves now, the way to what is to be mended, and
+ * what the column means. It keeps its height, so that nothing below moves when the table is left.
+ */
 export function StatusLine({
   grid,
   hintId,
   column,
+  onGo,
 }: {
   readonly grid: Rows;
   readonly hintId: string;
   /** The column being typed in; null while the table has not the focus. */
   readonly column: GridColumn | null;
+  readonly onGo: (place: Place) => void;
 }) {
   const { state } = grid;
   return (
     <div className={styles["status"]}>
-      <button
-        type="button"
-        className={isDirty(state) ? "button" : "link-button"}
-        data-leave=""
-        onClick={grid.save}
-        aria-disabled={grid.saving}
-      >
-        Save now
-      </button>
-      <p role="status" aria-live="polite" className={styles["said"]} data-wrong={grid.wrong > 0}>
-        {standing(grid)}
-        {state.note === "" ? null : <span className="muted"> {state.note}</span>}
-      </p>
+      <div className={styles["standing"]}>
+        <button
+          type="button"
+          className={isDirty(state) ? "button" : "link-button"}
+          data-leave=""
+          onClick={grid.save}
+          aria-disabled={grid.saving}
+        >
+          Save now
+        </button>
+        <p
+          role="status"
+          aria-live="polite"
+          className={styles["said"]}
+          data-wrong={grid.problems.length > 0}
+        >
+          {isToMend(grid) ? <ToMend grid={grid} onGo={onGo} /> : standing(grid)}
+          {state.note === "" ? null : <span className="muted"> {state.note}</span>}
+        </p>
+      </div>
       <p id={hintId} className={styles["hint"]}>
         {column?.hint === undefined ? null : (
           <>
             <strong>{column.title}:</strong> {column.hint}
           </>
         )}
-        {column !== null && column.hint === undefined ? <Keys /> : null}
+        {column !== null && column.hint === undefined ? <Keys column={column} /> : null}
       </p>
     </div>
+  );
+}
+
+function isToMend({ saving, state, failure, problems }: Rows): boolean {
+  return !saving && state.conflict === null && failure === "" && problems.length > 0;
+}
+
+/** How many cells are to be mended; a press goes to the first, another to the next. */
+function ToMend({ grid, onGo }: { readonly grid: Rows; readonly onGo: (place: Place) => void }) {
+  const last = useRef<Place | null>(null);
+  const { problems, state } = grid;
+  function go() {
+    last.current = placeAfter(problems, last.current);
+    if (last.current !== null) onGo(last.current);
+  }
+  return (
+    <>
+      {isDirty(state) ? "Not saved yet: " : null}
+      <button type="button" className={`link-button ${styles["go"]}`} onClick={go}>
+        {problems.length === 1 ? "1 cell needs fixing" : `${problems.length} cells need fixing`}
+      </button>
+      .
+    </>
   );
 }
 
@@ -50,14 +87,8 @@ function standing(grid: Rows): string {
   if (grid.state.conflict !== null)
     return "Not saved yet: somebody else saved this table meanwhile.";
   if (grid.failure !== "") return `Not saved: ${withoutPrefix(grid.failure)}.`;
-  if (grid.wrong > 0 && isDirty(grid.state)) return `Not saved yet: ${cells(grid.wrong)} mending.`;
-  if (grid.wrong > 0) return `${cells(grid.wrong)} mending.`;
   if (isDirty(grid.state)) return "Not saved yet.";
   return grid.savedAt === null ? "All saved." : `Saved ${clockTime(grid.savedAt)}.`;
-}
-
-function cells(count: number): string {
-  return count === 1 ? "1 cell needs" : `${count} cells need`;
 }
 
 function withoutPrefix(failure: string): string {
@@ -69,11 +100,12 @@ function clockTime(at: string): string {
   return `${time.getHours()}:${String(time.getMinutes()).padStart(2, "0")}`;
 }
 
-function Keys() {
+function Keys({ column }: { readonly column: GridColumn }) {
   return (
     <span className={styles["keys"]}>
-      <kbd>Enter</kbd> down, <kbd>F2</kbd> edit, <kbd>Ctrl Z</kbd> undo, <kbd>Ctrl D</kbd> as above,{" "}
-      <kbd>Ctrl V</kbd> rows from a sheet, <kbd>Esc</kbd> leave
+      <kbd>Enter</kbd> down, <kbd>F2</kbd> {choicesOf(column).length > 0 ? "choices" : "edit"},{" "}
+      <kbd>Ctrl Z</kbd> undo, <kbd>Ctrl D</kbd> as above, <kbd>Ctrl V</kbd> rows from a sheet,{" "}
+      <kbd>Esc</kbd> leave
     </span>
   );
 }

@@ -17,7 +17,8 @@ import {
   type GridSpec,
   type GridState,
   isDirty,
-  problemIn,
+  type Place,
+  problemPlaces,
   reduceGrid,
   startGrid,
 } from "./state.ts";
@@ -31,7 +32,7 @@ export interface Rows {
   readonly dispatch: Dispatch<GridAction>;
   readonly saving: boolean;
   /** Cells to be mended before anything is saved. */
-  readonly wrong: number;
+  readonly problems: readonly Place[];
   /** When it was last saved from here, or null. */
   readonly savedAt: string | null;
   /** Why the last try did not reach the file; empty when it did. */
@@ -62,7 +63,8 @@ export function useRows({
     null,
     () => startGrid(rows, base, spec),
   );
-  const wrong = useMemo(() => countProblems(state, spec.columns), [state, spec.columns]);
+  const problems = useMemo(() => problemPlaces(state, spec.columns), [state, spec.columns]);
+  const wrong = problems.length;
   const saver = useSaver({ state, dispatch, spec, saveRows, draftName });
 
   useRestored(draftName, dispatch);
@@ -73,15 +75,7 @@ export function useRows({
     ready: wrong === 0 && !saver.saving && saver.failure === "",
     save: saver.save,
   });
-  return { state, dispatch, wrong, ...saver };
-}
-
-function countProblems(state: GridState, columns: readonly GridColumn[]): number {
-  let count = 0;
-  for (const line of state.lines) {
-    for (const column of columns) if (problemIn(line, column) !== null) count += 1;
-  }
-  return count;
+  return { state, dispatch, problems, ...saver };
 }
 
 function useSaver({
@@ -195,7 +189,7 @@ function useSaveOnLeaving({
       const { state, spec, saveRows } = now.current;
       if (!isDirty(state) || busy.current || state.conflict !== null) return;
       keepDraft(draftName, state);
-      if (countProblems(state, spec.columns) > 0) return;
+      if (problemPlaces(state, spec.columns).length > 0) return;
       saveRows(state.base, allRows(state)).then(
         (answer) => {
           if (answer.status === "saved") dropDraft(draftName);
