@@ -47,7 +47,7 @@ interface Step {
 }
 
 /** Pasted rows that wait for a word on where some of their columns go. */
-export interface AskedPaste {
+interface AskedPaste {
   readonly at: number;
   readonly column: number;
   readonly cells: readonly (readonly string[])[];
