@@ -2,6 +2,7 @@ import { updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
+import { ARRIVAL_RULES } from "#lib/domain/letter/arrival.ts";
 import {
   DELIVERY_OUTCOMES,
   type Delivery,
@@ -25,7 +26,8 @@ interface Outcome {
 /**
  * Says what became of a delivery, with its proof. Every outcome but "on its way" has a day. An outcome
  * or a proof that was recorded counts as proof of notice: it is corrected with a reason, which is added
- * to the note, and what the note said before stays.
+ * to the note, and what the note said before stays. Refuses "delivered" where the way of delivery can't
+ * show it.
  */
 export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal> {
   const { lineId, deliveryId } = change;
@@ -94,6 +96,13 @@ function wrongOutcome(
   if (proofUploadId !== null && !file.uploads.some(({ id }) => id === proofUploadId))
     return refuse("not-found", "proofUploadId", "the stored proof");
   if (outcome === "on-its-way") return null;
+  const { arrives, because } = ARRIVAL_RULES[delivery.method];
+  if (outcome === "delivered" && delivery.outcome !== "delivered" && arrives === "never")
+    return refuse(
+      "bad-value",
+      "outcome",
+      `${because} Record what they answer, or deliver the letter by hand or by certified mail`,
+    );
   if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Write the day");
   if (outcomeOn < delivery.sentOn)
     return refuse("bad-value", "outcomeOn", `It was only sent on ${delivery.sentOn}`);

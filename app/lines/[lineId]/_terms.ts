@@ -1,6 +1,7 @@
 import type { ClockEvent, ClockMeaning } from "#lib/domain/calendar/clock-rule.ts";
 import type { ConsentKind, ConsentState } from "#lib/domain/consent/consent.ts";
 import type {
+  DealtHow,
   DeliveryMethod,
   DeliveryOutcome,
   LetterKind,
@@ -167,9 +168,31 @@ export const OUTCOME_WORDS: Record<DeliveryOutcome, string> = {
 };
 
 export const TOLD_WORDS: Record<ToldCell["state"], string> = {
-  ...OUTCOME_WORDS,
   draft: "draft",
   sent: "sent",
+  "on-its-way": "on its way",
+  mailed: "mailed, arrival not shown",
+  left: "left there, arrival not shown",
+  unproven: "said to be delivered, nothing shows it",
+  arrived: "arrived",
+  returned: "came back",
+  unclaimed: "unclaimed",
+  failed: "failed",
+};
+
+/** What shows that a letter arrived. */
+export const PROOF_WORDS: Record<NonNullable<ToldCell["provenBy"]>, string> = {
+  answer: "they answered",
+  signature: "they signed",
+  "handed-over": "handed over",
+  receipt: "tracking or receipt",
+};
+
+export const DEALT_WORDS: Record<DealtHow, string> = {
+  "called-back": "called back",
+  answered: "answered",
+  "changed-file": "changed the file",
+  "nothing-to-do": "nothing to do",
 };
 
 export const REPLY_WORDS: Record<ReplyKind, string> = {
@@ -187,8 +210,9 @@ export const REPLY_WORDS: Record<ReplyKind, string> = {
 export const CHASE_WORDS: Record<ChaseReason, string> = {
   "came-back": "Came back",
   "reply-late": "Reply overdue",
+  "not-settled": "Replied, still not settled",
   "reply-awaited": "Reply awaited",
-  "delivery-unknown": "Arrival not known",
+  "delivery-unknown": "Arrival not shown",
 };
 
 export const CONSENT_WORDS: Record<ConsentKind, string> = {

@@ -1,5 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
-import { cellOf } from "../letter/told.ts";
+import { answerOf } from "../letter/answered.ts";
+import { arrivalOf, cameBack } from "../letter/arrival.ts";
+import { isReplaced } from "../letter/told.ts";
 import type { Inspection } from "../permit/permit.ts";
 import type { Clock } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
@@ -33,8 +35,8 @@ function replyClocks(file: LineFile): Clock[] {
     const sent = sentDayOf(file, notice);
     if (sent === null || notice.replyBy === null) return [];
     const party = file.parties.find((each) => each.id === notice.partyId);
-    const { state, reply } = cellOf(file, notice);
-    const cameBack = state === "returned" || state === "unclaimed" || state === "failed";
+    const back = cameBack(arrivalOf(file, notice).state);
+    const { state: answer } = answerOf(file, notice);
     const asks = `The letter of ${formatFullDay(sent)} asks for a reply by ${formatFullDay(notice.replyBy)}`;
     const clock: Clock = {
       key: `reply:${notice.id}`,
@@ -43,34 +45,19 @@ function replyClocks(file: LineFile): Clock[] {
       startedOn: sent,
       on: notice.replyBy,
       at: "",
-      sentence: cameBack ? `${asks}; it came back, so it has to go again.` : `${asks}.`,
+      sentence: back ? `${asks}; it came back, so it has to go again.` : `${asks}.`,
       citation: "",
       asOf: null,
       subjectId: notice.id,
       settled:
-        reply !== null || cameBack || isReplaced(file, notice.id) || file.line.closedOn !== null,
+        answer === "waits" ||
+        answer === "in" ||
+        back ||
+        isReplaced(file, notice) ||
+        file.line.closedOn !== null,
     };
     return [clock];
   });
-}
-
-/** A later letter of the same kind went to the same party about the same property. */
-function isReplaced(file: LineFile, noticeId: string): boolean {
-  const at = file.notices.findIndex((notice) => notice.id === noticeId);
-  const notice = file.notices[at];
-  if (notice === undefined) return false;
-  return file.notices.some(
-    (other, later) =>
-      other.state === "sent" &&
-      other.kind === notice.kind &&
-      other.partyId === notice.partyId &&
-      other.propertyId === notice.propertyId &&
-      isNewer([other.createdOn, later], [notice.createdOn, at]),
-  );
-}
-
-function isNewer(one: readonly [Day, number], other: readonly [Day, number]): boolean {
-  return one[0] === other[0] ? one[1] > other[1] : one[0] > other[0];
 }
 
 function ruleClocks(file: LineFile, today: Day): Clock[] {

@@ -1,4 +1,5 @@
 import type { LineFile } from "../file/line-file.ts";
+import { answerOf } from "../letter/answered.ts";
 import type { LetterKind } from "../letter/notice.ts";
 import type { PermitState } from "../permit/permit.ts";
 import { isDoneWith, permitStateOf, stepsOf } from "../permit/steps.ts";
@@ -71,9 +72,11 @@ const SETTLED: Record<ClockEvent, Settling> = {
 };
 
 function allAnswered(file: LineFile, { happening }: Running): boolean {
-  return happening.noticeIds.every((noticeId) =>
-    file.replies.some((reply) => reply.noticeId === noticeId),
-  );
+  return happening.noticeIds.every((noticeId) => {
+    const notice = file.notices.find(({ id }) => id === noticeId);
+    const state = notice === undefined ? "none" : answerOf(file, notice).state;
+    return state === "waits" || state === "in";
+  });
 }
 
 /** A newer ticket stands for it; a start in time has used it up; a passed trench needs none. */

@@ -2,23 +2,27 @@ import type { Day } from "../calendar/day.ts";
 import { sayProperty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
-import { chaseList } from "../letter/told.ts";
+import { waitingReplies } from "../letter/reply.ts";
+import { type Chase, chaseList } from "../letter/told.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import type { Share } from "../split/outcome.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { agreedScope, scopeInForce } from "../split/scope-in-force.ts";
 import { bearsDemand } from "../tiein/evidence.ts";
+import { consentsAsked } from "./asked.ts";
 import type { ConsentKind } from "./consent.ts";
-import { notSaidBy, type PathStep, pathSteps } from "./refusal-steps.ts";
+import { notSaidBy, type PathStep, pathSteps, type Withholding } from "./refusal-steps.ts";
 import { latestSplit } from "./standing.ts";
 import { type ConsentRow, consentTable } from "./table.ts";
 
-/** What one property keeps back: a no, or no answer past the day that was asked for. */
+export type { Withholding } from "./refusal-steps.ts";
+
+/** What one property keeps back: a no, an objection, or no answer past the day that was asked for. */
 interface Withheld {
   readonly propertyId: string;
   readonly place: string;
-  /** A spoken no outranks a silence. */
-  readonly how: "refused" | "silent";
+  /** A spoken no outranks an objection, and that a silence. */
+  readonly how: Withholding;
   readonly kinds: readonly ConsentKind[];
   readonly partyIds: readonly string[];
   /** The day from which the next steps are counted: of the no, or the day the answer was due. */
@@ -70,23 +74,67 @@ function isShown({ tieIns }: Pick<Report, "tieIns">, propertyId: string): boolea
 
 const ASKED: readonly ConsentKind[] = ["enter", "dig", "pay", "agreement-signed"];
 
-/** Who keeps what back today. A letter that was never answered counts from the day that it named. */
+/**
+ * Who keeps what back today. An objection counts as a no until somebody has dealt with it. A letter
+ * that was never answered, or whose objection was dealt with and nothing said since, counts from the
+ * day that it named.
+ */
 function withheldOn(file: LineFile, report: Report): Withheld[] {
-  const lateReplies = chaseList(file, report.today).filter(({ reason }) => reason === "reply-late");
-  return consentTable(file, report).flatMap((row): Withheld[] => {
-    const refused = keptBack(row, ["refused", "withdrawn"]);
-    if (refused.kinds.length > 0) return [withheldAt(file, row, { ...refused, how: "refused" })];
-    const late = lateReplies.filter(
-      ({ partyId, noticeId }) =>
-        row.signers.some((signer) => signer.partyId === partyId) &&
-        file.notices.find(({ id }) => id === noticeId)?.propertyId === row.propertyId,
-    );
-    const silent = keptBack(row, [null, "asked"]);
-    const partyIds = silent.partyIds.filter((id) => late.some(({ partyId }) => partyId === id));
-    const [first] = late.map(({ since }) => since).toSorted();
-    if (first === undefined || silent.kinds.length === 0 || partyIds.length === 0) return [];
-    return [{ ...withheldAt(file, row, { ...silent, partyIds, how: "silent" }), since: first }];
+  const late = chaseList(file, report.today).filter(
+    ({ reason }) => reason === "reply-late" || reason === "not-settled",
+  );
+  return consentTable(file, report).flatMap(
+    (row): Withheld[] =>
+      refusedAt(file, row) ?? objectedAt(file, row) ?? silentAt(file, row, late) ?? [],
+  );
+}
+
+function refusedAt(file: LineFile, row: ConsentRow): Withheld[] | null {
+  const refused = keptBack(row, ["refused", "withdrawn"]);
+  if (refused.kinds.length === 0) return null;
+  const { propertyId } = row;
+  const place = sayProperty(file, propertyId);
+  return [{ propertyId, place, ...refused, how: "refused", since: dayOfNo(file, row, refused) }];
+}
+
+/** Somebody may object to a letter that asks for nothing yet: until then nothing is counted on. */
+const EVERYTHING: readonly ConsentKind[] = ["enter", "dig", "pay"];
+
+/** An objection by one who signs for the property, to any letter about it, that still waits. */
+function objectedAt(file: LineFile, row: ConsentRow): Withheld[] | null {
+  const objections = waitingReplies(file).flatMap((reply) => {
+    const notice = file.notices.find(({ id }) => id === reply.noticeId);
+    const signs = row.signers.some(({ partyId }) => partyId === notice?.partyId);
+    if (reply.kind !== "disagrees" || notice === undefined || !signs) return [];
+    return notice.propertyId === row.propertyId ? [{ reply, notice }] : [];
   });
+  const [first] = objections.map(({ reply }) => reply.receivedOn).toSorted();
+  if (first === undefined) return null;
+  const asked = objections.flatMap(({ notice }) =>
+    notice.kind === "share-demand" ? ["pay" as const] : consentsAsked(notice.kind),
+  );
+  const needed = ASKED.filter((kind) => row.cells[kind].needed && !row.cells[kind].inHand);
+  const open = needed.length > 0 ? needed : EVERYTHING;
+  const kinds = asked.length > 0 ? ASKED.filter((kind) => asked.includes(kind)) : open;
+  const { propertyId } = row;
+  const partyIds = [...new Set(objections.map(({ notice }) => notice.partyId))];
+  const place = sayProperty(file, propertyId);
+  return [{ propertyId, place, how: "objected", kinds, partyIds, since: first }];
+}
+
+function silentAt(file: LineFile, row: ConsentRow, chases: readonly Chase[]): Withheld[] | null {
+  const { propertyId, signers } = row;
+  const late = chases.filter(
+    ({ partyId, noticeId }) =>
+      signers.some((signer) => signer.partyId === partyId) &&
+      file.notices.find(({ id }) => id === noticeId)?.propertyId === propertyId,
+  );
+  const silent = keptBack(row, [null, "asked"]);
+  const partyIds = silent.partyIds.filter((id) => late.some(({ partyId }) => partyId === id));
+  const [since] = late.map(({ since: day }) => day).toSorted();
+  if (since === undefined || silent.kinds.length === 0 || partyIds.length === 0) return null;
+  const place = sayProperty(file, propertyId);
+  return [{ propertyId, place, how: "silent", kinds: silent.kinds, partyIds, since }];
 }
 
 interface Kept {
@@ -108,11 +156,7 @@ function keptBack(row: ConsentRow, standings: readonly (string | null)[]): Kept 
   };
 }
 
-function withheldAt(
-  file: LineFile,
-  { propertyId }: ConsentRow,
-  { kinds, partyIds, how }: Kept & { readonly how: Withheld["how"] },
-): Withheld {
+function dayOfNo(file: LineFile, { propertyId }: ConsentRow, { kinds, partyIds }: Kept): Day {
   const days = file.consents
     .filter(
       (consent) =>
@@ -123,8 +167,7 @@ function withheldAt(
     )
     .map(({ stateOn }) => stateOn)
     .toSorted();
-  const place = sayProperty(file, propertyId);
-  return { propertyId, place, how, kinds, partyIds, since: days.at(-1) ?? "" };
+  return days.at(-1) ?? "";
 }
 
 interface Asked {

@@ -8,10 +8,13 @@ import {
   type RefusalStepKind,
 } from "../responsibility/authority.ts";
 
+/** A spoken no, an objection that nobody has dealt with, or no answer in time. */
+export type Withholding = "refused" | "objected" | "silent";
+
 /** From what the steps are counted. */
 interface Counted {
   readonly propertyId: string;
-  readonly how: "refused" | "silent";
+  readonly how: Withholding;
   readonly since: Day;
 }
 
@@ -39,12 +42,17 @@ export function pathSteps(file: LineFile, withheld: Counted): PathStep[] {
   return steps;
 }
 
+const FIRST_WORDS: Record<Withholding, string> = {
+  refused: "the no",
+  objected: "the objection",
+  silent: "the day asked for",
+};
+
 function countedWords(
   { days }: RefusalStep,
   { at, before, withheld }: { at: number; before: Day | null; withheld: Counted },
 ): string {
-  const first = withheld.how === "refused" ? "the no" : "the day asked for";
-  const from = at > 0 ? "the step before" : first;
+  const from = at > 0 ? "the step before" : FIRST_WORDS[withheld.how];
   if (before === null) return "the step before has no day yet";
   if (days === null) return at === 0 ? "no wait is written" : "how long to wait is not written";
   return `${days} ${days === 1 ? "day" : "days"} after ${from}`;

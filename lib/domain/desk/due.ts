@@ -2,7 +2,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
-import { refusalPaths } from "../consent/refusal-path.ts";
+import { refusalPaths, type Withholding } from "../consent/refusal-path.ts";
 import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
@@ -16,6 +16,7 @@ import type { DueThing, Question } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { isStale } from "./cost-answer.ts";
 import { moneyThings } from "./money-things.ts";
+import { replyThings } from "./reply-things.ts";
 import { forCount, sayCount, sayParts, sayParty, sayProperty } from "./say.ts";
 import { STOP_WORDS } from "./stop-words.ts";
 
@@ -25,12 +26,17 @@ const HORIZON = 7;
 type Thing = Omit<DueThing, "lineId">;
 
 /**
- * What is late, due, blocked and waiting on one line, the most pressing first. A closed line has
- * nothing.
+ * What is late, due, blocked and waiting on one line, the most pressing first. On a closed line only
+ * replies that came in and wait.
  */
 export function dueThings(file: LineFile, report: Report): DueThing[] {
-  if (file.line.closedOn !== null) return [];
-  const things = [
+  const replies = replyThings(file, report.today);
+  const things = file.line.closedOn === null ? [...replies, ...openThings(file, report)] : replies;
+  return inOrder(things.map((thing) => ({ lineId: file.line.id, ...thing })));
+}
+
+function openThings(file: LineFile, report: Report): Thing[] {
+  return [
     ...clockThings(file, report),
     ...letterThings(file, report),
     ...holdThings(report),
@@ -41,7 +47,6 @@ export function dueThings(file: LineFile, report: Report): DueThing[] {
     ...moneyThings(file, report),
     ...permitThings(file, report),
   ];
-  return inOrder(things.map((thing) => ({ lineId: file.line.id, ...thing })));
 }
 
 const RANK: Record<DueThing["kind"], number> = { late: 0, due: 1, blocked: 2, waiting: 3 };
@@ -184,6 +189,12 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
   );
 }
 
+const WITHHELD_WORDS: Record<Withholding, string> = {
+  refused: "refused",
+  objected: "objects",
+  silent: "has not answered",
+};
+
 /** The next lawful step after a refusal, once its day has come or is near. */
 function pathThings(file: LineFile, report: Report): Thing[] {
   return refusalPaths(file, report).flatMap(({ withheld, shown, steps }): Thing[] => {
@@ -194,7 +205,7 @@ function pathThings(file: LineFile, report: Report): Thing[] {
     const day = onNearDay(next.earliest, report.today);
     return [
       {
-        sentence: `${withheld.place} ${withheld.how === "refused" ? "refused" : "has not answered"}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
+        sentence: `${withheld.place} ${WITHHELD_WORDS[withheld.how]}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
         on: next.earliest,
         kind: "waiting",
         question: "told",

@@ -1,9 +1,21 @@
 import { formatDate } from "../calendar/format-day.ts";
+import type { LineFile } from "../file/line-file.ts";
 import type { Reply } from "./notice.ts";
 
 /** Whether a named person dealt with a reply: who, when and how are on file. */
 export function isDealtWith({ dealtBy, dealtOn, dealtHow }: Reply): boolean {
   return dealtHow !== null && dealtOn !== null && dealtBy.trim() !== "";
+}
+
+/** Every reply that nobody has dealt with yet: objections first, then the oldest. */
+export function waitingReplies({ replies }: Pick<LineFile, "replies">): Reply[] {
+  return replies
+    .filter((reply) => !isDealtWith(reply))
+    .toSorted(
+      (one, other) =>
+        Number(other.kind === "disagrees") - Number(one.kind === "disagrees") ||
+        one.receivedOn.localeCompare(other.receivedOn),
+    );
 }
 
 /** As a reply stands when it comes in, whichever way it came. */

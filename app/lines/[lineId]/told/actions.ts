@@ -18,12 +18,14 @@ import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { newToken, requireAct } from "#app/_session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
+  DEALT_HOWS,
   DELIVERY_METHODS,
   DELIVERY_OUTCOMES,
   LETTER_KINDS,
   REPLY_KINDS,
 } from "#lib/domain/letter/notice.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
+import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { dropDraft } from "#lib/operations/drop-draft.ts";
 import { recordDelivery } from "#lib/operations/record-delivery.ts";
@@ -208,5 +210,42 @@ export async function recordReplyAction(
   });
   if (!recorded.ok) return refused(sentenceOf(recorded.error), form, recorded.error.path);
   revalidatePath(`/lines/${lineId}`, "layout");
-  return done("The reply is recorded.");
+  return done("The reply is recorded. It waits until somebody has dealt with it.");
+}
+
+interface ReplyPlace {
+  readonly lineId: string;
+  readonly replyId: string;
+}
+
+/** Somebody dealt with a reply: how, when, and what came of it. */
+export async function dealWithReplyAction(
+  { lineId, replyId }: ReplyPlace,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const how = oneOf(DEALT_HOWS, textOf(form, "how"));
+  if (how === null) return refused("Say how it was dealt with.", form, "how");
+  const dealt = dealWithReply(act, {
+    lineId,
+    replyId,
+    how,
+    on: textOf(form, "on"),
+    words: textOf(form, "words"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(dealt, { words: "Recorded.", form });
+}
+
+/** A reply waits again, with the reason. */
+export async function reopenReplyAction(
+  { lineId, replyId }: ReplyPlace,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const opened = reopenReply(act, { lineId, replyId, reason: textOf(form, "reason") });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(opened, { words: "It waits again.", form });
 }

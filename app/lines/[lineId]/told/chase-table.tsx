@@ -2,7 +2,7 @@ import Link from "next/link";
 import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { type Chase, chaseList } from "#lib/domain/letter/told.ts";
+import { type Chase, chaseList, noChaseWords } from "#lib/domain/letter/told.ts";
 import { partyName } from "../_names.ts";
 import { CHASE_WORDS, LETTER_WORDS } from "../_terms.ts";
 
@@ -18,7 +18,7 @@ export function ChaseTable({
 }) {
   const chases = chaseList(file, today);
   if (chases.length === 0) {
-    return <p>Nobody: every letter that was sent arrived, and every reply asked for is in.</p>;
+    return <p>{noChaseWords(file)}</p>;
   }
   return (
     <div className="scroll">
@@ -59,6 +59,7 @@ function whyWords(chase: Chase, today: string): string {
     case "came-back":
       return `${words} ${day}`;
     case "reply-late":
+    case "not-settled":
       return `${words}: was due ${day}`;
     case "reply-awaited":
       return `${words} by ${day}`;

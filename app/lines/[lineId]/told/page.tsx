@@ -4,12 +4,14 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
+import { waitingReplies } from "#lib/domain/letter/reply.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ChaseTable } from "./chase-table.tsx";
 import { ConsentTable } from "./consent-table.tsx";
 import { DraftBatch } from "./draft-batch.tsx";
 import { OutboxList } from "./outbox-list.tsx";
+import { WaitingReplies } from "./reply-card.tsx";
 import { ToldTable } from "./told-table.tsx";
 
 export const metadata: Metadata = { title: "Who has been told?" };
@@ -21,6 +23,7 @@ export default async function ToldPage({
 }) {
   const { lineId } = await params;
   const { file, report, office, may } = await lineFileOf(lineId);
+  const waiting = waitingReplies(file);
   const drafts = file.notices.filter((notice) => notice.state === "draft");
   const unsent = listOutgoing(db(), lineId).filter((message) => message.state !== "sent");
   const write = may("work-the-file") ? (
@@ -31,6 +34,21 @@ export default async function ToldPage({
   return (
     <>
       <QuestionHead lineId={lineId} question="told" />
+      {waiting.length === 0 ? null : (
+        <Section
+          title="Replies to deal with"
+          id="replies"
+          note="Whatever comes back waits here until somebody has dealt with it: called back, answered, changed the file, or seen that there is nothing to do."
+        >
+          <WaitingReplies
+            lineId={lineId}
+            file={file}
+            replies={waiting}
+            today={report.today}
+            work={may("work-the-file")}
+          />
+        </Section>
+      )}
       {drafts.length === 0 || office === null ? null : (
         <div className="screen-only">
           <Section
@@ -60,7 +78,7 @@ export default async function ToldPage({
       <Section
         title="To go after"
         id="chase"
-        note="What came back, what is overdue, what nobody knows to have arrived."
+        note="What came back, what is overdue, what nothing shows to have arrived."
       >
         <ChaseTable lineId={lineId} file={file} today={report.today} />
       </Section>

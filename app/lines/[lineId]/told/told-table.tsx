@@ -6,7 +6,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
 import { Beneath } from "../_beneath.tsx";
 import { partyName, stakeOf } from "../_names.ts";
-import { LETTER_WORDS, METHOD_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
+import { LETTER_WORDS, METHOD_WORDS, PROOF_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
 import { aboutWords } from "./about-words.ts";
 
 /** Every party against every letter that was written, with how it went and what came back. */
@@ -89,12 +89,14 @@ function Cell({
       <Link href={`/lines/${lineId}/told/letter/${cell.noticeId}`}>{TOLD_WORDS[cell.state]}</Link>
       {cell.on === null ? null : ` ${formatDay(cell.on, today)}`}
       {cell.method === null ? null : `, ${METHOD_WORDS[cell.method]}`}
+      {cell.provenBy === null ? null : `, ${PROOF_WORDS[cell.provenBy]}`}
       {cell.attempts > 1 ? `, ${cell.attempts} attempts` : ""}
       {cell.reply === null ? null : (
         <>
           <br />
           <span className="strong">{REPLY_WORDS[cell.reply.kind]}</span>{" "}
           {formatDay(cell.reply.receivedOn, today)}
+          {cell.answer === "waits" ? ", waits for you" : null}
         </>
       )}
     </>

@@ -14,6 +14,7 @@ import {
   anEvent,
   aParty,
   aProperty,
+  aReply,
   aRole,
   aScopeItem,
   aSplit,
@@ -176,6 +177,57 @@ describe("refusalPaths()", () => {
       kinds: ["pay"],
       since: "2026-10-20",
     });
+  });
+
+  test("refusalPaths() takes an objection for a no until somebody has dealt with it, however it came", () => {
+    const letter = aNotice("letter", {
+      kind: "proposed-split",
+      partyId: "bo",
+      propertyId: "14",
+      state: "sent",
+      sentAt: "2026-10-02T17:00:00.000Z",
+      replyBy: "2026-10-20",
+    });
+    for (const takenBy of ["Dana Okafor", "private link"]) {
+      const objection = aReply("no", "letter", {
+        kind: "disagrees",
+        receivedOn: "2026-10-12",
+        words: "I do not agree. Call me",
+        takenBy,
+      });
+      const [path, ...others] = pathsOf({ notices: [letter], replies: [objection] });
+      expect(others).toEqual([]);
+      expect(path?.withheld).toMatchObject({
+        propertyId: "14",
+        how: "objected",
+        kinds: ["pay"],
+        partyIds: ["bo"],
+        since: "2026-10-12",
+      });
+      expect(path?.work[0]).toMatchObject({ itemId: "lining", can: "none" });
+      expect(path?.steps[0]).toMatchObject({
+        earliest: "2026-10-12",
+        counted: "no wait is written",
+      });
+      const dealt = { dealtBy: "Dana Okafor", dealtOn: "2026-10-14", dealtWords: "Called" };
+      const after = pathsOf({
+        notices: [letter],
+        replies: [{ ...objection, ...dealt, dealtHow: "called-back" }],
+      });
+      expect(after[0]?.withheld).toMatchObject({ how: "silent", since: "2026-10-20" });
+    }
+  });
+
+  test("refusalPaths() counts on nothing of somebody who objects to a letter that asks for nothing yet", () => {
+    const letter = aNotice("letter", { partyId: "cy", propertyId: "9", state: "sent" });
+    const objection = aReply("no", "letter", { kind: "disagrees" });
+    const bare = { notices: [letter], replies: [objection], scope: [] };
+    expect(pathsOf(bare)[0]?.withheld).toMatchObject({
+      propertyId: "9",
+      kinds: ["enter", "dig", "pay"],
+    });
+    const other = aReply("no", "letter", { kind: "asks" });
+    expect(pathsOf({ ...bare, replies: [other] })).toEqual([]);
   });
 
   test("refusalPaths() names the option under which they have a line of their own", () => {

@@ -387,6 +387,8 @@ describe("who has been told", () => {
   const notices = names.slice(0, 8).map((name) => aNotice(name, { partyId: name, state: "sent" }));
   const deliveries = names.slice(0, 8).map((name, at) =>
     aDelivery(name, name, {
+      method: "certified",
+      tracking: `9407 5550 ${at}`,
       outcome: at === 7 ? "returned" : "delivered",
       outcomeOn: "2026-11-19",
     }),
@@ -394,13 +396,30 @@ describe("who has been told", () => {
 
   test("answersOn() counts whom letters reached, and letters that came back", () => {
     expect(answer("told", aFile({ ...houses, notices, deliveries }))).toMatchObject({
-      sentence: "7 of 9 reached; 1 letter came back",
+      sentence: "7 of 9 reached, 1 more written to; 1 letter came back",
       closes: "Deliver the letter to hal in another way",
       pressing: 70,
     });
   });
 
-  test("answersOn() takes whoever answered as reached, and tells late replies first", () => {
+  test("answersOn() does not take first-class mail for reached, whatever is said to have become of it", () => {
+    const mailed = deliveries.map((delivery) => ({ ...delivery, method: "first-class" as const }));
+    expect(answer("told", aFile({ ...houses, notices, deliveries: mailed }))).toMatchObject({
+      sentence: "8 of 9 written to, none shown to be reached; 1 letter came back",
+    });
+    const rest = {
+      notices: notices.slice(0, 7),
+      deliveries: mailed.slice(0, 7),
+      ...housesOf(7),
+    };
+    expect(answer("told", aFile(rest))).toMatchObject({
+      closes:
+        "Have something show that the letters to ada, bo, cy and 4 others arrived: an answer, a receipt, or by hand",
+      pressing: 10,
+    });
+  });
+
+  test("answersOn() takes whoever answered as reached, and tells replies to deal with first", () => {
     const file = aFile({
       ...housesOf(2),
       notices: ["ada", "bo"].map((id) =>
@@ -409,8 +428,24 @@ describe("who has been told", () => {
       replies: [aReply("r", "ada")],
     });
     expect(answer("told", file)).toMatchObject({
-      sentence: "1 of 2 reached",
+      sentence: "1 of 2 reached, 1 more written to; 1 reply to deal with",
+      closes: "Deal with the reply of ada",
+      pressing: 100,
+    });
+    const dealt = { dealtBy: "Dana", dealtOn: "2026-11-22", dealtHow: "answered" } as const;
+    expect(answer("told", { ...file, replies: [aReply("r", "ada", dealt)] })).toMatchObject({
+      sentence: "1 of 2 reached, 1 more written to",
       closes: "Go after the overdue reply of bo",
+      pressing: 100,
+    });
+  });
+
+  test("answersOn() lets an objection press as much as anything late, before its day too", () => {
+    const notices = [aNotice("ada", { partyId: "ada", state: "sent", replyBy: "2026-12-20" })];
+    const replies = [aReply("r", "ada", { kind: "disagrees" })];
+    expect(answer("told", aFile({ ...housesOf(1), notices, replies }))).toMatchObject({
+      sentence: "The one party is reached; 1 reply to deal with, 1 objection among them",
+      closes: "Deal with the objection of ada",
       pressing: 100,
     });
   });
@@ -418,8 +453,8 @@ describe("who has been told", () => {
   test("answersOn() counts drafts as not told", () => {
     const file = aFile({ ...housesOf(2), notices: [aNotice("n", { partyId: "ada" })] });
     expect(answer("told", file)).toMatchObject({
-      sentence: "None of 2 reached yet; 1 letter drafted, not sent",
-      closes: "Reach ada and bo",
+      sentence: "Nobody was written to yet; 1 letter drafted, not sent",
+      closes: "Write to ada and bo",
     });
   });
 

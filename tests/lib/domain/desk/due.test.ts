@@ -4,6 +4,7 @@ import { deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
 import { dueThings, inOrder } from "#lib/domain/desk/due.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
 import {
   aClockRule,
   aConsent,
@@ -18,6 +19,7 @@ import {
   aPermit,
   aPermitStep,
   aProperty,
+  aReply,
   aRole,
   aSplit,
 } from "#tests/support/file.ts";
@@ -93,6 +95,107 @@ test("dueThings() tells booked inspections, letters that came back, and drafts",
     ["due", "2026-11-26", "next", "Inspection: Open trench tomorrow"],
     ["due", null, "told", "1 letter is drafted and not sent"],
   ]);
+});
+
+/** Ada's proposed split, asked back by November 20. */
+const ASKED = {
+  ...HOUSE,
+  notices: [
+    aNotice("n", {
+      partyId: "ada",
+      propertyId: "p",
+      kind: "proposed-split",
+      state: "sent",
+      replyBy: "2026-11-20",
+    }),
+  ],
+  deliveries: [
+    aDelivery("d", "n", {
+      method: "certified",
+      tracking: "9407",
+      outcome: "delivered",
+      outcomeOn: "2026-11-12",
+      sentOn: "2026-11-09",
+    }),
+  ],
+};
+
+test("dueThings() keeps every reply due until a named person has dealt with it, whatever it says", () => {
+  expect(due(aFile(ASKED))).toEqual([
+    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
+  ]);
+  for (const kind of REPLY_KINDS) {
+    const reply = aReply("r", "n", { kind, receivedOn: "2026-11-18", words: "Call me" });
+    const waiting = due(aFile({ ...ASKED, replies: [reply] })).filter(
+      ([, , question]) => question === "told",
+    );
+    expect(waiting[0]?.slice(0, 3), kind).toEqual(["late", "2026-11-18", "told"]);
+    expect(waiting[0]?.[3], kind).toMatch(/^Ada Winfield .*14 Fennel Row.*“Call me”$/);
+    const dealt = { ...reply, dealtBy: "Dana Okafor", dealtHow: "answered" } as const;
+    const done = due(
+      aFile({ ...ASKED, replies: [{ ...dealt, dealtOn: TODAY, dealtWords: "Wrote back" }] }),
+    );
+    expect(
+      done.filter(([, , , sentence]) => String(sentence).includes("Call me")),
+      kind,
+    ).toEqual([]);
+    const nameless = due(aFile({ ...ASKED, replies: [{ ...dealt, dealtOn: TODAY, dealtBy: "" }] }));
+    expect(nameless[0]?.[3], kind).toContain("Call me");
+  }
+});
+
+test("dueThings() says what each reply wants of the office", () => {
+  const says = (kind: ReplyKind, more: Partial<Reply> = {}) =>
+    due(aFile({ ...ASKED, replies: [aReply("r", "n", { kind, ...more })] }))[0]?.[3];
+  expect(says("disagrees")).toBe("Ada Winfield objects (proposed split, 14 Fennel Row)");
+  expect(says("asks")).toBe("Ada Winfield asks something (proposed split, 14 Fennel Row)");
+  expect(says("offers-a-record")).toBe(
+    "Ada Winfield offers a record (proposed split, 14 Fennel Row)",
+  );
+  expect(says("books-a-test", { suitsOn: "2026-12-03" })).toBe(
+    "Ada Winfield wants a test day: Thursday, December 3 suits (proposed split, 14 Fennel Row)",
+  );
+  expect(says("wants-another-day", { words: "I work nights" })).toBe(
+    "Ada Winfield wants another day (proposed split, 14 Fennel Row): “I work nights”",
+  );
+  expect(says("wants-paper")).toBe(
+    "Ada Winfield wants it on paper (proposed split, 14 Fennel Row)",
+  );
+  expect(says("agrees")).toBe("Ada Winfield agrees (proposed split, 14 Fennel Row)");
+});
+
+test("dueThings() is never quieter about a reply than about silence, before and after its day", () => {
+  const asked = (replyBy: string | null, replies: Reply[]) => {
+    const notices = ASKED.notices.map((notice) => ({ ...notice, replyBy }));
+    const file = aFile({ ...ASKED, notices, replies });
+    const report = aReport({ today: TODAY, clocks: clocksOf(file, TODAY) });
+    return deskLine(file, report).pressing;
+  };
+  for (const replyBy of [null, "2026-11-20", "2026-11-25", "2026-12-01", "2027-01-11"])
+    for (const kind of REPLY_KINDS)
+      expect(
+        asked(replyBy, [aReply("r", "n", { kind })]),
+        `${kind}, by ${replyBy}`,
+      ).toBeGreaterThanOrEqual(asked(replyBy, []));
+});
+
+test("dueThings() lets an objection stay an open matter after a call, until there is a word on what was asked", () => {
+  const dealt = { dealtBy: "Dana Okafor", dealtOn: TODAY, dealtHow: "called-back" } as const;
+  const objection = aReply("r", "n", { kind: "disagrees", ...dealt, dealtWords: "Thinks it over" });
+  expect(due(aFile({ ...ASKED, replies: [objection] }))).toEqual([
+    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
+  ]);
+  const refusal = aConsent("c", { kind: "pay", partyId: "ada", propertyId: "p", state: "refused" });
+  const refused = due(aFile({ ...ASKED, replies: [objection], consents: [refusal] }));
+  expect(refused.filter(([kind]) => kind === "late")).toEqual([]);
+  expect(refused[0]?.[0]).toBe("blocked");
+});
+
+test("dueThings() keeps a reply that came in on a closed line", () => {
+  const closed = { ...ASKED, line: { closedOn: "2026-11-21" } };
+  const replies = [aReply("r", "n", { kind: "asks", receivedOn: "2026-11-24" })];
+  expect(due(aFile(closed))).toEqual([]);
+  expect(due(aFile({ ...closed, replies })).map(([, , question]) => question)).toEqual(["told"]);
 });
 
 test("dueThings() tells the holds of one cause together, with what they stop, until waived", () => {

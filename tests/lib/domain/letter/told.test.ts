@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
+import type { Consent } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
-import { chaseList, toldOn } from "#lib/domain/letter/told.ts";
+import { chaseList, noChaseWords, toldOn } from "#lib/domain/letter/told.ts";
 import type { Party } from "#lib/domain/party/party.ts";
-import { aReply } from "../../../support/file.ts";
+import { aConsent, aReply } from "../../../support/file.ts";
 
 const TODAY = "2026-11-25";
 
@@ -50,7 +51,7 @@ function delivery(noticeId: string, rest: Partial<Delivery> = {}): Delivery {
     method: "certified",
     sentOn: "2026-11-03",
     by: "Ruth",
-    tracking: "",
+    tracking: "9407 5550",
     outcome: "on-its-way",
     outcomeOn: null,
     proofUploadId: null,
@@ -59,20 +60,28 @@ function delivery(noticeId: string, rest: Partial<Delivery> = {}): Delivery {
   };
 }
 
-const REPLY = aReply("r1", "n1", { receivedOn: "2026-11-10" });
+const REPLY = aReply("r1", "n1", {
+  receivedOn: "2026-11-10",
+  dealtBy: "Ruth",
+  dealtOn: "2026-11-11",
+  dealtHow: "answered",
+  dealtWords: "Thanked him",
+});
 
 interface Told {
   notices?: Notice[];
   deliveries?: Delivery[];
   replies?: Reply[];
+  consents?: Consent[];
 }
 
-function fileOf({ notices = [], deliveries = [], replies = [] }: Told): LineFile {
+function fileOf({ notices = [], deliveries = [], replies = [], consents = [] }: Told): LineFile {
   return {
     parties: [party("ann"), party("ben")],
     notices,
     deliveries,
     replies,
+    consents,
   } as unknown as LineFile;
 }
 
@@ -96,7 +105,8 @@ test("toldOn() lets a delivered attempt outweigh a later one that came back", ()
     }),
   );
   expect(told.rows[0]?.cells.finding?.[0]).toMatchObject({
-    state: "delivered",
+    state: "arrived",
+    provenBy: "receipt",
     on: "2026-11-05",
     attempts: 2,
   });
@@ -118,10 +128,10 @@ test("toldOn() keeps letters about two tie-ins apart", () => {
 
 test("chaseList() puts what came back before what is late, and what is late before what is awaited", () => {
   const notices = [
-    notice("awaited", { replyBy: "2026-12-01" }),
-    notice("late", { replyBy: "2026-11-24" }),
-    notice("back"),
-    notice("moving"),
+    notice("awaited", { replyBy: "2026-12-01", kind: "test-visit" }),
+    notice("late", { replyBy: "2026-11-24", kind: "entry-consent" }),
+    notice("back", { kind: "spill" }),
+    notice("moving", { partyId: "ben" }),
   ];
   const deliveries = [
     delivery("awaited", { outcome: "delivered" }),
@@ -160,4 +170,49 @@ test("chaseList() leaves a letter alone once it was answered, and drafts altoget
     replies: [REPLY],
   });
   expect(chaseList(answered, TODAY)).toEqual([]);
+});
+
+test("chaseList() lets a letter be for which a newer one went, unless it is about another tie-in", () => {
+  const old = notice("old", { replyBy: "2026-11-10", tieInId: "t2" });
+  const newer = notice("newer", { createdOn: "2026-11-20", tieInId: "t2" });
+  const other = notice("other", { createdOn: "2026-11-20", tieInId: "t6" });
+  const chased = (notices: Notice[]) =>
+    chaseList(fileOf({ notices }), TODAY).map(({ noticeId }) => noticeId);
+  expect(chased([old, newer])).toEqual(["newer"]);
+  expect(chased([old, other])).toContain("old");
+});
+
+test("chaseList() asks no more whether a letter arrived once a later one reached its party", () => {
+  const notices = [notice("n1"), notice("n2", { kind: "close-out", createdOn: "2026-11-12" })];
+  const mailed = delivery("n1", { method: "first-class" });
+  const later = delivery("n2", { sentOn: "2026-11-12", outcome: "delivered" });
+  const unknown = chaseList(fileOf({ notices, deliveries: [mailed] }), TODAY);
+  expect(unknown.map(({ reason }) => reason)).toEqual(["delivery-unknown", "delivery-unknown"]);
+  expect(chaseList(fileOf({ notices, deliveries: [mailed, later] }), TODAY)).toEqual([]);
+});
+
+test("chaseList() leaves what waits on the office to the office, and takes a signature for the answer", () => {
+  const asked = notice("n1", { kind: "proposed-split", splitId: "s", replyBy: "2026-11-10" });
+  const deliveries = [delivery("n1", { method: "first-class" })];
+  const reply = { ...REPLY, kind: "asks", dealtBy: "", dealtOn: null, dealtHow: null } as const;
+  const chased = (more: Told) =>
+    chaseList(fileOf({ notices: [asked], deliveries, ...more }), TODAY).map(({ reason }) => reason);
+  expect(chased({})).toEqual(["reply-late"]);
+  expect(chased({ replies: [reply] })).toEqual([]);
+  expect(chased({ replies: [{ ...REPLY, kind: "asks" }] })).toEqual(["not-settled"]);
+  const signed = aConsent("c", { kind: "pay", partyId: "ann", propertyId: "p", splitId: "s" });
+  expect(chased({ consents: [{ ...signed, propertyId: "other" }] })).toEqual(["reply-late"]);
+  const own = { ...asked, propertyId: "p" };
+  expect(chased({ notices: [own], consents: [signed] })).toEqual([]);
+});
+
+test("noChaseWords() says nothing of letters that never went", () => {
+  expect(noChaseWords(fileOf({}))).toBe("Nobody: no letter was sent yet.");
+  expect(noChaseWords(fileOf({ notices: [notice("n1", { state: "draft" })] }))).toBe(
+    "Nobody: no letter was sent yet.",
+  );
+  const proven = { deliveries: [delivery("n1", { outcome: "delivered" })] };
+  expect(noChaseWords(fileOf({ notices: [notice("n1")], ...proven }))).toBe(
+    "Nobody: every letter that was sent is shown to have arrived.",
+  );
 });

@@ -5,6 +5,7 @@ import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { ARRIVAL_RULES } from "#lib/domain/letter/arrival.ts";
 import type { Delivery, Notice } from "#lib/domain/letter/notice.ts";
 import { capital } from "../../../_names.ts";
 import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../_terms.ts";
@@ -68,7 +69,7 @@ function Attempt({
       </p>
       <PaperLink lineId={lineId} file={file} uploadId={attempt.proofUploadId} words="Proof" />
       {work ? (
-        <details open={attempt.outcome === "on-its-way"}>
+        <details open={attempt.outcome === "on-its-way" && awaitsWord(attempt)}>
           <summary>What became of it</summary>
           <OutcomeForm lineId={lineId} file={file} attempt={attempt} today={today} />
         </details>
@@ -100,7 +101,8 @@ function OutcomeForm({
           label="Outcome"
           name="outcome"
           defaultValue={attempt.outcome}
-          options={optionsOf(OUTCOME_WORDS)}
+          options={outcomesFor(attempt)}
+          hint={ARRIVAL_RULES[attempt.method].because}
         />
         <Field
           label="On which day"
@@ -130,6 +132,17 @@ function OutcomeForm({
       </div>
     </ActionForm>
   );
+}
+
+/** Whether anything more is to be heard of an attempt unless it comes back. */
+function awaitsWord({ method }: Delivery): boolean {
+  return ARRIVAL_RULES[method].arrives === "with-tracking-or-receipt";
+}
+
+/** Without "delivered" where the way can't show it. */
+function outcomesFor({ method, outcome }: Delivery) {
+  const never = ARRIVAL_RULES[method].arrives === "never" && outcome !== "delivered";
+  return optionsOf(OUTCOME_WORDS).filter(({ value }) => !(never && value === "delivered"));
 }
 
 function AnotherAttempt({

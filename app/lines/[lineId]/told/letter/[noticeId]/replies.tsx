@@ -3,12 +3,11 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { optionsOf, REPLY_WORDS } from "../../../_terms.ts";
 import { recordReplyAction } from "../../actions.ts";
-import { PaperLink } from "../../paper-link.tsx";
+import { ReplyCard } from "../../reply-card.tsx";
 
 /** What came back to a letter, and a form for one more. */
 export function Replies({
@@ -29,14 +28,14 @@ export function Replies({
     <div className="stack">
       {replies.length === 0 ? <p>No reply yet.</p> : null}
       {replies.map((reply) => (
-        <article key={reply.id} className="stack-tight">
-          <h3>
-            {formatDay(reply.receivedOn, today)}: {REPLY_WORDS[reply.kind]}
-          </h3>
-          {reply.words === "" ? null : <p className="prewrap">“{reply.words}”</p>}
-          <p className="muted">Taken by {reply.takenBy}.</p>
-          <PaperLink lineId={lineId} file={file} uploadId={reply.uploadId} words="Paper" />
-        </article>
+        <ReplyCard
+          key={reply.id}
+          lineId={lineId}
+          file={file}
+          reply={reply}
+          today={today}
+          work={work}
+        />
       ))}
       {work ? (
         <details open={replies.length === 0}>
@@ -61,6 +60,12 @@ export function Replies({
                 defaultValue={today}
               />
             </div>
+            <Field
+              label="A day that suits them"
+              name="suitsOn"
+              type="date"
+              hint="For a test or a visit, where they named one."
+            />
             <Field
               label="In their words"
               name="words"

@@ -1,0 +1,62 @@
+import type { Day } from "../calendar/day.ts";
+import { formatDay } from "../calendar/format-day.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Notice, Reply, ReplyKind } from "../letter/notice.ts";
+import { waitingReplies } from "../letter/reply.ts";
+import type { DueThing } from "./answer.ts";
+import { sayParty, sayProperty } from "./say.ts";
+
+/** What somebody does who replies so, after their name. */
+const REPLY_VERBS: Record<ReplyKind, string> = {
+  agrees: "agrees",
+  disagrees: "objects",
+  asks: "asks something",
+  "offers-a-record": "offers a record",
+  "books-a-test": "wants a test day",
+  "wants-another-day": "wants another day",
+  "wants-paper": "wants it on paper",
+  "accepts-tie-in": "accepts the tie-in as theirs",
+  other: "replied",
+};
+
+const MOST_WORDS = 90;
+
+/**
+ * Every reply that nobody has dealt with: due at once, and late from the day after the one that the
+ * letter asked for, as silence would be. Also on a closed line: what still comes in wants an answer.
+ */
+export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId">[] {
+  return waitingReplies(file).map((reply) => {
+    const notice = file.notices.find(({ id }) => id === reply.noticeId);
+    const replyBy = notice?.replyBy ?? null;
+    return {
+      sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${aboutWords(file, notice)}${quoteOf(reply)}`,
+      on: reply.receivedOn,
+      kind: replyBy !== null && replyBy < today ? "late" : "due",
+      question: "told",
+    };
+  });
+}
+
+/** Who replied, by name. */
+export function sayReplier(file: LineFile, notice: Notice | undefined): string {
+  return notice === undefined ? "Somebody" : sayParty(file, notice.partyId);
+}
+
+function replyWords({ kind, suitsOn }: Reply, today: Day): string {
+  const verb = REPLY_VERBS[kind];
+  return suitsOn === null ? verb : `${verb}: ${formatDay(suitsOn, today)} suits`;
+}
+
+function aboutWords(file: LineFile, notice: Notice | undefined): string {
+  if (notice === undefined) return "";
+  const letter = notice.kind.replaceAll("-", " ").replace("tie in", "tie-in");
+  const place = notice.propertyId === null ? "" : `, ${sayProperty(file, notice.propertyId)}`;
+  return ` (${letter}${place})`;
+}
+
+function quoteOf({ words }: Reply): string {
+  const line = words.replace(/\s+/g, " ").trim();
+  if (line === "") return "";
+  return `: “${line.length > MOST_WORDS ? `${line.slice(0, MOST_WORDS - 1).trimEnd()}…` : line}”`;
+}
