@@ -28,7 +28,7 @@ async function aProvenLine() {
   aSentLetter(desk, "proposed-split", { splitId });
   const { deliveries, uploads } = fileOf(act, lineId);
   const [deliveryId = "", proofUploadId = ""] = [deliveries[0]?.id, uploads[0]?.id];
-  const delivered = { outcome: "delivered", outcomeOn: act.today, tracking: "", note: "" } as const;
+  const delivered = { outcome: "unclaimed", outcomeOn: act.today, tracking: "", note: "" } as const;
   must(changeDelivery(act, { lineId, deliveryId, ...delivered, proofUploadId }));
   const answer = { kind: "disagrees", receivedOn: act.today, uploadId: proofUploadId } as const;
   must(recordReply(act, { lineId, noticeId, words: "Not like this", ...answer }));

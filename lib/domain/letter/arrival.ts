@@ -82,13 +82,13 @@ type Letters = Pick<LineFile, "deliveries" | "replies" | "consents">;
  */
 export function arrivalOf(file: Letters, notice: Notice): Arrival {
   const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
-  const proven = attempts.find((attempt) => provenBy(attempt) !== null) ?? null;
+  const proven = attempts.find((attempt) => attemptProves(attempt) !== null) ?? null;
   const attempt = proven ?? attempts.at(-1) ?? null;
   const word = firstWord(file, notice);
   if (word !== null && (proven === null || word.on < dayOf(proven)))
     return { state: "arrived", ...word, attempt };
   if (proven !== null)
-    return { state: "arrived", on: dayOf(proven), by: provenBy(proven), attempt: proven };
+    return { state: "arrived", on: dayOf(proven), by: attemptProves(proven), attempt: proven };
   return { state: standingOf(attempt), on: null, by: null, attempt };
 }
 
@@ -110,7 +110,7 @@ function dayOf({ outcome, outcomeOn, sentOn }: Delivery): Day {
 }
 
 /** What an attempt proves by itself; null: no arrival. */
-function provenBy(attempt: Delivery): "handed-over" | "receipt" | null {
+export function attemptProves(attempt: Delivery): "handed-over" | "receipt" | null {
   const { outcome, method, by, tracking, proofUploadId } = attempt;
   const { arrives } = ARRIVAL_RULES[method];
   if (arrives === "once-handed-over") {

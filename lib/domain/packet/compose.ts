@@ -3,16 +3,11 @@ import { formatAddress } from "../party/address.ts";
 import { packetChecks } from "./checks.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";
 import { capacitySheet } from "./sheet-capacity.ts";
+import { noticeSheet } from "./sheet-notice.ts";
 import { type PacketInput, sheetState } from "./sheet-states.ts";
 import { applicationSheet, contractorSheet, scopeSheet } from "./sheets-job.ts";
 import { drawingSheet, observationSheet, scheduleSheet, testSheet } from "./sheets-line.ts";
-import {
-  consentSheet,
-  holdSheet,
-  noticeSheet,
-  responsibilitySheet,
-  splitSheet,
-} from "./sheets-people.ts";
+import { consentSheet, holdSheet, responsibilitySheet, splitSheet } from "./sheets-people.ts";
 import { uploadSheets } from "./sheets-upload.ts";
 
 /**

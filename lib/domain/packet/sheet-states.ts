@@ -9,6 +9,7 @@ import type { SheetKind } from "../responsibility/authority.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { contractorStanding } from "./contractor-standing.ts";
+import { noticeState } from "./sheet-notice.ts";
 
 export interface PacketInput {
   readonly file: LineFile;
@@ -154,21 +155,6 @@ export const CONSENT_WORDS: Readonly<Record<string, string>> = {
   "agreement-notarised": "agreement notarised",
   "agreement-recorded": "agreement recorded",
 };
-
-function noticeState({ file }: PacketInput): SheetState {
-  const reached = new Set(
-    file.deliveries
-      .filter(({ outcome }) => outcome === "delivered")
-      .map(({ noticeId }) => file.notices.find(({ id }) => id === noticeId)?.partyId),
-  );
-  const owners = new Set(
-    file.roles.filter(({ role }) => role !== "occupant").map(({ partyId }) => partyId),
-  );
-  const missing = file.parties
-    .filter(({ id }) => owners.has(id) && !reached.has(id))
-    .map(({ name }) => `No letter is proven to have reached ${name}.`);
-  return wanting(missing, "Every owner has been reached.");
-}
 
 function standingState({ office, report }: PacketInput): SheetState {
   const bad = contractorStanding(office, report.today).filter(({ state }) => state !== "in-force");

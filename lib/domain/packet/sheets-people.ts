@@ -109,51 +109,6 @@ export function consentSheet({ file, report }: PacketInput): Sheet {
   );
 }
 
-/** Every attempt to deliver every letter, with its proof. */
-export function noticeSheet({ file }: PacketInput): Sheet {
-  const rows = file.notices
-    .filter(({ state }) => state === "sent")
-    .flatMap((notice) => {
-      const party = file.parties.find(({ id }) => id === notice.partyId);
-      const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
-      const first = [EN.title[notice.kind], party?.name ?? "unknown"];
-      if (attempts.length === 0) return [[...first, "no attempt on file", "–", "–", "unknown"]];
-      return attempts.map((attempt) => [
-        ...first,
-        METHODS[attempt.method],
-        EN.day(attempt.sentOn),
-        attempt.tracking === "" ? "–" : attempt.tracking,
-        attempt.outcomeOn === null
-          ? OUTCOMES[attempt.outcome]
-          : `${OUTCOMES[attempt.outcome]} on ${EN.day(attempt.outcomeOn)}`,
-      ]);
-    });
-  return composed(
-    "proof-of-notice",
-    "Proof of notice",
-    rows.length === 0
-      ? [paragraph("No letter has been sent yet.")]
-      : table(["Letter", "To", "How", "Sent", "Tracking", "What became of it"], rows),
-  );
-}
-
-const METHODS = {
-  "first-class": "first-class mail",
-  certified: "certified mail",
-  "mail-message": "e-mail",
-  "by-hand": "by hand",
-  posted: "posted at the site",
-  "door-hanger": "door hanger",
-};
-
-const OUTCOMES = {
-  "on-its-way": "on its way",
-  delivered: "delivered",
-  returned: "came back",
-  unclaimed: "not collected",
-  failed: "failed",
-};
-
 /** Open holds, and those waived with who waived them and why. */
 export function holdSheet({ report }: PacketInput): Sheet {
   const open = report.holds.filter(({ waiver }) => waiver === null);

@@ -130,8 +130,8 @@ test("composePacket() sets the record against the camera, unpaired ones from bot
 test("composePacket() lists deliveries with tracking and what became of them", () => {
   const notices = textOf(composePacket(sampleLine()), "proof-of-notice");
   expect(notices).toContain("9407 1000 0000 0000 0001");
-  expect(notices).toContain("delivered on November 19, 2026");
-  expect(notices).toContain("came back on November 22, 2026");
+  expect(notices).toContain("arrived November 19, 2026, by its tracking number");
+  expect(notices).toContain("came back November 22, 2026");
 });
 
 test("composePacket() encloses each stored file once", () => {

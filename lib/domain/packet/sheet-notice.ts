@@ -1,0 +1,112 @@
+import type { LineFile } from "../file/line-file.ts";
+import { answerOf } from "../letter/answered.ts";
+import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../letter/arrival.ts";
+import { paragraph, table } from "../letter/common.ts";
+import type { Delivery, DeliveryMethod, Notice } from "../letter/notice.ts";
+import { isReached } from "../letter/told.ts";
+import { EN } from "../letter/words-en.ts";
+import type { Sheet } from "./packet.ts";
+import { composed } from "./sheets-job.ts";
+
+/** Every attempt to deliver every letter, and what shows that it arrived. */
+export function noticeSheet({ file }: { readonly file: LineFile }): Sheet {
+  const rows = file.notices
+    .filter(({ state }) => state === "sent")
+    .flatMap((notice) => rowsOf(file, notice));
+  return composed(
+    "proof-of-notice",
+    "Proof of notice",
+    rows.length === 0
+      ? [paragraph("No letter has been sent yet.")]
+      : table(["Letter", "How and when it went", "What shows that it arrived"], rows),
+  );
+}
+
+function rowsOf(file: LineFile, notice: Notice): string[][] {
+  const party = file.parties.find(({ id }) => id === notice.partyId);
+  const letter = `${EN.title[notice.kind]}, to ${party?.name ?? "unknown"}`;
+  const arrival = arrivalOf(file, notice);
+  const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
+  if (attempts.length === 0)
+    return [[letter, "no attempt on file", wordOf(file, notice, arrival) ?? "nothing"]];
+  return attempts.map((attempt, at) => [
+    letter,
+    wentWords(attempt),
+    (at === attempts.length - 1 ? wordOf(file, notice, arrival) : null) ?? becameWords(attempt),
+  ]);
+}
+
+function wentWords({ method, sentOn, tracking }: Delivery): string {
+  const number = isPostal(method) && tracking !== "" ? `, no. ${tracking}` : "";
+  return `${METHODS[method]}, ${EN.day(sentOn)}${number}`;
+}
+
+/** A mail server's own name for a message is no tracking number. */
+function isPostal(method: DeliveryMethod): boolean {
+  return method === "certified" || method === "first-class";
+}
+
+/** What a letter's party said to it, where that is what shows its arrival. */
+function wordOf(file: LineFile, notice: Notice, { on, by }: Arrival): string | null {
+  if (on === null || (by !== "answer" && by !== "signature")) return null;
+  const { reply } = answerOf(file, notice);
+  if (by === "signature" || reply === null) return `arrived: they signed ${EN.day(on)}`;
+  return `arrived: they answered ${EN.day(on)}`;
+}
+
+function becameWords(attempt: Delivery): string {
+  const { method, outcome, outcomeOn, sentOn, by } = attempt;
+  const proof = attemptProves(attempt);
+  const day = EN.day(outcomeOn ?? sentOn);
+  if (proof === "handed-over") return `arrived ${day}, handed over by ${by}`;
+  if (proof === "receipt")
+    return `arrived ${day}, by its ${attempt.tracking === "" ? "receipt" : "tracking number"}`;
+  if (outcome === "returned") return `came back ${day}`;
+  if (outcome === "unclaimed") return `not collected ${day}`;
+  if (outcome === "failed") return `failed ${day}`;
+  if (ARRIVAL_RULES[method].stands === "mailed") return "mailed; nothing shows its arrival";
+  if (ARRIVAL_RULES[method].stands === "left") return "left there; nothing shows who has it";
+  if (outcome === "delivered") return `said to be delivered ${day}; nothing shows it`;
+  return "on its way";
+}
+
+const METHODS: Record<DeliveryMethod, string> = {
+  "first-class": "first-class mail",
+  certified: "certified mail",
+  "mail-message": "e-mail",
+  "by-hand": "by hand",
+  posted: "posted at the site",
+  "door-hanger": "door hanger",
+};
+
+/** Whether every owner on file is shown to have been reached, and who is not. */
+export function noticeState({ file }: { readonly file: LineFile }): {
+  complete: boolean;
+  sentences: string[];
+} {
+  const owners = file.parties.filter(({ id }) =>
+    file.roles.some(({ partyId, role }) => partyId === id && role !== "occupant"),
+  );
+  if (owners.length === 0)
+    return {
+      complete: false,
+      sentences: ["No owner is on file, so nobody can be shown to have been reached."],
+    };
+  const missing = owners
+    .filter(({ id }) => !isReached(file, id))
+    .map(({ id, name }) => {
+      const went = waysTo(file, id);
+      return went.length === 0
+        ? `No letter was sent to ${name}.`
+        : `Nothing shows that a letter reached ${name} (${went.join(", ")}).`;
+    });
+  if (missing.length > 0) return { complete: false, sentences: missing };
+  return { complete: true, sentences: ["Every owner on file has been reached."] };
+}
+
+function waysTo(file: LineFile, partyId: string): string[] {
+  const sent = file.notices.filter((each) => each.partyId === partyId && each.state === "sent");
+  const attempts = file.deliveries.filter(({ noticeId }) => sent.some(({ id }) => id === noticeId));
+  const ways = [...new Set(attempts.map(({ method }) => METHODS[method]))];
+  return sent.length > 0 && ways.length === 0 ? ["no attempt on file"] : ways;
+}
