@@ -1,11 +1,14 @@
+import type { Day } from "#lib/domain/calendar/day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { DealtHow, ReplyKind } from "#lib/domain/letter/notice.ts";
 import { proposeTestDay } from "#lib/domain/tiein/plan-test-day.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
+import { dealWithReply } from "#lib/operations/deal-with-reply.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { openLine } from "#lib/operations/open-line.ts";
@@ -652,25 +655,37 @@ function writeFinding(desk: Desk, actor: Actor, lineId: string): void {
       }),
     );
   });
-  const [first, second] = noticeIds;
-  must(
-    recordReply(desk(actor, "2026-11-21"), {
-      lineId,
-      noticeId: first ?? "",
-      kind: "agrees",
-      receivedOn: "2026-11-21",
-      words: "Will come to the meeting.",
-      uploadId: null,
-    }),
+  answerFinding(desk, actor, { lineId, noticeIds });
+}
+
+/** What came back to the finding: two replies are dealt with, three wait, one of them an objection. */
+function answerFinding(
+  desk: Desk,
+  actor: Actor,
+  { lineId, noticeIds }: { readonly lineId: string; readonly noticeIds: readonly string[] },
+): void {
+  const reply = (at: number, kind: ReplyKind, on: Day, words: string): string => {
+    const noticeId = noticeIds[at] ?? "";
+    const said = { lineId, noticeId, kind, receivedOn: on, words, uploadId: null };
+    return must(recordReply(desk(actor, on), said)).replyId;
+  };
+  const deal = (replyId: string, how: DealtHow, on: Day, words: string) =>
+    must(dealWithReply(desk(actor, on), { lineId, replyId, how, on, words }));
+  const comes = reply(0, "agrees", "2026-11-21", "Will come to the meeting.");
+  deal(comes, "called-back", "2026-11-21", "Told her the day and the place of the meeting.");
+  const paper = reply(
+    2,
+    "wants-paper",
+    "2026-11-20",
+    "Please mail the drawing to our office, large.",
   );
-  must(
-    recordReply(desk(actor, "2026-11-23"), {
-      lineId,
-      noticeId: second ?? "",
-      kind: "asks",
-      receivedOn: "2026-11-23",
-      words: "Is the drain by my shed on this pipe?",
-      uploadId: null,
-    }),
+  deal(paper, "answered", "2026-11-23", "Mailed the drawing on 11 by 17 paper.");
+  reply(1, "asks", "2026-11-23", "Is the drain by my shed on this pipe?");
+  reply(
+    4,
+    "disagrees",
+    "2026-11-24",
+    "Our building got its own line in 1994. Nobody has shown us that we are on this one.",
   );
+  reply(5, "offers-a-record", "2026-11-24", "I have the plat of 1911 with the alley on it.");
 }

@@ -4,7 +4,6 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
 import type { PermitState } from "#lib/domain/permit/permit.ts";
 import type { Actor } from "#lib/operations/act.ts";
-import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
@@ -389,19 +388,6 @@ function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }:
     must(sendNotices(act, { lineId, noticeIds, method: "first-class", sentOn: toldOn }));
   }
   const file = fileOf(act, lineId);
-  for (const delivery of file.deliveries) {
-    must(
-      changeDelivery(act, {
-        lineId,
-        deliveryId: delivery.id,
-        outcome: "delivered",
-        outcomeOn: toldOn,
-        tracking: "",
-        note: "",
-        proofUploadId: null,
-      }),
-    );
-  }
   const shares = file.splits.at(-1)?.shares ?? [];
   houses.forEach((_, index) => {
     const propertyId = `${key}-h${index + 1}`;

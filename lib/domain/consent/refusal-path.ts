@@ -15,8 +15,6 @@ import { notSaidBy, type PathStep, pathSteps, type Withholding } from "./refusal
 import { latestSplit } from "./standing.ts";
 import { type ConsentRow, consentTable } from "./table.ts";
 
-export type { Withholding } from "./refusal-steps.ts";
-
 /** What one property keeps back: a no, an objection, or no answer past the day that was asked for. */
 interface Withheld {
   readonly propertyId: string;

@@ -2,7 +2,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
-import { refusalPaths, type Withholding } from "../consent/refusal-path.ts";
+import { refusalPaths } from "../consent/refusal-path.ts";
 import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
@@ -189,23 +189,19 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
   );
 }
 
-const WITHHELD_WORDS: Record<Withholding, string> = {
-  refused: "refused",
-  objected: "objects",
-  silent: "has not answered",
-};
-
 /** The next lawful step after a refusal, once its day has come or is near. */
 function pathThings(file: LineFile, report: Report): Thing[] {
   return refusalPaths(file, report).flatMap(({ withheld, shown, steps }): Thing[] => {
     const next = steps.find(({ takenOn }) => takenOn === null);
     // Nobody is pressed before something shows that they are on the line.
+    // An objection is answered before anybody takes a step against it.
+    if (withheld.how === "objected") return [];
     if (!shown || next === undefined || next.earliest === null) return [];
     if (daysBetween(report.today, next.earliest) > HORIZON) return [];
     const day = onNearDay(next.earliest, report.today);
     return [
       {
-        sentence: `${withheld.place} ${WITHHELD_WORDS[withheld.how]}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
+        sentence: `${withheld.place} ${withheld.how === "refused" ? "refused" : "has not answered"}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
         on: next.earliest,
         kind: "waiting",
         question: "told",

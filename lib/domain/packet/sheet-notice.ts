@@ -3,8 +3,8 @@ import { answerOf } from "../letter/answered.ts";
 import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../letter/arrival.ts";
 import { paragraph, table } from "../letter/common.ts";
 import type { Delivery, DeliveryMethod, Notice } from "../letter/notice.ts";
-import { isReached } from "../letter/told.ts";
 import { EN } from "../letter/words-en.ts";
+import { DELIVERY_WORDS } from "./notice-state.ts";
 import type { Sheet } from "./packet.ts";
 import { composed } from "./sheets-job.ts";
 
@@ -38,7 +38,7 @@ function rowsOf(file: LineFile, notice: Notice): string[][] {
 
 function wentWords({ method, sentOn, tracking }: Delivery): string {
   const number = isPostal(method) && tracking !== "" ? `, no. ${tracking}` : "";
-  return `${METHODS[method]}, ${EN.day(sentOn)}${number}`;
+  return `${DELIVERY_WORDS[method]}, ${EN.day(sentOn)}${number}`;
 }
 
 /** A mail server's own name for a message is no tracking number. */
@@ -68,45 +68,4 @@ function becameWords(attempt: Delivery): string {
   if (ARRIVAL_RULES[method].stands === "left") return "left there; nothing shows who has it";
   if (outcome === "delivered") return `said to be delivered ${day}; nothing shows it`;
   return "on its way";
-}
-
-const METHODS: Record<DeliveryMethod, string> = {
-  "first-class": "first-class mail",
-  certified: "certified mail",
-  "mail-message": "e-mail",
-  "by-hand": "by hand",
-  posted: "posted at the site",
-  "door-hanger": "door hanger",
-};
-
-/** Whether every owner on file is shown to have been reached, and who is not. */
-export function noticeState({ file }: { readonly file: LineFile }): {
-  complete: boolean;
-  sentences: string[];
-} {
-  const owners = file.parties.filter(({ id }) =>
-    file.roles.some(({ partyId, role }) => partyId === id && role !== "occupant"),
-  );
-  if (owners.length === 0)
-    return {
-      complete: false,
-      sentences: ["No owner is on file, so nobody can be shown to have been reached."],
-    };
-  const missing = owners
-    .filter(({ id }) => !isReached(file, id))
-    .map(({ id, name }) => {
-      const went = waysTo(file, id);
-      return went.length === 0
-        ? `No letter was sent to ${name}.`
-        : `Nothing shows that a letter reached ${name} (${went.join(", ")}).`;
-    });
-  if (missing.length > 0) return { complete: false, sentences: missing };
-  return { complete: true, sentences: ["Every owner on file has been reached."] };
-}
-
-function waysTo(file: LineFile, partyId: string): string[] {
-  const sent = file.notices.filter((each) => each.partyId === partyId && each.state === "sent");
-  const attempts = file.deliveries.filter(({ noticeId }) => sent.some(({ id }) => id === noticeId));
-  const ways = [...new Set(attempts.map(({ method }) => METHODS[method]))];
-  return sent.length > 0 && ways.length === 0 ? ["no attempt on file"] : ways;
 }

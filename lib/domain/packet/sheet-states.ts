@@ -9,7 +9,7 @@ import type { SheetKind } from "../responsibility/authority.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { contractorStanding } from "./contractor-standing.ts";
-import { noticeState } from "./sheet-notice.ts";
+import { noticeState } from "./notice-state.ts";
 
 export interface PacketInput {
   readonly file: LineFile;

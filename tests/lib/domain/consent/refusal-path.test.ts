@@ -263,6 +263,21 @@ test("dueThings() tells the next lawful step once its day is near, if they are s
   expect(told(false).some((sentence) => sentence.includes("“demand”"))).toBe(false);
 });
 
+test("dueThings() presses no step against an objection that nobody has dealt with", () => {
+  const letter = aNotice("letter", { partyId: "ann", propertyId: "12", state: "sent" });
+  const file = theFile({
+    tieIns: [
+      aTieIn("T1", { station: 2_000, propertyId: "12", ownerAccepted: true }),
+      aTieIn("T2", { station: 5_000, propertyId: "14" }),
+    ],
+    notices: [letter],
+    replies: [aReply("no", "letter", { kind: "disagrees" })],
+  });
+  const told = dueThings(file, reportOn(file, TODAY)).map(({ sentence }) => sentence);
+  expect(told.some((sentence) => sentence.includes("“demand”"))).toBe(false);
+  expect(told.some((sentence) => sentence.startsWith("ann objects"))).toBe(true);
+});
+
 test("refusalPaths() says whether they are shown to be on the line, for no step rests on a guess", () => {
   const file = theFile({
     tieIns: [

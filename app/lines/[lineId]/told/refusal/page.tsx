@@ -56,10 +56,14 @@ export default async function RefusalPage({
 
 function answerWords(paths: readonly RefusalPath[]): string {
   const no = paths.filter(({ withheld }) => withheld.how === "refused").length;
-  const late = paths.length - no;
+  const objecting = paths.filter(({ withheld }) => withheld.how === "objected").length;
+  const late = paths.length - no - objecting;
   if (paths.length === 0) return "There is nobody like that now.";
   const parts = [
     ...(no === 0 ? [] : [`${no} ${no === 1 ? "property" : "properties"} said no`]),
+    ...(objecting === 0
+      ? []
+      : [`${objecting} ${objecting === 1 ? "objects" : "object"} and nobody has dealt with it`]),
     ...(late === 0 ? [] : [`${late} did not answer in time`]),
   ];
   return `${parts.join(", ")}.`;

@@ -3,7 +3,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { ConsentKind } from "#lib/domain/consent/consent.ts";
 import type { RefusalPath, WithoutThem } from "#lib/domain/consent/refusal-path.ts";
-import type { PathStep } from "#lib/domain/consent/refusal-steps.ts";
+import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { listed, partyName } from "../../_names.ts";
 
@@ -12,6 +12,17 @@ const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
   dig: "to let them dig",
   pay: "to pay the share",
   "agreement-signed": "to sign the agreement",
+};
+
+const WHO_WORDS: Record<
+  Withholding,
+  (words: { readonly who: string; readonly what: string; readonly since: string }) => string
+> = {
+  refused: ({ who, what, since }) => `${who} said no, ${what}: ${since}.`,
+  objected: ({ who, what, since }) =>
+    `${who} objected on ${since}, and nobody has dealt with it: do not count on them ${what}.`,
+  silent: ({ who, what, since }) =>
+    `${who} did not answer, ${what}; an answer was asked for by ${since}.`,
 };
 
 /** One property that does not agree: the work, a line of its own, and the lawful steps. */
@@ -31,11 +42,13 @@ export function PathView({
   const since = formatDay(withheld.since, today);
   return (
     <div className="stack">
-      <p>
-        {withheld.how === "refused"
-          ? `${who} said no, ${what}: ${since}.`
-          : `${who} did not answer, ${what}; an answer was asked for by ${since}.`}
-      </p>
+      <p>{WHO_WORDS[withheld.how]({ who, what, since })}</p>
+      {withheld.how === "objected" ? (
+        <p>
+          <Link href={`/lines/${lineId}/told#replies`}>Answer the objection first</Link>; until then
+          it counts as a no.
+        </p>
+      ) : null}
       <h3>The work without them</h3>
       {work.length === 0 ? <p>No work is priced yet.</p> : <Work work={work} />}
       {withheld.kinds.includes("agreement-signed") ? (

@@ -1,0 +1,45 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { DeliveryMethod } from "../letter/notice.ts";
+import { isReached } from "../letter/told.ts";
+
+/** What each way of delivery is called in a packet. */
+export const DELIVERY_WORDS: Record<DeliveryMethod, string> = {
+  "first-class": "first-class mail",
+  certified: "certified mail",
+  "mail-message": "e-mail",
+  "by-hand": "by hand",
+  posted: "posted at the site",
+  "door-hanger": "door hanger",
+};
+
+/** Whether every owner on file is shown to have been reached, and who is not. */
+export function noticeState({ file }: { readonly file: LineFile }): {
+  complete: boolean;
+  sentences: string[];
+} {
+  const owners = file.parties.filter(({ id }) =>
+    file.roles.some(({ partyId, role }) => partyId === id && role !== "occupant"),
+  );
+  if (owners.length === 0)
+    return {
+      complete: false,
+      sentences: ["No owner is on file, so nobody can be shown to have been reached."],
+    };
+  const missing = owners
+    .filter(({ id }) => !isReached(file, id))
+    .map(({ id, name }) => {
+      const went = waysTo(file, id);
+      return went.length === 0
+        ? `No letter was sent to ${name}.`
+        : `Nothing shows that a letter reached ${name} (${went.join(", ")}).`;
+    });
+  if (missing.length > 0) return { complete: false, sentences: missing };
+  return { complete: true, sentences: ["Every owner on file has been reached."] };
+}
+
+function waysTo(file: LineFile, partyId: string): string[] {
+  const sent = file.notices.filter((each) => each.partyId === partyId && each.state === "sent");
+  const attempts = file.deliveries.filter(({ noticeId }) => sent.some(({ id }) => id === noticeId));
+  const ways = [...new Set(attempts.map(({ method }) => DELIVERY_WORDS[method]))];
+  return sent.length > 0 && ways.length === 0 ? ["no attempt on file"] : ways;
+}
