@@ -39,7 +39,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
 }
 
 /** Who replied, by name. */
-export function sayReplier(file: LineFile, notice: Notice | undefined): string {
+function sayReplier(file: LineFile, notice: Notice | undefined): string {
   return notice === undefined ? "Somebody" : sayParty(file, notice.partyId);
 }
 
