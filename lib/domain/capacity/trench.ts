@@ -1,20 +1,28 @@
 import type { Cft } from "../line/station.ts";
 
-const SOILS = ["stable-rock", "type-a", "type-b", "type-c", "unknown"] as const;
-export type Soil = (typeof SOILS)[number];
+/** Something that the federal rules ask for where people work. */
+export interface SafetyRule {
+  readonly key: string;
+  /** Short, for a crew. */
+  readonly words: string;
+  /** Where it is written; empty where it is common practice. */
+  readonly citation: string;
+}
 
 /** Something that the federal excavation rules ask for from a depth on. */
-export interface TrenchNeed {
+interface TrenchNeed extends SafetyRule {
   readonly key: "way-out" | "air-test" | "protection" | "competent-person" | "engineer";
-  readonly words: string;
-  readonly citation: string;
   /** Depth in hundredths of a foot from which it holds. */
   readonly from: Cft;
   /** Only strictly deeper than `from`. */
   readonly beyond: boolean;
 }
 
-/** 29 CFR 1926 Subpart P; section numbers from memory. A state plan may ask for more. */
+/*
+ * 29 CFR 1926 Subpart P, read in public copies of 1926.651(b), (c)(2), (g)(1), (h), (j)(2), (k) and
+ * 1926.652(a), (b)(1); OSHA's letter of January 9, 1991 on (k). That beyond 20 ft an engineer designs
+ * is read as a summary of the subpart, so no paragraph is named. A state plan may ask for more.
+ */
 const TRENCH_NEEDS: readonly TrenchNeed[] = [
   {
     key: "way-out",
@@ -25,7 +33,8 @@ const TRENCH_NEEDS: readonly TrenchNeed[] = [
   },
   {
     key: "air-test",
-    words: "Test the air where bad air may be expected: at least 19.5% oxygen.",
+    words:
+      "Test the air before anybody goes in: sewage may foul it. Less than 19.5% oxygen: nobody goes in.",
     citation: "29 CFR 1926.651(g)(1)",
     from: 400,
     beyond: true,
@@ -40,7 +49,7 @@ const TRENCH_NEEDS: readonly TrenchNeed[] = [
   {
     key: "engineer",
     words: "A registered professional engineer designs the protection.",
-    citation: "29 CFR 1926.652(b) and (c)",
+    citation: "29 CFR 1926 Subpart P",
     from: 2000,
     beyond: true,
   },
@@ -66,28 +75,52 @@ export function trenchNeeds(depth: Cft): TrenchNeed[] {
   return depth < PROTECTED_FROM ? [LOOK_FIRST, ...needs] : needs;
 }
 
+/** Below the invert the trench goes on for the pipe's wall and its bedding: half a foot, assumed. */
+const BELOW_INVERT: Cft = 50;
+
+/** How deep the trench is where the invert lies so deep. */
+export function trenchDepth(invert: Cft): Cft {
+  return invert + BELOW_INVERT;
+}
+
 /**
- * Steepest wall as run over rise, in quarters: 29 CFR 1926 Subpart P Appendix B, Table B-1, for
- * trenches up to 20 ft. Soil that nobody has classified counts as type C.
+ * Width at the top (hundredths of a foot) of a trench that is sloped on both sides, at one and a half
+ * across to one up: the steepest for soil that nobody has classified (29 CFR 1926.652(b)(1)(i)). Null
+ * deeper than 20 ft, where an engineer says.
  */
-const RUN_IN_QUARTERS: Record<Soil, number> = {
-  "stable-rock": 0,
-  "type-a": 3,
-  "type-b": 4,
-  "type-c": 6,
-  unknown: 6,
-};
-
-/** Width at the top of a sloped trench (hundredths of a foot), both walls alike. Null deeper than 20 ft. */
-export function trenchTopWidth(
-  { depth, bottomWidth }: { readonly depth: Cft; readonly bottomWidth: Cft },
-  soil: Soil,
-): Cft | null {
-  if (depth > 2000) return null;
-  return bottomWidth + Math.ceil((2 * depth * RUN_IN_QUARTERS[soil]) / 4);
+export function slopedTopWidth({
+  depth,
+  bottomWidth,
+}: {
+  readonly depth: Cft;
+  readonly bottomWidth: Cft;
+}): Cft | null {
+  return depth > 2000 ? null : bottomWidth + 3 * depth;
 }
 
-/** Spoil lies at least 2 ft back from the edge (29 CFR 1926.651(j)(2)). */
-export function isSpoilFarEnough(setBack: Cft): boolean {
-  return setBack >= 200;
-}
+/** What every excavation needs, however deep. */
+export const EVERY_EXCAVATION: readonly SafetyRule[] = [
+  {
+    key: "utilities",
+    words:
+      "No digging before the utilities are located. Near a mark, find the line by hand or by vacuum; hold it up while the trench is open.",
+    citation: "29 CFR 1926.651(b)",
+  },
+  {
+    key: "inspection",
+    words:
+      "A competent person inspects the trench each day before work, as needed through the shift and after rain. Signs of danger: everybody out.",
+    citation: "29 CFR 1926.651(k)(1)",
+  },
+  {
+    key: "spoil",
+    words: "Spoil, pipe and tools at least 2 ft back from the edge.",
+    citation: "29 CFR 1926.651(j)(2)",
+  },
+  {
+    key: "water",
+    words:
+      "Nobody works in a trench where water stands or rises without protection; a competent person watches the pump.",
+    citation: "29 CFR 1926.651(h)",
+  },
+];

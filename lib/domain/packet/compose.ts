@@ -4,6 +4,7 @@ import { packetChecks } from "./checks.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";
 import { capacitySheet } from "./sheet-capacity.ts";
 import { noticeSheet } from "./sheet-notice.ts";
+import { safetySheet } from "./sheet-safety.ts";
 import { type PacketInput, sheetState } from "./sheet-states.ts";
 import { applicationSheet, contractorSheet, scopeSheet } from "./sheets-job.ts";
 import { drawingSheet, observationSheet, scheduleSheet, testSheet } from "./sheets-line.ts";
@@ -44,6 +45,7 @@ function sheetsOf(input: PacketInput): Sheet[] {
     testSheet(input),
     ...capacitySheet(input),
     scopeSheet(input),
+    safetySheet(input),
     responsibilitySheet(input),
     splitSheet(input),
     consentSheet(input),

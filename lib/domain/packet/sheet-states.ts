@@ -47,6 +47,12 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
       "The scope of work is in the packet.",
       "No work is priced yet.",
     ),
+  "crew-safety": ({ file }) =>
+    given(
+      scopeInForce(file).length > 0,
+      "Worker safety is worked out from the scope of work.",
+      "No work is priced yet; worker safety is given as for a dig.",
+    ),
   responsibility: responsibilityState,
   split: splitState,
   consents: consentState,

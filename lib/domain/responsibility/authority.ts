@@ -94,6 +94,7 @@ export const SHEET_KINDS = [
   "tests",
   "capacity",
   "scope",
+  "crew-safety",
   "responsibility",
   "split",
   "consents",

@@ -1,4 +1,4 @@
-import { PROTECTED_FROM, trenchNeeds } from "../capacity/trench.ts";
+import { PROTECTED_FROM, trenchDepth, trenchNeeds } from "../capacity/trench.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
@@ -113,7 +113,7 @@ function sayDeepest(place: DeepestPlace): string {
 
 function trenchWords(deepest: DeepestPlace | null): ScopeNeed[] {
   if (deepest === null) return [];
-  return trenchNeeds(safeDepth(deepest)).map(({ words, citation }) => ({
+  return trenchNeeds(trenchDepth(safeDepth(deepest))).map(({ words, citation }) => ({
     words,
     citation,
     stops: false,

@@ -65,7 +65,7 @@ test("renderPacket() says what is missing on its first page, and where each shee
   expect(first).toContain("2 things are missing");
   expect(first.indexOf("missing")).toBeLessThan(first.indexOf("Index"));
   const [, page = "0"] = /Proof of notice\s+(\d+)/.exec(first) ?? [];
-  expect(pdf.text(Number(page))).toContain("Sheet 10 · page");
+  expect(pdf.text(Number(page))).toContain("Sheet 11 · page");
 });
 
 test("renderPacket() never leaves the heading of its index alone at the foot of a page", async () => {
@@ -199,7 +199,7 @@ test("renderPacket() has an outline of its sheets", async () => {
   const bytes = await renderPacket(composePacket(sampleLine()), new Map());
   const document = await PDFDocument.load(bytes);
   const outlines = document.catalog.lookup(PDFName.of("Outlines"));
-  expect(String(outlines)).toContain("/Count 13");
+  expect(String(outlines)).toContain("/Count 14");
 });
 
 test("renderPacket() gives the same bytes for the same packet", async () => {

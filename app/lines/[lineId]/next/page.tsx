@@ -6,6 +6,7 @@ import { earliestStart } from "#lib/domain/calendar/earliest-start.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ClockWall } from "./clock-wall.tsx";
+import { CrewSafety } from "./crew-safety.tsx";
 import { DueList } from "./due-list.tsx";
 import { EventGrid } from "./event-grid.tsx";
 import { StartBars } from "./start-bars.tsx";
@@ -45,6 +46,7 @@ export default async function NextPage({
           typed={wished !== null}
         />
       </Section>
+      <CrewSafety file={file} report={report} />
       <Section
         title="Clocks"
         id="clocks"

@@ -47,6 +47,7 @@ const SHEETS: Record<SheetKind, string> = {
   tests: "tests",
   capacity: "slope and load",
   scope: "scope of work",
+  "crew-safety": "worker safety",
   responsibility: "responsibility",
   split: "split",
   consents: "consents",

@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { isSpoilFarEnough, trenchNeeds, trenchTopWidth } from "#lib/domain/capacity/trench.ts";
+import {
+  EVERY_EXCAVATION,
+  slopedTopWidth,
+  trenchDepth,
+  trenchNeeds,
+} from "#lib/domain/capacity/trench.ts";
 
 // 29 CFR 1926 Subpart P; figures read at https://indianaconstructors.org/excavation-by-the-numbers/
 const keys = (depth: number) => trenchNeeds(depth).map((need) => need.key);
@@ -23,30 +28,24 @@ describe("trenchNeeds()", () => {
   });
 });
 
-describe("trenchTopWidth()", () => {
-  const eightDeep = { depth: 800, bottomWidth: 300 };
-
-  // Appendix B, Table B-1: A 3/4:1, B 1:1, C 1 1/2:1.
-  test.each([
-    ["stable-rock", 300],
-    ["type-a", 1_500],
-    ["type-b", 1_900],
-    ["type-c", 2_700],
-  ] as const)("trenchTopWidth() of 8 ft in %s", (soil, width) => {
-    expect(trenchTopWidth(eightDeep, soil)).toBe(width);
-  });
-
-  test("trenchTopWidth() takes soil that nobody classified as type C", () => {
-    expect(trenchTopWidth(eightDeep, "unknown")).toBe(trenchTopWidth(eightDeep, "type-c"));
-  });
-
-  test("trenchTopWidth() has no answer beyond 20 ft", () => {
-    expect(trenchTopWidth({ depth: 2_000, bottomWidth: 300 }, "type-b")).toBe(4_300);
-    expect(trenchTopWidth({ depth: 2_001, bottomWidth: 300 }, "type-b")).toBeNull();
-  });
+test("trenchDepth() goes half a foot below the invert, so that 4.5 ft of pipe is 5 ft of trench", () => {
+  expect(keys(trenchDepth(450))).toContain("protection");
+  expect(keys(trenchDepth(449))).not.toContain("protection");
 });
 
-test("isSpoilFarEnough() wants 2 ft", () => {
-  expect(isSpoilFarEnough(190)).toBe(false);
-  expect(isSpoilFarEnough(200)).toBe(true);
+// 1926.652(b)(1)(i): not steeper than one and a half horizontal to one vertical. By hand: 3 ft at the
+// bottom, and 12 ft on either side of a trench of 8 ft.
+test("slopedTopWidth() of 8 ft with a bottom of 3 ft is 27 ft, and is an engineer's beyond 20 ft", () => {
+  expect(slopedTopWidth({ depth: 800, bottomWidth: 300 })).toBe(2_700);
+  expect(slopedTopWidth({ depth: 2_000, bottomWidth: 300 })).toBe(6_300);
+  expect(slopedTopWidth({ depth: 2_001, bottomWidth: 300 })).toBeNull();
+});
+
+test("EVERY_EXCAVATION has the utilities, the daily inspection, the spoil and the water, each with its paragraph", () => {
+  expect(EVERY_EXCAVATION.map(({ key, citation }) => [key, citation])).toEqual([
+    ["utilities", "29 CFR 1926.651(b)"],
+    ["inspection", "29 CFR 1926.651(k)(1)"],
+    ["spoil", "29 CFR 1926.651(j)(2)"],
+    ["water", "29 CFR 1926.651(h)"],
+  ]);
 });

@@ -29,6 +29,7 @@ test("composePacket() has every kind of sheet once, uploads last", () => {
     "observation-log",
     "tests",
     "scope",
+    "crew-safety",
     "responsibility",
     "split",
     "consents",
@@ -38,6 +39,14 @@ test("composePacket() has every kind of sheet once, uploads last", () => {
   ]);
   // Slope and load come only where something is measured or counted, or where they are asked for.
   expect([...kinds, "capacity", "upload"].sort()).toEqual([...SHEET_KINDS].sort());
+});
+
+test("composePacket() has worker safety by the work in force, each rule with where it is written", () => {
+  const text = textOf(composePacket(sampleLine()), "crew-safety") ?? "";
+  expect(text).toContain("A competent person inspects the trench each day");
+  expect(text).toContain("(29 CFR 1926.651(k)(1))");
+  expect(text).toContain("Hydrogen sulfide");
+  expect(text).not.toMatch(/memory/i);
 });
 
 test("composePacket() says what is missing: mandatory requirements that are not in hand", () => {

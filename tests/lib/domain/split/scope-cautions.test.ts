@@ -69,13 +69,14 @@ describe("scopeCautions()", () => {
     )[0]?.needs.map(({ citation }) => citation);
 
   test("scopeCautions() asks for what the federal rules ask for at the depth of each item", () => {
-    // 29 CFR 1926 Subpart P: a way out from 4 ft, protection from 5 ft, an engineer beyond 20 ft.
-    expect(needsAt(399)).toEqual(["29 CFR 1926.652(a)(1)(ii)"]);
-    expect(needsAt(400)).toContain("29 CFR 1926.651(c)(2)");
-    expect(needsAt(499)).not.toContain("29 CFR 1926.652(a)(1)");
-    expect(needsAt(500)).toContain("29 CFR 1926.652(a)(1)");
-    expect(needsAt(2_000)).not.toContain("29 CFR 1926.652(b) and (c)");
-    expect(needsAt(2_001)).toContain("29 CFR 1926.652(b) and (c)");
+    // 29 CFR 1926 Subpart P: a way out from 4 ft, protection from 5 ft, an engineer beyond 20 ft of
+    // trench, which goes half a foot deeper than the pipe.
+    expect(needsAt(349)).toEqual(["29 CFR 1926.652(a)(1)(ii)"]);
+    expect(needsAt(350)).toContain("29 CFR 1926.651(c)(2)");
+    expect(needsAt(449)).not.toContain("29 CFR 1926.652(a)(1)");
+    expect(needsAt(450)).toContain("29 CFR 1926.652(a)(1)");
+    expect(needsAt(1_950)).not.toContain("29 CFR 1926 Subpart P");
+    expect(needsAt(1_951)).toContain("29 CFR 1926 Subpart P");
   });
 
   test("scopeCautions() goes by the place of each item, not by the deepest of the line", () => {

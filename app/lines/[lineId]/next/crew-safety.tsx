@@ -1,0 +1,32 @@
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { crewSafety } from "#lib/domain/safety/crew-safety.ts";
+
+/** What the crew keeps to, where the start is planned. Worked out from the file; nothing takes it off. */
+export function CrewSafety({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+  return (
+    <Section
+      title="For the crew"
+      id="crew-safety"
+      note="By the work in force: depth, flow, manholes, what the pipe is made of. Federal rules where a section is named, else common practice; a state may ask for more. The competent person on site decides."
+    >
+      {crewSafety(file, report).map(({ key, title, why, rules }) => (
+        <section key={key} aria-label={title} className="stack-tight">
+          <h3>{title}</h3>
+          {why === "" ? null : <p>{why}</p>}
+          <ul>
+            {rules.map((rule) => (
+              <li key={rule.key}>
+                {rule.words}
+                {rule.citation === "" ? null : (
+                  <span className="muted small"> ({rule.citation})</span>
+                )}
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </Section>
+  );
+}

@@ -1,0 +1,210 @@
+import {
+  EVERY_EXCAVATION,
+  type SafetyRule,
+  slopedTopWidth,
+  trenchDepth,
+  trenchNeeds,
+} from "../capacity/trench.ts";
+import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
+import type { Material } from "../line/line.ts";
+import { type Cft, formatFeet } from "../line/station.ts";
+import { commonStretch, joinedStretches, type Stretch, sayWhere } from "../line/stretch.ts";
+import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { type DeepestPlace, deepestBetween, notedDepths } from "../split/depth.ts";
+import { sayList } from "../split/say-list.ts";
+import type { ScopeItem } from "../split/scope.ts";
+import { agreedScope, mustChooseOption, scopeInForce } from "../split/scope-in-force.ts";
+import { isDug, kindsOf, stretchOf } from "../split/work-deeds.ts";
+import { GASES, manholeRules, SEWAGE } from "./rules.ts";
+
+/** What one hazard of the job asks for. Raised by the facts; nobody can take it off. */
+export interface SafetyPart {
+  readonly key: "trench" | "flow" | "manhole" | "gas" | "pipe" | "sewage";
+  readonly title: string;
+  /** What on file raises it; empty where it is there on every job. */
+  readonly why: string;
+  readonly rules: readonly SafetyRule[];
+}
+
+type SafetyFile = Pick<
+  LineFile,
+  "line" | "options" | "changeOrders" | "scope" | "points" | "levels"
+>;
+type Found = Pick<Report, "tieIns" | "reaches" | "extent">;
+
+/** Of a dig whose depth nobody noted: all that a trench asks for, short of an engineer. */
+const UNKNOWN_DEPTH: Cft = 2000;
+
+/** A bottom that people can work in. */
+const BOTTOM: Cft = 300;
+
+/**
+ * What the crew keeps to, by the work in force: how deep is dug, what flows, whether there is a
+ * manhole, what the pipe is made of. What is not known counts as there: no depth as deep, no work
+ * priced as digging, an unknown pipe as one that may hold asbestos.
+ */
+export function crewSafety(file: SafetyFile, found: Found): SafetyPart[] {
+  const items = mustChooseOption(file) ? agreedScope(file) : scopeInForce(file);
+  const site = { options: file.options, tieIns: found.tieIns };
+  const whole: Stretch = { from: 0, to: found.extent };
+  const onPipe = items.filter((item) => opensPipe(item, file));
+  const dug = items.filter((item) => item.place !== "general" && isDug(item, file));
+  const places = (some: readonly ScopeItem[]) =>
+    joinedStretches(some.map((item) => stretchOf(item, site) ?? whole));
+  const unpriced = items.length === 0;
+  const digs = unpriced ? [whole] : places(dug);
+  const touched = unpriced ? [whole] : places(onPipe);
+  return [
+    ...(digs.length === 0 ? [] : [trenchPart(file, digs, unpriced)]),
+    ...(touched.length === 0 ? [] : [flowPart(found, touched)]),
+    manholePart(file),
+    { key: "gas", title: "Gas from sewage", why: "", rules: GASES },
+    ...pipePart(found.reaches, touched),
+    { key: "sewage", title: "Sewage on skin and in eyes", why: "", rules: SEWAGE },
+  ];
+}
+
+/** Work that cuts, opens or enters the pipe; a camera, a fee or new turf does not. */
+function opensPipe(item: ScopeItem, file: SafetyFile): boolean {
+  if (item.place === "general") return false;
+  return kindsOf(item, file).some(
+    (kind) => !["test", "restore", "permit-fee", "other"].includes(kind),
+  );
+}
+
+function trenchPart(file: SafetyFile, digs: readonly Stretch[], unpriced: boolean): SafetyPart {
+  const noted = notedDepths(file);
+  const deepest = digs
+    .flatMap(({ from, to }) => deepestBetween(noted, from, to) ?? [])
+    .reduce<DeepestPlace | null>(
+      (most, each) => (each.depth > (most?.depth ?? -1) ? each : most),
+      null,
+    );
+  const depth = deepest === null ? UNKNOWN_DEPTH : trenchDepth(deepest.depth);
+  return {
+    key: "trench",
+    title: "The trench",
+    why: `${unpriced ? "No work is priced yet, so it counts as digging. " : ""}${depthWords(deepest)}`,
+    rules: [...EVERY_EXCAVATION, ...trenchNeeds(depth), ...slopeRule(deepest)],
+  };
+}
+
+function depthWords(deepest: DeepestPlace | null): string {
+  if (deepest === null)
+    return "No depth is noted where it is dug, so it counts as deep. Find the depth before the dig.";
+  const how = deepest.by === "noted" ? "" : ", worked out from the depths that are noted";
+  return `Deepest dig: ${formatFeet(trenchDepth(deepest.depth))} at ${formatFeet(deepest.station)} (the pipe lies ${formatFeet(deepest.depth)} deep there${how}, and the trench half a foot deeper).`;
+}
+
+function slopeRule(deepest: DeepestPlace | null): SafetyRule[] {
+  if (deepest === null) return [];
+  const depth = trenchDepth(deepest.depth);
+  const width = slopedTopWidth({ depth, bottomWidth: BOTTOM });
+  if (width === null || !trenchNeeds(depth).some(({ key }) => key === "protection")) return [];
+  return [
+    {
+      key: "sloped",
+      words: `Sloped, with soil that nobody has classified: ${formatFeet(width)} wide at the top for ${formatFeet(BOTTOM)} at the bottom. No room for that: shore or shield.`,
+      citation: "29 CFR 1926.652(b)(1)(i)",
+    },
+  ];
+}
+
+function flowPart({ tieIns }: Found, touched: readonly Stretch[]): SafetyPart {
+  const lowest = touched[0]?.from ?? 0;
+  const above = tieIns.filter(
+    ({ live, station, tieIn }) =>
+      live && tieIn.parentId === null && (station === null || station >= lowest),
+  );
+  const count =
+    above.length === 1 ? "1 live connection drains" : `${above.length} live connections drain`;
+  return {
+    key: "flow",
+    title: "Water that people run",
+    why:
+      above.length === 0
+        ? ""
+        : `${count} to the open pipe: ${sayList(above.map(({ tieIn }) => tieIn.label))}.`,
+    rules: [
+      {
+        key: "bypass",
+        words:
+          "Hold back or pump around the flow before the pipe is opened. Somebody watches the plug and the pump as long as anybody is below.",
+        citation: "",
+      },
+      {
+        key: "roll-call",
+        words: "Nobody goes in before every household is told and the foreman has the list.",
+        citation: "",
+      },
+    ],
+  };
+}
+
+function manholePart({ points }: SafetyFile): SafetyPart {
+  const stations = points.filter(({ kind }) => kind === "manhole").map(({ station }) => station);
+  return {
+    key: "manhole",
+    title: "Manholes",
+    why:
+      stations.length === 0
+        ? "No manhole is entered on this line; the public main has some."
+        : `There is a manhole at ${sayList(stations.map((station) => formatFeet(station)))}.`,
+    rules: manholeRules(stations.length > 0),
+  };
+}
+
+const DUSTY: ReadonlySet<Material> = new Set(["vitrified-clay", "concrete"]);
+
+/** Cutting old pipe: asbestos where it is known or not ruled out, dust where it is clay or concrete. */
+function pipePart(reaches: readonly ReachFinding[], touched: readonly Stretch[]): SafetyPart[] {
+  const cut = touched.flatMap((stretch) =>
+    reaches.flatMap((reach) => {
+      const common = commonStretch(reach, stretch);
+      return common === null ? [] : [{ ...common, material: reach.material }];
+    }),
+  );
+  const where = (is: (material: Material) => boolean) =>
+    joinedStretches(cut.filter(({ material }) => is(material)));
+  const asbestos = where((material) => material === "asbestos-cement");
+  const unknown =
+    touched.length > 0 && cut.length === 0
+      ? [...touched]
+      : where((material) => material === "unknown");
+  const dusty = where((material) => DUSTY.has(material));
+  const rules: SafetyRule[] = [
+    ...(asbestos.length === 0 ? [] : [asbestosRule(asbestos)]),
+    ...(unknown.length === 0 ? [] : [unknownRule(unknown)]),
+    ...(dusty.length === 0 ? [] : [dustRule(dusty)]),
+  ];
+  return rules.length === 0 ? [] : [{ key: "pipe", title: "Cutting the old pipe", why: "", rules }];
+}
+
+function asbestosRule(stretches: readonly Stretch[]): SafetyRule {
+  return {
+    key: "asbestos",
+    words: `Asbestos-cement pipe ${places(stretches)}: a competent person classes the work before it is cut. Keep it wet, snap it or cut it by hand, no dry power saw; bag every piece.`,
+    citation: "29 CFR 1926.1101",
+  };
+}
+
+function unknownRule(stretches: readonly Stretch[]): SafetyRule {
+  return {
+    key: "unknown-pipe",
+    words: `What the pipe is made of is not known ${places(stretches)}: look before cutting. Gray cement pipe may hold asbestos: stop, and treat it as such.`,
+    citation: "29 CFR 1926.1101",
+  };
+}
+
+function dustRule(stretches: readonly Stretch[]): SafetyRule {
+  return {
+    key: "dust",
+    words: `Clay or concrete pipe ${places(stretches)}: cut it wet. The dust harms the lungs.`,
+    citation: "",
+  };
+}
+
+function places(stretches: readonly Stretch[]): string {
+  return sayList(stretches.map((stretch) => sayWhere(stretch)));
+}
