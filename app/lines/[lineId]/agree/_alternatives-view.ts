@@ -1,4 +1,5 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { pairsNow } from "#lib/domain/file/pairs-now.ts";
 import type { Alternative, Report } from "#lib/domain/file/report.ts";
 import type { Cft } from "#lib/domain/line/station.ts";
 
@@ -23,29 +24,6 @@ type Pairs = Alternative["pairs"];
 /** `A`, `B`, … */
 export function wayLetter(at: number): string {
   return String.fromCharCode(65 + at);
-}
-
-/** Pairs as they stand: accepted ones, and proposals that are not in conflict. */
-export function pairsNow(file: Pick<LineFile, "pairings">, report: Report): Pairs {
-  const accepted = file.pairings
-    .filter((pairing) => pairing.state === "accepted")
-    .map(({ entryId, tieInId }) => ({
-      entryId,
-      tieInId,
-      distance: distanceOf(report, { entryId, tieInId }),
-    }));
-  const proposed = report.proposals
-    .filter(({ band }) => band !== "conflict")
-    .map(({ entryId, tieInId, distance }) => ({ entryId, tieInId, distance }));
-  return [...accepted, ...proposed];
-}
-
-function distanceOf(
-  report: Report,
-  { entryId, tieInId }: { entryId: string; tieInId: string },
-): Cft {
-  const at = report.entries.find((each) => each.entryId === entryId)?.station ?? 0;
-  return (report.tieIns.find((each) => each.tieIn.id === tieInId)?.station ?? at) - at;
 }
 
 /** Tie-ins that an alternative would pair otherwise, from the main upwards, way by way. */

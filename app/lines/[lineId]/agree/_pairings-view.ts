@@ -1,12 +1,7 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { ProposedPairing, Report, TieInFinding } from "#lib/domain/file/report.ts";
+import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { SIDE_WORDS } from "#lib/domain/line/words.ts";
-
-/** Proposals within the tolerance and without a rival: those that may be accepted in one go. */
-export function sureProposals({ proposals }: Pick<Report, "proposals">): ProposedPairing[] {
-  return proposals.filter((proposal) => proposal.band === "same" && !proposal.nearTie);
-}
 
 /** `T3, 74.5 ± 1.0 ft, left`. */
 export function tieInWords(finding: TieInFinding): string {

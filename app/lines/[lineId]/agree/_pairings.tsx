@@ -1,3 +1,4 @@
+import { Fragment } from "react";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
@@ -6,6 +7,7 @@ import { SelectableRow, SelectOnStrip } from "#app/_components/row-select.client
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { sureProposals } from "#lib/domain/file/pairs-now.ts";
 import type { ProposedPairing, TieInFinding } from "#lib/domain/file/report.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
 import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
@@ -13,7 +15,7 @@ import { BAND_WORDS } from "../_field-terms.ts";
 import { counted, tieInName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
 import stacked from "../stacked.module.css";
-import { entryWords, placeWords, sureProposals, tieInWords } from "./_pairings-view.ts";
+import { entryWords, placeWords, tieInWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
 import { ACCEPT_REASONS, fittingReason, REFUSE_REASONS, UNDO_REASONS } from "./_reasons.ts";
 import { acceptSureAction, decideAction, withdrawAction } from "./actions.ts";
@@ -31,7 +33,7 @@ export function Proposals(part: LinePart) {
         <p className="muted">Nothing is waiting for a decision.</p>
       ) : (
         <>
-          {mayFile && sure.length > 1 ? <AcceptSure count={sure.length} {...part} /> : null}
+          {mayFile && sure.length > 1 ? <AcceptSure sure={sure} {...part} /> : null}
           <ol className={styles["proposals"]}>
             {ordered.map((proposal) => (
               <li key={`${proposal.entryId} ${proposal.tieInId}`} className={styles["proposal"]}>
@@ -45,20 +47,26 @@ export function Proposals(part: LinePart) {
   );
 }
 
-function AcceptSure({ count, lineId }: LinePart & { readonly count: number }) {
+function AcceptSure({ sure, lineId }: LinePart & { readonly sure: readonly ProposedPairing[] }) {
   return (
     <ActionForm
       action={acceptSureAction.bind(null, lineId)}
       className={styles["all"] ?? ""}
       label="Accept all that are in the same place"
     >
+      {sure.map(({ entryId, tieInId }) => (
+        <Fragment key={`${entryId} ${tieInId}`}>
+          <input type="hidden" name="entryId" value={entryId} />
+          <input type="hidden" name="tieInId" value={tieInId} />
+        </Fragment>
+      ))}
       <p className={styles["wide"]}>
-        <span className="strong">{counted(count, "pairing")}</span> lie within the tolerance and
-        have no rival. Look over them below; then they can be accepted in one go, in your name.
+        <span className="strong">{counted(sure.length, "pairing")}</span> lie within the tolerance
+        and have no rival. Look over them below; then they can be accepted in one go, in your name.
       </p>
       <ReasonField presets={ACCEPT_REASONS} chosen={ACCEPT_REASONS[1]} label="Reason for all" />
       <div>
-        <SubmitButton pendingWord="Accepting …">Accept all {count}</SubmitButton>
+        <SubmitButton pendingWord="Accepting …">Accept all {sure.length}</SubmitButton>
       </div>
     </ActionForm>
   );

@@ -1,13 +1,15 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull, ticked } from "#app/_form.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { TIE_IN_KINDS } from "#lib/domain/line/line.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
+import { acceptProposals } from "#lib/operations/accept-proposals.ts";
+import { acceptWay } from "#lib/operations/accept-way.ts";
 import type { Act, Refusal } from "#lib/operations/act.ts";
 import { decideAlignment, withdrawAlignment } from "#lib/operations/decide-alignment.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
@@ -19,9 +21,7 @@ import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
 import type { Result } from "#lib/result.ts";
 import { appendRows } from "../_append-rows.ts";
 import { rowFromForm } from "../_row-form.ts";
-import { pairsNow } from "./_alternatives-view.ts";
 import { signedNumber } from "./_line-up-view.ts";
-import { sureProposals } from "./_pairings-view.ts";
 import { reasonFrom } from "./_reasons.ts";
 import { TEST_BLANK, testColumns } from "./_test-columns.ts";
 
@@ -50,7 +50,7 @@ export async function decideAction(
   return settled(decided, { lineId, words, form });
 }
 
-/** Accepts every proposal that lies within the tolerance and has no rival, one by one. */
+/** Accepts, in one go, the proposals that stood on the page as sure: all of them or none. */
 export async function acceptSureAction(
   lineId: string,
   _state: FormState,
@@ -59,21 +59,13 @@ export async function acceptSureAction(
   const act = await requireAct("work-the-file");
   const reason = reasonOf(form);
   if (reason === null) return refused(NO_REASON, form, "words");
-  const accepted = acceptSure(act, lineId, reason);
-  if (!accepted.ok) return settled(accepted, { lineId, words: "", form });
-  const { value: count } = accepted;
+  const entryIds = textsOf(form, "entryId");
+  const tieInIds = textsOf(form, "tieInId");
+  const pairs = entryIds.map((entryId, at) => ({ entryId, tieInId: tieInIds[at] ?? "" }));
+  const accepted = acceptProposals(act, { lineId, pairs, reason });
+  const count = accepted.ok ? accepted.value.count : 0;
   const words = count === 1 ? "1 pairing was accepted." : `${count} pairings were accepted.`;
   return settled(accepted, { lineId, words, form });
-}
-
-function acceptSure(act: Act, lineId: string, reason: string): Result<number, Refusal> {
-  const file = getLineFile(act.db, lineId);
-  const sure = file === null ? [] : sureProposals(reportOn(file, act.today));
-  for (const { entryId, tieInId } of sure) {
-    const decided = decidePairing(act, { lineId, entryId, tieInId, state: "accepted", reason });
-    if (!decided.ok) return decided;
-  }
-  return { ok: true, value: sure.length };
 }
 
 /** Takes a decision back, with the reason; both stay in the history. */
@@ -204,7 +196,7 @@ export async function withdrawAlignmentAction(
 
 /**
  * Accepts another way to pair: its shift and scale; or, where those are the same as now, the pairs in
- * which it differs, one by one.
+ * which it differs.
  */
 export async function acceptAlternativeAction(
   lineId: string,
@@ -215,37 +207,22 @@ export async function acceptAlternativeAction(
   const reason = reasonOf(form);
   if (reason === null) return refused(NO_REASON, form, "words");
   const accepted = acceptAlternative(act, { lineId, key: textOf(form, "key"), reason });
-  if (accepted === null)
-    return refused("The file has changed since: look at the ways again.", form);
   return settled(accepted, { lineId, words: "Accepted in your name.", form });
 }
 
 function acceptAlternative(
   act: Act,
   { lineId, key, reason }: { lineId: string; key: string; reason: string },
-): Result<unknown, Refusal> | null {
+): Result<unknown, Refusal> {
   const file = getLineFile(act.db, lineId);
   const report = file && reportOn(file, act.today);
   const way = report?.alternatives.find((each) => each.key === key);
-  if (!file || !report || !way) return null;
-  const { shift, scale, pairs } = way;
-  if (shift !== report.alignment?.shift || scale !== report.alignment.scale)
-    return decideAlignment(act, {
-      lineId,
-      recordId: null,
-      shift,
-      scale,
-      state: "accepted",
-      reason,
-    });
-  const now = new Set(pairsNow(file, report).map((pair) => `${pair.entryId} ${pair.tieInId}`));
-  for (const { entryId, tieInId } of pairs.filter(
-    (each) => !now.has(`${each.entryId} ${each.tieInId}`),
-  )) {
-    const decided = decidePairing(act, { lineId, entryId, tieInId, state: "accepted", reason });
-    if (!decided.ok) return decided;
-  }
-  return { ok: true, value: null };
+  const now = report?.alignment;
+  const same = way?.shift === now?.shift && way?.scale === now?.scale;
+  if (way === undefined || same) return acceptWay(act, { lineId, key, reason });
+  const { shift, scale } = way;
+  const word = { lineId, recordId: null, shift, scale, reason };
+  return decideAlignment(act, { ...word, state: "accepted" });
 }
 
 function reasonOf(form: FormData): string | null {

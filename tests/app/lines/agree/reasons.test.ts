@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { sureProposals } from "#app/lines/[lineId]/agree/_pairings-view.ts";
 import { ACCEPT_REASONS, fittingReason, reasonFrom } from "#app/lines/[lineId]/agree/_reasons.ts";
+import { sureProposals } from "#lib/domain/file/pairs-now.ts";
 import type { ProposedPairing } from "#lib/domain/file/report.ts";
 
 const SAME: ProposedPairing = {
