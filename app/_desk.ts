@@ -16,11 +16,12 @@ export interface DeskEntry extends DeskLine {
   readonly open: readonly QuestionAnswer[];
 }
 
-/** Every line of the office with what presses on it, the most pressing first. */
-export function deskEntries(): DeskEntry[] {
+/** The office's lines with what presses on each, the most pressing first; closed ones where wanted. */
+export function deskEntries(which: "open" | "all"): DeskEntry[] {
   const day = today();
   const office = getOffice(db()) ?? undefined;
-  const entries = listLines(db()).flatMap((line) => {
+  const wanted = listLines(db()).filter(({ closedOn }) => which === "all" || closedOn === null);
+  const entries = wanted.flatMap((line) => {
     const file = getLineFile(db(), line.id);
     if (file === null) return [];
     const report = reportOn(file, day);

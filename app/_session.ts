@@ -1,9 +1,10 @@
 import "server-only";
 import { createHash, randomBytes, randomUUID } from "node:crypto";
-import { cookies } from "next/headers";
+import { cookies, headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { cache } from "react";
 import { db } from "#app/_db.ts";
+import { ownPath } from "#app/_own-path.ts";
 import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { getUserOfSession } from "#db/queries/user.ts";
@@ -20,11 +21,16 @@ export const getUser = cache(async (): Promise<User | null> => {
   return getUserOfSession(db(), hashToken(token), new Date().toISOString());
 });
 
-/** Who is asking; anybody else is led to the sign-in, or to the first set-up of a new office. */
+/**
+ * Who is asking; anybody else is led to the sign-in, which then goes on to the page that was asked
+ * for (the page server names it), or to the first set-up of a new office.
+ */
 export async function requireUser(): Promise<User> {
   const user = await getUser();
   if (user !== null) return user;
-  return redirect(getOffice(db()) === null ? "/setup" : "/sign-in");
+  if (getOffice(db()) === null) return redirect("/setup");
+  const asked = ownPath((await headers()).get("x-asked-page") ?? "");
+  return redirect(asked === "/" ? "/sign-in" : `/sign-in?for=${encodeURIComponent(asked)}`);
 }
 
 /** What an operation needs to know of a signed-in user: who acts, when, where. */

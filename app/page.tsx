@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: "Desk" };
 export default async function DeskPage() {
   const user = await requireUser();
   const day = today();
-  const lines = deskEntries().filter((line) => line.closedOn === null);
+  const lines = deskEntries("open");
   const things = inOrder(lines.flatMap((line) => line.things));
   return (
     <div className="sheet">

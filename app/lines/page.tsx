@@ -16,7 +16,7 @@ export default async function LinesPage() {
   const user = await requireUser();
   const may = mayDo(user.role, "work-the-file");
   const day = today();
-  const lines = deskEntries();
+  const lines = deskEntries("all");
   const open = lines.filter((line) => line.closedOn === null);
   const closed = lines.filter((line) => line.closedOn !== null);
   return (

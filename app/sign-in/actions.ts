@@ -5,6 +5,7 @@ import { callerOf } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
 import { type FormState, refused, textOf } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
+import { ownPath } from "#app/_own-path.ts";
 import {
   dropSessionToken,
   getSessionToken,
@@ -29,7 +30,7 @@ export async function signInAction(_state: FormState, form: FormData): Promise<F
   );
   if (!signedIn.ok) return refused(sentenceOf(signedIn.error), form, signedIn.error.path);
   await keepSessionToken(token);
-  return redirect("/");
+  return redirect(ownPath(textOf(form, "for")));
 }
 
 export async function signOutAction(): Promise<void> {

@@ -5,20 +5,27 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { db } from "#app/_db.ts";
+import { ownPath } from "#app/_own-path.ts";
 import { getUser } from "#app/_session.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { signInAction } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Sign in" };
 
-export default async function SignInPage() {
-  if ((await getUser()) !== null) redirect("/");
+export default async function SignInPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<{ for?: string | string[] }>;
+}) {
+  const asked = ownPath(String((await searchParams).for ?? ""));
+  if ((await getUser()) !== null) redirect(asked);
   const office = getOffice(db());
   if (office === null) redirect("/setup");
   return (
     <div className="sheet sheet-narrow">
       <PageHead asked={`Sign in to ${office.name}`} />
       <ActionForm action={signInAction}>
+        <input type="hidden" name="for" value={asked} />
         <Field label="Mail address" name="email" type="email" autoComplete="username" required />
         <Field
           label="Password"

@@ -32,6 +32,8 @@ const server = http.createServer((request, response) => {
     return;
   }
   request.headers[PEER_HEADER] = request.socket.remoteAddress ?? "";
+  // Where somebody wanted to go who has to sign in first (app/_session.ts).
+  request.headers["x-asked-page"] = request.url;
   tellOwnHost(request.headers);
   handle(request, response);
 });

@@ -1,4 +1,5 @@
 import { getLineFile } from "#db/queries/line-file.ts";
+import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { MOST_LINK_FILES, type PrivateLink } from "#lib/domain/consent/private-link.ts";
 import type { Upload } from "#lib/domain/file/line-file.ts";
@@ -15,7 +16,6 @@ import {
   noteVisit,
   stopped,
 } from "./link-door.ts";
-import { partyOfLink } from "./party-of-link.ts";
 
 interface LinkFile {
   readonly name: string;
@@ -42,7 +42,7 @@ export function addLinkFile(
   { name, stored }: LinkFile,
 ): Result<{ uploadId: string }, Refusal> {
   const { lineId } = link;
-  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const act = actOfLink(door, link, getPartyName(door.db, link));
   const deal = {
     lineId,
     deed: "answer-own-letter",

@@ -1,3 +1,4 @@
+import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { BY_PRIVATE_LINK } from "#lib/domain/consent/private-link.ts";
 import { LINK_REPLIES, type LinkReply } from "#lib/domain/consent/words-en.ts";
@@ -17,7 +18,6 @@ import {
   noteVisit,
   stopped,
 } from "./link-door.ts";
-import { partyOfLink } from "./party-of-link.ts";
 
 const MOST_WORDS = 5_000;
 
@@ -47,7 +47,7 @@ export function answerLink(
   const link = found.value;
   const wrong = wrongAnswer(answer);
   if (wrong !== null) return wrong;
-  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const act = actOfLink(door, link, getPartyName(door.db, link));
   const deal = {
     lineId: link.lineId,
     deed: "answer-own-letter",

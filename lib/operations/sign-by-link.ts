@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { listVisits } from "#db/queries/link.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
+import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
 import {
   SCREEN_KINDS,
@@ -28,7 +29,6 @@ import {
   noteVisit,
   stopped,
 } from "./link-door.ts";
-import { partyOfLink } from "./party-of-link.ts";
 import { copyOutgoing } from "./signature-copy.ts";
 import { type Signed, signaturesOf } from "./signature-rows.ts";
 
@@ -70,7 +70,7 @@ export async function signByLink(
   const link = found.value;
   const unfinished = unfinishedPart(signing);
   if (unfinished !== null) return unfinished;
-  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const act = actOfLink(door, link, getPartyName(door.db, link));
   const drawing = await drawingOf(act, signing.drawing);
   if (!drawing.ok) return drawing;
   const deal = { lineId: link.lineId, deed: "answer-own-letter", action: "sign-by-link" } as const;

@@ -1,3 +1,4 @@
+import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
 import type { Consent } from "#lib/domain/consent/consent.ts";
 import { consentsBy } from "#lib/domain/consent/signable.ts";
@@ -13,7 +14,6 @@ import {
   noteVisit,
   stopped,
 } from "./link-door.ts";
-import { partyOfLink } from "./party-of-link.ts";
 
 /**
  * Takes back, by the same party's private link, a consent that was signed on screen. What was signed
@@ -27,7 +27,7 @@ export function withdrawByLink(
   if (!found.ok) return found;
   const link = found.value;
   const { lineId } = link;
-  const act = actOfLink(door, link, partyOfLink(door.db, link));
+  const act = actOfLink(door, link, getPartyName(door.db, link));
   const deal = {
     lineId,
     deed: "answer-own-letter",

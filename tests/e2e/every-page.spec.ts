@@ -92,9 +92,27 @@ test("a wrong password is told so without saying whether the account exists", as
   }
 });
 
-test("a page of the office leads a stranger to the sign-in", async ({ page }) => {
+test("a page of the office leads a stranger to the sign-in, and on to that page", async ({
+  page,
+}) => {
   await page.goto(`${FENNEL}/cost`);
   await expect(page).toHaveURL(/\/sign-in/);
   const answer = await page.request.get(`${DEMO_OFFICE}${FENNEL}/uploads/anything`);
   expect(answer.status()).toBeGreaterThanOrEqual(400);
+  for (const password of ["not the password", "demo-office-2026"]) {
+    await page.getByLabel("Mail address").fill("demo@example.com");
+    await page.getByLabel("Password").fill(password);
+    await page.getByRole("button", { name: "Sign in" }).click();
+    if (password !== "demo-office-2026")
+      await expect(page.getByText(/do not go together/)).toBeVisible();
+  }
+  await expect(page).toHaveURL(`${DEMO_OFFICE}${FENNEL}/cost`);
+});
+
+test("a page tells a stranger not even its name", async ({ page }) => {
+  const path = "/office/authorities/authority-quillhaven";
+  const answer = await page.request.get(path, { maxRedirects: 0 });
+  expect(await answer.text()).not.toContain("Quillhaven");
+  await page.goto(path);
+  await expect(page).toHaveTitle(/^Sign in/);
 });

@@ -35,6 +35,7 @@ interface Props {
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  await requireUser();
   const authority = getAuthority(db(), (await params).authorityId);
   return { title: authority?.name ?? "Authority" };
 }

@@ -6,7 +6,7 @@ import { sentenceOf } from "#app/_messages.ts";
 import { isFromOwnPage } from "#app/_own-origin.ts";
 import { refusedRequest, signedOut } from "#app/_refused-request.ts";
 import { actOf, getUser } from "#app/_session.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
+import { getVideoOfRun } from "#db/queries/video.ts";
 import type { Video, VideoType } from "#lib/domain/run/video.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Act } from "#lib/operations/act.ts";
@@ -108,9 +108,8 @@ export async function HEAD(request: Request, context: Context): Promise<Response
 
 async function answer(request: Request, { params }: Context, full: boolean): Promise<Response> {
   if ((await getUser()) === null) return signedOut();
-  const { lineId, runId } = await params;
-  const video = getLineFile(db(), lineId)?.videos.find((each) => each.runId === runId);
-  if (video === undefined) return refusedRequest(404, "This run has no recording.");
+  const video = getVideoOfRun(db(), await params);
+  if (video === null) return refusedRequest(404, "This run has no recording.");
   const { dataFolder } = readEnv();
   if (!isStored(dataFolder, video.sha256))
     return refusedRequest(410, "The recording is not in this office’s store. Bring it again.");
@@ -142,7 +141,7 @@ function rangeAsked(request: Request, etag: string): string | null {
   return condition === null || condition === etag ? request.headers.get("range") : null;
 }
 
-function headersOf({ name, sha256 }: Video) {
+function headersOf({ name, sha256 }: Pick<Video, "name" | "sha256">) {
   return {
     ETag: `"${sha256}"`,
     "Accept-Ranges": "bytes",
