@@ -15,7 +15,7 @@ export interface FieldProps {
   readonly required?: boolean | undefined;
   /** More than one line: how many to show. */
   readonly rows?: number | undefined;
-  /** Shown after the field, say `ft`. */
+  /** Shown after the field, say `ft`; a `$` stands before it. */
   readonly unit?: string | undefined;
   /** In characters. */
   readonly width?: number | undefined;
@@ -59,6 +59,7 @@ export function FieldBox(props: FieldProps) {
     <Framed {...box} label={props.label} hint={props.hint} required={required}>
       {rows === undefined ? (
         <span className={unit === undefined ? "input-line" : "input-line input-unit"}>
+          {unit === "$" ? <span className="muted">$</span> : null}
           <input
             {...shared}
             type={type}
@@ -69,7 +70,7 @@ export function FieldBox(props: FieldProps) {
             minLength={props.minLength}
             style={props.width === undefined ? undefined : { maxWidth: `${props.width + 3}ch` }}
           />
-          {unit === undefined ? null : <span className="muted">{unit}</span>}
+          {unit === undefined || unit === "$" ? null : <span className="muted">{unit}</span>}
         </span>
       ) : (
         <textarea {...shared} rows={rows} />

@@ -79,7 +79,7 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
         ref={input}
         id={id}
         type="file"
-        className={`input ${styles["file"]}`}
+        className="input"
         accept=".pdf,.jpg,.jpeg,.png,application/pdf,image/jpeg,image/png"
         aria-describedby={`${id}-stage${hint === undefined ? "" : ` ${id}-hint`}`}
         aria-invalid={stage.at === "refused" ? true : undefined}

@@ -2,7 +2,6 @@
 
 import { type ChangeEvent, useEffect, useId, useRef, useState } from "react";
 import { sendFileTo } from "#app/_components/send-file.ts";
-import styles from "#app/_components/upload.module.css";
 
 interface LinkFileWords {
   readonly label: string;
@@ -83,7 +82,7 @@ export function LinkFile({
         ref={input}
         id={id}
         type="file"
-        className={`input ${styles["file"]}`}
+        className="input"
         accept=".pdf,.jpg,.jpeg,.png,application/pdf,image/jpeg,image/png"
         aria-describedby={`${id}-hint ${id}-stage`}
         aria-invalid={stage.at === "refused" ? true : undefined}

@@ -1,7 +1,6 @@
 "use client";
 
 import { useId } from "react";
-import styles from "./bring-in.module.css";
 
 /** The file's field, with what is taken and what was wrong with the last one. */
 export function FileChoice({
@@ -26,7 +25,7 @@ export function FileChoice({
       <input
         id={id}
         type="file"
-        className={`input ${styles["file"]}`}
+        className="input"
         accept=".xlsx,.csv,.tsv,.txt"
         aria-describedby={`${id}-hint ${id}-said`}
         aria-invalid={refusal === "" ? undefined : true}

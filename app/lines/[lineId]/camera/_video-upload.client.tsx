@@ -51,7 +51,7 @@ export function VideoUpload({ url, label }: { readonly url: string; readonly lab
       <input
         id={id}
         type="file"
-        className={`input ${upload["file"]}`}
+        className="input"
         accept=".mp4,.m4v,.webm,.mov,video/mp4,video/webm"
         aria-describedby={`${id}-hint ${id}-stage`}
         aria-invalid={stage.at === "refused" ? true : undefined}

@@ -2,7 +2,6 @@
 
 import { type ChangeEvent, useId, useState } from "react";
 import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
-import styles from "./narration.module.css";
 
 const MOST_BYTES = 1_000_000;
 
@@ -39,7 +38,7 @@ export function SpokenText() {
         </span>
         <input
           id={`${id}-file`}
-          className={`input ${styles["file"]}`}
+          className="input"
           type="file"
           name="file"
           accept=".vtt,.srt,.txt,text/plain,text/vtt"

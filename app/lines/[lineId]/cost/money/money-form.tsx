@@ -76,7 +76,8 @@ export function MoneyForm({
           required
           inputMode="decimal"
           width={14}
-          example="$1,234.56"
+          unit="$"
+          example="1,234.56"
         />
         <Field label="Day" name="on" type="date" required defaultValue={today} max={today} />
         <Choice
