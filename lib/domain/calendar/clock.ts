@@ -1,5 +1,6 @@
 import type { ClockMeaning } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
+import type { Telling } from "./telling.ts";
 
 /** A deadline or a window, with the rule that made it. */
 export interface Clock {
@@ -17,4 +18,6 @@ export interface Clock {
   readonly asOf: Day | null;
   readonly subjectId: string;
   readonly settled: boolean;
+  /** Where it waits for people to be told: whom, and how far that has got. */
+  readonly telling: Telling | null;
 }

@@ -13,6 +13,7 @@ import { holidayCaution } from "./holiday-caution.ts";
 import { printedExpiry, withPrintedDay } from "./permit-expiry.ts";
 import { dayOfRule } from "./rule-day.ts";
 import { isSettled } from "./settled.ts";
+import { tellingBefore } from "./telling.ts";
 import { formatTime } from "./time-of-day.ts";
 
 /**
@@ -55,6 +56,7 @@ function replyClocks(file: LineFile): Clock[] {
         back ||
         isReplaced(file, notice) ||
         file.line.closedOn !== null,
+      telling: null,
     };
     return [clock];
   });
@@ -75,6 +77,7 @@ function ruleClock(
   { happening, today }: { happening: Happening; today: Day },
 ): Clock {
   const counted = dayOfRule(rule, happening.on, file.authority?.holidays ?? [], happening);
+  const telling = tellingBefore(file, rule, happening);
   const { on, at, sentence } = withPrintedDay(file, rule, { happening, counted });
   return {
     key: `${rule.id}:${happening.subjectId}:${happening.on}`,
@@ -89,7 +92,8 @@ function ruleClock(
     citation: rule.citation,
     asOf: rule.asOf,
     subjectId: happening.subjectId,
-    settled: isSettled(file, { rule, happening, on: spentOn(rule, { on, at }), today }),
+    settled: isSettled(file, { rule, happening, on: spentOn(rule, { on, at }), today, telling }),
+    telling,
   };
 }
 
@@ -127,5 +131,6 @@ function inspectionClock(inspection: Inspection, closed: boolean): Clock {
     asOf: null,
     subjectId: id,
     settled: result !== "booked" || closed,
+    telling: null,
   };
 }

@@ -1,15 +1,19 @@
 import { consentTable } from "../consent/table.ts";
+import { sayParty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { isInForce, permitStanding, permitStateOf } from "../permit/steps.ts";
+import { sayList } from "../split/say-list.ts";
 import type { Hold } from "../tiein/hold.ts";
 import type { Clock } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
 import { clocksOf } from "./clocks.ts";
 import type { Day } from "./day.ts";
+import { addDays } from "./days.ts";
 import { formatDay } from "./format-day.ts";
 import { newestTicket } from "./happenings.ts";
 import { dayOfRule, earliestEventFor } from "./rule-day.ts";
+import { type Telling, type Told, tellingOfStart, untoldIn } from "./telling.ts";
 
 /** One thing that keeps the work from starting. */
 interface StartBar {
@@ -118,20 +122,38 @@ function callBars(file: LineFile, today: Day, called: string): StartBar[] {
   });
 }
 
-/** Notices that must lie ahead of the start and are not out yet. */
+/**
+ * Notices that must lie ahead of the start: counted from today while somebody is not told, else from
+ * the letter that went last.
+ */
 function leadBars(file: LineFile, today: Day): StartBar[] {
-  const told = file.notices.some(({ kind, state }) => kind === "work-start" && state === "sent");
-  if (told) return [];
+  const telling = tellingOfStart(file);
+  const untold = untoldIn(telling);
+  const isTold = telling.known && untold.length === 0;
   const holidays = file.authority?.holidays ?? [];
   return rulesOf(file, { event: "work-begins", way: "before", meaning: "due-by" }).flatMap(
     (rule) => {
-      const until = earliestEventFor(rule, today, holidays);
-      if (until === null || until === today) return [];
+      const from = isTold ? lastTold(telling, rule) : today;
+      const until = earliestEventFor(rule, from, holidays);
+      if (until === null || until <= today) return [];
       const { sentence } = dayOfRule(rule, until, holidays, { mailed: false });
-      const because = `“${rule.title}” can be kept only from then on, counted from today`;
+      const because = isTold
+        ? `“${rule.title}” can be kept only from then on, counted from the letter that went last`
+        : `“${rule.title}” can be kept only from then on, counted from today${untoldWords(file, untold)}`;
       return [{ until, because, sentence, citation: rule.citation }];
     },
   );
+}
+
+/** The day that counts for whoever was told last; what went by the post has its days for mail. */
+function lastTold({ recipients }: Telling, { mailDays }: ClockRule): Day {
+  const days = recipients.map(({ on, mailed }) => addDays(on ?? "", mailed ? mailDays : 0));
+  return days.toSorted().at(-1) ?? "";
+}
+
+function untoldWords(file: LineFile, untold: readonly Told[]): string {
+  const names = [...new Set(untold.map(({ partyId }) => sayParty(file, partyId)))];
+  return names.length === 0 ? "" : ` (not told yet: ${sayList(names)})`;
 }
 
 function permitBars(file: LineFile, { clocks, today }: Around): StartBar[] {

@@ -60,5 +60,6 @@ export function printedExpiry(
     asOf: null,
     subjectId: permit.id,
     settled: isDoneWith(state) || file.line.closedOn !== null,
+    telling: null,
   };
 }

@@ -5,8 +5,8 @@ import type { PermitState } from "../permit/permit.ts";
 import { isDoneWith, permitStateOf, stepsOf } from "../permit/steps.ts";
 import type { ClockEvent, ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
-import { addDays } from "./days.ts";
 import { type Happening, newestTicket, sentDayOf } from "./happenings.ts";
+import { isToldInTime, type Telling } from "./telling.ts";
 
 interface Running {
   readonly rule: Pick<ClockRule, "way" | "meaning">;
@@ -14,6 +14,8 @@ interface Running {
   /** Where the count ends. */
   readonly on: Day;
   readonly today: Day;
+  /** Whom it waits for to be told; null where it waits for something else. */
+  readonly telling: Telling | null;
 }
 
 /**
@@ -22,25 +24,11 @@ interface Running {
  */
 export function isSettled(file: LineFile, running: Running): boolean {
   if (file.line.closedOn !== null) return true;
-  const { rule, happening, on, today } = running;
+  const { rule, happening, on, today, telling } = running;
   if (rule.meaning === "not-before") return on <= today;
-  if (rule.way === "before") return happening.on < today || isToldOf(file, happening);
+  if (rule.way === "before")
+    return happening.on < today || (telling !== null && isToldInTime(telling));
   return SETTLED[happening.event](file, running);
-}
-
-/** The letter that tells of an event before it comes. */
-const TELLING: Partial<Record<ClockEvent, LetterKind>> = {
-  "work-begins": "work-start",
-  "drains-paused": "drain-pause",
-  "tenant-entry": "test-visit",
-};
-
-/** A letter older than this told of another day. */
-const TELLS_FOR = 60;
-
-function isToldOf(file: LineFile, { event, on }: Happening): boolean {
-  const kind = TELLING[event];
-  return kind !== undefined && hasSent(file, kind, { from: addDays(on, -TELLS_FOR), to: on });
 }
 
 function hasSent(file: LineFile, kind: LetterKind, days: { from: Day; to: Day | null }): boolean {

@@ -2,6 +2,7 @@ import type { Clock } from "../calendar/clock.ts";
 import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
+import { tellingWords } from "../calendar/telling.ts";
 import { refusalPaths } from "../consent/refusal-path.ts";
 import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
@@ -67,7 +68,8 @@ function clockThings(file: LineFile, report: Report): Thing[] {
 
 function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing[] {
   const { clock } = group;
-  const question = group.kind === "reply" ? "told" : questionOf(file, clock);
+  const isTelling = group.kind === "reply" || clock.telling !== null;
+  const question = isTelling ? "told" : questionOf(file, clock);
   const ahead = daysBetween(today, clock.on);
   const thing = { sentence: clockSentence(file, group, today), on: clock.on, question };
   if (clock.meaning === "not-before") return [{ ...thing, kind: "waiting" }];
@@ -82,7 +84,9 @@ function questionOf(file: LineFile, clock: Clock): Question {
 function clockSentence(file: LineFile, group: ClockGroup, today: Day): string {
   const words = sayParts([clockWords(file, group, today)]);
   const day = formatDay(group.clock.on, today);
-  return words.includes(formatNearDay(group.clock.on, today)) ? words : `${words} (${day})`;
+  const { on, telling } = group.clock;
+  const when = words.includes(formatNearDay(on, today)) ? words : `${words} (${day})`;
+  return telling === null ? when : `${when}: ${tellingWords(file, telling)}`;
 }
 
 function letterThings(file: LineFile, { today }: Report): Thing[] {

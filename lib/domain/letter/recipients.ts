@@ -5,6 +5,7 @@ import { heldAt, openAt } from "../ledger/owed.ts";
 import type { Language, PartyRole } from "../party/party.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
+import { type Addressee, pauseAudience, startAudience } from "./audience.ts";
 import type { LetterKind } from "./notice.ts";
 
 /** Somebody to whom a kind of letter is due, and what it is about. */
@@ -42,9 +43,8 @@ const FINDERS: Record<LetterKind, Finder> = {
   "entry-consent": (file, report) => atEvery(file, lotsToEnter(file, report), LOT_OWNERS),
   "joint-agreement": (file, report) =>
     atEvery(file, [...connected(report), ...crossed(file)], LOT_OWNERS),
-  "work-start": (file) => atEvery(file, file.properties.map(aboutProperty), EVERYBODY),
-  "drain-pause": (file, report) =>
-    atEvery(file, drainUsers(file, report), [...OCCUPANTS, "manager"], OWNERS),
+  "work-start": (file) => written(file, startAudience(file)),
+  "drain-pause": (file) => written(file, pauseAudience(file)),
   spill: (file) => [
     ...atEvery(file, file.properties.map(aboutProperty), EVERYBODY),
     ...publicBodies(file),
@@ -206,12 +206,15 @@ function lotsToEnter(file: LineFile, report: Report): About[] {
   return [...lots.map(({ propertyId }) => aboutProperty({ id: propertyId })), ...branches];
 }
 
-/** Every address that may drain into the line: a candidate's water floods a trench just the same. */
-function drainUsers(file: LineFile, report: Report): About[] {
-  const served = new Set(connected(report).map(({ propertyId }) => propertyId));
-  return file.properties
-    .filter(({ id, stake }) => served.has(id) || stake === "connected" || stake === "candidate")
-    .map(aboutProperty);
+/** Those whom a clock waits for, in their language. */
+function written(file: LineFile, audience: readonly Addressee[]): Recipient[] {
+  return audience.map(({ partyId, propertyId }) => ({
+    partyId,
+    propertyId,
+    tieInId: null,
+    splitId: null,
+    language: file.parties.find(({ id }) => id === partyId)?.language ?? "en",
+  }));
 }
 
 function publicBodies(file: LineFile): Recipient[] {

@@ -17,6 +17,7 @@ function clock(key: string, on: string, rest: Partial<Clock> = {}): Clock {
     asOf: null,
     subjectId: "ticket",
     settled: false,
+    telling: null,
     ...rest,
   };
 }

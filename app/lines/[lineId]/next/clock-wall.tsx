@@ -2,10 +2,11 @@ import { Empty } from "#app/_components/empty.tsx";
 import type { Clock } from "#lib/domain/calendar/clock.ts";
 import { daysBetween } from "#lib/domain/calendar/days.ts";
 import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
+import { tellingWords } from "#lib/domain/calendar/telling.ts";
 import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import { counted } from "../_names.ts";
+import { capital, counted } from "../_names.ts";
 import { MEANING_WORDS } from "../_terms.ts";
 import { groupClocks } from "./clock-groups.ts";
 import styles from "./next.module.css";
@@ -31,13 +32,13 @@ export function ClockWall({ file, report }: { readonly file: LineFile; readonly 
   }
   return (
     <div className="stack-wide">
-      <Group title="Passed" clocks={groups.passed} today={report.today} />
-      <Group title="In the week to come" clocks={groups.week} today={report.today} />
-      <Group title="Later" clocks={groups.later} today={report.today} />
+      <Group title="Passed" clocks={groups.passed} file={file} today={report.today} />
+      <Group title="In the week to come" clocks={groups.week} file={file} today={report.today} />
+      <Group title="Later" clocks={groups.later} file={file} today={report.today} />
       {groups.settled.length === 0 ? null : (
         <details>
           <summary>{counted(groups.settled.length, "clock")} that are settled</summary>
-          <Group title="Settled" clocks={groups.settled} today={report.today} />
+          <Group title="Settled" clocks={groups.settled} file={file} today={report.today} />
         </details>
       )}
     </div>
@@ -47,9 +48,11 @@ export function ClockWall({ file, report }: { readonly file: LineFile; readonly 
 function Group({
   title,
   clocks,
+  file,
   today,
 }: {
   readonly title: string;
+  readonly file: LineFile;
   readonly clocks: readonly Clock[];
   readonly today: string;
 }) {
@@ -82,6 +85,7 @@ function Group({
                   </span>
                 )}
               </p>
+              {clock.telling === null ? null : <p>{capital(tellingWords(file, clock.telling))}.</p>}
             </div>
           </li>
         ))}

@@ -94,7 +94,7 @@ export default async function ToldPage({
             </p>
           </Empty>
         ) : (
-          <ToldTable lineId={lineId} file={file} today={report.today} />
+          <ToldTable lineId={lineId} file={file} report={report} />
         )}
       </Section>
       <Section

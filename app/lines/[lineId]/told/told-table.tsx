@@ -3,7 +3,11 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import type { LetterKind } from "#lib/domain/letter/notice.ts";
 import { type ToldCell, toldOn } from "#lib/domain/letter/told.ts";
+import { toldCount } from "#lib/domain/letter/told-count.ts";
+import { sayList } from "#lib/domain/split/say-list.ts";
 import { Beneath } from "../_beneath.tsx";
 import { partyName, stakeOf } from "../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, PROOF_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
@@ -13,13 +17,14 @@ import { aboutWords } from "./about-words.ts";
 export function ToldTable({
   lineId,
   file,
-  today,
+  report,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
-  readonly today: string;
+  readonly report: Report;
 }) {
   const told = toldOn(file);
+  const { today } = report;
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
@@ -48,8 +53,39 @@ export function ToldTable({
             </tr>
           ))}
         </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">Of those it is due to</th>
+            {told.kinds.map((kind) => (
+              <td key={kind} data-label={LETTER_WORDS[kind]}>
+                <Count file={file} report={report} kind={kind} />
+              </td>
+            ))}
+          </tr>
+        </tfoot>
       </table>
     </Scroll>
+  );
+}
+
+/** How many of a letter's recipients were written to, reached and answered, and who was not. */
+function Count({
+  file,
+  report,
+  kind,
+}: {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly kind: LetterKind;
+}) {
+  const { of, written, reached, answered, missing } = toldCount(file, report, kind);
+  if (of === 0) return <span className="muted">due to nobody now</span>;
+  const names = [...new Set(missing.map(({ partyId }) => partyName(file, partyId)))];
+  return (
+    <>
+      {written} of {of} written to, {reached} reached, {answered} answered
+      {names.length === 0 ? null : <Beneath>not yet: {sayList(names, 4)}</Beneath>}
+    </>
   );
 }
 

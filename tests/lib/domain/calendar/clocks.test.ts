@@ -18,7 +18,9 @@ import {
   aParty,
   aPermit,
   aPermitStep,
+  aProperty,
   aReply,
+  aRole,
   aSplit,
 } from "#tests/support/file.ts";
 
@@ -88,6 +90,7 @@ describe("letters", () => {
         asOf: null,
         subjectId: "n",
         settled: false,
+        telling: null,
       },
     ]);
   });
@@ -194,11 +197,17 @@ describe("locate tickets", () => {
       way: "before",
       roll: "backwards",
     });
-    const facts = { locateTickets: [aLocateTicket("t", { workBeginsOn: "2026-12-14" })] };
+    const facts = {
+      properties: [aProperty("12")],
+      parties: [aParty("ada")],
+      roles: [aRole("ada", "12")],
+      locateTickets: [aLocateTicket("t", { workBeginsOn: "2026-12-14" })],
+    };
+    const letter = { kind: "work-start", state: "sent", partyId: "ada", propertyId: "12" } as const;
     expect(told(clocksOf(fileUnder([rule], facts), TODAY))).toEqual([
       ["2026-12-04", "Tell the block", false],
     ]);
-    const notices = [aNotice("n", { kind: "work-start", state: "sent", createdOn: "2026-12-02" })];
+    const notices = [aNotice("n", { ...letter, createdOn: "2026-12-02" })];
     expect(clocksOf(fileUnder([rule], { ...facts, notices }), TODAY)[0]?.settled).toBe(true);
     expect(clocksOf(fileUnder([rule], facts), "2026-12-15")[0]?.settled).toBe(true);
   });
@@ -374,12 +383,23 @@ describe("other events", () => {
   });
 
   test("clocksOf() wants occupants told on the last business day before a pause on Monday", () => {
-    const events = [anEvent("e", { event: "drains-paused", on: "2026-12-07" })];
-    expect(told(clocksOf(fileUnder([PAUSE], { events }), TODAY))).toEqual([
+    const facts = {
+      properties: [aProperty("12")],
+      parties: [aParty("ada")],
+      roles: [aRole("ada", "12", { role: "occupant" })],
+      events: [anEvent("e", { event: "drains-paused", on: "2026-12-07" })],
+    };
+    expect(told(clocksOf(fileUnder([PAUSE], facts), TODAY))).toEqual([
       ["2026-12-04", "Tell occupants", false],
     ]);
-    const notices = [aNotice("n", { kind: "drain-pause", state: "sent", createdOn: "2026-12-03" })];
-    expect(clocksOf(fileUnder([PAUSE], { events, notices }), TODAY)[0]?.settled).toBe(true);
+    const letter = {
+      kind: "drain-pause",
+      state: "sent",
+      partyId: "ada",
+      propertyId: "12",
+    } as const;
+    const notices = [aNotice("n", { ...letter, createdOn: "2026-12-03" })];
+    expect(clocksOf(fileUnder([PAUSE], { ...facts, notices }), TODAY)[0]?.settled).toBe(true);
   });
 
   test("clocksOf() starts one clock for an event that is also in the permit's steps", () => {

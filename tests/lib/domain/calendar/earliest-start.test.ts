@@ -63,7 +63,15 @@ function readyFile(facts: Parameters<typeof aFile>[0] = {}): LineFile {
     consents: [aConsent("yes", { partyId: "ada", propertyId: "nine" })],
     permits: [aPermit("p", { number: "SS-1" })],
     permitSteps: [aPermitStep("s", "p", { state: "issued", on: "2026-11-20" })],
-    notices: [aNotice("n", { kind: "work-start", state: "sent", createdOn: "2026-11-20" })],
+    notices: [
+      aNotice("n", {
+        kind: "work-start",
+        state: "sent",
+        createdOn: "2026-11-20",
+        partyId: "ada",
+        propertyId: "nine",
+      }),
+    ],
     locateTickets: [aLocateTicket("t", { calledOn: "2026-11-18" })],
     ...facts,
   });
@@ -91,7 +99,10 @@ test("earliestStart() counts what was not called or sent yet as if it were today
   const start = earliestStart(readyFile({ locateTickets: [], notices: [] }), TODAY);
   expect(start.bars.map(({ until, because }) => [until, because])).toEqual([
     ["2026-12-01", "the locate is not called in yet; called in today, its window opens then"],
-    ["2026-11-29", "“Tell the block” can be kept only from then on, counted from today"],
+    [
+      "2026-11-29",
+      "“Tell the block” can be kept only from then on, counted from today (not told yet: ada)",
+    ],
   ]);
   expect(start.day).toBe("2026-12-01");
   expect(start.latest).toBe(null);

@@ -1,0 +1,186 @@
+import { sayParty } from "../desk/say.ts";
+import type { LineFile } from "../file/line-file.ts";
+import { arrivalOf } from "../letter/arrival.ts";
+import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../letter/audience.ts";
+import { letterDay } from "../letter/letter-day.ts";
+import type { Delivery, DeliveryMethod, LetterKind, Notice } from "../letter/notice.ts";
+import { sayList } from "../split/say-list.ts";
+import type { ClockEvent, ClockRule } from "./clock-rule.ts";
+import type { Day } from "./day.ts";
+import { addDays } from "./days.ts";
+import { type Happening, sentDayOf } from "./happenings.ts";
+import { dayOfRule } from "./rule-day.ts";
+
+/** How far telling one person has got. */
+export interface Told extends Addressee {
+  /** The day on which a letter went to them that did not come back; null: none did. */
+  readonly on: Day | null;
+  /** It went by the post. */
+  readonly mailed: boolean;
+  /** It went after its day. */
+  readonly late: boolean;
+  /** The day on which something shows that they have it; null while nothing does. */
+  readonly confirmedOn: Day | null;
+}
+
+/** Everybody who has to be told of an event before it comes, and how far that has got. */
+export interface Telling {
+  readonly recipients: readonly Told[];
+  /** The file says whom the event concerns; else it can't be kept. */
+  readonly known: boolean;
+}
+
+/** The letter that tells of an event before it comes. */
+const TELLING: Partial<Record<ClockEvent, LetterKind>> = {
+  "work-begins": "work-start",
+  "drains-paused": "drain-pause",
+  "tenant-entry": "test-visit",
+};
+
+/** A letter older than this told of another day. */
+const TELLS_FOR = 60;
+
+/**
+ * How far telling people of an event has got, under a rule that wants it done so long before; null
+ * where no letter tells of such an event. Everybody counts on their own: one letter to one of seven
+ * tells one. What went by the post has the rule's days for mail less.
+ */
+export function tellingBefore(
+  file: LineFile,
+  rule: ClockRule,
+  happening: Happening,
+): Telling | null {
+  const kind = TELLING[happening.event];
+  if (rule.way !== "before" || kind === undefined) return null;
+  const holidays = file.authority?.holidays ?? [];
+  const lastDay = (mailed: boolean): Day => {
+    const { on, at } = dayOfRule(rule, happening.on, holidays, { ...happening, mailed });
+    // A letter has a day and no hour: on the day of an hour it may have gone too late.
+    return at === "" ? on : addDays(on, -1);
+  };
+  const from = firstDay(file, happening);
+  const told = whoIsTold(file, kind, { from, on: happening.on });
+  const audience = audienceFor(file, happening);
+  return {
+    known: audience !== null && (audience.length > 0 || happening.event === "tenant-entry"),
+    recipients: (audience ?? []).map((each) => {
+      const one = told(each);
+      return { ...one, late: one.on !== null && one.on > lastDay(one.mailed) };
+    }),
+  };
+}
+
+/** How far telling everybody of the start of the work has got, whatever day it names. */
+export function tellingOfStart(file: LineFile): Telling {
+  const told = whoIsTold(file, "work-start", { from: "", on: null });
+  const recipients = startAudience(file).map((each) => ({ ...told(each), late: false }));
+  return { known: recipients.length > 0, recipients };
+}
+
+/** Whether everybody was told, and in time. */
+export function isToldInTime({ known, recipients }: Telling): boolean {
+  return known && recipients.every(({ on, late }) => on !== null && !late);
+}
+
+/** `3 of 7 told, 2 confirmed; not told: A and B; told late: C`. */
+export function tellingWords(file: LineFile, telling: Telling): string {
+  const { recipients, known } = telling;
+  if (recipients.length === 0)
+    return known ? "nobody there is a tenant" : "nobody to tell is on file";
+  const told = recipients.filter(({ on }) => on !== null);
+  const confirmed = told.filter(({ confirmedOn }) => confirmedOn !== null);
+  const names = (of: readonly Told[]) =>
+    sayList([...new Set(of.map(({ partyId }) => sayParty(file, partyId)))]);
+  const missing = untoldIn(telling);
+  const late = told.filter((each) => each.late);
+  return [
+    `${told.length} of ${recipients.length} told, ${confirmed.length} confirmed`,
+    missing.length === 0 ? "" : `not told: ${names(missing)}`,
+    late.length === 0 ? "" : `told late: ${names(late)}`,
+  ]
+    .filter((part) => part !== "")
+    .join("; ");
+}
+
+/** Those to whom no letter went that did not come back. */
+export function untoldIn({ recipients }: Telling): Told[] {
+  return recipients.filter(({ on }) => on === null);
+}
+
+/** Whom an event concerns; null where the file does not say. */
+function audienceFor(file: LineFile, { event, on }: Happening): Addressee[] | null {
+  if (event === "drains-paused") return pauseAudience(file);
+  if (event === "work-begins") return startAudience(file);
+  const planned = file.testDays
+    .filter((day) => day.on === on)
+    .flatMap(({ stops }) => stops.map(({ propertyId }) => propertyId));
+  const written = file.notices.flatMap(({ kind, propertyId }) =>
+    kind === "test-visit" && propertyId !== null ? [propertyId] : [],
+  );
+  const places = [...new Set(planned.length > 0 ? planned : written)];
+  return places.length === 0 ? null : places.flatMap((id) => tenantsAt(file, id));
+}
+
+/** Letters before this day told of an earlier event of the kind, or of another day. */
+function firstDay(file: LineFile, { event, on }: Happening): Day {
+  const earlier = file.events
+    .filter((each) => each.event === event && each.on < on)
+    .map((each) => addDays(each.on, 1));
+  return [addDays(on, -TELLS_FOR), ...earlier].toSorted().at(-1) ?? "";
+}
+
+interface Window {
+  readonly from: Day;
+  /** The day that the letters have to name; null: any. */
+  readonly on: Day | null;
+}
+
+/** Looks up how one person was told: by the first attempt that did not come back. */
+function whoIsTold(file: LineFile, kind: LetterKind, { from, on }: Window) {
+  const letters = file.notices.filter(
+    (notice) => notice.kind === kind && notice.state === "sent" && namesDay(notice, on),
+  );
+  return ({ partyId, propertyId }: Addressee): Omit<Told, "late"> => {
+    const own = letters.filter(
+      (letter) =>
+        letter.partyId === partyId &&
+        (letter.propertyId === propertyId || letter.propertyId === null),
+    );
+    const [first] = own
+      .flatMap((letter) => attemptsOf(file, letter))
+      .filter((attempt) => attempt.on >= from && (on === null || attempt.on <= on))
+      .toSorted((one, other) => one.on.localeCompare(other.on));
+    const confirmed = own.flatMap((letter) => arrivalOf(file, letter).on ?? []).toSorted();
+    return {
+      partyId,
+      propertyId,
+      on: first?.on ?? null,
+      mailed: first?.mailed ?? false,
+      confirmedOn: first === undefined ? null : (confirmed.find((day) => day >= from) ?? null),
+    };
+  };
+}
+
+/** What was sent says which day it is about; a letter of which only the record is left may be. */
+function namesDay({ frozen, language }: Notice, on: Day | null): boolean {
+  if (on === null || frozen === null) return true;
+  return new RegExp(`(?<!\\d)${letterDay(on, language)}`).test(frozen);
+}
+
+const POST: readonly DeliveryMethod[] = ["first-class", "certified"];
+
+/** Every attempt that may have told somebody: it did not come back; an answer tells in any case. */
+function attemptsOf(file: LineFile, letter: Notice): { on: Day; mailed: boolean }[] {
+  const attempts = file.deliveries.filter(({ noticeId }) => noticeId === letter.id);
+  const sent = sentDayOf(file, letter);
+  if (attempts.length === 0) return sent === null ? [] : [{ on: sent, mailed: false }];
+  const went = attempts
+    .filter(hasGone)
+    .map(({ sentOn, method }) => ({ on: sentOn, mailed: POST.includes(method) }));
+  const { on, by } = arrivalOf(file, letter);
+  return on !== null && by === "answer" ? [...went, { on, mailed: false }] : went;
+}
+
+function hasGone({ outcome }: Delivery): boolean {
+  return outcome === "on-its-way" || outcome === "delivered";
+}
