@@ -5,7 +5,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { isInForce, permitStanding, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
 import type { Hold } from "../tiein/hold.ts";
-import type { Clock } from "./clock.ts";
+import type { Clock, Telling, Told } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
 import { clocksOf } from "./clocks.ts";
 import type { Day } from "./day.ts";
@@ -13,7 +13,7 @@ import { addDays } from "./days.ts";
 import { formatDay } from "./format-day.ts";
 import { newestTicket } from "./happenings.ts";
 import { dayOfRule, earliestEventFor } from "./rule-day.ts";
-import { type Telling, type Told, tellingOfStart, untoldIn } from "./telling.ts";
+import { tellingOfStart, untoldIn } from "./telling.ts";
 
 /** One thing that keeps the work from starting. */
 interface StartBar {

@@ -3,10 +3,11 @@ import { answerOf } from "../letter/answered.ts";
 import type { LetterKind } from "../letter/notice.ts";
 import type { PermitState } from "../permit/permit.ts";
 import { isDoneWith, permitStateOf, stepsOf } from "../permit/steps.ts";
+import type { Telling } from "./clock.ts";
 import type { ClockEvent, ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
 import { type Happening, newestTicket, sentDayOf } from "./happenings.ts";
-import { isToldInTime, type Telling } from "./telling.ts";
+import { isToldInTime } from "./telling.ts";
 
 interface Running {
   readonly rule: Pick<ClockRule, "way" | "meaning">;

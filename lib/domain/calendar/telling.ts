@@ -5,30 +5,12 @@ import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../lett
 import { letterDay } from "../letter/letter-day.ts";
 import type { Delivery, DeliveryMethod, LetterKind, Notice } from "../letter/notice.ts";
 import { sayList } from "../split/say-list.ts";
+import type { Telling, Told } from "./clock.ts";
 import type { ClockEvent, ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
 import { addDays } from "./days.ts";
 import { type Happening, sentDayOf } from "./happenings.ts";
 import { dayOfRule } from "./rule-day.ts";
-
-/** How far telling one person has got. */
-export interface Told extends Addressee {
-  /** The day on which a letter went to them that did not come back; null: none did. */
-  readonly on: Day | null;
-  /** It went by the post. */
-  readonly mailed: boolean;
-  /** It went after its day. */
-  readonly late: boolean;
-  /** The day on which something shows that they have it; null while nothing does. */
-  readonly confirmedOn: Day | null;
-}
-
-/** Everybody who has to be told of an event before it comes, and how far that has got. */
-export interface Telling {
-  readonly recipients: readonly Told[];
-  /** The file says whom the event concerns; else it can't be kept. */
-  readonly known: boolean;
-}
 
 /** The letter that tells of an event before it comes. */
 const TELLING: Partial<Record<ClockEvent, LetterKind>> = {

@@ -4,6 +4,7 @@ import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
 import { isStopped } from "../tiein/holds.ts";
+import { consentsAsked } from "./asked.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
 import { consentStanding, latestSplit } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
@@ -12,25 +13,9 @@ import type { LinkStop } from "./stops.ts";
 export const SCREEN_KINDS = ["enter", "dig", "pay"] as const satisfies readonly ConsentKind[];
 export type ScreenKind = (typeof SCREEN_KINDS)[number];
 
-/** What each letter puts to its reader for signing on screen. */
-const ASKED: Record<LetterKind, readonly ScreenKind[]> = {
-  finding: [],
-  "tie-in-inquiry": [],
-  "test-visit": ["enter"],
-  "proposed-split": ["pay"],
-  "entry-consent": ["enter", "dig"],
-  "joint-agreement": [],
-  "work-start": [],
-  "drain-pause": [],
-  spill: [],
-  "share-demand": [],
-  "authority-response": [],
-  "close-out": [],
-};
-
 /** The consents that a letter of this kind asks for, as far as they can be signed on screen. */
 export function askedOnScreen(kind: LetterKind): readonly ScreenKind[] {
-  return ASKED[kind];
+  return SCREEN_KINDS.filter((each) => consentsAsked(kind).includes(each));
 }
 
 /** What a signature would bind to: for paying, the version and the amount in the letter. */
