@@ -31,6 +31,7 @@ import {
   REPLY_KINDS,
 } from "#lib/domain/letter/notice.ts";
 import { OUTGOING_STATES } from "#lib/domain/letter/outgoing.ts";
+import { LAND_KINDS } from "#lib/domain/line/land.ts";
 import {
   EASEMENT_STATES,
   FITTINGS,
@@ -53,6 +54,7 @@ import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.
 import {
   BOUNDARIES,
   REFUSAL_STEP_KINDS,
+  REQUIREMENT_DUES,
   RULE_PATTERNS,
   SHARED_RULES,
   SHEET_KINDS,
@@ -216,6 +218,8 @@ export const requirements = sqliteTable(
     citation: words("citation"),
     asOf: words("as_of"),
     mandatory: yesNo("mandatory"),
+    due: text("due", { enum: REQUIREMENT_DUES }).notNull().default("submission"),
+    permitKind: text("permit_kind", { enum: PERMIT_KINDS }),
   },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
@@ -422,6 +426,20 @@ export const crossings = sqliteTable(
     to: cft("to").notNull(),
     easement: text("easement", { enum: EASEMENT_STATES }).notNull(),
     recordingNumber: words("recording_number"),
+    note: words("note"),
+  },
+  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
+);
+
+export const land = sqliteTable(
+  "land_stretches",
+  {
+    ...ofLine(),
+    from: cft("from").notNull(),
+    to: cft("to").notNull(),
+    kind: text("kind", { enum: LAND_KINDS }).notNull(),
+    propertyId: text("property_id"),
+    shownBy: words("shown_by"),
     note: words("note"),
   },
   (t) => [key(t), toRow(t, t.propertyId, () => properties)],
@@ -1129,6 +1147,19 @@ export const events = sqliteTable(
     note: words("note"),
   },
   (t) => [key(t)],
+);
+
+export const built = sqliteTable(
+  "built_work",
+  {
+    ...ofLine(),
+    itemId: text("item_id"),
+    on: words("on_day"),
+    by: words("by"),
+    words: words("words"),
+    uploadId: text("upload_id"),
+  },
+  (t) => [key(t), toRow(t, t.itemId, () => scope), toRow(t, t.uploadId, () => uploads)],
 );
 
 /** Append-only: triggers refuse every change and removal. Without a line: the office's own. */

@@ -25,6 +25,7 @@ import {
   entry,
   gap,
   inTown,
+  land,
   party,
   point,
   property,
@@ -186,6 +187,11 @@ function addPeople(act: SeedAct, lineId: string): void {
       easement: "unknown",
       note: "Old plat shows no easement",
     }),
+  ]);
+  addRows(act, { lineId, table: "land" }, [
+    land("fr-land1", { to: 1_200, kind: "right-of-way", shownBy: "City street map" }),
+    land("fr-land2", { from: 1_200, to: 3_000, propertyId: "fr-12" }),
+    land("fr-land3", { from: 3_000, to: 4_600, propertyId: "fr-14" }),
   ]);
 }
 

@@ -29,16 +29,22 @@ export const PEOPLE = [
 const DISTRICT = "authority-quillhaven";
 const AS_OF = "2026-11-02";
 
+type Requirement = Authority["requirements"][number];
+
 function requirement(
   id: string,
-  rest: Pick<Authority["requirements"][number], "sheet" | "title" | "detail" | "mandatory">,
-) {
+  rest: Pick<Requirement, "sheet" | "title" | "detail" | "mandatory"> &
+    Partial<Pick<Requirement, "due" | "permitKind">>,
+): Requirement {
+  const { due = "submission", permitKind = null, ...own } = rest;
   return {
     id: `${DISTRICT}-${id}`,
     authorityId: DISTRICT,
     citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
     asOf: AS_OF,
-    ...rest,
+    ...own,
+    due,
+    permitKind,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { LandStretch } from "#lib/domain/line/land.ts";
 import type { Crossing, LinePoint } from "#lib/domain/line/line.ts";
 import type { Address, Party, PartyRole, Property, Role, Unit } from "#lib/domain/party/party.ts";
 import type { RecordEntry } from "#lib/domain/record/record.ts";
@@ -76,6 +77,19 @@ export function crossing(id: string, propertyId: string, rest: Partial<Crossing>
     to: 0,
     easement: "unknown",
     recordingNumber: "",
+    note: "",
+    ...rest,
+  };
+}
+
+export function land(id: string, rest: Partial<LandStretch>): LandStretch {
+  return {
+    id,
+    from: 0,
+    to: 0,
+    kind: "lot",
+    propertyId: null,
+    shownBy: "County parcel map",
     note: "",
     ...rest,
   };

@@ -18,7 +18,7 @@ import { sendNotices } from "#lib/operations/send-notices.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { addRows, type deskAt, fileOf, must } from "./desk.ts";
 import { AUTHORITY } from "./office.ts";
-import { anchor, entry, party, property, role, run, seen, unit, work } from "./rows.ts";
+import { anchor, entry, land, party, property, role, run, seen, unit, work } from "./rows.ts";
 
 type Desk = ReturnType<typeof deskAt>;
 
@@ -279,6 +279,16 @@ function addHouses(act: SeedAct, lineId: string, { key, houses }: Story): void {
       role(`${at(index)}-owner`, at(index), "occupant", { unitId: `${at(index)}-u1` }),
     ]),
   );
+  addRows(act, { lineId, table: "land" }, [
+    land(`${key}-street`, { to: 1_000, kind: "right-of-way", shownBy: "City street map" }),
+    ...houses.map((house, index) =>
+      land(`${key}-land${index + 1}`, {
+        from: houses[index - 1]?.camera ?? 1_000,
+        to: house.camera,
+        propertyId: at(index),
+      }),
+    ),
+  ]);
   addRows(act, { lineId, table: "records" }, [
     {
       id: `${key}-card`,

@@ -22,6 +22,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     roles: listRows(db, schema.roles, lineId),
     points: listRows(db, schema.points, lineId),
     crossings: listRows(db, schema.crossings, lineId),
+    land: listRows(db, schema.land, lineId),
     tieIns: listRows(db, schema.tieIns, lineId),
     records: listRows(db, schema.records, lineId),
     entries: listRows(db, schema.entries, lineId),
@@ -58,6 +59,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     locateTickets: listRows(db, schema.locateTickets, lineId),
     inspections: listRows(db, schema.inspections, lineId),
     events: listRows(db, schema.events, lineId),
+    built: listRows(db, schema.built, lineId),
     uploads: listRows(db, schema.uploads, lineId),
     history: listRows(db, schema.history, lineId),
   };

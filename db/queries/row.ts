@@ -24,6 +24,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   roles: schema.roles,
   points: schema.points,
   crossings: schema.crossings,
+  land: schema.land,
   tieIns: schema.tieIns,
   records: schema.records,
   entries: schema.entries,
@@ -60,6 +61,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   locateTickets: schema.locateTickets,
   inspections: schema.inspections,
   events: schema.events,
+  built: schema.built,
   uploads: schema.uploads,
 };
 

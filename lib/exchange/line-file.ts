@@ -45,6 +45,7 @@ function fileShape(use: Use) {
     roles: list(rows.roles),
     points: list(rows.points),
     crossings: list(rows.crossings),
+    land: list(rows.land),
     tieIns: list(rows.tieIns),
     records: list(rows.records),
     entries: list(rows.entries),
@@ -81,6 +82,7 @@ function fileShape(use: Use) {
     locateTickets: list(rows.locateTickets),
     inspections: list(rows.inspections),
     events: list(rows.events),
+    built: list(rows.built),
     uploads: list(
       f.row({
         ...uploadFields(f),

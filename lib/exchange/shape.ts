@@ -22,6 +22,7 @@ import {
   NOTICE_STATES,
   REPLY_KINDS,
 } from "#lib/domain/letter/notice.ts";
+import { LAND_KINDS } from "#lib/domain/line/land.ts";
 import {
   EASEMENT_STATES,
   FITTINGS,
@@ -44,6 +45,7 @@ import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.
 import {
   BOUNDARIES,
   REFUSAL_STEP_KINDS,
+  REQUIREMENT_DUES,
   RULE_PATTERNS,
   SHARED_RULES,
   SHEET_KINDS,
@@ -173,6 +175,15 @@ function pipeShapes(f: Fields) {
       to: f.length,
       easement: f.oneOf(EASEMENT_STATES).default("unknown"),
       recordingNumber: f.words,
+      note: f.words,
+    }),
+    land: f.row({
+      id: f.id,
+      from: f.length,
+      to: f.length,
+      kind: f.oneOf(LAND_KINDS).default("unknown"),
+      propertyId: nullable(f.ref("property")),
+      shownBy: f.words,
       note: f.words,
     }),
     tieIns: f.row({
@@ -685,6 +696,14 @@ function permitShapes(f: Fields) {
       at: f.timeOfDay,
       note: f.words,
     }),
+    built: f.row({
+      id: f.id,
+      itemId: nullable(f.ref("scope item")),
+      on: f.day,
+      by: f.name("who says so"),
+      words: f.words,
+      uploadId: nullable(f.ref("stored file")),
+    }),
   };
 }
 
@@ -764,6 +783,8 @@ export function authorityShape(use: Use) {
         citation: f.words,
         asOf: f.day,
         mandatory: f.yesNo,
+        due: f.oneOf(REQUIREMENT_DUES).default("submission"),
+        permitKind: nullable(f.oneOf(PERMIT_KINDS)),
       })
       .array()
       .default([]),

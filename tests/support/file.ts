@@ -2,6 +2,7 @@ import type { ClockRule, Holiday } from "#lib/domain/calendar/clock-rule.ts";
 import type { Consent } from "#lib/domain/consent/consent.ts";
 import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
+import type { LandStretch } from "#lib/domain/line/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/line/line.ts";
 import type { HouseholdCall } from "#lib/domain/party/household-call.ts";
 import type { Address, Party, Property, Role, Unit } from "#lib/domain/party/party.ts";
@@ -67,6 +68,7 @@ export function aFile(
     roles: [],
     points: [],
     crossings: [],
+    land: [],
     tieIns: [],
     records: [],
     entries: [],
@@ -103,6 +105,7 @@ export function aFile(
     locateTickets: [],
     inspections: [],
     events: [],
+    built: [],
     uploads: [],
     history: [],
     ...rest,
@@ -145,6 +148,20 @@ export function aCrossing(id: string, overrides: Partial<Crossing> = {}): Crossi
     to: 1_000,
     easement: "unknown",
     recordingNumber: "",
+    note: "",
+    ...overrides,
+  };
+}
+
+/** A lot whose owner a plat names, unless said otherwise. */
+export function aLand(id: string, overrides: Partial<LandStretch> = {}): LandStretch {
+  return {
+    id,
+    from: 0,
+    to: 1_000,
+    kind: "lot",
+    propertyId: "p",
+    shownBy: "Plat of 1958",
     note: "",
     ...overrides,
   };
@@ -403,6 +420,8 @@ export function aRequirement(id: string, overrides: Partial<Requirement> = {}): 
     citation: "QMC 13.08.050",
     asOf: "2026-10-01",
     mandatory: true,
+    due: "submission",
+    permitKind: null,
     ...overrides,
   };
 }

@@ -1,3 +1,4 @@
+import type { LandKind } from "#lib/domain/line/land.ts";
 import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/line/line.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
 import type { Language, PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
@@ -47,6 +48,13 @@ export const ROLE_CELL_WORDS: Record<PartyRole, string> = {
 };
 
 export const LANGUAGE_WORDS: Record<Language, string> = { en: "English", es: "Spanish" };
+
+export const LAND_WORDS: Record<LandKind, string> = {
+  lot: "a lot",
+  "right-of-way": "street, right-of-way",
+  "common-area": "common area",
+  unknown: "unknown",
+};
 
 export const EASEMENT_WORDS: Record<EasementState, string> = {
   recorded: "recorded",

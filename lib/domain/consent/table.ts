@@ -1,9 +1,8 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { type Signer, signersFor } from "../party/signers.ts";
-import type { ScopeItem } from "../split/scope.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
+import { workOnLot } from "./lots-worked.ts";
 import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
 
 /** How one kind of consent stands on one property. */
@@ -24,7 +23,7 @@ export interface ConsentRow {
   readonly cells: Readonly<Record<ConsentKind, ConsentCell>>;
 }
 
-type Amounts = Pick<Report, "splits">;
+type Amounts = Pick<Report, "splits" | "tieIns">;
 
 /** Property by property, which of the six consents are in hand and whose signature is open. */
 export function consentTable(file: LineFile, report: Amounts | null = null): ConsentRow[] {
@@ -85,9 +84,12 @@ function isBy(consent: Consent, { kind, propertyId }: Asked, partyId: string): b
   return consent.kind === kind && consent.propertyId === propertyId && consent.partyId === partyId;
 }
 
-function isNeeded(file: LineFile, { kind, propertyId }: Asked): boolean {
+function isNeeded(file: LineFile, { kind, propertyId, report }: Asked): boolean {
   if (kind === "pay") return paysIn(file, propertyId);
-  if (kind === "enter" || kind === "dig") return isDugOn(file, propertyId);
+  if (kind === "enter" || kind === "dig") {
+    const { entered, dug } = workOnLot(file, report?.tieIns ?? null, propertyId);
+    return (kind === "enter" ? entered : dug).length > 0;
+  }
   const begun = file.consents.some((consent) => consent.kind === kind);
   return begun && isOnPipe(file, propertyId);
 }
@@ -95,26 +97,6 @@ function isNeeded(file: LineFile, { kind, propertyId }: Asked): boolean {
 function paysIn(file: LineFile, propertyId: string): boolean {
   const shares = latestSplit(file)?.shares ?? [];
   return shares.some((share) => share.propertyId === propertyId && share.amount > 0);
-}
-
-/** The line crosses the lot where the work is, or its own branch is worked on. */
-function isDugOn(file: LineFile, propertyId: string): boolean {
-  const own = file.tieIns.filter((tieIn) => tieIn.propertyId === propertyId);
-  const crossings = file.crossings.filter((crossing) => crossing.propertyId === propertyId);
-  return scopeInForce(file).some(
-    (item) =>
-      own.some((tieIn) => item.place === "branch" && item.tieInId === tieIn.id) ||
-      crossings.some((crossing) => touches(item, crossing)),
-  );
-}
-
-function touches(
-  item: ScopeItem,
-  crossing: { readonly from: number; readonly to: number },
-): boolean {
-  if (item.from === null || (item.place !== "point" && item.place !== "stretch")) return false;
-  const to = item.to ?? item.from;
-  return Math.min(item.from, to) <= crossing.to && Math.max(item.from, to) >= crossing.from;
 }
 
 function isOnPipe(file: LineFile, propertyId: string): boolean {

@@ -4,10 +4,12 @@ import type { Consent } from "../consent/consent.ts";
 import type { Signature } from "../consent/signature.ts";
 import type { LedgerEntry } from "../ledger/entry.ts";
 import type { Delivery, Notice, Reply } from "../letter/notice.ts";
+import type { LandStretch } from "../line/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "../line/line.ts";
 import type { Narration } from "../narration/narration.ts";
 import type { HouseholdCall } from "../party/household-call.ts";
 import type { Address, Party, Property, Role, Unit } from "../party/party.ts";
+import type { BuiltWork } from "../permit/built.ts";
 import type {
   DatedEvent,
   Inspection,
@@ -42,6 +44,7 @@ export interface LineFile {
   readonly roles: readonly Role[];
   readonly points: readonly LinePoint[];
   readonly crossings: readonly Crossing[];
+  readonly land: readonly LandStretch[];
   readonly tieIns: readonly TieIn[];
   readonly records: readonly PermitRecord[];
   readonly entries: readonly RecordEntry[];
@@ -78,6 +81,7 @@ export interface LineFile {
   readonly locateTickets: readonly LocateTicket[];
   readonly inspections: readonly Inspection[];
   readonly events: readonly DatedEvent[];
+  readonly built: readonly BuiltWork[];
   readonly uploads: readonly Upload[];
   readonly history: readonly HistoryEntry[];
 }

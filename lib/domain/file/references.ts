@@ -28,6 +28,7 @@ const REFERENCES: readonly Reference[] = [
   ...refer("roles", "properties", "propertyId"),
   ...refer("roles", "units", "unitId"),
   ...refer("crossings", "properties", "propertyId"),
+  ...refer("land", "properties", "propertyId"),
   ...refer("tieIns", "tieIns", "parentId"),
   ...refer("tieIns", "properties", "propertyId"),
   ...refer("records", "uploads", "uploadId"),
@@ -90,6 +91,8 @@ const REFERENCES: readonly Reference[] = [
   ...refer("permitSteps", "permits", "permitId"),
   ...refer("inspections", "permits", "permitId"),
   ...refer("requirementMarks", "uploads", "uploadId"),
+  ...refer("built", "scope", "itemId"),
+  ...refer("built", "uploads", "uploadId"),
 ];
 
 /** A field that names a row which is not in the file. */
@@ -142,6 +145,7 @@ export const ROW_WORDS: Readonly<Record<ListName, string>> = {
   roles: "role",
   points: "point",
   crossings: "crossed lot",
+  land: "stretch of land",
   tieIns: "tie-in",
   records: "permit record",
   entries: "record entry",
@@ -178,6 +182,7 @@ export const ROW_WORDS: Readonly<Record<ListName, string>> = {
   locateTickets: "locate ticket",
   inspections: "inspection",
   events: "event",
+  built: "work done",
   uploads: "stored file",
   history: "history entry",
 };

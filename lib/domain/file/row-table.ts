@@ -6,6 +6,7 @@ export const ROW_TABLES = [
   "roles",
   "points",
   "crossings",
+  "land",
   "tieIns",
   "records",
   "entries",

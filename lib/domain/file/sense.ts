@@ -55,6 +55,7 @@ function twiceIn(file: LineFile): Nonsense[] {
 /** Lists of stretches, with the fields where each begins and ends. */
 const STRETCHES = [
   ["crossings", "from", "to"],
+  ["land", "from", "to"],
   ["runs", "fromCounter", "toCounter"],
   ["gaps", "fromCounter", "toCounter"],
   ["observations", "counter", "toCounter"],

@@ -1,5 +1,4 @@
-import type { ScopeItem } from "../split/scope.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
+import { workOnLot } from "../consent/lots-worked.ts";
 import { heading, list, paragraph, whereIs, workBegins, workTitle } from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -24,7 +23,7 @@ export function entryBody(facts: LetterFacts): LetterBlock[] {
 }
 
 function areaLines(facts: LetterFacts): string[] {
-  const { file, property, words } = facts;
+  const { file, report, property, words } = facts;
   const crossings = file.crossings
     .filter((crossing) => crossing.propertyId === property?.id)
     .map(({ from, to, easement, recordingNumber }) => {
@@ -34,22 +33,11 @@ function areaLines(facts: LetterFacts): string[] {
           : words.entry.recordedAs(recordingNumber);
       return words.entry.areaCross(words.stretch(from, to), known);
     });
-  const here = scopeInForce(file)
-    .filter((item) => isOnLot(item, facts))
-    .map((item) => words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
-  return [...crossings, ...here];
-}
-
-/** Work on the reader's own branch, or where the pipe crosses the reader's lot. */
-function isOnLot(item: ScopeItem, { file, own, property }: LetterFacts): boolean {
-  if (item.place === "branch") return own.some(({ tieIn }) => tieIn.id === item.tieInId);
-  const { from } = item;
-  if (from === null) return false;
-  const to = item.to ?? from;
-  return file.crossings.some(
-    (crossing) =>
-      crossing.propertyId === property?.id && from <= crossing.to && to >= crossing.from,
+  const work = property === null ? [] : workOnLot(file, report.tieIns, property.id).entered;
+  const here = work.map((item) =>
+    words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)),
   );
+  return [...crossings, ...here];
 }
 
 /** What the recorded agreement is for and how it comes about; no amounts. */

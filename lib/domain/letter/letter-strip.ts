@@ -1,5 +1,6 @@
 import type { TieInFinding } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
+import { landOf } from "../line/whose-land.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "../strip/drawing.ts";
 import { workTitle } from "./common.ts";
@@ -198,9 +199,9 @@ function workBands(facts: LetterFacts): StripBand[] {
 }
 
 function crossingBand({ file, property, words }: LetterFacts): StripBand {
-  const cells = file.crossings
-    .filter((crossing) => crossing.propertyId === property?.id)
-    .map(({ from, to }) => cell(from, to, words.strip.crossed, "dense"));
+  const cells = (property === null ? [] : landOf(file, property.id)).map(({ from, to }) =>
+    cell(from, to, words.strip.crossed, "dense"),
+  );
   return { title: words.strip.crossing, cells };
 }
 

@@ -1,9 +1,9 @@
+import { workOnLot } from "../consent/lots-worked.ts";
 import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { heldAt, openAt } from "../ledger/owed.ts";
 import type { Language, PartyRole } from "../party/party.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
 import { type Addressee, pauseAudience, startAudience } from "./audience.ts";
 import type { LetterKind } from "./notice.ts";
@@ -190,20 +190,11 @@ function crossed(file: LineFile): About[] {
   return file.crossings.map(({ propertyId }) => ({ propertyId, tieInId: null, splitId: null }));
 }
 
-/** Lots crossed where work is placed, and lots whose own branch is to be worked on. */
-function lotsToEnter(file: LineFile, report: Report): About[] {
-  const work = scopeInForce(file);
-  const placed = work.filter((item) => item.from !== null);
-  const lots = file.crossings.filter((crossing) =>
-    placed.some(
-      (item) => (item.from ?? 0) <= crossing.to && (item.to ?? item.from ?? 0) >= crossing.from,
-    ),
-  );
-  const branches = work.flatMap((item) => {
-    const finding = report.tieIns.find((each) => each.tieIn.id === item.tieInId);
-    return finding?.propertyId ? [aboutProperty({ id: finding.propertyId })] : [];
-  });
-  return [...lots.map(({ propertyId }) => aboutProperty({ id: propertyId })), ...branches];
+/** Lots over or on whose branch something is done. */
+function lotsToEnter(file: LineFile, { tieIns }: Report): About[] {
+  return file.properties
+    .filter(({ id }) => workOnLot(file, tieIns, id).entered.length > 0)
+    .map(aboutProperty);
 }
 
 /** Those whom a clock waits for, in their language. */

@@ -3,10 +3,12 @@ import { consentTable } from "../consent/table.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { EN } from "../letter/words-en.ts";
+import { sayWhere } from "../line/stretch.ts";
 import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
+import { scopeInForce, workInForce } from "../split/scope-in-force.ts";
+import { landUnsaid } from "../tiein/land-holds.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import { noticeState } from "./notice-state.ts";
@@ -59,6 +61,12 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   "proof-of-notice": noticeState,
   "contractor-standing": standingState,
   "holds-and-waivers": holdState,
+  "as-built": ({ file }) =>
+    given(
+      file.built.length > 0,
+      "What was built is recorded.",
+      "What was built is not recorded yet.",
+    ),
   upload: () => ({ complete: false, sentences: ["No file has been added for it."] }),
 };
 
@@ -142,16 +150,31 @@ function splitState({ file, report }: PacketInput): SheetState {
   );
 }
 
+/** Green only where it is known whose consent the work needs; never because nothing was entered. */
 function consentState({ file, report }: PacketInput): SheetState {
-  const missing = consentTable(file, report).flatMap((row) => {
+  const rows = consentTable(file, report);
+  const missing = rows.flatMap((row) => {
     const property = file.properties.find(({ id }) => id === row.propertyId);
     const open = Object.entries(row.cells).filter(([, cell]) => cell.needed && !cell.inHand);
     if (!property || open.length === 0) return [];
     const kinds = open.map(([kind]) => CONSENT_WORDS[kind] ?? kind);
     return [`${streetOf(property.address)}: consent not in hand (${kinds.join(", ")}).`];
   });
-  return wanting(missing, "Every consent that the work needs is in hand.");
+  const work = workInForce(file);
+  const unpriced =
+    work.length === 0 ? ["No work is entered yet, so whose consent it needs is not known."] : [];
+  const unnamed = work.flatMap((item) =>
+    landUnsaid(file, report, item).map(
+      (stretch) =>
+        `Whose land lies over the pipe ${sayWhere(stretch)}, where “${item.title}” is done, is not entered.`,
+    ),
+  );
+  const needs = rows.some(({ cells }) => Object.values(cells).some(({ needed }) => needed));
+  return wanting([...unpriced, ...unnamed, ...missing], needs ? ALL_CONSENTS : NO_CONSENTS);
 }
+
+const ALL_CONSENTS = "Every consent that the work needs is in hand.";
+const NO_CONSENTS = "By the land as entered, the work enters and digs on nobody’s lot.";
 
 export const CONSENT_WORDS: Readonly<Record<string, string>> = {
   enter: "to enter",

@@ -2,6 +2,7 @@ import type { ClockRule, Holiday } from "../calendar/clock-rule.ts";
 import type { Day } from "../calendar/day.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Address } from "../party/party.ts";
+import type { PermitKind } from "../permit/permit.ts";
 
 /**
  * Who owns and who mends, by place on the line. Patterns found in US codes;
@@ -74,7 +75,11 @@ export interface ResponsibilityRule {
   readonly note: string;
 }
 
-/** One thing that the authority wants in the packet. */
+/** By when the authority wants something: with the application, before work begins, before the final. */
+export const REQUIREMENT_DUES = ["submission", "work", "final"] as const;
+export type RequirementDue = (typeof REQUIREMENT_DUES)[number];
+
+/** One thing that the authority wants: in the packet, or later. */
 export interface Requirement {
   readonly id: string;
   readonly authorityId: string;
@@ -84,6 +89,9 @@ export interface Requirement {
   readonly citation: string;
   readonly asOf: Day;
   readonly mandatory: boolean;
+  readonly due: RequirementDue;
+  /** Where what it asks for is a permit of this kind, in force while the work goes on. */
+  readonly permitKind: PermitKind | null;
 }
 
 export const SHEET_KINDS = [
@@ -101,6 +109,7 @@ export const SHEET_KINDS = [
   "proof-of-notice",
   "contractor-standing",
   "holds-and-waivers",
+  "as-built",
   "upload",
 ] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];

@@ -7,7 +7,7 @@ import { bearsDemand } from "../tiein/evidence.ts";
 import { type DeepestPlace, deepestBetween, type NotedDepth, notedDepths } from "./depth.ts";
 import { sayList } from "./say-list.ts";
 import type { ScopeItem, ScopeKind } from "./scope.ts";
-import { agreedScope, mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
+import { type ScopeFile, workInForce } from "./scope-in-force.ts";
 import { isDug, kindsOf, stretchOf } from "./work-deeds.ts";
 
 /** One thing that a piece of work needs, with where that is written. */
@@ -36,15 +36,10 @@ interface Site {
   readonly noted: readonly NotedDepth[];
 }
 
-/** While no option is chosen, the work of all of them: any may come. */
-function pricedWork(file: CautionFile): ScopeItem[] {
-  return mustChooseOption(file) ? agreedScope(file) : scopeInForce(file);
-}
-
 /** The cautions of every piece of work in force, in the order of the table; quiet items are left out. */
 export function scopeCautions(file: CautionFile, tieIns: readonly TieInFinding[]): ScopeCaution[] {
   const site = { file, tieIns, noted: notedDepths(file) };
-  return pricedWork(file).flatMap((item) => cautionOf(item, site) ?? []);
+  return workInForce(file).flatMap((item) => cautionOf(item, site) ?? []);
 }
 
 /** Pieces of work that need the very same, so that it is said once. */
@@ -89,7 +84,7 @@ function cautionOf(item: ScopeItem, site: Site): ScopeCaution | null {
 
 /** Said once where something is dug and no depth is noted on the whole line; null otherwise. */
 export function depthUnknown(file: CautionFile): string | null {
-  const digs = pricedWork(file).some((item) => item.place !== "general" && isDug(item, file));
+  const digs = workInForce(file).some((item) => item.place !== "general" && isDug(item, file));
   return digs && notedDepths(file).length === 0 ? UNKNOWN_DEPTH : null;
 }
 

@@ -69,6 +69,11 @@ export function mustChooseOption(file: ScopeFile): boolean {
   );
 }
 
+/** The work that may begin: what is in force, or all options’ while none of them is chosen. */
+export function workInForce(file: ScopeFile): ScopeItem[] {
+  return mustChooseOption(file) ? agreedScope(file) : scopeInForce(file);
+}
+
 /** The file as it would be with this option chosen. */
 export function underOption<F extends Pick<LineFile, "line">>(file: F, optionId: string): F {
   return { ...file, line: { ...file.line, optionId } };

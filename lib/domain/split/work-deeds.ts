@@ -5,7 +5,7 @@ import type { HoldStop } from "../tiein/hold.ts";
 import { type Deed, placeOfTieIn } from "../tiein/stopped-by.ts";
 import { placementOf } from "./placing.ts";
 import type { ScopeItem, ScopeKind } from "./scope.ts";
-import { agreedScope, mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
+import { type ScopeFile, workInForce } from "./scope-in-force.ts";
 
 /** Words in a title that allow a kind of work. Only read where nobody said the kind. */
 const KIND_WORDS: readonly (readonly [ScopeKind, RegExp])[] = [
@@ -96,7 +96,7 @@ export function deedsOfAll(items: readonly ScopeItem[], site: Site): WorkDeed[] 
  * Where nothing is priced, nobody knows what is done: it counts as digging anywhere.
  */
 export function deedsOfWork(file: ScopeFile, tieIns: readonly TieInFinding[]): Deed[] {
-  const items = mustChooseOption(file) ? agreedScope(file) : scopeInForce(file);
+  const items = workInForce(file);
   return items.length === 0
     ? [{ stop: "digging", stretch: null }]
     : deedsOfAll(items, { options: file.options, tieIns });
@@ -111,6 +111,11 @@ const METHODS: readonly HoldStop[] = ["clearing", "jetting", "capping", "lining"
  */
 export function decidedDeeds<D extends Deed>(deeds: readonly D[], hasBegun: boolean): D[] {
   return deeds.filter(({ stop }) => hasBegun || METHODS.includes(stop));
+}
+
+/** True where the item does something to the pipe or the ground. */
+export function isOnPipe(item: ScopeItem, file: OptionFile): boolean {
+  return kindsOf(item, file).some((kind) => stopsOf(kind, item, file).length > 0);
 }
 
 /** True where something of the item may be dug. */

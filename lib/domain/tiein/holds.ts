@@ -7,6 +7,7 @@ import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { crossingCauses } from "./crossing-holds.ts";
 import { bearsDemand } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
+import { landCauses } from "./land-holds.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import { around, holdsAgainst, placeOfTieIn } from "./stopped-by.ts";
@@ -21,6 +22,7 @@ type HoldFile = Pick<
   | "agreements"
   | "entries"
   | "crossings"
+  | "land"
   | "properties"
   | "runs"
   | "observations"
@@ -59,6 +61,7 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
     ...facts.tieIns.flatMap(relativeCause),
     ...unclearCauses(facts.reaches),
     ...easementCauses(file),
+    ...landCauses(file, facts),
     ...crossingCauses(file, facts),
   ];
   return causes.map((cause) => hold(cause, file.waivers));

@@ -13,7 +13,7 @@ import { sendNotices } from "#lib/operations/send-notices.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
-import { aPermit, aScopeItem } from "#tests/support/file.ts";
+import { aLand, aPermit, aScopeItem } from "#tests/support/file.ts";
 import { aDesk, addRows, fileOf, must } from "#tests/support/office.ts";
 
 // A line of three houses with a fourth tie-in at 50 ft on no record: an undocumented branch stops
@@ -28,6 +28,9 @@ const BESIDE = { from: 0, to: 3_000 };
 
 function desk(scope: readonly ScopeItem[]): Desk & { permitId: string } {
   const at = aDesk({ undocumented: true });
+  addRows(at.act, { lineId: at.lineId, table: "land" }, [
+    aLand("all", { to: 10_000, propertyId: "12" }),
+  ]);
   addRows(at.act, { lineId: at.lineId, table: "scope" }, scope);
   insertRow(at.act.db, "permits", { lineId: at.lineId, row: aPermit("permit") });
   return { ...at, permitId: "permit" };
@@ -190,6 +193,31 @@ describe("choosing and changing the work", () => {
   });
 });
 
+describe("whose land it is", () => {
+  const dig = aScopeItem("dig", { from: 1_200, to: 4_600 });
+
+  test("stepPermit() submits no digging over land that nobody named, and says which stretch", () => {
+    const at = desk([dig]);
+    const { act, lineId } = at;
+    const save = (rows: readonly object[]) =>
+      must(saveRows(act, { lineId, table: "land", base: getRevisions(act.db, lineId).land, rows }));
+    save([aLand("row", { to: 1_500, kind: "right-of-way", propertyId: null })]);
+    expect(step(at, "submitted")).toMatchObject({
+      error: {
+        reason: "held",
+        detail: expect.stringMatching(
+          /^Whose land lies over the pipe from 15.0 to 46.0 ft.*“Who is on it\?”/,
+        ),
+      },
+    });
+    save([
+      aLand("row", { to: 1_500, kind: "right-of-way", propertyId: null }),
+      aLand("lot", { from: 1_500, to: 5_000, propertyId: "12" }),
+    ]);
+    walk(at, "submitted", "issued", "working");
+  });
+});
+
 test("settleTieIn() takes down no cap on a branch that is not proven dead", () => {
   const at = aDesk({ undocumented: true });
   const { act, lineId } = at;
@@ -212,7 +240,8 @@ test("sendNotices() announces no work that is held", () => {
   const { noticeIds } = must(
     draftNotices(act, { lineId, kind: "work-start", replyBy: null, recipients: [recipient] }),
   );
-  const sending = { lineId, noticeIds, method: "certified", sentOn: act.today } as const;
+  const despite = "The owners know the day already";
+  const sending = { lineId, noticeIds, method: "certified", sentOn: act.today, despite } as const;
   expect(sendNotices(act, sending)).toMatchObject(HELD);
   waiveAll(at);
   must(sendNotices(act, sending));

@@ -3,6 +3,7 @@ import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
   EASEMENT_WORDS,
+  LAND_WORDS,
   LANGUAGE_WORDS,
   PARTY_KIND_WORDS,
   ROLE_CELL_WORDS,
@@ -236,5 +237,38 @@ export function crossingColumns(file: Pick<LineFile, "properties">): GridColumn[
       example: "2026-0012345",
     },
     { key: "note", title: "Note", kind: "text", width: 28 },
+  ];
+}
+
+/** Whose land lies over the pipe: what is dug there asks for that owner's consent or a street permit. */
+export function landColumns(file: Pick<LineFile, "properties">): GridColumn[] {
+  return [
+    { key: "from", title: "From", kind: "feet", width: 8, required: true, example: "12.0" },
+    { key: "to", title: "To", kind: "feet", width: 8, required: true, example: "46.0" },
+    {
+      key: "kind",
+      title: "Whose land",
+      kind: "choice",
+      choices: optionsOf(LAND_WORDS),
+      width: 18,
+      required: true,
+    },
+    {
+      key: "propertyId",
+      title: "Which lot",
+      kind: "choice",
+      choices: [{ value: "", label: "–" }, ...propertyChoices(file)],
+      width: 22,
+      hint: "Of a lot or a common area: which property it is",
+    },
+    {
+      key: "shownBy",
+      title: "Shown by",
+      kind: "text",
+      width: 24,
+      hint: "Without it the stretch counts as not answered",
+      example: "County parcel map",
+    },
+    { key: "note", title: "Note", kind: "text", width: 24 },
   ];
 }

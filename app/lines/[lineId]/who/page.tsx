@@ -21,6 +21,7 @@ import { counted } from "../_names.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import {
   crossingColumns,
+  landColumns,
   PROPERTY_BLANK,
   PROPERTY_COLUMNS,
   peopleColumns,
@@ -53,6 +54,7 @@ export default async function WhoPage({
       <PeopleList {...{ lineId, file, revisions, readOnly }} />
       <Units {...{ lineId, file, revisions, readOnly }} />
       <Crossings {...{ lineId, file, revisions, readOnly }} />
+      <Land {...{ lineId, file, revisions, readOnly }} />
     </>
   );
 }
@@ -223,6 +225,28 @@ function Crossings({ lineId, file, revisions, readOnly }: GridProps) {
         blank={{ easement: "unknown" }}
         addWord="crossed lot"
         emptyWords="No lot is entered as crossed. If the line stays under the street and its own lots, leave this empty."
+        readOnly={readOnly}
+      />
+    </Section>
+  );
+}
+
+function Land({ lineId, file, revisions, readOnly }: GridProps) {
+  return (
+    <Section
+      title="Whose land"
+      id="land"
+      note="Whose land lies over the pipe, stretch by stretch, and what shows it. Where it is dug, that decides whose consent and which permit it takes; while it is not entered, nothing is submitted or dug there."
+    >
+      <RowsGrid
+        lineId={lineId}
+        table="land"
+        base={revisions.land}
+        rows={file.land}
+        columns={landColumns(file)}
+        blank={{ kind: "unknown" }}
+        addWord="stretch"
+        emptyWords="Not entered yet. Type the first stretch from the main, for example 0 to 12 ft, street."
         readOnly={readOnly}
       />
     </Section>

@@ -1,9 +1,11 @@
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
 import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/calendar/clock-rule.ts";
+import type { PermitKind } from "#lib/domain/permit/permit.ts";
 import type {
   Boundary,
   Fee,
   RefusalStepKind,
+  RequirementDue,
   RulePattern,
   SharedRule,
   SheetKind,
@@ -39,6 +41,19 @@ const BOUNDARIES: Record<Boundary, string> = {
   foundation: "foundation",
 };
 
+const DUES: Record<RequirementDue, string> = {
+  submission: "the application",
+  work: "the start of work",
+  final: "the final",
+};
+
+const PERMITS: Record<PermitKind, string> = {
+  "side-sewer": "side sewer permit",
+  "street-use": "street use permit",
+  connection: "connection permit",
+  other: "other permit",
+};
+
 const SHEETS: Record<SheetKind, string> = {
   application: "application",
   "line-drawing": "line drawing",
@@ -53,6 +68,7 @@ const SHEETS: Record<SheetKind, string> = {
   consents: "consents",
   "proof-of-notice": "proof of notice",
   "contractor-standing": "contractor’s standing",
+  "as-built": "As-built: what was built",
   "holds-and-waivers": "holds and waivers",
   upload: "upload",
 };
@@ -200,6 +216,20 @@ export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
     title: "Must be there",
     kind: "yesno",
     pasteHeadings: ["mandatory", "required"],
+  },
+  {
+    key: "due",
+    title: "Needed by",
+    kind: "choice",
+    choices: options(DUES),
+    pasteHeadings: ["when", "stage"],
+  },
+  {
+    key: "permitKind",
+    title: "A permit of its own",
+    kind: "choice",
+    hint: "Where it is another permit, to be in force while the work goes on",
+    choices: [{ value: "", label: "–" }, ...options(PERMITS)],
   },
   ...SOURCE,
 ];

@@ -85,8 +85,8 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
         />
       </Section>
       <Section
-        title="What a packet needs"
-        note="Each requirement names the sheet that answers it; what the program cannot make is an upload."
+        title="What it asks for"
+        note="Each requirement names the sheet that answers it; what the program cannot make is an upload. The packet holds what is asked with the application, and no more."
       >
         <PartsGrid
           {...grid}
@@ -95,7 +95,7 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           addWord="requirement"
           rows={authority.requirements}
           columns={REQUIREMENT_COLUMNS}
-          blank={{ sheet: "upload", mandatory: true, asOf: day }}
+          blank={{ sheet: "upload", mandatory: true, due: "submission", asOf: day }}
           emptyWords="Nothing yet. Paste the authority’s checklist: title, sheet, detail, citation."
         />
       </Section>

@@ -6,6 +6,7 @@ import {
   aConsent,
   aCrossing,
   aFile,
+  aLand,
   aParty,
   aProperty,
   aRole,
@@ -45,9 +46,29 @@ test("consentTable() wants consent to dig where the work lies on a crossed lot, 
   });
   expect(cell(atPoint, "p", "dig").needed).toBe(true);
   const general = crossedFile({
-    scope: [aScopeItem("fees", { place: "general", from: null, to: null })],
+    scope: [aScopeItem("fees", { kind: "permit-fee", place: "general", from: null, to: null })],
   });
   expect(cell(general, "p", "dig").needed).toBe(false);
+  const anywhere = crossedFile({
+    scope: [aScopeItem("dig", { place: "general", from: null, to: null })],
+  });
+  expect(cell(anywhere, "p", "dig").needed).toBe(true);
+});
+
+test("consentTable() wants consent to dig of the lot that lies over what is dug, to enter where it is lined", () => {
+  const land = [aLand("lot", { from: 1_200, to: 4_600, propertyId: "q" })];
+  const over = (kind: "dig-and-replace" | "line" | "test", rest = {}) =>
+    crossedFile({
+      crossings: [],
+      land,
+      scope: [aScopeItem("w", { kind, from: 4_000, to: 4_800, ...rest })],
+    });
+  expect(cell(over("dig-and-replace"), "q", "dig").needed).toBe(true);
+  expect(cell(over("dig-and-replace"), "q", "enter").needed).toBe(true);
+  expect(cell(over("line"), "q", "dig").needed).toBe(false);
+  expect(cell(over("line"), "q", "enter").needed).toBe(true);
+  expect(cell(over("test"), "q", "enter").needed).toBe(false);
+  expect(cell(over("dig-and-replace", { from: 4_700 }), "q", "dig").needed).toBe(false);
 });
 
 test("consentTable() wants consent to dig of the property whose own branch is worked on", () => {

@@ -37,8 +37,9 @@ test("composePacket() has every kind of sheet once, uploads last", () => {
     "contractor-standing",
     "holds-and-waivers",
   ]);
-  // Slope and load come only where something is measured or counted, or where they are asked for.
-  expect([...kinds, "capacity", "upload"].sort()).toEqual([...SHEET_KINDS].sort());
+  // Slope and load come only where something is measured or counted, or where they are asked for;
+  // what was built comes after the work.
+  expect([...kinds, "capacity", "as-built", "upload"].sort()).toEqual([...SHEET_KINDS].sort());
 });
 
 test("composePacket() has worker safety by the work in force, each rule with where it is written", () => {

@@ -27,6 +27,7 @@ function anOption(id: string, kind: OptionKind = "other"): WorkOption {
 }
 
 const PERMIT = aScopeItem("permit", {
+  kind: "permit-fee",
   place: "general",
   from: null,
   to: null,
