@@ -1,5 +1,6 @@
 import { updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import { ARRIVAL_RULES } from "#lib/domain/letter/arrival.ts";
@@ -61,7 +62,7 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       value: null,
       sentence: same
         ? null
-        : `The ${nameRow(file, "notices", after.noticeId)}: ${outcome.replaceAll("-", " ")}${outcomeOn ? ` on ${outcomeOn}` : ""}.`,
+        : `The ${nameRow(file, "notices", after.noticeId)}: ${outcome.replaceAll("-", " ")}${outcomeOn ? ` on ${formatDate(outcomeOn)}` : ""}.`,
       detail: { before: delivery.value, after },
       write: (db) => void updateRow(db, "deliveries", { lineId, row: after }),
     });
@@ -105,6 +106,6 @@ function wrongOutcome(
     );
   if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Write the day");
   if (outcomeOn < delivery.sentOn)
-    return refuse("bad-value", "outcomeOn", `It was only sent on ${delivery.sentOn}`);
+    return refuse("bad-value", "outcomeOn", `It was only sent on ${formatDate(delivery.sentOn)}`);
   return pastDay(act, { day: outcomeOn, path: "outcomeOn" });
 }

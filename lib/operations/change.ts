@@ -1,6 +1,7 @@
 import type { Db } from "#db/open.ts";
 import { insertHistory } from "#db/queries/history.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { err, ok, type Result } from "#lib/result.ts";
@@ -37,7 +38,7 @@ interface Deal {
 export function closedWords({ line }: Pick<LineFile, "line">): string | null {
   return line.closedOn === null
     ? null
-    : `The file was closed on ${line.closedOn}; open it again to change it`;
+    : `The file was closed on ${formatDate(line.closedOn)}; open it again to change it`;
 }
 
 /**

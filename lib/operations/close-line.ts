@@ -1,4 +1,5 @@
 import { updateLine } from "#db/queries/line.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -11,7 +12,7 @@ export function closeLine(
   const deal = { lineId, deed: "work-the-file", action: "close-line", evenClosed: true } as const;
   return changeLine(act, deal, ({ line }) => {
     if (line.closedOn !== null)
-      return refuse("not-in-this-state", "", `The file was closed on ${line.closedOn}`);
+      return refuse("not-in-this-state", "", `The file was closed on ${formatDate(line.closedOn)}`);
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is closed");
     return ok({
       value: null,

@@ -1,5 +1,6 @@
 import { updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import { DEALT_HOWS, type DealtHow, type Reply } from "#lib/domain/letter/notice.ts";
 import { isDealtWith } from "#lib/domain/letter/reply.ts";
@@ -38,7 +39,11 @@ export function dealWithReply(act: Act, dealing: Dealing): Result<null, Refusal>
       return refuse("bad-value", "how", "Choose how it was dealt with");
     if (words === "") return refuse("missing-value", "words", "Write what was said or done");
     if (on < reply.value.receivedOn)
-      return refuse("bad-value", "on", `The reply only came on ${reply.value.receivedOn}`);
+      return refuse(
+        "bad-value",
+        "on",
+        `The reply only came on ${formatDate(reply.value.receivedOn)}`,
+      );
     const wrongDay = pastDay(act, { day: on, path: "on" });
     if (wrongDay !== null) return wrongDay;
     const after: Reply = {

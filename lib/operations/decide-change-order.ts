@@ -1,5 +1,6 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
@@ -40,7 +41,7 @@ export function decideChangeOrder(
     const held = state === "agreed" ? heldOrder(act, file, order.value) : null;
     if (held !== null) return held;
     const verb = state === "agreed" ? "Agreed" : "Refused";
-    const words = `${verb} by ${by.trim()} on ${act.today}: ${reason.trim()}`;
+    const words = `${verb} by ${by.trim()} on ${formatDate(act.today)}: ${reason.trim()}`;
     const note = [order.value.note, words].filter((each) => each !== "").join(" ");
     const after: ChangeOrder = { ...order.value, state, note };
     return ok({

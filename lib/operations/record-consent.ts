@@ -1,5 +1,6 @@
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import {
   CONSENT_KINDS,
   CONSENT_STATES,
@@ -56,7 +57,7 @@ export function recordConsent(
     const amount = word.amount === null ? "" : ` of ${formatCents(word.amount)}`;
     return ok({
       value: { consentId: consent.id },
-      sentence: `Consent to ${kind.replaceAll("-", " ")}${amount}, ${nameRow(file, "parties", partyId)} for ${nameRow(file, "properties", propertyId)}: ${word.state} on ${word.stateOn}.`,
+      sentence: `Consent to ${kind.replaceAll("-", " ")}${amount}, ${nameRow(file, "parties", partyId)} for ${nameRow(file, "properties", propertyId)}: ${word.state} on ${formatDate(word.stateOn)}.`,
       detail: { before: old ?? null, after: consent },
       write: (db) => {
         if (!updateRow(db, "consents", { lineId, row: consent }))

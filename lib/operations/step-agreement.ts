@@ -1,6 +1,7 @@
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import type { Consent, ConsentKind } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
@@ -132,5 +133,5 @@ function consentsBy(
 function sentenceOf(file: LineFile, { title }: Agreement, step: AgreementStep): string {
   const who = step.partyId === null ? "" : ` by ${nameRow(file, "parties", step.partyId)}`;
   const number = step.number === "" ? "" : `, no. ${step.number}`;
-  return `“${title}”: ${step.kind.replaceAll("-", " ")}${who} on ${step.on}${number}.`;
+  return `“${title}”: ${step.kind.replaceAll("-", " ")}${who} on ${formatDate(step.on)}${number}.`;
 }

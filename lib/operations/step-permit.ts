@@ -1,5 +1,6 @@
 import { insertRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
+import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
@@ -48,7 +49,7 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     };
     return ok({
       value: { stepId: step.id },
-      sentence: `${permitName(permit.value)}: ${state.replaceAll("-", " ")} on ${on}${step.note === "" ? "." : `. ${step.note}`}`,
+      sentence: `${permitName(permit.value)}: ${state.replaceAll("-", " ")} on ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}`,
       detail: { before: permitStateOf(file, permit.value), after: step },
       write: (db) => insertRow(db, "permitSteps", { lineId, row: step }),
     });
@@ -72,7 +73,7 @@ function wrongStep(
   const wrongDay = pastDay(act, { day: on, path: "on" });
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
-    return refuse("bad-value", "on", `The step before was on ${last.on}`);
+    return refuse("bad-value", "on", `The step before was on ${formatDate(last.on)}`);
   const report = reportOn(file, act.today);
   const work = deedsOfWork(file, report.tieIns);
   return refuseHeld(report, deedsOfStep(state, work), "state");

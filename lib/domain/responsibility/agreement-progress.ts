@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { signersFor } from "../party/signers.ts";
 import type { AgreementStep, AgreementStepKind } from "./agreement-step.ts";
@@ -228,10 +229,12 @@ function signerProblem({ holders }: AgreementProgress, { kind, partyId, on }: Ne
   if (holder === undefined) return problem("Say which title holder of a property in it");
   const { signedOn, notarisedOn, name } = holder;
   if (kind === "signed")
-    return signedOn === null ? null : problem(`${name} signed on ${signedOn} already`);
+    return signedOn === null ? null : problem(`${name} signed on ${formatDate(signedOn)} already`);
   if (signedOn === null) return problem(`${name} has not signed yet`);
-  if (notarisedOn !== null) return problem(`Acknowledged on ${notarisedOn} already`);
-  return on < signedOn ? ({ path: "on", words: `${name} signed on ${signedOn}` } as const) : null;
+  if (notarisedOn !== null) return problem(`Acknowledged on ${formatDate(notarisedOn)} already`);
+  return on < signedOn
+    ? ({ path: "on", words: `${name} signed on ${formatDate(signedOn)}` } as const)
+    : null;
 }
 
 function numberProblem({ kind, number }: NewStep) {
@@ -244,5 +247,5 @@ function dayProblem(round: readonly AgreementStep[], { kind, on }: NewStep) {
   const before = kind === "signed" || kind === "notarised" ? round.slice(0, 1) : round;
   const last = before.at(-1);
   if (last === undefined || on >= last.on) return null;
-  return { path: "on", words: `The step before was on ${last.on}` } as const;
+  return { path: "on", words: `The step before was on ${formatDate(last.on)}` } as const;
 }

@@ -199,7 +199,7 @@ test("recordDelivery() sends the same letter once more; changeDelivery() says wh
     proofUploadId: null,
   } as const;
   expect(changeDelivery(act, change)).toMatchObject({
-    error: { path: "outcomeOn", detail: "It was only sent on 2026-11-20" },
+    error: { path: "outcomeOn", detail: "It was only sent on November 20, 2026" },
   });
   expect(changeDelivery(act, { ...change, outcomeOn: null })).toMatchObject({
     error: { reason: "missing-value", path: "outcomeOn" },

@@ -119,7 +119,7 @@ describe("change orders", () => {
     const file = fileOf(act, lineId);
     expect(file.changeOrders[0]).toMatchObject({
       state: "agreed",
-      note: "Agreed by All three owners on 2026-11-25: No way round",
+      note: "Agreed by All three owners on November 25, 2026: No way round",
     });
     const [version] = file.splits;
     if (version === undefined) throw new Error("No version");
