@@ -14,6 +14,7 @@ import { formatDay } from "./format-day.ts";
 import { newestTicket } from "./happenings.ts";
 import { dayOfRule, earliestEventFor } from "./rule-day.ts";
 import { tellingOfStart, untoldIn } from "./telling.ts";
+import { formatTime } from "./time-of-day.ts";
 
 /** One thing that keeps the work from starting. */
 interface StartBar {
@@ -91,10 +92,10 @@ function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
     return callBars(file, today, "the locate ticket ran out; called in again");
   return clocks
     .filter((clock) => clock.subjectId === ticket.id && clock.meaning === "not-before")
-    .filter((clock) => clock.on > today)
+    .filter(({ on, at }) => on > today || (on === today && at !== ""))
     .map((clock) => ({
       until: clock.on,
-      because: "the locate window opens then",
+      because: `the locate window opens then${clock.at === "" ? "" : ` at ${formatTime(clock.at)}`}`,
       sentence: clock.sentence,
       citation: clock.citation,
     }));

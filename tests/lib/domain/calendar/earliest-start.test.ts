@@ -95,6 +95,29 @@ test("earliestStart() waits for the locate window and says how it was counted", 
   expect(start.bars[0]?.sentence).toMatch(/^2 full business days after Tuesday, November 24, 2026/);
 });
 
+test("earliestStart() says the hour at which a window of hours opens, on that very day too", () => {
+  const opens = aClockRule("Locate marks", {
+    event: "locate-called",
+    count: 48,
+    unit: "hours",
+    roll: "none",
+    meaning: "not-before",
+  });
+  const authority = { ...AUTHORITY, clockRules: [opens] };
+  const on = (calledOn: string) =>
+    earliestStart(
+      readyFile({
+        authority,
+        locateTickets: [aLocateTicket("t", { calledOn, calledAt: "16:00" })],
+      }),
+      TODAY,
+    ).sentence;
+  const because = "because the locate window opens then at 4:00 pm.";
+  expect(on("2026-11-24")).toBe(`Cannot start before Thursday, November 26, ${because}`);
+  expect(on("2026-11-23")).toBe(`Cannot start before Wednesday, November 25, ${because}`);
+  expect(on("2026-11-22")).toMatch(/^Nothing that is entered here stands against a start today\./);
+});
+
 test("earliestStart() counts what was not called or sent yet as if it were today", () => {
   const start = earliestStart(readyFile({ locateTickets: [], notices: [] }), TODAY);
   expect(start.bars.map(({ until, because }) => [until, because])).toEqual([
