@@ -88,6 +88,13 @@ function Bar({
           }}
         />
         {marks.map((mark) => (
+          <span
+            key={mark.at}
+            className={styles["stem"]}
+            style={{ insetInlineStart: `${mark.percent}%`, height: `${mark.lane * 1.25}rem` }}
+          />
+        ))}
+        {marks.map((mark) => (
           <Mark key={mark.at} mark={mark} chosen={outcomes[mark.at]?.choice.rule === chosen} />
         ))}
       </div>

@@ -10,6 +10,18 @@ test("placeMarks() moves a mark a lane down where it would cover another", () =>
   ]);
 });
 
+test("placeMarks() keeps the least and the most on the bar, and moves what is between them", () => {
+  expect(placeMarks([100, 870, 900], 1000).map(({ at, lane }) => [at, lane])).toEqual([
+    [0, 0],
+    [1, 1],
+    [2, 0],
+  ]);
+});
+
+test("placeMarks() moves the most a lane down where it would cover the least", () => {
+  expect(placeMarks([100, 120], 1000).map(({ lane }) => lane)).toEqual([0, 1]);
+});
+
 test("placeMarks() puts everything at the left end where there is no scale", () => {
   expect(placeMarks([0], 0)).toEqual([{ at: 0, percent: 0, lane: 0 }]);
 });
