@@ -7,6 +7,7 @@ import { Section } from "#app/_components/section.tsx";
 import { type DeskEntry, deskEntries } from "#app/_desk.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
+import { Closes } from "#app/lines/[lineId]/_closes.tsx";
 import { formatFullDay, formatNearDay } from "#lib/domain/calendar/format-day.ts";
 import type { DueThing } from "#lib/domain/desk/answer.ts";
 import { inOrder } from "#lib/domain/desk/due.ts";
@@ -137,7 +138,9 @@ function LineEntry({ line }: { readonly line: DeskEntry }) {
             <dd>
               {answer.sentence}
               {answer.closes === null ? null : (
-                <span className={styles["closes"]}>{answer.closes}</span>
+                <span className={styles["closes"]}>
+                  <Closes lineId={line.lineId} answer={answer} />
+                </span>
               )}
             </dd>
           </div>

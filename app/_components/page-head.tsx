@@ -9,7 +9,7 @@ export function PageHead({
 }: {
   readonly asked: string;
   readonly answer?: string;
-  readonly closes?: string | null;
+  readonly closes?: ReactNode;
   readonly children?: ReactNode;
 }) {
   return (

@@ -6,7 +6,8 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { MATERIALS } from "#lib/domain/line/line.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import { closeLineAction, reopenLineAction, saveLineAction } from "./actions.ts";
+import { CloseForm } from "./_close-form.tsx";
+import { saveLineAction } from "./actions.ts";
 
 /** The facts of the pipe itself, and what is done with the file as a whole. */
 export function AboutLine({ file, may }: { readonly file: LineFile; readonly may: boolean }) {
@@ -49,7 +50,10 @@ function LineForms({ file }: { readonly file: LineFile }) {
   return (
     <div className="stack screen-only">
       {file.line.closedOn === null ? <FactsForm file={file} /> : null}
-      <CloseForm file={file} />
+      <details>
+        <summary>{file.line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
+        <CloseForm line={file.line} />
+      </details>
     </div>
   );
 }
@@ -106,32 +110,6 @@ function FactsForm({ file }: { readonly file: LineFile }) {
         <Field label="Note" name="note" rows={3} defaultValue={line.note} />
         <div>
           <SubmitButton pendingWord="Saving …">Save</SubmitButton>
-        </div>
-      </ActionForm>
-    </details>
-  );
-}
-
-function CloseForm({ file }: { readonly file: LineFile }) {
-  const { line } = file;
-  return (
-    <details>
-      <summary>{line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
-      <ActionForm
-        action={(line.closedOn === null ? closeLineAction : reopenLineAction).bind(null, line.id)}
-        label={line.closedOn === null ? "Close the file" : "Open the file again"}
-        className="stack"
-      >
-        <Field
-          label="Why"
-          name="reason"
-          hint="Goes into the history. Nothing is lost: a closed file stays readable."
-          required
-        />
-        <div>
-          <SubmitButton pendingWord="Saving …" quiet>
-            {line.closedOn === null ? "Close the file" : "Open it again"}
-          </SubmitButton>
         </div>
       </ActionForm>
     </details>

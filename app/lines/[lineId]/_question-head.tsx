@@ -1,5 +1,6 @@
 import { PageHead } from "#app/_components/page-head.tsx";
 import type { Question } from "#lib/domain/desk/answer.ts";
+import { Closes } from "./_closes.tsx";
 import { lineFileOf } from "./_file.ts";
 
 /** The head of a question's page: what is asked, the answer so far, what would close it. */
@@ -13,5 +14,11 @@ export async function QuestionHead({
   const { answers } = await lineFileOf(lineId);
   const answer = answers.find((each) => each.question === question);
   if (answer === undefined) throw new Error(`No answer to the question ${question}`);
-  return <PageHead asked={answer.asked} answer={answer.sentence} closes={answer.closes} />;
+  return (
+    <PageHead
+      asked={answer.asked}
+      answer={answer.sentence}
+      closes={answer.closes === null ? null : <Closes lineId={lineId} answer={answer} />}
+    />
+  );
 }

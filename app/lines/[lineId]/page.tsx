@@ -5,6 +5,7 @@ import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
 import { AboutLine } from "./_about-line.tsx";
+import { Closes } from "./_closes.tsx";
 import { lineFileOf } from "./_file.ts";
 import styles from "./overview.module.css";
 
@@ -63,7 +64,8 @@ function Answer({ lineId, answer }: { readonly lineId: string; readonly answer: 
         <p className={styles["answer"]}>{answer.sentence}</p>
         {answer.closes === null ? null : (
           <p className={styles["closes"]}>
-            <span className={styles["todo"]}>Still to do</span> {answer.closes}
+            <span className={styles["todo"]}>Still to do</span>{" "}
+            <Closes lineId={lineId} answer={answer} />
           </p>
         )}
       </div>

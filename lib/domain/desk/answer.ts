@@ -20,6 +20,8 @@ export interface QuestionAnswer {
   readonly sentence: string;
   /** What would close it; null when there is nothing left to do. */
   readonly closes: string | null;
+  /** Where that is done, as a path under the line; left out where it is the question's own page. */
+  readonly where?: string;
   /** Higher is more pressing; 0 when closed. */
   readonly pressing: number;
 }

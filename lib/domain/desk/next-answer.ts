@@ -16,6 +16,7 @@ const MOST = 2;
 
 const CLOSE_OUT: Opening = {
   closes: "Write the close-out letters and close the line",
+  where: "next#close",
   pressing: PRESSING.someTime,
 };
 

@@ -1,7 +1,7 @@
 import type { QuestionAnswer } from "./answer.ts";
 
 /** An answer without its question. */
-export type Reply = Pick<QuestionAnswer, "sentence" | "closes" | "pressing">;
+export type Reply = Pick<QuestionAnswer, "sentence" | "closes" | "where" | "pressing">;
 
 /** How much an open answer presses, from what can wait to what cannot. */
 export const PRESSING = {
@@ -17,6 +17,8 @@ export const PRESSING = {
 /** Something that would close a question, with how much it presses. */
 export interface Opening {
   readonly closes: string;
+  /** Where it is done, as a path under the line; left out where it is the question's own page. */
+  readonly where?: string;
   readonly pressing: number;
 }
 
@@ -26,6 +28,7 @@ export function replyWith(sentence: string, open: readonly Opening[]): Reply {
   return {
     sentence,
     closes: first?.closes ?? null,
+    ...(first?.where === undefined ? {} : { where: first.where }),
     pressing: first?.pressing ?? PRESSING.closed,
   };
 }

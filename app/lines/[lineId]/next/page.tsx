@@ -6,6 +6,7 @@ import { earliestStart } from "#lib/domain/calendar/earliest-start.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ClockWall } from "./clock-wall.tsx";
+import { CloseOut } from "./close-out.tsx";
 import { CrewSafety } from "./crew-safety.tsx";
 import { DueList } from "./due-list.tsx";
 import { EventGrid } from "./event-grid.tsx";
@@ -22,7 +23,7 @@ export default async function NextPage({
   readonly searchParams: Promise<{ start?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const { file, report } = await lineFileOf(lineId);
+  const { file, report, may } = await lineFileOf(lineId);
   const asked = (await searchParams).start;
   const wished = typeof asked === "string" && isDay(asked) ? asked : null;
   const start = earliestStart(file, report.today, report.holds);
@@ -32,6 +33,7 @@ export default async function NextPage({
       <Section title="Due and blocked" note="Everything that waits for somebody, and for whom.">
         <DueList file={file} report={report} />
       </Section>
+      <CloseOut file={file} may={may("work-the-file")} />
       <Section
         title="When can the work start?"
         id="start"

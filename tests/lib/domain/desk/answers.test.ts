@@ -584,6 +584,7 @@ describe("what happens next", () => {
     expect(next).toMatchObject({
       sentence: "No clock is running",
       closes: "Write the close-out letters and close the line",
+      where: "next#close",
     });
   });
 });
