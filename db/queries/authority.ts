@@ -108,3 +108,10 @@ export function putAuthority(db: Db, authority: Authority): void {
     });
   }
 }
+
+/** Takes an authority out with all its parts; a line that lies with it would be left without one. */
+export function deleteAuthority(db: Db, authorityId: string): void {
+  for (const table of Object.values(PARTS))
+    db.delete(table).where(eq(table.authorityId, authorityId)).run();
+  db.delete(authorities).where(eq(authorities.id, authorityId)).run();
+}

@@ -1,6 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
 import type { CellProblem, RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
 import { db } from "#app/_db.ts";
@@ -13,6 +14,7 @@ import { listOfficeHistory } from "#db/queries/history.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
+import { removeAuthority } from "#lib/operations/remove-authority.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { officeRevision } from "./_revision.ts";
 
@@ -111,4 +113,17 @@ export async function bringInHolidaysAction(
       ? "All of these were there already."
       : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} came in. Take out of the table what this authority does not keep, and add what it does.`;
   return stateOf(saved, { words, form });
+}
+
+/** Takes out an authority that was added by mistake. */
+export async function removeAuthorityAction(
+  authorityId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct();
+  const removed = removeAuthority(act, { authorityId });
+  if (!removed.ok) return refused(sentenceOf(removed.error), form);
+  revalidatePath("/office", "layout");
+  return redirect("/office");
 }

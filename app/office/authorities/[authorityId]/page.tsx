@@ -25,7 +25,7 @@ import {
   RULE_COLUMNS,
 } from "./_columns.ts";
 import { officeRevision } from "./_revision.ts";
-import { saveAuthorityFactsAction } from "./actions.ts";
+import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
 import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 
@@ -232,6 +232,30 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
           </ActionForm>
         </details>
       ) : null}
+      {may ? <RemoveAuthority authority={authority} /> : null}
     </div>
+  );
+}
+
+/** For one that was added by mistake; refused while a line lies with it. */
+function RemoveAuthority({ authority }: { readonly authority: Authority }) {
+  return (
+    <details className="screen-only">
+      <summary>Remove this authority</summary>
+      <ActionForm
+        action={removeAuthorityAction.bind(null, authority.id)}
+        label="Remove this authority"
+        confirm={`Remove ${authority.name} with its rules, requirements, fees and clocks?`}
+      >
+        <p className="muted">
+          For one that was added by mistake. It cannot be removed while a line lies with it.
+        </p>
+        <div>
+          <SubmitButton pendingWord="Removing …" quiet>
+            Remove {authority.name}
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
   );
 }
