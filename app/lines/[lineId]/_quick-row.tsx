@@ -9,8 +9,8 @@ import type { FormAction } from "#app/_form.ts";
 import styles from "./quick-row.module.css";
 
 /**
- * One row of a table as a form for a thumb, on a phone only: the columns that every row needs first,
- * the others folded.
+ * One row of a table as a form for a thumb: the columns that every row needs first, the others folded.
+ * On a phone only, unless it is wanted everywhere.
  */
 export function QuickRow({
   title,
@@ -18,6 +18,7 @@ export function QuickRow({
   columns,
   first,
   blank,
+  everywhere = false,
 }: {
   readonly title: string;
   readonly action: FormAction;
@@ -25,11 +26,12 @@ export function QuickRow({
   /** Keys of the columns that are not folded. */
   readonly first: readonly string[];
   readonly blank: GridRow;
+  readonly everywhere?: boolean;
 }) {
   const shown = columns.filter((column) => first.includes(column.key));
   const folded = columns.filter((column) => !first.includes(column.key));
   return (
-    <div className={styles["thumb"]}>
+    <div className={styles["thumb"]} data-everywhere={everywhere}>
       <ActionForm action={action} reset label={title}>
         <h4>{title}</h4>
         <Fields columns={shown} blank={blank} />
@@ -69,7 +71,17 @@ function ColumnField({ column, value }: { readonly column: GridColumn; readonly 
       label: choice.label === "" ? "none" : choice.label,
     }));
     const defaultValue = typeof value === "string" ? value : "";
-    return <Choice label={title} name={key} options={options} defaultValue={defaultValue} />;
+    // What nobody has said yet is not said by the first choice of the list.
+    const unsaid = defaultValue === "" && !choices.some((choice) => choice.value === "");
+    return (
+      <Choice
+        label={title}
+        name={key}
+        options={unsaid ? [{ value: "", label: "choose" }, ...options] : options}
+        defaultValue={defaultValue}
+        required={column.required}
+      />
+    );
   }
   const unit = UNIT_WORDS[kind];
   return (

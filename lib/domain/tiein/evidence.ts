@@ -148,7 +148,7 @@ function byWater(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evi
 }
 
 /** What keeps the dye tests of one property from being proof. */
-function missingForProof(seen: readonly TieInTest[]): string[] {
+export function missingForProof(seen: readonly TieInTest[]): string[] {
   const dye = seen.filter((test) => test.kind === "dye");
   const good = (want: (test: TieInTest) => boolean) => dye.filter(want).length >= 2;
   const wants: readonly [boolean, string][] = [

@@ -2,12 +2,14 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
+import type { GridColumn } from "#app/_components/grid/column.ts";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/tiein/next-test.ts";
 import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
 import { TIE_IN_KIND_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
@@ -148,6 +150,16 @@ function Tests({
     <div className="stack-tight">
       <Heading>Tests on {tieIn.label}</Heading>
       {mayRecord ? (
+        <RepeatTest
+          lineId={lineId}
+          columns={columns}
+          name={tieIn.label}
+          again={testToRepeat(file.tests, tieIn.id)}
+          at={(id) => propertyName(file, id)}
+          today={report.today}
+        />
+      ) : null}
+      {mayRecord ? (
         <QuickRow
           title={`Add a test on ${tieIn.label}`}
           action={addTestAction.bind(null, lineId, tieIn.id)}
@@ -170,6 +182,55 @@ function Tests({
         readOnly={!mayRecord}
       />
     </div>
+  );
+}
+
+/** The dye test that is missing for proof, filled in as the last one was: what was seen is all to add. */
+function RepeatTest({
+  lineId,
+  columns,
+  name,
+  again,
+  at,
+  today,
+}: {
+  readonly lineId: string;
+  readonly columns: readonly GridColumn[];
+  readonly name: string;
+  readonly again: TestToRepeat | null;
+  readonly at: (propertyId: string | null) => string;
+  readonly today: string;
+}) {
+  if (again === null) return null;
+  const { tieInId, ...row } = repeated(again, today);
+  const place = at(again.last.propertyId);
+  return (
+    <details className="screen-only">
+      <summary>
+        {again.seen === 1 ? "Record the second dye test" : "Record the dye test once more"} at{" "}
+        {place}
+      </summary>
+      <p className="muted">Missing for proof: {again.missing.join(", ")}.</p>
+      <QuickRow
+        everywhere
+        title={`Dye test at ${place}, watched at ${name}`}
+        action={addTestAction.bind(null, lineId, tieInId)}
+        columns={columns}
+        first={[
+          "performedOn",
+          "result",
+          "startedAt",
+          "firstSeenAt",
+          "filmed",
+          "dosedBy",
+          "watchedBy",
+          "otherWaterBarred",
+          "controlPropertyId",
+          "controlResult",
+        ]}
+        blank={{ ...row }}
+      />
+    </details>
   );
 }
 
