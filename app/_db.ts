@@ -1,12 +1,55 @@
 import "server-only";
-import path from "node:path";
-import { type Db, openDb } from "#db/open.ts";
+import fs from "node:fs";
+import type { OpenDb } from "#db/open.ts";
 import { readEnv } from "#lib/env.ts";
+import { type OfficeFault, openOffice } from "#lib/operations/open-office.ts";
+import { databaseOf } from "#lib/storage/data-folder.ts";
 
-const kept = globalThis as unknown as { wyebookDb?: Db };
+interface Kept {
+  readonly db: OpenDb;
+  /** Which file was opened: another one under its name is not the office's any more. */
+  readonly inode: number;
+}
 
-/** The process's one open database; opened on first use and kept, also over reloads in development. */
-export function db(): Db {
-  kept.wyebookDb ??= openDb(path.join(readEnv().dataFolder, "wyebook.db"));
-  return kept.wyebookDb;
+const kept = globalThis as unknown as { wyebookDb?: Kept; wyebookFault?: OfficeFault };
+
+/**
+ * The process's one open database; opened on first use and kept, also over reloads in development.
+ * Throws where the office's data can't be read: the error's digest says on the page what is wrong.
+ */
+export function db(): OpenDb {
+  if (kept.wyebookFault !== undefined) throw unreadable(kept.wyebookFault);
+  if (kept.wyebookDb === undefined) kept.wyebookDb = opened();
+  if (inodeNow() !== kept.wyebookDb.inode)
+    throw unreadable({
+      kind: "lost",
+      words:
+        "The office's database was moved, removed or emptied while the program ran. Stop the program; when it is started again, it says what to do.",
+    });
+  return kept.wyebookDb.db;
+}
+
+function opened(): Kept {
+  const { dataFolder } = readEnv();
+  const found = openOffice(dataFolder, new Date().toISOString());
+  if (!found.ok) {
+    // A program that holds the file shut lets go of it again; what is damaged stays damaged.
+    if (found.error.kind !== "busy") kept.wyebookFault = found.error;
+    console.error(found.error.words);
+    throw unreadable(found.error);
+  }
+  // The last one to close writes everything into the database itself and takes its log away.
+  process.once("exit", () => found.value.$client.close());
+  return { db: found.value, inode: inodeNow() ?? 0 };
+}
+
+/** Which file lies under the database's name; null where none does, or an empty one. */
+function inodeNow(): number | null {
+  const stat = fs.statSync(databaseOf(readEnv().dataFolder), { throwIfNoEntry: false });
+  return stat === undefined || stat.size === 0 ? null : stat.ino;
+}
+
+/** Only an error's digest comes to the page; app/error.tsx has the words for it. */
+function unreadable({ kind, words }: OfficeFault): Error {
+  return Object.assign(new Error(words), { digest: `OFFICE_${kind.toUpperCase()}` });
 }

@@ -8,6 +8,8 @@ import { addUser } from "#lib/operations/add-user.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
 import { setUpOffice } from "#lib/operations/set-up-office.ts";
+import { stampOffice } from "#lib/storage/data-folder.ts";
+import { putUnder } from "#lib/storage/durable.ts";
 import { deskAt, must } from "./desk.ts";
 import { fillFennelRow } from "./fennel-row.ts";
 import { AUTHORITY, OFFICE, PASSWORD, PEOPLE } from "./office.ts";
@@ -17,19 +19,17 @@ import { fillSettledLine, ROPEWALK, TOLLGATE } from "./settled-lines.ts";
 // that the screens use. It writes to a folder of its own first: a demo is there whole or not at all.
 
 const { dataFolder } = readEnv();
-if (fs.existsSync(path.join(dataFolder, "wyebook.db"))) {
-  throw new Error(
-    `There is an office in ${dataFolder} already; the demo is only put into an empty folder`,
-  );
+if (fs.existsSync(dataFolder) && fs.readdirSync(dataFolder).length > 0) {
+  throw new Error(`${dataFolder} is not empty; the demo is only put into an empty folder`);
 }
 process.umask(0o077);
 const filling = `${dataFolder}.filling`;
 fs.rmSync(filling, { recursive: true, force: true });
 fs.mkdirSync(filling, { recursive: true });
 await fill(filling);
-fs.mkdirSync(path.dirname(dataFolder), { recursive: true });
-fs.cpSync(filling, dataFolder, { recursive: true });
-fs.rmSync(filling, { recursive: true, force: true });
+stampOffice(filling, new Date().toISOString());
+// A folder with nothing in it may be there; anything else in it is refused.
+putUnder(filling, dataFolder);
 console.log(`Filled ${dataFolder}: one office, ${PEOPLE.length} people, 3 lines.`);
 
 async function fill(folder: string): Promise<void> {

@@ -11,6 +11,7 @@ import { readEnv } from "#lib/env.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
 import { setUpOffice } from "#lib/operations/set-up-office.ts";
 import { startSession } from "#lib/operations/sign-in.ts";
+import { stampOffice } from "#lib/storage/data-folder.ts";
 
 /** The office and its first admin, who is signed in at once. */
 export async function setUpAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -37,6 +38,7 @@ export async function setUpAction(_state: FormState, form: FormData): Promise<Fo
     },
   );
   if (!made.ok) return refused(sentenceOf(made.error), form, fieldOf(made.error));
+  stampOffice(dataFolder, now.toISOString());
   const token = newToken();
   startSession({ db: db(), now }, { userId: made.value.user.id, tokenHash: hashToken(token) });
   await keepSessionToken(token);

@@ -15,6 +15,7 @@ import {
   type StoreRefusal,
   storeAs,
   tooLarge,
+  unstorableWords,
   untilBroken,
 } from "./store.ts";
 
@@ -85,7 +86,7 @@ export async function storePiece(
   piece: Piece,
 ): Promise<Result<Progress, StoreRefusal>> {
   if (piece.total > piece.limit) return tooLarge(piece.limit);
-  const folder = await incomingFolder(dataFolder);
+  const folder = path.join(dataFolder, "files", "incoming");
   const part = path.join(folder, `video-${sha256Of(piece.key)}`);
   if (sending.has(part))
     return err({
@@ -94,10 +95,15 @@ export async function storePiece(
     });
   sending.add(part);
   try {
+    await incomingFolder(dataFolder);
     await dropForgotten(folder);
     const full = await fullWords(folder, piece);
     if (full !== null) return err({ reason: "too-large", detail: full });
     return await takePiece(dataFolder, part, { bytes, piece });
+  } catch (error) {
+    const detail = unstorableWords(error);
+    if (detail === null) throw error;
+    return err({ reason: "incomplete", detail });
   } finally {
     sending.delete(part);
   }

@@ -1,10 +1,11 @@
 import { createHash, randomUUID } from "node:crypto";
 import fs from "node:fs";
-import { mkdir, open, rename, rm } from "node:fs/promises";
+import { mkdir, open, rm } from "node:fs/promises";
 import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
 import { STORED_TYPES, type StoredType } from "#lib/domain/file/stored-type.ts";
 import { err, ok, type Result } from "#lib/result.ts";
+import { makeFolder, putUnder } from "./durable.ts";
 
 /** A file as it was stored. */
 export interface StoredFile<T extends string = StoredType> {
@@ -56,8 +57,9 @@ export async function storeAs<T extends string>(
   { declared, limit, sniff }: Incoming & { readonly sniff: Sniff<T> },
 ): Promise<Result<StoredFile<T>, StoreRefusal>> {
   if (declared !== null && declared > limit) return tooLarge(limit);
-  const part = path.join(await incomingFolder(dataFolder), randomUUID());
+  let part = "";
   try {
+    part = path.join(await incomingFolder(dataFolder), randomUUID());
     const written = await writeTo(part, bytes, limit);
     if (written === null) return tooLarge(limit);
     if (written.bytes === 0) return err({ reason: "empty", detail: "The file is empty" });
@@ -71,10 +73,11 @@ export async function storeAs<T extends string>(
     await putInPlace(dataFolder, part, written.sha256);
     return ok({ type: type.value, bytes: written.bytes, sha256: written.sha256 });
   } catch (error) {
-    if (!(error instanceof BrokenOff)) throw error;
-    return err({ reason: "incomplete", detail: "The connection broke; send the file again" });
+    const detail = unstorableWords(error);
+    if (detail === null) throw error;
+    return err({ reason: "incomplete", detail });
   } finally {
-    await rm(part, { force: true });
+    if (part !== "") await rm(part, { force: true });
   }
 }
 
@@ -88,8 +91,8 @@ export async function incomingFolder(dataFolder: string): Promise<string> {
 /** Moves a file that came in whole to the place of its hash. */
 export async function putInPlace(dataFolder: string, part: string, sha256: string): Promise<void> {
   const place = storedPath(dataFolder, sha256);
-  await mkdir(path.dirname(place), { recursive: true });
-  await rename(part, place);
+  makeFolder(path.dirname(place));
+  putUnder(part, place);
 }
 
 export function tooLarge(limit: number): Result<never, StoreRefusal> {
@@ -126,6 +129,21 @@ async function writeTo(
     await handle.close();
   }
   return { bytes: count, sha256: hash.digest("hex"), head };
+}
+
+/** Why a file could not be written, where that is nobody's mistake; null for anything else. */
+export function unstorableWords(error: unknown): string | null {
+  if (error instanceof BrokenOff) return "The connection broke; send the file again";
+  switch ((error as NodeJS.ErrnoException).code) {
+    case "ENOSPC":
+    case "EDQUOT":
+      return "The disk of the office’s machine is full; make room on it and send the file again";
+    case "EROFS":
+    case "EACCES":
+      return "The data folder on the office’s machine can’t be written to; tell whoever runs it";
+    default:
+      return null;
+  }
 }
 
 /** The sender went away in the middle. */
