@@ -1,6 +1,6 @@
 import "server-only";
 import fs from "node:fs";
-import type { OpenDb } from "#db/open.ts";
+import { type OpenDb, untilWritable } from "#db/open.ts";
 import { readEnv } from "#lib/env.ts";
 import { type OfficeFault, openOffice } from "#lib/operations/open-office.ts";
 import { databaseOf } from "#lib/storage/data-folder.ts";
@@ -10,6 +10,9 @@ interface Kept {
   /** Which file was opened: another one under its name is not the office's any more. */
   readonly inode: number;
 }
+
+/** A request that waits for a lock keeps every other one waiting: `writable` waits without that. */
+const PATIENCE = 1_000;
 
 const kept = globalThis as unknown as { wyebookDb?: Kept; wyebookFault?: OfficeFault };
 
@@ -29,13 +32,17 @@ export function db(): OpenDb {
   return kept.wyebookDb.db;
 }
 
+/** Waits until another program that writes to the database is done, while other requests go on. */
+export async function writable(): Promise<void> {
+  await untilWritable(db());
+}
+
 function opened(): Kept {
   const { dataFolder } = readEnv();
-  const found = openOffice(dataFolder, new Date().toISOString());
+  const found = openOffice(dataFolder, new Date().toISOString(), { patience: PATIENCE });
   if (!found.ok) {
     // A program that holds the file shut lets go of it again; what is damaged stays damaged.
     if (found.error.kind !== "busy") kept.wyebookFault = found.error;
-    console.error(found.error.words);
     throw unreadable(found.error);
   }
   // The last one to close writes everything into the database itself and takes its log away.

@@ -3,7 +3,7 @@ import { createHash, randomBytes, randomUUID } from "node:crypto";
 import { cookies, headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { cache } from "react";
-import { db } from "#app/_db.ts";
+import { db, writable } from "#app/_db.ts";
 import { ownPath } from "#app/_own-path.ts";
 import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
@@ -49,6 +49,7 @@ export function actOf(actor: Actor): Act {
 export async function requireAct(deed?: Deed): Promise<Act> {
   const user = await requireUser();
   if (deed !== undefined && !mayDo(user.role, deed)) redirect("/not-allowed");
+  await writable();
   return actOf(user);
 }
 

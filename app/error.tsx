@@ -1,8 +1,13 @@
 "use client";
 
 import Link from "next/link";
+import { usePathname } from "next/navigation";
+import { digestOf, faultOf } from "#app/_components/fault.ts";
 
-/** Something broke that nobody foresaw: what was saved is safe, and there is a way on. */
+/**
+ * The office's machine could not do it, and the page says what to do; or something broke that nobody
+ * foresaw: what was saved is safe, and there is a way on. Neighbors are only told whom to ask.
+ */
 export default function PageError({
   error,
   retry,
@@ -10,7 +15,27 @@ export default function PageError({
   readonly error: unknown;
   readonly retry: () => void;
 }) {
-  const mark = error instanceof Error && "digest" in error ? String(error.digest) : "";
+  const mark = digestOf(error);
+  const fault = faultOf(error);
+  const isNeighbor = usePathname().startsWith("/n/");
+  if (fault !== null)
+    return (
+      <div className="sheet sheet-narrow" role="alert">
+        <h1 className="display">
+          {isNeighbor ? "This page can’t be shown just now" : fault.title}
+        </h1>
+        <p>
+          {isNeighbor
+            ? "The office’s machine can’t read its records just now. Nothing you did is lost. Try again later, or call the office at the number on your letter."
+            : fault.text}
+        </p>
+        <p>
+          <button type="button" className="button button-main" onClick={retry}>
+            Try again
+          </button>
+        </p>
+      </div>
+    );
   return (
     <div className="sheet sheet-narrow" role="alert">
       <h1 className="display">This page could not be shown</h1>

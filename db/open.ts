@@ -13,14 +13,31 @@ export type Db = BaseSQLiteDatabase<"sync", Database.RunResult, typeof schema>;
 /** What `openDb` returns: a database that can also be closed. */
 export type OpenDb = Db & { readonly $client: Database.Database };
 
+/** How long another program's lock is waited for, in milliseconds. */
+const PATIENCE = 10_000;
+
+/** How often a lock is tried again while others are served. */
+const AGAIN = 50;
+
+// Of an error on the server a page is told the digest alone. SQLite's own code says what a person can
+// do about it (app/_components/fault.ts has the words).
+Object.defineProperty(Database.SqliteError.prototype, "digest", {
+  // The module is there more than once in a built server.
+  configurable: true,
+  get(this: { readonly code: string }) {
+    return this.code;
+  },
+});
+
 /**
  * Opens the database at `file` (`:memory:`, or the bytes of one, for one that is gone when closed),
- * makes it where it is not there, and brings its tables up to date.
+ * makes it where it is not there, and brings its tables up to date. While it waits for a lock of
+ * another program, nothing else goes on in the process: `patience` says for how long, in milliseconds.
  */
-export function openDb(file: string | Buffer): OpenDb {
+export function openDb(file: string | Buffer, { patience = PATIENCE } = {}): OpenDb {
   if (typeof file === "string" && file !== ":memory:") makePrivate(file);
   const client = new Database(file);
-  client.pragma("busy_timeout = 10000");
+  client.pragma(`busy_timeout = ${patience}`);
   client.pragma("journal_mode = WAL");
   client.pragma("synchronous = FULL");
   client.pragma("foreign_keys = ON");
@@ -48,5 +65,31 @@ function tryChange(place: string, mode: number): void {
     fs.chmodSync(place, mode);
   } catch {
     return;
+  }
+}
+
+/**
+ * Waits until nobody else holds the database's lock for writing, at most as long as a worker would,
+ * while the process goes on serving. Throws SQLite's own error where it never came free.
+ */
+export async function untilWritable({ $client: client }: OpenDb): Promise<void> {
+  const end = Date.now() + PATIENCE;
+  while (!isWritable(client, Date.now() >= end))
+    await new Promise((resolve) => setTimeout(resolve, AGAIN));
+}
+
+function isWritable(client: Database.Database, last: boolean): boolean {
+  if (client.inTransaction) return true;
+  const patience = client.pragma("busy_timeout", { simple: true });
+  client.pragma("busy_timeout = 0");
+  try {
+    client.exec("BEGIN IMMEDIATE; ROLLBACK");
+    return true;
+  } catch (error) {
+    if (!(error instanceof Database.SqliteError) || error.code !== "SQLITE_BUSY" || last)
+      throw error;
+    return false;
+  } finally {
+    client.pragma(`busy_timeout = ${patience}`);
   }
 }

@@ -10,7 +10,9 @@ import {
   useEffect,
   useId,
   useRef,
+  useState,
 } from "react";
+import { faultOf } from "#app/_components/fault.ts";
 import { type FormAction, type FormState, IDLE } from "#app/_form.ts";
 
 interface FormView {
@@ -51,7 +53,10 @@ export function ActionForm({
   label,
   children,
 }: ActionFormProps) {
-  const [state, dispatch, pending] = useActionState(action, IDLE);
+  const [isLive, setLive] = useState(false);
+  useEffect(() => setLive(true), []);
+  // Before the scripts are there the form goes to the action itself.
+  const [state, dispatch, pending] = useActionState(isLive ? inWords(action) : action, IDLE);
   const form = useRef<HTMLFormElement>(null);
   const footId = useId();
 
@@ -87,6 +92,19 @@ export function ActionForm({
       </form>
     </FormContext>
   );
+}
+
+/** The action, which answers in words also where the office's machine could not do it. */
+function inWords(action: FormAction): FormAction {
+  return async (state, form) => {
+    try {
+      return await action(state, form);
+    } catch (error) {
+      const fault = faultOf(error);
+      if (fault === null) throw error;
+      return { ...IDLE, status: "refused", message: `${fault.title}. ${fault.text}` };
+    }
+  };
 }
 
 function Answer({ state, done }: { state: FormState; done: string | undefined }) {

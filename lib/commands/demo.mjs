@@ -1,12 +1,23 @@
 // npm run demo: installs, fills the demo once, builds, serves.
 import fs from "node:fs";
 import path from "node:path";
-import { build, install, ROOT, requireNode, requirePort, run, say, serve } from "./house.mjs";
+import {
+  build,
+  install,
+  ROOT,
+  requireFolder,
+  requireNode,
+  requirePort,
+  run,
+  say,
+} from "./house.mjs";
+import { serve } from "./serve.mjs";
 
 requireNode();
-const port = await requirePort("npm run demo");
-install();
 const dataFolder = path.resolve(ROOT, process.env.WYEBOOK_DATA ?? "data/demo");
+const port = await requirePort("npm run demo");
+await requireFolder(dataFolder);
+install();
 if (fs.existsSync(path.join(dataFolder, "wyebook.db"))) {
   say(`The data folder ${dataFolder} is there already and is left as it is.`);
 } else {

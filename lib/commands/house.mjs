@@ -1,5 +1,5 @@
 // What the commands share. Plain JavaScript on Node alone: it runs before anything is installed.
-import { spawn, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import fs from "node:fs";
 import net from "node:net";
@@ -96,12 +96,58 @@ export async function requirePort(command) {
       `PORT is "${asked}", which is not a port number. Use a whole number from 1 to 65535, for example: PORT=3201 ${command}`,
     );
   }
-  if (!(await portIsFree(port))) {
-    stop(
-      `Port ${port} is taken by another program, so Wyebook was not started. If it is an earlier Wyebook, it is at http://localhost:${port}; otherwise choose another port: PORT=${port + 1} ${command}`,
+  if (await portIsFree(port)) return port;
+  if (await answersAsWyebook(port))
+    return stop(
+      `Wyebook runs at http://localhost:${port} already, so it was not started again. Use that one, or stop it first (Ctrl+C where it runs). For another office beside it: PORT=${port + 1} WYEBOOK_DATA=FOLDER ${command}`,
     );
+  return stop(
+    `Port ${port} is taken by another program, so Wyebook was not started. Choose another port: PORT=${port + 1} ${command}`,
+  );
+}
+
+/** Whether what listens there is a Wyebook, by its sign-in page. */
+async function answersAsWyebook(port) {
+  const page = `http://127.0.0.1:${port}/sign-in`;
+  try {
+    const answer = await fetch(page, { signal: AbortSignal.timeout(5_000) });
+    return (await answer.text()).includes("Wyebook");
+  } catch {
+    return false;
   }
-  return port;
+}
+
+/** Who serves a data folder, in the folder itself. */
+function servingFile(dataFolder) {
+  return path.join(dataFolder, "serving.json");
+}
+
+/** Stops in words where another Wyebook serves this data folder, on whatever port. */
+export async function requireFolder(dataFolder) {
+  const file = servingFile(dataFolder);
+  if (!fs.existsSync(file)) return;
+  const [, pid, port] = /"pid":(\d+),"port":(\d+)/.exec(fs.readFileSync(file, "utf8")) ?? [];
+  // After a crash the file is left, and its number may be another program's by now.
+  if (pid === undefined || !isAlive(Number(pid)) || (await portIsFree(Number(port)))) return;
+  stop(
+    `Wyebook serves ${dataFolder} already, at http://localhost:${port} (process ${pid}), so it was not started again. Use that one, or stop it first (Ctrl+C where it runs).`,
+  );
+}
+
+/** Notes that this process serves the folder; returns what takes the note away. */
+export function noteServing(dataFolder, port) {
+  fs.mkdirSync(dataFolder, { recursive: true });
+  fs.writeFileSync(servingFile(dataFolder), `{"pid":${process.pid},"port":${port}}\n`);
+  return () => fs.rmSync(servingFile(dataFolder), { force: true });
+}
+
+function isAlive(pid) {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error.code === "EPERM";
+  }
 }
 
 function portIsFree(port) {
@@ -114,72 +160,6 @@ function portIsFree(port) {
 }
 
 /** Loopback unless the office opens it to its own network with WYEBOOK_HOST=0.0.0.0. */
-function host() {
+export function host() {
   return process.env.WYEBOOK_HOST ?? "127.0.0.1";
-}
-
-/**
- * Serves the pages and runs the worker (PDFs and mail) until one is told to stop.
- * A worker that dies is started again; a page server that dies ends the command.
- */
-export function serve({ port, dataFolder, ready }) {
-  const env = {
-    ...process.env,
-    NODE_ENV: "production",
-    NEXT_TELEMETRY_DISABLED: "1",
-    PORT: String(port),
-    WYEBOOK_DATA: dataFolder,
-  };
-  const options = { cwd: ROOT, env, stdio: ["ignore", "inherit", "inherit"] };
-  let stopping = false;
-  let worker = startWorker();
-
-  function startWorker() {
-    const child = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], options);
-    child.once("exit", () => {
-      if (!stopping)
-        setTimeout(() => {
-          if (!stopping) worker = startWorker();
-        }, 2000);
-    });
-    return child;
-  }
-
-  const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), host()], {
-    ...options,
-    stdio: ["ignore", "ignore", "inherit"],
-  });
-  pages.once("exit", (code) => {
-    if (stopping) return;
-    stopping = true;
-    worker.kill("SIGTERM");
-    stop(`The page server ended (code ${code}). Its words are above.`);
-  });
-  for (const signal of ["SIGINT", "SIGTERM"]) {
-    process.once(signal, () => {
-      stopping = true;
-      pages.kill("SIGTERM");
-      worker.kill("SIGTERM");
-    });
-  }
-  whenAnswering(port).then((answers) => {
-    if (answers) ready();
-    else if (!stopping) stop(`Nothing answered on port ${port} within a minute.`);
-  });
-}
-
-async function whenAnswering(port) {
-  for (let tries = 0; tries < 240; tries += 1) {
-    const open = await new Promise((resolve) => {
-      const socket = net.connect(port, host() === "0.0.0.0" ? "127.0.0.1" : host());
-      socket.once("connect", () => {
-        socket.destroy();
-        resolve(true);
-      });
-      socket.once("error", () => resolve(false));
-    });
-    if (open) return true;
-    await new Promise((resolve) => setTimeout(resolve, 250));
-  }
-  return false;
 }

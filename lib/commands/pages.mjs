@@ -37,7 +37,11 @@ const server = http.createServer((request, response) => {
   tellOwnHost(request.headers);
   handle(request, response);
 });
-server.listen(port, hostname);
+server.once("error", (error) => {
+  console.error(`The pages can't be served on port ${port}: ${error.message}`);
+  process.exit(1);
+});
+server.listen(port, hostname, () => process.send?.("ready"));
 
 /** Browsers name the page's origin on every such request; what does not is no page of ours. */
 function changesSomething({ method }) {
@@ -56,8 +60,14 @@ function tellOwnHost(headers) {
 
 let stopping = false;
 for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, stop);
+// Started by another program, it ends with that one.
+process.once("disconnect", stop);
+process.channel?.unref();
 
-/** Answers what was asked before, closes the database so that its log is folded in, and ends. */
+/**
+ * Answers what was asked before, and ends. The database is closed at the end of the process
+ * (app/_db.ts), so that its log is folded in.
+ */
 function stop() {
   if (stopping) return;
   stopping = true;
@@ -67,6 +77,5 @@ function stop() {
 }
 
 function end() {
-  globalThis.wyebookDb?.$client.close();
   process.exit(0);
 }

@@ -1,22 +1,33 @@
 // The worker: makes PDFs and sends mail, outside of any request, until it is told to stop.
 import { randomUUID } from "node:crypto";
 import os from "node:os";
-import path from "node:path";
-import { openDb } from "#db/open.ts";
 import { readEnv } from "#lib/env.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
+import { openOffice } from "#lib/operations/open-office.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
+import { sweepParts } from "#lib/storage/sweep.ts";
 
 /** How long it sleeps when there is nothing to do. */
 const PAUSE_MS = 1_000;
+
+/** How often it looks for what was left half written. */
+const SWEEP_MS = 60 * 60 * 1_000;
+
+/** Ends with this code where the office's data can't be opened: starting it again is no use. */
+const UNREADABLE = 3;
 
 // What is written into the data folder is the owner's alone.
 process.umask(0o077);
 
 const env = readEnv();
-const db = openDb(path.join(env.dataFolder, "wyebook.db"));
+const opened = openOffice(env.dataFolder, new Date().toISOString());
+if (!opened.ok) {
+  console.error(`\n${opened.error.words}\n`);
+  process.exit(UNREADABLE);
+}
+const db = opened.value;
 const place: Workplace = {
   db,
   dataFolder: env.dataFolder,
@@ -30,6 +41,15 @@ const place: Workplace = {
 
 const stopping = new AbortController();
 for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => stopping.abort());
+
+// Started by another program, it ends with that one.
+if (process.channel !== undefined) {
+  process.once("disconnect", () => stopping.abort());
+  process.channel.unref();
+}
+
+sweepParts(env.dataFolder, Date.now());
+setInterval(() => sweepParts(env.dataFolder, Date.now()), SWEEP_MS).unref();
 
 // What is being done is finished first; what is not begun stays for the next worker.
 while (!stopping.signal.aborted) {

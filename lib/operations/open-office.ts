@@ -23,12 +23,16 @@ export interface OfficeFault {
  * missing database beside what an office left there is lost, not new: nothing is made in its place,
  * so that nobody can set it up anew.
  */
-export function openOffice(dataFolder: string, now: Instant): Result<OpenDb, OfficeFault> {
+export function openOffice(
+  dataFolder: string,
+  now: Instant,
+  options: { readonly patience?: number } = {},
+): Result<OpenDb, OfficeFault> {
   const since = officeSince(dataFolder);
   const state = databaseState(databaseOf(dataFolder));
   const fault = faultOf(state, { dataFolder, since });
   if (fault !== null) return err(fault);
-  const db = openDb(databaseOf(dataFolder));
+  const db = openDb(databaseOf(dataFolder), options);
   if (getOffice(db) !== null) {
     stampOffice(dataFolder, now);
     return ok(db);

@@ -1,5 +1,6 @@
 import { Readable } from "node:stream";
 import type { ReadableStream } from "node:stream/web";
+import { writable } from "#app/_db.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { isFromOwnPage } from "#app/_own-origin.ts";
 import { refusedRequest, signedOut } from "#app/_refused-request.ts";
@@ -25,6 +26,7 @@ export async function PUT(
     return refusedRequest(403, "Nothing was stored: the request came from another site.");
   const user = await getUser();
   if (user === null) return signedOut();
+  await writable();
   const act = actOf(user);
   const { lineId } = await params;
   const may = mayAddUpload(act, lineId);

@@ -1,7 +1,7 @@
 import { Readable } from "node:stream";
 import type { ReadableStream as WebStream } from "node:stream/web";
 import { revalidatePath } from "next/cache";
-import { db } from "#app/_db.ts";
+import { db, writable } from "#app/_db.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { isFromOwnPage } from "#app/_own-origin.ts";
 import { refusedRequest, signedOut } from "#app/_refused-request.ts";
@@ -38,6 +38,7 @@ export async function PUT(request: Request, { params }: Context): Promise<Respon
     return refusedRequest(403, "Nothing was stored: the request came from another site.");
   const user = await getUser();
   if (user === null) return signedOut();
+  await writable();
   const act = actOf(user);
   const run = await params;
   const may = mayAddVideo(act, run);

@@ -1,0 +1,62 @@
+/** What the office's machine could not do, in words for whoever sees the page. */
+export interface Fault {
+  readonly title: string;
+  readonly text: string;
+}
+
+const SAFE = "What was saved before is safe.";
+
+const UNREADABLE: Fault = {
+  title: "The office’s records can’t be read",
+  text: "The database in the data folder is damaged, missing or empty, although an office was set up here. Nothing was changed. Whoever runs Wyebook should stop it, move the data folder aside and put the last backup back: npm run restore -- FOLDER. The window in which Wyebook runs says what is wrong, with the exact commands.",
+};
+
+/** By the digest that the server gives: SQLite's own code, or what is wrong with the data folder. */
+const FAULTS: Readonly<Record<string, Fault>> = {
+  OFFICE_LOST: UNREADABLE,
+  OFFICE_DAMAGED: UNREADABLE,
+  SQLITE_CORRUPT: UNREADABLE,
+  SQLITE_NOTADB: UNREADABLE,
+  OFFICE_FOREIGN: {
+    title: "This is not the office’s database",
+    text: "The data folder holds a database of another program. Nothing was changed. Whoever runs Wyebook should stop it and name the office’s own data folder with WYEBOOK_DATA.",
+  },
+  OFFICE_BUSY: busy(),
+  SQLITE_BUSY: busy(),
+  SQLITE_LOCKED: busy(),
+  SQLITE_FULL: {
+    title: "The disk of the office’s machine is full",
+    text: `Nothing was saved just now. ${SAFE} Make room on the disk, then try again.`,
+  },
+  SQLITE_READONLY: shut(),
+  SQLITE_CANTOPEN: shut(),
+  SQLITE_IOERR: {
+    title: "The disk of the office’s machine does not answer",
+    text: `Nothing was saved just now. ${SAFE} Try again; if it happens again, have the disk looked at and make a backup to another one.`,
+  },
+};
+
+/** The words for an error of the server, by its digest; null for what nobody foresaw. */
+export function faultOf(error: unknown): Fault | null {
+  const digest = digestOf(error);
+  return FAULTS[digest] ?? FAULTS[digest.split("_").slice(0, 2).join("_")] ?? null;
+}
+
+/** The mark that the server gave an error; empty where it gave none. */
+export function digestOf(error: unknown): string {
+  return error instanceof Error && "digest" in error ? String(error.digest) : "";
+}
+
+function busy(): Fault {
+  return {
+    title: "Another program is using the office’s database",
+    text: `Nothing was saved just now. ${SAFE} Close the other program on the office’s machine, or wait a minute, then try again.`,
+  };
+}
+
+function shut(): Fault {
+  return {
+    title: "The data folder can’t be written to",
+    text: `Nothing was saved just now. ${SAFE} Whoever runs Wyebook should look at the folder’s permissions, and whether its disk is read-only.`,
+  };
+}

@@ -1,0 +1,78 @@
+// Serves an office: the page server and the worker, each started again when it dies.
+import { spawn } from "node:child_process";
+import { host, noteServing, ROOT, say, stop } from "./house.mjs";
+import { keep } from "./keep.mjs";
+
+/** So many deaths one soon after the other, and the page server is given up. */
+const MOST_DEATHS = 6;
+
+/** How long what is being done may take to end when told to stop. */
+const ENDING_MS = 90_000;
+
+/**
+ * Serves the pages and runs the worker (PDFs and mail) until one is told to stop. Both end with this
+ * process, however it ends: they see its end of the channel between them close. `ready` is called
+ * when the pages answer for the first time.
+ */
+export function serve({ port, dataFolder, ready }) {
+  const env = {
+    ...process.env,
+    NODE_ENV: "production",
+    NEXT_TELEMETRY_DISABLED: "1",
+    PORT: String(port),
+    WYEBOOK_DATA: dataFolder,
+  };
+  const forget = noteServing(dataFolder, port);
+  process.once("exit", forget);
+  let firstReady = ready;
+  const pages = keep({ name: "The page server", start: startPages, most: MOST_DEATHS });
+  const worker = keep({
+    name: "The worker, which makes PDFs and sends mail,",
+    start: () => start(["--import", "tsx", "lib/commands/worker.ts"], "inherit"),
+  });
+  pages.over.then(async (stopped) => {
+    if (stopped) return;
+    end("SIGTERM");
+    await worker.over;
+    stop(
+      "The page server was given up, so Wyebook ends. Mend what the words above say, then start it again.",
+    );
+  });
+  for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, endByPerson);
+
+  function start(args, stdout) {
+    return spawn(process.execPath, args, {
+      cwd: ROOT,
+      env,
+      stdio: ["ignore", stdout, "inherit", "ipc"],
+    });
+  }
+
+  function startPages() {
+    const child = start(["lib/commands/pages.mjs", String(port), host()], "ignore");
+    child.once("message", () => {
+      firstReady();
+      firstReady = () => say("The page server answers again.");
+    });
+    return child;
+  }
+
+  let asked = 0;
+
+  /** Once: what is being done is finished first. Twice: at once; what was saved is safe all the same. */
+  function endByPerson() {
+    asked += 1;
+    // A terminal tells every process of the group, and some shells tell this one twice.
+    end(asked > 2 ? "SIGKILL" : "SIGTERM");
+  }
+
+  function end(signal) {
+    pages.stop(signal);
+    worker.stop(signal);
+    setTimeout(() => {
+      say("It takes too long to end, and is ended now; what was saved is safe.");
+      pages.stop("SIGKILL");
+      worker.stop("SIGKILL");
+    }, ENDING_MS).unref();
+  }
+}
