@@ -38,7 +38,7 @@ export async function setUpAction(_state: FormState, form: FormData): Promise<Fo
     },
   );
   if (!made.ok) return refused(sentenceOf(made.error), form, fieldOf(made.error));
-  stampOffice(dataFolder, now.toISOString());
+  stampOffice(dataFolder, now);
   const token = newToken();
   startSession({ db: db(), now }, { userId: made.value.user.id, tokenHash: hashToken(token) });
   await keepSessionToken(token);

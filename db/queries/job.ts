@@ -1,4 +1,4 @@
-import { and, desc, eq, lt, lte, or, sql } from "drizzle-orm";
+import { and, desc, eq, gt, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { jobs } from "#db/schema.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
@@ -42,11 +42,18 @@ export function insertJob(db: Db, job: Job): void {
 export interface Claim {
   readonly worker: string;
   readonly now: Instant;
+  /** The longest that anybody may have it: what is held for longer was claimed by another clock. */
   readonly until: Instant;
 }
 
-/** Takes the next job that waits, or whose worker went silent; null where there is none. */
-export function claimJob(db: Db, { worker, now, until }: Claim): Job | null {
+/**
+ * Takes the next job that waits, or whose worker went silent; null where there is none. No job is put
+ * off beyond `latest`: one that is was put off before the clock was set back, and is due.
+ */
+export function claimJob(
+  db: Db,
+  { worker, now, until, latest }: Claim & { readonly latest: Instant },
+): Job | null {
   return db.transaction(
     (one) => {
       const next = one
@@ -54,8 +61,14 @@ export function claimJob(db: Db, { worker, now, until }: Claim): Job | null {
         .from(jobs)
         .where(
           or(
-            and(eq(jobs.state, "waiting"), lte(jobs.nextTryAt, now)),
-            and(eq(jobs.state, "running"), lt(jobs.leaseUntil, now)),
+            and(
+              eq(jobs.state, "waiting"),
+              or(lte(jobs.nextTryAt, now), gt(jobs.nextTryAt, latest)),
+            ),
+            and(
+              eq(jobs.state, "running"),
+              or(lt(jobs.leaseUntil, now), gt(jobs.leaseUntil, until)),
+            ),
           ),
         )
         .orderBy(jobs.nextTryAt, sql`rowid`)

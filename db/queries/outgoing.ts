@@ -1,4 +1,4 @@
-import { and, eq, inArray, lt, lte, or, sql } from "drizzle-orm";
+import { and, eq, gt, inArray, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { outbox } from "#db/schema.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
@@ -51,8 +51,14 @@ export function insertOutgoing(db: Db, message: Outgoing): void {
   db.insert(outbox).values(message).run();
 }
 
-/** Takes the next message that waits, or whose worker went silent; null where there is none. */
-export function claimOutgoing(db: Db, { worker, now, until }: Claim): Outgoing | null {
+/**
+ * Takes the next message that waits, or whose worker went silent; null where there is none. No
+ * message is put off beyond `latest`: one that is was put off before the clock was set back, and is due.
+ */
+export function claimOutgoing(
+  db: Db,
+  { worker, now, until, latest }: Claim & { readonly latest: Instant },
+): Outgoing | null {
   return db.transaction(
     (one) => {
       const next = one
@@ -60,8 +66,14 @@ export function claimOutgoing(db: Db, { worker, now, until }: Claim): Outgoing |
         .from(outbox)
         .where(
           or(
-            and(eq(outbox.state, "waiting"), lte(outbox.nextTryAt, now)),
-            and(eq(outbox.state, "sending"), lt(outbox.leaseUntil, now)),
+            and(
+              eq(outbox.state, "waiting"),
+              or(lte(outbox.nextTryAt, now), gt(outbox.nextTryAt, latest)),
+            ),
+            and(
+              eq(outbox.state, "sending"),
+              or(lt(outbox.leaseUntil, now), gt(outbox.leaseUntil, until)),
+            ),
           ),
         )
         .orderBy(outbox.nextTryAt, sql`rowid`)

@@ -32,7 +32,8 @@ const MOST_TRIES = 3;
  * writes nothing.
  */
 export async function runNextJob(place: Workplace): Promise<boolean> {
-  const job = claimJob(place.db, claimOf(place));
+  const claim = claimOf(place);
+  const job = claimJob(place.db, { ...claim, latest: minutesAfter(claim.now, MOST_TRIES) });
   if (job === null) return false;
   try {
     await whileClaimed(

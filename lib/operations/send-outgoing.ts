@@ -36,7 +36,9 @@ const LONGEST_WAIT_MINUTES = 6 * 60;
  * is tried again later.
  */
 export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
-  const message = claimOutgoing(place.db, claimOf(place));
+  const claim = claimOf(place);
+  const latest = minutesAfter(claim.now, LONGEST_WAIT_MINUTES);
+  const message = claimOutgoing(place.db, { ...claim, latest });
   if (message === null) return false;
   const outcome = await whileClaimed(
     place,

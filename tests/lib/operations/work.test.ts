@@ -163,7 +163,7 @@ test("a message whose worker died is taken over when its lease is over, and not 
   mailOne(desk);
   const now = dead.place.now();
   const until = new Date(Date.parse(now) + 120_000).toISOString();
-  expect(claimOutgoing(desk.act.db, { worker: "dead", now, until })).not.toBeNull();
+  expect(claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until })).not.toBeNull();
   expect(await sendNextOutgoing(place)).toBe(false);
   wait(3);
   expect(await sendNextOutgoing(place)).toBe(true);
@@ -258,9 +258,37 @@ test("a worker that was overtaken writes nothing", async () => {
   const slow = aWorkplace(desk, { worker: "slow" });
   const running = runNextJob(slow.place);
   const now = new Date(Date.parse(act.now) + 10 * 60_000).toISOString();
-  const taken = claimJob(act.db, { worker: "fast", now, until: now });
+  const taken = claimJob(act.db, { worker: "fast", now, until: now, latest: now });
   expect(taken?.id).toBe(jobId);
   await running;
   expect(fileOf(act, lineId).uploads).toEqual([]);
   expect(getJob(act.db, jobId)?.state).toBe("running");
+});
+
+test("a clock that is set back by a day keeps no message and no job waiting", async () => {
+  const desk = aDesk();
+  const peer = await aPeer();
+  mailOne(desk);
+  const { jobId } = must(
+    startJob(desk.act, { lineId: desk.lineId, kind: "packet", subjectIds: [] }),
+  );
+  const { place, wait } = aWorkplace(desk, { smtp: peer.smtp });
+  wait(-24 * 60);
+  expect(await sendNextOutgoing(place)).toBe(true);
+  expect(peer.received).toHaveLength(1);
+  expect(await runNextJob(place)).toBe(true);
+  expect(getJob(desk.act.db, jobId)?.state).toBe("done");
+});
+
+test("what a worker held when it died before the clock was set back is taken over at once", async () => {
+  const desk = aDesk();
+  const peer = await aPeer();
+  mailOne(desk);
+  const { place, wait } = aWorkplace(desk, { smtp: peer.smtp });
+  const now = place.now();
+  const until = new Date(Date.parse(now) + 120_000).toISOString();
+  claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until });
+  wait(-24 * 60);
+  expect(await sendNextOutgoing(place)).toBe(true);
+  expect(peer.received).toHaveLength(1);
 });
