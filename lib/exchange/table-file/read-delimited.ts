@@ -1,17 +1,36 @@
 import { CsvError, parse } from "csv-parse/sync";
 import { err, ok, type Result } from "#lib/result.ts";
+import { MOST_ROWS, tooLong } from "./sheet.ts";
 
 const SEPARATORS = [",", ";", "\t", "|"] as const;
 
-/** Rows that are looked at to find the separator. */
+/** Rows and letters that are looked at to find the separator. */
 const SAMPLE = 50;
+const SAMPLE_LETTERS = 50_000;
+
+/** Lines of a text that can hold the rows that come in at once, some cells with lines of their own. */
+const MOST_LINES = 20 * MOST_ROWS;
+
+/** No row of so many cells as come in at once is as long as this. */
+const LONGEST_ROW = 400_000;
+
+const LONG_ROW =
+  "A row of the file is longer than 100 columns can be. Save only the columns that you need.";
 
 /**
  * Rows of cells out of a text with a comma, semicolon, tab or bar between the cells, whichever cuts
  * the rows most alike. Cells may be quoted; an inch mark inside a cell is no quote. Empty rows stay,
- * so that rows count as a spreadsheet counts them.
+ * so that rows count as a spreadsheet counts them; rows beyond `MOST_ROWS` come without
+ * their cells, so that only their number is known.
  */
 export function readDelimited(text: string): Result<string[][], string> {
+  if (longestRow(text) > LONGEST_ROW) return err(LONG_ROW);
+  const lines = text.split("\n");
+  if (lines.length > MOST_LINES) {
+    const filled = lines.findLastIndex((line) => /[^\s,;|"]/.test(line)) + 1;
+    if (filled > MOST_LINES) return err(tooLong("The file", filled));
+    return readDelimited(lines.slice(0, MOST_LINES).join("\n"));
+  }
   const [first = ""] = text.split(/\r?\n/, 1);
   const named = /^sep=(.)$/i.exec(first)?.[1];
   if (named !== undefined) {
@@ -22,7 +41,10 @@ export function readDelimited(text: string): Result<string[][], string> {
 }
 
 function separatorOf(text: string): string {
-  const sample = text.split(/\r\n|\r|\n/, SAMPLE).join("\n");
+  const sample = text
+    .slice(0, SAMPLE_LETTERS)
+    .split(/\r\n|\r|\n/, SAMPLE)
+    .join("\n");
   // A separator that cuts through quoted cells leaves quotes where none may stand.
   const sound = SEPARATORS.filter((separator) => readWith(sample, separator, "strict").ok);
   const among = sound.length === 0 ? SEPARATORS : sound;
@@ -47,17 +69,40 @@ function readWith(
   separator: string,
   quotes: "strict" | "loose" = "loose",
 ): Result<string[][], string> {
+  let number = 0;
+  let filled = 0;
   try {
     const rows: string[][] = parse(text, {
       delimiter: separator,
       relax_column_count: true,
       relax_quotes: quotes === "loose",
+      on_record: (row: string[]) => {
+        number += 1;
+        const cells = row.map((cell) => cell.trim());
+        if (cells.some((cell) => cell !== "")) filled = number;
+        return number > MOST_ROWS + 1 ? null : cells;
+      },
     });
-    return ok(rows.map((row) => row.map((cell) => cell.trim())));
+    if (filled > rows.length) {
+      const rest = Array.from({ length: filled - rows.length - 1 }, (): string[] => []);
+      return ok([...rows, ...rest, ["…"]]);
+    }
+    return ok(rows);
   } catch (problem) {
     if (!(problem instanceof CsvError)) throw problem;
     return err(wordsOf(problem));
   }
+}
+
+function longestRow(text: string): number {
+  let longest = 0;
+  for (let at = 0; at < text.length; ) {
+    const end = text.indexOf("\n", at);
+    const next = end === -1 ? text.length : end;
+    longest = Math.max(longest, next - at);
+    at = next + 1;
+  }
+  return longest;
 }
 
 function wordsOf({ code }: CsvError): string {

@@ -2,7 +2,15 @@ import { err, ok, type Result } from "#lib/result.ts";
 import { decodeText } from "./decode-text.ts";
 import { readDelimited } from "./read-delimited.ts";
 import { readWorkbook } from "./read-workbook.ts";
-import { MOST_BYTES, MOST_COLUMNS, MOST_ROWS, type Sheet, type TableFile } from "./sheet.ts";
+import {
+  MOST_BYTES,
+  MOST_COLUMNS,
+  MOST_ROWS,
+  type Sheet,
+  type TableFile,
+  TOO_WIDE,
+  tooLong,
+} from "./sheet.ts";
 
 /**
  * The rows of a table that a person chose: CSV with any separator, text with tabs, or XLSX. Cells
@@ -52,10 +60,10 @@ function limited(sheets: readonly Sheet[], guessed: boolean): Result<TableFile, 
   const long = filled.find(({ rows }) => rows.length > MOST_ROWS);
   if (long !== undefined)
     return err(
-      `${long.name === "" ? "The file" : `The sheet “${long.name}”`} has ${long.rows.length.toLocaleString("en-US")} rows; at most 2,000 come in at once. Cut it in parts.`,
+      tooLong(long.name === "" ? "The file" : `The sheet “${long.name}”`, long.rows.length),
     );
   if (filled.some(({ rows }) => rows.some((row) => row.length > MOST_COLUMNS)))
-    return err("The table has more than 100 columns. Save only those that you need.");
+    return err(TOO_WIDE);
   return ok({ sheets: filled, guessed });
 }
 

@@ -2,6 +2,7 @@ import readSheets from "read-excel-file/universal";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Sheet } from "./sheet.ts";
 import { unpackedSize } from "./unpacked-size.ts";
+import { withinLimits } from "./within-limits.ts";
 
 const MOST_UNPACKED = 60_000_000;
 
@@ -15,7 +16,9 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Result<Sheet[], s
   if (size > MOST_UNPACKED)
     return err("This spreadsheet is too large once it is unpacked. Save the one sheet as CSV.");
   try {
-    const sheets = await readSheets(new Uint8Array(bytes).buffer);
+    const within = withinLimits(bytes);
+    if (!within.ok) return within;
+    const sheets = await readSheets(new Uint8Array(within.value).buffer);
     return ok(
       sheets.map(({ sheet, data }) => ({
         name: sheet,

@@ -15,3 +15,9 @@ export interface TableFile {
 export const MOST_BYTES = 4_000_000;
 export const MOST_ROWS = 2_000;
 export const MOST_COLUMNS = 100;
+
+export const TOO_WIDE = "The table has more than 100 columns. Save only those that you need.";
+
+export function tooLong(what: string, rows: number): string {
+  return `${what} has ${rows.toLocaleString("en-US")} rows; at most 2,000 come in at once. Cut it in parts.`;
+}

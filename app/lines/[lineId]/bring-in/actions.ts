@@ -4,7 +4,7 @@ import { revalidatePath } from "next/cache";
 import { oneOf } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { readTableFile } from "#lib/exchange/table-file/read-table-file.ts";
+import { readTableApart } from "#lib/exchange/table-file/read-table-apart.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import {
   BRINGABLE,
@@ -19,7 +19,7 @@ export async function readTableAction(form: FormData): Promise<Result<TableFile,
   await requireAct("record-the-field");
   const file = form.get("file");
   if (!(file instanceof File)) return err("Choose a file first.");
-  return readTableFile(new Uint8Array(await file.arrayBuffer()));
+  return readTableApart(new Uint8Array(await file.arrayBuffer()));
 }
 
 /** Brings rows into a record or a run: what came in, and what is to be mended. */
