@@ -1,6 +1,5 @@
-import { type ChildProcess, fork } from "node:child_process";
+import { type ChildProcess, spawn } from "node:child_process";
 import fs from "node:fs";
-import path from "node:path";
 import { err, ok, type Result } from "#lib/result.ts";
 
 // What reads a file of a stranger's may need more time or memory than there is, however small the
@@ -25,6 +24,7 @@ export interface Apart<I, O> {
 }
 
 const LOOK_MS = 50;
+const STARTING_MS = 60_000;
 const MEGABYTE = 1_048_576;
 /** V8 ends a process without a word to its parent; this is the code that it leaves then. */
 const OUT_OF_MEMORY = "SIGABRT";
@@ -39,17 +39,28 @@ export function openApart<I extends object, O>(entry: string, limits: Limits): A
   return { ask, close };
 
   async function ask(input: I, time = limits.time): Promise<Result<O, NoAnswer>> {
-    child ??= start(entry, limits);
-    const answer = await answerOf<O>(child, input, {
-      ...limits,
-      time: Math.min(time, limits.time),
-    });
+    const started = child === null ? await begin() : ok(child);
+    if (!started.ok) return started;
+    const within = { ...limits, time: Math.min(time, limits.time) };
+    const answer = await nextAnswer<{ value: O } | null>(started.value, within, input);
+    if (answer.ok && answer.value !== null) return ok(answer.value.value);
     if (!answer.ok) close();
-    return answer;
+    return answer.ok ? err("broke") : answer;
+  }
+
+  /** Starting takes a moment that is not the work's. */
+  async function begin(): Promise<Result<ChildProcess, NoAnswer>> {
+    child = start(entry, limits);
+    const ready = await nextAnswer(child, { ...limits, time: STARTING_MS }, null);
+    if (ready.ok) return ok(child);
+    close();
+    return ready;
   }
 
   function close() {
     child?.removeAllListeners();
+    // What it says last is no news: it was ended.
+    child?.on("error", () => {});
     child?.kill("SIGKILL");
     child = null;
   }
@@ -79,9 +90,10 @@ export async function askApart<I extends object, O>(
 }
 
 function start(entry: string, { memory }: Limits): ChildProcess {
-  const file = path.join(process.cwd(), entry);
-  return fork(file, [], {
-    execArgv: ["--import", "tsx", `--max-old-space-size=${Math.floor(memory * 0.8)}`],
+  const options = ["--import", "tsx", `--max-old-space-size=${Math.floor(memory * 0.8)}`];
+  // Run by Node as any program: a bundler would take the module that is forked into its bundle.
+  return spawn(process.execPath, [...options, entry], {
+    cwd: process.cwd(),
     // Nothing of ours is its business.
     env: { NODE_ENV: "production" },
     serialization: "advanced",
@@ -89,10 +101,11 @@ function start(entry: string, { memory }: Limits): ChildProcess {
   });
 }
 
-function answerOf<O>(
+/** The next thing that the process says; with an input, its answer to that. */
+function nextAnswer<O>(
   child: ChildProcess,
-  input: object,
   { time, memory }: Limits,
+  input: object | null,
 ): Promise<Result<O, NoAnswer>> {
   return new Promise((resolve) => {
     const clock = setTimeout(() => end(err("too-long")), time);
@@ -102,12 +115,13 @@ function answerOf<O>(
     child.on("message", onMessage);
     child.on("exit", onExit);
     child.on("error", onError);
-    child.send(input, (error) => {
-      if (error !== null) end(err("broke"));
-    });
+    if (input !== null)
+      child.send(input, (error) => {
+        if (error !== null) end(err("broke"));
+      });
 
     function onMessage(answer: unknown) {
-      end(answer === null ? err("broke") : ok((answer as { value: O }).value));
+      end(ok(answer as O));
     }
     function onExit(_code: number | null, signal: string | null) {
       end(err(signal === OUT_OF_MEMORY ? "too-much-memory" : "broke"));

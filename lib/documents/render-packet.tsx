@@ -9,7 +9,7 @@ import { frameOnLetter, stampPage } from "./page-frame.ts";
 import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 import { SheetDocument } from "./sheet-document.tsx";
-import { uploadPages } from "./upload-pages.ts";
+import { openUploads, type Uploads } from "./uploads-apart.ts";
 
 interface ReadySheet {
   readonly title: string;
@@ -33,10 +33,7 @@ export async function renderPacket(
 ): Promise<Uint8Array> {
   await readyFonts();
   const clean = printable(packet, "The packet");
-  const sheets: ReadySheet[] = [];
-  for (const [index, sheet] of clean.sheets.entries()) {
-    sheets.push(await readySheet(sheet, { packet: clean, number: index + 1, uploads }));
-  }
+  const sheets = await readySheets(clean, uploads);
   const cover = await renderCover(clean, sheets);
   const joined = await joinParts(
     [
@@ -58,12 +55,28 @@ export async function renderPacket(
   return joined.save();
 }
 
+async function readySheets(
+  packet: Packet,
+  uploads: ReadonlyMap<string, Uint8Array>,
+): Promise<ReadySheet[]> {
+  const apart = openUploads();
+  try {
+    const sheets: ReadySheet[] = [];
+    for (const [index, sheet] of packet.sheets.entries())
+      sheets.push(await readySheet(sheet, { packet, number: index + 1, uploads, apart }));
+    return sheets;
+  } finally {
+    apart.close();
+  }
+}
+
 async function readySheet(
   sheet: Sheet,
   at: {
     readonly packet: Packet;
     readonly number: number;
     readonly uploads: ReadonlyMap<string, Uint8Array>;
+    readonly apart: Uploads;
   },
 ): Promise<ReadySheet> {
   if (sheet.uploadId === null) {
@@ -72,7 +85,7 @@ async function readySheet(
   }
   const bytes = at.uploads.get(sheet.uploadId);
   const pages = bytes
-    ? await uploadPages(bytes)
+    ? await at.apart.pages(bytes)
     : { ok: false as const, error: "its bytes are not in the store. Add the file again." };
   if (pages.ok) {
     return { title: sheet.title, document: pages.value, foreign: true, refused: null };

@@ -1,18 +1,24 @@
 import { PDFDocument, PDFName } from "@cantoo/pdf-lib";
 import sharp from "sharp";
 import { err, ok, type Result } from "#lib/result.ts";
+import { leaveOnlyWhatShows } from "./plain-pages.ts";
 
 const LETTER = { short: 612, long: 792 };
 const MARGIN = 36;
 /** A photograph prints well enough at this many pixels on its long side. */
 const LONGEST_SIDE = 2_400;
 
+/** More than any authority looks through; what draws such a file needs minutes. */
+const MOST_PAGES = 1_000;
+const MOST_OBJECTS = 200_000;
+
 /**
- * A stored file as pages that can be merged into a packet: a PDF with its form fields made part of
- * the page, or a picture on a Letter page. A file that cannot be merged comes back as the reason in
- * words, with what to do about it; it is never merged in part.
+ * A stored file as a PDF that can be merged into a packet: a PDF with its form fields made part of
+ * the page, only what shows of it, or a picture on a Letter page. A file that cannot be merged comes
+ * back as the reason in words, with what to do about it; it is never merged in part. A stranger's
+ * file may take any time and memory: called in a process of its own (uploads-apart.ts).
  */
-export async function uploadPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+export async function uploadPages(bytes: Uint8Array): Promise<Result<Uint8Array, string>> {
   if (startsWith(bytes, "%PDF")) return await pdfPages(bytes);
   return await picturePages(bytes);
 }
@@ -22,10 +28,15 @@ function startsWith(bytes: Uint8Array, sign: string): boolean {
   return head.includes(sign);
 }
 
-async function pdfPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+async function pdfPages(bytes: Uint8Array): Promise<Result<Uint8Array, string>> {
   const opened = await openPdf(bytes);
   if (!opened.ok) return opened;
   const source = opened.value;
+  const count = source.getPageCount();
+  if (count > MOST_PAGES)
+    return err(
+      `it has ${count.toLocaleString("en-US")} pages, and a packet takes at most ${MOST_PAGES.toLocaleString("en-US")} of one file. Print the pages that matter to a new PDF, and add that.`,
+    );
   if (hasXfa(source)) {
     return err(
       "it is a form of a kind whose pages only its own program can show. Open it there, print it to a PDF, and add that.",
@@ -33,7 +44,7 @@ async function pdfPages(bytes: Uint8Array): Promise<Result<PDFDocument, string>>
   }
   try {
     source.getForm().flatten();
-    return ok(await cleanCopy(source));
+    return await cleanCopy(source);
   } catch {
     return err(
       "its pages or form fields are damaged. Open it, print it to a new PDF, and add that.",
@@ -79,18 +90,22 @@ function hasXfa(document: PDFDocument): boolean {
   return document.getForm().acroForm.dict.has(PDFName.of("XFA"));
 }
 
-/** Only the pages, written out and read again: what comes through that can be merged. */
-async function cleanCopy(source: PDFDocument): Promise<PDFDocument> {
+/** Only the pages, and of them only what shows. */
+async function cleanCopy(source: PDFDocument): Promise<Result<Uint8Array, string>> {
+  // Before they are copied: a page's actions and remarks may name half of the document.
+  leaveOnlyWhatShows(source.getPages());
   const copy = await PDFDocument.create({ updateMetadata: false });
   const pages = await copy.copyPages(source, source.getPageIndices());
-  for (const page of pages) {
-    page.node.delete(PDFName.of("AA"));
-    copy.addPage(page);
-  }
-  return await PDFDocument.load(await copy.save(), { updateMetadata: false });
+  for (const page of pages) copy.addPage(page);
+  leaveOnlyWhatShows(copy.getPages());
+  if (copy.context.enumerateIndirectObjects().length > MOST_OBJECTS)
+    return err(
+      "it is made of too many parts to be merged. Open it, print it to a new PDF, and add that.",
+    );
+  return ok(await copy.save());
 }
 
-async function picturePages(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
+async function picturePages(bytes: Uint8Array): Promise<Result<Uint8Array, string>> {
   try {
     const { data, info } = await sharp(bytes, { failOn: "error", limitInputPixels: 120_000_000 })
       .rotate()
@@ -109,7 +124,7 @@ async function picturePages(bytes: Uint8Array): Promise<Result<PDFDocument, stri
 async function picturePage(
   data: Uint8Array,
   { width, height }: { width: number; height: number },
-): Promise<PDFDocument> {
+): Promise<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   const wide = width > height;
   const size: [number, number] = wide ? [LETTER.long, LETTER.short] : [LETTER.short, LETTER.long];
@@ -123,5 +138,5 @@ async function picturePage(
     width: width * scale,
     height: height * scale,
   });
-  return await PDFDocument.load(await document.save(), { updateMetadata: false });
+  return await document.save();
 }
