@@ -67,7 +67,7 @@ test("while a message waits its link's secret is kept apart: not in the database
   await act.db.$client.backup(database);
   expect(fs.readFileSync(database, "latin1")).not.toContain(secret);
   const folder = path.join(aFolder(), "backup");
-  must(makeBackup({ dataFolder: act.dataFolder, folder }));
+  must(makeBackup({ now: "2026-11-25T18:00:00.000Z", dataFolder: act.dataFolder, folder }));
   expect(everythingIn(desk, folder)).not.toContain(secret);
   const kept = fs.readdirSync(path.join(act.dataFolder, "link-secrets"));
   expect(kept).toHaveLength(1);
