@@ -58,6 +58,8 @@ const KEPT: Readonly<Record<string, Kept>> = {
       "state",
       "state_on",
       "split_id",
+      "rests_on_id",
+      "entered_by",
     ],
     once: ["amount_cents", "recording_number", "upload_id"],
     neither: SIGNED_WORD,

@@ -962,6 +962,8 @@ export const consents = sqliteTable(
     recordingNumber: words("recording_number"),
     uploadId: text("upload_id"),
     note: words("note"),
+    restsOnId: text("rests_on_id"),
+    enteredBy: words("entered_by").default(""),
   },
   (t) => [
     key(t),
@@ -980,6 +982,7 @@ export const signatures = sqliteTable(
     consentId: words("consent_id"),
     linkId: words("link_id"),
     signedName: words("signed_name"),
+    forName: words("for_name").default(""),
     drawingId: text("drawing_id"),
     intent: words("intent"),
     disclosure: words("disclosure"),

@@ -599,6 +599,8 @@ function letterShapes(f: Fields) {
       recordingNumber: f.words,
       uploadId: nullable(f.ref("stored file")),
       note: f.words,
+      restsOnId: nullable(f.ref("consent")),
+      enteredBy: f.words,
     }),
   };
 }
@@ -610,6 +612,7 @@ function consentShapes(f: Fields) {
       consentId: f.ref("consent"),
       linkId: f.words,
       signedName: f.words,
+      forName: f.words,
       drawingId: nullable(f.ref("stored file")),
       intent: f.words,
       disclosure: f.words,

@@ -27,6 +27,8 @@ export interface LinkDoor extends Pick<Act, "db" | "now" | "today" | "dataFolder
   readonly address: string;
   /** What the browser calls itself. */
   readonly agent: string;
+  /** Who is signed in to the office in the same browser; empty: nobody, as it should be. */
+  readonly officeUser: string;
 }
 
 const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
@@ -42,6 +44,9 @@ const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
   "no-records": "missing-value",
   "no-name": "missing-value",
   "no-capacity": "missing-value",
+  "office-session": "not-allowed",
+  "no-release-words": "missing-value",
+  "release-asked": "already-there",
 };
 
 /** A refusal at a private link: its path names the stop, so that the page can say it in any language. */
@@ -55,7 +60,7 @@ export function hashSecret(secret: string): string {
 }
 
 /**
- * The open link of a secret. One that never was, one that ran out and one that was called back get
+ * The open link of a secret. Nothing is done by one in a browser that is signed in to the office. One that never was, one that ran out and one that was called back get
  * the same answer. Too many of those from one address, or too much by one link, has to wait.
  */
 export function findOpenLink(
@@ -63,6 +68,8 @@ export function findOpenLink(
   secret: string,
   use: "opening" | "doing",
 ): Result<PrivateLink, Refusal> {
+  // Whoever works here could answer and sign for any neighbor, and it would look like the neighbor.
+  if (use === "doing" && door.officeUser !== "") return stopped("office-session");
   const misses = `link-misses:${countedAddress(door.address).slice(0, 100)}`;
   if (triesOf(door, misses) >= LINK_MISSES) return stopped("too-many");
   const link = linkOf(door.db, secret);

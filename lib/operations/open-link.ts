@@ -1,4 +1,5 @@
 import { getLineFile } from "#db/queries/line-file.ts";
+import { listVisits } from "#db/queries/link.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { type LinkView, linkView } from "#lib/domain/consent/link-view.ts";
 import type { LinkDeed } from "#lib/domain/consent/private-link.ts";
@@ -11,7 +12,7 @@ import { findOpenLink, type LinkDoor, noteVisit, stopped } from "./link-door.ts"
 
 /**
  * What a private link shows, with the visit noted (`noted: false`: the page comes back after the
- * reader's own deed). Changes nothing in the line's file. A secret that opens nothing gets one and
+ * reader's own deed). Nothing is noted of somebody of the office who looks at it. Changes nothing in the line's file. A secret that opens nothing gets one and
  * the same answer whatever the reason.
  */
 export function openLink(
@@ -76,11 +77,13 @@ function opened<T>(
       const office = getOffice(db);
       const notice = file?.notices.find(({ id }) => id === link.noticeId);
       if (!file || !office || !notice) return stopped("gone");
-      const view = linkView({ file, report: reportOn(file, door.today), office, link, notice });
+      const report = reportOn(file, door.today);
+      const visits = listVisits(db, link.id);
+      const view = linkView({ file, report, office, link, notice, visits });
       if (view === null) return stopped("gone");
       const taken = take({ view, uploads: file.uploads });
       if (taken === undefined) return stopped("letter-not-ready");
-      if (taken.deed !== null) noteVisit(inside, db, link, taken.deed);
+      if (taken.deed !== null && door.officeUser === "") noteVisit(inside, db, link, taken.deed);
       return ok(taken.value);
     },
     { behavior: "immediate" },

@@ -3,10 +3,10 @@ import type { Day } from "#lib/domain/calendar/day.ts";
 import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import {
   CONSENT_KINDS,
-  CONSENT_STATES,
   type Consent,
   type ConsentKind,
-  type ConsentState,
+  RECORDED_STATES,
+  type RecordedState,
 } from "#lib/domain/consent/consent.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
@@ -22,7 +22,7 @@ interface ConsentWord {
   readonly kind: ConsentKind;
   readonly partyId: string;
   readonly propertyId: string;
-  readonly state: ConsentState;
+  readonly state: RecordedState;
   readonly stateOn: Day;
   /** For `pay`: the split version that was put to the person. */
   readonly splitId: string | null;
@@ -53,6 +53,8 @@ export function recordConsent(
       uploadId: word.uploadId ?? old?.uploadId ?? null,
       amount: word.amount ?? old?.amount ?? null,
       recordingNumber: word.recordingNumber || (old?.recordingNumber ?? ""),
+      restsOnId: old?.restsOnId ?? null,
+      enteredBy: old?.enteredBy ?? act.actor.name,
     };
     const amount = word.amount === null ? "" : ` of ${formatCents(word.amount)}`;
     return ok({
@@ -109,7 +111,7 @@ function wrongParts(file: LineFile, { partyId, propertyId, splitId, uploadId }: 
 
 function wrongWord(act: Act, { kind, state, stateOn, recordingNumber }: Word) {
   if (!CONSENT_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose a kind of consent");
-  if (!CONSENT_STATES.includes(state))
+  if (!RECORDED_STATES.includes(state))
     return refuse("bad-value", "state", "Choose what they answered");
   if (kind === "agreement-recorded" && state === "given" && recordingNumber.trim() === "")
     return refuse("missing-value", "recordingNumber", "Write the recording number");

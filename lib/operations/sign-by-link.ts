@@ -35,6 +35,8 @@ import { type Signed, signaturesOf } from "./signature-rows.ts";
 /** A drawn name is a small picture; anything larger is no signature. */
 const DRAWING_LIMIT = 500_000;
 const MOST_VIEWS = 200;
+/** More people than are one party anywhere. */
+const MOST_NAMES = 10;
 
 interface Signing {
   readonly secret: string;
@@ -42,8 +44,8 @@ interface Signing {
   readonly kinds: readonly ScreenKind[];
   /** The split version that the page showed; null where it asked for no money. */
   readonly splitId: string | null;
-  /** The name exactly as typed. */
-  readonly signedName: string;
+  /** The name exactly as typed; one of each, where several people are one party. */
+  readonly signedNames: readonly string[];
   /** As what somebody signs for a trust, firm or estate, where the file does not say. */
   readonly capacity: string;
   /** A drawn signature as PNG; null where the name was only typed. */
@@ -58,13 +60,14 @@ interface Signing {
  * Signs what a letter asks for, on screen (15 U.S.C. 7001, UETA 7 to 9 and 12 as checks.md K tells
  * them). Refuses without ticked intent, without the consent to electronic records, without a typed
  * name, before the letter's PDF was opened, on an amount that no longer holds, and for an agreement
- * that needs a notary. Keeps one signature a consent, chained to the one before it on the line, and
+ * that needs a notary. A name that is not the party's is signed and held: it counts once a person of
+ * the office has looked at it (decide-signed-name.ts). Keeps one signature a consent, chained to the one before it on the line, and
  * sends the signer a copy where there is an address.
  */
 export async function signByLink(
   door: LinkDoor,
   signing: Signing,
-): Promise<Result<{ signatureIds: string[]; copied: boolean }, Refusal>> {
+): Promise<Result<{ signatureIds: string[]; copied: boolean; held: boolean }, Refusal>> {
   const found = findOpenLink(door, signing.secret, "doing");
   if (!found.ok) return found;
   const link = found.value;
@@ -95,8 +98,12 @@ export async function signByLink(
       agent: door.agent,
     });
     return ok({
-      value: { signatureIds: signed.map(({ signature }) => signature.id), copied: copy !== null },
-      sentence: sentenceOf(file, office, signed),
+      value: {
+        signatureIds: signed.map(({ signature }) => signature.id),
+        copied: copy !== null,
+        held: isHeld(signed),
+      },
+      sentence: sentenceOf(file, office, { signed, held: isHeld(signed) }),
       detail: signed.map(({ consent, signature }) => ({
         after: consent,
         signature: shortOf(signature),
@@ -119,13 +126,16 @@ function sha256(text: string): string {
   return createHash("sha256").update(text).digest("hex");
 }
 
-function unfinishedPart({ kinds, records, signedName }: Signing) {
+function unfinishedPart({ kinds, records, signedNames }: Signing) {
   if (kinds.length === 0) return stopped("no-intent");
   if (kinds.some((kind) => !SCREEN_KINDS.includes(kind))) return stopped("nothing-to-sign");
   if (!records) return stopped("no-records");
-  if (!/\p{L}/u.test(signedName) || /\p{Cc}/u.test(signedName) || signedName.length > 200)
-    return stopped("no-name");
-  return null;
+  if (signedNames.length === 0 || signedNames.length > MOST_NAMES) return stopped("no-name");
+  return signedNames.every(isName) ? null : stopped("no-name");
+}
+
+function isName(name: string): boolean {
+  return /\p{L}/u.test(name) && !/\p{Cc}/u.test(name) && name.length <= 200;
 }
 
 function wrongSigning(
@@ -183,13 +193,25 @@ async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
 }
 
-function sentenceOf(file: LineFile, office: Office, signed: readonly Signed[]): string {
+function isHeld(signed: readonly Signed[]): boolean {
+  return signed.some(({ consent }) => consent.state === "name-held");
+}
+
+function sentenceOf(
+  file: LineFile,
+  office: Office,
+  { signed, held }: { signed: readonly Signed[]; held: boolean },
+): string {
   const kinds = signed.map(({ consent: { kind, amount } }) =>
     amount === null ? kind : `${kind} ${formatCents(amount)}`,
   );
   const [first] = signed;
   const name = file.parties.find(({ id }) => id === first?.consent.partyId)?.name ?? office.name;
-  return `${name} signed on screen, as ${first?.signature.signedName}: consent to ${kinds.join(" and to ")}.`;
+  const typed = first?.signature.signedName ?? "";
+  const consents = `consent to ${kinds.join(" and to ")}`;
+  return held
+    ? `Signed on screen for ${name} as “${typed}”, which is not the name in the file: ${consents}. It counts once somebody of the office has looked at the name.`
+    : `${name} signed on screen, as ${typed}: ${consents}.`;
 }
 
 function shortOf({ id, hash, documentHash }: Signature) {

@@ -4,10 +4,12 @@ import { intentSentence } from "#lib/domain/consent/intent.ts";
 import type { PrivateLink } from "#lib/domain/consent/private-link.ts";
 import { type ScreenKind, signingName, termsOf } from "#lib/domain/consent/signable.ts";
 import type { Signature, SignatureView } from "#lib/domain/consent/signature.ts";
+import { type NameDoubt, nameDoubt } from "#lib/domain/consent/signer-name.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
 import { placeOf } from "#lib/domain/letter/facts.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
+import { letterDate } from "#lib/domain/letter/letter-date.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import type { Language } from "#lib/domain/party/party.ts";
 import type { Act } from "./act.ts";
@@ -26,7 +28,8 @@ interface Given {
   readonly link: PrivateLink;
   readonly signing: {
     readonly kinds: readonly ScreenKind[];
-    readonly signedName: string;
+    /** As typed: one name, or one of each where several people are one party. */
+    readonly signedNames: readonly string[];
     readonly capacity: string;
     readonly language: Language;
   };
@@ -67,14 +70,30 @@ function consentOf(
     kind,
     partyId: notice.partyId,
     propertyId: notice.propertyId ?? "",
-    state: "given",
+    state: doubtOf({ file, notice, signing }, kind) === null ? "given" : "name-held",
     stateOn: act.today,
     splitId,
     amount,
     recordingNumber: "",
     uploadId: document.id,
     note: `Signed on screen by private link${as}`,
+    restsOnId: null,
+    enteredBy: "",
   };
+}
+
+/** Why the office has to look at the names typed; null where they are the party's own. */
+export function doubtOf(
+  {
+    file,
+    notice,
+    signing,
+  }: Pick<Given, "file" | "notice"> & { signing: Pick<Given["signing"], "signedNames"> },
+  kind: ScreenKind,
+): NameDoubt | null {
+  const name = signingName(file, notice, kind);
+  if (name === null) return "other-name";
+  return nameDoubt(name.party, { typed: signing.signedNames, capacity: name.capacity });
 }
 
 /** Only where the file does not say who signs for a trust, firm or estate. */
@@ -97,7 +116,8 @@ function unsealed(
     id: act.newId(),
     consentId: consent.id,
     linkId: link.id,
-    signedName: signing.signedName,
+    signedName: signing.signedNames.join("; "),
+    forName: signingName(given.file, given.notice, kind)?.name ?? "",
     drawingId: given.drawingId,
     intent: intentOf(given, kind),
     disclosure,
@@ -116,12 +136,14 @@ function unsealed(
 function intentOf({ file, office, notice, signing }: Given, kind: ScreenKind): string {
   const words = LINK_WORDS[signing.language];
   const property = file.properties.find(({ id }) => id === notice.propertyId);
+  const letter = JSON.parse(notice.frozen ?? "{}") as Letter;
   const intent = intentSentence(words, {
     kind,
     terms: termsOf(file, notice, kind),
     office: office.name,
     place: property === undefined ? file.line.name : placeOf(property.address),
-    letter: JSON.parse(notice.frozen ?? "{}") as Letter,
+    letter,
+    date: letterDate(file, { notice, letter }, signing.language),
   });
   const capacity = capacityOf({ file, notice, signing }, kind);
   if (capacity === "") return intent;

@@ -125,6 +125,8 @@ function consentsBy(
         recordingNumber: step.kind === "recorded" ? step.number : "",
         uploadId: step.uploadId,
         note: again ? `“${agreement.title}” has a new text` : `“${agreement.title}”, on paper`,
+        restsOnId: null,
+        enteredBy: act.actor.name,
       }),
     ),
   );

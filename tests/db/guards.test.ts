@@ -21,7 +21,7 @@ async function aProvenLine() {
   const noticeId = aSentLetter(desk, "entry-consent");
   const secret = await anOpenedLink(desk, noticeId);
   const signing = {
-    ...{ secret, splitId: null, signedName: "Ottilie Brandvold", capacity: "", drawing: null },
+    ...{ secret, splitId: null, signedNames: ["Ottilie Brandvold"], capacity: "", drawing: null },
     ...{ kinds: ["enter"] as const, records: true, language: "en" as const },
   };
   must(await signByLink(aDoor(desk), signing));
@@ -200,7 +200,8 @@ test("what was consented to is corrected by its paper once, and a second paper i
   const file = fileOf(act, lineId);
   const paper = file.consents.find(({ kind }) => kind === "pay");
   if (paper === undefined) throw new Error("There is no consent to pay");
-  const { id: _id, ...word } = paper;
+  const { id: _id, restsOnId: _rest, enteredBy: _by, state: _state, ...said } = paper;
+  const word = { ...said, state: "given" } as const;
   // Recorded again without its paper: the paper stays.
   must(recordConsent(act, { lineId, ...word, uploadId: null, note: "Signed at the meeting" }));
   expect(fileOf(act, lineId).consents.filter(({ kind }) => kind === "pay")).toEqual([

@@ -627,6 +627,8 @@ export function aConsent(id: string, overrides: Partial<Consent> = {}): Consent 
     recordingNumber: "",
     uploadId: null,
     note: "",
+    restsOnId: null,
+    enteredBy: "",
     ...overrides,
   };
 }

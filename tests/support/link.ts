@@ -27,6 +27,7 @@ export function aDoor({ act }: LinkDesk, overrides: Partial<LinkDoor> = {}): Lin
     ...{ db, now, today, dataFolder, newId },
     address: "203.0.113.7",
     agent: "Test browser 1",
+    officeUser: "",
     ...overrides,
   };
 }

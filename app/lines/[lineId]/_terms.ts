@@ -203,6 +203,7 @@ export const REPLY_WORDS: Record<ReplyKind, string> = {
   "books-a-test": "wants a test day",
   "wants-another-day": "wants another day",
   "wants-paper": "wants it on paper",
+  "asks-release": "asks to be let go from paying",
   "accepts-tie-in": "accepts the tie-in as theirs",
   other: "something else",
 };
@@ -229,6 +230,8 @@ export const CONSENT_STATE_WORDS: Record<ConsentState, string> = {
   given: "given",
   refused: "refused",
   withdrawn: "withdrawn",
+  "name-held": "signed, name to be looked at",
+  "name-refused": "signed, name not accepted",
 };
 
 export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {

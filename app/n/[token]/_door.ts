@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import { headers } from "next/headers";
 import { callerOf } from "#app/_caller.ts";
 import { db } from "#app/_db.ts";
+import { getUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
 import type { LinkWords } from "#lib/domain/consent/words-en.ts";
@@ -20,6 +21,7 @@ export async function doorOf(): Promise<LinkDoor> {
     dataFolder: readEnv().dataFolder,
     newId: randomUUID,
     ...(await callerOf()),
+    officeUser: (await getUser())?.name ?? "",
   };
 }
 

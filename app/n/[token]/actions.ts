@@ -16,35 +16,62 @@ import { SCREEN_KINDS } from "#lib/domain/consent/signable.ts";
 import type { LinkStop } from "#lib/domain/consent/stops.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
-import type { Language } from "#lib/domain/party/party.ts";
+import { LANGUAGES, type Language } from "#lib/domain/party/party.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
 import { doorOf, stopOf, stopWords } from "./_door.ts";
 
+/** Where a form stands; it comes back from the browser, which may say anything. */
 interface At {
+  readonly token: unknown;
+  readonly language: unknown;
+}
+
+interface Place {
   readonly token: string;
   readonly language: Language;
+}
+
+function placeOf(at: At | null): Place {
+  const { token, language } = at ?? { token: "", language: "en" };
+  return { token: String(token), language: LANGUAGES.find((each) => each === language) ?? "en" };
 }
 
 /** Beside which field a stop is said; the others stand at the form's foot. */
 const FIELDS: Partial<Record<LinkStop, string>> = {
   "no-words": "words",
+  "no-release-words": "words",
   "bad-day": "day",
   "too-long": "words",
-  "no-name": "signedName",
   "no-capacity": "capacity",
 };
 
-function stoppedAt({ language }: At, refusal: Refusal, form: FormData): FormState {
+function stoppedAt({ language }: Place, refusal: Refusal, form: FormData): FormState {
   const stop = stopOf(refusal);
-  const field = stop === null ? "" : (FIELDS[stop] ?? "");
+  const field = stop === "no-name" ? unnamed(form) : (FIELDS[stop ?? "gone"] ?? "");
   return refused(stopWords(LINK_WORDS[language], refusal), form, field);
 }
 
-/** What a neighbour says to their letter. */
-export async function answerAction(at: At, _state: FormState, form: FormData): Promise<FormState> {
+/** Where a name is typed: one field, or one for each of several people. */
+function nameFields(form: FormData): string[] {
+  return [...new Set(form.keys())].filter((name) => /^signedName(-\d)?$/.test(name));
+}
+
+/** The first field for a name that has no letter in it. */
+function unnamed(form: FormData): string {
+  const fields = nameFields(form);
+  return fields.find((name) => !/\p{L}/u.test(textOf(form, name))) ?? fields[0] ?? "signedName";
+}
+
+/** What a neighbor says to their letter. */
+export async function answerAction(
+  from: At,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const at = placeOf(from);
   const words = LINK_WORDS[at.language];
   const kind = oneOf(LINK_REPLIES, textOf(form, "kind"));
   if (kind === null) return refused(words.stops["no-kind"], form);
@@ -61,7 +88,8 @@ export async function answerAction(at: At, _state: FormState, form: FormData): P
 }
 
 /** Asks for the letter on paper, to be signed there. */
-export async function paperAction(at: At, _state: FormState, form: FormData): Promise<FormState> {
+export async function paperAction(from: At, _state: FormState, form: FormData): Promise<FormState> {
+  const at = placeOf(from);
   const words = LINK_WORDS[at.language];
   const asked = answerLink(await doorOf(), {
     secret: at.token,
@@ -76,14 +104,14 @@ export async function paperAction(at: At, _state: FormState, form: FormData): Pr
 }
 
 /** Signs what was ticked, on screen. */
-export async function signAction(at: At, _state: FormState, form: FormData): Promise<FormState> {
-  const typed = form.get("signedName");
+export async function signAction(from: At, _state: FormState, form: FormData): Promise<FormState> {
+  const at = placeOf(from);
   const kinds = textsOf(form, "kind").flatMap((kind) => oneOf(SCREEN_KINDS, kind) ?? []);
   const signed = await signByLink(await doorOf(), {
     secret: at.token,
     kinds,
     splitId: textOrNull(form, "splitId"),
-    signedName: typeof typed === "string" ? typed : "",
+    signedNames: nameFields(form).map((name) => String(form.get(name) ?? "")),
     capacity: textOf(form, "capacity"),
     drawing: drawingOf(textOf(form, "drawing")),
     records: ticked(form, "records"),
@@ -94,17 +122,22 @@ export async function signAction(at: At, _state: FormState, form: FormData): Pro
   redirect(`/n/${at.token}?lang=${at.language}#signed`);
 }
 
-/** Takes back what was signed on screen. */
+/** Takes back what was signed on screen, or asks to be let go where it binds already. */
 export async function withdrawAction(
-  at: At & { readonly consentId: string },
+  from: At & { readonly consentId: unknown },
   _state: FormState,
   form: FormData,
 ): Promise<FormState> {
-  const { token: secret, consentId } = at;
-  const withdrawn = withdrawByLink(await doorOf(), { secret, consentId });
+  const at = placeOf(from);
+  const withdrawn = withdrawByLink(await doorOf(), {
+    secret: at.token,
+    consentId: String(from.consentId),
+    words: textOf(form, "words"),
+  });
   if (!withdrawn.ok) return stoppedAt(at, withdrawn.error, form);
   revalidatePath(`/n/${at.token}`);
-  return done(LINK_WORDS[at.language].withdrawn);
+  const words = LINK_WORDS[at.language];
+  return done(withdrawn.value.taken === "back" ? words.withdrawn : words.releaseSent);
 }
 
 const PNG_DATA = "data:image/png;base64,";

@@ -32,7 +32,8 @@ export default async function PrivatePage({
   readonly searchParams: Promise<{ lang?: string | string[] }>;
 }) {
   const { token } = await params;
-  const opened = openLink(await doorOf(), token, { noted: !(await isAfterDeed()) });
+  const door = await doorOf();
+  const opened = openLink(door, token, { noted: !(await isAfterDeed()) });
   if (!opened.ok) {
     if (stopOf(opened.error) === "too-many") return <TooMany />;
     notFound();
@@ -43,6 +44,11 @@ export default async function PrivatePage({
   const part = { token, view, language, words };
   return (
     <div className={styles["page"]} lang={language}>
+      {door.officeUser === "" ? null : (
+        <NoticeBox kind="caution" title={words.cannotSign}>
+          <p>{words.officeSession(door.officeUser)}</p>
+        </NoticeBox>
+      )}
       <Head {...part} />
       <Share {...part} />
       <Section title={words.letter} id="letter">

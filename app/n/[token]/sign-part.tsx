@@ -1,6 +1,7 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { intentSentence } from "#lib/domain/consent/intent.ts";
 import type { SigningAsk } from "#lib/domain/consent/link-view.ts";
@@ -52,6 +53,7 @@ function SignForm({
       action={signAction.bind(null, { token, language })}
       label={words.sign}
     >
+      <OpenFirst token={token} view={view} words={words} />
       <p className="strong">{words.signAs(open[0]?.name ?? "")}</p>
       <input type="hidden" name="splitId" value={splitId} />
       <fieldset className={styles["choices"]}>
@@ -66,6 +68,7 @@ function SignForm({
                 office: view.office.name,
                 place: view.place,
                 letter: view.letter,
+                date: view.dates[language],
               })}
             </span>
           </label>
@@ -86,7 +89,7 @@ function SignForm({
       {open.some(({ capacityMissing }) => capacityMissing) ? (
         <Field label={words.capacity} name="capacity" hint={words.capacityHint} />
       ) : null}
-      <Field label={words.name} name="signedName" hint={words.nameHint} autoComplete="name" />
+      <Names people={open[0]?.people ?? []} words={words} />
       <DrawName
         name="drawing"
         words={{
@@ -100,6 +103,45 @@ function SignForm({
         <SubmitButton pendingWord={words.signing}>{words.signNow}</SubmitButton>
       </div>
     </ActionForm>
+  );
+}
+
+/** What has to be done before anything below is taken, and the way to it. */
+function OpenFirst({ token, view, words }: Pick<PartProps, "token" | "view" | "words">) {
+  if (view.isOpened) return <p className="muted">{words.openedFirst}</p>;
+  return (
+    <NoticeBox kind="caution" title={words.openLetter}>
+      <p>{words.openFirst}</p>
+      <p>
+        <a href={`/n/${token}/letter`} target="_blank" rel="noreferrer">
+          {words.openLetter}
+        </a>
+      </p>
+    </NoticeBox>
+  );
+}
+
+/** One name, or one of each where several people are one party. */
+function Names({
+  people,
+  words,
+}: Pick<PartProps, "words"> & { readonly people: readonly string[] }) {
+  if (people.length === 0) {
+    return <Field label={words.name} name="signedName" hint={words.nameHint} autoComplete="name" />;
+  }
+  return (
+    <>
+      <p>{words.nameEach}</p>
+      {people.map((person, at) => (
+        <Field
+          key={person}
+          label={words.nameOf(person)}
+          name={`signedName-${at}`}
+          hint={words.nameHint}
+          autoComplete="off"
+        />
+      ))}
+    </>
   );
 }
 

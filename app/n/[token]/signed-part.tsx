@@ -1,10 +1,12 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { CertificateList } from "#app/_components/certificate.tsx";
+import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { SignedWord } from "#lib/domain/consent/link-view.ts";
 import { momentWords } from "#lib/domain/consent/moment.ts";
 import { SCREEN_KINDS } from "#lib/domain/consent/signable.ts";
+import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { PartProps } from "./_part.ts";
 import { withdrawAction } from "./actions.ts";
@@ -36,7 +38,8 @@ function Signed({
 }: PartProps & { readonly signed: SignedWord }) {
   const { signature, consent, standing, certificate } = signed;
   const kind = SCREEN_KINDS.find((each) => each === consent.kind);
-  const holds = standing === "current" || standing === "superseded-amount";
+  const canGo =
+    standing === "current" || standing === "superseded-amount" || standing === "name-held";
   return (
     <article className="stack-tight">
       <h3>
@@ -63,24 +66,58 @@ function Signed({
           <CertificateList certificate={certificate} />
         </details>
       )}
-      {holds ? (
-        <ActionForm
-          className="stack-tight screen-only"
-          action={withdrawAction.bind(null, { token, language, consentId: consent.id })}
-          label={words.withdraw}
-          confirm={words.withdrawConfirm}
-        >
-          <p className="muted small">
-            {words.withdrawNote}
-            {kind === "pay" ? null : ` ${words.withdrawDug}`}
-          </p>
+      {canGo ? <Withdraw token={token} language={language} words={words} signed={signed} /> : null}
+    </article>
+  );
+}
+
+/** Taking it back; once it binds, asking the office to be let go from it. */
+function Withdraw({
+  token,
+  language,
+  words,
+  signed,
+}: Omit<PartProps, "view"> & { readonly signed: SignedWord }) {
+  const { consent, binding, releaseAskedOn } = signed;
+  const action = withdrawAction.bind(null, { token, language, consentId: consent.id });
+  const day = LETTER_WORDS[language].day;
+  if (binding === null) {
+    return (
+      <ActionForm
+        className="stack-tight screen-only"
+        action={action}
+        label={words.withdraw}
+        confirm={words.withdrawConfirm}
+      >
+        <p className="muted small">
+          {consent.kind === "pay"
+            ? words.withdrawPay
+            : `${words.withdrawNote} ${words.withdrawDug}`}
+        </p>
+        <div>
+          <SubmitButton pendingWord={words.withdrawing} quiet>
+            {words.withdraw}
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    );
+  }
+  return (
+    <>
+      <p>{words.binding[binding.why](day(binding.since))}</p>
+      {releaseAskedOn === null ? (
+        <ActionForm className="stack-tight screen-only" action={action} label={words.release}>
+          <p className="muted small">{words.releaseNote}</p>
+          <Field label={words.releaseWhy} name="words" rows={3} />
           <div>
-            <SubmitButton pendingWord={words.withdrawing} quiet>
-              {words.withdraw}
+            <SubmitButton pendingWord={words.releasing} quiet>
+              {words.release}
             </SubmitButton>
           </div>
         </ActionForm>
-      ) : null}
-    </article>
+      ) : (
+        <p className="muted">{words.releaseAsked(day(releaseAskedOn))}</p>
+      )}
+    </>
   );
 }

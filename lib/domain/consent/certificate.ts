@@ -1,5 +1,5 @@
 import type { LineFile, Upload } from "../file/line-file.ts";
-import { placeOf } from "../letter/facts.ts";
+import { LETTER_WORDS, placeOf } from "../letter/facts.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { LANGUAGES, type Language } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
@@ -41,7 +41,8 @@ export function certificateOf(
   const say = words.certificate;
   const rows: [string, readonly string[]][] = [
     [say.signed, [signature.signedName]],
-    [say.party, [partyOf(file, consent)]],
+    [say.party, [partyOf(file, consent, signature)]],
+    ...nameRows(file, consent, { words, language }),
     [say.consent, [kindOf(words, consent)]],
     [say.property, [placeIn(file, consent, say.unknown)]],
     ...amountRows(file, consent, words),
@@ -84,9 +85,30 @@ export function certificateText({ title, rows, note }: Certificate): string {
   return [title.toUpperCase(), "", ...lines, "", note].join("\n");
 }
 
-function partyOf(file: Facts, { partyId, propertyId }: Consent): string {
+/** As the file had the name when it was signed; a later change of it says nothing about that. */
+function partyOf(
+  file: Facts,
+  { partyId, propertyId }: Consent,
+  { forName }: Pick<Signature, "forName">,
+): string {
+  if (forName !== "") return forName;
   const signer = signersFor(file, propertyId).find((each) => each.partyId === partyId);
   return signer?.name ?? file.parties.find(({ id }) => id === partyId)?.name ?? "";
+}
+
+/** Only where the name typed was not the party's: whether somebody of the office took it, and why. */
+function nameRows(
+  file: Facts,
+  consent: Consent,
+  { words, language }: { words: LinkWords; language: Language },
+): [string, readonly string[]][] {
+  if (consent.state !== "name-held") return [];
+  const { certificate: say } = words;
+  const decided = file.consents.find(({ restsOnId }) => restsOnId === consent.id);
+  if (decided === undefined) return [[say.name, [say.nameHeld]]];
+  const tell = decided.state === "given" ? say.nameAccepted : say.nameRefused;
+  const day = LETTER_WORDS[language].day(decided.stateOn);
+  return [[say.name, [tell(decided.enteredBy, day, decided.note)]]];
 }
 
 function kindOf(words: LinkWords, { kind }: Consent): string {

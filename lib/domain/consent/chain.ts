@@ -30,8 +30,10 @@ export function lastHash(signatures: readonly Pick<Signature, "hash">[]): string
 
 /** Fields by name and order, so that neither may move: any change gives another hash. */
 function sealedText(one: Unsealed, consent: Terms, previousHash: string): string {
+  // Signatures from before the party's name was kept are sealed without it.
+  const named = one.forName === "" ? ["wyebook-signature-1"] : ["wyebook-signature-2", one.forName];
   return JSON.stringify([
-    "wyebook-signature-1",
+    ...named,
     previousHash,
     one.id,
     one.consentId,

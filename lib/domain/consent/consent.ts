@@ -11,7 +11,17 @@ export const CONSENT_KINDS = [
 ] as const;
 export type ConsentKind = (typeof CONSENT_KINDS)[number];
 
-export const CONSENT_STATES = ["asked", "given", "refused", "withdrawn"] as const;
+/** What a person of the office records of somebody's word. */
+export const RECORDED_STATES = ["asked", "given", "refused", "withdrawn"] as const;
+export type RecordedState = (typeof RECORDED_STATES)[number];
+
+export const CONSENT_STATES = [
+  ...RECORDED_STATES,
+  /** Signed on screen in a name that is not the party's: it counts when a person has looked at it. */
+  "name-held",
+  /** A person of the office looked at that name, and did not take it for the party's. */
+  "name-refused",
+] as const;
 export type ConsentState = (typeof CONSENT_STATES)[number];
 
 /** One person's consent of one kind, tied to exactly what was signed. */
@@ -29,4 +39,8 @@ export interface Consent {
   /** The signed paper, and the hash of its bytes. */
   readonly uploadId: string | null;
   readonly note: string;
+  /** The word signed on screen whose name this one accepts or refuses; null for all others. */
+  readonly restsOnId: string | null;
+  /** Who of the office recorded it; empty where the party said it by their private link. */
+  readonly enteredBy: string;
 }

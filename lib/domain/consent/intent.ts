@@ -8,7 +8,9 @@ interface Intended {
   readonly terms: Terms;
   readonly office: string;
   readonly place: string;
-  readonly letter: Pick<Letter, "reference" | "date">;
+  readonly letter: Pick<Letter, "reference">;
+  /** The letter's date in the language of the sentence. */
+  readonly date: string;
 }
 
 /**
@@ -17,9 +19,9 @@ interface Intended {
  */
 export function intentSentence(
   words: LinkWords,
-  { kind, terms, office, place, letter }: Intended,
+  { kind, terms, office, place, letter, date }: Intended,
 ): string {
-  const put = { office, place, reference: letter.reference, date: letter.date };
+  const put = { office, place, reference: letter.reference, date };
   const what =
     kind === "pay"
       ? words.intents.pay(put, formatCents(terms.amount ?? 0), terms.versionNumber ?? 0)

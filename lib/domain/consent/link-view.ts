@@ -1,23 +1,29 @@
+import type { Day } from "../calendar/day.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { placeOf } from "../letter/facts.ts";
 import type { Letter } from "../letter/letter.ts";
+import { letterDate } from "../letter/letter-date.ts";
 import type { Notice, Reply } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../party/party.ts";
+import { type Binding, bindingOf } from "./binding.ts";
 import { type Certificate, certificateOf } from "./certificate.ts";
 import type { Consent } from "./consent.ts";
-import type { PrivateLink } from "./private-link.ts";
+import type { LinkVisit, PrivateLink } from "./private-link.ts";
+import { openRelease } from "./release.ts";
 import {
   askedOnScreen,
   type ScreenKind,
+  type SigningName,
   signingName,
   signStop,
   type Terms,
   termsOf,
 } from "./signable.ts";
 import type { Signature } from "./signature.ts";
-import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
+import { personsOf } from "./signer-name.ts";
+import { type ConsentStanding, latestSplit, signedStanding } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
 
 /** One consent that the letter asks for, and why it can't be signed where it can't. */
@@ -27,6 +33,8 @@ export interface SigningAsk {
   /** As whom; empty where this reader may not. */
   readonly name: string;
   readonly capacityMissing: boolean;
+  /** Those who each type their own name, where several people are one party; else empty. */
+  readonly people: readonly string[];
   readonly stop: LinkStop | null;
 }
 
@@ -36,6 +44,10 @@ export interface SignedWord {
   readonly consent: Consent;
   readonly standing: ConsentStanding;
   readonly certificate: Certificate | null;
+  /** What makes it binding; null while it can be taken back at will. */
+  readonly binding: Binding | null;
+  /** On which day its signer asked to be let go from it, and nobody has answered yet; null: they did not. */
+  readonly releaseAskedOn: Day | null;
 }
 
 /** What the holder of a private link may see: their own letter, share and words, nobody else's. */
@@ -47,6 +59,10 @@ export interface LinkView {
   readonly office: Pick<Office, "name" | "phone" | "email" | "zone">;
   /** As sent, without the slip to cut off. */
   readonly letter: Letter;
+  /** The letter's date in each language: on the page it may be read in another than it was sent in. */
+  readonly dates: Readonly<Record<Language, string>>;
+  /** The letter's PDF was opened by this link: without that nothing is signed. */
+  readonly isOpened: boolean;
   /** The letter's stored PDF; null while it is being made. */
   readonly documentId: string | null;
   readonly expiresAt: string;
@@ -67,10 +83,13 @@ interface Shown {
   readonly office: Office;
   readonly link: PrivateLink;
   readonly notice: Notice;
+  /** What was done by the link so far. */
+  readonly visits: readonly Pick<LinkVisit, "what">[];
 }
 
 /** The page behind a link as data; null where the letter was never sent. */
-export function linkView({ file, report, office, link, notice }: Shown): LinkView | null {
+export function linkView(shown: Shown): LinkView | null {
+  const { file, report, office, link, notice, visits } = shown;
   const party = file.parties.find(({ id }) => id === notice.partyId);
   if (notice.frozen === null || party === undefined) return null;
   const letter = withoutSlip(JSON.parse(notice.frozen) as Letter);
@@ -83,6 +102,11 @@ export function linkView({ file, report, office, link, notice }: Shown): LinkVie
     place: property === undefined ? file.line.name : placeOf(property.address),
     office: { name: office.name, phone: office.phone, email: office.email, zone: office.zone },
     letter,
+    dates: {
+      en: letterDate(file, { notice, letter }, "en"),
+      es: letterDate(file, { notice, letter }, "es"),
+    },
+    isOpened: visits.some(({ what }) => what === "opened-letter"),
     documentId: notice.uploadId,
     expiresAt: link.expiresAt,
     share: asks.find(({ kind }) => kind === "pay")?.terms ?? null,
@@ -110,8 +134,14 @@ function askOf(
     terms: termsOf(facts.file, notice, kind),
     name: name?.name ?? "",
     capacityMissing: name?.capacityMissing ?? false,
+    people: peopleIn(name),
     stop: signStop(facts, notice, kind),
   };
+}
+
+function peopleIn(name: SigningName | null): string[] {
+  const people = name === null ? [] : personsOf(name.party);
+  return people.length > 1 ? people : [];
 }
 
 function supersededIn(
@@ -132,14 +162,22 @@ function signedBy(file: LineFile, report: Report, notice: Notice): SignedWord[] 
     const consent = file.consents.find(({ id }) => id === signature.consentId);
     if (consent === undefined || signature.documentId !== notice.uploadId) return [];
     if (consent.partyId !== notice.partyId) return [];
-    const certificate = certificateOf(file, signature);
-    return [{ signature, consent, standing: standingOf(file, consent, report), certificate }];
+    return [
+      {
+        signature,
+        consent,
+        standing: standingOf(file, consent, report),
+        certificate: certificateOf(file, signature),
+        binding: bindingOf(file, consent, report),
+        releaseAskedOn: openRelease(file, notice)?.receivedOn ?? null,
+      },
+    ];
   });
 }
 
 /** A consent that was taken back is shown as that, though a later word stands for it. */
 function standingOf(file: LineFile, consent: Consent, report: Report): ConsentStanding {
-  const standing = consentStanding(file, consent, report);
+  const standing = signedStanding(file, consent, report);
   if (standing !== "replaced") return standing;
   const later = file.consents.findLast(
     (each) =>

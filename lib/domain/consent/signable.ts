@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
+import type { Party } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
 import { isStopped } from "../tiein/holds.ts";
 import { consentsAsked } from "./asked.ts";
@@ -39,10 +40,15 @@ export function termsOf(
   return { splitId, versionNumber: version.number, amount: share?.amount ?? null };
 }
 
-/** The name over a signature, and whether nobody said yet who signs for a trust, firm or estate. */
+/** As whom somebody signs, and what the file says of it. */
 export interface SigningName {
+  /** The name over the signature. */
   readonly name: string;
+  /** Nobody said yet who signs for a trust, firm or estate. */
   readonly capacityMissing: boolean;
+  readonly party: Party;
+  /** In what capacity, and perhaps who, as the role says it; empty where it says nothing. */
+  readonly capacity: string;
 }
 
 /**
@@ -57,13 +63,16 @@ export function signingName(
 ): SigningName | null {
   if (propertyId === null) return null;
   const signer = signersFor(file, propertyId).find((each) => each.partyId === partyId);
-  if (signer !== undefined) return { name: signer.name, capacityMissing: signer.capacityMissing };
-  const hasRole = file.roles.some(
+  const roles = file.roles.filter(
     (role) => role.partyId === partyId && role.propertyId === propertyId,
   );
   const party = file.parties.find((each) => each.id === partyId);
-  if (kind !== "enter" || !hasRole || party === undefined) return null;
-  return { name: party.name, capacityMissing: party.kind !== "person" };
+  if (party === undefined) return null;
+  const own = { party, capacity: roles.map(({ capacity }) => capacity).join(" ") };
+  if (signer !== undefined)
+    return { name: signer.name, capacityMissing: signer.capacityMissing, ...own };
+  if (kind !== "enter" || roles.length === 0) return null;
+  return { name: party.name, capacityMissing: party.kind !== "person", ...own };
 }
 
 interface Standing {
@@ -118,6 +127,8 @@ function wouldBe(
     recordingNumber: "",
     uploadId: null,
     note: "",
+    restsOnId: null,
+    enteredBy: "",
   };
 }
 

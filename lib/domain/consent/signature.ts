@@ -9,8 +9,10 @@ export interface Signature {
   readonly id: string;
   readonly consentId: string;
   readonly linkId: string;
-  /** The name exactly as typed. */
+  /** The name exactly as typed; several, where several people are one party, parted by a semicolon. */
   readonly signedName: string;
+  /** The party's name as the file had it then; empty in signatures from before it was kept. */
+  readonly forName: string;
   /** A drawn signature, as a stored PNG; null where the name was only typed. */
   readonly drawingId: string | null;
   /** The sentence of intent that was ticked. */

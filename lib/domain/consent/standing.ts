@@ -12,6 +12,10 @@ export const CONSENT_STANDINGS = [
   "asked",
   "refused",
   "withdrawn",
+  /** Signed in a name that a person of the office has yet to look at. */
+  "name-held",
+  /** Signed in a name that the office did not take for the party's. */
+  "name-refused",
   /** A later word of the same kind by the same party on the same property stands for it. */
   "replaced",
 ] as const;
@@ -34,6 +38,19 @@ export function consentStanding(
   if (consent.state !== "given") return consent.state;
   if (consent.kind !== "pay") return "current";
   return amountHolds(file, consent, report) ? "current" : "superseded-amount";
+}
+
+/**
+ * What a word that was signed on screen is worth today: where a person of the office decided on its
+ * name since, what that decision is worth.
+ */
+export function signedStanding(
+  file: Signed,
+  consent: Consent,
+  report: Amounts | null = null,
+): ConsentStanding {
+  const decided = file.consents.findLast(({ restsOnId }) => restsOnId === consent.id);
+  return consentStanding(file, decided ?? consent, report);
 }
 
 /** The split version that holds: the one with the highest number. Null before the first. */

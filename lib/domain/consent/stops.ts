@@ -28,6 +28,11 @@ export const LINK_STOPS = [
   "no-name",
   "no-capacity",
   "bad-drawing",
+  /** A browser that is signed in to the office signs and answers nothing for a neighbor. */
+  "office-session",
+  /** A promise that binds is not taken back without a reason. */
+  "no-release-words",
+  "release-asked",
   "nothing-to-withdraw",
 ] as const;
 export type LinkStop = (typeof LINK_STOPS)[number];

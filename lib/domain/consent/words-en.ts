@@ -43,6 +43,10 @@ const stops: Record<LinkStop, string> = {
   "no-name": "Type your full name.",
   "no-capacity": "Write as what you sign, say trustee, manager or executor.",
   "bad-drawing": "The drawn signature could not be read. Clear it and draw again, or leave it out.",
+  "office-session":
+    "This browser is signed in to the office, and a letter is answered and signed by its reader alone. Sign out of the office first, use another device, or take it on paper.",
+  "no-release-words": "Write why you want to be let go from it.",
+  "release-asked": "You have asked for this already. A person of the office will answer you.",
   "nothing-to-withdraw":
     "There is nothing to take back: this was not given, or was taken back already.",
 };
@@ -137,12 +141,20 @@ export const EN = {
     dig: ({ office, place }: Put) =>
       `I allow ${office} to dig at ${place} in the marked area, on the terms in the letter.`,
     pay: ({ place }: Put, amount: string, version: number) =>
-      `I agree to pay ${amount} as the share of ${place}, version ${version} of the split.`,
+      `I agree to pay ${amount} as the share of ${place}, version ${version} of the split. It binds me once everybody who is asked to pay has signed, or once the work has begun; until then I can take it back.`,
   },
   intentLetter: ({ reference, date }: Put) => `The letter is ${reference} of ${date}.`,
   intentCapacity: (name: string, capacity: string) => `I sign for ${name} as its ${capacity}.`,
   name: "Your full name",
-  nameHint: "Typing it here is your signature.",
+  nameHint:
+    "Typing it here is your signature. If it is not the name above, a person of the office looks at it before it counts.",
+  nameOf: (person: string) => `Full name of ${person}`,
+  nameEach: "Each of you types your own name; one does not sign for the other.",
+  openFirst:
+    "Before you sign, open the letter as a PDF. That shows that you can read and keep it; without it the signature is not taken.",
+  openedFirst: "You have opened the letter as a PDF.",
+  officeSession: (person: string) =>
+    `This browser is signed in to the office as ${person}. You see what the reader of the letter sees; nothing is noted, and nothing can be answered or signed here until you sign out.`,
   capacity: "As what you sign",
   capacityHint: "For a trust, firm or estate: trustee, manager, executor.",
   draw: "Draw your signature too, if you like",
@@ -170,6 +182,10 @@ export const EN = {
     withdrawn: "You have taken this back.",
     refused: "You have said no since.",
     asked: "The office has asked you again since.",
+    "name-held":
+      "Signed, but it does not count yet: the name typed is not the one that the office has. A person there looks at it and tells you.",
+    "name-refused":
+      "The office did not take the name typed for yours, so this does not count. You can sign again, here or on paper.",
     replaced: "A later word of yours stands for it.",
   },
   copySent: (address: string) => `A copy goes to ${address}.`,
@@ -181,6 +197,21 @@ export const EN = {
   withdrawn: "Taken back. The office has been told.",
   withdrawNote:
     "You can take this back here at any time while this page is up, or in writing to the office.",
+  withdrawPay:
+    "You can take this back here until everybody who is asked to pay has signed, or the work has begun. From then on it binds.",
+  binding: {
+    "all-signed": (day: string) =>
+      `Binding since ${day}: everybody who is asked to pay has signed.`,
+    "work-begun": (day: string) => `Binding since ${day}: the work has begun.`,
+  },
+  release: "Ask to be let go from it",
+  releasing: "Asking …",
+  releaseNote:
+    "It binds, so it does not end by pressing a button. Write why you want to be let go from it; a person of the office answers you.",
+  releaseWhy: "Why",
+  releaseAsked: (day: string) =>
+    `You asked on ${day} to be let go from it. The office has not answered yet.`,
+  releaseSent: "The office has your request, and a person there will answer you.",
   withdrawDug: "Once the ground is open, the office first makes it safe.",
 
   kept: "What is kept",
@@ -206,6 +237,12 @@ export const EN = {
     title: "Certificate of a signature given on screen",
     signed: "Name as typed",
     party: "For",
+    name: "Name looked at",
+    nameHeld: "not the one in the file; a person of the office has yet to look at it",
+    nameAccepted: (by: string, day: string, why: string) =>
+      `accepted by ${by} of the office, ${day}: ${why}`,
+    nameRefused: (by: string, day: string, why: string) =>
+      `not accepted by ${by} of the office, ${day}: ${why}`,
     consent: "Consent",
     property: "Property",
     amount: "Amount",
@@ -249,10 +286,11 @@ export const EN = {
     "You can sign on this screen or on paper. If you sign here, this one letter, your signature and your copy are electronic. It covers this letter and nothing else.",
     `You can have the letter on paper instead, before or after you sign, at no charge: use the button “I want it on paper”, or tell ${office}${contact}.`,
     "You can change your mind about signing on screen. Before you sign, just ask for paper. Afterwards, tell us, and all further letters come on paper; that costs nothing, and what was signed until then stays signed.",
-    "What you agreed to can be taken back as well: with the button that stands beside it on this page, or in writing to us. It counts from when we have it.",
+    "Leave to enter or to dig can be taken back at any time: with the button that stands beside it on this page, or in writing to us. It counts from when we have it.",
+    "An agreement to pay can be taken back in the same way until everybody who is asked to pay has signed, or until the work has begun, whichever comes first. From then on it binds; if you then ask to be let go from it, a person here answers you. Whatever right to cancel the law gives you stays.",
     "You need a telephone or computer with a web browser of recent years that shows this page and opens a PDF, and a way to keep or print it. Opening the letter’s PDF here before you sign shows that you can.",
     "If your e-mail or postal address changes, tell us, so that your copies reach you.",
-    "With a signature we keep: your name as you type it, the drawing if you make one, the letter byte for byte with its fingerprint, the day and time, the network address, the kind of browser, and what you opened and ticked here before.",
+    "With a signature we keep: your name as you type it, the drawing if you make one, the letter byte for byte with its fingerprint, the day and time, the network address, the kind of browser, and what you opened and ticked here before. A name that is not the one that we have for you is looked at by a person here before the signature counts.",
   ],
 };
 

@@ -63,12 +63,20 @@ export const ES: LinkWords = {
     dig: ({ office, place }) =>
       `Permito a ${office} excavar en ${place} en la zona marcada, en los términos de la carta.`,
     pay: ({ place }, amount, version) =>
-      `Acepto pagar ${amount} como la parte de ${place}, versión ${version} del reparto.`,
+      `Acepto pagar ${amount} como la parte de ${place}, versión ${version} del reparto. Me obliga en cuanto hayan firmado todos a quienes se pide pagar, o en cuanto empiecen las obras; hasta entonces puedo retirarlo.`,
   },
   intentLetter: ({ reference, date }) => `La carta es la ${reference} del ${date}.`,
   intentCapacity: (name, capacity) => `Firmo por ${name} en calidad de ${capacity}.`,
   name: "Su nombre completo",
-  nameHint: "Escribirlo aquí es su firma.",
+  nameHint:
+    "Escribirlo aquí es su firma. Si no es el nombre de arriba, una persona de la oficina lo revisa antes de que valga.",
+  nameOf: (person) => `Nombre completo de ${person}`,
+  nameEach: "Cada uno escribe su propio nombre; nadie firma por el otro.",
+  openFirst:
+    "Antes de firmar, abra la carta en PDF. Así se ve que puede leerla y guardarla; sin eso no se acepta la firma.",
+  openedFirst: "Ya ha abierto la carta en PDF.",
+  officeSession: (person) =>
+    `Este navegador tiene abierta una sesión de la oficina, de ${person}. Se ve lo mismo que ve quien recibe la carta; no se anota nada, y aquí no se puede responder ni firmar hasta cerrar esa sesión.`,
   capacity: "En qué calidad firma",
   capacityHint: "Por un fideicomiso, una empresa o una herencia: fiduciario, gerente, albacea.",
   draw: "Si quiere, dibuje también su firma",
@@ -96,6 +104,10 @@ export const ES: LinkWords = {
     withdrawn: "Usted lo ha retirado.",
     refused: "Después ha dicho que no.",
     asked: "La oficina se lo ha vuelto a preguntar.",
+    "name-held":
+      "Está firmado, pero todavía no cuenta: el nombre escrito no es el que tiene la oficina. Una persona de allí lo revisará y le avisará.",
+    "name-refused":
+      "La oficina no ha aceptado ese nombre como el suyo, así que no cuenta. Puede firmar otra vez, aquí o en papel.",
     replaced: "Vale en su lugar algo que dijo después.",
   },
   copySent: (address) => `Una copia va a ${address}.`,
@@ -107,6 +119,20 @@ export const ES: LinkWords = {
   withdrawn: "Retirado. La oficina está avisada.",
   withdrawNote:
     "Puede retirarlo aquí en cualquier momento mientras exista esta página, o por escrito a la oficina.",
+  withdrawPay:
+    "Puede retirarlo aquí hasta que hayan firmado todos a quienes se pide pagar, o hasta que empiecen las obras. Desde entonces le obliga.",
+  binding: {
+    "all-signed": (day) => `Le obliga desde el ${day}: han firmado todos a quienes se pide pagar.`,
+    "work-begun": (day) => `Le obliga desde el ${day}: las obras han empezado.`,
+  },
+  release: "Pedir que se le libere de este acuerdo",
+  releasing: "Enviando …",
+  releaseNote:
+    "Ya le obliga, así que no se retira con un botón. Escriba por qué quiere quedar libre de este acuerdo; una persona de la oficina le responderá.",
+  releaseWhy: "Por qué",
+  releaseAsked: (day) =>
+    `El ${day} pidió quedar libre de este acuerdo. La oficina todavía no ha respondido.`,
+  releaseSent: "La oficina tiene su petición; una persona de allí le responderá.",
   withdrawDug: "Con la zanja ya abierta, la oficina primero la deja segura.",
 
   kept: "Qué se guarda",
@@ -159,6 +185,10 @@ export const ES: LinkWords = {
     "no-capacity": "Escriba en qué calidad firma: fiduciario, gerente, albacea.",
     "bad-drawing":
       "No se pudo leer la firma dibujada. Bórrela y dibuje de nuevo, o déjela sin dibujar.",
+    "office-session":
+      "Este navegador tiene abierta una sesión de la oficina, y una carta solo la contesta y la firma quien la recibe. Cierre primero esa sesión, use otro aparato o pida papel.",
+    "no-release-words": "Escriba por qué quiere quedar libre de este acuerdo.",
+    "release-asked": "Ya lo ha pedido. Una persona de la oficina le responderá.",
     "nothing-to-withdraw": "No hay nada que retirar: no se dio, o ya se retiró.",
   },
   deeds: {
@@ -174,6 +204,10 @@ export const ES: LinkWords = {
     title: "Certificado de una firma hecha en pantalla",
     signed: "Nombre tal como se escribió",
     party: "Por",
+    name: "Revisión del nombre",
+    nameHeld: "no es el que consta; una persona de la oficina todavía tiene que revisarlo",
+    nameAccepted: (by, day, why) => `aceptado por ${by}, de la oficina, el ${day}: ${why}`,
+    nameRefused: (by, day, why) => `no aceptado por ${by}, de la oficina, el ${day}: ${why}`,
     consent: "Permiso o acuerdo",
     property: "Propiedad",
     amount: "Importe",
@@ -217,9 +251,10 @@ export const ES: LinkWords = {
     "Puede firmar en esta pantalla o en papel. Si firma aquí, esta única carta, su firma y su copia son electrónicas. Vale para esta carta y para nada más.",
     `Puede tener la carta en papel, antes o después de firmar, sin costo: use el botón «La quiero en papel» o dígalo a ${office}${contact}.`,
     "Puede cambiar de idea sobre firmar en pantalla. Antes de firmar, basta con pedir papel. Después, avísenos y todas las cartas siguientes irán en papel; no cuesta nada, y lo firmado hasta entonces sigue firmado.",
-    "También puede retirar lo que aceptó: con el botón que está a su lado en esta página, o por escrito. Cuenta desde que lo recibimos.",
+    "El permiso para entrar o para excavar se puede retirar en cualquier momento: con el botón que está a su lado en esta página, o por escrito. Cuenta desde que lo recibimos.",
+    "Un acuerdo de pago se puede retirar del mismo modo hasta que hayan firmado todos a quienes se pide pagar, o hasta que empiecen las obras, lo que llegue antes. Desde entonces le obliga; si después pide quedar libre de él, le responderá una persona de la oficina. Cualquier derecho a cancelar que le dé la ley sigue en pie.",
     "Necesita un teléfono o una computadora con un navegador de los últimos años que muestre esta página y abra un PDF, y una manera de guardarlo o imprimirlo. Abrir aquí el PDF de la carta antes de firmar muestra que puede.",
     "Si cambia su dirección postal o de correo electrónico, avísenos, para que le lleguen sus copias.",
-    "Con una firma guardamos: su nombre tal como lo escribe, el dibujo si lo hace, la carta byte por byte con su huella, el día y la hora, la dirección de red, la clase de navegador, y lo que abrió y marcó aquí antes.",
+    "Con una firma guardamos: su nombre tal como lo escribe, el dibujo si lo hace, la carta byte por byte con su huella, el día y la hora, la dirección de red, la clase de navegador, y lo que abrió y marcó aquí antes. Si el nombre no es el que tenemos de usted, una persona de aquí lo revisa antes de que la firma valga.",
   ],
 };

@@ -3,6 +3,7 @@ import type { Day } from "../calendar/day.ts";
 import { daysBetween } from "../calendar/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../calendar/format-day.ts";
 import { tellingWords } from "../calendar/telling.ts";
+import { heldNames } from "../consent/held-names.ts";
 import { refusalPaths } from "../consent/refusal-path.ts";
 import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
@@ -40,6 +41,7 @@ function openThings(file: LineFile, report: Report): Thing[] {
   return [
     ...clockThings(file, report),
     ...letterThings(file, report),
+    ...nameThings(file),
     ...holdThings(report),
     ...rulingThings(file, report),
     ...refusalThings(file, report),
@@ -104,6 +106,16 @@ function letterThings(file: LineFile, { today }: Report): Thing[] {
   if (drafts === 0) return back;
   const sentence = `${sayCount(drafts, "letter")} ${forCount(drafts, "is", "are")} drafted and not sent`;
   return [...back, { sentence, on: null, kind: "due", question: "told" }];
+}
+
+/** Signatures in another name than the party's wait for a person of the office. */
+function nameThings(file: LineFile): Thing[] {
+  return heldNames(file).map(({ consent, signature }) => ({
+    sentence: `${sayParty(file, consent.partyId)}: the consent to ${consent.kind} was signed as “${signature.signedName}”; look at the name before it counts`,
+    on: consent.stateOn,
+    kind: "due" as const,
+    question: "told" as const,
+  }));
 }
 
 const HOLD_QUESTION: Record<HoldCause, Question> = {

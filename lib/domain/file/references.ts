@@ -81,6 +81,7 @@ const REFERENCES: readonly Reference[] = [
   ...refer("consents", "properties", "propertyId"),
   ...refer("consents", "splits", "splitId"),
   ...refer("consents", "uploads", "uploadId"),
+  ...refer("consents", "consents", "restsOnId"),
   ...refer("signatures", "consents", "consentId"),
   ...refer("signatures", "uploads", "documentId", "drawingId"),
   ...refer("ledger", "parties", "partyId"),

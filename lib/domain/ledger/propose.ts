@@ -1,4 +1,4 @@
-import { latestSplit } from "../consent/standing.ts";
+import { consentStanding, latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { mayBeDemanded } from "../letter/recipients.ts";
@@ -115,7 +115,7 @@ function hasAgreed(file: MoneyFile, propertyId: string): boolean {
   return file.consents.some(
     (consent) =>
       consent.kind === "pay" &&
-      consent.state === "given" &&
+      consentStanding(file, consent) === "current" &&
       consent.propertyId === propertyId &&
       consent.splitId === version?.id,
   );

@@ -1,3 +1,4 @@
+import { consentStanding } from "../consent/standing.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { heldAt, type Owed, owedBy } from "../ledger/owed.ts";
 import { LEDGER_WORDS } from "../ledger/words.ts";
@@ -188,7 +189,7 @@ function consentLine({ file, party, property, share, words }: LetterFacts): stri
   const given = file.consents.find(
     (consent) =>
       consent.kind === "pay" &&
-      consent.state === "given" &&
+      consentStanding(file, consent) === "current" &&
       consent.partyId === party.id &&
       consent.propertyId === property?.id &&
       consent.amount === share?.amount,

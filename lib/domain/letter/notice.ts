@@ -84,6 +84,8 @@ export const REPLY_KINDS = [
   "books-a-test",
   "wants-another-day",
   "wants-paper",
+  /** Wants to be let go from a promise to pay that binds already. */
+  "asks-release",
   "accepts-tie-in",
   "other",
 ] as const;

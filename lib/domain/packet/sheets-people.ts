@@ -1,3 +1,4 @@
+import type { Consent } from "../consent/consent.ts";
 import { type CONSENT_STANDINGS, consentStanding, latestSplit } from "../consent/standing.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
@@ -74,12 +75,15 @@ export function splitSheet({ file, report }: PacketInput): Sheet {
   ]);
 }
 
-const CONSENT_STATES: Record<(typeof CONSENT_STANDINGS)[number], string> = {
+/** What a consent is worth today, as an authority reads it. */
+export const CONSENT_STANDING_WORDS: Record<(typeof CONSENT_STANDINGS)[number], string> = {
   current: "given, and still holds",
   "superseded-amount": "signed on a superseded amount",
   asked: "asked, no answer yet",
   refused: "refused",
   withdrawn: "withdrawn",
+  "name-held": "signed, name not yet accepted",
+  "name-refused": "signed, name not accepted",
   replaced: "replaced by a later one",
 };
 
@@ -92,10 +96,11 @@ export function consentSheet({ file, report }: PacketInput): Sheet {
       property ? streetOf(property.address) : "unknown",
       party?.name ?? "unknown",
       CONSENT_WORDS[consent.kind] ?? consent.kind,
-      CONSENT_STATES[consentStanding(file, consent, report)],
+      CONSENT_STANDING_WORDS[consentStanding(file, consent, report)],
       EN.day(consent.stateOn),
       consent.recordingNumber === "" ? "–" : consent.recordingNumber,
       consent.amount === null ? "–" : formatCents(consent.amount),
+      signedAs(file, consent),
     ];
   });
   return composed(
@@ -103,10 +108,27 @@ export function consentSheet({ file, report }: PacketInput): Sheet {
     "Consents",
     rows.length === 0
       ? [paragraph("No consent is on file.")]
-      : table(["Property", "Party", "Consent", "Standing", "Day", "Recorded as", "Amount"], rows, {
-          numeric: [6],
-        }),
+      : table(
+          [
+            "Property",
+            "Party",
+            "Consent",
+            "Standing",
+            "Day",
+            "Recorded as",
+            "Amount",
+            "Name as signed",
+          ],
+          rows,
+          { numeric: [6] },
+        ),
   );
+}
+
+/** The name typed on screen, which its certificate behind the document says more of. */
+function signedAs({ signatures }: PacketInput["file"], { id, restsOnId }: Consent): string {
+  const signed = restsOnId ?? id;
+  return signatures.find(({ consentId }) => consentId === signed)?.signedName ?? "–";
 }
 
 /** Open holds, and those waived with who waived them and why. */

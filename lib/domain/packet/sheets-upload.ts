@@ -1,5 +1,11 @@
+import { certificateOf } from "../consent/certificate.ts";
+import type { Signature } from "../consent/signature.ts";
+import { signedStanding } from "../consent/standing.ts";
+import { heading, paragraph, pictures, table } from "../letter/common.ts";
+import type { LetterBlock } from "../letter/letter.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
+import { CONSENT_STANDING_WORDS } from "./sheets-people.ts";
 
 interface Enclosed {
   readonly uploadId: string | null;
@@ -8,9 +14,11 @@ interface Enclosed {
 
 /**
  * The stored files that belong into the packet, each once: what was added for a requirement, signed
- * consents, permit records, and proofs of delivery.
+ * consents, permit records, and proofs of delivery. Before a document that was signed on screen stand
+ * its signatures: the document itself bears none.
  */
-export function uploadSheets({ file }: PacketInput): Sheet[] {
+export function uploadSheets(input: PacketInput): Sheet[] {
+  const { file } = input;
   const requirement = (id: string) =>
     file.authority?.requirements.find((each) => each.id === id)?.title ?? "Enclosure";
   const party = (id: string | undefined) =>
@@ -38,14 +46,43 @@ export function uploadSheets({ file }: PacketInput): Sheet[] {
     const upload = file.uploads.find(({ id }) => id === uploadId);
     if (!upload || seen.has(upload.id)) return [];
     seen.add(upload.id);
+    const signatures = file.signatures.filter(({ documentId }) => documentId === upload.id);
+    const plain = { kind: "upload" as const, drawing: null };
+    const document = { ...plain, title: `${title} (${upload.name})`, blocks: [] };
+    if (signatures.length === 0) return [{ ...document, uploadId: upload.id }];
+    const many = signatures.length === 1 ? "signature" : "signatures";
     return [
       {
-        kind: "upload" as const,
-        title: `${title} (${upload.name})`,
-        blocks: [],
-        drawing: null,
-        uploadId: upload.id,
+        ...plain,
+        title: `${title}: ${many} on the document that follows`,
+        blocks: signatures.flatMap((signature) => signatureBlocks(input, signature)),
+        uploadId: null,
       },
+      { ...document, uploadId: upload.id },
     ];
   });
+}
+
+/** One signature as its certificate has it, with what it is worth today. */
+function signatureBlocks({ file, report }: PacketInput, signature: Signature): LetterBlock[] {
+  const certificate = certificateOf(file, signature, "en");
+  const consent = file.consents.find(({ id }) => id === signature.consentId);
+  if (certificate === null || consent === undefined) return [];
+  const standing = CONSENT_STANDING_WORDS[signedStanding(file, consent, report)];
+  return [
+    heading(certificate.title),
+    ...table(
+      ["", ""],
+      [
+        ["Worth today", standing],
+        ...certificate.rows.map(({ label, lines }) => [label, lines.join("\n")]),
+      ],
+    ),
+    ...(signature.drawingId === null
+      ? []
+      : pictures([
+          { uploadId: signature.drawingId, caption: "As drawn while signing", alt: "Signature" },
+        ])),
+    paragraph(certificate.note),
+  ];
 }

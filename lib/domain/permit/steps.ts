@@ -117,6 +117,12 @@ export function hasWorkBegun(file: PermitFacts & Pick<LineFile, "permits">): boo
   );
 }
 
+/** The first step by which somebody recorded that work went on, under any permit; null before it. */
+export function workBegun({ permitSteps }: PermitFacts): PermitStep | null {
+  const steps = permitSteps.filter(({ state }) => isWork(state) || state === "final");
+  return steps.toSorted((one, other) => one.on.localeCompare(other.on))[0] ?? null;
+}
+
 /** What a step of a permit lets people do, and holds may stop. */
 export function deedsOfStep(state: PermitState, work: readonly Deed[]): readonly Deed[] {
   if (state === "submitted") return [{ stop: "submission", stretch: null }];

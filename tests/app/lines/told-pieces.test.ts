@@ -63,6 +63,8 @@ function consent(id: string, rest: Partial<Consent>): Consent {
     recordingNumber: "",
     uploadId: null,
     note: "",
+    restsOnId: null,
+    enteredBy: "",
     ...rest,
   };
 }

@@ -146,6 +146,8 @@ describe("savePeople()", () => {
         recordingNumber: "",
         uploadId: null,
         note: "",
+        restsOnId: null,
+        enteredBy: "",
       },
     });
     const refused = savePeople(act, { lineId, base: base(), rows: [] });

@@ -38,7 +38,7 @@ function sha256(data: string | Uint8Array): string {
 
 const SIGNED = {
   kinds: ["pay"],
-  signedName: "Ottilie  Brandvold",
+  signedNames: ["Ottilie  Brandvold"],
   capacity: "",
   drawing: null,
   records: true,
@@ -112,9 +112,9 @@ test("signByLink() refuses without intent, consent to electronic records, a name
   const tries = [
     [{ kinds: [] }, "no-intent"],
     [{ records: false }, "no-records"],
-    [{ signedName: "  " }, "no-name"],
-    [{ signedName: "42" }, "no-name"],
-    [{ signedName: "Ottilie\nBrandvold" }, "no-name"],
+    [{ signedNames: ["  "] }, "no-name"],
+    [{ signedNames: ["42"] }, "no-name"],
+    [{ signedNames: ["Ottilie\nBrandvold"] }, "no-name"],
     [{ kinds: ["dig" as const] }, "nothing-to-sign"],
     [{ kinds: ["agreement-signed" as never] }, "nothing-to-sign"],
     [{ splitId: "another" }, "superseded"],
@@ -229,7 +229,7 @@ test("an occupant may let people in, and may neither pay nor let them dig", asyn
     desk,
     aSentLetter(desk, "entry-consent", { partyId: "tenant" }),
   );
-  const signing = { ...SIGNED, secret, splitId: null, signedName: "Ana Ruiz" };
+  const signing = { ...SIGNED, secret, splitId: null, signedNames: ["Ana Ruiz"] };
   expect(await signByLink(aDoor(desk), { ...signing, kinds: ["dig"] })).toMatchObject({
     error: { path: "not-your-signature" },
   });
@@ -240,7 +240,7 @@ test("an occupant may let people in, and may neither pay nor let them dig", asyn
 
 test("a firm of which nobody said who signs has to say it, and the signature keeps it", async () => {
   const { desk, signing } = await asked({ partyId: "owner-16", propertyId: "16" });
-  const one = { ...signing, signedName: "Bo Larkspur" };
+  const one = { ...signing, signedNames: ["Bo Larkspur"] };
   expect(await signByLink(aDoor(desk), one)).toMatchObject({ error: { path: "no-capacity" } });
   must(await signByLink(aDoor(desk), { ...one, capacity: "managing member" }));
   const { signatures, consents } = fileOf(desk.act, desk.lineId);
@@ -286,7 +286,7 @@ test("withdrawByLink() takes a consent back once; it can be given again, and bot
   const { act, lineId } = desk;
   must(await signByLink(aDoor(desk), signing));
   const [first] = fileOf(act, lineId).consents;
-  const back = { secret, consentId: first?.id ?? "" };
+  const back = { secret, consentId: first?.id ?? "", words: "" };
   must(withdrawByLink(aDoor(desk), back));
   expect(withdrawByLink(aDoor(desk), back)).toMatchObject({
     error: { path: "nothing-to-withdraw" },
@@ -326,7 +326,7 @@ test("signByLink() signs nothing on a closed file", async () => {
 test("the signer's copy goes out over SMTP: the very bytes that were signed, and the certificate", async () => {
   const { desk, signing } = await asked({ partyId: "owner-14", propertyId: "14" });
   const { act, lineId } = desk;
-  must(await signByLink(aDoor(desk), { ...signing, signedName: "Jesús Peña", language: "es" }));
+  must(await signByLink(aDoor(desk), { ...signing, signedNames: ["Jesús Peña"], language: "es" }));
   const received: ParsedMail[] = [];
   const server = new SMTPServer({
     authOptional: true,

@@ -22,11 +22,16 @@ function aConsent(id: string): Consent {
     recordingNumber: "",
     uploadId: null,
     note: "",
+    restsOnId: null,
+    enteredBy: "",
   };
 }
 
 /** A line's chain of so many signatures, each with its consent. */
-function aChain(length: number): { signatures: Signature[]; consents: Consent[] } {
+function aChain(
+  length: number,
+  forName = "Ottilie Brandvold",
+): { signatures: Signature[]; consents: Consent[] } {
   const consents = Array.from({ length }, (_, at) => aConsent(`consent-${at}`));
   const signatures: Signature[] = [];
   for (const [at, consent] of consents.entries()) {
@@ -35,6 +40,7 @@ function aChain(length: number): { signatures: Signature[]; consents: Consent[] 
       consentId: consent.id,
       linkId: "link",
       signedName: "Ottilie Brandvold",
+      forName,
       drawingId: null,
       intent: "I agree",
       disclosure: "You can sign here",
@@ -64,9 +70,26 @@ test("checkChain() finds nothing in a chain that nobody touched", () => {
   expect(faults(aChain(0))).toEqual([]);
 });
 
+test("checkChain() still reads signatures from before the party's name was kept", () => {
+  // Sealed as it was then: SHA-256 of the JSON without that name.
+  const old = aChain(1, "");
+  const [one] = old.signatures;
+  const { consents } = old;
+  const sealed = [
+    ...["wyebook-signature-1", CHAIN_START, one?.id, one?.consentId],
+    ...["pay", "owner", "12", "2026-11-25", "split", 10_000],
+    ...[one?.linkId, one?.signedName, null, one?.intent, one?.disclosure, one?.disclosureVersion],
+    ...[one?.documentId, one?.documentHash, one?.signedAt, one?.zone, one?.address, one?.agent],
+    [["2026-11-25T17:59:00.000Z", "opened"]],
+    "",
+  ];
+  expect(one?.hash).toBe(sha256(JSON.stringify(sealed)));
+  expect(checkChain({ ...old, consents }, sha256)).toMatchObject([{ fault: null }]);
+});
+
 test("checkChain() finds every field that was changed, whichever it is", () => {
   const fields = Object.keys(aChain(1).signatures[0] ?? {}) as (keyof Signature)[];
-  expect(fields).toHaveLength(18);
+  expect(fields).toHaveLength(19);
   fc.assert(
     fc.property(fc.constantFrom(...fields), fc.nat(2), (field, at) => {
       const chain = aChain(3);

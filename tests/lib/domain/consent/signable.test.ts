@@ -60,11 +60,13 @@ test("no letter puts an agreement to its reader for signing on screen", () => {
 test("signingName() names the capacity, and says where nobody gave one", () => {
   const file = aSharedFile();
   const at = (partyId: string) => ({ partyId, propertyId: "12" });
-  expect(signingName(file, at("trust"), "pay")).toEqual({
+  expect(signingName(file, at("trust"), "pay")).toMatchObject({
+    capacity: "trustee",
     name: "Winfield Family Trust, by its trustee",
     capacityMissing: false,
   });
-  expect(signingName(file, at("estate"), "pay")).toEqual({
+  expect(signingName(file, at("estate"), "pay")).toMatchObject({
+    capacity: "",
     name: "Estate of B. Hale",
     capacityMissing: true,
   });
@@ -161,9 +163,9 @@ test("the words of the consent to electronic records are those of its version", 
   );
   expect([DISCLOSURE_VERSION, ...hashes]).toMatchInlineSnapshot(`
     [
-      "2026-11-25",
-      "c059a3eee007",
-      "fac97a548f06",
+      "2026-11-27",
+      "f225f7f8985b",
+      "d18718ef07f2",
     ]
   `);
 });

@@ -4,8 +4,9 @@ import { revalidatePath } from "next/cache";
 import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
+import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/consent/consent.ts";
 import { parseCents } from "#lib/domain/money/parse-cents.ts";
+import { decideSignedName } from "#lib/operations/decide-signed-name.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 
 /** Records one consent of one signer, with the paper and the amount that it is on. */
@@ -19,7 +20,7 @@ export async function recordConsentAction(
   if (partyId === "" || propertyId === "") return refused("Say who it is.", form, "signer");
   const kind = oneOf(CONSENT_KINDS, textOf(form, "kind"));
   if (kind === null) return refused("Say which consent it is.", form, "kind");
-  const state = oneOf(CONSENT_STATES, textOf(form, "state"));
+  const state = oneOf(RECORDED_STATES, textOf(form, "state"));
   if (state === null) return refused("Say how it stands.", form, "state");
   const amount = textOf(form, "amount");
   const cents = amount === "" ? null : parseCents(amount);
@@ -41,4 +42,25 @@ export async function recordConsentAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(recorded, { words: "The consent is recorded.", form });
+}
+
+/** Takes a name typed under a signature for the signer's, or does not, with the reason. */
+export async function decideNameAction(
+  { lineId, consentId }: { readonly lineId: string; readonly consentId: string },
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const answer = oneOf(["accepted", "refused"] as const, textOf(form, "answer"));
+  if (answer === null) return refused("Say whether it was the signer.", form, "answer");
+  const accepted = answer === "accepted";
+  const decided = decideSignedName(act, {
+    ...{ lineId, consentId, accepted },
+    reason: textOf(form, "reason"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  const words = accepted
+    ? "Accepted. The consent counts from now on."
+    : "Not accepted. The consent does not count; ask for a new signature.";
+  return stateOf(decided, { words, form });
 }

@@ -3,7 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import { CONSENT_KINDS } from "#lib/domain/consent/consent.ts";
+import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/consent/consent.ts";
 import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -61,7 +61,9 @@ export function ConsentForm({
           name="state"
           required
           defaultValue="given"
-          options={optionsOf(CONSENT_STATE_WORDS)}
+          options={optionsOf(CONSENT_STATE_WORDS).filter(({ value }) =>
+            RECORDED_STATES.some((state) => state === value),
+          )}
         />
         <Field label="Since" name="stateOn" type="date" required defaultValue={today} />
         <Field

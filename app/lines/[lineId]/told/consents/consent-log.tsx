@@ -91,11 +91,13 @@ function How({
   readonly file: LineFile;
   readonly consent: Consent;
 }) {
-  const signature = file.signatures.find(({ consentId }) => consentId === consent.id);
+  const signed = consent.restsOnId ?? consent.id;
+  const signature = file.signatures.find(({ consentId }) => consentId === signed);
   if (signature !== undefined) {
     return (
       <>
-        on screen,{" "}
+        on screen as “{signature.signedName}”
+        {consent.restsOnId === null ? "" : `, name looked at by ${consent.enteredBy}`},{" "}
         <Link href={`/lines/${lineId}/told/consents/signature/${signature.id}`}>certificate</Link>
       </>
     );

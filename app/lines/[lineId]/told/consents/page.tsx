@@ -3,6 +3,7 @@ import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { heldNames } from "#lib/domain/consent/held-names.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
@@ -11,6 +12,7 @@ import { counted, listed, partyName } from "../../_names.ts";
 import { ConsentTable } from "../consent-table.tsx";
 import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
 import { ConsentLog } from "./consent-log.tsx";
+import { HeldNames } from "./held-names.tsx";
 import { SignersPart } from "./signers-part.tsx";
 
 export const metadata: Metadata = { title: "Consents" };
@@ -32,6 +34,7 @@ export default async function ConsentsPage({
           <Link href={`/lines/${lineId}/told/refusal`}>What if somebody does not agree?</Link>
         </p>
       </PageHead>
+      <HeldNames lineId={lineId} file={file} work={may("work-the-file")} />
       <SupersededBox lineId={lineId} file={file} report={report} />
       <Section
         title="Six consents each"
@@ -71,9 +74,11 @@ export default async function ConsentsPage({
 function answerWords(file: LineFile): string {
   const given = file.consents.filter((consent) => consent.state === "given").length;
   const refused = file.consents.filter((consent) => consent.state === "refused").length;
+  const held = heldNames(file).length;
   if (file.consents.length === 0) return "Nobody was asked yet.";
   const no = refused === 0 ? "none refused" : `${refused} refused`;
-  return `${counted(given, "consent")} given, ${no}.`;
+  const names = held === 0 ? "" : `, ${held} signed in another name`;
+  return `${counted(given, "consent")} given, ${no}${names}.`;
 }
 
 function SupersededBox({

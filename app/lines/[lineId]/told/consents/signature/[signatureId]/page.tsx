@@ -9,7 +9,7 @@ import { Section } from "#app/_components/section.tsx";
 import { certificateOf } from "#lib/domain/consent/certificate.ts";
 import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
 import type { Signature } from "#lib/domain/consent/signature.ts";
-import { type ConsentStanding, consentStanding } from "#lib/domain/consent/standing.ts";
+import { type ConsentStanding, signedStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { readEnv } from "#lib/env.ts";
 import { isStoredWhole } from "#lib/storage/store.ts";
@@ -37,7 +37,7 @@ export default async function SignaturePage({
     <>
       <PageHead
         asked={`Signed on screen by ${partyName(file, consent.partyId)}: consent ${lowered(CONSENT_WORDS[consent.kind])}, ${propertyName(file, consent.propertyId)}`}
-        answer={STANDING_WORDS[consentStanding(file, consent, report)]}
+        answer={STANDING_WORDS[signedStanding(file, consent, report)]}
       >
         <p className="screen-only">
           <Link href={`/lines/${lineId}/told/consents`}>Back to the consents</Link>
@@ -74,6 +74,9 @@ const STANDING_WORDS: Record<ConsentStanding, string> = {
   asked: "Asked again since.",
   refused: "Refused since.",
   withdrawn: "Withdrawn since.",
+  "name-held":
+    "It does not count yet: the name typed is not the one in the file, and nobody has looked at it.",
+  "name-refused": "It does not count: the office did not take the name typed for the signer’s.",
   replaced: "A later word by the same person stands for it.",
 };
 

@@ -1,0 +1,20 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Consent } from "./consent.ts";
+import type { Signature } from "./signature.ts";
+import { consentStanding } from "./standing.ts";
+
+/** A signature in a name that a person of the office has yet to look at. */
+export interface HeldName {
+  readonly consent: Consent;
+  readonly signature: Signature;
+}
+
+/** Every signature whose name waits to be looked at, the oldest first. */
+export function heldNames(file: Pick<LineFile, "consents" | "signatures" | "splits">): HeldName[] {
+  return file.consents
+    .filter((consent) => consentStanding(file, consent) === "name-held")
+    .flatMap((consent) => {
+      const signature = file.signatures.find(({ consentId }) => consentId === consent.id);
+      return signature === undefined ? [] : [{ consent, signature }];
+    });
+}
