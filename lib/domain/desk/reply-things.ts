@@ -15,6 +15,7 @@ const REPLY_VERBS: Record<ReplyKind, string> = {
   "books-a-test": "wants a test day",
   "wants-another-day": "wants another day",
   "wants-paper": "wants it on paper",
+  "asks-release": "asks to be let go from paying",
   "accepts-tie-in": "accepts the tie-in as theirs",
   other: "replied",
 };
