@@ -22,7 +22,7 @@ export interface Binding {
 export function bindingOf(
   file: LineFile,
   consent: Consent,
-  report: Pick<Report, "splits">,
+  report: Pick<Report, "splits" | "tieIns">,
 ): Binding | null {
   if (consent.kind !== "pay" || signedStanding(file, consent, report) !== "current") return null;
   const signed = allSigned(file, report);
@@ -35,7 +35,7 @@ export function bindingOf(
 }
 
 /** The day on which the last of those who are asked to pay signed; null while one is open. */
-function allSigned(file: LineFile, report: Pick<Report, "splits">): Day | null {
+function allSigned(file: LineFile, report: Pick<Report, "splits" | "tieIns">): Day | null {
   const asked = consentTable(file, report).filter(({ cells }) => cells.pay.needed);
   if (asked.length === 0 || asked.some(({ cells }) => !cells.pay.inHand)) return null;
   const days = file.consents
