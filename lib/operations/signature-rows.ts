@@ -83,7 +83,7 @@ function consentOf(
 }
 
 /** Why the office has to look at the names typed; null where they are the party's own. */
-export function doubtOf(
+function doubtOf(
   {
     file,
     notice,

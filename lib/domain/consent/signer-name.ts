@@ -1,7 +1,7 @@
 import type { Party } from "../party/party.ts";
 
 /** Why a typed name is looked at by a person of the office before the signature counts. */
-export const NAME_DOUBTS = [
+const NAME_DOUBTS = [
   /** It is not the name in the file. */
   "other-name",
   /** Several people stand in the file as one party, and not each of them typed a name. */
