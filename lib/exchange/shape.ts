@@ -39,6 +39,7 @@ import {
   PERMIT_STATES,
   REQUIREMENT_STATES,
 } from "#lib/domain/permit/permit.ts";
+import { isScaleInBounds } from "#lib/domain/reconcile/fit.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
 import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
@@ -317,10 +318,9 @@ function evidenceShapes(f: Fields) {
       id: f.id,
       recordId: nullable(f.ref("record")),
       shift: f.counter,
-      scale: z
-        .int({ error: "Write the scale in parts per million" })
-        .min(-200_000, "A scale is at most 20 % off")
-        .max(200_000, "A scale is at most 20 % off"),
+      scale: z.int({ error: "Write the scale in parts per million" }).refine(isScaleInBounds, {
+        error: "A scale is at most 20 % off, in feet or meters, from either end",
+      }),
       state: f.oneOf(["accepted", "refused"]),
       reason: f.words,
       decidedBy: f.words,

@@ -3,6 +3,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Cft } from "#lib/domain/line/station.ts";
 import type { AlignmentDecision } from "#lib/domain/reconcile/alignment-decision.ts";
 import { fitWords } from "#lib/domain/reconcile/alignment-sentence.ts";
+import { isScaleInBounds, isShiftInBounds } from "#lib/domain/reconcile/fit.ts";
 import { recordName } from "#lib/domain/tiein/standing-words-en.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -19,13 +20,11 @@ interface AlignmentWord {
   readonly reason: string;
 }
 
-/** Beyond these it is no other zero and no counter error, but a slip of the pen. */
-const MOST = { shift: 10_000, scale: 200_000 };
-
 /**
  * A person's word on how the records lie on the camera's axis: the shift and scale to use, or one not
  * to propose again. One is accepted for a record, or for all together, at most: a new one replaces it,
- * and the history keeps both. Refuses without a reason, and lengths beyond 100 ft or 20 %.
+ * and the history keeps both. Refuses without a reason, and lengths beyond 100 ft or 20 %, on top of reading
+ * the record in meters or from the other end.
  */
 export function decideAlignment(
   act: Act,
@@ -83,9 +82,9 @@ type Word = Omit<AlignmentWord, "lineId">;
 function wrongWord(file: LineFile, { recordId, shift, scale, state, reason }: Word) {
   if (recordId !== null && !file.records.some(({ id }) => id === recordId))
     return refuse("not-found", "recordId", "the record");
-  if (!Number.isSafeInteger(shift) || Math.abs(shift) > MOST.shift)
+  if (!isShiftInBounds({ shift, scale }))
     return refuse("bad-value", "shift", "Write feet, up to 100 either way");
-  if (!Number.isSafeInteger(scale) || Math.abs(scale) > MOST.scale)
+  if (!isScaleInBounds(scale))
     return refuse("bad-value", "scale", "Write a percentage, up to 20 either way");
   if (state === "refused" && shift === 0 && scale === 0)
     return refuse("bad-value", "state", "The record as written can’t be refused; accept another");

@@ -15,7 +15,6 @@ import {
   aTieIn,
 } from "#tests/support/file.ts";
 import { printNarrations } from "./narration.ts";
-import { type KnownLine, knownLine, numbers } from "./truth.ts";
 
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
 // Times vary from machine to machine; ratios and rates are what to compare.
@@ -53,47 +52,7 @@ grow("strip laid out, tie-ins on one line", [10, 40, 160], (size) => {
 console.log("");
 await import("./split.ts");
 
-console.log("\nUndocumented tie-ins found, 400 made-up lines a row");
-console.log(
-  "Certain: called undocumented outright. Undecided: called undocumented “unless the record has another",
-);
-console.log(
-  "zero” or with a conflict to explain; the numbers do not tell, and a person is asked. All: both.",
-);
-console.log(
-  "                           certain              undecided  all                  nearest entry",
-);
-console.log(
-  "shift   stretch  noise     precision  recall    share      precision  recall    precision  recall",
-);
-for (const [shift, scale, noise] of [
-  [0, 0, 25],
-  [300, 0, 25],
-  [800, 0, 50],
-  [0, 0.04, 50],
-  [800, 0.04, 50],
-] as const) {
-  const next = numbers(20_261_125);
-  const lines = Array.from({ length: 400 }, () => knownLine(next, { shift, scale, noise }));
-  const told = lines.map((line) => ({ line, ...undocumentedByReport(line) }));
-  const certain = rate(
-    told.map(({ line, certain: said, undecided }) => ({
-      said,
-      truth: [...line.undocumented].filter((id) => !undecided.includes(id)),
-    })),
-  );
-  const all = rate(
-    told.map(({ line, certain: sure, undecided }) => ({
-      said: [...sure, ...undecided],
-      truth: [...line.undocumented],
-    })),
-  );
-  const plain = rate(
-    lines.map((line) => ({ said: undocumentedByNearest(line), truth: [...line.undocumented] })),
-  );
-  const setting = `${pad(`${shift / 100} ft`, 8)}${pad(`${scale * 100} %`, 9)}${pad(`${noise / 100} ft`, 10)}`;
-  console.log(`${setting}${certain}  ${pad(share(told), 11)}${all}  ${plain}`);
-}
+await import("./reconcile.ts");
 
 printNarrations();
 
@@ -149,48 +108,6 @@ function median(times: number, job: () => unknown): number {
     return performance.now() - start;
   }).sort((a, b) => a - b);
   return took[Math.floor(times / 2)] ?? 0;
-}
-
-interface Told {
-  readonly certain: readonly string[];
-  readonly undecided: readonly string[];
-}
-
-function undocumentedByReport({ file }: KnownLine): Told {
-  const undocumented = reportOn(file, TODAY).tieIns.filter(
-    ({ standing }) => standing === "undocumented",
-  );
-  const idsOf = (decided: boolean) =>
-    undocumented.filter((each) => each.decided === decided).map(({ tieIn }) => tieIn.id);
-  return { certain: idsOf(true), undecided: idsOf(false) };
-}
-
-/** How much of what is called undocumented is left to a person. */
-function share(told: readonly Told[]): string {
-  const certain = told.reduce((sum, each) => sum + each.certain.length, 0);
-  const undecided = told.reduce((sum, each) => sum + each.undecided.length, 0);
-  return (undecided / Math.max(certain + undecided, 1)).toFixed(4);
-}
-
-/** What a person with a ruler does: no entry within 5 ft on the card as it stands, so not on record. */
-function undocumentedByNearest({ file, card }: KnownLine): string[] {
-  return file.observations
-    .filter(({ counter }) => !card.some((distance) => Math.abs(distance - counter) <= 500))
-    .map(({ tieInId }) => tieInId ?? "");
-}
-
-function rate(judged: readonly { said: readonly string[]; truth: readonly string[] }[]): string {
-  let right = 0;
-  let said = 0;
-  let true_ = 0;
-  for (const each of judged) {
-    said += each.said.length;
-    true_ += each.truth.length;
-    right += each.said.filter((id) => each.truth.includes(id)).length;
-  }
-  const precision = said === 0 ? 1 : right / said;
-  const recall = true_ === 0 ? 1 : right / true_;
-  return `${pad(precision.toFixed(4), 11)}${pad(recall.toFixed(4), 8)}`;
 }
 
 function pad(text: string, width: number): string {

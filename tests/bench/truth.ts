@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Side } from "#lib/domain/line/line.ts";
+import type { RecordEntry } from "#lib/domain/record/record.ts";
 import {
   aFile,
   anAnchor,
@@ -15,6 +16,8 @@ export interface KnownLine {
   readonly file: LineFile;
   /** Ids of the tie-ins that no entry of the card stands for. */
   readonly undocumented: ReadonlySet<string>;
+  /** Ids of the entries whose tie-in was built and seen. */
+  readonly built: ReadonlySet<string>;
   /** Distance on the card and from the main, for the baseline. */
   readonly card: readonly number[];
 }
@@ -30,13 +33,19 @@ export function numbers(seed: number): () => number {
   };
 }
 
-interface Hardness {
+/** What else may be odd about a card: nothing says so on it. */
+export type Oddity = "none" | "mirrored" | "meters" | "reversed" | "doubled";
+
+export interface Hardness {
   /** Farthest that the card's zero may lie off, in hundredths of a foot. */
   readonly shift: number;
   /** Largest stretch of the card, as a fraction. */
   readonly scale: number;
   /** Noise of each reading, in hundredths of a foot. */
   readonly noise: number;
+  /** How many of 100 entries have the wrong side; none unless given. */
+  readonly wrongSides?: number;
+  readonly oddity?: Oddity;
 }
 
 /** A random line of 6 to 16 tie-ins, 0 to 5 of them not on the card, 0 to 5 entries never built. */
@@ -61,12 +70,17 @@ export function knownLine(next: () => number, hardness: Hardness): KnownLine {
       : [{ at, distance: Math.round((station - shift) / scale + noise()) }],
   );
   const end = Math.max(...stations) + 500;
+  const { wrongSides = 0 } = hardness;
+  const wrong = onCard.map(() => wrongSides > 0 && next() * 100 < wrongSides);
+  const entries = onCard.flatMap(({ at, distance }, index): RecordEntry[] => {
+    const side = sides[at] ?? "unknown";
+    const drawn = { distance, side: wrong[index] ? OTHER_SIDE[side] : side };
+    return oddEntries(`e${at}`, drawn, { end, oddity: hardness.oddity ?? "none" });
+  });
   const file = aFile({
     line: { upperEnd: end },
     records: [aRecord("card")],
-    entries: onCard.map(({ at, distance }) =>
-      anEntry(`e${at}`, { distance, side: sides[at] ?? "unknown" }),
-    ),
+    entries,
     runs: [aRun("run", { direction: "upstream", fromCounter: 0, toCounter: end })],
     anchors: [anAnchor("run", { counter: 0, station: 0 })],
     tieIns: built.map(({ at }) => aTieIn(`t${at}`, { side: sides[at] ?? "unknown" })),
@@ -81,8 +95,44 @@ export function knownLine(next: () => number, hardness: Hardness): KnownLine {
   return {
     file,
     undocumented: new Set([...undocumentedAt].map((at) => `t${at}`)),
-    card: onCard.map(({ distance }) => distance),
+    built: new Set(
+      entries
+        .map(({ id }) => id)
+        .filter((id) => built.some(({ at }) => `e${at}` === id || `e${at} again` === id)),
+    ),
+    card: entries.map(({ distance }) => distance ?? 0),
   };
+}
+
+const OTHER_SIDE: Record<Side, Side> = {
+  left: "right",
+  right: "left",
+  crown: "crown",
+  unknown: "unknown",
+};
+
+/** Feet in a meter. */
+const FEET = 3.28084;
+
+/** One entry as an odd card shows it. */
+function oddEntries(
+  id: string,
+  { distance, side }: { distance: number; side: Side },
+  { end, oddity }: { end: number; oddity: Oddity },
+): RecordEntry[] {
+  const entry = anEntry(id, { label: id, distance, side });
+  switch (oddity) {
+    case "none":
+      return [entry];
+    case "mirrored":
+      return [{ ...entry, side: OTHER_SIDE[side] }];
+    case "meters":
+      return [{ ...entry, distance: Math.round(distance / FEET) }];
+    case "reversed":
+      return [{ ...entry, distance: end - distance }];
+    case "doubled":
+      return [entry, { ...entry, id: `${id} again` }];
+  }
 }
 
 function spacedStations(next: () => number, count: number): number[] {

@@ -17,7 +17,7 @@ export function anEntryMark(
   station: number,
   rest: Partial<RecordMark> = {},
 ): RecordMark {
-  return { ...TRAITS, entryId, recordId: "card", station, ...rest };
+  return { ...TRAITS, entryId, recordId: "card", station, explained: false, ...rest };
 }
 
 export function aSeenMark(
@@ -64,5 +64,7 @@ export function reconciled(
       ["permit", "Permit 94-0377"],
     ]),
     entryNames: new Map(entries.map(({ entryId }) => [entryId, entryId])),
+    fromUpperEnd: new Set(),
+    looked: () => true,
   });
 }

@@ -47,6 +47,11 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
     counted(ofTieIns("on-record-seen-elsewhere"), "seen elsewhere"),
     counted(ofEntries("on-record-not-seen"), "not seen"),
     counted(ofEntries("on-record-not-inspected"), "not inspected"),
+    counted(
+      ofEntries("on-record-place-unclear"),
+      "with its place not clear",
+      "with their place not clear",
+    ),
     counted(ofTieIns("undocumented"), "undocumented"),
     counted(ofTieIns("accepted-by-ruling"), "accepted by the authority"),
     counted(ofTieIns("inactive"), "inactive"),

@@ -11,6 +11,7 @@ import { anchorWords } from "../run/anchor-words.ts";
 import { type AnchorProblem, anchorProblems } from "../run/convert.ts";
 import type { TieInPlace } from "../run/sighting.ts";
 import type { EntryPlace } from "../tiein/standing.ts";
+import { recordName } from "../tiein/standing-words-en.ts";
 import type { LineFile } from "./line-file.ts";
 import type { Problem } from "./report.ts";
 
@@ -18,6 +19,8 @@ interface ProblemFacts {
   readonly rows: readonly TreeRow[];
   readonly places: ReadonlyMap<string, TieInPlace>;
   readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
+  /** Entries that their record has twice, with the one that they repeat. */
+  readonly doubled: ReadonlyMap<string, string>;
 }
 
 /**
@@ -34,6 +37,7 @@ export function problemsIn(file: LineFile, facts: ProblemFacts): Problem[] {
     ...crossingProblems(file),
     ...pairingProblems(file),
     ...entryProblems(file, facts.entryPlaces),
+    ...doubledProblems(file, facts.doubled),
     ...pointProblems(file),
     ...holidayProblems(file),
   ];
@@ -49,6 +53,16 @@ function holidayProblems({ authority }: LineFile): Problem[] {
   return [
     { path: `authority.clockRules.${at}.citation`, reason: "only-federal-holidays", sentence },
   ];
+}
+
+function doubledProblems(file: LineFile, doubled: ReadonlyMap<string, string>): Problem[] {
+  return file.entries.flatMap((entry, index) => {
+    if (!doubled.has(entry.id)) return [];
+    const record = file.records.find(({ id }) => id === entry.recordId);
+    const where = entry.distance === null ? "" : ` at ${formatFeet(entry.distance)}`;
+    const sentence = `${entry.label || "An entry"}${where} is written twice on ${record ? recordName(record) : "its record"}; it is taken as one. Remove the second, or say what tells the two apart.`;
+    return [{ path: `entries.${index}`, reason: "written-twice", sentence }];
+  });
 }
 
 const TREE_WORDS: Record<TreeProblemReason, (name: string, limit: string) => string> = {

@@ -7,6 +7,7 @@ import { soundTree, type TreeRow } from "../line/tree.ts";
 import type { RecordMark, SeenMark } from "../reconcile/likeness.ts";
 import { type Reconciliation, reconcile } from "../reconcile/reconcile.ts";
 import { type OnAxis, recordStation } from "../record/axis.ts";
+import { doubledEntries } from "../record/doubled.ts";
 import { reachFindings } from "../responsibility/reach.ts";
 import { coverageOf, farthestLook } from "../run/coverage.ts";
 import { stationObservations } from "../run/observe.ts";
@@ -52,7 +53,7 @@ export function reportOn(file: LineFile, today: Day): Report {
       recordStation: place?.recordStation ?? null,
       station: place?.station ?? null,
       ...entryStanding(entry, facts),
-      tieInId: facts.links.byEntry.get(entry.id)?.tieInId ?? null,
+      tieInId: facts.links.byEntry.get(facts.doubled.get(entry.id) ?? entry.id)?.tieInId ?? null,
     };
   });
   const { stations, alignment, proposals, coverage, extent } = facts;
@@ -105,25 +106,27 @@ function standingFactsOf(file: LineFile): Facts {
     file.tieIns.map((tieIn) => [tieIn.id, placeTieIn(tieIn, sightings.get(tieIn.id) ?? [])]),
   );
   const axis = axisOf(file);
-  const {
-    alignment,
-    proposals,
-    alternatives,
-    doubtful,
-    nearTies,
-    stations: fittedStations,
-  } = reconcile({
-    entries: recordMarks(file, axis),
+  const pairings = knownPairings(file);
+  const accepted = new Set(
+    pairings.filter(({ state }) => state === "accepted").map(({ entryId }) => entryId),
+  );
+  const doubled = doubledEntries(file.entries, (entryId) => accepted.has(entryId));
+  const { alignment, proposals, alternatives, ...found } = reconcile({
+    entries: recordMarks(file, axis).filter(({ entryId }) => !doubled.has(entryId)),
     tieIns: seenMarks(file, places),
-    pairings: knownPairings(file),
+    pairings,
     alignments: file.alignments,
     recordNames: new Map(file.records.map((record) => [record.id, recordName(record)])),
     entryNames: new Map(file.entries.map((entry) => [entry.id, entry.label])),
+    fromUpperEnd: new Set(
+      file.records.filter((each) => each.measuredFrom === "upper-end").map(({ id }) => id),
+    ),
+    looked: lookedAt(file),
   });
   const entryPlaces = new Map(
     file.entries.map((entry) => {
       const { station = null, gap = null } = axis.get(entry.id) ?? {};
-      const fittedAt = fittedStations.get(entry.id) ?? station;
+      const fittedAt = found.stations.get(doubled.get(entry.id) ?? entry.id) ?? station;
       return [entry.id, { recordStation: station, station: fittedAt, gap }];
     }),
   );
@@ -133,15 +136,24 @@ function standingFactsOf(file: LineFile): Facts {
     stations,
     places,
     entryPlaces,
-    links: linksOf(knownPairings(file), proposals),
-    doubtful,
-    nearTies,
+    links: linksOf(pairings, proposals),
+    doubtful: found.doubtful,
+    doubtfulEntries: found.doubtfulEntries,
+    nearTies: found.nearTies,
+    nearTieEntries: found.nearTieEntries,
+    doubled,
     alignment,
     proposals,
     alternatives,
     coverage: coverageOf(file, extent),
     extent,
   };
+}
+
+/** Where a run saw the trunk. */
+function lookedAt(file: LineFile): (station: Cft) => boolean {
+  const seen = coverageOf(file, farthestLook(file)).filter(({ state }) => state === "seen");
+  return (station) => seen.some(({ from, to }) => from <= station && station <= to);
 }
 
 function axisOf(file: LineFile): Map<string, OnAxis> {
@@ -157,10 +169,12 @@ function axisOf(file: LineFile): Map<string, OnAxis> {
 function recordMarks(file: LineFile, axis: ReadonlyMap<string, OnAxis>): RecordMark[] {
   return file.entries.flatMap((entry) => {
     const station = axis.get(entry.id)?.station ?? null;
+    if (station === null) return [];
     const { id: entryId, recordId, side, diameter, material, fitting, propertyId } = entry;
-    return station === null
-      ? []
-      : [{ entryId, recordId, station, side, diameter, material, fitting, propertyId }];
+    const explained = entry.explanation !== "";
+    return [
+      { entryId, recordId, station, explained, side, diameter, material, fitting, propertyId },
+    ];
   });
 }
 

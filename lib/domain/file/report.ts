@@ -98,6 +98,8 @@ export interface Alignment {
 /** Another way to pair record and camera that the numbers allow, nearly as good or as good. */
 export interface Alternative {
   readonly key: string;
+  /** The one record of several that is taken otherwise; null: all of them. */
+  readonly recordId: string | null;
   /** Where the record's zero would be taken to be. */
   readonly shift: Cft;
   readonly scale: number;

@@ -178,11 +178,15 @@ function recordLines({ file, report, words }: LetterFacts): string[] {
       .map(({ label }) => label);
   const notSeen = labels("on-record-not-seen");
   const notInspected = labels("on-record-not-inspected");
+  const unclear = labels("on-record-place-unclear");
   const undecided = [...report.tieIns, ...report.entries].some((finding) => !finding.decided);
   return [
     ...(notSeen.length > 0 ? [words.finding.notSeen(words.list(notSeen), notSeen.length)] : []),
     ...(notInspected.length > 0
       ? [words.finding.notInspected(words.list(notInspected), notInspected.length)]
+      : []),
+    ...(unclear.length > 0
+      ? [words.finding.placeUnclear(words.list(unclear), unclear.length)]
       : []),
     ...(undecided ? [words.finding.undecided] : []),
   ];

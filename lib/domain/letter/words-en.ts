@@ -124,6 +124,7 @@ export const EN = {
     "on-record-seen-elsewhere": "on record, seen at another place",
     "on-record-not-seen": "on record, not seen",
     "on-record-not-inspected": "on record; the camera did not get there",
+    "on-record-place-unclear": "on record; where in the pipe is not clear",
     undocumented: "seen, not on record",
     "accepted-by-ruling": "not on record, accepted by the authority",
     inactive: "not in use, as tested",
@@ -316,6 +317,10 @@ export const EN = {
       many === 1
         ? `The record shows a connection where the camera did not get to or could not see: ${labels}.`
         : `The record shows connections where the camera did not get to or could not see: ${labels}.`,
+    placeUnclear: (labels: string, many: number) =>
+      many === 1
+        ? `The record shows a connection, and it is not clear yet where in the pipe that is: ${labels}.`
+        : `The record shows connections, and it is not clear yet where in the pipe they are: ${labels}.`,
     undecided:
       "Some of the matches between the record and the video are our best guess. They still have to be confirmed.",
     gap: (where: string, why: string) =>

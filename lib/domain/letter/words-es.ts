@@ -138,6 +138,7 @@ export const ES: LetterWords = {
     "on-record-seen-elsewhere": "en el registro, vista en otro lugar",
     "on-record-not-seen": "en el registro, no vista",
     "on-record-not-inspected": "en el registro; la cámara no llegó",
+    "on-record-place-unclear": "en el registro; no está claro en qué punto de la tubería",
     undocumented: "vista, no está en el registro",
     "accepted-by-ruling": "no está en el registro; la autoridad la aceptó",
     inactive: "fuera de uso, según las pruebas",
@@ -333,6 +334,10 @@ export const ES: LetterWords = {
       many === 1
         ? `El registro muestra una conexión donde la cámara no llegó o no pudo ver: ${labels}.`
         : `El registro muestra conexiones donde la cámara no llegó o no pudo ver: ${labels}.`,
+    placeUnclear: (labels, many) =>
+      many === 1
+        ? `El registro muestra una conexión y aún no está claro en qué punto de la tubería queda: ${labels}.`
+        : `El registro muestra conexiones y aún no está claro en qué punto de la tubería quedan: ${labels}.`,
     undecided:
       "Algunas coincidencias entre el registro y el video son nuestra mejor estimación. Todavía hay que confirmarlas.",
     gap: (where, why) => `No sabemos cómo está la tubería de ${where}: ${why}.`,

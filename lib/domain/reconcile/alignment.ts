@@ -1,42 +1,40 @@
 import type { Alignment, ProposedPairing } from "../file/report.ts";
 import { sidesAgree } from "../run/sighting.ts";
-import {
-  type AlignResult,
-  type Fit,
-  type FitScore,
-  judgeFit,
-  type MayPair,
-  PLAIN,
-} from "./align.ts";
-import { type AlignmentDecision, acceptedAlignment } from "./alignment-decision.ts";
+import { judgeFit } from "./align.ts";
+import { acceptedAlignment } from "./alignment-decision.ts";
 import { alignmentSentence } from "./alignment-sentence.ts";
+import type { OfferedWay } from "./alternatives.ts";
+import type { MayPair } from "./field.ts";
+import { type Fit, PLAIN } from "./fit.ts";
+import type { Fits } from "./fits.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";
 
 interface Found {
-  readonly search: AlignResult;
-  readonly decision: AlignmentDecision | null;
-  readonly overall: Fit;
-  readonly own: ReadonlyMap<string, Fit>;
+  readonly fits: Fits;
   readonly mayPair: MayPair;
   readonly proposals: readonly ProposedPairing[];
-  /** Another fit, nearly as good, that pairs otherwise. */
-  readonly rival: FitScore | null;
+  /** Entries that lie where a run looked, or are paired. */
+  readonly inView: number;
+  /** Another fit for all records that pairs otherwise, the best. */
+  readonly rival: OfferedWay | null;
 }
 
 /** How the records lie on the camera's axis, what each way of taking them explains, and in words. */
 export function alignmentOf(input: ReconcileInput, found: Found): Alignment {
   const { entries, tieIns, recordNames, alignments } = input;
-  const { search, decision, overall, own, mayPair } = found;
+  const { fits, mayPair } = found;
+  const { search, decision, overall, own, fitOf, readings } = fits;
   const records = [...new Set(entries.map((entry) => entry.recordId))];
   const explainedBy = (recordId: string, fit: Fit) => {
     const marks = entries.filter((entry) => entry.recordId === recordId);
-    return judgeFit(marks, tieIns, { fit, mayPair }).explained;
+    return judgeFit({ entries: marks, tieIns, mayPair }, fit).explained;
   };
-  const explainedUnder = (fitOf: (recordId: string) => Fit) =>
-    records.reduce((sum, recordId) => sum + explainedBy(recordId, fitOf(recordId)), 0);
-  const explained = explainedUnder((recordId) => own.get(recordId) ?? overall);
+  const explainedUnder = (fitFor: (recordId: string) => Fit) =>
+    records.reduce((sum, recordId) => sum + explainedBy(recordId, fitFor(recordId)), 0);
+  const explained = explainedUnder(fitOf);
   const common = { explained, of: entries.length, plain: explainedUnder(() => PLAIN) };
   const { best } = search;
+  const nameOf = (recordId: string) => recordNames.get(recordId) ?? "";
   return {
     shift: overall.shift,
     scale: overall.scale,
@@ -53,14 +51,29 @@ export function alignmentOf(input: ReconcileInput, found: Found): Alignment {
     })),
     sentence: alignmentSentence({
       ...common,
+      inView: found.inView,
       fit: overall,
       acceptedBy: decision?.decidedBy ?? null,
-      rival: found.rival,
+      rival: found.rival && rivalFacts(found.rival, found.inView),
       mirrored: mirroredCount(input, found.proposals),
-      own: [...own].map(([recordId, fit]) => ({ name: recordNames.get(recordId) ?? "", fit })),
-      names: records.map((recordId) => recordNames.get(recordId) ?? ""),
+      own: [...own].map(([recordId, fit]) => ({ name: nameOf(recordId), fit })),
+      names: records.map(nameOf),
+      readings: readings
+        .filter(({ fit, now, recordId }) => fit.agreeing > now && !fits.isDecided(recordId))
+        .map((reading) => ({
+          ...reading,
+          used: fitOf(reading.recordId),
+          name: nameOf(reading.recordId),
+          fromUpperEnd: input.fromUpperEnd.has(reading.recordId),
+        })),
     }),
   };
+}
+
+/** More than enough entries, and half of those in view, tell a shift from chance. */
+function rivalFacts({ way, alternative }: OfferedWay, inView: number) {
+  const { explained } = alternative;
+  return { ...way.fit, explained, few: explained < 3 || explained * 2 < inView };
 }
 
 /** How many pairs lie within the tolerance, and how many of those on opposite sides. */

@@ -1,3 +1,4 @@
+import type { Side } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { LIKELY_LIMIT, type RecordMark } from "./likeness.ts";
@@ -9,9 +10,11 @@ export interface Connection {
   readonly acceptedId: string | null;
 }
 
-/** An entry with its station once its record's shift and scale are allowed for. */
+/** An entry with its station, and its side, as its record is read. */
 export interface FittedMark extends RecordMark {
   readonly fittedStation: Cft;
+  /** As the record has it. */
+  readonly drawnSide: Side;
 }
 
 /**

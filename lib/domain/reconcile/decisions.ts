@@ -1,4 +1,4 @@
-import type { MayPair } from "./align.ts";
+import type { MayPair } from "./field.ts";
 import type { RecordMark } from "./likeness.ts";
 import type { Pairing } from "./pairing.ts";
 

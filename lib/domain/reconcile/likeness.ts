@@ -21,6 +21,8 @@ export interface RecordMark extends Traits {
   readonly entryId: string;
   readonly recordId: string;
   readonly station: Cft;
+  /** A person has said what became of it, so that nothing need answer to it. */
+  readonly explained: boolean;
 }
 
 /** A tie-in that has a station. */

@@ -26,6 +26,8 @@ const STANDINGS = [
   "on-record-seen-elsewhere",
   "on-record-not-seen",
   "on-record-not-inspected",
+  /** Which place in the pipe the record means can't be told. */
+  "on-record-place-unclear",
   "undocumented",
   /** Not on record, but a written ruling of the authority stands for it. */
   "accepted-by-ruling",

@@ -1,9 +1,9 @@
 import type { Cft } from "../line/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
-import { type Fit, fitted } from "./align.ts";
 import { assign, type Chosen, type Couple, otherChoices } from "./assign.ts";
 import { type Connection, connectionsOf, type FittedMark } from "./connections.ts";
 import type { Decisions } from "./decisions.ts";
+import { type Fit, fitted, sideAs } from "./fit.ts";
 import {
   LIKELY_LIMIT,
   mismatch,
@@ -51,10 +51,16 @@ export function fitEntries(
   entries: readonly RecordMark[],
   { overall, own }: { overall: Fit; own: ReadonlyMap<string, Fit> },
 ): FittedMark[] {
-  return entries.map((entry) => ({
-    ...entry,
-    fittedStation: fitted(entry.station, own.get(entry.recordId) ?? overall),
-  }));
+  return entries.map((entry) => {
+    const fit = own.get(entry.recordId) ?? overall;
+    const { side, station } = entry;
+    return {
+      ...entry,
+      side: sideAs(side, fit),
+      drawnSide: side,
+      fittedStation: fitted(station, fit),
+    };
+  });
 }
 
 /** The best one-to-one placing of record connections on tie-ins; what people accepted is fixed. */
@@ -119,7 +125,10 @@ function placedBy(chosen: readonly Chosen[], { open, free }: Omit<Round, "couple
   });
 }
 
-/** Cost of a pair up to 5 ft apart; null where it is farther off or too unlike. */
+/**
+ * Cost of a pair up to 5 ft apart; null where it is farther off or too unlike. On opposite sides and
+ * beyond the tolerance it costs hardly less than staying alone: to be asked, where nothing else fits.
+ */
 function nearCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): number | null {
   if (!mayPropose(entry, tieIn, refused)) return null;
   const off = Math.abs(tieIn.station - entry.fittedStation);
@@ -131,7 +140,8 @@ function nearCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<strin
       ? (off / tolerance) ** 2
       : COST.likely + (off - tolerance) / Math.max(limit - tolerance, 1);
   const cost = away + Math.max(-0.5, mismatch(entry, tieIn) ?? 0);
-  return cost < COST.alone ? Math.max(0, cost) : null;
+  if (cost < COST.alone) return Math.max(0, cost);
+  return sidesAgree(entry.side, tieIn.side) ? null : COST.alone - 0.01;
 }
 
 /** Cost of a pair that a person would have to explain; null where nothing speaks for it. */

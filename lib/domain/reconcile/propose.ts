@@ -2,11 +2,46 @@ import type { ProposedPairing } from "../file/report.ts";
 import { formatFeet } from "../line/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import type { FittedMark } from "./connections.ts";
+import type { Decisions } from "./decisions.ts";
 import { bandOf, likenessReasons, pairTolerance, type SeenMark } from "./likeness.ts";
-import { type Rival, rivalReasons } from "./rivals.ts";
+import { mayPropose, type Placed, type Placing } from "./place.ts";
+import { type Rival, rivalOf, rivalReasons, type Ways } from "./rivals.ts";
+import type { Way } from "./ways.ts";
+
+/** What a proposal is held against, and how things are called. */
+export interface Proposing extends Ways {
+  readonly decisions: Decisions;
+  /** Other choices among the pairs that lie more than 5 ft apart. */
+  readonly farUnder: readonly Way[];
+  readonly entryName: (entryId: string) => string;
+}
+
+/** What was placed and no person has decided, pair by pair, each with what rivals it. */
+export function proposalsFrom(
+  { fixed, near, far }: Placing,
+  proposing: Proposing,
+): ProposedPairing[] {
+  const { accepted, refused } = proposing.decisions;
+  const farther = { ...proposing, under: proposing.farUnder };
+  const rivals = new Map<Placed, Rival>([
+    ...[...fixed, ...near].map((placed) => [placed, rivalOf(placed, proposing)] as const),
+    ...far.map((placed) => [placed, meantOnly(rivalOf(placed, farther))] as const),
+  ]);
+  return [...rivals].flatMap(([placed, rival]) =>
+    placed.connection.entries
+      .filter((entry) => !accepted.has(entry.entryId))
+      .filter((entry) => mayPropose(entry, placed.tieIn, refused))
+      .map((entry) => proposal(entry, placed.tieIn, { rival, entryName: proposing.entryName })),
+  );
+}
+
+/** That neither has a counterpart needs no word where the pair itself has to be explained. */
+function meantOnly(rival: Rival): Rival {
+  return rival?.meant === "none" ? null : rival;
+}
 
 /** One pair as it is put to a person, with what speaks for and against it. */
-export function proposal(
+function proposal(
   entry: FittedMark,
   tieIn: SeenMark,
   { rival, entryName }: { rival: Rival; entryName: (entryId: string) => string },
@@ -14,7 +49,7 @@ export function proposal(
   const distance = tieIn.station - entry.fittedStation;
   const rawDistance = tieIn.station - entry.station;
   const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
-  const band = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.side, tieIn.side));
+  const band = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.drawnSide, tieIn.side));
   return {
     entryId: entry.entryId,
     tieInId: tieIn.tieInId,
@@ -24,7 +59,7 @@ export function proposal(
     band,
     reasons: [
       distanceReason({ distance, rawDistance, tolerance, band }),
-      ...likenessReasons(entry, tieIn),
+      ...likenessReasons({ ...entry, side: entry.drawnSide }, tieIn),
       ...rivalReasons(rival, entryName),
     ],
     nearTie: rival !== null,

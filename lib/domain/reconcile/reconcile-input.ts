@@ -1,3 +1,4 @@
+import type { Cft } from "../line/station.ts";
 import type { AlignmentDecision } from "./alignment-decision.ts";
 import type { RecordMark, SeenMark } from "./likeness.ts";
 import type { Pairing } from "./pairing.ts";
@@ -12,4 +13,8 @@ export interface ReconcileInput {
   readonly recordNames: ReadonlyMap<string, string>;
   /** What to call each entry in a sentence, by its id. */
   readonly entryNames: ReadonlyMap<string, string>;
+  /** Records that measure from the upper end, as they say. */
+  readonly fromUpperEnd: ReadonlySet<string>;
+  /** True where a run looked at that station, so that what is there would have been seen. */
+  readonly looked: (station: Cft) => boolean;
 }

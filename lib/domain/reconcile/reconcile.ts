@@ -1,26 +1,17 @@
 import type { Alignment, Alternative, ProposedPairing } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
-import { type AlignResult, align, type Fit, judgeFit, type MayPair } from "./align.ts";
+import { sidesAgree } from "../run/sighting.ts";
 import { alignmentOf } from "./alignment.ts";
-import {
-  type AlignmentDecision,
-  acceptedAlignment,
-  refusedAlignments,
-} from "./alignment-decision.ts";
-import { alternativesTo } from "./alternatives.ts";
-import { type Decisions, decisionsOf, mayPairUnder } from "./decisions.ts";
-import {
-  fitEntries,
-  mayPropose,
-  otherPlacings,
-  type Placed,
-  type Placing,
-  place,
-} from "./place.ts";
-import { proposal } from "./propose.ts";
+import { alternativesTo, type OfferedWay } from "./alternatives.ts";
+import { decisionsOf, mayPairUnder } from "./decisions.ts";
+import { type Doubt, type Doubts, doubtsOf } from "./doubt.ts";
+import type { MayPair } from "./field.ts";
+import { type Fits, fitsOf } from "./fits.ts";
+import { pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
+import { fitEntries, type Placed, type Placing, place } from "./place.ts";
+import { type Proposing, proposalsFrom } from "./propose.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";
-import { doubtfulUnder, pairsOtherwise, type Rival, rivalOf } from "./rivals.ts";
-import { type Way, waysByOtherFits, waysUnder } from "./ways.ts";
+import { type Way, waysByOtherFits, waysByReadings, waysUnder } from "./ways.ts";
 
 export interface Reconciliation {
   /** Null where there is nothing to compare. */
@@ -29,10 +20,14 @@ export interface Reconciliation {
   readonly stations: ReadonlyMap<string, Cft>;
   readonly proposals: readonly ProposedPairing[];
   readonly alternatives: readonly Alternative[];
-  /** Tie-ins left over that another fit, nearly as good, would give to an entry; with that entry. */
-  readonly doubtful: ReadonlyMap<string, string>;
+  /** What is left over and may have a counterpart after all, by the id of the tie-in. */
+  readonly doubtful: ReadonlyMap<string, Doubt>;
+  /** The same of entries: their place on the line is not sure. */
+  readonly doubtfulEntries: ReadonlyMap<string, Doubt>;
   /** Tie-ins left over that an entry might as well be under the same fit; with that entry. */
   readonly nearTies: ReadonlyMap<string, string>;
+  /** Entries left over that a tie-in might as well be under the same fit; with that tie-in. */
+  readonly nearTieEntries: ReadonlyMap<string, string>;
 }
 
 /**
@@ -40,70 +35,215 @@ export interface Reconciliation {
  * where that explains two entries more; then the best one-to-one assignment. What a person
  * accepted, of shift and scale or of a pair, is fixed first; what a person refused is not proposed
  * again. An accepted shift has no rivals: what another would explain is an alternative, no doubt.
+ * Nor is a record in meters, or measured from the other end, ever more than an alternative.
  */
 export function reconcile(given: ReconcileInput): Reconciliation {
   const input = inOrder(given);
-  const { entries, tieIns } = input;
-  if (entries.length === 0 || tieIns.length === 0)
-    return {
-      alignment: null,
-      stations: new Map(entries.map((entry) => [entry.entryId, entry.station])),
-      proposals: [],
-      alternatives: [],
-      doubtful: new Map(),
-      nearTies: new Map(),
-    };
+  const { entries, tieIns, looked } = input;
+  if (entries.length === 0 || tieIns.length === 0) return nothingToCompare(input);
   const decisions = decisionsOf(input.pairings);
   const mayPair = mayPairUnder(entries, decisions);
-  const fits = fitsOf(input, mayPair);
+  const fits = fitsOf(input, { entries, tieIns, mayPair, looked });
   const fittedEntries = fitEntries(entries, fits);
-  const placing = place(fittedEntries, tieIns, decisions);
-  const { rivals, overall, own } = fits;
-  const under = waysUnder(overall, placing);
-  const told = fits.decision === null ? rivals : [fits.search.best, ...fits.search.rivals];
-  const byOtherFit = waysByOtherFits(told, { entries, tieIns, decisions, own });
+  const chosen = place(fittedEntries, tieIns, decisions);
+  const ways = waysOf(fits, { input, decisions, chosen });
   const entryName = (entryId: string) => input.entryNames.get(entryId) || "an entry";
-  const proposals = proposalsFrom(placing, {
+  const isOpen = ({ recordId }: Way) =>
+    recordId === null ? fits.decision === null : !fits.isDecided(recordId);
+  const byOtherFit = [...ways.leading, ...ways.weak].filter(isOpen);
+  const proposing: Proposing = {
     decisions,
     entryName,
-    under,
-    byOtherFit: fits.decision === null ? byOtherFit : [],
+    under: ways.under,
+    farUnder: waysUnder(fits.overall, chosen, "far"),
+    byOtherFit,
+    fitOf: fits.fitOf,
+  };
+  const proposals = proposalsFrom(chosen, proposing);
+  const offered = alternativesTo({
+    input,
+    decisions,
+    chosen,
+    fits,
+    ways: [...ways.leading, ...ways.under, ...ways.weak],
   });
-  const found = { entries, tieIns, accepted: decisions.accepted, proposals, mayPair };
+  const stations = new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation]));
+  const inView = entries.filter(
+    ({ entryId, explained }) =>
+      isPlaced(chosen, entryId) || (!explained && looked(stations.get(entryId) ?? 0)),
+  ).length;
+  const doubts = doubtsIn(input, { fits, mayPair, chosen, offered, inView, isOpen });
   return {
     alignment: alignmentOf(input, {
-      ...fits,
+      fits,
       mayPair,
       proposals,
-      rival: fits.rivals.find((fit) => pairsOtherwise(fit, found)) ?? null,
+      inView,
+      rival: fits.decision === null ? rivalIn(offered, fits) : null,
     }),
-    stations: new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation])),
+    stations,
     proposals,
-    alternatives: alternativesTo({
-      entries,
-      tieIns,
-      decisions,
-      chosen: placing,
-      fit: overall,
-      ways: [...byOtherFit, ...under],
-      entryName,
-      manyRecords: new Set(entries.map((entry) => entry.recordId)).size > 1,
-    }),
-    doubtful: doubtfulUnder(fits.rivals, found),
-    nearTies: nearTiesIn(placing, under),
+    alternatives: offered.map(({ alternative }) => alternative),
+    doubtful: doubts.tieIns,
+    doubtfulEntries: doubts.entries,
+    ...nearTiesIn(chosen, ways.under),
   };
 }
 
-/** Tie-ins that only another choice of pairs, hardly worse, gives an entry. */
-function nearTiesIn(placing: Placing, under: readonly Way[]): Map<string, string> {
-  const placed = new Set([...placing.fixed, ...placing.near].map(({ tieIn }) => tieIn.tieInId));
-  const open = under.flatMap((way) => way.placed);
-  return new Map(
-    open.flatMap(({ connection, tieIn }) => {
-      const [entry] = connection.entries;
-      return entry && !placed.has(tieIn.tieInId) ? [[tieIn.tieInId, entry.entryId] as const] : [];
-    }),
+/** The best other fit for all records that pairs otherwise. */
+function rivalIn(offered: readonly OfferedWay[], { overall }: Fits): OfferedWay | null {
+  return offered.find(({ way }) => way.recordId === null && way.fit !== overall) ?? null;
+}
+
+function nothingToCompare({ entries }: ReconcileInput): Reconciliation {
+  return {
+    alignment: null,
+    stations: new Map(entries.map((entry) => [entry.entryId, entry.station])),
+    proposals: [],
+    alternatives: [],
+    doubtful: new Map(),
+    doubtfulEntries: new Map(),
+    nearTies: new Map(),
+    nearTieEntries: new Map(),
+  };
+}
+
+interface AllWays {
+  /** By other fits, and by readings that explain at least two entries more. */
+  readonly leading: readonly Way[];
+  readonly under: readonly Way[];
+  /** By readings that explain as much, or one more. */
+  readonly weak: readonly Way[];
+}
+
+function waysOf(
+  fits: Fits,
+  {
+    input: { entries, tieIns },
+    decisions,
+    chosen,
+  }: {
+    readonly input: ReconcileInput;
+    readonly decisions: ReturnType<typeof decisionsOf>;
+    readonly chosen: Placing;
+  },
+): AllWays {
+  const { overall, own, decision, search } = fits;
+  const laid = { entries, tieIns, decisions, overall, own };
+  const rivals = decision === null ? search.rivals : [search.best, ...search.rivals];
+  const isStrong = ({ fit, now }: Fits["readings"][number]) => fit.agreeing >= now + 2;
+  const strong = fits.readings.filter(isStrong);
+  const [first, ...rest] = waysByOtherFits(rivals, laid);
+  const others = waysByReadings(strong, laid);
+  const isFirst = (rivals[0]?.agreeing ?? 0) >= (strong[0]?.fit.agreeing ?? 0);
+  const before = first && isFirst ? [first] : [];
+  const after = first && !isFirst ? [first] : [];
+  return {
+    leading: [...before, ...others, ...after, ...rest],
+    under: waysUnder(overall, chosen),
+    weak: waysByReadings(
+      fits.readings.filter((reading) => !isStrong(reading)),
+      laid,
+    ),
+  };
+}
+
+interface Doubting {
+  readonly fits: Fits;
+  readonly mayPair: MayPair;
+  readonly chosen: Placing;
+  readonly offered: readonly OfferedWay[];
+  readonly inView: number;
+  /** No person has decided on what this way would change. */
+  readonly isOpen: (way: Way) => boolean;
+}
+
+function doubtsIn(
+  { entries, tieIns }: ReconcileInput,
+  { fits, mayPair, chosen, offered, inView, isOpen }: Doubting,
+): Doubts {
+  const placed = [...chosen.fixed, ...chosen.near];
+  const explained = agreeing(placed, tieIns);
+  const rivals = fits.decision === null ? fits.search.rivals : [];
+  const readings = fits.readings.filter(({ recordId }) => !fits.isDecided(recordId));
+  return doubtsOf({
+    entries,
+    tieIns,
+    mayPair,
+    fitOf: fits.fitOf,
+    paired: {
+      tieIns: new Set(placed.map(({ tieIn }) => tieIn.tieInId)),
+      entries: new Set(placed.flatMap(({ connection }) => connection.entries.map(idOf))),
+    },
+    fits: [...rivals.map((fit) => ({ fit, recordId: null })), ...readings],
+    ways: offered
+      .filter(({ way, alternative }) => isOpen(way) && alternative.explained >= explained)
+      .map(({ way, alternative }) => ({ ...way, pairs: alternative.pairs })),
+    established: fits.decision !== null || isEstablished({ entries, placed, explained, inView }),
+  });
+}
+
+/** At least half of what a run should have seen agrees, or nothing is left that wants an answer. */
+function isEstablished({
+  entries,
+  placed,
+  explained,
+  inView,
+}: {
+  readonly entries: readonly RecordMark[];
+  readonly placed: readonly Placed[];
+  readonly explained: number;
+  readonly inView: number;
+}): boolean {
+  const answered = new Set(placed.flatMap(({ connection }) => connection.entries.map(idOf)));
+  const isOpen = (entry: RecordMark) => !entry.explained && !answered.has(entry.entryId);
+  if (explained === 0) return !entries.some(isOpen) && placed.length === 0;
+  return explained * 2 >= inView;
+}
+
+/** Entries that a person accepted for a tie-in, or that lie within the tolerance on its side. */
+function agreeing(placed: readonly Placed[], tieIns: readonly SeenMark[]): number {
+  const tolerances = new Map(
+    tieIns.map((tieIn) => [tieIn, pairTolerance(tieIn.station, tieIn.uncertainty)]),
   );
+  return placed.reduce((sum, { connection, tieIn }) => {
+    const tolerance = tolerances.get(tieIn) ?? 0;
+    const near = connection.entries.filter(
+      ({ fittedStation, side }) =>
+        connection.acceptedId !== null ||
+        (Math.abs(tieIn.station - fittedStation) <= tolerance && sidesAgree(side, tieIn.side)),
+    );
+    return sum + near.length;
+  }, 0);
+}
+
+function isPlaced({ fixed, near }: Placing, entryId: string): boolean {
+  return [...fixed, ...near].some(({ connection }) =>
+    connection.entries.some((entry) => entry.entryId === entryId),
+  );
+}
+
+function idOf({ entryId }: { readonly entryId: string }): string {
+  return entryId;
+}
+
+/** Tie-ins and entries that only another choice of pairs, hardly worse, gives a counterpart. */
+function nearTiesIn(
+  { fixed, near }: Placing,
+  under: readonly Way[],
+): Pick<Reconciliation, "nearTies" | "nearTieEntries"> {
+  const placed = [...fixed, ...near];
+  const tieIns = new Set(placed.map(({ tieIn }) => tieIn.tieInId));
+  const entries = new Set(placed.flatMap(({ connection }) => connection.entries.map(idOf)));
+  const nearTies = new Map<string, string>();
+  const nearTieEntries = new Map<string, string>();
+  for (const { connection, tieIn } of under.flatMap((way) => way.placed)) {
+    const [first] = connection.entries;
+    if (first && !tieIns.has(tieIn.tieInId)) nearTies.set(tieIn.tieInId, first.entryId);
+    for (const { entryId } of connection.entries)
+      if (!entries.has(entryId)) nearTieEntries.set(entryId, tieIn.tieInId);
+  }
+  return { nearTies, nearTieEntries };
 }
 
 /** By station, then by id, so that nothing hangs on the order of the rows. */
@@ -114,82 +254,4 @@ function inOrder(given: ReconcileInput): ReconcileInput {
     entries: given.entries.toSorted((a, b) => a.station - b.station || byId(a.entryId, b.entryId)),
     tieIns: given.tieIns.toSorted((a, b) => a.station - b.station || byId(a.tieInId, b.tieInId)),
   };
-}
-
-/** The fits that the proposals rest on, a person's or the search's. */
-interface Fits {
-  readonly search: AlignResult;
-  readonly decision: AlignmentDecision | null;
-  readonly overall: Fit;
-  readonly own: ReadonlyMap<string, Fit>;
-  /** None once a person has decided. */
-  readonly rivals: AlignResult["rivals"];
-}
-
-function fitsOf(input: ReconcileInput, mayPair: MayPair): Fits {
-  const { entries, tieIns, alignments } = input;
-  const search = align(entries, tieIns, { mayPair, refused: refusedAlignments(alignments, null) });
-  const decision = acceptedAlignment(alignments, null);
-  const overall: Fit = decision ?? search.best;
-  return {
-    search,
-    decision,
-    overall: { shift: overall.shift, scale: overall.scale },
-    own: ownFits(input, { overall, mayPair, isSettled: decision !== null }),
-    rivals: decision === null ? search.rivals : [],
-  };
-}
-
-/**
- * Records with a fit of their own: a person accepted it, or it explains at least two of their
- * entries more and no person accepted one for all records.
- */
-function ownFits(
-  { entries, tieIns, alignments }: ReconcileInput,
-  { overall, mayPair, isSettled }: { overall: Fit; mayPair: MayPair; isSettled: boolean },
-): Map<string, Fit> {
-  const recordIds = [...new Set(entries.map((entry) => entry.recordId))];
-  const own = new Map<string, Fit>();
-  for (const recordId of recordIds) {
-    const accepted = acceptedAlignment(alignments, recordId);
-    if (accepted) own.set(recordId, { shift: accepted.shift, scale: accepted.scale });
-    if (accepted || isSettled || recordIds.length < 2) continue;
-    const marks = entries.filter((entry) => entry.recordId === recordId);
-    const refused = refusedAlignments(alignments, recordId);
-    const { best } = align(marks, tieIns, { mayPair, refused });
-    const shared = judgeFit(marks, tieIns, { fit: overall, mayPair });
-    if (best.explained >= shared.explained + 2) own.set(recordId, best);
-  }
-  return own;
-}
-
-function proposalsFrom(
-  placing: Placing,
-  said: {
-    readonly decisions: Decisions;
-    readonly under: readonly Way[];
-    readonly byOtherFit: readonly Way[];
-    readonly entryName: (entryId: string) => string;
-  },
-): ProposedPairing[] {
-  const { accepted, refused } = said.decisions;
-  const { fixed, near, far } = placing;
-  const byOtherFit = said.byOtherFit.map(({ placed }) => placed);
-  const ways = { under: said.under.map(({ placed }) => placed), byOtherFit };
-  const farWays = { under: otherPlacings(placing, "far"), byOtherFit };
-  const rivals = new Map<Placed, Rival>([
-    ...[...fixed, ...near].map((placed) => [placed, rivalOf(placed, ways)] as const),
-    ...far.map((placed) => [placed, meantOnly(rivalOf(placed, farWays))] as const),
-  ]);
-  return [...rivals].flatMap(([placed, rival]) =>
-    placed.connection.entries
-      .filter((entry) => !accepted.has(entry.entryId))
-      .filter((entry) => mayPropose(entry, placed.tieIn, refused))
-      .map((entry) => proposal(entry, placed.tieIn, { rival, entryName: said.entryName })),
-  );
-}
-
-/** That neither has a counterpart needs no word where the pair itself has to be explained. */
-function meantOnly(rival: Rival): Rival {
-  return rival?.meant === "none" ? null : rival;
 }

@@ -136,6 +136,7 @@ function entryDetail(finding: EntryFinding, station: Cft): string {
 function entryWord({ standing }: EntryFinding): string {
   if (standing === "on-record-not-seen") return "not seen";
   if (standing === "on-record-not-inspected") return "not inspected";
+  if (standing === "on-record-place-unclear") return "place not clear";
   return STANDING_LABELS[standing];
 }
 

@@ -58,6 +58,7 @@ export const STANDING_LABELS: Record<Standing, string> = {
   "on-record-seen-elsewhere": "on record, seen elsewhere",
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
+  "on-record-place-unclear": "on record, place not clear",
   undocumented: "undocumented",
   "accepted-by-ruling": "accepted by the authority",
   inactive: "inactive",

@@ -22,6 +22,7 @@ const HOLD_CAUSES = [
   "ruling-not-done",
   "entry-undecided",
   "entry-not-inspected",
+  "entry-place-unclear",
   "station-relative-only",
   "responsibility-unclear",
   "easement-missing",

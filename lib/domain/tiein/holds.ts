@@ -41,6 +41,7 @@ const STOPS: Record<HoldCause, readonly HoldStop[]> = {
   "ruling-not-done": ["lining", "bursting", "final-split"],
   "entry-undecided": ["final-split", "submission"],
   "entry-not-inspected": ["lining", "bursting", "final-split"],
+  "entry-place-unclear": ["lining", "bursting", "final-split", "submission"],
   "station-relative-only": ["capping", "lining", "bursting", "final-split", "digging"],
   "responsibility-unclear": ["final-split", "demand"],
   "easement-missing": ["submission", "digging"],
@@ -173,6 +174,16 @@ function entryCause(finding: EntryFinding, file: HoldFile): RaisedHold[] {
         cause: "entry-not-inspected",
         ...common,
         closes: "A run that sees the pipe there, a pairing, or a named person’s explanation",
+      },
+    ];
+  if (finding.standing === "on-record-place-unclear")
+    return [
+      {
+        cause: "entry-place-unclear",
+        ...common,
+        stretch: null,
+        closes:
+          "How the record lines up with the camera, accepted by a named person; a pairing; or a named person’s explanation",
       },
     ];
   return [

@@ -1,6 +1,7 @@
 import type { CoverageSpan } from "../file/report.ts";
 import type { Side, TieIn, TieInKind } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
+import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
 import type { PermitRecord } from "../record/record.ts";
 import type { Ruling } from "./ruling.ts";
@@ -60,7 +61,14 @@ export type StandingSaid =
       readonly entry: string;
       readonly off: Cft;
     }
-  | { readonly kind: "doubtful"; readonly seen: SeenSaid | null; readonly entry: string }
+  | {
+      readonly kind: "doubtful";
+      readonly seen: SeenSaid | null;
+      readonly why: DoubtWhy;
+      /** The entry that it may be; empty where none can be named. */
+      readonly entry: string;
+    }
+  | { readonly kind: "unplaced-entry"; readonly seen: SeenSaid | null; readonly entry: string }
   | { readonly kind: "near-tie"; readonly seen: SeenSaid | null; readonly entry: string }
   | { readonly kind: "no-entry"; readonly seen: SeenSaid | null }
   | { readonly kind: "no-station"; readonly entry: string; readonly gap: AxisGap }
@@ -71,7 +79,18 @@ export type StandingSaid =
       readonly shown: ShownSaid;
       readonly from: Cft;
       readonly to: Cft;
+      /** A tie-in that the entry might nearly as well be; empty where there is none. */
+      readonly nearly: string;
     }
+  | {
+      readonly kind: "place-unclear";
+      readonly shown: ShownSaid;
+      readonly why: DoubtWhy;
+      /** The tie-in that it may be; empty where none can be named. */
+      readonly tieIn: string;
+    }
+  /** The record has the entry twice; it stands as the first does. */
+  | { readonly kind: "written-twice" }
   | { readonly kind: "ruled"; readonly ruling: Ruling }
   | { readonly kind: "explained"; readonly by: string; readonly explanation: string };
 

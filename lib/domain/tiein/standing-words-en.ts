@@ -1,6 +1,7 @@
 import type { CoverageSpan } from "../file/report.ts";
 import { formatFeet, plainFeet } from "../line/station.ts";
 import { TIE_IN_KIND_WORDS } from "../line/words.ts";
+import { IF_WORDS } from "../reconcile/rivals.ts";
 import type { AxisGap } from "../record/axis.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import {
@@ -46,8 +47,12 @@ export const STANDING_EN: StandingWords = {
     `${capital(seenWords(seen))}; its run was never tied to the main, so it can't be set against the record yet.`,
   conflict: ({ seen, entry, off }) =>
     `${capital(seenWords(seen))}; the nearest entry, ${entry || "unnamed"}, lies ${formatFeet(off)} off: too far to be the same without a reason.`,
-  doubtful: ({ seen, entry }) =>
-    `${capital(seenWords(seen))}; it may be ${entry || "an entry"} if the record has another zero, which is too little shown to say.`,
+  doubtful: ({ seen, why, entry }) =>
+    why === "not-established"
+      ? `${capital(seenWords(seen))}; too little of the record agrees with the camera to say that no entry answers to it.`
+      : `${capital(seenWords(seen))}; it may be ${entry || "an entry"} ${IF_WORDS[why]}, which is too little shown to say.`,
+  "unplaced-entry": ({ seen, entry }) =>
+    `${capital(seenWords(seen))}; it may be ${entry || "an entry"}, which the record does not place.`,
   "near-tie": ({ seen, entry }) =>
     `${capital(seenWords(seen))}; ${entry || "an entry"} fits it nearly as well as the tie-in that it is proposed for.`,
   "no-entry": ({ seen }) => `${capital(seenWords(seen))}; no entry on record answers to it.`,
@@ -57,8 +62,13 @@ export const STANDING_EN: StandingWords = {
     `${shownWords(shown)}; that is beyond the upper end at ${formatFeet(upperEnd)}.`,
   "not-inspected": ({ shown, unseen }) =>
     `${shownWords(shown)}; the pipe from ${plainFeet(unseen.from)} to ${formatFeet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, so it may be there unseen.`,
-  "not-seen": ({ shown, from, to }) =>
-    `${shownWords(shown)}; the camera saw the pipe from ${plainFeet(from)} to ${formatFeet(to)} and no branch of its own there.`,
+  "not-seen": ({ shown, from, to, nearly }) =>
+    `${shownWords(shown)}; the camera saw the pipe from ${plainFeet(from)} to ${formatFeet(to)} and no branch of its own there${nearly === "" ? "" : `, but ${nearly} fits it nearly as well as the entry that is proposed for it`}.`,
+  "place-unclear": ({ shown, why, tieIn }) =>
+    why === "not-established"
+      ? `${shownWords(shown)}; too little of the record agrees with the camera to say which place in the pipe that is.`
+      : `${shownWords(shown)}; it may be ${tieIn || "a tie-in"} ${IF_WORDS[why]}, so which place in the pipe that is can't be said yet.`,
+  "written-twice": () => "It is written twice on the record and taken as one.",
   ruled: ({ ruling }) => `It ${ruledWords(ruling)}.`,
   explained: ({ by, explanation }) =>
     `Explained${by === "" ? "" : ` by ${by}`}: ${stopped(explanation)}`,

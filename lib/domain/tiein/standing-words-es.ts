@@ -2,6 +2,7 @@ import type { CoverageSpan } from "../file/report.ts";
 import { letterDay } from "../letter/letter-day.ts";
 import type { Side, TieInKind } from "../line/line.ts";
 import { type Cft, plainFeet } from "../line/station.ts";
+import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
 import type { PermitRecord } from "../record/record.ts";
 import type { Ruling, RulingKind } from "./ruling.ts";
@@ -53,6 +54,14 @@ const SIDE_WORDS: Record<Side, string> = {
   unknown: "sin lado conocido",
 };
 
+const IF_WORDS: Record<Exclude<DoubtWhy, "not-established">, string> = {
+  zero: "si el registro mide desde otro punto",
+  mirrored: "si los lados del registro son los de quien mira aguas abajo",
+  meters: "si el registro está en metros",
+  "other-end": "si el registro mide desde el otro extremo",
+  "meters-from-other-end": "si el registro está en metros y mide desde el otro extremo",
+};
+
 const RECORD_WORDS: Record<PermitRecord["kind"], string> = {
   card: "La ficha",
   drawing: "El plano",
@@ -75,8 +84,12 @@ export const STANDING_ES: StandingWords = {
     `${capital(seenWords(seen))}; su recorrido aún no se ha medido desde la red pública, así que todavía no puede compararse con el registro.`,
   conflict: ({ seen, entry, off }) =>
     `${capital(seenWords(seen))}; la conexión más cercana del registro, ${entry || "sin nombre"}, queda a ${feet(off)}: demasiado lejos para ser la misma sin una razón.`,
-  doubtful: ({ seen, entry }) =>
-    `${capital(seenWords(seen))}; podría ser ${entry || "una del registro"} si el registro mide desde otro punto, pero faltan datos para decirlo.`,
+  doubtful: ({ seen, why, entry }) =>
+    why === "not-established"
+      ? `${capital(seenWords(seen))}; el registro coincide demasiado poco con la cámara para decir que ninguna conexión le corresponde.`
+      : `${capital(seenWords(seen))}; podría ser ${entry || "una del registro"} ${IF_WORDS[why]}, pero faltan datos para decirlo.`,
+  "unplaced-entry": ({ seen, entry }) =>
+    `${capital(seenWords(seen))}; podría ser ${entry || "una conexión del registro"}, que el registro no ubica.`,
   "near-tie": ({ seen, entry }) =>
     `${capital(seenWords(seen))}; ${entry || "una conexión del registro"} le corresponde casi tan bien como a la conexión para la que se propone.`,
   "no-entry": ({ seen }) =>
@@ -87,8 +100,13 @@ export const STANDING_ES: StandingWords = {
     `${shownWords(shown)}; eso queda más allá del extremo superior de la línea, que está a ${feet(upperEnd)}.`,
   "not-inspected": ({ shown, unseen }) =>
     `${shownWords(shown)}; la tubería de ${plainFeet(unseen.from)} a ${feet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, así que puede estar allí sin que se haya visto.`,
-  "not-seen": ({ shown, from, to }) =>
-    `${shownWords(shown)}; la cámara vio la tubería de ${plainFeet(from)} a ${feet(to)} y no halló allí ningún ramal que le corresponda.`,
+  "not-seen": ({ shown, from, to, nearly }) =>
+    `${shownWords(shown)}; la cámara vio la tubería de ${plainFeet(from)} a ${feet(to)} y no halló allí ningún ramal que le corresponda${nearly === "" ? "" : `, aunque ${nearly} le corresponde casi tan bien como a la conexión para la que se propone`}.`,
+  "place-unclear": ({ shown, why, tieIn }) =>
+    why === "not-established"
+      ? `${shownWords(shown)}; el registro coincide demasiado poco con la cámara para decir qué punto de la tubería es.`
+      : `${shownWords(shown)}; podría ser ${tieIn || "una conexión vista"} ${IF_WORDS[why]}, así que aún no puede decirse qué punto de la tubería es.`,
+  "written-twice": () => "Está anotada dos veces en el registro y se toma como una sola.",
   ruled: ({ ruling }) => `${ruledWords(ruling)}.`,
   explained: ({ by, explanation }) =>
     `Explicación${by === "" ? "" : ` de ${by}`}: ${stopped(explanation)}`,

@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan } from "../file/report.ts";
 import type { TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
+import type { Doubt } from "../reconcile/doubt.ts";
 import { bandOf, pairTolerance } from "../reconcile/likeness.ts";
 import type { Standing } from "../reconcile/pairing.ts";
 import type { AxisGap } from "../record/axis.ts";
@@ -33,10 +34,15 @@ export interface StandingFacts {
   readonly places: ReadonlyMap<string, TieInPlace>;
   readonly entryPlaces: ReadonlyMap<string, EntryPlace>;
   readonly links: Links;
-  /** Tie-ins left over that the record may show after all, with the entry. */
-  readonly doubtful: ReadonlyMap<string, string>;
+  /** Tie-ins, and entries, left over that may have a counterpart after all. */
+  readonly doubtful: ReadonlyMap<string, Doubt>;
+  readonly doubtfulEntries: ReadonlyMap<string, Doubt>;
   /** Tie-ins left over that fit an entry nearly as well as the one proposed for it, with the entry. */
   readonly nearTies: ReadonlyMap<string, string>;
+  /** Entries left over that fit a tie-in nearly as well as the entry proposed for it. */
+  readonly nearTieEntries: ReadonlyMap<string, string>;
+  /** Entries that their record has twice, with the one that they repeat. */
+  readonly doubled: ReadonlyMap<string, string>;
   readonly coverage: readonly CoverageSpan[];
 }
 
@@ -78,8 +84,9 @@ export function tieInStanding(tieIn: TieIn, facts: StandingFacts): StandingFindi
 }
 
 /**
- * How a record entry stands: as the tie-in that it is paired with; else not seen where a run
- * looked all around its place, and not inspected where none did or its place is not known.
+ * How a record entry stands: as the tie-in that it is paired with; else not inspected where no run
+ * looked all around its place or the record gives none; else not seen, unless which place in the
+ * pipe the record means is in doubt.
  */
 export function entryStanding(entry: RecordEntry, facts: StandingFacts): StandingFinding {
   return worded(entryStood(entry, facts));
@@ -111,6 +118,14 @@ function tieInStood(tieIn: TieIn, facts: StandingFacts): Stood {
 }
 
 function entryStood(entry: RecordEntry, facts: StandingFacts): Stood {
+  const firstId = facts.doubled.get(entry.id);
+  const first = facts.file.entries.find((each) => each.id === firstId);
+  if (first === undefined) return ownStood(entry, facts);
+  const stood = ownStood(first, facts);
+  return { ...stood, said: [{ kind: "written-twice" }, ...stood.said] };
+}
+
+function ownStood(entry: RecordEntry, facts: StandingFacts): Stood {
   const link = facts.links.byEntry.get(entry.id);
   const tieIn = link && facts.file.tieIns.find((each) => each.id === link.tieInId);
   if (link && tieIn) {
@@ -208,9 +223,20 @@ function undocumented(tieIn: TieIn, facts: StandingFacts): Stood {
   }
   const tied = labelOf(facts.nearTies.get(tieIn.id));
   if (tied !== null) return open({ kind: "near-tie", seen, entry: tied });
-  const maybe = labelOf(facts.doubtful.get(tieIn.id));
-  if (maybe !== null) return open({ kind: "doubtful", seen, entry: maybe });
+  const doubt = facts.doubtful.get(tieIn.id);
+  if (doubt) {
+    const entry = labelOf(doubt.otherId ?? undefined) ?? "";
+    return open({ kind: "doubtful", seen, why: doubt.why, entry });
+  }
+  const unplaced = facts.file.entries.find((entry) => isUnplaced(entry, facts));
+  if (unplaced) return open({ kind: "unplaced-entry", seen, entry: unplaced.label });
   return { standing, decided: true, said: [{ kind: "no-entry", seen }] };
+}
+
+/** On the record without a place that can be compared, and nobody has said what became of it. */
+function isUnplaced(entry: RecordEntry, { entryPlaces, links }: StandingFacts): boolean {
+  const station = entryPlaces.get(entry.id)?.station ?? null;
+  return station === null && entry.explanation === "" && !links.byEntry.has(entry.id);
 }
 
 function unpaired(
@@ -238,7 +264,19 @@ function unpaired(
   };
   const unseen = unseenPart(facts.coverage, window) ?? beyond(facts.coverage, window);
   if (unseen) return notInspected({ kind: "not-inspected", shown, unseen });
-  return { standing: "on-record-not-seen", said: { kind: "not-seen", shown, ...window } };
+  const doubt = facts.doubtfulEntries.get(entry.id);
+  if (doubt) {
+    const tieIn = tieInLabel(facts, doubt.otherId);
+    const said = { kind: "place-unclear", shown, why: doubt.why, tieIn } as const;
+    return { standing: "on-record-place-unclear", said };
+  }
+  const nearly = tieInLabel(facts, facts.nearTieEntries.get(entry.id) ?? null);
+  return { standing: "on-record-not-seen", said: { kind: "not-seen", shown, ...window, nearly } };
+}
+
+function tieInLabel({ file }: StandingFacts, tieInId: string | null): string {
+  const tieIn = file.tieIns.find((each) => each.id === tieInId);
+  return tieIn ? tieIn.label.trim() || "a tie-in" : "";
 }
 
 function beyond(

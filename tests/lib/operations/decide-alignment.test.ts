@@ -68,6 +68,27 @@ test("decideAlignment() accepts one at most, and refuses what is not proposed ag
   expect(alignment()).toMatchObject({ shift: 0, scale: 0, explained: 0, decision: null });
 });
 
+test("decideAlignment() accepts that a record is in meters or measured from the other end", () => {
+  const { act, lineId, alignment } = line();
+  const accept = (shift: number, scale: number) =>
+    decideAlignment(act, {
+      lineId,
+      recordId: null,
+      shift,
+      scale,
+      state: "accepted",
+      reason: REASON,
+    });
+  must(accept(0, 2_280_840));
+  expect(alignment()?.sentence).toMatch(/^As .* accepted, the card is in meters;/);
+  must(accept(16_300, -2_000_000));
+  expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
+    `Accepted that the card is measured from the other end, its zero at 163.0 ft. Reason: ${REASON}`,
+  );
+  expect(accept(16_300, 0)).toMatchObject({ ok: false, error: { path: "shift" } });
+  expect(accept(0, 900_000)).toMatchObject({ ok: false, error: { path: "scale" } });
+});
+
 test("withdrawAlignment() lets the search propose again, and keeps both words in the history", () => {
   const { act, lineId, decide, alignment } = line();
   const { alignmentId } = must(decide("refused"));

@@ -1,18 +1,29 @@
 import type { Alignment } from "#lib/domain/file/report.ts";
 import { type Cft, formatFeet } from "#lib/domain/line/station.ts";
+import { readingOf, stretchOf } from "#lib/domain/reconcile/fit.ts";
 
 interface Moved {
   readonly shift: Cft;
   readonly scale: number;
 }
 
-/** `2.4 ft down the line, stretched by 1.2 %`: what is done to a record to lay it on the camera's axis. */
-export function movedWords({ shift, scale }: Moved): string {
+/**
+ * `2.4 ft down the line, stretched by 1.2 %`, `in meters`, `from the other end, its zero at 163.0 ft`:
+ * what is done to a record to lay it on the camera's axis.
+ */
+export function movedWords(move: Moved): string {
+  const { shift } = move;
+  const { meters, reversed } = readingOf(move);
+  const stretch = stretchOf(move);
   const moved =
     shift === 0 ? "" : `${formatFeet(Math.abs(shift))} ${shift > 0 ? "up" : "down"} the line`;
-  const percent = `${(Math.abs(scale) / 10_000).toFixed(1)} %`;
-  const stretched = scale === 0 ? "" : `${scale > 0 ? "stretched" : "shortened"} by ${percent}`;
-  return [moved, stretched].filter((part) => part !== "").join(", ") || "not moved";
+  const percent = `${(Math.abs(stretch) / 10_000).toFixed(1)} %`;
+  const parts = [
+    meters ? "in meters" : "",
+    reversed ? `from the other end, its zero at ${formatFeet(shift)}` : moved,
+    stretch === 0 ? "" : `${stretch > 0 ? "stretched" : "shortened"} by ${percent}`,
+  ];
+  return parts.filter((part) => part !== "").join(", ") || "not moved";
 }
 
 export function isMoved({ shift, scale }: Moved): boolean {

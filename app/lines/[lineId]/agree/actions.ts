@@ -217,11 +217,12 @@ function acceptAlternative(
   const file = getLineFile(act.db, lineId);
   const report = file && reportOn(file, act.today);
   const way = report?.alternatives.find((each) => each.key === key);
-  const now = report?.alignment;
+  const own = report?.alignment?.own.find((each) => each.recordId === way?.recordId);
+  const now = own ?? report?.alignment;
   const same = way?.shift === now?.shift && way?.scale === now?.scale;
   if (way === undefined || same) return acceptWay(act, { lineId, key, reason });
-  const { shift, scale } = way;
-  const word = { lineId, recordId: null, shift, scale, reason };
+  const { recordId, shift, scale } = way;
+  const word = { lineId, recordId, shift, scale, reason };
   return decideAlignment(act, { ...word, state: "accepted" });
 }
 

@@ -30,6 +30,10 @@ test.each([
   [0, -12_000, "shortened by 1.2 %"],
   [100, 35_000, "1.0 ft up the line, stretched by 3.5 %"],
   [0, 0, "not moved"],
+  [0, 2_280_840, "in meters"],
+  [600, 2_280_840, "in meters, 6.0 ft up the line"],
+  [16_300, -2_000_000, "from the other end, its zero at 163.0 ft"],
+  [16_300, -4_346_457, "in meters, from the other end, its zero at 163.0 ft, stretched by 2.0 %"],
 ] as const)("movedWords() says what %s and %s do to a record", (shift, scale, words) => {
   expect(movedWords({ shift, scale })).toBe(words);
 });

@@ -93,8 +93,8 @@ test("reconcile() calls for no shift on two entries, however well one would fit,
   );
   expect(pairsOf(found)).toEqual(["e0=t0 conflict", "e1=t1 conflict"]);
   expect([...found.doubtful]).toEqual([
-    ["t0", "e0"],
-    ["t1", "e1"],
+    ["t0", { why: "zero", otherId: "e0" }],
+    ["t1", { why: "zero", otherId: "e1" }],
   ]);
 });
 
@@ -208,7 +208,7 @@ test("reconcile() flags evenly spaced branches that another shift explains nearl
   expect(found.alignment?.shift).toBe(0);
   expect(found.alignment?.sentence).toContain("Moving the record 8.0 ft up the line");
   expect(found.proposals.every(({ nearTie }) => nearTie)).toBe(true);
-  expect([...found.doubtful]).toEqual([["t4", "e4"]]);
+  expect([...found.doubtful]).toEqual([["t4", { why: "zero", otherId: "e4" }]]);
 });
 
 test("reconcile() fixes what a person accepted and never proposes what a person refused", () => {

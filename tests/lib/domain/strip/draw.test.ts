@@ -453,6 +453,7 @@ describe("drawStrip() beyond the pipe", () => {
         entries: [entry, { ...entry, entryId: "e2", recordStation: 3300, tieInId: null }],
         alternatives: [
           {
+            recordId: null,
             key: "k",
             shift: 0,
             scale: 0,

@@ -90,9 +90,19 @@ test("a proposed pairing holds the tie-in until a person accepts or refuses it, 
 });
 
 test("an entry not seen holds submission and the final split until explained", () => {
-  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
+  const entries = [
+    anEntry("e", { label: "Shop 22", distance: 8_000 }),
+    anEntry("f", { distance: 3_650 }),
+  ];
   const hold = foundWith({ entries }).find(({ cause }) => cause === "entry-undecided");
   expect(hold).toMatchObject({ key: "entry-undecided:e", stops: ["final-split", "submission"] });
+});
+
+test("an entry whose place is in doubt holds lining as well, and no stretch bounds it", () => {
+  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
+  const hold = foundWith({ entries }).find(({ cause }) => cause === "entry-place-unclear");
+  expect(hold).toMatchObject({ key: "entry-place-unclear:e", stretch: null });
+  expect(hold?.stops).toEqual(["lining", "bursting", "final-split", "submission"]);
 });
 
 test("an entry not inspected holds lining: a branch nobody saw would be shut", () => {

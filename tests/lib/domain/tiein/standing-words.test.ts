@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { DoubtWhy } from "#lib/domain/reconcile/doubt.ts";
 import type { AxisGap } from "#lib/domain/record/axis.ts";
 import {
   type SeenSaid,
@@ -70,8 +71,18 @@ const SPANISH: readonly (readonly [string, StandingSaid, string])[] = [
   ],
   [
     "an entry not seen",
-    { kind: "not-seen", shown: { ...SHOWN, moved: null }, from: 3_260, to: 3_540 },
+    { kind: "not-seen", shown: { ...SHOWN, moved: null }, from: 3_260, to: 3_540, nearly: "" },
     "Card 1184 muestra House 14 a 34.0 pies; la cámara vio la tubería de 32.6 a 35.4 pies y no halló allí ningún ramal que le corresponda.",
+  ],
+  [
+    "a tie-in that another zero would explain",
+    { kind: "doubtful", seen: SEEN, why: "zero", entry: "House 14" },
+    "Vista a 36.5 pies, con un margen de 1.0 pies, en Run 1 y Run 2; podría ser House 14 si el registro mide desde otro punto, pero faltan datos para decirlo.",
+  ],
+  [
+    "an entry that a record in meters would explain",
+    { kind: "place-unclear", shown: { ...SHOWN, moved: null }, why: "meters", tieIn: "T3" },
+    "Card 1184 muestra House 14 a 34.0 pies; podría ser T3 si el registro está en metros, así que aún no puede decirse qué punto de la tubería es.",
   ],
   [
     "a tie-in out of use",
@@ -107,6 +118,14 @@ const shown: fc.Arbitrary<ShownSaid> = fc.record({
 });
 const settled = fc.record({ settledBy: name, settledReason: fc.constantFrom("", "Dug up.") });
 const side = fc.constantFrom("left" as const, "right" as const, "crown" as const);
+const why = fc.constantFrom<DoubtWhy>(
+  "zero",
+  "mirrored",
+  "meters",
+  "other-end",
+  "meters-from-other-end",
+  "not-established",
+);
 const gaps: readonly AxisGap[] = [
   "no-record",
   "no-distance",
@@ -142,17 +161,20 @@ const anySaid: fc.Arbitrary<StandingSaid> = fc.oneof(
   fc.record({ kind: fc.constant("no-entry" as const), seen }),
   fc.record({ kind: fc.constant("conflict" as const), seen, entry: name, off: cft }),
   fc.record({
-    kind: fc.constantFrom("doubtful" as const, "near-tie" as const),
+    kind: fc.constantFrom("near-tie" as const, "unplaced-entry" as const),
     seen,
     entry: name,
   }),
+  fc.record({ kind: fc.constant("doubtful" as const), seen, why, entry: name }),
+  fc.record({ kind: fc.constant("place-unclear" as const), shown, why, tieIn: name }),
+  fc.record({ kind: fc.constant("written-twice" as const) }),
   fc.record({
     kind: fc.constant("no-station" as const),
     entry: name,
     gap: fc.constantFrom(...gaps),
   }),
   fc.record({ kind: fc.constant("beyond-end" as const), shown, upperEnd: cft }),
-  fc.record({ kind: fc.constant("not-seen" as const), shown, from: cft, to: cft }),
+  fc.record({ kind: fc.constant("not-seen" as const), shown, from: cft, to: cft, nearly: name }),
   fc.record({
     kind: fc.constant("explained" as const),
     by: name,

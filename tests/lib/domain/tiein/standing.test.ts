@@ -72,14 +72,71 @@ test("a pairing on another side is seen elsewhere, and says which sides", () => 
   expect(found.sentence).toContain("right on the record, left in the pipe");
 });
 
-test("a tie-in that no entry answers to is undocumented", () => {
-  const entries = [anEntry("e", { distance: 8_000 })];
-  expect(tieInOf({ entries })).toMatchObject({
+/** The same card with one entry more, House 20, which the camera saw at 60.0 ft. */
+const AGREEING = {
+  tieIns: [...FACTS.tieIns, aTieIn("u", { label: "T2", kind: "unknown" })],
+  observations: [...FACTS.observations, anObservation("p", { counter: 6_000, tieInId: "u" })],
+};
+const HOUSE_20 = anEntry("f", { label: "House 20", distance: 6_000 });
+
+test("a tie-in that no entry answers to is undocumented, where the record agrees elsewhere", () => {
+  expect(tieInOf({ ...AGREEING, entries: [HOUSE_20] })).toMatchObject({
     standing: "undocumented",
     decided: true,
     sentence: "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; no entry on record answers to it.",
     entryId: null,
   });
+});
+
+test("nothing is firm while nothing of the record agrees: neither undocumented nor not seen", () => {
+  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
+  expect(tieInOf({ entries })).toMatchObject({
+    standing: "undocumented",
+    decided: false,
+    sentence:
+      "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; too little of the record agrees with the camera to say that no entry answers to it.",
+  });
+  expect(entryOf({ entries })).toMatchObject({
+    standing: "on-record-place-unclear",
+    decided: false,
+    sentence:
+      "Card 1184 shows Shop 22 at 80.0 ft; too little of the record agrees with the camera to say which place in the pipe that is.",
+  });
+});
+
+test("an entry that the record does not place may be any tie-in left over", () => {
+  const entries = [HOUSE_20, anEntry("g", { label: "House 31", distance: null })];
+  expect(tieInOf({ ...AGREEING, entries })).toMatchObject({
+    standing: "undocumented",
+    decided: false,
+    sentence:
+      "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; it may be House 31, which the record does not place.",
+  });
+  const explained = [HOUSE_20, anEntry("g", { distance: null, explanation: "Never built" })];
+  expect(tieInOf({ ...AGREEING, entries: explained }).decided).toBe(true);
+});
+
+test("an entry written twice on one record is one connection, and the second says so", () => {
+  const house = { label: "House 14", distance: 3_600, propertyId: "14" };
+  const twice = aFile({ ...FACTS, entries: [anEntry("e", house), anEntry("f", house)] });
+  const { entries, tieIns, problems, alignment } = reportOn(twice, "2026-11-25");
+  expect(entries.map(({ standing, tieInId }) => [standing, tieInId])).toEqual([
+    ["on-record-and-seen", "t"],
+    ["on-record-and-seen", "t"],
+  ]);
+  expect(entries[1]?.sentence).toMatch(
+    /^It is written twice on the record and taken as one\. Card/,
+  );
+  expect(alignment?.of).toBe(1);
+  expect(tieIns[0]?.standing).toBe("on-record-and-seen");
+  expect(problems).toEqual([
+    {
+      path: "entries.1",
+      reason: "written-twice",
+      sentence:
+        "House 14 at 36.0 ft is written twice on Card 1184; it is taken as one. Remove the second, or say what tells the two apart.",
+    },
+  ]);
 });
 
 test("a tie-in is not called undocumented for certain before a record is entered", () => {
@@ -153,8 +210,8 @@ test.each([
 });
 
 test("an entry is on record, not seen, only where a run looked all around its place", () => {
-  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 })];
-  const found = entryOf({ entries });
+  const entries = [anEntry("e", { label: "Shop 22", distance: 8_000 }), HOUSE_20];
+  const found = entryOf({ ...AGREEING, entries });
   expect(found).toMatchObject({ standing: "on-record-not-seen", decided: false, tieInId: null });
   expect(found.sentence).toBe(
     "Card 1184 shows Shop 22 at 80.0 ft; the camera saw the pipe from 78.6 to 81.4 ft and no branch of its own there.",

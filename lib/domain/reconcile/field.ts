@@ -1,0 +1,154 @@
+import type { Cft } from "../line/station.ts";
+import { sidesAgree } from "../run/sighting.ts";
+import { type Fit, factorOf, fitted, type Reading, sideAs } from "./fit.ts";
+import { mismatch, pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
+
+/** True where the two may be one: not refused, and neither is accepted to be something else. */
+export type MayPair = (entryId: string, tieInId: string) => boolean;
+
+/** One record's entries against the tie-ins under a reading: a tie-in may stand on several records. */
+export interface Field {
+  /** Up the line, as the reading takes them. */
+  readonly entries: readonly RecordMark[];
+  readonly tieIns: readonly SeenMark[];
+  /** What pairs lose for being unlike, entry by entry; null where they may not pair. */
+  readonly unlike: readonly (readonly (number | null)[])[];
+  readonly tolerances: readonly Cft[];
+  readonly widest: Cft;
+}
+
+export interface Matched {
+  readonly entry: RecordMark;
+  readonly tieIn: SeenMark;
+  /** Neither side contradicts the other, as the reading takes them. */
+  readonly onOneSide: boolean;
+}
+
+interface Given {
+  readonly entries: readonly RecordMark[];
+  readonly tieIns: readonly SeenMark[];
+  readonly mayPair: MayPair;
+}
+
+/** The entries record by record, each against all tie-ins. */
+export function fieldsOf({ entries, tieIns, mayPair }: Given, reading: Reading): Field[] {
+  return [...new Set(entries.map((entry) => entry.recordId))].map((recordId) =>
+    fieldOf(
+      { entries: entries.filter((each) => each.recordId === recordId), tieIns, mayPair },
+      reading,
+    ),
+  );
+}
+
+function fieldOf({ entries: given, tieIns: seen, mayPair }: Given, reading: Reading): Field {
+  const way = Math.sign(factorOf(reading));
+  const entries = given
+    .map((entry) => ({ ...entry, side: sideAs(entry.side, reading) }))
+    .sort((a, b) => (a.station - b.station) * way);
+  const tieIns = seen.toSorted((a, b) => a.station - b.station);
+  const unlike = entries.map((entry) =>
+    tieIns.map((tieIn) => {
+      const lost = mayPair(entry.entryId, tieIn.tieInId) ? mismatch(entry, tieIn) : null;
+      return lost === null ? null : Math.max(0, lost) * 0.35;
+    }),
+  );
+  const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn.station, tieIn.uncertainty));
+  return { entries, tieIns, unlike, tolerances, widest: Math.max(0, ...tolerances) };
+}
+
+/** The most that a fit can explain and gain: each entry by the tie-in that suits it best. */
+export function boundOf(
+  fields: readonly Field[],
+  fit: Fit,
+): { readonly explained: number; readonly gain: number } {
+  let explained = 0;
+  let gain = 0;
+  for (const field of fields) {
+    let next = 0;
+    for (const [row, entry] of field.entries.entries()) {
+      const station = fitted(entry.station, fit);
+      while ((field.tieIns[next]?.station ?? station) < station - field.widest) next += 1;
+      const most = mostGained(field, { row, station, from: next });
+      if (most > 0) explained += 1;
+      gain += most;
+    }
+  }
+  return { explained, gain };
+}
+
+function mostGained(
+  field: Field,
+  { row, station, from }: { row: number; station: Cft; from: number },
+): number {
+  let most = 0;
+  for (let column = from; column < field.tieIns.length; column += 1) {
+    if ((field.tieIns[column]?.station ?? 0) > station + field.widest) break;
+    most = Math.max(most, gained(field, { row, column, station }));
+  }
+  return most;
+}
+
+/**
+ * The most gained by pairing in order along the pipe: what lies further up on the record lies
+ * further up in the pipe. (Dynamic programming over both lists.)
+ */
+export function match(field: Field, fit: Fit): { gain: number; pairs: Matched[] } {
+  const { entries, tieIns } = field;
+  const width = tieIns.length + 1;
+  const best = new Float64Array((entries.length + 1) * width);
+  const at = (row: number, column: number) => best[row * width + column] ?? 0;
+  const gains = entries.map((_, row) => gainsOf(field, fit, row));
+  for (const [row, own] of gains.entries()) {
+    for (let column = 0; column < tieIns.length; column += 1) {
+      const paired = own[column] ? at(row, column) + (own[column] ?? 0) : 0;
+      best[(row + 1) * width + column + 1] = Math.max(
+        paired,
+        at(row, column + 1),
+        at(row + 1, column),
+      );
+    }
+  }
+  return { gain: at(entries.length, tieIns.length), pairs: trace(field, gains, at) };
+}
+
+function trace(
+  { entries, tieIns }: Field,
+  gains: readonly (readonly number[])[],
+  at: (row: number, column: number) => number,
+): Matched[] {
+  const pairs: Matched[] = [];
+  let row = entries.length;
+  let column = tieIns.length;
+  while (row > 0 && column > 0) {
+    const here = at(row, column);
+    const entry = entries[row - 1];
+    const tieIn = tieIns[column - 1];
+    const gain = gains[row - 1]?.[column - 1] ?? 0;
+    if (here === at(row - 1, column)) row -= 1;
+    else if (here === at(row, column - 1)) column -= 1;
+    else {
+      if (entry && tieIn && gain > 0)
+        pairs.push({ entry, tieIn, onOneSide: sidesAgree(entry.side, tieIn.side) });
+      row -= 1;
+      column -= 1;
+    }
+  }
+  return pairs;
+}
+
+/** What one entry gains by each tie-in under a fit: up to 1; 0 beyond the tolerance. */
+function gainsOf(field: Field, fit: Fit, row: number): number[] {
+  const station = fitted(field.entries[row]?.station ?? 0, fit);
+  return field.tieIns.map((_, column) => gained(field, { row, column, station }));
+}
+
+function gained(
+  { tieIns, tolerances, unlike }: Field,
+  { row, column, station }: { row: number; column: number; station: Cft },
+): number {
+  const off = Math.abs((tieIns[column]?.station ?? 0) - station);
+  const tolerance = tolerances[column] ?? 0;
+  if (off > tolerance) return 0;
+  const lost = unlike[row]?.[column] ?? null;
+  return lost === null ? 0 : Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - lost);
+}
