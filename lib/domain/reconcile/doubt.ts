@@ -20,13 +20,13 @@ export interface Doubt {
 }
 
 /** Another fit, for all records or for one, that explains nearly as much or more. */
-export interface OtherFit {
+interface OtherFit {
   readonly fit: Fit;
   readonly recordId: string | null;
 }
 
 /** A whole other way to pair that explains at least as much as what is proposed. */
-export interface OtherPairs extends OtherFit {
+interface OtherPairs extends OtherFit {
   readonly pairs: readonly { readonly entryId: string; readonly tieInId: string }[];
 }
 
