@@ -1,6 +1,9 @@
 import { parseTypedDay } from "#app/_components/grid/day-text.ts";
-import { textOf, textOrNull } from "#app/_form.ts";
+import { oneOf, textOf, textOrNull, textsOf } from "#app/_form.ts";
+import { OPEN_DAYS, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
+import { parseTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
+import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 const DAYS = ["licenceExpiresOn", "bondExpiresOn", "insuranceExpiresOn"] as const;
@@ -31,9 +34,33 @@ export function officeFrom(
     insuranceExpiresOn: days["insuranceExpiresOn"] ?? null,
     address: addressFrom(form),
     phone: textOf(form, "phone"),
+    hours: hoursFrom(form, "hours"),
+    onCallPhone: textOf(form, "onCallPhone"),
+    onCallHours: hoursFrom(form, "onCallHours"),
+    payee: textOf(form, "payee"),
+    payMethods: PAYMENT_METHODS.filter((method) => textsOf(form, "payMethods").includes(method)),
+    payDays: wholeOrNull(form, "payDays"),
+    depositPercent: wholeOrNull(form, "depositPercent"),
     email: textOf(form, "email"),
     zone: textOf(form, "zone"),
   });
+}
+
+/** Hours as typed: the days, and two times; null where no days were chosen. */
+function hoursFrom(form: FormData, name: string): OpenHours | null {
+  const days = oneOf(OPEN_DAYS, textOf(form, `${name}.days`));
+  if (days === null) return null;
+  const time = (field: string) => {
+    const typed = textOf(form, `${name}.${field}`);
+    return typed === "" ? "" : (parseTime(typed) ?? typed);
+  };
+  return { days, from: time("from"), to: time("to") };
+}
+
+/** A number as typed; what is none is left for the shape to refuse. */
+function wholeOrNull(form: FormData, name: string): number | null {
+  const typed = textOrNull(form, name);
+  return typed === null ? null : Number(typed);
 }
 
 export function addressFrom(form: FormData): Office["address"] {

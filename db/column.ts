@@ -1,6 +1,10 @@
 import { customType, integer, real, text } from "drizzle-orm/sqlite-core";
 import { z } from "zod";
+import { OPEN_DAYS } from "#lib/domain/calendar/open-hours.ts";
+import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/ledger/entry.ts";
 import type { Address } from "#lib/domain/party/party.ts";
+import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { DRAINS, FLOORS } from "#lib/domain/tiein/test-day.ts";
 
 // Columns by what they hold, so that a table reads as a list of facts.
 
@@ -82,16 +86,33 @@ export function testStops(name: string) {
     `${name}_json`,
     z.array(
       z.object({
-        propertyId: z.string(),
+        propertyId: z.string().nullable(),
         unitId: z.string().nullable(),
+        pointId: z.string().nullable().default(null),
         tieInIds: z.array(z.string()),
+        drains: z.array(z.object({ floor: z.enum(FLOORS), drain: z.enum(DRAINS) })).default([]),
         fixture: z.string(),
         colour: z.string(),
+        dose: z.string().default(""),
+        flushGallons: z.number().int().nullable().default(null),
         startsAt: z.string(),
         waitMinutes: z.number().int(),
+        rinseMinutes: z.number().int().default(0),
+        passed: z.enum(TEST_RESULTS).nullable().default(null),
       }),
     ),
   );
+}
+
+export function openHours(name: string) {
+  return json(
+    `${name}_json`,
+    z.object({ days: z.enum(OPEN_DAYS), from: z.string(), to: z.string() }),
+  );
+}
+
+export function paymentMethods(name: string) {
+  return json<readonly PaymentMethod[]>(`${name}_json`, z.array(z.enum(PAYMENT_METHODS)));
 }
 
 export function signatureViews(name: string) {

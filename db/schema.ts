@@ -20,6 +20,7 @@ import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
 import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
 import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
+import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
 import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
@@ -31,6 +32,7 @@ import {
   REPLY_KINDS,
 } from "#lib/domain/letter/notice.ts";
 import { OUTGOING_STATES } from "#lib/domain/letter/outgoing.ts";
+import { SPILL_STEP_KINDS } from "#lib/domain/letter/spill-step.ts";
 import { LAND_KINDS } from "#lib/domain/line/land.ts";
 import {
   EASEMENT_STATES,
@@ -89,6 +91,8 @@ import {
   frozenShares,
   ids,
   inches,
+  openHours,
+  paymentMethods,
   signatureViews,
   testStops,
   words,
@@ -112,7 +116,14 @@ export const office = sqliteTable("office", {
   insuranceExpiresOn: text("insurance_expires_on"),
   address: address("address").notNull(),
   phone: words("phone"),
+  hours: openHours("hours"),
+  onCallPhone: words("on_call_phone").default(""),
+  onCallHours: openHours("on_call_hours"),
   email: words("email"),
+  payee: words("payee").default(""),
+  payMethods: paymentMethods("pay_methods").notNull().default([]),
+  payDays: integer("pay_days"),
+  depositPercent: integer("deposit_percent"),
   zone: words("zone"),
 });
 
@@ -301,6 +312,8 @@ export const lines = sqliteTable("lines", {
   optionId: text("option_id"),
   statementOthers: yesNo("statement_others").default(false),
   statementRules: yesNo("statement_rules").default(false),
+  warrantyMonths: integer("warranty_months"),
+  warrantyCovers: words("warranty_covers").default(""),
   note: words("note"),
 });
 
@@ -686,6 +699,8 @@ export const testDays = sqliteTable(
     on: words("on"),
     controlPropertyId: text("control_property_id"),
     stops: testStops("stops").notNull(),
+    plantToldOn: text("plant_told_on"),
+    plantTold: words("plant_told").default(""),
     note: words("note"),
     plannedBy: words("planned_by"),
     plannedOn: words("planned_on"),
@@ -863,6 +878,25 @@ export const splits = sqliteTable(
     uniqueIndex("splits_number").on(t.lineId, t.number),
     toRow(t, t.payerId, () => properties),
   ],
+);
+
+export const digAreas = sqliteTable(
+  "dig_areas",
+  {
+    ...ofLine(),
+    propertyId: words("property_id"),
+    place: words("place"),
+    length: cft("length"),
+    width: cft("width"),
+    firstOn: text("first_on"),
+    lastOn: text("last_on"),
+    restoration: text("restoration", { enum: RESTORATIONS }).notNull(),
+    notRestored: words("not_restored"),
+    contact: words("contact"),
+    contactPhone: words("contact_phone"),
+    note: words("note"),
+  },
+  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
 );
 
 export const notices = sqliteTable(
@@ -1147,6 +1181,25 @@ export const events = sqliteTable(
     event: text("event", { enum: CLOCK_EVENTS }).notNull(),
     on: words("on"),
     at: words("at").default(""),
+    until: words("until").default(""),
+    lastOn: text("last_on"),
+    reference: words("reference").default(""),
+    note: words("note"),
+  },
+  (t) => [key(t)],
+);
+
+export const spillSteps = sqliteTable(
+  "spill_steps",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: SPILL_STEP_KINDS }).notNull(),
+    on: words("on"),
+    at: words("at"),
+    place: words("place"),
+    number: words("number"),
+    gallons: integer("gallons"),
+    reached: words("reached"),
     note: words("note"),
   },
   (t) => [key(t)],

@@ -83,8 +83,19 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
 function askToEnter(act: SeedAct, lineId: string): void {
   const file = fileOf(act, lineId);
   const { controlPropertyId, stops } = proposeTestDay(file, reportOn(file, act.today));
-  const plan = { dayId: null, seen: null, on: "2026-12-02", controlPropertyId, stops, note: "" };
-  must(planTestDay(act, { lineId, ...plan }));
+  must(
+    planTestDay(act, {
+      lineId,
+      dayId: null,
+      seen: null,
+      on: "2026-12-02",
+      controlPropertyId,
+      stops,
+      plantToldOn: null,
+      plantTold: "",
+      note: "",
+    }),
+  );
   must(
     recordConsent(act, {
       lineId,

@@ -13,7 +13,14 @@ export const OFFICE: Office = {
   insuranceExpiresOn: "2026-12-31",
   address: { street: "240 Tannery Road", unit: "", city: "Quillhaven", state: "WA", zip: "98000" },
   phone: "(360) 555-0100",
+  hours: { days: "monday-to-friday", from: "07:30", to: "16:30" },
+  onCallPhone: "(360) 555-0109",
+  onCallHours: { days: "every-day", from: "", to: "" },
   email: "office@example.com",
+  payee: "Harrow & Teal Drain and Sewer",
+  payMethods: ["check", "bank-transfer"],
+  payDays: 30,
+  depositPercent: 0,
   zone: "America/Los_Angeles",
 };
 

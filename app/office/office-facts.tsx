@@ -1,10 +1,18 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { OfficeFields } from "#app/_components/office-fields.tsx";
+import {
+  OfficeLetterFields,
+  OPEN_DAY_WORDS,
+  PAY_WORDS,
+} from "#app/_components/office-letter-fields.tsx";
 import { daysBetween } from "#lib/domain/calendar/days.ts";
 import { formatDate } from "#lib/domain/calendar/format-day.ts";
+import { isRoundTheClock } from "#lib/domain/calendar/open-hours.ts";
+import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import { saveOfficeAction } from "./actions.ts";
 
 /** The office's own facts, and, for admins, the form to change them. */
@@ -25,8 +33,13 @@ export function OfficeFacts({
           <dd>{formatAddress(office.address) || "unknown"}</dd>
           <dt>Phone and mail</dt>
           <dd>
-            {[office.phone, office.email].filter((part) => part !== "").join(", ") || "unknown"}
+            {[formatPhone(office.phone), office.email].filter((part) => part !== "").join(", ") ||
+              "unknown"}
           </dd>
+          <dt>On call</dt>
+          <dd>{onCallWords(office)}</dd>
+          <dt>Payment</dt>
+          <dd>{paymentWords(office)}</dd>
           <dt>Licence</dt>
           <dd>
             <Standing words={office.licence} until={office.licenceExpiresOn} today={today} />
@@ -48,6 +61,7 @@ export function OfficeFacts({
           <summary>Change these facts</summary>
           <ActionForm action={saveOfficeAction} label="Facts of the office">
             <OfficeFields office={office} />
+            <OfficeLetterFields office={office} />
             <div>
               <SubmitButton pendingWord="Saving …">Save</SubmitButton>
             </div>
@@ -56,6 +70,24 @@ export function OfficeFacts({
       ) : null}
     </div>
   );
+}
+
+function onCallWords({ onCallPhone, onCallHours }: Office): string {
+  if (onCallPhone === "" || onCallHours === null) return "no on-call phone";
+  const { days, from, to } = onCallHours;
+  const times = from === "" ? "" : `, ${formatTime(from)} to ${formatTime(to)}`;
+  const hours = isRoundTheClock(onCallHours) ? "day and night" : `${OPEN_DAY_WORDS[days]}${times}`;
+  return `${formatPhone(onCallPhone)}, ${hours}`;
+}
+
+function paymentWords({ payee, payMethods, payDays, depositPercent }: Office): string {
+  const parts = [
+    payee === "" ? "" : `to ${payee}`,
+    payMethods.map((method) => PAY_WORDS[method]).join(", "),
+    payDays === null ? "" : `due after ${payDays} days`,
+    depositPercent === null || depositPercent === 0 ? "" : `${depositPercent}% deposit`,
+  ];
+  return parts.filter((part) => part !== "").join("; ") || "not said";
 }
 
 const SOON = 60;

@@ -46,6 +46,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     changeOrders: listRows(db, schema.changeOrders, lineId),
     scope: listRows(db, schema.scope, lineId),
     splits: listRows(db, schema.splits, lineId),
+    digAreas: listRows(db, schema.digAreas, lineId),
     notices: listRows(db, schema.notices, lineId),
     deliveries: listRows(db, schema.deliveries, lineId),
     replies: listRows(db, schema.replies, lineId),
@@ -60,6 +61,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     inspections: listRows(db, schema.inspections, lineId),
     events: listRows(db, schema.events, lineId),
     built: listRows(db, schema.built, lineId),
+    spillSteps: listRows(db, schema.spillSteps, lineId),
     uploads: listRows(db, schema.uploads, lineId),
     history: listRows(db, schema.history, lineId),
   };

@@ -48,6 +48,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   changeOrders: schema.changeOrders,
   scope: schema.scope,
   splits: schema.splits,
+  digAreas: schema.digAreas,
   notices: schema.notices,
   deliveries: schema.deliveries,
   replies: schema.replies,
@@ -62,6 +63,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   inspections: schema.inspections,
   events: schema.events,
   built: schema.built,
+  spillSteps: schema.spillSteps,
   uploads: schema.uploads,
 };
 

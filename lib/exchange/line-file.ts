@@ -69,6 +69,7 @@ function fileShape(use: Use) {
     changeOrders: list(rows.changeOrders),
     scope: list(rows.scope),
     splits: list(rows.splits),
+    digAreas: list(rows.digAreas),
     notices: list(rows.notices),
     deliveries: list(rows.deliveries),
     replies: list(rows.replies),
@@ -83,6 +84,7 @@ function fileShape(use: Use) {
     inspections: list(rows.inspections),
     events: list(rows.events),
     built: list(rows.built),
+    spillSteps: list(rows.spillSteps),
     uploads: list(
       f.row({
         ...uploadFields(f),

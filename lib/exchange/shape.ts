@@ -10,6 +10,7 @@ import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
 import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
 import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
+import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { ListName } from "#lib/domain/file/references.ts";
 import { STORED_TYPES } from "#lib/domain/file/stored-type.ts";
@@ -22,6 +23,7 @@ import {
   NOTICE_STATES,
   REPLY_KINDS,
 } from "#lib/domain/letter/notice.ts";
+import { SPILL_STEP_KINDS } from "#lib/domain/letter/spill-step.ts";
 import { LAND_KINDS } from "#lib/domain/line/land.ts";
 import {
   EASEMENT_STATES,
@@ -70,6 +72,7 @@ import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { DRAINS, FLOORS } from "#lib/domain/tiein/test-day.ts";
 import { type Fields, fieldsFor, type Use } from "./field.ts";
 
 // The shape of every part of a line's file. Whatever has a usual value may be left out; whatever is
@@ -370,16 +373,27 @@ function decisionShapes(f: Fields) {
       controlPropertyId: nullable(f.ref("property")),
       stops: f
         .row({
-          propertyId: f.ref("property"),
+          propertyId: nullable(f.ref("property")),
           unitId: nullable(f.ref("unit")),
+          pointId: nullable(f.ref("access of the pipe")),
           tieInIds: f.ref("tie-in").array().default([]),
+          drains: f
+            .row({ floor: f.oneOf(FLOORS), drain: f.oneOf(DRAINS) })
+            .array()
+            .default([]),
           fixture: f.words,
           colour: f.words,
+          dose: f.words,
+          flushGallons: nullable(f.whole(1_000)),
           startsAt: f.timeOfDay,
           waitMinutes: f.whole(1_440).default(0),
+          rinseMinutes: f.whole(1_440).default(0),
+          passed: nullable(f.oneOf(TEST_RESULTS)),
         })
         .array()
         .default([]),
+      plantToldOn: nullable(f.day),
+      plantTold: f.words,
       note: f.words,
       plannedBy: f.words,
       plannedOn: f.day,
@@ -531,6 +545,20 @@ function moneyShapes(f: Fields) {
 
 function letterShapes(f: Fields) {
   return {
+    digAreas: f.row({
+      id: f.id,
+      propertyId: f.ref("property"),
+      place: f.words,
+      length: nullable(f.length),
+      width: nullable(f.length),
+      firstOn: nullable(f.day),
+      lastOn: nullable(f.day),
+      restoration: f.oneOf(RESTORATIONS).default("not-set"),
+      notRestored: f.words,
+      contact: f.words,
+      contactPhone: f.words,
+      note: f.words,
+    }),
     notices: f.row({
       id: f.id,
       kind: f.oneOf(LETTER_KINDS),
@@ -697,6 +725,20 @@ function permitShapes(f: Fields) {
       event: f.oneOf(CLOCK_EVENTS),
       on: f.day,
       at: f.timeOfDay,
+      until: f.timeOfDay,
+      lastOn: nullable(f.day),
+      reference: f.words,
+      note: f.words,
+    }),
+    spillSteps: f.row({
+      id: f.id,
+      kind: f.oneOf(SPILL_STEP_KINDS),
+      on: f.day,
+      at: f.timeOfDay,
+      place: f.words,
+      number: f.words,
+      gallons: nullable(f.whole(100_000_000)),
+      reached: f.words,
       note: f.words,
     }),
     built: f.row({
@@ -744,6 +786,8 @@ export function lineShape(use: Use) {
     optionId: nullable(f.ref("option")),
     statementOthers: f.yesNo,
     statementRules: f.yesNo,
+    warrantyMonths: nullable(f.whole(1_200)),
+    warrantyCovers: f.words,
     note: f.words,
   });
 }

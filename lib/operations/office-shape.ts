@@ -1,24 +1,72 @@
 import { z } from "zod";
+import { OPEN_DAYS, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
+import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
+import { phoneProblem } from "#lib/domain/party/phone.ts";
 import { fieldsFor } from "#lib/exchange/field.ts";
 import { addressShape } from "#lib/exchange/shape.ts";
 
 const f = fieldsFor("memory");
 
-/** The facts of the office, each in its shape. */
-export const OfficeShape: z.ZodType<Office> = z.object({
-  name: f.name("the office's name"),
-  licence: f.words,
-  licenceExpiresOn: f.day.nullable().default(null),
-  bond: f.words,
-  bondExpiresOn: f.day.nullable().default(null),
-  insurance: f.words,
-  insuranceExpiresOn: f.day.nullable().default(null),
-  address: addressShape(f),
-  phone: f.words,
-  email: f.words,
-  zone: z.string().refine(isZone, "Choose a time zone, as America/Los_Angeles"),
+const openHours = z.object({
+  days: f.oneOf(OPEN_DAYS),
+  from: f.timeOfDay,
+  to: f.timeOfDay,
 });
+
+/** The facts of the office, each in its shape; an on-call number says when it is answered. */
+export const OfficeShape: z.ZodType<Office> = z
+  .object({
+    name: f.name("the office's name"),
+    licence: f.words,
+    licenceExpiresOn: f.day.nullable().default(null),
+    bond: f.words,
+    bondExpiresOn: f.day.nullable().default(null),
+    insurance: f.words,
+    insuranceExpiresOn: f.day.nullable().default(null),
+    address: addressShape(f),
+    phone: f.words,
+    hours: openHours.nullable().default(null),
+    onCallPhone: f.words,
+    onCallHours: openHours.nullable().default(null),
+    email: f.words,
+    payee: f.words,
+    payMethods: f.oneOf(PAYMENT_METHODS).array().default([]),
+    payDays: f.whole(365).nullable().default(null),
+    depositPercent: f.whole(100).nullable().default(null),
+    zone: z.string().refine(isZone, "Choose a time zone, as America/Los_Angeles"),
+  })
+  .superRefine(({ onCallPhone, onCallHours, phone, hours }, context) => {
+    const wants: readonly [boolean, string, string][] = [
+      [
+        onCallPhone !== "" && onCallHours === null,
+        "onCallHours.days",
+        "Say when the on-call number is answered, or leave the number empty",
+      ],
+      [
+        onCallPhone === "" && onCallHours !== null,
+        "onCallPhone",
+        "Write the number that is answered then, or say no hours",
+      ],
+      ...halfOpen("hours", hours),
+      ...halfOpen("onCallHours", onCallHours),
+      ...badPhone("phone", phone),
+      ...badPhone("onCallPhone", onCallPhone),
+    ];
+    for (const [wrong, path, message] of wants)
+      if (wrong) context.addIssue({ code: "custom", path: path.split("."), message });
+  });
+
+function halfOpen(name: string, hours: OpenHours | null): [boolean, string, string][] {
+  if (hours === null) return [];
+  const half = (hours.from === "") !== (hours.to === "");
+  return [[half, `${name}.${hours.from === "" ? "from" : "to"}`, "Write both times, or neither"]];
+}
+
+function badPhone(name: string, typed: string): [boolean, string, string][] {
+  const problem = phoneProblem(typed);
+  return problem === null ? [] : [[true, name, problem]];
+}
 
 function isZone(zone: string): boolean {
   try {

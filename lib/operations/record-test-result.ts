@@ -3,8 +3,10 @@ import { countSave } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import { laterBy, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatFeet } from "#lib/domain/line/station.ts";
 import { streetOf } from "#lib/domain/party/stakeholders.ts";
 import { isControlRun } from "#lib/domain/tiein/control-run.ts";
+import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import {
   type ControlResult,
   TEST_RESULTS,
@@ -14,6 +16,7 @@ import {
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import {
   CONTROL_OF,
+  refusedStops,
   resultOf,
   stopKey,
   testIdOf,
@@ -44,16 +47,18 @@ interface ResultWord {
 }
 
 /**
- * Takes down what was seen at one stop of a test day, as an ordinary test of the tie-in. The same stop
+ * Records what was seen at one stop of a test day, as an ordinary test of the tie-in. The same stop
  * pressed again corrects its test and makes no second one. A dosing at the control address sets the
- * control of the day's other tests there, before and after. Refuses a day that has not come.
+ * control of the day's other tests there, before and after. A dosing of the pipe itself is no test of
+ * anybody's: the plan keeps whether the dye passed the camera. Refuses a day that has not come, and an
+ * address that refused entry.
  */
 export function recordTestResult(
   act: Act,
   { lineId, ...word }: ResultWord,
-): Result<{ testId: string }, Refusal> {
+): Result<{ testId: string | null }, Refusal> {
   const deal = { lineId, deed: "record-the-field", action: "record-test-result" } as const;
-  return changeLine(act, deal, (file) => {
+  return changeLine<{ testId: string | null }>(act, deal, (file) => {
     const day = find(file.testDays, word.dayId, { path: "dayId", what: "the test day" });
     if (!day.ok) return day;
     const stop = day.value.stops.find((each) => stopKey(each) === word.stop);
@@ -62,6 +67,14 @@ export function recordTestResult(
       return refuse("not-found", "tieInId", "the tie-in watched at this stop");
     const wrong = pastDay(act, { day: day.value.on, path: "" }) ?? wrongWord(word);
     if (wrong !== null) return wrong;
+    if (stop.propertyId === null)
+      return recordPassing(file, day.value, { stop, result: word.result });
+    if (refusedStops(file, day.value).some((each) => each.stop === stop))
+      return refuse(
+        "not-in-this-state",
+        "",
+        "Entry was refused here: record first that they let you in",
+      );
     const old = resultOf(file, day.value, { stop, tieInId: word.tieInId });
     const test = testFrom(file, { day: day.value, stop, word });
     const others = otherTests(file, day.value, test);
@@ -77,6 +90,34 @@ export function recordTestResult(
     });
   });
 }
+
+/** Whether dye that went into the pipe itself passed the camera: kept with the plan. */
+function recordPassing(
+  file: LineFile,
+  day: TestDay,
+  { stop, result }: { readonly stop: TestStop; readonly result: TestResult },
+) {
+  const after: TestDay = {
+    ...day,
+    stops: day.stops.map((each) => (each === stop ? { ...each, passed: result } : each)),
+  };
+  const point = file.points.find(({ id }) => id === stop.pointId);
+  const at = point ? `the ${point.kind} at ${formatFeet(point.station)}` : "an access of the pipe";
+  const words = `Dye from ${at} ${PASSING_WORDS[result]}.`;
+  const corrected = stop.passed === null ? words : `Corrected: ${words}`;
+  return ok({
+    value: { testId: null },
+    sentence: stop.passed === result ? null : corrected,
+    detail: { before: stop.passed, after: result },
+    write: (db: Db) => void updateRow(db, "testDays", { lineId: file.line.id, row: after }),
+  });
+}
+
+const PASSING_WORDS: Record<TestResult, string> = {
+  positive: "was seen to pass the camera",
+  "not-seen": "was not seen to pass the camera",
+  inconclusive: "could not be told at the camera",
+};
 
 function wrongWord({ result, startedAt, minutes }: Omit<ResultWord, "lineId">) {
   if (!TEST_RESULTS.includes(result)) return refuse("bad-value", "result", "Press what was seen");
@@ -104,9 +145,9 @@ function testFrom(file: LineFile, { day, stop, word }: Recorded): TieInTest {
     unitId: stop.unitId,
     kind: "dye",
     performedOn: day.on,
-    fixture: stop.fixture,
+    fixture: drainWords(stop),
     colour: stop.colour,
-    quantity: word.quantity.trim(),
+    quantity: word.quantity.trim() === "" ? dosedWords(stop) : word.quantity.trim(),
     startedAt,
     firstSeenAt: seen && word.minutes !== null ? laterBy(startedAt, word.minutes) : "",
     seenAt: null,

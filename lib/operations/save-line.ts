@@ -23,6 +23,8 @@ const WORDS: Record<keyof LineFactsTyped, string> = {
   optionId: "way of doing the work",
   statementOthers: "choice of what statements show of the others",
   statementRules: "choice of what statements show of other rules",
+  warrantyMonths: "warranty",
+  warrantyCovers: "warranty's cover",
   note: "note",
 };
 

@@ -31,6 +31,7 @@ const PAGES = [
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
   `${FENNEL}/told/write`,
   `${FENNEL}/told/write?kind=finding`,
+  `${FENNEL}/told/facts`,
   `${FENNEL}/told/consents`,
   `${FENNEL}/told/refusal`,
   `${FENNEL}/camera/narration?run=fr-run2`,

@@ -1,7 +1,9 @@
 import type { ClockRule, Holiday } from "#lib/domain/calendar/clock-rule.ts";
 import type { Consent } from "#lib/domain/consent/consent.ts";
+import type { DigArea } from "#lib/domain/consent/dig-area.ts";
 import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
+import type { SpillStep } from "#lib/domain/letter/spill-step.ts";
 import type { LandStretch } from "#lib/domain/line/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/line/line.ts";
 import type { HouseholdCall } from "#lib/domain/party/household-call.ts";
@@ -28,6 +30,7 @@ import type { ScopeItem } from "#lib/domain/split/scope.ts";
 import type { SplitVersion } from "#lib/domain/split/split.ts";
 import type { Waiver } from "#lib/domain/tiein/hold.ts";
 import type { TieInTest } from "#lib/domain/tiein/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 
 /**
  * Facts with the usual values filled in, so that a test names only what it is about.
@@ -52,6 +55,8 @@ const LINE: LineFacts = {
   optionId: null,
   statementOthers: false,
   statementRules: false,
+  warrantyMonths: null,
+  warrantyCovers: "",
   note: "",
 };
 
@@ -92,6 +97,7 @@ export function aFile(
     changeOrders: [],
     scope: [],
     splits: [],
+    digAreas: [],
     notices: [],
     deliveries: [],
     replies: [],
@@ -106,6 +112,7 @@ export function aFile(
     inspections: [],
     events: [],
     built: [],
+    spillSteps: [],
     uploads: [],
     history: [],
     ...rest,
@@ -362,6 +369,41 @@ export function aTest(id: string, tieInId: string, overrides: Partial<TieInTest>
     controlResult: "negative",
     result: "positive",
     note: "",
+    ...overrides,
+  };
+}
+
+/** One dosing at an address, at nine, watched for a quarter of an hour. */
+export function aTestStop(propertyId: string | null, overrides: Partial<TestStop> = {}): TestStop {
+  return {
+    propertyId,
+    unitId: null,
+    pointId: null,
+    tieInIds: [],
+    drains: [],
+    fixture: "Kitchen sink",
+    colour: "green",
+    dose: "",
+    flushGallons: null,
+    startsAt: "09:00",
+    waitMinutes: 15,
+    rinseMinutes: 0,
+    passed: null,
+    ...overrides,
+  };
+}
+
+export function aTestDay(stops: readonly TestStop[], overrides: Partial<TestDay> = {}): TestDay {
+  return {
+    id: "day",
+    on: "2026-12-03",
+    controlPropertyId: null,
+    stops,
+    plantToldOn: null,
+    plantTold: "",
+    note: "",
+    plannedBy: "Dana Okafor",
+    plannedOn: "2026-11-25",
     ...overrides,
   };
 }
@@ -699,7 +741,55 @@ export function anInspection(
 }
 
 export function anEvent(id: string, overrides: Partial<DatedEvent> = {}): DatedEvent {
-  return { id, event: "authority-order", on: "2026-11-20", at: "", note: "", ...overrides };
+  return {
+    id,
+    event: "authority-order",
+    on: "2026-11-20",
+    at: "",
+    until: "",
+    lastOn: null,
+    reference: "",
+    note: "",
+    ...overrides,
+  };
+}
+
+/** An area of which nothing is said yet but the lot. */
+export function aDigArea(
+  id: string,
+  propertyId: string,
+  overrides: Partial<DigArea> = {},
+): DigArea {
+  return {
+    id,
+    propertyId,
+    place: "",
+    length: null,
+    width: null,
+    firstOn: null,
+    lastOn: null,
+    restoration: "not-set",
+    notRestored: "",
+    contact: "",
+    contactPhone: "",
+    note: "",
+    ...overrides,
+  };
+}
+
+export function aSpillStep(id: string, overrides: Partial<SpillStep> = {}): SpillStep {
+  return {
+    id,
+    kind: "known",
+    on: "2026-11-24",
+    at: "",
+    place: "",
+    number: "",
+    gallons: null,
+    reached: "",
+    note: "",
+    ...overrides,
+  };
 }
 
 export function anUpload(id: string, overrides: Partial<Upload> = {}): Upload {
@@ -739,7 +829,14 @@ export function anOffice(overrides: Partial<Office> = {}): Office {
     insuranceExpiresOn: "2027-06-30",
     address: anAddress("7 Dock Street"),
     phone: "(360) 555-0101",
+    hours: { days: "monday-to-friday", from: "08:00", to: "17:00" },
+    onCallPhone: "(360) 555-0199",
+    onCallHours: { days: "every-day", from: "", to: "" },
     email: "office@example.com",
+    payee: "Bellwether Drain and Sewer",
+    payMethods: ["check", "bank-transfer"],
+    payDays: 30,
+    depositPercent: 0,
     zone: "America/Los_Angeles",
     ...overrides,
   };

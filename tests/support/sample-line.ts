@@ -250,9 +250,9 @@ function sampleFile(): LineFile {
     ],
     locateTickets: [aLocateTicket("t-1", { workBeginsOn: "2026-12-02" })],
     events: [
-      anEvent("ev1", { event: "tenant-entry", on: "2026-12-01", note: "9:00 to 11:30" }),
-      anEvent("ev2", { event: "drains-paused", on: "2026-12-07", note: "8:00 am to 3:30 pm" }),
-      anEvent("ev3", { event: "authority-order", on: "2026-11-12", note: "case 26-118" }),
+      anEvent("ev1", { event: "tenant-entry", on: "2026-12-01", at: "09:00", until: "11:30" }),
+      anEvent("ev2", { event: "drains-paused", on: "2026-12-07", at: "08:00", until: "15:30" }),
+      anEvent("ev3", { event: "authority-order", on: "2026-11-12", reference: "case 26-118" }),
     ],
   });
 }

@@ -13,7 +13,7 @@ import type {
   ObservationKind,
   RunEnd,
 } from "#lib/domain/run/run.ts";
-import type { ControlResult, TestKind, TestResult } from "#lib/domain/tiein/test.ts";
+import type { ControlResult, TestKind } from "#lib/domain/tiein/test.ts";
 import { MATERIAL_SYNONYMS } from "./_synonyms.ts";
 import { type Choice, optionsOf } from "./_terms.ts";
 
@@ -168,12 +168,6 @@ export const TEST_KIND_WORDS: Record<TestKind, string> = {
   flow: "flow",
   excavation: "excavation",
   statement: "statement",
-};
-
-export const TEST_RESULT_WORDS: Record<TestResult, string> = {
-  positive: "seen",
-  "not-seen": "not seen",
-  inconclusive: "can’t tell",
 };
 
 export const CONTROL_WORDS: Record<ControlResult, string> = {

@@ -287,6 +287,7 @@ export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
   "corrections-asked": "corrections were asked for",
   "authority-order": "the authority gave an order",
   "tenant-entry": "a dwelling is entered",
+  "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
 };

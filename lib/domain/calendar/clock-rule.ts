@@ -21,6 +21,7 @@ export const CLOCK_EVENTS = [
   "corrections-asked",
   "authority-order",
   "tenant-entry",
+  "dye-test",
   "drains-paused",
   "inspection-booked",
 ] as const;

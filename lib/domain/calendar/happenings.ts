@@ -29,6 +29,7 @@ export function happeningsOf(file: LineFile): Happening[] {
     ...tickets(file),
     ...permits(file),
     ...inspections(file),
+    ...testDays(file),
   ];
   return [...withNotedTimes(file, recorded), ...datedEvents(file, recorded)];
 }
@@ -141,6 +142,15 @@ function inspections(file: LineFile): Happening[] {
         at: inspection.bookedAt,
       }),
     );
+}
+
+/** A planned test day enters dwellings and sends dye down the sewer. */
+function testDays(file: LineFile): Happening[] {
+  return file.testDays.flatMap(({ id, on, stops }) => {
+    const at = stops[0]?.startsAt ?? "";
+    const about = { id, about: "test day", at };
+    return [plain("tenant-entry", on, about), plain("dye-test", on, about)];
+  });
 }
 
 function datedEvents(file: LineFile, recorded: readonly Happening[]): Happening[] {

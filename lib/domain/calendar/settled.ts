@@ -28,8 +28,18 @@ export function isSettled(file: LineFile, running: Running): boolean {
   const { rule, happening, on, today, telling } = running;
   if (rule.meaning === "not-before") return on <= today;
   if (rule.way === "before")
-    return happening.on < today || (telling !== null && isToldInTime(telling));
+    return (
+      happening.on < today ||
+      (telling !== null && isToldInTime(telling)) ||
+      isPlantTold(file, happening)
+    );
   return SETTLED[happening.event](file, running);
+}
+
+/** Whoever runs the sewer was told of the dye of that day. */
+function isPlantTold({ testDays }: LineFile, { event, subjectId }: Happening): boolean {
+  if (event !== "dye-test") return false;
+  return testDays.some(({ id, plantToldOn }) => id === subjectId && plantToldOn !== null);
 }
 
 function hasSent(file: LineFile, kind: LetterKind, days: { from: Day; to: Day | null }): boolean {
@@ -57,6 +67,7 @@ const SETTLED: Record<ClockEvent, Settling> = {
     file.inspections.find((each) => each.id === happening.subjectId)?.result !== "booked",
   "work-begins": () => false,
   "tenant-entry": () => false,
+  "dye-test": () => false,
   "drains-paused": () => false,
 };
 

@@ -5,6 +5,7 @@ import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../lett
 import { letterDay } from "../letter/letter-day.ts";
 import type { Delivery, DeliveryMethod, LetterKind, Notice } from "../letter/notice.ts";
 import { sayList } from "../split/say-list.ts";
+import { stopsInForce } from "../tiein/test-day-results.ts";
 import type { Telling, Told } from "./clock.ts";
 import type { ClockEvent, ClockRule } from "./clock-rule.ts";
 import type { Day } from "./day.ts";
@@ -95,7 +96,7 @@ function audienceFor(file: LineFile, { event, on }: Happening): Addressee[] | nu
   if (event === "work-begins") return startAudience(file);
   const planned = file.testDays
     .filter((day) => day.on === on)
-    .flatMap(({ stops }) => stops.map(({ propertyId }) => propertyId));
+    .flatMap((day) => stopsInForce(file, day).flatMap(({ propertyId }) => propertyId ?? []));
   const written = file.notices.flatMap(({ kind, propertyId }) =>
     kind === "test-visit" && propertyId !== null ? [propertyId] : [],
   );

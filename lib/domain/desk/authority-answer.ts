@@ -49,6 +49,13 @@ const UNKNOWN_OFFICE: Office = {
   insuranceExpiresOn: null,
   address: { street: "", unit: "", city: "", state: "", zip: "" },
   phone: "",
+  hours: null,
+  onCallPhone: "",
+  onCallHours: null,
+  payee: "",
+  payMethods: [],
+  payDays: null,
+  depositPercent: null,
   email: "",
   zone: "UTC",
 };

@@ -1,9 +1,12 @@
 import type { Day, Instant } from "../calendar/day.ts";
+import type { OpenHours } from "../calendar/open-hours.ts";
 import type { FixtureCount, Level } from "../capacity/facts.ts";
 import type { Consent } from "../consent/consent.ts";
+import type { DigArea } from "../consent/dig-area.ts";
 import type { Signature } from "../consent/signature.ts";
-import type { LedgerEntry } from "../ledger/entry.ts";
+import type { LedgerEntry, PaymentMethod } from "../ledger/entry.ts";
 import type { Delivery, Notice, Reply } from "../letter/notice.ts";
+import type { SpillStep } from "../letter/spill-step.ts";
 import type { LandStretch } from "../line/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "../line/line.ts";
 import type { Narration } from "../narration/narration.ts";
@@ -68,6 +71,7 @@ export interface LineFile {
   readonly changeOrders: readonly ChangeOrder[];
   readonly scope: readonly ScopeItem[];
   readonly splits: readonly SplitVersion[];
+  readonly digAreas: readonly DigArea[];
   readonly notices: readonly Notice[];
   readonly deliveries: readonly Delivery[];
   readonly replies: readonly Reply[];
@@ -82,6 +86,7 @@ export interface LineFile {
   readonly inspections: readonly Inspection[];
   readonly events: readonly DatedEvent[];
   readonly built: readonly BuiltWork[];
+  readonly spillSteps: readonly SpillStep[];
   readonly uploads: readonly Upload[];
   readonly history: readonly HistoryEntry[];
 }
@@ -122,7 +127,20 @@ export interface Office {
   readonly insuranceExpiresOn: Day | null;
   readonly address: Address;
   readonly phone: string;
+  /** When the office answers its phone; null: not said, and nothing is printed. */
+  readonly hours: OpenHours | null;
+  /** A number for emergencies, with when it is answered; empty: there is none. */
+  readonly onCallPhone: string;
+  readonly onCallHours: OpenHours | null;
   readonly email: string;
+  /** To whom checks are made out; empty: not said. */
+  readonly payee: string;
+  /** How the office takes payment. */
+  readonly payMethods: readonly PaymentMethod[];
+  /** Days from an invoice until it is due; null: not said. */
+  readonly payDays: number | null;
+  /** Deposit before the work begins, in whole percent of a share; 0: none; null: not said. */
+  readonly depositPercent: number | null;
   /** IANA name; decides which day is today. */
   readonly zone: string;
 }

@@ -25,6 +25,8 @@ export const ROW_TABLES = [
   "inspections",
   "events",
   "permits",
+  "digAreas",
+  "spillSteps",
 ] as const;
 export type RowTable = (typeof ROW_TABLES)[number];
 

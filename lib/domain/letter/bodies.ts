@@ -1,8 +1,9 @@
 import { formatCents } from "../money/format-cents.ts";
 import { agreementBody, entryBody } from "./body-consent.ts";
-import { findingBody, inquiryBody, visitBody } from "./body-finding.ts";
+import { findingBody, inquiryBody } from "./body-finding.ts";
 import { demandBody, demanded, doneBody, splitBody } from "./body-money.ts";
-import { pauseBody, responseBody, spillBody, startBody } from "./body-work.ts";
+import { isWaterOnly, visitBody } from "./body-visit.ts";
+import { isAuthority, pauseBody, responseBody, spillBody, startBody } from "./body-work.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import type { LetterKind } from "./notice.ts";
@@ -27,13 +28,14 @@ export const BODIES: Record<LetterKind, (facts: LetterFacts) => LetterBlock[]> =
 export const CHOICES: Record<LetterKind, (facts: LetterFacts) => readonly string[]> = {
   finding: ({ words }) => words.finding.choices,
   "tie-in-inquiry": ({ words }) => words.inquiry.choices,
-  "test-visit": ({ words }) => words.visit.choices,
+  "test-visit": (facts) =>
+    isWaterOnly(facts) ? facts.words.visit.choicesWater : facts.words.visit.choices,
   "proposed-split": ({ words, share }) => words.split.choices(formatCents(share?.amount ?? 0)),
   "entry-consent": ({ words }) => words.entry.choices,
   "joint-agreement": ({ words }) => words.agreement.choices,
   "work-start": ({ words }) => words.start.choices,
   "drain-pause": ({ words }) => words.pause.choices,
-  spill: ({ words }) => words.spill.choices,
+  spill: (facts) => (isAuthority(facts) ? [] : facts.words.spill.choices),
   "share-demand": (facts) => facts.words.demand.choices(formatCents(demanded(facts))),
   "authority-response": () => [],
   "close-out": () => [],

@@ -1,29 +1,85 @@
+import type { DigArea } from "../consent/dig-area.ts";
 import { workOnLot } from "../consent/lots-worked.ts";
+import { plainFeet } from "../line/station.ts";
+import { formatPhone } from "../party/phone.ts";
+import type { ScopeItem } from "../split/scope.ts";
 import { heading, list, paragraph, whereIs, workBegins, workTitle } from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 
-/** Where, when, on what terms; and that it can be taken back. */
+/** Where, when, on what terms as they were entered; and that it can be taken back. */
 export function entryBody(facts: LetterFacts): LetterBlock[] {
   const { words, place, office } = facts;
-  const begins = workBegins(facts);
-  const area = areaLines(facts);
+  const lines = areaLines(facts);
+  const crossed = facts.file.crossings.some(({ propertyId }) => propertyId === facts.property?.id);
+  const drawn = crossed || workHere(facts).some(({ from }) => from !== null);
   return [
     paragraph(words.entry.opening(place)),
     heading(words.entry.area),
-    ...list(area.length === 0 ? [words.entry.areaNone] : area),
-    letterStrip(facts, "lot"),
+    ...list(lines.length === 0 ? [words.entry.areaNone] : lines),
+    ...(drawn ? [letterStrip(facts, "lot")] : []),
     heading(words.entry.when),
-    paragraph(begins === null ? words.entry.whenOpen : words.entry.whenFrom(words.weekday(begins))),
+    paragraph(whenWords(facts)),
     heading(words.entry.terms),
-    ...list(words.entry.termLines(office.insurance)),
+    ...list([...termsEntered(facts), ...words.entry.termLines(office.insurance)]),
     paragraph(words.entry.tenant),
   ];
 }
 
+/** The areas that were entered for the reader's lot. */
+export function digAreasOf({ file, property }: LetterFacts): DigArea[] {
+  return file.digAreas.filter(({ propertyId }) => propertyId === property?.id);
+}
+
+function areaWords({ words }: LetterFacts, area: DigArea): string {
+  const { entry } = words;
+  const place = area.place === "" ? entry.placeUnset : area.place;
+  if (area.restoration === "nothing-dug") return entry.areaEnter(place);
+  const size =
+    area.length === null || area.width === null
+      ? entry.areaUnset
+      : entry.areaSize(plainFeet(area.length), words.feet(area.width));
+  return entry.areaDig(size, place);
+}
+
+function whenWords(facts: LetterFacts): string {
+  const { words } = facts;
+  const areas = digAreasOf(facts);
+  const first = areas.flatMap(({ firstOn }) => firstOn ?? []).toSorted()[0] ?? workBegins(facts);
+  const last =
+    areas
+      .flatMap(({ lastOn }) => lastOn ?? [])
+      .toSorted()
+      .at(-1) ?? null;
+  if (first === null) return words.entry.whenOpen;
+  return last === null || last === first
+    ? words.entry.whenFrom(words.weekday(first))
+    : `${words.entry.whenOver(words.weekday(first), words.weekday(last))}.`;
+}
+
+/** What is put back by whom, what is not, whom to call: each only where somebody entered it. */
+function termsEntered(facts: LetterFacts): string[] {
+  const { entry } = facts.words;
+  const areas = digAreasOf(facts);
+  const restored = areas.map(({ restoration }) => entry.restoration[restoration]);
+  const dug = restored.some((words) => words !== "");
+  const lines = [
+    ...(dug ? [entry.larger] : []),
+    ...restored,
+    ...(dug ? [entry.mayDiffer] : []),
+    ...areas.map(({ notRestored }) => (notRestored === "" ? "" : entry.notRestored(notRestored))),
+    ...areas.map(({ contact, contactPhone }) =>
+      contact === "" && contactPhone === ""
+        ? ""
+        : entry.contact(contact, formatPhone(contactPhone)),
+    ),
+  ];
+  return [...new Set(lines)].filter((line) => line !== "");
+}
+
 function areaLines(facts: LetterFacts): string[] {
-  const { file, report, property, words } = facts;
+  const { file, property, words } = facts;
   const crossings = file.crossings
     .filter((crossing) => crossing.propertyId === property?.id)
     .map(({ from, to, easement, recordingNumber }) => {
@@ -33,11 +89,15 @@ function areaLines(facts: LetterFacts): string[] {
           : words.entry.recordedAs(recordingNumber);
       return words.entry.areaCross(words.stretch(from, to), known);
     });
-  const work = property === null ? [] : workOnLot(file, report.tieIns, property.id).entered;
-  const here = work.map((item) =>
+  const here = workHere(facts).map((item) =>
     words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)),
   );
-  return [...crossings, ...here];
+  return [...digAreasOf(facts).map((area) => areaWords(facts, area)), ...crossings, ...here];
+}
+
+/** What is done on the reader's lot or branch. */
+function workHere({ file, report, property }: LetterFacts): readonly ScopeItem[] {
+  return property === null ? [] : workOnLot(file, report.tieIns, property.id).entered;
 }
 
 /** What the recorded agreement is for and how it comes about; no amounts. */

@@ -237,24 +237,3 @@ function askedTable({ asked, words }: LetterFacts): LetterBlock[] {
     [inquiry.evidence, inquiry.level[asked.level] ?? words.unknown],
   ]);
 }
-
-/** When we come, what happens, what must not be done meanwhile. */
-export function visitBody(facts: LetterFacts): LetterBlock[] {
-  const { file, words, office, place, roles } = facts;
-  const visit = file.events.filter((each) => each.event === "tenant-entry").at(-1);
-  const hours = visit && visit.note !== "" ? visit.note : words.notSet;
-  const lets = roles.includes("owner") && !roles.includes("occupant");
-  return [
-    paragraph(words.visit.opening(place)),
-    ...table(words.visit.head, [
-      [words.visit.day, visit ? words.weekday(visit.on) : words.notSet],
-      [words.visit.hours, hours],
-      [words.visit.who, words.visit.whoWords(office.name)],
-      [words.visit.inside, words.visit.insideWords],
-      [words.visit.filmed, words.visit.filmedWords],
-    ]),
-    heading(words.visit.ask),
-    ...list(words.visit.asks),
-    paragraph(lets ? words.visit.owner : words.visit.tenant),
-  ];
-}

@@ -5,7 +5,18 @@ import { LEDGER_WORDS } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
-import { heading, heldStretches, list, paragraph, table, workLines, workTable } from "./common.ts";
+import { workStanding } from "./body-work.ts";
+import {
+  heading,
+  heldStretches,
+  list,
+  paragraph,
+  table,
+  whereIs,
+  workLines,
+  workTable,
+  workTitle,
+} from "./common.ts";
 import { knownOwner, type LetterFacts, otherSharers, pipeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
@@ -32,6 +43,18 @@ export function splitBody(facts: LetterFacts): LetterBlock[] {
     heading(words.split.excluded),
     ...list(excludedLines(facts)),
     ...alternativeBlocks(facts),
+    heading(words.split.payment),
+    ...list(paymentLines(facts)),
+  ];
+}
+
+/** How a share would be paid, as far as the office said; and that this letter makes nothing due. */
+function paymentLines({ office, words }: LetterFacts): string[] {
+  const { payDays, depositPercent } = office;
+  return [
+    ...(payDays === null ? [] : [words.split.payDays(payDays)]),
+    ...(depositPercent === null ? [] : [words.split.deposit(depositPercent)]),
+    words.split.ifNo,
   ];
 }
 
@@ -110,6 +133,12 @@ export function demandBody(facts: LetterFacts): LetterBlock[] {
     paragraph(words.demand.opening(place)),
     ...owedBlocks(facts),
     paragraph(due),
+    ...payToBlocks(facts),
+    paragraph(
+      notice.replyBy === null
+        ? words.demand.disputeOpen
+        : words.demand.dispute(words.weekday(notice.replyBy)),
+    ),
     heading(words.demand.basis),
     ...list([...versionLines(facts), ...evidenceLines(facts), consentLine(facts)]),
     heading(words.demand.enclosed),
@@ -120,6 +149,16 @@ export function demandBody(facts: LetterFacts): LetterBlock[] {
     ...workTable(facts),
     letterStrip(facts, "yours"),
   ];
+}
+
+/** To whom and how to pay; nothing where the office has not said. */
+function payToBlocks({ office, words }: LetterFacts): LetterBlock[] {
+  if (office.payee === "") return [];
+  const methods = office.payMethods.map((method) => words.demand.method[method]);
+  const last = methods.at(-1) ?? "";
+  const named =
+    methods.length < 2 ? last : `${methods.slice(0, -1).join(", ")} ${words.demand.or} ${last}`;
+  return [paragraph(words.demand.payTo(office.payee, named))];
 }
 
 /** What the reader is asked for: what is open on their account, or their share before an invoice. */
@@ -199,29 +238,90 @@ function consentLine({ file, party, property, share, words }: LetterFacts): stri
     : words.demand.notAgreed;
 }
 
-/** What was done and what it came to; papers, warranty, and who looks after the pipe from now on. */
+/** What was done and what it came to; papers, warranty, and who is responsible from now on. */
 export function doneBody(facts: LetterFacts): LetterBlock[] {
-  const { words, place, share, split, office } = facts;
-  const costs =
-    split === null
-      ? []
-      : [
-          paragraph(words.done.total(formatCents(split.total))),
-          ...(share === null ? [] : [amountBlock(words.done.share(place), share.amount)]),
-        ];
+  const { words } = facts;
+  const standing = workStanding(facts);
+  const opening = {
+    final: words.done.opening,
+    dug: words.done.openingDug,
+    open: words.done.openingOpen,
+  }[standing];
+  const costs = costBlocks(facts);
   return [
-    paragraph(words.done.opening(pipeOf(facts))),
-    heading(words.done.work),
-    ...list(workLines(facts)),
+    paragraph(opening(pipeOf(facts))),
+    ...workPart(facts, standing),
     ...(costs.length === 0 ? [] : [heading(words.done.cost), ...costs]),
     heading(words.done.papers),
     ...list(paperLines(facts)),
     heading(words.done.next),
     ...list(nextLines(facts)),
     heading(words.done.warranty),
-    paragraph(words.done.warrantyLine(office.name)),
+    paragraph(warrantyWords(facts)),
     letterStrip(facts, "done"),
   ];
+}
+
+/** What was built, as it was said; while nobody has said it, the work as it was planned. */
+function workPart(facts: LetterFacts, standing: ReturnType<typeof workStanding>): LetterBlock[] {
+  const { words } = facts;
+  const built = builtLines(facts);
+  if (standing === "open" || built.length === 0)
+    return [heading(words.done.planned), ...list(workLines(facts))];
+  return [heading(words.done.work), ...list(built)];
+}
+
+function builtLines(facts: LetterFacts): string[] {
+  const { file, words } = facts;
+  return file.built.map(({ itemId, on, words: said }) => {
+    const item = file.scope.find(({ id }) => id === itemId);
+    const what =
+      item === undefined
+        ? words.done.whole
+        : words.entry.areaWork(workTitle(item, facts), whereIs(item, facts));
+    return words.done.built(what, words.day(on), said);
+  });
+}
+
+/** By the money book where the reader was invoiced; by the split before that. */
+function costBlocks(facts: LetterFacts): LetterBlock[] {
+  const { words, place, share, split } = facts;
+  const owed = owedOf(facts);
+  if (owed !== null)
+    return [
+      amountBlock(words.done.invoiced(place), owed.invoiced),
+      ...list([words.done.account(formatCents(owed.settled), formatCents(owed.open))]),
+    ];
+  if (split === null) return [];
+  return [
+    paragraph(words.done.total(formatCents(split.total))),
+    ...(share === null ? [] : [amountBlock(words.done.share(place), share.amount)]),
+  ];
+}
+
+function warrantyWords(facts: LetterFacts): string {
+  const { file, words } = facts;
+  const { warrantyMonths, warrantyCovers } = file.line;
+  if (warrantyMonths === null) return words.done.warrantyNone;
+  const from = finalDay(facts);
+  return words.done.warrantyLine(
+    warrantyMonths,
+    from === null ? "" : words.day(from),
+    warrantyCovers,
+  );
+}
+
+/** The day on which the last permit became final; null while one is not. */
+function finalDay(facts: LetterFacts): string | null {
+  if (workStanding(facts) !== "final") return null;
+  const { permitSteps } = facts.file;
+  return (
+    permitSteps
+      .filter(({ state }) => state === "final")
+      .map(({ on }) => on)
+      .toSorted()
+      .at(-1) ?? null
+  );
 }
 
 function paperLines({ file, words }: LetterFacts): string[] {
@@ -239,9 +339,13 @@ function paperLines({ file, words }: LetterFacts): string[] {
   const inspections = file.inspections
     .filter((inspection) => inspection.result === "passed")
     .map(({ title, bookedFor }) => words.done.inspection(title, words.day(bookedFor)));
+  const asBuilt = file.permitSteps
+    .filter(({ state }) => state === "as-built-submitted")
+    .map(({ on }) => words.done.asBuilt(words.day(on)));
   return [
     ...(agreements.length === 0 ? [words.done.noAgreement] : agreements),
     ...permits,
+    ...asBuilt,
     ...inspections,
   ];
 }

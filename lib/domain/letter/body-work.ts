@@ -1,31 +1,39 @@
+import { permitStateOf } from "../permit/steps.ts";
 import { heading, list, paragraph, table, workBegins, workLines } from "./common.ts";
 import { type LetterFacts, pipeOf } from "./facts.ts";
+import { eventOf, hoursWords, phoneRows } from "./hours.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
+import type { SpillStep, SpillStepKind } from "./spill-step.ts";
 
-/** Dates, contractor, telephone, permits, and what to expect at the door. */
+/** Dates, contractor, phone, permits, and what to expect at the door. */
 export function startBody(facts: LetterFacts): LetterBlock[] {
   const { file, words, office } = facts;
   const { start } = words;
   const begins = workBegins(facts);
-  const event = file.events.filter((each) => each.event === "work-begins").at(-1);
+  const event = eventOf(facts, "work-begins");
+  const lastOn = event?.lastOn ?? null;
+  const hours = hoursWords(event, words);
   const numbers = (texts: readonly string[]) =>
     texts.length === 0 ? start.none : words.list(texts);
   return [
     paragraph(start.opening(pipeOf(facts))),
     ...table(words.visit.head, [
       [start.day, begins === null ? words.notSet : words.weekday(begins)],
-      [start.hours, event && event.note !== "" ? event.note : start.hoursOpen],
+      [start.end, lastOn === null ? words.notSet : start.until(words.weekday(lastOn))],
+      [start.hours, hours === "" ? words.notSet : hours],
       [start.contractor, office.name],
-      [start.phone, office.phone],
+      ...phoneRows(facts),
       [start.permits, numbers(file.permits.flatMap(({ number }) => numberWords(facts, number)))],
       [
         start.tickets,
         numbers(file.locateTickets.flatMap(({ number }) => numberWords(facts, number))),
       ],
+      ...inspectionRow(facts),
     ]),
     heading(start.expect),
     ...list(start.expects),
+    paragraph(start.drains),
     heading(start.work),
     ...list(workLines(facts)),
     letterStrip(facts, "work"),
@@ -36,17 +44,28 @@ function numberWords({ words }: LetterFacts, number: string): string[] {
   return number === "" ? [] : [words.start.permit(number)];
 }
 
+/** Inspections that are booked; no row where none is. */
+function inspectionRow({ file, words }: LetterFacts): string[][] {
+  const booked = file.inspections
+    .filter(({ result }) => result === "booked")
+    .map(({ title, bookedFor, bookedAt }) =>
+      words.start.inspection(title, words.moment(bookedFor, bookedAt)),
+    );
+  return booked.length === 0 ? [] : [[words.start.inspections, words.list(booked)]];
+}
+
 /** Exact day and hours, why, what counts as use, and whom to call who cannot be without water. */
 export function pauseBody(facts: LetterFacts): LetterBlock[] {
-  const { file, words, place, office } = facts;
+  const { words, place } = facts;
   const { pause } = words;
-  const event = file.events.filter((each) => each.event === "drains-paused").at(-1);
+  const event = eventOf(facts, "drains-paused");
+  const hours = hoursWords(event, words);
   return [
     paragraph(pause.opening(place)),
     ...table(words.visit.head, [
       [pause.from, event ? words.weekday(event.on) : words.notSet],
-      [pause.hours, event && event.note !== "" ? event.note : pause.openHours],
-      [words.frame.telephone, office.phone],
+      [pause.hours, hours === "" ? pause.openHours : hours],
+      ...phoneRows(facts),
     ]),
     paragraph(pause.why),
     heading(pause.counts),
@@ -57,12 +76,62 @@ export function pauseBody(facts: LetterFacts): LetterBlock[] {
   ];
 }
 
+/** The steps of the spill that is known last, in their order. */
+export function spillSteps({ file }: LetterFacts): SpillStep[] {
+  const steps = file.spillSteps.toSorted(
+    (one, other) => one.on.localeCompare(other.on) || one.at.localeCompare(other.at),
+  );
+  const known = steps.findLastIndex(({ kind }) => kind === "known");
+  return steps.slice(Math.max(known, 0));
+}
+
+/** Whether the reader is an authority, which gets figures and no advice. */
+export function isAuthority({ party }: LetterFacts): boolean {
+  return party.kind === "public-body";
+}
+
+/** What happened, as it was entered and no more; to a resident, what to do. */
 export function spillBody(facts: LetterFacts): LetterBlock[] {
   const { words, place } = facts;
+  const { spill } = words;
+  const steps = spillSteps(facts);
+  const known = steps.find(({ kind }) => kind === "known");
+  const where = known === undefined || known.place === "" ? place : known.place;
+  const lines = steps.map((step) => stepLine(facts, step));
+  const happened = isAuthority(facts) ? [...lines, ...figures(facts, known, steps)] : lines;
   return [
-    paragraph(words.spill.opening(place)),
-    heading(words.spill.do),
-    ...list(words.spill.doLines),
+    paragraph(spill.opening(where)),
+    ...(isAuthority(facts) ? [] : [heading(spill.do), ...list(spill.doLines)]),
+    ...(happened.length === 0 ? [] : [heading(spill.happened), ...list(happened)]),
+    ...table(words.visit.head, phoneRows(facts)),
+  ];
+}
+
+function stepLine({ words, office }: LetterFacts, step: SpillStep): string {
+  const { spill } = words;
+  const moment = words.moment(step.on, step.at);
+  const lines: Record<SpillStepKind, () => string> = {
+    known: () => spill.known(moment, step.place),
+    "office-called": () => spill.called(office.name, moment),
+    "crew-on-site": () => spill.onSite(moment),
+    "flow-stopped": () => spill.stopped(moment),
+    reported: () => spill.reported(step.place, moment, step.number),
+    "cleaned-up": () => spill.cleaned(moment),
+  };
+  return lines[step.kind]();
+}
+
+function figures(
+  { words }: LetterFacts,
+  known: SpillStep | undefined,
+  steps: readonly SpillStep[],
+): string[] {
+  const { spill } = words;
+  const stopped = steps.some(({ kind }) => kind === "flow-stopped");
+  return [
+    spill.volume(known?.gallons ?? null),
+    spill.reached(known?.reached ?? ""),
+    ...(stopped ? [] : [spill.notStopped]),
   ];
 }
 
@@ -86,9 +155,10 @@ export function responseBody(facts: LetterFacts): LetterBlock[] {
 }
 
 function orderLines({ file, words }: LetterFacts): string[] {
-  const lines = file.events.flatMap(({ event, on, note }) => {
-    if (event === "authority-order") return [words.response.order(words.day(on), note)];
-    if (event === "corrections-asked") return [words.response.corrections(words.day(on), note)];
+  const lines = file.events.flatMap(({ event, on, reference }) => {
+    if (event === "authority-order") return [words.response.order(words.day(on), reference)];
+    if (event === "corrections-asked")
+      return [words.response.corrections(words.day(on), reference)];
     return [];
   });
   return lines.length === 0 ? [words.response.noOrder] : lines;
@@ -106,4 +176,14 @@ function stateLines({ file, report, words }: LetterFacts): string[] {
       ? words.response.noPermit
       : words.response.permits(words.list(numbers.map(words.start.permit))),
   ];
+}
+
+/** How far the work is by its permits: final, inspected and closed up, or before that. */
+export function workStanding({ file }: LetterFacts): "final" | "dug" | "open" {
+  const states = file.permits
+    .map((permit) => permitStateOf(file, permit))
+    .filter((state) => state !== "withdrawn" && state !== "superseded");
+  if (states.length > 0 && states.every((state) => state === "final")) return "final";
+  const inspected = ["passed-may-backfill", "as-built-submitted", "as-built-rejected", "final"];
+  return states.length > 0 && states.every((state) => inspected.includes(state)) ? "dug" : "open";
 }

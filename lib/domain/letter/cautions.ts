@@ -1,3 +1,4 @@
+import { visitDaysOf } from "./body-visit.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import type { LetterKind } from "./notice.ts";
@@ -24,14 +25,19 @@ const CAUTIONS: Record<LetterKind, readonly CautionKey[]> = {
   "close-out": ["official", "records", "gas"],
 };
 
-/** The cautions of one letter; with the one on a crossing where the camera could not rule it out. */
-export function cautionBlocks({ file, report, notice, words }: LetterFacts): LetterBlock[] {
+/**
+ * The cautions of one letter; with the one on a crossing where the camera could not rule it out, and
+ * without the one on smoke where the visit is a planned day of dye tests.
+ */
+export function cautionBlocks(facts: LetterFacts): LetterBlock[] {
+  const { file, report, notice, words } = facts;
   const day = words.day(report.today);
-  const keys = CAUTIONS[notice.kind].flatMap((key): CautionKey[] =>
-    key === "gas" && file.runs.some((run) => run.crossingSeen !== "no")
-      ? ["gas", "gasSeen"]
-      : [key],
-  );
+  const dyeOnly = visitDaysOf(facts).length > 0;
+  const keys = CAUTIONS[notice.kind].flatMap((key): CautionKey[] => {
+    if (key === "smoke" && dyeOnly) return [];
+    const crossed = file.runs.some((run) => run.crossingSeen !== "no");
+    return key === "gas" && crossed ? ["gas", "gasSeen"] : [key];
+  });
   return keys.map((key) => {
     if (key === "records") {
       const { title, text } = words.caution.records;

@@ -2,7 +2,9 @@ import { dayAt } from "../calendar/days.ts";
 import type { Office } from "../file/line-file.ts";
 import { windowLines } from "../party/address.ts";
 import type { Address, Role } from "../party/party.ts";
+import { formatPhone } from "../party/phone.ts";
 import { BODIES, CHOICES } from "./bodies.ts";
+import { isAuthority } from "./body-work.ts";
 import { cautionBlocks } from "./cautions.ts";
 import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
@@ -20,13 +22,13 @@ export function composeLetter(input: LetterInput): Letter {
   return {
     kind: notice.kind,
     language: notice.language,
-    title: words.title[notice.kind],
+    title: titleOf(facts),
     day,
     date: words.day(day),
     from: senderLines(office),
     to: windowLines(addressee(facts), mailingAddress(facts)),
     reference,
-    subject: words.subject(words.title[notice.kind], facts.place),
+    subject: words.subject(titleOf(facts), facts.place),
     answerBy: answerBy(facts),
     greeting: words.frame.greeting(facts.party.name, facts.party.kind === "person"),
     blocks: blocksOf(facts),
@@ -34,6 +36,13 @@ export function composeLetter(input: LetterInput): Letter {
     footer: footerOf(facts, reference),
     stations: report.tieIns.flatMap(({ station }) => (station === null ? [] : [station])),
   };
+}
+
+/** A report of a spill to an authority asks nobody to keep away. */
+function titleOf(facts: LetterFacts): string {
+  const { notice, words } = facts;
+  if (notice.kind === "spill" && isAuthority(facts)) return words.spill.reportTitle;
+  return words.title[notice.kind];
 }
 
 function blocksOf(facts: LetterFacts): LetterBlock[] {
@@ -62,7 +71,7 @@ function ownParagraphs(text: string): LetterBlock[] {
 
 function contactLines({ office, words }: LetterFacts): string[] {
   return [
-    office.phone === "" ? "" : `${words.frame.telephone} ${office.phone}`,
+    office.phone === "" ? "" : `${words.frame.telephone} ${formatPhone(office.phone)}`,
     office.email === "" ? "" : `${words.frame.email} ${office.email}`,
   ].filter((line) => line !== "");
 }
@@ -87,7 +96,7 @@ function senderLines({ name, address, phone, email }: Office): string[] {
     [address.city, `${address.state} ${address.zip}`.trim()]
       .filter((part) => part !== "")
       .join(", "),
-    phone,
+    formatPhone(phone),
     email,
   ].filter((line) => line !== "");
 }

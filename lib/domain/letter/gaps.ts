@@ -1,6 +1,13 @@
+import type { DigArea } from "../consent/dig-area.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { permitStateOf } from "../permit/steps.ts";
+import { digAreasOf } from "./body-consent.ts";
 import { demanded } from "./body-money.ts";
+import { visitDaysOf } from "./body-visit.ts";
+import { isAuthority, spillSteps, workStanding } from "./body-work.ts";
 import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
+import { eventOf, hoursWords } from "./hours.ts";
 import type { DeliveryMethod, LetterKind } from "./notice.ts";
 import { mayBeDemanded } from "./recipients.ts";
 
@@ -23,6 +30,12 @@ const CHECKS: readonly Check[] = [
   hasVisitDay,
   hasPauseHours,
   hasWorkDay,
+  hasDigArea,
+  hasSpill,
+  hasPayTerms,
+  isClosed,
+  isBuilt,
+  isSettled,
   hasShare,
   isOpen,
   isFresh,
@@ -58,25 +71,105 @@ function hasAddress({ party, property }: LetterFacts): string | null {
   return `The address of ${party.name} has no street or no ZIP code.`;
 }
 
-function hasVisitDay({ notice, file }: LetterFacts): string | null {
-  if (notice.kind !== "test-visit") return null;
-  return file.events.some(({ event }) => event === "tenant-entry")
-    ? null
-    : "The day of the visit is not set: enter the event “tenant entry” with its hours in the note.";
+function hasVisitDay(facts: LetterFacts): string | null {
+  const { notice, place } = facts;
+  if (notice.kind !== "test-visit" || visitDaysOf(facts).length > 0) return null;
+  const entry = eventOf(facts, "tenant-entry");
+  if (facts.file.testDays.length === 0 && entry !== null)
+    return hoursWords(entry, facts.words) === ""
+      ? "The hours of the visit are not set: enter when it begins and ends with the event, or plan a test day."
+      : null;
+  return `No test day to come has a stop at ${place} or asks it to keep water off: plan the day first.`;
 }
 
-function hasPauseHours({ notice, file }: LetterFacts): string | null {
-  if (notice.kind !== "drain-pause") return null;
-  const event = file.events.filter((each) => each.event === "drains-paused").at(-1);
-  if (!event) return "The day of the pause is not set: enter the event “drains paused”.";
-  return event.note === ""
-    ? "The hours of the pause are not set: enter them in the event’s note."
+function hasPauseHours(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "drain-pause") return null;
+  const event = eventOf(facts, "drains-paused");
+  if (event === null)
+    return "The day of the pause is not set: enter the event “drains are paused”.";
+  return hoursWords(event, facts.words) === ""
+    ? "The hours of the pause are not set: enter when it begins and ends with the event."
     : null;
 }
 
 function hasWorkDay(facts: LetterFacts): string | null {
-  if (facts.notice.kind !== "work-start" || workBegins(facts) !== null) return null;
-  return "The first day of work is not set: enter it with the locate ticket.";
+  if (facts.notice.kind !== "work-start") return null;
+  if (workBegins(facts) === null)
+    return "The first day of work is not set: enter it with the locate ticket, or as an event.";
+  const event = eventOf(facts, "work-begins");
+  if (event === null || event.lastOn === null)
+    return "How long the work takes is not set: enter the event “work begins” with its last day and hours.";
+  return hoursWords(event, facts.words) === ""
+    ? "The hours of work are not set: enter when it begins and ends with the event."
+    : null;
+}
+
+function hasDigArea(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "entry-consent") return null;
+  const areas = digAreasOf(facts);
+  if (areas.length === 0)
+    return `The area to enter or dig at ${facts.place} is not entered: where, how large, which days, who puts the surface back.`;
+  const lacks = [...new Set(areas.flatMap(areaLacks))];
+  return lacks.length === 0
+    ? null
+    : `Of the area at ${facts.place} is not entered: ${lacks.join(", ")}.`;
+}
+
+function areaLacks(area: DigArea): string[] {
+  const dug = area.restoration !== "nothing-dug";
+  const wants: readonly [boolean, string][] = [
+    [area.place.trim() !== "", "where it lies"],
+    [!dug || (area.length !== null && area.width !== null), "how large it is"],
+    [area.firstOn !== null && area.lastOn !== null, "its first and last day"],
+    [area.restoration !== "not-set", "who puts the surface back and how"],
+  ];
+  return wants.flatMap(([there, words]) => (there ? [] : [words]));
+}
+
+function hasSpill(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "spill") return null;
+  const steps = spillSteps(facts);
+  const known = steps.find(({ kind }) => kind === "known");
+  if (known === undefined || known.place === "")
+    return "When and where the spill was first noticed is not entered.";
+  if (!isAuthority(facts)) return null;
+  const lacks = [
+    ...(known.at === "" ? ["the hour at which it was noticed"] : []),
+    ...(known.gallons === null ? ["the estimated volume"] : []),
+    ...(known.reached === "" ? ["what it reached"] : []),
+    ...(steps.some(({ kind }) => kind === "flow-stopped") ? [] : ["whether the flow was stopped"]),
+  ];
+  return lacks.length === 0 ? null : `For the report, ${lacks.join(", ")} is not entered.`;
+}
+
+function hasPayTerms({ notice, office }: LetterFacts): string | null {
+  if (
+    notice.kind === "proposed-split" &&
+    (office.payDays === null || office.depositPercent === null)
+  )
+    return "How and when a share is paid is not entered: days to pay and deposit, under Office.";
+  if (notice.kind === "share-demand" && (office.payee === "" || office.payMethods.length === 0))
+    return "To whom and how to pay is not entered: payee and ways to pay, under Office.";
+  return null;
+}
+
+function isClosed(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || workStanding(facts) === "final") return null;
+  const open = facts.file.permits.filter((permit) => permitStateOf(facts.file, permit) !== "final");
+  if (open.length === 0) return "No permit is final: nothing on file shows that the work is done.";
+  const names = open.map(({ number }) => (number === "" ? "without a number" : number));
+  return `Permit ${names.join(", ")} is not final.`;
+}
+
+function isBuilt(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || facts.file.built.length > 0) return null;
+  return "What was built is not on file: record it with the permit first.";
+}
+
+function isSettled(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || facts.share === null) return null;
+  const open = demanded(facts);
+  return open > 0 ? `Of the share of ${facts.place}, ${formatCents(open)} is still open.` : null;
 }
 
 function hasShare({ notice, split, share, place }: LetterFacts): string | null {

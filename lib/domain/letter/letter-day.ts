@@ -1,5 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../calendar/day.ts";
+import { formatTime, minutesOf } from "../calendar/time-of-day.ts";
 import type { Language } from "../party/party.ts";
 
 const MONTHS: Record<Language, readonly string[]> = {
@@ -51,4 +52,22 @@ export function letterWeekday(day: Day, language: Language): string {
   const weekday = WEEKDAYS[language][Temporal.PlainDate.from(day).dayOfWeek - 1] ?? "";
   const comma = language === "es" ? " " : ", ";
   return `${weekday}${comma}${letterDay(day, language)}`;
+}
+
+/** A time kept as `16:05`, as a letter writes it: `4:05 pm`, `4:05 p. m.`; empty for none. */
+export function letterTime(time: string, language: Language): string {
+  if (language === "en") return clockTime(time);
+  const minutes = minutesOf(time);
+  if (minutes === null) return "";
+  const hour = Math.floor(minutes / 60);
+  const half = hour < 12 ? "a. m." : "p. m.";
+  return `${hour % 12 || 12}:${String(minutes % 60).padStart(2, "0")} ${half}`;
+}
+
+/** Noon and midnight are words where a time stands alone; beside other times all read alike. */
+function clockTime(time: string): string {
+  const minutes = minutesOf(time);
+  if (minutes === null) return "";
+  if (minutes === 0) return "12:00 am";
+  return minutes === 720 ? "12:00 pm" : formatTime(time);
 }

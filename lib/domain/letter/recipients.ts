@@ -7,6 +7,7 @@ import type { Language, PartyRole } from "../party/party.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
 import { type Addressee, pauseAudience, startAudience } from "./audience.ts";
 import type { LetterKind } from "./notice.ts";
+import { visitDays } from "./visit.ts";
 
 /** Somebody to whom a kind of letter is due, and what it is about. */
 export interface Recipient {
@@ -121,13 +122,15 @@ function candidateStops(file: LineFile, report: Report): About[] {
   );
 }
 
-/** The addresses of the test days still to come, each once; while none is planned, every candidate. */
+/**
+ * The addresses of the test days still to come, each once: those that are visited and those that are
+ * asked to keep water off. While no day is planned, every candidate.
+ */
 function visitStops(file: LineFile, report: Report): About[] {
-  const planned = file.testDays
-    .filter(({ on }) => on >= report.today)
-    .flatMap(({ stops }) => stops.map(({ propertyId }) => propertyId));
-  if (planned.length === 0) return candidateStops(file, report);
-  return [...new Set(planned)].map((id) => aboutProperty({ id }));
+  const planned = file.properties.filter(
+    ({ id }) => visitDays(file, report, { propertyId: id, unitId: null }).length > 0,
+  );
+  return planned.length === 0 ? candidateStops(file, report) : planned.map(aboutProperty);
 }
 
 function inquiries(file: LineFile, report: Report): Recipient[] {
@@ -190,10 +193,11 @@ function crossed(file: LineFile): About[] {
   return file.crossings.map(({ propertyId }) => ({ propertyId, tieInId: null, splitId: null }));
 }
 
-/** Lots over or on whose branch something is done. */
+/** Lots with an area entered, and lots over or on whose branch something is done. */
 function lotsToEnter(file: LineFile, { tieIns }: Report): About[] {
+  const asked = new Set(file.digAreas.map(({ propertyId }) => propertyId));
   return file.properties
-    .filter(({ id }) => workOnLot(file, tieIns, id).entered.length > 0)
+    .filter(({ id }) => asked.has(id) || workOnLot(file, tieIns, id).entered.length > 0)
     .map(aboutProperty);
 }
 

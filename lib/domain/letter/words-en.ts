@@ -1,6 +1,6 @@
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
-import { letterDay, letterWeekday } from "./letter-day.ts";
+import { letterDay, letterTime, letterWeekday } from "./letter-day.ts";
 
 function feet(length: Cft): string {
   return `${plainFeet(length)} ft`;
@@ -28,6 +28,18 @@ export const EN = {
     names.length < 2
       ? names.join("")
       : `${names.slice(0, -1).join(", ")}${names.length > 2 ? "," : ""} and ${names.at(-1)}`,
+  time: (time: string) => letterTime(time, "en"),
+  span: (from: string, to: string) => `${letterTime(from, "en")} to ${letterTime(to, "en")}`,
+  moment: (day: string, time: string) =>
+    time === "" ? letterDay(day, "en") : `${letterDay(day, "en")}, ${letterTime(time, "en")}`,
+  openDays: {
+    "every-day": "every day",
+    "monday-to-friday": "Monday to Friday",
+    "monday-to-saturday": "Monday to Saturday",
+  },
+  phoneAt: (number: string, hours: string) => (hours === "" ? number : `${number}, ${hours}`),
+  dayAndNight: "Phone, day and night",
+  onCall: "On-call phone",
   unknown: "unknown",
   notSet: "not yet set; we will tell you",
   inches: (inches: number) => `${inches} in`,
@@ -81,7 +93,7 @@ export const EN = {
     spill: "Sewage spill: please keep away",
     "share-demand": "Request to pay your share",
     "authority-response": "Answer on the shared private sewer",
-    "close-out": "The work on the shared sewer is done",
+    "close-out": "Closing papers on the shared sewer",
   },
   subject: (title: string, place: string) => (place === "" ? title : `${title}: ${place}`),
 
@@ -404,6 +416,41 @@ export const EN = {
     head: ["", ""],
     day: "Day",
     hours: "Hours",
+    slot: "When we come",
+    slotOf: (span: string, unit: string) => (unit === "" ? span : `${span} (${unit})`),
+    waterOff: "No water, please",
+    openingWater: (place: string) =>
+      `We are about to test with dye whose drains lead to which branch of the shared sewer. Nobody comes into ${place}. But its water runs, or may run, past the place that we watch, and would wash the dye away.`,
+    asksWater: [
+      "Use no water in that time: no toilet, sink, shower or machine.",
+      "Tell us beforehand if you cannot be without water then, or if somebody there is ill.",
+    ],
+    choicesWater: [
+      "We will use no water in that time.",
+      "We cannot be without water then; please call me.",
+    ],
+    floor: {
+      outside: "outside",
+      basement: "basement",
+      "first-floor": "first floor",
+      "upper-floor": "upper floor",
+    },
+    drain: {
+      "floor-drain": "floor drain",
+      "laundry-sink": "laundry sink",
+      toilet: "toilet",
+      "kitchen-sink": "kitchen sink",
+      "bathroom-sink": "bathroom sink",
+      "tub-or-shower": "tub or shower",
+      "yard-drain": "yard drain",
+      downspout: "downspout",
+      sump: "sump",
+    },
+    floorDrain: (floor: string, drain: string) => `${floor} ${drain}`,
+    drainsIn: (drains: string) => `${drains}, on each floor that there is`,
+    flush: (gallons: number) =>
+      `A little dye, then about ${gallons} gallons of water at each drain`,
+    put: "What goes in",
     who: "Who comes",
     whoWords: (office: string) => `two people of ${office}, who will show you who they are`,
     inside: "Where",
@@ -478,6 +525,13 @@ export const EN = {
     alternatives: "What other rules would ask of you",
     alternativesHead: ["Rule", "Your share would be"],
     alternativesNote: "Each line shows the whole of your share under that rule.",
+    payment: "How it would be paid",
+    payDays: (days: number) => `By invoice, due ${days} days after the day of the invoice.`,
+    deposit: (percent: number) =>
+      percent === 0
+        ? "No deposit is asked for."
+        : `A deposit of ${percent}% of the share is asked for before the work begins.`,
+    ifNo: "This letter makes nothing due. If you do not agree, write your reasons on the answer slip; nothing is owed because of this letter.",
     choices: (amount: string) => [
       `I agree to the share of ${amount} as proposed.`,
       "I do not agree; my reasons are written below.",
@@ -491,17 +545,39 @@ export const EN = {
       `The shared sewer pipe needs repair. For that we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
     area: "Where",
     areaCross: (where: string, easement: string) =>
-      `The pipe crosses the lot from ${where} (stations). Easement: ${easement}.`,
+      `The pipe crosses the lot from ${where}, counted from the public main. Easement: ${easement}.`,
     easement: { recorded: "recorded", none: "none found", unknown: "unknown" },
     recordedAs: (number: string) => `recorded as ${number}`,
     areaWork: (title: string, where: string) => `${title}, ${where}`,
-    areaNone: "Not yet set; we will mark it on the ground with you before you answer.",
+    areaDig: (size: string, place: string) =>
+      `We plan to dig in an area of about ${size}: ${place}.`,
+    areaEnter: (place: string) => `We only walk in, look and measure: ${place}.`,
+    areaSize: (length: string, width: string) => `${length} by ${width}`,
+    areaUnset: "size not yet set",
+    placeUnset: "place not yet set",
+    areaNone: "not yet set",
     when: "When",
-    whenFrom: (day: string) => `From ${day}. We tell you the hours beforehand.`,
-    whenOpen: "The day is not yet set. We will not come before you know it.",
+    whenOver: (first: string, last: string) => `${first} to ${last}`,
+    whenFrom: (day: string) => `From ${day}.`,
+    whenOpen: "The days are not yet set.",
     terms: "On these terms",
+    contact: (name: string, phone: string) =>
+      `To call on the day: ${[name, phone].filter((part) => part !== "").join(", ")}.`,
+    larger: "If the area must be larger, we ask you first.",
+    restoration: {
+      "not-set": "",
+      "nothing-dug": "",
+      backfill: "We backfill and compact the ground.",
+      seed: "We backfill, compact and reseed the ground.",
+      sod: "We backfill and compact the ground and lay sod.",
+      gravel: "We backfill and compact the ground and replace the gravel.",
+      asphalt: "We backfill and compact the ground and patch the asphalt.",
+      concrete: "We backfill and compact the ground and patch the concrete.",
+      "by-owner": "We backfill and compact the ground; the surface is put back by you.",
+    },
+    mayDiffer: "New grass, plants and patches may not match.",
+    notRestored: (what: string) => `We do not replace: ${what}.`,
     termLines: (insurance: string) => [
-      "We plan to dig in the marked area. If it must be larger, we ask you first.",
       `We carry liability insurance${insurance === "" ? "; the certificate is shown on request." : ` (${insurance}).`}`,
       "You may take this consent back in writing at any time before work on your lot begins. Once the ground is open, we first make it safe.",
     ],
@@ -509,7 +585,7 @@ export const EN = {
       "If somebody rents there, they hear of it from us too; notice of entry remains yours to give.",
     choices: [
       "I allow entry for looking and measuring.",
-      "I allow digging in the marked area, on the terms above.",
+      "I allow digging in the area named above, on these terms.",
       "I do not allow it; my reasons are written below.",
       "Please call me first.",
     ],
@@ -524,7 +600,8 @@ export const EN = {
       `A draft goes to ${authority} first, if it wants to see it, on its own form where it has one.`,
       "Every owner on title signs, also husband and wife, trustees and purchasers under contract.",
       "Signatures are acknowledged before a notary public. A click or an email is not enough for a recorded paper.",
-      "The recorded number goes into the permit papers, and a copy goes to everyone.",
+      "Where a lender holds a deed of trust or mortgage, ask whether it has to consent.",
+      "The recorded number goes into the permit papers.",
     ],
     authority: "the sewer authority",
     existing: (title: string, number: string) =>
@@ -541,22 +618,22 @@ export const EN = {
     opening: (pipe: string) => `Work on ${pipe} is about to start.`,
     day: "First day of work",
     end: "How long",
+    until: (day: string) => `until ${day}`,
     hours: "Hours",
-    hoursOpen: "told on the door the day before",
     contractor: "Contractor",
-    phone: "Telephone, day and night",
     permits: "Permits",
     permit: (number: string) => `no. ${number}`,
     tickets: "Locate tickets",
     inspections: "Inspections",
+    inspection: (title: string, moment: string) => `${title}, ${moment}`,
     none: "none on file",
     work: "What is done",
     expect: "What to expect",
     expects: [
-      "Noise and vehicles in working hours. Your door stays reachable on foot; tell us if you need a car at the door.",
+      "Noise and vehicles in working hours. Tell us if you need a car at the door.",
       "Please keep cars away from the barriers and signs.",
-      "Before the pipe is opened you get another letter that says when not to use your drains.",
     ],
+    drains: "When not to use your drains is told in a letter of its own.",
     choices: [
       "I have read this letter.",
       "Somebody here needs the entrance kept free; please call me.",
@@ -569,7 +646,7 @@ export const EN = {
     from: "Do not use drains on",
     hours: "From when to when",
     openHours: "hours not yet set: ask us before you rely on this page",
-    why: "Why: every building on this pipe drains through the place where people work.",
+    why: "Why: water from your building runs, or may run, through the place where people work.",
     counts: "That means",
     countLines: [
       "no toilet, no sink, no shower or bath;",
@@ -579,7 +656,7 @@ export const EN = {
     happens:
       "If water is used all the same: sewage may come up in your own building or a neighbor’s, and it can run into the open trench where people work.",
     help: "If you cannot be without water (illness, small children, day care, a business), call us now. We will find a way with you.",
-    over: "We tell you at the door when the drains may be used again. Until you hear from us, please wait.",
+    over: "Until you hear from us that the drains may be used again, please wait, also past the stated hour. Call us if you hear nothing.",
     choices: [
       "Everybody at this address knows and will use no drain in that time.",
       "We need help for that time; please call.",
@@ -587,6 +664,21 @@ export const EN = {
   },
 
   spill: {
+    reportTitle: "Report of a sewage spill",
+    happened: "What happened",
+    known: (moment: string, place: string) =>
+      `It was first noticed on ${moment}${place === "" ? "" : `, ${place}`}.`,
+    called: (office: string, moment: string) => `${office} was called on ${moment}.`,
+    onSite: (moment: string) => `Our crew came on ${moment}.`,
+    stopped: (moment: string) => `The flow was stopped on ${moment}.`,
+    notStopped: "That the flow has stopped is not on file yet.",
+    reported: (to: string, moment: string, number: string) =>
+      `We reported this to ${to} on ${moment}${number === "" ? "" : ` (no. ${number})`}.`,
+    cleaned: (moment: string) => `The place was cleaned up on ${moment}.`,
+    volume: (gallons: number | null) =>
+      gallons === null ? "Volume: not known." : `Estimated volume: about ${gallons} gallons.`,
+    reached: (what: string) =>
+      what === "" ? "What it reached: not known." : `It reached: ${what}.`,
     opening: (where: string) => `Sewage has come out at or near ${where}.`,
     do: "What to do",
     doLines: [
@@ -613,7 +705,20 @@ export const EN = {
     reasonTested: "shown by repeated tests or by digging",
     reasonRuled: "accepted in writing by the authority, though not on the permit record",
     due: "Please pay by",
-    dueOpen: "The office will tell you the day.",
+    dueOpen: "not yet set",
+    payTo: (payee: string, methods: string) =>
+      `Pay to ${payee}${methods === "" ? "" : `, by ${methods}`}. Write the reference of this letter on it.`,
+    method: {
+      check: "check",
+      card: "card",
+      "bank-transfer": "bank transfer",
+      cash: "cash",
+      other: "other means",
+    },
+    or: "or",
+    dispute: (day: string) =>
+      `If you dispute it, write to us by ${day}: what you dispute, and why.`,
+    disputeOpen: "If you dispute it, write to us: what you dispute, and why.",
     enclosed: "Enclosed",
     enclosedLines: [
       "the sum behind your share, step by step (below)",
@@ -656,6 +761,18 @@ export const EN = {
   done: {
     opening: (pipe: string) =>
       `The work on ${pipe} is done. Please keep this letter with the papers of the property.`,
+    openingDug: (pipe: string) =>
+      `The work on ${pipe} was inspected; its permit is not final yet. Please keep this letter with the papers of the property.`,
+    openingOpen: (pipe: string) =>
+      `These are the papers on ${pipe} as they stand today; its permit is not final yet.`,
+    planned: "The work as planned",
+    whole: "All of the work",
+    built: (what: string, day: string, said: string) =>
+      `${what}, done on ${day}${said === "" ? "" : `: ${said}`}`,
+    account: (settled: string, open: string) =>
+      `${settled} of it has come in or was credited; ${open} is open.`,
+    invoiced: (place: string) => `Invoiced to ${place}`,
+    asBuilt: (day: string) => `As-built drawing, given to the authority on ${day}`,
     work: "What was done",
     cost: "What it came to",
     total: (amount: string) => `All work together: ${amount}.`,
@@ -673,8 +790,9 @@ export const EN = {
     nextLine: (where: string, who: string) => `From ${where}: ${who}`,
     nextUnknown: "Not worked out.",
     warranty: "Warranty",
-    warrantyLine: (office: string) =>
-      `For the warranty on the work, ask ${office} with the reference at the head of this letter.`,
+    warrantyNone: "There is no separate warranty on file.",
+    warrantyLine: (months: number, from: string, covers: string) =>
+      `${count(months, "month", "months")}${from === "" ? "" : ` from ${from}`}${covers === "" ? "" : `, on: ${covers}`}.`,
     choices: [],
   },
 };

@@ -1,6 +1,6 @@
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
-import { letterDay, letterWeekday } from "./letter-day.ts";
+import { letterDay, letterTime, letterWeekday } from "./letter-day.ts";
 import type { LetterWords } from "./words-en.ts";
 
 function feet(length: Cft): string {
@@ -39,6 +39,18 @@ export const ES: LetterWords = {
     const and = /^(i|hi(?!e))/i.test(last) ? "e" : "y";
     return `${names.slice(0, -1).join(", ")} ${and} ${last}`;
   },
+  time: (time) => letterTime(time, "es"),
+  span: (from, to) => `de ${letterTime(from, "es")} a ${letterTime(to, "es")}`,
+  moment: (day, time) =>
+    time === "" ? letterDay(day, "es") : `${letterDay(day, "es")}, ${letterTime(time, "es")}`,
+  openDays: {
+    "every-day": "todos los días",
+    "monday-to-friday": "de lunes a viernes",
+    "monday-to-saturday": "de lunes a sábado",
+  },
+  phoneAt: (number, hours) => (hours === "" ? number : `${number}; ${hours}`),
+  dayAndNight: "Teléfono, día y noche",
+  onCall: "Teléfono de guardia",
   unknown: "no se sabe",
   notSet: "aún sin fijar; le avisaremos",
   inches: (inches) => `${inches} pulg.`,
@@ -90,7 +102,7 @@ export const ES: LetterWords = {
     spill: "Derrame de aguas negras: manténgase lejos",
     "share-demand": "Solicitud de pago de su parte",
     "authority-response": "Respuesta sobre el desagüe privado compartido",
-    "close-out": "La obra en el desagüe compartido ha terminado",
+    "close-out": "Papeles de cierre del desagüe compartido",
   },
   subject: (title, place) => (place === "" ? title : `${title}: ${place}`),
 
@@ -418,6 +430,40 @@ export const ES: LetterWords = {
     head: ["", ""],
     day: "Día",
     hours: "Horas",
+    slot: "Cuándo venimos",
+    slotOf: (span, unit) => (unit === "" ? span : `${span} (${unit})`),
+    waterOff: "Por favor, sin agua",
+    openingWater: (place) =>
+      `Vamos a probar con tinte qué desagües llevan a qué ramal de la tubería compartida. Nadie entra en ${place}. Pero sus aguas pasan, o pueden pasar, por el lugar que observamos y se llevarían el tinte.`,
+    asksWater: [
+      "No use agua durante ese tiempo: ni inodoro, ni lavabo, ni ducha, ni máquinas.",
+      "Díganos antes si no puede estar sin agua o si alguien allí está enfermo.",
+    ],
+    choicesWater: [
+      "No usaremos agua durante ese tiempo.",
+      "No podemos estar sin agua entonces; llámeme, por favor.",
+    ],
+    floor: {
+      outside: "afuera",
+      basement: "en el sótano",
+      "first-floor": "en la planta baja",
+      "upper-floor": "en el piso de arriba",
+    },
+    drain: {
+      "floor-drain": "desagüe de piso",
+      "laundry-sink": "pileta de lavar",
+      toilet: "inodoro",
+      "kitchen-sink": "fregadero de la cocina",
+      "bathroom-sink": "lavabo",
+      "tub-or-shower": "tina o ducha",
+      "yard-drain": "desagüe de patio",
+      downspout: "bajante del techo",
+      sump: "sumidero",
+    },
+    floorDrain: (floor, drain) => `${drain} ${floor}`,
+    drainsIn: (drains) => `${drains}; en cada piso que haya`,
+    flush: (gallons) => `Un poco de tinte y luego unos ${gallons} galones de agua en cada desagüe`,
+    put: "Qué se echa",
     who: "Quién viene",
     whoWords: (office) => `dos personas de ${office}, que se identificarán`,
     inside: "Dónde",
@@ -492,6 +538,13 @@ export const ES: LetterWords = {
     alternatives: "Qué le pedirían otras reglas",
     alternativesHead: ["Regla", "Su parte sería"],
     alternativesNote: "Cada línea muestra toda su parte con esa regla.",
+    payment: "Cómo se pagaría",
+    payDays: (days) => `Con factura, a ${days} días de la fecha de la factura.`,
+    deposit: (percent) =>
+      percent === 0
+        ? "No se pide ningún depósito."
+        : `Antes de empezar la obra se pide un depósito del ${percent}% de la parte.`,
+    ifNo: "Esta carta no hace exigible ningún pago. Si no está de acuerdo, escriba sus razones en la hoja de respuesta; nada se debe por causa de esta carta.",
     choices: (amount) => [
       `Estoy de acuerdo con la parte de ${amount}, tal como se propone.`,
       "No estoy de acuerdo; abajo escribo mis razones.",
@@ -505,17 +558,38 @@ export const ES: LetterWords = {
       `Hay que reparar la tubería de desagüe compartida. Para eso necesitamos el permiso del dueño para entrar en ${place} y, donde esté marcado, excavar allí.`,
     area: "Dónde",
     areaCross: (where, easement) =>
-      `La tubería cruza el terreno de ${where} (distancias). Servidumbre: ${easement}.`,
+      `La tubería cruza el terreno de ${where}, contados desde la tubería principal. Servidumbre: ${easement}.`,
     easement: { recorded: "registrada", none: "no se encontró", unknown: "no se sabe" },
     recordedAs: (number) => `registrada con el número ${number}`,
     areaWork: (title, where) => `${title}, ${where}`,
-    areaNone: "Aún sin fijar; lo marcaremos con usted en el terreno antes de que responda.",
+    areaDig: (size, place) => `Planeamos excavar en un área de unos ${size}: ${place}.`,
+    areaEnter: (place) => `Solo entramos a ver y medir: ${place}.`,
+    areaSize: (length, width) => `${length} por ${width}`,
+    areaUnset: "tamaño aún sin fijar",
+    placeUnset: "lugar aún sin fijar",
+    areaNone: "aún sin fijar",
     when: "Cuándo",
-    whenFrom: (day) => `Desde el ${day}. Antes le decimos las horas.`,
-    whenOpen: "El día aún no está fijado. No vendremos antes de que usted lo sepa.",
+    whenOver: (first, last) => `Del ${first} al ${last}`,
+    whenFrom: (day) => `Desde el ${day}.`,
+    whenOpen: "Los días aún no están fijados.",
     terms: "En estas condiciones",
+    contact: (name, phone) =>
+      `A quién llamar ese día: ${[name, phone].filter((part) => part !== "").join(", ")}.`,
+    larger: "Si el área debe ser más grande, le preguntamos primero.",
+    restoration: {
+      "not-set": "",
+      "nothing-dug": "",
+      backfill: "Rellenamos y compactamos el suelo.",
+      seed: "Rellenamos, compactamos y volvemos a sembrar el césped.",
+      sod: "Rellenamos y compactamos el suelo y ponemos césped en rollo.",
+      gravel: "Rellenamos y compactamos el suelo y reponemos la grava.",
+      asphalt: "Rellenamos y compactamos el suelo y parchamos el asfalto.",
+      concrete: "Rellenamos y compactamos el suelo y parchamos el concreto.",
+      "by-owner": "Rellenamos y compactamos el suelo; usted repone la superficie.",
+    },
+    mayDiffer: "El césped nuevo, las plantas y los parches pueden no verse iguales.",
+    notRestored: (what) => `No reponemos: ${what}.`,
     termLines: (insurance) => [
-      "Planeamos excavar en el área marcada. Si debe ser más grande, le preguntamos primero.",
       `Tenemos seguro de responsabilidad${insurance === "" ? "; el certificado se muestra a quien lo pida." : ` (${insurance}).`}`,
       "Usted puede retirar este permiso por escrito en cualquier momento antes de que empiece la obra en su terreno. Una vez abierto el suelo, primero lo dejamos seguro.",
     ],
@@ -523,7 +597,7 @@ export const ES: LetterWords = {
       "Si alguien alquila allí, también se enterará por nosotros; avisarle de la entrada le sigue correspondiendo a usted.",
     choices: [
       "Permito entrar para ver y medir.",
-      "Permito excavar en el área marcada, en las condiciones de arriba.",
+      "Permito excavar en el área arriba indicada, en estas condiciones.",
       "No lo permito; abajo escribo mis razones.",
       "Llámeme primero, por favor.",
     ],
@@ -538,7 +612,8 @@ export const ES: LetterWords = {
       `Primero se envía un borrador a ${authority}, si quiere verlo, en su propio formulario si lo tiene.`,
       "Firma cada dueño que figure en el título, también cónyuges, fiduciarios y compradores bajo contrato.",
       "Las firmas se certifican ante un notary public (funcionario que certifica firmas). Un clic o un correo no bastan para un documento que se registra.",
-      "El número de registro va a los papeles del permiso, y todos reciben copia.",
+      "Si un banco tiene una hipoteca o escritura de fideicomiso, pregunte si debe dar su consentimiento.",
+      "El número de registro va a los papeles del permiso.",
     ],
     authority: "la autoridad del alcantarillado",
     existing: (title, number) =>
@@ -555,22 +630,22 @@ export const ES: LetterWords = {
     opening: (pipe) => `Va a empezar la obra en ${pipe}.`,
     day: "Primer día de obra",
     end: "Cuánto dura",
+    until: (day) => `hasta el ${day}`,
     hours: "Horas",
-    hoursOpen: "se avisa en la puerta el día antes",
     contractor: "Contratista",
-    phone: "Teléfono, día y noche",
     permits: "Permisos",
     permit: (number) => `núm. ${number}`,
     tickets: "Avisos de localización",
     inspections: "Inspecciones",
+    inspection: (title, moment) => `${title}, ${moment}`,
     none: "ninguno en el expediente",
     work: "Qué se hace",
     expect: "Qué esperar",
     expects: [
-      "Ruido y vehículos en horas de trabajo. A su puerta se puede llegar a pie; díganos si necesita un auto en la puerta.",
+      "Ruido y vehículos en horas de trabajo. Díganos si necesita un auto en la puerta.",
       "Por favor, mantenga los autos lejos de las barreras y los letreros.",
-      "Antes de abrir la tubería recibirá otra carta que dice cuándo no usar sus desagües.",
     ],
+    drains: "Cuándo no usar sus desagües se le dice en una carta aparte.",
     choices: [
       "He leído esta carta.",
       "Alguien aquí necesita la entrada libre; llámeme, por favor.",
@@ -583,7 +658,7 @@ export const ES: LetterWords = {
     from: "No use los desagües el",
     hours: "De qué hora a qué hora",
     openHours: "horas aún sin fijar: pregúntenos antes de guiarse por esta hoja",
-    why: "Por qué: cada edificio de esta tubería desagua por el lugar donde trabajan personas.",
+    why: "Por qué: las aguas de su edificio pasan, o pueden pasar, por el lugar donde trabajan personas.",
     counts: "Eso quiere decir",
     countLines: [
       "ni inodoro, ni lavabo, ni ducha, ni tina;",
@@ -593,7 +668,7 @@ export const ES: LetterWords = {
     happens:
       "Si de todos modos se usa agua: las aguas negras pueden subir en su propio edificio o en el de un vecino, y pueden correr a la zanja abierta donde trabajan personas.",
     help: "Si no puede estar sin agua (enfermedad, niños pequeños, guardería, un negocio), llámenos ahora. Buscaremos una solución con usted.",
-    over: "Le avisamos en la puerta cuando se puedan volver a usar los desagües. Hasta que sepa de nosotros, espere, por favor.",
+    over: "Hasta que sepa por nosotros que se pueden volver a usar los desagües, espere, por favor, también después de la hora indicada. Llámenos si no sabe nada.",
     choices: [
       "Todos en esta dirección lo saben y no usarán ningún desagüe en ese tiempo.",
       "Necesitamos ayuda durante ese tiempo; llámenos, por favor.",
@@ -601,6 +676,20 @@ export const ES: LetterWords = {
   },
 
   spill: {
+    reportTitle: "Informe de un derrame de aguas negras",
+    happened: "Qué pasó",
+    known: (moment, place) =>
+      `Se notó por primera vez el ${moment}${place === "" ? "" : `, ${place}`}.`,
+    called: (office, moment) => `Se llamó a ${office} el ${moment}.`,
+    onSite: (moment) => `Nuestra cuadrilla llegó el ${moment}.`,
+    stopped: (moment) => `El flujo se detuvo el ${moment}.`,
+    notStopped: "Aún no consta en el expediente que el flujo se haya detenido.",
+    reported: (to, moment, number) =>
+      `Lo informamos a ${to} el ${moment}${number === "" ? "" : ` (núm. ${number})`}.`,
+    cleaned: (moment) => `El lugar se limpió el ${moment}.`,
+    volume: (gallons) =>
+      gallons === null ? "Volumen: no se sabe." : `Volumen estimado: unos ${gallons} galones.`,
+    reached: (what) => (what === "" ? "Adónde llegó: no se sabe." : `Llegó a: ${what}.`),
     opening: (where) => `Han salido aguas negras en o cerca de ${where}.`,
     do: "Qué hacer",
     doLines: [
@@ -628,7 +717,20 @@ export const ES: LetterWords = {
     reasonTested: "mostrada por pruebas repetidas o por excavación",
     reasonRuled: "aceptada por escrito por la autoridad, aunque no está en el registro",
     due: "Pague, por favor, a más tardar el",
-    dueOpen: "La oficina le dirá el día.",
+    dueOpen: "aún sin fijar",
+    payTo: (payee, methods) =>
+      `Pague a ${payee}${methods === "" ? "" : `, con ${methods}`}. Escriba en el pago la referencia de esta carta.`,
+    method: {
+      check: "cheque",
+      card: "tarjeta",
+      "bank-transfer": "transferencia bancaria",
+      cash: "efectivo",
+      other: "otro medio",
+    },
+    or: "o",
+    dispute: (day) =>
+      `Si no está de acuerdo con el cobro, escríbanos a más tardar el ${day}: qué disputa y por qué.`,
+    disputeOpen: "Si no está de acuerdo con el cobro, escríbanos: qué disputa y por qué.",
     enclosed: "Se adjunta",
     enclosedLines: [
       "la cuenta de su parte, paso a paso (abajo)",
@@ -670,6 +772,16 @@ export const ES: LetterWords = {
   done: {
     opening: (pipe) =>
       `La obra en ${pipe} ha terminado. Guarde, por favor, esta carta con los papeles de la propiedad.`,
+    openingDug: (pipe) =>
+      `La obra en ${pipe} fue inspeccionada; su permiso aún no es final. Guarde, por favor, esta carta con los papeles de la propiedad.`,
+    openingOpen: (pipe) =>
+      `Estos son los papeles sobre ${pipe} tal como están hoy; su permiso aún no es final.`,
+    planned: "La obra según lo planeado",
+    whole: "Toda la obra",
+    built: (what, day, said) => `${what}, hecho el ${day}${said === "" ? "" : `: ${said}`}`,
+    account: (settled, open) => `De eso ha llegado o se acreditó ${settled}; quedan ${open}.`,
+    invoiced: (place) => `Facturado a ${place}`,
+    asBuilt: (day) => `Plano de lo construido, entregado a la autoridad el ${day}`,
     work: "Qué se hizo",
     cost: "Cuánto costó",
     total: (amount) => `Toda la obra junta: ${amount}.`,
@@ -689,8 +801,9 @@ export const ES: LetterWords = {
     nextLine: (where, who) => `De ${where}: ${who}`,
     nextUnknown: "No se ha determinado.",
     warranty: "Garantía",
-    warrantyLine: (office) =>
-      `Para la garantía de la obra, pregunte a ${office} con la referencia que encabeza esta carta.`,
+    warrantyNone: "No hay en el expediente una garantía aparte.",
+    warrantyLine: (months, from, covers) =>
+      `${count(months, "mes", "meses")}${from === "" ? "" : ` desde el ${from}`}${covers === "" ? "" : `, sobre: ${covers}`}.`,
     choices: [],
   },
 };

@@ -53,6 +53,9 @@ export interface LineFacts {
   /** Whether a neighbour's statement shows the others' amounts, and what other rules would give. */
   readonly statementOthers: boolean;
   readonly statementRules: boolean;
+  /** Months for which the office stands behind the work, and for what; null: no warranty of its own. */
+  readonly warrantyMonths: number | null;
+  readonly warrantyCovers: string;
   readonly note: string;
 }
 

@@ -10,6 +10,7 @@ import type { Observation, Run } from "../run/run.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
+import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
@@ -217,8 +218,6 @@ function clockTime(seconds: number): string {
   return `${minutes}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
 }
 
-const RESULTS = { positive: "seen", "not-seen": "not seen", inconclusive: "inconclusive" };
-
 /** Every test on whose a tie-in is, with what makes it strong or weak. */
 export function testSheet({ file, report }: PacketInput): Sheet {
   const rows = file.tests.map((test) => {
@@ -234,7 +233,7 @@ export function testSheet({ file, report }: PacketInput): Sheet {
       test.firstSeenAt === "" ? "–" : test.firstSeenAt,
       test.controlResult === "not-run" ? "none" : test.controlResult,
       [test.dosedBy, test.watchedBy].filter((part) => part !== "").join(", "),
-      RESULTS[test.result],
+      TEST_RESULT_WORDS[test.result],
     ];
   });
   const levels = report.tieIns

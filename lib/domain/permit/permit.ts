@@ -90,5 +90,12 @@ export interface DatedEvent {
   readonly on: Day;
   /** Time of day as `16:05`, for rules in hours; empty where none is noted. */
   readonly at: string;
+  /** When it ends, as `15:30`, for what has hours; empty where none is noted. */
+  readonly until: string;
+  /** Its last day, for what goes over several; null: the one day. */
+  readonly lastOn: Day | null;
+  /** The authority's number or reference, which letters print. */
+  readonly reference: string;
+  /** The office's own; prints nowhere. */
   readonly note: string;
 }

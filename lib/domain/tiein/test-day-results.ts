@@ -1,10 +1,11 @@
+import { type EntryRefusal, entryRefused } from "../consent/entry-refused.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { ControlResult, TestResult, TieInTest } from "./test.ts";
 import type { TestDay, TestStop } from "./test-day.ts";
 
 /** What tells a stop from the others of its day, whatever their order. */
-export function stopKey({ startsAt, propertyId, unitId, colour }: TestStop): string {
-  return [startsAt, propertyId, unitId ?? "", colour].join("|");
+export function stopKey({ startsAt, propertyId, unitId, pointId, colour }: TestStop): string {
+  return [startsAt, propertyId ?? pointId ?? "", unitId ?? "", colour].join("|");
 }
 
 /** Id of the test that a result of a stop makes: the same stop makes the same test. */
@@ -24,9 +25,38 @@ export function resultOf(
 
 /** Stops for which a result was recorded: they stay as they are. */
 export function recordedStops(file: Pick<LineFile, "tests">, day: TestDay): TestStop[] {
-  return day.stops.filter((stop) =>
-    stop.tieInIds.some((tieInId) => resultOf(file, day, { stop, tieInId }) !== null),
+  return day.stops.filter((stop) => isRecorded(file, day, stop));
+}
+
+function isRecorded(file: Pick<LineFile, "tests">, day: TestDay, stop: TestStop): boolean {
+  return (
+    stop.passed !== null ||
+    stop.tieInIds.some((tieInId) => resultOf(file, day, { stop, tieInId }) !== null)
   );
+}
+
+type PlanFile = Parameters<typeof entryRefused>[0] & Pick<LineFile, "tests">;
+
+/** A stop that nobody goes to, since somebody there said no after it was planned. */
+export interface RefusedStop {
+  readonly stop: TestStop;
+  readonly refusal: EntryRefusal;
+}
+
+/** The stops that were planned at places that refused entry since; what was tested stays tested. */
+export function refusedStops(file: PlanFile, day: TestDay): RefusedStop[] {
+  return day.stops.flatMap((stop) => {
+    const { propertyId, unitId } = stop;
+    if (propertyId === null || isRecorded(file, day, stop)) return [];
+    const refusal = entryRefused(file, { propertyId, unitId });
+    return refusal === null ? [] : [{ stop, refusal }];
+  });
+}
+
+/** The stops that are gone to. */
+export function stopsInForce(file: PlanFile, day: TestDay): TestStop[] {
+  const refused = new Set(refusedStops(file, day).map(({ stop }) => stop));
+  return day.stops.filter((stop) => !refused.has(stop));
 }
 
 /** Every test of the day on a tie-in, the control's own dosing among them. */

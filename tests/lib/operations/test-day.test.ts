@@ -3,8 +3,9 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { TestStop } from "#lib/domain/tiein/test-day.ts";
 import { stopKey } from "#lib/domain/tiein/test-day-results.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
+import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
-import { aProperty } from "#tests/support/file.ts";
+import { aConsent, aParty, aPoint, aProperty, aRole, aTestStop } from "#tests/support/file.ts";
 import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
 
 /** A planned day: the control at 12, then 18 twice, while the undocumented tie-in is watched. */
@@ -12,15 +13,8 @@ function aPlannedDay() {
   const { act, lineId } = aDesk({ undocumented: true });
   addRows(act, { lineId, table: "properties" }, [aProperty("18", { stake: "candidate" })]);
   const tieInId = fileOf(act, lineId).observations.find(({ id }) => id === "extra")?.tieInId ?? "";
-  const stop = (propertyId: string, startsAt: string, colour: string): TestStop => ({
-    propertyId,
-    unitId: null,
-    tieInIds: [tieInId],
-    fixture: "Kitchen sink",
-    colour,
-    startsAt,
-    waitMinutes: 15,
-  });
+  const stop = (propertyId: string, startsAt: string, colour: string): TestStop =>
+    aTestStop(propertyId, { tieInIds: [tieInId], startsAt, colour });
   const control = stop("12", "09:00", "red");
   const first = stop("18", "09:30", "green");
   const second = stop("18", "10:00", "blue");
@@ -31,6 +25,8 @@ function aPlannedDay() {
     on: act.today,
     controlPropertyId: "12",
     stops: [second, control, first],
+    plantToldOn: null,
+    plantTold: "",
     note: "",
   };
   const { dayId } = must(planTestDay(act, plan));
@@ -195,4 +191,98 @@ test("the field may plan and record", () => {
   const field = anAct(act.db, { role: "field" });
   must(recordTestResult(field, press(first)));
   must(planTestDay(field, plan));
+});
+
+test("planTestDay() refuses to rinse and dose at once", () => {
+  const { act, plan, control, first } = aPlannedDay();
+  const rinsed = { ...control, rinseMinutes: 10 };
+  const soon = { ...first, startsAt: "09:20" };
+  expect(planTestDay(act, { ...plan, stops: [rinsed, soon] })).toMatchObject({
+    error: {
+      path: "stops.1.startsAt",
+      detail:
+        "One dosing at a time: the one at 09:00 is watched until 09:15 and rinsed until 09:25",
+    },
+  });
+  must(planTestDay(act, { ...plan, stops: [rinsed, { ...first, startsAt: "09:25" }] }));
+});
+
+test("planTestDay() refuses to watch two places with one camera", () => {
+  const { act, lineId, plan, first, tieInId } = aPlannedDay();
+  const far = fileOf(act, lineId).observations.find(({ id }) => id === "o-12")?.tieInId ?? "";
+  const both = { ...first, tieInIds: [tieInId, far] };
+  expect(planTestDay(act, { ...plan, stops: [both] })).toMatchObject({
+    error: {
+      path: "stops.0.tieInIds",
+      detail: expect.stringMatching(/One camera .* 30\.0 ft apart/),
+    },
+  });
+});
+
+test("planTestDay() refuses a control that joins above what is watched", () => {
+  const { act, plan, first } = aPlannedDay();
+  // 16 joins at 60 ft, the watched branch at 50.
+  const above = { ...first, propertyId: "16" };
+  expect(planTestDay(act, { ...plan, controlPropertyId: "16", stops: [above] })).toMatchObject({
+    error: { path: "controlPropertyId" },
+  });
+  must(
+    planTestDay(act, { ...plan, controlPropertyId: "12", stops: [{ ...first, propertyId: "12" }] }),
+  );
+});
+
+test("planTestDay() sends nobody where entry was refused", () => {
+  const { act, lineId, plan, first } = aPlannedDay();
+  addRows(act, { lineId, table: "parties" }, [aParty("nils")]);
+  addRows(act, { lineId, table: "roles" }, [aRole("nils", "18")]);
+  const { id: _id, ...no } = aConsent("no", {
+    kind: "enter",
+    partyId: "nils",
+    propertyId: "18",
+    state: "refused",
+    stateOn: act.today,
+  });
+  must(recordConsent(act, { lineId, ...no }));
+  expect(planTestDay(act, { ...plan, stops: [first] })).toMatchObject({
+    error: { path: "stops.0.propertyId", detail: expect.stringContaining("18 Fennel Row refused") },
+  });
+});
+
+test("a stop is at an address or an access of the pipe; what passed there is kept with the plan", () => {
+  const { act, lineId, plan, press, first, dayId } = aPlannedDay();
+  addRows(act, { lineId, table: "points" }, [aPoint("high", { station: 9_000 })]);
+  const pipe = { ...first, propertyId: null, pointId: "high", startsAt: "11:00" };
+  expect(planTestDay(act, { ...plan, stops: [{ ...pipe, propertyId: "18" }] })).toMatchObject({
+    error: { path: "stops.0.propertyId" },
+  });
+  expect(planTestDay(act, { ...plan, stops: [{ ...pipe, pointId: null }] }).ok).toBe(false);
+  must(planTestDay(act, { ...plan, dayId, stops: [...plan.stops, pipe] }));
+  expect(must(recordTestResult(act, press(pipe)))).toEqual({ testId: null });
+  const file = fileOf(act, lineId);
+  expect(file.tests).toEqual([]);
+  expect(file.testDays[0]?.stops.at(-1)?.passed).toBe("positive");
+  expect(file.history.at(-1)?.sentence).toBe(
+    "Dye from the cleanout at 90.0 ft was seen to pass the camera.",
+  );
+  const unsaid = { ...pipe, passed: null };
+  expect(planTestDay(act, { ...plan, dayId, stops: [...plan.stops, unsaid] })).toMatchObject({
+    error: { reason: "frozen" },
+  });
+});
+
+test("drains, dose and water of the stop go into its test", () => {
+  const { act, lineId, plan, press, dayId, first } = aPlannedDay();
+  const full: TestStop = {
+    ...first,
+    drains: [{ floor: "basement", drain: "floor-drain" }],
+    fixture: "",
+    dose: "2 tablets",
+    flushGallons: 5,
+  };
+  must(planTestDay(act, { ...plan, dayId, stops: [full] }));
+  must(recordTestResult(act, press(full)));
+  expect(fileOf(act, lineId).tests[0]).toMatchObject({
+    fixture: "basement floor drain",
+    quantity: "2 tablets, then 5 gallons of water",
+  });
 });

@@ -1,7 +1,8 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { CONTROL_WORDS, TEST_KIND_WORDS, TEST_RESULT_WORDS, withNone } from "../_field-terms.ts";
+import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import { CONTROL_WORDS, TEST_KIND_WORDS, withNone } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
 import { CONTROL_SYNONYMS, TEST_RESULT_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";

@@ -12,7 +12,15 @@ export function EventGrid({ lineId, file }: { readonly lineId: string; readonly 
       base={getRevisions(db(), lineId).events}
       rows={file.events.map((event) => ({ ...event }))}
       columns={EVENT_COLUMNS}
-      blank={{ event: "authority-order", on: null, at: "", note: "" }}
+      blank={{
+        event: "authority-order",
+        on: null,
+        at: "",
+        until: "",
+        lastOn: null,
+        reference: "",
+        note: "",
+      }}
       addWord="event"
       emptyWords="Nothing of the kind happened yet."
       label="What happened that starts clocks"

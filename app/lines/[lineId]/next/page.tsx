@@ -61,6 +61,7 @@ export default async function NextPage({
       </Section>
       <Section
         title="What happened that starts clocks"
+        id="events"
         note="Only what no other page records: an order of the authority, a pause of drains, an entry into a dwelling, the day that work begins."
       >
         <EventGrid lineId={lineId} file={file} />

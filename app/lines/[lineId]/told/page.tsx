@@ -27,9 +27,12 @@ export default async function ToldPage({
   const drafts = file.notices.filter((notice) => notice.state === "draft");
   const unsent = listOutgoing(db(), lineId).filter((message) => message.state !== "sent");
   const write = may("work-the-file") ? (
-    <ButtonLink href={`/lines/${lineId}/told/write`} main>
-      Write letters
-    </ButtonLink>
+    <>
+      <ButtonLink href={`/lines/${lineId}/told/facts`}>What letters rest on</ButtonLink>
+      <ButtonLink href={`/lines/${lineId}/told/write`} main>
+        Write letters
+      </ButtonLink>
+    </>
   ) : null;
   return (
     <>

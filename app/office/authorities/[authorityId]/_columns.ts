@@ -84,6 +84,7 @@ const EVENTS: Record<ClockEvent, string> = {
   "corrections-asked": "corrections are asked",
   "authority-order": "the authority orders",
   "tenant-entry": "a tenant’s home is entered",
+  "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
 };

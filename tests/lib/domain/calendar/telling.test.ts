@@ -19,6 +19,8 @@ import {
   aProperty,
   aReply,
   aRole,
+  aTestDay,
+  aTestStop,
   aUnit,
 } from "#tests/support/file.ts";
 
@@ -188,14 +190,6 @@ describe("an entry into a dwelling", () => {
     roll: "none",
   });
   const ON = "2026-12-03";
-  const stop = {
-    unitId: null,
-    tieInIds: [],
-    fixture: "",
-    colour: "",
-    startsAt: "09:00",
-    waitMinutes: 15,
-  };
   const facts = {
     properties: [aProperty("own"), aProperty("let")],
     parties: ["ida", "jo", "kim"].map((name) => aParty(name)),
@@ -208,15 +202,10 @@ describe("an entry into a dwelling", () => {
     events: [anEvent("v", { event: "tenant-entry", on: ON })],
   };
   const dayAt = (...places: string[]) => [
-    {
-      id: "day",
-      on: ON,
-      controlPropertyId: null,
-      stops: places.map((propertyId) => ({ ...stop, propertyId })),
-      note: "",
-      plannedBy: "Ruth",
-      plannedOn: TODAY,
-    },
+    aTestDay(
+      places.map((propertyId) => aTestStop(propertyId)),
+      { on: ON },
+    ),
   ];
 
   test("asks for the tenants that are entered, not for owners who live there", () => {

@@ -15,6 +15,7 @@ import {
   anAddress,
   anAuthority,
   anEntry,
+  anEvent,
   anObservation,
   anOffice,
   aParty,
@@ -554,7 +555,7 @@ describe("what happens next", () => {
         aNotice(id, { partyId: id, state: "sent", replyBy: "2026-11-24" }),
       ),
       locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
-      events: [{ id: "e", event: "authority-order", on: "2026-11-20", at: "", note: "" }],
+      events: [anEvent("e", { event: "authority-order", on: "2026-11-20" })],
     });
     expect(next.sentence).toBe(
       "Reply-by of 2 letters tomorrow; locate window opens Friday; 1 more clock",

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
 import { aHold } from "#tests/support/answers.ts";
-import { aRole, aSplit } from "#tests/support/file.ts";
+import { aRole, aSplit, aTestDay, aTestStop } from "#tests/support/file.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 function parties(kind: LetterKind, line = sampleLine()): string[] {
@@ -45,26 +45,11 @@ test("recipientsOf() an inquiry are none once the owner has accepted the tie-in"
 
 test("recipientsOf() a test visit are people of the addresses that a day to come is planned for", () => {
   const { file, report } = sampleLine();
-  const stop = {
-    propertyId: "p12",
-    unitId: null,
-    tieInIds: ["T3"],
-    fixture: "",
-    colour: "green",
-    startsAt: "09:00",
-    waitMinutes: 15,
-  };
-  const day = {
-    id: "day",
-    on: report.today,
-    controlPropertyId: null,
-    stops: [stop, { ...stop, startsAt: "10:00" }],
-    note: "",
-    plannedBy: "",
-    plannedOn: report.today,
-  };
+  const stop = aTestStop("p12", { tieInIds: ["T3"] });
+  const day = aTestDay([stop, { ...stop, startsAt: "10:00" }], { on: report.today });
   const planned = { ...sampleLine(), file: { ...file, testDays: [day] } };
-  expect(parties("test-visit", planned)).toEqual(["ottilie"]);
+  // Whoever is asked to keep water off is written to as well: those above, and the candidate.
+  expect(parties("test-visit", planned)).toEqual(["ottilie", "larkspur", "tenant", "lodz", "nils"]);
   const past = { ...sampleLine(), file: { ...file, testDays: [{ ...day, on: "2026-01-02" }] } };
   expect(parties("test-visit", past)).toEqual(parties("test-visit"));
   expect(parties("test-visit")).toContain("nils");

@@ -2,27 +2,36 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import { COLOURS, tieInsToTest } from "#lib/domain/tiein/plan-test-day.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+import { COLOURS, tieInsToTest, USUAL_DOSING } from "#lib/domain/tiein/plan-test-day.ts";
+import { DRAIN_WORDS, dosedWords, drainWords, FLOOR_WORDS } from "#lib/domain/tiein/stop-words.ts";
+import { FLOORS, type TestDay, type TestStop } from "#lib/domain/tiein/test-day.ts";
 import { tieInName } from "../../_names.ts";
+import { optionsOf } from "../../_terms.ts";
 import { propertyChoices } from "../../who/_columns.ts";
+import { placeOptions, placeValue } from "./_stop-names.ts";
 import { dropDayAction, planDayAction } from "./actions.ts";
 import styles from "./test-day.module.css";
+
+type Plan = Pick<
+  TestDay,
+  "on" | "controlPropertyId" | "stops" | "plantToldOn" | "plantTold" | "note"
+>;
 
 interface PlanFormProps {
   readonly lineId: string;
   readonly file: LineFile;
   readonly report: Report;
-  readonly plan: Pick<TestDay, "on" | "controlPropertyId" | "stops" | "note">;
+  readonly plan: Plan;
   /** The day that is changed; null for a new one. */
   readonly day: TestDay | null;
 }
 
-/** The plan as a form: each stop with its address, what is watched, colour, time and wait. */
+/** The plan as a form: each stop with its place, what is watched, color, times, drains and dose. */
 export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
-  const addresses = propertyChoices(file);
+  const places = placeOptions(file);
   const watched = [
     ...new Set([
       ...plan.stops.flatMap(({ tieInIds }) => tieInIds),
@@ -44,9 +53,9 @@ export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
         <Choice
           label="Control address"
           name="controlPropertyId"
-          options={[{ value: "", label: "none" }, ...addresses]}
+          options={[{ value: "", label: "none" }, ...propertyChoices(file)]}
           defaultValue={plan.controlPropertyId ?? ""}
-          hint="Its tie-in is known. Its dye must not come from a watched one."
+          hint="Joins below what is watched; its dye must not come from there."
         />
       </div>
       {stops.map((stop, at) => (
@@ -56,10 +65,25 @@ export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
           at={at}
           stop={stop}
           file={file}
-          addresses={addresses}
+          places={places}
           watched={watched}
         />
       ))}
+      <div className={styles["fields"]}>
+        <Field
+          label="Sewer and plant told on"
+          name="plantToldOn"
+          type="date"
+          defaultValue={plan.plantToldOn ?? ""}
+          hint="Dye shows at the treatment plant."
+        />
+        <Field
+          label="Who was told, by whom"
+          name="plantTold"
+          defaultValue={plan.plantTold}
+          example="plant operator, by Ruth"
+        />
+      </div>
       <Field label="Note" name="note" rows={2} defaultValue={plan.note} />
       <div>
         <SubmitButton pendingWord="Saving …">
@@ -70,43 +94,35 @@ export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
   );
 }
 
-function StopFields({
-  at,
-  stop,
-  file,
-  addresses,
-  watched,
-}: {
+interface StopFieldsProps {
   readonly at: number;
   readonly stop: TestStop | null;
   readonly file: LineFile;
-  readonly addresses: readonly { readonly value: string; readonly label: string }[];
+  readonly places: readonly { readonly value: string; readonly label: string }[];
   readonly watched: readonly string[];
-}) {
+}
+
+function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
   const name = (field: string) => `stops.${at}.${field}`;
   const colour = stop?.colour ?? COLOURS[at % COLOURS.length];
   return (
     <fieldset className={styles["stop"]}>
       <legend>{stop === null ? "One more stop" : `Stop ${at + 1}`}</legend>
-      <input type="hidden" name={name("unitId")} value={stop?.unitId ?? ""} />
+      <input type="hidden" name={name("passed")} value={stop?.passed ?? ""} />
       <div className={styles["stop-fields"]}>
         <Choice
           label="At"
-          name={name("propertyId")}
-          options={[{ value: "", label: "no stop" }, ...addresses]}
-          defaultValue={stop?.propertyId ?? ""}
+          name={name("place")}
+          options={[{ value: "", label: "no stop" }, ...places]}
+          defaultValue={stop === null ? "" : placeValue(stop)}
         />
-        <Field
-          label="Fixture"
-          name={name("fixture")}
-          defaultValue={stop?.fixture ?? "Kitchen sink"}
-        />
-        <Field label="Colour" name={name("colour")} defaultValue={colour} width={8} />
+        <Field label="Color" name={name("colour")} defaultValue={colour} width={8} />
         <Field
           label="Dosed at"
           name={name("startsAt")}
-          defaultValue={stop?.startsAt ?? ""}
-          width={6}
+          defaultValue={stop === null ? "" : formatTime(stop.startsAt)}
+          example="9:30 am"
+          width={7}
         />
         <Field
           label="Watch for"
@@ -116,9 +132,17 @@ function StopFields({
           unit="min"
           width={4}
         />
+        <Field
+          label="Rinse for"
+          name={name("rinseMinutes")}
+          defaultValue={stop?.rinseMinutes ?? USUAL_DOSING.rinseMinutes}
+          inputMode="numeric"
+          unit="min"
+          width={4}
+        />
       </div>
       <div className="cluster">
-        <span className="muted">Watched:</span>
+        <span className="muted">Watched, all from one place:</span>
         {watched.map((tieInId) => (
           <Tick
             key={tieInId}
@@ -129,7 +153,53 @@ function StopFields({
           />
         ))}
       </div>
+      <DosingFields name={name} stop={stop} />
     </fieldset>
+  );
+}
+
+const NO_DRAIN = { value: "", label: "none" };
+
+/** Which drains, how much dye and water: folded, since it is mostly alike. */
+function DosingFields({
+  name,
+  stop,
+}: {
+  readonly name: (field: string) => string;
+  readonly stop: TestStop | null;
+}) {
+  const like = stop ?? { ...USUAL_DOSING, fixture: "" };
+  const words = [drainWords(like), dosedWords(like)].filter((part) => part !== "").join("; ");
+  return (
+    <details>
+      <summary className="small">Drains, dye and water: {words || "not said"}</summary>
+      <div className={styles["fields"]}>
+        {FLOORS.map((floor) => (
+          <Choice
+            key={floor}
+            label={`Drain, ${FLOOR_WORDS[floor]}`}
+            name={name(`drain.${floor}`)}
+            options={[NO_DRAIN, ...optionsOf(DRAIN_WORDS)]}
+            defaultValue={like.drains.find((each) => each.floor === floor)?.drain ?? ""}
+          />
+        ))}
+        <Field label="Another drain" name={name("fixture")} defaultValue={like.fixture} />
+        <Field
+          label="Dye at each drain"
+          name={name("dose")}
+          defaultValue={like.dose}
+          example="2 tablets"
+        />
+        <Field
+          label="Then water"
+          name={name("flushGallons")}
+          defaultValue={like.flushGallons ?? ""}
+          inputMode="numeric"
+          unit="gal"
+          width={4}
+        />
+      </div>
+    </details>
   );
 }
 

@@ -1,13 +1,15 @@
 import { Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { minutesOf } from "#lib/domain/calendar/time-of-day.ts";
+import { formatTime, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { dosedWords } from "#lib/domain/tiein/stop-words.ts";
 import type { TieInTest } from "#lib/domain/tiein/test.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
-import { resultOf, stopKey, testsOfDay } from "#lib/domain/tiein/test-day-results.ts";
-import { propertyName, tieInName } from "../../_names.ts";
-import { RESULT_WORDS } from "./_words.ts";
+import { resultOf, stopKey, stopsInForce, testsOfDay } from "#lib/domain/tiein/test-day-results.ts";
+import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import { tieInName } from "../../_names.ts";
+import { isControl, stopPlace } from "./_stop-names.ts";
 import { recordResultAction } from "./actions.ts";
 import { ResultForm } from "./result-form.client.tsx";
 import styles from "./test-day.module.css";
@@ -28,8 +30,8 @@ export function Results({ lineId, file, day }: ResultsProps) {
         note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
       >
         <div className="stack-wide">
-          {day.stops.flatMap((stop) =>
-            stop.tieInIds.map((tieInId) => (
+          {stopsInForce(file, day).flatMap((stop) =>
+            askedAt(stop).map((tieInId) => (
               <StopResult
                 key={`${stopKey(stop)} ${tieInId}`}
                 lineId={lineId}
@@ -46,6 +48,11 @@ export function Results({ lineId, file, day }: ResultsProps) {
   );
 }
 
+/** One answer for each watched tie-in; a dosing of the pipe itself has one for the place. */
+function askedAt({ propertyId, tieInIds }: TestStop): readonly string[] {
+  return propertyId === null ? tieInIds.slice(0, 1) : tieInIds;
+}
+
 function StopResult({
   lineId,
   file,
@@ -54,25 +61,47 @@ function StopResult({
   tieInId,
 }: ResultsProps & { readonly stop: TestStop; readonly tieInId: string }) {
   const test = resultOf(file, day, { stop, tieInId });
-  const isControl = stop.propertyId === day.controlPropertyId;
-  const title = `${stop.startsAt} ${propertyName(file, stop.propertyId)}${isControl ? " (control)" : ""}, ${stop.colour} dye, watched at ${tieInName(file, tieInId)}`;
+  const result = stop.passed ?? test?.result ?? null;
+  const title = titleOf(file, { day, stop, tieInId });
   return (
     <ResultForm action={recordResultAction.bind(null, lineId)} label={title}>
       <input type="hidden" name="dayId" value={day.id} />
       <input type="hidden" name="stop" value={stopKey(stop)} />
       <input type="hidden" name="tieInId" value={tieInId} />
       <h3 className={styles["when"]}>{title}</h3>
-      {test === null ? (
-        <p className="small muted">Watch for {stop.waitMinutes} minutes.</p>
+      {result === null ? (
+        <p className="small muted">{askWords(file, { day, stop, tieInId })}</p>
       ) : (
         <p>
-          <span className="tag tag-done">{RESULT_WORDS[test.result]}</span> Press again to correct
+          <span className="tag tag-done">{TEST_RESULT_WORDS[result]}</span> Press again to correct
           it.
         </p>
       )}
-      <ResultFields test={test} stop={stop} before={testsOfDay(file, day).at(-1) ?? null} />
+      {stop.propertyId === null ? null : (
+        <ResultFields test={test} stop={stop} before={testsOfDay(file, day).at(-1) ?? null} />
+      )}
     </ResultForm>
   );
+}
+
+interface Asked {
+  readonly day: TestDay;
+  readonly stop: TestStop;
+  readonly tieInId: string;
+}
+
+function titleOf(file: LineFile, { day, stop, tieInId }: Asked): string {
+  const control = isControl(day, stop) ? " (control)" : "";
+  return `${formatTime(stop.startsAt)} ${stopPlace(file, stop)}${control}, ${stop.colour} dye, watched at ${tieInName(file, tieInId)}`;
+}
+
+/** What the watcher has to say yes or no to: the same three presses ask different things. */
+function askWords(file: LineFile, { day, stop, tieInId }: Asked): string {
+  const label = tieInName(file, tieInId);
+  const wait = `Watch for ${stop.waitMinutes} minutes.`;
+  if (stop.propertyId === null) return `${wait} Is the dye seen to pass the camera?`;
+  const out = `${wait} Is the dye seen to come out of ${label}?`;
+  return isControl(day, stop) ? `${out} It must not.` : out;
 }
 
 /** Names and the film carry over from the result before: the crew is the same. */
@@ -92,7 +121,7 @@ function ResultFields({
         <Field
           label="Dosed at"
           name="startedAt"
-          defaultValue={test?.startedAt ?? stop.startsAt}
+          defaultValue={formatTime(test?.startedAt ?? stop.startsAt)}
           width={7}
         />
         <Field
@@ -115,7 +144,11 @@ function ResultFields({
           <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
           <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
           <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
-          <Field label="How much dye" name="quantity" defaultValue={like?.quantity} />
+          <Field
+            label="How much dye"
+            name="quantity"
+            defaultValue={test?.quantity ?? dosedWords(stop)}
+          />
           <Field label="Note" name="note" defaultValue={test?.note} />
         </div>
       </details>

@@ -2,11 +2,13 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { z } from "zod";
 import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
+import { parseTime } from "#lib/domain/calendar/time-of-day.ts";
 import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
-import type { TestStop } from "#lib/domain/tiein/test-day.ts";
+import { DRAINS, FLOORS, type TestStop } from "#lib/domain/tiein/test-day.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
 
@@ -29,6 +31,8 @@ export async function planDayAction(
     on: textOf(form, "on"),
     controlPropertyId: textOrNull(form, "controlPropertyId"),
     stops: places.map((at) => stopFrom(form, at)),
+    plantToldOn: textOrNull(form, "plantToldOn"),
+    plantTold: textOf(form, "plantTold"),
     note: textOf(form, "note"),
   });
   if (!planned.ok) return atPlace(stateOf(planned, { words: "", form }), places);
@@ -50,7 +54,7 @@ export async function dropDayAction(
   redirect(`/lines/${lineId}/agree/test-day`);
 }
 
-/** Takes down what was seen at one stop. */
+/** Records what was seen at one stop. */
 export async function recordResultAction(
   lineId: string,
   _state: FormState,
@@ -58,7 +62,7 @@ export async function recordResultAction(
 ): Promise<FormState> {
   const act = await requireAct("record-the-field");
   const result = oneOf(TEST_RESULTS, textOf(form, "result"));
-  if (result === null) return refused("Press what was seen.", form);
+  if (result === null) return refused("Choose what was seen.", form);
   const minutes = textOf(form, "minutes");
   const recorded = recordTestResult(act, {
     lineId,
@@ -66,7 +70,7 @@ export async function recordResultAction(
     stop: textOf(form, "stop"),
     tieInId: textOf(form, "tieInId"),
     result,
-    startedAt: textOf(form, "startedAt"),
+    startedAt: timeFrom(textOf(form, "startedAt")),
     minutes: minutes === "" ? null : Number(minutes),
     quantity: textOf(form, "quantity"),
     dosedBy: textOf(form, "dosedBy"),
@@ -83,7 +87,7 @@ export async function recordResultAction(
 function stopPlaces(form: FormData): number[] {
   const count = Math.min(Number(textOf(form, "count")) || 0, MOST_STOPS);
   return Array.from({ length: count }, (_, at) => at).filter(
-    (at) => textOf(form, `stops.${at}.propertyId`) !== "",
+    (at) => textOf(form, `stops.${at}.place`) !== "",
   );
 }
 
@@ -93,20 +97,38 @@ function atPlace(state: FormState, places: readonly number[]): FormState {
     /^stops\.(\d+)\./,
     (_, at: string) => `stops.${places[Number(at)] ?? at}.`,
   );
-  return { ...state, path };
+  return { ...state, path: path.replace(/\.(propertyId|unitId|pointId)$/, ".place") };
 }
+
+const Place = z.tuple([z.string().nullable(), z.string().nullable(), z.string().nullable()]);
 
 function stopFrom(form: FormData, at: number): TestStop {
   const name = (field: string) => `stops.${at}.${field}`;
+  const [propertyId, unitId, pointId] = Place.parse(JSON.parse(textOf(form, name("place"))));
+  const gallons = textOrNull(form, name("flushGallons"));
   return {
-    propertyId: textOf(form, name("propertyId")),
-    unitId: textOrNull(form, name("unitId")),
+    propertyId,
+    unitId,
+    pointId,
     tieInIds: textsOf(form, name("tieInIds")),
+    drains: FLOORS.flatMap((floor) => {
+      const drain = oneOf(DRAINS, textOf(form, name(`drain.${floor}`)));
+      return drain === null ? [] : [{ floor, drain }];
+    }),
     fixture: textOf(form, name("fixture")),
     colour: textOf(form, name("colour")),
-    startsAt: textOf(form, name("startsAt")),
+    dose: textOf(form, name("dose")),
+    flushGallons: gallons === null ? null : Number(gallons),
+    startsAt: timeFrom(textOf(form, name("startsAt"))),
     waitMinutes: Number(textOf(form, name("waitMinutes"))),
+    rinseMinutes: Number(textOf(form, name("rinseMinutes"))),
+    passed: oneOf(TEST_RESULTS, textOf(form, name("passed"))),
   };
+}
+
+/** `9:40 am` or `09:40` as it is kept; what is no time is left for the operation to refuse. */
+function timeFrom(typed: string): string {
+  return parseTime(typed) ?? typed;
 }
 
 function addressOf(lineId: string, dayId: string): string {

@@ -13,11 +13,11 @@ import {
   tieInsToTest,
 } from "#lib/domain/tiein/plan-test-day.ts";
 import type { TestDay } from "#lib/domain/tiein/test-day.ts";
-import { resultOf } from "#lib/domain/tiein/test-day-results.ts";
+import { resultOf, stopsInForce } from "#lib/domain/tiein/test-day-results.ts";
 import { lineFileOf } from "../../_file.ts";
 import { counted, listed } from "../../_names.ts";
 import { DropDay, PlanForm } from "./_plan-form.tsx";
-import { LetIn, PlanTable, WaterOff } from "./_plan-sheet.tsx";
+import { LetIn, PlanCautions, PlanTable, PlantPart, WaterOff } from "./_plan-sheet.tsx";
 import { Results } from "./_results.tsx";
 
 export const metadata: Metadata = { title: "Test day" };
@@ -47,13 +47,20 @@ export default async function TestDayPage({
 
 function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
   const { lineId, file, report, mayRecord } = part;
-  const watched = day.stops.flatMap((stop) => stop.tieInIds.map((tieInId) => ({ stop, tieInId })));
-  const told = watched.filter((each) => resultOf(file, day, each) !== null).length;
+  const stops = stopsInForce(file, day);
+  const watched = stops.flatMap((stop) =>
+    stop.propertyId === null
+      ? [{ stop, tieInId: "" }]
+      : stop.tieInIds.map((tieInId) => ({ stop, tieInId })),
+  );
+  const told = watched.filter(
+    (each) => each.stop.passed !== null || resultOf(file, day, each) !== null,
+  ).length;
   return (
     <>
       <PageHead
         asked={`Dye tests on ${formatDay(day.on, report.today)}`}
-        answer={`${counted(day.stops.length, "stop")}, ${told} of ${counted(watched.length, "result")} in.`}
+        answer={`${counted(stops.length, "stop")}, ${told} of ${counted(watched.length, "result")} in.`}
       >
         <p className="screen-only">
           <Link href={`/lines/${lineId}/agree#undocumented`}>Back to the tie-ins on no record</Link>
@@ -61,6 +68,7 @@ function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
       </PageHead>
       <Section title="The plan">
         <PlanTable file={file} day={day} />
+        <PlanCautions file={file} day={day} />
         {day.note === "" ? null : <p>{day.note}</p>}
         {mayRecord ? (
           <details className="screen-only">
@@ -77,6 +85,7 @@ function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
       ) : null}
       <WaterOff file={file} report={report} day={day} />
       <LetIn lineId={lineId} file={file} report={report} day={day} />
+      <PlantPart file={file} report={report} day={day} />
     </>
   );
 }
@@ -110,12 +119,12 @@ function NewDay({
 function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
   const { lineId, file, report, mayRecord } = part;
   const proposed = proposeTestDay(file, report, { order });
-  if (proposed.stops.length === 0) return <NoAddress lineId={lineId} />;
+  if (proposed.stops.length === 0) return <NoAddress lineId={lineId} reasons={proposed.reasons} />;
   const other = order === "upstream-first" ? "likeliest-first" : "upstream-first";
   return (
     <Section
       title="Proposed"
-      note="One colour and one address at a time. Change what you like before you save it."
+      note="One camera at one place, one color and one address at a time. Change what you like before you save it."
     >
       <ul className="small">
         {proposed.reasons.map((reason) => (
@@ -135,7 +144,7 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
           lineId={lineId}
           file={file}
           report={report}
-          plan={{ on: report.today, note: "", ...proposed }}
+          plan={{ on: report.today, plantToldOn: null, plantTold: "", note: "", ...proposed }}
           day={null}
         />
       ) : null}
@@ -143,11 +152,17 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
   );
 }
 
-function NoAddress({ lineId }: Pick<DayPart, "lineId">) {
+function NoAddress({
+  lineId,
+  reasons,
+}: Pick<DayPart, "lineId"> & { readonly reasons: readonly string[] }) {
   return (
     <Empty title="There is no address to test at yet.">
+      {reasons.map((reason) => (
+        <p key={reason}>{reason}</p>
+      ))}
       <p>
-        Enter neighbouring addresses as “perhaps connected” under{" "}
+        Enter neighboring addresses as “perhaps connected” under{" "}
         <Link href={`/lines/${lineId}/who`}>“Who is on it?”</Link>, then come back.
       </p>
     </Empty>

@@ -4,13 +4,14 @@ import { unstable_rethrow } from "next/navigation";
 import type { ReactNode } from "react";
 import { ActionForm, useFormView } from "#app/_components/action-form.client.tsx";
 import { type FormAction, refused } from "#app/_form.ts";
+import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
+import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import styles from "./test-day.module.css";
 
-const PRESSES = [
-  { value: "positive", word: "Seen" },
-  { value: "not-seen", word: "Not seen" },
-  { value: "inconclusive", word: "Can’t tell" },
-] as const;
+const PRESSES = TEST_RESULTS.map((value) => {
+  const word = TEST_RESULT_WORDS[value];
+  return { value, word: word.charAt(0).toUpperCase() + word.slice(1) };
+});
 
 const NO_SIGNAL =
   "Nothing was saved: there is no connection. What you typed is still here; press again once there is.";

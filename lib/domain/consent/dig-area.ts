@@ -1,0 +1,38 @@
+import type { Day } from "../calendar/day.ts";
+import type { Cft } from "../line/station.ts";
+
+/** What is done with the surface afterwards. */
+export const RESTORATIONS = [
+  "not-set",
+  /** Nothing is dug: the crew only walks in, looks and measures. */
+  "nothing-dug",
+  "backfill",
+  "seed",
+  "sod",
+  "gravel",
+  "asphalt",
+  "concrete",
+  "by-owner",
+] as const;
+export type Restoration = (typeof RESTORATIONS)[number];
+
+/** One place on one lot where the crew means to enter or to dig, as its owner is asked for it. */
+export interface DigArea {
+  readonly id: string;
+  readonly propertyId: string;
+  /** Where on the lot: `back yard, along the alley fence`. */
+  readonly place: string;
+  /** About how long and wide; null where nothing is dug, or not yet known. */
+  readonly length: Cft | null;
+  readonly width: Cft | null;
+  readonly firstOn: Day | null;
+  readonly lastOn: Day | null;
+  readonly restoration: Restoration;
+  /** What is not put back or replaced, in words that print. */
+  readonly notRestored: string;
+  /** Whom the owner calls on the day, and the number. */
+  readonly contact: string;
+  readonly contactPhone: string;
+  /** The office's own; prints nowhere. */
+  readonly note: string;
+}
