@@ -11,6 +11,7 @@ import * as capacity from "#app/lines/[lineId]/camera/capacity/_columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/_scope-columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/next/_columns.ts";
 import * as record from "#app/lines/[lineId]/record/_columns.ts";
+import * as facts from "#app/lines/[lineId]/told/facts/_columns.ts";
 import * as who from "#app/lines/[lineId]/who/_columns.ts";
 import * as office from "#app/office/authorities/[authorityId]/_columns.ts";
 import type { Report } from "#lib/domain/file/report.ts";
@@ -47,6 +48,7 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "capacity/_columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
   "cost/_scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
   "next/_columns": EVENT_COLUMNS,
+  "facts/_columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
   "record/_columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
   "who/_columns": [
     ...who.PROPERTY_COLUMNS,
