@@ -5,7 +5,7 @@ import { stopKey } from "#lib/domain/tiein/test-day-results.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
-import { aConsent, aParty, aPoint, aProperty, aRole, aTestStop } from "#tests/support/file.ts";
+import { aParty, aPoint, aProperty, aRole, aTestStop } from "#tests/support/file.ts";
 import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
 
 /** A planned day: the control at 12, then 18 twice, while the undocumented tie-in is watched. */
@@ -235,14 +235,20 @@ test("planTestDay() sends nobody where entry was refused", () => {
   const { act, lineId, plan, first } = aPlannedDay();
   addRows(act, { lineId, table: "parties" }, [aParty("nils")]);
   addRows(act, { lineId, table: "roles" }, [aRole("nils", "18")]);
-  const { id: _id, ...no } = aConsent("no", {
+  const no = {
+    lineId,
     kind: "enter",
     partyId: "nils",
     propertyId: "18",
     state: "refused",
     stateOn: act.today,
-  });
-  must(recordConsent(act, { lineId, ...no }));
+    splitId: null,
+    amount: null,
+    recordingNumber: "",
+    uploadId: null,
+    note: "",
+  } as const;
+  must(recordConsent(act, no));
   expect(planTestDay(act, { ...plan, stops: [first] })).toMatchObject({
     error: { path: "stops.0.propertyId", detail: expect.stringContaining("18 Fennel Row refused") },
   });
