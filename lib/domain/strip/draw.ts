@@ -21,13 +21,14 @@ const NO_EXTENT: Cft = 1000;
  * station, what was paired joined, and the bands that belong to the page. In stations throughout.
  */
 export function drawStrip(file: LineFile, report: Report, topic: StripTopic): FileDrawing {
-  const extent = extentOf(report);
+  const extent = extentOf(file, report);
   const spots = spotsOf(file, report);
-  const holds = holdMarks(report, spots);
+  const calm = !hasLooked(file);
+  const holds = holdMarks(report, spots).map((mark) => (calm ? { ...mark, loud: false } : mark));
   return {
     extent,
     ticks: ticksTo(extent),
-    above: entryMarks(file, report),
+    above: entryMarks(file, report, calm),
     below: tieInMarks(file, report),
     onPipe: [mainMark(), ...pointMarks(file), ...seenMarks(file, report), ...endMark(file)],
     joins: joinsOf(report),
@@ -60,9 +61,19 @@ function workOn(file: LineFile, topic: StripTopic): StripMark[] {
   return topic === "cost" ? workMarks(file) : [];
 }
 
-function extentOf(report: Report): Cft {
+/** A camera saw something: before that nothing is alarming, and a record is just a record. */
+function hasLooked({ runs, observations }: LineFile): boolean {
+  return observations.length > 0 || runs.some(({ toCounter }) => toCounter !== null);
+}
+
+/** As far as anything on file reaches: the pipe, what was seen, the records, the lots that are crossed. */
+function extentOf(file: LineFile, report: Report): Cft {
   const farthest = Math.max(
     report.extent,
+    // What a record gives as its length counts while nobody has measured the pipe itself.
+    ...(file.line.upperEnd === null ? file.records.map(({ length }) => length ?? 0) : []),
+    ...file.crossings.map(({ to }) => to),
+    ...file.points.map(({ station }) => station),
     ...report.entries.map((entry) => entry.recordStation ?? 0),
     ...report.tieIns.map((found) => found.station ?? 0),
   );
@@ -108,8 +119,8 @@ function pointMarks(file: LineFile): StripMark[] {
   });
 }
 
-function entryMarks(file: LineFile, report: Report): StripMark[] {
-  const held = heldSubjects(report);
+function entryMarks(file: LineFile, report: Report, calm: boolean): StripMark[] {
+  const held = calm ? new Set<string>() : heldSubjects(report);
   return report.entries.flatMap((finding) => {
     const entry = file.entries.find((one) => one.id === finding.entryId);
     const station = finding.recordStation ?? finding.station;
@@ -119,8 +130,8 @@ function entryMarks(file: LineFile, report: Report): StripMark[] {
         ...plainMark(entry.id, "entry", station),
         side: entry.side,
         label: entry.label === "" ? "entry" : entry.label,
-        detail: entryDetail(finding, station),
-        brief: finding.tieInId === null ? entryWord(finding) : "",
+        detail: calm ? formatFeet(station) : entryDetail(finding, station),
+        brief: calm || finding.tieInId !== null ? "" : entryWord(finding),
         loud: held.has(entry.id),
         sentence: `${entry.label}, on record at ${formatFeet(station)}: ${finding.sentence}`,
       },

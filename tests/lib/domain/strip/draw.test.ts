@@ -1,17 +1,20 @@
 import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report, TieInFinding } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import { drawStrip, drawStrips, ticksTo } from "#lib/domain/strip/draw.ts";
 import { STRIP_TOPICS, type StripBand } from "#lib/domain/strip/drawing.ts";
 import { NO_CAPACITY } from "#tests/support/capacity.ts";
 import {
+  aCrossing,
   aFile,
   anAddress,
   anEntry,
   anObservation,
   aPoint,
   aProperty,
+  aRecord,
   aRun,
   aTieIn,
 } from "#tests/support/file.ts";
@@ -490,4 +493,39 @@ test("drawStrips() gives each page the strip that it would draw alone", () => {
   const drawn = drawStrips(FILE, one);
   for (const topic of STRIP_TOPICS) expect(drawn[topic]).toEqual(drawStrip(FILE, one, topic));
   expect(drawn.cost.below).toBe(drawn.agree.below);
+});
+
+describe("before any run of the camera", () => {
+  const CARD = aFile({
+    line: { upperEnd: null },
+    properties: [aProperty("p12"), aProperty("p14")],
+    records: [aRecord("card", { length: 16_800 })],
+    entries: [
+      anEntry("e1", { recordId: "card", label: "House 12", distance: 4_200 }),
+      anEntry("e2", { recordId: "card", label: "House 14", distance: 7_100 }),
+    ],
+    crossings: [aCrossing("x", { propertyId: "p14", from: 11_200, to: 13_100 })],
+  });
+
+  test("drawStrip() reaches as far as the card and the crossed lots do, also without an entry", () => {
+    expect(drawStrip(CARD, reportOn(CARD, "2026-11-25"), "all").extent).toBe(16_800);
+    const bare = { ...CARD, entries: [], records: [aRecord("card", { length: null })] };
+    expect(drawStrip(bare, reportOn(bare, "2026-11-25"), "all").extent).toBe(13_100);
+  });
+
+  test("drawStrip() is calm: nothing was looked at, so nothing is alarming", () => {
+    const drawing = drawStrip(CARD, reportOn(CARD, "2026-11-25"), "all");
+    expect(drawing.above.map(({ label, detail, loud }) => [label, detail, loud])).toEqual([
+      ["House 12", "42.0 ft", false],
+      ["House 14", "71.0 ft", false],
+    ]);
+    expect(drawing.holds.length).toBeGreaterThan(0);
+    expect(drawing.holds.some(({ loud }) => loud)).toBe(false);
+  });
+
+  test("drawStrip() is loud once a camera looked", () => {
+    const file = { ...CARD, runs: [aRun("r", { toCounter: 10_000 })] };
+    const drawing = drawStrip(file, reportOn(file, "2026-11-25"), "all");
+    expect(drawing.holds.some(({ loud }) => loud)).toBe(true);
+  });
 });
