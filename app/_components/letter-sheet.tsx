@@ -1,7 +1,7 @@
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
 import { planStrip } from "#lib/domain/letter/strip-plan.ts";
-import type { Shape } from "#lib/domain/letter/strip-shape.ts";
+import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
 import type { LetterWords } from "#lib/domain/letter/words-en.ts";
 import styles from "./letter-sheet.module.css";
 
@@ -127,13 +127,18 @@ function Block({
   }
 }
 
+/** A table of more columns stands on a phone as one block a row, each value under its heading. */
+const MOST_ON_A_PHONE = 3;
+
 function Table({ block }: { readonly block: BlockOf<"table"> }) {
   const titled = block.head.some((title) => title !== "");
   const number = (column: number) =>
     block.numeric.includes(column) ? styles["number"] : undefined;
+  const stacked = block.head.length > MOST_ON_A_PHONE ? styles["stacked"] : "";
   return (
-    <div className={styles["scroll"]}>
-      <table className={styles["table"]}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+    <div className={styles["scroll"]} tabIndex={0}>
+      <table className={`${styles["table"]} ${stacked}`}>
         {titled && (
           <thead>
             <tr>{block.head.map((title, column) => headOf(title, column, number(column)))}</tr>
@@ -146,7 +151,9 @@ function Table({ block }: { readonly block: BlockOf<"table"> }) {
               key={index}
               className={index >= block.rows.length - block.totals ? styles["total"] : undefined}
             >
-              {row.map((text, column) => cellOf(text, column, number(column)))}
+              {row.map((text, column) =>
+                cellOf(text, column, { title: block.head[column], className: number(column) }),
+              )}
             </tr>
           ))}
         </tbody>
@@ -165,10 +172,14 @@ function headOf(title: string, column: number, className: string | undefined) {
   );
 }
 
-function cellOf(text: string, column: number, className: string | undefined) {
+function cellOf(
+  text: string,
+  column: number,
+  { title, className }: { title: string | undefined; className: string | undefined },
+) {
   if (column > 0) {
     return (
-      <td key={column} className={className}>
+      <td key={column} className={className} data-title={title}>
         {text}
       </td>
     );
@@ -202,7 +213,9 @@ function Pictures({
   );
 }
 
-const WIDTH = 640;
+/** In points: its letters are then at least 9 px high on a screen, and on a phone. */
+const WIDTH = 520;
+const PHONE_WIDTH = 240;
 
 function Strip({
   block,
@@ -212,24 +225,16 @@ function Strip({
   readonly words: LetterWords;
 }) {
   const { drawing, caption } = block;
-  const plan = planStrip(drawing, {
-    width: WIDTH,
-    scale: null,
-    from: 0,
-    to: drawing.extent,
-    height: 320,
-  });
+  const frame = { scale: null, from: 0, to: drawing.extent };
+  const plan = planStrip(drawing, { ...frame, width: WIDTH, height: 320 });
+  const narrow = planStrip(drawing, { ...frame, width: PHONE_WIDTH, height: 360 });
   const marks = [...drawing.above, ...drawing.onPipe, ...drawing.below]
     .toSorted((a, b) => a.station - b.station)
     .filter((mark) => mark.sentence !== "");
   return (
     <figure className={styles["strip"]}>
-      <svg viewBox={`0 0 ${plan.width} ${plan.height}`} aria-hidden="true">
-        {plan.shapes.map((shape, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
-          <Drawn key={index} shape={shape} />
-        ))}
-      </svg>
+      <Plan plan={plan} className={styles["wide"]} />
+      <Plan plan={narrow} className={styles["narrow"]} />
       <figcaption>{`${caption} ${words.frame.notToScale}`}</figcaption>
       <details className={styles["inWords"]}>
         <summary>{words.frame.drawnAs}</summary>
@@ -240,6 +245,23 @@ function Strip({
         </ul>
       </details>
     </figure>
+  );
+}
+
+function Plan({
+  plan,
+  className,
+}: {
+  readonly plan: StripPlan;
+  readonly className: string | undefined;
+}) {
+  return (
+    <svg viewBox={`0 0 ${plan.width} ${plan.height}`} className={className} aria-hidden="true">
+      {plan.shapes.map((shape, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
+        <Drawn key={index} shape={shape} />
+      ))}
+    </svg>
   );
 }
 

@@ -129,6 +129,27 @@ async function isReadableOnAPhone(page: Page) {
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
   expect(over).toBeLessThanOrEqual(0);
+  // No table hides its last column, and the drawing can be read.
+  const { hidden, smallest } = await page.evaluate(() => {
+    const wide = [...document.querySelectorAll("main *")].filter(
+      (each) => each.scrollWidth > each.clientWidth + 1 && each.clientWidth > 0,
+    );
+    const words = [...document.querySelectorAll<SVGTextElement>("main svg text")];
+    const sizes = words.flatMap((each) => {
+      const seen = each.getBoundingClientRect().width > 0 ? each.getScreenCTM() : null;
+      if (seen === null) return [];
+      return [Number.parseFloat(getComputedStyle(each).fontSize) * Math.hypot(seen.a, seen.b)];
+    });
+    return {
+      hidden: wide
+        .filter((each) => /auto|scroll|hidden/.test(getComputedStyle(each).overflowX))
+        .filter((each) => each.querySelector("table") !== null)
+        .map((each) => each.textContent?.slice(0, 60)),
+      smallest: Math.min(...sizes),
+    };
+  });
+  expect(hidden).toEqual([]);
+  expect(smallest).toBeGreaterThanOrEqual(9);
 }
 
 async function looksSuperseded(browser: Browser, link: string) {
