@@ -1,7 +1,10 @@
 import { insertRow } from "#db/queries/row.ts";
+import { clocksOf } from "#lib/domain/calendar/clocks.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
+import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
+import { permitBars, ranOut } from "#lib/domain/calendar/permit-bars.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
 import {
@@ -9,6 +12,7 @@ import {
   lastStepOf,
   nextStatesOf,
   permitName,
+  permitStanding,
   permitStateOf,
 } from "#lib/domain/permit/steps.ts";
 import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
@@ -28,7 +32,7 @@ interface StepWord {
 
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * before it, work without every permit that it takes, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
@@ -75,6 +79,30 @@ function wrongStep(
   if (last !== null && on < last.on)
     return refuse("bad-value", "on", `The step before was on ${formatDate(last.on)}`);
   const report = reportOn(file, act.today);
+  const wanting = wantingPermits(file, report, { permit, state, on });
+  if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
   return refuseHeld(report, deedsOfStep(state, work), "state");
+}
+
+/** Work begins, and is shown to an inspector, only under every permit that it takes. */
+const UNDER_PERMITS: readonly PermitState[] = ["working", "inspection-requested"];
+
+function wantingPermits(
+  file: LineFile,
+  { tieIns }: Report,
+  { permit, state, on }: { permit: Permit; state: PermitState; on: Day },
+) {
+  if (!UNDER_PERMITS.includes(state)) return null;
+  const clocks = clocksOf(file, on);
+  const others = permitBars(file, on, tieIns, clocks).map(({ because }) => because);
+  const end = ranOut(clocks, permit.id, on);
+  const own =
+    end === null
+      ? []
+      : [
+          `${permitStanding(file, permit)} and expired ${formatDay(end, on)}, so it has to be extended or applied for again`,
+        ];
+  const [first] = [...own, ...others];
+  return first === undefined ? null : refuse("not-in-this-state", "state", first);
 }

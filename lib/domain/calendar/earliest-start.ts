@@ -1,10 +1,12 @@
 import { consentTable } from "../consent/table.ts";
 import { sayParty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
+import type { Report } from "../file/report.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { isInForce, permitStanding, permitStateOf } from "../permit/steps.ts";
+import { permitStanding, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
-import type { Hold } from "../tiein/hold.ts";
+import { deedsOfWork } from "../split/work-deeds.ts";
+import { holdsAgainst } from "../tiein/stopped-by.ts";
 import type { Clock, Telling, Told } from "./clock.ts";
 import type { ClockRule } from "./clock-rule.ts";
 import { clocksOf } from "./clocks.ts";
@@ -12,6 +14,7 @@ import type { Day } from "./day.ts";
 import { addDays } from "./days.ts";
 import { formatDay } from "./format-day.ts";
 import { newestTicket } from "./happenings.ts";
+import { isEnd, permitBars, ranOut } from "./permit-bars.ts";
 import { dayOfRule, earliestEventFor } from "./rule-day.ts";
 import { tellingOfStart, untoldIn } from "./telling.ts";
 import { formatTime } from "./time-of-day.ts";
@@ -38,37 +41,48 @@ export interface EarliestStart {
 
 /**
  * The day before which digging cannot start, worked backwards from what must come first: the locate
- * window, notices that must lie so many days ahead, the permit, consents to dig, and the holds that
- * stop digging. Where nothing was called or sent yet, it counts as if that happened today. A closed
+ * window, notices that must lie so many days ahead, every permit that the work needs, consents to dig,
+ * and the holds that stop what is done where it is done. Where nothing was called or sent yet, it counts as if that happened today. A closed
  * line has no start.
  */
 export function earliestStart(
   file: LineFile,
   today: Day,
-  holds: readonly Hold[] = [],
+  facts: StartFacts = { holds: [], tieIns: [] },
 ): EarliestStart {
   if (file.line.closedOn !== null)
     return { day: null, latest: null, bars: [], sentence: "The line is closed." };
   const clocks = clocksOf(file, today);
+  const permits = permitBars(file, today, facts.tieIns, clocks);
+  if (permits.length > 0 && permits.every(({ isDone }) => isDone)) return doneStart(file);
   const bars = [
     ...locateBars(file, { clocks, today }),
     ...leadBars(file, today),
-    ...permitBars(file, { clocks, today }),
-    ...consentBars(file),
-    ...holdBars(holds),
+    ...permits.map(({ need, because }) => ({ ...waits(because), citation: need.citation })),
+    ...consentBars(file, facts),
+    ...holdBars(file, facts),
   ];
   const dated = bars.flatMap((bar) => (bar.until === null ? [] : [bar.until])).toSorted();
   const first = dated.at(-1) ?? today;
-  const waits = bars.some((bar) => bar.until === null);
+  const isOpen = bars.some((bar) => bar.until === null);
   const latest = latestStart(file, { clocks, today });
   return {
-    day: waits ? null : first,
+    day: isOpen ? null : first,
     latest,
     bars,
     sentence: [startSentence(bars, first, today), endSentence({ first, latest, today })]
       .filter((part) => part !== "")
       .join(" "),
   };
+}
+
+type StartFacts = Pick<Report, "holds" | "tieIns">;
+
+/** Every permit that the work took is final: nothing is left to start under them. */
+function doneStart(file: LineFile): EarliestStart {
+  const final = file.permits.filter((permit) => permitStateOf(file, permit) === "final");
+  const sentence = `Nothing is left to start: ${final.map((permit) => permitStanding(file, permit)).join(", ")}.`;
+  return { day: null, latest: null, bars: [], sentence };
 }
 
 interface Around {
@@ -99,18 +113,6 @@ function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
       sentence: clock.sentence,
       citation: clock.citation,
     }));
-}
-
-/** The end that a clock of this ticket or permit has passed without its being used; null: none. */
-function ranOut(clocks: readonly Clock[], subjectId: string, today: Day): Day | null {
-  const ends = clocks.filter(
-    (clock) => clock.subjectId === subjectId && isEnd(clock) && !clock.settled && clock.on < today,
-  );
-  return ends[0]?.on ?? null;
-}
-
-function isEnd({ meaning }: Clock): boolean {
-  return meaning === "not-after" || meaning === "expires";
 }
 
 function callBars(file: LineFile, today: Day, called: string): StartBar[] {
@@ -157,21 +159,11 @@ function untoldWords(file: LineFile, untold: readonly Told[]): string {
   return names.length === 0 ? "" : ` (not told yet: ${sayList(names)})`;
 }
 
-function permitBars(file: LineFile, { clocks, today }: Around): StartBar[] {
-  const permits = file.permits.filter(({ kind }) => kind === "side-sewer");
-  if (permits.length === 0) return [waits("there is no side sewer permit")];
-  const inForce = permits.filter((permit) => isInForce(permitStateOf(file, permit)));
-  if (inForce.some(({ id }) => ranOut(clocks, id, today) === null)) return [];
-  const standings = permits.map((permit) => {
-    const end = ranOut(clocks, permit.id, today);
-    const expired = end === null ? "" : ` and expired ${formatDay(end, today)}`;
-    return `${permitStanding(file, permit)}${expired}`;
-  });
-  return [waits(`no side sewer permit is in force: ${standings.join(", ")}`)];
-}
-
-function consentBars(file: LineFile): StartBar[] {
-  const missing = consentTable(file).filter(({ cells }) => cells.dig.needed && !cells.dig.inHand);
+function consentBars(file: LineFile, facts: StartFacts): StartBar[] {
+  const amounts = { splits: [], tieIns: facts.tieIns };
+  const missing = consentTable(file, amounts).filter(
+    ({ cells }) => cells.dig.needed && !cells.dig.inHand,
+  );
   return missing.map(({ propertyId }) => {
     const property = file.properties.find((each) => each.id === propertyId);
     const where = property === undefined ? "a lot" : streetOf(property.address);
@@ -179,12 +171,15 @@ function consentBars(file: LineFile): StartBar[] {
   });
 }
 
-function holdBars(holds: readonly Hold[]): StartBar[] {
-  const open = holds.filter((hold) => hold.waiver === null && hold.stops.includes("digging"));
+/** Holds that stop what the work does, where it does it. */
+function holdBars(file: LineFile, { holds, tieIns }: StartFacts): StartBar[] {
+  const open = holdsAgainst(holds, deedsOfWork(file, tieIns));
   if (open.length === 0) return [];
   const labels = open.map((hold) => hold.subjectLabel).join(", ");
   return [
-    waits(`${open.length === 1 ? "a hold stops" : `${open.length} holds stop`} digging: ${labels}`),
+    waits(
+      `${open.length === 1 ? "a hold stops" : `${open.length} holds stop`} the work: ${labels}`,
+    ),
   ];
 }
 

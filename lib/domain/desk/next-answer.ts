@@ -41,7 +41,7 @@ function openings(file: LineFile, report: Report): Opening[] {
   if (states.includes("final")) return [...open, CLOSE_OUT];
   const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
   if (scopeInForce(file).length === 0 || isUnderWay) return open;
-  const start = earliestStart(file, report.today, report.holds);
+  const start = earliestStart(file, report.today, report);
   return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
 }
 

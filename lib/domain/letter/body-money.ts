@@ -330,12 +330,12 @@ function paperLines({ file, words }: LetterFacts): string[] {
       ? words.done.unrecorded(title)
       : words.done.recorded(title, recordingNumber),
   );
-  const permits = file.permits.map((permit) =>
-    words.done.permit(
-      permit.number,
-      permitStateOf(file, permit) === "final" ? words.done.final : words.done.open,
-    ),
-  );
+  const permits = file.permits.flatMap((permit) => {
+    const state = permitStateOf(file, permit);
+    if (state === "withdrawn" || state === "superseded") return [];
+    const word = state === "final" ? words.done.final : words.done.open;
+    return [words.done.permit(permit.number, word)];
+  });
   const inspections = file.inspections
     .filter((inspection) => inspection.result === "passed")
     .map(({ title, bookedFor }) => words.done.inspection(title, words.day(bookedFor)));

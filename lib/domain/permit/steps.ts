@@ -233,6 +233,14 @@ const STATE_WORDS: Record<PermitState, string> = {
   superseded: "was superseded",
 };
 
+/** What a kind of permit is called, in the middle of a sentence. */
+export const KIND_NAMES: Record<PermitKind, string> = {
+  "side-sewer": "side sewer permit",
+  "street-use": "street use permit",
+  connection: "connection permit",
+  other: "other permit",
+};
+
 /** `Side sewer permit SS-26-0818`; without a number its kind alone. */
 export function permitName({ kind, number }: Pick<Permit, "kind" | "number">): string {
   return number === "" ? KIND_WORDS[kind] : `${KIND_WORDS[kind]} ${number}`;

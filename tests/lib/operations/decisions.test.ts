@@ -7,6 +7,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
+import { correctPermit } from "#lib/operations/correct-permit.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { explainEntry } from "#lib/operations/explain-entry.ts";
 import { liftWaiver } from "#lib/operations/lift-waiver.ts";
@@ -281,6 +282,47 @@ test("stepPermit() follows the permit's way and never goes back in time", () => 
     "drafting",
     "submitted",
   ]);
+});
+
+test("correctPermit() takes down the number and the printed expiry whenever they come", () => {
+  const { act, lineId } = aDesk();
+  const permit = { lineId, kind: "side-sewer", number: "", expiresOn: null, note: "" } as const;
+  const { permitId } = must(addPermit(act, permit));
+  const paper = { lineId, permitId, number: "", expiresOn: null, note: "" };
+  for (const state of ["submitted", "issued"] as const)
+    must(stepPermit(act, { lineId, permitId, state, on: act.today, note: "" }));
+  must(correctPermit(act, { ...paper, number: " SS-26-0412 ", expiresOn: "2027-02-23" }));
+  expect(fileOf(act, lineId).permits).toMatchObject([
+    { number: "SS-26-0412", expiresOn: "2027-02-23" },
+  ]);
+  must(correctPermit(act, { ...paper, number: "SS-26-0421", expiresOn: "2027-02-23" }));
+  const told = fileOf(act, lineId).history.map(({ sentence }) => sentence);
+  expect(told).toContain(
+    "Side sewer permit: number SS-26-0412; printed to expire February 23, 2027.",
+  );
+  expect(told.at(-1)).toBe("Side sewer permit SS-26-0412: number SS-26-0421, was SS-26-0412.");
+  must(correctPermit(act, { ...paper, number: "SS-26-0421", expiresOn: "2027-02-23" }));
+  expect(fileOf(act, lineId).history).toHaveLength(told.length);
+});
+
+test("correctPermit() refuses a number that another permit has, a day that is none, and a viewer", () => {
+  const { act, lineId } = aDesk();
+  const permit = { lineId, kind: "side-sewer", expiresOn: null, note: "" } as const;
+  must(addPermit(act, { ...permit, number: "SS-1" }));
+  const { permitId } = must(addPermit(act, { ...permit, number: "" }));
+  const paper = { lineId, permitId, number: "SS-2", expiresOn: null, note: "" };
+  expect(correctPermit(act, { ...paper, number: "SS-1" })).toMatchObject({
+    error: { reason: "already-there", path: "number" },
+  });
+  expect(correctPermit(act, { ...paper, expiresOn: "2026-02-30" })).toMatchObject({
+    error: { reason: "bad-value", path: "expiresOn" },
+  });
+  expect(correctPermit(act, { ...paper, permitId: "gone" })).toMatchObject({
+    error: { reason: "not-found" },
+  });
+  expect(correctPermit(anAct(act.db, { role: "viewer" }), paper)).toMatchObject({
+    error: { reason: "not-allowed" },
+  });
 });
 
 test("stepPermit() submits nothing against a hold that nobody waived", () => {

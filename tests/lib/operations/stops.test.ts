@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
-import { insertRow } from "#db/queries/row.ts";
+import { insertRow, updateRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { PermitState } from "#lib/domain/permit/permit.ts";
 import type { ScopeItem } from "#lib/domain/split/scope.ts";
@@ -193,6 +193,56 @@ describe("choosing and changing the work", () => {
   });
 });
 
+describe("the permits that the work takes", () => {
+  const dig = aScopeItem("dig", { from: 0, to: 2_000 });
+
+  function onStreet() {
+    const at = desk([dig]);
+    const { act, lineId } = at;
+    const rows = [
+      aLand("street", { to: 1_200, kind: "right-of-way", propertyId: null }),
+      aLand("lot", { from: 1_200, to: 10_000, propertyId: "12" }),
+    ];
+    must(saveRows(act, { lineId, table: "land", base: getRevisions(act.db, lineId).land, rows }));
+    return at;
+  }
+
+  test("stepPermit() begins no work in the street without a street use permit in force", () => {
+    const at = onStreet();
+    const { act, lineId } = at;
+    walk(at, "submitted", "issued");
+    const refused = {
+      error: {
+        reason: "not-in-this-state",
+        path: "state",
+        detail: expect.stringMatching(
+          /no street use permit.*the street is dug from 0.0 to 12.0 ft/,
+        ),
+      },
+    };
+    expect(step(at, "working")).toMatchObject(refused);
+    expect(step(at, "inspection-requested")).toMatchObject(refused);
+    insertRow(act.db, "permits", { lineId, row: aPermit("street", { kind: "street-use" }) });
+    expect(step(at, "working")).toMatchObject(refused);
+    const street = { ...at, permitId: "street" };
+    walk(street, "submitted", "issued");
+    walk(at, "working");
+  });
+
+  test("stepPermit() begins no work under a permit that is printed to have expired", () => {
+    const at = desk([dig]);
+    const { act, lineId } = at;
+    walk(at, "submitted", "issued");
+    updateRow(act.db, "permits", {
+      lineId,
+      row: aPermit("permit", { number: "SS-1", expiresOn: "2026-11-20" }),
+    });
+    expect(step(at, "working")).toMatchObject({
+      error: { detail: expect.stringMatching(/SS-1 is issued and expired.*extended/) },
+    });
+  });
+});
+
 describe("whose land it is", () => {
   const dig = aScopeItem("dig", { from: 1_200, to: 4_600 });
 
@@ -214,7 +264,7 @@ describe("whose land it is", () => {
       aLand("row", { to: 1_500, kind: "right-of-way", propertyId: null }),
       aLand("lot", { from: 1_500, to: 5_000, propertyId: "12" }),
     ]);
-    walk(at, "submitted", "issued", "working");
+    walk(at, "submitted");
   });
 });
 

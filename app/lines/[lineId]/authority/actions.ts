@@ -7,6 +7,7 @@ import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/permit/permit.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
+import { correctPermit } from "#lib/operations/correct-permit.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
@@ -48,6 +49,24 @@ export async function addPermitAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(added, { words: "The permit is in the file.", form });
+}
+
+/** What is printed on a permit: its number and its day of expiry, whenever they come. */
+export async function correctPermitAction(
+  { lineId, permitId }: { readonly lineId: string; readonly permitId: string },
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const corrected = correctPermit(act, {
+    lineId,
+    permitId,
+    number: textOf(form, "number"),
+    expiresOn: textOrNull(form, "expiresOn"),
+    note: textOf(form, "note"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(corrected, { words: "Saved.", form });
 }
 
 /** Records where a permit has got to. */

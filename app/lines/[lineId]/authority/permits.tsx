@@ -8,7 +8,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Permit } from "#lib/domain/permit/permit.ts";
 import { type nextPermitStates, nextStatesOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../_terms.ts";
-import { addPermitAction, stepPermitAction } from "./actions.ts";
+import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
 
 /** Every permit with the steps that it took and those it can take now. */
@@ -75,6 +75,9 @@ function PermitArticle({
       {permit.expiresOn === null ? null : (
         <p>Expires {formatDay(permit.expiresOn, today)}, as printed on it.</p>
       )}
+      {work ? (
+        <PaperForm key={`${permit.number} ${permit.expiresOn}`} lineId={lineId} permit={permit} />
+      ) : null}
       {permit.note === "" ? null : <p className="muted">{permit.note}</p>}
       {steps.length === 0 ? (
         <p>No step recorded: {PERMIT_STATE_WORDS[state]}.</p>
@@ -102,6 +105,42 @@ function PermitArticle({
         />
       ) : null}
     </article>
+  );
+}
+
+/** What is printed on the permit; open while the authority’s number is not in. */
+function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permit: Permit }) {
+  return (
+    <details className="screen-only" open={permit.number === ""}>
+      <summary>{permit.number === "" ? "Enter its number" : "Correct number or expiry"}</summary>
+      <ActionForm
+        className="stack"
+        action={correctPermitAction.bind(null, { lineId, permitId: permit.id })}
+        label={`What is printed on the permit ${permit.number}`.trim()}
+      >
+        <div className="form-grid">
+          <Field
+            label="Number"
+            name="number"
+            defaultValue={permit.number}
+            example="SS-26-0412"
+            hint="As the authority gives it; the close-out letter prints it."
+          />
+          <Field
+            label="Printed expiry, if any"
+            name="expiresOn"
+            type="date"
+            defaultValue={permit.expiresOn ?? ""}
+          />
+          <Field label="Note" name="note" defaultValue={permit.note} />
+        </div>
+        <div>
+          <SubmitButton pendingWord="Saving …" quiet>
+            Save what is printed
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
   );
 }
 

@@ -26,7 +26,7 @@ export default async function NextPage({
   const { file, report, may } = await lineFileOf(lineId);
   const asked = (await searchParams).start;
   const wished = typeof asked === "string" && isDay(asked) ? asked : null;
-  const start = earliestStart(file, report.today, report.holds);
+  const start = earliestStart(file, report.today, report);
   return (
     <>
       <QuestionHead lineId={lineId} question="next" />

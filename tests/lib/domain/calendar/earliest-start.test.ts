@@ -3,12 +3,14 @@ import { earliestStart } from "#lib/domain/calendar/earliest-start.ts";
 import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Hold } from "#lib/domain/tiein/hold.ts";
+import { aHold } from "#tests/support/answers.ts";
 import {
   aClockRule,
   aConsent,
   aCrossing,
   aFile,
   aHoliday,
+  aLand,
   aLocateTicket,
   aNotice,
   anAddress,
@@ -16,7 +18,10 @@ import {
   aParty,
   aPermit,
   aPermitStep,
+  aPoint,
   aProperty,
+  aRequirement,
+  aRequirementMark,
   aRole,
   aScopeItem,
 } from "#tests/support/file.ts";
@@ -153,12 +158,17 @@ test("earliestStart() minds a hold that stops digging until it is waived", () =>
     closes: "",
     waiver: null,
   };
-  expect(earliestStart(readyFile(), TODAY, [hold]).sentence).toMatch(
-    /^Cannot start yet, because a hold stops digging: Run 1\./,
+  expect(earliestStart(readyFile(), TODAY, { holds: [hold], tieIns: [] }).sentence).toMatch(
+    /^Cannot start yet, because a hold stops the work: Run 1\./,
   );
   const waiver = { id: "w", holdKey: hold.key, reason: "Located by hand", by: "Dana", on: TODAY };
-  expect(earliestStart(readyFile(), TODAY, [{ ...hold, waiver }]).day).toBe(TODAY);
-  expect(earliestStart(readyFile(), TODAY, [{ ...hold, stops: ["final-split"] }]).day).toBe(TODAY);
+  expect(earliestStart(readyFile(), TODAY, { holds: [{ ...hold, waiver }], tieIns: [] }).day).toBe(
+    TODAY,
+  );
+  expect(
+    earliestStart(readyFile(), TODAY, { holds: [{ ...hold, stops: ["final-split"] }], tieIns: [] })
+      .day,
+  ).toBe(TODAY);
 });
 
 test("earliestStart() wants another call once a ticket has run out unused", () => {
@@ -172,7 +182,7 @@ test("earliestStart() wants another call once a ticket has run out unused", () =
 test("earliestStart() sees that a permit expired although nobody entered that", () => {
   const permits = [aPermit("p", { number: "SS-1", expiresOn: "2026-11-23" })];
   expect(earliestStart(readyFile({ permits }), TODAY).sentence).toMatch(
-    /^Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is issued and expired Monday, November 23\./,
+    /^Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is issued and expired Monday, November 23, so it has to be extended or applied for again\./,
   );
 });
 
@@ -199,4 +209,90 @@ test("earliestStart() asks for a permit where there is none", () => {
 test("earliestStart() has no day on a closed line", () => {
   const start = earliestStart(readyFile({ line: { closedOn: "2026-11-24" } }), TODAY);
   expect(start).toEqual({ day: null, latest: null, bars: [], sentence: "The line is closed." });
+});
+
+const FINAL = { permitSteps: [aPermitStep("s", "p", { state: "final", on: "2026-11-20" })] };
+
+test("earliestStart() has nothing left to start once every permit that the work took is final", () => {
+  const start = earliestStart(readyFile(FINAL), TODAY);
+  expect(start).toMatchObject({ day: null, bars: [] });
+  expect(start.sentence).toBe("Nothing is left to start: side sewer permit SS-1 is final.");
+});
+
+test.each([
+  ["final", "is final, so more work needs another one"],
+  ["expired", "has expired, so it has to be extended or applied for again"],
+  ["withdrawn", "was withdrawn, so another one has to be applied for"],
+] as const)("earliestStart() says of a permit that is %s what it takes", (state, words) => {
+  const permits = [aPermit("p", { number: "SS-1" }), aPermit("q", { number: "SS-2" })];
+  const permitSteps = [
+    aPermitStep("s", "p", { state, on: "2026-11-20" }),
+    aPermitStep("t", "q", { state: "in-review", on: "2026-11-20" }),
+  ];
+  expect(earliestStart(readyFile({ permits, permitSteps }), TODAY).sentence).toContain(
+    `no side sewer permit is in force: side sewer permit SS-1 ${words}, side sewer permit SS-2 is in review`,
+  );
+});
+
+test("earliestStart() wants a street use permit where the street is dug, and takes the office's word that none applies", () => {
+  const land = [aLand("street", { to: 1_000, kind: "right-of-way", propertyId: null })];
+  const bars = (facts: Parameters<typeof aFile>[0]) =>
+    earliestStart(readyFile({ land, ...facts }), TODAY).bars.map(({ because }) => because);
+  expect(bars({})).toEqual([
+    "there is no street use permit, and the street is dug from 5.0 to 10.0 ft",
+  ]);
+  const permits = [aPermit("p"), aPermit("street", { kind: "street-use", number: "SU-9" })];
+  const issued = aPermitStep("s", "p", { state: "issued", on: "2026-11-20" });
+  expect(bars({ permits, permitSteps: [issued] })).toEqual([
+    "no street use permit is in force, and the street is dug from 5.0 to 10.0 ft: street use permit SU-9 is being drafted",
+  ]);
+  const street = aPermitStep("u", "street", { state: "issued", on: "2026-11-20" });
+  expect(bars({ permits, permitSteps: [issued, street] })).toEqual([]);
+  expect(bars({ scope: [aScopeItem("dig", { from: 1_200, to: 1_500 })] })).toEqual([]);
+  expect(bars({ scope: [aScopeItem("line", { kind: "line", from: 0, to: 1_500 })] })).toEqual([]);
+  const asks = aRequirement("su", {
+    title: "Street opening",
+    permitKind: "street-use",
+    due: "work",
+  });
+  const authority = { ...AUTHORITY, requirements: [asks] };
+  const mark = aRequirementMark("su", {
+    state: "does-not-apply",
+    note: "Covered by the sewer permit",
+  });
+  expect(bars({ authority, requirementMarks: [mark] })).toEqual([]);
+});
+
+test("earliestStart() goes by the edge of the street where nobody said whose land it is", () => {
+  const points = [aPoint("edge", { kind: "right-of-way-line", station: 800 })];
+  const crossings = [aCrossing("c", { propertyId: "nine", from: 700, to: 2_000 })];
+  expect(earliestStart(readyFile({ points, crossings }), TODAY).bars[0]?.because).toBe(
+    "there is no street use permit, and the street is dug from 5.0 to 7.0 ft",
+  );
+});
+
+test("earliestStart() wants every permit that the authority's requirements name", () => {
+  const asks = aRequirement("c", {
+    title: "Connection permit",
+    permitKind: "connection",
+    due: "work",
+  });
+  const authority = { ...AUTHORITY, requirements: [asks] };
+  expect(earliestStart(readyFile({ authority }), TODAY).bars[0]).toMatchObject({
+    because: "there is no connection permit, and City of Quillhaven asks for it: Connection permit",
+    citation: "QMC 13.08.050",
+  });
+});
+
+test("earliestStart() asks the holds of what is done, where it is done", () => {
+  const at = (from: number, to: number) => ({
+    holds: [aHold("h", { stops: ["digging"], stretch: { from, to }, subjectLabel: "Here" })],
+    tieIns: [],
+  });
+  expect(earliestStart(readyFile(), TODAY, at(3_000, 4_000)).day).toBe(TODAY);
+  expect(earliestStart(readyFile(), TODAY, at(1_400, 4_000)).sentence).toContain("Here");
+  const lining = { holds: [aHold("h", { stops: ["lining"] })], tieIns: [] };
+  expect(earliestStart(readyFile(), TODAY, lining).day).toBe(TODAY);
+  const scope = [aScopeItem("w", { kind: "line", from: 500, to: 1_500 })];
+  expect(earliestStart(readyFile({ scope }), TODAY, lining).day).toBeNull();
 });
