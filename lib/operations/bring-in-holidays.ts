@@ -53,7 +53,7 @@ export function bringInHolidays(
     const same = JSON.stringify(before) === JSON.stringify(after);
     return ok({
       value: { added: added.length },
-      sentence: same ? null : `Brought the holidays of ${year} into ${before.name}.`,
+      sentence: same ? null : `Imported the holidays of ${year} into ${before.name}.`,
       detail: { before, after },
       write: (one) => putAuthority(one, after),
     });

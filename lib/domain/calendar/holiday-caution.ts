@@ -24,7 +24,7 @@ export function holidayCaution(
   const counts = unit === "business-days" || roll !== "none";
   if (!counts || holidays.length === 0 || !isStateLaw(citation)) return "";
   if (!holidays.every(isPlainlyFederal)) return "";
-  return `Only federal holidays are entered, and ${citation} is a state’s law: bring in the state’s list, or the days may be off.`;
+  return `Only federal holidays are entered, and ${citation} is a state’s law: import the state’s list, or the days may be off.`;
 }
 
 function isStateLaw(citation: string): boolean {

@@ -49,7 +49,7 @@ const OFTEN_KEPT = /thanksgiving|christmas eve|new year's eve|good friday|electi
  */
 export function offeredHolidays(state: string, year: number): OfferedHoliday[] {
   const place = HOLIDAY_STATES.find(({ code }) => code === state);
-  const beside = place === undefined ? "" : ` (brought in with the ${place.name} list)`;
+  const beside = place === undefined ? "" : ` (imported with the ${place.name} list)`;
   const federal = federalHolidays(year).map((named) => ({
     ...named,
     source: `${FEDERAL_SOURCE}${beside}`,
@@ -66,7 +66,7 @@ export function offeredHolidays(state: string, year: number): OfferedHoliday[] {
 
 function noteOf({ isPublic, moved }: { isPublic: boolean; moved: boolean }): string {
   if (moved) return "The list has it moved here from a weekend; states differ in that.";
-  return isPublic ? "" : "No public holiday on the list, but some offices are shut.";
+  return isPublic ? "" : "Not a public holiday on the list, but some offices are closed.";
 }
 
 function listedHolidays(

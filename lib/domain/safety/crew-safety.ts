@@ -11,7 +11,7 @@ import type { Material } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { commonStretch, joinedStretches, type Stretch, sayWhere } from "../line/stretch.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
-import { type DeepestPlace, deepestBetween, notedDepths } from "../split/depth.ts";
+import { type DeepestPlace, deepestBetween, notedDepths, safeDepth } from "../split/depth.ts";
 import { sayList } from "../split/say-list.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { agreedScope, mustChooseOption, scopeInForce } from "../split/scope-in-force.ts";
@@ -78,10 +78,10 @@ function trenchPart(file: SafetyFile, digs: readonly Stretch[], unpriced: boolea
   const deepest = digs
     .flatMap(({ from, to }) => deepestBetween(noted, from, to) ?? [])
     .reduce<DeepestPlace | null>(
-      (most, each) => (each.depth > (most?.depth ?? -1) ? each : most),
+      (most, each) => (most === null || safeDepth(each) > safeDepth(most) ? each : most),
       null,
     );
-  const depth = deepest === null ? UNKNOWN_DEPTH : trenchDepth(deepest.depth);
+  const depth = deepest === null ? UNKNOWN_DEPTH : trenchDepth(safeDepth(deepest));
   return {
     key: "trench",
     title: "The trench",
@@ -93,19 +93,21 @@ function trenchPart(file: SafetyFile, digs: readonly Stretch[], unpriced: boolea
 function depthWords(deepest: DeepestPlace | null): string {
   if (deepest === null)
     return "No depth is noted where it is dug, so it counts as deep. Find the depth before the dig.";
-  const how = deepest.by === "noted" ? "" : ", worked out from the depths that are noted";
-  return `Deepest dig: ${formatFeet(trenchDepth(deepest.depth))} at ${formatFeet(deepest.station)} (the pipe lies ${formatFeet(deepest.depth)} deep there${how}, and the trench half a foot deeper).`;
+  const pipe = safeDepth(deepest);
+  const lies =
+    deepest.by === "noted" ? "lies" : "lies, by the nearest depths that are noted, about";
+  return `Deepest dig: ${formatFeet(trenchDepth(pipe))} at ${formatFeet(deepest.station)} (the pipe ${lies} ${formatFeet(pipe)} deep there, and the trench half a foot deeper).`;
 }
 
 function slopeRule(deepest: DeepestPlace | null): SafetyRule[] {
   if (deepest === null) return [];
-  const depth = trenchDepth(deepest.depth);
+  const depth = trenchDepth(safeDepth(deepest));
   const width = slopedTopWidth({ depth, bottomWidth: BOTTOM });
   if (width === null || !trenchNeeds(depth).some(({ key }) => key === "protection")) return [];
   return [
     {
       key: "sloped",
-      words: `Sloped, with soil that nobody has classified: ${formatFeet(width)} wide at the top for ${formatFeet(BOTTOM)} at the bottom. No room for that: shore or shield.`,
+      words: `Sloped, with soil that nobody has classified: about ${Math.ceil(width / 100)} ft wide at the top for ${formatFeet(BOTTOM)} at the bottom. No room for that: shore or shield.`,
       citation: "29 CFR 1926.652(b)(1)(i)",
     },
   ];

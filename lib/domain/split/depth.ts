@@ -66,3 +66,11 @@ function depthAt(noted: readonly NotedDepth[], station: Cft): DeepestPlace | nul
   const depth = Math.ceil(below.depth + (above.depth - below.depth) * part);
   return { station, depth, by: "between" };
 }
+
+/** Half a foot: no nearer is a depth known that was worked out. */
+const HALF_FOOT: Cft = 50;
+
+/** A depth that was not noted at its place, up to the next half foot. */
+export function safeDepth({ depth, by }: DeepestPlace): Cft {
+  return by === "noted" ? depth : Math.ceil(depth / HALF_FOOT) * HALF_FOOT;
+}

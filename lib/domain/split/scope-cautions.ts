@@ -1,10 +1,16 @@
 import { PROTECTED_FROM, trenchDepth, trenchNeeds } from "../capacity/trench.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import { formatFeet, plainFeet } from "../line/station.ts";
 import type { Stretch } from "../line/stretch.ts";
 import { bearsDemand } from "../tiein/evidence.ts";
-import { type DeepestPlace, deepestBetween, type NotedDepth, notedDepths } from "./depth.ts";
+import {
+  type DeepestPlace,
+  deepestBetween,
+  type NotedDepth,
+  notedDepths,
+  safeDepth,
+} from "./depth.ts";
 import { sayList } from "./say-list.ts";
 import type { ScopeItem, ScopeKind } from "./scope.ts";
 import { type ScopeFile, workInForce } from "./scope-in-force.ts";
@@ -89,14 +95,6 @@ export function depthUnknown(file: CautionFile): string | null {
 }
 
 const UNKNOWN_DEPTH = `No depth is noted anywhere on the line. Note one at a cleanout, or locate the pipe, before this is priced: from ${formatFeet(PROTECTED_FROM)} on the walls of a trench need protection.`;
-
-/** Half a foot: no nearer is a depth known that was worked out. */
-const HALF_FOOT: Cft = 50;
-
-/** A depth that was not noted at its place, up to the next half foot. */
-function safeDepth({ depth, by }: DeepestPlace): Cft {
-  return by === "noted" ? depth : Math.ceil(depth / HALF_FOOT) * HALF_FOOT;
-}
 
 function sayDeepest(place: DeepestPlace): string {
   const at = `${formatFeet(safeDepth(place))} deep at ${formatFeet(place.station)}`;

@@ -34,10 +34,10 @@ test("bringInHolidays() adds the chosen days by day, each with where it is from,
   });
   expect(found.at(-1)).toMatchObject({
     name: "Christmas",
-    source: "5 U.S.C. 6103 (brought in with the Washington list)",
+    source: "5 U.S.C. 6103 (imported with the Washington list)",
   });
   expect(listOfficeHistory(act.db)[0]?.sentence).toBe(
-    "Brought the holidays of 2026 into City of Quillhaven.",
+    "Imported the holidays of 2026 into City of Quillhaven.",
   );
   expect(must(bringInHolidays(act, wanted))).toEqual({ added: 0 });
   expect(holidays()).toEqual(found);

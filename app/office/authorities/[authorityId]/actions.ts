@@ -111,7 +111,7 @@ export async function bringInHolidaysAction(
   const words =
     added === 0
       ? "All of these were there already."
-      : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} came in. Take out of the table what this authority does not keep, and add what it does.`;
+      : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} imported. Delete from the table what this authority does not keep, and add what it does.`;
   return stateOf(saved, { words, form });
 }
 

@@ -53,7 +53,7 @@ export function BringInHolidays({
           max={2100}
         />
         <SubmitButton pendingWord="Looking …" quiet>
-          Look at the holidays
+          Show the holidays
         </SubmitButton>
       </form>
       {shown ? (
@@ -81,19 +81,19 @@ function Offered({
   return (
     <ActionForm
       action={bringInHolidaysAction.bind(null, authority.id, set)}
-      label={`Holidays of ${set.year} to bring in`}
+      label={`Holidays of ${set.year} to import`}
     >
-      <table>
+      <table className="plain">
         <caption>
-          Untick what this authority does not keep. Days on a Saturday or Sunday are left out: they
-          are no business days anyway.
+          Uncheck what this authority does not keep. Days on a Saturday or Sunday are left out: they
+          are not business days anyway.
         </caption>
         <thead>
           <tr>
             <th scope="col">Day</th>
             <th scope="col">Holiday</th>
             <th scope="col">From where</th>
-            <th scope="col">To look at</th>
+            <th scope="col">Check first</th>
           </tr>
         </thead>
         <tbody>
@@ -113,7 +113,7 @@ function Offered({
         </tbody>
       </table>
       <div>
-        <SubmitButton pendingWord="Bringing in …">Bring in the ticked ones</SubmitButton>
+        <SubmitButton pendingWord="Importing …">Import the checked days</SubmitButton>
       </div>
     </ActionForm>
   );

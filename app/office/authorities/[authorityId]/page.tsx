@@ -167,7 +167,7 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           rows={authority.holidays}
           columns={HOLIDAY_COLUMNS}
           blank={{}}
-          emptyWords="No holidays yet. Bring in those of a year, then add and remove what this authority does differently."
+          emptyWords="No holidays yet. Import those of a year, then add and remove what this authority does differently."
         />
       </Section>
     </div>

@@ -89,7 +89,7 @@ describe("holidayCaution()", () => {
 
   test("is said where a rule by a state's statute meets federal holidays only", () => {
     expect(holidayCaution(rule, federal)).toBe(
-      "Only federal holidays are entered, and RCW 19.122.030 is a state’s law: bring in the state’s list, or the days may be off.",
+      "Only federal holidays are entered, and RCW 19.122.030 is a state’s law: import the state’s list, or the days may be off.",
     );
     expect(
       holidayCaution(

@@ -50,7 +50,16 @@ describe("crewSafety() on a dig", () => {
       ]),
     );
     // 3 ft at the bottom and 7.95 ft on either side of 5.3 ft.
-    expect(said(trench)).toContain("18.9 ft wide at the top for 3.0 ft at the bottom");
+    expect(said(trench)).toContain("about 19 ft wide at the top for 3.0 ft at the bottom");
+  });
+
+  test("takes a depth between notes up to the next half foot", () => {
+    const points = [depthAt(0, 400), depthAt(6_000, 460)];
+    const trench = part(safetyOf({ scope: [DIG], points }), "trench");
+    expect(trench?.why).toBe(
+      "Deepest dig: 5.0 ft at 30.0 ft (the pipe lies, by the nearest depths that are noted, about 4.5 ft deep there, and the trench half a foot deeper).",
+    );
+    expect(cited(trench)).toContain("29 CFR 1926.652(a)(1)");
   });
 
   test("asks for an engineer beyond 20 ft, and then gives no width", () => {
