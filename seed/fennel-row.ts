@@ -14,6 +14,7 @@ import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
+import { recordHouseholdCall } from "#lib/operations/record-household-call.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -76,8 +77,35 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
   writeFinding(desk, who.office, lineId);
   addCapacity(desk(who.office, "2026-11-17"), lineId);
   must(addNarration(desk(who.field, "2026-11-17"), { lineId, runId: "fr-run2", text: SPOKEN }));
+  callHouseholds(desk(who.office, "2026-11-20"), lineId);
   askToEnter(desk(who.office, "2026-11-23"), lineId);
 }
+
+/** Before the day is planned, the households that cannot simply be without drains are called. */
+function callHouseholds(act: SeedAct, lineId: string): void {
+  const call = (partyId: string, propertyId: string, words: string) =>
+    must(
+      recordHouseholdCall(act, {
+        lineId,
+        partyId,
+        propertyId,
+        purpose: "test-visit",
+        forDay: TEST_DAY,
+        outcome: "agreed",
+        words,
+        calledBy: "Ruth Lindqvist",
+        calledOn: act.today,
+      }),
+    );
+  call("fr-p8", "fr-16", "Treatment is over by 8. Water may stay off from 9 until noon.");
+  call(
+    "fr-p6",
+    "fr-20",
+    "Ovens are off by 8:30. One sink may be used for dye; call at the back door.",
+  );
+}
+
+const TEST_DAY = "2026-12-02";
 
 /** A day of dye tests is planned, and one of those who are asked says no. */
 function askToEnter(act: SeedAct, lineId: string): void {
@@ -88,7 +116,7 @@ function askToEnter(act: SeedAct, lineId: string): void {
       lineId,
       dayId: null,
       seen: null,
-      on: "2026-12-02",
+      on: TEST_DAY,
       controlPropertyId,
       stops,
       plantToldOn: null,

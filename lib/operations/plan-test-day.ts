@@ -11,9 +11,11 @@ import { formatFeet } from "#lib/domain/line/station.ts";
 import { VIEW } from "#lib/domain/tiein/plan-test-day.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { recordedStops, stopKey } from "#lib/domain/tiein/test-day-results.ts";
+import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
+import { callFirstWords } from "./call-first.ts";
 import { changeLine, find, refuse } from "./change.ts";
 
 interface DayPlan {
@@ -37,8 +39,8 @@ const MOST_WAIT = 240;
  * Plans a day of dye tests, or changes the plan. The stops are put in the order of their times.
  * Refuses a second dosing while the one before is watched or rinsed, tie-ins that one camera can't
  * watch from one place, a control above what is watched, an address that refused entry, an address,
- * access or tie-in that is not in the file, a change to a stop whose result is recorded, and a plan
- * that somebody else changed since.
+ * access or tie-in that is not in the file, a change to a stop whose result is recorded, a plan that
+ * somebody else changed since, and a day to come that a household with a need did not agree to.
  */
 export function planTestDay(
   act: Act,
@@ -75,6 +77,14 @@ export function planTestDay(
       },
     });
   });
+}
+
+/** Households with a need that the day goes into, or keeps water off at, agreed to it beforehand. */
+function callBefore(file: LineFile, report: Report, day: Planned) {
+  if (day.on < report.today) return null;
+  const places = placesOfDay(file, report, day);
+  const words = callFirstWords(file, { purpose: "test-visit", day: day.on }, places);
+  return words === null ? null : refuse("held", "on", words);
 }
 
 /** Drops the plan of a test day. Refuses once a result is recorded on it. */
@@ -117,7 +127,8 @@ function wrongDay(
     wrongView(report, plan.stops) ??
     wrongControl(report, plan, kept) ??
     wrongEntry(file, plan.stops, kept) ??
-    wrongRecorded(recorded, old, { on: plan.on, stops })
+    wrongRecorded(recorded, old, { on: plan.on, stops }) ??
+    callBefore(file, report, plan)
   );
 }
 

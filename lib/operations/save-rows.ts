@@ -8,6 +8,7 @@ import { type Deed, mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
+import { callFirstCells } from "./call-first.ts";
 import { closedWords } from "./change.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
@@ -141,6 +142,7 @@ function refusalOf(
     ...settledElsewhere(pair),
     ...orderCells(pair),
     ...heldCells(pair, act.today),
+    ...callFirstCells(pair, act.today),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };

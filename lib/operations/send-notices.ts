@@ -11,6 +11,7 @@ import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import { drainPlaces } from "#lib/domain/letter/audience.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import { letterGaps } from "#lib/domain/letter/gaps.ts";
@@ -29,9 +30,11 @@ import {
   heldWords,
   holdsAgainst,
 } from "#lib/domain/tiein/stopped-by.ts";
+import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { keepLinkSecret } from "#lib/storage/link-secret.ts";
 import type { Act, Refusal } from "./act.ts";
+import { callFirstWords } from "./call-first.ts";
 import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
 import { isDemandable } from "./draft-notices.ts";
@@ -209,9 +212,29 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
 function heldBack(file: LineFile, report: Report, notice: Notice): string | null {
   if (notice.kind === "share-demand" && !isDemandable(file, report, notice))
     return `Nothing proves yet that ${nameRow(file, "parties", notice.partyId)} owes a share`;
+  const uncalled = callBefore(file, report, notice);
+  if (uncalled !== null) return uncalled;
   const deeds = deedsOfLetter(file, report, notice.kind);
   const held = holdsAgainst(report.holds, deeds);
   return held.length === 0 ? null : heldWords(held, deeds);
+}
+
+/** Households with a need are called before anybody is told of a pause, or they of a visit. */
+function callBefore(file: LineFile, report: Report, { kind, propertyId }: Notice): string | null {
+  if (kind === "drain-pause") {
+    const day = file.events.findLast(({ event }) => event === "drains-paused")?.on ?? null;
+    return callFirstWords(file, { purpose: "drain-pause", day }, drainPlaces(file));
+  }
+  if (kind !== "test-visit" || propertyId === null) return null;
+  const planned = file.testDays
+    .filter((day) => day.on >= report.today && placesOfDay(file, report, day).includes(propertyId))
+    .map(({ on }) => on);
+  const entry = file.events.findLast(({ event }) => event === "tenant-entry")?.on ?? null;
+  const days = planned.length > 0 ? planned : [entry];
+  const words = days.map((day) =>
+    callFirstWords(file, { purpose: "test-visit", day }, [propertyId]),
+  );
+  return words.find((each) => each !== null) ?? null;
 }
 
 /** What a letter does or announces, and holds may stop. */

@@ -1,6 +1,7 @@
 import { insertRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Waiver } from "#lib/domain/tiein/hold.ts";
+import { isWaivable } from "#lib/domain/tiein/holds.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -20,6 +21,12 @@ export function waiveHold(
   return changeLine(act, deal, (file) => {
     const hold = reportOn(file, act.today).holds.find(({ key }) => key === holdKey);
     if (!hold) return refuse("not-found", "holdKey", "the hold");
+    if (!isWaivable(hold.cause))
+      return refuse(
+        "not-in-this-state",
+        "holdKey",
+        "What a household needs is waived by nobody. Call them, and record what was agreed",
+      );
     if (hold.waiver !== null)
       return refuse("already-there", "holdKey", `${hold.waiver.by} waived it already`);
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why work may go on");

@@ -10,6 +10,7 @@ import type {
 import type { ChaseReason, ToldCell } from "#lib/domain/letter/told.ts";
 import type { Material } from "#lib/domain/line/line.ts";
 import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/line/words.ts";
+import type { CallOutcome, CallPurpose } from "#lib/domain/party/household-call.ts";
 import type {
   InspectionResult,
   PermitKind,
@@ -206,6 +207,17 @@ export const REPLY_WORDS: Record<ReplyKind, string> = {
   "asks-release": "asks to be let go from paying",
   "accepts-tie-in": "accepts the tie-in as theirs",
   other: "something else",
+};
+
+export const CALL_PURPOSE_WORDS: Record<CallPurpose, string> = {
+  "drain-pause": "A pause of drains",
+  "test-visit": "A test visit",
+};
+
+export const CALL_OUTCOME_WORDS: Record<CallOutcome, string> = {
+  agreed: "agreed",
+  "not-agreed": "did not agree",
+  "not-reached": "not reached",
 };
 
 export const CHASE_WORDS: Record<ChaseReason, string> = {

@@ -119,6 +119,7 @@ function nameThings(file: LineFile): Thing[] {
 }
 
 const HOLD_QUESTION: Record<HoldCause, Question> = {
+  "household-need": "who",
   "tie-in-owner-unknown": "agree",
   "tie-in-undecided": "agree",
   "ruling-not-done": "agree",
@@ -151,6 +152,7 @@ function holdThings({ holds }: Report): Thing[] {
 }
 
 const CAUSE_WORDS: Record<HoldCause, string> = {
+  "household-need": "call first",
   "tie-in-owner-unknown": "not shown whose",
   "tie-in-undecided": "not decided",
   "ruling-not-done": "ruled to come off",

@@ -11,4 +11,6 @@ export const STOP_WORDS: Record<HoldStop, string> = {
   demand: "a demand for money",
   submission: "submission",
   digging: "digging",
+  pause: "a pause of drains",
+  "test-visit": "a test visit",
 };

@@ -62,7 +62,7 @@ export function reportOn(file: LineFile, today: Day): Report {
   const found = { tieIns: sound.tieIns, reaches, extent };
   const runCoverage = runCoverageOf(file);
   const holds = holdsOn(file, {
-    ...{ tieIns, entries, proposals, reaches, stations, runCoverage, extent },
+    ...{ today, tieIns, entries, proposals, reaches, stations, runCoverage, extent },
   });
   return {
     today,

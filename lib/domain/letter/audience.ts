@@ -16,7 +16,7 @@ const TITLE: readonly PartyRole[] = [...OWNERS, "crossed-lot-owner"];
  * Every address that drains into the line or may: connected, a candidate, on a permit record, or the
  * owner of a tie-in. A candidate's water floods a trench just the same.
  */
-function drainPlaces(file: Pick<People, "properties" | "tieIns" | "entries">): string[] {
+export function drainPlaces(file: Pick<People, "properties" | "tieIns" | "entries">): string[] {
   const seen = new Set([
     ...file.tieIns.map(({ propertyId }) => propertyId),
     ...file.entries.map(({ propertyId }) => propertyId),

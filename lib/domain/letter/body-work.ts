@@ -166,7 +166,9 @@ function orderLines({ file, words }: LetterFacts): string[] {
 
 function stateLines({ file, report, words }: LetterFacts): string[] {
   const undocumented = report.tieIns.filter(({ standing }) => standing === "undocumented").length;
-  const open = report.holds.filter((hold) => hold.waiver === null).length;
+  const open = report.holds.filter(
+    ({ waiver, cause }) => waiver === null && cause !== "household-need",
+  ).length;
   const numbers = file.permits.map(({ number }) => number).filter((number) => number !== "");
   return [
     words.response.owners(file.properties.length),

@@ -3,8 +3,9 @@ import { laterBy } from "../calendar/time-of-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { TestDay, TestStop } from "../tiein/test-day.ts";
-import { type TimeSpan, testDayPeople } from "../tiein/test-day-people.ts";
+import { testDayPeople } from "../tiein/test-day-people.ts";
 import { stopsInForce } from "../tiein/test-day-results.ts";
+import type { TimeSpan } from "../tiein/water-off.ts";
 
 /** What one test day means for one address. */
 export interface VisitDay {

@@ -131,10 +131,14 @@ function signedAs({ signatures }: PacketInput["file"], { id, restsOnId }: Consen
   return signatures.find(({ consentId }) => consentId === signed)?.signedName ?? "–";
 }
 
-/** Open holds, and those waived with who waived them and why. */
+/**
+ * Open holds, and those waived with who waived them and why. What a household needs is between the
+ * office and them, and in no packet.
+ */
 export function holdSheet({ report }: PacketInput): Sheet {
-  const open = report.holds.filter(({ waiver }) => waiver === null);
-  const waived = report.holds.flatMap(({ sentence, waiver }) =>
+  const shown = report.holds.filter(({ cause }) => cause !== "household-need");
+  const open = shown.filter(({ waiver }) => waiver === null);
+  const waived = shown.flatMap(({ sentence, waiver }) =>
     waiver === null ? [] : [[sentence, waiver.reason, waiver.by, EN.day(waiver.on)]],
   );
   return composed("holds-and-waivers", "Holds and waivers", [

@@ -13,6 +13,9 @@ export const HOLD_STOPS = [
   "demand",
   "submission",
   "digging",
+  /** A pause of drains: its letter, and its day. */
+  "pause",
+  "test-visit",
 ] as const;
 export type HoldStop = (typeof HOLD_STOPS)[number];
 
@@ -29,6 +32,7 @@ const HOLD_CAUSES = [
   "crossing-seen",
   "crossing-not-ruled-out",
   "land-unknown",
+  "household-need",
 ] as const;
 export type HoldCause = (typeof HOLD_CAUSES)[number];
 

@@ -8,6 +8,7 @@ import { crossingCauses } from "./crossing-holds.ts";
 import { bearsDemand } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
 import { landCauses } from "./land-holds.ts";
+import { needCauses } from "./need-holds.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import { around, holdsAgainst, placeOfTieIn } from "./stopped-by.ts";
@@ -28,10 +29,17 @@ type HoldFile = Pick<
   | "observations"
   | "rulings"
   | "waivers"
+  | "units"
+  | "parties"
+  | "roles"
+  | "householdCalls"
+  | "tieIns"
+  | "events"
+  | "testDays"
 >;
 type HoldFacts = Pick<
   Report,
-  "tieIns" | "entries" | "proposals" | "reaches" | "stations" | "runCoverage" | "extent"
+  "today" | "tieIns" | "entries" | "proposals" | "reaches" | "stations" | "runCoverage" | "extent"
 >;
 
 /** Holds say what they stop; the kinds of work and money that each cause makes unsafe or unfair. */
@@ -48,6 +56,7 @@ const STOPS: Record<HoldCause, readonly HoldStop[]> = {
   "crossing-seen": ["clearing", "jetting", "capping", "lining", "bursting", "digging"],
   "crossing-not-ruled-out": ["clearing", "lining", "bursting"],
   "land-unknown": ["submission", "digging"],
+  "household-need": ["pause", "test-visit"],
 };
 
 /**
@@ -64,6 +73,7 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
     ...easementCauses(file),
     ...landCauses(file, facts),
     ...crossingCauses(file, facts),
+    ...needCauses(file, facts),
   ];
   return causes.map((cause) => hold(cause, file.waivers));
 }
@@ -73,9 +83,16 @@ export function isStopped(holds: readonly Hold[], stop: HoldStop): boolean {
   return holdsAgainst(holds, [{ stop, stretch: null }]).length > 0;
 }
 
+/** What somebody in a house needs is nobody else’s to waive: they are called. */
+export function isWaivable(cause: HoldCause): boolean {
+  return cause !== "household-need";
+}
+
 function hold(cause: RaisedHold, waivers: readonly Waiver[]): Hold {
   const key = `${cause.cause}:${cause.subjectId}`;
-  const waiver = waivers.findLast((each) => each.holdKey === key) ?? null;
+  const waiver = isWaivable(cause.cause)
+    ? (waivers.findLast((each) => each.holdKey === key) ?? null)
+    : null;
   return { key, ...cause, stops: cause.stops ?? STOPS[cause.cause], waiver };
 }
 

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
@@ -7,6 +8,7 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { STOP_WORDS } from "#lib/domain/desk/stop-words.ts";
 import type { Hold } from "#lib/domain/tiein/hold.ts";
+import { isWaivable } from "#lib/domain/tiein/holds.ts";
 import { listed } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
 import { liftWaiverAction, waiveAction } from "./actions.ts";
@@ -39,7 +41,7 @@ export function Holds(part: LinePart) {
 function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
   const { report, mayFile } = part;
   const stopped = listed(hold.stops.map((stop) => STOP_WORDS[stop]));
-  const onStrip = hold.cause !== "station-relative-only";
+  const onStrip = hold.cause !== "station-relative-only" && hold.cause !== "household-need";
   const { waiver } = hold;
   return (
     <NoticeBox
@@ -63,7 +65,10 @@ function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
       )}
       <div className="cluster screen-only">
         {onStrip ? <SelectOnStrip id={hold.key}>Show on the strip</SelectOnStrip> : null}
-        {mayFile ? <WaiverForm hold={hold} {...part} /> : null}
+        {hold.cause === "household-need" ? (
+          <Link href={`/lines/${part.lineId}/who#calls`}>Record a call to them</Link>
+        ) : null}
+        {mayFile && isWaivable(hold.cause) ? <WaiverForm hold={hold} {...part} /> : null}
       </div>
     </NoticeBox>
   );

@@ -5,6 +5,7 @@ import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
 import { waitingReplies } from "#lib/domain/letter/reply.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ChaseTable } from "./chase-table.tsx";
@@ -22,7 +23,7 @@ export default async function ToldPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, office, may } = await lineFileOf(lineId);
+  const { file, report, office, user, may } = await lineFileOf(lineId);
   const waiting = waitingReplies(file);
   const drafts = file.notices.filter((notice) => notice.state === "draft");
   const unsent = listOutgoing(db(), lineId).filter((message) => message.state !== "sent");
@@ -48,7 +49,7 @@ export default async function ToldPage({
             file={file}
             replies={waiting}
             today={report.today}
-            work={may("work-the-file")}
+            work={mayDo(user.role, "work-the-file")}
           />
         </Section>
       )}

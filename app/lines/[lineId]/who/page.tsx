@@ -19,6 +19,7 @@ import { peopleRevision } from "#lib/operations/save-people.ts";
 import { lineFileOf } from "../_file.ts";
 import { counted } from "../_names.ts";
 import { QuestionHead } from "../_question-head.tsx";
+import { CallFirst } from "./_calls-part.tsx";
 import {
   crossingColumns,
   landColumns,
@@ -42,7 +43,7 @@ export default async function WhoPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, may, user } = await lineFileOf(lineId);
   const revisions = getRevisions(db(), lineId);
   const readOnly = !may("work-the-file");
   return (
@@ -50,6 +51,12 @@ export default async function WhoPage({
       <QuestionHead lineId={lineId} question="who" />
       <NobodysTieIns lineId={lineId} report={report} />
       <WhoIsWhere file={file} report={report} />
+      <CallFirst
+        lineId={lineId}
+        file={file}
+        today={report.today}
+        caller={may("record-the-field") ? user.name : null}
+      />
       <Properties {...{ lineId, file, revisions, readOnly }} />
       <PeopleList {...{ lineId, file, revisions, readOnly }} />
       <Units {...{ lineId, file, revisions, readOnly }} />

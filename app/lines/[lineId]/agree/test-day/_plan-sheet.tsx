@@ -8,7 +8,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
-import { plantNotice, type TimeSpan, testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
+import { plantNotice, testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
 import {
   refusedStops,
   resultOf,
@@ -16,6 +16,7 @@ import {
   stopsInForce,
 } from "#lib/domain/tiein/test-day-results.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import type { TimeSpan } from "#lib/domain/tiein/water-off.ts";
 import { listed, partyName, propertyName, tieInName } from "../../_names.ts";
 import { isControl, stopPlace } from "./_stop-names.ts";
 

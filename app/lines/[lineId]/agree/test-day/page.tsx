@@ -14,8 +14,10 @@ import {
 } from "#lib/domain/tiein/plan-test-day.ts";
 import type { TestDay } from "#lib/domain/tiein/test-day.ts";
 import { resultOf, stopsInForce } from "#lib/domain/tiein/test-day-results.ts";
+import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
 import { lineFileOf } from "../../_file.ts";
 import { counted, listed } from "../../_names.ts";
+import { CallFirst } from "../../who/_calls-part.tsx";
 import { DropDay, PlanForm } from "./_plan-form.tsx";
 import { LetIn, PlanCautions, PlanTable, PlantPart, WaterOff } from "./_plan-sheet.tsx";
 import { Results } from "./_results.tsx";
@@ -27,6 +29,8 @@ interface DayPart {
   readonly file: LineFile;
   readonly report: Report;
   readonly mayRecord: boolean;
+  /** Who is at the screen. */
+  readonly userName: string;
 }
 
 export default async function TestDayPage({
@@ -38,8 +42,8 @@ export default async function TestDayPage({
 }) {
   const { lineId } = await params;
   const asked = await searchParams;
-  const { file, report, may } = await lineFileOf(lineId);
-  const part = { lineId, file, report, mayRecord: may("record-the-field") };
+  const { file, report, may, user } = await lineFileOf(lineId);
+  const part = { lineId, file, report, mayRecord: may("record-the-field"), userName: user.name };
   const day = file.testDays.find(({ id }) => id === asked.day);
   if (day) return <OneDay {...part} day={day} />;
   return <NewDay {...part} order={STOP_ORDERS.find((each) => each === asked.order)} />;
@@ -83,6 +87,13 @@ function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
       {mayRecord && day.on <= report.today ? (
         <Results lineId={lineId} file={file} day={day} />
       ) : null}
+      <CallFirst
+        lineId={lineId}
+        file={file}
+        today={report.today}
+        caller={mayRecord ? part.userName : null}
+        about={{ purpose: "test-visit", day: day.on, places: placesOfDay(file, report, day) }}
+      />
       <WaterOff file={file} report={report} day={day} />
       <LetIn lineId={lineId} file={file} report={report} day={day} />
       <PlantPart file={file} report={report} day={day} />
@@ -138,6 +149,12 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
             : "Order from upstream down instead"}
         </Link>
       </p>
+      <CallFirst
+        lineId={lineId}
+        file={file}
+        today={report.today}
+        caller={mayRecord ? part.userName : null}
+      />
       {mayRecord ? (
         <PlanForm
           key={order}
