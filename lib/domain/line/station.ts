@@ -30,6 +30,11 @@ export function toTenth(length: Cft): Cft {
   return Math.round(length / 10) * 10 + 0;
 }
 
+/** To the nearest tenth of a foot that does not lie past either of two lengths, else the nearer of them. */
+export function toTenthBetween(length: Cft, ends: readonly Cft[]): Cft {
+  return Math.min(Math.max(toTenth(length), Math.min(...ends)), Math.max(...ends));
+}
+
 /** Feet as typed (`26`, `26.05`, `26 ft`, `0+26.0`) → hundredths, or null if it is not a length. */
 export function parseFeet(text: string): Cft | null {
   const plain = text

@@ -1,5 +1,5 @@
 import type { Side } from "../line/line.ts";
-import { type Cft, toTenth } from "../line/station.ts";
+import { type Cft, toTenth, toTenthBetween } from "../line/station.ts";
 import type { Anchor, Direction, Run } from "./run.ts";
 
 /** A place on the line, and how far off it may be either way. */
@@ -33,7 +33,8 @@ export function counterTolerance(distance: Cft): Cft {
 }
 
 /**
- * Turns a run's counter readings into stations. Between two anchors the reading is spread evenly;
+ * Turns a run's counter readings into stations. Between two anchors the reading is spread evenly,
+ * to a tenth of a foot and never past either;
  * beyond the outermost it goes on foot for foot in the run's direction; one anchor only shifts.
  * No anchors, or anchors that contradict one another: relative only. The uncertainty is the
  * run's own, or the larger of 1 ft and 0.5 % of the distance from the nearest anchor; where two
@@ -128,7 +129,8 @@ function stationAt(sorted: readonly Anchor[], counter: Cft, direction: Direction
     return end ? end.station + way * (counter - end.counter) : counter;
   }
   const counted = above.counter - below.counter;
-  if (counted === 0) return toTenth((above.station + below.station) / 2);
+  const ends = [below.station, above.station];
+  if (counted === 0) return toTenthBetween((above.station + below.station) / 2, ends);
   const part = (counter - below.counter) / counted;
-  return toTenth(below.station + part * (above.station - below.station));
+  return toTenthBetween(below.station + part * (above.station - below.station), ends);
 }

@@ -1,7 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { StationedObservation } from "../file/report.ts";
 import type { Side, TieIn } from "../line/line.ts";
-import { type Cft, toTenth } from "../line/station.ts";
+import { type Cft, toTenth, toTenthBetween } from "../line/station.ts";
 import { stationObservations } from "./observe.ts";
 import type { Observation } from "./run.ts";
 
@@ -86,7 +86,7 @@ export function sightingsOf(
 
 /**
  * A tie-in's place: as a person set it (then exact), else the mean of its sightings weighted by
- * their uncertainties. The best sighting's uncertainty stays: errors of one counter do not
+ * their uncertainties, never outside of them. The best sighting's uncertainty stays: errors of one counter do not
  * average out.
  */
 export function placeTieIn(tieIn: TieIn, sightings: readonly StationedObservation[]): TieInPlace {
@@ -104,7 +104,8 @@ export function placeTieIn(tieIn: TieIn, sightings: readonly StationedObservatio
     0,
   );
   const uncertainty = Math.min(...stationed.map((each) => each.uncertainty));
-  return { ...common, station: toTenth(mean), uncertainty };
+  const stations = stationed.map(({ station }) => station);
+  return { ...common, station: toTenthBetween(mean, stations), uncertainty };
 }
 
 /** Two independent uncertainties together. */

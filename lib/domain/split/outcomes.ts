@@ -129,7 +129,7 @@ function sharesOf(
   const { ground, choice } = given;
   const { numerators, denominator } = division.tally;
   const amounts = roundShares(numerators, denominator, tieOrderOf(ground));
-  const recoverable = recoverableOf(amounts, given);
+  const recoverable = recoverableOf({ amounts, tally: division.tally }, given);
   const sums = once(() => writtenSums(ground, choice));
   return ground.people.flatMap((person, index): Share[] => {
     const numerator = numerators[index] ?? 0n;

@@ -112,14 +112,22 @@ test("converterFor() gives back what it was anchored at, and never turns back on
       });
       const { toStation } = converterFor(run, anchors);
       for (const anchor of anchors) {
-        const found = toStation(anchor.counter)?.station ?? Number.NaN;
-        expect(Math.abs(found - anchor.station)).toBeLessThanOrEqual(5);
+        expect(toStation(anchor.counter)?.station).toBe(anchor.station);
       }
       const along = Array.from({ length: 40 }, (_, index) => toStation(index * 200)?.station ?? 0);
       const ordered = along.toSorted((a, b) => (upstream ? a - b : b - a));
       expect(along).toEqual(ordered);
     }),
   );
+});
+
+test("converterFor() puts a reading at an anchor where the anchor is, however fine, and none past it", () => {
+  const anchors = [anAnchor("up"), anAnchor("up", { id: "b", counter: 3_900, station: 3_818 })];
+  const { toStation } = converterFor(UP, anchors);
+  expect(toStation(3_900)?.station).toBe(3_818);
+  expect(toStation(3_899)?.station).toBe(3_818);
+  expect(toStation(3_901)?.station).toBe(3_819);
+  expect(toStation(2_000)?.station).toBe(1_960);
 });
 
 test.each([

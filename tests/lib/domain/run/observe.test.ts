@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { pipeChanges, stationObservations } from "#lib/domain/run/observe.ts";
-import { aFile, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
+import { placeTieIn, sightingsOf } from "#lib/domain/run/sighting.ts";
+import { aFile, anAnchor, anObservation, aRun, aTieIn } from "#tests/support/file.ts";
 
 const FILE = aFile({
   runs: [aRun("run"), aRun("down", { direction: "downstream" }), aRun("loose")],
@@ -19,6 +21,37 @@ test("stationObservations() places points and stretches on the line, each by its
     [6_050, null, "left"],
     [4_040, 3_440, "right"],
   ]);
+});
+
+test("a fault read where a tie-in is read lies at that tie-in, whatever the anchors", () => {
+  const counter = fc.integer({ min: 0, max: 6_000 });
+  fc.assert(
+    fc.property(
+      counter,
+      fc.array(fc.integer({ min: -3, max: 3 }), { maxLength: 3 }),
+      (at, slips) => {
+        const anchors = slips.map((slip, index) =>
+          anAnchor("run", {
+            id: `a${index}`,
+            counter: index * 1_907,
+            station: index * 1_907 + slip,
+          }),
+        );
+        const file = aFile({
+          runs: [aRun("run")],
+          anchors: [anAnchor("run", { id: "at", counter: at, station: at }), ...anchors],
+          tieIns: [aTieIn("t")],
+          observations: [
+            anObservation("o", { counter: at, tieInId: "t" }),
+            anObservation("f", { kind: "fault", counter: at }),
+          ],
+        });
+        const [, fault] = stationObservations(file);
+        const sightings = sightingsOf(file, stationObservations(file)).get("t") ?? [];
+        expect(placeTieIn(aTieIn("t"), sightings).station).toBe(fault?.station);
+      },
+    ),
+  );
 });
 
 test("stationObservations() keeps side and order where a run is relative only or missing", () => {

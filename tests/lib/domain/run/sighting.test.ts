@@ -151,6 +151,14 @@ test("placeTieIn() takes a person's station as exact, and the sightings' mean ot
   expect(byPerson).toMatchObject({ station: 2_070, uncertainty: 0 });
 });
 
+test("placeTieIn() puts a tie-in where its one sighting is, and never outside of several", () => {
+  const sighting = { observationId: "", runId: "", toStation: null, side: "left" } as const;
+  const at = (station: number) => ({ ...sighting, station, uncertainty: 100 });
+  expect(placeTieIn(aTieIn("t"), [at(4_605)]).station).toBe(4_605);
+  expect(placeTieIn(aTieIn("t"), [at(4_605), at(4_607)]).station).toBe(4_607);
+  expect(placeTieIn(aTieIn("t"), [at(4_605), at(4_625)]).station).toBe(4_620);
+});
+
 test("placeTieIn() trusts the surer sighting more", () => {
   const sighting = { observationId: "", runId: "", toStation: null, side: "left" } as const;
   const place = placeTieIn(aTieIn("t"), [

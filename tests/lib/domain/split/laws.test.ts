@@ -170,6 +170,25 @@ describe("laws of the split", () => {
     );
   });
 
+  test("splitOutcome() carries for unknown owners exactly what is their own share, to the cent", () => {
+    fc.assert(
+      fc.property(
+        aRandomLine(6, { unknown: true }),
+        fc.constantFrom(...SPLIT_RULES),
+        (line, rule) => {
+          const carried = divideLine(line, rule, { ...OTHER_CHOICES, unknownShares: "carried" });
+          const apart = divideLine(line, rule, { ...OTHER_CHOICES, unknownShares: "held-apart" });
+          if (carried.refusal !== null || apart.refusal !== null) return;
+          const recoverable = carried.shares.reduce((all, share) => all + share.recoverable, 0);
+          if (recoverable === 0) return;
+          const theirs = apart.shares.filter(({ propertyId }) => propertyId === null);
+          expect(recoverable).toBe(theirs.reduce((all, share) => all + share.amount, 0));
+        },
+      ),
+      { numRuns: 1_000 },
+    );
+  });
+
   test("splitOutcome() writes steps that add up to each exact share, within a cent of the amount", () => {
     fc.assert(
       fc.property(aRandomLine(5), fc.constantFrom(...SPLIT_RULES), (line, rule) => {
