@@ -18,15 +18,20 @@ import { removeAuthority } from "#lib/operations/remove-authority.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { officeRevision } from "./_revision.ts";
 
-export type AuthorityPart =
-  | "rules"
-  | "requirements"
-  | "fees"
-  | "clockRules"
-  | "holidays"
-  | "refusalSteps";
+const PARTS = [
+  "rules",
+  "requirements",
+  "fees",
+  "clockRules",
+  "holidays",
+  "refusalSteps",
+] as const satisfies readonly (keyof Authority)[];
+export type AuthorityPart = (typeof PARTS)[number];
 
-/** Saves one table of an authority; the rest of it stays as it is now. */
+/**
+ * Saves one table of an authority; the rest of it stays as it is now. Whoever can reach this may name
+ * anything as the table.
+ */
 export async function savePartAction(
   authorityId: string,
   part: AuthorityPart,
@@ -37,6 +42,10 @@ export async function savePartAction(
   const authority = getAuthority(db(), authorityId);
   if (authority === null) {
     const message = sentenceOf({ reason: "not-found", detail: "the authority" });
+    return { status: "refused", message, cells: [] };
+  }
+  if (!PARTS.includes(part) || !Array.isArray(rows)) {
+    const message = sentenceOf({ reason: "bad-value", detail: "This is no table of an authority" });
     return { status: "refused", message, cells: [] };
   }
   if (base !== officeRevision()) return changedMeanwhile(authority, part);

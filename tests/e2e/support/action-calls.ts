@@ -1,0 +1,303 @@
+import type Database from "better-sqlite3";
+import { aForm, IDLE } from "./own-office.ts";
+
+/** One call of a server action that somebody with the right role could make on the demo. */
+export interface ActionCall {
+  readonly args: (db: Database.Database) => readonly unknown[];
+  /** It writes when such a person makes it; the others are refused for what they say. */
+  readonly writes?: true;
+}
+
+const LINE = "fennel-0001";
+const DAY = "2026-11-25";
+
+function id(db: Database.Database, sql: string): string {
+  return String(db.prepare(sql).pluck().get() ?? "none");
+}
+
+const of = (table: string, more = "") =>
+  `select id from ${table} where line_id = '${LINE}' ${more} limit 1`;
+
+type Fields = Readonly<Record<string, string | readonly string[]>>;
+
+/** An action on the line with a form: `(lineId, state, form)`. */
+function onLine(fields: Fields | ((db: Database.Database) => Fields), writes?: true): ActionCall {
+  return {
+    args: (db) => [LINE, IDLE, aForm(typeof fields === "function" ? fields(db) : fields)],
+    ...(writes ? { writes } : {}),
+  };
+}
+
+/** What each action is called with; one that is not here is called with a line and an empty form. */
+export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
+  openLineAction: {
+    args: () => [IDLE, aForm({ name: "Alder Court", town: "Quillhaven, WA", authorityId: "" })],
+    writes: true,
+  },
+  chooseRuleAction: onLine({ rule: "none" }),
+  saveLineAction: onLine({
+    name: "Cinder Alley",
+    town: "Quillhaven, WA",
+    material: "unknown",
+    diameter: "6",
+  }),
+  saveRowsAction: { args: (db) => rowsCall(db), writes: true },
+  savePeopleAction: { args: () => [LINE, 0, []] },
+  decideAction: onLine(
+    (db) => ({
+      ...{ state: "refused", reason: "other", words: "Another place" },
+      entryId: id(db, of("entries", "and id not in (select entry_id from pairings)")),
+      tieInId: id(db, of("tie_ins", "and id not in (select tie_in_id from pairings)")),
+    }),
+    true,
+  ),
+  withdrawAction: onLine(
+    (db) => ({ pairingId: id(db, of("pairings")), reason: "other", words: "Too soon" }),
+    true,
+  ),
+  explainAction: onLine(
+    (db) => ({
+      ...{ reason: "other", words: "Never built" },
+      entryId: id(db, of("entries", "and id not in (select entry_id from pairings)")),
+    }),
+    true,
+  ),
+  waiveAction: onLine({ holdKey: "none", words: "Because" }),
+  addTestAction: { args: (db) => [LINE, id(db, of("tie_ins")), IDLE, aForm({})] },
+  recordRulingAction: onLine((db) => ({
+    ...{ kind: "accepted", decidedBy: "J. Field, inspector", decidedOn: DAY, reference: "L-7" },
+    tieInId: id(db, of("tie_ins")),
+  })),
+  dropDayAction: onLine((db) => ({ dayId: id(db, of("test_days")) }), true),
+  addPermitAction: onLine({ kind: "street-use", number: "SU-1", expiresOn: "", note: "" }, true),
+  stepPermitAction: {
+    args: () => [
+      { lineId: "ropewalk-0001", permitId: "rw-permit" },
+      IDLE,
+      aForm({ state: "issued", on: DAY, note: "" }),
+    ],
+  },
+  buildPacketAction: { args: () => [LINE], writes: true },
+  printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
+  draftLettersAction: onLine(
+    (db) => ({
+      ...{ kind: "finding", replyBy: "" },
+      recipient: JSON.stringify({
+        partyId: id(db, `select party_id from roles where line_id = '${LINE}' limit 1`),
+        propertyId: id(db, `select property_id from roles where line_id = '${LINE}' limit 1`),
+        tieInId: null,
+        splitId: null,
+      }),
+    }),
+    true,
+  ),
+  saveWordsAction: {
+    args: (db) => [
+      { lineId: LINE, noticeId: id(db, of("notices", "and state = 'draft'")) },
+      IDLE,
+      aForm({ ownWords: "Thank you", replyBy: "", wasWords: "", wasReplyBy: "" }),
+    ],
+  },
+  recordDeliveryAction: {
+    args: (db) => [
+      { lineId: LINE, noticeId: id(db, of("notices", "and state = 'sent'")) },
+      IDLE,
+      aForm({ method: "by-hand", sentOn: DAY, tracking: "", note: "Once more" }),
+    ],
+    writes: true,
+  },
+  changeDeliveryAction: {
+    args: (db) => [
+      { lineId: LINE, deliveryId: id(db, of("deliveries", "and outcome = 'on-its-way'")) },
+      IDLE,
+      aForm({ outcome: "returned", outcomeOn: DAY, tracking: "", note: "" }),
+    ],
+    writes: true,
+  },
+  recordReplyAction: {
+    args: (db) => [
+      { lineId: LINE, noticeId: id(db, of("notices", "and state = 'sent'")) },
+      IDLE,
+      aForm({ kind: "asks", receivedOn: DAY, words: "When?", suitsOn: "", uploadId: "" }),
+    ],
+    writes: true,
+  },
+  dealWithReplyAction: {
+    args: (db) => [
+      { lineId: LINE, replyId: id(db, of("replies", "and dealt_by = ''")) },
+      IDLE,
+      aForm({ how: "called-back", on: DAY, words: "Told her" }),
+    ],
+    writes: true,
+  },
+  recordConsentAction: onLine(
+    (db) => ({
+      ...{ kind: "enter", state: "given", amount: "", stateOn: DAY, note: "By phone" },
+      signer: id(
+        db,
+        `select party_id || ' ' || property_id from roles where line_id = '${LINE}' limit 1`,
+      ),
+    }),
+    true,
+  ),
+  makeLinkAction: {
+    args: (db) => [
+      { lineId: LINE, noticeId: id(db, of("notices", "and state = 'sent'")) },
+      { url: "", message: "" },
+      aForm({ days: "30" }),
+    ],
+    writes: true,
+  },
+  addUnitsAction: onLine(
+    (db) => ({ propertyId: id(db, of("properties")), count: "2", style: "letters" }),
+    true,
+  ),
+  savePipeAction: onLine({ upperEnd: "212", mainStation: "", material: "concrete", mainNote: "" }),
+  addNarrationAction: {
+    args: (db) => [
+      LINE,
+      id(db, of("runs")),
+      IDLE,
+      aForm({ text: "0:04 twelve feet, tie-in, left" }),
+    ],
+  },
+  tieAtMainAction: { args: (db) => [LINE, id(db, of("runs")), 0, IDLE, aForm({})] },
+  enterMoneyAction: onLine((db) => ({
+    ...{ kind: "deposit", amount: "100.00", method: "check", on: DAY, reference: "77", note: "" },
+    account: id(
+      db,
+      `select party_id || ' ' || property_id from roles where line_id = '${LINE}' limit 1`,
+    ),
+  })),
+  chooseSplitAction: onLine({
+    rule: "equal",
+    reason: "All agree",
+    fault: "",
+    payer: "",
+    unknownShares: "carried",
+  }),
+  chooseOptionAction: onLine({ optionId: "fr-dig", reason: "Cheaper" }),
+  proposeChangeOrderAction: onLine(
+    { title: "Rock", reason: "Rock was found", orderedBy: "Ottilie Brandvold" },
+    true,
+  ),
+  decideStatementsAction: onLine({ others: "yes", rules: "yes" }, true),
+  printStatementsAction: { args: (db) => [LINE, [id(db, of("properties"))]] },
+  importLineAction: {
+    args: () => [
+      IDLE,
+      aForm({
+        text: JSON.stringify({
+          version: 1,
+          line: { id: "imported-0001", name: "Brought in", town: "", openedOn: DAY },
+        }),
+      }),
+    ],
+    writes: true,
+  },
+  saveOfficeAction: { args: () => [IDLE, aForm({ name: "Another office" })] },
+  addUserAction: {
+    args: () => [
+      IDLE,
+      aForm({
+        name: "Mallory",
+        email: "m@example.com",
+        role: "admin",
+        password: "seven wet shovels",
+      }),
+    ],
+    writes: true,
+  },
+  changeUserAction: {
+    args: (db) => [
+      id(db, "select id from users where email_key = 'ines@example.com'"),
+      IDLE,
+      aForm({ name: "Ines Peña", role: "viewer", access: "yes", password: "seven dry shovels" }),
+    ],
+    writes: true,
+  },
+  addAuthorityAction: { args: () => [IDLE, aForm({ name: "Alder Water" })], writes: true },
+  savePartAction: { args: () => ["authority-quillhaven", "rules", "none", []] },
+  readTableAction: { args: () => [aForm({})] },
+  bringInAction: {
+    args: () => [LINE, { table: "observations", to: "fr-run1", rows: [], doubles: false }],
+  },
+  decideDraftsAction: {
+    args: (db) => [LINE, id(db, of("narrations")), { accept: [], drop: ["none"] }],
+  },
+  takeBackDraftAction: { args: (db) => [LINE, id(db, of("narrations")), "none"] },
+  setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
+  addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  removeVideoAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  markRequirementAction: {
+    args: (db) => [
+      { lineId: LINE, requirementId: id(db, "select id from requirements limit 1") },
+      IDLE,
+      aForm({ state: "missing", uploadId: "", note: "Not yet" }),
+    ],
+    writes: true,
+  },
+  stepAgreementAction: {
+    args: () => [{ lineId: LINE, agreementId: "none" }, IDLE, aForm({ kind: "drafted", on: DAY })],
+  },
+  printAgreementAction: { args: () => [LINE, "none"] },
+  printAccountsAction: { args: (db) => [LINE, [id(db, of("properties"))]] },
+  dropDraftAction: { args: () => [{ lineId: LINE, noticeId: "none" }, IDLE, aForm({})] },
+  decideNameAction: {
+    args: () => [
+      { lineId: LINE, consentId: "none" },
+      IDLE,
+      aForm({ answer: "accepted", reason: "Called her" }),
+    ],
+  },
+  revokeLinkAction: {
+    args: (db) => [
+      { lineId: LINE, noticeId: id(db, of("notices", "and state = 'sent'")) },
+      IDLE,
+      aForm({}),
+    ],
+    writes: true,
+  },
+  reverseEntryAction: {
+    args: () => [
+      { lineId: "ropewalk-0001", entryId: "ropewalk-0075" },
+      IDLE,
+      aForm({ reason: "Typed twice" }),
+    ],
+    writes: true,
+  },
+  reopenReplyAction: {
+    args: () => [{ lineId: LINE, replyId: "none" }, IDLE, aForm({ reason: "Not done" })],
+  },
+  decideChangeOrderAction: {
+    args: () => [LINE, "none", IDLE, aForm({ state: "agreed", by: "Ottilie", reason: "Fair" })],
+  },
+  bringInHolidaysAction: {
+    args: () => ["authority-quillhaven", { state: "WA", year: 2027 }, IDLE, aForm({ days: [] })],
+  },
+  removeAuthorityAction: { args: () => ["authority-quillhaven", IDLE, aForm({})] },
+  saveAuthorityFactsAction: {
+    args: () => ["authority-quillhaven", IDLE, aForm({ name: "Mine now", office: "", phone: "" })],
+  },
+  changeOwnPasswordAction: {
+    args: () => [IDLE, aForm({ current: "not this one", password: "seven wet shovels" })],
+  },
+  setUpAction: {
+    args: () => [
+      IDLE,
+      aForm({
+        ...{ name: "Mine now", zone: "America/Los_Angeles", userName: "Mallory" },
+        ...{ userEmail: "m@example.com", password: "seven wet shovels" },
+      }),
+    ],
+  },
+};
+
+/** A run's note, changed as its grid would save it. */
+function rowsCall(db: Database.Database): readonly unknown[] {
+  const base = db
+    .prepare("select revision from revisions where line_id = ? and table_name = 'points'")
+    .pluck()
+    .get(LINE);
+  return [LINE, "points", Number(base ?? 0), []];
+}
