@@ -2,7 +2,9 @@ import { insertRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
-import { balanceOf, entriesOf, standingEntries } from "#lib/domain/ledger/balance.ts";
+import { accountEntries, accountOf } from "#lib/domain/ledger/accounts.ts";
+import { balanceOf, standingEntries } from "#lib/domain/ledger/balance.ts";
+import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import {
   type LedgerEntry,
   type LedgerKind,
@@ -12,6 +14,7 @@ import {
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { sayList } from "#lib/domain/split/say-list.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -97,7 +100,7 @@ function wrongWord(act: Act, { kind, amount, on, method, note }: MoneyWord) {
 /** More than what the office holds is given back only where it is said to be meant. */
 function wrongRefund(file: LineFile, { kind, amount, beyond, note, ...account }: MoneyWord) {
   if (kind !== "refund") return null;
-  const held = Math.max(-balanceOf(entriesOf(file.ledger, account)).open, 0);
+  const held = Math.max(-balanceOf(accountEntries(file, account)).open, 0);
   if (amount <= held) return null;
   if (beyond && note.trim() !== "") return null;
   const holds =
@@ -130,8 +133,8 @@ export function sayEntry(
   entry: Pick<LedgerEntry, "kind" | "partyId" | "propertyId" | "amount">,
 ): string {
   const what = LEDGER_WORDS.en.kind[entry.kind].toLowerCase();
-  const party = nameRow(file, "parties", entry.partyId).replace(/^party /, "");
+  const names = billedTo(file, accountOf(file, entry));
   const place = nameRow(file, "properties", entry.propertyId).replace(/^property /, "");
   const way = entry.kind === "payment" || entry.kind === "deposit" ? "by" : "to";
-  return `${what} of ${formatCents(entry.amount)} ${way} ${party} for ${place}`;
+  return `${what} of ${formatCents(entry.amount)} ${way} ${sayList(names)} for ${place}`;
 }

@@ -1,4 +1,4 @@
-import { accountsOf } from "./balance.ts";
+import { accountsIn } from "./accounts.ts";
 import { invoicePaper } from "./invoice-paper.ts";
 import type { AccountPaper, PaperInput } from "./paper-frame.ts";
 import { statementPaper } from "./statement-paper.ts";
@@ -11,7 +11,7 @@ export function accountPapers(input: PaperInput, subjectIds: readonly string[]):
   const { file } = input;
   return subjectIds.flatMap((id) => {
     if (file.properties.some((property) => property.id === id))
-      return accountsOf(file.ledger)
+      return accountsIn(file)
         .filter(({ propertyId }) => propertyId === id)
         .map((account) => statementPaper(input, account));
     const invoice = file.ledger.find((entry) => entry.id === id && entry.kind === "invoice");

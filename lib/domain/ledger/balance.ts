@@ -69,28 +69,6 @@ export function balanceOf(ledger: Ledger): Balance {
   };
 }
 
-/** The entries of one account, by number. */
-export function entriesOf(ledger: Ledger, { propertyId, partyId }: Account): LedgerEntry[] {
-  return inNumberOrder(ledger).filter(
-    (entry) => entry.propertyId === propertyId && entry.partyId === partyId,
-  );
-}
-
-/** Every account that has an entry, in the order of their first. */
-export function accountsOf(ledger: Ledger): AccountBalance[] {
-  const accounts = new Map<string, LedgerEntry[]>();
-  for (const entry of inNumberOrder(ledger)) {
-    const key = JSON.stringify([entry.propertyId, entry.partyId]);
-    accounts.set(key, [...(accounts.get(key) ?? []), entry]);
-  }
-  return [...accounts.values()].flatMap((entries) => {
-    const [first] = entries;
-    if (first === undefined) return [];
-    const { propertyId, partyId } = first;
-    return [{ propertyId, partyId, ...balanceOf(entries) }];
-  });
-}
-
 /** The number of the next entry: entries count up from 1 over the line. */
 export function nextNumber(ledger: Ledger): number {
   return ledger.reduce((last, { number }) => Math.max(last, number), 0) + 1;

@@ -1,10 +1,9 @@
 import type { Day } from "../calendar/day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Cents } from "../money/cents.ts";
-import { signersFor } from "../party/signers.ts";
+import { accountEntries } from "./accounts.ts";
 import { ageingOf } from "./ageing.ts";
-import { type Account, balanceOf, entriesOf, standingEntries } from "./balance.ts";
-import { isJoint } from "./billed-to.ts";
+import { type Account, balanceOf, standingEntries } from "./balance.ts";
 import type { LedgerEntry } from "./entry.ts";
 
 /** What the money book says that somebody owes at a property. */
@@ -24,9 +23,8 @@ type Books = Pick<LineFile, "ledger" | "roles" | "parties">;
  * holders together where they are one of them. Null where neither was ever invoiced.
  */
 export function owedBy(file: Books, account: Account, today: Day): Owed | null {
-  const partyId = invoicedParty(file, account);
-  if (partyId === null) return null;
-  const entries = entriesOf(file.ledger, { ...account, partyId });
+  const entries = accountEntries(file, account);
+  if (!standingEntries(entries).some(({ kind }) => kind === "invoice")) return null;
   const { invoiced, received, credited, refunded, open } = balanceOf(entries);
   const { overdue, oldestDue } = ageingOf(entries, today);
   return {
@@ -35,16 +33,6 @@ export function owedBy(file: Books, account: Account, today: Day): Owed | null {
     open,
     overdueSince: overdue > 0 ? oldestDue : null,
   };
-}
-
-function invoicedParty(file: Books, { partyId, propertyId }: Account): string | null {
-  const invoiced = standingEntries(file.ledger).filter(
-    (entry) => entry.kind === "invoice" && entry.propertyId === propertyId,
-  );
-  if (invoiced.some((entry) => entry.partyId === partyId)) return partyId;
-  const other = invoiced[0]?.partyId;
-  if (other === undefined || !isJoint(file, { partyId: other, propertyId })) return null;
-  return signersFor(file, propertyId).some((each) => each.partyId === partyId) ? other : null;
 }
 
 /** What is open at a property over all accounts; null where it was never invoiced. */

@@ -7,7 +7,8 @@ import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines, windowLines } from "../party/address.ts";
 import type { Address, Language, Party, Property } from "../party/party.ts";
-import { type Account, entriesOf } from "./balance.ts";
+import { accountEntries } from "./accounts.ts";
+import type { Account } from "./balance.ts";
 import { billedTo } from "./billed-to.ts";
 import type { LedgerEntry } from "./entry.ts";
 import { LEDGER_WORDS, type LedgerWords } from "./words.ts";
@@ -58,7 +59,7 @@ export function factsFor(input: PaperInput, { partyId, propertyId }: Account): P
     place: placeOf(property.address),
     words: LEDGER_WORDS[party.language],
     frame: LETTER_WORDS[party.language],
-    entries: entriesOf(input.file.ledger, { partyId, propertyId }),
+    entries: accountEntries(input.file, { partyId, propertyId }),
   };
 }
 

@@ -6,7 +6,8 @@ import { apportion } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
 import type { SplitVersion } from "../split/split.ts";
-import { accountsOf, standingEntries } from "./balance.ts";
+import { accountsIn } from "./accounts.ts";
+import { standingEntries } from "./balance.ts";
 import type { LedgerEntry } from "./entry.ts";
 
 export const BILLINGS = ["one-invoice", "each-owner"] as const;
@@ -95,7 +96,7 @@ function netOf(standing: readonly LedgerEntry[]): Cents {
 /** Properties with a share first, in the version's order; then those that were invoiced before. */
 function propertiesIn(file: MoneyFile, version: SplitVersion): string[] {
   const sharing = version.shares.flatMap(({ propertyId }) => propertyId ?? []);
-  const invoiced = accountsOf(file.ledger).map(({ propertyId }) => propertyId);
+  const invoiced = accountsIn(file).map(({ propertyId }) => propertyId);
   return [...new Set([...sharing, ...invoiced])];
 }
 
@@ -150,7 +151,7 @@ function invoiceParts(file: MoneyFile, { propertyId, due }: DueRow, billing: Bil
 
 /** A credit goes to who was invoiced, in proportion; else to the first owner. */
 function creditParts(file: MoneyFile, { propertyId, due }: DueRow): Part[] {
-  const invoiced = accountsOf(file.ledger)
+  const invoiced = accountsIn(file)
     .filter((account) => account.propertyId === propertyId)
     .map(({ partyId }) => ({ partyId, weight: netOn(file.ledger, propertyId, partyId) }))
     .filter(({ weight }) => weight > 0);

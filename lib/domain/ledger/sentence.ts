@@ -3,8 +3,9 @@ import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { accountEntries, accountsIn } from "./accounts.ts";
 import { ageingOf } from "./ageing.ts";
-import { type AccountBalance, accountsOf, balanceOf, entriesOf } from "./balance.ts";
+import { type AccountBalance, balanceOf } from "./balance.ts";
 
 type Books = Pick<LineFile, "ledger" | "splits">;
 
@@ -24,10 +25,13 @@ export interface OverdueAccount extends AccountBalance {
 }
 
 /** Accounts with something past its day, the longest first. */
-export function overdueAccounts(file: Pick<LineFile, "ledger">, today: Day): OverdueAccount[] {
-  return accountsOf(file.ledger)
+export function overdueAccounts(
+  file: Pick<LineFile, "ledger" | "roles" | "parties">,
+  today: Day,
+): OverdueAccount[] {
+  return accountsIn(file)
     .flatMap((account) => {
-      const { overdue, oldestDue } = ageingOf(entriesOf(file.ledger, account), today);
+      const { overdue, oldestDue } = ageingOf(accountEntries(file, account), today);
       return overdue > 0 && oldestDue !== null ? [{ ...account, overdue, since: oldestDue }] : [];
     })
     .toSorted((one, other) => one.since.localeCompare(other.since));

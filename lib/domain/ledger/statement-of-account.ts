@@ -3,7 +3,8 @@ import type { LineFile } from "../file/line-file.ts";
 import { letterDay } from "../letter/letter-day.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../party/party.ts";
-import { type Account, effectOf, entriesOf } from "./balance.ts";
+import { accountEntries } from "./accounts.ts";
+import { type Account, effectOf } from "./balance.ts";
 import type { LedgerEntry } from "./entry.ts";
 import { LEDGER_WORDS } from "./words.ts";
 
@@ -25,9 +26,13 @@ type Books = Pick<LineFile, "ledger" | "splits">;
  * Every entry of one account in the order in which it was entered, in words, with the running
  * balance; the last one is what is open. What was taken back stays, with what takes it back.
  */
-export function statementRows(file: Books, account: Account, language: Language): StatementRow[] {
+export function statementRows(
+  file: Books & Pick<LineFile, "roles" | "parties">,
+  account: Account,
+  language: Language,
+): StatementRow[] {
   let balance = 0;
-  return entriesOf(file.ledger, account).map((entry) => {
+  return accountEntries(file, account).map((entry) => {
     const effect = effectOf(file.ledger, entry);
     balance += effect;
     return {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { balanceOf } from "#lib/domain/ledger/balance.ts";
 import { foundOwner } from "#lib/domain/ledger/found-owner.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
@@ -265,4 +266,38 @@ describe("an owner who is found later", () => {
     ]);
     expect(balanceOf(ledger).open).toBe(100_000);
   });
+});
+
+test("a check of either owner pays an invoice to both, and a wrong entry leaves no account behind", () => {
+  const desk = aPricedDesk();
+  const { act, lineId } = desk;
+  addRows(act, { lineId, table: "parties" }, [aParty("paul", { name: "Paul Brandvold" })]);
+  addRows(act, { lineId, table: "roles" }, [aRole("paul", "12")]);
+  const seen = () =>
+    proposalsKey(
+      proposedEntries(fileOf(act, lineId), reportOn(fileOf(act, lineId), act.today), "one-invoice")
+        ?.proposals ?? [],
+    );
+  const order = {
+    lineId,
+    billing: "one-invoice",
+    dueOn: "2026-12-15",
+    propertyIds: ["12"],
+  } as const;
+  must(invoiceSplit(act, { ...order, seen: seen() }));
+  const [invoice] = fileOf(act, lineId).ledger;
+  const check = {
+    ...({ lineId, kind: "payment", partyId: "paul", propertyId: "12", method: "check" } as const),
+    ...{ amount: invoice?.amount ?? 0, on: act.today, reference: "88", uploadId: null },
+    ...{ note: "", beyond: false },
+  };
+  const { entryId } = must(enterMoney(act, check));
+  const accounts = () =>
+    accountsIn(fileOf(act, lineId)).filter(({ propertyId }) => propertyId === "12");
+  expect(accounts()).toMatchObject([{ partyId: "owner-12", open: 0 }]);
+  expect(fileOf(act, lineId).history.at(-1)?.sentence).toContain(
+    "by Ottilie Brandvold and Paul Brandvold for 12 Fennel Row",
+  );
+  must(reverseEntry(act, { lineId, entryId, reason: "It was for another job" }));
+  expect(accounts()).toMatchObject([{ partyId: "owner-12", open: invoice?.amount }]);
 });

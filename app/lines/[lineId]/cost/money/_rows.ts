@@ -1,7 +1,8 @@
 import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { accountEntries, accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { type Ageing, ageingOf } from "#lib/domain/ledger/ageing.ts";
-import { accountsOf, type Balance, balanceOf, entriesOf } from "#lib/domain/ledger/balance.ts";
+import { type Balance, balanceOf } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import { shareIn } from "#lib/domain/ledger/propose.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
@@ -22,7 +23,7 @@ export interface MoneyRow {
 /** Every property with a share and every account, the split's order first. */
 export function moneyRows(file: LineFile, today: string): MoneyRow[] {
   const version = latestSplit(file);
-  const accounts = accountsOf(file.ledger);
+  const accounts = accountsIn(file);
   const sharing = version?.shares.flatMap(({ propertyId }) => propertyId ?? []) ?? [];
   const places = [...new Set([...sharing, ...accounts.map(({ propertyId }) => propertyId)])];
   return places.flatMap((propertyId) => {
@@ -36,7 +37,7 @@ export function moneyRows(file: LineFile, today: string): MoneyRow[] {
         billedTo: listed(billedTo(file, account)),
         share: at === 0 ? share : null,
         balance: account,
-        ageing: ageingOf(entriesOf(file.ledger, account), today),
+        ageing: ageingOf(accountEntries(file, account), today),
       }),
     );
   });

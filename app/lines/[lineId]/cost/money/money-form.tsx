@@ -5,10 +5,12 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { accountsOf } from "#lib/domain/ledger/balance.ts";
+import { accountOf, accountsIn } from "#lib/domain/ledger/accounts.ts";
+import type { Account } from "#lib/domain/ledger/balance.ts";
+import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import type { PaymentMethod } from "#lib/domain/ledger/entry.ts";
 import type { EnteredKind } from "#lib/operations/enter-money.ts";
-import { partyName, propertyName, stakeAt } from "../../_names.ts";
+import { listed, partyName, propertyName, stakeAt } from "../../_names.ts";
 import { optionsOf } from "../../_terms.ts";
 import { enterMoneyAction } from "./actions.ts";
 import type { MoneyQuery } from "./invoice-part.tsx";
@@ -67,7 +69,7 @@ export function MoneyForm({
           label="Whose"
           name="account"
           required
-          defaultValue={query.account?.toString() ?? ""}
+          defaultValue={askedAccount(file, query)}
           options={[{ value: "", label: "choose" }, ...options]}
         />
         <Field
@@ -112,18 +114,34 @@ export function MoneyForm({
   );
 }
 
-/** Accounts first, then everybody else with a role at a property, each once. */
+/**
+ * Accounts first, those of several owners together once with all their names; then everybody else
+ * with a role at a property, each once.
+ */
 function accountOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
   const options = new Map<string, string>();
-  for (const { partyId, propertyId } of accountsOf(file.ledger))
+  for (const account of accountsIn(file)) {
+    const names = billedTo(file, account);
+    const together = names.length > 1 ? ", together" : "";
     options.set(
-      `${partyId} ${propertyId}`,
-      `${propertyName(file, propertyId)}: ${partyName(file, partyId)}`,
+      keyOf(account),
+      `${propertyName(file, account.propertyId)}: ${listed(names)}${together}`,
     );
+  }
   for (const { partyId, propertyId } of file.roles) {
-    const key = `${partyId} ${propertyId}`;
+    const key = keyOf(accountOf(file, { partyId, propertyId }));
     if (options.has(key)) continue;
     options.set(key, `${partyName(file, partyId)}, ${stakeAt(file, partyId, propertyId)}`);
   }
   return [...options].map(([value, label]) => ({ value, label }));
+}
+
+function keyOf({ partyId, propertyId }: Account): string {
+  return `${partyId} ${propertyId}`;
+}
+
+/** The account that the page's address names; one owner's name leads to the account of all. */
+function askedAccount(file: LineFile, { account }: MoneyQuery): string {
+  const [partyId = "", propertyId = ""] = account?.toString().split(" ") ?? [];
+  return propertyId === "" ? "" : keyOf(accountOf(file, { partyId, propertyId }));
 }

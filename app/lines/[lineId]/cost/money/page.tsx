@@ -4,7 +4,7 @@ import { JobButton } from "#app/_components/job-button.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { accountsOf } from "#lib/domain/ledger/balance.ts";
+import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { overdueAccounts, receivedWords } from "#lib/domain/ledger/sentence.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { lineFileOf } from "../../_file.ts";
@@ -92,7 +92,7 @@ export default async function MoneyPage({
 }
 
 function accountPlaces(file: LineFile): string[] {
-  return [...new Set(accountsOf(file.ledger).map(({ propertyId }) => propertyId))];
+  return [...new Set(accountsIn(file).map(({ propertyId }) => propertyId))];
 }
 
 function answerWords(file: LineFile, today: string): string {

@@ -6,7 +6,7 @@ import { JobButton } from "#app/_components/job-button.client.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { accountsOf } from "#lib/domain/ledger/balance.ts";
+import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { openAt } from "#lib/domain/ledger/owed.ts";
 import { statementPaper } from "#lib/domain/ledger/statement-paper.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -25,7 +25,7 @@ export default async function StatementPage({
   const { lineId, propertyId } = await params;
   const { file, report, office, may } = await lineFileOf(lineId);
   if (!file.properties.some(({ id }) => id === propertyId)) notFound();
-  const accounts = accountsOf(file.ledger).filter((each) => each.propertyId === propertyId);
+  const accounts = accountsIn(file).filter((each) => each.propertyId === propertyId);
   const [first] = accounts;
   const work = may("work-the-file");
   return (
