@@ -1,6 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { type Signer, signersFor } from "../party/signers.ts";
+import { askedByLetter } from "./asked-by-letter.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
 import { workOnLot } from "./lots-worked.ts";
 import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
@@ -74,10 +75,14 @@ function letsIn(file: LineFile, { propertyId, report }: Asked): boolean {
   return !refused && standings.includes("current");
 }
 
+/** Their last word; before any, whether a letter has asked them. */
 function standingOf(file: LineFile, asked: Asked, partyId: string): ConsentStanding | null {
   const own = file.consents.filter((consent) => isBy(consent, asked, partyId));
   const standings = own.map((consent) => consentStanding(file, consent, asked.report));
-  return standings.find((each) => each !== "replaced") ?? null;
+  const said = standings.find((each) => each !== "replaced");
+  if (said !== undefined) return said;
+  const { kind, propertyId } = asked;
+  return askedByLetter(file, { kind, partyId, propertyId }) === null ? null : "asked";
 }
 
 function isBy(consent: Consent, { kind, propertyId }: Asked, partyId: string): boolean {

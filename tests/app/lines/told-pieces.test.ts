@@ -9,6 +9,7 @@ import { CONSENT_KINDS, type Consent } from "#lib/domain/consent/consent.ts";
 import type { ConsentCell, ConsentRow } from "#lib/domain/consent/table.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
 import type { Party, Role } from "#lib/domain/party/party.ts";
+import { aFile, aNotice } from "#tests/support/file.ts";
 
 function check(requirementId: string, rest: Partial<PacketCheck>): PacketCheck {
   return {
@@ -74,19 +75,32 @@ test("signerRows() shows the newest word of each signer, and what is needed and 
     consent("new", { state: "withdrawn", stateOn: "2026-11-12" }),
     consent("old", { stateOn: "2026-11-10" }),
   ];
-  const [row] = signerRows({ consents }, [ROW]);
+  const [row] = signerRows(aFile({ consents }), [ROW]);
   expect(row?.cells.find((cell) => cell.kind === "enter")?.consent?.id).toBe("new");
   expect(row?.cells.find((cell) => cell.kind === "dig")).toEqual({
     kind: "dig",
     consent: null,
+    askedOn: null,
     open: true,
   });
+  const notices = [
+    aNotice("n", {
+      kind: "entry-consent",
+      partyId: "ann",
+      propertyId: "p1",
+      state: "sent",
+      createdOn: "2026-11-09",
+    }),
+  ];
+  const [asked] = signerRows(aFile({ consents, notices }), [ROW]);
+  expect(asked?.cells.find((cell) => cell.kind === "dig")?.askedOn).toBe("2026-11-09");
+  expect(asked?.cells.find((cell) => cell.kind === "enter")?.askedOn).toBeNull();
 });
 
 test("signerRows() adds an occupant once something of theirs was recorded", () => {
   const consents = [consent("let-in", { partyId: "tom" })];
-  expect(signerRows({ consents }, [ROW]).map((row) => row.partyId)).toEqual(["ann", "tom"]);
-  expect(signerRows({ consents: [] }, [ROW]).map((row) => row.partyId)).toEqual(["ann"]);
+  expect(signerRows(aFile({ consents }), [ROW]).map((row) => row.partyId)).toEqual(["ann", "tom"]);
+  expect(signerRows(aFile(), [ROW]).map((row) => row.partyId)).toEqual(["ann"]);
 });
 
 function role(partyId: string, propertyId: string): Role {

@@ -1,3 +1,6 @@
+import type { Day } from "#lib/domain/calendar/day.ts";
+import { sentDayOf } from "#lib/domain/calendar/happenings.ts";
+import { askedByLetter } from "#lib/domain/consent/asked-by-letter.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "#lib/domain/consent/consent.ts";
 import type { ConsentRow } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
@@ -5,8 +8,10 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 /** What one signer said to one kind of consent, and whether anybody needs it. */
 export interface SignerCell {
   readonly kind: ConsentKind;
-  /** The newest word; null: not asked. */
+  /** The newest word; null: they have said nothing. */
   readonly consent: Consent | null;
+  /** The day of the letter that asked them, while they have said nothing; null: not asked. */
+  readonly askedOn: Day | null;
   /** Asked for by the work, the split or an agreement that is begun, and not in hand yet. */
   readonly open: boolean;
 }
@@ -21,10 +26,7 @@ export interface SignerRow {
  * Every signer of every property with the newest word on each consent; also others, such as an
  * occupant who let somebody in, once something of theirs was recorded.
  */
-export function signerRows(
-  file: Pick<LineFile, "consents">,
-  table: readonly ConsentRow[],
-): SignerRow[] {
+export function signerRows(file: LineFile, table: readonly ConsentRow[]): SignerRow[] {
   return table.flatMap((row) => {
     const signers = row.signers.map((signer) => signer.partyId);
     const others = file.consents
@@ -39,7 +41,7 @@ export function signerRows(
 }
 
 function cellOf(
-  file: Pick<LineFile, "consents">,
+  file: LineFile,
   row: ConsentRow,
   { kind, partyId }: { readonly kind: ConsentKind; readonly partyId: string },
 ): SignerCell {
@@ -48,9 +50,12 @@ function cellOf(
     (consent) =>
       consent.kind === kind && consent.partyId === partyId && consent.propertyId === row.propertyId,
   );
+  const consent = own.toSorted((one, other) => one.stateOn.localeCompare(other.stateOn)).at(-1);
+  const letter = askedByLetter(file, { kind, partyId, propertyId: row.propertyId });
   return {
     kind,
-    consent: own.toSorted((one, other) => one.stateOn.localeCompare(other.stateOn)).at(-1) ?? null,
+    consent: consent ?? null,
+    askedOn: consent === undefined && letter !== null ? sentDayOf(file, letter) : null,
     open: needed && !inHand && open.some((each) => each.partyId === partyId),
   };
 }

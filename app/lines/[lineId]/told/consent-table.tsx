@@ -78,7 +78,7 @@ function Cell({
   if (consent === null) {
     return (
       <Link href={href} className={open ? undefined : "muted nowrap"}>
-        {open ? "needed, not asked" : "not asked"}
+        {unsaidWords(cell, report.today)}
       </Link>
     );
   }
@@ -90,6 +90,11 @@ function Cell({
       <Superseded file={file} report={report} consent={consent} />
     </>
   );
+}
+
+function unsaidWords({ askedOn, open }: SignerCell, today: string): string {
+  if (askedOn !== null) return `asked ${formatDay(askedOn, today)}, no answer`;
+  return open ? "needed, not asked" : "not asked";
 }
 
 /** Said beside a signature that is on an amount which no longer holds. */

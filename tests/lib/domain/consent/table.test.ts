@@ -5,8 +5,10 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
   aConsent,
   aCrossing,
+  aDelivery,
   aFile,
   aLand,
+  aNotice,
   aParty,
   aProperty,
   aRole,
@@ -126,4 +128,30 @@ test("consentTable() wants an agreement of all on the pipe once one was asked fo
 test("consentTable() has nothing in hand where nobody can sign", () => {
   const file = crossedFile({ roles: [] });
   expect(cell(file, "p", "dig")).toEqual({ needed: true, inHand: false, signed: [], open: [] });
+});
+
+test("consentTable() takes a letter that went for asking, by the version that holds, until it comes back", () => {
+  const shares = [{ propertyId: "q", tieInId: null, amount: 10_000, recoverable: 0 }];
+  const letter = aNotice("n", {
+    kind: "proposed-split",
+    partyId: "cy",
+    propertyId: "q",
+    splitId: "s1",
+    state: "sent",
+  });
+  const standing = (facts: Partial<LineFile>) => {
+    const { line: _line, ...more } = aFile({ splits: [aSplit("s1", { shares })], ...facts });
+    const { notices, deliveries, splits, consents } = more;
+    return cell(crossedFile({ notices, deliveries, splits, consents }), "q", "pay").open[0]
+      ?.standing;
+  };
+  expect(standing({})).toBeNull();
+  expect(standing({ notices: [{ ...letter, state: "draft" }] })).toBeNull();
+  expect(standing({ notices: [letter] })).toBe("asked");
+  const back = aDelivery("d", "n", { outcome: "returned", outcomeOn: "2026-11-20" });
+  expect(standing({ notices: [letter], deliveries: [back] })).toBeNull();
+  const splits = [aSplit("s1", { shares }), aSplit("s2", { number: 2, shares })];
+  expect(standing({ notices: [letter], splits })).toBeNull();
+  const no = aConsent("no", { kind: "pay", partyId: "cy", propertyId: "q", state: "refused" });
+  expect(standing({ notices: [letter], consents: [no] })).toBe("refused");
 });

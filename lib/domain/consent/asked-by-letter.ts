@@ -1,0 +1,27 @@
+import type { LineFile } from "../file/line-file.ts";
+import { arrivalOf, cameBack } from "../letter/arrival.ts";
+import type { Notice } from "../letter/notice.ts";
+import { consentsAsked } from "./asked.ts";
+import type { Consent } from "./consent.ts";
+import { latestSplit } from "./standing.ts";
+
+/**
+ * The last letter by which somebody was asked for a consent on a property, and which did not come
+ * back; null: none. For money only a letter on the version of the split that holds.
+ */
+export function askedByLetter(
+  file: Pick<LineFile, "notices" | "deliveries" | "replies" | "consents" | "splits">,
+  { kind, partyId, propertyId }: Pick<Consent, "kind" | "partyId" | "propertyId">,
+): Notice | null {
+  const splitId = latestSplit(file)?.id ?? null;
+  const letters = file.notices.filter(
+    (notice) =>
+      notice.state === "sent" &&
+      notice.partyId === partyId &&
+      notice.propertyId === propertyId &&
+      consentsAsked(notice.kind).includes(kind) &&
+      (kind !== "pay" || notice.splitId === splitId) &&
+      !cameBack(arrivalOf(file, notice).state),
+  );
+  return letters.at(-1) ?? null;
+}
