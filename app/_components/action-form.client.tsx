@@ -94,9 +94,22 @@ export function ActionForm({
   );
 }
 
+/** What the server takes of a form at once, and a little less. */
+const MOST_BYTES = 15_000_000;
+const TOO_LARGE =
+  "Nothing was sent: the file is larger than 15 MB. Take a smaller one, without its stored files, or restore a backup.";
+
+function filesIn(form: FormData): number {
+  return [...form.values()].reduce(
+    (sum, value) => sum + (value instanceof File ? value.size : value.length),
+    0,
+  );
+}
+
 /** The action, which answers in words also where the office's machine could not do it. */
 function inWords(action: FormAction): FormAction {
   return async (state, form) => {
+    if (filesIn(form) > MOST_BYTES) return { ...IDLE, status: "refused", message: TOO_LARGE };
     try {
       return await action(state, form);
     } catch (error) {

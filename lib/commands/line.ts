@@ -13,6 +13,10 @@ import { err, ok, type Result } from "#lib/result.ts";
 const USAGE =
   "Say what to do: report FILE [--today 2026-11-25], schema, or example. FILE may be - for what is piped in";
 
+/** What is larger is no line file: even with all its stored files one stays below. */
+const MOST_BYTES = 400_000_000;
+const TOO_LARGE = "is larger than 400 MB; a line file is not";
+
 // A reader who has seen enough (head, say) is no failure.
 process.stdout.on("error", ignoreClosedPipe);
 
@@ -59,7 +63,9 @@ function reportFor(name: string, today: string | null): Result<object, FileProbl
 
 function textOf(name: string): Result<string, FileProblem[]> {
   try {
+    if (name !== "-" && fs.statSync(name).size > MOST_BYTES) return problem(`${name} ${TOO_LARGE}`);
     const bytes = fs.readFileSync(name === "-" ? 0 : name);
+    if (bytes.byteLength > MOST_BYTES) return problem(`What was piped in ${TOO_LARGE}`);
     return ok(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
   } catch (error) {
     const words = error instanceof Error ? error.message : String(error);

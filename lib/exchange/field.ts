@@ -12,13 +12,32 @@ const DEAREST = 1_000_000_000;
 const WORDS_LIMIT = 100_000;
 const MANY_WORDS = 100_000_000;
 
+/** All that was ever said, asked and paid on one line, added up, stays far below this ($1 billion). */
+const DEAREST_SUM = 100_000_000_000;
+
+/**
+ * An id stands in addresses of pages, names of fields and files: letters, digits, hyphen and
+ * underline, so that none of them reads it as anything else.
+ */
+const ID = /^[A-Za-z0-9_-]{1,64}$/;
+const ID_WORDS = "Give it an id of at most 64 letters, digits, hyphens and underlines";
+
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
-/** Whether a text is a day that exists, as `2026-11-25`. */
+/** Years in which a line's days lie: whatever is counted from one of them is a day too. */
+const YEARS = { first: 1900, last: 2199 };
+const DAY_WORDS = `Write a day that exists, from ${YEARS.first} to ${YEARS.last}, as 2026-11-25`;
+
+/** Whether a text is a day that exists, as `2026-11-25`, in years that a line's days can have. */
 export function isDay(text: string): boolean {
   const [, year, month, day] = (DAY.exec(text) ?? []).map(Number);
   if (year === undefined || month === undefined || day === undefined) return false;
+  if (!isOurs(year)) return false;
   return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
+}
+
+function isOurs(year: number): boolean {
+  return year >= YEARS.first && year <= YEARS.last;
 }
 
 function daysIn(year: number, month: number): number {
@@ -28,13 +47,17 @@ function daysIn(year: number, month: number): number {
 
 export function fieldsFor(use: Use) {
   return {
+    ...timeFields(),
+    ...moneyFields(),
     /** A row: in a line file, fields that nobody knows are refused, because they are typing errors. */
     row: <S extends z.ZodRawShape>(shape: S): z.ZodObject<S> =>
       (use === "exchange" ? z.strictObject(shape) : z.object(shape)) as unknown as z.ZodObject<S>,
-    id: z
-      .string({ error: "Give it an id: any short text" })
-      .min(1, "Give it an id: any short text")
-      .max(200, "An id has at most 200 characters"),
+    id: z.string({ error: ID_WORDS }).regex(ID, ID_WORDS),
+    /** What tells one thing from another inside of a row. */
+    key: z
+      .string({ error: "Write what it is told by" })
+      .min(1, "Write what it is told by")
+      .max(200, "Write at most 200 characters"),
     ref: (of: string) =>
       z
         .string({ error: `Name the ${of} by its id` })
@@ -47,18 +70,9 @@ export function fieldsFor(use: Use) {
         .string({ error: `Write ${what}` })
         .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Write at most ${WORDS_LIMIT} characters`)
         .refine((text) => text.trim() !== "", `Write ${what}`),
-    day: z
-      .string({ error: "Write a day as 2026-11-25" })
-      .refine(isDay, "Write a day that exists, as 2026-11-25")
-      .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
     sha256: z
       .string({ error: "Write the SHA-256 of the bytes, 64 hexadecimal digits" })
       .regex(/^[0-9a-f]{64}$/, "Write the SHA-256 of the bytes, 64 hexadecimal digits"),
-    instant: z.iso.datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" }),
-    timeOfDay: z
-      .string({ error: "Write a time as 09:40, or leave it empty" })
-      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, "Write a time as 09:40, or leave it empty")
-      .default(""),
     oneOf: <const V extends readonly [string, ...string[]]>(values: V) =>
       z.enum(values, { error: `Choose one of: ${values.join(", ")}` }),
     yesNo: z.boolean({ error: "Say yes or no" }).default(false),
@@ -88,11 +102,6 @@ export function fieldsFor(use: Use) {
       unit: "percent",
       error: "Write a percentage from 0 to 100, with at most two decimals",
     }),
-    cents: z
-      .int({ error: "Write an amount in whole cents" })
-      .min(0, "An amount can't be below zero")
-      .max(DEAREST, "An amount can't be above $10,000,000.00")
-      .meta({ description: "Whole US cents" }),
     inches: z
       .number({ error: "Write a diameter in inches, for example 6" })
       .positive("Write a diameter above zero")
@@ -112,6 +121,50 @@ export function fieldsFor(use: Use) {
         .number({ error: `Write a number from 0 to ${most}` })
         .min(0, `Write a number from 0 to ${most}`)
         .max(most, `Write a number from 0 to ${most}`),
+  };
+}
+
+function timeFields() {
+  return {
+    day: z
+      .string({ error: "Write a day as 2026-11-25" })
+      .refine(isDay, DAY_WORDS)
+      .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
+    instant: z.iso
+      .datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" })
+      .refine(
+        (text) => isOurs(Number(text.slice(0, 4))),
+        `Write a moment from ${YEARS.first} to ${YEARS.last}, as 2026-11-25T08:00:00.000Z`,
+      ),
+    timeOfDay: z
+      .string({ error: "Write a time as 09:40, or leave it empty" })
+      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, "Write a time as 09:40, or leave it empty")
+      .default(""),
+  };
+}
+
+function moneyFields() {
+  return {
+    cents: z
+      .int({ error: "Write an amount in whole cents" })
+      .min(0, "An amount can't be below zero")
+      .max(DEAREST, "An amount can't be above $10,000,000.00")
+      .meta({ description: "Whole US cents" }),
+    /** A sum of amounts. */
+    sum: z
+      .int({ error: "Write an amount in whole cents" })
+      .min(0, "An amount can't be below zero")
+      .max(DEAREST_SUM, "An amount can't be above $1,000,000,000.00")
+      .meta({ description: "Whole US cents" }),
+    /** A share of a whole, by any measure: nothing, or at least a millionth. */
+    parts: z
+      .number({ error: "Write a number from 0 to 1,000,000" })
+      .min(0, "Write a number from 0 to 1,000,000")
+      .max(1_000_000, "Write a number from 0 to 1,000,000")
+      .refine(
+        (value) => value === 0 || value >= 0.000_001,
+        "Write 0, or at least 0.000001: smaller parts are not told apart",
+      ),
   };
 }
 

@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
 import type { LineFile, Upload } from "#lib/domain/file/line-file.ts";
+import { tooManyWords } from "#lib/domain/file/most-rows.ts";
+import { type ListName, ROW_WORDS } from "#lib/domain/file/references.ts";
 import { nonsenseIn } from "#lib/domain/file/sense.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { err, ok, type Result } from "#lib/result.ts";
@@ -115,6 +117,9 @@ export function lineFileSchema(): object {
 export function readLineFile(text: string): Result<ReadFile, FileProblem[]> {
   const json = parseJson(text.replace(/^\uFEFF/, ""));
   if (!json.ok) return json;
+  // Before a long look at every row.
+  const long = longLists(json.value);
+  if (long.length > 0) return err(long);
   const parsed = Shape.safeParse(json.value);
   if (!parsed.success) return err(problemsOf(parsed.error));
   const { version: _version, uploads, authority, ...rest } = parsed.data;
@@ -146,13 +151,54 @@ export function writeLineFile({ file, contents }: ReadFile): string {
   return `${JSON.stringify(encoded, null, 2)}\n`;
 }
 
+/** Lists that are longer than a line's can be. */
+function longLists(value: unknown): FileProblem[] {
+  if (typeof value !== "object" || value === null) return [];
+  return (Object.keys(ROW_WORDS) as ListName[]).flatMap((list) => {
+    const rows: unknown = (value as Readonly<Record<string, unknown>>)[list];
+    const reason = Array.isArray(rows) ? tooManyWords(rows.length, list) : null;
+    return reason === null ? [] : [{ path: list, reason }];
+  });
+}
+
+/** Nothing in a line file lies deeper inside of one another. */
+const DEEPEST = 50;
+
 function parseJson(text: string): Result<unknown, FileProblem[]> {
+  if (isDeeper(text, DEEPEST))
+    return err([{ path: "", reason: "This is no line file: its brackets are nested too deeply" }]);
   try {
     return ok(JSON.parse(text));
   } catch (error) {
     const words = error instanceof Error ? error.message : String(error);
     return err([{ path: "", reason: `This is not JSON: ${words}` }]);
   }
+}
+
+/** Whether brackets are opened inside of one another more often than that; text in quotes is no bracket. */
+function isDeeper(text: string, most: number): boolean {
+  let depth = 0;
+  for (let at = 0; at < text.length; at += 1) {
+    const letter = text.charCodeAt(at);
+    if (letter === QUOTE) at = endOfQuote(text, at);
+    else if (letter === BRACKET || letter === BRACE) depth += 1;
+    else if (letter === BRACKET + 2 || letter === BRACE + 2) depth -= 1;
+    if (depth > most) return true;
+  }
+  return false;
+}
+
+const QUOTE = 34;
+const BRACKET = 91;
+const BRACE = 123;
+
+function endOfQuote(text: string, start: number): number {
+  for (let at = text.indexOf('"', start + 1); at !== -1; at = text.indexOf('"', at + 1)) {
+    let before = at;
+    while (text[before - 1] === "\\") before -= 1;
+    if ((at - before) % 2 === 0) return at;
+  }
+  return text.length;
 }
 
 function problemsOf(error: z.ZodError): FileProblem[] {

@@ -123,7 +123,7 @@ function peopleShapes(f: Fields) {
       parcel: f.words,
       legalDescription: f.words,
       stake: f.oneOf(STAKES).default("connected"),
-      weight: nullable(f.amount(1_000_000)),
+      weight: nullable(f.parts),
       note: f.words,
     }),
     units: f.row({
@@ -294,7 +294,7 @@ function runShapes(f: Fields) {
       addedAt: f.instant,
       decided: f
         .row({
-          key: f.id,
+          key: f.key,
           state: f.oneOf(["accepted", "dropped"]),
           observationId: nullable(f.id),
         })
@@ -431,7 +431,7 @@ function agreementShapes(f: Fields) {
       toStation: nullable(f.length),
       terms: f.words,
       shares: f
-        .row({ propertyId: f.ref("property"), parts: f.amount(1_000_000) })
+        .row({ propertyId: f.ref("property"), parts: f.parts })
         .array()
         .default([]),
     }),
@@ -526,13 +526,13 @@ function moneyShapes(f: Fields) {
       reason: f.words,
       chosenBy: f.words,
       chosenOn: f.day,
-      total: f.whole(Number.MAX_SAFE_INTEGER),
+      total: f.sum,
       shares: f
         .row({
           propertyId: nullable(f.ref("property")),
           tieInId: nullable(f.ref("tie-in")),
-          amount: f.whole(Number.MAX_SAFE_INTEGER),
-          recoverable: f.whole(Number.MAX_SAFE_INTEGER).default(0),
+          amount: f.sum,
+          recoverable: f.sum.default(0),
         })
         .array()
         .default([]),
@@ -623,7 +623,7 @@ function letterShapes(f: Fields) {
       state: f.oneOf(CONSENT_STATES).default("asked"),
       stateOn: f.day,
       splitId: nullable(f.ref("split")),
-      amount: nullable(f.whole(Number.MAX_SAFE_INTEGER)),
+      amount: nullable(f.sum),
       recordingNumber: f.words,
       uploadId: nullable(f.ref("stored file")),
       note: f.words,
@@ -662,7 +662,7 @@ function consentShapes(f: Fields) {
       kind: f.oneOf(LEDGER_KINDS),
       partyId: f.ref("party"),
       propertyId: f.ref("property"),
-      amount: f.whole(Number.MAX_SAFE_INTEGER),
+      amount: f.sum,
       on: f.day,
       dueOn: nullable(f.day),
       splitId: nullable(f.ref("split")),
@@ -765,11 +765,16 @@ export function uploadFields(f: Fields) {
   };
 }
 
+/** Pages beside those of the lines, by the last word of their address. */
+const TAKEN = ["new", "import"];
+
 /** The facts about the line itself. */
 export function lineShape(use: Use) {
   const f = fieldsFor(use);
   return f.row({
-    id: f.id.default("line"),
+    id: f.id
+      .refine((id) => !TAKEN.includes(id), "This word names another page; give the line another id")
+      .default("line"),
     name: f.name("a name for the line"),
     town: f.words,
     openedOn: f.day,

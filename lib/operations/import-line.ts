@@ -6,7 +6,7 @@ import { checkReferencesAtEnd, insertRow, ROW_LISTS } from "#db/queries/row.ts";
 import { getUpload } from "#db/queries/upload.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { withSightings } from "#lib/domain/file/with-sightings.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import { type ActorRole, mayDo } from "#lib/domain/user/user.ts";
 import { type FileProblem, type ReadFile, readLineFile } from "#lib/exchange/line-file.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { keepBytes } from "#lib/storage/keep-bytes.ts";
@@ -22,7 +22,7 @@ export interface ImportRefusal extends Refusal {
  * Takes a line file into the office as it is, history and stored files included. Refuses a line that
  * is there already, a file with anything wrong in it, and stored files without their bytes. Tie-ins
  * that were seen and written down without one get theirs. An authority that the office knows stays
- * as the office has it.
+ * as the office has it; one that it does not know comes in only through an admin.
  */
 export function importLine(act: Act, text: string): Result<{ lineId: string }, ImportRefusal> {
   if (!mayDo(act.actor.role, "work-the-file")) return refuse("not-allowed", []);
@@ -36,7 +36,10 @@ export function importLine(act: Act, text: string): Result<{ lineId: string }, I
         return refuse("already-there", [
           { path: "line.id", reason: `There is a line with the id "${file.line.id}" already` },
         ]);
-      const problems = [...uploadProblems(db, read.value), ...authorityProblems(db, file)];
+      const problems = [
+        ...uploadProblems(db, read.value),
+        ...authorityProblems(db, file, act.actor.role),
+      ];
       if (problems.length > 0) return refuse("bad-value", problems);
       for (const upload of file.uploads)
         keepBytes(act.dataFolder, upload.sha256, contents.get(upload.id) ?? new Uint8Array());
@@ -82,9 +85,17 @@ function uploadProblems(db: Db, { file, contents }: ReadFile): FileProblem[] {
   });
 }
 
-/** The office's own authority has to have the rule that the line rests on. */
-function authorityProblems(db: Db, { line, authority }: LineFile): FileProblem[] {
-  const own = authority === null ? null : getAuthority(db, authority.id);
+/**
+ * The office's own authority has to have the rule that the line rests on; one that the office does
+ * not know comes in with its rules, fees and clocks, which is for those who run the office.
+ */
+function authorityProblems(db: Db, { line, authority }: LineFile, role: ActorRole): FileProblem[] {
+  if (authority === null) return [];
+  const own = getAuthority(db, authority.id);
+  if (own === null && !mayDo(role, "run-the-office")) {
+    const reason = `The office has no authority with the id "${authority.id}" yet, and its rules are for an admin to bring in; have an admin bring in this file or add ${authority.name} first, or write null here and in line.authorityId and line.ruleId`;
+    return [{ path: "authority", reason }];
+  }
   if (own === null || line.ruleId === null) return [];
   if (own.rules.some(({ id }) => id === line.ruleId)) return [];
   const reason = `The office's own ${own.name} has no rule with the id "${line.ruleId}"; add it under Office first`;

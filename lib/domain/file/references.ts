@@ -22,7 +22,7 @@ function referInside(from: ListName, inside: string, to: ListName, field: string
 }
 
 /** Who names whom in a line's file. */
-const REFERENCES: readonly Reference[] = [
+export const LIST_REFERENCES: readonly Reference[] = [
   ...refer("units", "properties", "propertyId"),
   ...refer("roles", "parties", "partyId"),
   ...refer("roles", "properties", "propertyId"),
@@ -119,7 +119,7 @@ export function danglingReferences(file: Pick<LineFile, ListName>): DanglingRefe
     held.set(list, ids);
     return ids.has(id);
   };
-  return REFERENCES.flatMap((reference) =>
+  return LIST_REFERENCES.flatMap((reference) =>
     (file[reference.from] as unknown as readonly Row[]).flatMap((row, at) =>
       namesIn(row, reference)
         .filter(({ id }) => !holds(reference.to, id))

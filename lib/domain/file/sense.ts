@@ -2,7 +2,10 @@ import { ledgerProblems } from "../ledger/problems.ts";
 import type { LineFacts, TieIn } from "../line/line.ts";
 import { formatFeet } from "../line/station.ts";
 import { type TreeProblem, treeProblems } from "../line/tree.ts";
+import { itemAmount } from "../split/item-amount.ts";
 import type { LineFile } from "./line-file.ts";
+import { tooManyRows } from "./most-rows.ts";
+import { brokenChain, saidTwice } from "./one-of-each.ts";
 import { danglingReferences, type ListName, ROW_WORDS } from "./references.ts";
 
 /** Something in a row that can't be so, in words that say what to do. */
@@ -23,7 +26,10 @@ export interface Nonsense {
  */
 export function nonsenseIn(file: LineFile): Nonsense[] {
   return [
+    ...tooManyRows(file),
     ...twiceIn(file),
+    ...saidTwice(file),
+    ...brokenChain(file),
     ...danglingReferences(file).map((each) => ({
       list: each.from,
       row: each.row,
@@ -76,6 +82,9 @@ function stretchesIn(file: LineFile): Nonsense[] {
   );
 }
 
+/** Nothing that is done to a private line costs as much, in cents. */
+const DEAREST_ITEM = 10_000_000_000;
+
 function scopeIn(file: LineFile): Nonsense[] {
   return file.scope.flatMap((item, row) => {
     const missing = (path: string, message: string) => ({
@@ -84,6 +93,8 @@ function scopeIn(file: LineFile): Nonsense[] {
       path,
       message,
     });
+    if (itemAmount(item) > DEAREST_ITEM)
+      return [missing("rate", "It costs more than $100,000,000.00; correct quantity and rate")];
     if (item.place === "branch" && item.tieInId === null)
       return [missing("tieInId", "Choose the tie-in whose branch this is")];
     if (item.place !== "point" && item.place !== "stretch") return [];

@@ -41,6 +41,16 @@ function problemsIn(file: unknown) {
   return read.ok ? [] : read.error;
 }
 
+const VIDEO = {
+  runId: "r",
+  type: "video/mp4",
+  bytes: 1,
+  sha256: "ab".repeat(32),
+  addedAt: "2026-11-03T18:00:00Z",
+};
+
+const SPLIT = { number: 1, rule: "equal", chosenOn: "2026-11-03", total: 0 };
+
 async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
 }
@@ -115,7 +125,7 @@ async function aFullLine() {
 test("exportLine() and importLine() lose nothing: out, in and out again is the same to the byte", async () => {
   const { act, lineId } = await aFullLine();
   const first = exportLine(act, lineId) ?? "";
-  const other = anAct(aDb(), { dataFolder: aFolder() });
+  const other = anAct(aDb(), { role: "admin", dataFolder: aFolder() });
   expect(must(importLine(other, first))).toEqual({ lineId });
   expect(exportLine(other, lineId)).toBe(first);
   expect(fileOf(other, lineId)).toEqual(fileOf(act, lineId));
@@ -138,7 +148,7 @@ test("importLine() refuses a line that is there, and takes in nothing of a bad f
   const { act, lineId } = await aFullLine();
   const text = exportLine(act, lineId) ?? "";
   expect(importLine(act, text)).toMatchObject({ error: { reason: "already-there" } });
-  const other = anAct(aDb(), { dataFolder: aFolder() });
+  const other = anAct(aDb(), { role: "admin", dataFolder: aFolder() });
   const broken = JSON.parse(text);
   broken.uploads[0].content = Buffer.from("other bytes").toString("base64");
   expect(importLine(other, JSON.stringify(broken))).toMatchObject({
@@ -160,8 +170,30 @@ test("importLine() refuses a file that a viewer brings", async () => {
   });
 });
 
+test("importLine() takes an authority that the office does not know only from an admin", async () => {
+  const { act, lineId } = await aFullLine();
+  const text = exportLine(act, lineId) ?? "";
+  const db = aDb();
+  const office = anAct(db, { dataFolder: aFolder() });
+  expect(importLine(office, text)).toMatchObject({
+    error: { reason: "bad-value", problems: [{ path: "authority" }] },
+  });
+  const bare = JSON.parse(text);
+  Object.assign(bare.line, { authorityId: null, ruleId: null });
+  must(importLine(office, JSON.stringify({ ...bare, authority: null })));
+  const admin = anAct(db, { role: "admin", dataFolder: office.dataFolder });
+  must(saveAuthority(admin, JSON.parse(text).authority));
+  const second = JSON.parse(text);
+  second.line.id = "line-2";
+  second.uploads = [];
+  const { records: _records, agreementSteps: _steps, rulings: _rulings, ...rest } = second;
+  const problems = importLine(office, JSON.stringify(rest));
+  if (!problems.ok)
+    expect(problems.error.problems.map(({ path }) => path)).not.toContain("authority");
+});
+
 test("importLine() gives tie-ins that were seen in a hand-written file their own rows", () => {
-  const act = anAct(aDb(), { dataFolder: aFolder() });
+  const act = anAct(aDb(), { role: "admin", dataFolder: aFolder() });
   const seen = { runId: "run-1", kind: "tie-in", counter: 31 };
   const { tieIns: _tieIns, pairings: _pairings, ...rest } = EXAMPLE;
   const observations = [{ id: "x", ...seen }];
@@ -239,6 +271,132 @@ test.each([
     "line.openedOn",
     /a day that exists/,
   ],
+  [
+    "a day that nothing can be counted from",
+    { ...MINIMAL, line: { name: "A", openedOn: "9999-12-31" } },
+    "line.openedOn",
+    /from 1900 to 2199/,
+  ],
+  [
+    "a moment that nothing can be counted from",
+    { ...MINIMAL, history: [{ id: "h", at: "0000-01-01T00:00:00Z" }] },
+    "history.0.at",
+    /from 1900 to 2199/,
+  ],
+  [
+    "parts below a millionth",
+    {
+      ...MINIMAL,
+      properties: [{ id: "p", address: { street: "12 Fennel Row" } }],
+      agreements: [{ id: "a", title: "A", shares: [{ propertyId: "p", parts: 1e-7 }] }],
+    },
+    "agreements.0.shares.0.parts",
+    /at least 0.000001/,
+  ],
+  [
+    "a price out of all proportion",
+    {
+      ...MINIMAL,
+      scope: [{ id: "s", title: "Dig", place: "general", rate: 1_000_000_000, quantity: 11 }],
+    },
+    "scope.0.rate",
+    /more than \$100,000,000/,
+  ],
+  ...[
+    "..",
+    ".",
+    "a/b",
+    "a?b",
+    "a b",
+    "%2e%2e",
+    "<script>",
+    "a\u0000",
+    "💣",
+    "",
+    "x".repeat(65),
+  ].map((id): [string, unknown, string, RegExp] => [
+    `the line's id ${JSON.stringify(id)}`,
+    { ...MINIMAL, line: { ...MINIMAL.line, id } },
+    "line.id",
+    /letters, digits, hyphens/,
+  ]),
+  ...["new", "import"].map((id): [string, unknown, string, RegExp] => [
+    `the line's id ${id}`,
+    { ...MINIMAL, line: { ...MINIMAL.line, id } },
+    "line.id",
+    /names another page/,
+  ]),
+  [
+    "a row's id that is no word",
+    { ...MINIMAL, points: [{ id: "../x", kind: "boundary", station: 1 }] },
+    "points.0.id",
+    /letters, digits, hyphens/,
+  ],
+  [
+    "a run with two videos",
+    {
+      ...MINIMAL,
+      runs: [{ id: "r", ranOn: "2026-11-03", direction: "upstream" }],
+      videos: ["a", "b"].map((id) => ({ ...VIDEO, id })),
+    },
+    "videos.1.runId",
+    /has a video already/,
+  ],
+  [
+    "two splits of one number",
+    { ...MINIMAL, splits: ["a", "b"].map((id) => ({ ...SPLIT, id })) },
+    "splits.1.number",
+    /has this number already/,
+  ],
+  [
+    "a hold that was waived twice",
+    {
+      ...MINIMAL,
+      waivers: ["a", "b"].map((id) => ({ id, holdKey: "x", on: "2026-11-03" })),
+    },
+    "waivers.1.holdKey",
+    /waived already/,
+  ],
+  [
+    "a requirement that was marked twice",
+    {
+      ...MINIMAL,
+      requirementMarks: ["a", "b"].map((id) => ({ id, requirementId: "x", state: "in-hand" })),
+    },
+    "requirementMarks.1.requirementId",
+    /marked already/,
+  ],
+  [
+    "a pair refused and then accepted",
+    {
+      ...MINIMAL,
+      records: [{ id: "r" }],
+      entries: [{ id: "e", recordId: "r" }],
+      tieIns: [{ id: "t", label: "T1" }],
+      pairings: ["refused", "accepted"].map((state) => ({
+        id: state,
+        entryId: "e",
+        tieInId: "t",
+        state,
+        decidedOn: "2026-11-03",
+      })),
+    },
+    "pairings.1.tieInId",
+    /decided on already/,
+  ],
+  [
+    "more houses than a line has",
+    {
+      ...MINIMAL,
+      properties: Array.from({ length: 60_000 }, (_, at) => ({
+        id: `p${at}`,
+        address: { street: `${at} Fennel Row` },
+      })),
+    },
+    "properties",
+    /60,000 rows, and one line takes at most 200/,
+  ],
+  ["brackets without end", "[".repeat(1_000_000), "", /nested too deeply/],
   [
     "an id twice",
     {
@@ -416,4 +574,21 @@ test("line ends with 2 and a list of problems on bad input, bad words and a file
     answer: { problems: [{ path: "" }] },
   });
   expect(line(["rapport"])).toMatchObject({ status: 2, answer: { problems: [{ path: "" }] } });
+});
+
+test("line report says quickly what is wrong with 50 MB of brackets", () => {
+  const file = path.join(aFolder(), "brackets.json");
+  fs.writeFileSync(file, "[".repeat(50_000_000));
+  const started = performance.now();
+  const run = spawnSync(
+    process.execPath,
+    ["--import", "tsx", "lib/commands/line.ts", "report", file],
+    {
+      encoding: "utf8",
+    },
+  );
+  expect(run.status).toBe(2);
+  expect(run.stderr).toBe("");
+  expect(JSON.parse(run.stdout).problems[0].reason).toMatch(/nested too deeply/);
+  expect(performance.now() - started).toBeLessThan(10_000);
 });
