@@ -26,13 +26,16 @@ const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Years in which a line's days lie: whatever is counted from one of them is a day too. */
 const YEARS = { first: 1900, last: 2199 };
-const DAY_WORDS = `Write a day that exists, from ${YEARS.first} to ${YEARS.last}, as 2026-11-25`;
+const YEARS_WORDS = `Write a day from ${YEARS.first} to ${YEARS.last}, as 2026-11-25`;
 
 /** Whether a text is a day that exists, as `2026-11-25`, in years that a line's days can have. */
 export function isDay(text: string): boolean {
+  return isCalendarDay(text) && isOurs(Number(text.slice(0, 4)));
+}
+
+function isCalendarDay(text: string): boolean {
   const [, year, month, day] = (DAY.exec(text) ?? []).map(Number);
   if (year === undefined || month === undefined || day === undefined) return false;
-  if (!isOurs(year)) return false;
   return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(year, month);
 }
 
@@ -128,7 +131,8 @@ function timeFields() {
   return {
     day: z
       .string({ error: "Write a day as 2026-11-25" })
-      .refine(isDay, DAY_WORDS)
+      .refine(isCalendarDay, { error: "Write a day that exists, as 2026-11-25", abort: true })
+      .refine(isDay, YEARS_WORDS)
       .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
     instant: z.iso
       .datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" })
@@ -162,7 +166,7 @@ function moneyFields() {
       .min(0, "Write a number from 0 to 1,000,000")
       .max(1_000_000, "Write a number from 0 to 1,000,000")
       .refine(
-        (value) => value === 0 || value >= 0.000_001,
+        (value) => value <= 0 || value >= 0.000_001,
         "Write 0, or at least 0.000001: smaller parts are not told apart",
       ),
   };
