@@ -1,5 +1,5 @@
+import type { Nonsense } from "./nonsense.ts";
 import { type ListName, ROW_WORDS } from "./references.ts";
-import type { Nonsense } from "./sense.ts";
 
 /**
  * How many rows a list of a line takes. One line is a street of houses, not a town: what is longer is

@@ -1,7 +1,7 @@
 import { CHAIN_START } from "../consent/chain.ts";
 import type { LineFile } from "./line-file.ts";
+import type { Nonsense } from "./nonsense.ts";
 import type { ListName } from "./references.ts";
-import type { Nonsense } from "./sense.ts";
 
 /** Lists of which no two rows have the same of these fields, and what a second one is told. */
 const ONCE: readonly (readonly [list: ListName, fields: readonly string[], message: string])[] = [

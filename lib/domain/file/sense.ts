@@ -5,18 +5,11 @@ import { type TreeProblem, treeProblems } from "../line/tree.ts";
 import { itemAmount } from "../split/item-amount.ts";
 import type { LineFile } from "./line-file.ts";
 import { tooManyRows } from "./most-rows.ts";
+import type { Nonsense } from "./nonsense.ts";
 import { brokenChain, saidTwice } from "./one-of-each.ts";
 import { danglingReferences, type ListName, ROW_WORDS } from "./references.ts";
 
-/** Something in a row that can't be so, in words that say what to do. */
-export interface Nonsense {
-  readonly list: ListName;
-  /** Number of the row, from 0. */
-  readonly row: number;
-  /** The field, as `propertyId` or `shares.2.propertyId`. */
-  readonly path: string;
-  readonly message: string;
-}
+export type { Nonsense } from "./nonsense.ts";
 
 /**
  * Everything in a file's rows that can't be so: ids twice, names of rows that are not there, ends
