@@ -30,7 +30,7 @@ const MOST: Partial<Record<ListName, number>> = {
 const USUAL = 3_000;
 
 /** How many rows a list of a line takes. */
-export function mostRows(list: ListName): number {
+function mostRows(list: ListName): number {
   return MOST[list] ?? USUAL;
 }
 
