@@ -8,6 +8,7 @@ export const NO_CAPACITY: Capacity = {
   slopes: [],
   reaches: [],
   obstructions: [],
+  water: [],
   wanting: [],
 };
 

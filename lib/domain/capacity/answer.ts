@@ -1,26 +1,34 @@
-import type { Capacity, LoadVerdict, SlopeVerdict } from "./capacity.ts";
+import { formatFeet, plainFeet } from "../line/station.ts";
+import type { Capacity, LoadVerdict, SlopeFinding, SlopeVerdict } from "./capacity.ts";
+import { percentOf } from "./words.ts";
 
-/** The answer on slope and load in one or two sentences. */
+/** The answer on slope and load in a few sentences. */
 export function capacityAnswer({ slopes, reaches }: Capacity): string {
   const loads = reaches.flatMap(({ load }) =>
     load === null || load.verdict === "nothing-counted" ? [] : [load.verdict],
   );
-  const told = [slopeAnswer(slopes.map(({ verdict }) => verdict)), loadAnswer(loads)].filter(
-    (words) => words !== "",
-  );
+  const told = [slopeAnswer(slopes), loadAnswer(loads)].filter((words) => words !== "");
   return told.length === 0 ? "Neither slope nor load is known yet." : told.join(" ");
 }
 
 const SLOPE_ORDER: readonly (readonly [SlopeVerdict, string])[] = [
   ["falls-back", "falls back"],
   ["too-flat", "too flat"],
+  ["average-only", "average only, because water stands in it"],
   ["cannot-be-told", "cannot be told within the uncertainty"],
   ["meets", "steep enough"],
   ["nothing-to-test", "measured, with no minimum chosen"],
 ];
 
-function slopeAnswer(verdicts: readonly SlopeVerdict[]): string {
-  return counted("Slope", verdicts, SLOPE_ORDER);
+/** The stretches by their verdict, and the flattest by its place, where there are several. */
+function slopeAnswer(slopes: readonly SlopeFinding[]): string {
+  const verdicts = slopes.map(({ verdict }) => verdict);
+  const said = counted("Slope", verdicts, SLOPE_ORDER);
+  const [flattest] = slopes.toSorted((a, b) => a.slope - b.slope);
+  if (flattest === undefined || slopes.length < 2) return said;
+  const { from, to, slope, water } = flattest;
+  const average = water.length === 0 ? "" : " on average";
+  return `${said} The flattest is ${percentOf(slope)}${average}, from ${plainFeet(from)} to ${formatFeet(to)}.`;
 }
 
 const LOAD_ORDER: readonly (readonly [LoadVerdict, string])[] = [

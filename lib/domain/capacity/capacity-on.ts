@@ -1,7 +1,9 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { StationedObservation, TieInFinding } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
+import type { Stretch } from "../line/stretch.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { standingWater, waterWithin } from "../run/standing-water.ts";
 import { sayList } from "../split/say-list.ts";
 import { propertyLabel } from "../split/sharers.ts";
 import type { Capacity, Load, ReachCapacity, SlopeFinding } from "./capacity.ts";
@@ -11,11 +13,19 @@ import { levelFindings } from "./levels.ts";
 import { loadBench, loadOf, rowlessFixtures } from "./load.ts";
 import { loadFinding } from "./load-finding.ts";
 import { obstructionsIn } from "./obstruction.ts";
-import { type LeastSlopeRule, leastOver, slopeFindings } from "./slopes.ts";
+import { type LeastSlopeRule, leastOver, slopeFindings, waterWords } from "./slopes.ts";
 
 type CapacityFile = Pick<
   LineFile,
-  "line" | "properties" | "units" | "fixtures" | "levels" | "observations"
+  | "line"
+  | "properties"
+  | "units"
+  | "fixtures"
+  | "levels"
+  | "observations"
+  | "runs"
+  | "anchors"
+  | "gaps"
 >;
 
 interface Found {
@@ -29,7 +39,8 @@ interface Found {
  * is not known is named under `wanting` and stays unknown. Not a design.
  */
 export function capacityOn(file: CapacityFile, found: Found): Capacity {
-  const rule = ruleOf(file, found.reaches);
+  const water = standingWater(file, found.stations);
+  const rule = ruleOf(file, found.reaches, water);
   const levels = levelFindings(file.levels);
   const slopes = slopeFindings(levels, rule);
   const reaches = reachCapacities(file, found, { rule, slopes });
@@ -42,12 +53,31 @@ export function capacityOn(file: CapacityFile, found: Found): Capacity {
       stations: found.stations,
       diameterAt: (station) => rule.diametersBetween(station, station)[0] ?? null,
     }),
-    wanting: wantingFor(file, found, slopes),
+    water,
+    wanting: [...wantingFor(file, found, slopes), ...waterWanting(water, slopes)],
   };
 }
 
-function ruleOf({ line }: CapacityFile, reaches: readonly ReachFinding[]): LeastSlopeRule {
+/** Levels at both ends of standing water keep the dip apart from the pipe beside it. */
+function waterWanting(water: readonly Stretch[], slopes: readonly SlopeFinding[]): string[] {
+  const wide = water.filter(({ from, to }) =>
+    slopes.some(
+      (slope) => slope.from <= from && to <= slope.to && to - from < slope.to - slope.from,
+    ),
+  );
+  if (wide.length === 0) return [];
+  return [
+    `${waterWords(wide)}: take a level at each end of it, so that the slope beside it is known.`,
+  ];
+}
+
+function ruleOf(
+  { line }: CapacityFile,
+  reaches: readonly ReachFinding[],
+  water: readonly Stretch[],
+): LeastSlopeRule {
   return {
+    water,
     code: line.plumbingCode,
     chosen: line.leastSlope,
     diametersBetween: (from, to) => {
@@ -72,15 +102,19 @@ function reachCapacities(
   );
   return alike(pieces).map(({ from, to, material, diameter, load }) => {
     const slope = slopes.find((each) => each.from <= from && to <= each.to) ?? null;
+    const water = slope?.water ?? waterWithin(rule.water, { from, to });
     const least = leastOver(rule, from, to);
     return {
       from,
       to,
       material,
       diameter,
+      water,
       slope,
       load:
-        code === null || load === null ? null : loadFinding(code, { diameter, slope, least }, load),
+        code === null || load === null
+          ? null
+          : loadFinding(code, { diameter, slope, least, water }, load),
       flow: flowFinding({ diameter }, slope),
     };
   });

@@ -1,5 +1,6 @@
 import type { Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
+import type { Stretch } from "../line/stretch.ts";
 import type { PlumbingCode } from "./drain-tables.ts";
 import type { LevelMethod } from "./facts.ts";
 import type { SlopeName } from "./slope.ts";
@@ -32,6 +33,8 @@ export type SlopeVerdict =
   | "too-flat"
   | "falls-back"
   | "cannot-be-told"
+  /** Water stands in it: the average says nothing of the slope where it stands. */
+  | "average-only"
   | "nothing-to-test";
 
 /** The slope between two neighbouring levels. Slopes are feet per foot, rising upstream. */
@@ -48,6 +51,8 @@ export interface SlopeFinding {
   /** The minimum that it is held against; null while none is chosen. */
   readonly against: SlopeName | null;
   readonly verdict: SlopeVerdict;
+  /** Where water stood between the two levels. */
+  readonly water: readonly Stretch[];
   readonly sentence: string;
 }
 
@@ -105,11 +110,13 @@ export interface ReachCapacity {
   readonly to: Cft;
   readonly material: Material;
   readonly diameter: number | null;
+  /** Where water stood, in it or between the levels that it lies between: its slope is not known. */
+  readonly water: readonly Stretch[];
   /** Null where no two levels have it between them. */
   readonly slope: SlopeFinding | null;
   /** Null while no code is chosen. */
   readonly load: LoadFinding | null;
-  /** Null where size or slope is unknown, or the pipe does not fall. */
+  /** Null where size or slope is unknown, water stands, or the pipe does not fall. */
   readonly flow: FlowFinding | null;
 }
 
@@ -131,6 +138,8 @@ export interface Capacity {
   readonly slopes: readonly SlopeFinding[];
   readonly reaches: readonly ReachCapacity[];
   readonly obstructions: readonly Obstruction[];
+  /** Where the camera saw water stand, or was under it. */
+  readonly water: readonly Stretch[];
   /** What is wanting for an answer on all of the line. */
   readonly wanting: readonly string[];
 }

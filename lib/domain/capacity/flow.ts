@@ -6,13 +6,15 @@ const NONE: PipeFlow = { velocity: 0, cfs: 0, gpm: 0 };
 
 /**
  * What a clean pipe (inches) carries full and half full at a measured slope, over the usual n of
- * sewers. Null where the size is unknown or the pipe does not fall.
+ * sewers. Null where the size is unknown, the pipe does not fall, or water stands in it: a dip has no
+ * flow of its own.
  */
 export function flowFinding(
   { diameter }: { readonly diameter: number | null },
   slope: SlopeFinding | null,
 ): FlowFinding | null {
   if (diameter === null || diameter <= 0 || slope === null || slope.slope <= 0) return null;
+  if (slope.water.length > 0) return null;
   const { low, high } = SEWER_ROUGHNESS;
   const at = (fall: number, roughness: number, depth: number) =>
     fall <= 0 ? NONE : partFullFlow({ diameter, slope: fall, roughness }, depth);

@@ -1,3 +1,4 @@
+import type { Stretch } from "../line/stretch.ts";
 import { ratio } from "../money/ratio.ts";
 import { sayList } from "../split/say-list.ts";
 import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "./capacity.ts";
@@ -5,12 +6,15 @@ import { type DrainLimit, drainLimit } from "./drain-load.ts";
 import { BUILDING_SEWER_LOADS, type PlumbingCode } from "./drain-tables.ts";
 import { loadWords } from "./load.ts";
 import { SLOPES, type Slope, type SlopeName } from "./slope.ts";
+import { waterWords } from "./slopes.ts";
 
 interface Pipe {
   readonly diameter: number | null;
   readonly slope: SlopeFinding | null;
   /** Taken where no slope is measured. */
   readonly least: SlopeName | null;
+  /** Where water stands: a table by slope says nothing of a dip. */
+  readonly water: readonly Stretch[];
 }
 
 interface Limits {
@@ -21,12 +25,12 @@ interface Limits {
 
 /**
  * Holds a load against the code's table for the pipe's size and slope. It is within only where all
- * that may flow is within at the flattest slope that may be, and too much only where what is
- * counted is too much at the steepest.
+ * that may flow is within at the flattest slope that may be and no water stands, and too much only
+ * where what is counted is too much at the steepest.
  */
 export function loadFinding(code: PlumbingCode, pipe: Pipe, load: Load): LoadFinding {
   const limits = limitsOf(code, pipe);
-  const verdict = verdictOn(load, limits);
+  const verdict = verdictOn(load, limits, pipe.water.length > 0);
   const assumed = pipe.slope === null;
   return {
     load,
@@ -59,10 +63,15 @@ function limitsOf(code: PlumbingCode, { diameter, slope, least }: Pipe): Limits 
   };
 }
 
-function verdictOn({ parts, least, most }: Load, { low, high }: Limits): LoadVerdict {
+function verdictOn(
+  { parts, least, most }: Load,
+  { low, high }: Limits,
+  isDipped: boolean,
+): LoadVerdict {
   if (parts.length === 0) return "nothing-counted";
   if (high === null) return "no-row";
   if (least > high.most) return "too-much";
+  if (isDipped) return "cannot-be-told";
   return low !== null && most !== null && most <= low.most ? "within" : "cannot-be-told";
 }
 
@@ -97,6 +106,8 @@ function verdictSentence(code: PlumbingCode, pipe: Pipe, judged: Judged): string
       : `the ${limit.most} that ${title} allows a ${diameter} in pipe at ${SLOPES[limit.column].words}`;
   const [lower, upper] = [limitWords(limits.low), limitWords(limits.high)];
   if (verdict === "too-much") return `More than ${upper}.${assumedWords(pipe)}`;
+  if (pipe.water.length > 0)
+    return `${waterWords(pipe.water)}, so what ${title} allows at a slope cannot be read.`;
   if (verdict === "within") return `Within ${lower}.${assumedWords(pipe)}`;
   return `${cannotTell(judged, lower, upper)}${assumedWords(pipe)}`;
 }

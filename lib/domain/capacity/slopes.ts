@@ -1,5 +1,8 @@
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import { type Stretch, sayWhere } from "../line/stretch.ts";
 import { ratio } from "../money/ratio.ts";
+import { waterWithin } from "../run/standing-water.ts";
+import { sayList } from "../split/say-list.ts";
 import type { LevelFinding, SlopeFinding, SlopeVerdict } from "./capacity.ts";
 import { leastSlope, type PlumbingCode } from "./drain-tables.ts";
 import { meetsSlope, SLOPES, type Slope, type SlopeName, twinOf } from "./slope.ts";
@@ -11,6 +14,8 @@ export interface LeastSlopeRule {
   readonly chosen: SlopeName | null;
   /** Inside diameters (inches) that lie between two stations; null among them: unknown. */
   readonly diametersBetween: (from: Cft, to: Cft) => readonly (number | null)[];
+  /** Where water stood. */
+  readonly water: readonly Stretch[];
 }
 
 /** The slope between each two neighbouring levels that say an invert, from the main upstream. */
@@ -25,7 +30,8 @@ export function slopeFindings(
     const lower = used[index];
     if (lower === undefined || lower.station >= upper.station) return [];
     const against = leastOver(rule, lower.station, upper.station);
-    return [slopeFinding(lower, upper, against)];
+    const water = waterWithin(rule.water, { from: lower.station, to: upper.station });
+    return [slopeFinding(lower, upper, against, water)];
   });
 }
 
@@ -47,17 +53,21 @@ interface SurePlace {
 /**
  * Holds the slope between two inverts against a minimum. It meets only where it would at the worst
  * of the uncertainty, and falls short only where it would at the best; in between it cannot be told.
+ * Where water stands between the two it never meets: the average hides the dip.
  */
 export function slopeFinding(
   lower: SurePlace,
   upper: SurePlace,
   against: SlopeName | null,
+  water: readonly Stretch[] = [],
 ): SlopeFinding {
   const run = upper.station - lower.station;
   const fall = upper.invert - lower.invert;
   const uncertainty = lower.uncertainty + upper.uncertainty;
   const [low, high] = [(fall - uncertainty) / run, (fall + uncertainty) / run];
-  const verdict = verdictOn({ fall, uncertainty, run }, against);
+  const asAverage = verdictOn({ fall, uncertainty, run }, against);
+  const hides = water.length > 0 && HIDING.has(asAverage);
+  const verdict: SlopeVerdict = hides ? "average-only" : asAverage;
   const finding = {
     from: lower.station,
     to: upper.station,
@@ -68,8 +78,17 @@ export function slopeFinding(
     high,
     against,
     verdict,
+    water,
   };
   return { ...finding, sentence: sentenceOn(finding, run) };
+}
+
+/** Verdicts on an average that must not be said of a stretch in which water stands. */
+const HIDING: ReadonlySet<SlopeVerdict> = new Set(["meets", "cannot-be-told", "nothing-to-test"]);
+
+/** `Water stands from 40.9 to 46.9 ft`. */
+export function waterWords(water: readonly Stretch[]): string {
+  return `Water stands ${sayList(water.map(sayWhere))}`;
 }
 
 interface Rise {
@@ -78,7 +97,10 @@ interface Rise {
   readonly run: Cft;
 }
 
-function verdictOn({ fall, uncertainty, run }: Rise, against: SlopeName | null): SlopeVerdict {
+function verdictOn(
+  { fall, uncertainty, run }: Rise,
+  against: SlopeName | null,
+): Exclude<SlopeVerdict, "average-only"> {
   if (fall + uncertainty < 0) return "falls-back";
   if (against === null) return "nothing-to-test";
   const minimum = SLOPES[against].slope;
@@ -101,8 +123,10 @@ function sentenceOn(finding: Omit<SlopeFinding, "sentence">, run: Cft): string {
 }
 
 function verdictWords(finding: Omit<SlopeFinding, "sentence">, run: Cft): string {
-  const { verdict, against, fall, low } = finding;
+  const { verdict, against, fall, low, water } = finding;
   if (verdict === "falls-back") return "That is a back-fall whatever the levels are off by.";
+  if (verdict === "average-only")
+    return `That is an average only. ${waterWords(water)}: the pipe dips there or something dams it, and what the slope is there and beside it is not known.`;
   const may = fall < 0 || low < 0 ? " It may fall back." : "";
   if (against === null) return `No least slope is chosen to hold it against.${may}`;
   const { words } = SLOPES[against];
@@ -124,7 +148,7 @@ function otherReading({ fall, uncertainty, against, verdict }: Rated, run: Cft):
 
 type Rated = Pick<SlopeFinding, "fall" | "uncertainty" | "against" | "verdict">;
 
-const TWIN_WORDS: Record<Exclude<SlopeVerdict, "cannot-be-told">, string> = {
+const TWIN_WORDS: Record<Exclude<SlopeVerdict, "cannot-be-told" | "average-only">, string> = {
   meets: "it would meet it",
   "too-flat": "it would be too flat",
   "falls-back": "it would fall back",

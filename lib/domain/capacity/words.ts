@@ -35,6 +35,7 @@ export const SLOPE_VERDICT_WORDS: Record<SlopeVerdict, string> = {
   "too-flat": "too flat",
   "falls-back": "falls back",
   "cannot-be-told": "cannot be told",
+  "average-only": "average only: water stands in it",
   "nothing-to-test": "no minimum chosen",
 };
 

@@ -7,6 +7,7 @@ import {
 import { flowStretches, gallons, speeds } from "../capacity/flow.ts";
 import { loadWords } from "../capacity/load.ts";
 import { SLOPES } from "../capacity/slope.ts";
+import { waterWords } from "../capacity/slopes.ts";
 import { tableSources } from "../capacity/sources.ts";
 import {
   CODE_WORDS,
@@ -99,6 +100,11 @@ function slopeBlocks({ levels, slopes }: Capacity): LetterBlock[] {
             "Both levels off by their most, in opposite directions; stations are taken as written.",
           ),
           ...slopeTable(slopes),
+          ...list(
+            slopes.flatMap(({ verdict, sentence }) =>
+              verdict === "average-only" ? [sentence] : [],
+            ),
+          ),
           AGAIN,
         ]),
   ];
@@ -148,7 +154,7 @@ function limitWords(flattest: number | null, steepest: number | null): string {
   return flattest === steepest ? String(steepest) : `${flattest ?? "none"} to ${steepest}`;
 }
 
-function flowBlocks({ reaches }: Capacity): LetterBlock[] {
+function flowBlocks({ reaches, slopes }: Capacity): LetterBlock[] {
   const rows = flowStretches(reaches).map((reach) => [
     stretch(reach),
     size(reach),
@@ -158,13 +164,20 @@ function flowBlocks({ reaches }: Capacity): LetterBlock[] {
     `${gallons(reach.flow.half)}, ${speeds(reach.flow.half)}`,
     gallons(reach.flow.fullWithin),
   ]);
-  if (rows.length === 0) return [];
+  const without = slopes
+    .filter(({ water }) => water.length > 0)
+    .map(
+      (slope) =>
+        `${stretch(slope)} ft: ${waterWords(slope.water)}; no flow is worked out for a dip.`,
+    );
+  if (rows.length === 0 && without.length === 0) return [];
   return [
     heading("What a clean pipe carries, by Manning’s formula"),
     ...table(
       ["Stations, ft", "Pipe", "Slope", "n", "Full", "Half full", "Full, slope uncertain"],
       rows,
     ),
+    ...list(without),
     AGAIN,
   ];
 }

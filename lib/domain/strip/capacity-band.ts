@@ -23,7 +23,7 @@ export function isOfCapacity({ title }: Pick<StripBand, "title">): boolean {
 
 type Hatch = StripBand["cells"][number]["hatch"];
 
-/** The slope from level to level: crossed where it fails, sparse where it cannot be told. */
+/** The slope from level to level: crossed where it fails, sparse where it cannot be told or is an average over standing water. */
 export function slopeBand({ capacity }: Pick<Report, "capacity">): StripBand {
   const cells = capacity.slopes.map((found) => {
     const { from, to, slope, verdict } = found;
@@ -33,9 +33,9 @@ export function slopeBand({ capacity }: Pick<Report, "capacity">): StripBand {
       from,
       to,
       words: `${percentOf(slope)}${said}`,
-      brief: percentOf(slope),
+      brief: verdict === "average-only" ? `average ${percentOf(slope)}` : percentOf(slope),
       loud: false,
-      hatch: hatchOf(bad, verdict === "cannot-be-told"),
+      hatch: hatchOf(bad, verdict === "cannot-be-told" || verdict === "average-only"),
       id: slopeId(found),
     };
   });

@@ -7,7 +7,7 @@ import { aLevel, NO_CAPACITY } from "#tests/support/capacity.ts";
 
 function shapeOf(...levels: Level[]) {
   const found = levelFindings(levels);
-  const rule = { code: null, chosen: null, diametersBetween: () => [6] };
+  const rule = { code: null, chosen: null, water: [], diametersBetween: () => [6] };
   const slopes = slopeFindings(found, rule);
   return sectionShape({ ...NO_CAPACITY, levels: found, slopes });
 }

@@ -7,6 +7,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
 import {
   aFile,
+  aGap,
   anAddress,
   anAnchor,
   anObservation,
@@ -286,5 +287,94 @@ describe("obstructions", () => {
     expect(seen("Heavy roots")).toEqual([]);
     expect(seen("Joint open, 20 %", { fault: "open-joint" })).toEqual([]);
     expect(seen("150 %")).toEqual([]);
+  });
+});
+
+describe("standing water", () => {
+  /** 4.42 % on average from 40 to 92 ft, over 6 ft that the camera logged full of water. */
+  const levels = [
+    aLevel("low", { station: 4_000, invert: 0, method: "level" }),
+    aLevel("high", { station: 9_200, invert: 230, method: "level" }),
+  ];
+  const fixtures = [aFixture("12"), aFixture("14")];
+  const logged = (seen: Parameters<typeof anObservation>[1]) =>
+    capacityOf(
+      twoHouses({
+        line: { leastSlope: "quarter-inch" },
+        fixtures,
+        levels,
+        runs: [aRun("run")],
+        anchors: [anAnchor("run")],
+        observations: [anObservation("w", { counter: 4_090, toCounter: 4_690, ...seen })],
+      }),
+    );
+
+  test.each([
+    ["water", { kind: "water", note: "full of water" }],
+    ["a belly", { kind: "fault", fault: "belly" }],
+  ] as const)(
+    "a slope over %s is an average only, and has no flow and no load within",
+    (_, seen) => {
+      const { slopes, reaches, wanting } = logged(seen);
+      expect(slopes[0]).toMatchObject({
+        verdict: "average-only",
+        water: [{ from: 4_090, to: 4_690 }],
+      });
+      expect(slopes[0]?.sentence).toBe(
+        "Between 40.0 and 92.0 ft the invert rises 2.3 ft ± 0.04 ft over 52.0 ft: 4.42% (anything from 4.35% to 4.50%). That is an average only. Water stands from 40.9 to 46.9 ft: the pipe dips there or something dams it, and what the slope is there and beside it is not known.",
+      );
+      const over = reaches.filter(({ slope }) => slope !== null);
+      expect(over.map(({ flow }) => flow)).toEqual(over.map(() => null));
+      expect(over[0]?.load).toMatchObject({ verdict: "cannot-be-told" });
+      expect(over[0]?.load?.sentence).toContain("Water stands from 40.9 to 46.9 ft, so what");
+      expect(wanting).toContain(
+        "Water stands from 40.9 to 46.9 ft: take a level at each end of it, so that the slope beside it is known.",
+      );
+    },
+  );
+
+  test("what runs does not stand, and what lies beyond the levels does not spoil them", () => {
+    expect(logged({ kind: "water", note: "Lens clear, water running" }).slopes[0]?.verdict).toBe(
+      "meets",
+    );
+    expect(logged({ kind: "water", counter: 1_000, toCounter: 4_000 }).slopes[0]?.verdict).toBe(
+      "meets",
+    );
+  });
+
+  test("a gap under water is standing water; a level at each end of it keeps the dip apart", () => {
+    const file = twoHouses({
+      line: { leastSlope: "quarter-inch" },
+      levels: [
+        ...levels,
+        aLevel("a", { station: 4_090, invert: 5, method: "level" }),
+        aLevel("b", { station: 4_690, invert: 20, method: "level" }),
+      ],
+      runs: [aRun("run")],
+      anchors: [anAnchor("run")],
+      gaps: [aGap("run", { fromCounter: 4_090, toCounter: 4_690, cause: "under-water" })],
+    });
+    const { slopes, wanting } = capacityOf(file);
+    expect(slopes.map(({ verdict }) => verdict)).toEqual([
+      "cannot-be-told",
+      "average-only",
+      "meets",
+    ]);
+    expect(wanting.join(" ")).not.toContain("Water stands");
+  });
+
+  test("more than the table allows stays too much over water, and a back-fall a back-fall", () => {
+    const { slopes } = capacityOf(
+      twoHouses({
+        levels: [
+          aLevel("low", { station: 4_000, invert: 100, method: "level" }),
+          aLevel("high", { station: 9_200, invert: 0, method: "level" }),
+        ],
+        runs: [aRun("run")],
+        anchors: [anAnchor("run")],
+        observations: [anObservation("w", { kind: "water", counter: 4_500 })],
+      }),
+    );
+    expect(slopes[0]?.verdict).toBe("falls-back");
   });
 });

@@ -5,7 +5,7 @@ import { levelFindings, uncertaintyOf } from "#lib/domain/capacity/levels.ts";
 import { slopeFinding, slopeFindings } from "#lib/domain/capacity/slopes.ts";
 import { aLevel } from "#tests/support/capacity.ts";
 
-const NO_RULE = { code: null, chosen: null, diametersBetween: () => [6] } as const;
+const NO_RULE = { code: null, chosen: null, water: [], diametersBetween: () => [6] } as const;
 
 function between(lower: Partial<Level>, upper: Partial<Level>) {
   const levels = [aLevel("low", lower), aLevel("up", { station: 4_800, ...upper })];
@@ -139,13 +139,15 @@ describe("slopeFindings()", () => {
       slopeFindings(levels, rule)[0]?.against;
     expect(against({ ...NO_RULE, chosen: "one-percent" })).toBe("one-percent");
     expect(against({ ...NO_RULE, code: "ipc" })).toBe("eighth-inch");
-    expect(against({ ...NO_RULE, code: "ipc", diametersBetween: () => [8] })).toBe(
+    expect(against({ ...NO_RULE, code: "ipc", water: [], diametersBetween: () => [8] })).toBe(
       "sixteenth-inch",
     );
-    expect(against({ ...NO_RULE, code: "ipc", diametersBetween: () => [8, 6] })).toBe(
+    expect(against({ ...NO_RULE, code: "ipc", water: [], diametersBetween: () => [8, 6] })).toBe(
       "eighth-inch",
     );
-    expect(against({ ...NO_RULE, code: "ipc", diametersBetween: () => [6, null] })).toBeNull();
+    expect(
+      against({ ...NO_RULE, code: "ipc", water: [], diametersBetween: () => [6, null] }),
+    ).toBeNull();
     expect(against(NO_RULE)).toBeNull();
   });
 });

@@ -3,7 +3,14 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { capacitySheet } from "#lib/domain/packet/sheet-capacity.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
-import { anAuthority, anOffice, aRequirement } from "#tests/support/file.ts";
+import {
+  anAnchor,
+  anAuthority,
+  anObservation,
+  anOffice,
+  aRequirement,
+  aRun,
+} from "#tests/support/file.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 function sheetWith(change: Partial<ReturnType<typeof sampleLine>["file"]>) {
@@ -79,4 +86,22 @@ test("capacitySheet() prints each table with its edition, and nothing that was n
   );
   expect(lines.join(" ")).not.toMatch(/memory/i);
   expect(lines[3]).toContain("Manning’s n");
+});
+
+test("capacitySheet() says where a slope is an average over standing water, and gives it no flow", () => {
+  const { sheet } = sheetWith({
+    ...KNOWN,
+    line: { ...sampleLine().file.line, plumbingCode: "ipc", diameter: 6 },
+    runs: [aRun("run")],
+    anchors: [anAnchor("run")],
+    gaps: [],
+    observations: [anObservation("w", { kind: "water", counter: 4_090, toCounter: 4_690 })],
+  });
+  const printed = JSON.stringify(sheet?.blocks);
+  expect(printed).toContain("average only: water stands in it");
+  expect(printed).toContain("That is an average only. Water stands from 40.9 to 46.9 ft");
+  expect(printed).toContain(
+    "0.0–96.0 ft: Water stands from 40.9 to 46.9 ft; no flow is worked out for a dip.",
+  );
+  expect(printed).not.toContain("gpm");
 });

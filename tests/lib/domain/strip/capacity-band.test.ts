@@ -4,7 +4,7 @@ import { loadBand, slopeBand } from "#lib/domain/strip/capacity-band.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import { layStrip } from "#lib/domain/strip/layout.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
-import { aFile, anAnchor, aProperty, aRun, aTieIn } from "#tests/support/file.ts";
+import { aFile, anAnchor, anObservation, aProperty, aRun, aTieIn } from "#tests/support/file.ts";
 
 const LINE = {
   line: { plumbingCode: "ipc" },
@@ -90,4 +90,21 @@ test("every cell of the two bands has a spot under its id", () => {
     .flatMap(({ cells }) => cells);
   expect(cells.length).toBeGreaterThan(2);
   expect(cells.every(({ id }) => id !== undefined && spots.has(id))).toBe(true);
+});
+
+test("slopeBand() calls a slope over standing water an average, and never steep enough", () => {
+  const { report } = answersOn({
+    levels: [
+      aLevel("low", { station: 1_000, invert: 0, method: "level" }),
+      aLevel("steep", { station: 10_000, invert: 360, method: "level" }),
+    ],
+    runs: [aRun("run")],
+    anchors: [anAnchor("run")],
+    observations: [anObservation("w", { kind: "water", counter: 4_000, toCounter: 4_600 })],
+  });
+  expect(slopeBand(report).cells[0]).toMatchObject({
+    words: "4.00%, average only: water stands in it",
+    brief: "average 4.00%",
+    hatch: "sparse",
+  });
 });

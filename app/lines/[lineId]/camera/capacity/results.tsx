@@ -6,6 +6,7 @@ import stacks from "#app/_components/stacks.module.css";
 import type { Capacity, ReachCapacity } from "#lib/domain/capacity/capacity.ts";
 import { flowStretches, gallons, speeds } from "#lib/domain/capacity/flow.ts";
 import { loadWords } from "#lib/domain/capacity/load.ts";
+import { waterWords } from "#lib/domain/capacity/slopes.ts";
 import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "#lib/domain/capacity/words.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
@@ -148,46 +149,59 @@ function ReachHead({
 
 export function FlowResults({ capacity }: { readonly capacity: Capacity }) {
   const flowing = flowStretches(capacity.reaches);
-  if (flowing.length === 0) return null;
+  const dipped = capacity.slopes.filter(({ water }) => water.length > 0);
+  if (flowing.length === 0 && dipped.length === 0) return null;
   return (
     <Section
       title="What a clean pipe carries"
       note="By Manning’s formula, from the roughest to the smoothest that is usual for the material. What lies in the pipe is not in it."
     >
-      <Result>
-        <Scroll>
-          <table className={`plain ${stacks["stacks"]}`}>
-            <thead>
-              <tr>
-                <th scope="col">Reach</th>
-                <th scope="col">Pipe</th>
-                <th scope="col">Slope</th>
-                <th scope="col">n</th>
-                <th scope="col">Running full</th>
-                <th scope="col">Half full</th>
-                <th scope="col">Full, as the slope is uncertain</th>
-              </tr>
-            </thead>
-            <tbody>
-              {flowing.map(({ flow, slope, ...reach }) => (
-                <tr key={reach.from}>
-                  <ReachHead reach={reach} />
-                  <td data-label="Slope">{percentOf(slope.slope)}</td>
-                  <td data-label="n">{flow.roughness.join(" to ")}</td>
-                  <td data-label="Running full">
-                    {gallons(flow.full)}, {speeds(flow.full)}
-                  </td>
-                  <td data-label="Half full">
-                    {gallons(flow.half)}, {speeds(flow.half)}
-                  </td>
-                  <td data-label="Full, as the slope is uncertain">{gallons(flow.fullWithin)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
-      </Result>
+      {dipped.map(({ from, to, water }) => (
+        <p key={from}>
+          From {plainFeet(from)} to {formatFeet(to)}: {waterWords(water)}; no flow is worked out for
+          a dip.
+        </p>
+      ))}
+      {flowing.length === 0 ? null : <FlowTable flowing={flowing} />}
     </Section>
+  );
+}
+
+function FlowTable({ flowing }: { readonly flowing: ReturnType<typeof flowStretches> }) {
+  return (
+    <Result>
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Reach</th>
+              <th scope="col">Pipe</th>
+              <th scope="col">Slope</th>
+              <th scope="col">n</th>
+              <th scope="col">Running full</th>
+              <th scope="col">Half full</th>
+              <th scope="col">Full, as the slope is uncertain</th>
+            </tr>
+          </thead>
+          <tbody>
+            {flowing.map(({ flow, slope, ...reach }) => (
+              <tr key={reach.from}>
+                <ReachHead reach={reach} />
+                <td data-label="Slope">{percentOf(slope.slope)}</td>
+                <td data-label="n">{flow.roughness.join(" to ")}</td>
+                <td data-label="Running full">
+                  {gallons(flow.full)}, {speeds(flow.full)}
+                </td>
+                <td data-label="Half full">
+                  {gallons(flow.half)}, {speeds(flow.half)}
+                </td>
+                <td data-label="Full, as the slope is uncertain">{gallons(flow.fullWithin)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </Result>
   );
 }
 
