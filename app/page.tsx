@@ -4,12 +4,13 @@ import { ButtonLink } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { type DeskEntry, deskEntries } from "#app/_desk.ts";
+import { type DeskEntry, deskEntries, lineCounts } from "#app/_desk.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { Closes } from "#app/lines/[lineId]/_closes.tsx";
 import { formatFullDay, formatNearDay } from "#lib/domain/calendar/format-day.ts";
 import type { DueThing } from "#lib/domain/desk/answer.ts";
+import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
 import { inOrder } from "#lib/domain/desk/due.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
 import styles from "./desk.module.css";
@@ -19,11 +20,11 @@ export const metadata: Metadata = { title: "Desk" };
 export default async function DeskPage() {
   const user = await requireUser();
   const day = today();
-  const lines = deskEntries("open");
+  const lines = deskEntries("waiting");
   const things = inOrder(lines.flatMap((line) => line.things));
   return (
     <div className="sheet">
-      <PageHead asked={formatFullDay(day)} answer={deskSentence(things, lines.length)} />
+      <PageHead asked={formatFullDay(day)} answer={deskSentence(things, lineCounts())} />
       {things.length === 0 ? null : <Due things={things} lines={lines} day={day} />}
       <Section
         title="Lines"
@@ -46,27 +47,6 @@ export default async function DeskPage() {
       </Section>
     </div>
   );
-}
-
-/** The desk in one sentence: how much of what, over all lines. */
-function deskSentence(things: readonly DueThing[], lines: number): string {
-  if (lines === 0) return "No line is open yet";
-  const count = (kind: DueThing["kind"]) => things.filter((thing) => thing.kind === kind).length;
-  const parts = [
-    said(count("late"), "thing is late", "things are late"),
-    said(count("due"), "is due within a week", "are due within a week"),
-    said(count("blocked"), "is blocked", "are blocked"),
-    said(count("waiting"), "waits on others", "wait on others"),
-  ].filter((part) => part !== "");
-  const [first, ...rest] = parts;
-  if (first === undefined)
-    return `Nothing is due on ${lines === 1 ? "the open line" : `the ${lines} open lines`}`;
-  return [first, ...rest].join(", ");
-}
-
-function said(count: number, one: string, many: string): string {
-  if (count === 0) return "";
-  return count === 1 ? `1 ${one}` : `${count} ${many}`;
 }
 
 const KINDS: readonly { readonly kind: DueThing["kind"]; readonly title: string }[] = [

@@ -5,7 +5,8 @@ import { daysBetween } from "../calendar/days.ts";
 import { formatNearDay } from "../calendar/format-day.ts";
 import { formatTime } from "../calendar/time-of-day.ts";
 import type { LineFile } from "../file/line-file.ts";
-import { forCount, sayCount } from "./say.ts";
+import { repeatsReplies, ruleOf } from "./clock-rows.ts";
+import { sayCount } from "./say.ts";
 
 /** Several clocks that say the same of the same day, told as one. */
 export interface ClockGroup {
@@ -14,12 +15,19 @@ export interface ClockGroup {
   readonly kind: "reply" | "locate" | "inspection" | "other";
 }
 
-type Clocked = Pick<LineFile, "locateTickets" | "inspections" | "authority">;
+type Clocked = Pick<
+  LineFile,
+  "locateTickets" | "inspections" | "authority" | "notices" | "deliveries" | "parties"
+>;
 
-/** Clocks that still run, the earliest first; replies that are due the same day count as one. */
+/**
+ * Clocks that still run, the earliest first; replies that are due the same day count as one, and a
+ * rule that only repeats them does not count.
+ */
 export function runningClocks(file: Clocked, clocks: readonly Clock[]): ClockGroup[] {
   const groups = new Map<string, ClockGroup>();
-  for (const clock of clocks.filter(({ settled }) => !settled)) {
+  const running = clocks.filter((clock) => !clock.settled && !repeatsReplies(file, clock));
+  for (const clock of running) {
     const kind = kindOf(file, clock);
     const key = kind === "reply" ? `${kind} ${clock.on}` : clock.key;
     groups.set(key, { clock, kind, count: (groups.get(key)?.count ?? 0) + 1 });
@@ -33,7 +41,7 @@ function kindOf(file: Clocked, clock: Clock): ClockGroup["kind"] {
   return file.locateTickets.some(({ id }) => id === clock.subjectId) ? "locate" : "other";
 }
 
-/** `reply-by in 3 business days`, `locate window opens Thursday`. */
+/** `reply-by in 3 days`, `locate window opens Thursday`. */
 export function clockWords(file: Clocked, group: ClockGroup, today: Day): string {
   const { clock, kind } = group;
   if (kind === "reply") return replyWords(file, group, today);
@@ -47,7 +55,7 @@ function replyWords(file: Clocked, { clock, count }: ClockGroup, today: Day): st
   if (clock.on < today)
     return `${sayCount(count, "reply", "replies")} overdue since ${formatNearDay(clock.on, today)}`;
   const replies = count === 1 ? "reply-by" : `reply-by of ${count} letters`;
-  return `${replies} ${inBusinessDays(file, clock, today)}`;
+  return `${replies} ${inDays(file, clock, today)}`;
 }
 
 function locateVerb({ meaning, on }: Clock, today: Day): string | null {
@@ -69,17 +77,18 @@ function otherWords(file: Clocked, clock: Clock, today: Day): string {
   }
   if (clock.meaning === "not-after") return `${title}: ${when} at the latest`;
   if (clock.meaning === "expires") return `${title}: ${when}`;
-  return `${title}: due ${inBusinessDays(file, clock, today)}`;
+  return `${title}: due ${inDays(file, clock, today)}`;
 }
 
-/** `today`, `tomorrow`, `in 3 business days`; beyond ten the day itself. */
-function inBusinessDays({ authority }: Clocked, clock: Clock, today: Day): string {
+/** `today`, `tomorrow`, `in 9 days`; `in 3 business days` where they are what counts; beyond ten the day itself. */
+function inDays(file: Clocked, clock: Clock, today: Day): string {
   const { on } = clock;
   const ahead = daysBetween(today, on);
   if (ahead === 0 || ahead === 1) return momentOf(clock, today);
-  const count = businessDaysBetween(today, on, authority?.holidays ?? []);
+  const inBusiness = ruleOf(file, clock)?.unit === "business-days";
+  const count = inBusiness ? businessDaysBetween(today, on, file.authority?.holidays ?? []) : ahead;
   if (count === 0 || count > 10) return formatNearDay(on, today);
-  return `in ${count} business ${forCount(count, "day", "days")}`;
+  return `in ${sayCount(count, inBusiness ? "business day" : "day")}`;
 }
 
 /** `Thursday`; `Thursday at 4:00 pm` where the clock runs to an hour. */

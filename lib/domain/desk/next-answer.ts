@@ -20,7 +20,7 @@ const CLOSE_OUT: Opening = {
   pressing: PRESSING.someTime,
 };
 
-/** `Reply-by in 3 business days; locate window opens Thursday`. */
+/** `Reply-by in 3 days; locate window opens Thursday`. */
 export function nextAnswer(file: LineFile, report: Report): Reply {
   if (file.line.closedOn !== null) return replyWith("The line is closed", []);
   const groups = runningClocks(file, report.clocks);

@@ -4,6 +4,7 @@ import { dayOfRule, latestEventFor } from "../calendar/rule-day.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { tenantsAt } from "../letter/audience.ts";
 import type { TestDay } from "./test-day.ts";
 import { stopsInForce } from "./test-day-results.ts";
 import { spanOf, type TimeSpan, type WaterOff, waterOffFor } from "./water-off.ts";
@@ -41,6 +42,10 @@ export function testDayPeople(file: LineFile, report: Report, day: TestDay): Tes
   };
 }
 
+/** The law's notice of entry is for tenants: an owner who lives there needs none. */
+const NO_NOTICE: Pick<LetIn, "noticeBy" | "citation"> = { noticeBy: null, citation: "" };
+
+/** Whoever lets the crew in. Where nobody says who lives there, it may be let, and a tenant's notice counts. */
 function letInFor(file: LineFile, report: Report, day: TestDay): LetIn[] {
   const table = consentTable(file, report);
   const notice = noticeFor(file, day.on, "tenant-entry");
@@ -55,12 +60,14 @@ function letInFor(file: LineFile, report: Report, day: TestDay): LetIn[] {
     );
     const asked =
       occupants.length > 0 ? occupants : roles.filter(({ role }) => role !== "occupant");
+    const own = new Set(asked.map(({ partyId }) => partyId));
+    const isLet = tenantsAt(file, propertyId).some(({ partyId }) => own.has(partyId));
     return {
       propertyId,
       unitId,
-      partyIds: [...new Set(asked.map(({ partyId }) => partyId))],
+      partyIds: [...own],
       consented: table.find((row) => row.propertyId === propertyId)?.cells.enter.inHand ?? false,
-      ...notice,
+      ...(isLet || occupants.length === 0 ? notice : NO_NOTICE),
     };
   });
 }

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { linesWithReplies } from "#db/queries/reply.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
@@ -111,7 +112,9 @@ test("answerLink() takes a wish for paper without words, and refuses a day that 
 test("a reply on a closed file can be dealt with", () => {
   const { act, lineId, replyId } = withReply();
   must(closeLine(act, { lineId, reason: "Done" }));
+  expect(linesWithReplies(act.db)).toEqual([lineId]);
   const words = "Sent her the drawing";
   must(dealWithReply(act, { lineId, replyId, how: "answered", on: act.today, words }));
   expect(fileOf(act, lineId).replies).toMatchObject([{ dealtHow: "answered" }]);
+  expect(linesWithReplies(act.db)).toEqual([]);
 });

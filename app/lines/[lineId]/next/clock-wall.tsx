@@ -4,6 +4,7 @@ import { daysBetween } from "#lib/domain/calendar/days.ts";
 import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
 import { tellingWords } from "#lib/domain/calendar/telling.ts";
 import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
+import { clockRows } from "#lib/domain/desk/clock-rows.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { capital, counted } from "../_names.ts";
@@ -13,7 +14,7 @@ import styles from "./next.module.css";
 
 /** Every clock in order of time: what has passed, the week to come, later; settled ones folded. */
 export function ClockWall({ file, report }: { readonly file: LineFile; readonly report: Report }) {
-  const groups = groupClocks(report.clocks, report.today);
+  const groups = groupClocks(clockRows(file, report.clocks), report.today);
   if (report.clocks.length === 0) {
     return (
       <Empty

@@ -541,12 +541,12 @@ describe("what happens next", () => {
     return answer("next", file, { report: aReport({ today, clocks: clocksOf(file, today) }) });
   }
 
-  test("answersOn() counts business days to a reply and names the near day of a window", () => {
+  test("answersOn() counts days to a reply and names the near day of a window", () => {
     const next = nextOf({
       notices: [aNotice("n", { state: "sent", replyBy: "2026-11-26" })],
       locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
     });
-    expect(next.sentence).toBe("Reply-by in 3 business days; locate window opens Friday");
+    expect(next.sentence).toBe("Reply-by in 3 days; locate window opens Friday");
   });
 
   test("answersOn() tells replies of one day together, and counts the clocks beyond two", () => {

@@ -356,6 +356,17 @@ describe("testDayPeople()", () => {
       },
     ]);
     expect(people(aStreet()).letIn[0]).toMatchObject({ consented: false, noticeBy: null });
+    const lives = {
+      ...file,
+      roles: [aRole("owner", "14"), aRole("owner", "14", { role: "occupant", id: "lives" })],
+    };
+    expect(people(lives).letIn[0]).toMatchObject({
+      partyIds: ["owner"],
+      noticeBy: null,
+      citation: "",
+    });
+    const nobodySaid = { ...file, roles: [aRole("owner", "14")] };
+    expect(people(nobodySaid).letIn[0]).toMatchObject({ noticeBy: "2026-12-01" });
   });
 
   test("the authority’s rule on dye gives the day to tell the plant by; without one it is asked", () => {

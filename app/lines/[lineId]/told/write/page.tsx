@@ -2,8 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { LETTER_KINDS } from "#lib/domain/letter/notice.ts";
+import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
+import type { HoldStop } from "#lib/domain/tiein/hold.ts";
 import { lineFileOf } from "../../_file.ts";
 import { HoldBoxes } from "../../_holds.tsx";
 import { counted } from "../../_names.ts";
@@ -11,6 +12,13 @@ import { LETTER_PURPOSES, LETTER_WORDS } from "../../_terms.ts";
 import { RecipientForm } from "./recipient-form.tsx";
 
 export const metadata: Metadata = { title: "Write letters" };
+
+/** What may be held of a letter before it goes. */
+const STOPPED_BY: Partial<Record<LetterKind, readonly HoldStop[]>> = {
+  "share-demand": ["demand"],
+  "drain-pause": ["pause"],
+  "test-visit": ["test-visit"],
+};
 
 export default async function WritePage({
   params,
@@ -52,14 +60,12 @@ export default async function WritePage({
         </ul>
       ) : (
         <>
-          {kind === "share-demand" ? (
-            <HoldBoxes
-              lineId={lineId}
-              holds={report.holds}
-              stops={["demand"]}
-              today={report.today}
-            />
-          ) : null}
+          <HoldBoxes
+            lineId={lineId}
+            holds={report.holds}
+            stops={STOPPED_BY[kind] ?? []}
+            today={report.today}
+          />
           <Section
             title="Who gets it"
             note="Proposed from who is on the line. Tick or clear; a draft is written to each, and nothing is sent yet."

@@ -6,6 +6,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { LetterKind } from "#lib/domain/letter/notice.ts";
 import { type Recipient, recipientsOf } from "#lib/domain/letter/recipients.ts";
+import { type ReplyBy, replyByFor } from "#lib/domain/letter/reply-by.ts";
 import { partyName, stakeAt, tieInName } from "../../_names.ts";
 import { LETTER_WORDS } from "../../_terms.ts";
 import { draftLettersAction } from "../actions.ts";
@@ -25,6 +26,7 @@ export function RecipientForm({
 }) {
   const proposed = recipientsOf(file, report, kind);
   const others = othersFor(file, kind, proposed);
+  const replyBy = replyByFor(file, kind, report.today);
   if (proposed.length === 0 && others.length === 0) {
     return (
       <Empty title="There is nobody to write to yet.">
@@ -77,13 +79,21 @@ export function RecipientForm({
         name="replyBy"
         type="date"
         min={report.today}
-        hint="Stands in the letter, and the list of whom to go after works from it. Empty: no reply is asked for."
+        {...(replyBy === null ? {} : { defaultValue: replyBy.on })}
+        hint={`${ruleWords(replyBy)}Stands in the letter, and the list of whom to go after works from it. Empty: no reply is asked for.`}
       />
       <div>
         <SubmitButton pendingWord="Writing …">Write the drafts</SubmitButton>
       </div>
     </ActionForm>
   );
+}
+
+/** From which rule the day was filled in; it can be changed. */
+function ruleWords(replyBy: ReplyBy | null): string {
+  if (replyBy === null) return "";
+  const { title, sentence, citation } = replyBy;
+  return `Filled in by “${title}”${citation === "" ? "" : ` (${citation})`}: ${sentence} Change it as you like. `;
 }
 
 function RecipientBox({
