@@ -51,12 +51,14 @@ if (process.channel !== undefined) {
 sweepParts(env.dataFolder, Date.now());
 setInterval(() => sweepParts(env.dataFolder, Date.now()), SWEEP_MS).unref();
 
-// What is being done is finished first; what is not begun stays for the next worker.
-while (!stopping.signal.aborted) {
-  const worked = (await sendNextOutgoing(place)) || (await runNextJob(place));
-  if (!worked) await pause();
-}
+// Side by side: a packet that takes its minute keeps no letter from going out.
+await Promise.all([goOn(sendNextOutgoing), goOn(runNextJob)]);
 db.$client.close();
+
+/** What is being done is finished first; what is not begun stays for the next worker. */
+async function goOn(work: (place: Workplace) => Promise<boolean>): Promise<void> {
+  while (!stopping.signal.aborted) if (!(await work(place))) await pause();
+}
 
 function pause(): Promise<void> {
   return new Promise((resolve) => {

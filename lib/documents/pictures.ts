@@ -11,6 +11,9 @@ export interface PrintPicture {
 /** Sharp enough for half a page, and small enough to mail. */
 const LONGEST_SIDE = 1_200;
 
+/** What takes longer to read is left out, as what can't be read is. */
+const LONGEST_SECONDS = 20;
+
 /**
  * The pictures that blocks name, ready for paper, by the id of the stored file; `uploads` are the
  * stored bytes. What is not there or is no picture is left out: its caption stands alone then.
@@ -36,6 +39,7 @@ async function printed(bytes: Uint8Array): Promise<PrintPicture | null> {
       .resize(LONGEST_SIDE, LONGEST_SIDE, { fit: "inside", withoutEnlargement: true })
       .flatten({ background: "#ffffff" })
       .jpeg({ quality: 80 })
+      .timeout({ seconds: LONGEST_SECONDS })
       .toBuffer({ resolveWithObject: true });
     return { jpeg: data, width: info.width, height: info.height };
   } catch {

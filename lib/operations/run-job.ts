@@ -21,6 +21,7 @@ import { tell } from "./change.ts";
 import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
+import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
 
@@ -61,7 +62,7 @@ async function make(place: Workplace, job: Job): Promise<void> {
       if (!endJob(db, { jobId: job.id, worker: place.worker }, end)) return;
       const inside = { ...act, db };
       kept.enter(inside);
-      attachTo(inside, { job, file, uploadId: kept.upload.id });
+      attachTo(inside, { job, uploadId: kept.upload.id });
       tell(inside, {
         lineId: job.lineId,
         action: "run-job",
@@ -146,13 +147,13 @@ function nameOf(job: Job, file: LineFile, today: string): string {
 /** The paper of a letter that was sent belongs to it. */
 function attachTo(
   { db }: Pick<Workplace, "db">,
-  { job, file, uploadId }: { job: Job; file: LineFile; uploadId: string },
+  { job, uploadId }: { job: Job; uploadId: string },
 ): void {
   const [only, ...others] = job.subjectIds;
-  const notice = file.notices.find(({ id }) => id === only);
-  if (others.length > 0 || job.kind !== "letters") return;
-  if (notice?.state !== "sent" || notice.uploadId !== null) return;
-  updateRow(db, "notices", { lineId: job.lineId, row: { ...notice, uploadId } });
+  if (only === undefined || others.length > 0 || job.kind !== "letters") return;
+  const notice = noticeWithoutPaper(db, { lineId: job.lineId, noticeId: only });
+  if (notice !== null)
+    updateRow(db, "notices", { lineId: job.lineId, row: { ...notice, uploadId } });
 }
 
 function fail(place: Workplace, job: Job, error: unknown): void {

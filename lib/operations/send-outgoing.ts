@@ -21,6 +21,7 @@ import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
+import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { SECRET_GAP } from "./outgoing.ts";
 import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
@@ -169,14 +170,19 @@ async function paperOf(
   const act = actFor(place, place.db, "Outbox");
   const name = `${notice.kind} ${act.today}.pdf`;
   const kept = await keepPdf(act, { lineId: file.line.id, name, bytes, note: "As sent" });
-  place.db.transaction(
+  const lineId = file.line.id;
+  const isNew = place.db.transaction(
     (db) => {
+      const now = noticeWithoutPaper(db, { lineId, noticeId: notice.id });
+      if (now === null) return false;
       kept.enter({ ...act, db });
-      const row = { ...notice, uploadId: kept.upload.id };
-      updateRow(db, "notices", { lineId: file.line.id, row });
+      updateRow(db, "notices", { lineId, row: { ...now, uploadId: kept.upload.id } });
+      return true;
     },
     { behavior: "immediate" },
   );
+  // Its paper was made meanwhile by somebody who asked for it: that one goes out, at the next try.
+  if (!isNew) throw new Error("The letter's paper was made at the same moment");
   return bytes;
 }
 
