@@ -5,11 +5,16 @@ import { expect, onTestFinished, test } from "vitest";
 import { openDb } from "#db/open.ts";
 import { getJob } from "#db/queries/job.ts";
 import { putOffice } from "#db/queries/office.ts";
+import { addUpload } from "#lib/operations/add-upload.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { startJob } from "#lib/operations/start-job.ts";
-import { anOffice, aParty } from "../../support/file.ts";
-import { addRows, aFolder, anAct, anOpenLine, must } from "../../support/office.ts";
+import { storedPath, storeFile } from "#lib/storage/store.ts";
+import { anOffice, aParty, aRecord } from "../../support/file.ts";
+import { manyFields } from "../../support/hostile-pdf.ts";
+import { addRows, aFolder, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
+import { readPdf } from "../../support/pdf.ts";
+import { chunksOf } from "../../support/recording.ts";
 
 /** Asks again until it is so. */
 async function until(isSo: () => boolean): Promise<void> {
@@ -49,3 +54,40 @@ test("the worker sends what waits, makes what was asked for, and ends when told 
   expect(getJob(db, jobId)).toMatchObject({ state: "done", attempts: 1 });
   expect(fs.readdirSync(path.join(dataFolder, "unsent-mail"))).toHaveLength(1);
 }, 120_000);
+
+test("while a packet is held up by an upload, letters go out; the packet comes and names the upload", async () => {
+  const dataFolder = aFolder();
+  const db = openDb(path.join(dataFolder, "wyebook.db"));
+  onTestFinished(() => void db.$client.close());
+  const act = anAct(db, { dataFolder, now: new Date().toISOString() });
+  putOffice(db, anOffice());
+  const lineId = anOpenLine(act);
+  const party = aParty("p", { name: "Ottilie Brandvold", email: "ottilie@example.com" });
+  addRows(act, { lineId, table: "parties" }, [party]);
+  const bytes = chunksOf(await manyFields(20_000));
+  const stored = must(await storeFile(dataFolder, bytes, { declared: null, limit: 1e8 }));
+  const { uploadId } = must(addUpload(act, { lineId, name: "form.pdf", stored, note: "" }));
+  addRows(act, { lineId, table: "records" }, [aRecord("card", { uploadId })]);
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", subjectIds: [] }));
+
+  const worker = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
+    env: { ...process.env, WYEBOOK_DATA: dataFolder, WYEBOOK_TODAY: act.today },
+    stdio: "ignore",
+  });
+  onTestFinished(() => void worker.kill("SIGKILL"));
+  await until(() => getJob(db, jobId)?.state === "running");
+  const recipients = [{ partyId: "p", propertyId: null, tieInId: null, splitId: null }];
+  const draft = { lineId, kind: "finding", replyBy: null, recipients } as const;
+  const { noticeIds } = must(draftNotices(act, draft));
+  must(sendNotices(act, { lineId, noticeIds, method: "mail-message", sentOn: act.today }));
+  await until(() => fs.existsSync(path.join(dataFolder, "unsent-mail")));
+  expect(getJob(db, jobId)?.state).toBe("running");
+  await until(() => getJob(db, jobId)?.state !== "running");
+  const job = getJob(db, jobId);
+  expect(job).toMatchObject({ state: "done", attempts: 1 });
+  const packet = fileOf(act, lineId).uploads.find(({ id }) => id === job?.uploadId);
+  const pdf = readPdf(fs.readFileSync(storedPath(dataFolder, packet?.sha256 ?? "")));
+  expect(pdf.text(1).replace(/\s+/g, " ")).toMatch(
+    /could not be merged: it (takes too long|is too large)/,
+  );
+}, 240_000);

@@ -6,6 +6,7 @@ import sharp from "sharp";
 import { expect, onTestFinished, test, vi } from "vitest";
 import { uploadPages } from "#lib/documents/upload-pages.ts";
 import { openUploads } from "#lib/documents/uploads-apart.ts";
+import { manyFields } from "../../support/hostile-pdf.ts";
 import { aFolder, must } from "../../support/office.ts";
 
 vi.setConfig({ testTimeout: 150_000 });
@@ -153,28 +154,6 @@ async function aLoop(): Promise<Uint8Array> {
   const tree = document.catalog.Pages();
   tree.set(PDFName.of("Kids"), document.context.obj([document.catalog.get(PDFName.of("Pages"))]));
   return await document.save({ useObjectStreams: false });
-}
-
-async function manyFields(count: number): Promise<Uint8Array> {
-  const document = await aPdf();
-  const [page] = document.getPages();
-  const { context } = document;
-  const fields = Array.from({ length: count }, (_, at) =>
-    context.register(
-      context.obj({
-        Type: "Annot",
-        Subtype: "Widget",
-        FT: "Tx",
-        T: PDFString.of(`f${at}`),
-        V: PDFString.of("x"),
-        Rect: [0, 0, 20, 10],
-        DA: PDFString.of("/Helv 8 Tf 0 g"),
-      }),
-    ),
-  );
-  page?.node.set(PDFName.of("Annots"), context.obj(fields));
-  document.catalog.set(PDFName.of("AcroForm"), context.obj({ Fields: fields }));
-  return await document.save();
 }
 
 function aPng(side: number): Promise<Buffer> {
