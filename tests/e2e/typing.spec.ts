@@ -161,8 +161,8 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
   await page.goto("/office/authorities/authority-quillhaven");
   const steps = page.getByRole("grid", { name: /^Steps where/ });
   await steps.getByLabel("Step, new step", { exact: true }).click();
-  const fill = page.getByRole("button", { name: /federal holidays/ });
-  const held = await topOf(page, "button:has-text('federal holidays')");
+  const fill = page.getByRole("button", { name: "Show the holidays" });
+  const held = await topOf(page, "button:has-text('Show the holidays')");
   await fill.scrollIntoViewIfNeeded();
   const box = await fill.boundingBox();
   if (box === null) throw new Error("The button is not on the page");
@@ -170,11 +170,15 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
   await page.mouse.down();
   // The table is left, and nothing below it has moved.
   await expect(steps.locator(":focus")).toHaveCount(0);
-  expect(await topOf(page, "button:has-text('federal holidays')")).toBe(held);
+  expect(await topOf(page, "button:has-text('Show the holidays')")).toBe(held);
   await page.mouse.up();
-  await expect(page.getByRole("form", { name: "Fill in federal holidays" })).toContainText(
-    /were (filled in|there already)/,
-  );
+  // Which days a state keeps is shown first, each with where it is from, and then imported.
+  const offered = page.getByRole("form", { name: "Holidays of 2026 to import" });
+  const heritage = offered.getByRole("row", { name: /Native American Heritage Day/ });
+  await expect(heritage).toContainText("RCW 1.16.050(1)");
+  await expect(heritage.getByRole("checkbox")).toBeChecked();
+  await offered.getByRole("button", { name: "Import the checked days" }).click();
+  await expect(offered).toContainText("All of these were there already.");
 });
 
 test("a press counts also where the page moves under it", async ({ page }) => {

@@ -13,7 +13,7 @@ import {
 const GALLONS_PER_CUBIC_FOOT = 7.48052;
 
 describe("full flow", () => {
-  // https://civiltoolbox.com/manningpipe prints these with "1.49", but they come out with 1.486.
+  // https://civiltoolbox.com/manningpipe (from memory, not found again) prints these with "1.49", but they come out with 1.486.
   test("fullFlow() of 8 in at 0.5% and n 0.013 is 2.448 ft/s, 0.854 cfs, 552 261 gallons a day", () => {
     const flow = fullFlow({ diameter: 8, slope: 0.005, roughness: 0.013 });
     expect(Math.abs(flow.velocity / 2.448 - 1)).toBeLessThan(0.001);
@@ -23,7 +23,8 @@ describe("full flow", () => {
     );
   });
 
-  // A pipe maker's manual (cast iron, n 0.012, inside diameters 1.96, 2.96, 5.94 and 7.94 in):
+  // A pipe maker's manual (cast iron, n 0.012, inside diameters 1.96, 2.96, 5.94 and 7.94 in; from
+  // memory, not found again, but each figure follows from the formula within 0.6 %):
   // http://38.142.81.21:8001/manual/charlotte-pipe/sv-00082-0600/use-and-care-guide-english/page-23.html
   test.each([
     [1.96, 0.01, 1.47, 13.75],

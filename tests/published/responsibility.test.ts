@@ -80,7 +80,8 @@ function below(rule: Partial<ResponsibilityRule>, place: Place = {}): Holder[] {
 
 describe("owners to the main", () => {
   test("Seattle: “up to, but not including, the connection to the public main”", () => {
-    // http://www.seattle.gov/dpd/permits/permittypes/sidesewer/default.htm
+    // http://www.seattle.gov/dpd/permits/permittypes/sidesewer/default.htm: from memory, the page was not
+    // found again.
     const rule = { pattern: "owners-to-main", boundary: "main-connection" } as const;
     expect(belowAndAbove(rule)).toEqual(OWNERS);
     expect(lineUnder(rule).found.reaches[0]?.reason).toContain(
@@ -96,7 +97,7 @@ describe("owners to the main", () => {
   });
 
   test("Portland TX: the city ends “at the outside surface of the pipe… where the tap is made”", () => {
-    // http://portlandtx.com/FAQ.aspx?QID=138
+    // http://portlandtx.com/FAQ.aspx?QID=138: from memory, the page was not found again.
     const rule = { pattern: "owners-from-outside-of-main", boundary: "main-connection" } as const;
     expect(belowAndAbove(rule)).toEqual(OWNERS);
     expect(lineUnder(rule).found.reaches[0]?.reason).toContain("outside of the main");
