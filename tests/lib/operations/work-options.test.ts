@@ -3,10 +3,12 @@ import { updateLine } from "#db/queries/line.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import { formatFeet } from "#lib/domain/line/station.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
+import { cutToTieIn } from "#lib/operations/cut-to-tie-in.ts";
 import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
 import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
@@ -216,5 +218,28 @@ describe("takeFixtureWeights()", () => {
     expect(file.history.at(-1)?.sentence).toContain(
       "Took weights from fixture counts by IPC Table",
     );
+  });
+});
+
+describe("cutToTieIn()", () => {
+  test("cutToTieIn() ends work at the last tie-in, keeps its price, and tells the history", () => {
+    const { act, lineId } = aDesk();
+    const { tieIns } = reportOn(fileOf(act, lineId), act.today);
+    const top = Math.max(...tieIns.flatMap(({ live, station }) => (live ? (station ?? 0) : [])));
+    const label = tieIns.find(({ station }) => station === top)?.tieIn.label;
+    addRows(act, { lineId, table: "scope" }, [aScopeItem("Lining", { from: 0, to: top + 10 })]);
+    const before = fileOf(act, lineId).scope[0];
+    const item = { lineId, itemId: "Lining" };
+    must(cutToTieIn(act, item));
+    const file = fileOf(act, lineId);
+    expect(file.scope).toEqual([{ ...before, to: top }]);
+    expect(file.history.at(-1)?.sentence).toBe(
+      `Ended “Lining” at ${label} at ${formatFeet(top)}, the last tie-in.`,
+    );
+    expect(cutToTieIn(act, item)).toMatchObject({
+      ok: false,
+      error: { reason: "not-in-this-state" },
+    });
+    expect(cutToTieIn(act, { lineId, itemId: "gone" })).toMatchObject({ ok: false });
   });
 });

@@ -8,6 +8,7 @@ import { parseFeet } from "#lib/domain/line/station.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
+import { cutToTieIn } from "#lib/operations/cut-to-tie-in.ts";
 import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
 import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
 import { takeFixtureWeights } from "#lib/operations/take-fixture-weights.ts";
@@ -54,6 +55,18 @@ export async function chooseOptionAction(
       ? "No way of doing the work is chosen now; they stand side by side."
       : "Chosen. Everything that speaks of the work now means this one.";
   return stateOf(chosen, { words, form });
+}
+
+/** Ends work that reaches a little past the last tie-in at that tie-in. */
+export async function cutToTieInAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const cut = cutToTieIn(act, { lineId, itemId: textOf(form, "itemId") });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(cut, { words: "It ends at the last tie-in now.", form });
 }
 
 /** Opens the next change order. */

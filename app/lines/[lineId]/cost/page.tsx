@@ -12,6 +12,7 @@ import { Changes } from "./changes.tsx";
 import { ChooseForm } from "./choose-form.tsx";
 import { WeightsFromFixtures } from "./fixture-weights.tsx";
 import { Options } from "./options.tsx";
+import { OvershootBoxes } from "./overshoot-boxes.tsx";
 import { type CostQuery, optionChoice, outcomesFor, particularsOf } from "./particulars.ts";
 import { ParticularsForm } from "./particulars-form.tsx";
 import { RulesInWords } from "./rules-in-words.tsx";
@@ -96,6 +97,7 @@ export default async function CostPage({
               report={report}
               particulars={particulars}
             />
+            <OvershootBoxes lineId={lineId} file={file} report={report} work={work} />
             <SideBySide file={file} report={report} outcomes={outcomes} />
             <WeightsFromFixtures lineId={lineId} file={file} report={report} work={work} />
           </Section>
