@@ -16,7 +16,7 @@ import { runCoverageOf } from "../run/run-coverage.ts";
 import { placeTieIn, sightingsOf, type TieInPlace } from "../run/sighting.ts";
 import { splitOutcomes } from "../split/outcomes.ts";
 import { propertyLabel } from "../split/sharers.ts";
-import { type Evidence, evidenceLevel } from "../tiein/evidence.ts";
+import { type Evidence, evidenceLevel, shownBy } from "../tiein/evidence.ts";
 import { holdsOn } from "../tiein/holds.ts";
 import { type Links, linksOf } from "../tiein/links.ts";
 import { documentingRuling } from "../tiein/ruling-in-force.ts";
@@ -262,7 +262,10 @@ function evidenceOn(tieIn: TieIn, { file, facts }: { file: LineFile; facts: Fact
   return evidenceLevel(tieIn, file.tests, {
     recordPropertyId: entry?.propertyId ?? null,
     acceptedBy: documentingRuling(file.rulings, tieIn.id),
-    nearbyPropertyIds: nearbyProperties(file, facts.places.get(tieIn.id)?.station ?? null),
+    nearbyPropertyIds: nearbyProperties(file, {
+      tieIn,
+      station: facts.places.get(tieIn.id)?.station ?? null,
+    }),
     nameOf: (propertyId) => nameOf(file, propertyId),
   });
 }
@@ -279,9 +282,19 @@ function testProblems(file: LineFile, facts: Facts, tieIns: readonly TieInFindin
   });
 }
 
-/** Properties that may be on the line without a tie-in of their own, and lots crossed at a station. */
-function nearbyProperties(file: LineFile, station: Cft | null): string[] {
-  const settled = new Set(file.tieIns.map((tieIn) => tieIn.propertyId));
+/**
+ * Lots crossed where a tie-in lies, and properties that may be on the line and of which no other
+ * tie-in is known or shown to be.
+ */
+function nearbyProperties(
+  file: LineFile,
+  { tieIn, station }: { readonly tieIn: TieIn; readonly station: Cft | null },
+): string[] {
+  const others = file.tieIns.filter((each) => each !== tieIn);
+  const settled = new Set([
+    tieIn.propertyId,
+    ...others.map((each) => each.propertyId ?? shownBy(file.tests, each)),
+  ]);
   const candidates = file.properties.filter(
     (property) => property.stake === "candidate" && !settled.has(property.id),
   );
@@ -290,8 +303,8 @@ function nearbyProperties(file: LineFile, station: Cft | null): string[] {
   );
   return [
     ...new Set([
-      ...candidates.map((property) => property.id),
       ...crossed.map((crossing) => crossing.propertyId),
+      ...candidates.map((property) => property.id),
     ]),
   ];
 }

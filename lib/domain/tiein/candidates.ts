@@ -6,6 +6,7 @@ import type { Property } from "../party/party.ts";
 import type { RecordEntry } from "../record/record.ts";
 import { type Clue, type ClueKind, clue } from "./candidate-weights.ts";
 import { isControlRun } from "./control-run.ts";
+import { shownBy } from "./evidence.ts";
 import { streetClues } from "./street-clues.ts";
 import type { TestKind, TieInTest } from "./test.ts";
 
@@ -170,9 +171,12 @@ function crossingClues(property: Property, { file, finding }: Around): Clue[] {
 }
 
 function tieInClues(property: Property, { file, report, finding }: Around): Clue[] {
-  const own = report.tieIns.filter(
-    (each) => each.propertyId === property.id && each.tieIn.id !== finding.tieIn.id && each.live,
-  );
+  const others = report.tieIns.filter((each) => each.tieIn.id !== finding.tieIn.id && each.live);
+  const own = others.flatMap((each) => {
+    if (each.propertyId === property.id) return [{ each, shown: false }];
+    const shown = each.propertyId === null && shownBy(file.tests, each.tieIn) === property.id;
+    return shown ? [{ each, shown }] : [];
+  });
   if (own.length === 0) return [...withoutTieIn(property, file), ...waterClues(property)];
   return own.flatMap((each) => besideOwn(each, finding));
 }
@@ -197,8 +201,14 @@ function waterClues({ note }: Property): Clue[] {
   return [clue("water-note", `Its note says: ${note.trim()}`)];
 }
 
-function besideOwn(own: TieInFinding, finding: TieInFinding): Clue[] {
-  const has = clue("has-own", `It has ${own.tieIn.label} already.`);
+function besideOwn(
+  { each: own, shown }: { readonly each: TieInFinding; readonly shown: boolean },
+  finding: TieInFinding,
+): Clue[] {
+  const has = clue(
+    "has-own",
+    shown ? `Tests show ${own.tieIn.label} to be its own.` : `It has ${own.tieIn.label} already.`,
+  );
   if (own.station === null || finding.station === null) return [has];
   const apart = Math.abs(own.station - finding.station);
   if (apart > NEAR) return [has];

@@ -1,4 +1,5 @@
 import type { TieIn } from "../line/line.ts";
+import { sayAny } from "../split/say-list.ts";
 import { isControlRun } from "./control-run.ts";
 import type { Ruling } from "./ruling.ts";
 import { ruledWords } from "./ruling-in-force.ts";
@@ -26,6 +27,9 @@ export interface EvidenceHints {
 
 /** Money may be asked and work on the tie-in done from here on, or with the owner's own word. */
 const DEMAND_LEVEL: EvidenceLevel = 5;
+
+/** From here on a test has shown whose it is, proof or not. */
+const SHOWN_LEVEL: EvidenceLevel = 4;
 
 const NO_HINTS: EvidenceHints = {
   recordPropertyId: null,
@@ -60,6 +64,12 @@ export function evidenceLevel(
     .filter((test) => test.result !== "positive")
     .map((test) => weakWords(test, hints));
   return { ...found, reason: [found.reason, ...weak].join(" ") };
+}
+
+/** The property that tests show a tie-in to be that of, by dye, water or digging; null below level 4. */
+export function shownBy(tests: readonly TieInTest[], tieIn: TieIn): string | null {
+  const { level, propertyId } = evidenceLevel(tieIn, tests);
+  return level >= SHOWN_LEVEL ? propertyId : null;
 }
 
 /** True where the evidence bears asking a named owner for money, or working on the tie-in. */
@@ -216,11 +226,10 @@ function byPosition(
   const places = [...new Set([...nearbyPropertyIds, ...tried])];
   if (places.length === 0)
     return { level: 0, reason: "Nothing shows whose it is.", propertyId: null };
-  const names = places.slice(0, 3).map(nameOf).join(", ");
-  const more = places.length > 3 ? ` and ${places.length - 3} more` : "";
+  const names = sayAny(places.map(nameOf), 4);
   return {
     level: 1,
-    reason: `By its position it may be that of ${names}${more}; nothing shows it.`,
+    reason: `By its position it may be that of ${names}; nothing shows it.`,
     propertyId: places.length === 1 ? (places[0] ?? null) : null,
   };
 }

@@ -1,7 +1,8 @@
 import type { TieInFinding } from "#lib/domain/file/report.ts";
+import { sayAny } from "#lib/domain/split/say-list.ts";
 import { CLUE_WEIGHTS } from "#lib/domain/tiein/candidate-weights.ts";
 import { type Candidate, candidatesFor, nobodyWords } from "#lib/domain/tiein/candidates.ts";
-import { listed, propertyName } from "../_names.ts";
+import { propertyName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
 import styles from "./agree.module.css";
 
@@ -62,7 +63,7 @@ function OneCandidate({
         </p>
       ))}
       {tied.length === 0 ? null : (
-        <p className="small">Nothing here tells it from {listed(tied)}.</p>
+        <p className="small">Nothing here tells it from {sayAny(tied)}.</p>
       )}
     </li>
   );

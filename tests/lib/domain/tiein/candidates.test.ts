@@ -169,4 +169,42 @@ describe("candidatesFor()", () => {
       }).length;
     expect([crossed(7_449), crossed(7_450)]).toEqual([0, 1]);
   });
+
+  test("candidatesFor() puts the lot that the line crosses right there before an entry 73 ft off", () => {
+    const entry: EntryFinding = {
+      entryId: "e1",
+      recordStation: 150,
+      station: 150,
+      standing: "on-record-not-seen",
+      decided: true,
+      sentence: "",
+      sentenceEs: "",
+      tieInId: null,
+    };
+    const crossing = { id: "c", propertyId: "x", from: 7_000, to: 8_000, easement: "unknown" };
+    const file = {
+      properties: [property("h", "connected"), property("x", "crossed")],
+      entries: [{ id: "e1", label: "House 14", propertyId: "h", explanation: "", material: "pvc" }],
+      crossings: [crossing],
+    } as unknown as LineFile;
+    const order = candidates(file, [], [entry]);
+    expect(order.map(({ propertyId }) => propertyId)).toEqual(["x", "h"]);
+  });
+
+  test("candidatesFor() knows a tie-in of its own that dye has shown, settled or not", () => {
+    const [only] = candidates(
+      {
+        properties: [property("h", "connected")],
+        tests: [tested("h", { tieInId: "t2" }), tested("h", { id: "again", result: "not-seen" })],
+      },
+      [found("t2", 2_000, null)],
+    );
+    expect(only).toBeUndefined();
+    const [near] = candidates(
+      { properties: [property("h", "connected")], tests: [tested("h", { tieInId: "t2" })] },
+      [found("t2", 7_000, null)],
+    );
+    expect(near?.speaksFor.join(" ")).not.toContain("no tie-in of its own");
+    expect(near?.speaksAgainst).toEqual(["Tests show T2 to be its own."]);
+  });
 });

@@ -35,7 +35,7 @@ test("evidenceLevel() is 1 by position, and names who may be meant", () => {
   const found = evidenceLevel(TIE_IN, [], hints({ nearbyPropertyIds: ["12", "14"] }));
   expect(found).toEqual({
     level: 1,
-    reason: "By its position it may be that of 12 Fennel Row, 14 Fennel Row; nothing shows it.",
+    reason: "By its position it may be that of 12 Fennel Row or 14 Fennel Row; nothing shows it.",
     propertyId: null,
   });
 });
