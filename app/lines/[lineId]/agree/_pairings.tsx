@@ -17,7 +17,13 @@ import type { LinePart } from "../_part.ts";
 import stacked from "../stacked.module.css";
 import { entryWords, placeWords, tieInWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
-import { ACCEPT_REASONS, fittingReason, REFUSE_REASONS, UNDO_REASONS } from "./_reasons.ts";
+import {
+  ACCEPT_REASONS,
+  fittingReason,
+  fittingRefusal,
+  REFUSE_REASONS,
+  UNDO_REASONS,
+} from "./_reasons.ts";
 import { acceptSureAction, decideAction, withdrawAction } from "./actions.ts";
 import styles from "./agree.module.css";
 
@@ -111,61 +117,98 @@ function Proposal({ proposal, ...part }: LinePart & { readonly proposal: Propose
   );
 }
 
+/** Both answers stand open where the two contradict each other; else the likelier one does. */
 function DecideForms({
   proposal,
   lineId,
   file,
   report,
 }: LinePart & { readonly proposal: ProposedPairing }) {
-  const { entryId, tieInId } = proposal;
+  const { entryId, tieInId, band } = proposal;
   const { label } = entryWords(file, entryId);
-  const name = tieInName(file, tieInId);
-  const decide = decideAction.bind(null, lineId);
+  const pair = { proposal, lineId, label, name: tieInName(file, tieInId) };
   const others = report.tieIns.filter((each) => each.tieIn.id !== tieInId);
+  const isConflict = band === "conflict";
   return (
     <div className="stack-tight screen-only">
-      <ActionForm action={decide} className={styles["decide"] ?? ""} label={`${label} is ${name}`}>
-        <input type="hidden" name="entryId" value={entryId} />
-        <input type="hidden" name="tieInId" value={tieInId} />
-        <input type="hidden" name="state" value="accepted" />
-        <ReasonField presets={ACCEPT_REASONS} chosen={fittingReason(proposal)} />
-        <div>
-          <SubmitButton pendingWord="Accepting …">
-            Accept
+      {isConflict ? <RefuseForm {...pair} /> : null}
+      <AcceptForm {...pair} />
+      {isConflict ? null : (
+        <details>
+          <summary>
+            Not a match
             <span className="hidden">
-              {" "}
-              that {label} is {name}
+              : {label} and {pair.name}
             </span>
-          </SubmitButton>
-        </div>
-      </ActionForm>
-      <details>
-        <summary>
-          Not the same
-          <span className="hidden">
-            : {label} and {name}
-          </span>
-        </summary>
-        <ActionForm
-          action={decide}
-          className={styles["decide"] ?? ""}
-          label={`${label} is not ${name}`}
-        >
-          <input type="hidden" name="entryId" value={entryId} />
-          <input type="hidden" name="tieInId" value={tieInId} />
-          <input type="hidden" name="state" value="refused" />
-          <ReasonField presets={REFUSE_REASONS} />
-          <div>
-            <SubmitButton quiet pendingWord="Refusing …">
-              Refuse
-            </SubmitButton>
-          </div>
-        </ActionForm>
-      </details>
+          </summary>
+          <RefuseForm quiet {...pair} />
+        </details>
+      )}
       {others.length === 0 ? null : (
         <PairWithOther entryId={entryId} others={others} lineId={lineId} label={label} />
       )}
     </div>
+  );
+}
+
+interface Pair {
+  readonly proposal: ProposedPairing;
+  readonly lineId: string;
+  readonly label: string;
+  readonly name: string;
+}
+
+function AcceptForm({ proposal, lineId, label, name }: Pair) {
+  return (
+    <ActionForm
+      action={decideAction.bind(null, lineId)}
+      className={styles["decide"] ?? ""}
+      label={`${label} is ${name}`}
+    >
+      <input type="hidden" name="entryId" value={proposal.entryId} />
+      <input type="hidden" name="tieInId" value={proposal.tieInId} />
+      <input type="hidden" name="state" value="accepted" />
+      <ReasonField presets={ACCEPT_REASONS} chosen={fittingReason(proposal)} />
+      <div>
+        <SubmitButton pendingWord="Accepting …">
+          Accept
+          <span className="hidden">
+            {" "}
+            that {label} is {name}
+          </span>
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Folded away where a pair is likely; beside the acceptance where the two contradict each other. */
+function RefuseForm({
+  proposal,
+  lineId,
+  label,
+  name,
+  quiet = false,
+}: Pair & { readonly quiet?: boolean }) {
+  return (
+    <ActionForm
+      action={decideAction.bind(null, lineId)}
+      className={styles["decide"] ?? ""}
+      label={`${label} is not ${name}`}
+    >
+      <input type="hidden" name="entryId" value={proposal.entryId} />
+      <input type="hidden" name="tieInId" value={proposal.tieInId} />
+      <input type="hidden" name="state" value="refused" />
+      <ReasonField presets={REFUSE_REASONS} chosen={fittingRefusal(proposal)} />
+      <div>
+        <SubmitButton quiet={quiet} pendingWord="Saving …">
+          Not a match
+          <span className="hidden">
+            : {label} and {name}
+          </span>
+        </SubmitButton>
+      </div>
+    </ActionForm>
   );
 }
 

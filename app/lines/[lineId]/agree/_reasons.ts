@@ -67,3 +67,9 @@ export function fittingReason(proposal: ProposedPairing): string {
   if (Math.abs(proposal.rawDistance) <= proposal.tolerance) return ACCEPT_REASONS[0];
   return proposal.band === "same" ? ACCEPT_REASONS[1] : ACCEPT_REASONS[2];
 }
+
+/** The reason for refusing that fits a proposal best; none unless the two contradict each other. */
+export function fittingRefusal({ band, distance, tolerance }: ProposedPairing): string {
+  if (band !== "conflict") return "";
+  return Math.abs(distance) > tolerance ? REFUSE_REASONS[0] : REFUSE_REASONS[1];
+}

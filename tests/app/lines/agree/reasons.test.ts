@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { ACCEPT_REASONS, fittingReason, reasonFrom } from "#app/lines/[lineId]/agree/_reasons.ts";
+import {
+  ACCEPT_REASONS,
+  fittingReason,
+  fittingRefusal,
+  REFUSE_REASONS,
+  reasonFrom,
+} from "#app/lines/[lineId]/agree/_reasons.ts";
 import { sureProposals } from "#lib/domain/file/pairs-now.ts";
 import type { ProposedPairing } from "#lib/domain/file/report.ts";
 
@@ -43,4 +49,10 @@ describe("sureProposals()", () => {
     const rival: ProposedPairing = { ...SAME, entryId: "e3", nearTie: true };
     expect(sureProposals({ proposals: [likely, SAME, rival] })).toEqual([SAME]);
   });
+});
+
+test("fittingRefusal() has a reason ready where a pairing contradicts itself, and only there", () => {
+  expect(fittingRefusal({ ...SAME, band: "conflict", distance: 4_300 })).toBe(REFUSE_REASONS[0]);
+  expect(fittingRefusal({ ...SAME, band: "conflict", distance: 0 })).toBe(REFUSE_REASONS[1]);
+  expect(fittingRefusal(SAME)).toBe("");
 });
