@@ -38,7 +38,11 @@ export function databaseState(file: string): DatabaseState {
   }
 }
 
-/** SQLite's own code of an error, such as `SQLITE_FULL`; empty for errors of another kind. */
+/**
+ * SQLite's own code of an error, such as `SQLITE_FULL`, also where it is the cause of another error;
+ * empty for errors of another kind.
+ */
 export function codeOf(error: unknown): string {
-  return error instanceof Database.SqliteError ? error.code : "";
+  if (error instanceof Database.SqliteError) return error.code;
+  return error instanceof Error && error.cause !== undefined ? codeOf(error.cause) : "";
 }
