@@ -91,17 +91,32 @@ function partingOf(group: readonly LetterBlock[]) {
   return group[0]?.kind === "heading" ? { minPresenceAhead: 70 } : {};
 }
 
-/** A heading stays with what it heads, unless that is so long that it must break itself. */
+/**
+ * A heading stays with what it heads, and a sentence with the list that it announces, unless that is
+ * so long that it must break itself. A signature stays with the words or the drawing before it: it
+ * never stands alone on a page.
+ */
 function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
   const done: LetterBlock[][] = [];
   for (const block of blocks) {
     const last = done.at(-1);
-    const headed = last?.length === 1 && last[0]?.kind === "heading";
-    if (last && headed && isShort(block)) last.push(block);
+    if (last && staysWith(last, block)) last.push(block);
     else done.push([block]);
   }
   return done;
 }
+
+function staysWith(group: readonly LetterBlock[], block: LetterBlock): boolean {
+  const last = group.at(-1);
+  if (last === undefined) return false;
+  if (block.kind === "signature") return SIGNED.includes(last.kind);
+  if (group.length > 1) return false;
+  const announces = last.kind === "paragraph" && last.text.endsWith(":");
+  return (last.kind === "heading" || (announces && block.kind === "list")) && isShort(block);
+}
+
+/** What a signature may follow on the same page; long tables and lists break by themselves. */
+const SIGNED: readonly LetterBlock["kind"][] = ["paragraph", "caution", "strip", "pictures"];
 
 function isShort(block: LetterBlock): boolean {
   if (block.kind === "table") return block.rows.length <= 5;

@@ -8,23 +8,23 @@ import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 
-/** What was seen, when and by whom; what is not yet known; no blame and no money. */
+/** What is asked, what is not yet known, then what was seen, when and by whom; no blame and no money. */
 export function findingBody(facts: LetterFacts): LetterBlock[] {
   const { words } = facts;
   return [
     paragraph(openingOf(facts)),
     paragraph(stakeOf(facts)),
-    letterStrip(facts, "finding"),
+    heading(words.finding.ask),
+    ...list(words.finding.asks),
+    heading(words.finding.notKnown),
+    ...list(notKnownLines(facts)),
     heading(words.finding.seen),
     ...runTable(facts),
     ...tieInTable(facts),
-    ...pictures(spokenOf(facts).flatMap((finding) => stillOf(facts, finding))),
-    ...faultLines(facts),
     paragraph(words.finding.stations),
-    heading(words.finding.notKnown),
-    ...list(notKnownLines(facts)),
-    heading(words.finding.ask),
-    ...list(words.finding.asks),
+    ...faultLines(facts),
+    letterStrip(facts, "finding"),
+    ...pictures(spokenOf(facts).flatMap((finding) => stillOf(facts, finding))),
   ];
 }
 
@@ -216,12 +216,12 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
     paragraph(opening),
     paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
     paragraph(words.inquiry.whyMatters),
-    ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
-    heading(words.inquiry.facts),
-    ...askedTable(facts),
-    ...pictures(asked === null ? [] : stillOf(facts, asked)),
     heading(words.inquiry.ask),
     ...list(words.inquiry.asks),
+    heading(words.inquiry.facts),
+    ...askedTable(facts),
+    ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
+    ...pictures(asked === null ? [] : stillOf(facts, asked)),
   ];
 }
 

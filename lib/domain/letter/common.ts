@@ -50,18 +50,24 @@ export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string
 }
 
 /**
- * The work without amounts, as far as it has a place: fees, camera runs and the like are part of the
- * cost, and nothing that a neighbor sees done.
+ * The work without amounts: fees, camera runs and tests are part of the cost, and nothing that a
+ * neighbor sees done.
  */
 export function workLines(facts: LetterFacts): string[] {
   return scopeInForce(facts.file)
-    .filter(({ place }) => place !== "general")
+    .filter(isSeenDone)
     .map((item) => facts.words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
 }
 
+/** Work for the whole job counts where its kind is said. */
+function isSeenDone({ kind, place }: ScopeItem): boolean {
+  if (kind === "permit-fee" || kind === "test") return false;
+  return place !== "general" || (kind !== "unknown" && kind !== "other");
+}
+
 /** What a piece of work is called, in the reader's language. */
-export function workTitle({ title, work }: ScopeItem, { words }: LetterFacts): string {
-  return words.workTitle(title, work);
+export function workTitle({ title, kind }: ScopeItem, { words }: LetterFacts): string {
+  return words.workTitle(title, kind);
 }
 
 /** The work with its amounts and their total: cost of the job, nobody's share. */

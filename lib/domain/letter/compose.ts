@@ -48,16 +48,28 @@ function titleOf(facts: LetterFacts): string {
 function blocksOf(facts: LetterFacts): LetterBlock[] {
   const { notice, words, office } = facts;
   const by = notice.createdBy === "" ? office.name : notice.createdBy;
+  const body = BODIES[notice.kind](facts);
+  const cut = body.length - trailingDrawings(body);
   return [
     ...ownParagraphs(notice.ownWords),
-    ...BODIES[notice.kind](facts),
+    ...body.slice(0, cut),
     ...cautionBlocks(facts),
+    ...body.slice(cut),
     {
       kind: "signature",
       lines: [words.frame.forOffice(by, office.name), ...contactLines(facts)],
     },
     ...slipOf(facts),
   ];
+}
+
+/**
+ * How many drawings and pictures a letter ends with. They come after the cautions: a drawing needs
+ * room, and words fill the page that it leaves.
+ */
+function trailingDrawings(body: readonly LetterBlock[]): number {
+  const last = body.findLastIndex(({ kind }) => kind !== "strip" && kind !== "pictures");
+  return body.length - 1 - last;
 }
 
 /** The office's own words, each blank line a new paragraph. They stand first and replace nothing. */

@@ -1,5 +1,6 @@
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
+import type { ScopeKind } from "../split/scope.ts";
 import { letterDay, letterTime, letterWeekday } from "./letter-day.ts";
 
 function feet(length: Cft): string {
@@ -54,7 +55,7 @@ export const EN = {
     near: (place: string) => `a private sewer pipe near ${place}`,
   },
   /** A piece of work as the office calls it. */
-  workTitle: (title: string, _work: string) => title,
+  workTitle: (title: string, _kind: ScopeKind) => title,
 
   frame: {
     date: "Date",

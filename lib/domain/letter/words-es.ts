@@ -1,5 +1,6 @@
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
+import type { ScopeKind } from "../split/scope.ts";
 import { letterDay, letterTime, letterWeekday } from "./letter-day.ts";
 import type { LetterWords } from "./words-en.ts";
 
@@ -20,10 +21,20 @@ function count(many: number, one: string, several: string): string {
 }
 
 /** Kinds of work; titles stay as the office wrote them, quoted. */
-const WORK: Readonly<Record<string, string>> = {
-  clearing: "Limpieza",
-  repair: "Reparación",
-  replacement: "Reemplazo",
+const WORK: Readonly<Record<ScopeKind, string>> = {
+  unknown: "Trabajo",
+  "dig-and-replace": "Excavación y reemplazo",
+  "spot-repair": "Reparación puntual",
+  line: "Revestimiento interior",
+  burst: "Reemplazo por fragmentación (pipe bursting)",
+  cap: "Tapado de un ramal",
+  clear: "Corte de raíces u obstrucciones",
+  clean: "Limpieza con agua a presión",
+  reconnect: "Reconexión de un ramal",
+  test: "Prueba",
+  restore: "Restauración de la superficie",
+  "permit-fee": "Tarifa de permiso",
+  other: "Otro trabajo",
 };
 
 /** Every standing word of a letter in Spanish, as it is written to neighbors in the United States. */
@@ -61,7 +72,7 @@ export const ES: LetterWords = {
     crosses: (place) => `una tubería de desagüe privada que cruza el terreno de ${place}`,
     near: (place) => `una tubería de desagüe privada cercana a ${place}`,
   },
-  workTitle: (title, work) => `${WORK[work] ?? "Trabajo"} («${title}»)`,
+  workTitle: (title, kind) => `${WORK[kind]} («${title}»)`,
 
   frame: {
     date: "Fecha",
@@ -247,7 +258,7 @@ export const ES: LetterWords = {
 
   caution: {
     records: {
-      title: "Hastadónde es confiable esto",
+      title: "Hasta dónde es confiable esto",
       text: (day) =>
         `Basado en registros y cámara al ${day}. No se garantiza que los registros públicos sean exactos, y lo que hay en el terreno puede ser distinto.`,
     },

@@ -117,7 +117,7 @@ describe("words that a reader knows", () => {
     ["en", /Odd cents/],
     ["es", /A la atención de/],
     ["es", /\ba T2\b|desagua en esta tubería a /],
-    ["es", /fiarse/],
+    ["es", /fiarse|\p{L}adónde/u],
     ["es", /propio consejo/],
     ["es", /no se halló permiso de/],
     ["es", /da en alquiler/],
@@ -140,7 +140,7 @@ describe("words that a reader knows", () => {
     const scope = [
       aScopeItem("s", {
         title: "Spot repair",
-        work: "repair",
+        kind: "spot-repair",
         place: "point",
         from: 1_500,
         to: null,
@@ -150,7 +150,25 @@ describe("words that a reader knows", () => {
       kind: "work-start",
       language: "es",
     });
-    expect(text).toContain("Reparación («Spot repair»), 15.0 pies");
+    expect(text).toContain("Reparación puntual («Spot repair»), 15.0 pies");
+  });
+
+  test("fees and other work without a place are no repair", () => {
+    const scope = [
+      aScopeItem("s", {
+        title: "Permit fees",
+        kind: "permit-fee",
+        place: "general",
+        from: null,
+        to: null,
+      }),
+    ];
+    const text = textOf(aStreet({ scope }), ["ottilie", "12"], {
+      kind: "proposed-split",
+      language: "es",
+    });
+    expect(text).toContain("«Permit fees»");
+    expect(text).not.toContain("Reparación («Permit fees»)");
   });
 
   test("a place is given with how far off it may be", () => {
@@ -289,6 +307,14 @@ test("what is done lists work that has a place, and no fees or camera runs", () 
     aScopeItem("dig", { title: "Replace pipe", from: 1_000, to: 3_000 }),
     aScopeItem("fees", {
       title: "Permit and inspection fees",
+      kind: "permit-fee",
+      place: "general",
+      from: null,
+      to: null,
+    }),
+    aScopeItem("alley", {
+      title: "Alley restoration",
+      kind: "restore",
       place: "general",
       from: null,
       to: null,
@@ -296,5 +322,6 @@ test("what is done lists work that has a place, and no fees or camera runs", () 
   ];
   const text = textOf(aStreet({ scope }), ["ottilie", "12"], { kind: "work-start" });
   expect(text).toContain("Replace pipe, 10.0 to 30.0 ft");
+  expect(text).toContain("Alley restoration, whole job");
   expect(text).not.toContain("Permit and inspection fees");
 });
