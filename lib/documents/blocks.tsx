@@ -74,20 +74,30 @@ export function Blocks({
   readonly manner: BlockManner;
   readonly special: (block: LetterBlock) => ReactNode;
 }) {
-  return groups(blocks).map((group, index) => (
+  return groups(blocks).flatMap((group, index) => [
+    // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+    ...(isLongTable(group) ? [<View key={`before ${index}`} minPresenceAhead={64} />] : []),
     // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
     <View key={index} {...partingOf(group)}>
       {group.map((block, place) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
         <Block key={place} block={block} manner={manner} special={special} />
       ))}
-    </View>
-  ));
+    </View>,
+  ]);
+}
+
+/** A table that may break begins where its head and two rows have room. */
+function isLongTable(group: readonly LetterBlock[]): boolean {
+  const [only] = group;
+  return group.length === 1 && only?.kind === "table" && !isShort(only);
 }
 
 /** Where a page may end: not within a group, nor right after a heading. */
 function partingOf(group: readonly LetterBlock[]) {
-  if (group.length > 1) return { wrap: false };
+  const [only] = group;
+  const whole = only?.kind === "table" && isShort(only);
+  if (group.length > 1 || whole) return { wrap: false };
   return group[0]?.kind === "heading" ? { minPresenceAhead: 70 } : {};
 }
 

@@ -18,12 +18,12 @@ export function entryBody(facts: LetterFacts): LetterBlock[] {
     paragraph(words.entry.opening(place)),
     heading(words.entry.area),
     ...list(lines.length === 0 ? [words.entry.areaNone] : lines),
-    ...(drawn ? [letterStrip(facts, "lot")] : []),
     heading(words.entry.when),
     paragraph(whenWords(facts)),
     heading(words.entry.terms),
     ...list([...termsEntered(facts), ...words.entry.termLines(office.insurance)]),
     paragraph(words.entry.tenant),
+    ...(drawn ? [letterStrip(facts, "lot")] : []),
   ];
 }
 

@@ -119,3 +119,30 @@ test("renderLetters() prints the reader's amount and the slip's boxes", async ()
 test("renderLetters() throws where no letter is given", async () => {
   await expect(renderLetters([])).rejects.toThrow("none given");
 });
+
+/** Body lines of each page, without what stands on every page. */
+function bodies(pdf: ReturnType<typeof readPdf>): string[][] {
+  return Array.from({ length: Number(pdf.info()["Pages"]) }, (_, at) =>
+    pdf
+      .text(at + 1)
+      .split("\n")
+      .map((line) => line.trim())
+      .filter((line) => line !== "" && !/AGNIESZKA|Page \d+ of|Bellwether.*BELLWDS/.test(line)),
+  );
+}
+
+test("renderLetters() leaves no signature alone on a page, and no head of a table without a row", async () => {
+  for (const lines of [0, 3, 6, 9, 12, 15, 18]) {
+    const ownWords = Array.from({ length: lines }, () => "A line of the office’s own.").join(
+      "\n\n",
+    );
+    const letters = [letterOf("close-out", { ownWords }), letterOf("finding", { ownWords })];
+    for (const letter of letters) {
+      const pages = bodies(readPdf(await renderLetters([letter])));
+      for (const page of pages) {
+        expect(page[0], `${letter.kind} with ${lines} lines`).not.toMatch(/^Sincerely/);
+        expect(page.at(-1), `${letter.kind} with ${lines} lines`).not.toMatch(/^Mark .*Side/);
+      }
+    }
+  }
+});
