@@ -122,7 +122,7 @@ function peopleShapes(f: Fields) {
       address: f.row({ ...addressShape(f).shape, street: f.name("the street and number") }),
       parcel: f.words,
       legalDescription: f.words,
-      stake: f.oneOf(STAKES).default("connected"),
+      stake: f.oneOf(STAKES).default("candidate"),
       weight: nullable(f.parts),
       note: f.words,
     }),

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { OPEN_DAYS, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
 import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
+import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
 import { fieldsFor } from "#lib/exchange/field.ts";
 import { addressShape } from "#lib/exchange/shape.ts";
@@ -36,7 +37,7 @@ export const OfficeShape: z.ZodType<Office> = z
     depositPercent: f.whole(100).nullable().default(null),
     zone: z.string().refine(isZone, "Choose a time zone, as America/Los_Angeles"),
   })
-  .superRefine(({ onCallPhone, onCallHours, phone, hours }, context) => {
+  .superRefine(({ onCallPhone, onCallHours, phone, hours, address }, context) => {
     const wants: readonly [boolean, string, string][] = [
       [
         onCallPhone !== "" && onCallHours === null,
@@ -52,6 +53,11 @@ export const OfficeShape: z.ZodType<Office> = z
       ...halfOpen("onCallHours", onCallHours),
       ...badPhone("phone", phone),
       ...badPhone("onCallPhone", onCallPhone),
+      ...addressProblems(address).map(({ field, message }): [boolean, string, string] => [
+        true,
+        `address.${field}`,
+        message,
+      ]),
     ];
     for (const [wrong, path, message] of wants)
       if (wrong) context.addIssue({ code: "custom", path: path.split("."), message });

@@ -1,5 +1,6 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
+import { reachProblems } from "#lib/domain/party/address-check.ts";
 import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
@@ -23,6 +24,9 @@ export function saveAuthority(
     const parsed = parse(authorityShape("memory"), withOwnParts(authority));
     if (!parsed.ok) return parsed;
     const after: Authority = parsed.value;
+    const before = getAuthority(db, after.id);
+    const odd = oddReach(before, after);
+    if (odd !== null) return odd;
     const twice = idTwice(after);
     if (twice !== null) return refuse("bad-value", twice, "Two parts have the same id");
     const kept = new Set(after.rules.map(({ id }) => id));
@@ -30,7 +34,6 @@ export function saveAuthority(
       (line) => line.authorityId === after.id && line.ruleId !== null && !kept.has(line.ruleId),
     );
     if (user) return refuse("in-use", "rules", `The rule is applied on ${user.name}`);
-    const before = getAuthority(db, after.id);
     const same = JSON.stringify(before) === JSON.stringify(after);
     return ok({
       value: { authorityId: after.id },
@@ -39,6 +42,17 @@ export function saveAuthority(
       write: (one) => putAuthority(one, after),
     });
   });
+}
+
+/** State, ZIP code and phone as they were typed now. */
+function oddReach(before: Authority | null, { address, phone }: Authority) {
+  const { state, zip } = address;
+  const typed = { state, zip, phone };
+  const was = { state: before?.address.state, zip: before?.address.zip, phone: before?.phone };
+  const odd = reachProblems(typed).find(({ field }) => was[field] !== typed[field]);
+  if (odd === undefined) return null;
+  const path = odd.field === "phone" ? "phone" : `address.${odd.field}`;
+  return refuse("bad-value", path, odd.message);
 }
 
 function idTwice(authority: Authority): string | null {

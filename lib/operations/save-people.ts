@@ -95,6 +95,7 @@ const PROBLEM_WORDS: Record<PersonProblemReason, (said: string) => string> = {
     said === ""
       ? "Another row of the same name has nothing here; the same name is the same person"
       : `Another row of the same name says “${said}”; the same name is the same person`,
+  "written-oddly": (how) => how,
   "street-missing": () => "Write the street or box of the mailing address, or empty the rest of it",
 };
 

@@ -14,6 +14,7 @@ import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
 import { heldCells, orderCells, removalWords } from "./scope-guard.ts";
 import { followSightings } from "./sightings.ts";
+import { oddlyTyped } from "./typed-cells.ts";
 
 /** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
 export interface CellProblem {
@@ -141,6 +142,7 @@ function refusalOf(
   const cells = [
     ...settledElsewhere(pair),
     ...orderCells(pair),
+    ...oddlyTyped(pair),
     ...heldCells(pair, act.today),
     ...callFirstCells(pair, act.today),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),

@@ -5,6 +5,7 @@ import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
 import type { Language } from "#lib/domain/party/party.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import type { Act } from "./act.ts";
 import { messageIdOf, wrongAddress } from "./outgoing.ts";
 import type { Signed } from "./signature-rows.ts";
@@ -71,6 +72,8 @@ function textOf(
     const certificate = certificateOf(after, signature, language);
     return certificate === null ? [] : [certificateText(certificate)];
   });
-  const reach = [office.name, office.phone, office.email].filter((line) => line !== "").join("\n");
+  const reach = [office.name, formatPhone(office.phone), office.email]
+    .filter((line) => line !== "")
+    .join("\n");
   return `${[mail.opening(name), mail.words, mail.back, ...certificates, `-- \n${reach}`].join("\n\n")}\n`;
 }

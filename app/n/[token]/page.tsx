@@ -7,6 +7,7 @@ import { dayOf } from "#lib/domain/consent/moment.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import { openLink } from "#lib/operations/open-link.ts";
 import { doorOf, isAfterDeed, languageOf, stopOf } from "./_door.ts";
 import type { PartProps } from "./_part.ts";
@@ -150,7 +151,7 @@ function Foot({ view, words }: PartProps) {
         {office.phone === "" ? null : (
           <p>
             {words.telephone}{" "}
-            <a href={`tel:${office.phone.replace(/[^\d+]/g, "")}`}>{office.phone}</a>
+            <a href={`tel:${office.phone.replace(/[^\d+]/g, "")}`}>{formatPhone(office.phone)}</a>
           </p>
         )}
         {office.email === "" ? null : (

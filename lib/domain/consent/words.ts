@@ -1,4 +1,5 @@
 import type { Language } from "../party/party.ts";
+import { formatPhone } from "../party/phone.ts";
 import { EN, type LinkWords } from "./words-en.ts";
 import { ES } from "./words-es.ts";
 
@@ -13,7 +14,7 @@ export function disclosureText(
   language: Language,
   office: { readonly name: string; readonly phone: string; readonly email: string },
 ): string {
-  const reach = [office.phone, office.email].filter((each) => each !== "").join(", ");
+  const reach = [formatPhone(office.phone), office.email].filter((each) => each !== "").join(", ");
   const contact = reach === "" ? "" : `, ${reach}`;
   return LINK_WORDS[language].disclosure(office.name, contact).join("\n\n");
 }

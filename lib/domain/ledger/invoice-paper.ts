@@ -3,6 +3,7 @@ import type { LetterBlock } from "../letter/letter.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines } from "../party/address.ts";
+import { formatPhone } from "../party/phone.ts";
 import { ageingOf } from "./ageing.ts";
 import { standingEntries } from "./balance.ts";
 import { billedTo } from "./billed-to.ts";
@@ -108,7 +109,9 @@ function dueBlocks(
 function payBlocks(facts: PaperFacts, reference: string): LetterBlock[] {
   const { office, words } = facts;
   const place = addressLines(office.address).join(", ");
-  const contact = [office.phone, office.email].filter((part) => part !== "").join(", ");
+  const contact = [formatPhone(office.phone), office.email]
+    .filter((part) => part !== "")
+    .join(", ");
   return [
     heading(words.invoice.howToPay),
     ...list([

@@ -7,6 +7,7 @@ import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines, windowLines } from "../party/address.ts";
 import type { Address, Language, Party, Property } from "../party/party.ts";
+import { formatPhone } from "../party/phone.ts";
 import { accountEntries } from "./accounts.ts";
 import type { Account } from "./balance.ts";
 import { billedTo } from "./billed-to.ts";
@@ -71,9 +72,12 @@ export function framed(facts: PaperFacts, reference: string) {
   return {
     language: party.language,
     day: today,
-    from: [office.name, ...addressLines(office.address), office.phone, office.email].filter(
-      (line) => line !== "",
-    ),
+    from: [
+      office.name,
+      ...addressLines(office.address),
+      formatPhone(office.phone),
+      office.email,
+    ].filter((line) => line !== ""),
     to: windowLines(names.join(" & "), mailingOf(party, property)),
     reference,
     footer: [office.name, licence, reference].filter((part) => part !== "").join(" · "),

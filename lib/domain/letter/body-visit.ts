@@ -33,7 +33,11 @@ export function visitBody(facts: LetterFacts): LetterBlock[] {
       ...list(words.visit.asksWater),
     ];
   return [
-    paragraph(words.visit.opening(place)),
+    paragraph(
+      days.length > 0 && days.every(({ isControl }) => isControl)
+        ? words.visit.openingControl(place)
+        : words.visit.opening(place),
+    ),
     ...(days.length === 0 ? unplannedTable(facts) : days.flatMap((day) => dayTable(facts, day))),
     heading(words.visit.ask),
     ...list(words.visit.asks),

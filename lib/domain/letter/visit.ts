@@ -12,6 +12,8 @@ export interface VisitDay {
   readonly on: Day;
   /** When the crew is in the building, a slot for each dosing there. */
   readonly slots: readonly (TimeSpan & { readonly stop: TestStop })[];
+  /** The address is dosed only to compare with the others: where its drains go is known. */
+  readonly isControl: boolean;
   /** When no water may be used there. */
   readonly waterOff: readonly TimeSpan[];
 }
@@ -32,6 +34,7 @@ export function visitDays(file: LineFile, report: Report, address: Address): Vis
     .toSorted((one, other) => one.on.localeCompare(other.on))
     .map((day) => ({
       on: day.on,
+      isControl: day.controlPropertyId === address.propertyId,
       slots: slotsAt(file, day, address),
       waterOff:
         testDayPeople(file, report, day).waterOff.find(

@@ -74,7 +74,7 @@ export const EN = {
     slipTo: "Send to",
     slipAbout: "About",
     slipName: "Name",
-    slipSignature: "Signature",
+    slipSignature: "Signature, as owner / tenant / for:",
     slipDate: "Date",
     slipPhone: "Phone",
     slipNote: "What else we should know",
@@ -414,6 +414,8 @@ export const EN = {
   visit: {
     opening: (place: string) =>
       `We would like to find out where the drains of ${place} go. For that, one of us puts a little dye into a drain in the building while another watches the sewer pipe with a camera.`,
+    openingControl: (place: string) =>
+      `We are about to test with dye whose drains lead to which branch of the shared sewer. Where the drains of ${place} go is known, so we would like to compare with them: one of us puts a little dye into a drain in the building while another watches the sewer pipe with a camera.`,
     head: ["", ""],
     day: "Day",
     hours: "Hours",

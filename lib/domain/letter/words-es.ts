@@ -93,7 +93,7 @@ export const ES: LetterWords = {
     slipTo: "Envíe a",
     slipAbout: "Sobre",
     slipName: "Nombre",
-    slipSignature: "Firma",
+    slipSignature: "Firma, como dueño / inquilino / por:",
     slipDate: "Fecha",
     slipPhone: "Teléfono",
     slipNote: "Qué más debemos saber",
@@ -438,6 +438,8 @@ export const ES: LetterWords = {
   visit: {
     opening: (place) =>
       `Queremos averiguar adónde van los desagües de ${place}. Para eso, uno de nosotros pone un poco de tinte en un desagüe del edificio mientras otro mira la tubería con una cámara.`,
+    openingControl: (place) =>
+      `Vamos a probar con tinte qué desagües llevan a qué ramal de la tubería compartida. Adónde van los desagües de ${place} ya se sabe, y quisiéramos comparar con ellos: uno de nosotros pone un poco de tinte en un desagüe del edificio mientras otro mira la tubería con una cámara.`,
     head: ["", ""],
     day: "Día",
     hours: "Horas",

@@ -1,5 +1,6 @@
 import { EN } from "../letter/words-en.ts";
 import { formatAddress } from "../party/address.ts";
+import { formatPhone } from "../party/phone.ts";
 import { packetChecks } from "./checks.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";
 import { capacitySheet } from "./sheet-capacity.ts";
@@ -18,7 +19,9 @@ import { uploadSheets } from "./sheets-upload.ts";
 export function composePacket(input: PacketInput): Packet {
   const { file, report, office } = input;
   const checks = packetChecks(input);
-  const contact = [office.phone, office.email].filter((part) => part !== "").join(" · ");
+  const contact = [formatPhone(office.phone), office.email]
+    .filter((part) => part !== "")
+    .join(" · ");
   const licence = office.licence === "" ? "" : EN.frame.licence(office.licence);
   return {
     title: "Permit application for a shared private sewer",

@@ -7,6 +7,7 @@ import { formatFeet } from "../line/station.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { formatAddress } from "../party/address.ts";
 import type { PartyRole, Property } from "../party/party.ts";
+import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
@@ -120,7 +121,7 @@ function contractorFacts({ office, report }: PacketInput): LetterBlock[] {
     [
       ["Name", office.name],
       ["Address", formatAddress(office.address)],
-      ["Telephone", office.phone],
+      ["Phone", formatPhone(office.phone)],
       ["E-mail", office.email],
       ...papers,
     ],

@@ -2,11 +2,16 @@ import { deliveryLine, plainWords } from "./delivery-line.ts";
 import type { Address } from "./party.ts";
 import { STATES } from "./postal-words.ts";
 
-/** The address as typed, for reading: `12½ Fennel Row, Unit 3` and `Quillhaven, WA 98000`. */
+/** The address as typed, the state as its two letters, for reading: `12½ Fennel Row, Unit 3` and `Quillhaven, WA 98000`. */
 export function addressLines(address: Address): string[] {
   const street = joined([address.street, address.unit], ", ");
-  const place = joined([address.city, joined([address.state, address.zip], " ")], ", ");
+  const place = joined([address.city, joined([stateShown(address.state), address.zip], " ")], ", ");
   return [street, place].filter((line) => line !== "");
+}
+
+/** The two letters of a state; what is none stays as it was typed. */
+function stateShown(state: string): string {
+  return STATES.get(plainWords(state).join(" ")) ?? state;
 }
 
 /** The address as typed, in one line. */

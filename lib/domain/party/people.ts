@@ -1,4 +1,5 @@
 import { err, ok, type Result } from "../../result.ts";
+import { reachProblems } from "./address-check.ts";
 import {
   type Address,
   LANGUAGES,
@@ -51,6 +52,7 @@ const PERSON_PROBLEMS = [
   "role-missing",
   "contradicts-same-name",
   "street-missing",
+  "written-oddly",
 ] as const;
 export type PersonProblemReason = (typeof PERSON_PROBLEMS)[number];
 
@@ -59,7 +61,7 @@ export interface PersonProblem {
   readonly row: number;
   readonly column: keyof PersonRow;
   readonly reason: PersonProblemReason;
-  /** What the other line of the same person says. */
+  /** What the other line of the same person says; for `written-oddly` how to write it. */
   readonly detail: string;
 }
 
@@ -133,15 +135,19 @@ function personRow(party: Party, role: Role | null, units: readonly Unit[]): Per
  * The same name is the same person: what one of their lines changes holds for all of them, and a
  * further line need not repeat an address. A line that is renamed away from the others becomes
  * another person. A unit that the property does not have yet is added. Refuses lines of one person
- * that contradict each other, a role without a property and a property without a role.
+ * that contradict each other, a role without a property and a property without a role, and a state,
+ * ZIP code or phone number that is typed as none.
  */
 export function mergePeople(
   before: People,
   rows: readonly PersonRow[],
   newId: () => string,
 ): Result<People, readonly PersonProblem[]> {
-  const problems = rows.flatMap((row, at) => problemsOfRow(row, at));
   const original = new Map(personRows(before).map((row) => [row.id, row]));
+  const problems = rows.flatMap((row, at) => [
+    ...problemsOfRow(row, at),
+    ...oddFields(row, at, original.get(row.id)),
+  ]);
   const partyIds = identify({ before, rows, original, newId });
   const known = new Map(before.parties.map((party) => [party.id, party]));
   const parties: Party[] = [];
@@ -168,6 +174,18 @@ function problemsOfRow(row: PersonRow, at: number): PersonProblem[] {
   if (row.street.trim() === "" && rest.some((part) => part.trim() !== ""))
     add("street", "street-missing");
   return found;
+}
+
+/** State, ZIP code and phone as they were typed now; what stood in the file before is left alone. */
+function oddFields(row: PersonRow, at: number, was: PersonRow | undefined): PersonProblem[] {
+  return reachProblems(row)
+    .filter(({ field }) => was?.[field] !== row[field])
+    .map(({ field, message }) => ({
+      row: at,
+      column: field,
+      reason: "written-oddly",
+      detail: message,
+    }));
 }
 
 interface Identifying {

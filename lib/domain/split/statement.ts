@@ -14,6 +14,7 @@ import { alternativeRows } from "../letter/sum.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines } from "../party/address.ts";
 import type { Party, Property } from "../party/party.ts";
+import { formatPhone } from "../party/phone.ts";
 import { signersFor } from "../party/signers.ts";
 import type { Share } from "./outcome.ts";
 import type { SplitVersion } from "./split.ts";
@@ -61,9 +62,12 @@ export function statementOf(input: StatementInput): Statement | null {
     title: own.title,
     day: report.today,
     date: words.day(report.today),
-    from: [office.name, ...addressLines(office.address), office.phone, office.email].filter(
-      (line) => line !== "",
-    ),
+    from: [
+      office.name,
+      ...addressLines(office.address),
+      formatPhone(office.phone),
+      office.email,
+    ].filter((line) => line !== ""),
     to: [names.join(" & "), ...addressLines(letter.party.mailing ?? property.address)],
     reference,
     subject: own.subject(letter.place),
@@ -146,7 +150,9 @@ function blocksOf(facts: StatementFacts): LetterBlock[] {
   const { letter, own, split } = facts;
   const { words, place, office } = letter;
   const rule = words.rule[split.rule];
-  const contact = [office.name, office.phone, office.email].filter((part) => part !== "");
+  const contact = [office.name, formatPhone(office.phone), office.email].filter(
+    (part) => part !== "",
+  );
   return [
     paragraph(own.opening(place, letter.file.line.name, formatCents(split.total))),
     ...shareBlocks(facts),

@@ -112,18 +112,39 @@ describe("savePeople()", () => {
     expect(file().parties).toEqual([]);
   });
 
+  test("savePeople() says beside the cell how to write a state, a ZIP code and a phone number", () => {
+    const { act, lineId, base } = desk();
+    const typed = { street: "PO Box 7", state: "Oregn", zip: "974991", phone: "5550142" };
+    const refused = savePeople(act, {
+      lineId,
+      base: base(),
+      rows: [line("n1", "Nils", typed)],
+    });
+    expect(refused).toMatchObject({
+      error: {
+        reason: "bad-rows",
+        cells: [
+          { row: 0, column: "state", message: expect.stringContaining("as WA or Washington") },
+          { row: 0, column: "zip", message: expect.stringContaining("five digits") },
+          { row: 0, column: "phone", message: expect.stringContaining("as (360) 555-0100") },
+        ],
+      },
+    });
+  });
+
   test("savePeople() says what the other line of the same name says", () => {
     const { act, lineId, base } = desk();
     const rows = [
-      line("n1", "Nils", { phone: "555-0101" }),
-      line("n2", "Nils", { phone: "555-0102" }),
+      line("n1", "Nils", { phone: "(360) 555-0101" }),
+      line("n2", "Nils", { phone: "(360) 555-0102" }),
     ];
     const refused = savePeople(act, { lineId, base: base(), rows });
     expect(refused.ok ? [] : refused.error.cells).toEqual([
       {
         row: 1,
         column: "phone",
-        message: "Another row of the same name says “555-0101”; the same name is the same person",
+        message:
+          "Another row of the same name says “(360) 555-0101”; the same name is the same person",
       },
     ]);
   });

@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
-import { ROW_LISTS } from "#db/queries/row.ts";
+import { insertRow, ROW_LISTS } from "#db/queries/row.ts";
 import { ROW_TABLES } from "#lib/domain/file/row-table.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import {
+  anAddress,
   anAnchor,
   anObservation,
   aParty,
@@ -276,4 +277,26 @@ test("saveRows() refuses a line that is not there", () => {
   expect(saveRows(act, { lineId: "none", table: "runs", base: 0, rows: [] })).toMatchObject({
     error: { reason: "not-found" },
   });
+});
+
+test("saveRows() says how to write a state and a ZIP code, and leaves alone what stood there", () => {
+  const act = anAct(aDb());
+  const lineId = anOpenLine(act);
+  const odd = aProperty("12", { address: anAddress("12 Fennel Row", { state: "Oregn" }) });
+  expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [odd] })).toMatchObject({
+    error: {
+      cells: [{ row: 0, column: "address.state", message: expect.stringContaining("Washington") }],
+    },
+  });
+  insertRow(act.db, "properties", { lineId, row: odd });
+  const noted = { ...odd, note: "Corner house" };
+  expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [noted] }).ok).toBe(true);
+});
+
+test("saveRows() takes a property that nobody said more of as perhaps connected, never as a payer", () => {
+  const act = anAct(aDb());
+  const lineId = anOpenLine(act);
+  const { stake: _stake, ...unsaid } = aProperty("12");
+  expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [unsaid] }).ok).toBe(true);
+  expect(fileOf(act, lineId).properties[0]?.stake).toBe("candidate");
 });

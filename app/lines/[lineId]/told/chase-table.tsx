@@ -3,6 +3,7 @@ import stacks from "#app/_components/stacks.module.css";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { type Chase, chaseList, noChaseWords } from "#lib/domain/letter/told.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import { partyName } from "../_names.ts";
 import { CHASE_WORDS, LETTER_WORDS } from "../_terms.ts";
 
@@ -77,7 +78,7 @@ function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: s
     <>
       {party.phone === "" ? null : (
         <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
-          {party.phone}
+          {formatPhone(party.phone)}
         </a>
       )}
       {party.phone === "" || party.email === "" ? null : ", "}

@@ -8,6 +8,7 @@ import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Notice, Reply, ReplyKind } from "#lib/domain/letter/notice.ts";
 import { isDealtWith } from "#lib/domain/letter/reply.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import { capital, partyName } from "../_names.ts";
 import { DEALT_WORDS, LETTER_WORDS, optionsOf, REPLY_WORDS } from "../_terms.ts";
 import { aboutWords } from "./about-words.ts";
@@ -84,7 +85,7 @@ function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: s
       . Reach them:{" "}
       {party.phone === "" ? null : (
         <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
-          {party.phone}
+          {formatPhone(party.phone)}
         </a>
       )}
       {party.phone === "" || party.email === "" ? null : ", "}

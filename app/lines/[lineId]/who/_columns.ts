@@ -83,7 +83,7 @@ export const PROPERTY_COLUMNS: readonly GridColumn[] = [
 
 export const PROPERTY_BLANK = {
   address: { street: "", unit: "", city: "", state: "", zip: "" },
-  stake: "connected",
+  stake: "candidate",
   weight: null,
 };
 

@@ -4,6 +4,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
 import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/letter/notice.ts";
+import { outdatedVisits } from "#lib/domain/letter/outdated-visits.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
 import { LANGUAGES } from "#lib/domain/party/party.ts";
@@ -136,6 +137,36 @@ describe("test visit", () => {
     expect(textOf(planned, ["nils", "14"], { kind: "test-visit", language: "es" })).toContain(
       "de 9:30 a. m. a 9:55 a. m. (Unit A)",
     );
+  });
+
+  test("the control address is told that it is only compared with", () => {
+    const text = textOf(planned, ["ottilie", "12"], { kind: "test-visit" });
+    expect(text).toContain("Where the drains of 12 Fennel Row go is known");
+    expect(text).toContain("9:00 am to 9:15 am");
+  });
+
+  test("a letter whose slot was moved since is found, and one that still holds is not", () => {
+    const notice = aNotice("sent", { kind: "test-visit", partyId: "ana", propertyId: "14" });
+    const input = inputFor(planned, ["ana", "14"], { kind: "test-visit" });
+    const frozen = JSON.stringify(composeLetter({ ...input, notice }));
+    const sent = { ...notice, state: "sent" as const, frozen };
+    const office = anOffice();
+    const outdated = (file: LineFile) =>
+      outdatedVisits({ file, report: reportOn(file, TODAY), office }).map(({ id }) => id);
+    expect(outdated({ ...planned, notices: [sent] })).toEqual([]);
+    const later = stops.map((stop) =>
+      stop.unitId === "a" ? { ...stop, startsAt: "10:30" } : stop,
+    );
+    const moved = { ...planned, testDays: [aTestDay(later, { controlPropertyId: "12" })] };
+    expect(outdated({ ...moved, notices: [sent] })).toEqual(["sent"]);
+    const renewed = inputFor(moved, ["ana", "14"], { kind: "test-visit" });
+    const second = {
+      ...sent,
+      id: "second",
+      createdOn: "2026-11-26",
+      frozen: JSON.stringify(composeLetter({ ...renewed, notice })),
+    };
+    expect(outdated({ ...moved, notices: [sent, second] })).toEqual([]);
   });
 
   test("who is only asked to keep water off is told that nobody comes in", () => {

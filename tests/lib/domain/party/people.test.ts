@@ -8,7 +8,7 @@ const OTTILIE: Party = {
   name: "Ottilie Brandvold",
   mailing: null,
   email: "ottilie@example.com",
-  phone: "555-0112",
+  phone: "(360) 555-0112",
   language: "en",
   needs: "",
   note: "",
@@ -108,12 +108,12 @@ describe("mergePeople()", () => {
   test("mergePeople() makes one party of two new lines with the same name, whatever its spacing", () => {
     const rows = [
       ...personRows(BEFORE),
-      line("n1", { name: "Jesús Peña", phone: "555-0114", propertyId: "h14" }),
+      line("n1", { name: "Jesús Peña", phone: "(360) 555-0114", propertyId: "h14" }),
       line("n2", { name: " jesús  peña", role: "occupant", propertyId: "h14" }),
     ];
     const { parties, roles } = merged(rows);
     expect(parties.slice(2).map((party) => [party.id, party.name, party.phone])).toEqual([
-      ["new1", "Jesús Peña", "555-0114"],
+      ["new1", "Jesús Peña", "(360) 555-0114"],
     ]);
     expect(roles.slice(3).map((each) => [each.id, each.partyId, each.role])).toEqual([
       ["n1", "new1", "owner"],
@@ -122,8 +122,8 @@ describe("mergePeople()", () => {
   });
 
   test("mergePeople() changes a person for all their lines when one line changes", () => {
-    const { parties } = merged(changed("r2", { phone: "555-0199" }));
-    expect(parties[0]).toEqual({ ...OTTILIE, phone: "555-0199" });
+    const { parties } = merged(changed("r2", { phone: "(360) 555-0199" }));
+    expect(parties[0]).toEqual({ ...OTTILIE, phone: "(360) 555-0199" });
   });
 
   test("mergePeople() takes an emptied cell as emptied", () => {
@@ -148,7 +148,7 @@ describe("mergePeople()", () => {
   test("mergePeople() keeps two parties of the same name apart when the file has them apart", () => {
     const before: People = {
       ...BEFORE,
-      parties: [OTTILIE, { ...OTTILIE, id: "p9", phone: "555-0100" }],
+      parties: [OTTILIE, { ...OTTILIE, id: "p9", phone: "(360) 555-0100" }],
       roles: [role("r1", "p1"), role("r9", "p9", { propertyId: "h16" })],
     };
     expect(merged(personRows(before), before)).toEqual(before);
@@ -160,10 +160,15 @@ describe("mergePeople()", () => {
   });
 
   test("mergePeople() refuses a new line that contradicts the person of that name", () => {
-    const rows = [...personRows(BEFORE), line("n1", { name: OTTILIE.name, phone: "555-0177" })];
+    const rows = [
+      ...personRows(BEFORE),
+      line("n1", { name: OTTILIE.name, phone: "(360) 555-0177" }),
+    ];
     expect(mergePeople(BEFORE, rows, counter())).toEqual({
       ok: false,
-      error: [{ row: 3, column: "phone", reason: "contradicts-same-name", detail: "555-0112" }],
+      error: [
+        { row: 3, column: "phone", reason: "contradicts-same-name", detail: "(360) 555-0112" },
+      ],
     });
   });
 

@@ -6,6 +6,7 @@ import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
 import { formatTime, laterBy } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
 import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { plantNotice, testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
@@ -218,6 +219,26 @@ export function LetIn({ lineId, file, report, day }: SheetPart & { readonly line
         ))}
       </ul>
     </Section>
+  );
+}
+
+/** Letters that name another time than the plan does now. */
+export function OutdatedLetters({
+  lineId,
+  file,
+  outdated,
+}: Pick<SheetPart, "file"> & { readonly lineId: string; readonly outdated: readonly Notice[] }) {
+  if (outdated.length === 0) return null;
+  return (
+    <NoticeBox kind="caution" title="Told another time">
+      <p>
+        The plan has changed since letters went to{" "}
+        {listed(outdated.map(({ partyId }) => partyName(file, partyId)))}.{" "}
+        <Link href={`/lines/${lineId}/told/write?kind=test-visit`} className="screen-only">
+          Write to them again
+        </Link>
+      </p>
+    </NoticeBox>
   );
 }
 

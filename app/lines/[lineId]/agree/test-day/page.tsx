@@ -6,6 +6,8 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
+import { outdatedVisits } from "#lib/domain/letter/outdated-visits.ts";
 import {
   proposeTestDay,
   STOP_ORDERS,
@@ -19,7 +21,14 @@ import { lineFileOf } from "../../_file.ts";
 import { counted, listed } from "../../_names.ts";
 import { CallFirst } from "../../who/_calls-part.tsx";
 import { DropDay, PlanForm } from "./_plan-form.tsx";
-import { LetIn, PlanCautions, PlanTable, PlantPart, WaterOff } from "./_plan-sheet.tsx";
+import {
+  LetIn,
+  OutdatedLetters,
+  PlanCautions,
+  PlanTable,
+  PlantPart,
+  WaterOff,
+} from "./_plan-sheet.tsx";
 import { Results } from "./_results.tsx";
 
 export const metadata: Metadata = { title: "Test day" };
@@ -42,14 +51,19 @@ export default async function TestDayPage({
 }) {
   const { lineId } = await params;
   const asked = await searchParams;
-  const { file, report, may, user } = await lineFileOf(lineId);
+  const { file, report, office, may, user } = await lineFileOf(lineId);
   const part = { lineId, file, report, mayRecord: may("record-the-field"), userName: user.name };
   const day = file.testDays.find(({ id }) => id === asked.day);
-  if (day) return <OneDay {...part} day={day} />;
+  const outdated = office === null ? [] : outdatedVisits({ file, report, office });
+  if (day) return <OneDay {...part} day={day} outdated={outdated} />;
   return <NewDay {...part} order={STOP_ORDERS.find((each) => each === asked.order)} />;
 }
 
-function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
+function OneDay({
+  day,
+  outdated,
+  ...part
+}: DayPart & { readonly day: TestDay; readonly outdated: readonly Notice[] }) {
   const { lineId, file, report, mayRecord } = part;
   const stops = stopsInForce(file, day);
   const watched = stops.flatMap((stop) =>
@@ -73,6 +87,7 @@ function OneDay({ day, ...part }: DayPart & { readonly day: TestDay }) {
       <Section title="The plan">
         <PlanTable file={file} day={day} />
         <PlanCautions file={file} day={day} />
+        <OutdatedLetters lineId={lineId} file={file} outdated={outdated} />
         {day.note === "" ? null : <p>{day.note}</p>}
         {mayRecord ? (
           <details className="screen-only">

@@ -1,0 +1,35 @@
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { RowTable } from "#lib/domain/file/row-table.ts";
+import { addressProblems } from "#lib/domain/party/address-check.ts";
+import { phoneProblem } from "#lib/domain/party/phone.ts";
+import type { CellProblem } from "./save-rows.ts";
+
+/**
+ * States, ZIP codes and phone numbers that were typed as none, each with how to write it. Rows that
+ * stood in the file before are left alone while these fields stay as they were.
+ */
+export function oddlyTyped({
+  table,
+  before,
+  after,
+}: {
+  readonly table: RowTable;
+  readonly before: LineFile;
+  readonly after: LineFile;
+}): CellProblem[] {
+  if (table === "properties") {
+    const was = new Map(before.properties.map(({ id, address }) => [id, address]));
+    return after.properties.flatMap(({ id, address }, row) =>
+      addressProblems(address)
+        .filter(({ field }) => was.get(id)?.[field] !== address[field])
+        .map(({ field, message }) => ({ row, column: `address.${field}`, message })),
+    );
+  }
+  if (table !== "digAreas") return [];
+  const was = new Map(before.digAreas.map(({ id, contactPhone }) => [id, contactPhone]));
+  return after.digAreas.flatMap(({ id, contactPhone }, row) => {
+    const message = phoneProblem(contactPhone);
+    if (message === null || was.get(id) === contactPhone) return [];
+    return [{ row, column: "contactPhone", message }];
+  });
+}
