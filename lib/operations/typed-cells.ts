@@ -2,7 +2,6 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
-import type { CellProblem } from "./save-rows.ts";
 
 /**
  * States, ZIP codes and phone numbers that were typed as none, each with how to write it. Rows that
@@ -16,7 +15,7 @@ export function oddlyTyped({
   readonly table: RowTable;
   readonly before: LineFile;
   readonly after: LineFile;
-}): CellProblem[] {
+}): { row: number; column: string; message: string }[] {
   if (table === "properties") {
     const was = new Map(before.properties.map(({ id, address }) => [id, address]));
     return after.properties.flatMap(({ id, address }, row) =>
