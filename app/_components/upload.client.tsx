@@ -1,9 +1,10 @@
 "use client";
 
-import { type ChangeEvent, useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { formatBytes } from "./bytes.ts";
 import { sendFile } from "./send-file.ts";
 import styles from "./upload.module.css";
+import { useEarlyFile } from "./use-early-file.ts";
 
 interface UploadProps {
   readonly lineId: string;
@@ -45,9 +46,9 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
     };
   }, []);
 
-  async function choose(event: ChangeEvent<HTMLInputElement>) {
-    const file = event.target.files?.[0];
-    if (file === undefined) return;
+  useEarlyFile(input, take);
+
+  async function take(file: File) {
     abort.current?.abort();
     const sending = new AbortController();
     abort.current = sending;
@@ -83,7 +84,10 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
         accept=".pdf,.jpg,.jpeg,.png,application/pdf,image/jpeg,image/png"
         aria-describedby={`${id}-stage${hint === undefined ? "" : ` ${id}-hint`}`}
         aria-invalid={stage.at === "refused" ? true : undefined}
-        onChange={choose}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file !== undefined) take(file);
+        }}
       />
       <input type="hidden" name={name} value={stage.at === "stored" ? stage.id : ""} />
       <span id={`${id}-stage`} role="status">

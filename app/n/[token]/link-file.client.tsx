@@ -1,7 +1,8 @@
 "use client";
 
-import { type ChangeEvent, useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { sendFileTo } from "#app/_components/send-file.ts";
+import { useEarlyFile } from "#app/_components/use-early-file.ts";
 
 interface LinkFileWords {
   readonly label: string;
@@ -45,9 +46,9 @@ export function LinkFile({
     };
   }, []);
 
-  async function choose(event: ChangeEvent<HTMLInputElement>) {
-    const file = event.target.files?.[0];
-    if (file === undefined) return;
+  useEarlyFile(input, take);
+
+  async function take(file: File) {
     abort.current?.abort();
     const sending = new AbortController();
     abort.current = sending;
@@ -86,7 +87,10 @@ export function LinkFile({
         accept=".pdf,.jpg,.jpeg,.png,application/pdf,image/jpeg,image/png"
         aria-describedby={`${id}-hint ${id}-stage`}
         aria-invalid={stage.at === "refused" ? true : undefined}
-        onChange={choose}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file !== undefined) take(file);
+        }}
       />
       <input type="hidden" name={name} value={stage.at === "stored" ? stage.id : ""} />
       <span id={`${id}-stage`} role="status">

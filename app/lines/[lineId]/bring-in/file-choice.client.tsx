@@ -1,6 +1,7 @@
 "use client";
 
-import { useId } from "react";
+import { useId, useRef } from "react";
+import { useEarlyFile } from "#app/_components/use-early-file.ts";
 
 /** The file's field, with what is taken and what was wrong with the last one. */
 export function FileChoice({
@@ -15,6 +16,14 @@ export function FileChoice({
   readonly onFile: (file: File) => void;
 }) {
   const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  useEarlyFile(input, take);
+
+  function take(file: File) {
+    onFile(file);
+    if (input.current !== null) input.current.value = "";
+  }
+
   return (
     <div className="field">
       <label htmlFor={id}>{name === null ? "A spreadsheet or CSV file" : "Another file"}</label>
@@ -23,6 +32,7 @@ export function FileChoice({
         the value that shows.
       </span>
       <input
+        ref={input}
         id={id}
         type="file"
         className="input"
@@ -31,8 +41,7 @@ export function FileChoice({
         aria-invalid={refusal === "" ? undefined : true}
         onChange={(event) => {
           const file = event.target.files?.[0];
-          if (file !== undefined) onFile(file);
-          event.target.value = "";
+          if (file !== undefined) take(file);
         }}
       />
       <span id={`${id}-said`} role="status">

@@ -1,9 +1,10 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { type ChangeEvent, useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { formatBytes } from "#app/_components/bytes.ts";
 import upload from "#app/_components/upload.module.css";
+import { useEarlyFile } from "#app/_components/use-early-file.ts";
 import { sendVideo } from "./_send-video.ts";
 
 type Stage =
@@ -19,16 +20,16 @@ type Stage =
 /** A run's recording to be stored, with its progress; it can be stopped and gone on with. */
 export function VideoUpload({ url, label }: { readonly url: string; readonly label: string }) {
   const [stage, setStage] = useState<Stage>({ at: "empty" });
+  const input = useRef<HTMLInputElement>(null);
   const abort = useRef<AbortController | null>(null);
   const router = useRouter();
   const id = useId();
   useEffect(() => () => abort.current?.abort(), []);
   useStay(stage.at === "sending");
 
-  async function choose(event: ChangeEvent<HTMLInputElement>) {
-    const input = event.target;
-    const file = input.files?.[0];
-    if (file === undefined) return;
+  useEarlyFile(input, take);
+
+  async function take(file: File) {
     abort.current?.abort();
     const sending = new AbortController();
     abort.current = sending;
@@ -36,7 +37,7 @@ export function VideoUpload({ url, label }: { readonly url: string; readonly lab
       setStage({ at: "sending", name: file.name, have, size: file.size });
     show(0);
     const sent = await sendVideo({ url, file, signal: sending.signal, onProgress: show });
-    input.value = "";
+    if (input.current !== null) input.current.value = "";
     setStage(sent.ok ? { at: "empty" } : { at: "refused", message: sent.error });
     if (sent.ok) router.refresh();
   }
@@ -49,6 +50,7 @@ export function VideoUpload({ url, label }: { readonly url: string; readonly lab
         the same file again and it goes on.
       </span>
       <input
+        ref={input}
         id={id}
         type="file"
         className="input"
@@ -56,7 +58,10 @@ export function VideoUpload({ url, label }: { readonly url: string; readonly lab
         aria-describedby={`${id}-hint ${id}-stage`}
         aria-invalid={stage.at === "refused" ? true : undefined}
         disabled={stage.at === "sending"}
-        onChange={choose}
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          if (file !== undefined) take(file);
+        }}
       />
       <span id={`${id}-stage`} role="status">
         <StageWords stage={stage} onStop={() => abort.current?.abort()} />

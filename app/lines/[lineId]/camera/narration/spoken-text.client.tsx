@@ -1,6 +1,7 @@
 "use client";
 
-import { type ChangeEvent, useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
+import { useEarlyFile } from "#app/_components/use-early-file.ts";
 import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 
 const MOST_BYTES = 1_000_000;
@@ -9,24 +10,34 @@ const MOST_BYTES = 1_000_000;
 export function SpokenText() {
   const [text, setText] = useState("");
   const [refusal, setRefusal] = useState("");
+  const input = useRef<HTMLInputElement>(null);
+  const words = useRef<HTMLTextAreaElement>(null);
   const id = useId();
 
-  async function choose(event: ChangeEvent<HTMLInputElement>) {
-    const { target } = event;
-    const file = target.files?.[0];
-    if (file === undefined) return;
+  useEarlyFile(input, take);
+  useEffect(() => {
+    // Pasted before the page's scripts were there.
+    const early = words.current?.value ?? "";
+    if (early !== "") setText(early);
+  }, []);
+
+  async function take(file: File) {
     setRefusal("");
     if (file.size > MOST_BYTES) {
       setRefusal(`${file.name} is too large for a transcript. Choose the text, not the recording.`);
-      target.value = "";
+      empty();
       return;
     }
     const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
     if (decoded === null || decoded.text.trim() === "") {
       const what = decoded === null ? "is no text" : "is empty";
       setRefusal(`${file.name} ${what}. Choose the transcript as .vtt, .srt or .txt.`);
-      target.value = "";
+      empty();
     } else setText(decoded.text);
+  }
+
+  function empty() {
+    if (input.current !== null) input.current.value = "";
   }
 
   return (
@@ -37,6 +48,7 @@ export function SpokenText() {
           As .vtt, .srt or .txt; it fills the box below.
         </span>
         <input
+          ref={input}
           id={`${id}-file`}
           className="input"
           type="file"
@@ -44,7 +56,10 @@ export function SpokenText() {
           accept=".vtt,.srt,.txt,text/plain,text/vtt"
           aria-describedby={`${id}-hint ${id}-said`}
           aria-invalid={refusal === "" ? undefined : true}
-          onChange={choose}
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            if (file !== undefined) take(file);
+          }}
         />
         <span id={`${id}-said`} role="status">
           {refusal === "" ? null : <span className="mend">{refusal}</span>}
@@ -53,6 +68,7 @@ export function SpokenText() {
       <div className="field">
         <label htmlFor={`${id}-text`}>Or the words, pasted</label>
         <textarea
+          ref={words}
           id={`${id}-text`}
           className="input"
           name="text"
