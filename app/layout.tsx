@@ -1,6 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
 import type { ReactNode } from "react";
+import { LiveMark } from "#app/_components/live-mark.client.tsx";
 import { Masthead } from "#app/_components/masthead.tsx";
 import { OfficeOnly } from "#app/_components/office-only.client.tsx";
 import { PressGuard } from "#app/_components/press-guard.client.tsx";
@@ -46,6 +47,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
   return (
     <html lang="en" className={sourceSans.variable}>
       <body>
+        <LiveMark />
         <PressGuard />
         <TopOfPage />
         <a className="skip" href="#main">

@@ -24,7 +24,12 @@ const FREE_PORTS = `
 process.env["WYEBOOK_JOURNEY_PORTS"] ??= execFileSync(process.execPath, ["-e", FREE_PORTS], {
   encoding: "utf8",
 });
-const [EMPTY_PORT = 0, DEMO_PORT = 0] = process.env["WYEBOOK_JOURNEY_PORTS"].split(" ").map(Number);
+const [EMPTY_PORT = 0, DEMO_PORT = 0, OWN_PORT = 0] = process.env["WYEBOOK_JOURNEY_PORTS"]
+  .split(" ")
+  .map(Number);
+
+/** For a journey that starts the program by itself. */
+export const SPARE_PORT = OWN_PORT;
 
 /** Journeys run on an empty office and on the demo, each with a data folder of its own. */
 export const EMPTY_OFFICE = `http://localhost:${EMPTY_PORT}`;

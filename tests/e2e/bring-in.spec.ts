@@ -1,14 +1,15 @@
 import { expect, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 import { saved, table, typeRow } from "./support/grid.ts";
+import { open, reopen } from "./support/open.ts";
 import { openNewLine, signIn } from "./support/sign-in.ts";
 
 // A file of record entries: looked over first, what is wrong named beside its cell, nothing lost.
 
-const CARD = `Label;Distance ft;Side;Size\r
-House 21;18.5;left;4\r
-House 23;thirty;right;4\r
-House 25;52;left;4\r
+const CARD = `Label;Dist. (ft);Side;Dia;Read by\r
+House 21;18.5;left;4;K. Mori\r
+House 23;thirty;right;4;K. Mori\r
+House 25;52;left;4;\r
 `;
 
 test.use({ baseURL: DEMO_OFFICE });
@@ -16,13 +17,13 @@ test.use({ baseURL: DEMO_OFFICE });
 test("rows of a file are looked over, mended and brought in", async ({ page }) => {
   await signIn(page);
   const line = await openNewLine(page, "Yarrow Lane, 21 to 25");
-  await page.goto(`${line}/record`);
+  await open(page, `${line}/record`);
   await typeRow(page, table(page, "One record a line"), {
     word: "record",
     cells: { Kind: "card", Title: "Side sewer card", Number: "19" },
   });
   await saved(page, "One record a line");
-  await page.reload();
+  await reopen(page);
   await page
     .getByRole("link", { name: /Bring in/ })
     .first()
@@ -44,8 +45,15 @@ test("rows of a file are looked over, mended and brought in", async ({ page }) =
   await expect(bad).toHaveAttribute("aria-invalid", "true");
   await bad.fill("30");
   await page.keyboard.press("Tab");
-  await page.getByRole("button", { name: /^Bring in 3/ }).click();
+  // A column that no heading names is neither dropped nor guessed.
+  const bring = page.getByRole("button", { name: /^Bring in 3/ });
+  await expect(bring).toHaveAttribute("aria-disabled", "true");
+  await expect(page.getByText("Say above what one column of the file is")).toBeVisible();
+  await page.getByLabel("Read by comes in as").selectOption({ label: "Note" });
+  await bring.click();
   await expect(page.getByText(/3 rows came into/)).toBeVisible();
-  await page.goto(`${line}/record`);
-  await expect(table(page, "One entry a line").locator("tr[data-row-id]")).toHaveCount(3);
+  await open(page, `${line}/record`);
+  const entries = table(page, "One entry a line");
+  await expect(entries.locator("tr[data-row-id]")).toHaveCount(3);
+  await expect(entries.getByLabel("Note, row 2", { exact: true })).toHaveValue("K. Mori");
 });

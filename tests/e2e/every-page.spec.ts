@@ -1,6 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
+import { open } from "./support/open.ts";
 import { signIn } from "./support/sign-in.ts";
 
 test.use({ baseURL: DEMO_OFFICE });
@@ -59,7 +60,7 @@ for (const [scheme, rules] of [
     await signIn(page);
     const said: string[] = [];
     for (const path of PAGES) {
-      await page.goto(path);
+      await open(page, path);
       const look = new AxeBuilder({ page });
       const { violations } = await (rules.length === 0
         ? look
@@ -75,7 +76,7 @@ test("every page fits a phone without scrolling sideways", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await signIn(page);
   for (const path of PAGES) {
-    await page.goto(path);
+    await open(page, path);
     const over = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
@@ -85,7 +86,7 @@ test("every page fits a phone without scrolling sideways", async ({ page }) => {
 
 test("a wrong password is told so without saying whether the account exists", async ({ page }) => {
   for (const email of ["demo@example.com", "nobody@example.com"]) {
-    await page.goto("/sign-in");
+    await open(page, "/sign-in");
     await page.getByLabel("Mail address").fill(email);
     await page.getByLabel("Password").fill("not the password");
     await page.getByRole("button", { name: "Sign in" }).click();
@@ -96,7 +97,7 @@ test("a wrong password is told so without saying whether the account exists", as
 test("a page of the office leads a stranger to the sign-in, and on to that page", async ({
   page,
 }) => {
-  await page.goto(`${FENNEL}/cost`);
+  await open(page, `${FENNEL}/cost`);
   await expect(page).toHaveURL(/\/sign-in/);
   const answer = await page.request.get(`${DEMO_OFFICE}${FENNEL}/uploads/anything`);
   expect(answer.status()).toBeGreaterThanOrEqual(400);
@@ -114,6 +115,6 @@ test("a page tells a stranger not even its name", async ({ page }) => {
   const path = "/office/authorities/authority-quillhaven";
   const answer = await page.request.get(path, { maxRedirects: 0 });
   expect(await answer.text()).not.toContain("Quillhaven");
-  await page.goto(path);
+  await open(page, path);
   await expect(page).toHaveTitle(/^Sign in/);
 });

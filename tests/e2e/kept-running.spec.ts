@@ -5,8 +5,9 @@ import path from "node:path";
 import { expect, test } from "@playwright/test";
 import Database from "better-sqlite3";
 import { type OpenDb, openDb } from "#db/open.ts";
+import { SPARE_PORT } from "../playwright.config.ts";
 
-const PORT = 3293;
+const PORT = SPARE_PORT;
 const SIGN_IN = `http://localhost:${PORT}/sign-in`;
 
 interface Running {

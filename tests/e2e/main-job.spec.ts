@@ -3,6 +3,7 @@ import path from "node:path";
 import { expect, type Page, test } from "@playwright/test";
 import { EMPTY_FOLDER, EMPTY_OFFICE } from "../playwright.config.ts";
 import { pasteRows, saved, table, typeRow } from "./support/grid.ts";
+import { open, reopen } from "./support/open.ts";
 import { paperId, readPaper } from "./support/paper.ts";
 
 // The whole main job on a fresh line in a fresh office, typed as a person would. The sums below are
@@ -31,7 +32,7 @@ test("an office takes a shared line from the first address to the permit packet"
 });
 
 async function setUp(page: Page) {
-  await page.goto("/");
+  await open(page, "/");
   await expect(page).toHaveURL(/\/setup$/);
   await page.getByRole("textbox", { name: /^Name/ }).first().fill("Tidewater Drain Works");
   await page.getByLabel("Mail address for replies").fill("office@example.com");
@@ -46,7 +47,7 @@ async function setUp(page: Page) {
 }
 
 async function addAuthority(page: Page) {
-  await page.goto("/office");
+  await open(page, "/office");
   await page
     .getByRole("form", { name: "Add an authority" })
     .getByLabel("Name")
@@ -79,7 +80,7 @@ async function addAuthority(page: Page) {
 }
 
 async function openLine(page: Page): Promise<string> {
-  await page.goto("/lines/new");
+  await open(page, "/lines/new");
   await page.getByLabel("What the office calls it").fill("Copper Lane, 2 to 8");
   await page.getByLabel("Town").fill("Merrow Bay, WA");
   await page.getByLabel("Authority").selectOption({ label: "Merrow Bay Sewer District" });
@@ -89,7 +90,7 @@ async function openLine(page: Page): Promise<string> {
 }
 
 async function enterPeople(page: Page, line: string) {
-  await page.goto(`${line}/who`);
+  await open(page, `${line}/who`);
   const properties = table(page, "One property a line");
   await pasteRows(page, properties, {
     first: "Street address, new property",
@@ -123,7 +124,7 @@ async function enterPeople(page: Page, line: string) {
 }
 
 async function enterRecord(page: Page, line: string) {
-  await page.goto(`${line}/record`);
+  await open(page, `${line}/record`);
   await typeRow(page, table(page, "One record a line"), {
     word: "record",
     cells: {
@@ -135,7 +136,7 @@ async function enterRecord(page: Page, line: string) {
     },
   });
   await saved(page, "One record a line");
-  await page.reload();
+  await reopen(page);
   const entries = table(page, "One entry a line");
   await pasteRows(page, entries, {
     first: "Entry, new entry",
@@ -157,7 +158,7 @@ async function enterRecord(page: Page, line: string) {
 }
 
 async function enterRun(page: Page, line: string) {
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   await typeRow(page, table(page, "One run a line"), {
     word: "run",
     cells: {
@@ -172,7 +173,7 @@ async function enterRun(page: Page, line: string) {
     },
   });
   await saved(page, "One run a line");
-  await page.reload();
+  await reopen(page);
   await typeRow(page, table(page, "One known point a line"), {
     word: "known point",
     cells: { "Counter, ft": "80", "Is at station, ft": "0", "What is there": "main connection" },
@@ -193,12 +194,12 @@ async function enterRun(page: Page, line: string) {
     });
   }
   await saved(page, seen);
-  await page.reload();
+  await reopen(page);
   await expect(log.locator("tr[data-row-id]").first()).toContainText("62.1");
 }
 
 async function reconcile(page: Page, line: string) {
-  await page.goto(`${line}/agree`);
+  await open(page, `${line}/agree`);
   await expect(page.getByText(/the card reads 2\.\d ft short/i).first()).toBeVisible();
   await page.getByRole("button", { name: "Accept all 3" }).click();
   await expect(page.getByText(/3 agree/).first()).toBeVisible();
@@ -215,7 +216,7 @@ async function reconcile(page: Page, line: string) {
 }
 
 async function applyRule(page: Page, line: string) {
-  await page.goto(`${line}/answers`);
+  await open(page, `${line}/answers`);
   await page
     .getByLabel("Rule applied on this line")
     .selectOption({ label: "Merrow Bay Sewer District: Owners to the main, shared by users" });
@@ -224,7 +225,7 @@ async function applyRule(page: Page, line: string) {
 }
 
 async function price(page: Page, line: string) {
-  await page.goto(`${line}/cost`);
+  await open(page, `${line}/cost`);
   await typeRow(page, table(page, "Priced work"), {
     word: "item",
     cells: {
@@ -238,7 +239,7 @@ async function price(page: Page, line: string) {
     },
   });
   await saved(page, "Priced work");
-  await page.reload();
+  await reopen(page);
   const choose = page.getByRole("form", { name: "Choose a rule" });
   await choose.getByRole("combobox", { name: /^Rule/ }).selectOption("portion-used");
   await choose.getByLabel("Why this rule").fill("All four owners asked for it on November 21");
@@ -249,7 +250,7 @@ async function price(page: Page, line: string) {
 }
 
 async function draft(page: Page, line: string, kind: string, count: number) {
-  await page.goto(`${line}/told/write?kind=${kind}`);
+  await open(page, `${line}/told/write?kind=${kind}`);
   const boxes = page.getByRole("group", { name: "Proposed" }).getByRole("checkbox");
   await expect(boxes).toHaveCount(count);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
@@ -277,7 +278,7 @@ async function writeLetters(page: Page, line: string) {
   await page.getByRole("link", { name: "Proposed split" }).nth(1).click();
   const sheet = page.getByRole("article");
   await expect(sheet.first()).toBeVisible();
-  await page.goto(`${line}/told`);
+  await open(page, `${line}/told`);
   // One without a mail address cannot be reached by e-mail: the office is told and nothing is lost.
   await send.getByLabel("Proposed split to Agnieszka Łódź").uncheck();
   await send.getByLabel("How they went").selectOption({ label: "e-mail" });
@@ -300,7 +301,7 @@ function unsent(): string[] {
 }
 
 async function buildPacket(page: Page, line: string) {
-  await page.goto(`${line}/authority`);
+  await open(page, `${line}/authority`);
   await expect(page.getByText(/Recorded easement/).first()).toBeVisible();
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("side-sewer");
@@ -333,10 +334,10 @@ async function buildPacket(page: Page, line: string) {
 }
 
 async function findAgain(page: Page) {
-  await page.goto("/");
+  await open(page, "/");
   await expect(page.getByRole("link", { name: "Copper Lane, 2 to 8" }).first()).toBeVisible();
   for (const words of ["8 Copper", "pena", "SS-26-0914"]) {
-    await page.goto(`/search?for=${encodeURIComponent(words)}`);
+    await open(page, `/search?for=${encodeURIComponent(words)}`);
     await expect(page.getByRole("heading", { name: "Copper Lane, 2 to 8" }).first()).toBeVisible();
   }
 }

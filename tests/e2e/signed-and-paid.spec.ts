@@ -2,6 +2,7 @@ import AxeBuilder from "@axe-core/playwright";
 import { type Browser, expect, type Page, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 import { saved, table, typeRow } from "./support/grid.ts";
+import { open, reopen } from "./support/open.ts";
 import { signIn } from "./support/sign-in.ts";
 import { threeHouses } from "./support/three-houses.ts";
 
@@ -31,7 +32,7 @@ test("a split is signed, superseded, signed again and paid", async ({ page, brow
 });
 
 async function bringIn(page: Page): Promise<string> {
-  await page.goto("/lines/import");
+  await open(page, "/lines/import");
   await page.getByLabel("Or paste it here").fill(threeHouses(`Larkmoor Row ${Date.now()}`));
   await page.getByRole("button", { name: "Bring it in" }).click();
   await expect(page).toHaveURL(/\/lines\/line-larkmoor/);
@@ -41,7 +42,7 @@ async function bringIn(page: Page): Promise<string> {
 async function typeWork(page: Page, cells: Readonly<Record<string, string>>) {
   await typeRow(page, table(page, "Priced work"), { word: "item", cells });
   await saved(page, "Priced work");
-  await page.reload();
+  await reopen(page);
 }
 
 async function choosePortion(page: Page, why: string) {
@@ -52,7 +53,7 @@ async function choosePortion(page: Page, why: string) {
 }
 
 async function price(page: Page, line: string) {
-  await page.goto(`${line}/cost`);
+  await open(page, `${line}/cost`);
   await typeWork(page, {
     Item: "Dig and replace",
     Place: "stretch",
@@ -69,13 +70,13 @@ async function price(page: Page, line: string) {
 
 /** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
 async function letterLink(page: Page, line: string): Promise<string> {
-  await page.goto(`${line}/told/write?kind=proposed-split`);
+  await open(page, `${line}/told/write?kind=proposed-split`);
   await page.getByRole("button", { name: "Write the drafts" }).click();
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   await send.getByLabel("How they went").selectOption({ label: "certified mail" });
   await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
   await expect(page.getByText("3 letters").first()).toBeVisible();
-  await page.goto(`${line}/told`);
+  await open(page, `${line}/told`);
   const letters = page.getByRole("link", { name: /Proposed split/ });
   const mine = page
     .getByRole("row")
@@ -97,7 +98,7 @@ async function sign(browser: Browser, link: string, amount: string) {
   const page = await context.newPage();
   const letter = page.getByRole("link", { name: "Open the letter as a PDF" });
   await expect(async () => {
-    await page.goto(link);
+    await open(page, link);
     await expect(letter).toBeVisible({ timeout: 2_000 });
   }).toPass({ timeout: 120_000 });
   await expect(page.getByText(amount).first()).toBeVisible();
@@ -155,15 +156,15 @@ async function isReadableOnAPhone(page: Page) {
 async function looksSuperseded(browser: Browser, link: string) {
   const context = await browser.newContext({ baseURL: DEMO_OFFICE });
   const page = await context.newPage();
-  await page.goto(link);
+  await open(page, link);
   await expect(page.getByText(/Signed on a superseded amount/).first()).toBeVisible();
   await context.close();
 }
 
 async function supersede(page: Page, line: string) {
-  await page.goto(`${line}/told/consents`);
+  await open(page, `${line}/told/consents`);
   await expect(page.getByText(/Odalys Marchetti/).first()).toBeVisible();
-  await page.goto(`${line}/cost`);
+  await open(page, `${line}/cost`);
   await typeWork(page, {
     Item: "Point repair at the crack",
     Place: "point",
@@ -176,12 +177,12 @@ async function supersede(page: Page, line: string) {
   await choosePortion(page, "The crack at 15 ft is mended too");
   for (const amount of Object.values(SECOND))
     await expect(page.getByText(amount).first()).toBeVisible();
-  await page.goto(`${line}/told/consents`);
+  await open(page, `${line}/told/consents`);
   await expect(page.getByText(/superseded amount/i).first()).toBeVisible();
 }
 
 async function pay(page: Page, line: string) {
-  await page.goto(`${line}/cost/money`);
+  await open(page, `${line}/cost/money`);
   const invoice = page.getByRole("form", { name: "Invoice what is open" });
   await invoice.getByRole("button", { name: "Enter these in the book" }).click();
   await expect(page.getByText("$4,300.00").first()).toBeVisible();
@@ -201,7 +202,7 @@ async function pay(page: Page, line: string) {
 
   const csv = await page.request.get(`${line}/cost/money/csv`);
   expect(await csv.text()).toContain("433.33");
-  await page.goto(`${line}/cost/money/a`);
+  await open(page, `${line}/cost/money/a`);
   await expect(page.getByText("check 1042").first()).toBeVisible();
   await expect(page.getByText(SECOND.c)).toHaveCount(0);
 }

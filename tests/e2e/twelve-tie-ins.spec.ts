@@ -1,6 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 import { pasteRows, saved, table, typeRow } from "./support/grid.ts";
+import { open, reopen } from "./support/open.ts";
 import { openNewLine, signIn } from "./support/sign-in.ts";
 import { CARD, HOUSES, NARRATION, TRUTH } from "./support/twelve-tie-ins.ts";
 
@@ -22,7 +23,7 @@ test("twelve tie-ins are reconciled from a card, a narration and a recording", a
 });
 
 async function enterHouses(page: Page, line: string) {
-  await page.goto(`${line}/who`);
+  await open(page, `${line}/who`);
   await pasteRows(page, table(page, "One property a line"), {
     first: "Street address, new property",
     rows: [
@@ -34,13 +35,13 @@ async function enterHouses(page: Page, line: string) {
 }
 
 async function enterCard(page: Page, line: string) {
-  await page.goto(`${line}/record`);
+  await open(page, `${line}/record`);
   await typeRow(page, table(page, "One record a line"), {
     word: "record",
     cells: { Kind: "card", Title: "Side sewer card", Number: "88", "Measured from": "the main" },
   });
   await saved(page, "One record a line");
-  await page.reload();
+  await reopen(page);
   await pasteRows(page, table(page, "One entry a line"), {
     first: "Entry, new entry",
     rows: CARD,
@@ -50,7 +51,7 @@ async function enterCard(page: Page, line: string) {
 }
 
 async function enterRun(page: Page, line: string) {
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   await typeRow(page, table(page, "One run a line"), {
     word: "run",
     cells: {
@@ -68,7 +69,7 @@ async function enterRun(page: Page, line: string) {
 }
 
 async function enterNarration(page: Page, line: string) {
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   await page.getByRole("link", { name: "Draft the log from what was said" }).click();
   const form = page.getByRole("form", { name: "What was said" });
   const draft = () => page.getByRole("button", { name: "Draft the log from it" }).click();
@@ -99,13 +100,13 @@ async function enterNarration(page: Page, line: string) {
   await rows.getByRole("button", { name: /Take back: “Five feet/ }).click();
   await expect(rows.getByRole("checkbox", { name: /Five feet/ })).toBeVisible();
 
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   const log = table(page, "One observation a line");
   await expect(log.locator("tr[data-row-id]").filter({ hasText: "" })).not.toHaveCount(0);
 }
 
 async function addRecording(page: Page, line: string) {
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   await page.getByText("Add the recording of Run 1").click();
   const choose = page.getByLabel("The recording", { exact: true });
   await choose.setInputFiles({
@@ -139,7 +140,7 @@ async function addRecording(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await page.goto(`${line}/agree`);
+  await open(page, `${line}/agree`);
   await expect(
     page.getByText(/the card reads 3\.\d ft short|shorter throughout/i).first(),
   ).toBeVisible();

@@ -2,6 +2,7 @@ import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
 import { pasteRows, saved, table, typeRow } from "./support/grid.ts";
+import { open, reopen } from "./support/open.ts";
 import { openNewLine, signIn } from "./support/sign-in.ts";
 
 // What is typed, pasted and pressed is what is meant, in a real browser.
@@ -14,13 +15,13 @@ const ENTRIES = "One entry a line";
 async function openCard(page: Page, name: string): Promise<string> {
   await signIn(page);
   const line = await openNewLine(page, name);
-  await page.goto(`${line}/record`);
+  await open(page, `${line}/record`);
   await typeRow(page, table(page, "One record a line"), {
     word: "record",
     cells: { Kind: "card", Title: "Side sewer card" },
   });
   await saved(page, "One record a line");
-  await page.reload();
+  await reopen(page);
   return line;
 }
 
@@ -52,7 +53,7 @@ test("a word from the middle of a choice picks nothing and stays as it was typed
 
 test("“seen” is seen, whether it is typed or pasted", async ({ page }) => {
   await signIn(page);
-  await page.goto("/lines/fennel-0001/agree");
+  await open(page, "/lines/fennel-0001/agree");
   const tests = table(page, "Tests on T2");
   const rows = tests.locator("tr[data-row-id]");
   const before = await rows.count();
@@ -158,7 +159,7 @@ test("what needs fixing is one press away", async ({ page }) => {
 
 test("a press below a table that is typed in is not lost", async ({ page }) => {
   await signIn(page);
-  await page.goto("/office/authorities/authority-quillhaven");
+  await open(page, "/office/authorities/authority-quillhaven");
   const steps = page.getByRole("grid", { name: /^Steps where/ });
   await steps.getByLabel("Step, new step", { exact: true }).click();
   const fill = page.getByRole("button", { name: "Show the holidays" });
@@ -183,7 +184,7 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
 
 test("a press counts also where the page moves under it", async ({ page }) => {
   await signIn(page);
-  await page.goto("/lines/fennel-0001/agree");
+  await open(page, "/lines/fennel-0001/agree");
   const settle = page.locator("summary").filter({ hasText: "Settle what it is and whose" }).first();
   await settle.scrollIntoViewIfNeeded();
   const box = await settle.boundingBox();
@@ -200,7 +201,7 @@ test("a press counts also where the page moves under it", async ({ page }) => {
 
 test("another question begins at its top after something was saved", async ({ page }) => {
   const line = await openCard(page, "Yarrow Lane, saved");
-  await page.goto(`${line}/camera`);
+  await open(page, `${line}/camera`);
   const pipe = page.getByRole("form", { name: "The shared pipe" });
   await pipe.getByLabel("Upper end of the trunk").fill("120");
   await pipe.getByRole("button").first().click();

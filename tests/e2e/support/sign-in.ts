@@ -1,9 +1,10 @@
 import { expect, type Page } from "@playwright/test";
 import { DEMO_OFFICE } from "../../playwright.config.ts";
+import { open } from "./open.ts";
 
 /** Signs in to the demo office as its admin. */
 export async function signIn(page: Page): Promise<void> {
-  await page.goto("/sign-in");
+  await open(page, "/sign-in");
   await page.getByLabel("Mail address").fill("demo@example.com");
   await page.getByLabel("Password").fill("demo-office-2026");
   await page.getByRole("button", { name: "Sign in" }).click();
@@ -12,7 +13,7 @@ export async function signIn(page: Page): Promise<void> {
 
 /** Opens a file on a new line under the demo's authority; its address without the question. */
 export async function openNewLine(page: Page, name: string): Promise<string> {
-  await page.goto("/lines/new");
+  await open(page, "/lines/new");
   await page.getByLabel("What the office calls it").fill(name);
   await page.getByLabel("Town").fill("Quillhaven, WA");
   await page.getByLabel("Authority").selectOption({ index: 1 });

@@ -49,12 +49,11 @@ export function ReplyCard({
   const { lineId, file, reply, today, work } = part;
   const { receivedOn, kind, suitsOn, words, takenBy, uploadId } = reply;
   const verb = REPLY_WORDS[kind];
+  const said = notice === null ? capital(verb) : `${partyName(file, notice.partyId)} ${verb}`;
+  const title = `${said}, ${formatDay(receivedOn, today)}`;
   return (
     <article className="stack-tight">
-      <h3>
-        {notice === null ? capital(verb) : `${partyName(file, notice.partyId)} ${verb}`},{" "}
-        {formatDay(receivedOn, today)}
-      </h3>
+      <h3>{title}</h3>
       {notice === null ? null : (
         <p className="muted">
           To the letter{" "}
@@ -71,7 +70,7 @@ export function ReplyCard({
       {isDealtWith(reply) ? (
         <DealtWith lineId={lineId} reply={reply} today={today} work={work} />
       ) : (
-        <Waiting lineId={lineId} reply={reply} today={today} work={work} />
+        <Waiting lineId={lineId} reply={reply} title={title} today={today} work={work} />
       )}
     </article>
   );
@@ -152,7 +151,7 @@ function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
   return hints[kind] ?? null;
 }
 
-function Waiting({ lineId, reply, today, work }: Part) {
+function Waiting({ lineId, reply, title, today, work }: Part & { readonly title: string }) {
   const hint = todo(lineId, reply);
   return (
     <>
@@ -162,7 +161,7 @@ function Waiting({ lineId, reply, today, work }: Part) {
       {work ? (
         <ActionForm
           action={dealWithReplyAction.bind(null, { lineId, replyId: reply.id })}
-          label="Deal with this reply"
+          label={`Deal with this reply: ${title}`}
           className="stack-tight screen-only"
         >
           <div className="form-grid">
