@@ -46,6 +46,21 @@ export function sentenceOf(refusal: Pick<Refusal, "reason" | "detail">): string 
   return MESSAGES[refusal.reason](refusal.detail.replace(/\.\s*$/, ""));
 }
 
+/**
+ * The state of a form over which somebody else saved: who, where theirs stands, and that nothing typed
+ * is lost. Its page has to be drawn anew, so that saving again is meant to replace theirs.
+ */
+export function overtaken(
+  by: string,
+  { where, form }: { where: string; form: FormData },
+): FormState {
+  const who = by === "" ? "Somebody else" : by;
+  return refused(
+    `Not saved yet: ${who} saved this since you opened it. Theirs stands ${where}; what you typed is still here. Save again to put yours in its place.`,
+    form,
+  );
+}
+
 /** The state of a form after its operation: `words` if it was done, else the refusal beside its field. */
 export function stateOf<T>(
   result: Result<T, Refusal>,

@@ -8,11 +8,10 @@ import { ownPath } from "#app/_own-path.ts";
 import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { getUserOfSession } from "#db/queries/user.ts";
+import { ABSOLUTE_MINUTES } from "#lib/domain/user/session.ts";
 import { type Deed, mayDo, type User } from "#lib/domain/user/user.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Act, Actor } from "#lib/operations/act.ts";
-
-const COOKIE_DAYS = 30;
 
 /** Who is asking, or null. */
 export const getUser = cache(async (): Promise<User | null> => {
@@ -73,7 +72,7 @@ export async function keepSessionToken(token: string): Promise<void> {
     sameSite: "lax",
     secure: servedOverHttps(),
     path: "/",
-    maxAge: COOKIE_DAYS * 24 * 60 * 60,
+    maxAge: ABSOLUTE_MINUTES * 60,
   });
 }
 

@@ -4,7 +4,7 @@ import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
+import { overtaken, sentenceOf, stateOf } from "#app/_messages.ts";
 import { officeField, officeFrom } from "#app/_office-form.ts";
 import { requireAct } from "#app/_session.ts";
 import { USER_ROLES } from "#lib/domain/user/user.ts";
@@ -17,7 +17,11 @@ export async function saveOfficeAction(_state: FormState, form: FormData): Promi
   const act = await requireAct();
   const office = officeFrom(form);
   if (!office.ok) return refused(office.error.message, form, office.error.path);
-  const saved = saveOffice(act, office.value);
+  const saved = saveOffice(act, office.value, { seen: textOf(form, "seen") });
+  if (!saved.ok && saved.error.reason === "changed-meanwhile") {
+    revalidatePath("/", "layout");
+    return overtaken(saved.error.detail, { where: "above the form", form });
+  }
   if (!saved.ok) return refused(sentenceOf(saved.error), form, officeField(saved.error.path));
   revalidatePath("/", "layout");
   return stateOf(saved, { words: "Saved.", form });

@@ -13,6 +13,7 @@ import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
 import type { Office } from "#lib/domain/file/line-file.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { saveOfficeAction } from "./actions.ts";
 
 /** The office's own facts, and, for admins, the form to change them. */
@@ -60,6 +61,7 @@ export function OfficeFacts({
         <details className="screen-only">
           <summary>Change these facts</summary>
           <ActionForm action={saveOfficeAction} label="Facts of the office">
+            <input type="hidden" name="seen" value={seenOf(office)} />
             <OfficeFields office={office} />
             <OfficeLetterFields office={office} />
             <div>

@@ -1,24 +1,36 @@
 import { updateRow } from "#db/queries/row.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
+import type { Notice } from "#lib/domain/letter/notice.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
+import { changedSince } from "./seen.ts";
 
 interface NoticeWords {
   readonly lineId: string;
   readonly noticeId: string;
   readonly ownWords: string;
   readonly replyBy: string | null;
+  /** `seenOf(wordsOf(draft))` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string;
+}
+
+/** What the form of a draft is filled in from. */
+export function wordsOf({ ownWords, replyBy }: Pick<Notice, "ownWords" | "replyBy">) {
+  return { ownWords, replyBy };
 }
 
 const MOST_WORDS = 20_000;
 
-/** Saves the office's own words on a draft, and the day by which an answer is asked. */
+/**
+ * Saves the office's own words on a draft, and the day by which an answer is asked. Refuses where
+ * somebody saved other words since the form was filled in.
+ */
 export function saveNoticeWords(
   act: Act,
-  { lineId, noticeId, ownWords, replyBy }: NoticeWords,
+  { lineId, noticeId, ownWords, replyBy, seen }: NoticeWords,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "save-notice-words" } as const;
   return changeLine(act, deal, (file) => {
@@ -29,6 +41,11 @@ export function saveNoticeWords(
     if (replyBy !== null && !isDay(replyBy))
       return refuse("bad-value", "replyBy", "Write a day as 2026-11-25");
     const { value } = draft;
+    const last = file.history.findLast(
+      ({ action, detail }) => action === "save-notice-words" && detail.includes(`"${noticeId}"`),
+    );
+    const changed = changedSince(seen, { now: wordsOf(value), last });
+    if (changed !== null) return changed;
     const same = value.ownWords === ownWords && value.replyBy === replyBy;
     return ok({
       value: null,

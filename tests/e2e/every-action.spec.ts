@@ -301,3 +301,64 @@ test("signing out ends the session at once", async () => {
   await callAction(office, { action, path: "/", args: [], cookie });
   expect((await ask(office.port, page)).status).toBe(307);
 });
+
+test("behind a proxy with https: its word on the address is taken, its own host does no harm", async () => {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-proxied-"));
+  fs.rmSync(folder, { recursive: true });
+  const env = { WYEBOOK_ADDRESS: "https://office.example.com", WYEBOOK_PROXY: "127.0.0.1" };
+  const proxied = await startOwnOffice({ port: 3294, folder, env });
+  try {
+    const through = {
+      Origin: "https://office.example.com",
+      Host: "inside:3200",
+      "X-Forwarded-For": "198.51.100.77, 203.0.113.7",
+    };
+    const { cookie, answer } = await signInTo(proxied, PEOPLE.office, { headers: through });
+    expect(cookie).toMatch(/^__Host-wyebook=.+/);
+    expect(answer.headers["set-cookie"]?.[0]).toMatch(/Secure/);
+    expect(answer.headers["strict-transport-security"]).toBe("max-age=31536000");
+    const seen = () => proxied.db.prepare("select address from sign_ins").pluck().all();
+    expect(seen()).toEqual(["203.0.113.7"]);
+    // Somebody who gets past the proxy is who they are, whatever they say.
+    await signInTo(proxied, PEOPLE.office, { headers: through, from: "127.0.0.9" });
+    expect(seen()).toEqual(["203.0.113.7", "127.0.0.9"]);
+    const stranger = { ...through, Origin: "https://evil.example" };
+    const forged = await signInTo(proxied, PEOPLE.office, { headers: stranger });
+    expect(forged.answer.status).toBeGreaterThanOrEqual(400);
+    const link = actionNamed("makeLinkAction");
+    const made = await callAction(proxied, {
+      ...{ action: link, path: pathOf(link), cookie, headers: through, origin: through.Origin },
+      args: ACTION_CALLS["makeLinkAction"]?.args(proxied.db) ?? [],
+    });
+    expect(made.text).toContain('"url":"https://office.example.com/n/');
+  } finally {
+    await proxied.stop();
+  }
+});
+
+test("a stored file is asked for again each time, and not shown after signing out", async () => {
+  const { cookie } = await signInTo(office, PEOPLE.office);
+  const place = `/lines/${LINE}/uploads/note.png`;
+  const put = await ask(office.port, {
+    ...{ method: "PUT", path: `/lines/${LINE}/uploads?name=note.png`, body: PICTURE },
+    headers: { Cookie: cookie, Origin: office.origin, Host: `localhost:${office.port}` },
+  });
+  expect(put.status, put.text).toBe(201);
+  const { id } = JSON.parse(put.text) as { id: string };
+  const at = { method: "GET", path: place.replace("note.png", id) };
+  const first = await ask(office.port, { ...at, headers: { Cookie: cookie } });
+  expect(first.status).toBe(200);
+  expect(first.headers["cache-control"]).toBe("private, no-cache");
+  const etag = first.headers.etag ?? "";
+  const again = { Cookie: cookie, "If-None-Match": etag };
+  expect((await ask(office.port, { ...at, headers: again })).status).toBe(304);
+  const action = actionNamed("signOutAction");
+  await callAction(office, { action, path: "/", args: [], cookie });
+  expect((await ask(office.port, { ...at, headers: again })).status).toBe(401);
+});
+
+/** One transparent pixel. */
+const PICTURE = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==",
+  "base64",
+);

@@ -14,7 +14,7 @@ import {
   textsOf,
   ticked,
 } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
+import { overtaken, sentenceOf, stateOf } from "#app/_messages.ts";
 import { newToken, requireAct } from "#app/_session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
@@ -126,8 +126,11 @@ export async function saveWordsAction(
     noticeId,
     ownWords: textOf(form, "ownWords"),
     replyBy: textOrNull(form, "replyBy"),
+    seen: textOf(form, "seen"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
+  if (!saved.ok && saved.error.reason === "changed-meanwhile")
+    return overtaken(saved.error.detail, { where: "in the letter below", form });
   return stateOf(saved, { words: "Saved; the letter below has it.", form });
 }
 

@@ -5,7 +5,7 @@ import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { readEnv } from "#lib/env.ts";
 import { openLinkPaper } from "#lib/operations/open-link.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";
-import { storedPath } from "#lib/storage/store.ts";
+import { isStoredWhole, storedPath } from "#lib/storage/store.ts";
 import { doorOf, stopOf, stopWords } from "../_door.ts";
 
 /** The letter's PDF, what was signed (`?file=`), or a picture in the letter: the stored bytes. */
@@ -22,7 +22,9 @@ export async function GET(
   }
   const upload = opened.value;
   const place = storedPath(readEnv().dataFolder, upload.sha256);
-  if (!fs.existsSync(place)) return refusedRequest(410, LINK_WORDS.en.stops["letter-not-ready"]);
+  // What was signed is these very bytes: others are not handed out in their place.
+  if (!isStoredWhole(readEnv().dataFolder, upload.sha256))
+    return refusedRequest(410, LINK_WORDS.en.stops["letter-not-ready"]);
   return new Response(Readable.toWeb(fs.createReadStream(place)) as BodyInit, {
     headers: {
       "Content-Type": upload.type,

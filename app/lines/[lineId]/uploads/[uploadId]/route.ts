@@ -8,9 +8,12 @@ import { readEnv } from "#lib/env.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";
 import { storedPath } from "#lib/storage/store.ts";
 
-/** A stored file of the line, to be shown in the browser under its own name. */
+/**
+ * A stored file of the line, to be shown in the browser under its own name. The browser may keep it and
+ * has to ask each time, so that it shows nothing after signing out.
+ */
 export async function GET(
-  _request: Request,
+  request: Request,
   { params }: { params: Promise<{ lineId: string; uploadId: string }> },
 ): Promise<Response> {
   if ((await getUser()) === null) return signedOut();
@@ -18,16 +21,19 @@ export async function GET(
   const upload = getUpload(db(), uploadId);
   if (upload === null || upload.lineId !== lineId)
     return refusedRequest(404, "There is no such file on this line.");
+  const kept = { ETag: `"${upload.sha256}"`, "Cache-Control": "private, no-cache" };
+  if (request.headers.get("if-none-match") === kept.ETag)
+    return new Response(null, { status: 304, headers: kept });
   const place = storedPath(readEnv().dataFolder, upload.sha256);
   if (!fs.existsSync(place))
     return refusedRequest(410, "The file's bytes are gone from the data folder; restore a backup.");
   return new Response(Readable.toWeb(fs.createReadStream(place)) as BodyInit, {
     headers: {
+      ...kept,
       "Content-Type": upload.type,
       "Content-Length": String(upload.bytes),
       "Content-Disposition": contentDisposition("inline", upload.name),
       "X-Content-Type-Options": "nosniff",
-      "Cache-Control": "private, max-age=3600",
     },
   });
 }

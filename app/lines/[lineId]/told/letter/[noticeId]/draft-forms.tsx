@@ -3,6 +3,8 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Notice } from "#lib/domain/letter/notice.ts";
+import { wordsOf } from "#lib/operations/save-notice-words.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { dropDraftAction, saveWordsAction } from "../../actions.ts";
 
 /** The office's own words, the reply-by day, and dropping the draft. */
@@ -24,6 +26,7 @@ export function DraftForms({
         action={saveWordsAction.bind(null, place)}
         label="Your own words"
       >
+        <input type="hidden" name="seen" value={seenOf(wordsOf(notice))} />
         <Field
           label="Words above the standing text"
           name="ownWords"
