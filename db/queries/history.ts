@@ -1,4 +1,4 @@
-import { desc, isNull } from "drizzle-orm";
+import { and, desc, eq, isNull, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { history } from "#db/schema.ts";
 import type { HistoryEntry } from "#lib/domain/file/line-file.ts";
@@ -25,4 +25,22 @@ export function listOfficeHistory(db: Db): HistoryEntry[] {
     .where(isNull(history.lineId))
     .orderBy(desc(history.position))
     .all();
+}
+
+/** Who brought a line in with a file, and when; null where it was opened here. */
+export function getImport(db: Db, lineId: string): Pick<HistoryEntry, "at" | "by"> | null {
+  const row = db
+    .select({ at: history.at, by: history.by })
+    .from(history)
+    .where(
+      and(
+        isNull(history.lineId),
+        eq(history.action, "import-line"),
+        eq(sql`json_extract(${history.detail}, '$.lineId')`, lineId),
+      ),
+    )
+    .orderBy(desc(history.position))
+    .limit(1)
+    .get();
+  return row ?? null;
 }

@@ -1,9 +1,11 @@
+import { createHash } from "node:crypto";
 import type { Db } from "#db/open.ts";
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { insertHistory } from "#db/queries/history.ts";
 import { getLine, insertLine } from "#db/queries/line.ts";
 import { checkReferencesAtEnd, insertRow, ROW_LISTS } from "#db/queries/row.ts";
 import { getUpload } from "#db/queries/upload.ts";
+import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { withSightings } from "#lib/domain/file/with-sightings.ts";
 import { type ActorRole, mayDo } from "#lib/domain/user/user.ts";
@@ -21,7 +23,7 @@ export interface ImportRefusal extends Refusal {
 /**
  * Takes a line file into the office as it is, history and stored files included. Refuses a line that
  * is there already, a file with anything wrong in it, and stored files without their bytes. Tie-ins
- * that were seen and written down without one get theirs. An authority that the office knows stays
+ * that were seen and written down without one get theirs. Signatures have to be what was signed. An authority that the office knows stays
  * as the office has it; one that it does not know comes in only through an admin.
  */
 export function importLine(act: Act, text: string): Result<{ lineId: string }, ImportRefusal> {
@@ -37,6 +39,7 @@ export function importLine(act: Act, text: string): Result<{ lineId: string }, I
           { path: "line.id", reason: `There is a line with the id "${file.line.id}" already` },
         ]);
       const problems = [
+        ...chainProblems(file),
         ...uploadProblems(db, read.value),
         ...authorityProblems(db, file, act.actor.role),
       ];
@@ -71,6 +74,19 @@ function insertFile(db: Db, file: LineFile): void {
     });
   for (const entry of file.history) insertHistory(db, lineId, entry);
 }
+
+/** A signature that is not what was signed, or not in its place, comes in as no signature at all. */
+function chainProblems(file: LineFile): FileProblem[] {
+  const sha256 = (text: string) => createHash("sha256").update(text).digest("hex");
+  return checkChain(file, sha256).flatMap(({ fault }, at) =>
+    fault === null ? [] : [{ path: `signatures.${at}`, reason: CHAIN_WORDS[fault] }],
+  );
+}
+
+const CHAIN_WORDS: Record<ChainFault, string> = {
+  changed: "The signature, or the consent that it stands for, is not what was signed",
+  "out-of-order": "The signature does not follow from the one before it",
+};
 
 function uploadProblems(db: Db, { file, contents }: ReadFile): FileProblem[] {
   return file.uploads.flatMap(({ id, name }, at) => {

@@ -8,6 +8,7 @@ import { idsBeside, withSightings } from "#lib/domain/file/with-sightings.ts";
 import { latestDay } from "#lib/exchange/latest-day.ts";
 import { type ReadFile, readLineFile, writeLineFile } from "#lib/exchange/line-file.ts";
 import { reportJson } from "#lib/exchange/report-json.ts";
+import type { Act } from "#lib/operations/act.ts";
 import { exportLine } from "#lib/operations/export-line.ts";
 import { importLine } from "#lib/operations/import-line.ts";
 import { anyLineFile, mended } from "../../support/any-line-file.ts";
@@ -33,13 +34,22 @@ function keep(read: ReadFile): void {
   JSON.stringify(reportJson(file, reportOn(file, latestDay(file))));
   const db = aDb();
   const act = anAct(db, { role: "admin", dataFolder });
-  const taken = importLine(act, writeLineFile(read));
-  if (!taken.ok) throw new Error(`Read but not taken in: ${taken.error.detail}`);
-  const out = exportLine({ db, dataFolder }, taken.value.lineId) ?? "";
+  const lineId = takenIn(act, JSON.parse(writeLineFile(read)) as object);
+  const out = exportLine({ db, dataFolder }, lineId) ?? "";
   db.$client.close();
   const again = readLineFile(out);
   if (!again.ok) throw new Error(`Not read again: ${JSON.stringify(again.error)}`);
   expect(writeLineFile(again.value)).toBe(out);
+}
+
+/** Taken in without the signatures that nobody gave: made up, they are sealed by nothing. */
+function takenIn(act: Act, file: object): string {
+  const taken = importLine(act, JSON.stringify(file));
+  if (taken.ok) return taken.value.lineId;
+  const { problems } = taken.error;
+  if (problems.length === 0 || !problems.every(({ path: at }) => /^signatures\.\d+$/.test(at)))
+    throw new Error(`Read but not taken in: ${taken.error.detail}`);
+  return takenIn(act, { ...file, signatures: [] });
 }
 
 const dataFolder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-any-"));

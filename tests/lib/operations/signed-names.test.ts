@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
+import { getImport } from "#db/queries/history.ts";
 import { listVisits } from "#db/queries/link.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { certificateOf } from "#lib/domain/consent/certificate.ts";
@@ -12,6 +13,8 @@ import { mayAddLinkFile } from "#lib/operations/add-link-file.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { dealWithReply } from "#lib/operations/deal-with-reply.ts";
 import { decideSignedName } from "#lib/operations/decide-signed-name.ts";
+import { exportLine } from "#lib/operations/export-line.ts";
+import { importLine } from "#lib/operations/import-line.ts";
 import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
@@ -24,7 +27,7 @@ import {
   aSplit,
   type LinkDesk,
 } from "../../support/link.ts";
-import { aDesk, addRows, anAct, fileOf, must } from "../../support/office.ts";
+import { aDb, aDesk, addRows, aFolder, anAct, fileOf, must } from "../../support/office.ts";
 
 const SIGNED = {
   kinds: ["pay"],
@@ -318,4 +321,24 @@ test("before a document that was signed on screen, the packet has its signature:
     file.signatures[0]?.hash ?? "no hash",
   ])
     expect(said).toContain(words);
+});
+
+test("importLine() takes no signature that is not what was signed, and the office keeps that a line came in so", async () => {
+  const { desk, sign } = await asked();
+  const { act, lineId } = desk;
+  must(await sign("Ottilie Brandvold"));
+  const text = exportLine(act, lineId) ?? "";
+  const file = JSON.parse(text) as { signatures: Record<string, unknown>[] };
+  const forged = { ...file.signatures[0], signedName: "Eve" };
+  const elsewhere = anAct(aDb(), { role: "admin", dataFolder: aFolder() });
+  const bring = (signatures: object[]) =>
+    importLine(elsewhere, JSON.stringify({ ...file, signatures }));
+  expect(bring([forged])).toMatchObject({ error: { problems: [{ path: "signatures.0" }] } });
+  expect(bring([{ ...file.signatures[0], previousHash: "a".repeat(64) }])).toMatchObject({
+    error: { problems: [{ path: expect.stringMatching(/^signatures\.0/) }] },
+  });
+  expect(getImport(elsewhere.db, lineId)).toBeNull();
+  must(importLine(elsewhere, text));
+  expect(getImport(elsewhere.db, lineId)).toEqual({ at: elsewhere.now, by: "Dana Okafor" });
+  expect(getImport(act.db, lineId)).toBeNull();
 });

@@ -1,9 +1,12 @@
 import type { Metadata } from "next";
 import { Empty } from "#app/_components/empty.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
+import { getImport } from "#db/queries/history.ts";
 import { dayAt } from "#lib/domain/calendar/days.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import { momentWords } from "#lib/domain/consent/moment.ts";
 import type { HistoryEntry } from "#lib/domain/file/line-file.ts";
 import { officeZone } from "#lib/operations/office-day.ts";
 import { lineFileOf } from "../_file.ts";
@@ -43,6 +46,7 @@ export default async function HappenedPage({
   return (
     <>
       <QuestionHead lineId={lineId} question="happened" />
+      <Imported lineId={lineId} zone={zone} />
       <Section
         title="Everything that was written to this file"
         note="The newest first. It can be added to and never changed; every entry says who, when and what."
@@ -169,4 +173,19 @@ function timeIn(zone: string, at: string): string {
     hour: "numeric",
     minute: "2-digit",
   }).format(new Date(at));
+}
+
+/** What is told before a file was brought in rests on that file, names included. */
+function Imported({ lineId, zone }: { readonly lineId: string; readonly zone: string }) {
+  const imported = getImport(db(), lineId);
+  if (imported === null) return null;
+  return (
+    <NoticeBox kind="note" title="This line came in with a line file">
+      <p>
+        {imported.by} brought it in on {momentWords(imported.at, zone, "en")}. Everything that is
+        told from before then came with the file, and so did the names in it: this office did not
+        see it happen.
+      </p>
+    </NoticeBox>
+  );
 }

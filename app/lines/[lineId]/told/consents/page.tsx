@@ -10,6 +10,7 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { lineFileOf } from "../../_file.ts";
 import { counted, listed, partyName } from "../../_names.ts";
 import { ConsentTable } from "../consent-table.tsx";
+import { signatureFaults } from "./_signature-faults.ts";
 import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
 import { ConsentLog } from "./consent-log.tsx";
 import { HeldNames } from "./held-names.tsx";
@@ -34,6 +35,7 @@ export default async function ConsentsPage({
           <Link href={`/lines/${lineId}/told/refusal`}>What if somebody does not agree?</Link>
         </p>
       </PageHead>
+      <BrokenBox lineId={lineId} file={file} />
       <HeldNames lineId={lineId} file={file} work={may("work-the-file")} />
       <SupersededBox lineId={lineId} file={file} report={report} />
       <Section
@@ -79,6 +81,27 @@ function answerWords(file: LineFile): string {
   const no = refused === 0 ? "none refused" : `${refused} refused`;
   const names = held === 0 ? "" : `, ${held} signed in another name`;
   return `${counted(given, "consent")} given, ${no}${names}.`;
+}
+
+/** Signatures that are no longer what was signed: somebody changed them, or lost the document. */
+function BrokenBox({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  const faults = signatureFaults(file);
+  if (faults.length === 0) return null;
+  return (
+    <div className="page-head">
+      <NoticeBox kind="caution" title="A signature is not what was signed">
+        {faults.map(({ signature }) => (
+          <p key={signature.id}>
+            <Link href={`/lines/${lineId}/told/consents/signature/${signature.id}`}>
+              {signature.signedName}
+            </Link>
+            : it does not check out any more. Do not rely on it before you have compared it with a
+            backup.
+          </p>
+        ))}
+      </NoticeBox>
+    </div>
+  );
 }
 
 function SupersededBox({

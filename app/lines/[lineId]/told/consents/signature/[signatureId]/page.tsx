@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
@@ -6,17 +5,19 @@ import { CertificateList } from "#app/_components/certificate.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { getImport } from "#db/queries/history.ts";
 import { certificateOf } from "#lib/domain/consent/certificate.ts";
-import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
+import type { ChainFault } from "#lib/domain/consent/chain.ts";
+import { momentWords } from "#lib/domain/consent/moment.ts";
 import type { Signature } from "#lib/domain/consent/signature.ts";
 import { type ConsentStanding, signedStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { readEnv } from "#lib/env.ts";
-import { isStoredWhole } from "#lib/storage/store.ts";
 import { lineFileOf } from "../../../../_file.ts";
 import { lowered, partyName, propertyName } from "../../../../_names.ts";
 import { CONSENT_WORDS } from "../../../../_terms.ts";
 import { PaperLink } from "../../../paper-link.tsx";
+import { signatureFaults } from "../../_signature-faults.ts";
 
 export const metadata: Metadata = { title: "Certificate of a signature" };
 
@@ -45,6 +46,7 @@ export default async function SignaturePage({
       </PageHead>
       <Section title="Is it what was signed?">
         <Checks file={file} signature={signature} />
+        <BroughtIn lineId={lineId} signature={signature} />
       </Section>
       <Section title={certificate.title}>
         <CertificateList certificate={certificate} />
@@ -88,16 +90,15 @@ const FAULT_WORDS: Record<ChainFault, string> = {
 };
 
 function Checks({ file, signature }: { readonly file: LineFile; readonly signature: Signature }) {
-  const chain = checkChain(file, (text) => createHash("sha256").update(text).digest("hex"));
-  const own = chain.find(({ signatureId }) => signatureId === signature.id)?.fault ?? null;
-  const others = chain.filter(({ fault, signatureId }) => fault && signatureId !== signature.id);
-  const whole = isStoredWhole(readEnv().dataFolder, signature.documentHash);
-  const number = chain.findIndex(({ signatureId }) => signatureId === signature.id) + 1;
-  if (own !== null || !whole || others.length > 0) {
+  const faults = signatureFaults(file);
+  const own = faults.find((each) => each.signature.id === signature.id);
+  const others = faults.filter((each) => each.signature.id !== signature.id);
+  const number = file.signatures.findIndex(({ id }) => id === signature.id) + 1;
+  if (faults.length > 0) {
     return (
       <NoticeBox kind="caution" title="It does not check out">
-        {own === null ? null : <p>{FAULT_WORDS[own]}</p>}
-        {whole ? null : (
+        {own?.chain ? <p>{FAULT_WORDS[own.chain]}</p> : null}
+        {own === undefined || own.whole ? null : (
           <p>
             The stored document is missing, or its bytes are no longer those that were signed.
             Restore it from a backup of that time.
@@ -115,8 +116,20 @@ function Checks({ file, signature }: { readonly file: LineFile; readonly signatu
   return (
     <p>
       Yes. The document’s bytes are those that were signed, no word of the signature was changed
-      since, and it stands in its place: number {number} of {chain.length} on this line. Checked
-      just now.
+      since, and it stands in its place: number {number} of {file.signatures.length} on this line.
+      Checked just now.
+    </p>
+  );
+}
+
+/** A signature that came with a line file was given elsewhere: what it says of itself is all there is. */
+function BroughtIn({ lineId, signature }: { lineId: string; signature: Signature }) {
+  const imported = getImport(db(), lineId);
+  if (imported === null || imported.at <= signature.signedAt) return null;
+  return (
+    <p>
+      It came with the line file that {imported.by} brought in on{" "}
+      {momentWords(imported.at, signature.zone, "en")}; this office did not see it given.
     </p>
   );
 }
