@@ -16,7 +16,7 @@ import type { Refusal } from "./act.ts";
 import { refuse } from "./change.ts";
 
 /** Something that was changed behind the program's back, or got lost. */
-export interface DataFault {
+interface DataFault {
   /** The line's name; empty for the office as a whole. */
   readonly where: string;
   readonly words: string;
