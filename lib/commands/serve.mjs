@@ -66,9 +66,10 @@ export function serve({ port, dataFolder, ready }) {
     end(asked > 2 ? "SIGKILL" : "SIGTERM");
   }
 
+  /** One after the other: whoever closes the database last folds its log in, if nobody else closes it too. */
   function end(signal) {
     pages.stop(signal);
-    worker.stop(signal);
+    pages.over.then(() => worker.stop(signal));
     setTimeout(() => {
       say("It takes too long to end, and is ended now; what was saved is safe.");
       pages.stop("SIGKILL");

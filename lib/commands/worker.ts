@@ -21,6 +21,14 @@ const UNREADABLE = 3;
 // What is written into the data folder is the owner's alone.
 process.umask(0o077);
 
+// Before the database is open: whoever is ended with it open leaves its log behind.
+const stopping = new AbortController();
+process.on("SIGTERM", () => stopping.abort());
+process.on("SIGINT", () => {
+  // A terminal tells it to everybody at once; the command that started it says when it is its turn.
+  if (process.channel === undefined) stopping.abort();
+});
+
 const env = readEnv();
 const opened = openOffice(env.dataFolder, new Date().toISOString());
 if (!opened.ok) {
@@ -38,9 +46,6 @@ const place: Workplace = {
   smtp: env.smtp,
   mailFrom: env.mailFrom,
 };
-
-const stopping = new AbortController();
-for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => stopping.abort());
 
 // Started by another program, it ends with that one.
 if (process.channel !== undefined) {
