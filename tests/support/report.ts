@@ -1,5 +1,5 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { CoverageSpan, EntryFinding, Report, TieInFinding } from "#lib/domain/file/report.ts";
+import type { EntryFinding, Report, TieInFinding } from "#lib/domain/file/report.ts";
 import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import type { Hold, HoldCause, HoldStop } from "#lib/domain/tiein/hold.ts";
@@ -66,14 +66,6 @@ export function anEntryFinding(
     tieInId: null,
     ...overrides,
   };
-}
-
-export function aSpan(
-  from: number,
-  to: number,
-  state: CoverageSpan["state"] = "seen",
-): CoverageSpan {
-  return { from, to, state };
 }
 
 export function aReach(

@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
 import type { Standing } from "../reconcile/pairing.ts";
 import { sayList } from "../split/say-list.ts";
+import { isOwnerOpen } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { forCount, sayCount, sayParts } from "./say.ts";
 
@@ -34,13 +35,18 @@ interface Counted {
   readonly many: string;
 }
 
-/** Pairings that wait for a person are counted as that, whatever they would come to. */
+/**
+ * Pairings that wait for a person are counted as that, whatever they would come to; entries that a
+ * person explained as explained; tie-ins on no record by whether it is settled whose they are.
+ */
 function countsOf({ tieIns, entries }: Report): Counted[] {
   const told = tieIns.filter((finding) => !waitsForDecision(finding));
   const ofTieIns = (standing: Standing) =>
     told.filter((finding) => finding.standing === standing).length;
+  const left = entries.filter(isOpenEntry);
   const ofEntries = (standing: Standing) =>
-    entries.filter((finding) => isOpenEntry(finding) && finding.standing === standing).length;
+    left.filter((finding) => !finding.decided && finding.standing === standing).length;
+  const settled = ofTieIns("undocumented") - told.filter(isOwnerOpen).length;
   return [
     counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
     counted(tieIns.length - told.length, "waits for a decision", "wait for a decision"),
@@ -52,7 +58,9 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
       "with its place not clear",
       "with their place not clear",
     ),
-    counted(ofTieIns("undocumented"), "undocumented"),
+    counted(left.filter(({ decided }) => decided).length, "explained"),
+    counted(told.filter(isOwnerOpen).length, "undocumented"),
+    counted(settled, "not on record but settled"),
     counted(ofTieIns("accepted-by-ruling"), "accepted by the authority"),
     counted(ofTieIns("inactive"), "inactive"),
     counted(ofTieIns("not-a-sanitary-branch"), "not a sanitary branch", "not sanitary branches"),
@@ -83,21 +91,21 @@ function openings(file: LineFile, report: Report): Opening[] {
   ];
 }
 
-/** Undocumented and not yet shown whose. */
+/** On no record, and not yet shown whose, or put down to somebody without proof. */
 function undocumentedOpening({ tieIns }: Report): Opening[] {
-  const open = tieIns.filter(isUnsettled);
-  if (open.length === 0) return [];
-  const labels = sayList(open.map(({ tieIn }) => tieIn.label));
-  return [
-    {
-      closes: `Find out what ${labels} ${forCount(open.length, "serves", "serve")}`,
-      pressing: PRESSING.holds,
-    },
+  const open = tieIns.filter(isOwnerOpen);
+  const unknown = open.filter(({ propertyId }) => propertyId === null);
+  const unproven = open.filter(({ propertyId }) => propertyId !== null);
+  const labels = (of: readonly TieInFinding[]) => sayList(of.map(({ tieIn }) => tieIn.label));
+  const closes = [
+    ...(unknown.length === 0
+      ? []
+      : [`Find out what ${labels(unknown)} ${forCount(unknown.length, "serves", "serve")}`]),
+    ...(unproven.length === 0
+      ? []
+      : [`Prove whose ${labels(unproven)} ${forCount(unproven.length, "is", "are")}`]),
   ];
-}
-
-function isUnsettled({ standing, live, propertyId }: TieInFinding): boolean {
-  return standing === "undocumented" && live && propertyId === null;
+  return closes.map((each) => ({ closes: each, pressing: PRESSING.holds }));
 }
 
 /** A shift or stretch that the pairs rest on and nobody has accepted; none needs no word. */

@@ -1,5 +1,6 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan, Report } from "../file/report.ts";
+import { unseenStretches } from "../run/coverage.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { forCount, sayCount, sayParts, saySpan } from "./say.ts";
@@ -34,7 +35,7 @@ export function cameraAnswer(file: LineFile, report: Report): Reply {
         pressing: PRESSING.stalls,
       },
     ]);
-  const gaps = report.coverage.filter(isUnseen);
+  const gaps = unseenStretches(report.coverage).filter(isUnseen);
   const adrift = runsAdrift(file, report);
   const sentence = sayParts([
     [sayCount(file.runs.length, "run"), reachedWords(report)]
@@ -69,12 +70,13 @@ function gapWords(gaps: readonly UnseenSpan[]): string[] {
   return more === 0 ? words : [...words, `${more} more stretches not seen`];
 }
 
-/** Runs with something observed of which nothing has a station. */
+/** Runs that no reading ties to the main: what they saw has no station. */
 function runsAdrift(file: LineFile, report: Report): string[] {
   return file.runs
     .filter(({ id }) => {
+      const ran = report.runCoverage.find(({ runId }) => runId === id);
       const own = report.stations.filter(({ runId }) => runId === id);
-      return own.length > 0 && own.every(({ station }) => station === null);
+      return ran?.from == null && own.every(({ station }) => station === null);
     })
     .map(({ name }) => name);
 }
@@ -82,15 +84,17 @@ function runsAdrift(file: LineFile, report: Report): string[] {
 function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Opening[] {
   const open: Opening[] = [];
   if (adrift.length > 0) {
-    const runs = sayList(adrift);
-    const them = forCount(adrift.length, "it tells", "they tell");
+    const [first = "", ...others] = adrift;
+    const rest = others.length === 0 ? "" : `, then ${sayList(others)}`;
+    const it = forCount(adrift.length, "it tells", "they tell");
     open.push({
-      closes: `Give ${runs} a reading at a place whose station is known; until then ${them} no stations`,
+      closes: `Tie ${first} to the main with a reading at a place whose station is known${rest}; until then ${it} no stations`,
       pressing: PRESSING.stalls,
     });
   }
   const [gap] = gaps;
-  if (gap !== undefined)
+  // What a run saw that is not tied yet may be just what seems unseen.
+  if (gap !== undefined && adrift.length === 0)
     open.push({
       closes: `Look at ${saySpan(gap.from, gap.to)} again ${REMEDY_WORDS[gap.state]}`,
       pressing: PRESSING.ordinary,

@@ -1,9 +1,10 @@
 import type { EntryFinding, TieInFinding } from "../file/report.ts";
 import type { RecordEntry } from "../record/record.ts";
+import { unseenStretches } from "../run/coverage.ts";
+import { faultsSeen, type SeenFault } from "../run/faults.ts";
 import { newestPicture } from "../run/newest-picture.ts";
 import { heading, heldStretches, list, paragraph, pictures, table } from "./common.ts";
 import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts";
-import { faultsSeen, type SeenFault } from "./faults.ts";
 import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
@@ -193,7 +194,7 @@ function recordLines({ file, report, words }: LetterFacts): string[] {
 }
 
 function coverageLines({ report, words }: LetterFacts): string[] {
-  return report.coverage.flatMap(({ from, to, state }) =>
+  return unseenStretches(report.coverage).flatMap(({ from, to, state }) =>
     state === "seen" ? [] : [words.finding.gap(words.stretch(from, to), words.coverage[state])],
   );
 }

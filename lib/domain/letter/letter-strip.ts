@@ -1,11 +1,11 @@
 import type { TieInFinding } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
 import { landOf } from "../line/whose-land.ts";
+import { faultsSeen } from "../run/faults.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "../strip/drawing.ts";
 import { workTitle } from "./common.ts";
 import { knownOwner, type LetterFacts, whoOf } from "./facts.ts";
-import { faultsSeen } from "./faults.ts";
 import type { LetterBlock } from "./letter.ts";
 import { mergeStretches } from "./merge.ts";
 

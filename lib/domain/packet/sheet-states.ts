@@ -9,6 +9,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { scopeInForce, workInForce } from "../split/scope-in-force.ts";
 import { landUnsaid } from "../tiein/land-holds.ts";
+import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import { noticeState } from "./notice-state.ts";
@@ -116,10 +117,7 @@ function scheduleState({ file, report }: PacketInput): SheetState {
 }
 
 function testState({ report }: PacketInput): SheetState {
-  const open = report.tieIns.filter(
-    ({ standing, level, tieIn }) =>
-      standing === "undocumented" && level < 5 && !tieIn.ownerAccepted,
-  );
+  const open = report.tieIns.filter(isOwnerOpen);
   return wanting(
     open.map(({ tieIn }) => `Whose tie-in ${tieIn.label} is has not been shown by tests.`),
     "No tie-in waits for a test.",

@@ -1,7 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { CoverageSpan } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
-import type { Converter } from "./convert.ts";
+import { type Converter, counterTolerance } from "./convert.ts";
 import { convertersOf } from "./observe.ts";
 import type { Gap, Run } from "./run.ts";
 
@@ -52,6 +52,20 @@ export function farthestLook(file: CoverageFacts): Cft {
     looksOf(file, run, converter),
   );
   return looks.reduce((far, look) => Math.max(far, look.to), 0);
+}
+
+/**
+ * The stretches that nobody saw and that are worth another look. Where a run ended short of an end of
+ * the trunk by no more than its counter may be off, it may as well have reached it.
+ */
+export function unseenStretches(coverage: readonly CoverageSpan[]): CoverageSpan[] {
+  const last = coverage.length - 1;
+  return coverage.filter(({ from, to, state }, at) => {
+    const isEnd = at === 0 || at === last;
+    const beside = at === 0 ? coverage[1] : coverage[last - 1];
+    const isShort = to - from <= counterTolerance(to) && beside?.state === "seen";
+    return state !== "seen" && !(state === "not-inspected" && isEnd && isShort);
+  });
 }
 
 /** The worst that coverage says of a stretch: null where all of it was seen. */

@@ -4,6 +4,7 @@ import type { Cft } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
 import { type RankedAgreement, rankedAgreements } from "../responsibility/agreement-standing.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { faultsSeen } from "../run/faults.ts";
 import { stationObservations } from "../run/observe.ts";
 import { itemAmount } from "./item-amount.ts";
 import { type Leaver, leaversOf } from "./leavers.ts";
@@ -82,13 +83,13 @@ export function groundOf(file: LineFile, found: Found, unknownShares: UnknownSha
   };
 }
 
-/** Where the camera saw faults that have a station, rising, each place once. */
+/**
+ * Where the pipe has faults that have a station, rising, each place once: what two runs saw is one,
+ * and a stretch counts from its lower end, since whoever joins along it flows through a part of it.
+ */
 export function faultStations(file: Pick<LineFile, "runs" | "anchors" | "observations">): Cft[] {
-  const kinds = new Map(file.observations.map((seen) => [seen.id, seen.kind]));
-  const stations = stationObservations(file).flatMap(({ observationId, station }) =>
-    kinds.get(observationId) === "fault" && station !== null ? [station] : [],
-  );
-  return [...new Set(stations)].sort((a, b) => a - b);
+  const faults = faultsSeen(file, { stations: stationObservations(file) });
+  return [...new Set(faults.flatMap(({ from }) => from ?? []))].sort((a, b) => a - b);
 }
 
 /** Properties without a live tie-in: they pay only where an agreement or a payer names them. */

@@ -3,7 +3,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { formatFeet, plainFeet } from "../line/station.ts";
 import type { Stretch } from "../line/stretch.ts";
-import { bearsDemand } from "../tiein/evidence.ts";
+import { isOwnerOpen } from "../tiein/open-question.ts";
 import {
   type DeepestPlace,
   deepestBetween,
@@ -207,16 +207,12 @@ function liveBranches({ span, site: { tieIns } }: Asked): readonly TieInFinding[
   });
 }
 
-function isUnproven({ standing, level, tieIn }: TieInFinding): boolean {
-  return standing === "undocumented" && !bearsDemand(level, tieIn.ownerAccepted);
-}
-
 /** A liner closes, and a burst cuts off, every branch that it passes. */
 function closedBranches(asked: Asked, { unproven, all, joins }: ClosingWords): ScopeNeed[] {
   const under = liveBranches(asked);
-  const reopened = under.filter((finding) => !isUnproven(finding));
+  const reopened = under.filter((finding) => !isOwnerOpen(finding));
   return [
-    ...under.filter(isUnproven).map((finding) => ({
+    ...under.filter(isOwnerOpen).map((finding) => ({
       words: `Stop: ${sayBranch(finding)} is on no record and it is not proven whose it is. ${unproven}`,
       citation: "",
       stops: true,

@@ -4,6 +4,7 @@ import type { TieIn } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
+import { isOwnerOpen } from "../tiein/open-question.ts";
 import { bandsOn } from "./bands.ts";
 import { type FileDrawing, STRIP_TOPICS, type StripMark, type StripTopic } from "./drawing.ts";
 import { holdMarks, holdSpots } from "./hold-marks.ts";
@@ -168,7 +169,7 @@ function tieInMarks(file: LineFile, report: Report): StripMark[] {
         label: root === finding ? tieIn.label : `${tieIn.label} on ${root.tieIn.label}`,
         detail: tieInDetail(finding, owner),
         brief: tieInBrief(finding, owner),
-        loud: finding.standing === "undocumented" || held.has(tieIn.id),
+        loud: isOwnerOpen(finding) || held.has(tieIn.id),
         sentence: tieInSentence(finding, { station, owner }),
       },
     ];
@@ -179,12 +180,15 @@ function tieInDetail(finding: TieInFinding, owner: string | null): string {
   const { standing, tieIn } = finding;
   if (standing === "inactive") return "inactive";
   if (standing === "not-a-sanitary-branch") return TIE_IN_WORDS[tieIn.kind];
-  if (standing === "undocumented") return `undocumented, ${owner ?? "owner unknown"}`;
-  return owner ?? "owner unknown";
+  if (standing !== "undocumented") return owner ?? "owner unknown";
+  if (!finding.live) return `not on record, ${TIE_IN_WORDS[tieIn.kind]}`;
+  if (isOwnerOpen(finding) || owner === null)
+    return `undocumented, ${owner === null ? "owner unknown" : `perhaps ${owner}`}`;
+  return `${owner}, not on record`;
 }
 
 function tieInBrief(finding: TieInFinding, owner: string | null): string {
-  if (finding.standing === "undocumented") return "undocumented";
+  if (isOwnerOpen(finding)) return "undocumented";
   return tieInDetail(finding, owner === null ? null : owner.replace(/^(\d+) .*$/, "no. $1"));
 }
 
@@ -202,8 +206,9 @@ function tieInSentence(
   finding: TieInFinding,
   { station, owner }: { station: Cft; owner: string | null },
 ): string {
+  const at = `${finding.tieIn.label} at ${formatFeet(station)}`;
   const whose = owner === null ? "owner unknown" : `serves ${owner}`;
-  return `${finding.tieIn.label} at ${formatFeet(station)}, ${whose}: ${finding.sentence}`;
+  return finding.live ? `${at}, ${whose}: ${finding.sentence}` : `${at}: ${finding.sentence}`;
 }
 
 /** The tie-in on the trunk through which this one flows. Stops where the parents go round. */

@@ -5,10 +5,10 @@ import type { Stretch } from "../line/stretch.ts";
 import { LIKELY_LIMIT } from "../reconcile/likeness.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { crossingCauses } from "./crossing-holds.ts";
-import { bearsDemand } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
 import { landCauses } from "./land-holds.ts";
 import { needCauses } from "./need-holds.ts";
+import { isOwnerOpen } from "./open-question.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import { around, holdsAgainst, placeOfTieIn } from "./stopped-by.ts";
@@ -102,8 +102,7 @@ function tieInCause(finding: TieInFinding, { proposals, tieIns }: HoldFacts): Ra
   const name = nameOf(tieIn);
   const stretch = placeOfTieIn(finding, tieIns);
   const subject = { subjectId: tieIn.id, subjectLabel: name, stretch };
-  const known = bearsDemand(finding.level, tieIn.ownerAccepted);
-  if (standing === "undocumented" && finding.live && !known)
+  if (isOwnerOpen(finding))
     return [
       {
         cause: "tie-in-owner-unknown",

@@ -8,7 +8,7 @@ import { type Cft, formatFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { candidatesFor } from "./candidates.ts";
 import { dyeWait, LEAST_WAIT } from "./dye-wait.ts";
-import { bearsDemand } from "./evidence.ts";
+import { isOwnerOpen } from "./open-question.ts";
 import type { FloorDrain, TestDay, TestStop } from "./test-day.ts";
 
 export const STOP_ORDERS = ["likeliest-first", "upstream-first"] as const;
@@ -60,10 +60,7 @@ const MORNING: DayAsked = { order: "likeliest-first", startsAt: 9 * 60 };
 
 /** Undocumented branches whose owner is not shown yet: what a test day is for. */
 export function tieInsToTest({ tieIns }: Pick<Report, "tieIns">): TieInFinding[] {
-  return tieIns.filter(
-    ({ standing, live, level, tieIn }) =>
-      standing === "undocumented" && live && !bearsDemand(level, tieIn.ownerAccepted),
-  );
+  return tieIns.filter(isOwnerOpen);
 }
 
 /**

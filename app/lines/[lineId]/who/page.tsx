@@ -15,6 +15,7 @@ import type { RowTable } from "#lib/domain/file/row-table.ts";
 import { formatFeet } from "#lib/domain/line/station.ts";
 import { personRows } from "#lib/domain/party/people.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
+import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
 import { peopleRevision } from "#lib/operations/save-people.ts";
 import { lineFileOf } from "../_file.ts";
 import { counted } from "../_names.ts";
@@ -74,9 +75,7 @@ interface GridProps {
 }
 
 function NobodysTieIns({ lineId, report }: { readonly lineId: string; readonly report: Report }) {
-  const nobodys = report.tieIns.filter(
-    (each) => each.standing === "undocumented" && each.propertyId === null,
-  );
+  const nobodys = report.tieIns.filter((each) => isOwnerOpen(each) && each.propertyId === null);
   if (nobodys.length === 0) return null;
   const places = nobodys.map(({ tieIn, station }) =>
     station === null ? tieIn.label : `${tieIn.label} at ${formatFeet(station)}`,

@@ -4,15 +4,19 @@ import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { Gap, Run } from "#lib/domain/run/run.ts";
 import {
   aClockRule,
   aConsent,
   aDelivery,
   aFile,
+  aGap,
   aHistoryEntry,
   aLocateTicket,
   aNotice,
   anAddress,
+  anAnchor,
   anAuthority,
   anEntry,
   anEvent,
@@ -40,7 +44,6 @@ import {
   anOutcome,
   aReach,
   aReport,
-  aSpan,
 } from "#tests/support/report.ts";
 
 function answer(
@@ -140,40 +143,66 @@ describe("what is on record", () => {
 });
 
 describe("what the camera saw", () => {
-  const runs = [aRun("Run 1"), aRun("Run 2")];
+  const tied = [anAnchor("Run 1"), anAnchor("Run 2")];
+  const two = (first: Partial<Run> = {}, second: Partial<Run> = {}) => [
+    aRun("Run 1", { toCounter: 8_800, ...first }),
+    aRun("Run 2", { toCounter: 8_800, ...second }),
+  ];
+  const camera = (facts: Parameters<typeof aFile>[0]) => {
+    const file = aFile({ line: { upperEnd: 8_800 }, ...facts });
+    return answer("camera", file, { report: reportOn(file, "2026-11-25") });
+  };
 
   test("answersOn() says from where to where, and what was under water", () => {
-    const coverage = [aSpan(0, 4_100), aSpan(4_100, 4_700, "under-water"), aSpan(4_700, 8_800)];
-    expect(answer("camera", aFile({ runs }), { report: aReport({ coverage }) })).toMatchObject({
+    const gaps = ["Run 1", "Run 2"].map((run) =>
+      aGap(run, { id: run, fromCounter: 4_100, toCounter: 4_700 }),
+    );
+    expect(camera({ runs: two(), anchors: tied, gaps })).toMatchObject({
       sentence: "2 runs, 0 to 88 ft; 41 to 47 ft under water",
       closes: "Look at 41 to 47 ft again once the water is out",
     });
   });
 
   test("answersOn() counts what no run reached, and gaps beyond three", () => {
-    const coverage = [
-      aSpan(0, 1_000),
-      aSpan(1_000, 1_250, "blocked"),
-      aSpan(1_250, 2_000, "not-in-view"),
-      aSpan(2_000, 3_000, "not-recorded"),
-      aSpan(3_000, 4_000, "not-inspected"),
-    ];
-    expect(answer("camera", aFile({ runs }), { report: aReport({ coverage }) }).sentence).toBe(
-      "2 runs, 0 to 30 ft; 10 to 12.5 ft blocked; 12.5 to 20 ft not in view; 2 more stretches not seen",
+    const gap = (from: number, to: number, cause: Gap["cause"]) =>
+      aGap("Run 1", { id: cause, fromCounter: from, toCounter: to, cause });
+    const sentence = camera({
+      runs: [aRun("Run 1", { toCounter: 3_000 })],
+      anchors: tied.slice(0, 1),
+      gaps: [
+        gap(1_000, 1_250, "blocked"),
+        gap(1_250, 2_000, "not-in-view"),
+        gap(2_000, 3_000, "not-recorded"),
+      ],
+      line: { upperEnd: 4_000 },
+    }).sentence;
+    expect(sentence).toBe(
+      "1 run, 0 to 30 ft; 10 to 12.5 ft blocked; 12.5 to 20 ft not in view; 2 more stretches not seen",
     );
   });
 
-  test("answersOn() says which runs are relative only", () => {
-    const adrift = { runId: "Run 2", toStation: null, uncertainty: null, side: "left" } as const;
-    const stations = [{ ...adrift, observationId: "o", station: null }];
-    const report = aReport({ coverage: [aSpan(0, 8_800)], stations });
-    expect(answer("camera", aFile({ runs }), { report }).sentence).toBe(
-      "2 runs, 0 to 88 ft; Run 2 relative only",
-    );
-    expect(
-      answer("camera", aFile({ runs: [aRun("Run 2")] }), { report: aReport({ stations }) })
-        .sentence,
-    ).toBe("1 run; Run 2 relative only");
+  test("answersOn() ties the first run first, and sends nobody to look again before", () => {
+    expect(camera({ runs: two() })).toMatchObject({
+      sentence: "2 runs; 0 to 88 ft not inspected; Run 1 and Run 2 relative only",
+      closes:
+        "Tie Run 1 to the main with a reading at a place whose station is known, then Run 2; until then they tell no stations",
+      pressing: 50,
+    });
+    expect(camera({ runs: two({ toCounter: 5_000 }), anchors: tied.slice(0, 1) })).toMatchObject({
+      sentence: "2 runs, 0 to 50 ft; 50 to 88 ft not inspected; Run 2 relative only",
+      closes:
+        "Tie Run 2 to the main with a reading at a place whose station is known; until then it tells no stations",
+    });
+  });
+
+  test("answersOn() sends nobody to look again at half a foot that the counter may be off by", () => {
+    const facts = (toCounter: number) => ({
+      line: { upperEnd: 16_500 },
+      runs: [aRun("Run 1", { toCounter })],
+      anchors: tied.slice(0, 1),
+    });
+    expect(camera(facts(16_450))).toMatchObject({ sentence: "1 run, 0 to 164.5 ft", closes: null });
+    expect(camera(facts(16_300)).closes).toBe("Look at 163 to 165 ft again with a further run");
   });
 });
 
@@ -184,7 +213,9 @@ describe("whether they agree", () => {
     const report = aReport({
       tieIns: [
         ...["T1", "T2", "T4", "T5"].map((id) => aFinding(id)),
-        ...["T3", "T6"].map((id) => aFinding(id, { standing: "undocumented", propertyId: null })),
+        ...["T3", "T6"].map((id) =>
+          aFinding(id, { standing: "undocumented", propertyId: null, level: 1 }),
+        ),
       ],
       entries: [
         anEntryFinding("House 12", { tieInId: "T1" }),
@@ -206,6 +237,12 @@ describe("whether they agree", () => {
     });
   });
 
+  test("answersOn() counts an entry that a person explained as explained, not as not seen", () => {
+    const explained = anEntryFinding("House 14", { standing: "on-record-not-seen" });
+    const report = aReport({ tieIns: [aFinding("T1")], entries: [explained] });
+    expect(answer("agree", aFile(both), { report }).sentence).toBe("1 agrees, 1 explained");
+  });
+
   test("answersOn() wants entries explained that nothing answers to", () => {
     const open = anEntryFinding("House 14", {
       standing: "on-record-not-inspected",
@@ -221,9 +258,15 @@ describe("whether they agree", () => {
   });
 
   test("answersOn() is closed once an undocumented tie-in is shown to be somebody's", () => {
+    const open = aFinding("T4", { standing: "undocumented", level: 4 });
+    const named = aReport({ tieIns: [open] });
+    expect(answer("agree", aFile(both), { report: named })).toMatchObject({
+      sentence: "1 undocumented",
+      closes: "Prove whose T4 is",
+    });
     const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
     expect(answer("agree", aFile(both), { report })).toMatchObject({
-      sentence: "1 undocumented",
+      sentence: "1 not on record but settled",
       pressing: 0,
     });
   });

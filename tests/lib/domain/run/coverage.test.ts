@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { coverageOf, farthestLook, unseenPart } from "#lib/domain/run/coverage.ts";
+import type { CoverageSpan } from "#lib/domain/file/report.ts";
+import { coverageOf, farthestLook, unseenPart, unseenStretches } from "#lib/domain/run/coverage.ts";
 import { aFile, aGap, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
 
 test("coverageOf() says what a run saw, what it could not see and where none went", () => {
@@ -72,6 +73,24 @@ test("unseenPart() finds what hides part of a stretch, and nothing where all was
   expect(unseenPart(coverage, { from: 4_000, to: 4_110 })?.state).toBe("under-water");
   expect(unseenPart(coverage, { from: 4_000, to: 4_100 })).toBeNull();
   expect(unseenPart(coverage, { from: 5_000, to: 6_000 })).toBeNull();
+});
+
+test("unseenStretches() leaves out an end that a run may as well have reached, and nothing else", () => {
+  const tail = (from: number, state: CoverageSpan["state"] = "not-inspected") =>
+    unseenStretches([
+      { from: 0, to: from, state: "seen" },
+      { from, to: 16_500, state },
+    ]);
+  expect(tail(16_450)).toEqual([]);
+  expect(tail(16_300)).toHaveLength(1);
+  expect(tail(16_450, "under-water")).toHaveLength(1);
+  const between = [
+    { from: 0, to: 8_100, state: "seen" },
+    { from: 8_100, to: 8_150, state: "not-inspected" },
+    { from: 8_150, to: 16_500, state: "seen" },
+  ] as const;
+  expect(unseenStretches(between)).toEqual([between[1]]);
+  expect(unseenStretches([{ from: 0, to: 50, state: "not-inspected" }])).toHaveLength(1);
 });
 
 test("coverageOf() covers the trunk once, and agrees foot by foot with looking at each run", () => {

@@ -113,6 +113,19 @@ describe("splitOutcomes()", () => {
     expect(presentChoice(two, "upstream-of-fault").faultStation).toBeNull();
   });
 
+  test("presentChoice() takes what two runs saw of one fault for one, from its lower end", () => {
+    const crack = { kind: "fault", fault: "crack" } as const;
+    const file = aFile({
+      runs: [aRun("up"), aRun("down", { direction: "downstream" })],
+      anchors: [anAnchor("up"), anAnchor("down", { counter: 0, station: 10_000 })],
+      observations: [
+        anObservation("a", { runId: "up", ...crack, counter: 2_860, toCounter: 3_260 }),
+        anObservation("b", { runId: "down", ...crack, counter: 6_740, toCounter: 7_140 }),
+      ],
+    });
+    expect(presentChoice(file, "upstream-of-fault").faultStation).toBe(2_860);
+  });
+
   test("presentChoice() takes the only placed point where no fault was placed", () => {
     const scope = [
       aScopeItem("spot", { place: "point", from: 4_100, to: null }),

@@ -108,6 +108,36 @@ function band(
 }
 
 describe("drawStrip()", () => {
+  test("draws an undocumented tie-in quietly once it is settled whose it is, and asks nothing of a dead one", () => {
+    const drawn = drawStrip(
+      FILE,
+      report({
+        tieIns: [
+          finding("t1", { standing: "undocumented", level: 5 }),
+          finding("t2", {
+            station: 3450,
+            standing: "inactive",
+            live: false,
+            propertyId: null,
+            sentence: "Taken out of use.",
+          }),
+        ],
+      }),
+      "agree",
+    );
+    expect(
+      drawn.below.map(({ loud, detail, brief, sentence }) => [loud, detail, brief, sentence]),
+    ).toEqual([
+      [
+        false,
+        "12 Fennel Row, not on record",
+        "no. 12, not on record",
+        "T1 at 17.5 ft, serves 12 Fennel Row: Within 1 ft of the entry.",
+      ],
+      [false, "inactive", "inactive", "T2 at 34.5 ft: Taken out of use."],
+    ]);
+  });
+
   test("draws a tie-in at its station with whose it is, and an undocumented one loud", () => {
     const drawn = drawStrip(
       FILE,

@@ -1,7 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { Cft } from "../line/station.ts";
-import type { Fault } from "../run/run.ts";
+import type { Fault } from "./run.ts";
 
 /** A fault of the pipe, however many runs saw it. */
 export interface SeenFault {

@@ -1,0 +1,15 @@
+import type { TieInFinding } from "../file/report.ts";
+import { bearsDemand } from "./evidence.ts";
+
+type Asked = Pick<TieInFinding, "standing" | "live" | "level"> & {
+  readonly tieIn: Pick<TieInFinding["tieIn"], "ownerAccepted">;
+};
+
+/**
+ * True while it is open whose a tie-in on no record is: it may carry somebody’s sewage, and neither
+ * tests nor its owner have settled it. How it stands on record is another thing and does not change by
+ * being settled: once it is, “undocumented” is no question and no warning any more.
+ */
+export function isOwnerOpen({ standing, live, level, tieIn }: Asked): boolean {
+  return standing === "undocumented" && live && !bearsDemand(level, tieIn.ownerAccepted);
+}
