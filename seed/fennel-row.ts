@@ -197,7 +197,10 @@ function addPeople(act: SeedAct, lineId: string): void {
       needs: "Bakes from 3 am; needs water from 2:30 am",
     }),
     party("fr-p7", "Tomas Ferreira", { phone: "(360) 555-0121" }),
-    party("fr-p8", "Beatrix Holloway", { needs: "Home dialysis; call before any pause of drains" }),
+    party("fr-p8", "Beatrix Holloway", {
+      phone: "(360) 555-0116",
+      needs: "Home dialysis; call before any pause of drains",
+    }),
     party("fr-p9", "Nils Adeyemi", { mailing: inTown("11 Ropewalk Lane") }),
     party("fr-p10", "Georgina Stroud", { mailing: inTown("9 Ropewalk Lane") }),
   ]);

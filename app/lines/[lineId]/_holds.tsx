@@ -33,15 +33,21 @@ export function HoldBoxes({
           <ul className={styles["list"]}>
             {open.map((hold) => (
               <li key={hold.key}>
-                <span className="screen-only">
-                  <SelectOnStrip id={hold.key}>{hold.subjectLabel}</SelectOnStrip>:{" "}
-                </span>
+                {hold.cause === "household-need" ? null : (
+                  <span className="screen-only">
+                    <SelectOnStrip id={hold.key}>{hold.subjectLabel}</SelectOnStrip>:{" "}
+                  </span>
+                )}
                 {hold.sentence} <span className="muted">To lift it:</span> {hold.closes}.
               </li>
             ))}
           </ul>
           <p className="screen-only">
-            <Link href={`/lines/${lineId}/agree#holds`}>Settle or waive them</Link>
+            {open.every(({ cause }) => cause === "household-need") ? (
+              <Link href={`/lines/${lineId}/who#calls`}>Call them, and record what was agreed</Link>
+            ) : (
+              <Link href={`/lines/${lineId}/agree#holds`}>Settle or waive them</Link>
+            )}
           </p>
         </NoticeBox>
       )}

@@ -186,7 +186,7 @@ function withoutThem(file: LineFile, report: Report, asked: Asked): WithoutThem 
   const priced = money ? pricedOnThem(file, report, asked) : [];
   const reasons = [
     ...(lots.length > 0 ? ["it lies on their lot or branch, which needs their consent"] : []),
-    ...(priced.length > 0 ? ["part of its price is theirs; settle first who carries it"] : []),
+    ...(priced.length > 0 ? [priceWords(file, item)] : []),
   ];
   const known = { itemId: item.id, title: item.title };
   if (reasons.length === 0)
@@ -224,8 +224,16 @@ function onTheirLot(file: LineFile, { withheld, item }: Asked): Bar[] {
     .map(({ from, to }) => ({ from, to }));
 }
 
+function priceWords(file: LineFile, { payerId }: ScopeItem): string {
+  return payerId === null && latestSplit(file) === null
+    ? "how the cost is split is not chosen, so part of its price may be theirs"
+    : "part of its price is theirs; settle first who carries it";
+}
+
+/** Until a rule of the split is chosen, part of anything that all share may be theirs. */
 function pricedOnThem(file: LineFile, report: Report, { withheld, item }: Asked): Bar[] {
   if (item.payerId !== null) return item.payerId === withheld.propertyId ? ["all"] : [];
+  if (latestSplit(file) === null) return ["all"];
   const share = shareOf(file, report, withheld.propertyId);
   const steps = share?.steps.filter(({ itemId }) => itemId === item.id) ?? [];
   return steps.map(({ piece: { from, to } }) =>

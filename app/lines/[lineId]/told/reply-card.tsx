@@ -32,7 +32,15 @@ export function WaitingReplies({
     <div className="stack-wide">
       {replies.map((reply) => {
         const notice = part.file.notices.find(({ id }) => id === reply.noticeId);
-        return <ReplyCard key={reply.id} {...part} reply={reply} notice={notice ?? null} />;
+        return (
+          <ReplyCard
+            key={reply.id}
+            {...part}
+            reply={reply}
+            notice={notice ?? null}
+            open={replies.length === 1}
+          />
+        );
       })}
     </div>
   );
@@ -41,8 +49,11 @@ export function WaitingReplies({
 /** One reply as it came, and what was done about it. */
 export function ReplyCard({
   notice = null,
+  open = true,
   ...part
 }: CardProps & {
+  /** The form that deals with it stands open. */
+  readonly open?: boolean;
   /** The letter that it answers, where the page is not about that letter. */
   readonly notice?: Notice | null;
 }) {
@@ -70,7 +81,7 @@ export function ReplyCard({
       {isDealtWith(reply) ? (
         <DealtWith lineId={lineId} reply={reply} today={today} work={work} />
       ) : (
-        <Waiting lineId={lineId} reply={reply} title={title} today={today} work={work} />
+        <Waiting {...{ lineId, reply, title, today, work, open }} />
       )}
     </article>
   );
@@ -151,7 +162,14 @@ function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
   return hints[kind] ?? null;
 }
 
-function Waiting({ lineId, reply, title, today, work }: Part & { readonly title: string }) {
+function Waiting({
+  lineId,
+  reply,
+  title,
+  today,
+  work,
+  open,
+}: Part & { readonly title: string; readonly open: boolean }) {
   const hint = todo(lineId, reply);
   return (
     <>
@@ -159,41 +177,44 @@ function Waiting({ lineId, reply, title, today, work }: Part & { readonly title:
         <span className="tag strong">waits</span> Nobody has dealt with it yet. {hint}
       </p>
       {work ? (
-        <ActionForm
-          action={dealWithReplyAction.bind(null, { lineId, replyId: reply.id })}
-          label={`Deal with this reply: ${title}`}
-          className="stack-tight screen-only"
-        >
-          <div className="form-grid">
-            <Choice
-              label="How you dealt with it"
-              name="how"
-              required
-              options={[{ value: "", label: "choose" }, ...optionsOf(DEALT_WORDS)]}
-            />
+        <details className="screen-only" open={open}>
+          <summary>Deal with it</summary>
+          <ActionForm
+            action={dealWithReplyAction.bind(null, { lineId, replyId: reply.id })}
+            label={`Deal with this reply: ${title}`}
+            className="stack-tight"
+          >
+            <div className="form-grid">
+              <Choice
+                label="How you dealt with it"
+                name="how"
+                required
+                options={[{ value: "", label: "choose" }, ...optionsOf(DEALT_WORDS)]}
+              />
+              <Field
+                label="On which day"
+                name="on"
+                type="date"
+                required
+                min={reply.receivedOn}
+                max={today}
+                defaultValue={today}
+              />
+            </div>
             <Field
-              label="On which day"
-              name="on"
-              type="date"
+              label="What was said or done"
+              name="words"
+              rows={2}
               required
-              min={reply.receivedOn}
-              max={today}
-              defaultValue={today}
+              example="Called her: she will bring the 1972 plan on Monday."
             />
-          </div>
-          <Field
-            label="What was said or done"
-            name="words"
-            rows={2}
-            required
-            example="Called her: she will bring the 1972 plan on Monday."
-          />
-          <div>
-            <SubmitButton pendingWord="Recording …" quiet>
-              It is dealt with
-            </SubmitButton>
-          </div>
-        </ActionForm>
+            <div>
+              <SubmitButton pendingWord="Recording …" quiet>
+                It is dealt with
+              </SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
       ) : null}
     </>
   );

@@ -11,6 +11,7 @@ import {
   hasAgreed,
   householdNeeds,
 } from "#lib/domain/party/household-needs.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
 import { propertyName, stakeAt } from "../_names.ts";
 import { CALL_OUTCOME_WORDS, CALL_PURPOSE_WORDS, optionsOf } from "../_terms.ts";
 import { recordCallAction } from "./call-actions.ts";
@@ -81,7 +82,7 @@ function Household({ need, about, ...part }: CallsProps & { readonly need: House
           <>
             {" · "}
             <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
-              {party.phone}
+              {formatPhone(party.phone)}
             </a>
           </>
         )}

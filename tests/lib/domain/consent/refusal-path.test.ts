@@ -99,6 +99,16 @@ describe("refusalPaths()", () => {
     ]);
   });
 
+  test("refusalPaths() says of no work that it can go ahead while nobody has chosen who pays for it", () => {
+    const file = theFile({ consents: [no("enter", "ann", "12")] });
+    const objection = aReply("no", "letter", { kind: "disagrees" });
+    const letter = aNotice("letter", { partyId: "bo", propertyId: "14", state: "sent" });
+    const unsplit = { ...file, splits: [], consents: [], notices: [letter], replies: [objection] };
+    const [path] = refusalPaths(unsplit, reportOn(unsplit, TODAY));
+    expect(path?.work.map(({ can }) => can)).toEqual(["none", "none"]);
+    expect(path?.work[0]?.sentence).toContain("how the cost is split is not chosen");
+  });
+
   test("refusalPaths() frees the stretches off the lot that may not be dug", () => {
     const [path] = pathsOf({ consents: [no("dig", "cy", "9")] });
     expect(path?.work).toMatchObject([

@@ -7,6 +7,7 @@ import { formatTime, laterBy } from "#lib/domain/calendar/time-of-day.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
+import { hasAgreed, householdNeeds } from "#lib/domain/party/household-needs.ts";
 import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
 import { plantNotice, testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
@@ -142,7 +143,7 @@ export function WaterOff({ file, report, day }: SheetPart) {
             {propertyName(file, propertyId)}
             {unitsWords(file, unitIds)}: {listed(spans.map(spanWords))}
             {passes === "surely" ? "" : besideWords(report, propertyId)}
-            <NeedsWords file={file} propertyId={propertyId} />
+            <NeedsWords file={file} propertyId={propertyId} day={day.on} />
           </li>
         ))}
       </ul>
@@ -154,18 +155,22 @@ export function WaterOff({ file, report, day }: SheetPart) {
 function NeedsWords({
   file,
   propertyId,
+  day,
 }: {
   readonly file: LineFile;
   readonly propertyId: string;
+  readonly day: string;
 }) {
-  const needs = file.roles
-    .filter((role) => role.propertyId === propertyId)
-    .flatMap((role) => file.parties.find(({ id }) => id === role.partyId) ?? [])
-    .filter((party, at, all) => party.needs !== "" && all.indexOf(party) === at);
-  return needs.map((party) => (
-    <span key={party.id}>
+  const needs = householdNeeds(file).filter((need) => need.propertyId === propertyId);
+  return needs.map((need) => (
+    <span key={need.party.id}>
       {" "}
-      <strong>Call first</strong>: {party.name}, {party.needs}.
+      {hasAgreed(file, need, { purpose: "test-visit", day }) ? (
+        "Agreed, as above"
+      ) : (
+        <strong>Call first</strong>
+      )}
+      : {need.party.name}, {need.party.needs}.
     </span>
   ));
 }
