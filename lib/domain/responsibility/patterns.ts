@@ -17,8 +17,8 @@ export interface Spot {
   readonly boundary: string;
   /** The reach begins at the main connection. */
   readonly atMain: boolean;
-  /** Breaks seen on the lower part, in words; empty where none is placed there. */
-  readonly breaksBelow: string;
+  /** Breaks seen on this reach, in words; empty where none is placed there. */
+  readonly breaks: string;
 }
 
 export interface Verdict {
@@ -166,15 +166,18 @@ const POSSESSED: Record<Holder, string> = {
   unclear: "not settled by the rule",
 };
 
-/** Durango (durangogov.org, Property Owner’s Responsibilities): a break, shown on a video with measurements, and no root, grease or other blockage. */
+/**
+ * What is proven is the break, so that only the stretch that it lies on is open; the rest of the lower
+ * part stays the owners’ meanwhile. Durango (durangogov.org, Property Owner’s Responsibilities): a break, shown on a video with measurements, and no root, grease or other blockage.
+ */
 function whenProven(spot: Spot, rule: KindRule): Verdict {
   if (spot.part !== "lower") return divided(spot, rule, { holder: "authority", start: "" });
   const start = `From the main up to ${spot.boundary}`;
-  if (spot.breaksBelow === "") {
+  if (spot.breaks === "") {
     return {
       holder: "owners",
       mender: "owners",
-      reason: `${start} the pipe counts as the owners’ until they prove a break there. No break with a station is noted there; roots, grease and other blockages prove none.`,
+      reason: `${start} the pipe counts as the owners’ until they prove a break there. No break with a station is noted on this stretch; roots, grease and other blockages prove none.`,
     };
   }
   const { menders } = unplaced(kindsOf(rule), "");
@@ -186,7 +189,7 @@ function whenProven(spot: Spot, rule: KindRule): Verdict {
       repair: "unclear",
       replacement: "unclear",
     },
-    reason: `${start} the authority repairs what is proven to be broken there. ${spot.breaksBelow}: put that to the authority, with the video and its measurements. It stays unclear until the authority accepts it.`,
+    reason: `${start} the authority repairs what is proven to be broken there. ${spot.breaks}: put that to the authority, with the video and its measurements. It stays unclear until the authority accepts it.`,
   };
 }
 

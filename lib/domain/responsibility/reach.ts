@@ -2,7 +2,8 @@ import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { Cft } from "../line/station.ts";
+import { type Stretch, sayWhere } from "../line/stretch.ts";
 import { pipeChanges, stationObservations } from "../run/observe.ts";
 import type { Fault, Observation } from "../run/run.ts";
 import { sayList } from "../split/say-list.ts";
@@ -35,7 +36,8 @@ interface Bench {
   readonly agreements: readonly RankedAgreement[];
   readonly rule: ResponsibilityRule | null;
   readonly boundary: BoundaryPlace;
-  readonly breaksBelow: string;
+  /** What the camera saw broken and where, a point with both ends the same. */
+  readonly breaks: readonly Stretch[];
 }
 
 /**
@@ -60,8 +62,10 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
   const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
   const boundary = boundaryPlace(file, rule ?? { boundary: "main-connection" });
   const breaks = file.observations.flatMap((seen, index) => {
-    const station = stations[index]?.station ?? null;
-    return isBreak(seen) && station !== null ? [station] : [];
+    const { station = null, toStation = null } = stations[index] ?? {};
+    if (!isBreak(seen) || station === null) return [];
+    const other = toStation ?? station;
+    return [{ from: Math.min(station, other), to: Math.max(station, other) }];
   });
   const bench: Bench = {
     file,
@@ -69,7 +73,7 @@ export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
     agreements,
     rule,
     boundary,
-    breaksBelow: sayBreaks(breaks, boundary),
+    breaks,
   };
   const findings = reaches.map((reach) => judge(reach, bench));
   const scope = scopeInForce(file);
@@ -116,11 +120,15 @@ function isBreak({ kind, fault }: Observation): boolean {
   return kind === "fault" && fault !== null && BREAKS.has(fault);
 }
 
-function sayBreaks(breaks: readonly Cft[], { station }: BoundaryPlace): string {
-  const below = breaks.filter((each) => each >= 0 && station !== null && each <= station);
-  if (below.length === 0) return "";
-  const places = [...new Set(below)].sort((a, b) => a - b).map((each) => formatFeet(each));
-  return `The camera saw a break at ${sayList(places)}`;
+/** The breaks on one reach; one where two reaches meet is on the lower of them. */
+function sayBreaks(breaks: readonly Stretch[], reach: Reach): string {
+  const here = breaks
+    .filter(
+      ({ from, to }) => from <= reach.to && (to > reach.from || (reach.from === 0 && to === 0)),
+    )
+    .toSorted((a, b) => a.from - b.from);
+  if (here.length === 0) return "";
+  return `The camera saw a break ${sayList([...new Set(here.map(sayWhere))])}`;
 }
 
 function judge(reach: Reach, bench: Bench): Omit<ReachFinding, "cost" | "authorityCost"> {
@@ -164,7 +172,7 @@ function byRule(reach: Reach, around: Around, bench: Bench): Judged {
   };
 }
 
-function ruleVerdict(reach: Reach, { file, rule, boundary, breaksBelow }: Bench): Verdict {
+function ruleVerdict(reach: Reach, { file, rule, boundary, breaks }: Bench): Verdict {
   if (file.authority === null) {
     return unclear(
       "No authority is chosen for this line yet. Choose it, and the rule that applies.",
@@ -177,7 +185,7 @@ function ruleVerdict(reach: Reach, { file, rule, boundary, breaksBelow }: Bench)
     part: partOf(reach, boundary),
     boundary: boundary.words,
     atMain: reach.from === 0,
-    breaksBelow,
+    breaks: sayBreaks(breaks, reach),
   });
 }
 

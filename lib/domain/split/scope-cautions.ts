@@ -34,7 +34,10 @@ export interface ScopeCaution {
   readonly needs: readonly ScopeNeed[];
 }
 
-type CautionFile = ScopeFile & Pick<LineFile, "points" | "levels">;
+type CautionFile = ScopeFile &
+  Pick<LineFile, "points" | "levels" | "authority"> & {
+    readonly line: Pick<LineFile["line"], "ruleId">;
+  };
 
 interface Site {
   readonly file: CautionFile;
@@ -82,6 +85,7 @@ function cautionOf(item: ScopeItem, site: Site): ScopeCaution | null {
     ...kinds.flatMap((kind) => kindNeeds(kind, { item, span, site })),
     ...(digs ? trenchWords(deepest) : []),
     ...(digs ? streetWords(span, site) : []),
+    ...connectionNeed(span, site),
     ...unsaidNeed(item, kinds),
   ];
   const depth = deepest === null ? "" : sayDeepest(deepest);
@@ -111,6 +115,19 @@ function trenchWords(deepest: DeepestPlace | null): ScopeNeed[] {
     citation,
     stops: false,
   }));
+}
+
+/** Where owners hold the pipe up to the main and no farther, the connection itself is not theirs. */
+function connectionNeed(span: Stretch | null, { file: { authority, line } }: Site): ScopeNeed[] {
+  const rule = authority?.rules.find(({ id }) => id === line.ruleId);
+  if (span === null || span.from > 0 || rule?.pattern !== "owners-to-main") return [];
+  return [
+    {
+      words: `It reaches the connection at the main, which is the authority’s by “${rule.title}”, not the owners’: ask ${authority?.name || "the authority"} who works on it and who pays before the owners are asked for it.`,
+      citation: rule.citation,
+      stops: false,
+    },
+  ];
 }
 
 /** Work below the edge of the street is in the right-of-way, whose permit is another one. */

@@ -204,7 +204,7 @@ describe("reachFindings() applies the nine patterns", () => {
     expect(reason("owners-to-main", 1)).not.toContain("The connection at the main");
   });
 
-  test("reachFindings() keeps the lower part unclear once a fault is seen that the owner could prove", () => {
+  test("reachFindings() keeps only the stretch unclear on which a break is seen that the owner could prove", () => {
     const reaches = reachesUnder(
       { pattern: "authority-when-proven", boundary: "right-of-way-line" },
       {
@@ -220,6 +220,29 @@ describe("reachFindings() applies the nine patterns", () => {
     expect(reaches[0]?.reason).toContain(
       "The camera saw a break at 8.0 ft: put that to the authority, with the video and its measurements.",
     );
+  });
+
+  test("reachFindings() leaves the rest of the lower part to the owners", () => {
+    const reaches = reachesUnder(
+      { pattern: "authority-when-proven", boundary: "property-line" },
+      {
+        points: [
+          aPoint("c1", { kind: "cleanout", station: 600 }),
+          aPoint("edge", { kind: "property-line", station: 1_200 }),
+        ],
+        runs: [aRun("run")],
+        anchors: [anAnchor("run")],
+        observations: [
+          anObservation("f1", { kind: "fault", fault: "broken", counter: 700, toCounter: 900 }),
+        ],
+      },
+    );
+    expect(reaches.map(({ from, holder }) => [from, holder]).slice(0, 2)).toEqual([
+      [0, "owners"],
+      [600, "unclear"],
+    ]);
+    expect(reaches[0]?.reason).toContain("No break with a station is noted on this stretch");
+    expect(reaches[1]?.reason).toContain("The camera saw a break from 7.0 to 9.0 ft: put that");
   });
 
   test("reachFindings() takes no roots, belly or leak for a break that proves anything", () => {

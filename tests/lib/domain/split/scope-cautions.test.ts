@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Level } from "#lib/domain/capacity/facts.ts";
+import type { RulePattern } from "#lib/domain/responsibility/authority.ts";
 import { deepestBetween, notedDepths } from "#lib/domain/split/depth.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import { aFinding } from "#tests/support/answers.ts";
-import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
+import { aFile, anAuthority, aPoint, aRule, aScopeItem, aTieIn } from "#tests/support/file.ts";
 
 function aLevel(station: number, rest: Partial<Level> = {}): Level {
   return {
@@ -100,6 +101,26 @@ describe("scopeCautions()", () => {
     const points = [aPoint("c1", { station: 1_500, depth: 300 })];
     expect(depthUnknown(aFile({ scope: [dig], points }))).toBeNull();
     expect(scopeCautions(aFile({ scope: [dig] }), [])).toEqual([]);
+  });
+
+  test("scopeCautions() says that the connection itself is the authority’s where the rule ends at the main", () => {
+    const needsOf = (pattern: RulePattern, station: number) =>
+      scopeCautions(
+        aFile({
+          authority: anAuthority({ rules: [aRule("rule", { pattern, title: "Up to the main" })] }),
+          line: { ruleId: "rule" },
+          scope: [aScopeItem("tap", { place: "point", from: station, to: null, kind: "other" })],
+        }),
+        [],
+      ).flatMap(({ needs }) => needs.map(({ words }) => words));
+    expect(needsOf("owners-to-main", 0)).toContain(
+      "It reaches the connection at the main, which is the authority’s by “Up to the main”, not the owners’: ask City of Quillhaven who works on it and who pays before the owners are asked for it.",
+    );
+    for (const [pattern, station] of [
+      ["owners-to-main", 100],
+      ["owners-including-tap", 0],
+    ] as const)
+      expect(needsOf(pattern, station).join(" ")).not.toContain("connection at the main");
   });
 
   test("scopeCautions() names the permit for the right-of-way below its line only", () => {
