@@ -25,6 +25,7 @@ const styles = StyleSheet.create({
   missing: { borderLeftWidth: 2.5, borderLeftColor: INK.loud, paddingLeft: 10, marginBottom: 18 },
   nothing: { borderLeftWidth: 2.5, borderLeftColor: INK.ink, paddingLeft: 10, marginBottom: 18 },
   missingTitle: { fontSize: 13, fontWeight: 600, marginBottom: 5 },
+  contents: { fontSize: 9.5, lineHeight: 1.3, marginBottom: 8, color: INK.soft },
   line: { flexDirection: "row", marginBottom: 3 },
   number: { width: 20, color: INK.soft },
   text: { flex: 1, lineHeight: 1.3, fontSize: 10 },
@@ -91,20 +92,43 @@ export function CoverDocument({
             <Text style={styles.factLine}>{packet.preparedOn}</Text>
           </View>
         </View>
-        <Missing lines={[...packet.missing, ...refused]} />
+        <Missing
+          lines={[...packet.missing, ...refused]}
+          optional={packet.checks.some(
+            ({ state, due }) => state === "missing" && due === "submission",
+          )}
+        />
+        {packet.contents.map((line) => (
+          <Text key={line} style={styles.contents}>
+            {line}
+          </Text>
+        ))}
         <Index entries={index} />
-        {packet.checks.length > 0 && <Checks packet={packet} />}
+        <Checks packet={packet} />
       </Page>
     </Document>
   );
 }
 
-function Missing({ lines }: { readonly lines: readonly string[] }) {
+function Missing({
+  lines,
+  optional,
+}: {
+  readonly lines: readonly string[];
+  /** Something that is only asked for sometimes is missing, as the list below says. */
+  readonly optional: boolean;
+}) {
   if (lines.length === 0) {
     return (
       <View style={styles.nothing} wrap={false}>
-        <Text style={styles.missingTitle}>Nothing is missing</Text>
-        <Text style={styles.text}>Everything that the authority asks for is in this packet.</Text>
+        <Text style={styles.missingTitle}>
+          {optional ? "Nothing that must be there is missing" : "Nothing is missing"}
+        </Text>
+        <Text style={styles.text}>
+          {optional
+            ? "What is asked for only in some cases, and is not here, stands in the list below."
+            : "Everything that the authority asks for with the application is in this packet."}
+        </Text>
       </View>
     );
   }
@@ -166,12 +190,13 @@ const STATES: Record<PacketCheck["state"], string> = {
 };
 
 function Checks({ packet }: { readonly packet: Packet }) {
-  const [first, ...others] = packet.checks;
+  const [first, ...others] = packet.checks.filter(({ due }) => due === "submission");
+  if (first === undefined) return null;
   return (
     <View style={styles.checks}>
       <View wrap={false}>
         <Text style={styles.heading}>{`What ${packet.authorityName} asks for`}</Text>
-        {first === undefined ? null : <Check check={first} />}
+        <Check check={first} />
       </View>
       {others.map((check) => (
         <Check key={check.requirementId} check={check} />

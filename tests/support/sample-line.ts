@@ -1,6 +1,7 @@
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { SheetKind } from "#lib/domain/responsibility/authority.ts";
 import {
   aFinding,
   aHold,
@@ -379,6 +380,17 @@ function shareOf(
       piece: { from: null, to: null, cost: part, part: "1/1", sharers: 1 },
     })),
   });
+}
+
+/** A line, by default the sample line, with an authority that asks for these sheets too. */
+export function askingFor<L extends { readonly file: LineFile }>(
+  kinds: readonly SheetKind[],
+  line: L,
+): L {
+  const authority = line.file.authority ?? anAuthority();
+  const more = kinds.map((sheet) => aRequirement(`asks-${sheet}`, { sheet, title: sheet }));
+  const requirements = [...authority.requirements, ...more];
+  return { ...line, file: { ...line.file, authority: { ...authority, requirements } } };
 }
 
 /** A notice on the sample line, in the language of its party. */

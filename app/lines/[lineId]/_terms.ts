@@ -24,7 +24,7 @@ import type {
   WorkKind,
 } from "#lib/domain/responsibility/authority.ts";
 import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Place, ScopeKind, Spread } from "#lib/domain/split/scope.ts";
+import type { Place, Spread } from "#lib/domain/split/scope.ts";
 import type { UnknownShares } from "#lib/domain/split/split.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
@@ -80,22 +80,6 @@ export const WORK_WORDS: Record<WorkKind, string> = {
   clearing: "clearing",
   repair: "repair",
   replacement: "replacement",
-};
-
-export const SCOPE_KIND_WORDS: Record<ScopeKind, string> = {
-  unknown: "not said yet",
-  "dig-and-replace": "dig and replace",
-  "spot-repair": "spot repair (dug)",
-  line: "line",
-  burst: "burst",
-  cap: "cap or plug",
-  clear: "clear (cut inside the pipe)",
-  clean: "clean (jet)",
-  reconnect: "reconnect a branch",
-  test: "camera or test",
-  restore: "restore the surface",
-  "permit-fee": "permit or fee",
-  other: "other: nothing cut, lined, capped or dug",
 };
 
 export const PLACE_WORDS: Record<Place, string> = {
@@ -302,6 +286,7 @@ export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
   "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
+  "work-ends": "work ends",
 };
 
 export const MEANING_WORDS: Record<ClockMeaning, string> = {

@@ -24,6 +24,7 @@ export const CLOCK_EVENTS = [
   "dye-test",
   "drains-paused",
   "inspection-booked",
+  "work-ends",
 ] as const;
 export type ClockEvent = (typeof CLOCK_EVENTS)[number];
 

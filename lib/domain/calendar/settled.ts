@@ -66,6 +66,7 @@ const SETTLED: Record<ClockEvent, Settling> = {
   "inspection-booked": (file, { happening }) =>
     file.inspections.find((each) => each.id === happening.subjectId)?.result !== "booked",
   "work-begins": () => false,
+  "work-ends": () => false,
   "tenant-entry": () => false,
   "dye-test": () => false,
   "drains-paused": () => false,

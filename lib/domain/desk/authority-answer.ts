@@ -3,7 +3,7 @@ import type { Report } from "../file/report.ts";
 import { packetChecks } from "../packet/checks.ts";
 import type { PacketCheck } from "../packet/packet.ts";
 import type { PermitState } from "../permit/permit.ts";
-import { moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { isInForce, moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { forCount, sayAll, sayCount, sayParts } from "./say.ts";
@@ -25,7 +25,7 @@ export function authorityAnswer(file: LineFile, report: Report, office: Office |
 }
 
 /**
- * What the packet checks, without what does not apply. While nobody says which office this is, its
+ * What the packet checks, without what does not apply; what is due later only once a permit is issued. While nobody says which office this is, its
  * own papers are left out: they cannot be judged.
  */
 function checksOn(file: LineFile, report: Report, office: Office | null): PacketCheck[] {
@@ -34,8 +34,12 @@ function checksOn(file: LineFile, report: Report, office: Office | null): Packet
       .filter(({ sheet }) => office === null && sheet === "contractor-standing")
       .map(({ id }) => id),
   );
+  const isIssued = file.permits.some((permit) => isInForce(permitStateOf(file, permit)));
   return packetChecks({ file, report, office: office ?? UNKNOWN_OFFICE }).filter(
-    ({ state, requirementId }) => state !== "does-not-apply" && !papers.has(requirementId),
+    ({ state, requirementId, due }) =>
+      state !== "does-not-apply" &&
+      !papers.has(requirementId) &&
+      (due === "submission" || isIssued),
   );
 }
 

@@ -1,7 +1,9 @@
 import { EN } from "../letter/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
+import { holdsAgainst } from "../tiein/stopped-by.ts";
 import { packetChecks } from "./checks.ts";
+import { heldKinds, leftOutNames, packetContents } from "./contents.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";
 import { capacitySheet } from "./sheet-capacity.ts";
 import { noticeSheet } from "./sheet-notice.ts";
@@ -13,8 +15,8 @@ import { consentSheet, holdSheet, responsibilitySheet, splitSheet } from "./shee
 import { uploadSheets } from "./sheets-upload.ts";
 
 /**
- * The permit packet as data: every sheet in the order in which a clerk reads, and before all of
- * them what the authority asked for and what is still missing. In English: it goes to an authority.
+ * The permit packet as data: the sheets that this authority asks for and no others, since it becomes a
+ * public record; before them what was asked for and what is still missing. In English.
  */
 export function composePacket(input: PacketInput): Packet {
   const { file, report, office } = input;
@@ -34,19 +36,22 @@ export function composePacket(input: PacketInput): Packet {
     ),
     checks,
     missing: missingFrom(input, checks),
+    contents: contentsOf(input),
     sheets: sheetsOf(input),
     footer: [office.name, file.line.name, EN.day(report.today)].join(" · "),
   };
 }
 
+/** The sheets that this authority asks for, in the order in which a clerk reads. */
 function sheetsOf(input: PacketInput): Sheet[] {
-  return [
+  const { kinds } = packetContents(input.file);
+  const all = [
     applicationSheet(input),
     drawingSheet(input),
     scheduleSheet(input),
     observationSheet(input),
     testSheet(input),
-    ...capacitySheet(input),
+    capacitySheet(input),
     scopeSheet(input),
     safetySheet(input),
     responsibilitySheet(input),
@@ -55,25 +60,49 @@ function sheetsOf(input: PacketInput): Sheet[] {
     noticeSheet(input),
     contractorSheet(input),
     holdSheet(input),
-    ...uploadSheets(input),
   ];
+  return [...all.filter(({ kind }) => kinds.has(kind)), ...uploadSheets(input)];
 }
 
-/** What stands in the way, first: wanting requirements, then papers, holds and a stale split. */
+/** By whose list the packet was put together, and what it leaves out on purpose. */
+function contentsOf({ file }: PacketInput): string[] {
+  const contents = packetContents(file);
+  const name = file.authority?.name ?? "the authority";
+  const left = leftOutNames(contents, heldKinds(file));
+  const why =
+    contents.by === "authority"
+      ? `${name} does not ask for them`
+      : "nobody is known to ask for them";
+  const out = left.length === 0 ? [] : [`Left out on purpose, since ${why}: ${EN.list(left)}.`];
+  return contents.by === "authority"
+    ? out
+    : [
+        `What ${name} asks for is not on file. These are the sheets that most counters ask for; nobody’s amounts, refusals, tests or waivers are among them.`,
+        ...out,
+      ];
+}
+
+/** What stands in the way of this application, by what the authority asks for with it. */
 function missingFrom(input: PacketInput, checks: readonly PacketCheck[]): string[] {
+  const { file, report } = input;
   const asked = checks
-    .filter(({ state, mandatory }) => state === "missing" && mandatory)
+    .filter(({ state, mandatory, due }) => state === "missing" && mandatory && due === "submission")
     .map(({ title, sentence }) => `${title}: ${sentence}`);
-  const always = (["contractor-standing", "holds-and-waivers", "split"] as const).flatMap(
-    (kind) => {
-      const state = sheetState(kind, input);
-      return state.complete ? [] : state.sentences;
-    },
-  );
-  const told = always.filter((sentence) => !asked.some((line) => line.includes(sentence)));
   const authority =
-    input.file.authority === null
-      ? ["The authority is not chosen; what it asks for is unknown."]
+    file.authority === null ? ["The authority is not chosen; what it asks for is unknown."] : [];
+  const usual =
+    packetContents(file).by === "usual"
+      ? (["application", "scope", "consents", "contractor-standing"] as const).flatMap((kind) => {
+          const state = sheetState(kind, input);
+          return state.complete ? [] : state.sentences;
+        })
       : [];
-  return [...authority, ...asked, ...told];
+  const held = holdsAgainst(report.holds, [{ stop: "submission", stretch: null }]).length;
+  const draft =
+    held === 0
+      ? []
+      : [
+          `This is a draft and not to be submitted: ${held === 1 ? "one hold is" : `${held} holds are`} open in the office’s file.`,
+        ];
+  return [...authority, ...draft, ...asked, ...usual];
 }

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import type { LetterBlock } from "../letter/letter.ts";
-import type { SheetKind } from "../responsibility/authority.ts";
+import type { RequirementDue, SheetKind } from "../responsibility/authority.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
 
 export interface Sheet {
@@ -19,6 +19,8 @@ export interface PacketCheck {
   readonly title: string;
   readonly state: "in-hand" | "missing" | "does-not-apply";
   readonly mandatory: boolean;
+  /** By when it is asked for; only what is due with the application is in the packet. */
+  readonly due: RequirementDue;
   readonly sentence: string;
   readonly citation: string;
 }
@@ -34,6 +36,8 @@ export interface Packet {
   readonly preparedBy: readonly string[];
   readonly checks: readonly PacketCheck[];
   readonly missing: readonly string[];
+  /** By whose list the sheets were chosen, and what was left out on purpose. */
+  readonly contents: readonly string[];
   readonly sheets: readonly Sheet[];
   readonly footer: string;
 }

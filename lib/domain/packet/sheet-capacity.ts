@@ -26,28 +26,19 @@ import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
 
-/**
- * Slope, load and flow with the tables that they rest on. Left out where nothing is measured or
- * counted and the authority does not ask for it.
- */
-export function capacitySheet(input: PacketInput): Sheet[] {
-  const { file, report } = input;
-  const { capacity } = report;
-  const asked = (file.authority?.requirements ?? []).some(({ sheet }) => sheet === "capacity");
-  const known = file.levels.length + file.fixtures.length > 0 || capacity.obstructions.length > 0;
-  if (!asked && !known) return [];
-  return [
-    composed("capacity", "Slope, load and flow", [
-      notADesign(),
-      ...list(capacity.wanting),
-      ...stripBlocks(input),
-      ...slopeBlocks(capacity),
-      ...loadBlocks(capacity),
-      ...flowBlocks(capacity),
-      ...obstructionBlocks(capacity),
-      ...sourceBlocks(capacity),
-    ]),
-  ];
+/** Slope, load and flow with the tables that they rest on. */
+export function capacitySheet(input: PacketInput): Sheet {
+  const { capacity } = input.report;
+  return composed("capacity", "Slope, load and flow", [
+    notADesign(),
+    ...list(capacity.wanting),
+    ...stripBlocks(input),
+    ...slopeBlocks(capacity),
+    ...loadBlocks(capacity),
+    ...flowBlocks(capacity),
+    ...obstructionBlocks(capacity),
+    ...sourceBlocks(capacity),
+  ]);
 }
 
 function notADesign(): LetterBlock {

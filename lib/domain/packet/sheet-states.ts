@@ -1,5 +1,6 @@
+import { endOfWork } from "../calendar/work-end.ts";
 import { latestSplit } from "../consent/standing.ts";
-import { consentTable } from "../consent/table.ts";
+import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { EN } from "../letter/words-en.ts";
@@ -7,10 +8,13 @@ import { sayWhere } from "../line/stretch.ts";
 import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
-import { scopeInForce, workInForce } from "../split/scope-in-force.ts";
+import { mustChooseOption, scopeInForce, workInForce } from "../split/scope-in-force.ts";
+import { isStopped } from "../tiein/holds.ts";
 import { landUnsaid } from "../tiein/land-holds.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
+import { holdsAgainst } from "../tiein/stopped-by.ts";
+import { packetContents } from "./contents.ts";
 import { contractorStanding } from "./contractor-standing.ts";
 import { noticeState } from "./notice-state.ts";
 
@@ -44,12 +48,7 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
     ),
   tests: testState,
   capacity: capacityState,
-  scope: ({ file }) =>
-    given(
-      scopeInForce(file).length > 0,
-      "The scope of work is in the packet.",
-      "No work is priced yet.",
-    ),
+  scope: scopeState,
   "crew-safety": ({ file }) =>
     given(
       scopeInForce(file).length > 0,
@@ -95,20 +94,50 @@ function applicationState({ file, office }: PacketInput): SheetState {
     ({ id }) => !file.roles.some((role) => role.propertyId === id && role.role !== "occupant"),
   );
   const missing = [
+    ...(file.properties.length === 0 ? ["No property is on file."] : []),
     ...(unparcelled.length === 0 ? [] : [`No parcel number for ${streets(unparcelled)}.`]),
     ...(unowned.length === 0 ? [] : [`No owner on file for ${streets(unowned)}.`]),
-    ...(office.licence === "" ? ["The contractor’s licence number is missing."] : []),
+    ...(office.licence === "" ? ["The contractor’s license number is missing."] : []),
   ];
   return wanting(missing, "All application data is on file.");
 }
 
+function scopeState({ file }: PacketInput): SheetState {
+  if (mustChooseOption(file))
+    return wanting(
+      [`${file.options.length} ways of doing the work are priced and none is chosen.`],
+      "",
+    );
+  const items = scopeInForce(file);
+  if (items.length === 0) return wanting(["No work is priced yet."], "");
+  return wanting(
+    items
+      .filter(({ kind }) => kind === "unknown")
+      .map(({ title }) => `What is done by “${title}” is not said: choose its kind of work.`),
+    "The scope of work is in the packet.",
+  );
+}
+
+/** Green only where there are two sides and a person has settled each connection of both. */
 function scheduleState({ file, report }: PacketInput): SheetState {
+  const none = [
+    ...(file.entries.length === 0 ? ["Nothing of the permit record is entered yet."] : []),
+    ...(report.tieIns.length === 0 ? ["No tie-in was seen yet."] : []),
+  ];
+  const unexplained = report.entries
+    .filter(({ decided, tieInId }) => tieInId === null && !decided)
+    .map(({ entryId }) => {
+      const label = file.entries.find(({ id }) => id === entryId)?.label || "an entry";
+      return `Where ${label} of the record is, is neither found nor explained.`;
+    });
   const undecided = [
     ...report.tieIns.filter(({ decided }) => !decided).map(({ tieIn }) => tieIn.label),
   ];
   const ruled = rulingEffects(file, report.tieIns).flatMap(({ asks }) => asks ?? []);
   return wanting(
     [
+      ...none,
+      ...unexplained,
       ...undecided.map((label) => `Nobody has decided yet what tie-in ${label} is on record.`),
       ...ruled.map((asks) => `${asks}.`),
     ],
@@ -117,6 +146,7 @@ function scheduleState({ file, report }: PacketInput): SheetState {
 }
 
 function testState({ report }: PacketInput): SheetState {
+  if (report.tieIns.length === 0) return wanting(["No tie-in was seen that could be tested."], "");
   const open = report.tieIns.filter(isOwnerOpen);
   return wanting(
     open.map(({ tieIn }) => `Whose tie-in ${tieIn.label} is has not been shown by tests.`),
@@ -131,6 +161,7 @@ function capacityState({ report }: PacketInput): SheetState {
 function responsibilityState({ file, report }: PacketInput): SheetState {
   const unclear = report.reaches.some(({ holder }) => holder === "unclear");
   const missing = [
+    ...(report.reaches.length === 0 ? ["Nothing of the line is known yet."] : []),
     ...(file.line.ruleId === null ? ["No rule of the authority has been chosen."] : []),
     ...(unclear ? ["For part of the line it is unclear who answers."] : []),
   ];
@@ -141,11 +172,17 @@ function splitState({ file, report }: PacketInput): SheetState {
   const latest = latestSplit(file);
   if (latest === null) return wanting(["No split has been chosen."], "");
   const now = report.splits.find(({ choice }) => choice.rule === latest.rule);
-  const stale = now !== undefined && now.basis !== latest.basis;
-  return wanting(
-    stale ? [`Split no. ${latest.number} is stale: facts have changed since it was chosen.`] : [],
-    `Split no. ${latest.number} stands on today’s facts.`,
-  );
+  const number = `Split no. ${latest.number}`;
+  const held = isStopped(report.holds, "final-split")
+    ? [`${number} is not final: a hold stands against it.`]
+    : [];
+  if (now === undefined || now.refusal !== null)
+    return wanting([`${number} cannot be worked out again from today’s facts.`, ...held], "");
+  const stale =
+    now.basis === latest.basis
+      ? []
+      : [`${number} is stale: facts have changed since it was chosen.`];
+  return wanting([...stale, ...held], `${number} stands on today’s facts.`);
 }
 
 /** Green only where it is known whose consent the work needs; never because nothing was entered. */
@@ -153,7 +190,7 @@ function consentState({ file, report }: PacketInput): SheetState {
   const rows = consentTable(file, report);
   const missing = rows.flatMap((row) => {
     const property = file.properties.find(({ id }) => id === row.propertyId);
-    const open = Object.entries(row.cells).filter(([, cell]) => cell.needed && !cell.inHand);
+    const open = askedCells(file, row).filter(([, cell]) => cell.needed && !cell.inHand);
     if (!property || open.length === 0) return [];
     const kinds = open.map(([kind]) => CONSENT_WORDS[kind] ?? kind);
     return [`${streetOf(property.address)}: consent not in hand (${kinds.join(", ")}).`];
@@ -167,8 +204,14 @@ function consentState({ file, report }: PacketInput): SheetState {
         `Whose land lies over the pipe ${sayWhere(stretch)}, where “${item.title}” is done, is not entered.`,
     ),
   );
-  const needs = rows.some(({ cells }) => Object.values(cells).some(({ needed }) => needed));
+  const needs = rows.some((row) => askedCells(file, row).some(([, { needed }]) => needed));
   return wanting([...unpriced, ...unnamed, ...missing], needs ? ALL_CONSENTS : NO_CONSENTS);
+}
+
+/** Whether somebody agreed to pay concerns an authority only where it asks who pays what. */
+function askedCells(file: LineFile, { cells }: ConsentRow) {
+  const pays = packetContents(file).kinds.has("split");
+  return Object.entries(cells).filter(([kind]) => pays || kind !== "pay");
 }
 
 const ALL_CONSENTS = "Every consent that the work needs is in hand.";
@@ -183,20 +226,23 @@ export const CONSENT_WORDS: Readonly<Record<string, string>> = {
   "agreement-recorded": "agreement recorded",
 };
 
-function standingState({ office, report }: PacketInput): SheetState {
-  const bad = contractorStanding(office, report.today).filter(({ state }) => state !== "in-force");
+function standingState({ file, office, report }: PacketInput): SheetState {
+  const days = { today: report.today, end: endOfWork(file) };
+  const bad = contractorStanding(office, days).filter(({ state }) => state !== "in-force");
   return wanting(
     bad.map(({ sentence }) => sentence),
-    "Licence, bond and insurance are in force.",
+    "License, bond and insurance are in force to the end of the work.",
   );
 }
 
-function holdState({ report }: PacketInput): SheetState {
-  const open = report.holds.filter(
-    ({ waiver, stops }) => waiver === null && stops.includes("submission"),
-  );
+function holdState({ file, report }: PacketInput): SheetState {
+  const open = holdsAgainst(report.holds, [{ stop: "submission", stretch: null }]);
+  const unpriced =
+    workInForce(file).length === 0
+      ? ["No work is entered yet, so what may stop it is not known."]
+      : [];
   return wanting(
-    open.map(({ sentence }) => sentence),
+    [...unpriced, ...open.map(({ sentence }) => sentence)],
     "No hold stops submission.",
   );
 }

@@ -1,3 +1,4 @@
+import { endOfWork } from "../calendar/work-end.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
@@ -14,7 +15,10 @@ import { itemAmount, itemAmountWords } from "../split/item-amount.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "../split/scope-cautions.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
-import { contractorStanding } from "./contractor-standing.ts";
+import { kindsOf } from "../split/work-deeds.ts";
+import { SCOPE_KIND_WORDS } from "../split/work-kind-words.ts";
+import { packetContents } from "./contents.ts";
+import { contractorStanding, type StandingPaper } from "./contractor-standing.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 
@@ -111,8 +115,9 @@ function ownerTable({ file }: PacketInput): LetterBlock[] {
   return table(["Name", "Role", "Property", "Mailing address"], rows);
 }
 
-function contractorFacts({ office, report }: PacketInput): LetterBlock[] {
-  const papers = contractorStanding(office, report.today).map(({ title, number }) => [
+function contractorFacts({ file, office, report }: PacketInput): LetterBlock[] {
+  const days = { today: report.today, end: endOfWork(file) };
+  const papers = contractorStanding(office, days).map(({ title, number }) => [
     title,
     number === "" ? "not on file" : number,
   ]);
@@ -174,26 +179,53 @@ function feeBlocks({ file }: PacketInput): LetterBlock[] {
   ];
 }
 
-/** Every priced piece of work with how its amount comes about. */
+/**
+ * Every piece of work, what is done, where, and what the work is valued at. How the amounts come about
+ * is the neighbors’ business: only where the authority asks who pays what.
+ */
 export function scopeSheet({ file, report }: PacketInput): Sheet {
   const items = scopeInForce(file);
+  const priced = packetContents(file).kinds.has("split");
+  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
+  return composed("scope", "Scope of work", [
+    ...(priced ? pricedTable(items, file, total) : plainTable(items, file, total)),
+    ...cautionBlocks(file, report.tieIns),
+  ]);
+}
+
+function plainTable(items: readonly ScopeItem[], file: LineFile, total: number): LetterBlock[] {
+  if (items.length === 0) return [paragraph("No work is entered yet.")];
   const rows = items.map((item) => [
     item.title,
-    WORK[item.work],
+    doneWords(item, file),
+    placeOfWork(item, file.tieIns),
+  ]);
+  return [
+    ...table(["Work", "What is done", "Where"], rows),
+    paragraph(`Value of the work: ${formatCents(total)}.`),
+  ];
+}
+
+function pricedTable(items: readonly ScopeItem[], file: LineFile, total: number): LetterBlock[] {
+  if (items.length === 0) return [paragraph("No work is entered yet.")];
+  const rows = items.map((item) => [
+    item.title,
+    doneWords(item, file),
     placeOfWork(item, file.tieIns),
     itemAmountWords(item),
     formatCents(itemAmount(item)),
   ]);
-  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
-  const blocks =
-    rows.length === 0
-      ? [paragraph("No work is entered yet.")]
-      : table(
-          ["Work", "Kind", "Where", "Price", "Amount"],
-          [...rows, ["Total", "", "", "", formatCents(total)]],
-          { numeric: [4], totals: 1 },
-        );
-  return composed("scope", "Scope of work", [...blocks, ...cautionBlocks(file, report.tieIns)]);
+  return table(
+    ["Work", "What is done", "Where", "Price", "Amount"],
+    [...rows, ["Total", "", "", "", formatCents(total)]],
+    { numeric: [4], totals: 1 },
+  );
+}
+
+/** What is done; where nobody said, what it may be. */
+function doneWords(item: ScopeItem, file: LineFile): string {
+  const words = kindsOf(item, file).map((kind) => SCOPE_KIND_WORDS[kind]);
+  return item.kind === "unknown" ? `not said: ${words.join(" or ")}` : words.join("");
 }
 
 /** What depth and place ask of each piece of work; raised by the facts, so always there. */
@@ -213,8 +245,6 @@ function cautionBlocks(file: LineFile, tieIns: Report["tieIns"]): LetterBlock[] 
   ];
 }
 
-const WORK = { clearing: "clearing", repair: "repair", replacement: "replacement" };
-
 function placeOfWork(
   item: ScopeItem,
   tieIns: readonly { readonly id: string; readonly label: string }[],
@@ -229,9 +259,10 @@ function placeOfWork(
   return "whole job";
 }
 
-/** Licence, bond and insurance with the day on which each runs out. */
-export function contractorSheet({ office, report }: PacketInput): Sheet {
-  const papers = contractorStanding(office, report.today);
+/** License, bond and insurance with the day on which each runs out, held against the end of the work. */
+export function contractorSheet({ file, office, report }: PacketInput): Sheet {
+  const end = endOfWork(file);
+  const papers = contractorStanding(office, { today: report.today, end });
   const rows = papers.map(({ title, number, expiresOn, state }) => [
     title,
     number === "" ? "not on file" : number,
@@ -239,7 +270,12 @@ export function contractorSheet({ office, report }: PacketInput): Sheet {
     STATES[state],
   ]);
   const bad = papers.filter(({ state }) => state !== "in-force");
-  return composed("contractor-standing", "Contractor’s licence, bond and insurance", [
+  return composed("contractor-standing", "Contractor’s license, bond and insurance", [
+    paragraph(
+      end === null
+        ? "The last day of work is not entered yet."
+        : `The last day of work is ${EN.day(end)}.`,
+    ),
     ...table(["Paper", "Number", "Runs out", `On ${EN.day(report.today)}`], rows),
     ...bad.map(
       ({ title, sentence }): LetterBlock => ({
@@ -251,8 +287,10 @@ export function contractorSheet({ office, report }: PacketInput): Sheet {
   ]);
 }
 
-const STATES = {
-  "in-force": "in force",
+const STATES: Record<StandingPaper["state"], string> = {
+  "in-force": "in force to the end of the work",
+  "ends-before-work": "ENDS BEFORE THE WORK",
+  "end-of-work-unknown": "in force; end of the work unknown",
   expired: "EXPIRED",
   "expiry-unknown": "day of expiry unknown",
   "not-on-file": "not on file",

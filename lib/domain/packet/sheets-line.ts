@@ -5,24 +5,45 @@ import { EN } from "../letter/words-en.ts";
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import type { SheetKind } from "../responsibility/authority.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
+import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
 
-/** The strip to scale, on landscape pages. Slope and load stand on their own sheet, for want of room. */
+/** Bands that tell what another sheet tells: drawn where that one is asked for. */
+const BAND_SHEETS: Readonly<Record<string, SheetKind>> = {
+  Answers: "responsibility",
+  Mends: "responsibility",
+  Cost: "split",
+};
+
+/**
+ * The strip to scale, on landscape pages. Slope and load stand on their own sheet, for want of room;
+ * who answers and what it costs are drawn where the authority asks for their sheets.
+ */
 export function drawingSheet({ file, report }: PacketInput): Sheet {
-  const drawing = drawStrip(file, report, "all");
+  const { kinds } = packetContents(file);
+  const { extent, ticks, above, below, onPipe, joins, pipes, bands, title } = drawStrip(
+    file,
+    report,
+    "all",
+  );
+  const asked = bands.filter((band) => {
+    const sheet = BAND_SHEETS[band.title];
+    return !isOfCapacity(band) && (sheet === undefined || kinds.has(sheet));
+  });
   return {
     kind: "line-drawing",
     title: "Line drawing",
     blocks: [],
-    drawing: { ...drawing, bands: drawing.bands.filter((band) => !isOfCapacity(band)) },
+    drawing: { extent, ticks, above, below, onPipe, joins, pipes, bands: asked, title },
     uploadId: null,
   };
 }

@@ -1,10 +1,12 @@
 import type { Consent } from "../consent/consent.ts";
 import { type CONSENT_STANDINGS, consentStanding, latestSplit } from "../consent/standing.ts";
+import { consentTable } from "../consent/table.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import { CONSENT_WORDS, type PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
@@ -87,41 +89,60 @@ export const CONSENT_STANDING_WORDS: Record<(typeof CONSENT_STANDINGS)[number], 
   replaced: "replaced by a later one",
 };
 
-/** Every consent with what was signed and whether it still holds. */
-export function consentSheet({ file, report }: PacketInput): Sheet {
-  const rows = file.consents.map((consent) => {
-    const party = file.parties.find(({ id }) => id === consent.partyId);
-    const property = file.properties.find(({ id }) => id === consent.propertyId);
-    return [
-      property ? streetOf(property.address) : "unknown",
-      party?.name ?? "unknown",
-      CONSENT_WORDS[consent.kind] ?? consent.kind,
-      CONSENT_STANDING_WORDS[consentStanding(file, consent, report)],
-      EN.day(consent.stateOn),
-      consent.recordingNumber === "" ? "–" : consent.recordingNumber,
-      consent.amount === null ? "–" : formatCents(consent.amount),
-      signedAs(file, consent),
-    ];
-  });
+/**
+ * The consents that the work needs, as far as they are in hand and what is not. Who refused, and what
+ * anybody pays, is the neighbors’ business: only where the authority asks who pays what.
+ */
+export function consentSheet(input: PacketInput): Sheet {
+  const { file } = input;
+  const all = packetContents(file).kinds.has("split");
+  const rows = file.consents
+    .filter((consent) => all || isPublic(input, consent))
+    .map((consent) => consentRow(input, consent, all));
+  const wanted = all ? [] : wantedRows(input);
+  const heads = ["Property", "Party", "Consent", "Standing", "Day", "Recorded as"];
   return composed(
     "consents",
     "Consents",
-    rows.length === 0
+    rows.length + wanted.length === 0
       ? [paragraph("No consent is on file.")]
       : table(
-          [
-            "Property",
-            "Party",
-            "Consent",
-            "Standing",
-            "Day",
-            "Recorded as",
-            "Amount",
-            "Name as signed",
-          ],
-          rows,
-          { numeric: [6] },
+          [...heads, ...(all ? ["Amount"] : []), "Name as signed"],
+          [...rows, ...wanted],
+          all ? { numeric: [6] } : {},
         ),
+  );
+}
+
+/** Given, and it still holds; what somebody pays is left out. */
+function isPublic({ file, report }: PacketInput, consent: Consent): boolean {
+  return consent.kind !== "pay" && consentStanding(file, consent, report) === "current";
+}
+
+function consentRow({ file, report }: PacketInput, consent: Consent, amounts: boolean): string[] {
+  const party = file.parties.find(({ id }) => id === consent.partyId);
+  const property = file.properties.find(({ id }) => id === consent.propertyId);
+  return [
+    property ? streetOf(property.address) : "unknown",
+    party?.name ?? "unknown",
+    CONSENT_WORDS[consent.kind] ?? consent.kind,
+    CONSENT_STANDING_WORDS[consentStanding(file, consent, report)],
+    EN.day(consent.stateOn),
+    consent.recordingNumber === "" ? "–" : consent.recordingNumber,
+    ...(amounts ? [consent.amount === null ? "–" : formatCents(consent.amount)] : []),
+    signedAs(file, consent),
+  ];
+}
+
+/** What the work needs and is not in hand, without why. */
+function wantedRows({ file, report }: PacketInput): string[][] {
+  return consentTable(file, report).flatMap(({ propertyId, cells }) =>
+    Object.entries(cells).flatMap(([kind, { needed, inHand }]) => {
+      const property = file.properties.find(({ id }) => id === propertyId);
+      if (!needed || inHand || kind === "pay" || property === undefined) return [];
+      const words = CONSENT_WORDS[kind] ?? kind;
+      return [[streetOf(property.address), "–", words, "not in hand", "–", "–", "–"]];
+    }),
   );
 }
 

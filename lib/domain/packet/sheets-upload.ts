@@ -3,6 +3,7 @@ import type { Signature } from "../consent/signature.ts";
 import { signedStanding } from "../consent/standing.ts";
 import { heading, paragraph, pictures, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
+import { askedWithApplication, packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 import { CONSENT_STANDING_WORDS } from "./sheets-people.ts";
@@ -13,8 +14,9 @@ interface Enclosed {
 }
 
 /**
- * The stored files that belong into the packet, each once: what was added for a requirement, signed
- * consents, permit records, and proofs of delivery. Before a document that was signed on screen stand
+ * The stored files that belong into the packet, each once: what was added for a requirement; signed
+ * consents, permit records and proofs of delivery where the sheets that tell of them are asked for, and
+ * what somebody signed to pay only where who pays what is. Before a document that was signed on screen stand
  * its signatures: the document itself bears none.
  */
 export function uploadSheets(input: PacketInput): Sheet[] {
@@ -24,19 +26,22 @@ export function uploadSheets(input: PacketInput): Sheet[] {
   const party = (id: string | undefined) =>
     file.parties.find((each) => each.id === id)?.name ?? "unknown";
   const notice = (id: string) => file.notices.find((each) => each.id === id);
+  const { kinds } = packetContents(file);
+  const asked = new Set(askedWithApplication(file).map(({ id }) => id));
   const enclosed: Enclosed[] = [
     ...file.requirementMarks
-      .filter(({ state }) => state !== "does-not-apply")
+      .filter(({ state, requirementId }) => state !== "does-not-apply" && asked.has(requirementId))
       .map(({ uploadId, requirementId }) => ({ uploadId, title: requirement(requirementId) })),
-    ...file.consents.map(({ uploadId, partyId }) => ({
-      uploadId,
-      title: `Signed by ${party(partyId)}`,
-    })),
-    ...file.records.map(({ uploadId, title, number }) => ({
-      uploadId,
-      title: number === "" ? title : `${title} ${number}`,
-    })),
-    ...file.deliveries.map(({ proofUploadId, noticeId }) => ({
+    ...file.consents
+      .filter(({ kind }) => kinds.has("consents") && (kind !== "pay" || kinds.has("split")))
+      .map(({ uploadId, partyId }) => ({ uploadId, title: `Signed by ${party(partyId)}` })),
+    ...(kinds.has("schedule-of-connections") ? file.records : []).map(
+      ({ uploadId, title, number }) => ({
+        uploadId,
+        title: number === "" ? title : `${title} ${number}`,
+      }),
+    ),
+    ...(kinds.has("proof-of-notice") ? file.deliveries : []).map(({ proofUploadId, noticeId }) => ({
       uploadId: proofUploadId,
       title: `Proof of delivery to ${party(notice(noticeId)?.partyId)}`,
     })),

@@ -17,6 +17,7 @@ function check(requirementId: string, rest: Partial<PacketCheck>): PacketCheck {
     title: requirementId,
     state: "in-hand",
     mandatory: true,
+    due: "submission",
     sentence: "",
     citation: "",
     ...rest,

@@ -8,7 +8,7 @@ import { letterText } from "#lib/domain/letter/text.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { anUpload } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
-import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
+import { askingFor, sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
 vi.setConfig({ testTimeout: 120_000 });
@@ -90,7 +90,7 @@ test("renderLetters() leaves a caption alone where the picture is not there or i
 });
 
 test("renderPacket() prints each run's stills below its log, under the numbers that the rows name", async () => {
-  const packet = composePacket(pictured());
+  const packet = composePacket(askingFor(["observation-log"], pictured()));
   const sheets = packet.sheets.filter(({ kind }) => kind === "observation-log");
   const pdf = readPdf(await renderPacket({ ...packet, sheets }, await bytesOf(STILLS)));
   pdf.check();

@@ -5,13 +5,19 @@ import { drawingPages } from "#lib/documents/drawing-pages.ts";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import type { Packet, Sheet } from "#lib/domain/packet/packet.ts";
+import { SHEET_KINDS } from "#lib/domain/responsibility/authority.ts";
 import { readPdf } from "#tests/support/pdf.ts";
-import { sampleLine } from "#tests/support/sample-line.ts";
+import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
 vi.setConfig({ testTimeout: 120_000 });
 
 /** A packet with a cover and stored files only. */
+/** The sample line, where the authority asks for every sheet. */
+function wholeLine() {
+  return askingFor(SHEET_KINDS, sampleLine());
+}
+
 function packetOf(titles: readonly string[]): Packet {
   const sheets: Sheet[] = titles.map((title) => ({
     kind: "upload",
@@ -20,7 +26,7 @@ function packetOf(titles: readonly string[]): Packet {
     drawing: null,
     uploadId: title,
   }));
-  return { ...composePacket(sampleLine()), sheets, missing: [], checks: [] };
+  return { ...composePacket(wholeLine()), sheets, missing: [], checks: [] };
 }
 
 async function foreignPdf(
@@ -45,7 +51,7 @@ function pageNumbers(pdf: ReturnType<typeof readPdf>): string[] {
 }
 
 test("renderPacket() prints the whole packet as a sound PDF with every page numbered in order", async () => {
-  const packet = composePacket(sampleLine());
+  const packet = composePacket(wholeLine());
   const pdf = readPdf(await renderPacket(packet, new Map()));
   pdf.check();
   const numbers = pageNumbers(pdf);
@@ -60,16 +66,44 @@ test("renderPacket() prints the whole packet as a sound PDF with every page numb
 });
 
 test("renderPacket() says what is missing on its first page, and where each sheet is", async () => {
-  const pdf = readPdf(await renderPacket(composePacket(sampleLine()), new Map()));
+  const packet = composePacket(askingFor(["proof-of-notice"], sampleLine()));
+  const pdf = readPdf(await renderPacket(packet, new Map()));
   const [first = ""] = [pdf.text(1)];
-  expect(first).toContain("2 things are missing");
+  expect(packet.missing.length).toBeGreaterThan(1);
+  expect(first).toContain(`${packet.missing.length} things are missing`);
   expect(first.indexOf("missing")).toBeLessThan(first.indexOf("Index"));
   const [, page = "0"] = /Proof of notice\s+(\d+)/.exec(first) ?? [];
-  expect(pdf.text(Number(page))).toContain("Sheet 11 · page");
+  expect(pdf.text(Number(page))).toContain("Sheet 5 · page");
+});
+
+test("renderPacket() never says that nothing is missing above a row that is", async () => {
+  const packet = composePacket(sampleLine());
+  const check = { ...packet.checks[0], title: "Photographs", mandatory: false, due: "submission" };
+  const row = {
+    ...check,
+    state: "missing",
+    requirementId: "p",
+    sentence: "",
+    citation: "",
+  } as const;
+  const first = async (checks: Packet["checks"]) =>
+    readPdf(await renderPacket({ ...packet, missing: [], checks }, new Map())).text(1);
+  expect(await first([row as Packet["checks"][number]])).toContain(
+    "Nothing that must be there is missing",
+  );
+  expect(await first([])).toMatch(/^\s*Nothing is missing/m);
+});
+
+test("renderPacket() says on its first page what was left out on purpose", async () => {
+  const packet = composePacket(sampleLine());
+  const first = readPdf(await renderPacket(packet, new Map())).text(1);
+  expect(first.replaceAll(/\s+/g, " ")).toContain(
+    "Left out on purpose, since Quillhaven Sewer Utility",
+  );
 });
 
 test("renderPacket() never leaves the heading of its index alone at the foot of a page", async () => {
-  const packet = composePacket(sampleLine());
+  const packet = composePacket(wholeLine());
   for (let more = 7; more <= 10; more += 1) {
     const missing = Array.from(
       { length: more },
@@ -196,10 +230,11 @@ test("renderPacket() cuts a cropped page to what it showed", async () => {
 });
 
 test("renderPacket() has an outline of its sheets", async () => {
-  const bytes = await renderPacket(composePacket(sampleLine()), new Map());
+  const packet = composePacket(wholeLine());
+  const bytes = await renderPacket(packet, new Map());
   const document = await PDFDocument.load(bytes);
   const outlines = document.catalog.lookup(PDFName.of("Outlines"));
-  expect(String(outlines)).toContain("/Count 14");
+  expect(String(outlines)).toContain(`/Count ${packet.sheets.length + 1}`);
 });
 
 test("renderPacket() gives the same bytes for the same packet", async () => {
@@ -210,7 +245,7 @@ test("renderPacket() gives the same bytes for the same packet", async () => {
 });
 
 test("drawingPages() draws at 10 ft to the inch, at 20 ft on long lines, continued without a gap", () => {
-  const drawing = composePacket(sampleLine()).sheets[1]?.drawing;
+  const drawing = composePacket(wholeLine()).sheets[1]?.drawing;
   if (!drawing) throw new Error("The sample packet has no drawing");
   for (const [extent, feet] of [
     [9_600, 10],
@@ -225,7 +260,7 @@ test("drawingPages() draws at 10 ft to the inch, at 20 ft on long lines, continu
 });
 
 test("renderPacket() prints the drawing to scale: 20 ft between two tie-ins are 2 inches", async () => {
-  const packet = composePacket(sampleLine());
+  const packet = composePacket(wholeLine());
   const only = { ...packet, sheets: packet.sheets.filter(({ drawing }) => drawing !== null) };
   const pdf = readPdf(await renderPacket(only, new Map()));
   const page = [1, 2, 3].find((each) => pdf.text(each).includes("0+10.0")) ?? 0;

@@ -6,6 +6,7 @@ import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import { anOffice } from "#tests/support/file.ts";
 import { aDesk, anAct, fileOf, must } from "#tests/support/office.ts";
+import { askingFor } from "#tests/support/sample-line.ts";
 
 function aRuledDesk() {
   const desk = aDesk({ undocumented: true });
@@ -104,7 +105,8 @@ test("a waiver prints in the packet with its name and reason; the hold still sta
   const hold = holdsOf({ act, lineId }).find(({ cause }) => cause === "ruling-not-done");
   must(waiveHold(act, { lineId, holdKey: hold?.key ?? "", reason }));
   const file = fileOf(act, lineId);
-  const packet = composePacket({ file, report: reportOn(file, act.today), office: anOffice() });
+  const input = { file, report: reportOn(file, act.today), office: anOffice() };
+  const packet = composePacket(askingFor(["holds-and-waivers"], input));
   const sheet = packet.sheets.find(({ kind }) => kind === "holds-and-waivers");
   expect(JSON.stringify(sheet?.blocks)).toContain(reason);
   expect(JSON.stringify(sheet?.blocks)).toContain("Dana Okafor");

@@ -18,6 +18,7 @@ import { importLine } from "#lib/operations/import-line.ts";
 import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
+import { askingFor } from "#tests/support/sample-line.ts";
 import { anOffice, aPermit, aPermitStep, aScopeItem } from "../../support/file.ts";
 import {
   aDoor,
@@ -307,7 +308,8 @@ test("before a document that was signed on screen, the packet has its signature:
   const { act, lineId } = desk;
   must(await sign("Somebody Else Entirely"));
   const file = fileOf(act, lineId);
-  const packet = composePacket({ file, report: reportOn(file, act.today), office: anOffice() });
+  const input = { file, report: reportOn(file, act.today), office: anOffice() };
+  const packet = composePacket(askingFor(["consents", "split"], input));
   const at = packet.sheets.findIndex(({ uploadId }) => uploadId === file.signatures[0]?.documentId);
   const before = packet.sheets[at - 1];
   expect(before?.title).toBe("Signed by Ottilie Brandvold: signature on the document that follows");

@@ -44,6 +44,8 @@ export function Checklist({
   );
 }
 
+const DUE_WORDS = { work: "before work begins", final: "before the final" };
+
 function Check({
   lineId,
   file,
@@ -67,6 +69,9 @@ function Check({
         <h3>
           {check.title}
           {check.mandatory ? null : <span className="muted"> (not mandatory)</span>}
+          {check.due === "submission" ? null : (
+            <span className="muted"> ({DUE_WORDS[check.due]})</span>
+          )}
         </h3>
         <p>
           {check.sentence}

@@ -27,7 +27,7 @@ export function PacketSection({
     <Section
       title="The packet"
       id="packet"
-      note="The whole application as one PDF, numbered and bookmarked; what is missing stands on its first page. Each one that is built is kept as it was."
+      note="The whole application as one PDF, numbered and bookmarked: what this authority asks for and no more, since it becomes a public record. What is missing stands on its first page. Each one that is built is kept as it was."
     >
       <p>
         As the file stands now: {counted(packet.sheets.length, "part")}
@@ -45,6 +45,11 @@ export function PacketSection({
           </ul>
         </details>
       )}
+      {packet.contents.map((line) => (
+        <p key={line} className="muted">
+          {line}
+        </p>
+      ))}
       {work ? (
         <JobButton
           start={buildPacketAction.bind(null, lineId)}

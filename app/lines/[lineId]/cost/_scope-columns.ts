@@ -6,7 +6,8 @@ import { formatFeet } from "#lib/domain/line/station.ts";
 import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
-import { optionsOf, PLACE_WORDS, SCOPE_KIND_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
+import { SCOPE_KIND_WORDS } from "#lib/domain/split/work-kind-words.ts";
+import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 import { OPTION_WORDS } from "./option-terms.ts";
 

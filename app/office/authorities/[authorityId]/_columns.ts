@@ -87,6 +87,7 @@ const EVENTS: Record<ClockEvent, string> = {
   "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
+  "work-ends": "work ends",
 };
 
 const UNITS: Record<ClockUnit, string> = {

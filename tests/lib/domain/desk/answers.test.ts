@@ -551,7 +551,8 @@ describe("what the authority needs", () => {
 
   test("answersOn() judges the contractor's papers only of a known office", () => {
     const standing = aRequirement("Licence, bond and insurance", { sheet: "contractor-standing" });
-    const file = aFile({ authority: anAuthority({ requirements: [standing] }) });
+    const events = [anEvent("end", { event: "work-ends", on: "2026-12-11" })];
+    const file = aFile({ authority: anAuthority({ requirements: [standing] }), events });
     expect(answer("authority", file).sentence).toBe("Nothing entered that it asks for");
     expect(answer("authority", file, { office: anOffice() }).sentence).toBe(
       "The one thing in hand",

@@ -1,14 +1,28 @@
 import { expect, test } from "vitest";
+import { endOfWork } from "#lib/domain/calendar/work-end.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { contractorStanding } from "#lib/domain/packet/contractor-standing.ts";
 import type { PacketInput } from "#lib/domain/packet/sheet-states.ts";
-import { SHEET_KINDS } from "#lib/domain/responsibility/authority.ts";
+import { SHEET_KINDS, type SheetKind } from "#lib/domain/responsibility/authority.ts";
 import { aHold } from "#tests/support/answers.ts";
-import { aConsent, anOffice, anUpload, aRequirementMark, aSplit } from "#tests/support/file.ts";
-import { sampleLine } from "#tests/support/sample-line.ts";
+import {
+  aConsent,
+  aFile,
+  anAuthority,
+  anEvent,
+  anOffice,
+  anUpload,
+  aPermit,
+  aPermitStep,
+  aRequirement,
+  aRequirementMark,
+  aSplit,
+} from "#tests/support/file.ts";
+import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
 
-function packetWith(change: Partial<PacketInput["file"]>) {
-  const line = sampleLine();
+function packetWith(change: Partial<PacketInput["file"]>, kinds: readonly SheetKind[] = []) {
+  const line = askingFor(kinds, sampleLine());
   return composePacket({ ...line, file: { ...line.file, ...change } });
 }
 
@@ -20,34 +34,98 @@ function textOf(packet: ReturnType<typeof composePacket>, kind: (typeof SHEET_KI
   return JSON.stringify(packet.sheets.find((sheet) => sheet.kind === kind)?.blocks);
 }
 
-test("composePacket() has every kind of sheet once, uploads last", () => {
-  const kinds = composePacket(sampleLine()).sheets.map(({ kind }) => kind);
-  expect(kinds).toEqual([
+test("composePacket() holds the sheets that the authority asks for, as a clerk reads, and no more", () => {
+  const kinds = (input: PacketInput) => composePacket(input).sheets.map(({ kind }) => kind);
+  expect(kinds(sampleLine())).toEqual([
+    "application",
+    "line-drawing",
+    "crew-safety",
+    "consents",
+    "contractor-standing",
+  ]);
+  const later: readonly SheetKind[] = ["as-built", "upload"];
+  expect(kinds(askingFor(SHEET_KINDS, sampleLine()))).toEqual(
+    SHEET_KINDS.filter((kind) => !later.includes(kind)),
+  );
+});
+
+test("composePacket() leaves out what is due later, or does not apply here", () => {
+  const line = askingFor(["tests", "split"], sampleLine());
+  const kinds = (change: Partial<PacketInput["file"]>) =>
+    composePacket({ ...line, file: { ...line.file, ...change } }).sheets.map(({ kind }) => kind);
+  expect(kinds({})).toEqual(expect.arrayContaining(["tests", "split"]));
+  const marks = [aRequirementMark("asks-split", { state: "does-not-apply" })];
+  expect(kinds({ requirementMarks: marks })).not.toContain("split");
+  const { authority } = line.file;
+  const requirements = (authority?.requirements ?? []).map((each) => ({
+    ...each,
+    due: each.sheet === "tests" ? ("final" as const) : each.due,
+  }));
+  const packet = composePacket({
+    ...line,
+    file: { ...line.file, authority: authority && { ...authority, requirements } },
+  });
+  expect(packet.sheets.map(({ kind }) => kind)).not.toContain("tests");
+  expect(packet.missing.join(" ")).not.toContain("tests:");
+  expect(packet.checks.find(({ title }) => title === "tests")?.due).toBe("final");
+});
+
+test("composePacket() keeps the neighbors’ amounts, refusals, tests and waivers out unless asked", () => {
+  const signed = {
+    uploads: [anUpload("letter"), anUpload("dig")],
+    consents: [
+      aConsent("pay", {
+        kind: "pay",
+        partyId: "ottilie",
+        propertyId: "p12",
+        splitId: "split-1",
+        amount: 318_333,
+        uploadId: "letter",
+      }),
+      aConsent("no", { partyId: "georgina", propertyId: "p9", state: "refused" }),
+      aConsent("yes", { partyId: "jesus", propertyId: "p14", uploadId: "dig" }),
+    ],
+  };
+  const plain = packetWith(signed, ["scope"]);
+  const words = JSON.stringify(plain.sheets);
+  for (const secret of [
+    "$3,183.33",
+    "refused",
+    "superseded",
+    "letter.pdf",
+    "to pay",
+    "inspector stands by",
+  ])
+    expect(words).not.toContain(secret);
+  expect(textOf(plain, "consents")).toContain("given, and still holds");
+  expect(textOf(plain, "consents")).toContain("not in hand");
+  expect(words).toContain("dig.pdf");
+  expect(textOf(plain, "scope")).toContain("Value of the work");
+  expect(textOf(plain, "scope")).not.toContain("$100.00 a");
+  expect(plain.contents).toEqual([
+    "Left out on purpose, since Quillhaven Sewer Utility does not ask for them: the camera’s log, tests, who answers for which part, who pays what, letters and what became of them, and holds and waivers.",
+  ]);
+  const asked = JSON.stringify(packetWith(signed, ["split", "holds-and-waivers", "tests"]).sheets);
+  for (const told of ["$3,183.33", "refused", "letter.pdf", "inspector stands by"])
+    expect(asked).toContain(told);
+});
+
+test("composePacket() makes a usual set without private sums where no list is on file, and says so", () => {
+  const line = sampleLine();
+  const packet = composePacket({ ...line, file: { ...line.file, authority: null } });
+  expect(packet.sheets.map(({ kind }) => kind)).toEqual([
     "application",
     "line-drawing",
     "schedule-of-connections",
     "observation-log",
-    "tests",
     "scope",
     "crew-safety",
-    "responsibility",
-    "split",
     "consents",
-    "proof-of-notice",
     "contractor-standing",
-    "holds-and-waivers",
   ]);
-  // Slope and load come only where something is measured or counted, or where they are asked for;
-  // what was built comes after the work.
-  expect([...kinds, "capacity", "as-built", "upload"].sort()).toEqual([...SHEET_KINDS].sort());
-});
-
-test("composePacket() has worker safety by the work in force, each rule with where it is written", () => {
-  const text = textOf(composePacket(sampleLine()), "crew-safety") ?? "";
-  expect(text).toContain("A competent person inspects the trench each day");
-  expect(text).toContain("(29 CFR 1926.651(k)(1))");
-  expect(text).toContain("Hydrogen sulfide");
-  expect(text).not.toMatch(/memory/i);
+  expect(packet.contents[0]).toBe(
+    "What the authority asks for is not on file. These are the sheets that most counters ask for; nobody’s amounts, refusals, tests or waivers are among them.",
+  );
 });
 
 test("composePacket() says what is missing: mandatory requirements that are not in hand", () => {
@@ -71,7 +149,7 @@ test("composePacket() counts a requirement in hand when a file was added for it"
   });
 });
 
-test("composePacket() keeps an expired licence missing, even if somebody marks it as in hand", () => {
+test("composePacket() keeps an expired license missing, even if somebody marks it as in hand", () => {
   const line = sampleLine();
   const office = anOffice({ licenceExpiresOn: "2026-11-24" });
   const marks = [aRequirementMark("r-standing")];
@@ -85,52 +163,54 @@ test("composePacket() keeps an expired licence missing, even if somebody marks i
   expect(textOf(packet, "contractor-standing")).toContain("EXPIRED");
 });
 
-test("composePacket() tells of expired papers also where the authority asks for none", () => {
-  const line = sampleLine();
-  const office = anOffice({ bond: "", insuranceExpiresOn: "2026-01-31" });
-  const packet = composePacket({ ...line, office, file: { ...line.file, authority: null } });
-  expect(packet.missing).toEqual([
-    "The authority is not chosen; what it asks for is unknown.",
-    "Bond: not on file.",
-    "Liability insurance Harbour Mutual 55-0102 expired on January 31, 2026.",
-  ]);
-});
-
-test("composePacket() names open holds that stop submission, and prints waived ones with their reason", () => {
-  const line = sampleLine();
+test("composePacket() says of a hold only that the packet is a draft, and prints waivers where asked", () => {
+  const line = askingFor(["holds-and-waivers"], sampleLine());
   const hold = aHold("easement-missing:x2", {
     stops: ["submission"],
     sentence: "No easement at x2.",
   });
   const report = { ...line.report, holds: [...line.report.holds, hold] };
+  const plain = composePacket({ ...sampleLine(), report });
+  expect(plain.missing[0]).toBe(
+    "This is a draft and not to be submitted: one hold is open in the office’s file.",
+  );
+  expect(JSON.stringify(plain)).not.toContain("No easement at x2.");
   const packet = composePacket({ ...line, report });
-  expect(packet.missing).toContain("No easement at x2.");
+  expect(packet.missing.join(" ")).toContain("No easement at x2.");
   expect(textOf(packet, "holds-and-waivers")).toContain("The authority's inspector stands by");
 });
 
 test("composePacket() calls a split stale once facts have changed", () => {
-  const line = sampleLine();
+  const line = askingFor(["split"], sampleLine());
   const splits = line.report.splits.map((outcome) => ({ ...outcome, basis: "other" }));
   const packet = composePacket({ ...line, report: { ...line.report, splits } });
-  expect(packet.missing).toContain("Split no. 2 is stale: facts have changed since it was chosen.");
+  expect(packet.missing.join(" ")).toContain(
+    "Split no. 2 is stale: facts have changed since it was chosen.",
+  );
   expect(textOf(packet, "split")).toContain("stale");
 });
 
 test("composePacket() shows signatures on another amount as superseded", () => {
-  const packet = packetWith({
-    splits: [
-      aSplit("split-9", {
-        number: 9,
-        basis: "basis-1",
-        shares: [{ propertyId: "p12", tieInId: null, amount: 1, recoverable: 0 }],
-      }),
-    ],
-  });
+  const packet = packetWith(
+    {
+      splits: [
+        aSplit("split-9", {
+          number: 9,
+          basis: "basis-1",
+          shares: [{ propertyId: "p12", tieInId: null, amount: 1, recoverable: 0 }],
+        }),
+      ],
+    },
+    ["split"],
+  );
   expect(textOf(packet, "consents")).toContain("signed on a superseded amount");
 });
 
 test("composePacket() sets the record against the camera, unpaired ones from both sides", () => {
-  const schedule = textOf(composePacket(sampleLine()), "schedule-of-connections");
+  const schedule = textOf(
+    composePacket(askingFor(["schedule-of-connections"], sampleLine())),
+    "schedule-of-connections",
+  );
   expect(schedule).toContain('["T1","18.2","1.0","House 12","18.4"');
   expect(schedule).toContain('["T3","43.1","1.0","none","–"');
   expect(schedule).toContain('["none","–","–","House 20","86.0"');
@@ -138,7 +218,10 @@ test("composePacket() sets the record against the camera, unpaired ones from bot
 });
 
 test("composePacket() lists deliveries with tracking and what became of them", () => {
-  const notices = textOf(composePacket(sampleLine()), "proof-of-notice");
+  const notices = textOf(
+    composePacket(askingFor(["proof-of-notice"], sampleLine())),
+    "proof-of-notice",
+  );
   expect(notices).toContain("9407 1000 0000 0000 0001");
   expect(notices).toContain("arrived November 19, 2026, by its tracking number");
   expect(notices).toContain("came back November 22, 2026");
@@ -157,12 +240,56 @@ test("composePacket() encloses each stored file once", () => {
   ]);
 });
 
-test("contractorStanding() counts the last day itself as in force", () => {
-  const office = anOffice({ licenceExpiresOn: "2026-11-25", bondExpiresOn: null });
-  expect(contractorStanding(office, "2026-11-25").map(({ state }) => state)).toEqual([
+const STANDS = { today: "2026-11-25", end: "2026-12-11" };
+
+test("contractorStanding() holds each paper against the end of the work, its last day counting", () => {
+  const office = anOffice({
+    licenceExpiresOn: "2026-12-11",
+    bondExpiresOn: "2026-12-10",
+    insuranceExpiresOn: null,
+  });
+  const papers = contractorStanding(office, STANDS);
+  expect(papers.map(({ state }) => state)).toEqual([
     "in-force",
+    "ends-before-work",
     "expiry-unknown",
-    "in-force",
   ]);
-  expect(contractorStanding(office, "2026-11-26")[0]?.state).toBe("expired");
+  expect(papers[1]?.sentence).toContain(
+    "expires on December 10, 2026, before the work ends on December 11, 2026.",
+  );
+});
+
+test("contractorStanding() calls nothing in force to an end that nobody entered", () => {
+  const office = anOffice({ licenceExpiresOn: "2026-11-25", bondExpiresOn: "2026-11-24" });
+  const papers = contractorStanding(office, { today: "2026-11-25", end: null });
+  expect(papers.map(({ state }) => state)).toEqual([
+    "end-of-work-unknown",
+    "expired",
+    "end-of-work-unknown",
+  ]);
+  expect(papers[0]?.sentence).toContain("its last day is not entered");
+});
+
+test("endOfWork() is the day entered last, else the final’s", () => {
+  const events = ["2026-12-11", "2026-12-18"].map((on, at) =>
+    anEvent(`e${at}`, { event: "work-ends", on }),
+  );
+  const permits = [aPermit("p")];
+  const permitSteps = [aPermitStep("s", "p", { state: "final", on: "2026-12-20" })];
+  expect(endOfWork(aFile({ events, permits, permitSteps }))).toBe("2026-12-18");
+  expect(endOfWork(aFile({ permits, permitSteps }))).toBe("2026-12-20");
+  expect(endOfWork(aFile({ permits }))).toBeNull();
+});
+
+test("no requirement reads “in hand” because nothing was entered", () => {
+  const requirements = SHEET_KINDS.map((sheet) => aRequirement(sheet, { sheet, title: sheet }));
+  const permit = aRequirement("street", { permitKind: "street-use", due: "work" });
+  const file = aFile({
+    line: { upperEnd: null },
+    authority: anAuthority({ requirements: [...requirements, permit] }),
+  });
+  const report = reportOn(file, "2026-11-25");
+  const { checks } = composePacket({ file, report, office: anOffice() });
+  const green = checks.filter(({ state }) => state === "in-hand").map(({ title }) => title);
+  expect(green).toEqual([]);
 });

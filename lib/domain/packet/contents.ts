@@ -1,0 +1,80 @@
+import type { LineFile } from "../file/line-file.ts";
+import type { Requirement, SheetKind } from "../responsibility/authority.ts";
+
+type ContentFile = Pick<LineFile, "authority" | "requirementMarks">;
+
+/** What a packet holds, and by whose list. */
+export interface PacketContents {
+  readonly kinds: ReadonlySet<SheetKind>;
+  /** The authority’s own list, or the usual one where none is on file. */
+  readonly by: "authority" | "usual";
+}
+
+/** What most counters ask for; nobody’s amounts, refusals, tests or waivers. */
+const USUAL: readonly SheetKind[] = [
+  "application",
+  "line-drawing",
+  "schedule-of-connections",
+  "observation-log",
+  "scope",
+  "consents",
+  "contractor-standing",
+];
+
+/**
+ * The kinds of sheets that this authority asks for with the application, and no more: the packet
+ * becomes a public record. What keeps the crew safe is in every packet.
+ */
+export function packetContents(file: ContentFile): PacketContents {
+  const asked = askedWithApplication(file);
+  const kinds = asked.length === 0 ? USUAL : asked.map(({ sheet }) => sheet);
+  return {
+    kinds: new Set([...kinds, "crew-safety"]),
+    by: asked.length === 0 ? "usual" : "authority",
+  };
+}
+
+/** Requirements that are due with the application and that nobody marked as not applying. */
+export function askedWithApplication({ authority, requirementMarks }: ContentFile): Requirement[] {
+  return (authority?.requirements ?? []).filter(
+    ({ id, due, permitKind }) =>
+      due === "submission" &&
+      permitKind === null &&
+      requirementMarks.findLast((mark) => mark.requirementId === id)?.state !== "does-not-apply",
+  );
+}
+
+/** What a sheet is called where it is left out. */
+const NAMES: Partial<Record<SheetKind, string>> = {
+  "observation-log": "the camera’s log",
+  tests: "tests",
+  capacity: "slope and load",
+  responsibility: "who answers for which part",
+  split: "who pays what",
+  consents: "consents",
+  "proof-of-notice": "letters and what became of them",
+  "contractor-standing": "the contractor’s papers",
+  "holds-and-waivers": "holds and waivers",
+};
+
+/** What the file holds and the packet leaves out on purpose, in words; empty where nothing. */
+export function leftOutNames({ kinds }: PacketContents, held: ReadonlySet<SheetKind>): string[] {
+  return (Object.keys(NAMES) as SheetKind[])
+    .filter((kind) => held.has(kind) && !kinds.has(kind))
+    .map((kind) => NAMES[kind] ?? kind);
+}
+
+/** Kinds of sheets of which the file has something. */
+export function heldKinds(file: LineFile): Set<SheetKind> {
+  const kinds: readonly (readonly [SheetKind, boolean])[] = [
+    ["observation-log", file.observations.length > 0],
+    ["tests", file.tests.length > 0],
+    ["capacity", file.levels.length + file.fixtures.length > 0],
+    ["responsibility", file.line.ruleId !== null || file.agreements.length > 0],
+    ["split", file.splits.length > 0],
+    ["consents", file.consents.length > 0],
+    ["proof-of-notice", file.notices.some(({ state }) => state === "sent")],
+    ["holds-and-waivers", file.waivers.length > 0],
+  ];
+  return new Set(kinds.flatMap(([kind, has]) => (has ? [kind] : [])));
+}
