@@ -11,6 +11,7 @@ import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { enterMoney } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
+import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
@@ -43,6 +44,8 @@ interface Story {
   readonly toldOn: Day;
   readonly scope: readonly ReturnType<typeof work>[];
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
+  /** The last day of work. */
+  readonly worksUntil: Day;
   readonly ticket: { readonly number: string; readonly calledOn: Day; readonly workBeginsOn: Day };
   readonly money: {
     readonly invoicedOn: Day;
@@ -68,7 +71,7 @@ export const ROPEWALK: Story = {
     },
     {
       street: "5 Ropewalk Lane",
-      owner: "Rafael and June Ostrander",
+      owner: "Rafael Ostrander",
       phone: "(360) 555-0135",
       units: 2,
       card: 6_000,
@@ -109,6 +112,7 @@ export const ROPEWALK: Story = {
       ["approved-fees-due", "2026-11-20"],
     ],
   },
+  worksUntil: "2026-12-11",
   ticket: { number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: "2026-12-01" },
   money: {
     invoicedOn: "2026-10-12",
@@ -176,6 +180,7 @@ export const TOLLGATE: Story = {
       ["final", "2026-07-10"],
     ],
   },
+  worksUntil: "2026-07-02",
   ticket: { number: "26-555-0144", calledOn: "2026-06-22", workBeginsOn: "2026-06-29" },
   money: {
     invoicedOn: "2026-07-13",
@@ -248,12 +253,18 @@ function bookMoney(desk: Desk, actor: Actor, lineId: string, { key, money }: Sto
   }
 }
 
-function addHouses(act: SeedAct, lineId: string, { key, houses }: Story): void {
+function addHouses(act: SeedAct, lineId: string, { key, name, houses }: Story): void {
+  const street = name.split(",")[0] ?? name;
   const at = (index: number) => `${key}-h${index + 1}`;
   addRows(
     act,
     { lineId, table: "properties" },
-    houses.map((house, index) => property(at(index), house.street)),
+    houses.map((house, index) =>
+      property(at(index), house.street, {
+        parcel: `QH-${key.toUpperCase()}${index + 1}`,
+        legalDescription: `Lot ${index + 1}, ${street} Addition`,
+      }),
+    ),
   );
   addRows(
     act,
@@ -378,7 +389,7 @@ function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }:
     chooseSplit(act, {
       lineId,
       choice,
-      reason: "Each foot is paid by those whose flow passes it; all three owners asked for it",
+      reason: "Each foot is paid by those whose flow passes it; all owners asked for it",
     }),
   );
   for (const kind of ["finding", "proposed-split"] as const) {
@@ -434,6 +445,19 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
       note: "",
     },
   ]);
+  addRows(first, { lineId, table: "events" }, [
+    { id: `${story.key}-ends`, event: "work-ends", on: story.worksUntil, note: "" },
+  ]);
+  for (const id of ["easement", "street"])
+    must(
+      markRequirement(first, {
+        lineId,
+        requirementId: `${AUTHORITY.id}-${id}`,
+        state: "does-not-apply",
+        uploadId: null,
+        note: NOT_HERE[id] ?? "",
+      }),
+    );
   for (const [state, on] of story.permit.steps) {
     must(
       stepPermit(desk(actor, on), { lineId, permitId: `${story.key}-permit`, state, on, note: "" }),
@@ -443,3 +467,8 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
     { id: `${story.key}-ticket`, ...story.ticket, note: "" },
   ]);
 }
+
+const NOT_HERE: Readonly<Record<string, string>> = {
+  easement: "The line crosses no lot but those that it serves",
+  street: "Nothing is dug in the street",
+};
