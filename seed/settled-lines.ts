@@ -13,6 +13,7 @@ import { enterMoney } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { openLine } from "#lib/operations/open-line.ts";
+import { recordBuilt } from "#lib/operations/record-built.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -44,6 +45,7 @@ interface Story {
   readonly toldOn: Day;
   readonly scope: readonly ReturnType<typeof work>[];
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
+  readonly built: readonly { readonly itemId: string; readonly on: Day; readonly words: string }[];
   /** The last day of work. */
   readonly worksUntil: Day;
   readonly ticket: { readonly number: string; readonly calledOn: Day; readonly workBeginsOn: Day };
@@ -112,6 +114,7 @@ export const ROPEWALK: Story = {
       ["approved-fees-due", "2026-11-20"],
     ],
   },
+  built: [],
   worksUntil: "2026-12-11",
   ticket: { number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: "2026-12-01" },
   money: {
@@ -180,6 +183,13 @@ export const TOLLGATE: Story = {
       ["final", "2026-07-10"],
     ],
   },
+  built: [
+    {
+      itemId: "tg-s1",
+      on: "2026-06-30",
+      words: "6 in PVC, 14.0 to 22.0 ft, coupled to the clay at both ends",
+    },
+  ],
   worksUntil: "2026-07-02",
   ticket: { number: "26-555-0144", calledOn: "2026-06-22", workBeginsOn: "2026-06-29" },
   money: {
@@ -463,6 +473,15 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
       stepPermit(desk(actor, on), { lineId, permitId: `${story.key}-permit`, state, on, note: "" }),
     );
   }
+  for (const built of story.built)
+    must(
+      recordBuilt(desk(actor, story.worksUntil), {
+        lineId,
+        by: "Marek Łódź",
+        uploadId: null,
+        ...built,
+      }),
+    );
   addRows(desk(actor, story.ticket.calledOn), { lineId, table: "locateTickets" }, [
     { id: `${story.key}-ticket`, ...story.ticket, note: "" },
   ]);

@@ -1,26 +1,72 @@
 import { updateLine } from "#db/queries/line.ts";
+import { insertRow } from "#db/queries/row.ts";
 import { formatDate } from "#lib/domain/calendar/format-day.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { BuiltWork } from "#lib/domain/permit/built.ts";
+import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/permit/closing.ts";
+import { heldWords } from "#lib/domain/tiein/stopped-by.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 
-/** Closes the file on a line, with the reason; it stays readable and can be opened again. */
+interface ClosingOrder {
+  readonly lineId: string;
+  readonly reason: string;
+  /** A named person’s word where the file itself does not show that something is done. */
+  readonly words?: Partial<Readonly<Record<ClosingWord, string>>>;
+}
+
+/**
+ * Closes the file on a line, with the reason; it stays readable and can be opened again. Refuses while
+ * a permit is not final, what was built is not recorded or money is open, unless a word says why; and
+ * while a hold stands against what was done.
+ */
 export function closeLine(
   act: Act,
-  { lineId, reason }: { readonly lineId: string; readonly reason: string },
+  { lineId, reason, words = {} }: ClosingOrder,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "close-line", evenClosed: true } as const;
-  return changeLine(act, deal, ({ line }) => {
+  return changeLine(act, deal, (file) => {
+    const { line } = file;
     if (line.closedOn !== null)
       return refuse("not-in-this-state", "", `The file was closed on ${formatDate(line.closedOn)}`);
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is closed");
+    const { gaps, holds, deeds } = closingOf(file, reportOn(file, act.today));
+    const open = CLOSING_WORDS.filter((each) => gaps[each] !== null);
+    const [unsaid] = open.filter((each) => (words[each] ?? "").trim() === "");
+    if (unsaid !== undefined)
+      return refuse("missing-value", unsaid, `${gaps[unsaid]} ${ASKS[unsaid]}`);
+    if (holds.length > 0) return refuse("held", "", heldWords(holds, deeds));
+    const said = open.map((each) => `${gaps[each]} ${words[each]?.trim()}`);
+    const built = gaps.built === null ? null : builtBy(act, words.built?.trim() ?? "");
     return ok({
       value: null,
-      sentence: `Closed the file: ${reason.trim()}`,
-      detail: { closedOn: act.today, reason },
-      write: (db) => updateLine(db, { ...line, closedOn: act.today }),
+      sentence: [`Closed the file: ${reason.trim()}`, ...said].join(" — "),
+      detail: { closedOn: act.today, reason, words, built },
+      write: (db) => {
+        if (built !== null) insertRow(db, "built", { lineId, row: built });
+        updateLine(db, { ...line, closedOn: act.today });
+      },
     });
   });
+}
+
+const ASKS: Record<ClosingWord, string> = {
+  permit: "Say why the file is closed all the same",
+  built: "Record it with the permit, or say here what was built",
+  money: "Settle it in the money book, or say here why it stays",
+};
+
+/** The word of whoever closes stands for the as-built. */
+function builtBy(act: Act, words: string): BuiltWork {
+  return {
+    id: act.newId(),
+    itemId: null,
+    on: act.today,
+    by: act.actor.name,
+    words,
+    uploadId: null,
+  };
 }
 
 /** Opens a closed file again. */

@@ -6,6 +6,7 @@ import { permitBars, ranOut } from "#lib/domain/calendar/permit-bars.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
+import { asBuiltWanting } from "#lib/domain/permit/as-built.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
 import {
   deedsOfStep,
@@ -32,7 +33,8 @@ interface StepWord {
 
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, work without every permit that it takes, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * before it, work without every permit that it takes, a final without the as-built that the authority
+ * wants, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
@@ -78,6 +80,8 @@ function wrongStep(
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
     return refuse("bad-value", "on", `The step before was on ${formatDate(last.on)}`);
+  const unbuilt = state === "final" ? asBuiltWanting(file, permit) : null;
+  if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
   const report = reportOn(file, act.today);
   const wanting = wantingPermits(file, report, { permit, state, on });
   if (wanting !== null) return wanting;

@@ -10,6 +10,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { UserRole } from "#lib/domain/user/user.ts";
 import type { Act } from "#lib/operations/act.ts";
+import { closeLine } from "#lib/operations/close-line.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
@@ -146,4 +147,10 @@ export function aDesk({ undocumented = false }: { undocumented?: boolean } = {})
     must(decidePairing(act, { ...pair, state: "accepted", reason: "Same side and place" }));
   }
   return { act, lineId };
+}
+
+/** Closes the file with a person's word for everything that the file itself does not show. */
+export function closeAnyhow(act: Act, lineId: string): ReturnType<typeof closeLine> {
+  const words = { permit: "Done by others", built: "Nothing by us", money: "Let off" };
+  return closeLine(act, { lineId, reason: "Done", words });
 }

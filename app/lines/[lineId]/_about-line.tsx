@@ -10,7 +10,15 @@ import { CloseForm } from "./_close-form.tsx";
 import { saveLineAction } from "./actions.ts";
 
 /** The facts of the pipe itself, and what is done with the file as a whole. */
-export function AboutLine({ file, may }: { readonly file: LineFile; readonly may: boolean }) {
+export function AboutLine({
+  file,
+  today,
+  may,
+}: {
+  readonly file: LineFile;
+  readonly today: string;
+  readonly may: boolean;
+}) {
   const { line } = file;
   return (
     <div className="stack">
@@ -41,18 +49,18 @@ export function AboutLine({ file, may }: { readonly file: LineFile; readonly may
         </a>{" "}
         <span className="muted">as a line file, readable by this program elsewhere</span>
       </p>
-      {may ? <LineForms file={file} /> : null}
+      {may ? <LineForms file={file} today={today} /> : null}
     </div>
   );
 }
 
-function LineForms({ file }: { readonly file: LineFile }) {
+function LineForms({ file, today }: { readonly file: LineFile; readonly today: string }) {
   return (
     <div className="stack screen-only">
       {file.line.closedOn === null ? <FactsForm file={file} /> : null}
       <details>
         <summary>{file.line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
-        <CloseForm line={file.line} />
+        <CloseForm file={file} today={today} />
       </details>
     </div>
   );

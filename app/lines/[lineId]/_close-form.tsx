@@ -1,24 +1,47 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { LineFacts } from "#lib/domain/line/line.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/permit/closing.ts";
 import { closeLineAction, reopenLineAction } from "./actions.ts";
 
-/** Closes the file on a line, or opens it again, with the reason. */
-export function CloseForm({ line }: { readonly line: Pick<LineFacts, "id" | "closedOn"> }) {
+/** Closes the file on a line, or opens it again, with the reason; what still stands open is asked for. */
+export function CloseForm({ file, today }: { readonly file: LineFile; readonly today: string }) {
+  const { line } = file;
   const open = line.closedOn === null;
+  const closing = open ? closingOf(file, reportOn(file, today)) : null;
+  const gaps = CLOSING_WORDS.filter((each) => closing !== null && closing.gaps[each] !== null);
   return (
     <ActionForm
       action={(open ? closeLineAction : reopenLineAction).bind(null, line.id)}
       label={open ? "Close the file" : "Open the file again"}
       className="stack"
     >
+      {closing === null || closing.holds.length === 0 ? null : (
+        <p>
+          {closing.holds.length === 1 ? "A hold stands" : `${closing.holds.length} holds stand`}{" "}
+          against what was done. <Link href={`/lines/${line.id}/agree#holds`}>Settle or waive</Link>{" "}
+          first.
+        </p>
+      )}
       <Field
         label="Why"
         name="reason"
         hint="Goes into the history. Nothing is lost: a closed file stays readable."
         required
       />
+      {gaps.map((each) => (
+        <Field
+          key={each}
+          label={LABELS[each]}
+          name={each}
+          rows={2}
+          hint={closing?.gaps[each] ?? ""}
+          required
+        />
+      ))}
       <div>
         <SubmitButton pendingWord="Saving …" quiet>
           {open ? "Close the file" : "Open it again"}
@@ -27,3 +50,9 @@ export function CloseForm({ line }: { readonly line: Pick<LineFacts, "id" | "clo
     </ActionForm>
   );
 }
+
+const LABELS: Record<ClosingWord, string> = {
+  permit: "Why it is closed without a final permit",
+  built: "What was built",
+  money: "Why the money stays as it is",
+};

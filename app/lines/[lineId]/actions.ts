@@ -6,6 +6,7 @@ import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { MATERIALS } from "#lib/domain/line/line.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
+import { CLOSING_WORDS } from "#lib/domain/permit/closing.ts";
 import { closeLine, reopenLine } from "#lib/operations/close-line.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 
@@ -52,7 +53,8 @@ export async function closeLineAction(
   form: FormData,
 ): Promise<FormState> {
   const act = await requireAct();
-  const closed = closeLine(act, { lineId, reason: textOf(form, "reason") });
+  const words = Object.fromEntries(CLOSING_WORDS.map((each) => [each, textOf(form, each)]));
+  const closed = closeLine(act, { lineId, reason: textOf(form, "reason"), words });
   revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(closed, { words: "The file is closed.", form });
 }

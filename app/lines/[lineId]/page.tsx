@@ -41,7 +41,7 @@ export default async function OverviewPage({ params }: Props) {
         ))}
       </ol>
       <Section title="About the line">
-        <AboutLine file={file} may={mayDo(user.role, "work-the-file")} />
+        <AboutLine file={file} today={report.today} may={mayDo(user.role, "work-the-file")} />
       </Section>
     </>
   );

@@ -7,6 +7,7 @@ import { EN } from "../letter/words-en.ts";
 import { sayWhere } from "../line/stretch.ts";
 import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { unbuiltWork } from "../permit/as-built.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { mustChooseOption, scopeInForce, workInForce } from "../split/scope-in-force.ts";
 import { isStopped } from "../tiein/holds.ts";
@@ -61,12 +62,7 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   "proof-of-notice": noticeState,
   "contractor-standing": standingState,
   "holds-and-waivers": holdState,
-  "as-built": ({ file }) =>
-    given(
-      file.built.length > 0,
-      "What was built is recorded.",
-      "What was built is not recorded yet.",
-    ),
+  "as-built": builtState,
   upload: () => ({ complete: false, sentences: ["No file has been added for it."] }),
 };
 
@@ -225,6 +221,14 @@ export const CONSENT_WORDS: Readonly<Record<string, string>> = {
   "agreement-notarised": "agreement notarised",
   "agreement-recorded": "agreement recorded",
 };
+
+function builtState({ file }: PacketInput): SheetState {
+  if (file.built.length === 0) return wanting(["What was built is not recorded yet."], "");
+  return wanting(
+    unbuiltWork(file).map(({ title }) => `Nobody recorded yet that “${title}” was carried out.`),
+    "What was built is recorded.",
+  );
+}
 
 function standingState({ file, office, report }: PacketInput): SheetState {
   const days = { today: report.today, end: endOfWork(file) };

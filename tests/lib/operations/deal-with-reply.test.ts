@@ -1,11 +1,10 @@
 import { expect, test } from "vitest";
 import { linesWithReplies } from "#db/queries/reply.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
-import { closeLine } from "#lib/operations/close-line.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { aDoor, aLinkTo, aSentLetter } from "../../support/link.ts";
-import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
+import { aDesk, anAct, closeAnyhow, fileOf, must } from "../../support/office.ts";
 
 /** A desk with a letter out and one reply to it, typed by the office. */
 function withReply() {
@@ -111,7 +110,7 @@ test("answerLink() takes a wish for paper without words, and refuses a day that 
 
 test("a reply on a closed file can be dealt with", () => {
   const { act, lineId, replyId } = withReply();
-  must(closeLine(act, { lineId, reason: "Done" }));
+  must(closeAnyhow(act, lineId));
   expect(linesWithReplies(act.db)).toEqual([lineId]);
   const words = "Sent her the drawing";
   must(dealWithReply(act, { lineId, replyId, how: "answered", on: act.today, words }));

@@ -81,7 +81,8 @@ test("closeLine() closes once, with a reason", () => {
   expect(closeLine(act, { lineId, reason: " " })).toMatchObject({
     error: { reason: "missing-value" },
   });
-  must(closeLine(act, { lineId, reason: "Final" }));
+  const words = { permit: "The city issued none for a look" };
+  must(closeLine(act, { lineId, reason: "Final", words }));
   const base = getRevisions(act.db, lineId).points;
   expect(saveRows(act, { lineId, table: "points", base, rows: [] })).toMatchObject({
     error: { reason: "not-in-this-state", by: expect.stringContaining("open it again") },

@@ -9,7 +9,6 @@ import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
 import type { HoldCause } from "#lib/domain/tiein/hold.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
-import { closeLine } from "#lib/operations/close-line.ts";
 import { enterMoney, type MoneyWord } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { reverseEntry } from "#lib/operations/reverse-entry.ts";
@@ -17,7 +16,7 @@ import { saveRows } from "#lib/operations/save-rows.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import { aParty, aProperty, aRole, aScopeItem } from "#tests/support/file.ts";
-import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
+import { aDesk, addRows, anAct, closeAnyhow, fileOf, must } from "#tests/support/office.ts";
 
 /** A desk whose line is priced at $1,000.00 and split in equal shares. */
 function aPricedDesk(options: Parameters<typeof aDesk>[0] = {}) {
@@ -155,7 +154,7 @@ describe("entering money", () => {
     const desk = aPricedDesk();
     const field = { ...desk, act: anAct(desk.act.db, { role: "field" }) };
     expect(enter(field)).toMatchObject({ error: { reason: "not-allowed" } });
-    must(closeLine(desk.act, { lineId: desk.lineId, reason: "Done" }));
+    must(closeAnyhow(desk.act, desk.lineId));
     expect(enter(desk)).toMatchObject({ error: { reason: "not-in-this-state" } });
   });
 });

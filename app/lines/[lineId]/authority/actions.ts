@@ -9,6 +9,7 @@ import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/per
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { correctPermit } from "#lib/operations/correct-permit.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
+import { recordBuilt } from "#lib/operations/record-built.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 
@@ -67,6 +68,25 @@ export async function correctPermitAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(corrected, { words: "Saved.", form });
+}
+
+/** What was carried out, on a named person's word; the crew may say it too. */
+export async function recordBuiltAction(
+  { lineId, itemId }: { readonly lineId: string; readonly itemId: string | null },
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const recorded = recordBuilt(act, {
+    lineId,
+    itemId,
+    on: textOf(form, "on"),
+    by: textOf(form, "by"),
+    words: textOf(form, "words"),
+    uploadId: textOrNull(form, "uploadId"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(recorded, { words: "Recorded.", form });
 }
 
 /** Records where a permit has got to. */

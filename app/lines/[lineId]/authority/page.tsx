@@ -5,6 +5,7 @@ import { composePacket } from "#lib/domain/packet/compose.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";
+import { Built } from "./built.tsx";
 import { Checklist } from "./checklist.tsx";
 import { Fees } from "./fees.tsx";
 import { InspectionGrid, LocateGrid } from "./grids.tsx";
@@ -63,6 +64,18 @@ export default async function AuthorityPage({
       </Section>
       <Section title="Inspections" note="No backfill before the inspector has passed it.">
         <InspectionGrid lineId={lineId} file={file} />
+      </Section>
+      <Section
+        title="What was built"
+        id="built"
+        note="On a named person’s word, or by an as-built. The final, the close-out letter and closing the file ask for it."
+      >
+        <Built
+          lineId={lineId}
+          file={file}
+          today={report.today}
+          may={may("record-the-field") && file.line.closedOn === null}
+        />
       </Section>
       {file.authority === null ? null : (
         <Section title="Fees" note="As the authority publishes them. Check before you pay.">

@@ -7,7 +7,15 @@ import { CloseForm } from "../_close-form.tsx";
 import { counted } from "../_names.ts";
 
 /** Once a permit is final: the last letters, and the file closed. */
-export function CloseOut({ file, may }: { readonly file: LineFile; readonly may: boolean }) {
+export function CloseOut({
+  file,
+  today,
+  may,
+}: {
+  readonly file: LineFile;
+  readonly today: string;
+  readonly may: boolean;
+}) {
   const { line, permits } = file;
   const isFinal = permits.some((permit) => permitStateOf(file, permit) === "final");
   if (!isFinal || line.closedOn !== null) return null;
@@ -27,7 +35,7 @@ export function CloseOut({ file, may }: { readonly file: LineFile; readonly may:
       <p>
         {lettersWords(file)} <Link href={`/lines/${line.id}/told`}>Who has been told?</Link>
       </p>
-      {may ? <CloseForm line={line} /> : null}
+      {may ? <CloseForm file={file} today={today} /> : null}
     </Section>
   );
 }

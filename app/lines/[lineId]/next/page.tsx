@@ -33,7 +33,7 @@ export default async function NextPage({
       <Section title="Due and blocked" note="Everything that waits for somebody, and for whom.">
         <DueList file={file} report={report} />
       </Section>
-      <CloseOut file={file} may={may("work-the-file")} />
+      <CloseOut file={file} today={report.today} may={may("work-the-file")} />
       <Section
         title="When can the work start?"
         id="start"

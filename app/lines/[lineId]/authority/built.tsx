@@ -1,0 +1,117 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Empty } from "#app/_components/empty.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Upload } from "#app/_components/upload.client.tsx";
+import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { unbuiltWork } from "#lib/domain/permit/as-built.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { isOnPipe } from "#lib/domain/split/work-deeds.ts";
+import { PaperLink } from "../told/paper-link.tsx";
+import { recordBuiltAction } from "./actions.ts";
+
+interface BuiltProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: string;
+  readonly may: boolean;
+}
+
+/** What was carried out of the work in force, on whose word; the whole work on an as-built. */
+export function Built({ lineId, file, today, may }: BuiltProps) {
+  const work = scopeInForce(file).filter((item) => isOnPipe(item, file));
+  const missing = new Set(unbuiltWork(file).map(({ id }) => id));
+  if (work.length === 0)
+    return (
+      <Empty title="No work on the pipe is in force.">
+        <p>
+          Price it first, under <a href={`/lines/${lineId}/cost`}>What does it cost?</a>
+        </p>
+      </Empty>
+    );
+  return (
+    <div className="stack">
+      <ul className="plain-list">
+        {[...work.map(({ id, title }) => ({ id, title })), WHOLE].map(({ id, title }) => {
+          const built = file.built.find(({ itemId }) => itemId === id);
+          return (
+            <li key={id ?? "whole"} className="stack-tight">
+              <h3>
+                {title}{" "}
+                {id !== null && missing.has(id) ? <span className="tag">not recorded</span> : null}
+              </h3>
+              {built === undefined ? null : (
+                <p>
+                  Carried out {formatDay(built.on, today)}, says {built.by}.{" "}
+                  {built.words === "" ? null : built.words}{" "}
+                  <PaperLink
+                    lineId={lineId}
+                    file={file}
+                    uploadId={built.uploadId}
+                    words="As-built"
+                  />
+                </p>
+              )}
+              {may ? (
+                <details className="screen-only">
+                  <summary>
+                    {built === undefined ? "Record that it was done" : "Correct it"}
+                  </summary>
+                  <BuiltForm {...{ lineId, file, today }} itemId={id} title={title} />
+                </details>
+              ) : null}
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}
+
+const WHOLE = { id: null, title: "The whole work, as on an as-built drawing" };
+
+function BuiltForm({
+  lineId,
+  file,
+  today,
+  itemId,
+  title,
+}: Omit<BuiltProps, "may"> & { readonly itemId: string | null; readonly title: string }) {
+  const built = file.built.find((each) => each.itemId === itemId);
+  const upload = file.uploads.find(({ id }) => id === built?.uploadId);
+  const stored = upload === undefined ? {} : { stored: { id: upload.id, name: upload.name } };
+  return (
+    <ActionForm
+      key={`${built?.on} ${built?.words}`}
+      className="stack"
+      action={recordBuiltAction.bind(null, { lineId, itemId })}
+      label={`What was built: ${title}`}
+    >
+      <div className="form-grid">
+        <Field label="Done on" name="on" type="date" required defaultValue={built?.on ?? today} />
+        <Field
+          label="Who says so"
+          name="by"
+          required
+          defaultValue={built?.by}
+          example="Marek Łódź"
+        />
+        <Upload lineId={lineId} name="uploadId" label="As-built or photo" {...stored} />
+      </div>
+      <Field
+        label="What was built"
+        name="words"
+        rows={2}
+        defaultValue={built?.words}
+        hint="Also where it differs from what was priced."
+        example="6 in PVC, 14.0 to 22.5 ft, T1 joined with a wye"
+      />
+      <div>
+        <SubmitButton pendingWord="Recording …" quiet>
+          Record it
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
