@@ -12,6 +12,7 @@ import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { cellOf } from "#lib/domain/letter/told.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
 import { lineFileOf } from "../../../_file.ts";
 import { capital, partyName } from "../../../_names.ts";
 import { LETTER_WORDS, METHOD_WORDS, TOLD_WORDS } from "../../../_terms.ts";
@@ -31,7 +32,7 @@ export default async function LetterPage({
   readonly params: Promise<{ lineId: string; noticeId: string }>;
 }) {
   const { lineId, noticeId } = await params;
-  const { file, report, office, may } = await lineFileOf(lineId);
+  const { file, report, office, may, user } = await lineFileOf(lineId);
   const notice = file.notices.find((each) => each.id === noticeId);
   if (notice === undefined || office === null) notFound();
   const draft = notice.state === "draft";
@@ -63,6 +64,7 @@ export default async function LetterPage({
                 notice={notice}
                 today={report.today}
                 work={work}
+                deal={mayDo(user.role, "work-the-file")}
               />
             </Section>
             <Section

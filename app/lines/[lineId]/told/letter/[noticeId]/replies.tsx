@@ -16,12 +16,15 @@ export function Replies({
   notice,
   today,
   work,
+  deal,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
   readonly notice: Notice;
   readonly today: string;
   readonly work: boolean;
+  /** Whether they may deal with a reply, which they may on a closed file too. */
+  readonly deal: boolean;
 }) {
   const replies = file.replies.filter((reply) => reply.noticeId === notice.id);
   return (
@@ -34,7 +37,7 @@ export function Replies({
           file={file}
           reply={reply}
           today={today}
-          work={work}
+          work={deal}
         />
       ))}
       {work ? (
