@@ -68,7 +68,7 @@ import {
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
 import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
 import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
-import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
@@ -477,7 +477,7 @@ function moneyShapes(f: Fields) {
     rule: f.oneOf(SPLIT_RULES),
     faultStation: nullable(f.length),
     payerId: nullable(f.ref("property")),
-    unknownShares: f.oneOf(UNKNOWN_SHARES).default("held-apart"),
+    unknownShares: f.oneOf(UNKNOWN_SHARES).default(USUAL_UNKNOWN_SHARES),
   };
   return {
     scope: f.row({

@@ -11,7 +11,13 @@ import type { Share, SplitOutcome } from "./outcome.ts";
 import { recoverableOf } from "./recoverable.ts";
 import { RULE_TITLES, ruleSentence } from "./rule-words.ts";
 import { mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
-import { SPLIT_RULES, type SplitChoice, type SplitRule, type UnknownShares } from "./split.ts";
+import {
+  SPLIT_RULES,
+  type SplitChoice,
+  type SplitRule,
+  type UnknownShares,
+  USUAL_UNKNOWN_SHARES,
+} from "./split.ts";
 import { standAloneTest, standAloneTree } from "./stand-alone.ts";
 
 /**
@@ -68,7 +74,7 @@ export function presentChoice(
     rule,
     faultStation: rule === "upstream-of-fault" ? onlyFault(file) : null,
     payerId: null,
-    unknownShares: versions[0]?.unknownShares ?? "held-apart",
+    unknownShares: versions[0]?.unknownShares ?? USUAL_UNKNOWN_SHARES,
   };
 }
 

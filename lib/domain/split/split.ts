@@ -17,6 +17,8 @@ export type SplitRule = (typeof SPLIT_RULES)[number];
 /** What happens to the share of a tie-in whose owner is unknown. */
 export const UNKNOWN_SHARES = ["carried", "held-apart"] as const;
 export type UnknownShares = (typeof UNKNOWN_SHARES)[number];
+/** Until a person says otherwise: no neighbor carries what a stranger owes. */
+export const USUAL_UNKNOWN_SHARES: UnknownShares = "held-apart";
 
 /** What a rule needs besides the line and the scope. */
 export interface SplitChoice {

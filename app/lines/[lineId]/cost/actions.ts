@@ -5,7 +5,7 @@ import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.t
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
-import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { cutToTieIn } from "#lib/operations/cut-to-tie-in.ts";
@@ -32,7 +32,7 @@ export async function chooseSplitAction(
       rule,
       faultStation: rule === "upstream-of-fault" ? parseFeet(textOf(form, "fault")) : null,
       payerId: rule === "single-payer" ? textOrNull(form, "payer") : null,
-      unknownShares: oneOf(UNKNOWN_SHARES, textOf(form, "unknownShares")) ?? "held-apart",
+      unknownShares: oneOf(UNKNOWN_SHARES, textOf(form, "unknownShares")) ?? USUAL_UNKNOWN_SHARES,
     },
     reason,
   });

@@ -6,6 +6,7 @@ import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import { USUAL_UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
 import { propertyName } from "../_names.ts";
 import { optionsOf, UNKNOWN_SHARE_WORDS } from "../_terms.ts";
 import { chooseSplitAction } from "./actions.ts";
@@ -64,7 +65,7 @@ export function ChooseForm({
           <Choice
             label="The share of an unknown owner is"
             name="unknownShares"
-            defaultValue={inForce?.unknownShares ?? "held-apart"}
+            defaultValue={inForce?.unknownShares ?? USUAL_UNKNOWN_SHARES}
             options={optionsOf(UNKNOWN_SHARE_WORDS)}
           />
         ) : null}

@@ -4,7 +4,12 @@ import type { Report } from "#lib/domain/file/report.ts";
 import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import { SPLIT_RULES, type SplitChoice, type UnknownShares } from "#lib/domain/split/split.ts";
+import {
+  SPLIT_RULES,
+  type SplitChoice,
+  type UnknownShares,
+  USUAL_UNKNOWN_SHARES,
+} from "#lib/domain/split/split.ts";
 
 /** What the page's address says: tried out, not chosen yet. */
 export interface CostQuery {
@@ -40,7 +45,7 @@ export function optionChoice(
   const latest = latestSplit(file);
   const rule =
     SPLIT_RULES.find((each) => each === first(query.rule)) ?? latest?.rule ?? "portion-used";
-  return { rule, ...particulars, unknownShares: latest?.unknownShares ?? "held-apart" };
+  return { rule, ...particulars, unknownShares: latest?.unknownShares ?? USUAL_UNKNOWN_SHARES };
 }
 
 function chosen(report: Report, rule: SplitOutcome["choice"]["rule"]): SplitOutcome | undefined {
