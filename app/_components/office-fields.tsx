@@ -81,7 +81,7 @@ export function AddressFields({ address }: { readonly address: Address | undefin
       />
       <Field label="Unit or suite" name="unit" defaultValue={address?.unit} />
       <Field label="City" name="city" defaultValue={address?.city} />
-      <Field label="State" name="state" defaultValue={address?.state} example="WA" width={4} />
+      <Field label="State" name="state" defaultValue={address?.state} example="WA" width={9} />
       <Field label="ZIP" name="zip" defaultValue={address?.zip} example="98000" width={10} />
     </div>
   );

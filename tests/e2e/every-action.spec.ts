@@ -2,6 +2,7 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { expect, test } from "@playwright/test";
+import { SPARE_PORT } from "../playwright.config.ts";
 import { ACTION_CALLS } from "./support/action-calls.ts";
 import {
   aForm,
@@ -69,7 +70,7 @@ test.setTimeout(600_000);
 test.beforeAll(async () => {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-actions-"));
   fs.rmSync(folder, { recursive: true });
-  office = await startOwnOffice({ port: 3293, folder });
+  office = await startOwnOffice({ port: SPARE_PORT, folder });
   for (const [role, email] of Object.entries(PEOPLE)) {
     const { cookie } = await signInTo(office, email);
     expect(cookie, `${role} signs in`).toMatch(/^wyebook=.+/);
