@@ -44,6 +44,8 @@ export function savePeople(
   input: PeopleInput,
 ): Result<{ revision: number }, RowsRefusal> {
   if (!mayDo(act.actor.role, "work-the-file")) return refusePeople("not-allowed");
+  if (!Array.isArray(input.rows))
+    return refusePeople("bad-value", { by: "These are no rows; reload the page and try again" });
   return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
 }
 

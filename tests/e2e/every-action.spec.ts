@@ -230,6 +230,7 @@ test("nonsense is answered in words, not with a bare error", async () => {
     [rows, [LINE, "no such list", 0, []]],
     [rows, [LINE, "runs", 1.5, "rows"]],
     [rows, ["no such line", "runs", 0, []]],
+    [actionNamed("savePeopleAction"), [LINE, 0, null]],
     [actionNamed("savePartAction"), ["authority-quillhaven", "id", "x", null]],
     [
       actionNamed("link:answerAction"),
