@@ -1,5 +1,6 @@
 import { planStrip } from "#lib/domain/letter/strip-plan.ts";
 import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
+import { textWidth } from "#lib/domain/letter/text-width.ts";
 import type { Cft } from "#lib/domain/line/station.ts";
 import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
 
@@ -23,64 +24,130 @@ export const PLAN_WIDTH = 704;
 const PLAN_HEIGHT = 424;
 /** Where a plan's axis begins. */
 const PLAN_LEFT = 6;
-/** Room at the right end for the last flags' words. */
-const FLAG_ROOM = 128;
+/** A cut keeps so far from all that is marked, in points, where it can. */
+const CLEAR = 14;
+/** The shortest stretch that gets a page; cuts stand at whole fives of feet. */
+const LEAST = 1_000;
+const STEP = 500;
+
+type Words = Extract<Shape, { kind: "words" }>;
+
+/** A page with where on it the line is cut, in points; null: there it ends. */
+interface CutPage extends DrawingPage {
+  readonly left: number | null;
+  readonly right: number | null;
+}
+
+interface Cutting {
+  readonly count: number;
+  readonly feetPerInch: 10 | 20;
+}
 
 /**
- * Cuts a line drawing into landscape pages at 1 in = 10 ft, or 20 ft where that saves more than two
- * pages. Where much stands close together, pages get shorter stretches so that all fits in height.
+ * Cuts a line drawing into as few landscape pages as hold all of it, at 1 in = 10 ft where that takes no
+ * more of them than 1 in = 20 ft does. A cut stands where nothing is marked nearby. Where much stands close
+ * together pages get shorter stretches, so that all fits in height and no words lie across a cut; where
+ * even that does not help, second lines are left out.
  */
 export function drawingPages(drawing: StripDrawing): DrawingPages {
-  const extent = Math.max(drawing.extent, 1_000);
-  const feetPerInch = extent <= 2 * stretchOf(10) ? 10 : 20;
-  const scale = 72 / feetPerInch;
-  for (let stretch = stretchOf(feetPerInch); stretch >= 1_000; stretch = half(stretch)) {
-    const pages = cut(drawing, { extent, stretch, scale });
-    const fits = pages.every(({ plan }) => plan.height <= PLAN_HEIGHT);
-    if (fits || half(stretch) < 1_000) return { feetPerInch, pages };
+  const extent = Math.max(drawing.extent, LEAST);
+  const most = Math.ceil(extent / LEAST);
+  for (let count = Math.ceil(extent / roomAt(20)); count <= most; count += 1) {
+    for (const feetPerInch of [10, 20] as const) {
+      if (extent > count * roomAt(feetPerInch)) continue;
+      const pages = cut(drawing, { count, feetPerInch }, null);
+      if (pages.every(isWhole)) return { feetPerInch, pages };
+    }
   }
-  return { feetPerInch, pages: cut(drawing, { extent, stretch: 1_000, scale }) };
+  const dense = { count: Math.ceil(extent / roomAt(10)), feetPerInch: 10 } as const;
+  return { feetPerInch: 10, pages: cut(drawing, dense, PLAN_HEIGHT) };
 }
 
-/** Length of line that one page shows, in whole tens of feet. */
-function stretchOf(feetPerInch: 10 | 20): Cft {
-  const feet = ((PLAN_WIDTH - FLAG_ROOM) / 72) * feetPerInch;
-  return Math.floor(feet / 10) * 1_000;
+/** Length of line that one page has room for at most. */
+function roomAt(feetPerInch: 10 | 20): Cft {
+  return Math.floor(((PLAN_WIDTH - 2 * PLAN_LEFT) * feetPerInch * 100) / 72);
 }
 
-function half(stretch: Cft): Cft {
-  return Math.floor(stretch / 2_000) * 1_000;
-}
-
-function cut(
-  drawing: StripDrawing,
-  { extent, stretch, scale }: { extent: Cft; stretch: Cft; scale: number },
-): DrawingPage[] {
-  const pages = Math.ceil(extent / stretch);
-  const even = Math.ceil(extent / pages / 1_000) * 1_000;
-  const count = Math.ceil(extent / even);
-  return Array.from({ length: count }, (_, index) => {
-    const from = index * even;
-    const to = Math.min(from + even, extent);
-    const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to, height: null });
+function cut(drawing: StripDrawing, cutting: Cutting, height: number | null): CutPage[] {
+  const cuts = cutsOf(drawing, cutting);
+  const scale = 72 / cutting.feetPerInch;
+  return cuts.slice(1).map((to, index) => {
+    const from = cuts[index] ?? 0;
+    const plan = planStrip(drawing, { width: PLAN_WIDTH, scale, from, to, height });
     const first = index === 0;
-    const last = index === count - 1;
-    const ends = [
-      ...(first ? [] : [PLAN_LEFT]),
-      ...(last ? [] : [PLAN_LEFT + ((to - from) * scale) / 100]),
-    ];
-    const shapes = [...plan.shapes, ...ends.map((x) => matchLine(x, plan.height))];
-    return { plan: { ...plan, shapes }, from, to, first, last };
+    const last = index === cuts.length - 2;
+    const left = first ? null : PLAN_LEFT;
+    const right = last ? null : PLAN_LEFT + ((to - from) * scale) / 100;
+    const ends = [left, right].filter((x) => x !== null);
+    const shapes = [...plan.shapes, ...ends.map((x) => matchLine(x, plan.foot))];
+    return { plan: { ...plan, shapes }, from, to, first, last, left, right };
   });
 }
 
+/** From 0 to the end: near to even stretches, each cut as clear of marks as its neighborhood lets it. */
+function cutsOf(drawing: StripDrawing, { count, feetPerInch }: Cutting): Cft[] {
+  const extent = Math.max(drawing.extent, LEAST);
+  const room = roomAt(feetPerInch);
+  const even = Math.min(Math.ceil(extent / count / LEAST) * LEAST, Math.floor(room / STEP) * STEP);
+  const marked = markedOn(drawing);
+  const clear = (CLEAR * feetPerInch * 100) / 72;
+  const freeAt = (station: Cft) =>
+    Math.min(clear, ...marked.map((mark) => Math.abs(mark - station)));
+  const cuts: Cft[] = [0];
+  for (let left = count - 1; left > 0; left -= 1) {
+    const from = cuts.at(-1) ?? 0;
+    const wanted = Math.min(even * cuts.length, extent - LEAST);
+    const spots = stepsAround(wanted, Math.round(even / 5))
+      .filter((spot) => spot - from >= LEAST && spot - from <= room)
+      .filter((spot) => extent - spot >= LEAST * left && extent - spot <= room * left);
+    const free = Math.max(0, ...spots.map(freeAt));
+    const best = spots.find((spot) => freeAt(spot) === free);
+    cuts.push(best ?? Math.round(from + (extent - from) / (left + 1)));
+  }
+  return [...cuts, extent];
+}
+
+/** Whole fives of feet about a place, the nearest first. */
+function stepsAround(wanted: Cft, within: Cft): Cft[] {
+  const base = Math.round(wanted / STEP) * STEP;
+  const reach = Math.floor(within / STEP);
+  return Array.from({ length: 2 * reach + 1 }, (_, at) => {
+    const step = Math.ceil(at / 2) * (at % 2 === 0 ? 1 : -1);
+    return base + step * STEP;
+  });
+}
+
+/** Stations where a sign stands or a cell of a band begins. */
+function markedOn({ above, below, onPipe, bands }: StripDrawing): Cft[] {
+  return [
+    ...[...above, ...below, ...onPipe].map(({ station }) => station),
+    ...bands.flatMap(({ cells }) => cells.map(({ from }) => from)),
+  ];
+}
+
+/** All of it on the paper, and no words of the drawing across a cut. */
+function isWhole({ plan, left, right }: CutPage): boolean {
+  if (plan.height > PLAN_HEIGHT) return false;
+  return plan.shapes.every((shape) => {
+    if (shape.kind !== "words" || shape.at[1] > plan.foot) return true;
+    const [from, to] = spanOf(shape);
+    return from >= (left ?? 0) && to <= (right ?? PLAN_WIDTH);
+  });
+}
+
+function spanOf({ at: [x], text, size, strong, anchor }: Words): readonly [number, number] {
+  const width = textWidth(text, size, strong);
+  const from = x - { start: 0, middle: width / 2, end: width }[anchor];
+  return [from, from + width];
+}
+
 /** Where a sheet is cut the next one begins: a dashed line through the whole drawing on both. */
-function matchLine(x: number, height: number): Shape {
+function matchLine(x: number, foot: number): Shape {
   return {
     kind: "line",
     points: [
       [x, 0],
-      [x, height],
+      [x, foot],
     ],
     width: 0.8,
     tone: "ink",

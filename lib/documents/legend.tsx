@@ -95,6 +95,7 @@ function swatch(material: string): StripPlan {
   return {
     width: 30,
     height: 12,
+    foot: 12,
     shapes: [...pipeHatch(material, BOX), edge(BOX.top), edge(BOX.bottom)],
   };
 }
@@ -102,7 +103,7 @@ function swatch(material: string): StripPlan {
 function sign(
   name: "square" | "round" | "diamond" | "cross" | "whisker" | "solid" | "dashed",
 ): StripPlan {
-  return { width: 14, height: 12, shapes: SIGNS[name] };
+  return { width: 14, height: 12, foot: 12, shapes: SIGNS[name] };
 }
 
 const SIGNS: Record<Parameters<typeof sign>[0], readonly Shape[]> = {

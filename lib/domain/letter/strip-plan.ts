@@ -28,11 +28,17 @@ interface Axis {
   readonly right: number;
   readonly from: Cft;
   readonly to: Cft;
+  /** At which ends the line goes on outside of the frame. */
+  readonly cut: { readonly left: boolean; readonly right: boolean };
 }
+
+/** How far words keep from where the drawing is cut. */
+const CLEAR = 4;
 
 /**
  * Lays a strip out on paper: flags above and below the pipe on as many levels as they need,
- * a ruler, the bands, and a list of the words that did not fit into their cells. Where much stands
+ * a ruler, the bands, and a list of the words that did not fit into their cells. Where the line goes on
+ * beyond the frame no words of the drawing stand across the cut. Where much stands
  * close together and a height is given, second lines are left out: first those of the record, then
  * those of quiet tie-ins, then all; then the first lines are set upright. None of those is left out.
  */
@@ -67,7 +73,12 @@ function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): Stri
   const points = drawing.onPipe.filter((mark) => mark.kind === "point" && seen(mark));
   const pipeMarks = drawing.onPipe.filter((mark) => mark.kind !== "point" && seen(mark));
   const row = (marks: readonly StripMark[]) =>
-    upright ? uprightRow(placeAll(marks, axis), frame.width - 8) : flagRow(placeAll(marks, axis));
+    upright
+      ? uprightRow(placeAll(marks, axis), frame.width - 8)
+      : flagRow(placeAll(marks, axis), {
+          left: axis.left,
+          right: axis.cut.right ? axis.right : frame.width,
+        });
   const above = row([...drawing.above.filter(seen), ...points]);
   const below = row([...drawing.below.filter(seen), ...pipeMarks]);
   const shapes: Shape[] = [];
@@ -80,8 +91,8 @@ function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): Stri
   below.draw(shapes, { edge: pipeBottom, way: 1 });
   const rulerAt = pipeBottom + below.height + EDGE + 2;
   drawRuler(shapes, drawing, axis, rulerAt);
-  const height = drawBands(shapes, drawing.bands, axis, { top: rulerAt + 20, width: frame.width });
-  return { width: frame.width, height, shapes };
+  const ends = drawBands(shapes, drawing.bands, axis, { top: rulerAt + 20, width: frame.width });
+  return { width: frame.width, ...ends, shapes };
 }
 
 /** The axis: to the given scale, or as wide as the last flags leave room for. */
@@ -99,7 +110,8 @@ function axisOf(drawing: StripDrawing, frame: StripFrame, upright: boolean): Axi
   const fit = upright ? (room - 10) / length : flagged;
   const perHundredth = frame.scale === null ? fit : frame.scale / 100;
   const x = (station: Cft) => left + (station - frame.from) * perHundredth;
-  return { x, perHundredth, left, right: x(frame.to), from: frame.from, to: frame.to };
+  const cut = { left: frame.from > 0, right: frame.to < drawing.extent };
+  return { x, perHundredth, left, right: x(frame.to), from: frame.from, to: frame.to, cut };
 }
 
 function placeAll(marks: readonly StripMark[], axis: Axis): PlacedMark[] {
@@ -218,32 +230,47 @@ function drawRuler(shapes: Shape[], drawing: StripDrawing, axis: Axis, y: number
         "ink",
       ),
     );
-    if (x - width / 2 < free) continue;
-    const anchor = x - width / 2 < 0 ? "start" : "middle";
-    shapes.push(words(text, [anchor === "start" ? x - 4 : x, y + 12], DETAIL, { anchor }));
-    free = x + width / 2 + 6;
+    const spot = tickSpot(axis, { x, width });
+    if (spot.left < free) continue;
+    const { at, anchor } = spot;
+    shapes.push(words(text, [at, y + 12], DETAIL, { anchor }));
+    free = spot.left + width + 6;
   }
 }
 
-/** Draws the bands and returns the y below everything. */
+/** A tick's words stand in its middle, but beside it at an end of the drawing. */
+function tickSpot({ left, right, cut }: Axis, { x, width }: { x: number; width: number }) {
+  const half = width / 2;
+  if (x - half < (cut.left ? left : 0)) {
+    const at = cut.left ? x + CLEAR : x - CLEAR;
+    return { at, left: at, anchor: "start" as const };
+  }
+  if (cut.right && x + half > right)
+    return { at: x - CLEAR, left: x - CLEAR - width, anchor: "end" as const };
+  return { at: x, left: x - half, anchor: "middle" as const };
+}
+
+/** Draws the bands; says where they end, and where the notes below them do. */
 function drawBands(
   shapes: Shape[],
   bands: readonly StripBand[],
   axis: Axis,
   { top, width }: { top: number; width: number },
-): number {
+): { foot: number; height: number } {
   const notes: string[] = [];
+  const title = axis.left + (axis.cut.left ? CLEAR : 0);
   let y = top + 4;
   for (const band of bands) {
-    shapes.push(words(band.title, [axis.left, y + 8], DETAIL, { strong: true, tone: "soft" }));
+    shapes.push(words(band.title, [title, y + 8], DETAIL, { strong: true, tone: "soft" }));
     drawBandCells(shapes, band, axis, { y: y + 12, notes });
     y += 31;
   }
+  const foot = y - 3;
   for (const row of packNotes(notes, width - 12)) {
     shapes.push(words(row, [axis.left, y + 8], DETAIL, {}));
     y += LINE + 1;
   }
-  return y + 4;
+  return { foot, height: y + 4 };
 }
 
 function drawBandCells(

@@ -35,5 +35,7 @@ export type Shape =
 export interface StripPlan {
   readonly width: number;
   readonly height: number;
+  /** Where the drawing ends; only notes stand below. */
+  readonly foot: number;
   readonly shapes: readonly Shape[];
 }

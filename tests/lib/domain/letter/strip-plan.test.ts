@@ -63,34 +63,40 @@ const flagged = fc
     marks.map((mark, index) => aMark(`m${index}`, mark.station, mark.label, mark.detail)),
   );
 
-test("planStrip() never lets two flags' words overlap, nor a leader cross words", () => {
-  fc.assert(
-    fc.property(flagged, (below) => {
-      const { shapes } = planStrip(aDrawing({ below, ticks: [] }), FRAME);
-      const boxes = wordsOf(shapes)
-        .filter(({ text }) => text.trim() !== "")
-        .map(boxOf);
-      for (const [index, one] of boxes.entries()) {
-        for (const other of boxes.slice(index + 1)) {
-          const apart =
-            one.right <= other.left + 0.01 ||
-            other.right <= one.left + 0.01 ||
-            one.bottom <= other.top + 0.01 ||
-            other.bottom <= one.top + 0.01;
-          expect(apart).toBe(true);
+/** As wide as there is room, and to a scale at which flags at the end have to point back. */
+const FRAMES = [FRAME, { ...FRAME, width: 468, scale: 4.5 }, { ...FRAME, scale: 9, to: 5_000 }];
+
+test.each(FRAMES)(
+  "planStrip() never lets two flags' words overlap, nor a leader cross words (%#)",
+  (frame) => {
+    fc.assert(
+      fc.property(flagged, (below) => {
+        const { shapes } = planStrip(aDrawing({ below, ticks: [] }), frame);
+        const boxes = wordsOf(shapes)
+          .filter(({ text }) => text.trim() !== "")
+          .map(boxOf);
+        for (const [index, one] of boxes.entries()) {
+          for (const other of boxes.slice(index + 1)) {
+            const apart =
+              one.right <= other.left + 0.01 ||
+              other.right <= one.left + 0.01 ||
+              one.bottom <= other.top + 0.01 ||
+              other.bottom <= one.top + 0.01;
+            expect(apart).toBe(true);
+          }
+          for (const leader of uprights(shapes)) {
+            const crosses =
+              leader.x > one.left &&
+              leader.x < one.right &&
+              leader.top < one.bottom &&
+              leader.bottom > one.top;
+            expect(crosses).toBe(false);
+          }
         }
-        for (const leader of uprights(shapes)) {
-          const crosses =
-            leader.x > one.left &&
-            leader.x < one.right &&
-            leader.top < one.bottom &&
-            leader.bottom > one.top;
-          expect(crosses).toBe(false);
-        }
-      }
-    }),
-  );
-});
+      }),
+    );
+  },
+);
 
 function uprights(shapes: readonly Shape[]): { x: number; top: number; bottom: number }[] {
   return shapes
