@@ -15,12 +15,11 @@ import {
   CLOCK_UNITS,
   ROLLS,
 } from "#lib/domain/calendar/clock-rule.ts";
-import { PLUMBING_CODES } from "#lib/domain/capacity/drain-tables.ts";
 import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
-import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
-import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
+import { FIXTURES } from "#lib/domain/facts/fixtures.ts";
+import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
 import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
 import {
@@ -43,7 +42,7 @@ import {
   TIE_IN_KINDS,
 } from "#lib/domain/line/line.ts";
 import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
-import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
+import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
 import {
   INSPECTION_RESULTS,
   PERMIT_KINDS,
@@ -74,6 +73,7 @@ import {
   RUN_ENDS,
 } from "#lib/domain/run/run.ts";
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
 import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";

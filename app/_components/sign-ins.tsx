@@ -1,5 +1,5 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import { momentWords } from "#lib/domain/consent/moment.ts";
+import { momentWords } from "#lib/domain/time/moment.ts";
 import type { SignInDeed, SignInEntry } from "#lib/domain/user/session.ts";
 
 const DEED_WORDS: Record<SignInDeed, string> = {

@@ -5,10 +5,7 @@ import {
   CLOCK_UNITS,
   ROLLS,
 } from "#lib/domain/calendar/clock-rule.ts";
-import { PLUMBING_CODES } from "#lib/domain/capacity/drain-tables.ts";
 import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
-import { FIXTURES } from "#lib/domain/capacity/fixture-units.ts";
-import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
@@ -34,7 +31,7 @@ import {
   TIE_IN_KINDS,
 } from "#lib/domain/line/line.ts";
 import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
-import { LANGUAGES, PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
+import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
 import {
   INSPECTION_RESULTS,
   PERMIT_KINDS,
@@ -73,6 +70,9 @@ import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
 import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
 import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
 import { DRAINS, FLOORS } from "#lib/domain/tiein/test-day.ts";
+import { FIXTURES } from "../domain/facts/fixtures.ts";
+import { PLUMBING_CODES, SLOPE_NAMES } from "../domain/facts/plumbing-code.ts";
+import { LANGUAGES } from "../domain/say/language.ts";
 import { type Fields, fieldsFor, type Use } from "./field.ts";
 
 // The shape of every part of a line's file. Whatever has a usual value may be left out; whatever is

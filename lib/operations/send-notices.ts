@@ -4,7 +4,6 @@ import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
-import { dayOf } from "#lib/domain/consent/moment.ts";
 import { type AddressStop, addressStop } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
@@ -33,6 +32,7 @@ import {
 import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { keepLinkSecret } from "#lib/storage/link-secret.ts";
+import { dayOf } from "../domain/time/moment.ts";
 import type { Act, Refusal } from "./act.ts";
 import { callFirstWords } from "./call-first.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -16,9 +16,9 @@ import type { LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import type { Language } from "#lib/domain/party/party.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { isStoredWhole, storeFile } from "#lib/storage/store.ts";
+import type { Language } from "../domain/say/language.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine } from "./change.ts";
 import {

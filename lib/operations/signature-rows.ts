@@ -11,7 +11,7 @@ import { placeOf } from "#lib/domain/letter/facts.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import { letterDate } from "#lib/domain/letter/letter-date.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
-import type { Language } from "#lib/domain/party/party.ts";
+import type { Language } from "../domain/say/language.ts";
 import type { Act } from "./act.ts";
 
 /** A consent given on screen with its signature. */

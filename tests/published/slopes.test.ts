@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import { checkLoad, drainLimit, smallestFor } from "#lib/domain/capacity/drain-load.ts";
 import { leastSlope } from "#lib/domain/capacity/drain-tables.ts";
 import { fixtureUnits } from "#lib/domain/capacity/fixture-units.ts";
-import { checkSlope, SLOPES, type SlopeName } from "#lib/domain/capacity/slope.ts";
+import { checkSlope, SLOPES } from "#lib/domain/capacity/slope.ts";
 import { slopeFinding } from "#lib/domain/capacity/slopes.ts";
+import type { SlopeName } from "#lib/domain/facts/plumbing-code.ts";
 import { ratio } from "#lib/domain/money/ratio.ts";
 
 const at = (name: SlopeName) => SLOPES[name].slope;

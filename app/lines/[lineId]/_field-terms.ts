@@ -1,7 +1,7 @@
 import type { LandKind } from "#lib/domain/line/land.ts";
 import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/line/line.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import type { Language, PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
+import type { PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
 import type { Band, Standing } from "#lib/domain/reconcile/pairing.ts";
 import type { MeasuredFrom, RecordKind } from "#lib/domain/record/record.ts";
 import type {
@@ -13,6 +13,7 @@ import type {
   ObservationKind,
   RunEnd,
 } from "#lib/domain/run/run.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 import type { ControlResult, TestKind } from "#lib/domain/tiein/test.ts";
 import { MATERIAL_SYNONYMS } from "./_synonyms.ts";
 import { type Choice, optionsOf } from "./_terms.ts";

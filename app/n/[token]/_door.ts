@@ -7,7 +7,7 @@ import { getUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
 import type { LinkWords } from "#lib/domain/consent/words-en.ts";
-import type { Language } from "#lib/domain/party/party.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import type { LinkDoor } from "#lib/operations/link-door.ts";

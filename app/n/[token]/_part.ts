@@ -1,6 +1,6 @@
 import type { LinkView } from "#lib/domain/consent/link-view.ts";
 import type { LinkWords } from "#lib/domain/consent/words-en.ts";
-import type { Language } from "#lib/domain/party/party.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 
 /** What every part of a private page knows. */
 export interface PartProps {

@@ -16,7 +16,7 @@ import { SCREEN_KINDS } from "#lib/domain/consent/signable.ts";
 import type { LinkStop } from "#lib/domain/consent/stops.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
-import { LANGUAGES, type Language } from "#lib/domain/party/party.ts";
+import { LANGUAGES, type Language } from "#lib/domain/say/language.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";

@@ -1,5 +1,5 @@
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 
 /** One answer for a link that never was, ran out or was called back; in both languages. */
 export default function NoSuchLink() {

@@ -4,10 +4,10 @@ import { CertificateList } from "#app/_components/certificate.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { SignedWord } from "#lib/domain/consent/link-view.ts";
-import { momentWords } from "#lib/domain/consent/moment.ts";
 import { SCREEN_KINDS } from "#lib/domain/consent/signable.ts";
 import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { momentWords } from "#lib/domain/time/moment.ts";
 import type { PartProps } from "./_part.ts";
 import { withdrawAction } from "./actions.ts";
 

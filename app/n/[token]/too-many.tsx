@@ -1,5 +1,5 @@
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 
 /** Said in both languages: nobody knows yet who is asking. */
 export function TooMany() {

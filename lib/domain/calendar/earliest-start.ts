@@ -1,7 +1,7 @@
 import { consentTable } from "../consent/table.ts";
-import { sayParty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { sayParty } from "../party/say.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { permitStanding, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../split/say-list.ts";

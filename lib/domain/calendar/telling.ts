@@ -1,9 +1,9 @@
-import { sayParty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { arrivalOf } from "../letter/arrival.ts";
 import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../letter/audience.ts";
 import { letterDay } from "../letter/letter-day.ts";
 import type { Delivery, DeliveryMethod, LetterKind, Notice } from "../letter/notice.ts";
+import { sayParty } from "../party/say.ts";
 import { sayList } from "../split/say-list.ts";
 import { stopsInForce } from "../tiein/test-day-results.ts";
 import type { Telling, Told } from "./clock.ts";

@@ -1,9 +1,8 @@
+import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
 import type { Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { Stretch } from "../line/stretch.ts";
-import type { PlumbingCode } from "./drain-tables.ts";
 import type { LevelMethod } from "./facts.ts";
-import type { SlopeName } from "./slope.ts";
 
 /** Stands under the words “Not a design” on every page and sheet of such results; none may leave it out. */
 export const NOT_A_DESIGN =

@@ -1,5 +1,6 @@
-import { BUILDING_SEWER_LOADS, type LoadRow, type PlumbingCode } from "./drain-tables.ts";
-import { meetsSlope, SLOPE_NAMES, SLOPES, type Slope, type SlopeName } from "./slope.ts";
+import { type PlumbingCode, SLOPE_NAMES, type SlopeName } from "../facts/plumbing-code.ts";
+import { BUILDING_SEWER_LOADS, type LoadRow } from "./drain-tables.ts";
+import { meetsSlope, SLOPES, type Slope } from "./slope.ts";
 
 export interface DrainLimit {
   /** Largest load in drainage fixture units. */

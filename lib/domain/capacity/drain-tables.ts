@@ -1,17 +1,4 @@
-import type { SlopeName } from "./slope.ts";
-
-export const PLUMBING_CODES = ["ipc", "upc"] as const;
-export type PlumbingCode = (typeof PLUMBING_CODES)[number];
-
-/**
- * Where a table comes from: only tables that were read in a public copy stand here. States and cities
- * amend them: the authority's own edition decides.
- */
-export interface TableSource {
-  readonly title: string;
-  readonly edition: string;
-  readonly source: string;
-}
+import type { PlumbingCode, SlopeName, TableSource } from "../facts/plumbing-code.ts";
 
 /** Largest load in drainage fixture units, by inside diameter in inches and slope. */
 export interface LoadTable extends TableSource {

@@ -1,5 +1,5 @@
+import type { Fixture } from "../facts/fixtures.ts";
 import type { Cft } from "../line/station.ts";
-import type { Fixture } from "./fixture-units.ts";
 
 /** Plumbing fixtures of one kind at a property or in one unit of it. */
 export interface FixtureCount {

@@ -1,18 +1,5 @@
-import type { PlumbingCode, TableSource } from "./drain-tables.ts";
-
-export const FIXTURES = [
-  "bathroom-group",
-  "water-closet",
-  "bathtub",
-  "shower",
-  "lavatory",
-  "kitchen-sink",
-  "dishwasher",
-  "clothes-washer",
-  "laundry-sink",
-  "floor-drain",
-] as const;
-export type Fixture = (typeof FIXTURES)[number];
+import { FIXTURES, type Fixture, type FixtureCounts } from "../facts/fixtures.ts";
+import type { PlumbingCode, TableSource } from "../facts/plumbing-code.ts";
 
 interface FixtureTable extends TableSource {
   /** Drainage fixture units of one fixture in private use; null: the table has no such row. */
@@ -56,8 +43,6 @@ const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
     },
   },
 };
-
-export type FixtureCounts = Partial<Record<Fixture, number>>;
 
 /**
  * Drainage fixture units of all fixtures together; null where the code's table has no row for one

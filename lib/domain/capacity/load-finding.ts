@@ -1,11 +1,12 @@
+import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
 import type { Stretch } from "../line/stretch.ts";
 import { ratio } from "../money/ratio.ts";
 import { sayList } from "../split/say-list.ts";
 import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "./capacity.ts";
 import { type DrainLimit, drainLimit } from "./drain-load.ts";
-import { BUILDING_SEWER_LOADS, type PlumbingCode } from "./drain-tables.ts";
+import { BUILDING_SEWER_LOADS } from "./drain-tables.ts";
 import { loadWords } from "./load.ts";
-import { SLOPES, type Slope, type SlopeName } from "./slope.ts";
+import { SLOPES, type Slope } from "./slope.ts";
 import { waterWords } from "./slopes.ts";
 
 interface Pipe {

@@ -1,11 +1,12 @@
+import { FIXTURES } from "../facts/fixtures.ts";
+import type { PlumbingCode } from "../facts/plumbing-code.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { servedBy } from "../line/served-by.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { propertyLabel, sharersOf } from "../split/sharers.ts";
 import type { Load } from "./capacity.ts";
-import type { PlumbingCode } from "./drain-tables.ts";
-import { FIXTURES, unitsOfOne } from "./fixture-units.ts";
+import { unitsOfOne } from "./fixture-units.ts";
 import { FIXTURE_WORDS } from "./words.ts";
 
 type LoadFile = Pick<LineFile, "properties" | "units" | "fixtures">;

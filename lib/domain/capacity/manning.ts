@@ -1,4 +1,4 @@
-import type { TableSource } from "./drain-tables.ts";
+import type { TableSource } from "../facts/plumbing-code.ts";
 
 /*
  * Manning's formula in US units: V = (1.486 / n) R^(2/3) S^(1/2) in ft/s. Some texts write 1.49,

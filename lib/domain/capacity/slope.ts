@@ -1,3 +1,4 @@
+import type { SlopeName } from "../facts/plumbing-code.ts";
 import type { Cft } from "../line/station.ts";
 import { type Ratio, ratio } from "../money/ratio.ts";
 
@@ -14,16 +15,6 @@ export interface SlopeMinimum {
   readonly slope: Slope;
   readonly words: string;
 }
-
-export const SLOPE_NAMES = [
-  "half-inch",
-  "quarter-inch",
-  "two-percent",
-  "eighth-inch",
-  "one-percent",
-  "sixteenth-inch",
-] as const;
-export type SlopeName = (typeof SLOPE_NAMES)[number];
 
 /**
  * Codes write "1/4 inch per foot or two percent" as if they were one; 1/4 in in 12 in is 1/48, or

@@ -1,11 +1,12 @@
+import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import { type Stretch, sayWhere } from "../line/stretch.ts";
 import { ratio } from "../money/ratio.ts";
 import { waterWithin } from "../run/standing-water.ts";
 import { sayList } from "../split/say-list.ts";
 import type { LevelFinding, SlopeFinding, SlopeVerdict } from "./capacity.ts";
-import { leastSlope, type PlumbingCode } from "./drain-tables.ts";
-import { meetsSlope, SLOPES, type Slope, type SlopeName, twinOf } from "./slope.ts";
+import { leastSlope } from "./drain-tables.ts";
+import { meetsSlope, SLOPES, type Slope, twinOf } from "./slope.ts";
 import { percentOf } from "./words.ts";
 
 /** What slopes are held against: the one that was chosen, else the code's for the size of pipe. */

@@ -1,9 +1,5 @@
-import {
-  BUILDING_SEWER_LOADS,
-  leastSlopeSource,
-  type PlumbingCode,
-  type TableSource,
-} from "./drain-tables.ts";
+import type { PlumbingCode, TableSource } from "../facts/plumbing-code.ts";
+import { BUILDING_SEWER_LOADS, leastSlopeSource } from "./drain-tables.ts";
 import { fixtureUnitsSource } from "./fixture-units.ts";
 import { ROUGHNESS_SOURCE } from "./manning.ts";
 

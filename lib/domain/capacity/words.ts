@@ -1,7 +1,7 @@
+import type { Fixture } from "../facts/fixtures.ts";
+import type { PlumbingCode } from "../facts/plumbing-code.ts";
 import type { LoadVerdict, SlopeVerdict } from "./capacity.ts";
-import type { PlumbingCode } from "./drain-tables.ts";
 import type { LevelMethod } from "./facts.ts";
-import type { Fixture } from "./fixture-units.ts";
 
 export const CODE_WORDS: Record<PlumbingCode, string> = {
   ipc: "International Plumbing Code",

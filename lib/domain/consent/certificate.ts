@@ -1,11 +1,11 @@
 import type { LineFile, Upload } from "../file/line-file.ts";
 import { LETTER_WORDS, placeOf } from "../letter/facts.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { LANGUAGES, type Language } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
+import { LANGUAGES, type Language } from "../say/language.ts";
+import { momentWords } from "../time/moment.ts";
 import { CHAIN_START } from "./chain.ts";
 import type { Consent } from "./consent.ts";
-import { momentWords } from "./moment.ts";
 import { LINK_DEEDS } from "./private-link.ts";
 import { SCREEN_KINDS } from "./signable.ts";
 import type { Signature } from "./signature.ts";

@@ -6,7 +6,7 @@ import type { Letter } from "../letter/letter.ts";
 import { letterDate } from "../letter/letter-date.ts";
 import type { Notice, Reply } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import { type Binding, bindingOf } from "./binding.ts";
 import { type Certificate, certificateOf } from "./certificate.ts";
 import type { Consent } from "./consent.ts";

@@ -1,10 +1,10 @@
 import type { Day } from "../calendar/day.ts";
-import { sayProperty } from "../desk/say.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { waitingReplies } from "../letter/reply.ts";
 import { type Chase, chaseList } from "../letter/told.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import { sayProperty } from "../party/say.ts";
 import type { Share } from "../split/outcome.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { agreedScope, scopeInForce } from "../split/scope-in-force.ts";

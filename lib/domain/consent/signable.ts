@@ -4,7 +4,7 @@ import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Party } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
-import { isStopped } from "../tiein/holds.ts";
+import { isStopped } from "../tiein/stopped-by.ts";
 import { consentsAsked } from "./asked.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
 import { consentStanding, latestSplit } from "./standing.ts";

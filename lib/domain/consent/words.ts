@@ -1,5 +1,5 @@
-import type { Language } from "../party/party.ts";
 import { formatPhone } from "../party/phone.ts";
+import type { Language } from "../say/language.ts";
 import { EN, type LinkWords } from "./words-en.ts";
 import { ES } from "./words-es.ts";
 

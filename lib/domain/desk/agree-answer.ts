@@ -1,10 +1,10 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
 import type { Standing } from "../reconcile/pairing.ts";
+import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts } from "./say.ts";
 
 /** `4 agree, 1 not seen, 2 undocumented`. */
 export function agreeAnswer(file: LineFile, report: Report): Reply {

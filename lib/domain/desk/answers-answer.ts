@@ -1,11 +1,12 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { saySpan } from "../length/span.ts";
 import type { PointKind } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
+import { sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { PRESSING, type Reply, replyWith } from "./reply.ts";
-import { sayParts, saySpan } from "./say.ts";
 
 interface Stretch {
   readonly from: Cft;

@@ -4,9 +4,9 @@ import { packetChecks } from "../packet/checks.ts";
 import type { PacketCheck } from "../packet/packet.ts";
 import type { PermitState } from "../permit/permit.ts";
 import { isInForce, moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayAll, sayCount, sayParts } from "./say.ts";
 
 /** `9 of 12 things in hand; easement not recorded`. */
 export function authorityAnswer(file: LineFile, report: Report, office: Office | null): Reply {

@@ -3,8 +3,9 @@ import type { ClockEvent, ClockRule } from "../calendar/clock-rule.ts";
 import { formatFullDay } from "../calendar/format-day.ts";
 import { sentDayOf } from "../calendar/happenings.ts";
 import type { LineFile } from "../file/line-file.ts";
+import { sayParty } from "../party/say.ts";
+import { sayCount } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
-import { sayCount, sayParty } from "./say.ts";
 
 type Clocked = Pick<LineFile, "authority" | "notices" | "deliveries" | "parties">;
 

@@ -5,8 +5,8 @@ import { daysBetween } from "../calendar/days.ts";
 import { formatNearDay } from "../calendar/format-day.ts";
 import { formatTime } from "../calendar/time-of-day.ts";
 import type { LineFile } from "../file/line-file.ts";
+import { sayCount } from "../say/count.ts";
 import { repeatsReplies, ruleOf } from "./clock-rows.ts";
-import { sayCount } from "./say.ts";
 
 /** Several clocks that say the same of the same day, told as one. */
 export interface ClockGroup {

@@ -4,11 +4,12 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { overdueAccounts, receivedWords } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { sayProperty } from "../party/say.ts";
+import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { agreedScope, mustChooseOption } from "../split/scope-in-force.ts";
 import type { SplitRule, SplitVersion } from "../split/split.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayAll, sayCount, sayParts, sayProperty } from "./say.ts";
 
 const RULE_WORDS: Record<SplitRule, string> = {
   equal: "in equal shares",

@@ -1,5 +1,5 @@
+import { sayCount } from "../say/count.ts";
 import type { DueThing } from "./answer.ts";
-import { sayCount } from "./say.ts";
 
 /** How many lines the office has. */
 interface Lines {

@@ -10,7 +10,9 @@ import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { chaseList } from "../letter/told.ts";
+import { sayParty, sayProperty } from "../party/say.ts";
 import { moverOf, type PermitMover, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import type { Hold, HoldCause } from "../tiein/hold.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
@@ -19,7 +21,6 @@ import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { isStale } from "./cost-answer.ts";
 import { moneyThings } from "./money-things.ts";
 import { replyThings } from "./reply-things.ts";
-import { forCount, sayCount, sayParts, sayParty, sayProperty } from "./say.ts";
 import { STOP_WORDS } from "./stop-words.ts";
 
 /** What is due within so many days stands on the desk; later things wait on the line's own page. */

@@ -2,8 +2,8 @@ import { dayAt, earlierOf } from "../calendar/days.ts";
 import { onNearDay } from "../calendar/format-day.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { sayCount } from "../say/count.ts";
 import { type Reply, replyWith } from "./reply.ts";
-import { sayCount } from "./say.ts";
 
 /** `64 entries, last by D. Okafor today`; the day as it was at the office. */
 export function happenedAnswer(file: LineFile, report: Report, office: Office | null): Reply {

@@ -6,10 +6,10 @@ import type { Report } from "../file/report.ts";
 import { type Proposal, proposedEntries } from "../ledger/propose.ts";
 import { overdueAccounts } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { sayProperty } from "../party/say.ts";
 import { sayList } from "../split/say-list.ts";
 import type { DueThing } from "./answer.ts";
 import { isStale } from "./cost-answer.ts";
-import { sayProperty } from "./say.ts";
 
 type Thing = Omit<DueThing, "lineId">;
 

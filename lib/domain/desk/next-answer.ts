@@ -5,10 +5,10 @@ import { earliestStart } from "../calendar/earliest-start.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { isInForce, permitStateOf } from "../permit/steps.ts";
+import { sayParts } from "../say/count.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { clockWords, runningClocks } from "./clock-words.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { sayParts } from "./say.ts";
 
 /** So many days ahead a clock presses. */
 const SOON = 7;

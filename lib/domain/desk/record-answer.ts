@@ -1,8 +1,8 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { PermitRecord, RecordKind } from "../record/record.ts";
+import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts } from "./say.ts";
 
 const KIND_WORDS: Record<RecordKind, string> = {
   card: "card",

@@ -3,8 +3,8 @@ import { formatDay } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Notice, Reply, ReplyKind } from "../letter/notice.ts";
 import { waitingReplies } from "../letter/reply.ts";
+import { sayParty, sayProperty } from "../party/say.ts";
 import type { DueThing } from "./answer.ts";
-import { sayParty, sayProperty } from "./say.ts";
 
 /** What somebody does who replies so, after their name. */
 const REPLY_VERBS: Record<ReplyKind, string> = {

@@ -3,9 +3,10 @@ import type { Report } from "../file/report.ts";
 import type { Reply as LetterReply } from "../letter/notice.ts";
 import { waitingReplies } from "../letter/reply.ts";
 import { type Chase, chaseList, isReached } from "../letter/told.ts";
+import { sayParty } from "../party/say.ts";
+import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayAll, sayCount, sayParts, sayParty } from "./say.ts";
 import { onTheLine } from "./who-answer.ts";
 
 /** `7 of 9 reached; 2 replies wait; 1 letter came back`. */

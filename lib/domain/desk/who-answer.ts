@@ -1,10 +1,11 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import type { Property } from "../party/party.ts";
+import { sayProperty } from "../party/say.ts";
 import { signersFor } from "../party/signers.ts";
+import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
-import { forCount, sayCount, sayParts, sayProperty } from "./say.ts";
 
 /** `6 properties, 9 parties; 1 tie-in belongs to nobody yet`. */
 export function whoAnswer(file: LineFile, report: Report): Reply {

@@ -1,11 +1,11 @@
 import { consentStanding, latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
-import { mayBeDemanded } from "../letter/recipients.ts";
 import { apportion } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
 import type { SplitVersion } from "../split/split.ts";
+import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { accountsIn } from "./accounts.ts";
 import { standingEntries } from "./balance.ts";
 import type { LedgerEntry } from "./entry.ts";

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { letterDay } from "../letter/letter-day.ts";
 import type { Cents } from "../money/cents.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import { accountEntries } from "./accounts.ts";
 import { type Account, effectOf } from "./balance.ts";
 import type { LedgerEntry } from "./entry.ts";

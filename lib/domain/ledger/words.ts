@@ -1,4 +1,4 @@
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import type { Age } from "./ageing.ts";
 import type { LedgerKind, PaymentMethod } from "./entry.ts";
 

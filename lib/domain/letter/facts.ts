@@ -1,9 +1,11 @@
 import { latestSplit } from "../consent/standing.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
-import type { Address, Language, Party, PartyRole, Property } from "../party/party.ts";
+import type { Address, Party, PartyRole, Property } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import type { SplitOutcome } from "../split/outcome.ts";
 import type { FrozenShare, SplitVersion } from "../split/split.ts";
+import { bearsDemand } from "../tiein/evidence.ts";
 import type { Notice } from "./notice.ts";
 import { EN, type LetterWords } from "./words-en.ts";
 import { ES } from "./words-es.ts";
@@ -101,7 +103,7 @@ export function placeOf(address: Address): string {
  */
 export function knownOwner(finding: TieInFinding): string | null {
   const open =
-    finding.standing === "undocumented" && finding.level < 5 && !finding.tieIn.ownerAccepted;
+    finding.standing === "undocumented" && !bearsDemand(finding.level, finding.tieIn.ownerAccepted);
   return open ? null : finding.propertyId;
 }
 

@@ -1,6 +1,7 @@
 import type { DigArea } from "../consent/dig-area.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
+import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { digAreasOf } from "./body-consent.ts";
 import { demanded } from "./body-money.ts";
 import { visitDaysOf } from "./body-visit.ts";
@@ -9,7 +10,6 @@ import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { eventOf, hoursWords } from "./hours.ts";
 import type { DeliveryMethod, LetterKind } from "./notice.ts";
-import { mayBeDemanded } from "./recipients.ts";
 
 type Check = (facts: LetterFacts) => string | null;
 

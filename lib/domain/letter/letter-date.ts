@@ -1,5 +1,5 @@
 import type { LineFile } from "../file/line-file.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import { LETTER_WORDS } from "./facts.ts";
 import type { Letter } from "./letter.ts";
 import type { Notice } from "./notice.ts";

@@ -1,57 +1,35 @@
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../calendar/day.ts";
 import { formatTime, minutesOf } from "../calendar/time-of-day.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 
-const MONTHS: Record<Language, readonly string[]> = {
-  en: [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-  ],
-  es: [
-    "enero",
-    "febrero",
-    "marzo",
-    "abril",
-    "mayo",
-    "junio",
-    "julio",
-    "agosto",
-    "septiembre",
-    "octubre",
-    "noviembre",
-    "diciembre",
-  ],
+/** As an office in the States writes a day in each language. */
+const DAYS: Record<Language, Intl.DateTimeFormat> = {
+  en: new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }),
+  es: new Intl.DateTimeFormat("es-US", { dateStyle: "long", timeZone: "UTC" }),
 };
 
-const WEEKDAYS: Record<Language, readonly string[]> = {
-  en: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"],
-  es: ["lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"],
+const WEEKDAYS: Record<Language, Intl.DateTimeFormat> = {
+  en: new Intl.DateTimeFormat("en-US", { weekday: "long", timeZone: "UTC" }),
+  es: new Intl.DateTimeFormat("es-US", { weekday: "long", timeZone: "UTC" }),
 };
 
 /** `November 25, 2026`, `25 de noviembre de 2026`: the day as a letter writes it. */
 export function letterDay(day: Day, language: Language): string {
-  const date = Temporal.PlainDate.from(day);
-  const month = MONTHS[language][date.month - 1] ?? "";
-  if (language === "es") return `${date.day} de ${month} de ${date.year}`;
-  return `${month} ${date.day}, ${date.year}`;
+  return DAYS[language].format(noonOf(day));
 }
 
 /** The same with its weekday: `Wednesday, November 25, 2026`, `miércoles 25 de noviembre de 2026`. */
 export function letterWeekday(day: Day, language: Language): string {
-  const weekday = WEEKDAYS[language][Temporal.PlainDate.from(day).dayOfWeek - 1] ?? "";
+  const weekday = WEEKDAYS[language].format(noonOf(day));
   const comma = language === "es" ? " " : ", ";
   return `${weekday}${comma}${letterDay(day, language)}`;
+}
+
+/** Milliseconds of the middle of a day on the clock that the formats read. */
+function noonOf(day: Day): number {
+  return Temporal.PlainDate.from(day).toZonedDateTime({ timeZone: "UTC", plainTime: "12:00" })
+    .epochMilliseconds;
 }
 
 /** A time kept as `16:05`, as a letter writes it: `4:05 pm`, `4:05 p. m.`; empty for none. */

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import type { Cft } from "../line/station.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
 import type { LetterKind } from "./notice.ts";
 

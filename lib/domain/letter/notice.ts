@@ -1,5 +1,5 @@
 import type { Day, Instant } from "../calendar/day.ts";
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 
 /** Letter kinds of the trade; A to L in the office's own list. */
 export const LETTER_KINDS = [

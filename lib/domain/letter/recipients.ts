@@ -3,8 +3,11 @@ import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { heldAt, openAt } from "../ledger/owed.ts";
-import type { Language, PartyRole } from "../party/party.ts";
+import type { PartyRole } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
+import { bearsDemand } from "../tiein/evidence.ts";
+import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { type Addressee, pauseAudience, startAudience } from "./audience.ts";
 import type { LetterKind } from "./notice.ts";
 import { visitDays } from "./visit.ts";
@@ -29,9 +32,6 @@ const OWNERS: readonly PartyRole[] = ["owner", "contract-purchaser", "associatio
 const LOT_OWNERS: readonly PartyRole[] = [...OWNERS, "crossed-lot-owner"];
 const OCCUPANTS: readonly PartyRole[] = ["occupant"];
 const EVERYBODY: readonly PartyRole[] = [...LOT_OWNERS, "occupant", "manager"];
-
-/** Below this a demand for money would rest on a guess (trade ladder of evidence). */
-const DEMAND_LEVEL = 5;
 
 type Finder = (file: LineFile, report: Report) => Recipient[];
 
@@ -108,9 +108,7 @@ function once(recipients: readonly Recipient[]): Recipient[] {
 
 function isOpenQuestion(finding: TieInFinding): boolean {
   return (
-    finding.standing === "undocumented" &&
-    finding.level < DEMAND_LEVEL &&
-    !finding.tieIn.ownerAccepted
+    finding.standing === "undocumented" && !bearsDemand(finding.level, finding.tieIn.ownerAccepted)
   );
 }
 
@@ -168,19 +166,6 @@ function demandable(file: LineFile, report: Report): About[] {
       (finding) => finding.propertyId === propertyId && mayBeDemanded(finding, report),
     ),
   );
-}
-
-/** Whether money may be asked for on the strength of what is known of this tie-in. */
-export function mayBeDemanded(finding: TieInFinding, report: Pick<Report, "holds">): boolean {
-  const held = report.holds.some(
-    (hold) =>
-      hold.waiver === null && hold.stops.includes("demand") && hold.subjectId === finding.tieIn.id,
-  );
-  if (held) return false;
-  const onRecord =
-    finding.decided &&
-    (finding.standing === "on-record-and-seen" || finding.standing === "on-record-seen-elsewhere");
-  return onRecord || finding.level >= DEMAND_LEVEL || finding.tieIn.ownerAccepted;
 }
 
 function connected(report: Report): About[] {

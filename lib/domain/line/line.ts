@@ -1,6 +1,5 @@
 import type { Day } from "../calendar/day.ts";
-import type { PlumbingCode } from "../capacity/drain-tables.ts";
-import type { SlopeName } from "../capacity/slope.ts";
+import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
 import type { Cft } from "./station.ts";
 
 export const MATERIALS = [

@@ -1,3 +1,4 @@
+import type { Language } from "../say/language.ts";
 /** A mailing address as typed. Lines are kept as the person wrote them. */
 export interface Address {
   readonly street: string;
@@ -45,9 +46,6 @@ export const PARTY_KINDS = [
   "public-body",
 ] as const;
 export type PartyKind = (typeof PARTY_KINDS)[number];
-
-export const LANGUAGES = ["en", "es"] as const;
-export type Language = (typeof LANGUAGES)[number];
 
 export interface Party {
   readonly id: string;

@@ -1,9 +1,8 @@
 import { err, ok, type Result } from "../../result.ts";
+import { LANGUAGES, type Language } from "../say/language.ts";
 import { reachProblems } from "./address-check.ts";
 import {
   type Address,
-  LANGUAGES,
-  type Language,
   PARTY_KINDS,
   PARTY_ROLES,
   type Party,

@@ -1,8 +1,8 @@
+import { firstAtOrAbove } from "../length/rising.ts";
 import type { Cft } from "../line/station.ts";
 import { lcm, ratio } from "../money/ratio.ts";
 import type { Ground } from "./ground.ts";
 import { type PlacedItem, piecesOf } from "./placing.ts";
-import { firstAtOrAbove } from "./rules-by-place.ts";
 import { pathToTrunk } from "./sharers.ts";
 
 /** A piece of pipe with what mending it costs; its parent is the next piece towards the main. */

@@ -1,7 +1,8 @@
 import { err, ok, type Result } from "../../result.ts";
 import type { FixtureCount } from "../capacity/facts.ts";
-import { FIXTURES, fixtureTableTitle, unitsOfOne } from "../capacity/fixture-units.ts";
+import { fixtureTableTitle, unitsOfOne } from "../capacity/fixture-units.ts";
 import { FIXTURE_WORDS } from "../capacity/words.ts";
+import { FIXTURES } from "../facts/fixtures.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { sayList } from "./say-list.ts";

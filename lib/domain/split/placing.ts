@@ -1,9 +1,9 @@
 import { err, ok, type Result } from "../../result.ts";
+import { firstAtOrAbove } from "../length/rising.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import type { Behind, Ground, PricedItem } from "./ground.ts";
-import { firstAtOrAbove } from "./rules-by-place.ts";
 import type { ScopeItem } from "./scope.ts";
 
 /** Where an item lies. A point, and a stretch of no length, have both ends the same. */

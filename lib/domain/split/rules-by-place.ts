@@ -1,4 +1,5 @@
 import { err, ok } from "../../result.ts";
+import { firstAtOrAbove } from "../length/rising.ts";
 import type { Cft } from "../line/station.ts";
 import { lcm, type Ratio, ratio } from "../money/ratio.ts";
 import {
@@ -183,15 +184,4 @@ function topsOf(sharers: Ground["absent"]): Cft[] {
 
 function risingOnce(stations: readonly Cft[]): Cft[] {
   return [...new Set(stations)].sort((a, b) => a - b);
-}
-
-/** Place of the first of `rising` that is at or above `station`; its length where there is none. */
-export function firstAtOrAbove(rising: readonly Cft[], station: Cft): number {
-  let [low, high] = [0, rising.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((rising[middle] ?? 0) >= station) high = middle;
-    else low = middle + 1;
-  }
-  return low;
 }

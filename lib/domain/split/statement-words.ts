@@ -1,4 +1,4 @@
-import type { Language } from "../party/party.ts";
+import type { Language } from "../say/language.ts";
 
 const EN = {
   title: "Statement of your share",

@@ -11,7 +11,7 @@ import { needCauses } from "./need-holds.ts";
 import { isOwnerOpen } from "./open-question.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
-import { around, holdsAgainst, placeOfTieIn } from "./stopped-by.ts";
+import { around, placeOfTieIn } from "./stopped-by.ts";
 
 type HoldFile = Pick<
   LineFile,
@@ -76,11 +76,6 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
     ...needCauses(file, facts),
   ];
   return causes.map((cause) => hold(cause, file.waivers));
-}
-
-/** True where something unwaived stops this kind of work or money anywhere on the line. */
-export function isStopped(holds: readonly Hold[], stop: HoldStop): boolean {
-  return holdsAgainst(holds, [{ stop, stretch: null }]).length > 0;
 }
 
 /** What somebody in a house needs is nobody else’s to waive: they are called. */

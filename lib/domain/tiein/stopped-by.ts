@@ -73,3 +73,8 @@ function rootOf(finding: TieInFinding, all: readonly TieInFinding[]): TieInFindi
   }
   return at ?? null;
 }
+
+/** True where something unwaived stops this kind of work or money anywhere on the line. */
+export function isStopped(holds: readonly Hold[], stop: HoldStop): boolean {
+  return holdsAgainst(holds, [{ stop, stretch: null }]).length > 0;
+}

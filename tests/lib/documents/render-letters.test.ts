@@ -4,7 +4,7 @@ import { exposedBox, FOLD, NUMBER_TEN, visibleBox } from "#lib/documents/window.
 import { composeLetter } from "#lib/domain/letter/compose.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 import { type PdfWord, readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 

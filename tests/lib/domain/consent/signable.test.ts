@@ -1,12 +1,12 @@
 import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
-import { momentWords } from "#lib/domain/consent/moment.ts";
 import { linkState } from "#lib/domain/consent/private-link.ts";
 import { askedOnScreen, signingName, signStop } from "#lib/domain/consent/signable.ts";
 import { LINK_STOPS } from "#lib/domain/consent/stops.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { LETTER_KINDS } from "#lib/domain/letter/notice.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
+import { momentWords } from "#lib/domain/time/moment.ts";
 import { aHold } from "../../../support/answers.ts";
 import {
   aConsent,

@@ -7,7 +7,7 @@ import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import {
   aFile,

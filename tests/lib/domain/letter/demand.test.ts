@@ -5,7 +5,7 @@ import { letterGaps } from "#lib/domain/letter/gaps.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import type { Language } from "#lib/domain/party/party.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
 import { SAMPLE_AMOUNTS, sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 

@@ -7,7 +7,7 @@ import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/letter/n
 import { outdatedVisits } from "#lib/domain/letter/outdated-visits.ts";
 import { recipientsOf } from "#lib/domain/letter/recipients.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
-import { LANGUAGES } from "#lib/domain/party/party.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 import {
   aConsent,
   aCrossing,

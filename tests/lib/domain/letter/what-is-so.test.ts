@@ -4,7 +4,7 @@ import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composeLetter } from "#lib/domain/letter/compose.ts";
 import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/letter/notice.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
-import { LANGUAGES, type Language } from "#lib/domain/party/party.ts";
+import { LANGUAGES, type Language } from "#lib/domain/say/language.ts";
 import {
   aFile,
   aNotice,

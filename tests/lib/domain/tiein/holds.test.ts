@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Hold } from "#lib/domain/tiein/hold.ts";
-import { isStopped } from "#lib/domain/tiein/holds.ts";
+import { isStopped } from "#lib/domain/tiein/stopped-by.ts";
 import {
   aCrossing,
   aFile,

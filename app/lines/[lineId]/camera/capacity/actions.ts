@@ -4,8 +4,7 @@ import { revalidatePath } from "next/cache";
 import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { PLUMBING_CODES } from "#lib/domain/capacity/drain-tables.ts";
-import { SLOPE_NAMES } from "#lib/domain/capacity/slope.ts";
+import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 
 /** Chooses the code whose tables are used, and the least slope that is tested. */

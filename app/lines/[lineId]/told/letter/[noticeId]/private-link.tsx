@@ -2,7 +2,6 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { db } from "#app/_db.ts";
 import { listLinks, listVisits } from "#db/queries/link.ts";
-import { momentWords } from "#lib/domain/consent/moment.ts";
 import {
   addressStop,
   LINK_DAYS,
@@ -14,6 +13,7 @@ import {
 } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
+import { momentWords } from "#lib/domain/time/moment.ts";
 import { linkBase } from "../../link-address.ts";
 import { makeLinkAction, revokeLinkAction } from "./private-link-actions.ts";
 import { PrivateLinkForm } from "./private-link-form.client.tsx";

@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import type { Day, Instant } from "../calendar/day.ts";
-import { LETTER_WORDS } from "../letter/facts.ts";
-import type { Language } from "../party/party.ts";
+import { letterDay } from "../letter/letter-day.ts";
+import type { Language } from "../say/language.ts";
 
 /** The calendar day of a moment in a zone. */
 export function dayOf(at: Instant, zone: string): Day {
@@ -11,7 +11,7 @@ export function dayOf(at: Instant, zone: string): Day {
 /** `November 25, 2026, 10:00 AM`, `25 de noviembre de 2026, 10:00`: a moment on the office's clock. */
 export function momentWords(at: Instant, zone: string, language: Language): string {
   const there = Temporal.Instant.from(at).toZonedDateTimeISO(zone);
-  const day = LETTER_WORDS[language].day(there.toPlainDate().toString());
+  const day = letterDay(there.toPlainDate().toString(), language);
   const minute = String(there.minute).padStart(2, "0");
   if (language === "es") return `${day}, ${there.hour}:${minute}`;
   const hour = there.hour % 12 === 0 ? 12 : there.hour % 12;

@@ -1,0 +1,2 @@
+export const LANGUAGES = ["en", "es"] as const;
+export type Language = (typeof LANGUAGES)[number];
