@@ -1,6 +1,5 @@
 import { insertRow } from "#db/queries/row.ts";
 import type { Day } from "#lib/domain/calendar/day.ts";
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
@@ -17,6 +16,7 @@ import { sayList } from "#lib/domain/split/say-list.ts";
 import { ASKS_FOR_MONEY } from "#lib/domain/tiein/stopped-by.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
+import { latestSplit } from "../domain/split/latest-split.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";

@@ -1,9 +1,9 @@
 import type { LineFile } from "../file/line-file.ts";
 import { arrivalOf, cameBack } from "../letter/arrival.ts";
 import type { Notice } from "../letter/notice.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { consentsAsked } from "./asked.ts";
 import type { Consent } from "./consent.ts";
-import { latestSplit } from "./standing.ts";
 
 /**
  * The last letter by which somebody was asked for a consent on a property, and which did not come

@@ -7,6 +7,7 @@ import { letterDate } from "../letter/letter-date.ts";
 import type { Notice, Reply } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../say/language.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { type Binding, bindingOf } from "./binding.ts";
 import { type Certificate, certificateOf } from "./certificate.ts";
 import type { Consent } from "./consent.ts";
@@ -23,7 +24,7 @@ import {
 } from "./signable.ts";
 import type { Signature } from "./signature.ts";
 import { personsOf } from "./signer-name.ts";
-import { type ConsentStanding, latestSplit, signedStanding } from "./standing.ts";
+import { type ConsentStanding, signedStanding } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
 
 /** One consent that the letter asks for, and why it can't be signed where it can't. */

@@ -5,6 +5,7 @@ import { waitingReplies } from "../letter/reply.ts";
 import { type Chase, chaseList } from "../letter/told.ts";
 import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
 import { sayProperty } from "../party/say.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import type { Share } from "../split/outcome.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { agreedScope, scopeInForce } from "../split/scope-in-force.ts";
@@ -12,7 +13,6 @@ import { bearsDemand } from "../tiein/evidence.ts";
 import { consentsAsked } from "./asked.ts";
 import type { ConsentKind } from "./consent.ts";
 import { notSaidBy, type PathStep, pathSteps, type Withholding } from "./refusal-steps.ts";
-import { latestSplit } from "./standing.ts";
 import { type ConsentRow, consentTable } from "./table.ts";
 
 /** What one property keeps back: a no, an objection, or no answer past the day that was asked for. */

@@ -4,10 +4,11 @@ import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Party } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { isStopped } from "../tiein/stopped-by.ts";
 import { consentsAsked } from "./asked.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
-import { consentStanding, latestSplit } from "./standing.ts";
+import { consentStanding } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
 
 /** Consents that may be given on screen. An agreement to be recorded needs a notary: paper only. */

@@ -1,6 +1,7 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { Cents } from "../money/cents.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import type { SplitVersion } from "../split/split.ts";
 import type { Consent } from "./consent.ts";
 
@@ -51,11 +52,6 @@ export function signedStanding(
 ): ConsentStanding {
   const decided = file.consents.findLast(({ restsOnId }) => restsOnId === consent.id);
   return consentStanding(file, decided ?? consent, report);
-}
-
-/** The split version that holds: the one with the highest number. Null before the first. */
-export function latestSplit(file: Pick<LineFile, "splits">): SplitVersion | null {
-  return file.splits.toSorted((one, other) => one.number - other.number).at(-1) ?? null;
 }
 
 /** The last word of the same kind by the same party on the same property. */

@@ -1,10 +1,11 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { type Signer, signersFor } from "../party/signers.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { askedByLetter } from "./asked-by-letter.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
 import { workOnLot } from "./lots-worked.ts";
-import { type ConsentStanding, consentStanding, latestSplit } from "./standing.ts";
+import { type ConsentStanding, consentStanding } from "./standing.ts";
 
 /** How one kind of consent stands on one property. */
 export interface ConsentCell {

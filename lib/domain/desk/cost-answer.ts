@@ -1,4 +1,3 @@
-import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
@@ -6,6 +5,7 @@ import { overdueAccounts, receivedWords } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayProperty } from "../party/say.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { sayList } from "../split/say-list.ts";
 import { agreedScope, mustChooseOption } from "../split/scope-in-force.ts";
 import type { SplitRule, SplitVersion } from "../split/split.ts";

@@ -1,5 +1,4 @@
 import { formatDay } from "../calendar/format-day.ts";
-import { latestSplit } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
@@ -7,6 +6,7 @@ import { type Proposal, proposedEntries } from "../ledger/propose.ts";
 import { overdueAccounts } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayProperty } from "../party/say.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { sayList } from "../split/say-list.ts";
 import type { DueThing } from "./answer.ts";
 import { isStale } from "./cost-answer.ts";

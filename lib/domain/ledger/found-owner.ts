@@ -1,7 +1,7 @@
-import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { sayList } from "../split/say-list.ts";
 import { propertyLabel } from "../split/sharers.ts";
 import type { SplitVersion } from "../split/split.ts";

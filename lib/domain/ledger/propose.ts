@@ -1,9 +1,10 @@
-import { consentStanding, latestSplit } from "../consent/standing.ts";
+import { consentStanding } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { apportion } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import type { SplitVersion } from "../split/split.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { accountsIn } from "./accounts.ts";

@@ -1,8 +1,8 @@
-import { latestSplit } from "../consent/standing.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { AGES, ageingOf } from "./ageing.ts";
 import { type Account, balanceOf } from "./balance.ts";
 import {

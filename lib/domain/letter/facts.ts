@@ -1,8 +1,8 @@
-import { latestSplit } from "../consent/standing.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import type { Address, Party, PartyRole, Property } from "../party/party.ts";
 import type { Language } from "../say/language.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import type { SplitOutcome } from "../split/outcome.ts";
 import type { FrozenShare, SplitVersion } from "../split/split.ts";
 import { bearsDemand } from "../tiein/evidence.ts";

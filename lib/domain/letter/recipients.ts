@@ -1,10 +1,10 @@
 import { workOnLot } from "../consent/lots-worked.ts";
-import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report, TieInFinding } from "../file/report.ts";
 import { heldAt, openAt } from "../ledger/owed.ts";
 import type { PartyRole } from "../party/party.ts";
 import type { Language } from "../say/language.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
 import { bearsDemand } from "../tiein/evidence.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";

@@ -1,5 +1,4 @@
 import { endOfWork } from "../calendar/work-end.ts";
-import { latestSplit } from "../consent/standing.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
@@ -9,6 +8,7 @@ import type { Property } from "../party/party.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { unbuiltWork } from "../permit/as-built.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { mustChooseOption, scopeInForce, workInForce } from "../split/scope-in-force.ts";
 import { landUnsaid } from "../tiein/land-holds.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";

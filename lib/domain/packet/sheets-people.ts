@@ -1,11 +1,12 @@
 import type { Consent } from "../consent/consent.ts";
-import { type CONSENT_STANDINGS, consentStanding, latestSplit } from "../consent/standing.ts";
+import { type CONSENT_STANDINGS, consentStanding } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import { heading, list, paragraph, table } from "../letter/common.ts";
 import type { LetterBlock } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import { CONSENT_WORDS, type PacketInput } from "./sheet-states.ts";

@@ -1,8 +1,8 @@
-import { latestSplit } from "../consent/standing.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { balanceOf } from "../ledger/balance.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { latestSplit } from "../split/latest-split.ts";
 import { deedsOfWork } from "../split/work-deeds.ts";
 import type { Hold } from "../tiein/hold.ts";
 import { ASKS_FOR_MONEY, type Deed, holdsAgainst } from "../tiein/stopped-by.ts";

@@ -1,5 +1,4 @@
 import type { Day } from "../calendar/day.ts";
-import { latestSplit } from "../consent/standing.ts";
 import type { LineFile, Office } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { excludedLines } from "../letter/body-money.ts";
@@ -16,6 +15,7 @@ import { addressLines } from "../party/address.ts";
 import type { Party, Property } from "../party/party.ts";
 import { formatPhone } from "../party/phone.ts";
 import { signersFor } from "../party/signers.ts";
+import { latestSplit } from "./latest-split.ts";
 import type { Share } from "./outcome.ts";
 import type { SplitVersion } from "./split.ts";
 import { pencilSum, sumNotes } from "./statement-sum.ts";

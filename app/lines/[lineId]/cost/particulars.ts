@@ -1,7 +1,7 @@
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 import {

@@ -1,8 +1,8 @@
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { listed } from "../_names.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Consent } from "#lib/domain/consent/consent.ts";
-import { consentStanding, latestSplit } from "#lib/domain/consent/standing.ts";
+import { consentStanding } from "#lib/domain/consent/standing.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { aConsent, aFile, aSplit } from "#tests/support/file.ts";
 

@@ -1,4 +1,3 @@
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { accountEntries, accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { type Ageing, ageingOf } from "#lib/domain/ledger/ageing.ts";
@@ -6,6 +5,7 @@ import { type Balance, balanceOf } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import { shareIn } from "#lib/domain/ledger/propose.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { listed } from "../../_names.ts";
 
 /** One account, or a property that shares and has none yet. */

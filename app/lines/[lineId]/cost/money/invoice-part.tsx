@@ -6,7 +6,6 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { addDays } from "#lib/domain/calendar/days.ts";
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
@@ -20,6 +19,7 @@ import {
 } from "#lib/domain/ledger/propose.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { signersFor } from "#lib/domain/party/signers.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { partyName, propertyName, tieInName } from "../../_names.ts";
 import { invoiceSplitAction } from "./actions.ts";
 import styles from "./money.module.css";

@@ -2,12 +2,12 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import { type ConsentRow, consentTable } from "#lib/domain/consent/table.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { Signer } from "#lib/domain/party/signers.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { listed, propertyName } from "../../_names.ts";
 
 interface SignersPartProps {

@@ -1,7 +1,7 @@
-import { latestSplit } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { LetterKind } from "#lib/domain/letter/notice.ts";
 import type { Recipient } from "#lib/domain/letter/recipients.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 
 /**
  * Everybody with a role on the line who is not proposed, once for each property and for each tie-in
