@@ -1,8 +1,8 @@
-import { execFileSync } from "node:child_process";
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { defineConfig } from "@playwright/test";
+import { freePort } from "./e2e/support/free-port.ts";
 
 const ROOT = path.resolve(import.meta.dirname, "..");
 /** A folder of this run alone; the journeys' own processes learn of it through the environment. */
@@ -11,25 +11,9 @@ process.env["WYEBOOK_JOURNEY_FOLDER"] ??= fs.mkdtempSync(
 );
 const SCRATCH = process.env["WYEBOOK_JOURNEY_FOLDER"];
 
-/** Ports that nobody listens on; chosen once a run, so that several runs do not meet. */
-const FREE_PORTS = `
-  const open = () => new Promise((done) => {
-    const server = require("node:net").createServer();
-    server.listen(0, "127.0.0.1", () => done(server));
-  });
-  Promise.all([open(), open()]).then((servers) => {
-    process.stdout.write(servers.map((each) => each.address().port).join(" "));
-    for (const each of servers) each.close();
-  });`;
-process.env["WYEBOOK_JOURNEY_PORTS"] ??= execFileSync(process.execPath, ["-e", FREE_PORTS], {
-  encoding: "utf8",
-});
-const [EMPTY_PORT = 0, DEMO_PORT = 0, OWN_PORT = 0] = process.env["WYEBOOK_JOURNEY_PORTS"]
-  .split(" ")
-  .map(Number);
-
-/** For a journey that starts the program by itself. */
-export const SPARE_PORT = OWN_PORT;
+// Chosen once a run: the journeys' own processes read them from the environment.
+process.env["WYEBOOK_JOURNEY_PORTS"] ??= `${await freePort()} ${await freePort()}`;
+const [EMPTY_PORT = 0, DEMO_PORT = 0] = process.env["WYEBOOK_JOURNEY_PORTS"].split(" ").map(Number);
 
 /** Journeys run on an empty office and on the demo, each with a data folder of its own. */
 export const EMPTY_OFFICE = `http://localhost:${EMPTY_PORT}`;

@@ -2,7 +2,6 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { expect, test } from "@playwright/test";
-import { SPARE_PORT } from "../playwright.config.ts";
 import { ACTION_CALLS } from "./support/action-calls.ts";
 import {
   aForm,
@@ -70,7 +69,7 @@ test.setTimeout(600_000);
 test.beforeAll(async () => {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-actions-"));
   fs.rmSync(folder, { recursive: true });
-  office = await startOwnOffice({ port: SPARE_PORT, folder });
+  office = await startOwnOffice({ folder });
   for (const [role, email] of Object.entries(PEOPLE)) {
     const { cookie } = await signInTo(office, email);
     expect(cookie, `${role} signs in`).toMatch(/^wyebook=.+/);
@@ -308,7 +307,7 @@ test("behind a proxy with https: its word on the address is taken, its own host 
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-proxied-"));
   fs.rmSync(folder, { recursive: true });
   const env = { WYEBOOK_ADDRESS: "https://office.example.com", WYEBOOK_PROXY: "127.0.0.1" };
-  const proxied = await startOwnOffice({ port: 3294, folder, env });
+  const proxied = await startOwnOffice({ folder, env });
   try {
     const through = {
       Origin: "https://office.example.com",

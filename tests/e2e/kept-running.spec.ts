@@ -5,9 +5,9 @@ import path from "node:path";
 import { expect, test } from "@playwright/test";
 import Database from "better-sqlite3";
 import { type OpenDb, openDb } from "#db/open.ts";
-import { SPARE_PORT } from "../playwright.config.ts";
+import { freePort } from "./support/free-port.ts";
 
-const PORT = SPARE_PORT;
+const PORT = await freePort();
 const SIGN_IN = `http://localhost:${PORT}/sign-in`;
 
 interface Running {

@@ -18,6 +18,12 @@ function id(db: Database.Database, sql: string): string {
 const of = (table: string, more = "") =>
   `select id from ${table} where line_id = '${LINE}' ${more} limit 1`;
 
+/** A payment in the money book that no later entry takes back. */
+const PAYMENT_NOT_UNDONE = `select id from ledger_entries where line_id = 'ropewalk-0001'
+  and kind = 'payment' and id not in
+    (select reverses_id from ledger_entries where reverses_id is not null)
+  limit 1`;
+
 type Fields = Readonly<Record<string, string | readonly string[]>>;
 
 /** An action on the line with a form: `(lineId, state, form)`. */
@@ -259,8 +265,8 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     writes: true,
   },
   reverseEntryAction: {
-    args: () => [
-      { lineId: "ropewalk-0001", entryId: "ropewalk-0075" },
+    args: (db) => [
+      { lineId: "ropewalk-0001", entryId: id(db, PAYMENT_NOT_UNDONE) },
       IDLE,
       aForm({ reason: "Typed twice" }),
     ],

@@ -3,6 +3,7 @@ import fs from "node:fs";
 import http from "node:http";
 import path from "node:path";
 import Database from "better-sqlite3";
+import { freePort } from "./free-port.ts";
 
 const ROOT = path.resolve(import.meta.dirname, "../../..");
 
@@ -16,14 +17,14 @@ export interface OwnOffice {
 }
 
 interface Starting {
-  readonly port: number;
   readonly folder: string;
   readonly env?: Readonly<Record<string, string>>;
 }
 
-export async function startOwnOffice({ port, folder, env = {} }: Starting): Promise<OwnOffice> {
+export async function startOwnOffice({ folder, env = {} }: Starting): Promise<OwnOffice> {
   const all = { ...process.env, WYEBOOK_DATA: folder, WYEBOOK_TODAY: "2026-11-25" };
   execFileSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { cwd: ROOT, env: all });
+  const port = await freePort();
   const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), "127.0.0.1"], {
     cwd: ROOT,
     env: { ...all, NODE_ENV: "production", PORT: String(port), ...env },

@@ -24,7 +24,7 @@ export async function savePeopleAction(
   rows: readonly GridRow[],
 ): Promise<RowsAnswer> {
   const act = await requireAct();
-  const saved = savePeople(act, { lineId, base, rows: [...rows] });
+  const saved = savePeople(act, { lineId, base, rows });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
     return { status: "saved", revision: saved.value.revision, at: act.now };
