@@ -67,10 +67,12 @@ import {
   ANSWERS,
   DIRECTIONS,
   FAULTS,
+  FOOTAGE_FROM,
   OBSCURED_BY,
   OBSERVATION_KINDS,
   READINGS,
   RUN_ENDS,
+  SELF_LEVELING,
 } from "#lib/domain/run/run.ts";
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
@@ -534,7 +536,9 @@ export const runs = sqliteTable(
     ranOn: words("ran_on"),
     operator: words("operator"),
     accessPoint: words("access_point"),
-    direction: text("direction", { enum: DIRECTIONS }).notNull(),
+    looks: text("looks", { enum: DIRECTIONS }).notNull(),
+    measuredFrom: text("measured_from", { enum: FOOTAGE_FROM }).notNull().default("access"),
+    selfLeveling: text("self_leveling", { enum: SELF_LEVELING }).notNull().default("unknown"),
     zeroAt: words("zero_at"),
     fromCounter: cft("from_counter").notNull(),
     toCounter: cft("to_counter"),
@@ -584,6 +588,7 @@ export const observations = sqliteTable(
     fault: text("fault", { enum: FAULTS }),
     ...pipe(),
     reading: text("reading", { enum: READINGS }).notNull().default("read"),
+    uncertainty: cft("uncertainty"),
     videoSecond: real("video_s"),
     pictureId: text("picture_id"),
     quote: words("quote").default(""),

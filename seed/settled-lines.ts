@@ -345,7 +345,7 @@ function addCamera(act: SeedAct, lineId: string, { key, houses, upperEnd, ranOn 
     run(runId, {
       name: "Run 1",
       ranOn,
-      direction: "downstream",
+      looks: "downstream",
       accessPoint: "Cleanout at the upper end",
       zeroAt: "centre of the cleanout",
       toCounter: upperEnd,

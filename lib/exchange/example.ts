@@ -3,7 +3,7 @@
  * record. Invented throughout. Lengths are feet, money is cents; what is left out has a usual value.
  */
 export const EXAMPLE = {
-  version: 1,
+  version: 2,
   line: {
     id: "example-line",
     name: "Alley behind Larch Street",
@@ -75,7 +75,8 @@ export const EXAMPLE = {
       id: "run-1",
       name: "Run 1",
       ranOn: "2026-11-03",
-      direction: "upstream",
+      looks: "upstream",
+      measuredFrom: "access",
       accessPoint: "Alley cleanout",
       zeroAt: "centre of the cleanout",
       fromCounter: 0,

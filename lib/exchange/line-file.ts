@@ -8,12 +8,10 @@ import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { fieldsFor, type Use } from "./field.ts";
 import { authorityShape, lineShape, rowShapes, uploadFields } from "./shape.ts";
+import { FORMAT_VERSION, pathAsWritten, upgraded } from "./version.ts";
 
 // The line file: everything on one line as one JSON file. Lengths are feet with at most two decimals,
 // money is whole cents, days are yyyy-mm-dd. Stored files are in it as base64. No users.
-
-/** The format's version; it rises when a file of before could be misread. */
-const FORMAT_VERSION = 1;
 
 /** Something in a file that keeps it from being read. */
 export interface FileProblem {
@@ -110,7 +108,7 @@ export function lineFileSchema(): object {
 }
 
 /**
- * Reads a line file. What may be left out gets its usual value. Refuses with everything that is
+ * Reads a line file of this version or an earlier one. What may be left out gets its usual value. Refuses with everything that is
  * wrong: broken JSON, fields that are not known or make no sense, rows that name what is not there,
  * tie-ins in a ring, stored files whose bytes are not those of their hash.
  */
@@ -120,8 +118,14 @@ export function readLineFile(text: string): Result<ReadFile, FileProblem[]> {
   // Before a long look at every row.
   const long = longLists(json.value);
   if (long.length > 0) return err(long);
-  const parsed = Shape.safeParse(json.value);
-  if (!parsed.success) return err(problemsOf(parsed.error));
+  const parsed = Shape.safeParse(upgraded(json.value));
+  if (!parsed.success)
+    return err(
+      problemsOf(parsed.error).map(({ path, reason }) => ({
+        path: pathAsWritten(path, json.value),
+        reason,
+      })),
+    );
   const { version: _version, uploads, authority, ...rest } = parsed.data;
   const file: LineFile = {
     ...rest,

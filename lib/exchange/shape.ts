@@ -57,10 +57,12 @@ import {
   ANSWERS,
   DIRECTIONS,
   FAULTS,
+  FOOTAGE_FROM,
   OBSCURED_BY,
   OBSERVATION_KINDS,
   READINGS,
   RUN_ENDS,
+  SELF_LEVELING,
 } from "#lib/domain/run/run.ts";
 import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
 import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
@@ -242,7 +244,9 @@ function runShapes(f: Fields) {
       ranOn: f.day,
       operator: f.words,
       accessPoint: f.words,
-      direction: f.oneOf(DIRECTIONS),
+      looks: f.oneOf(DIRECTIONS),
+      measuredFrom: f.oneOf(FOOTAGE_FROM).default("access"),
+      selfLeveling: f.oneOf(SELF_LEVELING).default("unknown"),
       zeroAt: f.words,
       fromCounter: f.counter.default(0),
       toCounter: nullable(f.counter),
@@ -279,6 +283,7 @@ function runShapes(f: Fields) {
       diameter: nullable(f.inches),
       fitting: f.oneOf(FITTINGS).default("unknown"),
       reading: f.oneOf(READINGS).default("read"),
+      uncertainty: nullable(f.length),
       videoSecond: nullable(f.amount(1_000_000)),
       pictureId: nullable(f.ref("stored file")),
       quote: f.words,

@@ -66,7 +66,7 @@ function longLine(tieIns: number, items: number): LineFile {
     tieIns: indices.map((index) =>
       aTieIn(`t${index}`, { propertyId: `p${index}`, kind: "building", settledReason: "bench" }),
     ),
-    runs: [aRun("run", { direction: "upstream", fromCounter: 0, toCounter: end })],
+    runs: [aRun("run", { looks: "upstream", fromCounter: 0, toCounter: end })],
     anchors: [anAnchor("run", { counter: 0, station: 0 })],
     observations: indices.map((index) =>
       anObservation(`o${index}`, { counter: at(index), clock: 9, tieInId: `t${index}` }),

@@ -81,7 +81,7 @@ export function knownLine(next: () => number, hardness: Hardness): KnownLine {
     line: { upperEnd: end },
     records: [aRecord("card")],
     entries,
-    runs: [aRun("run", { direction: "upstream", fromCounter: 0, toCounter: end })],
+    runs: [aRun("run", { looks: "upstream", fromCounter: 0, toCounter: end })],
     anchors: [anAnchor("run", { counter: 0, station: 0 })],
     tieIns: built.map(({ at }) => aTieIn(`t${at}`, { side: sides[at] ?? "unknown" })),
     observations: built.map(({ at, station }) =>

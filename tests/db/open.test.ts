@@ -110,7 +110,7 @@ test("the database itself refuses a word outside of its closed set and a row tha
   addRows(act, { lineId, table: "runs" }, [aRun("run")]);
   addRows(act, { lineId, table: "units" }, [aUnit("u", "12")]);
   const run = (sql: string) => () => db.$client.prepare(sql).run();
-  expect(run("update runs set direction = 'sideways'")).toThrow("closed set: runs.direction");
+  expect(run("update runs set looks = 'sideways'")).toThrow("closed set: runs.looks");
   expect(run("update units set property_id = 'nowhere'")).toThrow("FOREIGN KEY constraint failed");
   expect(run("delete from properties")).toThrow("FOREIGN KEY constraint failed");
 });
@@ -146,7 +146,15 @@ test("openDb() brings a database of the first version up to date and keeps what 
   old.close();
   const db = openDb(file);
   const lineFile = fileOf(anAct(db), "l1");
-  expect(lineFile.runs).toMatchObject([{ id: "r1", ended: "unknown" }]);
+  expect(lineFile.runs).toMatchObject([
+    {
+      id: "r1",
+      looks: "upstream",
+      measuredFrom: "access",
+      selfLeveling: "unknown",
+      ended: "unknown",
+    },
+  ]);
   expect(lineFile.observations).toMatchObject([
     { id: "o1", counter: 2410, reading: "read", quote: "", pictureId: null, note: "seen" },
   ]);

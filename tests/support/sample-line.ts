@@ -155,7 +155,7 @@ function sampleFile(): LineFile {
       aRun("run", { ranOn: "2026-11-03", toCounter: 8_800 }),
       aRun("run2", {
         ranOn: "2026-11-10",
-        direction: "downstream",
+        looks: "downstream",
         accessPoint: "Cleanout at the upper end",
         crossingSeen: "cannot-tell",
         toCounter: 5_000,

@@ -9,9 +9,11 @@ import type {
   Answer,
   Direction,
   Fault,
+  FootageFrom,
   ObscuredBy,
   ObservationKind,
   RunEnd,
+  SelfLeveling,
 } from "#lib/domain/run/run.ts";
 import type { Language } from "#lib/domain/say/language.ts";
 import type { ControlResult, TestKind } from "#lib/domain/tiein/test.ts";
@@ -80,6 +82,17 @@ export const MEASURED_WORDS: Record<MeasuredFrom, string> = {
 export const DIRECTION_WORDS: Record<Direction, string> = {
   upstream: "upstream",
   downstream: "downstream",
+};
+
+export const FOOTAGE_FROM_WORDS: Record<FootageFrom, string> = {
+  access: "where it went in",
+  main: "the main",
+};
+
+export const SELF_LEVELING_WORDS: Record<SelfLeveling, string> = {
+  unknown: "unknown",
+  yes: "yes",
+  no: "no, it turns",
 };
 
 export const ANSWER_WORDS: Record<Answer, string> = {

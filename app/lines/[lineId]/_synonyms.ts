@@ -1,6 +1,6 @@
 import type { Fitting, Material, Side } from "#lib/domain/line/line.ts";
 import type { Stake } from "#lib/domain/party/party.ts";
-import type { Fault, ObservationKind } from "#lib/domain/run/run.ts";
+import type { Fault, FootageFrom, ObservationKind } from "#lib/domain/run/run.ts";
 import type { ControlResult, TestResult } from "#lib/domain/tiein/test.ts";
 
 type Synonyms<T extends string> = Partial<Record<T, readonly string[]>>;
@@ -32,6 +32,11 @@ export const FAULT_SYNONYMS: Synonyms<Fault> = {
   crack: ["cracked", "cracks"],
   "offset-joint": ["displaced joint"],
   belly: ["sag"],
+};
+
+export const FOOTAGE_FROM_SYNONYMS: Synonyms<FootageFrom> = {
+  access: ["access", "access point", "cleanout", "way in", "zeroed where it went in"],
+  main: ["main", "main connection", "from the main", "at the main", "city main"],
 };
 
 export const STAKE_SYNONYMS: Synonyms<Stake> = {

@@ -3,6 +3,7 @@ import type { Draft, DraftGap, DraftLog } from "../narration/draft.ts";
 import { draftLog } from "../narration/draft-log.ts";
 import type { Narration } from "../narration/narration.ts";
 import { converterFor } from "../run/convert.ts";
+import { knownPoints } from "../run/footage.ts";
 import type { Anchor, Gap, Observation, Reading, Run } from "../run/run.ts";
 import type { LineFile } from "./line-file.ts";
 
@@ -13,23 +14,22 @@ export function logOf(
 ): DraftLog {
   const run = file.runs.find(({ id }) => id === runId);
   return draftLog(text, {
-    direction: run?.direction ?? "upstream",
+    direction:
+      run === undefined || converterFor(run, file.anchors).way === 1 ? "upstream" : "downstream",
     mainCounter: run === undefined ? null : mainCounterOf(run, file.anchors),
   });
 }
 
 /**
- * The counter reading at the main connection: below its lowest anchor a run goes on foot for foot.
- * Null where nothing ties the run, or its anchors contradict one another.
+ * The counter reading at the main connection: 0 where the footage is measured from there, else below
+ * its lowest known point a run goes on foot for foot. Null where nothing ties the run, or its known
+ * points contradict one another.
  */
 export function mainCounterOf(run: Run, anchors: readonly Anchor[]): Cft | null {
-  const [lowest] = anchors
-    .filter(({ runId }) => runId === run.id)
-    .sort((a, b) => a.station - b.station);
-  if (lowest === undefined || converterFor(run, anchors).toStation(lowest.counter) === null)
-    return null;
-  const way = run.direction === "upstream" ? -1 : 1;
-  return lowest.counter + way * lowest.station;
+  const [lowest] = knownPoints(run, anchors).sort((a, b) => a.station - b.station);
+  const { toStation, way } = converterFor(run, anchors);
+  if (lowest === undefined || toStation(lowest.counter) === null) return null;
+  return lowest.counter - way * lowest.station;
 }
 
 /** What a person may mend in a draft before accepting it. */

@@ -9,6 +9,7 @@ import {
 import type { AxisGap } from "../record/axis.ts";
 import { anchorWords } from "../run/anchor-words.ts";
 import { type AnchorProblem, anchorProblems } from "../run/convert.ts";
+import type { Run } from "../run/run.ts";
 import type { TieInPlace } from "../run/sighting.ts";
 import type { EntryPlace } from "../tiein/standing.ts";
 import { recordName } from "../tiein/standing-words-en.ts";
@@ -89,7 +90,7 @@ function runProblems(file: LineFile, runId: string): Problem[] {
   if (!run) return [];
   const name = run.name || `run ${at + 1}`;
   const anchors = anchorProblems(run, file.anchors).map((problem) =>
-    anchorSentence(problem, { file, name }),
+    anchorSentence(problem, { file, run, name }),
   );
   const gaps = file.gaps.flatMap((gap, index) => {
     if (gap.runId !== runId || isBetween(gap.toCounter, gap.fromCounter)) return [];
@@ -109,10 +110,10 @@ function isBetween(end: number, start: number): boolean {
 
 function anchorSentence(
   problem: AnchorProblem,
-  { file, name }: { file: LineFile; name: string },
+  { file, run, name }: { file: LineFile; run: Run; name: string },
 ): Problem {
   const at = file.anchors.findIndex((anchor) => anchor.id === problem.anchorId);
-  const sentence = anchorWords(problem, { anchors: file.anchors, run: name });
+  const sentence = anchorWords(problem, { anchors: file.anchors, run, name });
   return { path: `anchors.${at}.station`, reason: problem.reason, sentence };
 }
 

@@ -6,6 +6,7 @@ import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
+import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
@@ -163,7 +164,8 @@ function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
   const facts = [
     `${EN.day(run.ranOn)}, by ${run.operator === "" ? "unknown" : run.operator}`,
     `in at ${run.accessPoint === "" ? "unknown" : run.accessPoint}`,
-    `going ${run.direction}`,
+    `looking ${run.looks}`,
+    `footage from ${FOOTAGE_WORDS[run.measuredFrom]}`,
     `zero at ${run.zeroAt === "" ? "unknown" : run.zeroAt}`,
     `anything crossing the pipe: ${run.crossingSeen === "cannot-tell" ? "cannot tell" : run.crossingSeen}`,
   ];

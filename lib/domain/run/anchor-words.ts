@@ -1,12 +1,18 @@
 import { formatFeet } from "../line/station.ts";
 import type { AnchorProblem, AnchorProblemReason } from "./convert.ts";
-import type { Anchor } from "./run.ts";
+import { otherWayWords } from "./footage.ts";
+import type { Anchor, Run } from "./run.ts";
 
 interface Named {
   readonly run: string;
+  /** The other way to say what the run is, asked. */
+  readonly ask: string;
   /** The anchor in question, and the one before it along the counter. */
   readonly one: string;
   readonly other: string;
+  /** Of the one in question. */
+  readonly counter: string;
+  readonly station: string;
   /** Feet gone by the counter and along the line between the two. */
   readonly counted: string;
   readonly gone: string;
@@ -20,8 +26,12 @@ const WORDS: Record<AnchorProblemReason, (named: Named) => string> = {
     `${one} of ${run} lies below the main connection; until that is mended the run is relative only.`,
   "anchors-disagree": ({ run, one, other }) =>
     `${other} and ${one} of ${run} give one counter reading two stations more than 1.0 ft apart; until one goes the run is relative only.`,
-  "anchors-out-of-order": ({ run, one, other }) =>
-    `${other} and ${one} of ${run} run against its direction of travel; until one is mended the run is relative only.`,
+  "anchors-out-of-order": ({ run, one, other, ask }) =>
+    `${other} and ${lower(one)} of ${run} run against the way in which its footage grows. ${ask} Until that or one of the two is mended the run is relative only.`,
+  "anchors-against-way": ({ run, one, other, ask }) =>
+    `${other} and ${lower(one)} of ${run} run against the way in which its footage is said to grow. ${ask} Stations go by the known points meanwhile; left and right can’t be told until it is settled.`,
+  "off-zero": ({ run, one, counter, station }) =>
+    `${one} of ${run} does not fit a zero at the main: ${counter} from the main would be station ${counter}, not ${station}. Measured from where the camera went in? Say so at the run, or mend the point; until then the run is relative only.`,
   "anchors-stretched": ({ run, one, other, counted, gone, slack }) =>
     `Between ${lower(other)} and ${lower(one)} of ${run} the counter went ${counted} and the line is ${gone} long: more apart than the 2.0 ft or a tenth that a counter may slip. One of the two is probably wrong; until then stations of this run are uncertain by ${slack}.`,
 };
@@ -29,16 +39,23 @@ const WORDS: Record<AnchorProblemReason, (named: Named) => string> = {
 /** What is wrong with a run's anchors, named by their readings, with the range that was left. */
 export function anchorWords(
   { reason, anchorId, otherId }: AnchorProblem,
-  { anchors, run }: { readonly anchors: readonly Anchor[]; readonly run: string },
+  {
+    anchors,
+    run,
+    name,
+  }: { readonly anchors: readonly Anchor[]; readonly run: Run; readonly name: string },
 ): string {
   const anchor = anchors.find(({ id }) => id === anchorId);
   const before = anchors.find(({ id }) => id === otherId);
   const counted = Math.abs((anchor?.counter ?? 0) - (before?.counter ?? 0));
   const gone = Math.abs((anchor?.station ?? 0) - (before?.station ?? 0));
   return WORDS[reason]({
-    run,
+    run: name,
+    ask: otherWayWords(run),
+    counter: formatFeet(anchor?.counter ?? 0),
+    station: formatFeet(anchor?.station ?? 0),
     one: pointWords(anchor),
-    other: pointWords(before),
+    other: before ? pointWords(before) : "The zero at the main",
     counted: formatFeet(counted),
     gone: formatFeet(gone),
     slack: `at least ${formatFeet(Math.round(Math.abs(counted - gone) / 20) * 10)}`,

@@ -24,7 +24,7 @@ export function convertersOf(
 }
 
 /**
- * Where the camera saw the pipe change, for line/reaches.ts. A run that goes downstream notes the
+ * Where the camera saw the pipe change, for line/reaches.ts. A run that looks downstream notes the
  * pipe that lies upstream of the place too, as every observation of material does.
  */
 export function pipeChanges(
@@ -51,6 +51,6 @@ function stationOne(
     station: place?.station ?? null,
     toStation: end?.station ?? null,
     uncertainty: place?.uncertainty ?? null,
-    side: on ? sideOf(seen.clock, on.run.direction) : "unknown",
+    side: on && !on.converter.isAgainst ? sideOf(seen.clock, on.run.looks) : "unknown",
   };
 }

@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { AnchorResidual } from "../file/report.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { anchorProblems, converterFor } from "./convert.ts";
+import { knownPoints } from "./footage.ts";
 import type { Anchor, Run } from "./run.ts";
 
 type AnchorFacts = Pick<LineFile, "runs" | "anchors">;
@@ -22,7 +23,7 @@ function residualOf(anchor: Anchor, run: Run, all: readonly Anchor[]): AnchorRes
   const own = all.filter((each) => each.runId === run.id);
   const others = own.filter((each) => each.id !== anchor.id);
   const common = { anchorId: anchor.id, runId: run.id };
-  if (others.length === 0) return { ...common, residual: null, sentence: ALONE };
+  if (knownPoints(run, others).length === 0) return { ...common, residual: null, sentence: ALONE };
   const place = converterFor(run, others).toStation(anchor.counter);
   if (place === null) return { ...common, residual: null, sentence: TORN };
   const residual = anchor.station - place.station;

@@ -59,9 +59,10 @@ interface Ends {
 }
 
 function wayWords(run: Run, { from, to, end }: Ends): string {
-  const way = run.direction === "upstream" ? "upstream" : "downstream";
+  const way = run.looks;
   const access = run.accessPoint.trim();
   const start = access === "" ? "Went in" : `Went in at ${access}`;
+  if (isPullBack(run)) return pullBackWords(run, { from, to, start });
   const stop = RUN_END_WORDS[run.ended];
   if (from !== null && to !== null)
     return `${start} (${formatFeet(from)}) and looked ${way} to ${formatFeet(to)}${stop}.`;
@@ -69,6 +70,26 @@ function wayWords(run: Run, { from, to, end }: Ends): string {
     return `${start} (${formatFeet(from)}) and looked ${way}; how far is not noted.`;
   const counted = `from ${plainFeet(run.fromCounter)} to ${end === null ? "an unknown reading" : formatFeet(end)} on the counter`;
   return `${start} and looked ${way} ${counted}${stop}. Relative only: it is not tied to the line.`;
+}
+
+/** Pushed down to the main and pulled back: it looks the one way and its footage grows the other. */
+function isPullBack({ looks, measuredFrom }: Run): boolean {
+  return measuredFrom === "main" && looks === "downstream";
+}
+
+/** `Went in at the house cleanout, pulled back from 0.0 ft to 62.0 ft looking downstream, …`. */
+function pullBackWords(
+  run: Run,
+  { from, to, start }: Pick<Ends, "from" | "to"> & { readonly start: string },
+): string {
+  const measured = "its footage measured from the main";
+  const how = `looking ${run.looks}, ${measured}`;
+  if (from === null)
+    return `${start} and pulled back from the main ${how}. Relative only: its known points contradict one another.`;
+  if (to === null)
+    return `${start} and pulled back from ${formatFeet(from)} ${how}; how far is not noted.`;
+  const stop = run.ended === "reached-main" ? "" : RUN_END_WORDS[run.ended];
+  return `${start} and pulled back from ${formatFeet(from)} to ${formatFeet(to)} ${how}${stop}.`;
 }
 
 /** Gaps in the order in which the camera met them. */

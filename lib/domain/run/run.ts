@@ -5,6 +5,14 @@ import type { Cft } from "../line/station.ts";
 export const DIRECTIONS = ["upstream", "downstream"] as const;
 export type Direction = (typeof DIRECTIONS)[number];
 
+export const FOOTAGE_FROM = ["access", "main"] as const;
+/** What a run's footage is measured from: where the camera went in, or the main connection. */
+export type FootageFrom = (typeof FOOTAGE_FROM)[number];
+
+export const SELF_LEVELING = ["yes", "no", "unknown"] as const;
+/** Whether the camera's head keeps its picture upright; one that turns shows no true clock. */
+export type SelfLeveling = (typeof SELF_LEVELING)[number];
+
 export const ANSWERS = ["yes", "no", "cannot-tell"] as const;
 export type Answer = (typeof ANSWERS)[number];
 
@@ -28,7 +36,14 @@ export interface Run {
   readonly operator: string;
   /** Where the camera went in. */
   readonly accessPoint: string;
-  readonly direction: Direction;
+  /** Which way the lens looks; clock positions, left and right are as it looks. */
+  readonly looks: Direction;
+  /**
+   * `access`: the footage grows with the way from where the camera went in. `main`: it is 0 at the
+   * main connection and grows upstream, whichever way the lens looks.
+   */
+  readonly measuredFrom: FootageFrom;
+  readonly selfLeveling: SelfLeveling;
   /** What the counter's zero was set at, in words. */
   readonly zeroAt: string;
   /** Counter readings where looking began and ended. */
@@ -117,7 +132,7 @@ export interface Observation {
   readonly counter: Cft;
   /** End of a stretch (a belly, roots); null for a point. */
   readonly toCounter: Cft | null;
-  /** 1 to 12 as seen in the travel direction, half hours as .5; null where not noted. */
+  /** 1 to 12 as the lens looks, half hours as .5; null where not noted. */
   readonly clock: number | null;
   readonly fault: Fault | null;
   /** Upstream of a change of material, or of a tie-in's branch. */
@@ -127,6 +142,8 @@ export interface Observation {
   readonly fitting: Fitting;
   /** Whether the counter was read out here, or worked out between two readings by time. */
   readonly reading: Reading;
+  /** How far off this reading may be either way, where it is known to be less sure than its run. */
+  readonly uncertainty: Cft | null;
   /** Seconds into the video. */
   readonly videoSecond: number | null;
   /** A still of it: a stored picture. */

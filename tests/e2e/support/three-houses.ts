@@ -9,7 +9,7 @@ const HOUSES = [
 /** The line file, to be brought in; `name` keeps one run of a journey apart from the next. */
 export function threeHouses(name: string): string {
   return JSON.stringify({
-    version: 1,
+    version: 2,
     line: {
       id: `line-${name.replace(/\W+/g, "-").toLowerCase()}`,
       name,
@@ -66,7 +66,7 @@ export function threeHouses(name: string): string {
         id: "run",
         name: "Run 1",
         ranOn: "2026-11-03",
-        direction: "upstream",
+        looks: "upstream",
         zeroAt: "the main",
         toCounter: 60,
         ended: "reached-upper-end",

@@ -260,10 +260,31 @@ test("readLineFile() refuses a third decimal", () => {
   ]);
 });
 
+test("readLineFile() reads a run of version 1 as it was: its one direction, from where it went in", () => {
+  const run = { id: "r", ranOn: "2026-11-03", direction: "downstream" };
+  const read = readLineFile(JSON.stringify({ ...MINIMAL, runs: [run] }));
+  if (!read.ok) throw new Error(JSON.stringify(read.error));
+  expect(read.value.file.runs).toMatchObject([
+    { looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" },
+  ]);
+  const written = writeLineFile(read.value);
+  expect(JSON.parse(written)).toMatchObject({ version: 2, runs: [{ looks: "downstream" }] });
+  expect(readLineFile(written)).toEqual(read);
+});
+
+test("readLineFile() says where in a file of version 1 a direction is none, and takes none in version 2", () => {
+  const run = { id: "r", ranOn: "2026-11-03", direction: "sideways" };
+  expect(problemsIn({ ...MINIMAL, runs: [run] })).toEqual([
+    { path: "runs.0.direction", reason: "Choose one of: upstream, downstream" },
+  ]);
+  const newer = { ...MINIMAL, version: 2, runs: [{ ...run, direction: "upstream" }] };
+  expect(problemsIn(newer).map(({ path }) => path)).toEqual(["runs.0.looks", "runs.0.direction"]);
+});
+
 test.each([
   ["no JSON", "{", "", /not JSON/],
   ["a field that nobody knows", { ...MINIMAL, tieins: [] }, "tieins", /no such field/],
-  ["another version", { ...MINIMAL, version: 2 }, "version", /Write 1/],
+  ["another version", { ...MINIMAL, version: 3 }, "version", /Write 2/],
   ["no name", { version: 1, line: { openedOn: "2026-11-02" } }, "line.name", /Write a name/],
   [
     "a day that does not exist",
@@ -336,7 +357,7 @@ test.each([
     "a run with two videos",
     {
       ...MINIMAL,
-      runs: [{ id: "r", ranOn: "2026-11-03", direction: "upstream" }],
+      runs: [{ id: "r", ranOn: "2026-11-03", looks: "upstream" }],
       videos: ["a", "b"].map((id) => ({ ...VIDEO, id })),
     },
     "videos.1.runId",
@@ -447,7 +468,7 @@ test.each([
     "an end before its beginning",
     {
       ...MINIMAL,
-      runs: [{ id: "r", ranOn: "2026-11-03", direction: "upstream", fromCounter: 9, toCounter: 8 }],
+      runs: [{ id: "r", ranOn: "2026-11-03", looks: "upstream", fromCounter: 9, toCounter: 8 }],
     },
     "runs.0.toCounter",
     /before it begins/,

@@ -13,7 +13,7 @@ function aLine(act: Act): string {
     { id: "e2", recordId: "card", label: "House 14", distance: 6_000 },
   ]);
   addRows(act, { lineId, table: "runs" }, [
-    { id: "r1", name: "Run 1", ranOn: "2026-11-03", direction: "upstream", toCounter: 8_000 },
+    { id: "r1", name: "Run 1", ranOn: "2026-11-03", looks: "upstream", toCounter: 8_000 },
   ]);
   addRows(act, { lineId, table: "anchors" }, [
     { id: "a1", runId: "r1", kind: "main-connection", counter: 0, station: 0 },

@@ -24,7 +24,7 @@ function line() {
     })),
   );
   addRows(act, { lineId, table: "runs" }, [
-    { id: "r1", name: "Run 1", ranOn: "2026-11-03", direction: "upstream", toCounter: 10_000 },
+    { id: "r1", name: "Run 1", ranOn: "2026-11-03", looks: "upstream", toCounter: 10_000 },
   ]);
   addRows(act, { lineId, table: "anchors" }, [
     { id: "a1", runId: "r1", counter: 0, station: 0, kind: "main-connection" },

@@ -23,7 +23,7 @@ const TEXT = `0:00 we're in at the cleanout, counter zero
 function aDesk(text = TEXT) {
   const act = anAct(aDb());
   const lineId = anOpenLine(act);
-  addRows(act, { lineId, table: "runs" }, [aRun("run", { direction: "downstream" })]);
+  addRows(act, { lineId, table: "runs" }, [aRun("run", { looks: "downstream" })]);
   addRows(act, { lineId, table: "anchors" }, [anAnchor("run", { counter: 9_860 })]);
   const { narrationId } = must(addNarration(act, { lineId, runId: "run", text }));
   const file = () => fileOf(act, lineId);
@@ -224,14 +224,19 @@ test("takeBackDraft() keeps an observation that was given a picture", () => {
 });
 
 test("mainCounterOf() goes on foot for foot below the lowest anchor; null where nothing is tied", () => {
-  const down = aRun("run", { direction: "downstream" });
+  const down = aRun("run", { looks: "downstream" });
   expect(mainCounterOf(down, [])).toBeNull();
   expect(mainCounterOf(down, [anAnchor("run", { counter: 8_860, station: 1_000 })])).toBe(9_860);
-  const up = aRun("run", { direction: "upstream" });
+  const up = aRun("run", { looks: "upstream" });
   const two = [
     anAnchor("run", { counter: 2_500, station: 2_000 }),
     anAnchor("run", { counter: 1_500, station: 1_000 }),
   ];
   expect(mainCounterOf(up, two)).toBe(500);
-  expect(mainCounterOf(down, two)).toBeNull();
+  // Two points that agree with each other are followed; two that don't tell nothing.
+  expect(mainCounterOf(down, two)).toBe(500);
+  const torn = [anAnchor("run"), anAnchor("run", { id: "b", counter: 1_500, station: 900 })];
+  expect(mainCounterOf(down, torn)).toBeNull();
+  const back = aRun("run", { looks: "downstream", measuredFrom: "main" });
+  expect(mainCounterOf(back, [])).toBe(0);
 });

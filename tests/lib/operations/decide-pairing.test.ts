@@ -17,7 +17,7 @@ function line() {
     { id: "e58b", recordId: "card58", label: "House 16", distance: 5_000 },
   ]);
   addRows(act, { lineId, table: "runs" }, [
-    { id: "r1", name: "Run 1", ranOn: "2026-11-03", direction: "upstream" },
+    { id: "r1", name: "Run 1", ranOn: "2026-11-03", looks: "upstream" },
   ]);
   addRows(act, { lineId, table: "observations" }, [
     { id: "o1", runId: "r1", kind: "tie-in", counter: 3_000 },

@@ -124,7 +124,7 @@ test("saveRows() names every bad cell in words and writes none of the rows", () 
   const { act, lineId } = aDesk();
   const rows = [
     aRun("r1"),
-    { ...aRun("r2"), ranOn: "2026-02-30", direction: "sideways" },
+    { ...aRun("r2"), ranOn: "2026-02-30", looks: "sideways" },
     { ...aRun("r1"), fromCounter: 5_000, toCounter: 4_000 },
   ];
   const first = saveRows(act, { lineId, table: "runs", base: 0, rows });
@@ -133,7 +133,7 @@ test("saveRows() names every bad cell in words and writes none of the rows", () 
       reason: "bad-rows",
       cells: [
         { row: 1, column: "ranOn", message: "Write a day that exists, as 2026-11-25" },
-        { row: 1, column: "direction", message: "Choose one of: upstream, downstream" },
+        { row: 1, column: "looks", message: "Choose one of: upstream, downstream" },
       ],
     },
   });

@@ -7,7 +7,7 @@ import { saveRows } from "#lib/operations/save-rows.ts";
 import { undoSightings } from "#lib/operations/undo-sightings.ts";
 import { aDb, addRows, anAct, anOpenLine, fileOf, must } from "#tests/support/office.ts";
 
-const RUN_1 = { id: "r1", name: "Run 1", ranOn: "2026-11-03", direction: "upstream" };
+const RUN_1 = { id: "r1", name: "Run 1", ranOn: "2026-11-03", looks: "upstream" };
 const RUN_2 = { ...RUN_1, id: "r2", name: "Run 2" };
 
 describe("saveRows() of what places sightings", () => {

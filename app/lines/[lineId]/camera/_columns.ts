@@ -6,16 +6,19 @@ import {
   ANSWER_WORDS,
   DIRECTION_WORDS,
   FAULT_WORDS,
+  FOOTAGE_FROM_WORDS,
   materialChoices,
   OBSCURED_WORDS,
   OBSERVATION_WORDS,
   POINT_WORDS,
   RUN_END_WORDS,
+  SELF_LEVELING_WORDS,
   withNone,
 } from "../_field-terms.ts";
 import {
   FAULT_SYNONYMS,
   FITTING_SYNONYMS,
+  FOOTAGE_FROM_SYNONYMS,
   OBSERVATION_SYNONYMS,
   SIDE_SYNONYMS,
 } from "../_synonyms.ts";
@@ -34,13 +37,30 @@ export const RUN_COLUMNS: readonly GridColumn[] = [
     pasteHeadings: ["access", "access point", "entry"],
   },
   {
-    key: "direction",
+    key: "looks",
     title: "Looks",
     kind: "choice",
     choices: optionsOf(DIRECTION_WORDS),
     width: 12,
-    hint: "Towards the main is downstream; it decides left and right",
-    pasteHeadings: ["direction"],
+    hint: "Which way the lens looks: toward the main is downstream. It decides left and right",
+    pasteHeadings: ["direction", "camera direction", "looking"],
+  },
+  {
+    key: "measuredFrom",
+    title: "Measured from",
+    kind: "choice",
+    choices: optionsOf(FOOTAGE_FROM_WORDS, FOOTAGE_FROM_SYNONYMS),
+    width: 17,
+    hint: "Where the counter was zeroed. At the main: footage grows as the camera is pulled back",
+    pasteHeadings: ["footage from", "footage measured from", "zeroed at"],
+  },
+  {
+    key: "selfLeveling",
+    title: "Self-leveling head",
+    kind: "choice",
+    choices: optionsOf(SELF_LEVELING_WORDS),
+    width: 10,
+    hint: "A head that turns in the pipe shows no true clock position",
   },
   {
     key: "zeroAt",
@@ -85,7 +105,9 @@ export const RUN_COLUMNS: readonly GridColumn[] = [
 ];
 
 export const RUN_BLANK = {
-  direction: "downstream",
+  looks: "downstream",
+  measuredFrom: "access",
+  selfLeveling: "unknown",
   fromCounter: 0,
   toCounter: null,
   ended: "unknown",
@@ -152,7 +174,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     kind: "clock",
     width: 6,
     example: "9",
-    hint: "As seen in the direction of travel",
+    hint: "As the lens looks",
     pasteHeadings: ["clock position", "o clock"],
   },
   {
@@ -220,6 +242,7 @@ export const OBSERVATION_BLANK = {
   material: "unknown",
   fitting: "unknown",
   reading: "read",
+  uncertainty: null,
   videoSecond: null,
   pictureId: null,
   quote: "",

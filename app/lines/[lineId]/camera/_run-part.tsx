@@ -18,7 +18,14 @@ import {
 } from "./_columns.ts";
 import { RunLog } from "./_run-log.client.tsx";
 import { RunSources } from "./_run-sources.tsx";
-import { coverageWords, problemsOfRun, residualsOf, sawWords, tiedWords } from "./_run-words.ts";
+import {
+  coverageWords,
+  isTied,
+  problemsOfRun,
+  residualsOf,
+  sawWords,
+  tiedWords,
+} from "./_run-words.ts";
 import { addObservationAction } from "./actions.ts";
 import styles from "./camera.module.css";
 
@@ -53,7 +60,7 @@ export function RunChooser({
 export function RunPart({ run, ...part }: LinePart & { readonly run: Run }) {
   const { file, report } = part;
   const problems = problemsOfRun(run, file, report);
-  const tied = file.anchors.some((anchor) => anchor.runId === run.id);
+  const tied = isTied(run, file);
   return (
     <Section
       title={`${run.name}, ${formatDay(run.ranOn, report.today)}`}
@@ -116,7 +123,7 @@ function Observations({ run, lineId, file, revisions, mayRecord }: RunProps) {
 }
 
 function Anchors({ run, lineId, file, report, revisions, mayRecord }: RunProps) {
-  const tied = file.anchors.some((anchor) => anchor.runId === run.id);
+  const tied = isTied(run, file);
   return (
     <div className="stack-tight">
       <h3>Tied to the line at</h3>

@@ -1,16 +1,31 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import { readingWords } from "#lib/domain/run/footage.ts";
 import type { Run } from "#lib/domain/run/run.ts";
 import { counted, listed } from "../_names.ts";
 
 /** What a run is tied to, and what follows for its readings. */
 export function tiedWords(run: Run, { anchors }: Pick<LineFile, "anchors">): string {
   const count = anchors.filter((anchor) => anchor.runId === run.id).length;
+  if (run.measuredFrom === "main") return fromMainWords(run, count);
   if (count === 0)
     return "Relative only: nothing ties this run to the line yet, so its readings have no station. Say below at which reading it passed a point that you know.";
   if (count === 1)
     return "Tied at one point: readings are shifted to it. A second point would also show whether the counter ran long or short.";
   return `Tied at ${count} points: readings between them are spread evenly.`;
+}
+
+/** Whether anything ties a run to the line: a known point, or a zero at the main. */
+export function isTied(run: Run, { anchors }: Pick<LineFile, "anchors">): boolean {
+  return run.measuredFrom === "main" || anchors.some((anchor) => anchor.runId === run.id);
+}
+
+function fromMainWords(run: Run, count: number): string {
+  const said = `Tied at its zero, the main: ${readingWords(run, 3_150)}`;
+  if (count === 0)
+    return `${said} A known point farther up would also show whether the counter ran long or short.`;
+  const points = count === 1 ? "the known point" : `the ${count} known points`;
+  return `${said} Between there and ${points} readings are spread evenly.`;
 }
 
 /** Where a run went in, which way, where it could not see, and how it ended. */

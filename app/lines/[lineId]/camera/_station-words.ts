@@ -18,8 +18,10 @@ export function stationWords(
   { run, anchors }: { readonly run: Run; readonly anchors: readonly Anchor[] },
 ): string {
   if (typeof counter !== "number") return "";
-  const side = sideWords(sideOf(typeof clock === "number" ? clock : null, run.direction));
-  const found = converterFor(run, anchors).toStation(counter);
+  const { toStation, isAgainst } = converterFor(run, anchors);
+  const seen = sideOf(typeof clock === "number" ? clock : null, run.looks);
+  const side = sideWords(isAgainst ? "unknown" : seen);
+  const found = toStation(counter);
   if (found === null) return `relative only${side}`;
   return `${plainFeet(found.station)} ± ${plainFeet(found.uncertainty)} ft${side}`;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   coverageWords,
+  isTied,
   problemsOfRun,
   residualsOf,
   sawWords,
@@ -26,6 +27,15 @@ describe("tiedWords()", () => {
     expect(start([anchor("a", "r1")])).toBe("Tied at one point");
     expect(start([anchor("a", "r1"), anchor("b", "r1")])).toBe("Tied at 2 points");
   });
+});
+
+test("tiedWords() says what a reading from the main is, and that it needs no known point", () => {
+  const back: Run = { ...RUN, looks: "downstream", measuredFrom: "main" };
+  const said = "Tied at its zero, the main: 31.5 ft on the counter is 31.5 ft from the main.";
+  expect(tiedWords(back, { anchors: [] })).toContain(said);
+  expect(tiedWords(back, { anchors: [anchor("a", "r1")] })).toContain("spread evenly");
+  expect(isTied(back, { anchors: [] })).toBe(true);
+  expect(isTied({ ...back, measuredFrom: "access" }, { anchors: [anchor("a", "r2")] })).toBe(false);
 });
 
 describe("residualsOf()", () => {

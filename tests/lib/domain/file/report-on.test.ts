@@ -71,7 +71,7 @@ function alley(): LineFile {
         }),
       ],
       runs: [
-        aRun("one", { name: "Run 1", direction: "downstream", toCounter: 9_860 }),
+        aRun("one", { name: "Run 1", looks: "downstream", toCounter: 9_860 }),
         aRun("two", { name: "Run 2", toCounter: 3_300 }),
       ],
       anchors: [
@@ -189,8 +189,27 @@ test.each<[string, string, Omit<Partial<LineFile>, "line">]>([
       runs: [aRun("run")],
       anchors: [
         anAnchor("run", { counter: 0, station: 5_000 }),
+        anAnchor("run", { counter: 1_000, station: 4_600 }),
+      ],
+    },
+  ],
+  [
+    "anchors-against-way",
+    "anchors.1.station",
+    {
+      runs: [aRun("run")],
+      anchors: [
+        anAnchor("run", { counter: 0, station: 5_000 }),
         anAnchor("run", { counter: 1_000, station: 4_000 }),
       ],
+    },
+  ],
+  [
+    "off-zero",
+    "anchors.0.station",
+    {
+      runs: [aRun("run", { looks: "downstream", measuredFrom: "main" })],
+      anchors: [anAnchor("run", { counter: 9_200, station: 0 })],
     },
   ],
   [
@@ -329,7 +348,9 @@ const junk = (() => {
       fc
         .record({
           id,
-          direction: fc.constantFrom("upstream" as const, "downstream" as const),
+          looks: fc.constantFrom("upstream" as const, "downstream" as const),
+          measuredFrom: fc.constantFrom("access" as const, "main" as const),
+          selfLeveling: fc.constantFrom("yes" as const, "no" as const, "unknown" as const),
           toCounter: fc.option(length),
         })
         .map((each) => aRun(each.id, each)),

@@ -235,7 +235,7 @@ describe("what is not yet known", () => {
         toCounter: 7_120,
       }),
     ];
-    const runs = [aRun("run"), aRun("down", { direction: "downstream", toCounter: 10_000 })];
+    const runs = [aRun("run"), aRun("down", { looks: "downstream", toCounter: 10_000 })];
     const anchors = [anAnchor("run"), anAnchor("down", { counter: 10_000, station: 0 })];
     const text = textOf(aStreet({ observations, runs, anchors }), ["ottilie", "12"], {
       kind: "finding",

@@ -4,11 +4,74 @@ import { anchorProblems, converterFor, sideOf } from "#lib/domain/run/convert.ts
 import { anAnchor, aRun } from "#tests/support/file.ts";
 
 const UP = aRun("up");
-const DOWN = aRun("down", { direction: "downstream" });
+const DOWN = aRun("down", { looks: "downstream" });
 
 test("converterFor() turns the trade's example round: main at 92.0, tie-in at 31.5, so 60.5 ft", () => {
   const main = anAnchor("down", { counter: 9_200, station: 0 });
   expect(converterFor(DOWN, [main]).toStation(3_150)).toEqual({ station: 6_050, uncertainty: 100 });
+});
+
+test("converterFor() takes footage from the main as the station, whichever way the lens looks", () => {
+  for (const looks of ["upstream", "downstream"] as const) {
+    const run = aRun("back", { looks, measuredFrom: "main" });
+    const { toStation, way } = converterFor(run, []);
+    expect(way).toBe(1);
+    expect(toStation(3_150)).toEqual({ station: 3_150, uncertainty: 100 });
+    expect(toStation(0)?.station).toBe(0);
+    expect(anchorProblems(run, [])).toEqual([]);
+  }
+});
+
+test("converterFor() spreads footage from the main between its zero and an anchor", () => {
+  const run = aRun("back", { looks: "downstream", measuredFrom: "main" });
+  const { toStation } = converterFor(run, [anAnchor("back", { counter: 6_240, station: 6_000 })]);
+  expect(toStation(3_120)?.station).toBe(3_000);
+  expect(toStation(6_440)?.station).toBe(6_200);
+});
+
+test("anchorProblems() names an anchor that a zero at the main can't have, and nothing is averaged", () => {
+  const run = aRun("back", { looks: "downstream", measuredFrom: "main" });
+  const main = anAnchor("back", { id: "a", counter: 9_200, station: 0, kind: "main-connection" });
+  expect(anchorProblems(run, [main])).toEqual([
+    { reason: "off-zero", anchorId: "a", otherId: null },
+  ]);
+  expect(converterFor(run, [main]).toStation(3_150)).toBeNull();
+  const slipped = anAnchor("back", { id: "a", counter: 6_000, station: 6_800 });
+  expect(anchorProblems(run, [slipped]).map(({ reason }) => reason)).toEqual(["anchors-stretched"]);
+  expect(converterFor(run, [slipped]).toStation(3_000)).toEqual({
+    station: 3_400,
+    uncertainty: 400,
+  });
+});
+
+test("converterFor() follows anchors that clearly run the other way than stated, and says so", () => {
+  const rising = [
+    anAnchor("down", { id: "a", counter: 1_000, station: 1_000 }),
+    anAnchor("down", { id: "b", counter: 5_000, station: 5_050 }),
+  ];
+  const { toStation, way, isAgainst } = converterFor(DOWN, rising);
+  expect([way, isAgainst]).toEqual([1, true]);
+  expect(toStation(5_500)?.station).toBe(5_550);
+  expect(anchorProblems(DOWN, rising)).toEqual([
+    { reason: "anchors-against-way", anchorId: "b", otherId: "a" },
+  ]);
+  // Said to be measured from the main, they agree with it.
+  const main = { ...DOWN, measuredFrom: "main" } as const;
+  expect(anchorProblems(main, rising)).toEqual([]);
+  expect(converterFor(main, rising).toStation(5_500)?.station).toBe(5_550);
+});
+
+test("converterFor() follows no two anchors that are close together or don't fit foot for foot", () => {
+  const pair = (counter: number, station: number) => [
+    anAnchor("down", { id: "a", counter: 1_000, station: 1_000 }),
+    anAnchor("down", { id: "b", counter, station }),
+  ];
+  for (const anchors of [pair(1_400, 1_390), pair(5_000, 1_900)]) {
+    expect(anchorProblems(DOWN, anchors).map(({ reason }) => reason)).toEqual([
+      "anchors-out-of-order",
+    ]);
+    expect(converterFor(DOWN, anchors).toStation(1_200)).toBeNull();
+  }
 });
 
 test("converterFor() says nothing where the run has no anchor: relative only", () => {

@@ -20,7 +20,7 @@ test("coverageOf() says what a run saw, what it could not see and where none wen
 
 test("coverageOf() lets a second run see what the first could not", () => {
   const file = aFile({
-    runs: [aRun("a"), aRun("b", { direction: "downstream", toCounter: 6_000 })],
+    runs: [aRun("a"), aRun("b", { looks: "downstream", toCounter: 6_000 })],
     anchors: [anAnchor("a"), anAnchor("b", { counter: 0, station: 6_000 })],
     gaps: [aGap("a", { fromCounter: 4_100, toCounter: 4_700 })],
   });

@@ -5,7 +5,7 @@ import { placeTieIn, sightingsOf } from "#lib/domain/run/sighting.ts";
 import { aFile, anAnchor, anObservation, aRun, aTieIn } from "#tests/support/file.ts";
 
 const FILE = aFile({
-  runs: [aRun("run"), aRun("down", { direction: "downstream" }), aRun("loose")],
+  runs: [aRun("run"), aRun("down", { looks: "downstream" }), aRun("loose")],
   anchors: [anAnchor("run"), anAnchor("down", { counter: 9_200, station: 0 })],
 });
 

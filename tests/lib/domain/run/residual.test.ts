@@ -54,7 +54,7 @@ test("anchorResiduals() is nothing anywhere where anchors lie on one true line, 
         const anchors = tenths.map((tenth) =>
           anchor(tenth * 10, upstream ? tenth * 10 : 20_000 - tenth * 10),
         );
-        const runs = [aRun("run", { direction: upstream ? "upstream" : "downstream" })];
+        const runs = [aRun("run", { looks: upstream ? "upstream" : "downstream" })];
         for (const { residual } of anchorResiduals({ runs, anchors })) expect(residual).toBe(0);
       },
     ),

@@ -28,7 +28,7 @@ test("runCoverageOf() tells where a run went in, where it was blind, where it sa
 
 test("runCoverageOf() tells gaps in the order in which a camera going downstream met them", () => {
   const [found] = runCoverageOf({
-    runs: [aRun("run", { direction: "downstream", toCounter: 9_000, ended: "reached-main" })],
+    runs: [aRun("run", { looks: "downstream", toCounter: 9_000, ended: "reached-main" })],
     anchors: [anAnchor("run", { counter: 9_000, station: 0 })],
     gaps: [
       aGap("run", { fromCounter: 7_000, toCounter: 9_000, cause: "blocked" }),

@@ -17,7 +17,7 @@ function counted(): () => string {
 function twoRuns(overrides: Partial<LineFile>): LineFile {
   const { line: _line, ...rest } = overrides;
   return aFile({
-    runs: [aRun("up"), aRun("down", { direction: "downstream" })],
+    runs: [aRun("up"), aRun("down", { looks: "downstream" })],
     anchors: [anAnchor("up"), anAnchor("down", { counter: 0, station: 6_000 })],
     ...rest,
   });

@@ -116,7 +116,7 @@ describe("splitOutcomes()", () => {
   test("presentChoice() takes what two runs saw of one fault for one, from its lower end", () => {
     const crack = { kind: "fault", fault: "crack" } as const;
     const file = aFile({
-      runs: [aRun("up"), aRun("down", { direction: "downstream" })],
+      runs: [aRun("up"), aRun("down", { looks: "downstream" })],
       anchors: [anAnchor("up"), anAnchor("down", { counter: 0, station: 10_000 })],
       observations: [
         anObservation("a", { runId: "up", ...crack, counter: 2_860, toCounter: 3_260 }),
