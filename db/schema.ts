@@ -49,6 +49,7 @@ import {
   PERMIT_STATES,
   REQUIREMENT_STATES,
 } from "#lib/domain/permit/permit.ts";
+import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/plan/plan.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
 import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
@@ -307,6 +308,8 @@ export const lines = sqliteTable("lines", {
   diameter: inches("diameter"),
   mainStation: cft("main_station"),
   mainNote: words("main_note"),
+  bearing: real("bearing_deg"),
+  bearingFrom: words("bearing_from").default(""),
   authorityId: text("authority_id").references(() => authorities.id),
   ruleId: text("rule_id"),
   plumbingCode: text("plumbing_code", { enum: PLUMBING_CODES }),
@@ -493,6 +496,89 @@ export const tieIns = sqliteTable(
   ],
 );
 
+export const bends = sqliteTable(
+  "bends",
+  {
+    ...ofLine(),
+    station: cft("station").notNull(),
+    turn: text("turn", { enum: TURNS }).notNull(),
+    degrees: real("turn_deg").notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t)],
+);
+
+export const fixedPoints = sqliteTable(
+  "fixed_points",
+  {
+    ...ofLine(),
+    name: words("name"),
+    east: cft("east"),
+    north: cft("north"),
+    note: words("note"),
+  },
+  (t) => [key(t)],
+);
+
+export const ties = sqliteTable(
+  "ties",
+  {
+    ...ofLine(),
+    tieInId: text("tie_in_id"),
+    pointId: text("point_id"),
+    station: cft("station"),
+    fromId: words("from_id"),
+    fromDistance: cft("from_distance").notNull(),
+    otherId: words("other_id"),
+    otherDistance: cft("other_distance").notNull(),
+    apart: cft("apart"),
+    side: text("side", { enum: TIE_SIDES }).notNull(),
+    tapedBy: words("taped_by"),
+    tapedOn: text("taped_on"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.pointId, () => points),
+    toRow(t, t.fromId, () => fixedPoints),
+    toRow(t, t.otherId, () => fixedPoints),
+  ],
+);
+
+export const planShapes = sqliteTable(
+  "plan_shapes",
+  {
+    ...ofLine(),
+    kind: text("kind", { enum: SHAPE_KINDS }).notNull(),
+    name: words("name"),
+    propertyId: text("property_id"),
+    outline: words("outline"),
+    note: words("note"),
+  },
+  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
+);
+
+export const planPictures = sqliteTable(
+  "plan_pictures",
+  {
+    ...ofLine(),
+    uploadId: words("upload_id"),
+    width: integer("width_px").notNull(),
+    height: integer("height_px").notNull(),
+    oneX: integer("one_x_px").notNull(),
+    oneY: integer("one_y_px").notNull(),
+    otherX: integer("other_x_px").notNull(),
+    otherY: integer("other_y_px").notNull(),
+    apart: cft("apart").notNull(),
+    mainX: integer("main_x_px").notNull(),
+    mainY: integer("main_y_px").notNull(),
+    up: real("up_deg").notNull(),
+    note: words("note"),
+  },
+  (t) => [key(t), toRow(t, t.uploadId, () => uploads)],
+);
+
 export const records = sqliteTable(
   "records",
   {
@@ -591,6 +677,7 @@ export const observations = sqliteTable(
     uncertainty: cft("uncertainty"),
     videoSecond: real("video_s"),
     pictureId: text("picture_id"),
+    waterDepth: inches("water_depth"),
     quote: words("quote").default(""),
     tieInId: text("tie_in_id"),
     code: words("code"),
@@ -1208,6 +1295,31 @@ export const spillSteps = sqliteTable(
     note: words("note"),
   },
   (t) => [key(t)],
+);
+
+export const reconnections = sqliteTable(
+  "reconnections",
+  {
+    ...ofLine(),
+    tieInId: words("tie_in_id"),
+    lowerAccess: cft("lower_access"),
+    fromLower: cft("from_lower"),
+    upperAccess: cft("upper_access"),
+    fromUpper: cft("from_upper"),
+    measuredBy: words("measured_by"),
+    measuredOn: text("measured_on"),
+    openedRunId: text("opened_run_id"),
+    openedSecond: real("opened_s"),
+    openedBy: words("opened_by"),
+    openedOn: text("opened_on"),
+    note: words("note"),
+  },
+  (t) => [
+    key(t),
+    uniqueIndex("reconnections_tie_in").on(t.lineId, t.tieInId),
+    toRow(t, t.tieInId, () => tieIns),
+    toRow(t, t.openedRunId, () => runs),
+  ],
 );
 
 export const built = sqliteTable(

@@ -159,6 +159,7 @@ export function seen(id: string, runId: string, rest: Partial<Observation>): Obs
     uncertainty: null,
     videoSecond: null,
     pictureId: null,
+    waterDepth: null,
     quote: "",
     tieInId: null,
     code: "",

@@ -114,6 +114,11 @@ export function fieldsFor(use: Use) {
       .min(1, "Write a clock position from 1 to 12; half hours as .5")
       .max(12.5, "Write a clock position from 1 to 12; half hours as .5")
       .multipleOf(0.5, "Write a clock position in whole or half hours, as 9 or 9.5"),
+    /** Below `most`, by halves. */
+    degrees: (most: number) => {
+      const error = `Write degrees from 0 to ${most}, whole or half`;
+      return z.number({ error }).min(0, error).max(most, error).multipleOf(0.5, error);
+    },
     whole: (most: number) =>
       z
         .int({ error: `Write a whole number from 0 to ${most}` })

@@ -40,6 +40,7 @@ export function reportJson(file: LineFile, report: Report): object {
     pairings: pairingsJson(file, report, names),
     coverage: report.coverage.map(spanJson),
     reaches: reachesJson(report, names),
+    ties: report.ties.map(tieJson),
     holds: report.holds,
     splits: report.splits.map((outcome) => splitJson(outcome, names)),
     clocks: report.clocks,
@@ -62,6 +63,11 @@ function alignmentJson(alignment: NonNullable<Report["alignment"]>): object {
       decision: each.decision && fitJson(each.decision),
     })),
   };
+}
+
+function tieJson({ station, off, spot, ...tie }: Report["ties"][number]): object {
+  const place = spot && { east: feet(spot.east), north: feet(spot.north) };
+  return { ...tie, station: feet(station), off: feet(off), spot: place };
 }
 
 function spanJson({ from, to, state }: Report["coverage"][number]): object {
@@ -118,6 +124,7 @@ function tieInsJson(report: Report, names: Names): object[] {
     station: feet(finding.station),
     uncertainty: feet(finding.uncertainty),
     side: finding.side,
+    compass: finding.compass,
     standing: finding.standing,
     decided: finding.decided,
     sentence: finding.sentence,

@@ -38,6 +38,8 @@ import {
   PERMIT_STATES,
   REQUIREMENT_STATES,
 } from "#lib/domain/permit/permit.ts";
+import { OUTLINE, OUTLINE_WORDS } from "#lib/domain/plan/outline.ts";
+import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/plan/plan.ts";
 import { isScaleInBounds } from "#lib/domain/reconcile/fit.ts";
 import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
@@ -88,6 +90,7 @@ export function rowShapes(use: Use) {
   return {
     ...peopleShapes(f),
     ...pipeShapes(f),
+    ...planShapes(f),
     ...runShapes(f),
     ...evidenceShapes(f),
     ...decisionShapes(f),
@@ -236,6 +239,81 @@ function pipeShapes(f: Fields) {
   };
 }
 
+function planShapes(f: Fields) {
+  return {
+    bends: f.row({
+      id: f.id,
+      station: f.length,
+      turn: f.oneOf(TURNS),
+      degrees: f.degrees(180),
+      note: f.words,
+    }),
+    fixedPoints: f.row({
+      id: f.id,
+      name: f.name("what it is, as NE corner of the house at 12"),
+      east: nullable(f.counter),
+      north: nullable(f.counter),
+      note: f.words,
+    }),
+    ties: f.row({
+      id: f.id,
+      tieInId: nullable(f.ref("tie-in")),
+      pointId: nullable(f.ref("point on the line")),
+      station: nullable(f.length),
+      fromId: f.ref("fixed point"),
+      fromDistance: f.length,
+      otherId: f.ref("other fixed point"),
+      otherDistance: f.length,
+      apart: nullable(f.length),
+      side: f.oneOf(TIE_SIDES).default("unknown"),
+      tapedBy: f.words,
+      tapedOn: nullable(f.day),
+      note: f.words,
+    }),
+    planShapes: f.row({
+      id: f.id,
+      kind: f.oneOf(SHAPE_KINDS).default("building"),
+      name: f.words,
+      propertyId: nullable(f.ref("property")),
+      outline: z
+        .string({ error: OUTLINE_WORDS })
+        .max(4_000, OUTLINE_WORDS)
+        .regex(OUTLINE, OUTLINE_WORDS),
+      note: f.words,
+    }),
+    planPictures: f.row({
+      id: f.id,
+      uploadId: f.ref("stored picture"),
+      width: f.whole(100_000),
+      height: f.whole(100_000),
+      oneX: f.whole(100_000),
+      oneY: f.whole(100_000),
+      otherX: f.whole(100_000),
+      otherY: f.whole(100_000),
+      apart: f.length,
+      mainX: f.whole(100_000),
+      mainY: f.whole(100_000),
+      up: f.degrees(359.5).default(0),
+      note: f.words,
+    }),
+    reconnections: f.row({
+      id: f.id,
+      tieInId: f.ref("tie-in"),
+      lowerAccess: nullable(f.length),
+      fromLower: nullable(f.length),
+      upperAccess: nullable(f.length),
+      fromUpper: nullable(f.length),
+      measuredBy: f.words,
+      measuredOn: nullable(f.day),
+      openedRunId: nullable(f.ref("run")),
+      openedSecond: nullable(f.amount(1_000_000)),
+      openedBy: f.words,
+      openedOn: nullable(f.day),
+      note: f.words,
+    }),
+  };
+}
+
 function runShapes(f: Fields) {
   return {
     runs: f.row({
@@ -286,6 +364,7 @@ function runShapes(f: Fields) {
       uncertainty: nullable(f.length),
       videoSecond: nullable(f.amount(1_000_000)),
       pictureId: nullable(f.ref("stored file")),
+      waterDepth: nullable(f.inches),
       quote: f.words,
       tieInId: nullable(f.ref("tie-in")),
       code: f.words,
@@ -789,6 +868,8 @@ export function lineShape(use: Use) {
     diameter: nullable(f.inches),
     mainStation: nullable(f.length),
     mainNote: f.words,
+    bearing: nullable(f.degrees(359.5)),
+    bearingFrom: f.words,
     authorityId: nullable(f.ref("authority")),
     ruleId: nullable(f.ref("rule")),
     plumbingCode: nullable(f.oneOf(PLUMBING_CODES)),

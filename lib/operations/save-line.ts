@@ -18,6 +18,8 @@ const WORDS: Record<keyof LineFactsTyped, string> = {
   diameter: "diameter",
   mainStation: "main station",
   mainNote: "note on the main",
+  bearing: "bearing",
+  bearingFrom: "source of its bearing",
   plumbingCode: "plumbing code",
   leastSlope: "least slope",
   optionId: "way of doing the work",

@@ -112,6 +112,7 @@ function anyText({ format, pattern }: Schema, name: string): fc.Arbitrary<string
   if (format === "date-time") return DAYS.map((day) => `${day}T18:00:00.000Z`);
   if (pattern?.includes("[0-9a-f]{64}")) return fc.constantFrom("ab".repeat(32), "cd".repeat(32));
   if (pattern?.includes(":[0-5]")) return fc.constantFrom("", "00:00", "09:40", "23:59");
+  if (name === "outline") return fc.constantFrom("0,0; 12.5,-4", "1,2 3,4 5,6");
   if (/Id$|^id$/.test(name)) return fc.constantFrom("a", "b", "c");
   return fc.oneof(
     fc.constantFrom("x", "Peña, “Jesús” <b>", "=1+1", "\u0000", "💣", "line\nbreak", "T1"),
@@ -226,6 +227,8 @@ const NULLABLE = new Set([
   "reversesId",
   "proofUploadId",
   "itemId",
+  "pointId",
+  "openedRunId",
 ]);
 
 function chain(signatures: Row[]): void {

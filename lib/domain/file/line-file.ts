@@ -21,8 +21,10 @@ import type {
   PermitStep,
   RequirementMark,
 } from "../permit/permit.ts";
+import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "../plan/plan.ts";
 import type { AlignmentDecision } from "../reconcile/alignment-decision.ts";
 import type { Pairing } from "../reconcile/pairing.ts";
+import type { Reconnection } from "../reconnection/reconnection.ts";
 import type { PermitRecord, RecordEntry } from "../record/record.ts";
 import type { AgreementStep } from "../responsibility/agreement-step.ts";
 import type { Agreement, Authority } from "../responsibility/authority.ts";
@@ -49,6 +51,11 @@ export interface LineFile {
   readonly crossings: readonly Crossing[];
   readonly land: readonly LandStretch[];
   readonly tieIns: readonly TieIn[];
+  readonly bends: readonly Bend[];
+  readonly fixedPoints: readonly FixedPoint[];
+  readonly ties: readonly Tie[];
+  readonly planShapes: readonly PlanShape[];
+  readonly planPictures: readonly PlanPicture[];
   readonly records: readonly PermitRecord[];
   readonly entries: readonly RecordEntry[];
   readonly runs: readonly Run[];
@@ -85,6 +92,7 @@ export interface LineFile {
   readonly locateTickets: readonly LocateTicket[];
   readonly inspections: readonly Inspection[];
   readonly events: readonly DatedEvent[];
+  readonly reconnections: readonly Reconnection[];
   readonly built: readonly BuiltWork[];
   readonly spillSteps: readonly SpillStep[];
   readonly uploads: readonly Upload[];

@@ -11,6 +11,7 @@ const ONCE: readonly (readonly [list: ListName, fields: readonly string[], messa
     ["entryId", "tieInId"],
     "This entry and this tie-in were decided on already; write the decision that holds, once",
   ],
+  ["reconnections", ["tieInId"], "This tie-in is in the tally already; measure it there"],
   ["waivers", ["holdKey"], "This hold was waived already; write the waiver that holds, once"],
   ["splits", ["number"], "Another split has this number already; number them one after the other"],
   ["requirementMarks", ["requirementId"], "This requirement was marked already; mark it once"],

@@ -4,6 +4,8 @@ import { capacityOn } from "../capacity/capacity-on.ts";
 import type { TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import { soundTree, type TreeRow } from "../line/tree.ts";
+import { type Course, compassAt, courseOf } from "../plan/course.ts";
+import { tieFindings } from "../plan/ties.ts";
 import type { RecordMark, SeenMark } from "../reconcile/likeness.ts";
 import { type Reconciliation, reconcile } from "../reconcile/reconcile.ts";
 import { type OnAxis, recordStation } from "../record/axis.ts";
@@ -45,18 +47,21 @@ import type {
  */
 export function reportOn(file: LineFile, today: Day): Report {
   const facts = standingFactsOf(file);
-  const tieIns = file.tieIns.map((tieIn) => tieInFinding(tieIn, { file, facts }));
+  const course = courseOf(file);
+  const tieIns = file.tieIns.map((tieIn) => tieInFinding(tieIn, { file, facts, course }));
   const entries = file.entries.map((entry): EntryFinding => {
     const place = facts.entryPlaces.get(entry.id);
     return {
       entryId: entry.id,
       recordStation: place?.recordStation ?? null,
       station: place?.station ?? null,
+      compass: compassAt(course, place?.station ?? place?.recordStation ?? null, entry.side),
       ...entryStanding(entry, facts),
       tieInId: facts.links.byEntry.get(facts.doubled.get(entry.id) ?? entry.id)?.tieInId ?? null,
     };
   });
   const { stations, alignment, proposals, coverage, extent } = facts;
+  const ties = tieFindings(file, tieIns);
   const sound = soundPart(file, tieIns);
   const reaches = reachFindings(sound.file, { tieIns: sound.tieIns, extent });
   const found = { tieIns: sound.tieIns, reaches, extent };
@@ -69,6 +74,7 @@ export function reportOn(file: LineFile, today: Day): Report {
     problems: [
       ...problemsIn(file, { ...facts, rows: treeRows(file, facts.places) }),
       ...testProblems(file, facts, tieIns),
+      ...tieProblems(ties),
     ],
     stations,
     tieIns,
@@ -81,6 +87,7 @@ export function reportOn(file: LineFile, today: Day): Report {
     coverage,
     reaches,
     capacity: capacityOn(sound.file, { tieIns: sound.tieIns, reaches, stations }),
+    ties,
     holds,
     splits: splitOutcomes(sound.file, found),
     clocks: clocksOf(file, today),
@@ -234,7 +241,7 @@ function lengths(stations: readonly Cft[]): Cft[] {
 
 function tieInFinding(
   tieIn: TieIn,
-  { file, facts }: { file: LineFile; facts: Facts },
+  { file, facts, course }: { file: LineFile; facts: Facts; course: Course | null },
 ): TieInFinding {
   const place = facts.places.get(tieIn.id) ?? placeTieIn(tieIn, []);
   const link = facts.links.byTieIn.get(tieIn.id);
@@ -246,6 +253,8 @@ function tieInFinding(
     station: place.station,
     uncertainty: place.uncertainty,
     side: place.side,
+    // On a branch the sides are the branch’s, whose bearing nobody has entered.
+    compass: tieIn.parentId === null ? compassAt(course, place.station, place.side) : null,
     sightings: place.sightings,
     ...tieInStanding(tieIn, facts),
     entryId: link?.entryId ?? null,
@@ -268,6 +277,21 @@ function evidenceOn(tieIn: TieIn, { file, facts }: { file: LineFile; facts: Fact
     }),
     nameOf: (propertyId) => nameOf(file, propertyId),
   });
+}
+
+/** Ties whose triangle cannot be. */
+function tieProblems(ties: Report["ties"]): Problem[] {
+  return ties.flatMap(({ state, subject, sentence }, index) =>
+    state === "closes" || state === "unchecked"
+      ? []
+      : [
+          {
+            path: `ties.${index}.fromDistance`,
+            reason: "tie-does-not-close",
+            sentence: `Tie of ${subject}: ${sentence}`,
+          },
+        ],
+  );
 }
 
 /** Tests that point at another property than the one that a tie-in is taken to be. */

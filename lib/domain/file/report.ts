@@ -3,6 +3,8 @@ import type { Day } from "../calendar/day.ts";
 import type { Capacity } from "../capacity/capacity.ts";
 import type { Side, TieIn } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
+import type { CompassPoint } from "../plan/compass.ts";
+import type { TieFinding } from "../plan/ties.ts";
 import type { AlignmentDecision } from "../reconcile/alignment-decision.ts";
 import type { Band, Standing } from "../reconcile/pairing.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
@@ -27,6 +29,8 @@ export interface TieInFinding {
   readonly station: Cft | null;
   readonly uncertainty: Cft | null;
   readonly side: Side;
+  /** The wind that its side faces; null while the line has no bearing. */
+  readonly compass: CompassPoint | null;
   readonly sightings: readonly StationedObservation[];
   readonly standing: Standing;
   /** False while the standing rests on a proposal that nobody has accepted. */
@@ -49,6 +53,8 @@ export interface EntryFinding {
   readonly recordStation: Cft | null;
   /** After the shift and scale of the reconciliation. */
   readonly station: Cft | null;
+  /** The wind that its recorded side faces there. */
+  readonly compass: CompassPoint | null;
   readonly standing: Standing;
   readonly decided: boolean;
   readonly sentence: string;
@@ -169,6 +175,8 @@ export interface Report {
   readonly reaches: readonly ReachFinding[];
   /** Load, slope and flow; not a design. */
   readonly capacity: Capacity;
+  /** What two tapes from fixed points come to, in the file’s order. */
+  readonly ties: readonly TieFinding[];
   readonly holds: readonly Hold[];
   /** One per rule, in the order of SPLIT_RULES. */
   readonly splits: readonly SplitOutcome[];

@@ -8,6 +8,11 @@ export const ROW_TABLES = [
   "crossings",
   "land",
   "tieIns",
+  "bends",
+  "fixedPoints",
+  "ties",
+  "planShapes",
+  "planPictures",
   "records",
   "entries",
   "runs",
@@ -27,6 +32,7 @@ export const ROW_TABLES = [
   "permits",
   "digAreas",
   "spillSteps",
+  "reconnections",
 ] as const;
 export type RowTable = (typeof ROW_TABLES)[number];
 

@@ -31,6 +31,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     })),
     ...stretchesIn(file),
     ...scopeIn(file),
+    ...tiesIn(file),
     ...unitsIn(file),
     ...treeIn(file.tieIns, file.line),
     ...ledgerProblems(file.ledger).map((problem) => ({ list: "ledger" as const, ...problem })),
@@ -95,6 +96,19 @@ function scopeIn(file: LineFile): Nonsense[] {
     if (item.place === "stretch" && item.to === null)
       found.push(missing("to", "Write the station where it ends"));
     return found;
+  });
+}
+
+/** A tie holds one thing: a tie-in, a point, or a station. */
+function tiesIn(file: LineFile): Nonsense[] {
+  return file.ties.flatMap(({ tieInId, pointId, station }, row) => {
+    const named = [tieInId, pointId, station].filter((each) => each !== null).length;
+    if (named === 1) return [];
+    const message =
+      named === 0
+        ? "Say what is tied: a tie-in, a point, or a station"
+        : "Say one of them only: a tie-in, a point, or a station";
+    return [{ list: "ties" as const, row, path: "tieInId", message }];
   });
 }
 

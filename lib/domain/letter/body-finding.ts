@@ -8,6 +8,7 @@ import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts
 import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
+import { longSide, shortSide } from "./side-said.ts";
 
 /** What is asked, what is not yet known, then what was seen, when and by whom; no blame and no money. */
 export function findingBody(facts: LetterFacts): LetterBlock[] {
@@ -80,7 +81,7 @@ function tieInRow(facts: LetterFacts, finding: TieInFinding): string[] {
     finding.station === null
       ? words.unknown
       : words.about(finding.station, finding.uncertainty ?? 0),
-    words.sideShort[finding.side],
+    shortSide(words, finding.side, finding.compass),
     whoOf(facts, finding),
     words.standing[finding.standing],
   ];
@@ -93,7 +94,7 @@ function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[]
   return [
     entry?.label ?? "",
     station === null ? words.unknown : words.feet(station),
-    words.sideShort[entry?.side ?? "unknown"],
+    shortSide(words, entry?.side ?? "unknown", finding.compass),
     property ? placeOf(property.address) : words.unknown,
     isExplained(entry)
       ? words.finding.explained(words.standing[finding.standing])
@@ -212,7 +213,7 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
   const opening =
     asked?.station == null
       ? words.inquiry.openingUnplaced
-      : words.inquiry.opening(words.feet(asked.station), words.side[asked.side]);
+      : words.inquiry.opening(words.feet(asked.station), longSide(facts, asked));
   return [
     paragraph(opening),
     paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
@@ -226,13 +227,14 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
   ];
 }
 
-function askedTable({ asked, words }: LetterFacts): LetterBlock[] {
+function askedTable(facts: LetterFacts): LetterBlock[] {
+  const { asked, words } = facts;
   if (asked === null) return [];
   const { inquiry } = words;
   const { tieIn } = asked;
   return table(inquiry.factHead, [
     [inquiry.station, asked.station === null ? words.unknown : words.feet(asked.station)],
-    [inquiry.side, words.side[asked.side]],
+    [inquiry.side, longSide(facts, asked)],
     [inquiry.size, tieIn.diameter === null ? words.unknown : words.inches(tieIn.diameter)],
     [inquiry.material, words.material[tieIn.material]],
     [inquiry.evidence, inquiry.level[asked.level] ?? words.unknown],

@@ -132,6 +132,22 @@ export const EN = {
     unknown: "side not known",
   },
   sideShort: { left: "left", right: "right", crown: "above", unknown: "unknown" },
+  compass: {
+    north: "north",
+    northeast: "northeast",
+    east: "east",
+    southeast: "southeast",
+    south: "south",
+    southwest: "southwest",
+    west: "west",
+    northwest: "northwest",
+  },
+  /** Of a wind. */
+  onSide: (compass: string) => `on the ${compass} side of the pipe`,
+  shortSide: (compass: string) => `${compass} side`,
+  toward: (side: string, what: string) => `${side}, toward ${what}`,
+  yourBuilding: (name: string) => `your ${name || "building"}`,
+  buildingAt: (place: string) => `the building at ${place}`,
   standing: {
     "on-record-and-seen": "on record and seen",
     "on-record-seen-elsewhere": "on record, seen at another place",

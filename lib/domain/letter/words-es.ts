@@ -21,6 +21,17 @@ function count(many: number, one: string, several: string): string {
 }
 
 /** Kinds of work; titles stay as the office wrote them, quoted. */
+/** What a plan calls a building, as its owner would read it. */
+const BUILDINGS: Readonly<Record<string, string>> = {
+  house: "casa",
+  garage: "garaje",
+  shed: "cobertizo",
+  shop: "local",
+  bakery: "panadería",
+  church: "iglesia",
+  apartments: "edificio de apartamentos",
+};
+
 const WORK: Readonly<Record<ScopeKind, string>> = {
   unknown: "Trabajo",
   "dig-and-replace": "Excavación y reemplazo",
@@ -156,6 +167,21 @@ export const ES: LetterWords = {
     crown: "arriba",
     unknown: "no se sabe",
   },
+  compass: {
+    north: "norte",
+    northeast: "noreste",
+    east: "este",
+    southeast: "sureste",
+    south: "sur",
+    southwest: "suroeste",
+    west: "oeste",
+    northwest: "noroeste",
+  },
+  onSide: (compass) => `del lado ${compass} de la tubería`,
+  shortSide: (compass) => `lado ${compass}`,
+  toward: (side, what) => `${side}, hacia ${what}`,
+  yourBuilding: (name) => `su ${BUILDINGS[name] ?? "edificio"}`,
+  buildingAt: (place) => `el edificio de ${place}`,
   standing: {
     "on-record-and-seen": "en el registro y vista",
     "on-record-seen-elsewhere": "en el registro, vista en otro lugar",

@@ -41,6 +41,10 @@ export interface LineFacts {
   /** Along the public MAIN from its downstream manhole to the main connection: another axis. */
   readonly mainStation: Cft | null;
   readonly mainNote: string;
+  /** Which way the trunk leaves the main, looking upstream: degrees clockwise from north, by halves; null: unknown. */
+  readonly bearing: number | null;
+  /** What shows it: a compass, a plat, a map. */
+  readonly bearingFrom: string;
   readonly authorityId: string | null;
   /** Which of the authority's rules the office applies here; null until chosen. */
   readonly ruleId: string | null;

@@ -2,9 +2,11 @@ import type { EntryFinding, TieInFinding } from "../file/report.ts";
 import { heading, list, paragraph, pictures, table } from "../letter/common.ts";
 import type { LetterBlock, LetterPicture } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
+import type { Side } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import type { CompassPoint } from "../plan/compass.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
@@ -107,12 +109,18 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
     finding.uncertainty === null ? "unknown" : plainFeet(finding.uncertainty),
     entry?.label ?? "none",
     entry ? feet(found?.recordStation ?? entry.distance) : "–",
-    EN.sideShort[finding.side],
+    scheduleSide(finding.side, finding.compass),
     tieIn.diameter === null ? "unknown" : `${tieIn.diameter} in`,
     EN.material[tieIn.material],
     property ? streetOf(property.address) : "unknown",
     `${EN.standing[finding.standing]}${finding.decided ? "" : " (proposed)"}`,
   ];
+}
+
+/** `right, north`: as seen looking upstream, and by the compass where the line has a bearing. */
+function scheduleSide(side: Side, compass: CompassPoint | null): string {
+  const plain = EN.sideShort[side];
+  return compass === null ? plain : `${plain}, ${EN.compass[compass]}`;
 }
 
 function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
@@ -124,7 +132,7 @@ function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
     "–",
     entry?.label ?? "",
     feet(finding.recordStation ?? entry?.distance ?? null),
-    EN.sideShort[entry?.side ?? "unknown"],
+    scheduleSide(entry?.side ?? "unknown", finding.compass),
     entry?.diameter == null ? "unknown" : `${entry.diameter} in`,
     EN.material[entry?.material ?? "unknown"],
     property ? streetOf(property.address) : "unknown",

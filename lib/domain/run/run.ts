@@ -148,6 +148,8 @@ export interface Observation {
   readonly videoSecond: number | null;
   /** A still of it: a stored picture. */
   readonly pictureId: string | null;
+  /** Inches of water that stand there, where somebody told: of a belly, or water. */
+  readonly waterDepth: number | null;
   /** What the technician said, where it was drafted from a narration. */
   readonly quote: string;
   /** The tie-in of which this is a sighting. */

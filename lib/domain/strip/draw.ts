@@ -2,6 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import type { EntryFinding, Report, StationedObservation, TieInFinding } from "../file/report.ts";
 import type { TieIn } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
+import { sideWords } from "../plan/side-words.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
@@ -206,7 +207,9 @@ function tieInSentence(
   finding: TieInFinding,
   { station, owner }: { station: Cft; owner: string | null },
 ): string {
-  const at = `${finding.tieIn.label} at ${formatFeet(station)}`;
+  const { compass, side } = finding;
+  const onSide = compass === null ? "" : `, ${sideWords(side, compass)}`;
+  const at = `${finding.tieIn.label} at ${formatFeet(station)}${onSide}`;
   const whose = owner === null ? "owner unknown" : `serves ${owner}`;
   return finding.live ? `${at}, ${whose}: ${finding.sentence}` : `${at}: ${finding.sentence}`;
 }

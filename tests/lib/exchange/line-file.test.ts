@@ -572,6 +572,7 @@ test("line report prints every computed answer as JSON, in feet and cents", () =
     "pairings",
     "coverage",
     "reaches",
+    "ties",
     "holds",
     "splits",
     "clocks",

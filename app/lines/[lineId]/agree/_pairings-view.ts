@@ -2,6 +2,7 @@ import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { SIDE_WORDS } from "#lib/domain/line/words.ts";
+import { sideWords } from "#lib/domain/plan/side-words.ts";
 
 /** `T3, 74.5 ± 1.0 ft, left`. */
 export function tieInWords(finding: TieInFinding): string {
@@ -9,8 +10,8 @@ export function tieInWords(finding: TieInFinding): string {
 }
 
 /** `74.5 ± 1.0 ft, left`; `relative only` where no run ties it to the line. */
-export function placeWords({ station, uncertainty, side }: TieInFinding): string {
-  const where = side === "unknown" ? "" : `, ${SIDE_WORDS[side]}`;
+export function placeWords({ station, uncertainty, side, compass }: TieInFinding): string {
+  const where = side === "unknown" ? "" : `, ${sideWords(side, compass)}`;
   if (station === null) return `relative only${where}`;
   const sure = uncertainty === null ? "" : ` ± ${plainFeet(uncertainty)}`;
   return `${plainFeet(station)}${sure} ft${where}`;

@@ -7,7 +7,8 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { StationedObservation, TieInFinding } from "#lib/domain/file/report.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
-import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
+import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { sideWords } from "#lib/domain/plan/side-words.ts";
 
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import type { LinePart } from "../_part.ts";
@@ -73,7 +74,7 @@ function JustMoved({ lineId, file, mayRecord }: LinePart) {
 }
 
 function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFinding }) {
-  const { tieIn, station, uncertainty, side, sightings } = finding;
+  const { tieIn, station, uncertainty, side, compass, sightings } = finding;
   return (
     <>
       <th scope="row">
@@ -83,7 +84,7 @@ function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFi
       <td className="num nowrap" data-title="Station, ft:">
         {stationCell(station, uncertainty)}
       </td>
-      <td data-title="Side:">{SIDE_WORDS[side]}</td>
+      <td data-title="Side:">{sideWords(side, compass)}</td>
       <td>{seenAs(finding)}</td>
       <td>
         {sightings.length === 0 ? (

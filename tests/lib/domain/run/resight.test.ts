@@ -43,6 +43,7 @@ function seen(id: string, runId: string, rest: Partial<Observation>): Observatio
     uncertainty: null,
     videoSecond: null,
     pictureId: null,
+    waterDepth: null,
     quote: "",
     tieInId: null,
     code: "",

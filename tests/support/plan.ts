@@ -1,0 +1,54 @@
+import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "#lib/domain/plan/plan.ts";
+
+/** An eighth of a circle to the left, unless said otherwise. */
+export function aBend(id: string, station: number, overrides: Partial<Bend> = {}): Bend {
+  return { id, station, turn: "left", degrees: 45, note: "", ...overrides };
+}
+
+export function aFixedPoint(id: string, overrides: Partial<FixedPoint> = {}): FixedPoint {
+  return { id, name: `corner ${id}`, east: null, north: null, note: "", ...overrides };
+}
+
+/** A tie of tie-in T1, taped from A and B. */
+export function aTie(id: string, overrides: Partial<Tie> = {}): Tie {
+  return {
+    id,
+    tieInId: "T1",
+    pointId: null,
+    station: null,
+    fromId: "A",
+    fromDistance: 3_000,
+    otherId: "B",
+    otherDistance: 4_000,
+    apart: null,
+    side: "left",
+    tapedBy: "Marek Sandoval",
+    tapedOn: "2026-11-04",
+    note: "",
+    ...overrides,
+  };
+}
+
+export function aShape(id: string, outline: string, overrides: Partial<PlanShape> = {}): PlanShape {
+  return { id, kind: "building", name: "", propertyId: null, outline, note: "", ...overrides };
+}
+
+/** A picture of 1,000 by 800 pixels, north up, ten pixels to a foot, the main at 100, 400. */
+export function aPicture(id: string, overrides: Partial<PlanPicture> = {}): PlanPicture {
+  return {
+    id,
+    uploadId: "plan",
+    width: 1_000,
+    height: 800,
+    oneX: 100,
+    oneY: 100,
+    otherX: 600,
+    otherY: 100,
+    apart: 5_000,
+    mainX: 100,
+    mainY: 400,
+    up: 0,
+    note: "",
+    ...overrides,
+  };
+}
