@@ -3,6 +3,7 @@ import type { EntryFinding, Report, StationedObservation, TieInFinding } from ".
 import type { TieIn } from "../line/line.ts";
 import { type Cft, formatFeet } from "../line/station.ts";
 import { sideWords } from "../plan/side-words.ts";
+import { faultsSeen } from "../run/faults.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
@@ -225,14 +226,28 @@ function rootOf(finding: TieInFinding, report: Report): TieInFinding {
   return here;
 }
 
+/** What was seen beside tie-ins, each once; a fault that several runs saw is one, over all that they saw. */
 function seenMarks(file: LineFile, report: Report): StripMark[] {
   const stations = new Map(report.stations.map((one) => [one.observationId, one]));
+  const faults = new Map(faultsSeen(file, report).map((one) => [one.observationId, one]));
   return file.observations.flatMap((seen) => {
     const found = stations.get(seen.id);
+    const place = seen.kind === "fault" ? faults.get(seen.id) : placeOf(found);
     const label = seenLabel(seen);
-    if (label === null || found === undefined || found.station === null) return [];
-    return [seenMark(seen, { label, station: found.station, found })];
+    if (label === null || found === undefined || place === undefined || place.from === null)
+      return [];
+    return [seenMark(seen, { label, from: place.from, to: place.to, found })];
   });
+}
+
+/** The lower end first, whichever way the run went. */
+function placeOf(
+  found: StationedObservation | undefined,
+): { readonly from: Cft | null; readonly to: Cft | null } | undefined {
+  if (found === undefined || found.station === null || found.toStation === null)
+    return found && { from: found.station, to: null };
+  const [from, to] = ordered(found.station, found.toStation);
+  return { from, to };
 }
 
 function seenLabel(seen: Observation): string | null {
@@ -242,10 +257,9 @@ function seenLabel(seen: Observation): string | null {
 
 function seenMark(
   seen: Observation,
-  { label, station, found }: { label: string; station: Cft; found: StationedObservation },
+  place: { label: string; from: Cft; to: Cft | null; found: StationedObservation },
 ): StripMark {
-  const { toStation } = found;
-  const [from, to] = toStation === null ? [station, null] : ordered(station, toStation);
+  const { label, from, to, found } = place;
   const where = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
   return {
     ...plainMark(seen.id, seen.kind === "water" ? "water" : "fault", from),

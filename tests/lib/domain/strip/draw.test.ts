@@ -10,6 +10,7 @@ import {
   aCrossing,
   aFile,
   anAddress,
+  anAnchor,
   anEntry,
   anObservation,
   aPoint,
@@ -288,6 +289,36 @@ describe("drawStrip()", () => {
     expect(faults.map((mark) => [mark.label, mark.station, mark.toStation, mark.sentence])).toEqual(
       [["belly", 4700, 5200, "Belly, 47.0 ft to 52.0 ft."]],
     );
+  });
+
+  test("draws a fault once that two runs saw, over all that they saw of it", () => {
+    const file = aFile({
+      runs: [aRun("up"), aRun("down", { direction: "downstream" })],
+      anchors: [anAnchor("up"), anAnchor("down", { counter: 10_000 })],
+      observations: [
+        anObservation("f1", {
+          runId: "up",
+          kind: "fault",
+          fault: "crack",
+          counter: 2_860,
+          toCounter: 3_260,
+        }),
+        anObservation("f2", {
+          runId: "down",
+          kind: "fault",
+          fault: "crack",
+          counter: 6_790,
+          toCounter: 7_120,
+        }),
+        anObservation("f3", { runId: "up", kind: "fault", fault: "roots", counter: 3_000 }),
+      ],
+    });
+    const { onPipe } = drawStrip(file, reportOn(file, "2026-11-25"), "camera");
+    const faults = onPipe.filter(({ kind }) => kind === "fault");
+    expect(faults.map(({ sentence }) => sentence)).toEqual([
+      "Crack, 28.6 ft to 32.6 ft.",
+      "Roots, 30.0 ft.",
+    ]);
   });
 
   test("joins reaches of one material into one piece of pipe", () => {
