@@ -3,7 +3,7 @@ import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
 import type { Standing } from "../reconcile/pairing.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
-import { isOwnerOpen } from "../tiein/open-question.ts";
+import { isOwnerOpen, isUnsettled } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 /** `4 agree, 1 not seen, 2 undocumented`. */
@@ -46,7 +46,9 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
   const left = entries.filter(isOpenEntry);
   const ofEntries = (standing: Standing) =>
     left.filter((finding) => !finding.decided && finding.standing === standing).length;
-  const settled = ofTieIns("undocumented") - told.filter(isOwnerOpen).length;
+  const open = told.filter(isOwnerOpen).length;
+  const unsettled = told.filter(isUnsettled).length;
+  const settled = ofTieIns("undocumented") - open - unsettled;
   return [
     counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
     counted(tieIns.length - told.length, "waits for a decision", "wait for a decision"),
@@ -59,7 +61,8 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
       "with their place not clear",
     ),
     counted(left.filter(({ decided }) => decided).length, "explained"),
-    counted(told.filter(isOwnerOpen).length, "undocumented"),
+    counted(open, "undocumented"),
+    counted(unsettled, "shown by tests but not settled"),
     counted(settled, "not on record but settled"),
     counted(ofTieIns("accepted-by-ruling"), "accepted by the authority"),
     counted(ofTieIns("inactive"), "inactive"),
@@ -85,6 +88,7 @@ function isOpenEntry(finding: EntryFinding): boolean {
 function openings(file: LineFile, report: Report): Opening[] {
   return [
     ...undocumentedOpening(report),
+    ...unsettledOpening(report),
     ...alignmentOpening(report),
     ...undecidedOpening(report),
     ...unansweredOpening(file, report),
@@ -106,6 +110,19 @@ function undocumentedOpening({ tieIns }: Report): Opening[] {
       : [`Prove whose ${labels(unproven)} ${forCount(unproven.length, "is", "are")}`]),
   ];
   return closes.map((each) => ({ closes: each, pressing: PRESSING.holds }));
+}
+
+/** Shown by tests; the program puts nothing down to anybody by itself. */
+function unsettledOpening({ tieIns }: Report): Opening[] {
+  const labels = tieIns.filter(isUnsettled).map(({ tieIn }) => tieIn.label);
+  if (labels.length === 0) return [];
+  const is = forCount(labels.length, "is", "are");
+  return [
+    {
+      closes: `Settle whose ${sayList(labels)} ${is}, as tests have shown`,
+      pressing: PRESSING.soon,
+    },
+  ];
 }
 
 /** A shift or stretch that the pairs rest on and nobody has accepted; none needs no word. */

@@ -5,6 +5,7 @@ import { sayProperty } from "../party/say.ts";
 import { signersFor } from "../party/signers.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../split/say-list.ts";
+import { isUnsettled } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 /** `6 properties, 9 parties; 1 tie-in belongs to nobody yet`. */
@@ -31,7 +32,9 @@ export function onTheLine(file: Pick<LineFile, "properties">): Property[] {
 
 /** Tie-ins that carry sewage, as far as is known, and of which nobody knows whose they are. */
 function ownerless(report: Pick<Report, "tieIns">): TieInFinding[] {
-  return report.tieIns.filter(({ live, propertyId }) => live && propertyId === null);
+  return report.tieIns.filter(
+    (finding) => finding.live && finding.propertyId === null && !isUnsettled(finding),
+  );
 }
 
 function tieInWords(nobodys: readonly TieInFinding[]): string {

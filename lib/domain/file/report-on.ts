@@ -18,7 +18,13 @@ import { runCoverageOf } from "../run/run-coverage.ts";
 import { placeTieIn, sightingsOf, type TieInPlace } from "../run/sighting.ts";
 import { splitOutcomes } from "../split/outcomes.ts";
 import { propertyLabel } from "../split/sharers.ts";
-import { type Evidence, evidenceLevel, shownBy } from "../tiein/evidence.ts";
+import {
+  contradicts,
+  type Evidence,
+  evidenceFor,
+  evidenceLevel,
+  shownBy,
+} from "../tiein/evidence.ts";
 import { holdsOn } from "../tiein/holds.ts";
 import { type Links, linksOf } from "../tiein/links.ts";
 import { documentingRuling } from "../tiein/ruling-in-force.ts";
@@ -246,8 +252,10 @@ function tieInFinding(
   const place = facts.places.get(tieIn.id) ?? placeTieIn(tieIn, []);
   const link = facts.links.byTieIn.get(tieIn.id);
   const entry = file.entries.find((each) => each.id === link?.entryId);
-  const evidence = evidenceOn(tieIn, { file, facts });
   const sure = link?.accepted || (link?.proposal?.band === "same" && !link.proposal.nearTie);
+  const propertyId = tieIn.propertyId ?? (sure ? (entry?.propertyId ?? null) : null);
+  const found = evidenceOn(tieIn, { file, facts });
+  const evidence = evidenceFor(propertyId, found, (id) => nameOf(file, id));
   return {
     tieIn,
     station: place.station,
@@ -258,7 +266,7 @@ function tieInFinding(
     sightings: place.sightings,
     ...tieInStanding(tieIn, facts),
     entryId: link?.entryId ?? null,
-    propertyId: tieIn.propertyId ?? (sure ? (entry?.propertyId ?? null) : null),
+    propertyId,
     level: evidence.level,
     levelReason: evidence.reason,
     live: !tieIn.inactive && (tieIn.kind === "building" || tieIn.kind === "unknown"),
@@ -298,10 +306,12 @@ function tieProblems(ties: Report["ties"]): Problem[] {
 function testProblems(file: LineFile, facts: Facts, tieIns: readonly TieInFinding[]): Problem[] {
   return tieIns.flatMap(({ tieIn, propertyId }, index) => {
     const evidence = evidenceOn(tieIn, { file, facts });
-    const shown = evidence.level >= 4 ? evidence.propertyId : null;
-    if (shown === null || propertyId === null || shown === propertyId) return [];
+    if (!contradicts(propertyId, evidence)) return [];
     const name = tieIn.label || `Tie-in ${index + 1}`;
-    const sentence = `${name} is taken to be that of ${nameOf(file, propertyId)}, but tests point at ${nameOf(file, shown)}.`;
+    const [taken, shown] = [propertyId ?? "", evidence.propertyId ?? ""].map((id) =>
+      nameOf(file, id),
+    );
+    const sentence = `${name} is taken to be that of ${taken}, but tests point at ${shown}.`;
     return [{ path: `tieIns.${index}.propertyId`, reason: "tests-contradict", sentence }];
   });
 }

@@ -16,7 +16,10 @@ export interface Proposing extends Ways {
   readonly entryName: (entryId: string) => string;
 }
 
-/** What was placed and no person has decided, pair by pair, each with what rivals it. */
+/**
+ * What was placed and no person has decided, pair by pair, each with what rivals it. An entry of which
+ * somebody said what became of it is looked for nowhere else.
+ */
 export function proposalsFrom(
   { fixed, near, far }: Placing,
   proposing: Proposing,
@@ -31,7 +34,12 @@ export function proposalsFrom(
     placed.connection.entries
       .filter((entry) => !accepted.has(entry.entryId))
       .filter((entry) => mayPropose(entry, placed.tieIn, refused))
-      .map((entry) => proposal(entry, placed.tieIn, { rival, entryName: proposing.entryName })),
+      .map((entry) => ({
+        entry,
+        pair: proposal(entry, placed.tieIn, { rival, entryName: proposing.entryName }),
+      }))
+      .filter(({ entry, pair }) => !entry.explained || pair.band !== "conflict")
+      .map(({ pair }) => pair),
   );
 }
 

@@ -6,7 +6,7 @@ import { sideWords } from "../plan/side-words.ts";
 import { faultsSeen } from "../run/faults.ts";
 import type { Observation } from "../run/run.ts";
 import { scopeInForce } from "../split/scope-in-force.ts";
-import { isOwnerOpen } from "../tiein/open-question.ts";
+import { isOwnerOpen, isUnsettled } from "../tiein/open-question.ts";
 import { bandsOn } from "./bands.ts";
 import { type FileDrawing, STRIP_TOPICS, type StripMark, type StripTopic } from "./drawing.ts";
 import { holdMarks, holdSpots } from "./hold-marks.ts";
@@ -184,6 +184,7 @@ function tieInDetail(finding: TieInFinding, owner: string | null): string {
   if (standing === "not-a-sanitary-branch") return TIE_IN_WORDS[tieIn.kind];
   if (standing !== "undocumented") return owner ?? "owner unknown";
   if (!finding.live) return `not on record, ${TIE_IN_WORDS[tieIn.kind]}`;
+  if (isUnsettled(finding)) return "not on record, shown by tests";
   if (isOwnerOpen(finding) || owner === null)
     return `undocumented, ${owner === null ? "owner unknown" : `perhaps ${owner}`}`;
   return `${owner}, not on record`;
@@ -211,7 +212,8 @@ function tieInSentence(
   const { compass, side } = finding;
   const onSide = compass === null ? "" : `, ${sideWords(side, compass)}`;
   const at = `${finding.tieIn.label} at ${formatFeet(station)}${onSide}`;
-  const whose = owner === null ? "owner unknown" : `serves ${owner}`;
+  const unknown = isUnsettled(finding) ? "shown by tests, not settled" : "owner unknown";
+  const whose = owner === null ? unknown : `serves ${owner}`;
   return finding.live ? `${at}, ${whose}: ${finding.sentence}` : `${at}: ${finding.sentence}`;
 }
 

@@ -119,12 +119,10 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
     .flatMap((entry) => {
       const found = report.entries.find((each) => each.entryId === entry.id);
       if (found === undefined || found.tieInId !== null) return [];
-      const at = { entry: found.station, tieIn: finding.station };
-      return [
-        entryClue(entry.label, at),
-        ...buildClues(entry, finding),
-        ...sideClues(entry, finding),
-      ];
+      const shown = entryClue(entry.label, { entry: found.station, tieIn: finding.station });
+      // How a branch far away is built says nothing of this one.
+      if (shown.kind === "entry-far") return [shown];
+      return [shown, ...buildClues(entry, finding), ...sideClues(entry, finding)];
     });
 }
 

@@ -31,6 +31,9 @@ const DEMAND_LEVEL: EvidenceLevel = 5;
 /** From here on a test has shown whose it is, proof or not. */
 const SHOWN_LEVEL: EvidenceLevel = 4;
 
+/** What tests that show somebody else leave of it. */
+const CONTRADICTED_LEVEL: EvidenceLevel = 3;
+
 const NO_HINTS: EvidenceHints = {
   recordPropertyId: null,
   nearbyPropertyIds: [],
@@ -70,6 +73,26 @@ export function evidenceLevel(
 export function shownBy(tests: readonly TieInTest[], tieIn: TieIn): string | null {
   const { level, propertyId } = evidenceLevel(tieIn, tests);
   return level >= SHOWN_LEVEL ? propertyId : null;
+}
+
+/**
+ * What is known of whose a tie-in is, for the property that it is taken to be. Where tests show it to be
+ * another's that is no proof for this one: it counts as a trace, until somebody settles it otherwise or
+ * tests again.
+ */
+export function evidenceFor(
+  propertyId: string | null,
+  evidence: Evidence,
+  nameOf: EvidenceHints["nameOf"],
+): Evidence {
+  if (!contradicts(propertyId, evidence)) return evidence;
+  const reason = `It is taken to be that of ${nameOf(propertyId ?? "")}, but tests say otherwise. ${evidence.reason}`;
+  return { ...evidence, level: CONTRADICTED_LEVEL, reason };
+}
+
+/** True where tests have shown another property than the one that a tie-in is taken to be. */
+export function contradicts(propertyId: string | null, { level, propertyId: shown }: Evidence) {
+  return level >= SHOWN_LEVEL && propertyId !== null && shown !== null && shown !== propertyId;
 }
 
 /** True where the evidence bears asking a named owner for money, or working on the tie-in. */

@@ -4,11 +4,13 @@ import { formatFeet, plainFeet } from "../line/station.ts";
 import type { Stretch } from "../line/stretch.ts";
 import { LIKELY_LIMIT } from "../reconcile/likeness.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import { propertyLabel } from "../split/sharers.ts";
 import { crossingCauses } from "./crossing-holds.ts";
+import { contradicts, evidenceLevel } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
 import { landCauses } from "./land-holds.ts";
 import { needCauses } from "./need-holds.ts";
-import { isOwnerOpen } from "./open-question.ts";
+import { isOwnerOpen, isUnsettled } from "./open-question.ts";
 import { type RulingEffect, rulingEffects } from "./ruling-effects.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import { around, placeOfTieIn } from "./stopped-by.ts";
@@ -36,6 +38,7 @@ type HoldFile = Pick<
   | "tieIns"
   | "events"
   | "testDays"
+  | "tests"
 >;
 type HoldFacts = Pick<
   Report,
@@ -65,7 +68,7 @@ const STOPS: Record<HoldCause, readonly HoldStop[]> = {
  */
 export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
   const causes = [
-    ...facts.tieIns.flatMap((finding) => tieInCause(finding, facts)),
+    ...facts.tieIns.flatMap((finding) => tieInCause(finding, file, facts)),
     ...rulingEffects(file, facts.tieIns).flatMap((effect) => rulingCause(effect, facts)),
     ...facts.entries.flatMap((finding) => entryCause(finding, file)),
     ...facts.tieIns.flatMap(relativeCause),
@@ -91,8 +94,15 @@ function hold(cause: RaisedHold, waivers: readonly Waiver[]): Hold {
   return { key, ...cause, stops: cause.stops ?? STOPS[cause.cause], waiver };
 }
 
-/** An undocumented branch stops until tests or its owner say whose it is; an undecided one until a person decides. */
-function tieInCause(finding: TieInFinding, { proposals, tieIns }: HoldFacts): RaisedHold[] {
+/**
+ * An undocumented branch stops until tests or its owner say whose it is; an undecided one until a person
+ * decides. Tests that show one owner settle nothing by themselves, and against another's name they stop.
+ */
+function tieInCause(
+  finding: TieInFinding,
+  file: HoldFile,
+  { proposals, tieIns }: HoldFacts,
+): RaisedHold[] {
   const { tieIn, standing } = finding;
   const name = nameOf(tieIn);
   const stretch = placeOfTieIn(finding, tieIns);
@@ -107,6 +117,8 @@ function tieInCause(finding: TieInFinding, { proposals, tieIns }: HoldFacts): Ra
           "A repeated dye test with a negative control, digging, the owner’s or the authority’s written acceptance, or a record entry that a person accepts for it",
       },
     ];
+  const asTested = testedCause(finding, file);
+  if (asTested !== null) return [{ ...subject, ...asTested }];
   if (standing === "accepted-by-ruling") return acceptedCause(finding, stretch);
   if (isThoughtDead(finding))
     return [
@@ -129,6 +141,35 @@ function tieInCause(finding: TieInFinding, { proposals, tieIns }: HoldFacts): Ra
       closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
     },
   ];
+}
+
+/** What tests showed and nobody has settled, or what speaks against how it was settled. */
+function testedCause(
+  finding: TieInFinding,
+  { tests, properties }: HoldFile,
+): Pick<RaisedHold, "cause" | "sentence" | "closes" | "stops"> | null {
+  const { tieIn, propertyId, live } = finding;
+  if (!live) return null;
+  const houseOf = (id: string) => {
+    const property = properties.find((each) => each.id === id);
+    return property === undefined ? "a property that is not in the file" : propertyLabel(property);
+  };
+  const evidence = evidenceLevel(tieIn, tests);
+  const shown = houseOf(evidence.propertyId ?? "");
+  const name = `${nameOf(tieIn)}${atWords(finding)}`;
+  if (contradicts(propertyId, evidence))
+    return {
+      cause: "tie-in-undecided",
+      sentence: `${name} is taken to be that of ${houseOf(propertyId ?? "")}, but tests point at ${shown}.`,
+      closes: "A named person settles it as the tests show, or tests that tell the two apart",
+    };
+  if (!isUnsettled(finding)) return null;
+  return {
+    cause: "tie-in-undecided",
+    sentence: `Tests show that ${name} is that of ${shown}; nobody has settled it yet.`,
+    closes: "A named person settles whose it is",
+    stops: ["capping", "final-split", "demand"],
+  };
 }
 
 /** The authority's word documents the branch; whose it is may still be open. */

@@ -13,3 +13,9 @@ type Asked = Pick<TieInFinding, "standing" | "live" | "level"> & {
 export function isOwnerOpen({ standing, live, level, tieIn }: Asked): boolean {
   return standing === "undocumented" && live && !bearsDemand(level, tieIn.ownerAccepted);
 }
+
+/** True where tests have shown whose a tie-in on no record is, and no person has settled it yet. */
+export function isUnsettled(finding: Asked & Pick<TieInFinding, "propertyId">): boolean {
+  const { standing, live, propertyId } = finding;
+  return standing === "undocumented" && live && propertyId === null && !isOwnerOpen(finding);
+}

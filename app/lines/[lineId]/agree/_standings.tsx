@@ -3,7 +3,7 @@ import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
-import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
+import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
 import { STANDING_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
 import type { LinePart } from "../_part.ts";
@@ -117,11 +117,13 @@ function EntryCells({
 
 function StandingTag({ finding }: { readonly finding: TieInFinding }) {
   const loud = isOwnerOpen(finding);
-  const settled = finding.standing === "undocumented" && !loud;
+  const shown = isUnsettled(finding);
+  const settled = finding.standing === "undocumented" && !loud && !shown;
   return (
     <>
       <span className={loud ? "tag tag-loud" : "tag"}>{STANDING_WORDS[finding.standing]}</span>
       {settled ? <span className="muted small"> settled</span> : null}
+      {shown ? <span className="muted small"> shown by tests, to be settled</span> : null}
       {finding.decided ? null : <span className="muted small"> proposed</span>}
     </>
   );

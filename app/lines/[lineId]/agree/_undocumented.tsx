@@ -9,7 +9,9 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { evidenceLevel } from "#lib/domain/tiein/evidence.ts";
 import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/tiein/next-test.ts";
+import { isUnsettled } from "#lib/domain/tiein/open-question.ts";
 import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
 import { TIE_IN_KIND_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
@@ -249,9 +251,12 @@ function Settled({ finding: { tieIn }, file, report }: TieInProps) {
   );
 }
 
-function SettleForm({ finding: { tieIn }, lineId, file }: TieInProps) {
+/** Filled in with what tests have proven, for a person to settle. */
+function SettleForm({ finding, lineId, file }: TieInProps) {
+  const { tieIn } = finding;
+  const proven = isUnsettled(finding) ? evidenceLevel(tieIn, file.tests) : null;
   return (
-    <details>
+    <details open={proven !== null}>
       <summary>
         {tieIn.settledOn === null ? "Settle what it is and whose" : "Settle it otherwise"}
         <span className="hidden">: {tieIn.label}</span>
@@ -266,13 +271,13 @@ function SettleForm({ finding: { tieIn }, lineId, file }: TieInProps) {
           label="It carries"
           name="kind"
           options={optionsOf(TIE_IN_KIND_WORDS)}
-          defaultValue={tieIn.kind}
+          defaultValue={proven !== null && tieIn.kind === "unknown" ? "building" : tieIn.kind}
         />
         <Choice
           label="It belongs to"
           name="propertyId"
           options={[{ value: "", label: "nobody known" }, ...propertyChoices(file)]}
-          defaultValue={tieIn.propertyId ?? ""}
+          defaultValue={tieIn.propertyId ?? proven?.propertyId ?? ""}
         />
         <Tick
           label="Proven dead: nothing can come through it"
@@ -284,7 +289,11 @@ function SettleForm({ finding: { tieIn }, lineId, file }: TieInProps) {
           name="ownerAccepted"
           defaultChecked={tieIn.ownerAccepted}
         />
-        <ReasonField presets={SETTLE_REASONS} label="What shows it" />
+        <ReasonField
+          presets={SETTLE_REASONS}
+          chosen={proven === null ? "" : SETTLE_REASONS[proven.level === 6 ? 1 : 0]}
+          label="What shows it"
+        />
         <div>
           <SubmitButton pendingWord="Saving …">Settle {tieIn.label}</SubmitButton>
         </div>

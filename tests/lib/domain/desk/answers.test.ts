@@ -271,6 +271,17 @@ describe("whether they agree", () => {
     });
   });
 
+  test("answersOn() calls nothing settled that only tests have shown, and asks for a person's word", () => {
+    const shown = aFinding("T4", { standing: "undocumented", level: 5, propertyId: null });
+    const report = aReport({ tieIns: [shown] });
+    expect(answer("agree", aFile(both), { report })).toMatchObject({
+      sentence: "1 shown by tests but not settled",
+      closes: "Settle whose T4 is, as tests have shown",
+    });
+    const file = aFile({ properties: [aProperty("14")] });
+    expect(answer("who", file, { report }).sentence).not.toContain("nobody");
+  });
+
   test("answersOn() says which side is wanting", () => {
     expect(answer("agree", aFile({ entries: both.entries })).closes).toBe(
       "Enter what the camera saw",

@@ -19,7 +19,7 @@ function tieIn(id: string, propertyId: string | null): TieIn {
     station: null,
     side: "left",
     diameter: 4,
-    material: "unknown",
+    material: "vitrified-clay",
     fitting: "unknown",
     kind: "unknown",
     propertyId,
@@ -187,7 +187,12 @@ describe("candidatesFor()", () => {
     const crossing = { id: "c", propertyId: "x", from: 7_000, to: 8_000, easement: "unknown" };
     const file = {
       properties: [property("h", "connected"), property("x", "crossed")],
-      entries: [{ id: "e1", label: "House 14", propertyId: "h", explanation: "", material: "pvc" }],
+      entries: [
+        {
+          ...{ id: "e1", label: "House 14", propertyId: "h", explanation: "" },
+          ...{ material: "vitrified-clay", diameter: 4 },
+        },
+      ],
       crossings: [crossing],
     } as unknown as LineFile;
     const order = candidates(file, [], [entry]);

@@ -59,11 +59,52 @@ test("an undocumented tie-in of unknown owner stops capping, lining, bursting, t
   );
 });
 
-test("dye seen once leaves the hold; dye seen twice with a control lifts it", () => {
-  const once = [aTest("a", "t", { propertyId: "14" })];
-  const twice = [...once, aTest("b", "t", { propertyId: "14" })];
-  expect(foundWith({ tests: once }).map(({ key }) => key)).toEqual(["tie-in-owner-unknown:t"]);
-  expect(foundWith({ tests: twice })).toEqual([]);
+const DYED_ONCE = [aTest("a", "t", { propertyId: "14" })];
+const DYED_TWICE = [...DYED_ONCE, aTest("b", "t", { propertyId: "14" })];
+
+test("dye seen once leaves the hold; dye seen twice with a control lets the pipe be worked", () => {
+  expect(foundWith({ tests: DYED_ONCE }).map(({ key }) => key)).toEqual(["tie-in-owner-unknown:t"]);
+  expect(isStopped(foundWith({ tests: DYED_TWICE }), "lining")).toBe(false);
+});
+
+test("what tests have shown holds cap, split and demand until a person has settled it so", () => {
+  const [hold, ...rest] = foundWith({ tests: DYED_TWICE });
+  expect(rest).toEqual([]);
+  expect(hold).toMatchObject({
+    key: "tie-in-undecided:t",
+    sentence: "Tests show that T3 at 36.5 ft is that of 14 Fennel Row; nobody has settled it yet.",
+    stops: ["capping", "final-split", "demand"],
+  });
+  const tieIns = [aTieIn("t", { kind: "building", propertyId: "14", settledBy: "Dana Okafor" })];
+  expect(foundWith({ tests: DYED_TWICE, tieIns })).toEqual([]);
+});
+
+test("a tie-in that was settled against what tests show stops as if nobody knew whose it is", () => {
+  const tieIns = [aTieIn("t", { kind: "building", propertyId: "18", settledBy: "Dana Okafor" })];
+  const properties = [aProperty("14"), aProperty("18")];
+  const file = aFile({ ...RULED, ...FOUND, tests: DYED_TWICE, tieIns, properties });
+  const { holds, tieIns: found } = reportOn(file, "2026-11-25");
+  expect(holds.map(({ key }) => key)).toEqual(["tie-in-owner-unknown:t"]);
+  expect(found[0]).toMatchObject({ propertyId: "18", level: 3 });
+  expect(found[0]?.levelReason).toMatch(
+    /^It is taken to be that of 18 Fennel Row, but tests say otherwise. Dye from 14 Fennel Row/,
+  );
+});
+
+test("tests against the owner of a tie-in on record stop a demand until that is settled", () => {
+  const entries = [anEntry("e", { distance: 3_650, propertyId: "18" })];
+  const properties = [aProperty("14"), aProperty("18")];
+  const on = { entries, properties, pairings: [aPairing("e", "t")] };
+  expect(foundWith(on)).toEqual([]);
+  const holds = foundWith({ ...on, tests: DYED_ONCE });
+  expect(holds.map(({ key, sentence }) => [key, sentence])).toEqual([
+    [
+      "tie-in-undecided:t",
+      "T3 at 36.5 ft is taken to be that of 18 Fennel Row, but tests point at 14 Fennel Row.",
+    ],
+  ]);
+  const tieIns = [aTieIn("t", { propertyId: "18", ownerAccepted: true })];
+  expect(foundWith({ ...on, tests: DYED_ONCE, tieIns })).toEqual([]);
 });
 
 test("the owner's written word lifts the hold, a person's guess does not", () => {

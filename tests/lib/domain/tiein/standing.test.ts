@@ -157,6 +157,22 @@ test("a tie-in is not called undocumented for certain while a pairing in conflic
   expect(found.sentence).toContain("the nearest entry, House 14, lies 7.5 ft off");
 });
 
+test("an entry of which a person said what became of it is looked for at no tie-in far off", () => {
+  const gone = { explanation: "Taken out in 1971", explainedBy: "Ruth Lindqvist" };
+  const entries = [
+    anEntry("e", { label: "House 14", distance: 4_400, ...gone }),
+    anEntry("f", { label: "House 16", distance: 7_000 }),
+  ];
+  const tieIns = [...FACTS.tieIns, aTieIn("u", { label: "T2" })];
+  const observations = [
+    ...FACTS.observations,
+    anObservation("p", { counter: 7_000, tieInId: "u" }),
+  ];
+  const found = tieInOf({ entries, tieIns, observations });
+  expect(found).toMatchObject({ standing: "undocumented", decided: true });
+  expect(found.sentence).toContain("no entry on record answers to it");
+});
+
 test("a tie-in that fits an entry nearly as well as the one proposed is not undocumented for certain", () => {
   const { tieIns } = reportOn(
     aFile({
