@@ -293,7 +293,7 @@ describe("drawStrip()", () => {
 
   test("draws a fault once that two runs saw, over all that they saw of it", () => {
     const file = aFile({
-      runs: [aRun("up"), aRun("down", { direction: "downstream" })],
+      runs: [aRun("up"), aRun("down", { looks: "downstream" })],
       anchors: [anAnchor("up"), anAnchor("down", { counter: 10_000 })],
       observations: [
         anObservation("f1", {
