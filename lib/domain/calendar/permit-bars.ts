@@ -7,6 +7,7 @@ import type { Clock } from "./clock.ts";
 import { clocksOf } from "./clocks.ts";
 import type { Day } from "./day.ts";
 import { formatDay } from "./format-day.ts";
+import { newestTicket } from "./happenings.ts";
 
 /** A permit that the work needs and that is not in force. */
 export interface PermitBar {
@@ -32,6 +33,19 @@ export function permitBars(
       open.length > 0 && open.every((permit) => permitStateOf(file, permit) === "final");
     return [{ need, because: becauseOf(file, { need, open, clocks, today }), isDone }];
   });
+}
+
+/** The permits in force on a day, and the locate ticket that stands for the others, if it has not run out. */
+export function papersInForce(
+  file: LineFile,
+  today: Day,
+): { readonly permits: readonly Permit[]; readonly tickets: LineFile["locateTickets"] } {
+  const clocks = clocksOf(file, today);
+  const ticket = newestTicket(file);
+  return {
+    permits: file.permits.filter((permit) => isUsable(file, permit, { clocks, today })),
+    tickets: ticket === null || ranOut(clocks, ticket.id, today) !== null ? [] : [ticket],
+  };
 }
 
 interface Around {

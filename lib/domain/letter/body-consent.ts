@@ -1,6 +1,8 @@
+import { endOfWork } from "../calendar/work-end.ts";
 import type { DigArea } from "../consent/dig-area.ts";
 import { workOnLot } from "../consent/lots-worked.ts";
 import { plainFeet } from "../line/station.ts";
+import { insuranceStanding, type StandingPaper } from "../packet/contractor-standing.ts";
 import { formatPhone } from "../party/phone.ts";
 import type { ScopeItem } from "../split/scope.ts";
 import { heading, list, paragraph, whereIs, workBegins, workTitle } from "./common.ts";
@@ -10,7 +12,7 @@ import { letterStrip } from "./letter-strip.ts";
 
 /** Where, when, on what terms as they were entered; and that it can be taken back. */
 export function entryBody(facts: LetterFacts): LetterBlock[] {
-  const { words, place, office } = facts;
+  const { words, place } = facts;
   const lines = areaLines(facts);
   const crossed = facts.file.crossings.some(({ propertyId }) => propertyId === facts.property?.id);
   const drawn = crossed || workHere(facts).some(({ from }) => from !== null);
@@ -21,7 +23,7 @@ export function entryBody(facts: LetterFacts): LetterBlock[] {
     heading(words.entry.when),
     paragraph(whenWords(facts)),
     heading(words.entry.terms),
-    ...list([...termsEntered(facts), ...words.entry.termLines(office.insurance)]),
+    ...list([...termsEntered(facts), ...insuredLine(facts), ...words.entry.termLines]),
     paragraph(words.entry.tenant),
     ...(drawn ? [letterStrip(facts, "lot")] : []),
   ];
@@ -41,6 +43,23 @@ function areaWords({ words }: LetterFacts, area: DigArea): string {
       ? entry.areaUnset
       : entry.areaSize(plainFeet(area.length), words.feet(area.width));
   return entry.areaDig(size, place);
+}
+
+/** The liability insurance, held against the last day on the reader's lot, else that of the work. */
+export function insuranceFor({ office, report, file, property }: LetterFacts): StandingPaper {
+  const lasts = file.digAreas.flatMap(({ propertyId, lastOn }) =>
+    propertyId === property?.id ? (lastOn ?? []) : [],
+  );
+  const end = lasts.toSorted().at(-1) ?? endOfWork(file);
+  return insuranceStanding(office, { today: report.today, end });
+}
+
+/** Said only while it is on file and in force, and to which day; nothing else is promised. */
+function insuredLine(facts: LetterFacts): string[] {
+  const { number, expiresOn } = insuranceFor(facts);
+  const { words, report } = facts;
+  if (number === "" || expiresOn === null || expiresOn < report.today) return [];
+  return [words.entry.insured(number, words.day(expiresOn))];
 }
 
 function whenWords(facts: LetterFacts): string {

@@ -233,7 +233,10 @@ function askedTable(facts: LetterFacts): LetterBlock[] {
   const { inquiry } = words;
   const { tieIn } = asked;
   return table(inquiry.factHead, [
-    [inquiry.station, asked.station === null ? words.unknown : words.feet(asked.station)],
+    [
+      inquiry.station,
+      asked.station === null ? words.unknown : words.about(asked.station, asked.uncertainty ?? 0),
+    ],
     [inquiry.side, longSide(facts, asked)],
     [inquiry.size, tieIn.diameter === null ? words.unknown : words.inches(tieIn.diameter)],
     [inquiry.material, words.material[tieIn.material]],

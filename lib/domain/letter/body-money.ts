@@ -4,6 +4,7 @@ import { heldAt, type Owed, owedBy } from "../ledger/owed.ts";
 import { LEDGER_WORDS } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import type { PermitState } from "../permit/permit.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { workStanding } from "./body-work.ts";
 import {
@@ -245,7 +246,7 @@ export function doneBody(facts: LetterFacts): LetterBlock[] {
   const opening = {
     final: words.done.opening,
     dug: words.done.openingDug,
-    open: words.done.openingOpen,
+    open: hasPermit(facts) ? words.done.openingOpen : words.done.openingNoPermit,
   }[standing];
   const costs = costBlocks(facts);
   return [
@@ -260,6 +261,14 @@ export function doneBody(facts: LetterFacts): LetterBlock[] {
     paragraph(warrantyWords(facts)),
     letterStrip(facts, "done"),
   ];
+}
+
+function hasPermit({ file }: LetterFacts): boolean {
+  return file.permits.some((permit) => !isDropped(permitStateOf(file, permit)));
+}
+
+function isDropped(state: PermitState): boolean {
+  return state === "withdrawn" || state === "superseded";
 }
 
 /** What was built, as it was said; while nobody has said it, the work as it was planned. */
@@ -332,7 +341,7 @@ function paperLines({ file, words }: LetterFacts): string[] {
   );
   const permits = file.permits.flatMap((permit) => {
     const state = permitStateOf(file, permit);
-    if (state === "withdrawn" || state === "superseded") return [];
+    if (isDropped(state)) return [];
     const word = state === "final" ? words.done.final : words.done.open;
     return [words.done.permit(permit.number, word)];
   });

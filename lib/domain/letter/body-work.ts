@@ -1,3 +1,5 @@
+import { papersInForce } from "../calendar/permit-bars.ts";
+import { enteredEnd } from "../calendar/work-end.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { heading, list, paragraph, table, workBegins, workLines } from "./common.ts";
 import { type LetterFacts, pipeOf } from "./facts.ts";
@@ -12,10 +14,9 @@ export function startBody(facts: LetterFacts): LetterBlock[] {
   const { start } = words;
   const begins = workBegins(facts);
   const event = eventOf(facts, "work-begins");
-  const lastOn = event?.lastOn ?? null;
+  const lastOn = enteredEnd(file);
   const hours = hoursWords(event, words);
-  const numbers = (texts: readonly string[]) =>
-    texts.length === 0 ? start.none : words.list(texts);
+  const inForce = papersInForce(file, facts.report.today);
   return [
     paragraph(start.opening(pipeOf(facts))),
     ...table(words.visit.head, [
@@ -24,11 +25,8 @@ export function startBody(facts: LetterFacts): LetterBlock[] {
       [start.hours, hours === "" ? words.notSet : hours],
       [start.contractor, office.name],
       ...phoneRows(facts),
-      [start.permits, numbers(file.permits.flatMap(({ number }) => numberWords(facts, number)))],
-      [
-        start.tickets,
-        numbers(file.locateTickets.flatMap(({ number }) => numberWords(facts, number))),
-      ],
+      [start.permits, numbersOf(facts, inForce.permits)],
+      [start.tickets, numbersOf(facts, inForce.tickets)],
       ...inspectionRow(facts),
     ]),
     heading(start.expect),
@@ -40,8 +38,10 @@ export function startBody(facts: LetterFacts): LetterBlock[] {
   ];
 }
 
-function numberWords({ words }: LetterFacts, number: string): string[] {
-  return number === "" ? [] : [words.start.permit(number)];
+/** What is in force, each by its number; a reader takes a number that is printed for a permit. */
+function numbersOf({ words }: LetterFacts, papers: readonly { readonly number: string }[]): string {
+  const numbers = papers.flatMap(({ number }) => (number === "" ? [] : [number]));
+  return numbers.length === 0 ? words.start.none : words.list(numbers.map(words.start.permit));
 }
 
 /** Inspections that are booked; no row where none is. */

@@ -4,6 +4,7 @@ import { windowLines } from "../party/address.ts";
 import type { Address, Role } from "../party/party.ts";
 import { formatPhone } from "../party/phone.ts";
 import { BODIES, CHOICES } from "./bodies.ts";
+import { isWaterOnly } from "./body-visit.ts";
 import { isAuthority } from "./body-work.ts";
 import { cautionBlocks } from "./cautions.ts";
 import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
@@ -38,10 +39,11 @@ export function composeLetter(input: LetterInput): Letter {
   };
 }
 
-/** A report of a spill to an authority asks nobody to keep away. */
+/** A report of a spill to an authority asks nobody to keep away; where nobody comes in is no visit. */
 function titleOf(facts: LetterFacts): string {
   const { notice, words } = facts;
   if (notice.kind === "spill" && isAuthority(facts)) return words.spill.reportTitle;
+  if (notice.kind === "test-visit" && isWaterOnly(facts)) return words.visit.titleWater;
   return words.title[notice.kind];
 }
 

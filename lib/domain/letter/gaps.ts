@@ -1,8 +1,11 @@
+import { earliestStart } from "../calendar/earliest-start.ts";
+import { formatDate } from "../calendar/format-day.ts";
+import { enteredEnd } from "../calendar/work-end.ts";
 import type { DigArea } from "../consent/dig-area.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
-import { digAreasOf } from "./body-consent.ts";
+import { digAreasOf, insuranceFor } from "./body-consent.ts";
 import { demanded } from "./body-money.ts";
 import { visitDaysOf } from "./body-visit.ts";
 import { isAuthority, spillSteps, workStanding } from "./body-work.ts";
@@ -30,7 +33,9 @@ const CHECKS: readonly Check[] = [
   hasVisitDay,
   hasPauseHours,
   hasWorkDay,
+  mayBegin,
   hasDigArea,
+  isInsured,
   hasSpill,
   hasPayTerms,
   isClosed,
@@ -96,12 +101,35 @@ function hasWorkDay(facts: LetterFacts): string | null {
   if (facts.notice.kind !== "work-start") return null;
   if (workBegins(facts) === null)
     return "The first day of work is not set: enter it with the locate ticket, or as an event.";
-  const event = eventOf(facts, "work-begins");
-  if (event === null || event.lastOn === null)
+  if (enteredEnd(facts.file) === null)
     return "How long the work takes is not set: enter the event “work begins” with its last day and hours.";
-  return hoursWords(event, facts.words) === ""
+  return hoursWords(eventOf(facts, "work-begins"), facts.words) === ""
     ? "The hours of work are not set: enter when it begins and ends with the event."
     : null;
+}
+
+/** Nobody is told of a start that the permits, the locate or a consent does not allow. */
+function mayBegin(facts: LetterFacts): string | null {
+  const { file, report, notice } = facts;
+  const begins = workBegins(facts);
+  if (notice.kind !== "work-start" || begins === null) return null;
+  const { bars, day, latest, sentence } = earliestStart(file, report.today, report);
+  if (bars.length === 0 && day === null) return sentence;
+  const late =
+    latest !== null && begins > latest ? [`The start must be by ${formatDate(latest)}.`] : [];
+  const against = bars.flatMap(({ until, because }) => {
+    if (until === null) return [`: ${because}.`];
+    return until > begins ? [`, but not before ${formatDate(until)}, because ${because}.`] : [];
+  });
+  const gaps = against.map((why) => `Work cannot begin on ${formatDate(begins)}${why}`);
+  return gaps.length + late.length === 0 ? null : [...gaps, ...late].join(" ");
+}
+
+function isInsured(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "entry-consent") return null;
+  const paper = insuranceFor(facts);
+  const fine = paper.state === "in-force" || paper.state === "end-of-work-unknown";
+  return fine ? null : paper.sentence;
 }
 
 function hasDigArea(facts: LetterFacts): string | null {

@@ -416,7 +416,7 @@ export const EN = {
       "Tell us what you know about where the drains of your building go. Think of a yard drain, a roof downspout, a sump pump, and a bathroom, laundry or floor drain in the basement.",
       "Tell us what was added or changed: when, and by which plumber.",
       "Send us any permit, plan or bill that shows it.",
-      "Allow a dye test: two people, about two hours. Letting us in is no agreement to pay for anything.",
+      "Allow a dye test. We tell you beforehand on which day and when. Letting us in is no agreement to pay for anything.",
     ],
     choices: [
       "I think the branch serves my building.",
@@ -438,6 +438,7 @@ export const EN = {
     slot: "When we come",
     slotOf: (span: string, unit: string) => (unit === "" ? span : `${span} (${unit})`),
     waterOff: "No water, please",
+    titleWater: "Please use no water during a drain test",
     openingWater: (place: string) =>
       `We are about to test with dye whose drains lead to which branch of the shared sewer. Nobody comes into ${place}. But its water runs, or may run, past the place that we watch, and would wash the dye away.`,
     asksWater: [
@@ -596,8 +597,9 @@ export const EN = {
     },
     mayDiffer: "New grass, plants and patches may not match.",
     notRestored: (what: string) => `We do not replace: ${what}.`,
-    termLines: (insurance: string) => [
-      `We carry liability insurance${insurance === "" ? "; the certificate is shown on request." : ` (${insurance}).`}`,
+    insured: (insurance: string, until: string) =>
+      `We carry liability insurance (${insurance}), in force to ${until}. The certificate is shown on request.`,
+    termLines: [
       "You may take this consent back in writing at any time before work on your lot begins. Once the ground is open, we first make it safe.",
     ],
     tenant:
@@ -612,7 +614,7 @@ export const EN = {
 
   agreement: {
     opening:
-      "The owners who share this sewer pipe need one written agreement: who may use it, who looks after it, how cost is shared, and who may enter for repair. It is signed by all owners, acknowledged before a notary public and recorded with the county’s land records.",
+      "This letter is about one written agreement of the owners who share this sewer pipe: who may use it, who looks after it, how cost is shared, and who may enter for repair. To be recorded with the county’s land records it is signed by all owners and acknowledged before a notary public.",
     parties: "Properties named in it",
     steps: "How it goes",
     stepLines: (authority: string) => [
@@ -645,7 +647,7 @@ export const EN = {
     tickets: "Locate tickets",
     inspections: "Inspections",
     inspection: (title: string, moment: string) => `${title}, ${moment}`,
-    none: "none on file",
+    none: "none in force yet",
     work: "What is done",
     expect: "What to expect",
     expects: [
@@ -674,7 +676,7 @@ export const EN = {
     ],
     happens:
       "If water is used all the same: sewage may come up in your own building or a neighbor’s, and it can run into the open trench where people work.",
-    help: "If you cannot be without water (illness, small children, day care, a business), call us now. We will find a way with you.",
+    help: "If you cannot be without water (illness, small children, day care, a business), call us now, before that day.",
     over: "Until you hear from us that the drains may be used again, please wait, also past the stated hour. Call us if you hear nothing.",
     choices: [
       "Everybody at this address knows and will use no drain in that time.",
@@ -724,7 +726,7 @@ export const EN = {
     reasonTested: "shown by repeated tests or by digging",
     reasonRuled: "accepted in writing by the authority, though not on the permit record",
     due: "Please pay by",
-    dueOpen: "not yet set",
+    dueOpen: "The day to pay by is not yet set.",
     payTo: (payee: string, methods: string) =>
       `Pay to ${payee}${methods === "" ? "" : `, by ${methods}`}. Write the reference of this letter on it.`,
     method: {
@@ -784,6 +786,8 @@ export const EN = {
       `The work on ${pipe} was inspected; its permit is not final yet. Please keep this letter with the papers of the property.`,
     openingOpen: (pipe: string) =>
       `These are the papers on ${pipe} as they stand today; its permit is not final yet.`,
+    openingNoPermit: (pipe: string) =>
+      `These are the papers on ${pipe} as they stand today; no permit for work on it is on file.`,
     planned: "The work as planned",
     whole: "All of the work",
     built: (what: string, day: string, said: string) =>
@@ -805,7 +809,7 @@ export const EN = {
     final: "final",
     open: "not yet final",
     inspection: (title: string, day: string) => `${title}, passed on ${day}`,
-    next: "Who is responsible for the pipe from now on",
+    next: "Who is responsible for the pipe, by the rule or agreement on file",
     nextLine: (where: string, who: string) => `From ${where}: ${who}`,
     nextUnknown: "Not worked out.",
     warranty: "Warranty",

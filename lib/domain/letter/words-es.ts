@@ -450,7 +450,7 @@ export const ES: LetterWords = {
       "Díganos lo que sepa sobre adónde van los desagües de su edificio. Piense en un desagüe de patio, una bajante del techo, una bomba de sumidero, y un baño, una lavandería o un desagüe de piso en el sótano.",
       "Díganos qué se agregó o cambió: cuándo, y qué plomero lo hizo.",
       "Envíenos cualquier permiso, plano o factura que lo muestre.",
-      "Permita una prueba con tinte: dos personas, unas dos horas. Dejarnos entrar no es un acuerdo de pago.",
+      "Permita una prueba con tinte. Le avisamos antes qué día y a qué hora. Dejarnos entrar no es un acuerdo de pago.",
     ],
     choices: [
       "Creo que el ramal sirve a mi edificio.",
@@ -472,6 +472,7 @@ export const ES: LetterWords = {
     slot: "Cuándo venimos",
     slotOf: (span, unit) => (unit === "" ? span : `${span} (${unit})`),
     waterOff: "Por favor, sin agua",
+    titleWater: "Por favor, no use agua durante una prueba de desagües",
     openingWater: (place) =>
       `Vamos a probar con tinte qué desagües llevan a qué ramal de la tubería compartida. Nadie entra en ${place}. Pero sus aguas pasan, o pueden pasar, por el lugar que observamos y se llevarían el tinte.`,
     asksWater: [
@@ -536,7 +537,7 @@ export const ES: LetterWords = {
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
     ruleLine: (title, sentence) => `${title}. ${sentence}`,
-    reason: (reason) => `Por qué esta regla: ${reason}`,
+    reason: (reason) => `Por qué esta regla: «${reason}»`,
     answers: "Quién es responsable de cada tramo, según la regla del expediente",
     answersHead: ["Tramo", "Responsable", "Dónde está escrito"],
     nothingWritten: "no se encontró regla",
@@ -628,8 +629,9 @@ export const ES: LetterWords = {
     },
     mayDiffer: "El césped nuevo, las plantas y los parches pueden no verse iguales.",
     notRestored: (what) => `No reponemos: ${what}.`,
-    termLines: (insurance) => [
-      `Tenemos seguro de responsabilidad${insurance === "" ? "; el certificado se muestra a quien lo pida." : ` (${insurance}).`}`,
+    insured: (insurance, until) =>
+      `Tenemos seguro de responsabilidad civil («${insurance}»), vigente hasta el ${until}. Mostramos el certificado a quien lo pida.`,
+    termLines: [
       "Usted puede retirar este permiso por escrito en cualquier momento antes de que empiece la obra en su terreno. Una vez abierto el suelo, primero lo dejamos seguro.",
     ],
     tenant:
@@ -644,7 +646,7 @@ export const ES: LetterWords = {
 
   agreement: {
     opening:
-      "Los dueños que comparten esta tubería de desagüe necesitan un solo acuerdo escrito: quién puede usarla, quién la cuida, cómo se reparte el costo y quién puede entrar para repararla. Lo firman todos los dueños, se certifica ante un notary public (funcionario que certifica firmas) y se registra en el registro de la propiedad del condado.",
+      "Esta carta trata de un acuerdo escrito entre los dueños que comparten esta tubería de desagüe: quién puede usarla, quién la cuida, cómo se reparte el costo y quién puede entrar para repararla. Para inscribirlo en el registro de la propiedad del condado, lo firman todos los dueños y se certifica ante un notary public (funcionario que certifica firmas).",
     parties: "Propiedades que nombra",
     steps: "Cómo se hace",
     stepLines: (authority) => [
@@ -677,7 +679,7 @@ export const ES: LetterWords = {
     tickets: "Avisos de localización",
     inspections: "Inspecciones",
     inspection: (title, moment) => `${title}, ${moment}`,
-    none: "ninguno en el expediente",
+    none: "ninguno vigente todavía",
     work: "Qué se hace",
     expect: "Qué esperar",
     expects: [
@@ -706,7 +708,7 @@ export const ES: LetterWords = {
     ],
     happens:
       "Si de todos modos se usa agua: las aguas negras pueden subir en su propio edificio o en el de un vecino, y pueden correr a la zanja abierta donde trabajan personas.",
-    help: "Si no puede estar sin agua (enfermedad, niños pequeños, guardería, un negocio), llámenos ahora. Buscaremos una solución con usted.",
+    help: "Si no puede estar sin agua (enfermedad, niños pequeños, guardería, un negocio), llámenos ahora, antes de ese día.",
     over: "Hasta que sepa por nosotros que se pueden volver a usar los desagües, espere, por favor, también después de la hora indicada. Llámenos si no sabe nada.",
     choices: [
       "Todos en esta dirección lo saben y no usarán ningún desagüe en ese tiempo.",
@@ -756,7 +758,7 @@ export const ES: LetterWords = {
     reasonTested: "mostrada por pruebas repetidas o por excavación",
     reasonRuled: "aceptada por escrito por la autoridad, aunque no está en el registro",
     due: "Pague, por favor, a más tardar el",
-    dueOpen: "aún sin fijar",
+    dueOpen: "El día de pago aún no está fijado.",
     payTo: (payee, methods) =>
       `Pague a ${payee}${methods === "" ? "" : `, con ${methods}`}. Escriba en el pago la referencia de esta carta.`,
     method: {
@@ -815,10 +817,13 @@ export const ES: LetterWords = {
       `La obra en ${pipe} fue inspeccionada; su permiso aún no es final. Guarde, por favor, esta carta con los papeles de la propiedad.`,
     openingOpen: (pipe) =>
       `Estos son los papeles sobre ${pipe} tal como están hoy; su permiso aún no es final.`,
+    openingNoPermit: (pipe) =>
+      `Estos son los papeles sobre ${pipe} tal como están hoy; no hay ningún permiso de obra en el expediente.`,
     planned: "La obra según lo planeado",
     whole: "Toda la obra",
-    built: (what, day, said) => `${what}, hecho el ${day}${said === "" ? "" : `: ${said}`}`,
-    account: (settled, open) => `De eso ha llegado o se acreditó ${settled}; quedan ${open}.`,
+    built: (what, day, said) => `${what}; se hizo el ${day}${said === "" ? "" : `: «${said}»`}`,
+    account: (settled, open) =>
+      `De eso, ${settled} ya se recibió o se abonó; quedan pendientes ${open}.`,
     invoiced: (place) => `Facturado a ${place}`,
     asBuilt: (day) => `Plano de lo construido, entregado a la autoridad el ${day}`,
     work: "Qué se hizo",
@@ -836,7 +841,7 @@ export const ES: LetterWords = {
     final: "final",
     open: "aún no final",
     inspection: (title, day) => `${title}, aprobada el ${day}`,
-    next: "Quién es responsable de la tubería de ahora en adelante",
+    next: "Quién es responsable de la tubería, según la regla o el acuerdo del expediente",
     nextLine: (where, who) => `De ${where}: ${who}`,
     nextUnknown: "No se ha determinado.",
     warranty: "Garantía",

@@ -37,8 +37,13 @@ export function contractorStanding(office: Office, days: WorkDays): StandingPape
   return [
     paper("Contractor’s license", office.licence, office.licenceExpiresOn, days),
     paper("Bond", office.bond, office.bondExpiresOn, days),
-    paper("Liability insurance", office.insurance, office.insuranceExpiresOn, days),
+    insuranceStanding(office, days),
   ];
+}
+
+/** Liability insurance alone, as a letter that asks to enter a lot speaks of it. */
+export function insuranceStanding(office: Office, days: WorkDays): StandingPaper {
+  return paper("Liability insurance", office.insurance, office.insuranceExpiresOn, days);
 }
 
 function paper(

@@ -9,12 +9,15 @@ import { recipientsOf } from "#lib/domain/letter/recipients.ts";
 import { letterText } from "#lib/domain/letter/text.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
 import {
+  aClockRule,
   aConsent,
   aCrossing,
   aDigArea,
   aFile,
+  aLocateTicket,
   aNotice,
   anAnchor,
+  anAuthority,
   anEntry,
   anEvent,
   anInspection,
@@ -178,6 +181,8 @@ describe("test visit", () => {
     };
     const text = textOf(refused, ["ana", "14"], { kind: "test-visit" });
     expect(text).toContain("Nobody comes into 14 Fennel Row");
+    const letter = composeLetter(inputFor(refused, ["ana", "14"], { kind: "test-visit" }));
+    expect(letter.title).toBe("Please use no water during a drain test");
     expect(text).not.toContain("open the door");
     expect(text).toContain("9:00 am to 9:15 am");
   });
@@ -250,6 +255,82 @@ describe("hours are a field of their own", () => {
     expect(gapsOf(first, ["ottilie", "12"], { kind: "work-start" })).toContain(
       "How long the work takes is not set",
     );
+  });
+
+  test("a start names the permits and tickets in force and no others, and lacks what is missing", () => {
+    const asked = { kind: "work-start" } as const;
+    const permits = [aPermit("p", { number: "SS-1" }), aPermit("q", { number: "SS-2" })];
+    const locateTickets = [aLocateTicket("old", { number: "26-1", calledOn: "2026-10-01" })];
+    const review = [aPermitStep("s", "p", { state: "in-review" })];
+    const open = aStreet({ events, permits, permitSteps: review, locateTickets });
+    const text = textOf(open, ["ottilie", "12"], asked);
+    expect(text).not.toMatch(/SS-1|SS-2/);
+    expect(text).toContain("none in force yet");
+    expect(gapsOf(open, ["ottilie", "12"], asked)).toContain(
+      "Work cannot begin on December 7, 2026: no side sewer permit is in force: side sewer permit SS-1 is in review, side sewer permit SS-2 is being drafted.",
+    );
+    const issued = [aPermitStep("s", "p", { state: "issued" })];
+    const ready = aStreet({ events, permits, permitSteps: issued, locateTickets });
+    expect(textOf(ready, ["ottilie", "12"], asked)).toMatch(/no\. SS-1(?! and)/);
+    expect(gapsOf(ready, ["ottilie", "12"], asked)).toBe("");
+    const done = [
+      aPermitStep("s", "p", { state: "final" }),
+      aPermitStep("t", "q", { state: "final" }),
+    ];
+    expect(
+      gapsOf(aStreet({ events, permits, permitSteps: done }), ["ottilie", "12"], asked),
+    ).toContain("Nothing is left to start");
+  });
+
+  test("a start names no ticket that ran out or was called in anew, and minds the locate window", () => {
+    const asked = { kind: "work-start" } as const;
+    const authority = anAuthority({
+      clockRules: [
+        aClockRule("opens", {
+          title: "Locate window opens",
+          event: "locate-called",
+          meaning: "not-before",
+          count: 14,
+        }),
+        aClockRule("ends", {
+          title: "Ticket runs out",
+          event: "locate-called",
+          meaning: "not-after",
+          count: 30,
+        }),
+      ],
+    });
+    const permits = [aPermit("p", { number: "SS-1" })];
+    const permitSteps = [aPermitStep("s", "p", { state: "issued" })];
+    const facts = { authority, events, permits, permitSteps };
+    const old = aLocateTicket("old", { number: "26-1", calledOn: "2026-10-01" });
+    const ranOut = aStreet({ ...facts, locateTickets: [old] });
+    expect(textOf(ranOut, ["ottilie", "12"], asked)).not.toContain("26-1");
+    expect(gapsOf(ranOut, ["ottilie", "12"], asked)).toContain("the locate ticket ran out");
+    const fresh = aLocateTicket("new", { number: "26-2", calledOn: "2026-11-24" });
+    const again = aStreet({ ...facts, locateTickets: [old, fresh] });
+    const text = textOf(again, ["ottilie", "12"], asked);
+    expect(text).toContain("no. 26-2");
+    expect(text).not.toContain("26-1");
+    expect(gapsOf(again, ["ottilie", "12"], asked)).toContain(
+      "Work cannot begin on December 7, 2026, but not before December 8, 2026, because the locate window opens then.",
+    );
+    const late = { ...fresh, calledOn: "2026-11-04" };
+    expect(
+      gapsOf(aStreet({ ...facts, locateTickets: [late] }), ["ottilie", "12"], asked),
+    ).toContain("The start must be by December 4, 2026");
+  });
+
+  test("the last day of work is one fact, whichever event says it", () => {
+    const ends = [
+      anEvent("w", { event: "work-begins", on: "2026-12-07", at: "08:00", until: "16:30" }),
+      anEvent("e", { event: "work-ends", on: "2026-12-11" }),
+    ];
+    const asked = { kind: "work-start" } as const;
+    expect(textOf(aStreet({ events: ends }), ["ottilie", "12"], asked)).toContain(
+      "until Friday, December 11, 2026",
+    );
+    expect(gapsOf(aStreet({ events: ends }), ["ottilie", "12"], asked)).not.toContain("How long");
   });
 
   test("an answer to the authority prints the number of its order", () => {
@@ -337,6 +418,27 @@ describe("consent to enter", () => {
     const letter = composeLetter(inputFor(apart, ["nils", "14"], { kind: "entry-consent" }));
     expect(letter.blocks.some(({ kind }) => kind === "strip")).toBe(false);
     expect(JSON.stringify(letter)).not.toContain("drawing");
+  });
+
+  test("speaks of liability insurance only as far as it is on file and in force", () => {
+    const asked = { kind: "entry-consent" } as const;
+    const reader: Reader = ["georgina", "9"];
+    expect(textOf(ready, reader, asked)).toContain(
+      "We carry liability insurance (Harbour Mutual 55-0102), in force to June 30, 2027.",
+    );
+    const none = anOffice({ insurance: "" });
+    expect(textOf(ready, reader, { ...asked, office: none })).not.toContain("insurance");
+    expect(gapsOf(ready, reader, { ...asked, office: none })).toContain(
+      "Liability insurance: not on file",
+    );
+    const ends = anOffice({ insuranceExpiresOn: "2026-12-08" });
+    expect(gapsOf(ready, reader, { ...asked, office: ends })).toContain(
+      "expires on December 8, 2026, before the work ends on December 9, 2026",
+    );
+    const over = anOffice({ insuranceExpiresOn: "2026-11-24" });
+    expect(textOf(ready, reader, { ...asked, office: over })).not.toContain("insurance");
+    const unknown = anOffice({ insuranceExpiresOn: null });
+    expect(textOf(ready, reader, { ...asked, office: unknown })).not.toContain("insurance");
   });
 
   test("goes to the owners of lots with an area entered, too", () => {
@@ -434,6 +536,16 @@ describe("close-out", () => {
     expect(textOf(open, reader, { kind: "close-out" })).not.toMatch(/is done/);
     expect(gapsOf(open, reader, { kind: "close-out" })).toContain("Permit SS-1 is not final");
     expect(gapsOf(aStreet(), reader, { kind: "close-out" })).toContain("No permit is final");
+    expect(textOf(aStreet(), reader, { kind: "close-out" })).toContain(
+      "as they stand today; no permit for work on it is on file",
+    );
+  });
+
+  test("says whose the pipe is only by the rule or agreement on file", () => {
+    const file = aStreet({ ...base, permitSteps: at("final") });
+    expect(textOf(file, reader, { kind: "close-out" })).toContain(
+      "WHO IS RESPONSIBLE FOR THE PIPE, BY THE RULE OR AGREEMENT ON FILE",
+    );
   });
 
   test("says what came in by the money book, and lacks what is open", () => {

@@ -279,6 +279,9 @@ test("endOfWork() is the day entered last, else the final’s", () => {
   expect(endOfWork(aFile({ events, permits, permitSteps }))).toBe("2026-12-18");
   expect(endOfWork(aFile({ permits, permitSteps }))).toBe("2026-12-20");
   expect(endOfWork(aFile({ permits }))).toBeNull();
+  const begins = anEvent("b", { event: "work-begins", on: "2026-12-07", lastOn: "2026-12-21" });
+  expect(endOfWork(aFile({ events: [begins], permits }))).toBe("2026-12-21");
+  expect(endOfWork(aFile({ events: [begins, ...events] }))).toBe("2026-12-21");
 });
 
 test("no requirement reads “in hand” because nothing was entered", () => {
