@@ -36,3 +36,15 @@ export interface DigArea {
   /** The office's own; prints nowhere. */
   readonly note: string;
 }
+
+/** What nobody entered yet of an area that is to be dug or entered, in words for the office. */
+export function areaLacks(area: DigArea): string[] {
+  const dug = area.restoration !== "nothing-dug";
+  const wants: readonly [boolean, string][] = [
+    [area.place.trim() !== "", "where it lies"],
+    [!dug || (area.length !== null && area.width !== null), "how large it is"],
+    [area.firstOn !== null && area.lastOn !== null, "its first and last day"],
+    [area.restoration !== "not-set", "who puts the surface back and how"],
+  ];
+  return wants.flatMap(([there, words]) => (there ? [] : [words]));
+}

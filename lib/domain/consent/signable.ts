@@ -1,5 +1,6 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
+import { letterDay } from "../letter/letter-day.ts";
 import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Party } from "../party/party.ts";
@@ -8,6 +9,7 @@ import { latestSplit } from "../split/latest-split.ts";
 import { isStopped } from "../tiein/stopped-by.ts";
 import { consentsAsked } from "./asked.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
+import { areaLacks } from "./dig-area.ts";
 import { consentStanding } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
 
@@ -99,7 +101,25 @@ export function signStop(
     const wrong = amountStop({ file, report }, notice);
     if (wrong !== null) return wrong;
   }
+  if (kind === "dig" && !namesArea(file, notice)) return "area-open";
   return signedOn({ file, report }, notice, kind) ? "signed-already" : null;
+}
+
+/**
+ * The letter that is signed says where and from when is dug, as it stands on file today: leave to dig
+ * somewhere at some time would be none.
+ */
+function namesArea({ digAreas }: LineFile, { frozen, language, propertyId }: Notice): boolean {
+  const text = frozen ?? "";
+  return digAreas.some(
+    (area) =>
+      area.propertyId === propertyId &&
+      area.restoration !== "nothing-dug" &&
+      area.firstOn !== null &&
+      areaLacks(area).length === 0 &&
+      text.includes(JSON.stringify(area.place).slice(1, -1)) &&
+      text.includes(letterDay(area.firstOn, language)),
+  );
 }
 
 function amountStop({ file, report }: Standing, notice: Notice): LinkStop | null {

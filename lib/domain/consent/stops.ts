@@ -20,6 +20,8 @@ export const LINK_STOPS = [
   /** A hold keeps the split from being final. */
   "held",
   "nothing-asked",
+  /** The letter went without the area or the days that leave to dig would be for. */
+  "area-open",
   "signed-already",
   "letter-not-ready",
   "letter-not-opened",

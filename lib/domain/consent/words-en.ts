@@ -3,7 +3,7 @@ import type { LinkDeed } from "./private-link.ts";
 import type { ScreenKind } from "./signable.ts";
 import type { LinkStop } from "./stops.ts";
 
-/** What a neighbour may say by a private link. */
+/** What a neighbor may say by a private link. */
 export const LINK_REPLIES = [
   "agrees",
   "disagrees",
@@ -27,13 +27,15 @@ const stops: Record<LinkStop, string> = {
   "too-large": "The file is larger than 20 MB. Make it smaller, or bring it on paper.",
   "too-many-files": "Ten files are the most for one link. Mail the others to the office.",
   "nothing-to-sign": "There is nothing to sign in this letter.",
-  "on-paper": "This agreement is signed on paper, before a notary.",
+  "on-paper": "This agreement is signed on paper, before a notary public.",
   "not-your-signature":
     "Only the owners on title can sign this. You can still say what you think of it.",
   superseded:
     "The amount in this letter no longer holds, so it can’t be signed. The office will send you the new one.",
   held: "Something that this amount rests on is not settled yet, so it can’t be signed yet. You can still answer the letter, and the office will tell you when it is.",
   "nothing-asked": "Nothing is asked of this address.",
+  "area-open":
+    "The letter does not say yet where and when we would dig, so it can’t be signed yet. You can still answer it; the office writes to you again.",
   "signed-already": "You have signed this already.",
   "letter-not-ready": "The letter’s PDF is still being made. Load this page again in a minute.",
   "letter-not-opened":
@@ -170,7 +172,7 @@ export const EN = {
   paperDone: "The office has your wish for paper, and will send it.",
   onPaper: "To be signed on paper",
   onPaperNote:
-    "This agreement is to be recorded with the land records. It is signed on paper before a notary; a signature on a screen is not enough. Tell the office above when and where it would suit you.",
+    "This agreement is to be recorded with the land records. It is signed on paper before a notary public; a signature on a screen is not enough. Tell the office above when and where it would suit you.",
   cannotSign: "Signing",
 
   signedTitle: "What you have signed",

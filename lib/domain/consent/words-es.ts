@@ -1,6 +1,6 @@
 import type { LinkWords } from "./words-en.ts";
 
-/** The page behind a private link in Spanish, as it is written to neighbours in the United States. */
+/** The page behind a private link in Spanish, as it is written to neighbors in the United States. */
 export const ES: LinkWords = {
   language: "Español",
   otherLanguage: "In English",
@@ -15,12 +15,12 @@ export const ES: LinkWords = {
   letterMade: "El PDF de la carta se está preparando; vuelva a cargar esta página en un minuto.",
   share: (place) => `Parte propuesta para ${place}`,
   shareNote:
-    "Es una propuesta, no una decisión legal. Puede pedir consejo por su cuenta antes de responder. En la carta se ve paso a paso cómo sale el importe.",
+    "Es una propuesta, no una decisión legal. Puede consultar a su propio abogado o asesor antes de responder. En la carta se ve paso a paso cómo sale el monto.",
   newAmount: (amount, place) =>
-    `El importe de esta carta ya no vale. Tal como están las cosas, se pedirían ${amount} a ${place}. La oficina le enviará una carta nueva con las cuentas.`,
+    `El monto de esta carta ya no vale. Tal como están las cosas, se pedirían ${amount} a ${place}. La oficina le enviará una carta nueva con las cuentas.`,
   noNewAmount:
-    "El importe de esta carta ya no vale, porque han cambiado datos de la tubería o del trabajo. La oficina le enviará una carta nueva.",
-  superseded: "Hay un importe más nuevo",
+    "El monto de esta carta ya no vale, porque han cambiado datos de la tubería o del trabajo. La oficina le enviará una carta nueva.",
+  superseded: "Hay un monto más nuevo",
 
   say: "¿Qué nos quiere decir?",
   sayNote: "La oficina lo lee y le responde. Decir que está de acuerdo todavía no es una firma.",
@@ -31,12 +31,12 @@ export const ES: LinkWords = {
     asks: "Tengo una pregunta",
     "offers-a-record": "Tengo un papel o un plano de esta tubería",
     "books-a-test": "Quisiera fijar una prueba o una visita",
-    "wants-another-day": "El día de la carta no me viene bien; quisiera otro",
+    "wants-another-day": "El día de la carta no me conviene; quisiera otro",
     "wants-paper": "Quiero esta carta en papel",
   },
   words: "En sus palabras",
   wordsHint: "Si pide que le llamemos, escriba también su teléfono.",
-  day: "Un día que le venga bien",
+  day: "Un día que le convenga",
   dayHint: "Solo para una prueba o una visita. La oficina confirma la hora.",
   dayLine: (day) => `Día que conviene: ${day}.`,
   file: "Una foto o un papel",
@@ -80,7 +80,7 @@ export const ES: LinkWords = {
   capacity: "En qué calidad firma",
   capacityHint: "Por un fideicomiso, una empresa o una herencia: fiduciario, gerente, albacea.",
   draw: "Si quiere, dibuje también su firma",
-  drawNote: "Con el dedo, un lápiz o el ratón. Sin dibujo basta el nombre escrito.",
+  drawNote: "Con el dedo, un lápiz o el mouse. Sin dibujo basta el nombre escrito.",
   drawPlace: "Lugar para dibujar su firma",
   drawClear: "Borrar el dibujo",
   records: "He leído cómo se firma en pantalla y acepto firmar esta carta en pantalla.",
@@ -92,7 +92,7 @@ export const ES: LinkWords = {
   paperDone: "La oficina sabe que la quiere en papel y se la enviará.",
   onPaper: "Se firma en papel",
   onPaperNote:
-    "Este acuerdo se inscribe en el registro de la propiedad. Se firma en papel ante notario; una firma en pantalla no basta. Diga arriba a la oficina cuándo y dónde le vendría bien.",
+    "Este acuerdo se inscribe en el registro de la propiedad. Se firma en papel ante un notary public (funcionario que certifica firmas); una firma en pantalla no basta. Indique arriba cuándo y dónde le convendría.",
   cannotSign: "La firma",
 
   signedTitle: "Lo que ha firmado",
@@ -100,7 +100,7 @@ export const ES: LinkWords = {
   standing: {
     current: "Está en vigor.",
     "superseded-amount":
-      "Firmado sobre un importe reemplazado: hay un importe más nuevo, y esta firma no lo cubre.",
+      "Firmado sobre un monto reemplazado: hay un monto más nuevo, y esta firma no lo cubre.",
     withdrawn: "Usted lo ha retirado.",
     refused: "Después ha dicho que no.",
     asked: "La oficina se lo ha vuelto a preguntar.",
@@ -132,7 +132,7 @@ export const ES: LinkWords = {
   releaseWhy: "Por qué",
   releaseAsked: (day) =>
     `El ${day} pidió quedar libre de este acuerdo. La oficina todavía no ha respondido.`,
-  releaseSent: "La oficina tiene su petición; una persona de allí le responderá.",
+  releaseSent: "La oficina tiene su solicitud; una persona de allí le responderá.",
   withdrawDug: "Con la zanja ya abierta, la oficina primero la deja segura.",
 
   kept: "Qué se guarda",
@@ -164,16 +164,19 @@ export const ES: LinkWords = {
     "no-words": "Escriba unas palabras, para que la oficina sepa a qué se refiere.",
     "too-long": "Es más largo de lo que aquí se puede guardar. Acórtelo o añádalo como archivo.",
     "bad-file": "El archivo no se guardó. Use un PDF, JPEG o PNG.",
-    "too-large": "El archivo pasa de 20 MB. Hágalo más pequeño o tráigalo en papel.",
+    "too-large": "El archivo supera los 20 MB. Hágalo más pequeño o tráigalo en papel.",
     "too-many-files": "Un enlace admite diez archivos. Envíe los demás por correo a la oficina.",
     "nothing-to-sign": "En esta carta no hay nada que firmar.",
-    "on-paper": "Este acuerdo se firma en papel, ante notario.",
+    "on-paper":
+      "Este acuerdo se firma en papel, ante un notary public (funcionario que certifica firmas).",
     "not-your-signature":
       "Solo pueden firmarlo los dueños que constan en el título. Aun así puede decir qué le parece.",
     superseded:
-      "El importe de esta carta ya no vale y por eso no se puede firmar. La oficina le enviará el nuevo.",
+      "El monto de esta carta ya no vale y por eso no se puede firmar. La oficina le enviará el nuevo.",
     held: "Todavía falta aclarar algo de lo que depende este monto, por eso aún no se puede firmar. Puede contestar la carta igualmente; la oficina le avisará.",
     "nothing-asked": "A esta dirección no se le pide nada.",
+    "area-open":
+      "La carta todavía no dice dónde ni cuándo se excavaría, por eso aún no se puede firmar. Puede contestarla igualmente; la oficina le escribirá otra vez.",
     "signed-already": "Usted ya ha firmado esto.",
     "letter-not-ready":
       "El PDF de la carta todavía se está preparando. Vuelva a cargar esta página en un minuto.",
@@ -210,7 +213,7 @@ export const ES: LinkWords = {
     nameRefused: (by, day, why) => `no aceptado por ${by}, de la oficina, el ${day}: ${why}`,
     consent: "Permiso o acuerdo",
     property: "Propiedad",
-    amount: "Importe",
+    amount: "Monto",
     version: (number) => `versión ${number} del reparto`,
     intent: "Lo que se marcó",
     when: "Firmado",
@@ -239,7 +242,7 @@ export const ES: LinkWords = {
 
   mail: {
     subject: (reference) => `Su copia de lo que firmó: ${reference}`,
-    opening: (name) => `A la atención de ${name}:`,
+    opening: (name) => `Para ${name}:`,
     words:
       "Con este mensaje van la carta que firmó en pantalla, exactamente como la firmó, y el certificado de su firma. Guarde los dos.",
     back: "Si no fue usted, o quiere retirarlo, avísenos enseguida.",

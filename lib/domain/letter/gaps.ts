@@ -1,7 +1,7 @@
 import { earliestStart } from "../calendar/earliest-start.ts";
 import { formatDate } from "../calendar/format-day.ts";
 import { enteredEnd } from "../calendar/work-end.ts";
-import type { DigArea } from "../consent/dig-area.ts";
+import { areaLacks } from "../consent/dig-area.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
@@ -141,17 +141,6 @@ function hasDigArea(facts: LetterFacts): string | null {
   return lacks.length === 0
     ? null
     : `Of the area at ${facts.place} is not entered: ${lacks.join(", ")}.`;
-}
-
-function areaLacks(area: DigArea): string[] {
-  const dug = area.restoration !== "nothing-dug";
-  const wants: readonly [boolean, string][] = [
-    [area.place.trim() !== "", "where it lies"],
-    [!dug || (area.length !== null && area.width !== null), "how large it is"],
-    [area.firstOn !== null && area.lastOn !== null, "its first and last day"],
-    [area.restoration !== "not-set", "who puts the surface back and how"],
-  ];
-  return wants.flatMap(([there, words]) => (there ? [] : [words]));
 }
 
 function hasSpill(facts: LetterFacts): string | null {

@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Day, Instant } from "../calendar/day.ts";
-import { letterDay } from "../letter/letter-day.ts";
+import { letterDay, letterTime } from "../letter/letter-day.ts";
 import type { Language } from "../say/language.ts";
 
 /** The calendar day of a moment in a zone. */
@@ -8,12 +8,13 @@ export function dayOf(at: Instant, zone: string): Day {
   return Temporal.Instant.from(at).toZonedDateTimeISO(zone).toPlainDate().toString();
 }
 
-/** `November 25, 2026, 10:00 AM`, `25 de noviembre de 2026, 10:00`: a moment on the office's clock. */
+/** `November 25, 2026, 10:00 AM`, `25 de noviembre de 2026, 10:00 a. m.`: a moment on the office's clock. */
 export function momentWords(at: Instant, zone: string, language: Language): string {
   const there = Temporal.Instant.from(at).toZonedDateTimeISO(zone);
   const day = letterDay(there.toPlainDate().toString(), language);
   const minute = String(there.minute).padStart(2, "0");
-  if (language === "es") return `${day}, ${there.hour}:${minute}`;
+  if (language === "es")
+    return `${day}, ${letterTime(`${String(there.hour).padStart(2, "0")}:${minute}`, language)}`;
   const hour = there.hour % 12 === 0 ? 12 : there.hour % 12;
   return `${day}, ${hour}:${minute} ${there.hour < 12 ? "AM" : "PM"}`;
 }

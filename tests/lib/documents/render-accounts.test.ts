@@ -57,7 +57,7 @@ test("an invoice prints number, due day, what it is for, the sum, how to pay and
 test("an account in Spanish prints in Spanish", async () => {
   const text = await printed("14", "entry-3");
   expect(text).toContain("Estado de cuenta de 14 Fennel Row");
-  expect(text).toContain("Factura n.º 3");
+  expect(text).toContain("Factura núm. 3");
   expect(text).not.toContain("Statement");
 });
 

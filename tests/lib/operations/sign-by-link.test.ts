@@ -18,7 +18,7 @@ import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
 import { isStoredWhole, readStored, storedPath } from "#lib/storage/store.ts";
-import { anOffice, aRole } from "../../support/file.ts";
+import { aDigArea, anOffice, aRole } from "../../support/file.ts";
 import {
   aDoor,
   aLinkTo,
@@ -198,12 +198,22 @@ test("an agreement that is to be recorded is never signed on screen", async () =
   expect(fileOf(desk.act, desk.lineId).signatures).toEqual([]);
 });
 
+const AREA = aDigArea("area", "12", {
+  ...{ place: "side yard", length: 2_000, width: 400 },
+  ...{ firstOn: "2026-12-07", lastOn: "2026-12-09", restoration: "seed" },
+});
+
 test("two consents of one letter are two signatures in one chain, entering and digging", async () => {
   const { desk, signing } = await asked();
   must(await signByLink(aDoor(desk), signing));
+  const open = await anOpenedLink(desk, aSentLetter(desk, "entry-consent"));
+  const both = { ...signing, secret: open, splitId: null, kinds: ["enter", "dig"] as const };
+  expect(await signByLink(aDoor(desk), both)).toMatchObject({ error: { path: "area-open" } });
+  addRows(desk.act, { lineId: desk.lineId, table: "digAreas" }, [AREA]);
+  expect(await signByLink(aDoor(desk), both)).toMatchObject({ error: { path: "area-open" } });
   const secret = await anOpenedLink(desk, aSentLetter(desk, "entry-consent"));
-  const both = { ...signing, secret, splitId: null, kinds: ["enter", "dig"] as const };
-  must(await signByLink(aDoor(desk), both));
+  const named = { ...both, secret };
+  must(await signByLink(aDoor(desk), named));
   const { signatures, consents } = fileOf(desk.act, desk.lineId);
   expect(consents.map(({ kind }) => kind)).toEqual(["pay", "enter", "dig"]);
   expect(signatures.map(({ previousHash }) => previousHash)).toEqual([
@@ -212,7 +222,7 @@ test("two consents of one letter are two signatures in one chain, entering and d
     signatures[1]?.hash,
   ]);
   expect(chainOf(desk)).toEqual([null, null, null]);
-  expect(await signByLink(aDoor(desk), both)).toMatchObject({ error: { path: "signed-already" } });
+  expect(await signByLink(aDoor(desk), named)).toMatchObject({ error: { path: "signed-already" } });
 });
 
 test("an occupant may let people in, and may neither pay nor let them dig", async () => {

@@ -19,7 +19,7 @@ import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
 import { askingFor } from "#tests/support/sample-line.ts";
-import { anOffice, aPermit, aPermitStep, aScopeItem } from "../../support/file.ts";
+import { aDigArea, anOffice, aPermit, aPermitStep, aScopeItem } from "../../support/file.ts";
 import {
   aDoor,
   aLinkTo,
@@ -255,6 +255,11 @@ test("once all have signed it binds: taking it back is a request with a reason, 
 test("once the work has begun it binds, whoever has not signed; leave to enter stays revocable", async () => {
   const { desk, first } = await twoOfThree();
   const { act, lineId } = desk;
+  const area = aDigArea("area", "12", {
+    ...{ place: "side yard", length: 2_000, width: 400 },
+    ...{ firstOn: "2026-12-07", lastOn: "2026-12-09", restoration: "seed" },
+  });
+  addRows(act, { lineId, table: "digAreas" }, [area]);
   const secret = await anOpenedLink(desk, aSentLetter(desk, "entry-consent"));
   const entry = { ...SIGNED, secret, splitId: null, signedNames: ["Ottilie Brandvold"] };
   must(await signByLink(aDoor(desk), { ...entry, kinds: ["enter", "dig"] }));

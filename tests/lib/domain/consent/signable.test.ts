@@ -10,6 +10,7 @@ import { momentWords } from "#lib/domain/time/moment.ts";
 import { aHold } from "../../../support/answers.ts";
 import {
   aConsent,
+  aDigArea,
   aFile,
   aNotice,
   anOffice,
@@ -117,6 +118,28 @@ test("signStop() signs nothing on a closed file, and nothing that the letter doe
   expect(signStop({ file: aSharedFile(), report: REPORT }, LETTER, "dig")).toBe("nothing-to-sign");
 });
 
+test("signStop() lets nobody allow digging by a letter that does not say where and when as on file", () => {
+  const area = aDigArea("area", "12", {
+    ...{ place: 'side yard, by the "old" fence', length: 2_000, width: 400 },
+    ...{ firstOn: "2026-12-07", lastOn: "2026-12-09", restoration: "seed" },
+  });
+  const said = JSON.stringify({ lines: [area.place], when: "Monday, December 7, 2026" });
+  const stop = (digAreas: (typeof area)[], frozen: string | null) => {
+    const letter = aNotice("entry", {
+      ...{ kind: "entry-consent", partyId: "owner", propertyId: "12", frozen },
+    });
+    const file = aSharedFile({ digAreas });
+    expect(signStop({ file, report: REPORT }, letter, "enter")).toBeNull();
+    return signStop({ file, report: REPORT }, letter, "dig");
+  };
+  expect(stop([area], said)).toBeNull();
+  expect(stop([], said)).toBe("area-open");
+  expect(stop([area], JSON.stringify({ lines: ["not yet set"] }))).toBe("area-open");
+  expect(stop([{ ...area, firstOn: "2026-12-14" }], said)).toBe("area-open");
+  expect(stop([{ ...area, length: null }], said)).toBe("area-open");
+  expect(stop([{ ...area, propertyId: "14" }], said)).toBe("area-open");
+});
+
 test("linkState() ends a link at its very moment, and a link called back stays so", () => {
   const link = { expiresAt: "2026-12-25T18:00:00.000Z", revokedAt: null };
   expect(linkState(link, "2026-12-25T17:59:59.999Z")).toBe("open");
@@ -130,7 +153,9 @@ test("momentWords() tells the office's own clock, in winter and in summer", () =
   expect(momentWords("2026-11-25T18:05:00.000Z", zone, "en")).toBe("November 25, 2026, 10:05 AM");
   expect(momentWords("2026-07-01T07:00:00.000Z", zone, "en")).toBe("July 1, 2026, 12:00 AM");
   expect(momentWords("2026-07-01T19:30:00.000Z", zone, "en")).toBe("July 1, 2026, 12:30 PM");
-  expect(momentWords("2026-07-01T22:30:00.000Z", zone, "es")).toBe("1 de julio de 2026, 15:30");
+  expect(momentWords("2026-07-01T22:30:00.000Z", zone, "es")).toBe(
+    "1 de julio de 2026, 3:30 p. m.",
+  );
 });
 
 test("every reason why something can't be done has words in both languages", () => {

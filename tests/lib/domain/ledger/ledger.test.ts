@@ -234,7 +234,7 @@ describe("a statement", () => {
 
   test("reads in Spanish", () => {
     const [first] = statementRows(fileWith(ledger), account, "es");
-    expect(first?.words).toBe("Factura n.º 1, vence el 1 de diciembre de 2026");
+    expect(first?.words).toBe("Factura núm. 1, vence el 1 de diciembre de 2026");
   });
 });
 

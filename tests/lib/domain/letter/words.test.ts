@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
+import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import { letterDay, letterWeekday } from "#lib/domain/letter/letter-day.ts";
 import { EN } from "#lib/domain/letter/words-en.ts";
 import { ES } from "#lib/domain/letter/words-es.ts";
+import { STATEMENT_WORDS } from "#lib/domain/split/statement-words.ts";
 
 function sentences(words: unknown, path = ""): [string, string][] {
   if (typeof words === "string") return [[path, words]];
@@ -29,6 +32,14 @@ test("every sentence is there in both languages, and none was left in English", 
     ([path, text]) => /[a-z]{3}/.test(text) && spanish.get(path) === text,
   );
   expect(same.map(([path]) => path)).toEqual([".inquiry.material", ".done.final"]);
+});
+
+test("Spanish says what an office in the United States writes, in every catalogue", () => {
+  // A notary public is no “notario”: Cal. Gov. Code 8219.5 forbids the literal translation.
+  const wrong =
+    /[Nn]otario|\b[Ii]mportes?\b|\bratón\b|n\.º|\bJuntos\b|fiarse|propio consejo|A la atención/;
+  for (const words of [ES, LINK_WORDS.es, STATEMENT_WORDS.es, LEDGER_WORDS.es])
+    for (const [path, text] of sentences(words)) expect(`${path} ${text}`).not.toMatch(wrong);
 });
 
 test("letterDay() writes a day as each language does", () => {
