@@ -151,7 +151,7 @@ export const AUTHORITY: Authority = {
     }),
     requirement("standing", {
       sheet: "contractor-standing",
-      title: "Contractor's licence, bond and insurance",
+      title: "Contractor’s license, bond and insurance",
       detail: "None may expire before the work ends.",
       mandatory: true,
     }),

@@ -347,7 +347,7 @@ function addCamera(act: SeedAct, lineId: string, { key, houses, upperEnd, ranOn 
       ranOn,
       looks: "downstream",
       accessPoint: "Cleanout at the upper end",
-      zeroAt: "centre of the cleanout",
+      zeroAt: "center of the cleanout",
       toCounter: upperEnd,
     }),
   ]);

@@ -19,6 +19,7 @@ export const CLOCK_EVENTS = [
   "permit-issued",
   "permit-submitted",
   "corrections-asked",
+  "permit-denied",
   "authority-order",
   "tenant-entry",
   "dye-test",

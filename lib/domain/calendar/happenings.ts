@@ -120,6 +120,7 @@ const STEP_EVENTS = [
   ["submitted", "permit-submitted"],
   ["issued", "permit-issued"],
   ["corrections", "corrections-asked"],
+  ["denied", "permit-denied"],
 ] as const;
 
 function permits(file: LineFile): Happening[] {

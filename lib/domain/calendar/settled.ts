@@ -61,6 +61,7 @@ const SETTLED: Record<ClockEvent, Settling> = {
     hasLeft(file, happening.subjectId, ["submitted", "in-review"]),
   "corrections-asked": (file, { happening }) =>
     hasLeft(file, happening.subjectId, ["corrections", "waiting-on-signatures"]),
+  "permit-denied": (file, { happening }) => hasLeft(file, happening.subjectId, ["denied"]),
   "authority-order": (file, { happening }) =>
     hasSent(file, "authority-response", { from: happening.on, to: null }),
   "inspection-booked": (file, { happening }) =>

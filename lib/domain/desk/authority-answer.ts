@@ -84,6 +84,7 @@ const OFFICE_MUST: Partial<Record<PermitState, string>> = {
   "waiting-on-signatures": "Get the signatures and recordings that the application waits for",
   "returned-incomplete": "Complete the application and submit it again",
   corrections: "Answer the corrections",
+  denied: "Appeal the denial in time, or apply again",
   "approved-fees-due": "Pay the fees, so that the permit is issued",
   "passed-may-backfill": "Backfill and submit the as-built",
   "as-built-rejected": "Mend the as-built and submit it again",

@@ -268,7 +268,7 @@ function hasPermit({ file }: LetterFacts): boolean {
 }
 
 function isDropped(state: PermitState): boolean {
-  return state === "withdrawn" || state === "superseded";
+  return state === "withdrawn" || state === "superseded" || state === "denied";
 }
 
 /** What was built, as it was said; while nobody has said it, the work as it was planned. */

@@ -217,7 +217,7 @@ export const CONSENT_WORDS: Readonly<Record<string, string>> = {
   dig: "to dig",
   pay: "to pay",
   "agreement-signed": "agreement signed",
-  "agreement-notarised": "agreement notarised",
+  "agreement-notarised": "agreement notarized",
   "agreement-recorded": "agreement recorded",
 };
 

@@ -10,6 +10,8 @@ export const PERMIT_STATES = [
   "returned-incomplete",
   "in-review",
   "corrections",
+  "denied",
+  "appealed",
   "approved-fees-due",
   "issued",
   "working",

@@ -67,7 +67,7 @@ export const RUN_COLUMNS: readonly GridColumn[] = [
     title: "Zero at",
     kind: "text",
     width: 18,
-    example: "centre of the cleanout",
+    example: "center of the cleanout",
     hint: "Where the counter was set to zero",
   },
   { key: "fromCounter", title: "Looked from", kind: "feet", width: 9, hint: "Counter reading" },

@@ -82,6 +82,7 @@ const EVENTS: Record<ClockEvent, string> = {
   "permit-issued": "the permit is issued",
   "permit-submitted": "the permit is submitted",
   "corrections-asked": "corrections are asked",
+  "permit-denied": "the permit is denied",
   "authority-order": "the authority orders",
   "tenant-entry": "a tenant’s home is entered",
   "dye-test": "dye goes down the sewer",

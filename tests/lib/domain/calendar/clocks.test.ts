@@ -346,6 +346,16 @@ describe("permits", () => {
     expect(closed).toMatchObject([{ settled: true }]);
   });
 
+  test("clocksOf() counts the days to appeal from a denial, until it is appealed", () => {
+    const rule = aClockRule("Appeal", { event: "permit-denied", count: 14 });
+    const denied = [aPermitStep("1", "p", { state: "denied", on: "2026-11-20" })];
+    const open = clocksOf(fileUnder([rule], { permits, permitSteps: denied }), TODAY);
+    expect(open).toMatchObject([{ on: "2026-12-04", settled: false }]);
+    const appealed = [...denied, aPermitStep("2", "p", { state: "appealed", on: "2026-11-24" })];
+    const closed = clocksOf(fileUnder([rule], { permits, permitSteps: appealed }), TODAY);
+    expect(closed).toMatchObject([{ settled: true }]);
+  });
+
   test("clocksOf() runs to booked inspections and leaves cancelled ones out", () => {
     const inspections = [
       anInspection("i", "p", { bookedFor: "2026-12-02", inspector: "R. Tam" }),

@@ -41,6 +41,18 @@ test("nextPermitStates() allows the usual way from the draft to the final", () =
   });
 });
 
+test("nextPermitStates() takes a denial down as one, and an appeal of it, and lets no work begin", () => {
+  for (const state of ["submitted", "in-review", "corrections"] as const)
+    expect(nextPermitStates(state)).toContain("denied");
+  expect(nextPermitStates("denied")).toEqual(["appealed", "superseded", "withdrawn"]);
+  expect(nextPermitStates("appealed")).toContain("issued");
+  for (const state of ["denied", "appealed"] as const) {
+    expect(isInForce(state)).toBe(false);
+    expect(nextPermitStates(state)).not.toContain("working");
+  }
+  expect(moverOf("denied")).toBe("office");
+});
+
 test("nextPermitStates() lets no work begin before the permit is issued", () => {
   for (const state of PERMIT_STATES.filter((each) => !isInForce(each) && !isDoneWith(each))) {
     expect(nextPermitStates(state)).not.toContain("working");
