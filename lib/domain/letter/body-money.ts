@@ -6,6 +6,7 @@ import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import type { PermitState } from "../permit/permit.ts";
 import { permitStateOf } from "../permit/steps.ts";
+import { citationOf, sourceOf } from "../responsibility/citation.ts";
 import { workStanding } from "./body-work.ts";
 import {
   heading,
@@ -77,11 +78,18 @@ function ruleBlocks({ words, split }: LetterFacts): LetterBlock[] {
   return [paragraph(words.split.ruleLine(rule.title, rule.sentence)), ...reason];
 }
 
-function answersBlocks({ report, words }: LetterFacts): LetterBlock[] {
+/** A rule's source in the reader's language; an agreement stands by its name. */
+function citedWords({ file, words }: LetterFacts, citation: string): string {
+  const rule = file.authority?.rules.find((each) => citationOf(each) === citation);
+  return rule === undefined ? citation : words.split.cited(sourceOf(rule), words.day(rule.asOf));
+}
+
+function answersBlocks(facts: LetterFacts): LetterBlock[] {
+  const { report, words } = facts;
   const rows = heldStretches(report.reaches).map(({ from, to, holder, citation }) => [
     words.stretch(from, to),
     words.holder[holder],
-    citation === "" ? words.split.nothingWritten : citation,
+    citation === "" ? words.split.nothingWritten : citedWords(facts, citation),
   ]);
   return rows.length === 0
     ? []

@@ -92,7 +92,7 @@ export function workTable(facts: LetterFacts): LetterBlock[] {
 function priceOf({ quantity, unit, rate, markup, tax }: ScopeItem, { words }: LetterFacts): string {
   const many = quantity % 100 === 0 ? String(quantity / 100) : plainFeet(quantity);
   const percent = (points: number) => `${points / 100}%`;
-  const base = `${many} ${unit} × ${formatCents(rate)}`;
+  const base = `${many} ${words.split.unit(unit, quantity !== 100)} × ${formatCents(rate)}`;
   const marked = markup === 0 ? "" : words.split.markup(percent(markup));
   return `${base}${marked}${tax === 0 ? "" : words.split.tax(percent(tax))}`;
 }

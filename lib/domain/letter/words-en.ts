@@ -508,6 +508,9 @@ export const EN = {
     answers: "Who is responsible for which stretch, by the rule on file",
     answersHead: ["Stretch", "Responsible", "Where it is written"],
     nothingWritten: "no rule found",
+    cited: (source: string, day: string) => `${source}, as of ${day}`,
+    /** A unit as the office wrote it, in the reader's language where it is a usual one. */
+    unit: (unit: string, _many: boolean) => unit,
     work: "The work",
     workHead: ["Work", "Where", "Price", "Amount"],
     markup: (percent: string) => ` + ${percent} markup`,

@@ -48,6 +48,22 @@ const WORK: Readonly<Record<ScopeKind, string>> = {
   other: "Otro trabajo",
 };
 
+/** Usual units, one and several; any other stays as the office wrote it. */
+const UNITS: Readonly<Record<string, readonly [string, string]>> = {
+  ft: ["pie", "pies"],
+  feet: ["pie", "pies"],
+  "sq ft": ["pie cuadrado", "pies cuadrados"],
+  "cu yd": ["yarda cúbica", "yardas cúbicas"],
+  each: ["unidad", "unidades"],
+  ea: ["unidad", "unidades"],
+  hour: ["hora", "horas"],
+  hours: ["hora", "horas"],
+  day: ["día", "días"],
+  days: ["día", "días"],
+  job: ["obra", "obras"],
+  "lump sum": ["suma global", "sumas globales"],
+};
+
 /** Every standing word of a letter in Spanish, as it is written to neighbors in the United States. */
 export const ES: LetterWords = {
   day: (day) => letterDay(day, "es"),
@@ -541,6 +557,8 @@ export const ES: LetterWords = {
     answers: "Quién es responsable de cada tramo, según la regla del expediente",
     answersHead: ["Tramo", "Responsable", "Dónde está escrito"],
     nothingWritten: "no se encontró regla",
+    cited: (source, day) => `${source}, al ${day}`,
+    unit: (unit, many) => UNITS[unit.toLowerCase()]?.[many ? 1 : 0] ?? unit,
     work: "La obra",
     workHead: ["Obra", "Dónde", "Precio", "Monto"],
     markup: (percent) => ` + ${percent} de recargo`,

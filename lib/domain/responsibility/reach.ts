@@ -1,4 +1,3 @@
-import { formatDate } from "../calendar/format-day.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { TieInFinding } from "../file/report.ts";
 import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
@@ -19,6 +18,7 @@ import {
 } from "./agreement-standing.ts";
 import type { ResponsibilityRule } from "./authority.ts";
 import { type BoundaryPlace, boundaryPlace, partOf } from "./boundary.ts";
+import { citationOf } from "./citation.ts";
 import { unclear, type Verdict, verdictOf } from "./patterns.ts";
 import { reachCosts } from "./reach-cost.ts";
 import type { Holder, ReachFinding } from "./reach-finding.ts";
@@ -160,8 +160,7 @@ function everyKind(holder: Holder): ReachFinding["menders"] {
 function byRule(reach: Reach, around: Around, bench: Bench): Judged {
   const { rule } = bench;
   const verdict = ruleVerdict(reach, bench);
-  const citation =
-    rule === null ? "" : `${rule.citation || rule.title}, as of ${formatDate(rule.asOf)}`;
+  const citation = rule === null ? "" : citationOf(rule);
   if (rule === null || verdict.holder !== "owners") return { ...verdict, answerable: [], citation };
   const shared = answerableUnder(rule.sharedRule, around);
   return {

@@ -10,6 +10,7 @@ import {
   aNotice,
   anAgreement,
   anAnchor,
+  anAuthority,
   anEntry,
   anObservation,
   anOffice,
@@ -20,6 +21,7 @@ import {
   aProperty,
   aRecord,
   aRole,
+  aRule,
   aRun,
   aScopeItem,
   aSplit,
@@ -151,6 +153,27 @@ describe("words that a reader knows", () => {
       language: "es",
     });
     expect(text).toContain("Reparación puntual («Spot repair»), 15.0 pies");
+  });
+
+  test("units, reasons and the day of a rule are in the reader’s language, the office’s words quoted", () => {
+    const rule = aRule("rule", { citation: "QMC 13.08.010", asOf: "2026-10-01" });
+    const file: LineFile = {
+      ...aStreet({
+        authority: anAuthority({ rules: [rule] }),
+        scope: [aScopeItem("s", { unit: "ft", quantity: 2_000, rate: 10_000 })],
+        splits: [aSplit("split", { reason: "All owners asked for it" })],
+      }),
+    };
+    const ruled = { ...file, line: { ...file.line, ruleId: "rule" } };
+    const asked = { kind: "proposed-split", language: "es" } as const;
+    const text = textOf(ruled, ["ottilie", "12"], asked);
+    expect(text).toContain("20 pies × $100.00");
+    expect(text).toContain("«All owners asked for it»");
+    expect(text).toContain("QMC 13.08.010, al 1 de octubre de 2026");
+    expect(text).not.toContain("as of");
+    expect(textOf(ruled, ["ottilie", "12"], { kind: "proposed-split" })).toContain(
+      "QMC 13.08.010, as of October 1, 2026",
+    );
   });
 
   test("fees and other work without a place are no repair", () => {
