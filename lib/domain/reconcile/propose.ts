@@ -11,6 +11,8 @@ import type { Way } from "./ways.ts";
 /** What a proposal is held against, and how things are called. */
 export interface Proposing extends Ways {
   readonly decisions: Decisions;
+  /** False where too little of the record agrees to be sure of any pair. */
+  readonly established: boolean;
   /** Other choices among the pairs that lie more than 5 ft apart. */
   readonly farUnder: readonly Way[];
   readonly entryName: (entryId: string) => string;
@@ -36,7 +38,7 @@ export function proposalsFrom(
       .filter((entry) => mayPropose(entry, placed.tieIn, refused))
       .map((entry) => ({
         entry,
-        pair: proposal(entry, placed.tieIn, { rival, entryName: proposing.entryName }),
+        pair: proposal(entry, placed.tieIn, { rival, ...proposing }),
       }))
       .filter(({ entry, pair }) => !entry.explained || pair.band !== "conflict")
       .map(({ pair }) => pair),
@@ -48,16 +50,25 @@ function meantOnly(rival: Rival): Rival {
   return rival?.meant === "none" ? null : rival;
 }
 
+const TOO_LITTLE =
+  "Too little else of the record agrees with the camera to be sure of it: a person has to look.";
+
 /** One pair as it is put to a person, with what speaks for and against it. */
 function proposal(
   entry: FittedMark,
   tieIn: SeenMark,
-  { rival, entryName }: { rival: Rival; entryName: (entryId: string) => string },
+  {
+    rival,
+    entryName,
+    established,
+  }: Pick<Proposing, "entryName" | "established"> & { readonly rival: Rival },
 ): ProposedPairing {
   const distance = tieIn.station - entry.fittedStation;
   const rawDistance = tieIn.station - entry.station;
   const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
-  const band = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.drawnSide, tieIn.side));
+  const near = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.drawnSide, tieIn.side));
+  const isByChance = near === "same" && !established;
+  const band = isByChance ? "likely" : near;
   return {
     entryId: entry.entryId,
     tieInId: tieIn.tieInId,
@@ -69,6 +80,7 @@ function proposal(
       distanceReason({ distance, rawDistance, tolerance, band }),
       ...likenessReasons({ ...entry, side: entry.drawnSide }, tieIn),
       ...rivalReasons(rival, entryName),
+      ...(isByChance ? [TOO_LITTLE] : []),
     ],
     nearTie: rival !== null,
   };

@@ -51,6 +51,14 @@ export function reconcile(given: ReconcileInput): Reconciliation {
   const isOpen = ({ recordId }: Way) =>
     recordId === null ? fits.decision === null : !fits.isDecided(recordId);
   const byOtherFit = [...ways.leading, ...ways.weak].filter(isOpen);
+  const stations = new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation]));
+  const inView = entries.filter(
+    ({ entryId, explained }) =>
+      isPlaced(chosen, entryId) || (!explained && looked(stations.get(entryId) ?? 0)),
+  ).length;
+  const explained = agreeing([...chosen.fixed, ...chosen.near], tieIns);
+  const established =
+    fits.decision !== null || isEstablished({ entries, chosen, explained, inView });
   const proposing: Proposing = {
     decisions,
     entryName,
@@ -58,6 +66,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
     farUnder: waysUnder(fits.overall, chosen, "far"),
     byOtherFit,
     fitOf: fits.fitOf,
+    established,
   };
   const proposals = proposalsFrom(chosen, proposing);
   const offered = alternativesTo({
@@ -67,12 +76,8 @@ export function reconcile(given: ReconcileInput): Reconciliation {
     fits,
     ways: [...ways.leading, ...ways.under, ...ways.weak],
   });
-  const stations = new Map(fittedEntries.map((entry) => [entry.entryId, entry.fittedStation]));
-  const inView = entries.filter(
-    ({ entryId, explained }) =>
-      isPlaced(chosen, entryId) || (!explained && looked(stations.get(entryId) ?? 0)),
-  ).length;
-  const doubts = doubtsIn(input, { fits, mayPair, chosen, offered, inView, isOpen });
+  const doubting = { fits, mayPair, chosen, offered, explained, established, isOpen };
+  const doubts = doubtsIn(input, doubting);
   return {
     alignment: alignmentOf(input, {
       fits,
@@ -109,10 +114,10 @@ function nothingToCompare({ entries }: ReconcileInput): Reconciliation {
 }
 
 interface AllWays {
-  /** By other fits, and by readings that explain at least two entries more. */
+  /** By other fits, and by readings that explain more entries. */
   readonly leading: readonly Way[];
   readonly under: readonly Way[];
-  /** By readings that explain as much, or one more. */
+  /** By readings that explain as many. */
   readonly weak: readonly Way[];
 }
 
@@ -131,20 +136,16 @@ function waysOf(
   const { overall, own, decision, search } = fits;
   const laid = { entries, tieIns, decisions, overall, own };
   const rivals = decision === null ? search.rivals : [search.best, ...search.rivals];
-  const isStrong = ({ fit, now }: Fits["readings"][number]) => fit.agreeing >= now + 2;
-  const strong = fits.readings.filter(isStrong);
+  const read = waysByReadings(fits.readings, laid);
+  const strong = read.filter(({ explainsMore }) => explainsMore);
   const [first, ...rest] = waysByOtherFits(rivals, laid);
-  const others = waysByReadings(strong, laid);
-  const isFirst = (rivals[0]?.agreeing ?? 0) >= (strong[0]?.fit.agreeing ?? 0);
+  const isFirst = (rivals[0]?.agreeing ?? 0) >= (fits.readings[0]?.fit.agreeing ?? 0);
   const before = first && isFirst ? [first] : [];
   const after = first && !isFirst ? [first] : [];
   return {
-    leading: [...before, ...others, ...after, ...rest],
+    leading: [...before, ...strong, ...after, ...rest],
     under: waysUnder(overall, chosen),
-    weak: waysByReadings(
-      fits.readings.filter((reading) => !isStrong(reading)),
-      laid,
-    ),
+    weak: read.filter(({ explainsMore }) => !explainsMore),
   };
 }
 
@@ -153,17 +154,18 @@ interface Doubting {
   readonly mayPair: MayPair;
   readonly chosen: Placing;
   readonly offered: readonly OfferedWay[];
-  readonly inView: number;
+  /** Entries that agree. */
+  readonly explained: number;
+  readonly established: boolean;
   /** No person has decided on what this way would change. */
   readonly isOpen: (way: Way) => boolean;
 }
 
 function doubtsIn(
   { entries, tieIns }: ReconcileInput,
-  { fits, mayPair, chosen, offered, inView, isOpen }: Doubting,
+  { fits, mayPair, chosen, offered, explained, established, isOpen }: Doubting,
 ): Doubts {
   const placed = [...chosen.fixed, ...chosen.near];
-  const explained = agreeing(placed, tieIns);
   const rivals = fits.decision === null ? fits.search.rivals : [];
   const readings = fits.readings.filter(({ recordId }) => !fits.isDecided(recordId));
   return doubtsOf({
@@ -179,22 +181,23 @@ function doubtsIn(
     ways: offered
       .filter(({ way, alternative }) => isOpen(way) && alternative.explained >= explained)
       .map(({ way, alternative }) => ({ ...way, pairs: alternative.pairs })),
-    established: fits.decision !== null || isEstablished({ entries, placed, explained, inView }),
+    established,
   });
 }
 
 /** At least half of what a run should have seen agrees, or nothing is left that wants an answer. */
 function isEstablished({
   entries,
-  placed,
+  chosen,
   explained,
   inView,
 }: {
   readonly entries: readonly RecordMark[];
-  readonly placed: readonly Placed[];
+  readonly chosen: Placing;
   readonly explained: number;
   readonly inView: number;
 }): boolean {
+  const placed = [...chosen.fixed, ...chosen.near];
   const answered = new Set(placed.flatMap(({ connection }) => connection.entries.map(idOf)));
   const isOpen = (entry: RecordMark) => !entry.explained && !answered.has(entry.entryId);
   if (explained === 0) return !entries.some(isOpen) && placed.length === 0;

@@ -43,7 +43,7 @@ export function rivalOf(placed: Placed, { under, byOtherFit, fitOf }: Ways): Riv
     }
   const used = fitOf(placed.connection.entries[0]?.recordId ?? "");
   for (const way of byOtherFit) {
-    const meant = meantIn(way, placed);
+    const meant = meantIn(way, placed) ?? (isUnpairedBy(way, placed) ? "none" : null);
     if (meant) return { why: whyOf(way.fit, used), meant };
   }
   return placed.nearTie ? { why: null, meant: "none" } : null;
@@ -60,12 +60,27 @@ function meantIn({ placed }: Way, { connection, tieIn }: Placed) {
   return entry ? { entryId: entry.entryId } : null;
 }
 
+/** True where a reading that explains more of the record leaves both without a counterpart. */
+function isUnpairedBy({ recordId, explainsMore, placed }: Way, { connection, tieIn }: Placed) {
+  const [entry] = connection.entries;
+  if (!explainsMore || entry === undefined || entry.recordId !== recordId) return false;
+  return placed.every(
+    (each) =>
+      each.tieIn !== tieIn &&
+      each.connection.entries.every(({ entryId }) => entryId !== entry.entryId),
+  );
+}
+
 /** The words for it: a person has to look. */
 export function rivalReasons(rival: Rival, entryName: (entryId: string) => string): string[] {
   if (!rival) return [];
   const { meant, why } = rival;
   if (meant === "none")
-    return ["That neither has a counterpart is nearly as likely: a person has to look."];
+    return [
+      why === null
+        ? "That neither has a counterpart is nearly as likely: a person has to look."
+        : `Neither has a counterpart ${IF_WORDS[why]}: a person has to look.`,
+    ];
   const what =
     "tieIn" in meant
       ? `${meant.tieIn.label || "Another tie-in"} at ${formatFeet(meant.tieIn.station)}`

@@ -10,6 +10,8 @@ export interface Way {
   readonly fit: Fit;
   /** The one record that is fitted otherwise; null: all of them, or none. */
   readonly recordId: string | null;
+  /** A reading of that record that explains more entries than the one in use. */
+  readonly explainsMore: boolean;
   readonly placed: readonly Placed[];
 }
 
@@ -28,25 +30,30 @@ interface Laid {
 export function waysByOtherFits(rivals: readonly FitScore[], laid: Laid): Way[] {
   return rivals
     .slice(0, MOST_FITS)
-    .map((fit) => wayOf({ fit, recordId: null }, { ...laid, overall: fit }));
+    .map((fit) => wayOf({ fit, recordId: null, explainsMore: false }, { ...laid, overall: fit }));
 }
 
 /** Everything laid out with one record read otherwise than it says of itself. */
 export function waysByReadings(readings: readonly OtherReading[], laid: Laid): Way[] {
-  return readings.map(({ fit, recordId }) =>
-    wayOf({ fit, recordId }, { ...laid, own: new Map([...laid.own, [recordId, fit]]) }),
+  return readings.map(({ fit, recordId, now }) =>
+    wayOf(
+      { fit, recordId, explainsMore: fit.agreeing > now },
+      { ...laid, own: new Map([...laid.own, [recordId, fit]]) },
+    ),
   );
 }
 
 /** Other choices of pairs under the fit that was chosen, hardly worse. */
 export function waysUnder(fit: Fit, chosen: Placing, which: "near" | "far" = "near"): Way[] {
-  return otherPlacings(chosen, which).map((placed) => ({ fit, recordId: null, placed }));
+  return otherPlacings(chosen, which).map((placed) => ({
+    fit,
+    recordId: null,
+    explainsMore: false,
+    placed,
+  }));
 }
 
-function wayOf(
-  of: Pick<Way, "fit" | "recordId">,
-  { entries, tieIns, decisions, overall, own }: Laid,
-): Way {
+function wayOf(of: Omit<Way, "placed">, { entries, tieIns, decisions, overall, own }: Laid): Way {
   const placing = place(fitEntries(entries, { overall, own }), tieIns, decisions);
   return { ...of, placed: [...placing.fixed, ...placing.near] };
 }

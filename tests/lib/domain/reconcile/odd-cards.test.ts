@@ -216,6 +216,25 @@ test("a shift is judged by the entries that lie where a run looked", () => {
   );
 });
 
+test("a pair that agrees alone, where hardly anything else does, is asked and not taken for the same", () => {
+  const stations = [1_000, 2_500, 4_000, 6_000, 7_500];
+  const entries = stations.map((at, i) => anEntryMark(`e${i}`, at));
+  const alone = reconciled(entries, [
+    aSeenMark("t0", 1_010),
+    aSeenMark("t1", 3_300),
+    aSeenMark("t2", 9_000),
+  ]);
+  const [pair] = alone.proposals.filter(({ entryId }) => entryId === "e0");
+  expect(pair).toMatchObject({ tieInId: "t0", band: "likely" });
+  expect(pair?.reasons.at(-1)).toContain("Too little else of the record agrees");
+  const most = reconciled(entries, [
+    aSeenMark("t0", 1_010),
+    aSeenMark("t1", 2_500),
+    aSeenMark("t2", 4_000),
+  ]);
+  expect(most.proposals.map(({ band }) => band)).toEqual(["same", "same", "same"]);
+});
+
 test.each<Oddity>(["none", "mirrored", "meters", "reversed", "doubled"])(
   "nothing firm is false on made-up lines whose card is odd: %s",
   (oddity) => {
@@ -223,11 +242,16 @@ test.each<Oddity>(["none", "mirrored", "meters", "reversed", "doubled"])(
       fc.property(fc.integer({ min: 0, max: 2 ** 31 }), (seed) => {
         const hardness = { shift: 300, scale: 0, noise: 50, wrongSides: 5, oddity };
         const { file, undocumented, built } = knownLine(numbers(seed), hardness);
-        const { tieIns, entries } = reportOn(file, "2026-11-25");
+        const { tieIns, entries, proposals } = reportOn(file, "2026-11-25");
         const outright = tieIns.filter((each) => each.standing === "undocumented" && each.decided);
         const missed = entries.filter(({ standing }) => standing === "on-record-not-seen");
         expect(outright.filter(({ tieIn }) => !undocumented.has(tieIn.id))).toEqual([]);
         expect(missed.filter(({ entryId }) => built.has(entryId))).toEqual([]);
+        const sure = proposals.filter(({ band, nearTie }) => band === "same" && !nearTie);
+        const wrong = sure.filter(
+          ({ entryId, tieInId }) => entryId.replace(/^e| again$/g, "") !== tieInId.slice(1),
+        );
+        expect(wrong.map(({ entryId, tieInId }) => `${entryId}=${tieInId}`)).toEqual([]);
       }),
       { numRuns: 60, seed: 20_261_125 },
     );
