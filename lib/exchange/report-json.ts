@@ -100,20 +100,23 @@ function orNull<T>(id: string | null, name: (id: string) => T): T | null {
 
 function stationsJson(file: LineFile, report: Report): object[] {
   const seen = new Map(file.observations.map((each) => [each.id, each]));
-  return report.stations.map(({ observationId, runId, station, toStation, uncertainty, side }) => {
-    const observation = seen.get(observationId);
-    return {
-      observationId,
-      runId,
-      kind: observation?.kind ?? null,
-      counter: feet(observation?.counter ?? null),
-      station: feet(station),
-      toStation: feet(toStation),
-      uncertainty: feet(uncertainty),
-      side,
-      tieInId: observation?.tieInId ?? null,
-    };
-  });
+  return report.stations.map(
+    ({ observationId, runId, station, toStation, uncertainty, ...found }) => {
+      const observation = seen.get(observationId);
+      return {
+        observationId,
+        runId,
+        kind: observation?.kind ?? null,
+        counter: feet(observation?.counter ?? null),
+        station: feet(station),
+        toStation: feet(toStation),
+        uncertainty: feet(uncertainty),
+        side: found.side,
+        unsureSide: found.unsureSide,
+        tieInId: observation?.tieInId ?? null,
+      };
+    },
+  );
 }
 
 function tieInsJson(report: Report, names: Names): object[] {

@@ -129,8 +129,10 @@ function seenOf(
 ): Result<Observation, Refusal> {
   const drafted = draftedFields(draft);
   const mended = mendedFields(drafted, fields);
-  const reading = mended["counter"] === draft.counter ? draft.reading : "read";
-  const own = { quote: draft.quote, reading, tieInId: null, id: act.newId(), runId };
+  const isAsSaid = mended["counter"] === draft.counter;
+  const reading = isAsSaid ? draft.reading : "read";
+  const uncertainty = isAsSaid ? drafted.uncertainty : null;
+  const own = { quote: draft.quote, reading, uncertainty, tieInId: null, id: act.newId(), runId };
   const parsed = ROW_SHAPES.observations.safeParse({ ...drafted, ...mended, ...own });
   return parsed.success ? ok(parsed.data) : err(refusalAt(draft.key, parsed.error.issues[0]));
 }

@@ -112,6 +112,7 @@ export function aStationed(
     toStation: null,
     uncertainty: 100,
     side: "left",
+    unsureSide: "unknown",
     ...overrides,
   };
 }

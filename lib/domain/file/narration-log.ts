@@ -42,6 +42,7 @@ type DraftedFields = Pick<
   | "material"
   | "diameter"
   | "fitting"
+  | "uncertainty"
   | "videoSecond"
   | "note"
 > & { readonly counter: Cft | null };
@@ -58,6 +59,7 @@ export function draftedFields(draft: Draft): DraftedFields {
     material,
     diameter,
     fitting,
+    uncertainty: draft.slack === 0 ? null : toTenth(draft.slack),
     videoSecond: draft.videoSecond,
     note: noteOf(draft),
   };

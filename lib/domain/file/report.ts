@@ -19,8 +19,11 @@ export interface StationedObservation {
   /** Null: relative only. */
   readonly station: Cft | null;
   readonly toStation: Cft | null;
+  /** The larger of what the run's counter and what the reading itself may be off. */
   readonly uncertainty: Cft | null;
   readonly side: Side;
+  /** The side as a head that turns showed it: told, but nothing is decided by it. */
+  readonly unsureSide: Side;
 }
 
 /** A tie-in with everything computed about it. */

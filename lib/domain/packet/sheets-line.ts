@@ -1,4 +1,4 @@
-import type { EntryFinding, TieInFinding } from "../file/report.ts";
+import type { EntryFinding, StationedObservation, TieInFinding } from "../file/report.ts";
 import { heading, list, paragraph, pictures, table } from "../letter/common.ts";
 import type { LetterBlock, LetterPicture } from "../letter/letter.ts";
 import { EN } from "../letter/words-en.ts";
@@ -8,6 +8,7 @@ import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { CompassPoint } from "../plan/compass.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
+import { counterTolerance } from "../run/convert.ts";
 import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
@@ -175,6 +176,7 @@ function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
     `looking ${run.looks}`,
     `footage from ${FOOTAGE_WORDS[run.measuredFrom]}`,
     `zero at ${run.zeroAt === "" ? "unknown" : run.zeroAt}`,
+    ...(run.selfLeveling === "no" ? ["its head turns, so clock positions are unsure"] : []),
     `anything crossing the pipe: ${run.crossingSeen === "cannot-tell" ? "cannot tell" : run.crossingSeen}`,
   ];
   return [
@@ -217,14 +219,27 @@ function observationRow(
   const tieIn = file.tieIns.find(({ id }) => id === seen.tieInId);
   return [
     `${range(seen.counter, seen.toCounter)}${seen.reading === "between" ? " by time" : ""}`,
-    found?.station == null ? "unknown" : range(found.station, found.toStation),
-    seen.clock === null ? "–" : String(seen.clock),
+    found?.station == null ? "unknown" : stationWords(found),
+    clockWords(seen.clock, found),
     tieIn ? `${whatSeen(seen)} ${tieIn.label}` : whatSeen(seen),
     seen.diameter === null ? "–" : `${seen.diameter} in`,
     seen.material === "unknown" ? "–" : EN.material[seen.material],
     videoWords(seen, stillNumber),
     [seen.code, seen.note].filter((part) => part !== "").join(" "),
   ];
+}
+
+/** `60.5`, or `60.5 ± 4.0` where the reading itself was less sure than the counter. */
+function stationWords({ station, toStation, uncertainty }: StationedObservation): string {
+  const at = range(station ?? 0, toStation);
+  return uncertainty === null || uncertainty <= counterTolerance(station ?? 0)
+    ? at
+    : `${at} ± ${plainFeet(uncertainty)}`;
+}
+
+function clockWords(clock: number | null, found: StationedObservation | undefined): string {
+  if (clock === null) return "–";
+  return (found?.unsureSide ?? "unknown") === "unknown" ? String(clock) : `${clock} (unsure)`;
 }
 
 function videoWords({ videoSecond }: Observation, stillNumber: number): string {

@@ -1,4 +1,5 @@
 import { type Cft, toTenth } from "../line/station.ts";
+import { offBetween } from "./reading-off.ts";
 import type { Observation, Reading } from "./run.ts";
 
 type Timed = Pick<Observation, "counter" | "videoSecond" | "reading">;
@@ -12,7 +13,12 @@ type Timed = Pick<Observation, "counter" | "videoSecond" | "reading">;
 export function counterAt(
   seen: readonly Timed[],
   second: number,
-): { readonly counter: Cft; readonly reading: Reading } | null {
+): {
+  readonly counter: Cft;
+  readonly reading: Reading;
+  /** How far off it may be; null where it was read. */
+  readonly uncertainty: Cft | null;
+} | null {
   const read = seen.flatMap(({ counter, videoSecond, reading }) =>
     reading === "read" && videoSecond !== null && Number.isSafeInteger(counter)
       ? [{ counter, at: videoSecond }]
@@ -22,8 +28,10 @@ export function counterAt(
   const before = sorted.findLast(({ at }) => at <= second);
   const after = sorted.find(({ at }) => at >= second);
   if (before === undefined || after === undefined) return null;
-  if (before.at === after.at) return { counter: before.counter, reading: "read" };
+  if (before.at === after.at)
+    return { counter: before.counter, reading: "read", uncertainty: null };
   const part = (second - before.at) / (after.at - before.at);
   const counter = before.counter + part * (after.counter - before.counter);
-  return { counter: toTenth(counter), reading: "between" };
+  const uncertainty = offBetween(before.counter, after.counter);
+  return { counter: toTenth(counter), reading: "between", uncertainty };
 }

@@ -120,6 +120,31 @@ export function sideOf(clock: number | null, looks: Direction): Side {
   return right === (looks === "upstream") ? "right" : "left";
 }
 
+/** The side that counts, and the one that is only kept because it can't be relied on. */
+export interface Sides {
+  readonly side: Side;
+  /** As a head that turns showed it: told, but never used; else unknown. */
+  readonly unsureSide: Side;
+}
+
+export const UNKNOWN_SIDES: Sides = { side: "unknown", unsureSide: "unknown" };
+
+/**
+ * The side of a clock position in a run. A head that turns in the pipe shows no true clock, so that
+ * its side is kept apart; where the run's known points run against what it says, there is none.
+ */
+export function sidesOf(
+  clock: number | null,
+  { looks, selfLeveling }: Pick<Run, "looks" | "selfLeveling">,
+  { isAgainst }: Pick<Converter, "isAgainst">,
+): Sides {
+  if (isAgainst) return UNKNOWN_SIDES;
+  const side = sideOf(clock, looks);
+  return selfLeveling === "no"
+    ? { side: "unknown", unsureSide: side }
+    : { side, unsureSide: "unknown" };
+}
+
 function aloneProblem(anchor: Anchor): AnchorProblem[] {
   if (isSound(anchor)) return [];
   const isLength = Number.isSafeInteger(anchor.counter) && Number.isSafeInteger(anchor.station);

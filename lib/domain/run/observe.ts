@@ -1,7 +1,9 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { StationedObservation } from "../file/report.ts";
 import type { PipeChange } from "../line/reaches.ts";
-import { type Converter, converterFor, sideOf } from "./convert.ts";
+import type { Cft } from "../line/station.ts";
+import { type Converter, converterFor, sidesOf, UNKNOWN_SIDES } from "./convert.ts";
+import { readingOff } from "./reading-off.ts";
 import type { Observation, Run } from "./run.ts";
 
 type RunFacts = Pick<LineFile, "runs" | "anchors">;
@@ -11,7 +13,9 @@ export function stationObservations(
   file: RunFacts & Pick<LineFile, "observations">,
 ): StationedObservation[] {
   const runs = convertersOf(file);
-  return file.observations.map((seen) => stationOne(seen, runs.get(seen.runId)));
+  return file.observations.map((seen) =>
+    stationOne(seen, runs.get(seen.runId), readingOff(seen, file.observations)),
+  );
 }
 
 /** One converter for each run, by the run's id. */
@@ -42,6 +46,8 @@ export function pipeChanges(
 function stationOne(
   seen: Observation,
   on: { readonly run: Run; readonly converter: Converter } | undefined,
+  /** How far off the reading itself may be. */
+  off: Cft,
 ): StationedObservation {
   const place = on?.converter.toStation(seen.counter) ?? null;
   const end = seen.toCounter === null ? null : (on?.converter.toStation(seen.toCounter) ?? null);
@@ -50,7 +56,7 @@ function stationOne(
     runId: seen.runId,
     station: place?.station ?? null,
     toStation: end?.station ?? null,
-    uncertainty: place?.uncertainty ?? null,
-    side: on && !on.converter.isAgainst ? sideOf(seen.clock, on.run.looks) : "unknown",
+    uncertainty: place === null ? null : Math.max(place.uncertainty, off),
+    ...(on ? sidesOf(seen.clock, on.run, on.converter) : UNKNOWN_SIDES),
   };
 }

@@ -58,6 +58,10 @@ test("decideDrafts() makes observations with the words, their time and how the c
   expect(tap?.note).toContain("of the record: “not on the card”");
   expect(roots).toMatchObject({ kind: "fault", fault: "roots", reading: "between", tieInId: null });
   expect(roots?.note).toMatch(/“maybe”.*worked out by time, ± \d+\.\d ft/);
+  const slack = Number(/± (\d+\.\d) ft/.exec(roots?.note ?? "")?.[1]);
+  expect(roots?.uncertainty).toBe(Math.round(slack * 100));
+  expect(slack).toBeGreaterThan(1);
+  expect(tap?.uncertainty).toBeNull();
   expect(narration().decided).toEqual([
     { key: keys[1], state: "accepted", observationId: tap?.id },
     { key: keys[0], state: "accepted", observationId: roots?.id },
@@ -71,6 +75,7 @@ test("decideDrafts() takes what a person mended; a corrected counter counts as r
   must(decideDrafts(act, { ...at, accept: [{ key: keyOf("roots"), fields }], drop: [] }));
   const [roots] = file().observations;
   expect(roots).toMatchObject({ counter: 6_000, clock: 12, note: "fine roots", reading: "read" });
+  expect(roots?.uncertainty).toBeNull();
   expect(roots?.quote).toContain("roots coming in");
   expect(roots?.id).not.toBe("mine");
 });

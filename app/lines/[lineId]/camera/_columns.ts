@@ -186,6 +186,14 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     pasteHeadings: ["end footage", "end"],
   },
   {
+    key: "uncertainty",
+    title: "Give or take",
+    kind: "feet",
+    width: 7,
+    hint: "Where the reading was only about right, or a range: how far off it may be",
+    pasteHeadings: ["+/-", "±", "plus or minus", "off by", "uncertainty"],
+  },
+  {
     key: "fault",
     title: "Fault",
     kind: "choice",

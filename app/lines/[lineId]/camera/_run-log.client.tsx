@@ -139,6 +139,7 @@ function WithVideo({
         videoSecond: Math.floor(second),
         counter: found?.counter ?? null,
         reading: found?.reading ?? "read",
+        uncertainty: found?.uncertainty ?? null,
       };
       logged.current = grid.current?.add(values, "counter") ?? null;
       const how = found === null ? "type the counter" : "the counter is worked out by time";

@@ -1,12 +1,15 @@
 import type { Side } from "#lib/domain/line/line.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
-import { converterFor, sideOf } from "#lib/domain/run/convert.ts";
-import type { Anchor, Run } from "#lib/domain/run/run.ts";
+import { converterFor, sidesOf } from "#lib/domain/run/convert.ts";
+import { readingOff } from "#lib/domain/run/reading-off.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
 
 /** A reading as typed: not all of it has to be there yet. */
 interface Reading {
   readonly counter?: unknown;
   readonly clock?: unknown;
+  readonly reading?: unknown;
+  readonly uncertainty?: unknown;
 }
 
 /**
@@ -14,16 +17,40 @@ interface Reading {
  * where its run has no anchor; empty while the counter is not typed.
  */
 export function stationWords(
-  { counter, clock }: Reading,
-  { run, anchors }: { readonly run: Run; readonly anchors: readonly Anchor[] },
+  row: Reading,
+  {
+    run,
+    anchors,
+    log,
+  }: {
+    readonly run: Run;
+    readonly anchors: readonly Anchor[];
+    /** What the run saw, as saved. */
+    readonly log: readonly Observation[];
+  },
 ): string {
+  const { counter, clock } = row;
   if (typeof counter !== "number") return "";
-  const { toStation, isAgainst } = converterFor(run, anchors);
-  const seen = sideOf(typeof clock === "number" ? clock : null, run.looks);
-  const side = sideWords(isAgainst ? "unknown" : seen);
-  const found = toStation(counter);
-  if (found === null) return `relative only${side}`;
-  return `${plainFeet(found.station)} ± ${plainFeet(found.uncertainty)} ft${side}`;
+  const converter = converterFor(run, anchors);
+  const { side, unsureSide } = sidesOf(typeof clock === "number" ? clock : null, run, converter);
+  const sides = `${sideWords(side)}${sideWords(unsureSide)}${unsureSide === "unknown" ? "" : " (unsure: the head turns)"}`;
+  const found = converter.toStation(counter);
+  if (found === null) return `relative only${sides}`;
+  const off = readingOff(typedReading(row, { counter, runId: run.id }), log);
+  const uncertainty = Math.max(found.uncertainty, off);
+  return `${plainFeet(found.station)} ± ${plainFeet(uncertainty)} ft${sides}`;
+}
+
+function typedReading(
+  { reading, uncertainty }: Reading,
+  { counter, runId }: { readonly counter: number; readonly runId: string },
+) {
+  return {
+    counter,
+    runId,
+    reading: reading === "between" ? ("between" as const) : ("read" as const),
+    uncertainty: typeof uncertainty === "number" ? uncertainty : null,
+  };
 }
 
 function sideWords(side: Side): string {

@@ -31,9 +31,9 @@ export function ObservationsGrid({
 }) {
   const pictured = rows.some((row) => row.runId === run.id && row.pictureId !== null);
   const columns = useMemo(() => {
-    const stationed = withStation(run, anchors);
+    const stationed = withStation(run, anchors, rows);
     return pictured ? withPicture(stationed, { lineId, run }) : stationed;
-  }, [run, anchors, pictured, lineId]);
+  }, [run, anchors, rows, pictured, lineId]);
   return (
     <RowsGrid
       lineId={lineId}
@@ -51,7 +51,11 @@ export function ObservationsGrid({
   );
 }
 
-function withStation(run: Run, anchors: readonly Anchor[]): GridColumn[] {
+function withStation(
+  run: Run,
+  anchors: readonly Anchor[],
+  log: readonly Observation[],
+): GridColumn[] {
   const [counter, kind, clock, ...rest] = OBSERVATION_COLUMNS;
   const station: GridColumn = {
     key: "station-words",
@@ -61,7 +65,7 @@ function withStation(run: Run, anchors: readonly Anchor[]): GridColumn[] {
     readOnly: true,
     hint: "Feet from the main, how sure, and the side looking upstream",
     computed: (row: GridRow) =>
-      `${stationWords(row, { run, anchors })}${row["reading"] === "between" ? ", by time" : ""}`,
+      `${stationWords(row, { run, anchors, log })}${row["reading"] === "between" ? ", by time" : ""}`,
   };
   const first = [counter, kind, clock].filter((column) => column !== undefined);
   return [...first, station, ...rest];

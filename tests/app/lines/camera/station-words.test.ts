@@ -31,18 +31,26 @@ const AT_MAIN: Anchor = {
 describe("stationWords()", () => {
   // trade.md 2.3 (4): a run that starts at a cleanout and reaches the main at 92.0 sees 31.5 at 60.5.
   test("stationWords() turns a reading into feet from the main, with how sure and the side", () => {
-    expect(stationWords({ counter: 3_150, clock: 9 }, { run: RUN, anchors: [AT_MAIN] })).toBe(
-      "60.5 ± 1.0 ft, right",
-    );
+    expect(
+      stationWords({ counter: 3_150, clock: 9 }, { run: RUN, anchors: [AT_MAIN], log: [] }),
+    ).toBe("60.5 ± 1.0 ft, right");
   });
 
   test("stationWords() says relative only where nothing ties the run to the line", () => {
-    expect(stationWords({ counter: 3_150, clock: null }, { run: RUN, anchors: [] })).toBe(
+    expect(stationWords({ counter: 3_150, clock: null }, { run: RUN, anchors: [], log: [] })).toBe(
       "relative only",
     );
   });
 
+  test("stationWords() says how far off a reading by time may be, and marks the side of a head that turns", () => {
+    const on = { run: RUN, anchors: [AT_MAIN], log: [] };
+    const about = { counter: 3_150, clock: 9, reading: "between", uncertainty: 400 };
+    expect(stationWords(about, on)).toBe("60.5 ± 4.0 ft, right");
+    const turning = { ...on, run: { ...RUN, selfLeveling: "no" as const } };
+    expect(stationWords(about, turning)).toBe("60.5 ± 4.0 ft, right (unsure: the head turns)");
+  });
+
   test("stationWords() stays empty while the counter is not typed", () => {
-    expect(stationWords({ clock: 3 }, { run: RUN, anchors: [AT_MAIN] })).toBe("");
+    expect(stationWords({ clock: 3 }, { run: RUN, anchors: [AT_MAIN], log: [] })).toBe("");
   });
 });

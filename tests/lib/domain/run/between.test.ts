@@ -8,9 +8,17 @@ function read(counter: number, videoSecond: number | null) {
 
 test("counterAt() works a counter out by time, to a tenth of a foot, and says so", () => {
   const seen = [read(3_000, 40), read(1_000, 20), read(9_900, null)];
-  expect(counterAt(seen, 30)).toEqual({ counter: 2_000, reading: "between" });
-  expect(counterAt(seen, 25.03)).toEqual({ counter: 1_500, reading: "between" });
-  expect(counterAt(seen, 20)).toEqual({ counter: 1_000, reading: "read" });
+  expect(counterAt(seen, 30)).toEqual({ counter: 2_000, reading: "between", uncertainty: 1_000 });
+  expect(counterAt(seen, 25.03)).toEqual({
+    counter: 1_500,
+    reading: "between",
+    uncertainty: 1_000,
+  });
+  expect(counterAt(seen, 20)).toEqual({
+    counter: 1_000,
+    reading: "read",
+    uncertainty: null,
+  });
 });
 
 test("counterAt() follows a camera that is pulled back", () => {

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { stationObservations } from "#lib/domain/run/observe.ts";
 import { assignSightings, placeTieIn, sightingsOf } from "#lib/domain/run/sighting.ts";
+import { aStationed } from "#tests/support/answers.ts";
 import { aFile, anAnchor, anObservation, aRun, aTieIn } from "#tests/support/file.ts";
 
 function counted(): () => string {
@@ -152,7 +153,7 @@ test("placeTieIn() takes a person's station as exact, and the sightings' mean ot
 });
 
 test("placeTieIn() puts a tie-in where its one sighting is, and never outside of several", () => {
-  const sighting = { observationId: "", runId: "", toStation: null, side: "left" } as const;
+  const sighting = aStationed("", { side: "left" });
   const at = (station: number) => ({ ...sighting, station, uncertainty: 100 });
   expect(placeTieIn(aTieIn("t"), [at(4_605)]).station).toBe(4_605);
   expect(placeTieIn(aTieIn("t"), [at(4_605), at(4_607)]).station).toBe(4_607);
@@ -160,7 +161,7 @@ test("placeTieIn() puts a tie-in where its one sighting is, and never outside of
 });
 
 test("placeTieIn() trusts the surer sighting more", () => {
-  const sighting = { observationId: "", runId: "", toStation: null, side: "left" } as const;
+  const sighting = aStationed("", { side: "left" });
   const place = placeTieIn(aTieIn("t"), [
     { ...sighting, station: 2_000, uncertainty: 100 },
     { ...sighting, station: 2_100, uncertainty: 300 },
@@ -169,7 +170,7 @@ test("placeTieIn() trusts the surer sighting more", () => {
 });
 
 test("placeTieIn() says by how much sightings contradict one another, and leaves the side open", () => {
-  const sighting = { observationId: "", runId: "", toStation: null } as const;
+  const sighting = aStationed("");
   const place = placeTieIn(aTieIn("t", { side: "unknown" }), [
     { ...sighting, side: "left", station: 2_000, uncertainty: 100 },
     { ...sighting, side: "right", station: 2_500, uncertainty: 100 },
@@ -178,7 +179,7 @@ test("placeTieIn() says by how much sightings contradict one another, and leaves
 });
 
 test("placeTieIn() leans to the side that one sighting gives where another saw the crown", () => {
-  const sighting = { observationId: "", runId: "", toStation: null, station: 0, uncertainty: 100 };
+  const sighting = aStationed("", { station: 0, uncertainty: 100 });
   const place = placeTieIn(aTieIn("t", { side: "unknown" }), [
     { ...sighting, side: "crown" },
     { ...sighting, side: "right" },

@@ -272,6 +272,7 @@ describe("drawStrip()", () => {
             toStation: 4700,
             uncertainty: 100,
             side: "unknown",
+            unsureSide: "unknown",
           },
           {
             observationId: "remark",
@@ -280,6 +281,7 @@ describe("drawStrip()", () => {
             toStation: null,
             uncertainty: 100,
             side: "unknown",
+            unsureSide: "unknown",
           },
         ],
       }),
@@ -457,6 +459,7 @@ describe("drawStrip() beyond the pipe", () => {
       toStation: null,
       uncertainty: 100,
       side: "left" as const,
+      unsureSide: "unknown" as const,
     };
     const drawn = drawStrip(
       FILE,
