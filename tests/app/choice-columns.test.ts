@@ -118,6 +118,20 @@ describe.each(COLUMNS)("%s", (_name, column) => {
   });
 });
 
+// What a sheet of an office says for a choice whose own words are longer.
+test.each([
+  ["place", "stretch", "stretch"],
+  ["place", "Point", "point"],
+  ["place", "branch", "branch"],
+  ["kind", "lining", "line"],
+  ["kind", "Pipe bursting", "burst"],
+  ["kind", "jetting", "clean"],
+])("priced work takes “%s: %s” for what it means", (key, typed, value) => {
+  const column = scopeColumns(FILE, REPORT).find((each) => each.key === key);
+  if (column === undefined) throw new Error(`Priced work has no column ${key}`);
+  expect(parseCell(column, typed)).toEqual({ ok: true, value });
+});
+
 /** Every run of words in it, from the middle as well. */
 function piecesOf(text: string): string[] {
   const words = text.split(" ");

@@ -1,6 +1,7 @@
 import type { Fitting, Material, Side } from "#lib/domain/line/line.ts";
 import type { Stake } from "#lib/domain/party/party.ts";
 import type { Fault, FootageFrom, ObservationKind } from "#lib/domain/run/run.ts";
+import type { Place, ScopeKind } from "#lib/domain/split/scope.ts";
 import type { ControlResult, TestResult } from "#lib/domain/tiein/test.ts";
 
 type Synonyms<T extends string> = Partial<Record<T, readonly string[]>>;
@@ -54,4 +55,19 @@ export const CONTROL_SYNONYMS: Synonyms<ControlResult> = {
   "not-run": ["no control"],
   negative: ["negative", "nothing seen"],
   positive: ["positive", "seen too"],
+};
+
+export const PLACE_SYNONYMS: Synonyms<Place> = {
+  point: ["point"],
+  stretch: ["stretch"],
+  branch: ["branch"],
+  general: ["whole job"],
+};
+
+export const SCOPE_KIND_SYNONYMS: Synonyms<ScopeKind> = {
+  "dig-and-replace": ["open cut", "excavate and replace"],
+  line: ["lining", "liner", "cipp"],
+  burst: ["bursting", "pipe bursting"],
+  cap: ["plug"],
+  clean: ["jetting", "jet"],
 };

@@ -7,6 +7,7 @@ import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
 import { SCOPE_KIND_WORDS } from "#lib/domain/split/work-kind-words.ts";
+import { PLACE_SYNONYMS, SCOPE_KIND_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";
 import { propertyChoices } from "../who/_columns.ts";
 import { OPTION_WORDS } from "./option-terms.ts";
@@ -61,7 +62,13 @@ const TITLE: GridColumn = {
 };
 
 const PLACE: readonly GridColumn[] = [
-  { key: "place", title: "Place", kind: "choice", width: 13, choices: optionsOf(PLACE_WORDS) },
+  {
+    key: "place",
+    title: "Place",
+    kind: "choice",
+    width: 13,
+    choices: optionsOf(PLACE_WORDS, PLACE_SYNONYMS),
+  },
   {
     key: "from",
     title: "From",
@@ -80,7 +87,7 @@ const KIND: GridColumn = {
   kind: "choice",
   width: 18,
   hint: "Decides which holds stop it; until it is said, the strictest that the words allow",
-  choices: optionsOf(SCOPE_KIND_WORDS),
+  choices: optionsOf(SCOPE_KIND_WORDS, SCOPE_KIND_SYNONYMS),
   pasteHeadings: ["method", "type of work"],
 };
 
