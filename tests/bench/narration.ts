@@ -1,6 +1,6 @@
 import fs from "node:fs";
 import path from "node:path";
-import type { Draft, DraftLog } from "#lib/domain/narration/draft.ts";
+import type { Draft, DraftLog, SpokenReading } from "#lib/domain/narration/draft.ts";
 import { draftLog } from "#lib/domain/narration/draft-log.ts";
 
 // How well logs are drafted from talk. The narrations were written, with the log that an experienced
@@ -10,11 +10,16 @@ const FOLDER = path.resolve(import.meta.dirname, "../narrations");
 /** A drafted row is right if one of its kind was expected within so many feet. */
 const NEAR = 1.5;
 
-/** One row of the log that an experienced person would write; feet on the run's counter. */
+/** A spoken distance is right if a true one lies within so many feet. */
+const SAME_READING = 0.3;
+
+/** One row of the log that an experienced person would write; feet from the main where the talk measures from there, else on the run's counter. */
 interface ExpectedRow {
   readonly kind: string;
   readonly at: number;
   readonly to?: number;
+  /** How near counts as right, feet, where the place is worked out by time. */
+  readonly near?: number;
   readonly fault?: string;
   readonly material?: string;
   readonly fitting?: string;
@@ -25,11 +30,19 @@ interface ExpectedRow {
 
 interface Expected {
   readonly speaker: string;
-  readonly direction: "upstream" | "downstream";
+  readonly looks: "upstream" | "downstream";
+  /** What the rows' feet are measured from. The program has to find that out from the talk. */
+  readonly measuredFrom: "access" | "main";
+  /** Whether material rows name what lies upstream, or (else) what begins there as the camera moves. */
+  readonly materialNames?: "upstream";
   /** Feet; what the run's anchors know. */
   readonly mainCounter: number | null;
   /** Feet; what the speaker tells. */
   readonly main: number | null;
+  /** Every true spoken distance, feet. */
+  readonly readings?: readonly number[];
+  /** Numbers spoken that are no distance, as somebody noted them; for the reader. */
+  readonly notDistances?: readonly string[];
   readonly gaps?: readonly (readonly [number, number])[];
   readonly log: readonly ExpectedRow[];
 }
@@ -61,19 +74,22 @@ export function narrations(set: "tuned" | "held-out"): Narrated[] {
       fs.readFileSync(path.join(folder, `${name}.json`), "utf8"),
     );
     const mainCounter = expected.mainCounter === null ? null : expected.mainCounter * 100;
-    return { name, text, expected, log: draftLog(text, { ...expected, mainCounter }) };
+    const { looks } = expected;
+    const log = draftLog(text, { looks, measuredFrom: null, mainCounter });
+    return { name, text, expected, log };
   });
 }
 
 /** Pairs of drafted and expected rows, nearest first, each used once; and what is left on both sides. */
-function compared({ log, expected }: Narrated): {
+function compared(narrated: Narrated): {
   pairs: { draft: Draft; row: ExpectedRow; off: number }[];
   extra: Draft[];
   missing: ExpectedRow[];
 } {
+  const { log, expected } = narrated;
   const near = log.drafts.flatMap((draft) =>
     expected.log.flatMap((row) => {
-      const off = offBy(draft, row);
+      const off = offBy(narrated, draft, row);
       return off === null ? [] : [{ draft, row, off }];
     }),
   );
@@ -90,12 +106,26 @@ function compared({ log, expected }: Narrated): {
 }
 
 /** Feet between the two, the other side of a tie-in counting as another place; null if they do not match. */
-function offBy(draft: Draft, row: ExpectedRow): number | null {
-  if (draft.counter === null || labelOf(draft) !== labelOf(row)) return null;
-  const off = Math.abs(draft.counter / 100 - row.at);
+function offBy({ log, expected }: Narrated, draft: Draft, row: ExpectedRow): number | null {
+  const feet = feetOf({ log, expected }, draft);
+  if (feet === null || labelOf(draftedLabel(expected, draft)) !== labelOf(row)) return null;
+  const off = Math.abs(feet - row.at);
   const side =
     draft.clock !== null && row.clock !== undefined && draft.clock !== row.clock ? 0.01 : 0;
-  return off <= NEAR ? off + side : null;
+  return off <= Math.max(NEAR, row.near ?? 0) ? off + side : null;
+}
+
+/** Where a drafted row lies, on the axis of the log that was expected. */
+function feetOf({ log, expected }: Pick<Narrated, "log" | "expected">, draft: Draft) {
+  if (log.measuredFrom === expected.measuredFrom)
+    return draft.counter === null ? null : draft.counter / 100;
+  return expected.measuredFrom === "main" && draft.fromMain !== null ? draft.fromMain / 100 : null;
+}
+
+function draftedLabel(expected: Expected, draft: Draft): Draft {
+  return expected.materialNames === "upstream"
+    ? { ...draft, material: draft.upstreamMaterial }
+    : draft;
 }
 
 function labelOf(row: {
@@ -104,7 +134,16 @@ function labelOf(row: {
   readonly material?: string;
 }): string {
   if (row.kind === "fault") return `fault ${row.fault}`;
-  return row.kind === "material" ? `material ${row.material}` : row.kind;
+  return row.kind === "material" ? `material ${row.material?.replace("fibre", "fiber")}` : row.kind;
+}
+
+/** Distances that the program uses as places and that nobody gave; none where nobody noted the true ones. */
+export function misread({ log, expected }: Narrated): SpokenReading[] {
+  const { readings } = expected;
+  if (readings === undefined) return [];
+  return log.readings.filter(({ counter }) =>
+    readings.every((reading) => Math.abs(counter / 100 - reading) > SAME_READING),
+  );
 }
 
 /** Figures per kind over several narrations, and over all kinds. */
@@ -163,5 +202,10 @@ export function printNarrations(): void {
         `${kind.padEnd(12)}${String(expected).padEnd(10)}${String(drafted).padEnd(9)}${String(right).padEnd(8)}${precision(score).toFixed(3).padEnd(11)}${recall(score).toFixed(3).padEnd(8)}${error}`,
       );
     }
+    const wrong = narrated.flatMap((one) =>
+      misread(one).map(({ quote, counter }) => `${one.name}: ${counter / 100} ft in “${quote}”`),
+    );
+    console.log(`numbers misread as a distance: ${wrong.length}`);
+    for (const words of wrong) console.log(`  ${words}`);
   }
 }

@@ -1,10 +1,10 @@
 import { type Cft, plainFeet, toTenth } from "../line/station.ts";
-import type { Draft, DraftGap, DraftLog } from "../narration/draft.ts";
+import type { Draft, DraftGap, DraftLog, DraftReading } from "../narration/draft.ts";
 import { draftLog } from "../narration/draft-log.ts";
 import type { Narration } from "../narration/narration.ts";
 import { converterFor } from "../run/convert.ts";
 import { knownPoints } from "../run/footage.ts";
-import type { Anchor, Gap, Observation, Reading, Run } from "../run/run.ts";
+import type { Anchor, Gap, Observation, Run } from "../run/run.ts";
 import type { LineFile } from "./line-file.ts";
 
 /** What a narration says, drafted anew from its text and what its run is tied to. */
@@ -14,8 +14,8 @@ export function logOf(
 ): DraftLog {
   const run = file.runs.find(({ id }) => id === runId);
   return draftLog(text, {
-    direction:
-      run === undefined || converterFor(run, file.anchors).way === 1 ? "upstream" : "downstream",
+    looks: run?.looks ?? "upstream",
+    measuredFrom: run?.measuredFrom ?? null,
     mainCounter: run === undefined ? null : mainCounterOf(run, file.anchors),
   });
 }
@@ -49,14 +49,14 @@ type DraftedFields = Pick<
 
 /** A draft as the fields of an observation; hedges and what was said of the record are in the note. */
 export function draftedFields(draft: Draft): DraftedFields {
-  const { kind, counter, toCounter, clock, fault, material, diameter, fitting } = draft;
+  const { kind, counter, toCounter, clock, fault, diameter, fitting } = draft;
   return {
     kind,
     counter,
     toCounter,
     clock,
     fault,
-    material,
+    material: draft.upstreamMaterial,
     diameter,
     fitting,
     uncertainty: draft.slack === 0 ? null : toTenth(draft.slack),
@@ -71,9 +71,10 @@ export function draftedGap(gap: DraftGap): Omit<Gap, "id" | "runId"> {
   return { fromCounter, toCounter, cause, note: `said: “${quote}”` };
 }
 
-const SLACK_WORDS: Record<Reading, string> = {
+const SLACK_WORDS: Record<DraftReading, string> = {
   read: "counter as said,",
   between: "counter worked out by time,",
+  beyond: "counter worked out by the speed beyond what was said,",
 };
 
 function noteOf({ note, hedges, aboutRecord, reading, slack }: Draft): string {

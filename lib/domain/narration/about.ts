@@ -27,7 +27,7 @@ type Trait = Of<"clock"> | Of<"diameter"> | Of<"material">;
 
 /** Clock, size, material, hedges and what was said of the record, each given to the nearest thing. */
 export function aboutOf(talk: Talk, sense: Sense, thing: Said): About {
-  const around = [-1, 0, 1].flatMap((by) => inSentence(talk, thing.sentence + by));
+  const around = [-1, 0, 1, 2].flatMap((by) => inSentence(talk, thing.sentence + by));
   const traits = around.filter(
     (mark): mark is Trait =>
       isTrait(mark) &&
@@ -91,7 +91,22 @@ function ownerOf(talk: Talk, sense: Sense, trait: Said): number | null {
   const after = sentence.find((mark) => mark.at > trait.at);
   if (before ?? after) return (before ?? after)?.at ?? null;
   if (inSentence(talk, trait.sentence).some((mark) => mark.what === "distance")) return null;
-  return inSentence(talk, trait.sentence - 1).findLast((mark) => isOwner(sense, mark))?.at ?? null;
+  return lastOwner(talk, sense, trait)?.at ?? null;
+}
+
+/** So many sentences back, in one breath, a thing is still what is spoken of: `Wye. Active. Left.` */
+const STILL = 2;
+
+/** The last thing of the sentence before; within a breath, of the one before that as well. */
+function lastOwner(talk: Talk, sense: Sense, mark: Said): Said | null {
+  const { words } = talk.speech;
+  for (let back = 1; back <= STILL; back += 1) {
+    const marks = inSentence(talk, mark.sentence - back);
+    const last = marks.findLast((other) => isOwner(sense, other));
+    if (last && (back === 1 || words[last.from]?.breath === words[mark.from]?.breath)) return last;
+    if (marks.some((other) => other.what === "distance")) return null;
+  }
+  return null;
 }
 
 function nearestIn(talk: Talk, things: readonly Said[], trait: Said): number | null {
@@ -143,7 +158,8 @@ export function recordOwner(
   const own = inSentence(talk, sentence).filter((mark) => isOwner(sense, mark));
   const before = own.findLast((mark) => mark.clause <= clause);
   if (before ?? own[0]) return before ?? own[0] ?? null;
-  const last = inSentence(talk, sentence - 1).findLast((mark) => isOwner(sense, mark)) ?? null;
+  const [first] = inSentence(talk, sentence);
+  const last = first ? lastOwner(talk, sense, first) : null;
   return speaksOfNothing(talk, sentence, last) ? null : last;
 }
 

@@ -1,4 +1,4 @@
-import { inClause, isTurn, type Said, type Talk, talkWith, wordsOf } from "./said.ts";
+import { inSentence, isTurn, type Said, type Talk, talkWith, wordsOf } from "./said.ts";
 
 /** Corrected measures stand this many words at most from the word of correction. */
 const REACH = 14;
@@ -23,9 +23,23 @@ export function withoutCorrected(talk: Talk): Talk {
       replaceLast(talk, mark, changes);
     else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
   }
+  for (const mark of talk.said) if (isSettled(talk, mark)) changes.struck.add(mark.at);
   const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
   const said = left.map((mark, at) => ({ ...corrected(mark, changes), at }));
   return talkWith(talk.speech, said);
+}
+
+/** `twenty-four, twenty-five, call it twenty-five`: the choice is made. */
+function isSettled(talk: Talk, mark: Said): boolean {
+  if (mark.what !== "distance" || !mark.distance.choice) return false;
+  const { from, to } = mark.distance;
+  const next = talk.said.slice(mark.at + 1).find((other) => other.what === "distance");
+  return (
+    next?.what === "distance" &&
+    next.from - mark.to <= 4 &&
+    next.distance.to === null &&
+    (next.distance.from === from || next.distance.from === to)
+  );
 }
 
 /** The new meaning at the old place. */
@@ -41,7 +55,7 @@ function isNoAsCorrection(talk: Talk, mark: Said): boolean {
   if (!isTurn(mark, "negation") || wordsOf(talk, mark.from, mark.to) !== "no") return false;
   const next = talk.said[mark.at + 1];
   const apart = next !== undefined && next.clause !== mark.clause && next.from - mark.to <= 4;
-  if (!next || next.what === "turn" || next.what === "count") return false;
+  if (!next || next.what === "turn" || next.what === "other") return false;
   if (next.what === "thing" && !apart) return false;
   const close = next.from === mark.to || apart;
   return close && lastLike(talk, mark, { next, struck: new Set() }) !== null;
@@ -99,7 +113,7 @@ function lastLike(
           old.what === next.what &&
           !struck.has(old.at) &&
           mark.from - old.to <= REACH &&
-          mark.sentence - old.sentence <= 1 &&
+          mark.sentence - old.sentence <= (old.what === "distance" ? 2 : 1) &&
           sameSort(old, next),
       ) ?? null
   );
@@ -124,11 +138,19 @@ function strikeLast(talk: Talk, mark: Said, changes: Changes): void {
   const last = talk.said
     .slice(0, mark.at)
     .findLast(
-      (old) => old.what === "thing" && !struck.has(old.at) && mark.sentence - old.sentence <= 1,
+      (old) =>
+        /^(thing|distance)$/.test(old.what) &&
+        !struck.has(old.at) &&
+        mark.sentence - old.sentence <= 1,
     );
   if (!last) return;
-  for (const old of inClause(talk, last.clause))
-    if (old.at < mark.at && old.what !== "distance") struck.add(old.at);
+  const named = inSentence(talk, last.sentence).some((old) => old.what === "thing");
+  if (last.what === "distance" && !named) {
+    struck.add(last.at);
+    return;
+  }
+  for (const old of inSentence(talk, last.sentence))
+    if (old.at < mark.at && old.what !== "distance" && inReach(old, last)) struck.add(old.at);
 }
 
 /** `thirty-six not thirty-four`; `that’s not a crack` takes back the crack just named. */
@@ -150,4 +172,8 @@ function strikeDenied(talk: Talk, mark: Said, struck: Set<number>): void {
     old.thing.fault === next.thing.fault
   )
     struck.add(old.at);
+}
+
+function inReach(old: Said, last: Said): boolean {
+  return old.clause === last.clause || old.what === "thing";
 }

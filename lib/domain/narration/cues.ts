@@ -160,6 +160,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 function spoken(lines: readonly string[]): string {
   return lines
     .join("\n")
+    .replace(/<v(?:\.[^ >\n]*)? ([^>\n]+)>/g, "[$1] ")
     .replace(/<[^>\n]*>|\{\\[^}\n]*\}/g, "")
     .replace(/&#(\d{1,6});/g, (_all, code: string) => String.fromCodePoint(Number(code)))
     .replace(/&([a-z]+);/g, (all, name: string) => ENTITIES[name] ?? all)

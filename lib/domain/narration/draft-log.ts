@@ -1,9 +1,19 @@
 import type { Cft } from "../line/station.ts";
 import type { ObscuredBy } from "../run/run.ts";
+import { axisOf, counterOf, fromMainOf } from "./axis.ts";
 import { withoutCorrected } from "./correct.ts";
-import type { Draft, DraftGap, DraftLog, NarrationRun, SpokenReading } from "./draft.ts";
+import type {
+  Draft,
+  DraftGap,
+  DraftLog,
+  NarrationRun,
+  SetAside,
+  SpokenReading,
+  TranscriptProblem,
+} from "./draft.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import { keyOf } from "./key.ts";
+import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
 import { type Ground, groundOf, inOrder, placesOf } from "./place.ts";
 import { inSentence, isTurn, type Of, quoteOf, type Said, talkOf } from "./said.ts";
@@ -11,6 +21,7 @@ import { marksIn } from "./scan.ts";
 import { senseOf } from "./sense.ts";
 import { speechOf } from "./speech.ts";
 import { withEnds } from "./stretch.ts";
+import { middleOf } from "./track.ts";
 import { parseTranscript } from "./transcript.ts";
 
 /**
@@ -24,9 +35,9 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const speech = speechOf(transcript.cues, transcript.format);
   const talk = withoutCorrected(talkOf(speech, marksIn(speech.words)));
   const sense = senseOf(talk);
-  const first = groundOf(talk, sense, run);
-  const mainCounter = mainSaid(first);
-  const ground = groundOf(talk, sense, { ...run, mainCounter: run.mainCounter ?? mainCounter });
+  const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
+  const axis = axisOf(talk, sense, { run, mainSaid: said });
+  const ground = groundOf(talk, sense, axis);
   const rows = merged(withEnds(ground, absorbed(heardIn(ground)))).filter(
     (row) => row.kind !== "main",
   );
@@ -35,8 +46,10 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
     drafts: absorbed(rows).map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),
     gaps: gapsOf(ground, rows),
     readings: readingsOf(ground),
-    mainCounter,
-    problems: transcript.problems,
+    measuredFrom: axis.measuredFrom,
+    setAside: setAsideIn(ground),
+    mainCounter: axis.measuredFrom === "main" ? 0 : said,
+    problems: [...transcript.problems, ...askedIn(ground)],
   };
 }
 
@@ -81,11 +94,13 @@ function draftOf(ground: Ground, row: Heard, nth: number): Draft {
     kind: row.kind === "main" ? "remark" : row.kind,
     counter: row.place.counter,
     toCounter: row.place.toCounter,
+    fromMain: row.place.fromMain ?? fromMainOf(row.place.counter, ground.axis),
     reading: row.place.reading,
     slack: row.place.slack,
     clock: row.clock,
     fault: row.fault,
     material: row.material,
+    upstreamMaterial: row.upstreamMaterial,
     diameter: row.diameter,
     fitting: row.fitting,
     videoSecond: secondOf(row.mark),
@@ -100,21 +115,63 @@ function secondOf(mark: Said): number | null {
   return mark.time === null ? null : Math.floor(mark.time / 1000);
 }
 
+/** Every spoken distance that is used as a place: those on the camera’s way, and those of rows. */
 function readingsOf(ground: Ground): SpokenReading[] {
-  const marks = new Map(ground.talk.said.map((mark) => [mark.at, mark]));
-  return ground.track.flatMap((point) => {
-    const mark = marks.get(point.at);
-    return mark
-      ? [
-          {
-            counter: point.counter,
-            videoSecond: secondOf(mark),
-            quote: quoteOf(ground.talk, mark.clause, mark.clause),
-          },
-        ]
-      : [];
+  const { talk, axis, track } = ground;
+  const spoken = new Set(track.points.filter((point) => point.spoken).map(({ at }) => at));
+  return talk.said.flatMap((mark): SpokenReading[] => {
+    if (mark.what !== "distance" || !spoken.has(mark.at)) return [];
+    const { base } = mark.distance;
+    const quote = quoteOf(talk, mark.clause, mark.clause);
+    return endsOf(mark.distance).flatMap((end) => {
+      const counter = counterOf(end, base, axis);
+      return counter === null ? [] : [{ counter, videoSecond: secondOf(mark), quote }];
+    });
   });
 }
+
+function endsOf(distance: Distance): Cft[] {
+  if (distance.choice) return [middleOf(distance)];
+  return distance.to === null ? [distance.from] : [distance.from, distance.to];
+}
+
+/** The words of a mark as they stand in the text. */
+function wordsAsSpoken(ground: Ground, mark: Said): string {
+  const { spoken, words } = ground.talk.speech;
+  return spoken.slice(words[mark.from]?.from ?? 0, words[mark.to - 1]?.to ?? 0);
+}
+
+function setAsideIn(ground: Ground): SetAside[] {
+  return ground.talk.said.flatMap((mark): SetAside[] => {
+    const why = whyAside(ground, mark);
+    return why === null
+      ? []
+      : [{ words: wordsAsSpoken(ground, mark), why, second: secondOf(mark) }];
+  });
+}
+
+function whyAside(ground: Ground, mark: Said): string | null {
+  if (mark.what === "other") return mark.why;
+  if (mark.what === "diameter") return "a pipe size";
+  if (mark.what !== "distance") return null;
+  if (ground.track.outliers.has(mark.at)) return "it does not fit the distances around it";
+  if (ground.sense.unreal.has(mark.at)) return "said of the record, or not as seen";
+  return mark.distance.kind === "extent" ? "a length, not a place" : null;
+}
+
+/** A number with feet, or read off like a footage, that fits nothing around it: asked, never used. */
+function askedIn(ground: Ground): TranscriptProblem[] {
+  return ground.talk.said.flatMap((mark): TranscriptProblem[] => {
+    if (mark.what !== "distance" || !ground.track.outliers.has(mark.at)) return [];
+    if (mark.distance.weight < ASKED) return [];
+    const line = ground.talk.speech.words[mark.from]?.line ?? 1;
+    const words = wordsAsSpoken(ground, mark);
+    return [{ line, message: `“${words}” jumps against the distances around it and was not used` }];
+  });
+}
+
+/** What weighs less is mostly no distance. */
+const ASKED = 2;
 
 /** Stretches under water, and those where the speaker says that nothing could be seen. */
 function gapsOf(ground: Ground, rows: readonly Heard[]): DraftGap[] {

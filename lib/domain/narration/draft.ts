@@ -1,22 +1,39 @@
 import type { Fitting, Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
-import type { Direction, Fault, ObscuredBy, ObservationKind, Reading } from "../run/run.ts";
+import type {
+  Direction,
+  Fault,
+  FootageFrom,
+  ObscuredBy,
+  ObservationKind,
+  Reading,
+} from "../run/run.ts";
+
+/**
+ * How a place was found: `read` was spoken there; `between` was worked out by time between two that
+ * were spoken; `beyond` by the speed, after the last or before the first that was.
+ */
+export type DraftReading = Reading | "beyond";
 
 /** One row of an observation log as drafted from what was said. A person accepts, mends or drops it. */
 export interface Draft {
   /** The same for the same words at the same place of the text. */
   readonly key: string;
   readonly kind: ObservationKind;
-  /** On the run's counter; null where nothing said tells where it is. */
+  /** On the run's footage; null where nothing said tells where it is. */
   readonly counter: Cft | null;
   readonly toCounter: Cft | null;
-  /** `between`: worked out by time between two spoken readings. */
-  readonly reading: Reading;
+  /** Feet from the main (hundredths); null where the footage at the main is not known. */
+  readonly fromMain: Cft | null;
+  readonly reading: DraftReading;
   /** How far off the counter may be, by the speaker's own words or by working out. */
   readonly slack: Cft;
   readonly clock: number | null;
   readonly fault: Fault | null;
+  /** Of a branch; of the pipe, what begins here as the camera goes. */
   readonly material: Material;
+  /** Of the pipe, what lies upstream of here, as a log keeps it; else as the material. */
+  readonly upstreamMaterial: Material;
   readonly diameter: number | null;
   readonly fitting: Fitting;
   readonly videoSecond: number | null;
@@ -37,6 +54,14 @@ export interface DraftGap {
   readonly toCounter: Cft;
   readonly cause: ObscuredBy;
   readonly quote: string;
+}
+
+/** A number that was spoken and is no place, with why. */
+export interface SetAside {
+  readonly words: string;
+  readonly why: string;
+  /** Null in text without times. */
+  readonly second: number | null;
 }
 
 /** A distance as it was spoken, on the run's counter: what the rows between are worked out from. */
@@ -63,14 +88,21 @@ export interface DraftLog {
   readonly gaps: readonly DraftGap[];
   /** Every counter reading that was spoken, in the order of speaking. */
   readonly readings: readonly SpokenReading[];
-  /** The counter at the main connection, where the speaker said that the camera is there. */
+  /** What the footages are measured from, by the talk; by the run where the talk leaves it open. */
+  readonly measuredFrom: FootageFrom;
+  /** Numbers that are no place. */
+  readonly setAside: readonly SetAside[];
+  /** The footage at the main connection, where the speaker said that the camera is there. */
   readonly mainCounter: Cft | null;
   readonly problems: readonly TranscriptProblem[];
 }
 
 /** What the run knows that the words leave out. */
 export interface NarrationRun {
-  readonly direction: Direction;
+  /** Which way the lens looks. */
+  readonly looks: Direction;
+  /** Null where nobody said: then the talk decides. */
+  readonly measuredFrom: FootageFrom | null;
   /** Counter at the main connection by the run's anchors; for distances given from the main. */
   readonly mainCounter: Cft | null;
 }

@@ -1,6 +1,7 @@
 import type { Fitting, Material } from "../line/line.ts";
 import type { Fault, ObservationKind } from "../run/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
+import { counterOf } from "./axis.ts";
 import { pipeSaid } from "./pipe.ts";
 import { type Ground, type Place, placesOf } from "./place.ts";
 import {
@@ -24,6 +25,8 @@ export interface Heard {
   readonly clock: number | null;
   readonly diameter: number | null;
   readonly material: Material;
+  /** Of the pipe itself, upstream of here; else as the material. */
+  readonly upstreamMaterial: Material;
   readonly hedges: readonly string[];
   readonly aboutRecord: string;
   readonly notes: readonly string[];
@@ -44,9 +47,43 @@ export function heardIn(ground: Ground): Heard[] {
   const things = ground.talk.said.flatMap((mark) =>
     isOwner(ground.sense, mark) && isSeen(ground, mark) ? heardThing(ground, mark) : [],
   );
-  return [...things, ...heardPipe(ground), ...recordRemarks(ground)].sort(
+  const seen = things.filter(
+    (row) => !isWayOut(ground, row) && !isOpening(ground, row) && !isUnknownAgain(row),
+  );
+  return [...seen, ...heardPipe(ground), ...recordRemarks(ground)].sort(
     (a, b) => a.mark.at - b.mark.at,
   );
+}
+
+/** The way in or out, which nobody read a footage at: `we’re back up in the riser`. */
+function isWayOut(ground: Ground, row: Heard): boolean {
+  if (row.kind !== "cleanout") return false;
+  const { points } = ground.track;
+  const first = points.find(({ counter }) => counter > 0)?.at ?? 0;
+  if (row.place.reading === "read") return row.place.counter === 0 && row.mark.at < first;
+  return row.mark.at < first || row.mark.at > (points.at(-1)?.at ?? 0);
+}
+
+/** What was told before the footage was set is how the day began, not what the camera saw. */
+function isOpening(ground: Ground, row: Heard): boolean {
+  const zero = ground.track.points.find(({ counter }) => counter === 0);
+  if (zero === undefined || zero.at < 0 || row.kind === "material" || row.kind === "main")
+    return false;
+  const set = ground.talk.said[zero.at]?.sentence ?? 0;
+  const { words } = ground.talk.speech;
+  const breath = words[row.mark.from]?.breath;
+  const ofPipe = ground.talk.said.some(
+    (mark) => mark.what === "material" && words[mark.from]?.breath === breath,
+  );
+  if (ofPipe && (row.kind === "deposit" || row.fault === "worn-surface")) return false;
+  const own = row.place.reading === "read" && row.place.counter !== 0;
+  const begun = ground.track.points.some(({ at }) => at < zero.at);
+  return !begun && !own && row.mark.at < zero.at && row.mark.sentence <= set;
+}
+
+/** `same hole, same counter`: nothing of the kind was told before, so it is the way in. */
+function isUnknownAgain(row: Heard): boolean {
+  return row.again && row.antecedent === null && row.fault === "hole";
 }
 
 /** Where the camera went in, and the end of a stretch, are no findings. */
@@ -61,8 +98,15 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
     (other) => other.what === "distance" && other.distance.from === 0,
   );
   if (zero) return true;
+  if (/^(still|we went in|i went in|we came in)\b/.test(wordsOf(ground.talk, mark.to, mark.to + 3)))
+    return true;
   const lead = wordsOf(ground.talk, mark.from - 7, mark.from);
-  return /\b(go(ing)? in|in at|in through|went in|from|start(ing)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside)\b( \w+){0,4}$/.test(
+  if (
+    /\b(of|the|up the|up in the|in the)$/.test(lead) &&
+    wordsOf(ground.talk, mark.from, mark.to) === "riser"
+  )
+    return true;
+  return /\b(go(ing)? in|in at|in through|went in|same|from|start(ing)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside|accessed|access)\b( \w+){0,4}$/.test(
     lead,
   );
 }
@@ -101,6 +145,7 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
         clock,
         diameter: about.diameter,
         material: about.material,
+        upstreamMaterial: about.material,
         hedges: about.hedges,
         aboutRecord: about.aboutRecord,
         notes: place.note === "" ? [] : [place.note],
@@ -136,6 +181,7 @@ function heardPipe(ground: Ground): Heard[] {
     const spot = place ?? {
       counter: null,
       toCounter: null,
+      fromMain: null,
       reading: "between",
       slack: 0,
       note: "",
@@ -148,6 +194,7 @@ function heardPipe(ground: Ground): Heard[] {
       place: { ...spot, toCounter: null },
       diameter: said.diameter,
       material: said.material,
+      upstreamMaterial: said.upstream,
       hedges: hedgesBeside(ground, said.mark),
       notes: [said.note, spot.note].filter((note) => note !== ""),
       clauses: spanOf([said.mark.clause, ...(spot.clause === null ? [] : [spot.clause])]),
@@ -161,6 +208,7 @@ const BARE = {
   clock: null,
   diameter: null,
   material: "unknown",
+  upstreamMaterial: "unknown",
   hedges: [],
   aboutRecord: "",
   again: false,
@@ -175,7 +223,10 @@ function hedgesBeside(ground: Ground, mark: Said): string[] {
     .map((other) => wordsOf(ground.talk, other.from, other.to));
 }
 
-/** What was said about the record by itself: `the card shows one at forty-four, not seeing it`. */
+/**
+ * What was said about the record by itself: `the card shows one at forty-four, not seeing it`. It
+ * stands where the record puts it, if the camera passes there about then, else where it was said.
+ */
 function recordRemarks(ground: Ground): Heard[] {
   const { talk, sense } = ground;
   const bySentence = new Map<number, Said>();
@@ -190,11 +241,30 @@ function recordRemarks(ground: Ground): Heard[] {
     const last = marks.at(-1)?.clause ?? mark.clause;
     const clauses = spanOf([mark.clause, last]);
     const aboutRecord = quoteOf(talk, ...clauses);
-    const [place] = placesOf(ground, mark);
+    const place = remarkPlace(ground, mark);
     return says && place && place.counter !== null
       ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, notes: [], clauses }]
       : [];
   });
+}
+
+/** Past a record's place by more than this, hundredths of a foot, the camera is not about there. */
+const ABOUT = 300;
+
+function remarkPlace(ground: Ground, mark: Said): Place | null {
+  const { points } = ground.track;
+  const before = points.findLast(({ at }) => at < mark.at);
+  if (!before || (before.counter === 0 && !points.some(({ at }) => at > mark.at))) return null;
+  const [place] = placesOf(ground, mark);
+  const claimed = inSentence(ground.talk, mark.sentence).find(
+    (other): other is Of<"distance"> => other.what === "distance",
+  );
+  if (place?.reading === "read" || !claimed) return before.counter === 0 ? null : (place ?? null);
+  const counter = counterOf(claimed.distance.from, claimed.distance.base, ground.axis);
+  const after = points.find(({ at }) => at > mark.at) ?? before;
+  const [low, high] = [before.leaves, after.counter].sort((a, b) => a - b);
+  const near = counter !== null && counter >= (low ?? 0) - ABOUT && counter <= (high ?? 0) + ABOUT;
+  return place && near ? { ...place, counter, reading: "between" } : (place ?? null);
 }
 
 function spanOf(clauses: readonly number[]): [number, number] {

@@ -16,6 +16,8 @@ export interface Distance {
   readonly slack: Cft;
   /** Said as a choice, `thirty-four or thirty-five`: a point somewhere between. */
   readonly choice: boolean;
+  /** How much speaks for its being a distance, against the other numbers of the talk. */
+  readonly weight: number;
 }
 
 /** What stretch of words means something, by their indexes. */
@@ -31,6 +33,6 @@ export type Meaning =
   | { readonly what: "distance"; readonly distance: Distance }
   | { readonly what: "clock"; readonly clock: number }
   | { readonly what: "diameter"; readonly inches: number }
-  | { readonly what: "count"; readonly value: number };
+  | { readonly what: "other"; readonly value: number; readonly why: string };
 
 export type Mark = Span & Meaning;

@@ -1,33 +1,109 @@
 import { clockTime, hourAt, hourEnd } from "./hour.ts";
 import type { Distance, Mark } from "./mark.ts";
+import { whyNoDistance } from "./role.ts";
+import type { Word } from "./speech.ts";
 import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
 import { BEND, BEND_ANGLES } from "./things.ts";
 
 const FOOT = new Set(["foot", "feet", "ft", "footer"]);
 const INCH = new Set(["inch", "inches"]);
-/** Beyond this many feet a number is no counter reading but a house number or a year. */
-const FARTHEST = 100_000;
 
-/** What the number that begins at `at` measures, if one does. The words are those of one clause. */
-export function measureAt(
-  words: readonly string[],
-  at: number,
-  capitals: readonly boolean[],
-): Mark | null {
+/** The words of one clause, and what was said around it. */
+export interface ClauseWords {
+  readonly words: readonly string[];
+  readonly said: readonly Word[];
+  /** What was said before the clause in the same breath. */
+  readonly lead: string;
+  /** What follows it in the same sentence. */
+  readonly follow: string;
+}
+
+/** What the number that begins at `at` measures, if one does. */
+export function measureAt(clause: ClauseWords, at: number): Mark | null {
+  const { words } = clause;
   const time = clockTime(words, at);
   if (time) return time;
+  const written = writtenAt(clause, at);
+  if (written) return written;
   const number = spokenNumber(words, at) ?? vagueNumber(words, at);
-  if (!number) return null;
+  if (!number) return words[at] === "zeroed" ? zeroed(at) : null;
   return (
-    hourAt(words, at, number) ??
+    hourOf(clause, at, number) ??
     angleAt(words, at, number) ??
     inchesAt(words, at, number) ??
-    (isOther(words, at, number, capitals) ? counted(at, number) : distanceAt(words, at, number))
+    roleOf(clause, at, number) ??
+    distanceAt(clause, at, number)
   );
 }
 
-function counted(at: number, number: SpokenNumber): Mark {
-  return { what: "count", value: number.value / 100, from: at, to: number.to };
+/** `I’m zeroed at the cap`: the footage is zero. */
+function zeroed(at: number): Mark {
+  const distance: Distance = {
+    kind: "at",
+    from: 0,
+    to: null,
+    base: "counter",
+    slack: 0,
+    choice: false,
+    weight: 3,
+  };
+  return { what: "distance", distance, from: at, to: at + 1 };
+}
+
+/** What is written as no distance ever is: dates, fractions, sizes, telephone numbers, references. */
+function writtenAt(clause: ClauseWords, at: number): Mark | null {
+  const text = clause.words[at] ?? "";
+  if (/^\d+\/\d+$/.test(text))
+    return INCH.has(clause.words[at + 1] ?? "")
+      ? other(at, at + 2, "a size")
+      : other(at, at + 1, "a part of something");
+  if (/^\d+x\d+$/.test(text)) return other(at, at + 1, "a size");
+  if (/^\d+\/\d+\/\d+$|^\d+(st|nd|rd|th)$/.test(text)) return other(at, at + 1, "a date");
+  if (/^\d+:\d\d$/.test(text)) return other(at, at + 1, "a time of day");
+  if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/.test(text))
+    return other(at, at + 1, "a reference or telephone number");
+  return null;
+}
+
+function other(from: number, to: number, why: string, value = 0): Mark {
+  return { what: "other", value, why, from, to };
+}
+
+/** Hours tell where in the pipe; `call it eleven o’clock now` tells when. */
+function hourOf({ words }: ClauseWords, at: number, number: SpokenNumber): Mark | null {
+  const mark = hourAt(words, at, number);
+  if (!mark) return null;
+  const before = words.slice(Math.max(0, at - 3), at).join(" ");
+  const time =
+    /^(now|this morning|already|a|in the morning|tomorrow|today|sharp)$/.test(
+      words[mark.to] ?? "",
+    ) || /\b(until|till|by|before|after|call it|since)$/.test(before);
+  return time ? other(at, mark.to, "a time of day") : mark;
+}
+
+function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | null {
+  const { words, said } = clause;
+  const length = withUnit(words, number);
+  const unit = length.unit;
+  const before = [...clause.lead.split(" "), ",", ...words.slice(0, at)].filter(
+    (word) => word !== "",
+  );
+  const after = [...words.slice(unit ? length.to : number.to), ",", ...clause.follow.split(" ")];
+  const next = said[number.to];
+  const why = whyNoDistance({
+    number,
+    lead: before.slice(-12).join(" "),
+    follow: after
+      .filter((word) => word !== "")
+      .slice(0, 8)
+      .join(" "),
+    written: words[at] ?? "",
+    possessive: said[number.to - 1]?.possessive === true && !FOOT.has(words[number.to] ?? ""),
+    beforeName: next?.capital === true && /^[a-z]/.test(next.text) && !FOOT.has(next.text),
+    first: at === 0,
+    unit,
+  });
+  return why === null ? null : other(at, unit ? length.to : number.to, why, number.value / 100);
 }
 
 /** `a couple of feet`, `a few feet`. */
@@ -38,7 +114,7 @@ function vagueNumber(words: readonly string[], at: number): SpokenNumber | null 
   ]).get(words[at] ?? "");
   if (value === undefined) return null;
   const to = words[at + 1] === "of" ? at + 2 : at + 1;
-  return FOOT.has(words[to] ?? "") ? { value, to, parts: false } : null;
+  return FOOT.has(words[to] ?? "") ? { value, to, parts: false, style: "plain", one: false } : null;
 }
 
 /** `a forty-five`: a bend, not a distance. */
@@ -67,68 +143,15 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
     /^(of|deep|or|wide|down|in|off|gap|offset|drop|crack|hole|long|out)$/.test(words[to] ?? "") ||
     size < 2
   )
-    return counted(at, { ...number, to });
+    return other(at, to, "a size", size);
   return { what: "diameter", inches: size, from: at, to };
 }
 
 const OTHER_UNIT =
-  /^(percent|%|degrees?|gallons?|minutes?|minute|seconds?|hours?|hour|years?|year|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|families|places|spots|pieces|more|of|pipes?|joints|ones|mile|miles|weeks?|months?|by|foot-candles|hundred|thousand|th|st|rd|nd|lines|guys|owners)$/;
-/** `three foot joints`, `six foot deep`: how the pipe lies, not where. */
-const PIECES =
-  /^(joints?|sections?|pieces?|sticks?|lengths?|deep|down|wide|tall|high|ladder|diameter)$/;
-const ADDRESS =
-  /^(number|house|lot|unit|apartment|apt|#|address|street|suite|parcel|building|since|year|schedule|sdr|route|highway|permit|truck|job|ticket|file|page|step|camera)$/;
-const AT =
-  /^(at|around|about|roughly|approximately|near|reads|reading|says|showing|show|counter|footage|is|that's|it's|we're|i'm|on|past|over|under|of|exactly|say|mark|to|from|between|until|through|bout|be|was|called|it|put|puts|now|maybe|only|clear)$/;
+  /^(percent|%|degrees?|gallons?|minutes?|seconds?|hours?|years?|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|more|weeks?|months?|by|thousand|guys|owners|quarters?|thirds?)$/;
 
-/** Counts, house numbers, years, percentages: numbers that are no distance. */
-function isOther(
-  words: readonly string[],
-  at: number,
-  number: SpokenNumber,
-  capitals: readonly boolean[],
-): boolean {
-  const next = words[number.to] ?? "";
-  const before = words[at - 1] ?? "";
-  if (number.value > FARTHEST) return true;
-  if (FOOT.has(next)) return PIECES.test(words[number.to + 1] ?? "");
-  if (OTHER_UNIT.test(next)) return true;
-  if (ADDRESS.test(before) || isHouse(words, at, number)) return true;
-  if (capitals[number.to] && /^\d+$/.test(words[at] ?? "")) return isStreet(words, number.to);
-  return !number.parts && number.value <= 1200 && isCount(words, at, number);
-}
-
-/** `the cleanout at 211`. */
-function isHouse(words: readonly string[], at: number, number: SpokenNumber): boolean {
-  const lead = words.slice(Math.max(0, at - 2), at).join(" ");
-  return (
-    number.value >= 10_000 &&
-    /^(cleanout|out|house|yard|building|place|garage|duplex|here) at$/.test(lead)
-  );
-}
-
-function isStreet(words: readonly string[], from: number): boolean {
-  const next = words.slice(from, from + 3);
-  return next.some((word) =>
-    /^(street|st|avenue|ave|lane|row|road|rd|drive|court|alley|way|place|walk|terrace)$/.test(word),
-  );
-}
-
-/** Small whole numbers without a unit count things, unless they stand where a reading would. */
-function isCount(words: readonly string[], at: number, number: SpokenNumber): boolean {
-  const next = words[number.to] ?? "";
-  const before = words[at - 1] ?? "";
-  const one = words[at] === "one";
-  const said = AT.test(before);
-  if (one) return !/^(counter|footage|reads|reading|at)$/.test(before) || next !== "";
-  if (/^(this|that|other|the|only|no|these|those|all|got|see|two|another|last|first)$/.test(before))
-    return true;
-  if (/[a-z]{2,}s$/.test(next) && !/^(is|was|this|abs|us|there's|it's|that's)$/.test(next))
-    return true;
-  return !(said || at === 0);
-}
-
-function distanceAt(words: readonly string[], at: number, number: SpokenNumber): Mark {
+function distanceAt(clause: ClauseWords, at: number, number: SpokenNumber): Mark {
+  const { words } = clause;
   const first = withUnit(words, number);
   const second = rangeEnd(words, at, first.to);
   const end = second?.to ?? first.to;
@@ -145,8 +168,39 @@ function distanceAt(words: readonly string[], at: number, number: SpokenNumber):
     base: after?.base ?? (back ? "main" : "counter"),
     slack: slackOf(words, at, end),
     choice: second?.choice ?? false,
+    weight: weightOf(clause, at, {
+      number,
+      unit: first.unit,
+      fromSomewhere: after !== null || back,
+      ranged: second !== null,
+    }),
   };
   return { what: "distance", distance, from: at, to: after?.to ?? end };
+}
+
+/** How much speaks against a bare hundred or more, by the way in which it was read off. */
+const HOUSE_LIKE = { plain: 0.5, short: 1.5, pairs: 1.5 } as const;
+
+/** Spoken with feet, tenths, the counter or the main it is one; by itself it may be. */
+function weightOf(
+  { words, said, lead }: ClauseWords,
+  at: number,
+  {
+    number,
+    unit,
+    fromSomewhere,
+    ranged,
+  }: { number: SpokenNumber; unit: boolean; fromSomewhere: boolean; ranged: boolean },
+): number {
+  const before = [...lead.split(" "), ...words.slice(0, at)].slice(-4).join(" ");
+  const counter =
+    /\b(counter|footage|reads|reading|mark)\b/.test(before) ||
+    /^(on the counter|on the footage|even)\b/.test(words.slice(number.to, number.to + 3).join(" "));
+  if (unit || fromSomewhere || counter || number.parts) return 3;
+  const whole = number.value % 100 === 0 && number.value >= 10_000;
+  const house = whole ? HOUSE_LIKE[number.style] : 0;
+  if (/\b(at|around|near|about|@)$/.test(before) || ranged) return 2 - house;
+  return (at === 0 || said[at - 1]?.clause !== said[at]?.clause ? 2 : 1) - house;
 }
 
 interface Length {
@@ -157,6 +211,8 @@ interface Length {
 
 /** `31 foot 6`, `thirty-one feet six inches`, `thirty-four feet and a half`, `34.5 feet`. */
 function withUnit(words: readonly string[], number: SpokenNumber): Length {
+  const { value } = number;
+  if (isOnward(words, number)) return { value, to: number.to + 2, unit: true };
   if (!FOOT.has(words[number.to] ?? "")) return { value: number.value, to: number.to, unit: false };
   const at = number.to + 1;
   const half = /^and (a half|a quarter|three quarters)/.exec(words.slice(at, at + 3).join(" "));
@@ -172,6 +228,11 @@ function withUnit(words: readonly string[], number: SpokenNumber): Length {
     return { value: number.value + more.value / 10, to: more.to, unit: true };
   if (!more || more.value >= 1200) return { value: number.value, to: at, unit: true };
   return withInches(words, { number, at, more });
+}
+
+/** `seven more feet` */
+function isOnward(words: readonly string[], { to }: SpokenNumber): boolean {
+  return /^(more|further|farther)$/.test(words[to] ?? "") && FOOT.has(words[to + 1] ?? "");
 }
 
 const HALVES = new Map([
@@ -242,28 +303,28 @@ function kindOf(
   if (!unit) return "at";
   const before = words.slice(Math.max(0, at - 3), at).join(" ");
   const after = words.slice(end, end + 2).join(" ");
+  if (/^(more|further|farther)$/.test(words[end - 2] ?? "")) return "relative";
   if (measuredFrom(words, end)) return "at";
   if (
-    /^(past|beyond|further|farther|later|more|after|before|short of|shy of|on from|further on|up from|back from|upstream of|ahead)/.test(
+    /^(past|beyond|further|farther|later|more|after|before|short of|shy of|on from|further on|up from|back from|upstream of|ahead|on$|on there's|on we|on i|on up)/.test(
       after,
     ) &&
     value <= 4000
   )
     return "relative";
   if (
-    /(first|first couple of|for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|goes about|lasts|lasts about|about a)$/.test(
+    /(first|first couple of|for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|runs maybe|goes|goes about|goes maybe|goes for|lasts|lasts about|lasts maybe|about a)$/.test(
       before,
     ) &&
     !/at about a$/.test(before)
   )
     return "extent";
-  if (
-    /^(of|long|section|stretch|worth|run|piece|deep|wide|high|tall|cover|stick|crack|belly|sag|gap)( |$)/.test(
-      after,
-    )
-  )
+  if (/^(of|long|section|stretch|worth|run|piece|deep|wide|high|tall|cover|stick)( |$)/.test(after))
     return "extent";
-  return "at";
+  return /^(crack|belly|sag|gap|split)( |$)/.test(after) &&
+    /\b(a|an|the|about|another|maybe)$/.test(before)
+    ? "extent"
+    : "at";
 }
 
 function isBackwards(words: readonly string[], end: number): boolean {

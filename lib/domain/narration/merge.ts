@@ -30,9 +30,9 @@ function isSame(row: Heard, next: Heard): boolean {
 
 /** The same thing named once more, where at most one of the two mentions has a reading. */
 function isNamedAgain(row: Heard, next: Heard): boolean {
-  const loose = next.place.reading === "between";
+  const loose = next.place.reading !== "read";
   const close = next.mark.sentence - row.mark.sentence <= 1 || isSoon(row, next);
-  if (next.again) return loose || (close && row.place.reading === "between");
+  if (next.again) return loose || (close && row.place.reading !== "read");
   if (!loose) return close && row.place.counter === null;
   if (next.mark.sentence === row.mark.sentence) return true;
   return close && isLong(row) && isSoon(row, next, AT_ONCE);
@@ -71,7 +71,7 @@ function isWithin(row: Heard, next: Heard): boolean {
 }
 
 function together(row: Heard, next: Heard): Heard {
-  const better = row.place.reading === "between" && next.place.reading === "read";
+  const better = row.place.reading !== "read" && next.place.reading === "read";
   const ended =
     row.place.toCounter === null && next.place.toCounter !== null && next.place.counter !== null;
   const near = next.clauses[0] - row.clauses[1] <= 3;
@@ -83,6 +83,8 @@ function together(row: Heard, next: Heard): Heard {
     clock: row.clock ?? next.clock,
     diameter: row.diameter ?? next.diameter,
     material: row.material === "unknown" ? next.material : row.material,
+    upstreamMaterial:
+      row.upstreamMaterial === "unknown" ? next.upstreamMaterial : row.upstreamMaterial,
     hedges: [...new Set([...row.hedges, ...next.hedges])],
     aboutRecord: [...new Set([row.aboutRecord, next.aboutRecord])]
       .filter((text) => text !== "")

@@ -1,7 +1,7 @@
 import type { Material } from "../line/line.ts";
 import { MATERIAL_WORDS } from "../line/words.ts";
 import { isOwner } from "./about.ts";
-import type { NarrationRun } from "./draft.ts";
+import { type Axis, growsUpstream } from "./axis.ts";
 import type { Ground } from "./place.ts";
 import {
   clauseWords,
@@ -18,8 +18,10 @@ import { motionAt } from "./track.ts";
 /** What was said of the shared pipe's own material, at one place. */
 export interface PipeSaid {
   readonly mark: Of<"material">;
-  /** Upstream of here. */
+  /** What begins here as the camera goes. */
   readonly material: Material;
+  /** What lies upstream of here. */
+  readonly upstream: Material;
   readonly diameter: number | null;
   readonly note: string;
 }
@@ -92,9 +94,16 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const other = clause.find(
     (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
   );
+  if (other && isSurface(other) && mark.at < other.at) return true;
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
+}
+
+/** `cast iron, pretty rough on the bottom`: what is said of the surface is said of the pipe. */
+function isSurface(mark: Said): boolean {
+  if (mark.what !== "thing") return false;
+  return mark.thing.fault === "worn-surface" || mark.thing.kind === "deposit";
 }
 
 /** Right before the tie-in’s name, or right behind it. */
@@ -120,7 +129,7 @@ function rowFor(
   mark: Of<"material">,
   { from, changed }: { from: Material | null; changed: boolean },
 ): PipeSaid {
-  const up = goesUpstream(ground.run, motionAt(ground.track, mark.at));
+  const up = goesUpstream(ground.axis, motionAt(ground.track, mark.at));
   const first = from === null && !changed;
   const upstream = up || first ? mark.material : (from ?? "unknown");
   const size = inClause(ground.talk, mark.clause).find((other) => other.what === "diameter");
@@ -129,9 +138,9 @@ function rowFor(
       ? `changes from ${MATERIAL_WORDS[from]} to ${MATERIAL_WORDS[mark.material]}`
       : "";
   const now = changed && !from ? `changes to ${MATERIAL_WORDS[mark.material]}` : said;
-  return { mark, material: upstream, diameter: size?.inches ?? null, note: now };
+  return { mark, material: mark.material, upstream, diameter: size?.inches ?? null, note: now };
 }
 
-function goesUpstream(run: NarrationRun, motion: 1 | -1): boolean {
-  return (run.direction === "upstream") === (motion === 1);
+function goesUpstream(axis: Axis, motion: 1 | -1): boolean {
+  return growsUpstream(axis) === (motion === 1);
 }

@@ -1,8 +1,9 @@
 import type { Cft } from "../line/station.ts";
 import { formatFeet } from "../line/station.ts";
-import type { Reading } from "../run/run.ts";
-import type { NarrationRun } from "./draft.ts";
+import { type Axis, counterOf } from "./axis.ts";
+import type { DraftReading } from "./draft.ts";
 import {
+  clauseWords,
   inClause,
   inSentence,
   isTurn,
@@ -13,20 +14,15 @@ import {
   wordsOf,
 } from "./said.ts";
 import type { Sense } from "./sense.ts";
-import {
-  betweenReadings,
-  counterOf,
-  middleOf,
-  motionAt,
-  type TrackPoint,
-  trackOf,
-} from "./track.ts";
+import { middleOf, motionAt, type Track, trackOf, workedOutAt } from "./track.ts";
 
 /** Where something is, by what was said. */
 export interface Place {
   readonly counter: Cft | null;
   readonly toCounter: Cft | null;
-  readonly reading: Reading;
+  /** Feet from the main where only these were said and the footage at the main is not known. */
+  readonly fromMain: Cft | null;
+  readonly reading: DraftReading;
   readonly slack: Cft;
   readonly note: string;
   /** Clause in which the distance was spoken; null where it was worked out. */
@@ -37,12 +33,12 @@ export interface Place {
 export interface Ground {
   readonly talk: Talk;
   readonly sense: Sense;
-  readonly run: NarrationRun;
-  readonly track: readonly TrackPoint[];
+  readonly axis: Axis;
+  readonly track: Track;
 }
 
-export function groundOf(talk: Talk, sense: Sense, run: NarrationRun): Ground {
-  return { talk, sense, run, track: trackOf(talk, sense, run) };
+export function groundOf(talk: Talk, sense: Sense, axis: Axis): Ground {
+  return { talk, sense, axis, track: trackOf(talk, sense, axis) };
 }
 
 /** A reading counts for something said this long before or after it, in thousandths of a second. */
@@ -55,7 +51,7 @@ const STILL = 3_000;
 export function placesOf(ground: Ground, mark: Said): Place[] {
   const listed = listedPlaces(ground, mark);
   if (listed.length > 1) return listed;
-  const own = distanceFor(ground, mark);
+  const own = isFirstFeet(ground.talk, mark) ? null : distanceFor(ground, mark);
   const place = own ? placeAt(ground, own) : workedOut(ground, mark);
   return [withExtent(ground, mark, place)];
 }
@@ -64,12 +60,23 @@ export function placesOf(ground: Ground, mark: Said): Place[] {
 export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
   const { talk } = ground;
   const own = pick(ground, placings(ground, inClause(talk, mark.clause)), mark);
-  if (own) return own;
+  if (own && !isOfNext(ground, mark, own)) return own;
   const known = knownPlace(ground, mark);
   if (known) return distanceFor(ground, known);
   if (isOnward(ground, mark)) return nextBare(ground, mark);
   const sentence = pick(ground, placings(ground, inSentence(talk, mark.sentence)), mark);
   return sentence ?? acrossSentences(ground, mark);
+}
+
+/** `a tap and a crack at forty-six`, behind another reading: the reading is that of the crack. */
+function isOfNext(ground: Ground, mark: Said, own: Of<"distance">): boolean {
+  if (own.at < mark.at) return false;
+  const marks = placings(ground, inSentence(ground.talk, mark.sentence));
+  const earlier = marks.some((other) => other.what === "distance" && other.at < mark.at);
+  return (
+    earlier &&
+    marks.some((other) => other.what === "thing" && other.at > mark.at && other.at < own.at)
+  );
 }
 
 function listedPlaces(ground: Ground, mark: Said): Place[] {
@@ -82,7 +89,10 @@ function listedPlaces(ground: Ground, mark: Said): Place[] {
 
 function isPlacing(ground: Ground, mark: Said): mark is Of<"distance"> {
   return (
-    mark.what === "distance" && mark.distance.kind === "at" && !ground.sense.unreal.has(mark.at)
+    mark.what === "distance" &&
+    mark.distance.kind === "at" &&
+    !ground.sense.unreal.has(mark.at) &&
+    !ground.track.outliers.has(mark.at)
   );
 }
 
@@ -100,7 +110,9 @@ function placings(ground: Ground, marks: readonly Said[]): Said[] {
 /** What was named before, itself or in its clause: `the pipe is broken around that tap`. */
 function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
   if (mark.what === "turn") return null;
-  const again = inClause(talk, mark.clause).find((other) => sense.again.get(other.at) != null);
+  const again = inClause(talk, mark.clause).find(
+    (other) => sense.again.get(other.at) != null && !sense.pointers.has(other.at),
+  );
   const before = again && sense.again.get(again.at);
   return before == null || before >= mark.at ? null : (talk.said[before] ?? null);
 }
@@ -145,7 +157,24 @@ function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
   if (previous?.free) return next && nearer(next, mark, previous.mark) ? next : previous.mark;
   if (previous && (isHere(ground, mark) || isStill(previous.mark, mark)) && !next)
     return previous.mark;
-  return next ?? (previous && isHere(ground, mark) ? previous.mark : null);
+  return next ?? (previous && isHere(ground, mark) ? previous.mark : toldAt(ground, mark));
+}
+
+/** So many sentences, or thousandths of a second, the camera stands for what is told without a silence. */
+const TOLD = 3;
+const TOLD_TIME = 12_000;
+
+/** `Six point two. Wye. Right.`: told in one breath behind its reading. */
+function toldAt(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { words } = ground.talk.speech;
+  const breath = words[mark.from]?.breath;
+  const last = ground.talk.said
+    .slice(0, mark.at)
+    .findLast((old): old is Of<"distance"> => isPlacing(ground, old));
+  if (!last || words[last.from]?.breath !== breath || mark.sentence - last.sentence > TOLD)
+    return null;
+  const moved = MOVING.test(wordsOf(ground.talk, last.to, mark.from));
+  return moved || tooFar(last.time, mark.time, TOLD_TIME) ? null : last;
 }
 
 const MOVING =
@@ -188,10 +217,27 @@ function previousReading(
 
 /** A bare reading that the thing in the sentence before it already took. */
 function takenByEarlier(ground: Ground, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
   const before = inSentence(ground.talk, reading.sentence - 1);
+  if (
+    words[before[0]?.from ?? 0]?.breath !== words[reading.from]?.breath &&
+    opensTold(ground, reading)
+  )
+    return false;
   const thing = placings(ground, before).findLast((other) => other.what === "thing");
   const placed = before.some((other) => isPlacing(ground, other));
   return thing !== undefined && !placed && !tooFar(thing.time, reading.time, NEXT);
+}
+
+/** Something is told behind the reading in its own breath. */
+function opensTold(ground: Ground, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
+  return ground.talk.said.some(
+    (other) =>
+      other.at > reading.at &&
+      /^(thing|material)$/.test(other.what) &&
+      words[other.from]?.breath === words[reading.from]?.breath,
+  );
 }
 
 /** So many sentences on, a reading can still be that of a thing. */
@@ -204,9 +250,21 @@ function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
     const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
     const first = marks.find((other) => isPlacing(ground, other));
     if (!first || !isPlacing(ground, first)) continue;
+    if (opensBreath(ground, mark, first)) return null;
     return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
   }
   return null;
+}
+
+/** A reading after a silence, with something else told behind it in that breath, belongs to that. */
+function opensBreath(ground: Ground, mark: Said, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
+  const breath = words[reading.from]?.breath;
+  if (breath === words[mark.from]?.breath || saysFollows(ground, reading)) return false;
+  const next = placings(ground, ground.talk.said).find((other) => other.at > reading.at);
+  return (
+    next?.what === "thing" && next.thing.kind !== "main" && words[next.from]?.breath === breath
+  );
 }
 
 /** Nothing else is placed by it, or the speaker says that it goes with what came before. */
@@ -223,28 +281,30 @@ function tooFar(from: number | null, to: number | null, limit: number): boolean 
 /** The place that a spoken distance tells. */
 export function placeAt(ground: Ground, mark: Of<"distance">): Place {
   const { distance } = mark;
-  const whole = { reading: "read" as const, note: "", clause: mark.clause };
-  if (counterOf(distance.from, distance.base, ground.run) === null)
-    return fromMainOnly(mark, ground.run);
+  const { axis } = ground;
+  const whole = { reading: "read" as const, fromMain: null, note: "", clause: mark.clause };
+  if (counterOf(distance.from, distance.base, axis) === null) return fromMainOnly(mark, axis);
   if (distance.choice && distance.to !== null) {
-    const counter = counterOf(middleOf(distance), distance.base, ground.run);
+    const counter = counterOf(middleOf(distance), distance.base, axis);
     const slack = Math.max(distance.slack, Math.abs(distance.to - distance.from) / 2);
     return { ...whole, counter, toCounter: null, slack };
   }
-  const from = counterOf(distance.from, distance.base, ground.run);
-  const to = distance.to === null ? null : counterOf(distance.to, distance.base, ground.run);
+  const from = counterOf(distance.from, distance.base, axis);
+  const to = distance.to === null ? null : counterOf(distance.to, distance.base, axis);
   return { ...whole, ...inOrder(from, to), slack: distance.slack };
 }
 
-function fromMainOnly(mark: Of<"distance">, run: NarrationRun): Place {
+function fromMainOnly(mark: Of<"distance">, axis: Axis): Place {
   const { from, to, slack } = mark.distance;
   const said = to === null ? formatFeet(from) : `${formatFeet(from)} to ${formatFeet(to)}`;
-  const why =
-    run.mainCounter === null
-      ? "the counter at the main is not known"
-      : "that does not fit the counter at the main";
+  const unknown = axis.mainCounter === null;
+  const why = unknown
+    ? "the footage at the main is not known"
+    : "that does not fit the footage at the main";
   const note = `${said} from the main; ${why}`;
-  return { counter: null, toCounter: null, reading: "read", slack, note, clause: mark.clause };
+  const fromMain = unknown ? from : null;
+  const { clause } = mark;
+  return { counter: null, toCounter: null, fromMain, reading: "read", slack, note, clause };
 }
 
 export function inOrder(
@@ -256,59 +316,97 @@ export function inOrder(
 }
 
 function workedOut(ground: Ground, mark: Said): Place {
-  const nowhere = { toCounter: null, reading: "between" as const, clause: null };
+  const nowhere = { toCounter: null, fromMain: null, reading: "between" as const, clause: null };
   const relative = relativeTo(ground, mark);
   if (relative) return relative;
-  const near = ground.track.findLast((point) => point.at < mark.at);
   if (isStart(ground, mark))
     return { ...nowhere, counter: 0, slack: 100, note: "Said at the start" };
-  const between = betweenReadings(ground.track, mark);
-  if (between) return { ...nowhere, ...between, note: "" };
-  if (near && !tooFar(near.time, mark.time, PREVIOUS) && near.time !== null)
-    return { ...nowhere, counter: near.counter, slack: 200, note: "" };
-  return { ...nowhere, counter: null, slack: 0, note: "No distance was spoken for it" };
+  const found = workedOutAt(ground.track, mark);
+  if (found) return { ...nowhere, ...found, note: "" };
+  const last = ground.track.points.findLast((point) => point.at < mark.at);
+  const note = last
+    ? `Said after ${formatFeet(last.leaves)}; how far beyond is not known`
+    : "No distance was spoken for it";
+  return { ...nowhere, counter: null, slack: 0, note };
 }
 
 /** The pipe’s material, told while the camera goes in. */
 function isStart({ talk, track }: Ground, mark: Said): boolean {
   const first = talk.speech.words[0]?.time ?? null;
   const soon = mark.time === null || first === null || mark.time - first <= START;
+  if (mark.what === "material" && isFirstFeet(talk, mark)) return true;
   const words = wordsOf(talk, 0, mark.to);
-  const atZero = track.every(({ at, counter }) => at > mark.at || counter === 0);
+  const atZero = track.points.every(({ at, counter }) => at > mark.at || counter === 0);
   const changes = inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
   return mark.what === "material" && soon && atZero && !changes && ENTRY.test(words);
 }
 
+/** `First couple feet are ductile`. */
+function isFirstFeet(talk: Talk, mark: Said): boolean {
+  const first = inClause(talk, mark.clause).find((other) => other.what === "material");
+  if (first?.at !== mark.at) return false;
+  return inClause(talk, mark.clause).some(
+    (other) =>
+      other.at < mark.at &&
+      other.what === "distance" &&
+      other.distance.kind === "extent" &&
+      /\bfirst$/.test(wordsOf(talk, other.from - 1, other.from)),
+  );
+}
+
 const START = 30_000;
 const ENTRY =
-  /\b(go(ing)? in|start(ing|ed)?|in (at|through|from)|launch(ing|ed)?|zero(ed)?|begin(ning)?( with)?|counting from|from the|push(ing)? from|set up|stuck down)\b/;
+  /\b(go(ing)? in|start(ing|ed)?|in (at|through|from)|launch(ing|ed)?|zero(ed)?|reset|counter 0|begin(ning)?( with)?|counting from|from the|push(ing)? from|set up|stuck down)\b/;
 
-/** `two feet past that`: from the last reading, along the way the camera goes. */
+/** `two feet past that`: counted on from the last place, along the way the camera goes. */
 function relativeTo(ground: Ground, mark: Said): Place | null {
   const step = inSentence(ground.talk, mark.sentence).find(
     (other): other is Of<"distance"> =>
       other.what === "distance" && other.distance.kind === "relative",
   );
-  const last = ground.track.findLast((point) => point.at < (step?.at ?? mark.at));
-  if (!step || !last) return null;
-  const on = motionAt(ground.track, step.at) * step.distance.from;
-  const counter = Math.max(0, last.counter + on);
+  const point = step && ground.track.points.find(({ at }) => at === step.at);
+  if (!step || !point) return null;
   const slack = Math.max(100, step.distance.slack);
-  return { counter, toCounter: null, reading: "between", slack, note: "", clause: step.clause };
+  const { counter } = point;
+  return {
+    counter,
+    toCounter: null,
+    fromMain: null,
+    reading: "between",
+    slack,
+    note: "",
+    clause: step.clause,
+  };
 }
 
-/** `roots for about six feet`: the stretch runs on along the way the camera goes. */
+/** `roots for about six feet`, `There’s a crack. Goes maybe four feet.`: along the way the camera goes. */
 function withExtent(ground: Ground, mark: Said, place: Place): Place {
   if (place.counter === null || place.toCounter !== null) return place;
-  const extent = inSentence(ground.talk, mark.sentence).find(
-    (other): other is Of<"distance"> =>
-      other.what === "distance" &&
-      other.distance.kind === "extent" &&
-      other.at > mark.at - 2 &&
-      !ground.sense.unreal.has(other.at),
-  );
+  const extent =
+    inSentence(ground.talk, mark.sentence).find(
+      (other): other is Of<"distance"> => isExtent(ground, other) && other.at > mark.at - 2,
+    ) ?? extentBehind(ground, mark);
   if (!extent) return place;
   const end = place.counter + motionAt(ground.track, mark.at) * extent.distance.from;
   const slack = Math.max(place.slack, extent.distance.slack);
   return { ...place, ...inOrder(place.counter, Math.max(0, end)), slack };
+}
+
+function isExtent(ground: Ground, mark: Said): mark is Of<"distance"> {
+  return (
+    mark.what === "distance" && mark.distance.kind === "extent" && !ground.sense.unreal.has(mark.at)
+  );
+}
+
+/** The next sentence tells nothing but how far it goes. */
+function extentBehind(ground: Ground, mark: Said): Of<"distance"> | null {
+  const marks = inSentence(ground.talk, mark.sentence + 1);
+  const [first] = marks.filter((other) => other.what === "distance");
+  const alone = marks.every((other) => other.what !== "thing");
+  if (!first || !alone || !isExtent(ground, first)) return null;
+  return /^(it |that |and )?(goes|runs|lasts|about|maybe|for)\b/.test(
+    clauseWords(ground.talk, first.clause),
+  )
+    ? first
+    : null;
 }

@@ -1,5 +1,5 @@
 import type { Mark, Meaning } from "./mark.ts";
-import { measureAt } from "./measure.ts";
+import { type ClauseWords, measureAt } from "./measure.ts";
 import type { Word } from "./speech.ts";
 import { TURN_WORDS } from "./talk.ts";
 import { MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
@@ -37,11 +37,31 @@ export function marksIn(words: readonly Word[]): Mark[] {
     const clause = words[from]?.clause;
     let to = from;
     while (to < words.length && words[to]?.clause === clause) to += 1;
-    for (const mark of marksInClause(words.slice(from, to), isInside(words, from)))
+    for (const mark of marksInClause(clauseAt(words, from, to), isInside(words, from)))
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  return withNameless(withChoices(marks), words);
+  return withNameless(withSameSide(withHours(withChoices(marks), words), words), words);
+}
+
+/** So many words before and behind a clause can tell what a number in it is. */
+const AROUND = 10;
+
+function clauseAt(words: readonly Word[], from: number, to: number): ClauseWords {
+  const { breath, sentence } = words[from] ?? { breath: -1, sentence: -1 };
+  const said = words.slice(from, to);
+  return {
+    said,
+    words: said.map((word) => word.text),
+    lead: textOf(
+      words.slice(Math.max(0, from - AROUND), from).filter((word) => word.breath === breath),
+    ),
+    follow: textOf(words.slice(to, to + AROUND).filter((word) => word.sentence === sentence)),
+  };
+}
+
+function textOf(words: readonly Word[]): string {
+  return words.map((word) => word.text).join(" ");
 }
 
 /** The sentence began before this word. */
@@ -54,18 +74,18 @@ function isInside(words: readonly Word[], from: number): boolean {
  * the sentence, it is one more of what was named last.
  */
 function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
-  let last: Thing | null = null;
+  const named: { last: Thing | null; branch: Thing | null } = { last: null, branch: null };
   return marks.flatMap((mark): Mark[] => {
-    if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) last = mark.thing;
-    if (last === null || mark.what !== "turn" || mark.turn !== "another") return [mark];
-    const sentence = words[mark.from]?.sentence;
-    const beside = marks.filter((other) => words[other.from]?.sentence === sentence);
-    const named = beside.some((other) => other.what === "thing");
-    const placed = beside.some((other) => PLACING.has(other.what));
-    const one = words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
-    if (named || !placed || !one) return [mark];
+    if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) named.last = mark.thing;
+    if (mark.what === "thing" && mark.thing.kind === "tie-in") named.branch = mark.thing;
+    const beside = marks.filter(
+      (other) => words[other.from]?.sentence === words[mark.from]?.sentence,
+    );
+    const sided = beside.some((other) => other.what === "clock");
+    const meant = (sided ? named.branch : null) ?? named.last;
+    if (meant === null || !isNameless(mark, { beside, words })) return [mark];
     const thing: Thing = {
-      ...last,
+      ...meant,
       fitting: "unknown",
       many: false,
       weak: false,
@@ -78,8 +98,50 @@ function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   });
 }
 
+function isNameless(
+  mark: Mark,
+  { beside, words }: { readonly beside: readonly Mark[]; readonly words: readonly Word[] },
+): boolean {
+  if (mark.what !== "turn" || mark.turn !== "another") return false;
+  const named = beside.some((other) => other.what === "thing");
+  const placed = beside.some((other) => PLACING.has(other.what));
+  return !named && placed && words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
+}
+
+/** Something was named in the same breath, which a side may belong to. */
+const NAMED =
+  /\b(wye|tee|tap|lateral|connection|branch|saddle|break in|tie in|crack|hole|roots|joint|in|running|active|capped|dead|live)( \w+){0,2}$/;
+
 /** What people count: nobody says “another one” of water or grease. */
 const COUNTED: ReadonlySet<Thing["kind"]> = new Set(["tie-in", "fault", "bend", "cleanout"]);
+
+/** `cracked at twelve`, where the footage was read off before: an hour of the clock. */
+function withHours(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  return marks.map((mark, at): Mark => {
+    if (mark.what !== "distance" || mark.distance.weight > 2) return mark;
+    const { from, to, kind } = mark.distance;
+    const hour = from % 100 === 0 && from >= 100 && from <= 1200 && to === null && kind === "at";
+    if (!hour || words[mark.from - 1]?.text !== "at") return mark;
+    const sentence = words[mark.from]?.sentence;
+    const before = marks.slice(0, at).filter((old) => words[old.from]?.sentence === sentence);
+    const read = before.some((old) => old.what === "distance" && old.distance.from > from + 300);
+    const seen = before.at(-1)?.what === "thing" && mark.from - (before.at(-1)?.to ?? 0) <= 2;
+    return read && seen ? clockMark(from / 100, mark.from, mark.to) : mark;
+  });
+}
+
+/** `your second wye, same side`: the side of the last tie-in that had one. */
+function withSameSide(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  let side: number | null = null;
+  return marks.flatMap((mark): Mark[] => {
+    if (mark.what === "clock" && mark.clock % 6 !== 0) side = mark.clock;
+    const next = words[mark.to]?.text ?? "";
+    if (mark.what !== "turn" || mark.turn !== "same" || side === null) return [mark];
+    return next === "side" && words[mark.to - 1]?.text === "same"
+      ? [clockMark(side, mark.from, mark.to + 1)]
+      : [mark];
+  });
+}
 
 const PLACING: ReadonlySet<Mark["what"]> = new Set(["clock", "distance", "diameter", "material"]);
 
@@ -121,25 +183,31 @@ function guess(last: Measured, mark: Mark): Mark {
   return { ...last, to: mark.to, distance: { ...last.distance, to, choice: true } };
 }
 
-function marksInClause(clause: readonly Word[], inside: boolean): Mark[] {
-  const words = clause.map((word) => word.text);
-  // `another wye, right, four inch`: a side by itself, not the `Right,` that begins a sentence.
-  if (inside && words.join(" ") === "right") return [clockMark(3, 0, 1)];
-  const capitals = clause.map((word, index) => word.capital && index > 0);
+function marksInClause(clause: ClauseWords, inside: boolean): Mark[] {
+  const { words } = clause;
+  // `another wye, right, four inch clay`: a side by itself, not the `Right,` that begins a sentence.
+  if (words.length === 1 && (inside || NAMED.test(clause.lead))) {
+    if (words[0] === "right") return [clockMark(3, 0, 1)];
+    if (words[0] === "left") return [clockMark(9, 0, 1)];
+  }
   const marks: Mark[] = [];
   for (let at = 0; at < words.length; ) {
-    const mark = markAt(words, at, capitals);
+    const mark = markAt(clause, at);
     if (mark) marks.push(mark);
     at = mark?.to ?? at + 1;
   }
   return marks;
 }
 
-function markAt(words: readonly string[], at: number, capitals: readonly boolean[]): Mark | null {
-  const said = phraseAt(words, at);
-  const measured = measureAt(words, at, capitals);
+function markAt(clause: ClauseWords, at: number): Mark | null {
+  const side = sideAt(clause.words, at);
+  // `on the right here` names a side; `right here` by itself does not.
+  if (side && /^(right|left)$/.test(clause.words[at] ?? "") && clause.words[at - 1] === "the")
+    return side;
+  const said = phraseAt(clause.words, at);
+  const measured = measureAt(clause, at);
   if (said && measured) return said.to > measured.to ? said : measured;
-  return said ?? measured ?? sideAt(words, at);
+  return said ?? measured ?? side;
 }
 
 function phraseAt(words: readonly string[], at: number): Mark | null {

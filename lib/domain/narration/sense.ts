@@ -26,23 +26,60 @@ export function senseOf(talk: Talk): Sense {
   const unreal = new Set<number>();
   const recordClauses = new Set<number>();
   const claiming = claimedClauses(talk, recordClauses);
-  for (const mark of talk.said) if (isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
+  const aside = asideSentences(talk);
+  for (const clause of recordClauses)
+    if (aside.has(inClause(talk, clause)[0]?.sentence ?? -1)) recordClauses.delete(clause);
+  for (const mark of talk.said)
+    if (aside.has(mark.sentence) || isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
   const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
   return {
     unreal,
     recordClauses,
-    pointers: ats(
-      things,
-      (mark) => nearTurn(talk, mark, ["beyond", "short-of"], 1) || isAfterRelative(talk, mark),
-    ),
+    pointers: ats(things, (mark) => isPointedPast(talk, mark) || isAfterRelative(talk, mark)),
     again: new Map(
       things.flatMap((mark) => {
         const before = antecedentOf(talk, mark, unreal);
-        const known = before !== null || nearTurn(talk, mark, ["same"], 2);
+        const known = before !== null || isSame(talk, mark);
         return known ? [[mark.at, before?.at ?? null]] : [];
       }),
     ),
   };
+}
+
+/** What is so in general, was once, or ought to be: nobody sees it now. */
+const GENERAL =
+  /\b(always|usually|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
+/** What was paid for, and what is to be done. */
+const DEALS = /\b(paid|recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
+/** Words by which somebody points at what is there. */
+const POINTING =
+  /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
+/** From here on what was told is told once more. */
+const RECAP =
+  /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|that makes|altogether|so overall|in closing|to wrap (it )?up|wrapping up)\b/;
+
+/** Sentences that make no rows: what is so in general, and what sums up. */
+function asideSentences(talk: Talk): Set<number> {
+  const aside = new Set<number>();
+  const words = new Map<number, string[]>();
+  for (const { sentence, text } of talk.speech.words)
+    words.set(sentence, [...(words.get(sentence) ?? []), text]);
+  let recap = false;
+  for (const [sentence, said] of words) {
+    const text = said.join(" ");
+    const marks = inSentence(talk, sentence);
+    recap = recap || (RECAP.test(text) && isLate(talk, sentence));
+    const placed = marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at");
+    if (recap || DEALS.test(text) || (GENERAL.test(text) && !placed && !POINTING.test(text)))
+      aside.add(sentence);
+  }
+  return aside;
+}
+
+/** Only what comes after most of the talk can sum it up. */
+function isLate(talk: Talk, sentence: number): boolean {
+  const things = talk.said.filter((mark) => mark.what === "thing");
+  return things.filter((mark) => mark.sentence < sentence).length * 2 >= things.length;
 }
 
 function isUnreal(
@@ -59,13 +96,41 @@ function isUnreal(
 
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind === "blockage" && isPartly(talk, mark)) return true;
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
     return true;
-  if (isAngleOfTieIn(talk, mark)) return true;
+  if (isAngleOfTieIn(talk, mark) || isFlowOfTieIn(talk, mark) || isPartOfMain(talk, mark))
+    return true;
   const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return or && !measured && mark.clause > 0;
+}
+
+/** `half blocked`, `65% blocked`: how much of the pipe something takes. */
+function isPartly(talk: Talk, mark: Said): boolean {
+  return /(^|\b)(percent|%|half|quarters?|thirds?|partially|partly|mostly|nearly|almost|way)$/.test(
+    wordsOf(talk, mark.from - 1, mark.from),
+  );
+}
+
+/** `tap on the right, and it’s dripping`: it is in use; the pipe does not leak. */
+function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.fault !== "infiltration") return false;
+  const lead = wordsOf(talk, mark.from - 3, mark.from);
+  const tieIn = inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+  );
+  return tieIn && /\b(it's|it is|that's|that one's|still|and|one's)$/.test(lead);
+}
+
+/** `in the main, at the tee`: the fitting at the main is no branch of the line. */
+function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in" || !/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from)))
+    return false;
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.what === "thing" && old.thing.kind === "main" && Math.abs(old.at - mark.at) <= 3,
+  );
 }
 
 /** `tee on the right, 90 degrees` is no bend of the pipe. */
@@ -90,12 +155,19 @@ function isPlain(talk: Talk, mark: Said): boolean {
   );
 }
 
+/** `that same wye`; in `same spot as the lateral` the lateral is told for the first time. */
+function isSame(talk: Talk, mark: Of<"thing">): boolean {
+  if (/\b(as|at|by|with) (the|a|an)$/.test(wordsOf(talk, mark.from - 2, mark.from))) return false;
+  return nearTurn(talk, mark, ["same"], 2);
+}
+
 /** How far back, in sentences, a thing can be meant by `that tap` or `that’s a wye`. */
 const BACK = 3;
 
 /** The earlier mention of a thing that is plainly named again; null where it is a new one. */
 function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): Said | null {
   if (inClause(talk, mark.clause).some((other) => isTurn(other, "another"))) return null;
+  if (mark.thing.describes && isNext(talk, mark)) return null;
   const before = talk.said
     .slice(0, mark.at)
     .findLast(
@@ -109,14 +181,36 @@ function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>
   const back = mark.sentence - before.sentence;
   if (mark.thing.describes) return back <= 1 ? before : null;
   const lead = wordsOf(talk, mark.from - 3, mark.from);
+  if (/\bas the$/.test(lead)) return null;
   if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK ? before : null;
   const named = /\b(that's|it's|that is|it is|definitely|called it)( a| an)?$/.test(lead);
   const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return named && back <= 1 && !own ? before : null;
 }
 
+/** `Next one is nine feet past that, somebody knocked a hole in`. */
+function isNext(talk: Talk, mark: Said): boolean {
+  return inSentence(talk, mark.sentence).some(
+    (other) =>
+      other.at < mark.at &&
+      (isTurn(other, "another") ||
+        (other.what === "distance" && other.distance.kind !== "extent")) &&
+      !inSentence(talk, mark.sentence).some(
+        (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+      ),
+  );
+}
+
 function ats(marks: readonly Said[], test: (mark: Said) => boolean): Set<number> {
   return new Set(marks.filter(test).map((mark) => mark.at));
+}
+
+/** `past the wye`, `past that wye`; in `past that the joint is open` the joint is what was found. */
+function isPointedPast(talk: Talk, mark: Said): boolean {
+  const before = talk.said[mark.at - 1];
+  const whole =
+    before && /\b(that|this|it|there|here)$/.test(wordsOf(talk, before.from, before.to));
+  return nearTurn(talk, mark, ["beyond", "short-of"], whole ? 0 : 1);
 }
 
 /** Right behind one of the turns, with so many words between at most. */

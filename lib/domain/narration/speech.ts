@@ -1,5 +1,6 @@
 import type { Cue } from "./cues.ts";
 import type { NarrationFormat } from "./draft.ts";
+import { inEnglish } from "./spanish.ts";
 
 /** A spoken word, as the rest of this room reads it. */
 export interface Word {
@@ -13,8 +14,14 @@ export interface Word {
   /** Clauses and sentences are numbered through from 0. */
   readonly clause: number;
   readonly sentence: number;
+  /** Talk between two silences, or a line of plain text; numbered through from 0. */
+  readonly breath: number;
+  /** Line of the transcript, from 1. */
+  readonly line: number;
   /** Written with a capital. */
   readonly capital: boolean;
+  /** Written with ’s. */
+  readonly possessive: boolean;
 }
 
 export interface Speech {
@@ -28,78 +35,172 @@ const PAUSE = 1_200;
 /** A line as short as this was ended on purpose, not wrapped. */
 const WRAPPED = 56;
 
-type Break = "none" | "clause" | "sentence";
+type Break = "none" | "clause" | "sentence" | "breath";
 
 interface Piece {
   readonly text: string;
   readonly from: number;
   readonly to: number;
   readonly time: number | null;
+  readonly line: number;
 }
 
-/** What was said, cut into words, clauses and sentences. */
+/** What was said, cut into words, clauses, sentences and breaths. */
 export function speechOf(cues: readonly Cue[], format: NarrationFormat): Speech {
   const pieces: (Piece | Break)[] = [];
+  const wrapped = isWrapped(cues);
   let spoken = "";
   let before: Cue | null = null;
+  let stranger = false;
   for (const cue of cues) {
-    if (before) {
-      pieces.push(breakBetween(before, cue, format));
-      spoken += " ";
-    }
-    pieces.push(...piecesOf(cue, spoken.length));
+    const pause = before ? breakBetween(before, cue, { format, wrapped }) : "none";
+    if (before) spoken += " ";
+    const said = saidIn(cue, spoken.length, stranger && pause !== "breath");
+    pieces.push(pause, ...said.pieces);
+    stranger = said.stranger;
     spoken += cue.text.replace(/\s/g, " ");
     before = cue;
   }
-  return { spoken, words: wordsOf(pieces) };
+  return { spoken, words: wordsOf(pieces, isUnpunctuated(spoken)) };
 }
 
-function breakBetween(before: Cue, next: Cue, format: NarrationFormat): Break {
-  if (format === "timed-lines") return "sentence";
-  if (format === "plain") {
-    const apart = next.line - before.line > 1;
-    return apart || before.text.length < WRAPPED || isListLine(next.text) ? "sentence" : "none";
+/** What those who see the pipe say in a cue, and whether somebody else speaks at its end. */
+function saidIn(
+  cue: Cue,
+  offset: number,
+  before: boolean,
+): { readonly pieces: (Piece | Break)[]; readonly stranger: boolean } {
+  const pieces: (Piece | Break)[] = [];
+  let stranger = before;
+  for (const turn of turnsIn(cue)) {
+    if (turn.who !== null) {
+      stranger = isStranger(turn.who);
+      pieces.push("sentence");
+    }
+    if (!stranger) pieces.push(...piecesOf(cue, turn, offset));
   }
-  if (next.start === null || before.end === null) return "sentence";
-  return next.start - before.end >= PAUSE ? "sentence" : "none";
+  return { pieces, stranger };
+}
+
+interface SpokenTurn {
+  /** As labeled; null where the text names nobody. */
+  readonly who: string | null;
+  readonly from: number;
+  readonly to: number;
+}
+
+const LABEL =
+  /\[([\p{L}\d ]{1,20})\]:?|(?<=^|\n)\s*((?:Tech|Technician|Operator|Owner|Homeowner|Customer|Client|Helper|Neighbor|Tenant|Realtor|Agent|Buyer|Seller|Manager|Inspector|Plumber|Man|Woman|Speaker)(?: \d)?):(?=\s)/gu;
+
+/** `[Owner] How long? [Tech] Fourteen two.`: who says which words of a cue. */
+function turnsIn({ text }: Cue): SpokenTurn[] {
+  const turns: { who: string | null; from: number; to: number }[] = [];
+  let from = 0;
+  let who: string | null = null;
+  for (const found of text.matchAll(LABEL)) {
+    turns.push({ who, from, to: found.index });
+    who = found[1] ?? found[2] ?? null;
+    from = found.index + found[0].length;
+  }
+  turns.push({ who, from, to: text.length });
+  return turns.filter((turn) => turn.to > turn.from);
+}
+
+/** Who stands by and asks, without seeing what the technician sees. */
+function isStranger(who: string): boolean {
+  return /owner|customer|client|neighbo|tenant|resident|lady|wife|husband|realtor|agent|buyer|seller|manager/i.test(
+    who,
+  );
+}
+
+/** Captions made by a machine: hardly a point or comma in them. */
+function isUnpunctuated(spoken: string): boolean {
+  const words = spoken.split(" ").length;
+  return (spoken.match(/[.,;!?]/g) ?? []).length * 30 < words;
+}
+
+function breakBetween(
+  before: Cue,
+  next: Cue,
+  { format, wrapped }: { readonly format: NarrationFormat; readonly wrapped: boolean },
+): Break {
+  if (format === "timed-lines") return "breath";
+  if (format === "plain") {
+    const apart = next.line - before.line > 1 || !wrapped;
+    return apart || before.text.length < WRAPPED || isListLine(next.text) ? "breath" : "none";
+  }
+  if (next.start === null || before.end === null) return "breath";
+  return next.start - before.end >= PAUSE ? "breath" : "none";
+}
+
+/** Most lines of plain text are long and end within a sentence: they were wrapped, not ended on purpose. */
+function isWrapped(cues: readonly Cue[]): boolean {
+  const long = cues.filter(({ text }) => text.length >= WRAPPED);
+  const ended = cues.filter(({ text }) => /[.!?]\s*$/.test(text));
+  return long.length * 2 >= cues.length - 1 && ended.length * 2 <= cues.length;
 }
 
 function isListLine(text: string): boolean {
-  return /^\s*([-•*]|\d+(\.\d+)?\s)/.test(text);
+  return /^\s*([-•*@]|\d+(\.\d+)?\s)/.test(text);
 }
 
-const PART =
-  /\d+:\d\d|\d+\+\d+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+|(?<=\d\s*)['’′](?![a-z])|(?<=\d\s*)["”″]|(?:''|’’)|[a-z]+(?:['’][a-z]+)*['’]?|%|#|[.?!;]+|,|[:…—–]|--|(?<=\s)-(?=\s)|(?<=\d)-(?=\d)|\n/gi;
+/** Words, numbers as they are written, and what cuts a sentence; longest kinds first. */
+const PART = new RegExp(
+  [
+    String.raw`\d{1,2}\/\d{1,2}\/\d{2,4}`,
+    String.raw`\(?\d{3}\)?[-. ]\d{3}[-.]\d{4}|\d{3}-\d{4}`,
+    String.raw`\b[a-z]{1,4}-\d+(?:-\d+)*\b`,
+    String.raw`\d+:\d\d`,
+    String.raw`\d+\+\d+(?:\.\d+)?`,
+    String.raw`\d+(?:st|nd|rd|th)\b`,
+    String.raw`\d+x\d+`,
+    String.raw`\d+\/\d+`,
+    String.raw`\d{1,3}(?:,\d{3})+`,
+    String.raw`\d+(?:\.\d+)?|\.\d+`,
+    String.raw`(?<=\d\s?)(?:in|ft)\.`,
+    String.raw`\b(?:approx|mr|mrs|ms|dr|est|ave|st)\.(?=\s)`,
+    String.raw`\bc\/o\b|\bw\/`,
+    String.raw`(?<=\d\s*)['’′](?!\p{L})|(?<=\d\s*)["”″]|(?:''|’’)`,
+    String.raw`\p{L}+(?:['’]\p{L}+)*['’]?`,
+    "[%#$@]",
+    String.raw`[.?!;¿¡]+|,|[:…—–()\]]|--|(?<=\s)-(?=\s)|(?<=\d\s?['’′"”″]?)-(?=\d)|\n`,
+  ].join("|"),
+  "giu",
+);
 
-function piecesOf(cue: Cue, offset: number): (Piece | Break)[] {
+function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[] {
   const span = cue.start === null || cue.end === null ? null : cue.end - cue.start;
-  return [...cue.text.matchAll(PART)].map((found) => {
-    const [text] = found;
-    if (/^(\.{2,}|[,:…—–]|--|-)$/.test(text))
-      return betweenDigits(cue.text, found.index) ?? "clause";
-    if (/^[.?!;]+$/.test(text)) return "sentence";
-    if (text === "\n") return "none";
+  const text = cue.text.slice(0, turn.to);
+  const parts = new RegExp(PART.source, PART.flags);
+  parts.lastIndex = turn.from;
+  return [...text.matchAll(parts)].flatMap((found): (Piece | Break)[] => {
+    const [part] = found;
+    const behind = text.slice(found.index + part.length).trimStart();
+    if (/^(\.{2,}|[,:…—–()\]]|--|-)$/.test(part))
+      return [betweenDigits(text, found.index, cue.line) ?? "clause"];
+    if (/^[.?!;¿¡]+$/.test(part)) return ["sentence"];
+    if (part === "\n") return ["none"];
     const share = found.index / Math.max(1, cue.text.length);
     const from = offset + found.index;
     const time = cue.start === null ? null : Math.round(cue.start + share * (span ?? 0));
-    return { text, from, to: from + text.length, time };
+    const piece = { text: part, from, to: from + part.length, time, line: cue.line };
+    // `6 in. Clay` ends a sentence, `6 in. clay` does not.
+    const ends = /^(in|ft)\.$/i.test(part) && /^\p{Lu}/u.test(behind);
+    return ends ? [piece, "sentence"] : [piece];
   });
 }
 
 /** `41-47` is from 41 to 47; the dash is read as the word `to`. */
-function betweenDigits(text: string, index: number): Piece | null {
+function betweenDigits(text: string, index: number, line: number): Piece | null {
   const dash = /^[-–]$/.test(text[index] ?? "");
-  return dash && /\d$/.test(text.slice(0, index)) && /^\d/.test(text.slice(index + 1))
-    ? { text: "to", from: -1, to: -1, time: null }
-    : null;
+  const joins = /\d\s?['’′"”″]?$/.test(text.slice(0, index)) && /^\d/.test(text.slice(index + 1));
+  return dash && joins ? { text: "to", from: -1, to: -1, time: null, line } : null;
 }
 
 const FILLERS = new Set(["uh", "um", "uhm", "er", "erm", "hmm", "mm", "ah", "eh"]);
 
-function wordsOf(pieces: readonly (Piece | Break)[]): Word[] {
+function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Word[] {
   const words: Word[] = [];
-  let clause = 0;
-  let sentence = 0;
   let fresh: Break = "none";
   let filler = false;
   for (const piece of pieces) {
@@ -110,34 +211,128 @@ function wordsOf(pieces: readonly (Piece | Break)[]): Word[] {
     }
     filler = FILLERS.has(piece.text.toLowerCase());
     if (filler) continue;
-    if (words.length > 0 && fresh !== "none") clause += 1;
-    if (words.length > 0 && fresh === "sentence") sentence += 1;
+    const last = words.at(-1);
+    words.push(wordOf(piece, last, last ? placeAfter(last, fresh) : FIRST));
     fresh = "none";
-    words.push(wordOf(piece, words.at(-1), { clause, sentence }));
   }
-  return words;
+  const english = inEnglish(words);
+  return unpunctuated ? withClauses(english) : english;
 }
 
-function wordOf(
-  piece: Piece,
-  before: Word | undefined,
-  place: { readonly clause: number; readonly sentence: number },
-): Word {
+type WordPlace = Pick<Word, "clause" | "sentence" | "breath">;
+
+const FIRST: WordPlace = { clause: 0, sentence: 0, breath: 0 };
+
+function placeAfter({ clause, sentence, breath }: WordPlace, cut: Break): WordPlace {
+  const strength = STRENGTH.indexOf(cut);
+  const counts = (least: Break) => (strength >= STRENGTH.indexOf(least) ? 1 : 0);
+  return {
+    clause: clause + counts("clause"),
+    sentence: sentence + counts("sentence"),
+    breath: breath + counts("breath"),
+  };
+}
+
+/** Words with which people who do not pause begin the next thing that they have to say. */
+const OPENERS: readonly (readonly [words: string, cut: Break])[] = [
+  ["okay", "sentence"],
+  ["ok so", "sentence"],
+  ["alright", "sentence"],
+  ["all right", "sentence"],
+  ["and then", "sentence"],
+  ["so then", "sentence"],
+  ["then at", "sentence"],
+  ["then roots", "sentence"],
+  ["then there's", "sentence"],
+  ["so at", "sentence"],
+  ["and at", "sentence"],
+  ["moving on", "sentence"],
+  ["and there's", "clause"],
+  ["and there is", "clause"],
+  ["and you got", "clause"],
+  ["and you've got", "clause"],
+  ["and we've got", "clause"],
+  ["there's", "clause"],
+  ["there is", "clause"],
+  ["here's", "clause"],
+  ["and that's", "clause"],
+  ["that's", "clause"],
+  ["that one", "clause"],
+  ["and the", "clause"],
+  ["and a", "clause"],
+  ["so", "clause"],
+  ["but", "clause"],
+  ["because", "clause"],
+  ["i mean", "clause"],
+  ["looks like", "clause"],
+  ["you can see", "clause"],
+  ["see how", "clause"],
+];
+
+/** In talk without points, cuts where the speaker begins anew. */
+function withClauses(words: readonly Word[]): Word[] {
+  let clauses = 0;
+  let sentences = 0;
+  return words.map((word, at): Word => {
+    const cut = at > 0 && words[at - 1]?.clause === word.clause ? openingAt(words, at) : "none";
+    if (cut !== "none") clauses += 1;
+    if (cut === "sentence") sentences += 1;
+    return { ...word, clause: word.clause + clauses, sentence: word.sentence + sentences };
+  });
+}
+
+/** `nine and a half`, `and three quarters`. */
+function isFraction(words: readonly Word[], at: number): boolean {
+  return words.slice(at, at + 4).some(({ text }) => /^(half|quarters?|thirds?)$/.test(text));
+}
+
+function openingAt(words: readonly Word[], at: number): Break {
+  const before = words[at - 1]?.text ?? "";
+  if (/^(and|so|okay|that|it|at|is|the|then|but|looks)$/.test(before)) return "none";
+  if (words[at - 1]?.sentence === words[at]?.sentence && isFraction(words, at)) return "none";
+  const ahead = words
+    .slice(at, at + 4)
+    .map(({ text }) => text)
+    .join(" ");
+  return OPENERS.find(([text]) => ahead === text || ahead.startsWith(`${text} `))?.[1] ?? "none";
+}
+
+function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word {
   const inText = piece.from >= 0;
   return {
     text: plainWord(piece.text),
     from: inText ? piece.from : (before?.to ?? 0),
     to: inText ? piece.to : (before?.to ?? 0),
     time: piece.time ?? before?.time ?? null,
+    line: piece.line,
     ...place,
-    capital: /^[A-Z]/.test(piece.text),
+    capital: /^\p{Lu}/u.test(piece.text),
+    possessive: /['’]s$/i.test(piece.text),
   };
 }
 
+const STRENGTH: readonly Break[] = ["none", "clause", "sentence", "breath"];
+
 function stronger(a: Break, b: Break): Break {
-  if (a === "sentence" || b === "sentence") return "sentence";
-  return a === "clause" || b === "clause" ? "clause" : "none";
+  return STRENGTH.indexOf(a) > STRENGTH.indexOf(b) ? a : b;
 }
+
+/** As they are written short, and as they are said in full. */
+const IN_FULL: ReadonlyMap<string, string> = new Map([
+  ["in.", "inch"],
+  ["ft.", "feet"],
+  ["approx.", "approximately"],
+  ["approx", "approximately"],
+  ["c/o", "cleanout"],
+  ["w/", "with"],
+  ["@", "at"],
+  ["jt", "joint"],
+  ["jts", "joints"],
+  ["med", "medium"],
+  ["decimal", "point"],
+  ["niner", "nine"],
+  ["fiver", "five"],
+]);
 
 /** Short forms that stay as they are; elsewhere `’s` is dropped: `the joint’s open`. */
 const KEEP_S = /^(that|it|there|here|what|let|he|she|who|where|how|this)'s$/;
@@ -148,6 +343,9 @@ function plainWord(text: string): string {
     .replace(/[’′]/g, "'")
     .replace(/[”″]|''/g, '"');
   if (plain === "'" || plain === '"') return plain === "'" ? "foot" : "inches";
+  const full = IN_FULL.get(plain);
+  if (full !== undefined) return full;
+  if (/^\d{1,3}(,\d{3})+$/.test(plain)) return plain.replaceAll(",", "");
   if (/^[a-z]+in'$/.test(plain)) return `${plain.slice(0, -1)}g`;
   const bare = plain.replace(/'$/, "");
   return KEEP_S.test(bare) ? bare : bare.replace(/'s$/, "");

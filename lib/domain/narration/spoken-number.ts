@@ -5,6 +5,14 @@ export interface SpokenNumber {
   readonly to: number;
   /** Spoken with tenths or a fraction: then it is hardly a count of anything. */
   readonly parts: boolean;
+  /**
+   * How it was read off. `pairs`: two pairs of digits, as houses and years are (`thirteen oh six`,
+   * `nineteen fifty-four`); `short`: a digit and a pair, as houses and some distances are
+   * (`nine oh four`, `one forty`).
+   */
+  readonly style: "plain" | "pairs" | "short";
+  /** The word `one`, which is mostly no number. */
+  readonly one: boolean;
 }
 
 const DIGITS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
@@ -42,44 +50,82 @@ interface Part {
 export function spokenNumber(words: readonly string[], from: number): SpokenNumber | null {
   const whole = digitsAt(words, from) ?? cardinalAt(words, from);
   if (!whole) return pointAt(words, from);
-  if (whole.parts) return { value: whole.value, to: whole.to, parts: true };
-  const part = partAfter(words, whole);
+  const how = { style: whole.style, one: words[from] === "one" && whole.to === from + 1 };
+  if (whole.parts) return { value: whole.value, to: whole.to, parts: true, ...how };
+  const part = whole.style === "pairs" ? null : partAfter(words, whole);
   return part
-    ? { value: whole.value * 100 + part.value, to: part.to, parts: true }
-    : { value: whole.value * 100, to: whole.to, parts: false };
+    ? { value: whole.value * 100 + part.value, to: part.to, parts: true, ...how }
+    : { value: whole.value * 100, to: whole.to, parts: false, ...how };
 }
 
 /** `point five`, `.5` with nothing before it. */
 function pointAt(words: readonly string[], from: number): SpokenNumber | null {
   const text = words[from] ?? "";
   if (/^\.\d+$/.test(text))
-    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true };
+    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true, ...PLAIN };
   const part = pointPart(words, from);
-  return part ? { ...part, parts: true } : null;
+  return part ? { ...part, parts: true, ...PLAIN } : null;
 }
+
+const PLAIN = { style: "plain", one: false } as const;
 
 interface Whole extends Part {
   readonly parts: boolean;
+  readonly style: SpokenNumber["style"];
 }
 
 function digitsAt(words: readonly string[], from: number): Whole | null {
   const text = words[from] ?? "";
-  if (/^\d+$/.test(text)) return { value: Number(text), to: from + 1, parts: false };
+  if (/^\d+$/.test(text))
+    return { value: Number(text), to: from + 1, parts: false, style: "plain" };
   if (/^\d+\.\d+$/.test(text))
-    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true };
+    return { value: Math.round(Number(text) * 100), to: from + 1, parts: true, style: "plain" };
   const drawn = /^(\d+)\+(\d+(?:\.\d+)?)$/.exec(text);
   if (!drawn) return null;
   const value = Number(drawn[1]) * 10_000 + Math.round(Number(drawn[2]) * 100);
-  return { value, to: from + 1, parts: true };
+  return { value, to: from + 1, parts: true, style: "plain" };
 }
 
 function cardinalAt(words: readonly string[], from: number): Whole | null {
-  const found =
-    hundredsAt(words, from) ??
-    shortHundredsAt(words, from) ??
-    digitByDigit(words, from) ??
-    belowHundredAt(words, from);
-  return found && { ...found, parts: false };
+  const pairs = thousandsAt(words, from) ?? pairsAt(words, from);
+  if (pairs) return { ...pairs, parts: false, style: "pairs" };
+  const plain = hundredsAt(words, from);
+  const short = plain ? null : shortHundredsAt(words, from);
+  if (short) return { ...short, parts: false, style: "short" };
+  const found = plain ?? digitByDigit(words, from) ?? belowHundredAt(words, from);
+  return found && { ...found, parts: false, style: "plain" };
+}
+
+/** `two thousand twenty-six`, `eighteen thousand`, `forty-eight hundred`. */
+function thousandsAt(words: readonly string[], from: number): Part | null {
+  const times = hundredsAt(words, from) ?? belowHundredAt(words, from);
+  if (!times || DIGIT.get(words[from] ?? "") === 0) return null;
+  const scale = words[times.to];
+  if (scale === "thousand") {
+    const joined = words[times.to + 1] === "and" ? times.to + 2 : times.to + 1;
+    const rest = hundredsAt(words, joined) ?? belowHundredAt(words, joined);
+    return { value: times.value * 1000 + (rest?.value ?? 0), to: rest?.to ?? times.to + 1 };
+  }
+  return scale === "hundred" && times.value > 9 && times.value < 100
+    ? { value: times.value * 100, to: times.to + 1 }
+    : null;
+}
+
+/** So far apart two numbers in one breath are a guess between them: `twenty-four twenty-five`. */
+const GUESS = 1;
+
+/** `thirteen oh six`, `fourteen twenty`, `nineteen fifty-four`. */
+function pairsAt(words: readonly string[], from: number): Part | null {
+  const first = tensAt(words, from);
+  if (!first) return null;
+  if (words[first.to] === "oh" || words[first.to] === "o") {
+    const digit = DIGIT.get(words[first.to + 1] ?? "");
+    return digit ? { value: first.value * 100 + digit, to: first.to + 2 } : null;
+  }
+  const second = tensAt(words, first.to);
+  const apart = second ? second.value - first.value : 0;
+  if (!second || (apart === GUESS && first.value > 20)) return null;
+  return { value: first.value * 100 + second.value, to: second.to };
 }
 
 /** `a hundred and two`, `two hundred`, `hundred four`. */

@@ -2,7 +2,7 @@ import type { Cft } from "../line/station.ts";
 import { type Heard, isStretchEnd } from "./heard.ts";
 import { distanceFor, type Ground, inOrder, placeAt } from "./place.ts";
 import { inClause, isTurn, type Of, type Said, wordsOf } from "./said.ts";
-import { betweenReadings } from "./track.ts";
+import { workedOutAt } from "./track.ts";
 
 /** Things that go on for a while. */
 const LONG_KINDS = new Set(["water", "deposit"]);
@@ -52,8 +52,8 @@ function endOf(ground: Ground, turn: Said): End | null {
     const { counter, slack } = placeAt(ground, own);
     return counter === null ? null : { counter, slack, spoken: true };
   }
-  const between = betweenReadings(ground.track, turn);
-  return between && { ...between, spoken: false };
+  const found = workedOutAt(ground.track, turn);
+  return found?.reading === "between" ? { ...found, spoken: false } : null;
 }
 
 /** `till we get to fifty`, `the cast iron ends`: no stretch ends there. */

@@ -43,7 +43,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "tie-in",
-    "tied in, ties in, tying in, hooked in, somebody tied in, tied into, coming in from the side, comes in from the side",
+    "tapped in, tapped into, taps in, teed in, tied in, ties in, tying in, hooked in, somebody tied in, tied into, coming in from the side, comes in from the side",
     { describes: true },
   ),
   ...fitting(
@@ -62,7 +62,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "tie-in",
-    "hammer in, hammered in, broke in, broke it in, broken it in, punched it in, knocked it in, punched in, just punched in, knocked in, busted in, busted into, broken into, broke into, cut in, cut into, chiseled in, jammed in, knocked a hole in, punch in, stabbed in, chopped in",
+    "hammer in, hammered in, broke in, broke it in, broken it in, punched it in, knocked it in, punched in, just punched in, knocked in, busted in, busted into, broken into, broke into, cut in, cut into, chiseled in, jammed in, knocked a hole in, knocked a hole, shoved a pipe in, shoved a pipe, punch in, stabbed in, chopped in",
     { fitting: "break-in", describes: true },
   ),
   ...fault(
@@ -71,7 +71,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "broken",
-    "broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
+    "break in the pipe, break in the line, break in your pipe, break in your line, break in this pipe, break in the wall, break in the clay, broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
   ),
   ...fault(
     "hole",
@@ -111,7 +111,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "worn-surface",
-    "worn, worn out, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out",
+    "worn, worn out, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
   ),
   ...entries(
     "water",
@@ -139,7 +139,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "main",
-    "main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
+    "the main connection, at the main connection, in the main connection, main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
   ),
 ];
 

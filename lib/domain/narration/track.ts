@@ -1,48 +1,162 @@
 import { type Cft, toTenth } from "../line/station.ts";
-import type { NarrationRun } from "./draft.ts";
+import { type Axis, counterOf, startAtAccess, startAtMain } from "./axis.ts";
+import { type Candidate, fitted } from "./fit.ts";
 import type { Distance } from "./mark.ts";
-import { inClause, isTurn, type Of, type Said, type Talk } from "./said.ts";
+import { inClause, isTurn, type Of, type Said, spanAt, type Talk, wordsOf } from "./said.ts";
 import type { Sense } from "./sense.ts";
 
-/** A counter reading where the camera stood when it was spoken. */
-export interface TrackPoint {
+/** Where the camera stood, and until when. */
+interface TrackPoint {
   readonly at: number;
   readonly counter: Cft;
+  /** Where it was when it went on: the end of a spoken range. */
+  readonly leaves: Cft;
   /** Thousandths of a second. */
   readonly time: number | null;
+  /** Until then it stood there: as long as its find was told. */
+  readonly until: number | null;
+  /** Spoken as a distance; else worked out from one, or where the talk began. */
+  readonly spoken: boolean;
+}
+
+/** The way of the camera, as far as it was spoken. */
+export interface Track {
+  readonly points: readonly TrackPoint[];
+  /** 1 where footage grew on the whole, −1 where it fell. */
+  readonly motion: 1 | -1;
+  /** Marks of spoken distances that lie on no camera’s way together with the others. */
+  readonly outliers: ReadonlySet<number>;
+  /** Feet (hundredths) a second, and how unsteady: the spread of the speeds over their mean. */
+  readonly speed: Speed | null;
+}
+
+interface Speed {
+  readonly mean: number;
+  readonly spread: number;
 }
 
 /** A counter worked out, with how far off it may be. */
 export interface Between {
   readonly counter: Cft;
   readonly slack: Cft;
+  readonly reading: "between" | "beyond";
 }
 
 /**
- * Counter of a distance: those from the main need the counter at the main. Null where that is not
- * known, or where the counter would be below zero: then one of the two was misheard.
+ * Where the camera was, as spoken: the single readings and ranges that fit one camera’s way, in the
+ * order of speaking, the place where it began, and steps counted on from the last. Lists and what
+ * was seen earlier (`the one at thirty-four`) say nothing of where the camera is now.
  */
-export function counterOf(value: Cft, base: Distance["base"], run: NarrationRun): Cft | null {
-  if (base === "counter") return value;
-  if (run.mainCounter === null) return null;
-  const counter =
-    run.direction === "downstream" ? run.mainCounter - value : run.mainCounter + value;
-  return counter < 0 ? null : counter;
+export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
+  const candidates = candidatesOf(talk, sense, axis);
+  const start = startOf(talk, axis, candidates);
+  const { kept, motion } = fitted(start === null ? candidates : [start, ...candidates]);
+  const on = new Set(kept.map(({ at }) => at));
+  const points = kept.map((one): TrackPoint => {
+    const { at, counter, time } = one;
+    return { at, counter, leaves: one.to ?? counter, time, until: time, spoken: one !== start };
+  });
+  const whole = withSteps(talk, sense, { points, motion }).map((point, at, all) => ({
+    ...point,
+    until: stoodUntil(talk, point, all[at + 1]),
+  }));
+  return {
+    points: whole,
+    motion,
+    outliers: new Set(candidates.filter(({ at }) => !on.has(at)).map(({ at }) => at)),
+    speed: speedOf(whole),
+  };
 }
 
-/**
- * Where the camera was, as spoken: single readings, in the order of speaking. Lists, ranges and
- * what was seen earlier (`the one at thirty-four`) say nothing of where the camera is now.
- */
-export function trackOf(talk: Talk, sense: Sense, run: NarrationRun): TrackPoint[] {
-  return talk.said.flatMap((mark): TrackPoint[] => {
+function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
+  let last = 0;
+  return talk.said.flatMap((mark): Candidate[] => {
     if (mark.what !== "distance" || sense.unreal.has(mark.at)) return [];
     const { distance } = mark;
-    if (distance.kind !== "at" || (distance.to !== null && !distance.choice)) return [];
-    if (isListed(talk, mark) || isBackwardLook(talk, mark)) return [];
-    const counter = counterOf(middleOf(distance), distance.base, run);
-    return counter === null ? [] : [{ at: mark.at, counter, time: mark.time }];
+    if (distance.kind !== "at" || isListed(talk, mark) || isBackwardLook(talk, mark)) return [];
+    const from = distance.choice ? middleOf(distance) : distance.from;
+    const counter = counterOf(from, distance.base, axis);
+    const to =
+      distance.to === null || distance.choice ? null : counterOf(distance.to, distance.base, axis);
+    if (counter === null) return [];
+    const back = BACKWARDS.test(wordsOf(talk, last, mark.from));
+    last = mark.to;
+    return [{ at: mark.at, counter, to, time: mark.time, weight: distance.weight, back }];
   });
+}
+
+const BACKWARDS =
+  /\b(back(ing)? up|back it up|backed up|went back|going back|go back|back (to|out|at)|pull(ing|ed)? back|pulling out|run two|second run|other way|from the other|start(ing)? over|restart|reset|turn(ing|ed)? around)\b/;
+
+/** The talk begins at the main or at the way in, and nobody says zero: that is zero then. */
+function startOf(talk: Talk, axis: Axis, candidates: readonly Candidate[]): Candidate | null {
+  if (candidates.some(({ counter }) => counter === 0)) return null;
+  const main = startAtMain(talk);
+  if (main && (axis.measuredFrom === "main" || axis.looks === "upstream"))
+    return { at: main.at, counter: 0, to: null, time: main.time, weight: 3, back: false };
+  if (main || axis.measuredFrom === "main") return null;
+  const clause = startAtAccess(talk);
+  if (clause === null) return null;
+  const word = talk.speech.words[spanAt(talk, clause).from];
+  return { at: -1, counter: 0, to: null, time: word?.time ?? null, weight: 1, back: false };
+}
+
+/** `two feet past that`: where the camera is then, counted on from the point before. */
+function withSteps(
+  talk: Talk,
+  sense: Sense,
+  { points, motion }: { readonly points: readonly TrackPoint[]; readonly motion: 1 | -1 },
+): TrackPoint[] {
+  const whole = [...points];
+  for (const mark of talk.said) {
+    if (mark.what !== "distance" || mark.distance.kind !== "relative") continue;
+    if (sense.unreal.has(mark.at)) continue;
+    const next = whole.findIndex((point) => point.at > mark.at);
+    const place = next === -1 ? whole.length : next;
+    const last = whole[place - 1];
+    if (!last) continue;
+    const counter = Math.max(0, last.counter + motion * mark.distance.from);
+    whole.splice(place, 0, {
+      at: mark.at,
+      counter,
+      leaves: counter,
+      time: mark.time,
+      until: mark.time,
+      spoken: false,
+    });
+  }
+  return whole;
+}
+
+/** A camera stands for what is told without a silence, but hardly longer than this. */
+const STANDS = 15_000;
+
+function stoodUntil(talk: Talk, point: TrackPoint, next: TrackPoint | undefined): number | null {
+  const from = talk.said[point.at];
+  if (point.time === null || from === undefined) return point.time;
+  const breath = talk.speech.words[from.from]?.breath;
+  const last = talk.speech.words.findLast((word) => word.breath === breath)?.time ?? point.time;
+  const until = Math.min(last, point.time + STANDS);
+  return next?.time != null && next.time <= until ? point.time : until;
+}
+
+/** Shorter than this, thousandths of a second, tells no speed. */
+const BRIEF = 4_000;
+
+function speedOf(points: readonly TrackPoint[]): Speed | null {
+  const legs = points.slice(1).flatMap((point, index) => {
+    const last = points[index];
+    if (!last || last.until === null || point.time === null) return [];
+    const time = point.time - last.until;
+    const way = Math.abs(point.counter - last.leaves);
+    return time >= BRIEF && way > 0 ? [{ time: time / 1000, way }] : [];
+  });
+  if (legs.length === 0) return null;
+  const mean =
+    legs.reduce((sum, { way }) => sum + way, 0) / legs.reduce((sum, { time }) => sum + time, 0);
+  const off = legs.map(({ way, time }) => (way / time - mean) ** 2);
+  const spread = Math.sqrt(off.reduce((sum, each) => sum + each, 0) / legs.length) / mean;
+  return { mean, spread: legs.length < 3 ? Math.max(0.5, spread) : spread };
 }
 
 export function middleOf(distance: Distance): Cft {
@@ -62,29 +176,83 @@ function isBackwardLook(talk: Talk, mark: Said): boolean {
   return before !== undefined && isTurn(before, "same") && mark.clause === before.clause;
 }
 
+/** What is worked out by time is nowhere nearer than this, hundredths of a foot. */
+const LEAST = 50;
+
 /**
- * The counter at a mark without a reading of its own: evenly by time between the readings spoken
- * before and after it, or halfway where there are no times. Null where none was spoken on one side.
+ * The counter at a mark without a reading of its own. Between two readings evenly by time, or
+ * halfway where there are no times; past the last one by the speed so far. How far off it may be
+ * follows from how steady the speed was, and is at most half of what lies between. Null where
+ * neither can be said.
  */
-export function betweenReadings(track: readonly TrackPoint[], mark: Said): Between | null {
-  const before = track.findLast((point) => point.at < mark.at);
-  const after = track.find((point) => point.at > mark.at);
-  if (!before || !after) return null;
-  const slack = Math.max(50, Math.ceil(Math.abs(after.counter - before.counter) / 2));
-  const part = partBetween(before.time, mark.time, after.time);
-  const counter = toTenth(before.counter + part * (after.counter - before.counter));
-  return { counter, slack };
+export function workedOutAt({ points, motion, speed }: Track, mark: Said): Between | null {
+  const before = points.findLast((point) => point.at < mark.at);
+  const after = points.find((point) => point.at > mark.at);
+  if (before && after) return between(before, after, { mark, speed });
+  if (before) return beyond(before, { mark, speed, motion });
+  return after ? ahead(after, { mark, speed, motion }) : null;
 }
 
-function partBetween(before: number | null, time: number | null, after: number | null): number {
-  if (before === null || time === null || after === null || after <= before) return 0.5;
+function between(
+  before: TrackPoint,
+  after: TrackPoint,
+  { mark, speed }: { readonly mark: Said; readonly speed: Speed | null },
+): Between {
+  const part = partBetween(before.until, mark.time, after.time);
+  const gap = after.counter - before.leaves;
+  const half = Math.max(LEAST, Math.ceil(Math.abs(gap) / 2));
+  const bySpeed =
+    speed === null || part === null
+      ? half
+      : Math.ceil(Math.abs(gap) * Math.max(0.15, speed.spread) * 2 * Math.sqrt(part * (1 - part)));
+  return {
+    counter: toTenth(before.leaves + (part ?? 0.5) * gap),
+    slack: Math.min(half, Math.max(100, bySpeed)),
+    reading: "between",
+  };
+}
+
+function beyond(
+  last: TrackPoint,
+  { mark, speed, motion }: { mark: Said; speed: Speed | null; motion: 1 | -1 },
+): Between | null {
+  if (speed === null || last.until === null || mark.time === null) return null;
+  const way = (Math.max(0, mark.time - last.until) / 1000) * speed.mean;
+  return {
+    counter: Math.max(0, toTenth(last.leaves + motion * way)),
+    slack: Math.max(200, Math.ceil(way * Math.max(0.5, speed.spread))),
+    reading: "beyond",
+  };
+}
+
+/** Before the first reading, where nothing tells where the camera began. */
+function ahead(
+  first: TrackPoint,
+  { mark, speed, motion }: { mark: Said; speed: Speed | null; motion: 1 | -1 },
+): Between | null {
+  if (speed === null || first.time === null || mark.time === null) return null;
+  const way = (Math.max(0, first.time - mark.time) / 1000) * speed.mean;
+  return {
+    counter: Math.max(0, toTenth(first.counter - motion * way)),
+    slack: Math.max(200, Math.ceil(way * Math.max(0.5, speed.spread))),
+    reading: "beyond",
+  };
+}
+
+function partBetween(
+  before: number | null,
+  time: number | null,
+  after: number | null,
+): number | null {
+  if (before === null || time === null || after === null || after <= before) return null;
   return Math.min(1, Math.max(0, (time - before) / (after - before)));
 }
 
 /** 1 where the counter was rising about here, −1 where it was falling. */
-export function motionAt(track: readonly TrackPoint[], at: number): 1 | -1 {
-  const after = track.findIndex((point) => point.at >= at);
-  const near = after === -1 ? track.slice(-2) : track.slice(Math.max(0, after - 1), after + 1);
-  const [first, last] = near.length === 2 ? near : [track[0], track[1]];
-  return first && last && last.counter < first.counter ? -1 : 1;
+export function motionAt({ points, motion }: Track, at: number): 1 | -1 {
+  const after = points.findIndex((point) => point.at >= at);
+  const near = after === -1 ? points.slice(-2) : points.slice(Math.max(0, after - 1), after + 1);
+  const [first, last] = near;
+  if (!first || !last || first.counter === last.counter) return motion;
+  return last.counter < first.counter ? -1 : 1;
 }

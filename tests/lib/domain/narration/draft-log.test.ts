@@ -6,8 +6,8 @@ import { speechOf } from "#lib/domain/narration/speech.ts";
 import { parseTranscript } from "#lib/domain/narration/transcript.ts";
 import { narrations, precision, recall, scores } from "#tests/bench/narration.ts";
 
-const DOWN: NarrationRun = { direction: "downstream", mainCounter: null };
-const UP: NarrationRun = { direction: "upstream", mainCounter: null };
+const DOWN: NarrationRun = { looks: "downstream", measuredFrom: null, mainCounter: null };
+const UP: NarrationRun = { looks: "upstream", measuredFrom: null, mainCounter: null };
 
 function drafts(text: string, run: NarrationRun = DOWN): readonly Draft[] {
   return draftLog(text, run).drafts;
@@ -58,7 +58,7 @@ test("a reading after the camera moved on is not the reading of what was seen be
     counter: 5500,
     reading: "read",
   });
-  expect(talk("Moving on. Fifty-five now.")).toMatchObject({ counter: 5350, reading: "between" });
+  expect(talk("Moving on. Fifty-five now.")).toMatchObject({ counter: 5340, reading: "between" });
 });
 
 describe("distances", () => {
@@ -89,12 +89,28 @@ describe("distances", () => {
     expect(drafts(text)).toEqual([]);
   });
 
-  test("from the main need the counter at the main, and the run's direction", () => {
+  test("from the main are the place, unless the footage at the main is known", () => {
     const text = "Wye on the left, forty feet from the main.";
-    expect(only(text)).toMatchObject({ counter: null });
-    expect(only(text).note).toContain("40.0 ft from the main");
-    expect(only(text, { direction: "downstream", mainCounter: 9600 }).counter).toBe(5600);
-    expect(only(text, { direction: "upstream", mainCounter: 200 }).counter).toBe(4200);
+    const log = draftLog(text, DOWN);
+    expect(log.measuredFrom).toBe("main");
+    expect(log.drafts).toMatchObject([{ counter: 4000, fromMain: 4000 }]);
+    expect(only(text, { ...DOWN, mainCounter: 9600 })).toMatchObject({
+      counter: 5600,
+      fromMain: 4000,
+    });
+    expect(only(text, { ...UP, mainCounter: 200 })).toMatchObject({
+      counter: 4200,
+      fromMain: 4000,
+    });
+  });
+
+  test("from the main stay so where the footage was set at the way in and is not known at the main", () => {
+    const text =
+      "Zero at the cleanout. Crack at ten. Roots at twenty. Wye on the left, forty feet from the main.";
+    const log = draftLog(text, DOWN);
+    expect(log.measuredFrom).toBe("access");
+    expect(log.drafts.at(-1)).toMatchObject({ counter: null, fromMain: 4000 });
+    expect(log.drafts.at(-1)?.note).toContain("40.0 ft from the main");
   });
 
   test("from the main use the main's counter that the speaker gives", () => {
@@ -133,7 +149,10 @@ describe("between two readings", () => {
 
   test("what follows the last reading has no counter and says why", () => {
     const text = "0:00 Wye at ten.\n0:40 Crack in the top.";
-    expect(drafts(text)[1]).toMatchObject({ counter: null, note: "No distance was spoken for it" });
+    expect(drafts(text)[1]).toMatchObject({
+      counter: null,
+      note: "Said after 10.0 ft; how far beyond is not known",
+    });
   });
 
   test("a counter read out after the event belongs to the event", () => {
@@ -194,13 +213,14 @@ describe("what is told of a thing", () => {
 describe("changes of material", () => {
   test("name what lies upstream, whatever way the camera goes", () => {
     const text = "Clay to PVC at fifty.";
-    expect(only(text, DOWN)).toMatchObject({ kind: "material", material: "vitrified-clay" });
-    expect(only(text, UP)).toMatchObject({ kind: "material", material: "pvc" });
+    const told = { kind: "material", material: "pvc" };
+    expect(only(text, DOWN)).toMatchObject({ ...told, upstreamMaterial: "vitrified-clay" });
+    expect(only(text, UP)).toMatchObject({ ...told, upstreamMaterial: "pvc" });
   });
 
   test("turn round where the camera is pulled back", () => {
     const text = "Wye at eighty. Clay to PVC at fifty. Wye at thirty.";
-    expect(drafts(text, DOWN)[1]).toMatchObject({ material: "pvc" });
+    expect(drafts(text, DOWN)[1]).toMatchObject({ upstreamMaterial: "pvc" });
   });
 
   test("saying the same again adds no row", () => {

@@ -19,7 +19,7 @@ describe("parseTranscript()", () => {
     ].join("\r\n");
     expect(parseTranscript(text)).toEqual({
       format: "webvtt",
-      cues: [{ start: 1000, end: 4000, text: "wye & roots", line: 10 }],
+      cues: [{ start: 1000, end: 4000, text: "[Ann] wye & roots", line: 10 }],
       problems: [],
     });
   });

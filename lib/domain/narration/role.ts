@@ -1,0 +1,305 @@
+import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
+
+/** A number with the words around it. */
+export interface NumberAt {
+  readonly number: SpokenNumber;
+  /** Small letters, one space between: what was said before it in the same breath, at most ten words. */
+  readonly lead: string;
+  /** What was said behind it in the same sentence, at most eight words. */
+  readonly follow: string;
+  /** As it was written: `2:30`, `9/22/26`, `SS-26-118`. */
+  readonly written: string;
+  /** `nine ten’s tap`. */
+  readonly possessive: boolean;
+  /** The next word begins with a capital, which the first of a sentence would anyway. */
+  readonly beforeName: boolean;
+  /** The number is the first thing said in its clause. */
+  readonly first: boolean;
+  /** Feet go with it. */
+  readonly unit: boolean;
+}
+
+/** Farther from its zero than this, hundredths of a foot, no camera goes in a lateral. */
+const FARTHEST = 50_000;
+
+const MONTH =
+  "january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept|sep|oct|nov|dec";
+const DAY = "monday|tuesday|wednesday|thursday|friday|saturday|sunday";
+const STREET =
+  "street|st|st\\.|avenue|ave|ave\\.|lane|ln|row|road|rd|drive|dr|dr\\.|court|ct|alley|way|place|pl|walk|terrace|circle|boulevard|blvd|loop|trail|house|houses|block|building|folks|people|family|lady|guy|place|residence|property|side of";
+const BRANCH =
+  "wye|wyes|tee|tap|taps|lateral|connection|branch|tie in|line|saddle|y|service|stub|kitchen|house";
+/** What a branch is said to belong to: `that’s`, `goes to`, `must be`. */
+const BELONGS =
+  "that's|that is|that one|that one's|that one is|it's|that'd be|that'll be|would be|should be|must be|gotta be|got to be|has to be|be|to|for|from|feeds|serves|belongs to|goes to|going to|is|was|says|say|said|call|called|or|and";
+
+type Test = (n: NumberAt) => boolean;
+
+/** What a number is, other than a distance, with the words by which it is told; the first that fits. */
+const ROLES: readonly (readonly [why: string, is: Test])[] = [
+  ["a reference or telephone number", isReference],
+  ["a date", isDate],
+  ["an amount of money", isMoney],
+  ["a time of day", isHour],
+  ["a length of time", (n) => TIME.test(n.follow)],
+  ["a percentage", (n) => /^(percent|%|per cent|percentage)(?= |$)/.test(n.follow)],
+  ["a part of the bore", isShare],
+  ["a number of degrees", (n) => /^degrees?\b/.test(n.follow)],
+  ["a size", isSize],
+  ["a year", isYear],
+  ["a house or unit number", isAddress],
+  ["a depth", isDepth],
+  ["a length of cable", isCable],
+  ["a length of pipe", isPieces],
+  ["longer than any lateral", (n) => n.number.value > FARTHEST],
+  ["a count", isCount],
+];
+
+const TIME =
+  /^(more )?(minutes?|mins?|seconds?|secs?|hours?|hrs?|years?|yrs?|days?|weeks?|months?|times|nights?)\b/;
+
+/** Why a number is no distance; null where it may be one. */
+export function whyNoDistance(n: NumberAt): string | null {
+  const own = ROLES.find(([, is]) => is(n))?.[0];
+  return own ?? paired(n);
+}
+
+/** `fifty or sixty years`, `30 to 40 percent`: the first is what the second is. */
+function paired(n: NumberAt): string | null {
+  const found = /^(or|to|and|maybe|through) (.*)$/.exec(n.follow);
+  if (!found || n.unit) return null;
+  const words = (found[2] ?? "").split(" ");
+  const second = spokenNumber(words, 0);
+  if (!second) return null;
+  const follow = words.slice(second.to).join(" ");
+  const other = {
+    ...n,
+    number: second,
+    lead: `${n.lead} ${found[1]}`.trim(),
+    follow,
+    first: false,
+  };
+  return PAIRED.find(([, is]) => is(other))?.[0] ?? null;
+}
+
+const PAIRED = ROLES.filter(([why]) =>
+  /time|percentage|money|degrees|bore|size|house|depth|cable/.test(why),
+);
+
+function isReference({ written, lead, follow }: NumberAt): boolean {
+  if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;
+  if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead) && !/^feet/.test(follow))
+    return true;
+  return /\b(job|permit|ticket|file|order|invoice|sheet|page|run|recording|video|part|camera|reel|route|highway|schedule|sdr|manhole|mh|tract|parcel|crew|truck|line|version|take|step|class|grade|type|dash)( (number|no|#))?$/.test(
+    lead,
+  );
+}
+
+function isDate({ written, lead, follow }: NumberAt): boolean {
+  if (/^\d+\/\d+\/\d+$/.test(written) || /^\d+(st|nd|rd|th)$/.test(written)) return true;
+  if (new RegExp(`\\b(${MONTH})( the)?$`).test(lead) && !/^(feet|foot)/.test(follow)) {
+    return !/\b(we|i|you|they|it|this|that|there)( \w+)? may$/.test(lead);
+  }
+  if (new RegExp(`\\b(${DAY})( the)?$`).test(lead)) return true;
+  return (
+    new RegExp(`^(of )?(${MONTH})\\b(?! be)`).test(follow) ||
+    /^(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)\b/.test(follow)
+  );
+}
+
+function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
+  if (/(^| )\$$/.test(lead)) return true;
+  if (/^(hundred )?(thousand )?(dollars?|bucks|grand|k|thousand|cents)\b/.test(follow)) return true;
+  const priced =
+    /\b(paid|pay|cost|costs|price|quote|quoted|bid|bids|estimate|charge|charged|fee|worth)\b( \w+){0,4}$/.test(
+      lead,
+    );
+  return priced && !unit && number.value >= 10_000;
+}
+
+function isHour({ written, lead, follow, number, unit }: NumberAt): boolean {
+  if (/^\d+:\d\d$/.test(written)) return true;
+  if (unit) return false;
+  if (
+    /^(a ?m|p ?m|am|pm|o'clock now|in the (morning|afternoon|evening)|this morning)\b/.test(follow)
+  )
+    return true;
+  if (
+    /\b(meeting|appointment|lunch|coffee|break|dinner|started|start|done|finished|leave|leaving|here|home|back|be there|parked|got|have|open|wait)( is| was| it| we| by)* (at|by|till|until)$/.test(
+      lead,
+    ) &&
+    (number.style !== "plain" ||
+      /\b(meeting|appointment|lunch|coffee|parked|got|have|leave)\b/.test(lead))
+  )
+    return !/^(feet|foot|on the counter)/.test(follow);
+  const minutes = (number.value / 100) % 100;
+  const clock =
+    number.style === "short" && number.value < 126_000 && [0, 15, 30, 45].includes(minutes);
+  return (
+    clock &&
+    /\b(it's|it is|now|about|around|at|till|until)$/.test(lead) &&
+    /^(by|now|right)/.test(follow)
+  );
+}
+
+/** `three quarters full`, `a third of the pipe`. */
+function isShare({ follow, number }: NumberAt): boolean {
+  return !number.parts && /^(quarters?|thirds?|fifths?|eighths?)\b/.test(follow);
+}
+
+function isSize({ written, lead, follow, number }: NumberAt): boolean {
+  if (/^\d+x\d+$/.test(written)) return true;
+  if (/^\d+\/\d+$/.test(written)) return !/^(feet|foot)/.test(follow);
+  if (SIZE.test(follow)) return true;
+  // `eight inch coming down to six`
+  if (/\b(inch|inches)( \w+){0,3} (to|by|down to|up to|or|and)$/.test(lead))
+    return number.value <= 1_800;
+  const by = /^by (a )?\w+/.test(follow) && !/^by (the|my|your|that)\b/.test(follow);
+  return by && number.value < 2_400;
+}
+
+const SIZE =
+  /^(inch|inches|millimeters?|mm|centimeters?|psi|gallons?|gpm|pounds?|mile|miles|acres?|blocks?)\b/;
+
+/** `in 2009`, `built in nineteen fifty-four`, `since sixty-two`. */
+function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
+  if (unit || number.parts) return false;
+  const year = number.value >= 170_000 && number.value <= 209_900;
+  if (year && (/^\d{4}$/.test(written) || number.style !== "plain")) return true;
+  if (
+    /^(s|card|permit|drawing|record|plan|remodel|addition|code|era|vintage)\b/.test(follow) &&
+    year
+  )
+    return true;
+  const short = number.value >= 2_000 && number.value <= 9_900 && number.value % 100 === 0;
+  return (
+    short &&
+    /\b(since|back in|in|circa|year)$/.test(lead) &&
+    !/\b(comes?|coming|come|broke|tied|ties|zoom|still|go|going|goes|are|is|right|back) in$/.test(
+      lead,
+    )
+  );
+}
+
+/** House, lot and unit numbers by the words beside them. */
+function isAddress(n: NumberAt): boolean {
+  if (n.unit || n.number.parts) return false;
+  if (n.possessive || HOUSE_NUMBER.test(n.lead) || isBeforeStreet(n.follow)) return true;
+  const large = n.number.value >= 10_000;
+  if (n.beforeName && (large || n.number.style !== "plain")) return true;
+  if (!large) return false;
+  if (/^(through|thru) \d|^(all|both) share\b/.test(n.follow)) return true;
+  return !isReadOut(n) && (AT_HOUSE.test(n.lead) || OWNED.test(n.lead));
+}
+
+const HOUSE_NUMBER =
+  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|building|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$/;
+/** `the cleanout at 211`, `we’re at two oh one`. */
+const AT_HOUSE =
+  /\b(we're|we are|i'm|here|out|cleanout|neighbors?|folks|house|over|for|garage|yard|duplex|place|customer|mr|mister|mrs|garden|front|back|at the|says|say|said|planter)( (\w+ )?at|)$/;
+/** `wye on the right. That’s two oh three.`: whose it is. */
+const OWNED = new RegExp(`\\b(${BRANCH})\\b.*\\b(${BELONGS})( probably| maybe| likely)?$`);
+
+function isBeforeStreet(follow: string): boolean {
+  return (
+    new RegExp(`^(\\w+ )?(${STREET})\\b`).test(follow) &&
+    !/^(on|at|in|there's|is|and|with|of|for|to) /.test(follow)
+  );
+}
+
+/** `on the counter`, `feet`, `from the main`: spoken as a distance whatever its size. */
+function isReadOut({ follow, lead }: NumberAt): boolean {
+  return (
+    /^(on the counter|on the footage|from|off|feet|foot|on it)\b/.test(follow) ||
+    /\b(counter|footage|reads|reading|reel|mark|shows)( (is|at|says|reads|shows))?( about| around)?$/.test(
+      lead,
+    )
+  );
+}
+
+function isDepth({ follow, unit, lead }: NumberAt): boolean {
+  if (!unit) return false;
+  return (
+    /^(deep|of cover|of dirt|below|underground|under the|under it|down below|high|tall|wide|down from grade|to grade)\b/.test(
+      follow,
+    ) ||
+    /\b(depth|deep|buried|locates? (it )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(
+      lead,
+    )
+  );
+}
+
+/** `ninety feet of cable`, `118 ft of rod out`, `ran the camera a hundred feet down to the main`. */
+function isCable({ follow, unit, lead, number }: NumberAt): boolean {
+  const some = /^(some|odd|plus|something)( odd)? (feet|foot)/.test(follow);
+  if (!unit && !some) return false;
+  const rest = follow.replace(/^((some|odd|plus|something) )*(feet|foot) /, "");
+  if (
+    /^(more )?(of )?(my |the )?(cable|rod|rods|line out|hose|rope|push rod|pushrod|reel|jetter)\b/.test(
+      rest,
+    )
+  )
+    return true;
+  if (
+    /^(of )?\w+ out\b|^out\b(?! (of|from))/.test(rest) &&
+    /rod|cable|line/.test(`${rest} ${lead}`)
+  )
+    return true;
+  const ran =
+    /\b(ran|pushed|took me|took us|takes|fed|sent|run)( the| my| our| this| it| about| around| roughly| maybe| a| camera| head| cable| out| us| me)*$/.test(
+      lead,
+    );
+  return (
+    ran &&
+    number.value > 2_000 &&
+    /^(down|out|to|of|in|and|until|till|before|into|through|, and)\b/.test(rest)
+  );
+}
+
+/** `three foot joints`, `five foot lengths`. */
+function isPieces({ follow, unit }: NumberAt): boolean {
+  return (
+    unit &&
+    /^(joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(follow)
+  );
+}
+
+const PLACED =
+  /\b(at|around|about|roughly|approximately|near|reads|reading|says|showing|show|counter|footage|is|that's|it's|we're|i'm|you're|on|past|over|under|of|exactly|say|mark|to|from|between|until|till|through|bout|be|was|called|it|put|puts|now|maybe|only|clear|make|hit|hits|hitting|here's|even|then|still|again|have|see)$/;
+
+const NOUN =
+  /^(of (those|these|them|the|us|my|our|your)|more|houses?|homes?|units?|people|families|places|spots|pieces|pipes?|joints|ones|lines|guys|men|man|owners|backups|bids|bathrooms?|families|others|different|separate|way|crew|kids|dogs|or (two|three|four)|in a row|minor|small|little|big|hairlines?)\b/;
+
+/** `zero roots`: none of them; any other zero is that of the footage. */
+const NONE_OF =
+  /^(visible |signs of |sign of )?(roots|cracks|issues|problems|taps|tie ins|visibility|defects|offsets|flow|slope|percent|%)(?= |$)/;
+
+/** Small whole numbers without a unit count things, unless they stand where a reading would. */
+function isCount({ number, lead, follow, first, unit }: NumberAt): boolean {
+  if (unit || number.parts) return false;
+  if (number.value === 0) return NONE_OF.test(follow);
+  if (/^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
+  if (NOUN.test(follow)) return true;
+  // `the eighteen`, `with forty`: named, not read off.
+  if (number.value > 1_200)
+    return (
+      /\b(the|a|an|my|his|her|their|our|your|these|those|of|with|for|like|than|in|by|every|all|got)$/.test(
+        lead,
+      ) && !first
+    );
+  if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
+  if (number.one && (!/\b(counter|footage|reads|reading|at)$/.test(lead) || follow === ""))
+    return true;
+  if (
+    /\b(this|that|other|the|only|no|these|those|all|got|another|last|first|every|next)$/.test(lead)
+  )
+    return true;
+  if (
+    /^[a-z]{3,}s\b/.test(follow) &&
+    !/^(is|was|this|abs|us|there's|it's|that's|has|roots|cracks|starts|changes|goes|turns|always|its|here's|looks|kinks)\b/.test(
+      follow,
+    )
+  )
+    return true;
+  return !(first || PLACED.test(lead));
+}

@@ -1,0 +1,116 @@
+/**
+ * Spanish words of the trade, each with the English that the rest of this room reads. Crews mix the
+ * two in one sentence; a word that is also English (`no`, `me`, `once` …) stands here only within a
+ * longer phrase, or where it is written as English never is.
+ */
+const PHRASES = `
+a la derecha=on the right; al lado derecho=on the right side; lado derecho=right side; derecha=on the right; del lado derecho=on the right side
+a la izquierda=on the left; al lado izquierdo=on the left side; lado izquierdo=left side; izquierda=on the left; del lado izquierdo=on the left side
+arriba=on the top; en la corona=at the crown; abajo=on the bottom; en el fondo=on the bottom; el fondo=the bottom; en el piso=on the bottom
+a los=at; a las=at; desde los=from; de los=from; hasta los=to; hasta el=to; hasta la=to the; hasta=to; entre=between; desde=from
+pies=feet; pie=foot; pulgadas=inches; pulgada=inch; por ciento=percent; porciento=percent; grados=degrees; en punto=o'clock
+con=with; una=a; un=a; unas=some; unos=about; hay=there's; aquí=here; aqui=here; ahí=there; también=also; tambien=also; otra=another; otro=another
+y medio=and a half; y media=and a half; y cuarto=and a quarter; y tres cuartos=and three quarters; punto=point
+contador en cero=counter at zero; contador=counter; marca=reading; qué marca=counter; en cero=at zero; la cuenta=the counter
+conexión=connection; conexion=connection; conexiones=connections; entronque=tap; toma=tap; acometida=lateral; ramal=branch; derivación=branch; silleta=saddle
+raíces=roots; raices=roots; raíz=root; raiz=root; grieta=crack; grietas=cracks; fisura=crack; rajadura=crack; rajado=cracked; rajada=cracked; agrietado=cracked; agrietada=cracked
+roto=broken; rota=broken; quebrado=broken; quebrada=broken; hoyo=hole; hueco=hole; agujero=hole; colapsado=collapsed; colapsada=collapsed; aplastado=squashed; aplastada=squashed
+junta abierta=open joint; junta separada=separated joint; junta desplazada=offset joint; junta=joint; desfase=offset; desalineada=offset joint; desalineado=offset joint
+agua estancada=standing water; agua=water; panza=belly; columpio=belly; grasa=grease; lodo=mud; sedimento=sediment; tierra=dirt; sarro=scale; tapado=blocked; tapada=blocked; obstrucción=obstruction
+registro de limpieza=cleanout; registro=cleanout; la principal=the main; el principal=the main; línea principal=the main; del principal=from the main; de la principal=from the main; drenaje principal=the main; colector=the main
+barro=clay; arcilla=clay; hierro fundido=cast iron; hierro=iron; fierro=iron; concreto=concrete; plástico=plastic; plastico=plastic; cemento=concrete; tubería=pipe; tuberia=pipe; tubo=pipe
+cambia a=changes to; cambia de=changes from; se cambia=changes; empieza=starts; comienza=starts; termina=ends; fuera del agua=out of the water; sale del agua=out of the water; sale el agua=out of the water; salimos del agua=out of the water
+no está en el permiso=not on the permit; no esta en el permiso=not on the permit; no está en la tarjeta=not on the card; no está en el plano=not on the drawing; permiso=permit; tarjeta=card; plano=drawing
+entramos por=going in at; entrando por=going in at; entré por=going in at; estamos en el=we're at number; estamos en la=we're at number; estamos en=we're in; calle=street; número=number; numero=number; casa=house
+no hay=no; no veo=don't see; parece=looks like; creo=i think; tal vez=maybe; quizás=maybe; como=about; casi=almost; más o menos=about; mas o menos=about
+perdón=sorry; perdon=sorry; corrección=correction; digo=i mean
+ligero=light; ligera=light; ligeras=light; leve=slight; moderado=moderate; moderadas=moderate; mucho=heavy; muchas=heavy; muchos=heavy; pesadas=heavy; grande=big; grave=severe
+minutos=minutes; horas=hours; años=years; dólares=dollars; dolares=dollars; casas=houses; la mitad=half; un tercio=a third; lleno=full; llena=full
+cero=zero; uno=one; dos=two; tres=three; cuatro=four; cinco=five; seis=six; siete=seven; ocho=eight; nueve=nine; diez=ten; doce=twelve; trece=thirteen; catorce=fourteen; quince=fifteen; dieciséis=sixteen; dieciseis=sixteen; diecisiete=seventeen; dieciocho=eighteen; diecinueve=nineteen
+veinte=twenty; veintiuno=twenty one; veintiún=twenty one; veintidós=twenty two; veintidos=twenty two; veintitrés=twenty three; veintitres=twenty three; veinticuatro=twenty four; veinticinco=twenty five; veintiséis=twenty six; veintiseis=twenty six; veintisiete=twenty seven; veintiocho=twenty eight; veintinueve=twenty nine
+treinta=thirty; cuarenta=forty; cincuenta=fifty; sesenta=sixty; setenta=seventy; ochenta=eighty; noventa=ninety; cien=one hundred; ciento=one hundred; doscientos=two hundred; trescientos=three hundred; cuatrocientos=four hundred; quinientos=five hundred; seiscientos=six hundred; setecientos=seven hundred; ochocientos=eight hundred; novecientos=nine hundred
+a las once=at eleven; a los once=at eleven; once pies=eleven feet; once y medio=eleven and a half
+y=and; a=to; de=from; del=from the; en=at; la=the; el=the; los=the; las=the; por=by; muy=very; por todos lados=all around
+`;
+
+interface Phrase {
+  readonly from: readonly string[];
+  readonly to: readonly string[];
+}
+
+const BY_FIRST: ReadonlyMap<string, readonly Phrase[]> = byFirst(
+  PHRASES.split(/[;\n]/)
+    .map((each) => each.trim())
+    .filter((each) => each !== "")
+    .map((each) => {
+      const [from = "", to = ""] = each.split("=");
+      return { from: from.split(" "), to: to.split(" ") };
+    }),
+);
+
+function byFirst(phrases: readonly Phrase[]): Map<string, Phrase[]> {
+  const map = new Map<string, Phrase[]>();
+  for (const one of phrases) {
+    const first = one.from[0] ?? "";
+    map.set(first, [...(map.get(first) ?? []), one]);
+  }
+  for (const list of map.values()) list.sort((a, b) => b.from.length - a.from.length);
+  return map;
+}
+
+/** Small words that are letters or words of English as well: read as Spanish beside Spanish only. */
+const SHARED: ReadonlySet<string> = new Set([
+  "y",
+  "a",
+  "de",
+  "en",
+  "la",
+  "el",
+  "no",
+  "como",
+  "con",
+]);
+const TENS = /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/;
+
+/** A word with what it came from. */
+export interface Source {
+  readonly text: string;
+}
+
+/**
+ * The words with what is Spanish put into English; each new word keeps the place of the one that it
+ * stands for. `treinta y cinco` is thirty five.
+ */
+export function inEnglish<W extends Source>(words: readonly W[]): W[] {
+  const out: W[] = [];
+  for (let at = 0; at < words.length; ) {
+    const word = words[at];
+    if (word === undefined) break;
+    const found = phraseAt(words, at);
+    if (!found) {
+      out.push(word);
+      at += 1;
+      continue;
+    }
+    const joins = found.from.join(" ") === "y" && TENS.test(out.at(-1)?.text ?? "");
+    if (!joins) out.push(...found.to.map((text) => ({ ...word, text })));
+    at += found.from.length;
+  }
+  return out;
+}
+
+function phraseAt(words: readonly Source[], at: number): Phrase | null {
+  const found = BY_FIRST.get(words[at]?.text ?? "")?.find((one) =>
+    one.from.every((text, index) => words[at + index]?.text === text),
+  );
+  if (!found) return null;
+  const alone = found.from.length === 1 && SHARED.has(found.from[0] ?? "");
+  return alone && !besideSpanish(words, at) ? null : found;
+}
+
+function besideSpanish(words: readonly Source[], at: number): boolean {
+  return [at - 1, at + 1].some((beside) => {
+    const text = words[beside]?.text ?? "";
+    return BY_FIRST.has(text) && !SHARED.has(text);
+  });
+}
