@@ -44,6 +44,8 @@ interface Story {
   readonly decidedOn: Day;
   readonly toldOn: Day;
   readonly scope: readonly ReturnType<typeof work>[];
+  /** Measured up from the pit at the main, before the branches are closed: by house. */
+  readonly fromPit: readonly { readonly house: number; readonly up: number; readonly on: Day }[];
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
   readonly built: readonly { readonly itemId: string; readonly on: Day; readonly words: string }[];
   /** The last day of work. */
@@ -104,6 +106,10 @@ export const ROPEWALK: Story = {
       rate: 10_000,
     }),
     work("rw-s2", "Permit and inspection fees", { kind: "permit-fee", rate: 31_000 }),
+  ],
+  fromPit: [
+    { house: 0, up: 2_020, on: "2026-11-19" },
+    { house: 1, up: 6_010, on: "2026-11-19" },
   ],
   permit: {
     number: "SS-26-0818",
@@ -168,6 +174,7 @@ export const TOLLGATE: Story = {
     }),
     work("tg-s2", "Permit and inspection fees", { kind: "permit-fee", rate: 30_000 }),
   ],
+  fromPit: [],
   permit: {
     number: "SS-26-0402",
     steps: [
@@ -221,6 +228,7 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
   addCamera(desk(actor, story.ranOn), lineId, story);
   settle(desk(actor, story.decidedOn), lineId, story);
   const splitId = tell(desk, actor, lineId, story);
+  measure(desk, actor, lineId, story);
   permit(desk, actor, lineId, story);
   bookMoney(desk, actor, lineId, story);
   if (story.closedOn)
@@ -385,6 +393,30 @@ function settle(act: SeedAct, lineId: string, { key, houses, scope }: Story): vo
     );
   });
   addRows(act, { lineId, table: "scope" }, scope);
+}
+
+/** The lower end of each branch; the camera run came from the upper one. */
+function measure(desk: Desk, actor: Actor, lineId: string, { key, fromPit }: Story): void {
+  const [first] = fromPit;
+  if (first === undefined) return;
+  const act = desk(actor, first.on);
+  const { observations } = fileOf(act, lineId);
+  addRows(
+    act,
+    { lineId, table: "reconnections" },
+    fromPit.map(({ house, up, on }) => {
+      const { tieInId } = observations.find(({ id }) => id === `${key}-o${house + 1}`) ?? {};
+      return {
+        id: `${key}-tally${house + 1}`,
+        tieInId,
+        lowerAccess: 0,
+        fromLower: up,
+        measuredBy: "Marek Łódź",
+        measuredOn: on,
+        note: "From the pit at the main",
+      };
+    }),
+  );
 }
 
 function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }: Story): string {

@@ -60,7 +60,15 @@ interface RowsOrder {
 const MOST_ROWS = 5_000;
 
 /** What the field enters by itself; all else is office work. */
-const FIELD_TABLES: readonly RowTable[] = ["runs", "anchors", "gaps", "observations", "tests"];
+const FIELD_TABLES: readonly RowTable[] = [
+  "runs",
+  "anchors",
+  "gaps",
+  "observations",
+  "tests",
+  "ties",
+  "reconnections",
+];
 
 /**
  * Saves one table of a line whole: rows that are new are added, those that are gone are removed,

@@ -37,6 +37,7 @@ const PAGES = [
   `${FENNEL}/told/refusal`,
   `${FENNEL}/camera/narration?run=fr-run2`,
   `${FENNEL}/camera/capacity`,
+  `${FENNEL}/next/reconnections`,
   `${FENNEL}/bring-in`,
   `${FENNEL}/bring-in?table=observations&to=fr-run1`,
   `${FENNEL}/agree?in=es`,

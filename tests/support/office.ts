@@ -7,6 +7,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { putOffice } from "#db/queries/office.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { RowTable } from "#lib/domain/file/row-table.ts";
 import type { UserRole } from "#lib/domain/user/user.ts";
 import type { Act } from "#lib/operations/act.ts";
@@ -26,6 +27,7 @@ import {
   aRole,
   aRun,
 } from "./file.ts";
+import { aReconnection } from "./plan.ts";
 
 /** An empty database with all its tables: to copy it is quicker than to make them for each test. */
 let made: Buffer | undefined;
@@ -149,8 +151,25 @@ export function aDesk({ undocumented = false }: { undocumented?: boolean } = {})
   return { act, lineId };
 }
 
+/** Measures every branch of the desk's line from both ends of access, as a crew does before a liner. */
+export function measureBranches(act: Act, lineId: string): void {
+  const file = fileOf(act, lineId);
+  const rows = reportOn(file, act.today).tieIns.map(({ tieIn, station }) =>
+    aReconnection(`r-${tieIn.id}`, {
+      tieInId: tieIn.id,
+      fromLower: station,
+      upperAccess: 10_000,
+      fromUpper: 10_000 - (station ?? 0),
+    }),
+  );
+  addRows(act, { lineId, table: "reconnections" }, rows);
+}
+
 /** Closes the file with a person's word for everything that the file itself does not show. */
 export function closeAnyhow(act: Act, lineId: string): ReturnType<typeof closeLine> {
-  const words = { permit: "Done by others", built: "Nothing by us", money: "Let off" };
+  const words = {
+    ...{ permit: "Done by others", built: "Nothing by us" },
+    ...{ branches: "Seen by the owners", money: "Let off" },
+  };
   return closeLine(act, { lineId, reason: "Done", words });
 }

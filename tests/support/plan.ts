@@ -1,4 +1,5 @@
 import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "#lib/domain/plan/plan.ts";
+import type { Reconnection } from "#lib/domain/reconnection/reconnection.ts";
 
 /** An eighth of a circle to the left, unless said otherwise. */
 export function aBend(id: string, station: number, overrides: Partial<Bend> = {}): Bend {
@@ -48,6 +49,26 @@ export function aPicture(id: string, overrides: Partial<PlanPicture> = {}): Plan
     mainX: 100,
     mainY: 400,
     up: 0,
+    note: "",
+    ...overrides,
+  };
+}
+
+/** Branch T1 in the tally, from a pit at the main and a cleanout at 90 ft; nothing measured yet. */
+export function aReconnection(id: string, overrides: Partial<Reconnection> = {}): Reconnection {
+  return {
+    id,
+    tieInId: "T1",
+    lowerAccess: 0,
+    fromLower: null,
+    upperAccess: 9_000,
+    fromUpper: null,
+    measuredBy: "Marek Sandoval",
+    measuredOn: "2026-11-20",
+    openedRunId: null,
+    openedSecond: null,
+    openedBy: "",
+    openedOn: null,
     note: "",
     ...overrides,
   };

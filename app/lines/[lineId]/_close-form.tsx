@@ -54,5 +54,6 @@ export function CloseForm({ file, today }: { readonly file: LineFile; readonly t
 const LABELS: Record<ClosingWord, string> = {
   permit: "Why it is closed without a final permit",
   built: "What was built",
+  branches: "How it is known that they are open",
   money: "Why the money stays as it is",
 };

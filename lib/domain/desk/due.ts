@@ -133,6 +133,7 @@ const HOLD_QUESTION: Record<HoldCause, Question> = {
   "crossing-seen": "camera",
   "crossing-not-ruled-out": "camera",
   "land-unknown": "who",
+  "branch-unmeasured": "next",
 };
 
 /** Holds of one cause that stop the same things are told together. */
@@ -166,6 +167,7 @@ const CAUSE_WORDS: Record<HoldCause, string> = {
   "crossing-seen": "something crosses the pipe",
   "crossing-not-ruled-out": "a gas line through the pipe is not ruled out",
   "land-unknown": "whose land it is, is not entered",
+  "branch-unmeasured": "not measured from both ends",
 };
 
 /** `T3 and T6 (not shown whose) stop capping, lining, the final split and a demand for money`. */

@@ -11,6 +11,7 @@ export const STOP_WORDS: Record<HoldStop, string> = {
   demand: "a demand for money",
   submission: "submission",
   digging: "digging",
+  "closing-branches": "lining, bursting or replacing the pipe over live branches",
   pause: "a pause of drains",
   "test-visit": "a test visit",
 };

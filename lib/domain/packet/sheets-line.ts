@@ -12,6 +12,7 @@ import { counterTolerance } from "../run/convert.ts";
 import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
+import { videoTime } from "../run/video.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
@@ -203,7 +204,7 @@ function still(
     tieIn?.label ?? whatSeen(seen),
     station === null ? `counter ${plainFeet(seen.counter)} ft` : `${plainFeet(station)} ft`,
     run.name,
-    ...(seen.videoSecond === null ? [] : [clockTime(seen.videoSecond)]),
+    ...(seen.videoSecond === null ? [] : [videoTime(seen.videoSecond)]),
   ];
   const caption = `Still ${number}: ${parts.join(", ")}`;
   return { uploadId: seen.pictureId ?? "", caption, alt: EN.picture.alt(caption) };
@@ -244,7 +245,7 @@ function clockWords(clock: number | null, found: StationedObservation | undefine
 
 function videoWords({ videoSecond }: Observation, stillNumber: number): string {
   const parts = [
-    ...(videoSecond === null ? [] : [clockTime(videoSecond)]),
+    ...(videoSecond === null ? [] : [videoTime(videoSecond)]),
     ...(stillNumber === 0 ? [] : [`still ${stillNumber}`]),
   ];
   return parts.length === 0 ? "–" : parts.join(", ");
@@ -257,11 +258,6 @@ function whatSeen(seen: Observation): string {
 
 function range(from: Cft, to: Cft | null): string {
   return to === null ? plainFeet(from) : `${plainFeet(from)}–${plainFeet(to)}`;
-}
-
-function clockTime(seconds: number): string {
-  const minutes = Math.floor(seconds / 60);
-  return `${minutes}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
 }
 
 /** Every test on whose a tie-in is, with what makes it strong or weak. */

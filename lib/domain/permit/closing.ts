@@ -2,7 +2,10 @@ import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { balanceOf } from "../ledger/balance.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { tallyOf } from "../reconnection/tally.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import { sayList } from "../split/say-list.ts";
+import { scopeInForce } from "../split/scope-in-force.ts";
 import { deedsOfWork } from "../split/work-deeds.ts";
 import type { Hold } from "../tiein/hold.ts";
 import { ASKS_FOR_MONEY, type Deed, holdsAgainst } from "../tiein/stopped-by.ts";
@@ -10,7 +13,7 @@ import { unbuiltWork } from "./as-built.ts";
 import { hasWorkBegun, permitStanding, permitStateOf } from "./steps.ts";
 
 /** What a file is not closed without: a word of a named person stands in for each but the holds. */
-export const CLOSING_WORDS = ["permit", "built", "money"] as const;
+export const CLOSING_WORDS = ["permit", "built", "branches", "money"] as const;
 export type ClosingWord = (typeof CLOSING_WORDS)[number];
 
 /** What still stands open on a file that is to be closed. */
@@ -34,7 +37,12 @@ export function closingOf(file: LineFile, report: Pick<Report, "holds" | "tieIns
     ...(file.ledger.some(({ kind }) => kind === "invoice") ? ASKS_FOR_MONEY : []),
   ];
   return {
-    gaps: { permit: permitGap(file), built: builtGap(file), money: moneyGap(file) },
+    gaps: {
+      permit: permitGap(file),
+      built: builtGap(file),
+      branches: hasWorked ? branchGap(file, report) : null,
+      money: moneyGap(file),
+    },
     holds: holdsAgainst(report.holds, deeds),
     deeds,
   };
@@ -56,6 +64,16 @@ function builtGap(file: LineFile): string | null {
   const unbuilt = unbuiltWork(file);
   if (unbuilt.length === 0) return null;
   return `Nobody recorded that it was carried out: ${unbuilt.map(({ title }) => `“${title}”`).join(", ")}.`;
+}
+
+/** Branches that were closed or cut off, and that nobody saw open again. */
+function branchGap(file: LineFile, { tieIns }: Pick<Report, "tieIns">): string | null {
+  const closed = tallyOf(file, scopeInForce(file), tieIns).filter(
+    ({ state }) => state !== "open-again",
+  );
+  if (closed.length === 0) return null;
+  const names = sayList(closed.map(({ label }) => label));
+  return `Nobody noted that ${names} ${closed.length === 1 ? "was" : "were"} seen open again after the work.`;
 }
 
 function moneyGap(file: LineFile): string | null {

@@ -18,3 +18,9 @@ export interface Video {
   readonly addedAt: Instant;
   readonly note: string;
 }
+
+/** Seconds into a recording as a player shows them: `2:58`, `62:58`. */
+export function videoTime(seconds: number): string {
+  const minutes = Math.floor(seconds / 60);
+  return `${minutes}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
+}

@@ -56,11 +56,11 @@ export function kindsOf(item: KindOf, { options }: OptionFile): readonly ScopeKi
 
 /** What each kind does to the pipe or the ground: one of the things that holds stop. */
 const STOPS: Record<Exclude<ScopeKind, "unknown" | "reconnect">, readonly HoldStop[]> = {
-  "dig-and-replace": ["digging"],
+  "dig-and-replace": ["digging", "closing-branches"],
   "spot-repair": ["digging"],
-  line: ["lining"],
+  line: ["lining", "closing-branches"],
   /** Pits at both ends and at each live branch. */
-  burst: ["bursting", "digging"],
+  burst: ["bursting", "digging", "closing-branches"],
   cap: ["capping", "digging"],
   clear: ["clearing"],
   clean: ["jetting"],

@@ -13,6 +13,8 @@ export const HOLD_STOPS = [
   "demand",
   "submission",
   "digging",
+  /** Lining, bursting or replacing the pipe where live branches join it. */
+  "closing-branches",
   /** A pause of drains: its letter, and its day. */
   "pause",
   "test-visit",
@@ -32,6 +34,7 @@ const HOLD_CAUSES = [
   "crossing-seen",
   "crossing-not-ruled-out",
   "land-unknown",
+  "branch-unmeasured",
   "household-need",
 ] as const;
 export type HoldCause = (typeof HOLD_CAUSES)[number];

@@ -5,6 +5,7 @@ import type { Stretch } from "../line/stretch.ts";
 import { LIKELY_LIMIT } from "../reconcile/likeness.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { propertyLabel } from "../split/sharers.ts";
+import { branchCauses } from "./branch-holds.ts";
 import { crossingCauses } from "./crossing-holds.ts";
 import { contradicts, evidenceLevel } from "./evidence.ts";
 import type { Hold, HoldCause, HoldStop, RaisedHold, Waiver } from "./hold.ts";
@@ -28,6 +29,8 @@ type HoldFile = Pick<
   | "land"
   | "properties"
   | "runs"
+  | "anchors"
+  | "reconnections"
   | "observations"
   | "rulings"
   | "waivers"
@@ -59,6 +62,7 @@ const STOPS: Record<HoldCause, readonly HoldStop[]> = {
   "crossing-seen": ["clearing", "jetting", "capping", "lining", "bursting", "digging"],
   "crossing-not-ruled-out": ["clearing", "lining", "bursting"],
   "land-unknown": ["submission", "digging"],
+  "branch-unmeasured": ["closing-branches"],
   "household-need": ["pause", "test-visit"],
 };
 
@@ -76,6 +80,7 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
     ...easementCauses(file),
     ...landCauses(file, facts),
     ...crossingCauses(file, facts),
+    ...branchCauses(file, facts),
     ...needCauses(file, facts),
   ];
   return causes.map((cause) => hold(cause, file.waivers));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { getRevisions } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { PermitState } from "#lib/domain/permit/permit.ts";
@@ -7,6 +8,7 @@ import { closeLine } from "#lib/operations/close-line.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { recordBuilt } from "#lib/operations/record-built.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import {
@@ -18,7 +20,7 @@ import {
   aScopeItem,
 } from "#tests/support/file.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
-import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
+import { aDesk, addRows, anAct, fileOf, measureBranches, must } from "#tests/support/office.ts";
 
 const DIG = aScopeItem("dig", { title: "Dig", from: 500, to: 1_500 });
 const FEE = aScopeItem("fee", { title: "Permit", kind: "permit-fee", place: "general" });
@@ -33,6 +35,7 @@ function desk({ asBuilt = false, undocumented = false } = {}) {
   must(chooseRule(act, { lineId, authorityId: "authority-1", ruleId: "rule" }));
   addRows(act, { lineId, table: "land" }, [aLand("all", { to: 10_000, propertyId: "12" })]);
   addRows(act, { lineId, table: "scope" }, [DIG, { ...FEE, from: null, to: null }]);
+  measureBranches(act, lineId);
   insertRow(act.db, "permits", { lineId, row: aPermit("permit", { number: "SS-1" }) });
   return { ...at, walk };
 
@@ -172,13 +175,34 @@ describe("closeLine()", () => {
       expect(file.history.at(-1)?.sentence).toContain(words);
   });
 
+  test("asks how it is known that branches are open again that the work cut off, until they are ticked", () => {
+    const at = desk();
+    const { act, lineId } = at;
+    addRows(act, { lineId, table: "scope" }, [aScopeItem("long", { from: 500, to: 2_500 })]);
+    at.walk("submitted", "issued", "working");
+    const words = { permit: "Taken over", built: "By us", money: "None" };
+    expect(close(at, words)).toMatchObject({
+      error: {
+        path: "branches",
+        detail: expect.stringContaining("Nobody noted that T1 was seen open again after the work."),
+      },
+    });
+    const rows = fileOf(act, lineId).reconnections.map((row) => ({
+      ...row,
+      ...{ openedRunId: "run", openedSecond: 62, openedBy: "Marek Sandoval" },
+    }));
+    const base = getRevisions(act.db, lineId).reconnections;
+    must(saveRows(act, { lineId, table: "reconnections", base, rows }));
+    must(close(at, words));
+  });
+
   test("closes nothing over a hold on what was done; what was never begun keeps its holds", () => {
     const scope = [aScopeItem("liner", { kind: "line", from: 4_000, to: 6_000 })];
     const at = desk({ undocumented: true });
     const { act, lineId } = at;
     at.walk("submitted", "issued", "working");
     for (const row of scope) insertRow(act.db, "scope", { lineId, row });
-    const words = { permit: "Taken over", built: "By others", money: "None" };
+    const words = { permit: "Taken over", built: "By others", branches: "Seen", money: "None" };
     expect(close(at, words)).toMatchObject({
       error: { reason: "held", detail: expect.stringContaining("on no record") },
     });

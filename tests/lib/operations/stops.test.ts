@@ -14,7 +14,7 @@ import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import { aLand, aPermit, aScopeItem } from "#tests/support/file.ts";
-import { aDesk, addRows, fileOf, must } from "#tests/support/office.ts";
+import { aDesk, addRows, fileOf, measureBranches, must } from "#tests/support/office.ts";
 
 // A line of three houses with a fourth tie-in at 50 ft on no record: an undocumented branch stops
 // capping, lining and bursting where it lies, and no digging.
@@ -31,6 +31,7 @@ function desk(scope: readonly ScopeItem[]): Desk & { permitId: string } {
   addRows(at.act, { lineId: at.lineId, table: "land" }, [
     aLand("all", { to: 10_000, propertyId: "12" }),
   ]);
+  measureBranches(at.act, at.lineId);
   addRows(at.act, { lineId: at.lineId, table: "scope" }, scope);
   insertRow(at.act.db, "permits", { lineId: at.lineId, row: aPermit("permit") });
   return { ...at, permitId: "permit" };
@@ -86,7 +87,7 @@ describe("stepPermit()", () => {
   });
 
   test("stepPermit() asks again before backfill: a hold may have come up in the open trench", () => {
-    const at = desk([aScopeItem("work", { kind: "dig-and-replace", ...OVER })]);
+    const at = desk([aScopeItem("work", { kind: "spot-repair", ...OVER })]);
     walk(at, "submitted", "issued", "working", "inspection-requested");
     addRows(at.act, { lineId: at.lineId, table: "scope" }, []);
     insertRow(at.act.db, "scope", {
@@ -97,7 +98,7 @@ describe("stepPermit()", () => {
   });
 
   test("stepPermit() counts work whose kind nobody said as the strictest that its words allow", () => {
-    const said = desk([aScopeItem("work", { kind: "unknown", title: "Dig it up", ...OVER })]);
+    const said = desk([aScopeItem("work", { kind: "unknown", title: "Spot repair", ...OVER })]);
     walk(said, "submitted", "issued", "working");
     const unsaid = desk([aScopeItem("work", { kind: "unknown", title: "Mend it", ...OVER })]);
     walk(unsaid, "submitted", "issued");
@@ -108,6 +109,47 @@ describe("stepPermit()", () => {
     const at = desk([aScopeItem("work", { kind: "line", place: "general", from: null, to: null })]);
     walk(at, "submitted", "issued");
     expect(step(at, "working")).toMatchObject(HELD);
+  });
+});
+
+describe("branches that the work closes", () => {
+  const liner = aScopeItem("work", { kind: "line", title: "Line it", ...BESIDE });
+
+  function unmeasured() {
+    const at = desk([liner]);
+    const { act, lineId } = at;
+    const base = getRevisions(act.db, lineId).reconnections;
+    must(saveRows(act, { lineId, table: "reconnections", base, rows: [] }));
+    return at;
+  }
+
+  test("stepPermit() lines nothing over a branch that is not measured from both ends", () => {
+    const at = unmeasured();
+    walk(at, "submitted", "issued");
+    expect(step(at, "working")).toMatchObject({
+      error: {
+        reason: "held",
+        detail: expect.stringMatching(
+          /“Line it” closes or cuts off live branches.*T1 at 20.0 ft is live and not measured from the upper end\..*“Branches to reconnect”/,
+        ),
+      },
+    });
+    measureBranches(at.act, at.lineId);
+    walk(at, "working");
+  });
+
+  test("stepPermit() lets a named person’s waiver through", () => {
+    const at = unmeasured();
+    walk(at, "submitted", "issued");
+    waiveAll(at);
+    walk(at, "working");
+  });
+
+  test("chooseOption() takes a liner whose branches are still to be measured: only the work waits", () => {
+    const at = unmeasured();
+    const { act, lineId } = at;
+    addRows(act, { lineId, table: "options" }, [{ id: "line", title: "Line", kind: "lining" }]);
+    must(chooseOption(act, { lineId, optionId: "line", reason: "Cheapest" }));
   });
 });
 

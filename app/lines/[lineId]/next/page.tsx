@@ -10,6 +10,7 @@ import { CloseOut } from "./close-out.tsx";
 import { CrewSafety } from "./crew-safety.tsx";
 import { DueList } from "./due-list.tsx";
 import { EventGrid } from "./event-grid.tsx";
+import { Reconnections } from "./reconnections-part.tsx";
 import { StartBars } from "./start-bars.tsx";
 import { StartPlan } from "./start-plan.tsx";
 
@@ -48,6 +49,7 @@ export default async function NextPage({
           typed={wished !== null}
         />
       </Section>
+      <Reconnections lineId={lineId} file={file} report={report} />
       <CrewSafety file={file} report={report} />
       <Section
         title="Clocks"

@@ -53,8 +53,10 @@ describe("deedsOf()", () => {
     deedsOf(aScopeItem("i", rest), site).map(({ stop }) => stop);
 
   test("says what each kind of work does", () => {
-    expect(stops({ kind: "line" })).toEqual(["lining"]);
-    expect(stops({ kind: "burst" })).toEqual(["bursting", "digging"]);
+    expect(stops({ kind: "line" })).toEqual(["lining", "closing-branches"]);
+    expect(stops({ kind: "burst" })).toEqual(["bursting", "digging", "closing-branches"]);
+    expect(stops({ kind: "dig-and-replace" })).toEqual(["digging", "closing-branches"]);
+    expect(stops({ kind: "spot-repair" })).toEqual(["digging"]);
     expect(stops({ kind: "cap" })).toEqual(["capping", "digging"]);
     expect(stops({ kind: "clear" })).toEqual(["clearing"]);
     expect(stops({ kind: "clean" })).toEqual(["jetting"]);
@@ -97,8 +99,8 @@ test("deedsOfWork() digs anywhere while nothing is priced, and does all options 
   ];
   const stops = (optionId: string | null) =>
     deedsOfWork(aFile({ options: OPTIONS, scope, line: { optionId } }), []).map(({ stop }) => stop);
-  expect(stops(null)).toEqual(["lining", "digging"]);
-  expect(stops("new")).toEqual(["digging"]);
+  expect(stops(null)).toEqual(["lining", "closing-branches", "digging", "closing-branches"]);
+  expect(stops("new")).toEqual(["digging", "closing-branches"]);
 });
 
 test("decidedDeeds() leaves digging to the permit until work has begun", () => {

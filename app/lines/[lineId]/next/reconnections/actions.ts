@@ -1,0 +1,29 @@
+"use server";
+
+import { done, type FormState, refused } from "#app/_form.ts";
+import { sentenceOf } from "#app/_messages.ts";
+import { requireAct } from "#app/_session.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+import { rowsToStart, tallyOf } from "#lib/domain/reconnection/tally.ts";
+import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { appendRows } from "../../_append-rows.ts";
+
+/** Puts every branch that the work closes into the tally, for the crew to measure. */
+export async function startTallyAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const file = getLineFile(act.db, lineId);
+  if (file === null) return refused(sentenceOf({ reason: "not-found", detail: "" }), form);
+  const tally = tallyOf(file, scopeInForce(file), reportOn(file, act.today).tieIns);
+  const rows = rowsToStart(tally, file, act.newId);
+  if (rows.length === 0) return done("Every branch is in the tally already.");
+  return appendRows(
+    act,
+    { lineId, table: "reconnections", rows },
+    { form, words: "The tally is started." },
+  );
+}

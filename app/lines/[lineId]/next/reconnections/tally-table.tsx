@@ -1,0 +1,114 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { streetOf } from "#lib/domain/party/stakeholders.ts";
+import { sideWords } from "#lib/domain/plan/side-words.ts";
+import type { Measured, TallyRow, TallyState } from "#lib/domain/reconnection/tally.ts";
+import { videoTime } from "#lib/domain/run/video.ts";
+import styles from "./reconnections.module.css";
+
+/** What stands open, beside a sign that tells it without its color. */
+const STATE_WORDS: Record<TallyState, string> = {
+  unproven: "Stop: not proven whose",
+  unmeasured: "Stop: measure both ends",
+  apart: "Stop: ends do not agree",
+  ready: "Measured; may be closed",
+  "open-again": "Open again",
+};
+
+/** The tally for the crew: on a screen, and on a sheet of paper with room to write. */
+export function TallyTable({
+  tally,
+  file,
+}: {
+  readonly tally: readonly TallyRow[];
+  readonly file: LineFile;
+}) {
+  return (
+    <Scroll>
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Branch</th>
+            <th scope="col" className="num">
+              By the lower end, ft
+            </th>
+            <th scope="col" className="num">
+              By the upper end, ft
+            </th>
+            <th scope="col" className="num">
+              Difference, ft
+            </th>
+            <th scope="col">Before the work</th>
+            <th scope="col">Seen open after</th>
+          </tr>
+        </thead>
+        <tbody>
+          {tally.map((row) => (
+            <Row key={row.tieInId} row={row} file={file} />
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Row({ row, file }: { readonly row: TallyRow; readonly file: LineFile }) {
+  const { finding, difference, state, allowed } = row;
+  const property = file.properties.find(({ id }) => id === finding.propertyId);
+  const isOpen = state !== "ready" && state !== "open-again";
+  return (
+    <tr>
+      <th scope="row">
+        {row.label}
+        <span className={`muted small ${styles["beneath"]}`}>
+          {sideWords(finding.side, finding.compass)},{" "}
+          {property === undefined ? "owner unknown" : streetOf(property.address)}
+        </span>
+      </th>
+      <Place measured={row.lower} />
+      <Place measured={row.upper} />
+      <td className="num">
+        {difference === null ? "–" : plainFeet(Math.abs(difference))}
+        <span className={`muted small ${styles["beneath"]}`}>at most {plainFeet(allowed)}</span>
+      </td>
+      <td>
+        {isOpen ? <span className="tag tag-loud">◆ {STATE_WORDS[state]}</span> : STATE_WORDS[state]}
+      </td>
+      <td>{openWords(row, file)}</td>
+    </tr>
+  );
+}
+
+function Place({ measured }: { readonly measured: Measured | null }) {
+  return (
+    <td className="num">
+      {measured === null ? (
+        <span className={styles["blank"]}>not measured</span>
+      ) : (
+        <>
+          {plainFeet(measured.station)}
+          <span className={`muted small ${styles["beneath"]}`}>{measured.by}</span>
+        </>
+      )}
+    </td>
+  );
+}
+
+function openWords({ row, state }: TallyRow, { runs }: LineFile): string {
+  if (row === null || state !== "open-again") return "☐ at ____ : ____";
+  const run = runs.find(({ id }) => id === row.openedRunId)?.name || "the second video";
+  return `☑ ${run} at ${videoTime(row.openedSecond ?? 0)}, by ${row.openedBy}`;
+}
+
+/** Where the crew may go in, for the head of the sheet. */
+export function accessWords({ points, line }: Pick<LineFile, "points" | "line">): string {
+  const ways = points
+    .filter(({ kind }) => kind === "cleanout" || kind === "manhole")
+    .map(
+      ({ kind, station, note }) =>
+        `${kind} at ${formatFeet(station)}${note === "" ? "" : ` (${note})`}`,
+    );
+  const end = line.upperEnd === null ? [] : [`upper end at ${formatFeet(line.upperEnd)}`];
+  return ["main connection at 0.0 ft", ...ways, ...end].join(", ");
+}
