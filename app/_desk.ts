@@ -1,50 +1,76 @@
 import "server-only";
 import { db } from "#app/_db.ts";
 import { today } from "#app/_today.ts";
-import { listLines } from "#db/queries/line.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
-import { getOffice } from "#db/queries/office.ts";
-import { linesWithReplies } from "#db/queries/reply.ts";
-import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
-import { answersOn } from "#lib/domain/desk/answers.ts";
-import { type DeskLine, deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import {
+  countOldSummaries,
+  countOnDesk,
+  dueOf,
+  getTallies,
+  type SummedLine,
+  summedLines,
+} from "#db/queries/summary.ts";
+import { DUE_KINDS, type DueKind, type DueThing, type Tallies } from "#lib/domain/desk/answer.ts";
+import { renewIfFree } from "#lib/operations/renew-summaries.ts";
 
-export interface DeskEntry extends DeskLine {
-  readonly town: string;
-  readonly closedOn: string | null;
-  /** The questions that are still open, the most pressing first. */
-  readonly open: readonly QuestionAnswer[];
+/** What changed a moment ago is summed up at once; a whole office on a new day is the worker's. */
+const AT_ONCE = 4;
+
+export interface NamedThing extends DueThing {
+  readonly lineName: string;
 }
 
-/**
- * The office's lines with what presses on each, the most pressing first: those that are open or on
- * which a reply waits, or all of them.
- */
-export function deskEntries(which: "waiting" | "all"): DeskEntry[] {
+/** A part of a long list, and how long all of it is. */
+export interface Listed<T> {
+  readonly rows: readonly T[];
+  readonly of: number;
+}
+
+export interface Desk {
+  readonly tallies: Tallies;
+  readonly due: readonly ({ readonly kind: DueKind } & Listed<NamedThing>)[];
+  readonly lines: Listed<SummedLine>;
+  /** How many lines still say what they said before they, or the day, changed. */
+  readonly old: number;
+}
+
+/** What presses over all lines: the first things of each kind, and one page of the lines. */
+export function deskNow({
+  things,
+  lines,
+}: {
+  readonly things: number;
+  readonly lines: { readonly from: number; readonly most: number };
+}): Desk {
   const day = today();
-  const office = getOffice(db()) ?? undefined;
-  const replied = new Set(linesWithReplies(db()));
-  const wanted = listLines(db()).filter(
-    ({ id, closedOn }) => which === "all" || closedOn === null || replied.has(id),
-  );
-  const entries = wanted.flatMap((line) => {
-    const file = getLineFile(db(), line.id);
-    if (file === null) return [];
-    const report = reportOn(file, day);
-    const open = answersOn(file, report, office)
-      .filter((answer) => answer.pressing > 0)
-      .toSorted((one, other) => other.pressing - one.pressing);
-    const { town, closedOn } = file.line;
-    return [{ ...deskLine(file, report, office), town, closedOn, open }];
-  });
-  const order = inDeskOrder(entries).map((entry) => entry.lineId);
-  return entries.toSorted((one, other) => order.indexOf(one.lineId) - order.indexOf(other.lineId));
+  renewIfFree(db(), day, AT_ONCE);
+  const tallies = getTallies(db());
+  return {
+    tallies,
+    due: DUE_KINDS.filter((kind) => tallies[kind] > 0).map((kind) => ({
+      kind,
+      rows: dueOf(db(), kind, { from: 0, most: things }),
+      of: tallies[kind],
+    })),
+    lines: { rows: summedLines(db(), "on-the-desk", { day, ...lines }), of: countOnDesk(db()) },
+    old: countOldSummaries(db(), day),
+  };
 }
 
-/** How many lines are open, and how many closed. */
-export function lineCounts(): { readonly open: number; readonly closed: number } {
-  const lines = listLines(db());
-  const open = lines.filter(({ closedOn }) => closedOn === null).length;
-  return { open, closed: lines.length - open };
+/** One page of what is late, due, blocked or waiting over all lines. */
+export function dueNow(
+  kind: DueKind,
+  page: { readonly from: number; readonly most: number },
+): Listed<NamedThing> {
+  renewIfFree(db(), today(), AT_ONCE);
+  return { rows: dueOf(db(), kind, page), of: getTallies(db())[kind] };
+}
+
+/** One page of the lines that are open or closed, the most pressing first. */
+export function linesNow(
+  which: "open" | "closed",
+  page: { readonly from: number; readonly most: number },
+): Listed<SummedLine> {
+  const day = today();
+  renewIfFree(db(), day, AT_ONCE);
+  return { rows: summedLines(db(), which, { day, ...page }), of: getTallies(db())[which] };
 }

@@ -1,31 +1,43 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { BeingRenewed, Old } from "#app/_components/being-renewed.tsx";
 import { ButtonLink } from "#app/_components/button.tsx";
+import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { type DeskEntry, deskEntries, lineCounts } from "#app/_desk.ts";
+import { type Desk, deskNow } from "#app/_desk.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { Closes } from "#app/lines/[lineId]/_closes.tsx";
-import { formatFullDay, formatNearDay } from "#lib/domain/calendar/format-day.ts";
-import type { DueThing } from "#lib/domain/desk/answer.ts";
+import type { SummedLine } from "#db/queries/summary.ts";
+import { formatFullDay } from "#lib/domain/calendar/format-day.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
-import { inOrder } from "#lib/domain/desk/due.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
 import styles from "./desk.module.css";
 
 export const metadata: Metadata = { title: "Desk" };
 
-export default async function DeskPage() {
+/** So many things of a kind stand on the desk; the rest is a press away. */
+const THINGS = 8;
+const LINES = 20;
+
+export default async function DeskPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<{ readonly page?: string | string[] }>;
+}) {
   const user = await requireUser();
   const day = today();
-  const lines = deskEntries("waiting");
-  const things = inOrder(lines.flatMap((line) => line.things));
+  const from = pageFrom((await searchParams).page, LINES);
+  const { tallies, due, lines, old } = deskNow({ things: THINGS, lines: { from, most: LINES } });
   return (
     <div className="sheet">
-      <PageHead asked={formatFullDay(day)} answer={deskSentence(things, lineCounts())} />
-      {things.length === 0 ? null : <Due things={things} lines={lines} day={day} />}
+      <PageHead asked={formatFullDay(day)} answer={deskSentence(tallies)}>
+        <BeingRenewed old={old} />
+      </PageHead>
+      {due.length === 0 ? null : <Due due={due} day={day} />}
       <Section
         title="Lines"
         note="The most pressing first. Each says what is open and what would close it."
@@ -35,61 +47,42 @@ export default async function DeskPage() {
           ) : null
         }
       >
-        {lines.length === 0 ? (
+        {lines.of === 0 ? (
           <NoLines may={mayDo(user.role, "work-the-file")} />
         ) : (
           <ol className={styles["lines"]}>
-            {lines.map((line) => (
+            {lines.rows.map((line) => (
               <LineEntry key={line.lineId} line={line} />
             ))}
           </ol>
         )}
+        <Pages
+          from={from}
+          most={LINES}
+          of={lines.of}
+          what="lines"
+          href={(page) => `/?page=${page}`}
+        />
       </Section>
     </div>
   );
 }
 
-const KINDS: readonly { readonly kind: DueThing["kind"]; readonly title: string }[] = [
-  { kind: "late", title: "Late" },
-  { kind: "due", title: "Due" },
-  { kind: "blocked", title: "Blocked" },
-  { kind: "waiting", title: "Waiting on others" },
-];
-
-function Due({
-  things,
-  lines,
-  day,
-}: {
-  readonly things: readonly DueThing[];
-  readonly lines: readonly DeskEntry[];
-  readonly day: string;
-}) {
-  const names = new Map(lines.map((line) => [line.lineId, line.name]));
-  const kinds = KINDS.filter(({ kind }) => things.some((thing) => thing.kind === kind));
+function Due({ due, day }: { readonly due: Desk["due"]; readonly day: string }) {
   return (
     <Section title="What is due">
       <div className="stack">
-        {kinds.map(({ kind, title }) => (
+        {due.map(({ kind, rows, of }) => (
           <div key={kind} className={styles["kind"]}>
-            <h3>{title}</h3>
-            <ul className={styles["things"]}>
-              {things
-                .filter((thing) => thing.kind === kind)
-                .map((thing) => (
-                  <li key={`${thing.lineId} ${thing.question} ${thing.sentence}`}>
-                    <span className={styles["when"]}>
-                      {thing.on === null ? "" : formatNearDay(thing.on, day)}
-                    </span>
-                    <span>
-                      <Link href={`/lines/${thing.lineId}/${thing.question}`}>
-                        {thing.sentence}
-                      </Link>
-                      <span className="muted"> {names.get(thing.lineId)}</span>
-                    </span>
-                  </li>
-                ))}
-            </ul>
+            <h3>{DUE_TITLES[kind]}</h3>
+            <div>
+              <DueList things={rows} day={day} />
+              {of > rows.length ? (
+                <p className="small">
+                  <Link href={`/due/${kind}`}>All {of.toLocaleString("en-US")}</Link>
+                </p>
+              ) : null}
+            </div>
           </div>
         ))}
       </div>
@@ -97,20 +90,18 @@ function Due({
   );
 }
 
-const SHOWN = 3;
-
-function LineEntry({ line }: { readonly line: DeskEntry }) {
-  const shown = line.open.slice(0, SHOWN);
-  const more = line.open.length - shown.length;
+function LineEntry({ line }: { readonly line: SummedLine }) {
+  const more = line.openCount - line.open.length;
   return (
     <li className={styles["line"]}>
       <h3>
         <Link href={`/lines/${line.lineId}`}>{line.name}</Link>
         {line.town === "" ? null : <span className={styles["town"]}>{line.town}</span>}
       </h3>
-      {shown.length === 0 ? <p>{line.sentence}.</p> : null}
+      <Old line={line} />
+      {line.open.length === 0 && line.sentence !== "" ? <p>{line.sentence}.</p> : null}
       <dl className={styles["answers"]}>
-        {shown.map((answer) => (
+        {line.open.map((answer) => (
           <div key={answer.question}>
             <dt>
               <Link href={`/lines/${line.lineId}/${answer.question}`}>{answer.asked}</Link>

@@ -1,6 +1,7 @@
 import { customType, integer, real, text } from "drizzle-orm/sqlite-core";
 import { z } from "zod";
 import { OPEN_DAYS } from "#lib/domain/calendar/open-hours.ts";
+import { type OpenAnswer, QUESTIONS } from "#lib/domain/desk/answer.ts";
 import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/ledger/entry.ts";
 import type { Address } from "#lib/domain/party/party.ts";
 import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
@@ -121,4 +122,21 @@ export function signatureViews(name: string) {
 
 export function ids(name: string) {
   return json<readonly string[]>(`${name}_json`, z.array(z.string()));
+}
+
+export function openAnswers(name: string) {
+  return json<readonly OpenAnswer[]>(
+    `${name}_json`,
+    z.array(
+      z.object({
+        question: z.enum(QUESTIONS),
+        asked: z.string(),
+        sentence: z.string(),
+        closes: z.string().nullable(),
+        where: z.string().exactOptional(),
+      }),
+    ),
+  )
+    .notNull()
+    .default([]);
 }

@@ -10,4 +10,11 @@ export function foldText(text: string): string {
 }
 
 /** Letters that Unicode does not take apart. */
-const PLAIN: Record<string, string> = { ł: "l", ø: "o", đ: "d", ß: "ss", æ: "ae", œ: "oe" };
+export const PLAIN: Readonly<Record<string, string>> = {
+  ł: "l",
+  ø: "o",
+  đ: "d",
+  ß: "ss",
+  æ: "ae",
+  œ: "oe",
+};

@@ -3,6 +3,7 @@ import type Database from "better-sqlite3";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { closedSetTriggers, holdsClosedSet } from "./closed-sets.ts";
 import { guards, isGuard } from "./guards.ts";
+import { currentTriggers, keepsCurrent } from "./kept-current.ts";
 
 /** Commands run in the program's own folder; bundlers move source files, so their place says nothing. */
 const MIGRATIONS = path.join(process.cwd(), "db", "migrations");
@@ -21,11 +22,11 @@ interface Trigger {
 
 /** The triggers that are made from lists in the code, not by a migration. */
 function listedTriggers(): readonly Pick<Trigger, "name" | "sql">[] {
-  return [...closedSetTriggers(), ...guards()];
+  return [...closedSetTriggers(), ...guards(), ...currentTriggers()];
 }
 
 function isListed(name: string): boolean {
-  return holdsClosedSet(name) || isGuard(name);
+  return holdsClosedSet(name) || isGuard(name) || keepsCurrent(name);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { sql } from "drizzle-orm";
 import {
   type AnySQLiteColumn,
   foreignKey,
@@ -18,6 +19,7 @@ import {
 import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
 import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
 import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
+import { DUE_KINDS, QUESTIONS, TALLIES } from "#lib/domain/desk/answer.ts";
 import { FIXTURES } from "#lib/domain/facts/fixtures.ts";
 import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
@@ -94,6 +96,7 @@ import {
   frozenShares,
   ids,
   inches,
+  openAnswers,
   openHours,
   paymentMethods,
   signatureViews,
@@ -1420,4 +1423,77 @@ export const outbox = sqliteTable(
       foreignColumns: [deliveries.lineId, deliveries.id],
     }),
   ],
+);
+
+// ── Kept beside the facts, and kept current by triggers (kept-current.ts) ──────────────────────
+
+/** What the desk and the lists say of a line, and whether the line changed since. */
+export const lineSummaries = sqliteTable(
+  "line_summaries",
+  {
+    lineId: text("line_id")
+      .primaryKey()
+      .references(() => lines.id, { onDelete: "cascade" }),
+    /** Counts every change of the line's file and of what it rests on. */
+    version: integer("version").notNull().default(0),
+    /** The file changed since it was summed up. */
+    stale: yesNo("stale").default(true),
+    /** The office's day on which it was summed up. */
+    day: words("day").default(""),
+    closed: yesNo("closed").default(false),
+    /** Stands on the desk: open, or a reply waits on it. */
+    waiting: yesNo("waiting").default(true),
+    /** The name as it is sorted by. */
+    sortName: words("sort_name").default(""),
+    pressing: integer("pressing").notNull().default(0),
+    sentence: words("sentence").default(""),
+    question: text("question", { enum: QUESTIONS }),
+    /** The most pressing questions that are open, as many as are shown. */
+    open: openAnswers("open"),
+    openCount: integer("open_count").notNull().default(0),
+  },
+  (t) => [
+    index("line_summaries_stale").on(t.stale).where(sql`${t.stale} = 1`),
+    index("line_summaries_desk").on(t.waiting, t.day),
+    index("line_summaries_waiting").on(t.waiting, sql`${t.pressing} DESC`, t.sortName),
+    index("line_summaries_list").on(t.closed, sql`${t.pressing} DESC`, t.sortName),
+  ],
+);
+
+/** What is late, due, blocked or waiting on every line. */
+export const dueThings = sqliteTable(
+  "due_things",
+  {
+    lineId: words("line_id").references(() => lines.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    kind: text("kind", { enum: DUE_KINDS }).notNull(),
+    /** The day it is due; one that is never for what has none, so that it sorts last. */
+    sortDay: words("sort_day"),
+    sentence: words("sentence"),
+    question: text("question", { enum: QUESTIONS }).notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.lineId, t.position] }),
+    index("due_things_desk").on(t.kind, t.sortDay, t.sentence),
+  ],
+);
+
+/** How many lines are open and closed, and how many things of each kind stand on the desk. */
+export const tallies = sqliteTable("tallies", {
+  name: text("name", { enum: TALLIES }).primaryKey(),
+  count: integer("count").notNull().default(0),
+});
+
+/** The words that search goes through; `search_index` is the full-text index over them. */
+export const searchTexts = sqliteTable(
+  "search_texts",
+  {
+    id: integer("id").primaryKey(),
+    lineId: words("line_id"),
+    kind: words("kind"),
+    rowId: words("row_id"),
+    title: words("title"),
+    detail: words("detail"),
+  },
+  (t) => [index("search_texts_row").on(t.lineId, t.kind, t.rowId)],
 );

@@ -1,27 +1,42 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Old } from "#app/_components/being-renewed.tsx";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { type DeskEntry, deskEntries } from "#app/_desk.ts";
+import { linesNow } from "#app/_desk.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
+import type { SummedLine } from "#db/queries/summary.ts";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import { mayDo } from "#lib/domain/user/user.ts";
 
 export const metadata: Metadata = { title: "Lines" };
 
-export default async function LinesPage() {
+const MOST = 50;
+
+interface Asked {
+  readonly open?: string | string[];
+  readonly closed?: string | string[];
+}
+
+export default async function LinesPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<Asked>;
+}) {
   const user = await requireUser();
   const may = mayDo(user.role, "work-the-file");
   const day = today();
-  const lines = deskEntries("all");
-  const open = lines.filter((line) => line.closedOn === null);
-  const closed = lines.filter((line) => line.closedOn !== null);
+  const asked = await searchParams;
+  const [openFrom, closedFrom] = [pageFrom(asked.open, MOST), pageFrom(asked.closed, MOST)];
+  const open = linesNow("open", { from: openFrom, most: MOST });
+  const closed = linesNow("closed", { from: closedFrom, most: MOST });
   return (
     <div className="sheet">
-      <PageHead asked="Lines" answer={sentence(open.length, closed.length)}>
+      <PageHead asked="Lines" answer={sentence(open.of, closed.of)}>
         {may ? (
           <p className="cluster screen-only">
             <ButtonLink href="/lines/new">Open a line</ButtonLink>
@@ -30,15 +45,29 @@ export default async function LinesPage() {
         ) : null}
       </PageHead>
       <Section title="Open">
-        {open.length === 0 ? (
+        {open.of === 0 ? (
           <Empty title="No line is open." example="Cinder Alley behind Fennel Row, Quillhaven" />
         ) : (
-          <LineTable lines={open} day={day} />
+          <LineTable lines={open.rows} day={day} />
         )}
+        <Pages
+          from={openFrom}
+          most={MOST}
+          of={open.of}
+          what="open lines"
+          href={(page) => `/lines?open=${page}`}
+        />
       </Section>
-      {closed.length === 0 ? null : (
+      {closed.of === 0 ? null : (
         <Section title="Closed" note="Kept for the next argument, and for the next mending.">
-          <LineTable lines={closed} day={day} />
+          <LineTable lines={closed.rows} day={day} />
+          <Pages
+            from={closedFrom}
+            most={MOST}
+            of={closed.of}
+            what="closed lines"
+            href={(page) => `/lines?closed=${page}`}
+          />
         </Section>
       )}
     </div>
@@ -46,11 +75,17 @@ export default async function LinesPage() {
 }
 
 function sentence(open: number, closed: number): string {
-  const first = open === 1 ? "1 open" : `${open} open`;
-  return closed === 0 ? first : `${first}, ${closed} closed`;
+  const number = (count: number) => count.toLocaleString("en-US");
+  return closed === 0 ? `${number(open)} open` : `${number(open)} open, ${number(closed)} closed`;
 }
 
-function LineTable({ lines, day }: { readonly lines: readonly DeskEntry[]; readonly day: string }) {
+function LineTable({
+  lines,
+  day,
+}: {
+  readonly lines: readonly SummedLine[];
+  readonly day: string;
+}) {
   return (
     <div className="scroll">
       <table className="plain">
@@ -70,6 +105,7 @@ function LineTable({ lines, day }: { readonly lines: readonly DeskEntry[]; reado
               <td>{line.town === "" ? "unknown" : line.town}</td>
               <td>
                 {line.closedOn === null ? line.sentence : `Closed ${formatDay(line.closedOn, day)}`}
+                <Old line={line} />
               </td>
             </tr>
           ))}

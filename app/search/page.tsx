@@ -5,7 +5,7 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { requireUser } from "#app/_session.ts";
-import { type SearchHit, search } from "#db/queries/search.ts";
+import { MOST_HITS, type SearchHit, search } from "#db/queries/search.ts";
 
 export const metadata: Metadata = { title: "Search" };
 
@@ -74,7 +74,9 @@ export default async function SearchPage({
 
 function headFor(asked: string, count: number): { asked: string; answer?: string } {
   if (asked === "") return { asked: "Search" };
-  const answer = count === 1 ? "Found in 1 place" : `Found in ${count} places`;
+  const places =
+    count < MOST_HITS ? `${count} places` : `${count} places or more; the best are shown`;
+  const answer = count === 1 ? "Found in 1 place" : `Found in ${places}`;
   return { asked: `“${asked}”`, answer: count === 0 ? "Found nowhere" : answer };
 }
 
@@ -102,8 +104,8 @@ function NothingFound({ asked }: { readonly asked: string }) {
   return (
     <Empty title={`Nothing on any line holds “${asked}”.`}>
       <p>
-        Every word has to be in the same entry: try fewer words, or a part of one. Closed lines are
-        searched too.
+        Every word has to be in the same entry, and is looked for from its beginning: try fewer
+        words, or the first letters of one. Closed lines are searched too.
       </p>
     </Empty>
   );

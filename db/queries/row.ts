@@ -79,13 +79,31 @@ export function listRows<T extends OwnedTable>(
   table: T,
   lineId: string,
 ): Omit<T["$inferSelect"], "lineId" | "position">[] {
-  const { lineId: _lineId, position: _position, ...columns } = getTableColumns<OwnedTable>(table);
-  return db
+  return selectOf(db, table).all({ lineId }) as Omit<T["$inferSelect"], "lineId" | "position">[];
+}
+
+interface Select {
+  all(values: { readonly lineId: string }): unknown[];
+}
+
+/** A database's selects, each written and prepared once; a transaction is on its own database’s session. */
+const prepared = new WeakMap<object, Map<OwnedTable, Select>>();
+
+function selectOf(db: Db, table: OwnedTable): Select {
+  const session: object = Reflect.get(db, "session");
+  const selects = prepared.get(session) ?? new Map<OwnedTable, Select>();
+  prepared.set(session, selects);
+  const known = selects.get(table);
+  if (known !== undefined) return known;
+  const { lineId: _lineId, position: _position, ...columns } = getTableColumns(table);
+  const made = db
     .select(columns as Record<string, SQLiteColumn>)
     .from(table as SQLiteTable)
-    .where(eq(table.lineId, lineId))
+    .where(eq(table.lineId, sql.placeholder("lineId")))
     .orderBy(table.position)
-    .all() as Omit<T["$inferSelect"], "lineId" | "position">[];
+    .prepare();
+  selects.set(table, made);
+  return made;
 }
 
 /** Adds a row, at the end unless a position is given. */

@@ -4,6 +4,7 @@ import os from "node:os";
 import { readEnv } from "#lib/env.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
 import { openOffice } from "#lib/operations/open-office.ts";
+import { renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
@@ -11,6 +12,9 @@ import { sweepParts } from "#lib/storage/sweep.ts";
 
 /** How long it sleeps when there is nothing to do. */
 const PAUSE_MS = 1_000;
+
+/** So many lines are summed up before it looks whether other work waits. */
+const AT_A_TIME = 3;
 
 /** How often it looks for what was left half written. */
 const SWEEP_MS = 60 * 60 * 1_000;
@@ -57,8 +61,15 @@ sweepParts(env.dataFolder, Date.now());
 setInterval(() => sweepParts(env.dataFolder, Date.now()), SWEEP_MS).unref();
 
 // Side by side: a packet that takes its minute keeps no letter from going out.
-await Promise.all([goOn(sendNextOutgoing), goOn(runNextJob)]);
+await Promise.all([goOn(sendNextOutgoing), goOn(runNextJob), goOn(sumUp)]);
 db.$client.close();
+
+/** A few lines at a time, so that what people wait for comes between. */
+async function sumUp(): Promise<boolean> {
+  const renewed = renewSummaries(db, place.today(), AT_A_TIME);
+  await new Promise((resolve) => setImmediate(resolve));
+  return renewed === AT_A_TIME;
+}
 
 /** What is being done is finished first; what is not begun stays for the next worker. */
 async function goOn(work: (place: Workplace) => Promise<boolean>): Promise<void> {

@@ -52,3 +52,10 @@ test("search() finds nothing for nothing, and lines by their name", () => {
 test("foldText() takes accents off and leaves the letters", () => {
   expect(foldText("  Łódź  Straße  Ærø ÑANDÚ ")).toBe("lodz strasse aero nandu");
 });
+
+test("search() takes the beginning of a word, puts names before notes, and lines before all", () => {
+  const db = someLines();
+  expect(search(db, "lark").map(({ title }) => title)).toEqual(["100% Larkspur_Holdings"]);
+  expect(search(db, "arkspur")).toEqual([]);
+  expect(search(db, "fen").map(({ kind }) => kind)[0]).toBe("line");
+});

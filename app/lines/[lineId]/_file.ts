@@ -4,15 +4,14 @@ import { cache } from "react";
 import { db } from "#app/_db.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { User } from "#lib/domain/user/user.ts";
 import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import { lineReport } from "#lib/operations/line-report.ts";
 
 export interface OpenFile {
   readonly file: LineFile;
@@ -31,9 +30,9 @@ export interface OpenFile {
  */
 export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
   const user = await requireUser();
-  const file = getLineFile(db(), lineId);
-  if (file === null) return notFound();
-  const report = reportOn(file, today());
+  const found = lineReport(db(), lineId, today());
+  if (found === null) return notFound();
+  const { file, report } = found;
   const office = getOffice(db());
   return {
     file,

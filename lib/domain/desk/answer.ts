@@ -26,12 +26,22 @@ export interface QuestionAnswer {
   readonly pressing: number;
 }
 
+export const DUE_KINDS = ["late", "due", "blocked", "waiting"] as const;
+export type DueKind = (typeof DUE_KINDS)[number];
+
 /** One thing due or blocked, over all lines or on one. */
 export interface DueThing {
   readonly lineId: string;
   readonly sentence: string;
   readonly on: string | null;
-  readonly kind: "late" | "due" | "blocked" | "waiting";
+  readonly kind: DueKind;
   /** Which question's page settles it. */
   readonly question: Question;
 }
+
+/** What the office counts over all lines. */
+export const TALLIES = ["open", "closed", ...DUE_KINDS] as const;
+export type Tallies = Readonly<Record<(typeof TALLIES)[number], number>>;
+
+/** An open question as the desk shows it. */
+export type OpenAnswer = Omit<QuestionAnswer, "pressing">;

@@ -1,20 +1,13 @@
 import { sayCount } from "../say/count.ts";
-import type { DueThing } from "./answer.ts";
-
-/** How many lines the office has. */
-interface Lines {
-  readonly open: number;
-  readonly closed: number;
-}
+import type { Tallies } from "./answer.ts";
 
 /** The desk in one sentence: how much of what, over all lines. */
-export function deskSentence(things: readonly DueThing[], { open, closed }: Lines): string {
-  const count = (kind: DueThing["kind"]) => things.filter((thing) => thing.kind === kind).length;
+export function deskSentence({ open, closed, late, due, blocked, waiting }: Tallies): string {
   const [first, ...rest] = [
-    said(count("late"), "thing is late", "things are late"),
-    said(count("due"), "is due within a week", "are due within a week"),
-    said(count("blocked"), "is blocked", "are blocked"),
-    said(count("waiting"), "waits on others", "wait on others"),
+    said(late, "thing is late", "things are late"),
+    said(due, "is due within a week", "are due within a week"),
+    said(blocked, "is blocked", "are blocked"),
+    said(waiting, "waits on others", "wait on others"),
   ].filter((part) => part !== "");
   if (first !== undefined) return [first, ...rest].join(", ");
   if (open > 0)

@@ -1,8 +1,10 @@
 import { expect, test } from "vitest";
-import { linesWithReplies } from "#db/queries/reply.ts";
+import { summedLines } from "#db/queries/summary.ts";
+import type { Act } from "#lib/operations/act.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
+import { renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { aDoor, aLinkTo, aSentLetter } from "../../support/link.ts";
 import { aDesk, anAct, closeAnyhow, fileOf, must } from "../../support/office.ts";
 
@@ -111,9 +113,14 @@ test("answerLink() takes a wish for paper without words, and refuses a day that 
 test("a reply on a closed file can be dealt with", () => {
   const { act, lineId, replyId } = withReply();
   must(closeAnyhow(act, lineId));
-  expect(linesWithReplies(act.db)).toEqual([lineId]);
+  expect(onDesk(act)).toEqual([lineId]);
   const words = "Sent her the drawing";
   must(dealWithReply(act, { lineId, replyId, how: "answered", on: act.today, words }));
   expect(fileOf(act, lineId).replies).toMatchObject([{ dealtHow: "answered" }]);
-  expect(linesWithReplies(act.db)).toEqual([]);
+  expect(onDesk(act)).toEqual([]);
 });
+
+function onDesk({ db, today: day }: Act): string[] {
+  renewSummaries(db, day, 10);
+  return summedLines(db, "on-the-desk", { day, from: 0, most: 10 }).map(({ lineId }) => lineId);
+}

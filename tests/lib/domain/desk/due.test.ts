@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { clocksOf } from "#lib/domain/calendar/clocks.ts";
-import { deskLine, inDeskOrder } from "#lib/domain/desk/desk-line.ts";
 import { dueThings, inOrder } from "#lib/domain/desk/due.ts";
+import { summaryOf } from "#lib/domain/desk/summary.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
@@ -169,7 +169,7 @@ test("dueThings() is never quieter about a reply than about silence, before and 
     const notices = ASKED.notices.map((notice) => ({ ...notice, replyBy }));
     const file = aFile({ ...ASKED, notices, replies });
     const report = aReport({ today: TODAY, clocks: clocksOf(file, TODAY) });
-    return deskLine(file, report).pressing;
+    return summaryOf(file, report).pressing;
   };
   for (const replyBy of [null, "2026-11-20", "2026-11-25", "2026-12-01", "2027-01-11"])
     for (const kind of REPLY_KINDS)
@@ -292,42 +292,31 @@ test("inOrder() puts late before due before blocked before waiting, then by day"
   ]);
 });
 
-test("deskLine() says the two most pressing things of a line, and the page of the first", () => {
+test("summaryOf() says the two most pressing things of a line, and the page of the first", () => {
   const file = aFile({
     ...HOUSE,
     notices: [aNotice("n", { partyId: "ada", state: "sent", replyBy: "2026-11-20" })],
     permits: [aPermit("p")],
   });
   const report = aReport({ today: TODAY, clocks: clocksOf(file, TODAY) });
-  expect(deskLine(file, report)).toMatchObject({
+  expect(summaryOf(file, report)).toMatchObject({
     lineId: "line-1",
-    name: "Alley behind Fennel Row",
     sentence: "1 reply overdue since Friday, November 20. Side sewer permit is being drafted",
     question: "told",
     pressing: 100,
   });
 });
 
-test("deskLine() falls back on what would close the most pressing question", () => {
-  expect(deskLine(aFile(), aReport({ today: TODAY }))).toMatchObject({
+test("summaryOf() falls back on what would close the most pressing question", () => {
+  expect(summaryOf(aFile(), aReport({ today: TODAY }))).toMatchObject({
     sentence: "Enter the properties on the line and who owns them",
     question: "who",
     pressing: 50,
   });
   const closed = aFile({ line: { closedOn: TODAY } });
-  expect(deskLine(closed, aReport())).toMatchObject({
+  expect(summaryOf(closed, aReport())).toMatchObject({
     sentence: "Closed",
     question: null,
     pressing: 0,
   });
-});
-
-test("inDeskOrder() puts the most pressing line first, equal ones by name", () => {
-  const line = (name: string, pressing: number) => ({
-    ...deskLine(aFile(), aReport()),
-    name,
-    pressing,
-  });
-  const lines = [line("B", 10), line("C", 100), line("A", 10)];
-  expect(inDeskOrder(lines).map(({ name }) => name)).toEqual(["C", "A", "B"]);
 });

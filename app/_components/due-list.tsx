@@ -1,0 +1,37 @@
+import Link from "next/link";
+import type { NamedThing } from "#app/_desk.ts";
+import { formatNearDay } from "#lib/domain/calendar/format-day.ts";
+import type { DueKind } from "#lib/domain/desk/answer.ts";
+import styles from "./due-list.module.css";
+
+export const DUE_TITLES: Readonly<Record<DueKind, string>> = {
+  late: "Late",
+  due: "Due",
+  blocked: "Blocked",
+  waiting: "Waiting on others",
+};
+
+/** Things that are due, each with its day and its line. */
+export function DueList({
+  things,
+  day,
+}: {
+  readonly things: readonly NamedThing[];
+  readonly day: string;
+}) {
+  return (
+    <ul className={styles["things"]}>
+      {things.map((thing) => (
+        <li key={`${thing.lineId} ${thing.question} ${thing.sentence}`}>
+          <span className={styles["when"]}>
+            {thing.on === null ? "" : formatNearDay(thing.on, day)}
+          </span>
+          <span>
+            <Link href={`/lines/${thing.lineId}/${thing.question}`}>{thing.sentence}</Link>
+            <span className="muted"> {thing.lineName}</span>
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,218 @@
+import { and, asc, count, desc, eq, inArray, or, sql } from "drizzle-orm";
+import { foldText } from "#db/fold-text.ts";
+import { gatherWords } from "#db/kept-current.ts";
+import type { Db } from "#db/open.ts";
+import { dueThings, lineSummaries, lines, searchTexts, tallies } from "#db/schema.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { DueKind, DueThing, OpenAnswer, Tallies } from "#lib/domain/desk/answer.ts";
+import type { LineSummary } from "#lib/domain/desk/summary.ts";
+
+/** Sorts after every day: what has none comes last. */
+const NO_DAY = "9999";
+
+/** A line as the desk and the lists show it, from its summary. */
+export interface SummedLine extends Omit<LineSummary, "closed" | "waiting" | "things"> {
+  readonly name: string;
+  readonly town: string;
+  readonly closedOn: string | null;
+  readonly open: readonly OpenAnswer[];
+  /** It changed, or the day did, since it was summed up: what it says may be out of date. */
+  readonly old: boolean;
+}
+
+/** A part of a long list. */
+export interface Page {
+  readonly from: number;
+  readonly most: number;
+}
+
+/** How often a line's file, or what it rests on, was changed; null where there is no such line. */
+export function versionOf(db: Db, lineId: string): number | null {
+  const row = db
+    .select({ version: lineSummaries.version })
+    .from(lineSummaries)
+    .where(eq(lineSummaries.lineId, lineId))
+    .get();
+  return row?.version ?? null;
+}
+
+/**
+ * Lines whose summary is not of their file as it stands or, where they stand on the desk, not of
+ * this day; the most pressing first.
+ */
+export function oldSummaries(db: Db, day: Day, most: number): string[] {
+  const changed = db
+    .select({ lineId: lineSummaries.lineId })
+    .from(lineSummaries)
+    .where(CHANGED)
+    .limit(most)
+    .all();
+  const rest = most - changed.length;
+  if (rest <= 0) return changed.map(({ lineId }) => lineId);
+  const ofBefore = db
+    .select({ lineId: lineSummaries.lineId })
+    .from(lineSummaries)
+    .where(and(eq(lineSummaries.waiting, true), otherDay(day), eq(lineSummaries.stale, false)))
+    .limit(rest)
+    .all();
+  return [...changed, ...ofBefore].map(({ lineId }) => lineId);
+}
+
+/** As the index over them says it. */
+const CHANGED = sql`${lineSummaries.stale} = 1`;
+
+/** Other days lie before and after: either side is read from the index. */
+function otherDay(day: Day) {
+  return or(sql`${lineSummaries.day} < ${day}`, sql`${lineSummaries.day} > ${day}`);
+}
+
+/** How many summaries are not of this day or of what changed since. */
+export function countOldSummaries(db: Db, day: Day): number {
+  const number = (where: ReturnType<typeof and>) =>
+    db.select({ number: count() }).from(lineSummaries).where(where).get()?.number ?? 0;
+  return (
+    number(CHANGED) +
+    number(and(eq(lineSummaries.waiting, true), otherDay(day), eq(lineSummaries.stale, false)))
+  );
+}
+
+/** Keeps what was summed up from `version` of a line's file on a day. */
+export function putSummary(
+  db: Db,
+  { things, ...summary }: LineSummary,
+  { version, day, name }: { readonly version: number; readonly day: Day; readonly name: string },
+): void {
+  const { lineId, ...facts } = summary;
+  db.update(lineSummaries)
+    .set({
+      ...facts,
+      open: [...facts.open],
+      day,
+      sortName: foldText(name),
+      stale: sql`${lineSummaries.version} <> ${version}`,
+    })
+    .where(eq(lineSummaries.lineId, lineId))
+    .run();
+  db.delete(dueThings).where(eq(dueThings.lineId, lineId)).run();
+  for (const [position, { on, ...thing }] of things.entries())
+    db.insert(dueThings)
+      .values({ ...thing, position, sortDay: on ?? NO_DAY })
+      .run();
+}
+
+/** Marks every summary as out of date, so that all are made anew. */
+export function forgetSummaries(db: Db): void {
+  db.update(lineSummaries).set({ stale: true }).run();
+}
+
+/** How many lines are open and closed, and how many things of each kind there are. */
+export function getTallies(db: Db): Tallies {
+  const counts = new Map(
+    db
+      .select()
+      .from(tallies)
+      .all()
+      .map(({ name, count: number }) => [name, number]),
+  );
+  const of = (name: keyof Tallies) => counts.get(name) ?? 0;
+  return {
+    open: of("open"),
+    closed: of("closed"),
+    late: of("late"),
+    due: of("due"),
+    blocked: of("blocked"),
+    waiting: of("waiting"),
+  };
+}
+
+/** What is late, due, blocked or waiting over all lines: what has a day first, by its day. */
+export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & Named)[] {
+  return db
+    .select({
+      lineId: dueThings.lineId,
+      lineName: lines.name,
+      kind: dueThings.kind,
+      sortDay: dueThings.sortDay,
+      sentence: dueThings.sentence,
+      question: dueThings.question,
+    })
+    .from(dueThings)
+    .innerJoin(lines, eq(lines.id, dueThings.lineId))
+    .where(eq(dueThings.kind, kind))
+    .orderBy(asc(dueThings.sortDay), asc(dueThings.sentence))
+    .limit(most)
+    .offset(from)
+    .all()
+    .map(({ sortDay, ...thing }) => ({ ...thing, on: sortDay === NO_DAY ? null : sortDay }));
+}
+
+interface Named {
+  readonly lineName: string;
+}
+
+const SUMMED = {
+  lineId: lineSummaries.lineId,
+  name: lines.name,
+  town: lines.town,
+  closedOn: lines.closedOn,
+  sentence: lineSummaries.sentence,
+  question: lineSummaries.question,
+  pressing: lineSummaries.pressing,
+  open: lineSummaries.open,
+  openCount: lineSummaries.openCount,
+  stale: lineSummaries.stale,
+  day: lineSummaries.day,
+  waiting: lineSummaries.waiting,
+};
+
+type Listed = "on-the-desk" | "open" | "closed";
+
+/** Lines of the desk, or all that are open or closed: the most pressing first, then by name. */
+export function summedLines(
+  db: Db,
+  which: Listed,
+  { day, from, most }: Page & { readonly day: Day },
+): SummedLine[] {
+  const picked = db
+    .select({ lineId: lineSummaries.lineId })
+    .from(lineSummaries)
+    .where(
+      which === "on-the-desk"
+        ? eq(lineSummaries.waiting, true)
+        : eq(lineSummaries.closed, which === "closed"),
+    )
+    .orderBy(desc(lineSummaries.pressing), asc(lineSummaries.sortName))
+    .limit(most)
+    .offset(from)
+    .all();
+  const ids = picked.map(({ lineId }) => lineId);
+  const rows = db
+    .select(SUMMED)
+    .from(lineSummaries)
+    .innerJoin(lines, eq(lines.id, lineSummaries.lineId))
+    .where(inArray(lineSummaries.lineId, ids))
+    .all();
+  const byId = new Map(rows.map((row) => [row.lineId, row]));
+  return ids.flatMap((id) => {
+    const row = byId.get(id);
+    if (row === undefined) return [];
+    const { stale, day: on, waiting, ...line } = row;
+    return [{ ...line, old: stale || (waiting && on !== day) }];
+  });
+}
+
+/** How many lines stand on the desk. */
+export function countOnDesk(db: Db): number {
+  const row = db
+    .select({ number: count() })
+    .from(lineSummaries)
+    .where(eq(lineSummaries.waiting, true))
+    .get();
+  return row?.number ?? 0;
+}
+
+/** Gathers the words of search anew from the rows as they stand. */
+export function rebuildSearch(db: Db): void {
+  db.delete(searchTexts).run();
+  for (const statement of gatherWords()) db.run(sql.raw(statement));
+}

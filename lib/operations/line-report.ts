@@ -1,0 +1,74 @@
+import type { Db } from "#db/open.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { versionOf } from "#db/queries/summary.ts";
+import type { Day } from "#lib/domain/calendar/day.ts";
+import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { Report } from "#lib/domain/file/report.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
+
+/** A line's file with everything that follows from it, as it stood at a version. */
+export interface LineReport {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly version: number;
+}
+
+interface Kept extends LineReport {
+  readonly day: Day;
+  /** Rows of the file: what it takes of the memory. */
+  readonly weight: number;
+}
+
+/** Reports are kept while their files have together so many rows. */
+const MOST_ROWS = 60_000;
+
+/** Of each open database, the last used last. */
+const kept = new WeakMap<Db, Map<string, Kept>>();
+
+/**
+ * A line's file and the report on it for a day; null where there is no such line. Both are kept in
+ * memory and given again as long as the database says that nothing of the line, its authority or
+ * the office changed, whoever wrote it.
+ */
+export function lineReport(db: Db, lineId: string, today: Day): LineReport | null {
+  const reports = kept.get(db) ?? new Map<string, Kept>();
+  kept.set(db, reports);
+  const found = reports.get(lineId);
+  reports.delete(lineId);
+  if (found !== undefined && found.day === today && found.version === versionOf(db, lineId)) {
+    reports.set(lineId, found);
+    return found;
+  }
+  const read = db.transaction((one) => ({
+    version: versionOf(one, lineId),
+    file: getLineFile(one, lineId),
+  }));
+  if (read.file === null || read.version === null) return null;
+  const made: Kept = {
+    file: read.file,
+    version: read.version,
+    report: reportOn(read.file, today),
+    day: today,
+    weight: weightOf(read.file),
+  };
+  reports.set(lineId, made);
+  lighten(reports);
+  return made;
+}
+
+function weightOf(file: LineFile): number {
+  return Object.values(file)
+    .map((list) => (Array.isArray(list) ? list.length : 1))
+    .reduce((sum, length) => sum + length, 0);
+}
+
+/** Lets go of what was used longest ago, but for the last one. */
+function lighten(reports: Map<string, Kept>): void {
+  let sum = 0;
+  for (const { weight } of reports.values()) sum += weight;
+  for (const [lineId, { weight }] of reports) {
+    if (sum <= MOST_ROWS || reports.size === 1) return;
+    reports.delete(lineId);
+    sum -= weight;
+  }
+}
