@@ -287,8 +287,3 @@ export function gatherWords(): string[] {
     ),
   ];
 }
-
-/** Before the triggers are there: the index from the words that were gathered. */
-export function indexWords(): string {
-  return `INSERT INTO search_index (${INDEXED}) SELECT ${indexedOf("t")} FROM search_texts t`;
-}
