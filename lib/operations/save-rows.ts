@@ -2,9 +2,9 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
-import { isRowTable, type RowTable } from "#lib/domain/file/row-table.ts";
+import { deedOfTable, isRowTable, type RowTable } from "#lib/domain/file/row-table.ts";
 import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
-import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import { mayDo } from "#lib/domain/user/user.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
@@ -59,17 +59,6 @@ interface RowsOrder {
 
 const MOST_ROWS = 5_000;
 
-/** What the field enters by itself; all else is office work. */
-const FIELD_TABLES: readonly RowTable[] = [
-  "runs",
-  "anchors",
-  "gaps",
-  "observations",
-  "tests",
-  "ties",
-  "reconnections",
-];
-
 /**
  * Saves one table of a line whole: rows that are new are added, those that are gone are removed,
  * the order is kept. Refuses any list that is no such table (letters, splits, consents, signatures
@@ -79,7 +68,7 @@ const FIELD_TABLES: readonly RowTable[] = [
 export function saveRows(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
   const order = orderOf(input);
   if (order === null) return refuseRows("bad-value", { by: NO_TABLE });
-  if (!mayDo(act.actor.role, deedOf(order.table))) return refuseRows("not-allowed");
+  if (!mayDo(act.actor.role, deedOfTable(order.table))) return refuseRows("not-allowed");
   return act.db.transaction((db) => saveIn({ ...act, db }, order), { behavior: "immediate" });
 }
 
@@ -89,10 +78,6 @@ function orderOf({ lineId, table, base, rows }: RowsInput): RowsOrder | null {
   if (!isRowTable(table) || !Array.isArray(rows)) return null;
   if (typeof base !== "number" || !Number.isInteger(base)) return null;
   return { lineId, table, base, rows };
-}
-
-function deedOf(table: RowTable): Deed {
-  return FIELD_TABLES.includes(table) ? "record-the-field" : "work-the-file";
 }
 
 function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRefusal> {

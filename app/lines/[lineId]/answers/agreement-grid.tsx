@@ -1,8 +1,6 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import { db } from "#app/_db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { LineGrid } from "../_line-grid.tsx";
 import { propertyName } from "../_names.ts";
 
 /** Recorded agreements, one a row, with a column of parts for each property. */
@@ -14,10 +12,9 @@ export function AgreementGrid({
   readonly file: LineFile;
 }) {
   return (
-    <RowsGrid
+    <LineGrid
       lineId={lineId}
       table="agreements"
-      base={getRevisions(db(), lineId).agreements}
       rows={file.agreements.map((agreement) => ({ ...agreement }))}
       columns={columnsFor(file)}
       blank={{

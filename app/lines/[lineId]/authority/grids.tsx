@@ -1,7 +1,5 @@
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import { db } from "#app/_db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { LineGrid } from "../_line-grid.tsx";
 import { inspectionColumns, LOCATE_COLUMNS } from "./_columns.ts";
 
 interface GridProps {
@@ -11,10 +9,9 @@ interface GridProps {
 
 export function LocateGrid({ lineId, file }: GridProps) {
   return (
-    <RowsGrid
+    <LineGrid
       lineId={lineId}
       table="locateTickets"
-      base={getRevisions(db(), lineId).locateTickets}
       rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
       columns={LOCATE_COLUMNS}
       blank={{
@@ -37,10 +34,9 @@ export function InspectionGrid({ lineId, file }: GridProps) {
     return <p>An inspection belongs to a permit; add the permit first.</p>;
   }
   return (
-    <RowsGrid
+    <LineGrid
       lineId={lineId}
       table="inspections"
-      base={getRevisions(db(), lineId).inspections}
       rows={file.inspections.map((inspection) => ({ ...inspection }))}
       columns={inspectionColumns(file)}
       blank={{

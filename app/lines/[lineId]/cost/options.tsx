@@ -2,14 +2,12 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import { db } from "#app/_db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
 import type { SplitChoice } from "#lib/domain/split/split.ts";
+import { LineGrid } from "../_line-grid.tsx";
 import { optionsOf } from "../_terms.ts";
 import { OPTION_COLUMNS } from "./_scope-columns.ts";
 import { chooseOptionAction } from "./actions.ts";
@@ -36,10 +34,9 @@ export function Options({
         <summary>
           {file.options.length === 0 ? "Name ways to compare" : "The ways that are compared"}
         </summary>
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="options"
-          base={getRevisions(db(), lineId).options}
           rows={file.options.map((option) => ({ ...option }))}
           columns={OPTION_COLUMNS}
           blank={{ title: "", kind: "other", note: "" }}

@@ -1,8 +1,6 @@
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import { db } from "#app/_db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import { LineGrid } from "../_line-grid.tsx";
 import { SCOPE_BLANK, scopeColumns } from "./_scope-columns.ts";
 
 /** Every priced piece of work, for typing and pasting. */
@@ -16,10 +14,9 @@ export function ScopeGrid({
   readonly report: Report;
 }) {
   return (
-    <RowsGrid
+    <LineGrid
       lineId={lineId}
       table="scope"
-      base={getRevisions(db(), lineId).scope}
       rows={file.scope.map((item) => ({ ...item }))}
       columns={scopeColumns(file, report)}
       blank={SCOPE_BLANK}

@@ -4,12 +4,10 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { lineFileOf } from "../../_file.ts";
+import { LineGrid } from "../../_line-grid.tsx";
 import { BLANK_AREA, BLANK_SPILL_STEP, digAreaColumns, SPILL_COLUMNS } from "./_columns.ts";
 import { saveWarrantyAction } from "./actions.ts";
 
@@ -23,7 +21,6 @@ export default async function LetterFactsPage({
 }) {
   const { lineId } = await params;
   const { file, may } = await lineFileOf(lineId);
-  const revisions = getRevisions(db(), lineId);
   return (
     <>
       <PageHead
@@ -39,10 +36,9 @@ export default async function LetterFactsPage({
         id="areas"
         note="For the request to enter and dig: where, how large, which days, what is put back, whom to call. The note stays in the office."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="digAreas"
-          base={revisions.digAreas}
           rows={file.digAreas.map((area) => ({ ...area }))}
           columns={digAreaColumns(file)}
           blank={BLANK_AREA}
@@ -73,10 +69,9 @@ export default async function LetterFactsPage({
         id="spill"
         note="Each thing that happened, when it happened. Letters to neighbors and the report to the authority say this and no more."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="spillSteps"
-          base={revisions.spillSteps}
           rows={file.spillSteps.map((step) => ({ ...step }))}
           columns={SPILL_COLUMNS}
           blank={BLANK_SPILL_STEP}
