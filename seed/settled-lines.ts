@@ -58,11 +58,14 @@ interface Story {
     readonly paid: readonly { readonly house: number; readonly part: number; readonly on: Day }[];
   };
   readonly closedOn: Day | null;
+  /** Pushed to the main, zeroed there and pulled back; else the counter began at the upper end. */
+  readonly pulledBack: boolean;
 }
 
 /** Three houses, all settled and agreed; the permit waits for its fees. */
 export const ROPEWALK: Story = {
   key: "rw",
+  pulledBack: false,
   name: "Ropewalk Lane, 3 to 7",
   houses: [
     {
@@ -137,6 +140,7 @@ export const ROPEWALK: Story = {
 /** Two houses; mended, inspected, closed. */
 export const TOLLGATE: Story = {
   key: "tg",
+  pulledBack: true,
   name: "Tollgate Court, 1 and 2",
   houses: [
     {
@@ -347,27 +351,37 @@ function addHouses(act: SeedAct, lineId: string, { key, name, houses }: Story): 
   );
 }
 
-function addCamera(act: SeedAct, lineId: string, { key, houses, upperEnd, ranOn }: Story): void {
+function addCamera(
+  act: SeedAct,
+  lineId: string,
+  { key, houses, upperEnd, ranOn, pulledBack }: Story,
+): void {
   const runId = `${key}-run1`;
   addRows(act, { lineId, table: "runs" }, [
     run(runId, {
       name: "Run 1",
       ranOn,
       looks: "downstream",
+      measuredFrom: pulledBack ? "main" : "access",
+      selfLeveling: "yes",
       accessPoint: "Cleanout at the upper end",
-      zeroAt: "center of the cleanout",
+      zeroAt: pulledBack ? "the main, before pulling back" : "center of the cleanout",
       toCounter: upperEnd,
     }),
   ]);
-  addRows(act, { lineId, table: "anchors" }, [
-    anchor(`${runId}-a1`, runId, { kind: "main-connection", counter: upperEnd, station: 0 }),
-  ]);
+  addRows(
+    act,
+    { lineId, table: "anchors" },
+    pulledBack
+      ? []
+      : [anchor(`${runId}-a1`, runId, { kind: "main-connection", counter: upperEnd, station: 0 })],
+  );
   addRows(
     act,
     { lineId, table: "observations" },
     houses.map((house, index) =>
       seen(`${key}-o${index + 1}`, runId, {
-        counter: upperEnd - house.camera,
+        counter: pulledBack ? house.camera : upperEnd - house.camera,
         clock: 3,
         diameter: 4,
         material: "vitrified-clay",

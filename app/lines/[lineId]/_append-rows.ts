@@ -12,12 +12,29 @@ import { saveRows } from "#lib/operations/save-rows.ts";
 export function appendRows(
   act: Act,
   { lineId, table, rows }: { lineId: string; table: RowTable; rows: readonly object[] },
+  said: { form: FormData; words: string },
+): FormState {
+  return changeRows(act, { lineId, table, change: (before) => [...before, ...rows] }, said);
+}
+
+/** Changes a table as it is now, for forms that stand beside it; says what is to be mended. */
+export function changeRows(
+  act: Act,
+  {
+    lineId,
+    table,
+    change,
+  }: {
+    lineId: string;
+    table: RowTable;
+    change: (rows: readonly { readonly id: string }[]) => readonly object[];
+  },
   { form, words }: { form: FormData; words: string },
 ): FormState {
   const file = getLineFile(act.db, lineId);
   if (file === null) return refused(sentenceOf({ reason: "not-found", detail: "" }), form);
   const base = getRevisions(act.db, lineId)[table];
-  const saved = saveRows(act, { lineId, table, base, rows: [...file[table], ...rows] });
+  const saved = saveRows(act, { lineId, table, base, rows: change(file[table]) });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
     return done(words);

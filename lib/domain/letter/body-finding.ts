@@ -1,5 +1,6 @@
 import type { EntryFinding, TieInFinding } from "../file/report.ts";
 import type { RecordEntry } from "../record/record.ts";
+import { counterTolerance } from "../run/convert.ts";
 import { unseenStretches } from "../run/coverage.ts";
 import { faultsSeen, type SeenFault } from "../run/faults.ts";
 import { newestPicture } from "../run/newest-picture.ts";
@@ -117,10 +118,13 @@ function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
 }
 
 /** The newest still of a tie-in, with where and when it was seen. */
-function stillOf({ file, words }: LetterFacts, { tieIn, station }: TieInFinding): LetterPicture[] {
+function stillOf(
+  { file, words }: LetterFacts,
+  { tieIn, station, uncertainty }: TieInFinding,
+): LetterPicture[] {
   const found = newestPicture(file, tieIn.id);
   if (found === null) return [];
-  const where = station === null ? words.finding.relative : words.feet(station);
+  const where = station === null ? words.finding.relative : words.about(station, uncertainty ?? 0);
   const caption = words.picture.caption(tieIn.label, where, words.day(found.run.ranOn));
   return [{ uploadId: found.uploadId, caption, alt: words.picture.alt(caption) }];
 }
@@ -135,10 +139,12 @@ function faultLines(facts: LetterFacts): LetterBlock[] {
   return [paragraph(words.finding.faults), ...list([...new Set(lines)])];
 }
 
-function faultLine({ words }: LetterFacts, { fault, from, to }: SeenFault): string {
+function faultLine({ words }: LetterFacts, { fault, from, to, off }: SeenFault): string {
   const what = fault === null ? words.unknown : words.fault[fault];
   if (from === null) return words.finding.faultLine(what, words.finding.relative);
-  return words.finding.faultLine(what, to === null ? words.feet(from) : words.stretch(from, to));
+  const where = to === null ? words.feet(from) : words.stretch(from, to);
+  const unsure = off > counterTolerance(from) ? ` ± ${words.feet(off)}` : "";
+  return words.finding.faultLine(what, `${where}${unsure}`);
 }
 
 /** Where a run ended because nothing could pass. */
@@ -213,7 +219,10 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
   const opening =
     asked?.station == null
       ? words.inquiry.openingUnplaced
-      : words.inquiry.opening(words.feet(asked.station), longSide(facts, asked));
+      : words.inquiry.opening(
+          words.about(asked.station, asked.uncertainty ?? 0),
+          longSide(facts, asked),
+        );
   return [
     paragraph(opening),
     paragraph(words.inquiry.why(words.list(groundsOf(facts)))),

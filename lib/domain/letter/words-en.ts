@@ -332,7 +332,7 @@ export const EN = {
     relative: "at a place not yet tied to the main",
     blocked: (where: string) => `${where}: blocked; the camera could not go on`,
     stations:
-      "Feet are measured along the pipe from the public main, the public sewer that it empties into. Sides are as you look upstream, away from the main.",
+      "Feet are measured along the pipe from the public main, the city’s pipe that it empties into, whichever way the camera went. Sides are as you look upstream, away from the main.",
     notKnown: "What is not yet known",
     undocumented: (labels: string, many: number) =>
       many === 1
@@ -373,7 +373,7 @@ export const EN = {
 
   inquiry: {
     opening: (station: string, side: string) =>
-      `Our camera saw a branch that joins the shared sewer pipe at ${station}, ${side}. It is not on any permit record we have.`,
+      `Our camera saw a branch, ${station} from the city’s pipe, that joins the shared sewer pipe, ${side}. It is not on any permit record we have.`,
     openingUnplaced:
       "Our camera saw a branch that joins the shared sewer pipe at a place that is not yet measured from the main. It is not on any permit record we have.",
     why: (grounds: string) =>

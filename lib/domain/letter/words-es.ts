@@ -385,7 +385,7 @@ export const ES: LetterWords = {
     relative: "en un lugar aún no medido desde la tubería principal",
     blocked: (where) => `${where}: obstruida; la cámara no pudo seguir`,
     stations:
-      "Los pies se miden a lo largo de la tubería desde la tubería principal pública, el colector en el que desemboca. Los lados son mirando aguas arriba, desde la tubería principal.",
+      "Los pies se miden a lo largo de la tubería desde la tubería principal pública, la de la ciudad, en la que desemboca, sin importar hacia dónde avanzó la cámara. Los lados son mirando aguas arriba, desde la tubería principal.",
     notKnown: "Qué aún no se sabe",
     undocumented: (labels, many) =>
       many === 1
@@ -425,7 +425,7 @@ export const ES: LetterWords = {
 
   inquiry: {
     opening: (station, side) =>
-      `Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida a ${station}, ${side}. No aparece en ningún registro de permisos que tengamos.`,
+      `Nuestra cámara vio un ramal, a ${station} de la tubería de la ciudad, que se une a la tubería de desagüe compartida, ${side}. No aparece en ningún registro de permisos que tengamos.`,
     openingUnplaced:
       "Nuestra cámara vio un ramal que se une a la tubería de desagüe compartida en un lugar aún no medido desde la tubería principal. No aparece en ningún registro de permisos que tengamos.",
     why: (grounds) =>

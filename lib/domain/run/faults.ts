@@ -11,11 +11,12 @@ export interface SeenFault {
   /** The lower and the upper station; null: relative only. `to` is null for a point. */
   readonly from: Cft | null;
   readonly to: Cft | null;
+  /** How far off its ends may be either way. */
+  readonly off: Cft;
 }
 
 interface Sighting extends SeenFault {
   readonly runId: string;
-  readonly off: Cft;
 }
 
 /**
@@ -37,7 +38,9 @@ export function faultsSeen(
     if (same === undefined) faults.push({ ...one, runIds: [one.runId] });
     else faults[at] = { ...joined(same, one), runIds: [...same.runIds, one.runId] };
   }
-  return faults.map(({ observationId, fault, from, to }) => ({ observationId, fault, from, to }));
+  return faults.map(({ observationId, fault, from, to, off }) => ({
+    ...{ observationId, fault, from, to, off },
+  }));
 }
 
 function sightingOf(
@@ -65,5 +68,10 @@ function isSame(one: Sighting, other: Sighting): boolean {
 function joined(one: Sighting, other: Sighting): Sighting {
   if (one.to === null && other.to === null) return one;
   const ends = [one.from, one.to, other.from, other.to].flatMap((each) => each ?? []);
-  return { ...one, from: Math.min(...ends), to: Math.max(...ends) };
+  return {
+    ...one,
+    from: Math.min(...ends),
+    to: Math.max(...ends),
+    off: Math.max(one.off, other.off),
+  };
 }

@@ -77,19 +77,18 @@ function isPullBack({ looks, measuredFrom }: Run): boolean {
   return measuredFrom === "main" && looks === "downstream";
 }
 
-/** `Went in at the house cleanout, pulled back from 0.0 ft to 62.0 ft looking downstream, …`. */
+/** `Went in at the house cleanout and pulled back, looking downstream, from 0.0 ft to 62.0 ft …`. */
 function pullBackWords(
   run: Run,
   { from, to, start }: Pick<Ends, "from" | "to"> & { readonly start: string },
 ): string {
-  const measured = "its footage measured from the main";
-  const how = `looking ${run.looks}, ${measured}`;
+  const pulled = `${start} and pulled back, looking ${run.looks},`;
+  const measured = "its footage is measured from the main.";
   if (from === null)
-    return `${start} and pulled back from the main ${how}. Relative only: its known points contradict one another.`;
-  if (to === null)
-    return `${start} and pulled back from ${formatFeet(from)} ${how}; how far is not noted.`;
-  const stop = run.ended === "reached-main" ? "" : RUN_END_WORDS[run.ended];
-  return `${start} and pulled back from ${formatFeet(from)} to ${formatFeet(to)} ${how}${stop}.`;
+    return `${pulled} from the main; ${measured} Relative only: its known points contradict that.`;
+  if (to === null) return `${pulled} from ${formatFeet(from)}, how far is not noted; ${measured}`;
+  const stop = run.ended === "reached-main" ? "" : RUN_END_WORDS[run.ended].replace(/^;/, ",");
+  return `${pulled} from ${formatFeet(from)} to ${formatFeet(to)}${stop}; ${measured}`;
 }
 
 /** Gaps in the order in which the camera met them. */

@@ -234,6 +234,19 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   takeBackDraftAction: { args: (db) => [LINE, id(db, of("narrations")), "none"] },
   setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
   addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  addRunAction: onLine({
+    ...{ name: "Run 9", ranOn: DAY, operator: "", accessPoint: "House cleanout", toCounter: "62" },
+    ...{ looks: "downstream", measuredFrom: "main", selfLeveling: "yes" },
+  }),
+  saveRunWayAction: {
+    args: (db) => [
+      LINE,
+      id(db, of("runs")),
+      IDLE,
+      aForm({ looks: "downstream", measuredFrom: "access", selfLeveling: "yes" }),
+    ],
+    writes: true,
+  },
   removeVideoAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
   markRequirementAction: {
     args: (db) => [

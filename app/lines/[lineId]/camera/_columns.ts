@@ -1,6 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
+import type { Run } from "#lib/domain/run/run.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,
@@ -113,7 +114,7 @@ export const RUN_BLANK = {
   ended: "unknown",
   crossingSeen: "no",
   uncertainty: null,
-};
+} satisfies Partial<Run>;
 
 export const ANCHOR_COLUMNS: readonly GridColumn[] = [
   { key: "counter", title: "Counter", kind: "feet", width: 8, required: true, example: "98.6" },

@@ -18,8 +18,10 @@ import {
 } from "./_columns.ts";
 import { RunLog } from "./_run-log.client.tsx";
 import { RunSources } from "./_run-sources.tsx";
+import { RunWay } from "./_run-way.tsx";
 import {
   coverageWords,
+  isAgainstItself,
   isTied,
   problemsOfRun,
   residualsOf,
@@ -69,6 +71,7 @@ export function RunPart({ run, ...part }: LinePart & { readonly run: Run }) {
     >
       {tied ? null : <NoticeBox kind="caution" title={tiedWords(run, file)} />}
       {problems.length === 0 ? null : <Problems sentences={problems} />}
+      <RunWay run={run} isAgainst={isAgainstItself(run, file)} {...part} />
       <div className={styles["beside"]}>
         <Anchors run={run} {...part} />
         <Gaps run={run} {...part} />

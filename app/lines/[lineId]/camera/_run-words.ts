@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import type { Report } from "#lib/domain/file/report.ts";
+import { anchorProblems } from "#lib/domain/run/convert.ts";
 import { readingWords } from "#lib/domain/run/footage.ts";
 import type { Run } from "#lib/domain/run/run.ts";
 import { counted, listed } from "../_names.ts";
@@ -13,6 +14,13 @@ export function tiedWords(run: Run, { anchors }: Pick<LineFile, "anchors">): str
   if (count === 1)
     return "Tied at one point: readings are shifted to it. A second point would also show whether the counter ran long or short.";
   return `Tied at ${count} points: readings between them are spread evenly.`;
+}
+
+/** Whether a run's known points contradict what it says of itself: then how it was made is asked anew. */
+export function isAgainstItself(run: Run, { anchors }: Pick<LineFile, "anchors">): boolean {
+  return anchorProblems(run, anchors).some(
+    ({ reason }) => reason !== "below-main" && reason !== "anchors-stretched",
+  );
 }
 
 /** Whether anything ties a run to the line: a known point, or a zero at the main. */

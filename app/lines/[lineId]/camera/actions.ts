@@ -6,13 +6,14 @@ import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { MATERIALS } from "#lib/domain/line/line.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
+import { DIRECTIONS, FOOTAGE_FROM, SELF_LEVELING } from "#lib/domain/run/run.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { undoSightings } from "#lib/operations/undo-sightings.ts";
-import { appendRows } from "../_append-rows.ts";
+import { appendRows, changeRows } from "../_append-rows.ts";
 import { rowFromForm } from "../_row-form.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./_columns.ts";
 
 /** Saves what is known of the shared pipe itself. */
 export async function savePipeAction(
@@ -90,6 +91,58 @@ export async function addObservationAction(
   if (!read.ok) return refused(read.error.message, form, read.error.path);
   const row = { ...read.value, id: act.newId(), runId };
   return appendRows(act, { lineId, table: "observations", rows: [row] }, { form, words: "Added." });
+}
+
+/** What the form for a new run asks; all else of a run is typed in its table. */
+const ASKED = [
+  ...["name", "ranOn", "operator", "accessPoint", "toCounter"],
+  ...["looks", "measuredFrom", "selfLeveling"],
+];
+const ASKED_COLUMNS = RUN_COLUMNS.filter(({ key }) => ASKED.includes(key));
+
+/** Adds one pass of the camera, as its technician tells it. */
+export async function addRunAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const read = rowFromForm(ASKED_COLUMNS, form, RUN_BLANK);
+  if (!read.ok) return refused(read.error.message, form, read.error.path);
+  const row = { ...read.value, id: act.newId() };
+  return appendRows(act, { lineId, table: "runs", rows: [row] }, { form, words: "Added." });
+}
+
+/** Says how a run was made: which way it looked, where its counter was zeroed, and its head. */
+export async function saveRunWayAction(
+  lineId: string,
+  runId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const looks = oneOf(DIRECTIONS, textOf(form, "looks"));
+  if (looks === null) return refused("Say which way the camera was looking.", form, "looks");
+  const measuredFrom = oneOf(FOOTAGE_FROM, textOf(form, "measuredFrom"));
+  if (measuredFrom === null)
+    return refused("Say where the counter was zeroed.", form, "measuredFrom");
+  const selfLeveling = oneOf(SELF_LEVELING, textOf(form, "selfLeveling"));
+  if (selfLeveling === null)
+    return refused(
+      "Say whether the head levels itself, or that it is unknown.",
+      form,
+      "selfLeveling",
+    );
+  return changeRows(
+    act,
+    {
+      lineId,
+      table: "runs",
+      change: (runs) =>
+        runs.map((run) => (run.id === runId ? { ...run, looks, measuredFrom, selfLeveling } : run)),
+    },
+    { form, words: "Saved. Stations and sides follow it." },
+  );
 }
 
 function feetOf(form: FormData, name: string): number | null | "wrong" {

@@ -9,6 +9,7 @@ import { QuestionHead } from "../_question-head.tsx";
 import { POINT_BLANK, POINT_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./_columns.ts";
 import { PipeForm } from "./_pipe-form.tsx";
 import { RunChooser, RunPart } from "./_run-part.tsx";
+import { NewRun } from "./_run-way.tsx";
 import { Sightings } from "./_sightings.tsx";
 
 export const metadata = { title: "What did the camera see?" };
@@ -54,7 +55,7 @@ function FirstRun() {
   return (
     <Empty
       title="Start with one pass of the camera."
-      example="Run 1, Tuesday, went in at the bakery’s cleanout, looks downstream, zero at the cleanout. Counter 98.6 is the main (station 0.0). At 24.1, 9 o’clock: tie-in, 4 in clay, broken in."
+      example="Run 1, Tuesday, went in at the bakery’s cleanout, looks downstream, toward the main; the counter was zeroed at the cleanout. Counter 98.6 is the main (station 0.0). At 24.1, 9 o’clock: tie-in, 4 in clay, broken in."
     >
       <p>
         Then say at which counter reading it passed a point that you know, such as the main or a
@@ -79,6 +80,15 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
         emptyWords="No run yet. Type the first one here; what it saw goes below it."
         readOnly={!mayRecord}
       />
+      {mayRecord ? (
+        <NewRun
+          key={file.runs.length}
+          lineId={lineId}
+          today={report.today}
+          isFirst={file.runs.length === 0}
+          name={`Run ${file.runs.length + 1}`}
+        />
+      ) : null}
     </Section>
   );
 }

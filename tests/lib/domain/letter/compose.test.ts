@@ -169,7 +169,7 @@ test("composeLetter() tells the owner of a crossed lot that the building is not 
 test("composeLetter() asks about the tie-in without saying whose it is", () => {
   const text = letterText(letterTo(["nils", "p11"], "tie-in-inquiry")).replace(/\s+/g, " ");
   expect(text).toContain(
-    "at 43.1 ft, on the right if you look upstream, away from the public main",
+    "43.1 ft ± 1.0 ft from the city’s pipe, that joins the shared sewer pipe, on the right if you look upstream, away from the public main",
   );
   expect(text).toContain("We do not say that it is yours.");
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { RUN_ENDS } from "#lib/domain/run/run.ts";
 import { runCoverageOf } from "#lib/domain/run/run-coverage.ts";
-import { aGap, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
+import { aFile, aGap, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
 
 const ANCHORS = [anAnchor("run", { counter: 0, station: 600 })];
 
@@ -69,3 +69,23 @@ test.each(RUN_ENDS)(
     expect(told.filter((sentence) => sentence === own)).toHaveLength(1);
   },
 );
+
+test("runCoverageOf() tells a pull-back as it was made, and covers the same pipe", () => {
+  const back = aRun("run", {
+    looks: "downstream",
+    measuredFrom: "main",
+    accessPoint: "House cleanout",
+    toCounter: 6_200,
+    ended: "reached-upper-end",
+  });
+  const [told] = runCoverageOf(aFile({ runs: [back] }));
+  expect(told?.sentence).toBe(
+    "Went in at House cleanout and pulled back, looking downstream, from 0.0 ft to 62.0 ft, where it reached the upper end of the line; its footage is measured from the main. It saw the pipe all along.",
+  );
+  expect(told?.spans).toEqual([{ from: 0, to: 6_200, state: "seen" }]);
+  const torn = { ...back, accessPoint: "" };
+  const anchors = [anAnchor("run", { counter: 9_200, station: 0 })];
+  expect(runCoverageOf(aFile({ runs: [torn], anchors }))[0]?.sentence).toContain(
+    "Went in and pulled back, looking downstream, from the main; its footage is measured from the main. Relative only",
+  );
+});
