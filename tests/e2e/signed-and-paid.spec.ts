@@ -71,6 +71,7 @@ async function price(page: Page, line: string) {
 /** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
 async function letterLink(page: Page, line: string): Promise<string> {
   await open(page, `${line}/told/write?kind=proposed-split`);
+  await page.getByLabel("Reply wanted by").fill("2026-12-10");
   await page.getByRole("button", { name: "Write the drafts" }).click();
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   await send.getByLabel("How they went").selectOption({ label: "certified mail" });
@@ -96,7 +97,7 @@ async function sign(browser: Browser, link: string, amount: string) {
     viewport: { width: 390, height: 844 },
   });
   const page = await context.newPage();
-  const letter = page.getByRole("link", { name: "Open the letter as a PDF" });
+  const letter = page.getByRole("link", { name: "Open the letter as a PDF" }).first();
   await expect(async () => {
     await open(page, link);
     await expect(letter).toBeVisible({ timeout: 2_000 });
