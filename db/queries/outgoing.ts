@@ -2,7 +2,7 @@ import { and, eq, gt, inArray, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { outbox } from "#db/schema.ts";
 import type { Instant } from "#lib/domain/calendar/day.ts";
-import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import { MAYBE_TWICE, type Outgoing } from "#lib/domain/letter/outgoing.ts";
 import type { Claim } from "./job.ts";
 
 const COLUMNS = {
@@ -62,7 +62,7 @@ export function claimOutgoing(
   return db.transaction(
     (one) => {
       const next = one
-        .select({ id: outbox.id })
+        .select({ id: outbox.id, state: outbox.state, problem: outbox.problem })
         .from(outbox)
         .where(
           or(
@@ -87,6 +87,8 @@ export function claimOutgoing(
           lockedBy: worker,
           leaseUntil: until,
           attempts: sql`${outbox.attempts} + 1`,
+          // Whoever had it did not say what became of it.
+          problem: next.state === "sending" ? MAYBE_TWICE : next.problem,
         })
         .where(eq(outbox.id, next.id))
         .run();

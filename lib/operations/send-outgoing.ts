@@ -11,7 +11,7 @@ import { nameRow } from "#lib/domain/file/references.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import type { Letter } from "#lib/domain/letter/letter.ts";
 import type { Notice } from "#lib/domain/letter/notice.ts";
-import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import { MAYBE_TWICE, type Outgoing } from "#lib/domain/letter/outgoing.ts";
 import type { MailMessage } from "#lib/mail/message.ts";
 import { type SendOutcome, sendMail } from "#lib/mail/send.ts";
 import { writeUnsent } from "#lib/mail/write-unsent.ts";
@@ -190,7 +190,9 @@ function close(place: Workplace, message: Outgoing, outcome: SendOutcome): void 
   const now = place.now();
   const gaveUp = outcome.state === "later" && message.attempts >= MOST_TRIES;
   const failed = outcome.state === "refused" || gaveUp;
-  const words = gaveUp ? `Given up after ${MOST_TRIES} tries: ${outcome.words}` : outcome.words;
+  const twice = message.problem.includes(MAYBE_TWICE) ? `; ${MAYBE_TWICE}` : "";
+  const said = `${outcome.words}${twice}`;
+  const words = gaveUp ? `Given up after ${MOST_TRIES} tries: ${said}` : said;
   place.db.transaction(
     (db) => {
       const mine = { id: message.id, worker: place.worker };

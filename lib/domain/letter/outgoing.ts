@@ -4,6 +4,13 @@ export const OUTGOING_STATES = ["waiting", "sending", "sent", "failed"] as const
 type OutgoingState = (typeof OUTGOING_STATES)[number];
 
 /**
+ * Stands in what a try came to where one before it was broken off: the server may have taken that one
+ * too, and only its answer was lost.
+ */
+export const MAYBE_TWICE =
+  "an earlier try was broken off before its answer was written down, so this message may have gone twice (both with the same Message-ID)";
+
+/**
  * One message in the outbox: a delivery by mail message on its way out, or a message that is no
  * delivery of a letter (the copy of what somebody signed).
  */

@@ -171,6 +171,29 @@ test("a message whose worker died is taken over when its lease is over, and not 
   expect(listOutgoing(desk.act.db, desk.lineId)).toMatchObject([{ state: "sent", attempts: 2 }]);
 });
 
+test("a delivery says that its message may have gone twice, also when the next try is put off", async () => {
+  const desk = aDesk();
+  const peer = await aPeer([451]);
+  const dead = aWorkplace(desk, { worker: "dead" });
+  const { place, wait } = aWorkplace(desk, { smtp: peer.smtp });
+  mailOne(desk);
+  const now = dead.place.now();
+  const until = new Date(Date.parse(now) + 120_000).toISOString();
+  claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until });
+  wait(3);
+  await sendNextOutgoing(place);
+  wait(60);
+  await sendNextOutgoing(place);
+  expect(listOutgoing(desk.act.db, desk.lineId)).toMatchObject([{ state: "sent", attempts: 3 }]);
+  const [delivery] = fileOf(desk.act, desk.lineId).deliveries;
+  expect(delivery?.note).toContain("may have gone twice");
+  // Nothing of the kind where every try was answered.
+  const plain = aDesk();
+  mailOne(plain);
+  await sendNextOutgoing(aWorkplace(plain, { smtp: (await aPeer()).smtp }).place);
+  expect(fileOf(plain.act, plain.lineId).deliveries[0]?.note).not.toContain("twice");
+});
+
 test("sendNextOutgoing() writes the message to a folder when no mail server is set", async () => {
   const desk = aDesk();
   mailOne(desk);
