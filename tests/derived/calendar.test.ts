@@ -29,6 +29,15 @@ describe("one-call notice", () => {
     );
   });
 
+  // https://www.illinois1call.com/damage-prevent-act-amendments-landing/ was read: since January 1, 2025 (P.A. 103-0614)
+  // a notice runs out after 25 days, weekends, the center's holidays and the day of notice not counted, and is
+  // given at least 2 such days ahead. The page works out no example; these lie where no holiday does.
+  test("25 days of Illinois, weekends and the day of notice left out, end on the fifth Tuesday after one", () => {
+    const days = { unit: "business-days", meaning: "expires" } as const;
+    expect(dayFor({ ...days, count: 25 }, "2026-02-17")).toBe("2026-03-24");
+    expect(dayFor({ ...days, count: 2, meaning: "not-before" }, "2026-02-20")).toBe("2026-02-24");
+  });
+
   test("a call on Tuesday gives Wednesday and Thursday", () => {
     expect(addBusinessDays("2026-10-06", 1, FEDERAL)).toBe("2026-10-07");
     expect(addBusinessDays("2026-10-06", 2, FEDERAL)).toBe("2026-10-08");

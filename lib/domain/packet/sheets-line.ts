@@ -232,7 +232,7 @@ function observationRow(
 
 /** `60.5`, or `60.5 ± 4.0` where the reading itself was less sure than the counter. */
 function stationWords({ station, toStation, uncertainty }: StationedObservation): string {
-  const at = range(station ?? 0, toStation);
+  const at = upwards(station ?? 0, toStation);
   return uncertainty === null || uncertainty <= counterTolerance(station ?? 0)
     ? at
     : `${at} ± ${plainFeet(uncertainty)}`;
@@ -258,6 +258,11 @@ function whatSeen(seen: Observation): string {
 
 function range(from: Cft, to: Cft | null): string {
   return to === null ? plainFeet(from) : `${plainFeet(from)}–${plainFeet(to)}`;
+}
+
+/** A stretch of the line from below up, whichever way the camera went. */
+function upwards(from: Cft, to: Cft | null): string {
+  return to === null ? plainFeet(from) : range(Math.min(from, to), Math.max(from, to));
 }
 
 /** Every test on whose a tie-in is, with what makes it strong or weak. */

@@ -39,6 +39,9 @@ const UNKNOWN_DEPTH: Cft = 2000;
 /** A bottom that people can work in. */
 const BOTTOM: Cft = 300;
 
+/** A crew reads every connection and every place: none is counted away as “others”. */
+const ALL = Number.POSITIVE_INFINITY;
+
 /**
  * What the crew keeps to, by the work in force: how deep is dug, what flows, whether there is a
  * manhole, what the pipe is made of. What is not known counts as there: no depth as deep, no work
@@ -127,7 +130,10 @@ function flowPart({ tieIns }: Found, touched: readonly Stretch[]): SafetyPart {
     why:
       above.length === 0
         ? ""
-        : `${count} to the open pipe: ${sayList(above.map(({ tieIn }) => tieIn.label))}.`,
+        : `${count} to the open pipe: ${sayList(
+            above.map(({ tieIn }) => tieIn.label),
+            ALL,
+          )}.`,
     rules: [
       {
         key: "bypass",
@@ -152,7 +158,10 @@ function manholePart({ points }: SafetyFile): SafetyPart {
     why:
       stations.length === 0
         ? "No manhole is entered on this line; the public main has some."
-        : `There is a manhole at ${sayList(stations.map((station) => formatFeet(station)))}.`,
+        : `There is a manhole at ${sayList(
+            stations.map((station) => formatFeet(station)),
+            ALL,
+          )}.`,
     rules: manholeRules(stations.length > 0),
   };
 }
@@ -208,5 +217,8 @@ function dustRule(stretches: readonly Stretch[]): SafetyRule {
 }
 
 function places(stretches: readonly Stretch[]): string {
-  return sayList(stretches.map((stretch) => sayWhere(stretch)));
+  return sayList(
+    stretches.map((stretch) => sayWhere(stretch)),
+    ALL,
+  );
 }

@@ -9,14 +9,17 @@ import { aHold } from "#tests/support/answers.ts";
 import {
   aConsent,
   aFile,
+  anAnchor,
   anAuthority,
   anEvent,
+  anObservation,
   anOffice,
   anUpload,
   aPermit,
   aPermitStep,
   aRequirement,
   aRequirementMark,
+  aRun,
   aSplit,
 } from "#tests/support/file.ts";
 import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
@@ -225,6 +228,22 @@ test("composePacket() lists deliveries with tracking and what became of them", (
   expect(notices).toContain("9407 1000 0000 0000 0001");
   expect(notices).toContain("arrived November 19, 2026, by its tracking number");
   expect(notices).toContain("came back November 22, 2026");
+});
+
+test("composePacket() gives a stretch of the log from below up, whichever way the camera went", () => {
+  const file = aFile({
+    runs: [aRun("run", { looks: "downstream" })],
+    anchors: [anAnchor("run", { counter: 10_000, station: 0 })],
+    observations: [
+      anObservation("roots", {
+        ...{ kind: "fault", fault: "roots", counter: 6_000, toCounter: 6_500, runId: "run" },
+      }),
+    ],
+    authority: anAuthority({ requirements: [aRequirement("log", { sheet: "observation-log" })] }),
+  });
+  const report = reportOn(file, "2026-11-25");
+  const { sheets } = composePacket({ file, report, office: anOffice() });
+  expect(JSON.stringify(sheets)).toContain('["60.0–65.0","35.0–40.0"');
 });
 
 test("composePacket() encloses each stored file once", () => {
