@@ -1,17 +1,23 @@
-// npm run -s line -- report FILE | schema | example: the line file without a database.
+// npm run -s line -- report FILE | schema | example: the line file without a database; and
+// log TALK: the log that is drafted from what a technician said.
 import fs from "node:fs";
 import { parseArgs } from "node:util";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { idsBeside, withSightings } from "#lib/domain/file/with-sightings.ts";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { wrongText } from "#lib/domain/narration/wrong-text.ts";
+import { DIRECTIONS } from "#lib/domain/run/run.ts";
 import { EXAMPLE } from "#lib/exchange/example.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { latestDay } from "#lib/exchange/latest-day.ts";
 import { type FileProblem, lineFileSchema, readLineFile } from "#lib/exchange/line-file.ts";
+import { logJson } from "#lib/exchange/log-json.ts";
 import { reportJson } from "#lib/exchange/report-json.ts";
+import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 const USAGE =
-  "Say what to do: report FILE [--today 2026-11-25], schema, or example. FILE may be - for what is piped in";
+  "Say what to do: report FILE [--today 2026-11-25], log TALK [--looks upstream|downstream], schema, or example. FILE and TALK may be - for what is piped in";
 
 /** What is larger is no line file: even with all its stored files one stays below. */
 const MOST_BYTES = 400_000_000;
@@ -33,18 +39,26 @@ function answerTo(args: string[]): Result<object, FileProblem[]> {
   const [verb, file, ...more] = asked.positionals;
   if (verb === "schema" && file === undefined) return ok(lineFileSchema());
   if (verb === "example" && file === undefined) return ok(EXAMPLE);
-  if (verb !== "report" || file === undefined || more.length > 0) return problem(USAGE);
+  if (file === undefined || more.length > 0) return problem(USAGE);
+  if (verb === "log" && asked.today === null) return logFor(file, asked.looks);
+  if (verb !== "report" || asked.looks !== null) return problem(USAGE);
   return reportFor(file, asked.today);
 }
 
-function parsed(args: string[]): { positionals: string[]; today: string | null } | null {
+interface Asked {
+  readonly positionals: string[];
+  readonly today: string | null;
+  readonly looks: string | null;
+}
+
+function parsed(args: string[]): Asked | null {
   try {
     const { positionals, values } = parseArgs({
       args,
       allowPositionals: true,
-      options: { today: { type: "string" } },
+      options: { today: { type: "string" }, looks: { type: "string" } },
     });
-    return { positionals, today: values.today ?? null };
+    return { positionals, today: values.today ?? null, looks: values.looks ?? null };
   } catch {
     return null;
   }
@@ -61,16 +75,47 @@ function reportFor(name: string, today: string | null): Result<object, FileProbl
   return ok(reportJson(file, reportOn(file, today ?? latestDay(file))));
 }
 
+/** A lens mostly looks downstream: in at the house, down to the main, and pulled back while it is told. */
+function logFor(name: string, asked: string | null): Result<object, FileProblem[]> {
+  const looks = DIRECTIONS.find((each) => each === (asked ?? "downstream"));
+  if (looks === undefined)
+    return problem(`--looks ${asked} is no way to look; write upstream or downstream`);
+  const bytes = bytesOf(name);
+  if (!bytes.ok) return bytes;
+  const text = decodeText(bytes.value)?.text;
+  if (text === undefined)
+    return problem(`${name} is no text. Give the transcript as .vtt, .srt or .txt`);
+  const wrong = wrongText(text);
+  if (wrong !== null)
+    return problem(`${name}: ${wrong.missing ? "nothing was said" : wrong.words}`);
+  return ok(logJson(draftLog(text, { looks, measuredFrom: null, mainCounter: null }), looks));
+}
+
 function textOf(name: string): Result<string, FileProblem[]> {
+  const bytes = bytesOf(name);
+  if (!bytes.ok) return bytes;
+  try {
+    return ok(new TextDecoder("utf-8", { fatal: true }).decode(bytes.value));
+  } catch (error) {
+    return unreadable(name, error);
+  }
+}
+
+function bytesOf(name: string): Result<Uint8Array, FileProblem[]> {
   try {
     if (name !== "-" && fs.statSync(name).size > MOST_BYTES) return problem(`${name} ${TOO_LARGE}`);
     const bytes = fs.readFileSync(name === "-" ? 0 : name);
     if (bytes.byteLength > MOST_BYTES) return problem(`What was piped in ${TOO_LARGE}`);
-    return ok(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+    return ok(new Uint8Array(bytes));
   } catch (error) {
-    const words = error instanceof Error ? error.message : String(error);
-    return problem(`${name} could not be read: ${words}`);
+    return unreadable(name, error);
   }
+}
+
+function unreadable(name: string, error: unknown): Result<never, FileProblem[]> {
+  return problem(
+    `${name} could not be read: ${error instanceof Error ? error.message : String(error)}`,
+  );
 }
 
 function problem(reason: string): Result<never, FileProblem[]> {

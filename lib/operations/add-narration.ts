@@ -1,11 +1,9 @@
 import { insertRow } from "#db/queries/row.ts";
 import type { Narration } from "#lib/domain/narration/narration.ts";
+import { wrongText } from "#lib/domain/narration/wrong-text.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
-
-/** Hours of talk; what is longer is no transcript. */
-const MOST_LETTERS = 100_000;
 
 interface NewNarration {
   readonly lineId: string;
@@ -24,7 +22,8 @@ export function addNarration(
     const run = find(file.runs, runId, { path: "runId", what: "the run" });
     if (!run.ok) return run;
     const wrong = wrongText(text);
-    if (wrong !== null) return wrong;
+    if (wrong !== null)
+      return refuse(wrong.missing ? "missing-value" : "bad-value", "text", wrong.words);
     const same = file.narrations.some(
       (each) => each.runId === runId && each.text.trim() === text.trim(),
     );
@@ -45,23 +44,4 @@ export function addNarration(
       write: (db) => insertRow(db, "narrations", { lineId, row }),
     });
   });
-}
-
-function wrongText(text: string) {
-  if (text.trim() === "")
-    return refuse("missing-value", "text", "Paste what was said, or choose a file that holds it");
-  if (text.length > MOST_LETTERS)
-    return refuse(
-      "bad-value",
-      "text",
-      `This is ${text.length.toLocaleString("en-US")} letters long; a transcript has at most 100,000. Bring it in in parts`,
-    );
-  // Marks of a picture, a video or a document that was opened as if it were text.
-  if (/[^\P{Cc}\t\n\v\f\r]/u.test(text))
-    return refuse(
-      "bad-value",
-      "text",
-      "This is no text. Choose the transcript as .vtt, .srt or .txt, or paste it",
-    );
-  return null;
 }

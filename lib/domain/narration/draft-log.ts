@@ -95,6 +95,7 @@ function draftOf(ground: Ground, row: Heard, nth: number): Draft {
     counter: row.place.counter,
     toCounter: row.place.toCounter,
     fromMain: row.place.fromMain ?? fromMainOf(row.place.counter, ground.axis),
+    toFromMain: fromMainOf(row.place.toCounter, ground.axis),
     reading: row.place.reading,
     slack: row.place.slack,
     clock: row.clock,

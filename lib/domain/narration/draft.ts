@@ -25,6 +25,8 @@ export interface Draft {
   readonly toCounter: Cft | null;
   /** Feet from the main (hundredths); null where the footage at the main is not known. */
   readonly fromMain: Cft | null;
+  /** The same of a stretch's other end. */
+  readonly toFromMain: Cft | null;
   readonly reading: DraftReading;
   /** How far off the counter may be, by the speaker's own words or by working out. */
   readonly slack: Cft;

@@ -12,6 +12,7 @@ function aDraft(key: string, overrides: Partial<Draft> = {}): Draft {
     counter: 2_410,
     toCounter: null,
     fromMain: null,
+    toFromMain: null,
     reading: "read",
     slack: 0,
     clock: 9,
