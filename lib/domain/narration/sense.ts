@@ -48,9 +48,12 @@ export function senseOf(talk: Talk): Sense {
 
 /** What is so in general, was once, or ought to be: nobody sees it now. */
 const GENERAL =
-  /\b(always|usually|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
+  /\b(always|usually|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|paid|that's where (the|all the) \w+ (is|are|runs?|goes?|get)|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
 /** What was paid for, and what is to be done. */
-const DEALS = /\b(paid|recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
+const DEALS = /\b(recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
+/** `Roots come in at the joints`: what such things do, not what is there. */
+const HABIT =
+  /^(so |well |and |but )?(roots|cracks|bellies|people|trees|joints|taps|grease) (come|go|get|grow|like|love|want|happen|form|do|build)\b/;
 /** Words by which somebody points at what is there. */
 const POINTING =
   /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
@@ -70,7 +73,8 @@ function asideSentences(talk: Talk): Set<number> {
     const marks = inSentence(talk, sentence);
     recap = recap || (RECAP.test(text) && isLate(talk, sentence));
     const placed = marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at");
-    if (recap || DEALS.test(text) || (GENERAL.test(text) && !placed && !POINTING.test(text)))
+    const general = GENERAL.test(text) || HABIT.test(text);
+    if (recap || DEALS.test(text) || (general && !placed && !POINTING.test(text)))
       aside.add(sentence);
   }
   return aside;
@@ -96,6 +100,7 @@ function isUnreal(
 
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind === "water" && isLeak(talk, mark)) return true;
   if (mark.thing.kind === "blockage" && isPartly(talk, mark)) return true;
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
@@ -105,6 +110,13 @@ function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return or && !measured && mark.clause > 0;
+}
+
+/** `water’s seeping in`: told by what it does. */
+function isLeak(talk: Talk, mark: Said): boolean {
+  const next = talk.said[mark.at + 1];
+  const leaks = next?.what === "thing" && next.thing.fault === "infiltration";
+  return leaks && next.from - mark.to <= 2;
 }
 
 /** `half blocked`, `65% blocked`: how much of the pipe something takes. */

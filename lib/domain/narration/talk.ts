@@ -49,7 +49,7 @@ const PHRASES: Readonly<Record<Turn, string>> = {
     "another, another one, second, third, a second, one more, next, a third, fourth, other, across from, opposite, a new, different, new one, one on each side",
   same: "that same, same one, same, again, that one, this one, as i said, like i said, i said, i called, back at, the one at, the one i called, that was the, the other one, said earlier, that last one, the last one, saw before, i told you about, mentioned, we saw, coming back to, back at the, back by the, and there's that, there's that, there goes that, there goes the",
   here: "right here, here, there, right there, same spot, same place, at the same spot, same footage, too, as well, also, right on it, at that spot, in there, on it, in it, on that, at it, with it, alongside",
-  self: "i've got, i got, i have, we've got, we got, i see, i'm seeing, i'm at, we're at, we are at, but, i show, i find, i'm showing, we show, i read, i'm reading, camera shows, camera says, counter says, i'm getting, we have, it's actually, there it is, i make it, i get",
+  self: "i've got, i got, i have, we've got, we got, i see, i'm seeing, i'm at, we're at, we are at, but, you can see, we can see, i show, i find, i'm showing, we show, i read, i'm reading, camera shows, camera says, counter says, i'm getting, we have, it's actually, there it is, i make it, i get",
   record:
     "it shows, i was told, the card, card, cards, city card, record, records, record card, the record, permit, as built, as builts, the drawing, drawing, the map, map, sketch, the city shows, city shows, city records, plan, plans, paperwork, the city has, gis, side sewer card, tap card, city has, on paper",
   "record-comment":

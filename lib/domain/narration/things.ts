@@ -75,7 +75,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "hole",
-    "hole, holes, see dirt, seeing dirt, see the dirt, void, hole in the pipe, see soil, see bedding, looking at dirt, bare dirt, daylight",
+    "hole, holes, dirt falling in, dirt is falling in, soil falling in, see dirt, see the rocks, see rocks, see gravel, see the gravel, seeing dirt, see the dirt, void, hole in the pipe, see soil, see bedding, looking at dirt, bare dirt, daylight",
   ),
   ...fault(
     "offset-joint",

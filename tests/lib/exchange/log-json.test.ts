@@ -29,11 +29,11 @@ test("line log prints the drafted log in feet, with what was set aside and why",
       uncertainty: 0,
       clock: 3,
       side: "left",
-      second: 33,
+      second: 32,
       hedged: true,
       aboutRecord: "not on the permit",
     },
-    { kind: "fault", fault: "crack", fromMain: 16.4, reading: "between", hedged: false },
+    { kind: "fault", fault: "crack", fromMain: 17.6, reading: "between", hedged: false },
     { kind: "fault", fault: "roots", fromMain: 24, quote: expect.stringContaining("roots") },
   ]);
   expect(answer.readings.map(({ counter }: { counter: number }) => counter)).toEqual([0, 12, 24]);
