@@ -68,6 +68,7 @@ import {
 import {
   ANCHOR_KINDS,
   ANSWERS,
+  DEGREES,
   DIRECTIONS,
   FAULTS,
   FOOTAGE_FROM,
@@ -675,6 +676,8 @@ export const observations = sqliteTable(
     toCounter: cft("to_counter"),
     clock: real("clock"),
     fault: text("fault", { enum: FAULTS }),
+    degree: text("degree", { enum: DEGREES }),
+    reduction: real("reduction"),
     ...pipe(),
     reading: text("reading", { enum: READINGS }).notNull().default("read"),
     uncertainty: cft("uncertainty"),

@@ -154,6 +154,8 @@ export function seen(id: string, runId: string, rest: Partial<Observation>): Obs
     fault: null,
     material: "unknown",
     diameter: null,
+    degree: null,
+    reduction: null,
     fitting: "unknown",
     reading: "read",
     uncertainty: null,

@@ -14,7 +14,7 @@ function feet(length: Cft | null): number | null {
  */
 export function logJson(log: DraftLog, looks: Direction): object {
   return {
-    units: { length: "feet", size: "inches", time: "seconds" },
+    units: { length: "feet", size: "inches", reduction: "percent of the bore", time: "seconds" },
     format: log.format,
     looks,
     measuredFrom: log.measuredFrom,
@@ -48,6 +48,9 @@ function rowJson(row: Draft, looks: Direction): object {
     clock: row.clock,
     side: sideOf(row.clock, looks),
     fault: row.fault,
+    degree: row.degree,
+    reduction: row.reduction,
+    waterDepth: row.waterDepth,
     material: row.material,
     upstreamMaterial: row.upstreamMaterial,
     diameter: row.diameter,

@@ -57,6 +57,7 @@ import {
 import {
   ANCHOR_KINDS,
   ANSWERS,
+  DEGREES,
   DIRECTIONS,
   FAULTS,
   FOOTAGE_FROM,
@@ -357,6 +358,8 @@ function runShapes(f: Fields) {
       toCounter: nullable(f.counter),
       clock: nullable(f.clock),
       fault: nullable(f.oneOf(FAULTS)),
+      degree: nullable(f.oneOf(DEGREES)),
+      reduction: nullable(f.amount(100)),
       material: f.oneOf(MATERIALS).default("unknown"),
       diameter: nullable(f.inches),
       fitting: f.oneOf(FITTINGS).default("unknown"),

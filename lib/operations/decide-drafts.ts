@@ -1,6 +1,6 @@
 import { updateRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { draftedFields, draftedGap, logOf } from "#lib/domain/file/narration-log.ts";
+import { draftedFields, draftedGap, logOf, readingOf } from "#lib/domain/file/narration-log.ts";
 import { nameRow } from "#lib/domain/file/references.ts";
 import { nonsenseIn } from "#lib/domain/file/sense.ts";
 import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
@@ -130,7 +130,7 @@ function seenOf(
   const drafted = draftedFields(draft);
   const mended = mendedFields(drafted, fields);
   const isAsSaid = mended["counter"] === draft.counter;
-  const reading = isAsSaid ? draft.reading : "read";
+  const reading = isAsSaid ? readingOf(draft) : "read";
   const uncertainty = isAsSaid ? drafted.uncertainty : null;
   const own = { quote: draft.quote, reading, uncertainty, tieInId: null, id: act.newId(), runId };
   const parsed = ROW_SHAPES.observations.safeParse({ ...drafted, ...mended, ...own });

@@ -324,6 +324,8 @@ export function anObservation(id: string, overrides: Partial<Observation> = {}):
     fault: null,
     material: "vitrified-clay",
     diameter: 4,
+    degree: null,
+    reduction: null,
     fitting: "wye",
     reading: "read",
     uncertainty: null,

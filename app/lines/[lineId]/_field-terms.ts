@@ -7,6 +7,7 @@ import type { MeasuredFrom, RecordKind } from "#lib/domain/record/record.ts";
 import type {
   AnchorKind,
   Answer,
+  Degree,
   Direction,
   Fault,
   FootageFrom,
@@ -153,6 +154,12 @@ export const FAULT_WORDS: Record<Fault, string> = {
   infiltration: "infiltration",
   "protruding-tie-in": "protruding tie-in",
   "worn-surface": "worn surface",
+};
+
+export const DEGREE_WORDS: Record<Degree, string> = {
+  slight: "slight",
+  medium: "medium",
+  severe: "severe",
 };
 
 export const POINT_WORDS: Record<PointKind, string> = {

@@ -1,6 +1,6 @@
 import type { Fitting, Material, Side } from "#lib/domain/line/line.ts";
 import type { Stake } from "#lib/domain/party/party.ts";
-import type { Fault, FootageFrom, ObservationKind } from "#lib/domain/run/run.ts";
+import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/run/run.ts";
 import type { Place, ScopeKind } from "#lib/domain/split/scope.ts";
 import type { ControlResult, TestResult } from "#lib/domain/tiein/test.ts";
 
@@ -33,6 +33,12 @@ export const FAULT_SYNONYMS: Synonyms<Fault> = {
   crack: ["cracked", "cracks"],
   "offset-joint": ["displaced joint"],
   belly: ["sag"],
+};
+
+export const DEGREE_SYNONYMS: Synonyms<Degree> = {
+  slight: ["light", "minor", "small", "fine"],
+  medium: ["moderate", "med"],
+  severe: ["heavy", "bad", "major", "large"],
 };
 
 export const FOOTAGE_FROM_SYNONYMS: Synonyms<FootageFrom> = {

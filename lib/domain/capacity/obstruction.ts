@@ -12,8 +12,9 @@ const BLOCKING_FAULTS: Partial<Record<Fault, string>> = {
 };
 
 /**
- * What each thing seen in the pipe leaves of the cross-section, where its note says how much of the
- * pipe it takes: `40 %`, or `2 in deep`. Nothing is said of the others.
+ * What each thing seen in the pipe leaves of the cross-section, where its row or its note says how
+ * much of the pipe it takes: `40 %`, or `2 in deep`. What stands in the row goes before the note.
+ * Nothing is said of the others.
  */
 export function obstructionsIn(
   observations: readonly Observation[],
@@ -29,7 +30,7 @@ export function obstructionsIn(
     if (what === null) return [];
     const station = stations.get(seen.id) ?? null;
     const diameter = station === null ? null : found.diameterAt(station);
-    const taken = takenBy(seen.note, diameter);
+    const taken = takenBy(seen, diameter);
     if (taken === null) return [];
     const where =
       station === null ? "at a place that is relative only" : `at ${formatFeet(station)}`;
@@ -49,7 +50,11 @@ interface Taken {
   readonly words: string;
 }
 
-function takenBy(note: string, diameter: number | null): Taken | null {
+function takenBy(
+  { note, reduction }: Pick<Observation, "note" | "reduction">,
+  diameter: number | null,
+): Taken | null {
+  if (reduction !== null) return byPercent(reduction);
   const percent = largest(note, /(\d{1,3}(?:\.\d+)?)\s*(?:%|per ?cent\b)/gi);
   if (percent !== null && percent <= 100) return byPercent(percent);
   const inches = largest(

@@ -4,7 +4,7 @@ import { draftLog } from "../narration/draft-log.ts";
 import type { Narration } from "../narration/narration.ts";
 import { converterFor } from "../run/convert.ts";
 import { knownPoints } from "../run/footage.ts";
-import type { Anchor, Gap, Observation, Run } from "../run/run.ts";
+import type { Anchor, Gap, Observation, Reading, Run } from "../run/run.ts";
 import type { LineFile } from "./line-file.ts";
 
 /** What a narration says, drafted anew from its text and what its run is tied to. */
@@ -39,6 +39,9 @@ type DraftedFields = Pick<
   | "toCounter"
   | "clock"
   | "fault"
+  | "degree"
+  | "reduction"
+  | "waterDepth"
   | "material"
   | "diameter"
   | "fitting"
@@ -56,6 +59,9 @@ export function draftedFields(draft: Draft): DraftedFields {
     toCounter,
     clock,
     fault,
+    degree: draft.degree,
+    reduction: draft.reduction,
+    waterDepth: draft.waterDepth,
     material: draft.upstreamMaterial,
     diameter,
     fitting,
@@ -63,6 +69,11 @@ export function draftedFields(draft: Draft): DraftedFields {
     videoSecond: draft.videoSecond,
     note: noteOf(draft),
   };
+}
+
+/** How its place was found, in the words of a log: what lies beyond is worked out as well. */
+export function readingOf({ reading }: Pick<Draft, "reading">): Reading {
+  return reading === "beyond" ? "between" : reading;
 }
 
 /** A gap as drafted, with the words it rests on. */

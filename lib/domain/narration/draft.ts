@@ -1,6 +1,7 @@
 import type { Fitting, Material } from "../line/line.ts";
 import type { Cft } from "../line/station.ts";
 import type {
+  Degree,
   Direction,
   Fault,
   FootageFrom,
@@ -32,6 +33,11 @@ export interface Draft {
   readonly slack: Cft;
   readonly clock: number | null;
   readonly fault: Fault | null;
+  readonly degree: Degree | null;
+  /** Percent of the bore that it takes. */
+  readonly reduction: number | null;
+  /** Inches of water that stand there. */
+  readonly waterDepth: number | null;
   /** Of a branch; of the pipe, what begins here as the camera goes. */
   readonly material: Material;
   /** Of the pipe, what lies upstream of here, as a log keeps it; else as the material. */

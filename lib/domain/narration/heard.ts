@@ -1,7 +1,8 @@
 import type { Fitting, Material } from "../line/line.ts";
-import type { Fault, ObservationKind } from "../run/run.ts";
+import type { Degree, Fault, ObservationKind } from "../run/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
 import { counterOf } from "./axis.ts";
+import { badnessOf } from "./badness.ts";
 import { pipeSaid } from "./pipe.ts";
 import { type Ground, type Place, placesOf } from "./place.ts";
 import {
@@ -21,6 +22,9 @@ export interface Heard {
   readonly kind: ObservationKind | "main";
   readonly fault: Fault | null;
   readonly fitting: Fitting;
+  readonly degree: Degree | null;
+  readonly reduction: number | null;
+  readonly waterDepth: number | null;
   readonly place: Place;
   readonly clock: number | null;
   readonly diameter: number | null;
@@ -141,6 +145,7 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
         kind: mark.thing.kind,
         fault: mark.thing.fault,
         fitting: mark.thing.fitting,
+        ...badnessOf(ground, mark),
         place,
         clock,
         diameter: about.diameter,
@@ -205,6 +210,9 @@ function heardPipe(ground: Ground): Heard[] {
 const BARE = {
   fault: null,
   fitting: "unknown",
+  degree: null,
+  reduction: null,
+  waterDepth: null,
   clock: null,
   diameter: null,
   material: "unknown",

@@ -1,4 +1,5 @@
 import type { Cft } from "../line/station.ts";
+import { DEGREES, type Degree } from "../run/run.ts";
 import type { Heard } from "./heard.ts";
 import { isLong } from "./stretch.ts";
 
@@ -70,6 +71,15 @@ function isWithin(row: Heard, next: Heard): boolean {
   return Math.abs(from - at) <= slack;
 }
 
+/** Of two words for one thing, the worse. */
+function worse(a: Degree | null, b: Degree | null): Degree | null {
+  return DEGREES.findLast((degree) => degree === a || degree === b) ?? null;
+}
+
+function greater(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? (a ?? b) : Math.max(a, b);
+}
+
 function together(row: Heard, next: Heard): Heard {
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const ended =
@@ -79,6 +89,9 @@ function together(row: Heard, next: Heard): Heard {
     ...row,
     ats: [...row.ats, ...next.ats],
     place: better || (ended && row.place.counter !== null) ? next.place : row.place,
+    degree: worse(row.degree, next.degree),
+    reduction: greater(row.reduction, next.reduction),
+    waterDepth: greater(row.waterDepth, next.waterDepth),
     fitting: next.fitting === "unknown" ? row.fitting : next.fitting,
     clock: row.clock ?? next.clock,
     diameter: row.diameter ?? next.diameter,

@@ -226,8 +226,15 @@ function observationRow(
     seen.diameter === null ? "–" : `${seen.diameter} in`,
     seen.material === "unknown" ? "–" : EN.material[seen.material],
     videoWords(seen, stillNumber),
-    [seen.code, seen.note].filter((part) => part !== "").join(" "),
+    [seen.code, degreeWords(seen), seen.note].filter((part) => part !== "").join(" "),
   ];
+}
+
+/** `severe, 60% of the bore` */
+function degreeWords({ degree, reduction }: Observation): string {
+  const share = reduction === null ? "" : `${reduction}% of the bore`;
+  const words = [degree ?? "", share].filter((part) => part !== "").join(", ");
+  return words === "" ? "" : `${words}.`;
 }
 
 /** `60.5`, or `60.5 ± 4.0` where the reading itself was less sure than the counter. */

@@ -121,6 +121,10 @@ export const FAULTS = [
 ] as const;
 export type Fault = (typeof FAULTS)[number];
 
+export const DEGREES = ["slight", "medium", "severe"] as const;
+/** How bad something is, as the technician put it. */
+export type Degree = (typeof DEGREES)[number];
+
 export const READINGS = ["read", "between"] as const;
 export type Reading = (typeof READINGS)[number];
 
@@ -135,6 +139,10 @@ export interface Observation {
   /** 1 to 12 as the lens looks, half hours as .5; null where not noted. */
   readonly clock: number | null;
   readonly fault: Fault | null;
+  /** Null where nobody said. */
+  readonly degree: Degree | null;
+  /** Percent of the bore that it takes, as told; null where nobody said. */
+  readonly reduction: number | null;
   /** Upstream of a change of material, or of a tie-in's branch. */
   readonly material: Material;
   /** Inches. */

@@ -69,6 +69,23 @@ test("decideDrafts() makes observations with the words, their time and how the c
   expect(narration().text).toBe(TEXT);
 });
 
+test("decideDrafts() takes how bad it is, how much of the bore it takes, and what lies beyond", () => {
+  const { act, at, file, log } = aDesk(
+    `${TEXT}\n3:50 pulling back up now\n4:10 heavy roots, sixty percent`,
+  );
+  const heavy = log.drafts.find(({ reading }) => reading === "beyond");
+  if (heavy === undefined) throw new Error("No row beyond the last distance");
+  must(decideDrafts(act, { ...at, accept: [{ key: heavy.key, fields: {} }], drop: [] }));
+  expect(file().observations[0]).toMatchObject({
+    fault: "roots",
+    degree: "severe",
+    reduction: 60,
+    reading: "between",
+    uncertainty: heavy.slack,
+  });
+  expect(file().observations[0]?.note).toMatch(/beyond what was said, ± \d+\.\d ft/);
+});
+
 test("decideDrafts() takes what a person mended; a corrected counter counts as read", () => {
   const { act, at, file, keyOf } = aDesk();
   const fields = { counter: 6_000, clock: 12, note: "fine roots", quote: "not said", id: "mine" };

@@ -5,6 +5,7 @@ import type { Run } from "#lib/domain/run/run.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,
+  DEGREE_WORDS,
   DIRECTION_WORDS,
   FAULT_WORDS,
   FOOTAGE_FROM_WORDS,
@@ -17,6 +18,7 @@ import {
   withNone,
 } from "../_field-terms.ts";
 import {
+  DEGREE_SYNONYMS,
   FAULT_SYNONYMS,
   FITTING_SYNONYMS,
   FOOTAGE_FROM_SYNONYMS,
@@ -201,6 +203,23 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     choices: withNone(optionsOf(FAULT_WORDS, FAULT_SYNONYMS)),
     width: 15,
     pasteHeadings: ["defect"],
+  },
+  {
+    key: "degree",
+    title: "How bad",
+    kind: "choice",
+    choices: withNone(optionsOf(DEGREE_WORDS, DEGREE_SYNONYMS)),
+    width: 8,
+    hint: "As the technician put it",
+    pasteHeadings: ["degree", "severity"],
+  },
+  {
+    key: "reduction",
+    title: "% of bore",
+    kind: "whole",
+    width: 6,
+    hint: "How much of the pipe it takes, in percent",
+    pasteHeadings: ["reduction", "percent", "%", "blocked", "cross section loss"],
   },
   {
     key: "diameter",

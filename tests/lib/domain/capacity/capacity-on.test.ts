@@ -271,6 +271,14 @@ describe("obstructions", () => {
     );
   });
 
+  test("what the row itself says goes before the note", () => {
+    const [found] = seen("looked like 20 % at first", { reduction: 50 });
+    expect(found?.sentence).toBe(
+      "Roots at 30.0 ft, noted as 50%: 50% of the cross-section is left.",
+    );
+    expect(seen("", { reduction: 100 })[0]?.left).toEqual([0, 0]);
+  });
+
   test("half is half either way; of several figures the largest counts", () => {
     expect(seen("30 to 50%")[0]?.sentence).toBe(
       "Roots at 30.0 ft, noted as 50%: 50% of the cross-section is left.",

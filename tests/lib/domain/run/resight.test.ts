@@ -36,6 +36,8 @@ function seen(id: string, runId: string, rest: Partial<Observation>): Observatio
     toCounter: null,
     clock: null,
     fault: null,
+    degree: null,
+    reduction: null,
     material: "unknown",
     diameter: null,
     fitting: "unknown",

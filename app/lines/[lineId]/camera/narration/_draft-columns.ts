@@ -30,6 +30,8 @@ const WIDTHS: Readonly<Record<string, number>> = {
   clock: 5,
   toCounter: 6,
   fault: 12,
+  degree: 7,
+  reduction: 5,
   diameter: 4,
   material: 13,
   fitting: 8,

@@ -1,0 +1,2 @@
+ALTER TABLE `observations` ADD `degree` text;--> statement-breakpoint
+ALTER TABLE `observations` ADD `reduction` real;
