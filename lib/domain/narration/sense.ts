@@ -100,6 +100,7 @@ function isUnreal(
 
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind === "deposit" && isBehindHole(talk, mark)) return true;
   if (mark.thing.kind === "water" && isLeak(talk, mark)) return true;
   if (mark.thing.kind === "blockage" && isPartly(talk, mark)) return true;
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
@@ -111,6 +112,16 @@ function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return or && !measured && mark.clause > 0;
 }
+
+/** `a hole, you can see the rocks`: the ground behind it, nothing that lies in the pipe. */
+function isBehindHole(talk: Talk, mark: Said): boolean {
+  if (!/\b(rocks?|gravel|dirt|sand)\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
+  );
+}
+
+const BROKEN = /^(hole|broken|collapsed)$/;
 
 /** `water’s seeping in`: told by what it does. */
 function isLeak(talk: Talk, mark: Said): boolean {

@@ -2,13 +2,23 @@ import { type Cft, toTenth } from "../line/station.ts";
 import { type Axis, counterOf, startAtAccess, startAtMain } from "./axis.ts";
 import { type Candidate, fitted } from "./fit.ts";
 import type { Distance } from "./mark.ts";
-import { inClause, isTurn, type Of, type Said, spanAt, type Talk, wordsOf } from "./said.ts";
+import {
+  clauseWords,
+  inClause,
+  isTurn,
+  type Of,
+  type Said,
+  spanAt,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
 import type { Sense } from "./sense.ts";
 
 /** Where the camera stood, and until when. */
 interface TrackPoint {
   readonly at: number;
   readonly counter: Cft;
+  readonly clause: number;
   /** Where it was when it went on: the end of a spoken range. */
   readonly leaves: Cft;
   /** Thousandths of a second. */
@@ -28,6 +38,10 @@ export interface Track {
   readonly outliers: ReadonlySet<number>;
   /** Feet (hundredths) a second, and how unsteady: the spread of the speeds over their mean. */
   readonly speed: Speed | null;
+  /** Clauses in which the speaker says that the camera goes back. */
+  readonly turns: readonly number[];
+  /** Footage at the main, which ends the way down; null where not known. */
+  readonly end: Cft | null;
 }
 
 interface Speed {
@@ -54,7 +68,16 @@ export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
   const on = new Set(kept.map(({ at }) => at));
   const points = kept.map((one): TrackPoint => {
     const { at, counter, time } = one;
-    return { at, counter, leaves: one.to ?? counter, time, until: time, spoken: one !== start };
+    const clause = talk.said[at]?.clause ?? 0;
+    return {
+      at,
+      counter,
+      clause,
+      leaves: one.to ?? counter,
+      time,
+      until: time,
+      spoken: one !== start,
+    };
   });
   const whole = withSteps(talk, sense, { points, motion }).map((point, at, all) => ({
     ...point,
@@ -65,6 +88,8 @@ export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
     motion,
     outliers: new Set(candidates.filter(({ at }) => !on.has(at)).map(({ at }) => at)),
     speed: speedOf(whole),
+    turns: [...talk.spans.keys()].filter((clause) => BACKWARDS.test(clauseWords(talk, clause))),
+    end: axis.measuredFrom === "access" ? axis.mainCounter : null,
   };
 }
 
@@ -119,6 +144,7 @@ function withSteps(
     whole.splice(place, 0, {
       at: mark.at,
       counter,
+      clause: mark.clause,
       leaves: counter,
       time: mark.time,
       until: mark.time,
@@ -185,12 +211,21 @@ const LEAST = 50;
  * follows from how steady the speed was, and is at most half of what lies between. Null where
  * neither can be said.
  */
-export function workedOutAt({ points, motion, speed }: Track, mark: Said): Between | null {
+export function workedOutAt(track: Track, mark: Said): Between | null {
+  const { points, motion, speed } = track;
   const before = points.findLast((point) => point.at < mark.at);
   const after = points.find((point) => point.at > mark.at);
   if (before && after) return between(before, after, { mark, speed });
-  if (before) return beyond(before, { mark, speed, motion });
+  if (before) return isTurned(track, before, mark) ? null : beyond(before, { mark, speed, motion });
   return after ? ahead(after, { mark, speed, motion }) : null;
+}
+
+/** At the main the way ends; and once the camera goes back, its speed tells nothing. */
+function isTurned({ end, turns }: Track, last: TrackPoint, mark: Said): boolean {
+  if (end !== null && end > 0 && Math.abs(last.leaves - end) <= LEAST) return true;
+  return turns.some(
+    (clause) => clause >= last.clause && clause <= mark.clause && clause > 0 && last.counter > 0,
+  );
 }
 
 function between(

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { logOf, mainCounterOf } from "#lib/domain/file/narration-log.ts";
+import { toTenth } from "#lib/domain/line/station.ts";
 import type { Narration } from "#lib/domain/narration/narration.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
@@ -70,9 +71,7 @@ test("decideDrafts() makes observations with the words, their time and how the c
 });
 
 test("decideDrafts() takes how bad it is, how much of the bore it takes, and what lies beyond", () => {
-  const { act, at, file, log } = aDesk(
-    `${TEXT}\n3:50 pulling back up now\n4:10 heavy roots, sixty percent`,
-  );
+  const { act, at, file, log } = aDesk(TEXT.replace(/3:30 .*/, "3:10 heavy roots, sixty percent"));
   const heavy = log.drafts.find(({ reading }) => reading === "beyond");
   if (heavy === undefined) throw new Error("No row beyond the last distance");
   must(decideDrafts(act, { ...at, accept: [{ key: heavy.key, fields: {} }], drop: [] }));
@@ -81,7 +80,7 @@ test("decideDrafts() takes how bad it is, how much of the bore it takes, and wha
     degree: "severe",
     reduction: 60,
     reading: "between",
-    uncertainty: heavy.slack,
+    uncertainty: toTenth(heavy.slack),
   });
   expect(file().observations[0]?.note).toMatch(/beyond what was said, ± \d+\.\d ft/);
 });

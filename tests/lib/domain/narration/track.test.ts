@@ -53,6 +53,17 @@ describe("beyond the last distance", () => {
   });
 });
 
+test("what is told after the main was reached, or on the way back, is not placed by the speed", () => {
+  const way = "0:00 Zero at the cleanout.\n1:00 Ten feet, wye.\n2:00 Twenty feet, wye.";
+  const after = (text: string) => draftLog(`${way}\n${text}`, DOWN).drafts.at(-1);
+  expect(after("2:20 There's a crack.")).toMatchObject({ fault: "crack", reading: "beyond" });
+  expect(after("2:20 Backing up. There's a crack.")).toMatchObject({ counter: null });
+  expect(after("3:00 Thirty, that's the main.\n3:20 There's a crack.")).toMatchObject({
+    fault: "crack",
+    counter: null,
+  });
+});
+
 test("a steady speed narrows what a row between two distances may be off by", () => {
   const steady =
     "0:00 Zero.\n1:00 Ten feet, wye.\n2:00 Twenty feet, wye.\n3:00 Thirty feet, wye.\n3:30 Crack.\n4:00 Forty feet, wye.";
