@@ -19,6 +19,7 @@ import {
   SHARED_WORDS,
   WORK_WORDS,
 } from "../_terms.ts";
+import { ruleChoices } from "./_rule-choices.ts";
 import { chooseRuleAction } from "./actions.ts";
 
 /** The rule that is applied here, in words, with where it is written and when that was looked at. */
@@ -132,13 +133,7 @@ export function RuleForm({
           defaultValue={current}
           options={[
             { value: "", label: "none chosen yet" },
-            ...authorities.flatMap((authority) => [
-              { value: authority.id, label: `${authority.name}: no rule chosen` },
-              ...authority.rules.map((rule) => ({
-                value: `${authority.id} ${rule.id}`,
-                label: `${authority.name}: ${rule.title}`,
-              })),
-            ]),
+            ...ruleChoices(authorities, authorityId),
           ]}
         />
         <SubmitButton pendingWord="Applying …" quiet>

@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { ruleChoices } from "#app/lines/[lineId]/answers/_rule-choices.ts";
+import { anAuthority, aRule } from "#tests/support/file.ts";
+
+const CITY = anAuthority({
+  id: "city",
+  name: "City",
+  rules: [aRule("r", { title: "To the main" })],
+});
+const TOWN = anAuthority({ id: "town", name: "Test Township", rules: [] });
+const DISTRICT = anAuthority({
+  id: "district",
+  name: "District",
+  rules: [aRule("d", { title: "To the line" })],
+});
+
+test("ruleChoices() offers the line's own authority first, others by name, none that has no rule", () => {
+  expect(ruleChoices([TOWN, DISTRICT, CITY], "city")).toEqual([
+    { value: "city", label: "City: no rule chosen" },
+    { value: "city r", label: "City: To the main" },
+    { value: "district d", label: "Another authority, District: To the line" },
+  ]);
+});
+
+test("ruleChoices() offers every authority where the line has none yet", () => {
+  expect(ruleChoices([TOWN, CITY], null).map(({ value }) => value)).toEqual([
+    "town",
+    "city",
+    "city r",
+  ]);
+});
