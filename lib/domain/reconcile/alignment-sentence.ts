@@ -17,6 +17,8 @@ interface AlignmentFacts {
   readonly mirrored: { readonly sides: number; readonly of: number };
   /** Records that have a fit of their own. */
   readonly own: readonly { readonly name: string; readonly fit: Fit }[];
+  /** Entries of which a person said what became of them, and that no tie-in answers to. */
+  readonly gone: number;
   /** Every record that was compared. */
   readonly names: readonly string[];
   /** Records that explain more when they are read otherwise. */
@@ -110,12 +112,15 @@ export function percentWords(scale: number): string {
 
 const WITHIN = "within what readings may differ by";
 
-function countWords({ fit, explained, of, plain, inView }: AlignmentFacts): string {
+function countWords({ fit, explained, of, plain, inView, gone }: AlignmentFacts): string {
   const entries = of === 1 ? "entry" : "entries";
   const lies = explained === 1 || (explained === 0 && of > 1) ? "lies" : "lie";
   const count = `${explained === 0 ? "none" : explained} of ${of} ${entries} ${lies} ${WITHIN}`;
-  const out = of - inView;
-  const unseen = out > 0 ? `, and ${out} ${out === 1 ? "lies" : "lie"} where no run looked` : "";
+  const out = of - inView - gone;
+  const unseen = [
+    ...(gone > 0 ? [`, ${gone} ${gone === 1 ? "is" : "are"} explained`] : []),
+    ...(out > 0 ? [`, and ${out} ${out === 1 ? "lies" : "lie"} where no run looked`] : []),
+  ].join("");
   if (isPlain(fit)) return `${count}${unseen}`;
   return `with that allowed for, ${count}, ${plain === 0 ? "none" : plain} without${unseen}`;
 }

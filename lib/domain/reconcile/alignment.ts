@@ -15,6 +15,8 @@ interface Found {
   readonly proposals: readonly ProposedPairing[];
   /** Entries that lie where a run looked, or are paired. */
   readonly inView: number;
+  /** Entries of which a person said what became of them, and that no tie-in answers to. */
+  readonly gone: number;
   /** Another fit for all records that pairs otherwise, the best. */
   readonly rival: OfferedWay | null;
 }
@@ -52,6 +54,7 @@ export function alignmentOf(input: ReconcileInput, found: Found): Alignment {
     sentence: alignmentSentence({
       ...common,
       inView: found.inView,
+      gone: found.gone,
       fit: overall,
       acceptedBy: decision?.decidedBy ?? null,
       rival: found.rival && rivalFacts(found.rival, found.inView),

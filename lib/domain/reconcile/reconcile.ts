@@ -56,6 +56,9 @@ export function reconcile(given: ReconcileInput): Reconciliation {
     ({ entryId, explained }) =>
       isPlaced(chosen, entryId) || (!explained && looked(stations.get(entryId) ?? 0)),
   ).length;
+  const gone = entries.filter(
+    ({ entryId, explained }) => explained && !isPlaced(chosen, entryId),
+  ).length;
   const explained = agreeing([...chosen.fixed, ...chosen.near], tieIns);
   const established =
     fits.decision !== null || isEstablished({ entries, chosen, explained, inView });
@@ -84,6 +87,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
       mayPair,
       proposals,
       inView,
+      gone,
       rival: fits.decision === null ? rivalIn(offered, fits) : null,
     }),
     stations,

@@ -216,6 +216,16 @@ test("a shift is judged by the entries that lie where a run looked", () => {
   );
 });
 
+test("an entry that a person explained is not said to lie where no run looked", () => {
+  const entries = [1_000, 2_500, 4_000].map((at, i) =>
+    anEntryMark(`e${i}`, at, { explained: i === 2 }),
+  );
+  const found = reconciled(entries, [aSeenMark("t0", 1_000), aSeenMark("t1", 2_500)]);
+  expect(found.alignment?.sentence).toBe(
+    "The card agrees with the camera without any shift; 2 of 3 entries lie within what readings may differ by, 1 is explained.",
+  );
+});
+
 test("a pair that agrees alone, where hardly anything else does, is asked and not taken for the same", () => {
   const stations = [1_000, 2_500, 4_000, 6_000, 7_500];
   const entries = stations.map((at, i) => anEntryMark(`e${i}`, at));
