@@ -54,6 +54,8 @@ await import("./split.ts");
 
 await import("./reconcile.ts");
 
+await import("./desk.ts");
+
 printNarrations();
 
 function longLine(tieIns: number, items: number): LineFile {
