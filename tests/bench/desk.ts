@@ -23,8 +23,26 @@ const TODAY = "2026-11-25";
 const SIZES = [1_000, 10_000, 100_000];
 const RUNS = 60;
 
-const STREETS = ["Fennel", "Cinder", "Ropewalk", "Tollgate", "Larkspur", "Quarry", "Heron", "Alder"];
-const NAMES = ["Brandvold", "Peña", "Okafor", "Lindqvist", "Winfield", "Sorensen", "Łukasz", "Abara"];
+const STREETS = [
+  "Fennel",
+  "Cinder",
+  "Ropewalk",
+  "Tollgate",
+  "Larkspur",
+  "Quarry",
+  "Heron",
+  "Alder",
+];
+const NAMES = [
+  "Brandvold",
+  "Peña",
+  "Okafor",
+  "Lindqvist",
+  "Winfield",
+  "Sorensen",
+  "Łukasz",
+  "Abara",
+];
 
 /** An office of so many lines: a few files worked out for real, and copies of what they come to. */
 function officeOf(size: number): OpenDb {
@@ -154,11 +172,15 @@ for (const size of SIZES) {
     const statement = db.$client.prepare(bare);
     const [mine, sql] = [p95(() => ours(db)), p95(() => statement.all(...values))];
     const label = `${name}, ${size.toLocaleString("en-US")} lines`;
-    console.log(`  ${label.padEnd(44)} ${mine.toFixed(2).padStart(8)}  ×${(mine / sql).toFixed(1)}`);
+    console.log(
+      `  ${label.padEnd(44)} ${mine.toFixed(2).padStart(8)}  ×${(mine / sql).toFixed(1)}`,
+    );
   }
   const start = performance.now();
   rebuildSearch(db);
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
-  console.log(`  words of search gathered anew, ${size.toLocaleString("en-US")} lines: ${seconds} s`);
+  console.log(
+    `  words of search gathered anew, ${size.toLocaleString("en-US")} lines: ${seconds} s`,
+  );
   db.$client.close();
 }
