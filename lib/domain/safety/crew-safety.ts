@@ -5,6 +5,7 @@ import {
   trenchDepth,
   trenchNeeds,
 } from "../capacity/trench.ts";
+import { STOP_WORDS } from "../desk/stop-words.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import type { Material } from "../line/line.ts";
@@ -12,15 +13,16 @@ import { type Cft, formatFeet } from "../line/station.ts";
 import { commonStretch, joinedStretches, type Stretch, sayWhere } from "../line/stretch.ts";
 import type { ReachFinding } from "../responsibility/reach-finding.ts";
 import { type DeepestPlace, deepestBetween, notedDepths, safeDepth } from "../split/depth.ts";
-import { sayList } from "../split/say-list.ts";
-import type { ScopeItem } from "../split/scope.ts";
+import { sayAny, sayList } from "../split/say-list.ts";
+import type { ScopeItem, ScopeKind } from "../split/scope.ts";
 import { agreedScope, mustChooseOption, scopeInForce } from "../split/scope-in-force.ts";
 import { isDug, kindsOf, stretchOf } from "../split/work-deeds.ts";
+import type { Hold } from "../tiein/hold.ts";
 import { GASES, manholeRules, SEWAGE } from "./rules.ts";
 
 /** What one hazard of the job asks for. Raised by the facts; nobody can take it off. */
 export interface SafetyPart {
-  readonly key: "trench" | "flow" | "manhole" | "gas" | "pipe" | "sewage";
+  readonly key: "trench" | "crossing" | "flow" | "manhole" | "gas" | "pipe" | "sewage";
   readonly title: string;
   /** What on file raises it; empty where it is there on every job. */
   readonly why: string;
@@ -31,7 +33,7 @@ type SafetyFile = Pick<
   LineFile,
   "line" | "options" | "changeOrders" | "scope" | "points" | "levels"
 >;
-type Found = Pick<Report, "tieIns" | "reaches" | "extent">;
+type Found = Pick<Report, "tieIns" | "reaches" | "extent" | "holds">;
 
 /** Of a dig whose depth nobody noted: all that a trench asks for, short of an engineer. */
 const UNKNOWN_DEPTH: Cft = 2000;
@@ -60,6 +62,7 @@ export function crewSafety(file: SafetyFile, found: Found): SafetyPart[] {
   const touched = unpriced ? [whole] : places(onPipe);
   return [
     ...(digs.length === 0 ? [] : [trenchPart(file, digs, unpriced)]),
+    ...crossingPart(found, unpriced || items.some((item) => cutsInside(item, file))),
     ...(touched.length === 0 ? [] : [flowPart(found, touched)]),
     manholePart(file),
     { key: "gas", title: "Gas from sewage", why: "", rules: GASES },
@@ -75,6 +78,52 @@ function opensPipe(item: ScopeItem, file: SafetyFile): boolean {
     (kind) => !["test", "restore", "permit-fee", "other"].includes(kind),
   );
 }
+
+const CUTTING: readonly ScopeKind[] = ["clear", "line", "burst"];
+
+/** Roots, a liner’s openings and a bursting head are all cut inside the pipe. */
+function cutsInside(item: ScopeItem, file: SafetyFile): boolean {
+  return kindsOf(item, file).some((kind) => CUTTING.includes(kind));
+}
+
+/**
+ * A gas line that was bored through the pipe: each hold of it with what it stops, waived ones too, and
+ * what comes before any cutting. No other hold stands here: theirs speak of neighbors, and the sheet
+ * goes into a public record.
+ */
+function crossingPart({ holds }: Found, cuts: boolean): SafetyPart[] {
+  const crossing = holds.filter(
+    ({ cause }) => cause === "crossing-seen" || cause === "crossing-not-ruled-out",
+  );
+  if (crossing.length === 0 && !cuts) return [];
+  return [
+    {
+      key: "crossing",
+      title: "A gas line through the pipe",
+      why: "",
+      rules: [...crossing.map(crossingRule), BEFORE_CUTTING],
+    },
+  ];
+}
+
+function crossingRule({ key, sentence, stops, waiver }: Hold): SafetyRule {
+  const stopped = sayAny(
+    stops.map((stop) => STOP_WORDS[stop]),
+    ALL,
+  );
+  const words =
+    waiver === null
+      ? `${sentence} Until the office says so: no ${stopped} there.`
+      : `${sentence} ${waiver.by} has let the work go on: hear from them why, and what the gas company said, before anything is cut.`;
+  return { key, words, citation: "" };
+}
+
+const BEFORE_CUTTING: SafetyRule = {
+  key: "before-cutting",
+  words:
+    "Before anything is cut inside the pipe: a camera on both sides of it, and a call to the gas company.",
+  citation: "",
+};
 
 function trenchPart(file: SafetyFile, digs: readonly Stretch[], unpriced: boolean): SafetyPart {
   const noted = notedDepths(file);

@@ -2,7 +2,17 @@ import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/file/line-file.ts";
 import { reportOn } from "#lib/domain/file/report-on.ts";
 import { crewSafety, type SafetyPart } from "#lib/domain/safety/crew-safety.ts";
-import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
+import {
+  aFile,
+  aGap,
+  anAnchor,
+  anObservation,
+  aPoint,
+  aRun,
+  aScopeItem,
+  aTieIn,
+  aWaiver,
+} from "#tests/support/file.ts";
 
 const TODAY = "2026-11-25";
 
@@ -99,6 +109,36 @@ describe("crewSafety() on a dig", () => {
   });
 });
 
+describe("crewSafety() on a gas line through the pipe", () => {
+  const LINE = aScopeItem("line", { kind: "line", from: 1_000, to: 3_000 });
+  const filmed = {
+    runs: [aRun("run", { crossingSeen: "no" })],
+    anchors: [anAnchor("run")],
+    observations: [anObservation("far", { counter: 9_000 })],
+    gaps: [aGap("run", { fromCounter: 1_500, toCounter: 2_000 })],
+  };
+
+  test("says where it is not ruled out and what is not done there, and what comes before any cut", () => {
+    const crossing = part(safetyOf({ scope: [LINE], ...filmed }), "crossing");
+    expect(said(crossing)).toMatch(
+      /from 15\.0 to 20\.0 ft, such as a gas line bored through it, is not known: it was under water\. Until the office says so: no cutting inside the pipe, lining or bursting there\./,
+    );
+    expect(said(crossing)).toContain("a camera on both sides of it, and a call to the gas company");
+  });
+
+  test("names who waived it, and keeps it on the sheet", () => {
+    const key = "crossing-not-ruled-out:line:lining:1500-2000";
+    const waivers = [aWaiver(key, { by: "Ruth Lindqvist" })];
+    const crossing = part(safetyOf({ scope: [LINE], ...filmed, waivers }), "crossing");
+    expect(said(crossing)).toContain("Ruth Lindqvist has let the work go on");
+    expect(said(crossing)).not.toContain("Until the office says so");
+  });
+
+  test("is not on the sheet of a dig that cuts nothing inside the pipe and holds nothing", () => {
+    expect(part(safetyOf({ scope: [DIG] }), "crossing")).toBeUndefined();
+  });
+});
+
 test("crewSafety() takes a line whose work nobody priced for one that is dug", () => {
   const trench = part(safetyOf(), "trench");
   expect(trench?.why).toMatch(/^No work is priced yet, so it counts as digging\./);
@@ -107,7 +147,14 @@ test("crewSafety() takes a line whose work nobody priced for one that is dug", (
 
 test("crewSafety() has no trench where nothing is dug, but flow, gas, manholes and sewage all the same", () => {
   const clearing = safetyOf({ scope: [{ ...DIG, kind: "clear", work: "clearing" }] });
-  expect(clearing.map(({ key }) => key)).toEqual(["flow", "manhole", "gas", "pipe", "sewage"]);
+  expect(clearing.map(({ key }) => key)).toEqual([
+    "crossing",
+    "flow",
+    "manhole",
+    "gas",
+    "pipe",
+    "sewage",
+  ]);
   const filming = safetyOf({ scope: [{ ...DIG, kind: "test" }] });
   expect(filming.map(({ key }) => key)).toEqual(["manhole", "gas", "sewage"]);
 });
