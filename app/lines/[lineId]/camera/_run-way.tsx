@@ -28,7 +28,7 @@ export function RunWay({
       <ActionForm
         key={`${run.id} ${run.looks} ${run.measuredFrom} ${run.selfLeveling}`}
         action={saveRunWayAction.bind(null, lineId, run.id)}
-        className="stack-tight"
+        className="stack"
         label={`How ${run.name} was made`}
       >
         <RunWayFields run={run} anchors={anchors} />
@@ -57,7 +57,7 @@ export function NewRun({
       <summary>Add a run, question by question</summary>
       <ActionForm
         action={addRunAction.bind(null, lineId)}
-        className="stack-tight"
+        className="stack"
         label="Add a run"
         reset
       >
