@@ -58,7 +58,9 @@ export function AtMain({
   readonly anchors: readonly Anchor[];
   readonly counter: number | null;
 }) {
-  const tied = anchors.some(({ runId, kind }) => runId === run.id && kind === "main-connection");
+  const tied =
+    run.measuredFrom === "main" ||
+    anchors.some(({ runId, kind }) => runId === run.id && kind === "main-connection");
   if (counter === null || tied) return null;
   return (
     <NoticeBox title={`The speaker says that ${plainFeet(counter)} on the counter is the main.`}>

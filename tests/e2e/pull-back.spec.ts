@@ -1,0 +1,172 @@
+import { expect, type Page, test } from "@playwright/test";
+import { DEMO_OFFICE } from "../playwright.config.ts";
+import { table } from "./support/grid.ts";
+import { open } from "./support/open.ts";
+import { paperId, readPaper } from "./support/paper.ts";
+import { pullBackLine, TALK, TRUTH } from "./support/pull-back.ts";
+import { signIn } from "./support/sign-in.ts";
+
+// The commonest run there is: in at the house, down to the main, zeroed there, and told while the
+// camera comes back, looking downstream all the way. Held against a card that was measured from the
+// house. Of the five branches one was placed by time, and one is on no record.
+
+test.use({ baseURL: DEMO_OFFICE });
+test.setTimeout(600_000);
+
+test("a pull-back from the main, told as captions, is held against a card from the house", async ({
+  page,
+}) => {
+  await signIn(page);
+  const line = await test.step("a line with its card is brought in", () => bringIn(page));
+  await test.step("the run, as its technician tells it", () => addRun(page, line));
+  await test.step("the talk becomes the log", () => acceptTalk(page, line));
+  await test.step("stations, sides and winds are right", () => lookAtCamera(page, line));
+  await test.step("do they agree", () => reconcile(page, line));
+  await test.step("the letter tells feet from the city’s pipe", () => readLetter(page, line));
+  await test.step("the schedule tells it too", () => readSchedule(page, line));
+});
+
+async function bringIn(page: Page): Promise<string> {
+  await open(page, "/lines/import");
+  await page.getByLabel("Or paste it here").fill(pullBackLine(`Alder Street ${Date.now()}`));
+  await page.getByRole("button", { name: "Bring it in" }).click();
+  await expect(page).toHaveURL(/\/lines\/line-alder/);
+  return new URL(page.url()).pathname;
+}
+
+async function addRun(page: Page, line: string) {
+  await open(page, `${line}/camera`);
+  const form = page.getByRole("form", { name: "Add a run" });
+  await expect(form).toBeVisible();
+  await form.getByLabel("Camera went in at").fill("House cleanout at 916");
+  await form.getByLabel("Looked to").fill("70");
+  await form.getByRole("radio", { name: /^Toward the main/ }).check();
+  await expect(form.getByText(/31\.5 ft from where the camera went in/)).toBeVisible();
+  await form.getByRole("radio", { name: /^At the main/ }).check();
+  await expect(form.getByText("31.5 ft on the counter is 31.5 ft from the main.")).toBeVisible();
+  await expect(
+    form.getByRole("img", { name: /looks toward the main; the footage is measured from the main/ }),
+  ).toBeVisible();
+  await form
+    .getByRole("group", { name: "Self-leveling head?" })
+    .getByRole("radio", { name: "yes" })
+    .check();
+  await form.getByRole("button", { name: "Add the run" }).click();
+  await expect(
+    page
+      .getByRole("main")
+      .getByText(/^Went in at House cleanout at 916 and pulled back/)
+      .last(),
+  ).toContainText("looking downstream, from 0.0 ft to 70.0 ft");
+  await expect(page.getByText(/Relative only/)).toHaveCount(0);
+}
+
+async function acceptTalk(page: Page, line: string) {
+  await open(page, `${line}/camera`);
+  await page.getByRole("link", { name: "Draft the log from what was said" }).click();
+  const form = page.getByRole("form", { name: "What was said" });
+  await form.getByLabel("A transcript").setInputFiles({
+    name: "alder.vtt",
+    mimeType: "text/vtt",
+    buffer: Buffer.from(TALK),
+  });
+  await page.getByRole("button", { name: "Draft the log from it" }).click();
+  const rows = table(page, "Drafted rows");
+  await expect(rows).toBeVisible();
+  // The footage is from the main already: nothing is to be tied.
+  await expect(page.getByRole("button", { name: /^Tie Run 1 there/ })).toHaveCount(0);
+  await page.getByRole("button", { name: /Tick all that were read out/ }).click();
+  await page.getByRole("button", { name: /^Accept \d+ ticked rows/ }).click();
+  await expect(page.getByText(/\d+ accepted/).first()).toBeVisible();
+  const between = rows.getByRole("checkbox", { name: /another wye on the left/ });
+  await between.check();
+  await page.getByRole("button", { name: /^Accept 1 ticked row/ }).click();
+  await expect(between).toHaveCount(0);
+}
+
+async function lookAtCamera(page: Page, line: string) {
+  await open(page, `${line}/camera`);
+  const log = table(page, "One observation a line");
+  // A house number, the day or the time of day never became a footage.
+  const counters = log.getByRole("textbox", { name: /^Counter, ft, row \d+$/ });
+  const read = await counters.evaluateAll((cells) =>
+    cells.map((cell) => Number((cell as HTMLInputElement).value)),
+  );
+  expect(Math.max(...read)).toBeLessThanOrEqual(70);
+  const found = page
+    .locator("section")
+    .filter({ has: page.getByRole("heading", { name: "Tie-ins" }) });
+  for (const { station, side, compass } of TRUTH) {
+    const row = found
+      .getByRole("row")
+      .filter({ has: page.getByRole("cell", { name: near(station) }) })
+      .first();
+    await expect(row, String(station)).toContainText(side);
+    await expect(row, String(station)).toContainText(compass);
+  }
+}
+
+async function reconcile(page: Page, line: string) {
+  await open(page, `${line}/agree`);
+  await page.getByRole("button", { name: "Accept all 4" }).click();
+  await expect(page.getByText(/4 agree, 1 undocumented/).first()).toBeVisible();
+  const standings = page
+    .locator("#standings, section")
+    .filter({ hasText: "Where each one stands" });
+  for (const { station, house } of TRUTH) {
+    const row = standings
+      .getByRole("row")
+      .filter({ has: page.getByRole("cell", { name: near(station) }) })
+      .first();
+    await expect(row, String(station)).toContainText(
+      house === null ? "undocumented" : "on record and seen",
+    );
+    if (house !== null) await expect(row).toContainText(`House ${house}`);
+  }
+}
+
+async function readLetter(page: Page, line: string) {
+  await open(page, `${line}/told/write?kind=tie-in-inquiry`);
+  await page.getByLabel("Reply wanted by").fill("2026-12-10");
+  await page.getByRole("button", { name: "Write the drafts" }).click();
+  await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();
+  await page
+    .locator("a[href*='/told/']")
+    .filter({ hasText: /inquiry/i })
+    .first()
+    .click();
+  const letter = page.getByRole("article").first();
+  await expect(letter).toContainText(
+    "a branch, 31.5 ft ± 1.0 ft from the city’s pipe, that joins the shared sewer pipe, on the north side of the pipe",
+  );
+}
+
+async function readSchedule(page: Page, line: string) {
+  await open(page, `${line}/authority`);
+  const add = page.getByRole("form", { name: "Add a permit" });
+  await add.getByLabel(/^Kind/).selectOption("side-sewer");
+  await add.getByLabel("Number").fill("SS-26-3770");
+  await add.getByRole("button").click();
+  await expect(page.getByRole("form", { name: "Next step of the permit" })).toBeVisible();
+  await page.getByRole("button", { name: "Build the packet" }).click();
+  const finished = page.locator("#packet").getByRole("link", { name: "Open it" }).first();
+  await expect(finished).toBeVisible({ timeout: 90_000 });
+  const packet = await readPaper(page, paperId(await finished.getAttribute("href")));
+  expect(packet.complaints).toBe("");
+  // Mark, station, how far off, entry, as recorded from the main, side.
+  for (const words of [
+    /T\d\s+12\.0\s+1\.0\s+House 904\s+12\.0\s+left, south/,
+    /T\d\s+21\.7\s+2\.9\s+House 906\s+22\.0\s+right, north/,
+    /T\d\s+31\.5\s+1\.0\s+none\s+–\s+right, north/,
+    /T\d\s+52\.0\s+1\.0\s+House 912\s+52\.0\s+right, north/,
+    /T\d\s+63\.0\s+1\.0\s+House 916\s+63\.0\s+left, south/,
+  ]) {
+    expect(packet.text).toMatch(words);
+  }
+}
+
+/** A station as shown, or three tenths of a foot either way where it was placed by time. */
+function near(station: number): RegExp {
+  const around = [-3, -2, -1, 0, 1, 2, 3].map((by) => (station + by / 10).toFixed(1));
+  return new RegExp(`^(${around.join("|").replaceAll(".", "\\.")}) ±`);
+}
