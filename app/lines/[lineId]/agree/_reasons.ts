@@ -52,6 +52,9 @@ export const SETTLE_REASONS = [
   "Dug up and found cut off at its upper end",
 ] as const;
 
+/** What is said where tests have proven it. */
+export const SHOWN_REASONS = { dye: SETTLE_REASONS[0], digging: SETTLE_REASONS[1] } as const;
+
 /**
  * The reason out of a form: the one chosen, what was written, or both; null where there is neither.
  */

@@ -9,9 +9,8 @@ import { Section } from "#app/_components/section.tsx";
 import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { TieInFinding } from "#lib/domain/file/report.ts";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import { evidenceLevel } from "#lib/domain/tiein/evidence.ts";
 import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/tiein/next-test.ts";
-import { isUnsettled } from "#lib/domain/tiein/open-question.ts";
+import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
 import type { EvidenceLevel } from "#lib/domain/tiein/test.ts";
 import { TIE_IN_KIND_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";
@@ -22,7 +21,7 @@ import { propertyChoices } from "../who/_columns.ts";
 import { Candidates } from "./_candidates.tsx";
 import { placeWords } from "./_pairings-view.ts";
 import { ReasonField } from "./_reason-field.tsx";
-import { SETTLE_REASONS } from "./_reasons.ts";
+import { SETTLE_REASONS, SHOWN_REASONS } from "./_reasons.ts";
 import { Rulings } from "./_rulings.tsx";
 import { TEST_BLANK, testColumns } from "./_test-columns.ts";
 import { addTestAction, settleAction } from "./actions.ts";
@@ -254,7 +253,7 @@ function Settled({ finding: { tieIn }, file, report }: TieInProps) {
 /** Filled in with what tests have proven, for a person to settle. */
 function SettleForm({ finding, lineId, file }: TieInProps) {
   const { tieIn } = finding;
-  const proven = isUnsettled(finding) ? evidenceLevel(tieIn, file.tests) : null;
+  const proven = provenSettlement(finding, file.tests);
   return (
     <details open={proven !== null}>
       <summary>
@@ -271,13 +270,13 @@ function SettleForm({ finding, lineId, file }: TieInProps) {
           label="It carries"
           name="kind"
           options={optionsOf(TIE_IN_KIND_WORDS)}
-          defaultValue={proven !== null && tieIn.kind === "unknown" ? "building" : tieIn.kind}
+          defaultValue={proven?.kind ?? tieIn.kind}
         />
         <Choice
           label="It belongs to"
           name="propertyId"
           options={[{ value: "", label: "nobody known" }, ...propertyChoices(file)]}
-          defaultValue={tieIn.propertyId ?? proven?.propertyId ?? ""}
+          defaultValue={proven?.propertyId ?? tieIn.propertyId ?? ""}
         />
         <Tick
           label="Proven dead: nothing can come through it"
@@ -291,7 +290,7 @@ function SettleForm({ finding, lineId, file }: TieInProps) {
         />
         <ReasonField
           presets={SETTLE_REASONS}
-          chosen={proven === null ? "" : SETTLE_REASONS[proven.level === 6 ? 1 : 0]}
+          chosen={proven === null ? "" : SHOWN_REASONS[proven.shownBy]}
           label="What shows it"
         />
         <div>
