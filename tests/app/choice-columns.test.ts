@@ -10,6 +10,7 @@ import * as camera from "#app/lines/[lineId]/camera/_columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/_columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/_scope-columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/next/_columns.ts";
+import { reconnectionColumns } from "#app/lines/[lineId]/next/reconnections/_columns.ts";
 import * as record from "#app/lines/[lineId]/record/_columns.ts";
 import * as facts from "#app/lines/[lineId]/told/facts/_columns.ts";
 import * as who from "#app/lines/[lineId]/who/_columns.ts";
@@ -48,6 +49,7 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "capacity/_columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
   "cost/_scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
   "next/_columns": EVENT_COLUMNS,
+  "reconnections/_columns": reconnectionColumns(FILE),
   "facts/_columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
   "record/_columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
   "who/_columns": [
