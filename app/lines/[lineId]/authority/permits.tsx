@@ -99,7 +99,7 @@ function PermitArticle({
         <StepForm
           key={state}
           lineId={lineId}
-          permitId={permit.id}
+          permit={permit}
           next={nextStatesOf(file, permit)}
           today={today}
         />
@@ -146,12 +146,12 @@ function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permi
 
 function StepForm({
   lineId,
-  permitId,
+  permit,
   next,
   today,
 }: {
   readonly lineId: string;
-  readonly permitId: string;
+  readonly permit: Permit;
   readonly next: ReturnType<typeof nextPermitStates>;
   readonly today: string;
 }) {
@@ -159,8 +159,8 @@ function StepForm({
   return (
     <ActionForm
       className="stack screen-only"
-      action={stepPermitAction.bind(null, { lineId, permitId })}
-      label="Next step of the permit"
+      action={stepPermitAction.bind(null, { lineId, permitId: permit.id })}
+      label={`Next step of the permit ${permit.number}`.trim()}
     >
       <div className="form-grid">
         <Choice
