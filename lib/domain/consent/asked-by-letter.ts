@@ -2,7 +2,7 @@ import type { LineFile } from "../file/line-file.ts";
 import { arrivalOf, cameBack } from "../letter/arrival.ts";
 import type { Notice } from "../letter/notice.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { consentsAsked } from "./asked.ts";
+import { consentsAskedBy } from "./asked.ts";
 import type { Consent } from "./consent.ts";
 
 /**
@@ -19,7 +19,7 @@ export function askedByLetter(
       notice.state === "sent" &&
       notice.partyId === partyId &&
       notice.propertyId === propertyId &&
-      consentsAsked(notice.kind).includes(kind) &&
+      consentsAskedBy(notice).includes(kind) &&
       (kind !== "pay" || notice.splitId === splitId) &&
       !cameBack(arrivalOf(file, notice).state),
   );

@@ -1,4 +1,5 @@
-import type { LetterKind } from "../letter/notice.ts";
+import type { Letter } from "../letter/letter.ts";
+import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { ConsentKind } from "./consent.ts";
 
 /** What each letter puts to its reader for consent. */
@@ -20,4 +21,16 @@ const ASKED: Record<LetterKind, readonly ConsentKind[]> = {
 /** The consents that a letter of this kind asks for, on screen or on paper. */
 export function consentsAsked(kind: LetterKind): readonly ConsentKind[] {
   return ASKED[kind];
+}
+
+/**
+ * The consents that this very letter asks for, as it says itself; before it was sent, or where it was
+ * frozen before letters said so, those of its kind. A visit at which nobody comes in asks for none.
+ */
+export function consentsAskedBy({
+  kind,
+  frozen,
+}: Pick<Notice, "kind" | "frozen">): readonly ConsentKind[] {
+  if (kind !== "test-visit" || frozen === null) return consentsAsked(kind);
+  return (JSON.parse(frozen) as Partial<Letter>).asks ?? consentsAsked(kind);
 }

@@ -95,7 +95,7 @@ export function linkView(shown: Shown): LinkView | null {
   if (notice.frozen === null || party === undefined) return null;
   const letter = withoutSlip(JSON.parse(notice.frozen) as Letter);
   const property = file.properties.find(({ id }) => id === notice.propertyId);
-  const asks = askedOnScreen(notice.kind).map((kind) => askOf({ file, report }, notice, kind));
+  const asks = askedOnScreen(notice).map((kind) => askOf({ file, report }, notice, kind));
   return {
     language: party.language,
     partyName: party.name,

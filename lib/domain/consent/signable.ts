@@ -1,13 +1,13 @@
 import type { LineFile } from "../file/line-file.ts";
 import type { Report } from "../file/report.ts";
 import { letterDay } from "../letter/letter-day.ts";
-import type { LetterKind, Notice } from "../letter/notice.ts";
+import type { Notice } from "../letter/notice.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Party } from "../party/party.ts";
 import { signersFor } from "../party/signers.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { isStopped } from "../tiein/stopped-by.ts";
-import { consentsAsked } from "./asked.ts";
+import { consentsAskedBy } from "./asked.ts";
 import type { Consent, ConsentKind } from "./consent.ts";
 import { areaLacks } from "./dig-area.ts";
 import { consentStanding } from "./standing.ts";
@@ -17,9 +17,9 @@ import type { LinkStop } from "./stops.ts";
 export const SCREEN_KINDS = ["enter", "dig", "pay"] as const satisfies readonly ConsentKind[];
 export type ScreenKind = (typeof SCREEN_KINDS)[number];
 
-/** The consents that a letter of this kind asks for, as far as they can be signed on screen. */
-export function askedOnScreen(kind: LetterKind): readonly ScreenKind[] {
-  return SCREEN_KINDS.filter((each) => consentsAsked(kind).includes(each));
+/** The consents that a letter asks for, as far as they can be signed on screen. */
+export function askedOnScreen(notice: Pick<Notice, "kind" | "frozen">): readonly ScreenKind[] {
+  return SCREEN_KINDS.filter((each) => consentsAskedBy(notice).includes(each));
 }
 
 /** What a signature would bind to: for paying, the version and the amount in the letter. */
@@ -94,7 +94,7 @@ export function signStop(
   kind: ScreenKind,
 ): LinkStop | null {
   if (notice.kind === "joint-agreement") return "on-paper";
-  if (!askedOnScreen(notice.kind).includes(kind)) return "nothing-to-sign";
+  if (!askedOnScreen(notice).includes(kind)) return "nothing-to-sign";
   if (file.line.closedOn !== null) return "closed";
   if (signingName(file, notice, kind) === null) return "not-your-signature";
   if (kind === "pay") {

@@ -1,4 +1,4 @@
-import { consentsAsked } from "../consent/asked.ts";
+import { consentsAskedBy } from "../consent/asked.ts";
 import type { LineFile } from "../file/line-file.ts";
 import { wordsOn } from "./arrival.ts";
 import type { Notice, Reply, ReplyKind } from "./notice.ts";
@@ -36,6 +36,6 @@ export function answerOf(file: Pick<LineFile, "replies" | "consents">, notice: N
   const reply = newest.at(-1) ?? null;
   if (wordsOn(file, notice).length > 0) return { state: "in", reply };
   if (reply === null) return { state: "none", reply };
-  const isDone = consentsAsked(notice.kind).length === 0 || YES.includes(reply.kind);
+  const isDone = consentsAskedBy(notice).length === 0 || YES.includes(reply.kind);
   return { state: isDone ? "in" : "open-again", reply };
 }

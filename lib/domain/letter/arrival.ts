@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { sentDayOf } from "../calendar/happenings.ts";
-import { consentsAsked } from "../consent/asked.ts";
+import { consentsAskedBy } from "../consent/asked.ts";
 import type { Consent } from "../consent/consent.ts";
 import type { LineFile } from "../file/line-file.ts";
 import type { Delivery, DeliveryMethod, DeliveryOutcome, Notice } from "./notice.ts";
@@ -143,7 +143,7 @@ function firstWord(
  * money only on the very version that the letter puts to them.
  */
 export function wordsOn({ consents }: Pick<LineFile, "consents">, notice: Notice): Consent[] {
-  const asked = consentsAsked(notice.kind);
+  const asked = consentsAskedBy(notice);
   return consents.filter(
     ({ kind, partyId, propertyId, state, splitId }) =>
       asked.includes(kind) &&

@@ -1,4 +1,5 @@
 import { dayAt } from "../calendar/days.ts";
+import { consentsAsked } from "../consent/asked.ts";
 import type { Office } from "../file/line-file.ts";
 import { windowLines } from "../party/address.ts";
 import type { Address, Role } from "../party/party.ts";
@@ -22,6 +23,7 @@ export function composeLetter(input: LetterInput): Letter {
   const day = notice.sentAt === null ? report.today : dayAt(notice.sentAt, office.zone);
   return {
     kind: notice.kind,
+    asks: notice.kind === "test-visit" && isWaterOnly(facts) ? [] : consentsAsked(notice.kind),
     language: notice.language,
     title: titleOf(facts),
     day,

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import type { ConsentKind } from "../consent/consent.ts";
 import type { Cft } from "../line/station.ts";
 import type { Language } from "../say/language.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
@@ -37,6 +38,8 @@ export interface LetterPicture {
 
 export interface Letter {
   readonly kind: LetterKind;
+  /** What it puts to its reader for consent; missing in letters that were frozen before they said so. */
+  readonly asks?: readonly ConsentKind[];
   readonly language: Language;
   readonly title: string;
   /** The day of the letter, for the document's own date. */

@@ -52,7 +52,7 @@ const LETTER = aNotice("letter", {
 });
 
 test("no letter puts an agreement to its reader for signing on screen", () => {
-  const asked = LETTER_KINDS.filter((kind) => askedOnScreen(kind).length > 0);
+  const asked = LETTER_KINDS.filter((kind) => askedOnScreen({ kind, frozen: null }).length > 0);
   expect(asked).toEqual(["test-visit", "proposed-split", "entry-consent"]);
   const agreement = { ...LETTER, kind: "joint-agreement" } as const;
   expect(signStop({ file: aSharedFile(), report: REPORT }, agreement, "pay")).toBe("on-paper");
@@ -138,6 +138,18 @@ test("signStop() lets nobody allow digging by a letter that does not say where a
   expect(stop([{ ...area, firstOn: "2026-12-14" }], said)).toBe("area-open");
   expect(stop([{ ...area, length: null }], said)).toBe("area-open");
   expect(stop([{ ...area, propertyId: "14" }], said)).toBe("area-open");
+});
+
+test("a letter that says that nobody comes in asks nobody to let people in", () => {
+  const letter = (asks: readonly string[]) =>
+    aNotice("visit", {
+      ...{ kind: "test-visit", partyId: "owner", propertyId: "12" },
+      frozen: JSON.stringify({ asks }),
+    });
+  const stop = (notice: ReturnType<typeof letter>) =>
+    signStop({ file: aSharedFile(), report: REPORT }, notice, "enter");
+  expect(stop(letter(["enter"]))).toBeNull();
+  expect(stop(letter([]))).toBe("nothing-to-sign");
 });
 
 test("linkState() ends a link at its very moment, and a link called back stays so", () => {

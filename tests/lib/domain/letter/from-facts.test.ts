@@ -183,6 +183,9 @@ describe("test visit", () => {
     expect(text).toContain("Nobody comes into 14 Fennel Row");
     const letter = composeLetter(inputFor(refused, ["ana", "14"], { kind: "test-visit" }));
     expect(letter.title).toBe("Please use no water during a drain test");
+    expect(letter.asks).toEqual([]);
+    const visited = composeLetter(inputFor(planned, ["ana", "14"], { kind: "test-visit" }));
+    expect(visited.asks).toEqual(["enter"]);
     expect(text).not.toContain("open the door");
     expect(text).toContain("9:00 am to 9:15 am");
   });
