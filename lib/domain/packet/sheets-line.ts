@@ -13,6 +13,7 @@ import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
 import type { Observation, Run } from "../run/run.ts";
 import { videoTime } from "../run/video.ts";
+import { madeWords } from "../run/way-words.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
@@ -89,6 +90,7 @@ export function scheduleSheet(input: PacketInput): Sheet {
         )),
     ...rulingBlocks(input),
     ...recordBlocks(input),
+    ...runLines(input),
   ]);
 }
 
@@ -155,6 +157,14 @@ function recordBlocks({ file }: PacketInput): LetterBlock[] {
     [title, number === "" ? "" : `no. ${number}`, dated].filter((part) => part !== "").join(", "),
   );
   return lines.length === 0 ? [] : [heading("Records compared"), ...list(lines)];
+}
+
+/** What the camera's side of the schedule rests on: how each run was made. */
+function runLines({ file }: PacketInput): LetterBlock[] {
+  const lines = file.runs.map(
+    (run) => `${run.name || "Run"}, ${EN.day(run.ranOn)}. ${madeWords(run)}`,
+  );
+  return lines.length === 0 ? [] : [heading("Camera runs compared"), ...list(lines)];
 }
 
 /** Every observation of every run, as it stands on the log. */

@@ -194,7 +194,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     kind: "feet",
     width: 7,
     hint: "Where the reading was only about right, or a range: how far off it may be",
-    pasteHeadings: ["+/-", "±", "plus or minus", "off by", "uncertainty"],
+    pasteHeadings: ["plus or minus", "plus minus", "off by", "accuracy", "tolerance"],
   },
   {
     key: "fault",
@@ -266,6 +266,8 @@ export const OBSERVATION_BLANK = {
   clock: null,
   toCounter: null,
   fault: null,
+  degree: null,
+  reduction: null,
   diameter: null,
   material: "unknown",
   fitting: "unknown",

@@ -108,3 +108,24 @@ test("withReading() judges anew what is to be mended: a word for every row mends
     kind: "tie-in",
   });
 });
+
+test("heapsOf() brings in how far off a reading may be, in feet, under the names that sheets give it", () => {
+  for (const heading of ["Give or take (ft)", "Plus or minus", "Tolerance", "uncertainty"]) {
+    const rows = [
+      ["Footage", "What", heading],
+      ["31.5", "tie-in", "4"],
+      ["52", "tie-in", ""],
+    ];
+    const file = { guessed: false, sheets: [{ name: "Log", rows }] };
+    const work = workOn(file, "log.csv", OBSERVATION_COLUMNS);
+    const { ready } = heapsOf(work, OBSERVATION_COLUMNS, {
+      table: "observations",
+      to: "run",
+      there: [],
+    });
+    expect(ready.map(({ fields }) => [fields["counter"], fields["uncertainty"]])).toEqual([
+      [3_150, 400],
+      [5_200, undefined],
+    ]);
+  }
+});

@@ -105,7 +105,7 @@ function NoRun({ lineId, file }: { readonly lineId: string; readonly file: LineF
       >
         <p>
           {file.runs.length === 0
-            ? "What was said belongs to one pass of the camera: its day, its direction, where its counter began."
+            ? "What was said belongs to one pass of the camera: its day, which way it looked, where its counter was zeroed."
             : "It may have been removed, or the link is old. Choose a run that is there."}
         </p>
         <p>
