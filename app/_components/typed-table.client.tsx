@@ -29,6 +29,8 @@ export interface TypedRow {
   /** In place of the cells: for a row that is not typed in any more. */
   readonly still?: ReactNode;
   readonly end?: ReactNode;
+  /** Shown as chosen. */
+  readonly lit?: boolean;
   /** As those who hear it are told which row it is. */
   readonly name: string;
 }
@@ -115,7 +117,7 @@ interface TableRowProps extends TypedTableProps {
 function TableRow({ row, ...props }: TableRowProps) {
   if (row.still === undefined) return <OpenRow row={row} {...props} />;
   return (
-    <tr className={styles["still"]}>
+    <tr className={styles["still"]} data-row={row.key} data-lit={row.lit === true}>
       <td className={`${grid["number"]} ${styles["mark"]}`}>{row.mark}</td>
       <td colSpan={widthOf(props)} className={styles["words"]}>
         {row.still}
@@ -133,7 +135,12 @@ function OpenRow({ row, ...props }: TableRowProps) {
   return (
     <Fragment>
       {above ? (
-        <tr className={styles["above"]} data-folded={folded}>
+        <tr
+          className={styles["above"]}
+          data-folded={folded}
+          data-row={row.key}
+          data-lit={row.lit === true}
+        >
           <td rowSpan={narrow ? 1 : 2} className={`${grid["number"]} ${styles["mark"]}`}>
             {row.mark}
           </td>
@@ -179,6 +186,8 @@ function CellsRow({ row, ...props }: TableRowProps) {
   return (
     <tr
       className={`${grid["row"]} ${above ? styles["beneath"] : ""}`}
+      data-row={row.key}
+      data-lit={row.lit === true}
       onKeyDown={(event) => {
         if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
         event.preventDefault();

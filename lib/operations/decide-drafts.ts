@@ -17,6 +17,8 @@ import { followSightings } from "./sightings.ts";
 export interface Accepted {
   readonly key: string;
   readonly fields: Readonly<Record<string, unknown>>;
+  /** Its counter was worked out anew around a distance that the person mended. */
+  readonly moved?: boolean;
 }
 
 interface Decisions {
@@ -51,6 +53,8 @@ export function decideDrafts(
     });
     if (!narration.ok) return narration;
     const log = logOf(file, narration.value);
+    const other = fromOtherEnd(file, narration.value, { log, accept });
+    if (other !== null) return other;
     const open = stillOpen(log, narration.value, [...accept.map(({ key }) => key), ...drop]);
     if (!open.ok) return open;
     const made = makeAll(act, { log, narration: narration.value, accept });
@@ -76,6 +80,23 @@ export function decideDrafts(
   });
 }
 
+/** Footages from the main mean nothing on a run that counts from its way in: that has to be said first. */
+function fromOtherEnd(
+  { runs }: Pick<LineFile, "runs">,
+  { runId }: Narration,
+  { log, accept }: { log: DraftLog; accept: readonly Accepted[] },
+) {
+  const run = runs.find(({ id }) => id === runId);
+  const [first] = accept;
+  if (first === undefined || run === undefined || log.measuredFrom === run.measuredFrom)
+    return null;
+  const said =
+    log.measuredFrom === "main"
+      ? `what was said is measured from the main, and ${run.name} from where the camera went in. Say first that ${run.name} is measured from the main`
+      : `what was said is measured from where the camera went in, and ${run.name} from the main. Change first what ${run.name} is measured from`;
+  return refuse("bad-value", `${first.key}.counter`, said);
+}
+
 /** Every key is a draft of this text that nobody has decided on yet. */
 function stillOpen(
   log: DraftLog,
@@ -98,13 +119,14 @@ function makeAll(
   { log, narration, accept }: { log: DraftLog; narration: Narration; accept: readonly Accepted[] },
 ): Result<Made, Refusal> {
   const fieldsOf = new Map(accept.map(({ key, fields }) => [key, fields]));
+  const moved = new Set(accept.flatMap((each) => (each.moved === true ? [each.key] : [])));
   const observations: Observation[] = [];
   const gaps: Gap[] = [];
   const decided: DraftDecision[] = [];
   for (const draft of log.drafts) {
     const fields = fieldsOf.get(draft.key);
     if (fields === undefined) continue;
-    const seen = seenOf(act, narration, draft, fields);
+    const seen = seenOf(act, narration, draft, { fields, moved: moved.has(draft.key) });
     if (!seen.ok) return seen;
     observations.push(seen.value);
     decided.push({ key: draft.key, state: "accepted", observationId: seen.value.id });
@@ -120,16 +142,20 @@ function makeAll(
   return ok({ observations, gaps, decided });
 }
 
-/** The person's fields over the drafted ones; a counter that was corrected counts as read. */
+/**
+ * The person's fields over the drafted ones. A counter that was corrected counts as read; one that
+ * moved along with another that was corrected is still worked out.
+ */
 function seenOf(
   act: Act,
   { runId }: Narration,
   draft: Draft,
-  fields: Accepted["fields"],
+  { fields, moved }: { readonly fields: Accepted["fields"]; readonly moved: boolean },
 ): Result<Observation, Refusal> {
   const drafted = draftedFields(draft);
   const mended = mendedFields(drafted, fields);
-  const isAsSaid = mended["counter"] === draft.counter;
+  const workedOut = moved && draft.reading !== "read";
+  const isAsSaid = workedOut || mended["counter"] === draft.counter;
   const reading = isAsSaid ? readingOf(draft) : "read";
   const uncertainty = isAsSaid ? drafted.uncertainty : null;
   const own = { quote: draft.quote, reading, uncertainty, tieInId: null, id: act.newId(), runId };

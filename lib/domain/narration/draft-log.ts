@@ -2,11 +2,13 @@ import type { Cft } from "../line/station.ts";
 import type { ObscuredBy } from "../run/run.ts";
 import { axisOf, counterOf, fromMainOf } from "./axis.ts";
 import { withoutCorrected } from "./correct.ts";
+import type { Cue } from "./cues.ts";
 import type {
   Draft,
   DraftGap,
   DraftLog,
   NarrationRun,
+  SaidLine,
   SetAside,
   SpokenReading,
   TranscriptProblem,
@@ -16,7 +18,7 @@ import { keyOf } from "./key.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
 import { type Ground, groundOf, inOrder, placesOf } from "./place.ts";
-import { inSentence, isTurn, type Of, quoteOf, type Said, talkOf } from "./said.ts";
+import { inSentence, isTurn, lettersOf, type Of, quoteOf, type Said, talkOf } from "./said.ts";
 import { marksIn } from "./scan.ts";
 import { senseOf } from "./sense.ts";
 import { speechOf } from "./speech.ts";
@@ -47,10 +49,26 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
     gaps: gapsOf(ground, rows),
     readings: readingsOf(ground),
     measuredFrom: axis.measuredFrom,
+    said: saidLines(transcript.cues),
     setAside: setAsideIn(ground),
     mainCounter: axis.measuredFrom === "main" ? 0 : said,
     problems: [...transcript.problems, ...askedIn(ground)],
   };
+}
+
+/** The cues as they follow one another in what was said: one space between two. */
+function saidLines(cues: readonly Cue[]): SaidLine[] {
+  let from = 0;
+  return cues.map(({ text, start }): SaidLine => {
+    const line = {
+      from,
+      to: from + text.length,
+      text,
+      second: start === null ? null : start / 1000,
+    };
+    from = line.to + 1;
+    return line;
+  });
 }
 
 /** Where the speaker said that the camera is at the main. */
@@ -109,6 +127,7 @@ function draftOf(ground: Ground, row: Heard, nth: number): Draft {
     fitting: row.fitting,
     videoSecond: secondOf(row.mark),
     quote,
+    span: lettersOf(ground.talk, ...row.clauses),
     hedges: row.hedges,
     aboutRecord: row.aboutRecord,
     note: row.notes.join("; "),
@@ -197,9 +216,9 @@ function gapOf(ground: Ground, row: Heard, cause: ObscuredBy): DraftGap[] {
   const { counter, toCounter } = row.place;
   if (counter === null || toCounter === null) return [];
   const quote = quoteOf(ground.talk, ...row.clauses);
-  return [
-    { key: keyOf(`gap ${row.mark.from} ${quote}`), fromCounter: counter, toCounter, cause, quote },
-  ];
+  const span = lettersOf(ground.talk, ...row.clauses);
+  const key = keyOf(`gap ${row.mark.from} ${quote}`);
+  return [{ key, fromCounter: counter, toCounter, cause, quote, span }];
 }
 
 function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
@@ -213,11 +232,11 @@ function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
     const ends = inOrder(place?.counter ?? null, place?.toCounter ?? null);
     if (!range || ends.counter === null || ends.toCounter === null) return [];
     if (wet.some((gap) => gap.fromCounter === ends.counter)) return [];
-    const quote = quoteOf(
-      ground.talk,
+    const clauses = [
       Math.min(mark.clause, range.clause),
       Math.max(mark.clause, range.clause),
-    );
+    ] as const;
+    const quote = quoteOf(ground.talk, ...clauses);
     const cause = isTurn(mark, "unrecorded") ? "not-recorded" : "not-in-view";
     return [
       {
@@ -226,6 +245,7 @@ function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
         toCounter: ends.toCounter,
         cause,
         quote,
+        span: lettersOf(ground.talk, ...clauses),
       },
     ];
   });

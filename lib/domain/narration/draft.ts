@@ -47,12 +47,27 @@ export interface Draft {
   readonly videoSecond: number | null;
   /** The words that it rests on, as they stand in the text. */
   readonly quote: string;
+  /** Where these stand in what was said (`DraftLog.said`). */
+  readonly span: TextSpan;
   /** Hedges as spoken: `maybe`, `looks like`. */
   readonly hedges: readonly string[];
   /** What was said about the record here: `not on the card`. */
   readonly aboutRecord: string;
   /** The rest in plain words, for the note. */
   readonly note: string;
+}
+
+/** A stretch of a text, by its letters. */
+export interface TextSpan {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A piece of what was said in one go, as the transcript has it. */
+export interface SaidLine extends TextSpan {
+  readonly text: string;
+  /** Null in text without times. */
+  readonly second: number | null;
 }
 
 /** A stretch that could not be seen, as spoken. */
@@ -62,6 +77,7 @@ export interface DraftGap {
   readonly toCounter: Cft;
   readonly cause: ObscuredBy;
   readonly quote: string;
+  readonly span: TextSpan;
 }
 
 /** A number that was spoken and is no place, with why. */
@@ -98,6 +114,8 @@ export interface DraftLog {
   readonly readings: readonly SpokenReading[];
   /** What the footages are measured from, by the talk; by the run where the talk leaves it open. */
   readonly measuredFrom: FootageFrom;
+  /** All that was said, piece by piece, in the order of speaking. */
+  readonly said: readonly SaidLine[];
   /** Numbers that are no place. */
   readonly setAside: readonly SetAside[];
   /** The footage at the main connection, where the speaker said that the camera is there. */

@@ -105,9 +105,14 @@ export function inSentence(talk: Talk, sentence: number): readonly Said[] {
 
 /** What stood in the text from one clause to another, as it was written. */
 export function quoteOf(talk: Talk, fromClause: number, toClause: number): string {
-  const { spoken, words } = talk.speech;
+  const { from, to } = lettersOf(talk, fromClause, toClause);
+  return talk.speech.spoken.slice(from, to).trim();
+}
+
+/** Where the words from one clause to another stand in what was said, by its letters. */
+export function lettersOf(talk: Talk, fromClause: number, toClause: number): Span {
+  const { words } = talk.speech;
   const last = Math.min(toClause, talk.spans.length - 1);
   const from = words[spanAt(talk, fromClause).from]?.from ?? 0;
-  const to = words[spanAt(talk, last).to - 1]?.to ?? from;
-  return spoken.slice(from, to).trim();
+  return { from, to: words[spanAt(talk, last).to - 1]?.to ?? from };
 }

@@ -232,6 +232,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: (db) => [LINE, id(db, of("narrations")), { accept: [], drop: ["none"] }],
   },
   takeBackDraftAction: { args: (db) => [LINE, id(db, of("narrations")), "none"] },
+  measureFromMainAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
   setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
   addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
   addRunAction: onLine({

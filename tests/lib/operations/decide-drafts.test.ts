@@ -6,6 +6,7 @@ import type { Narration } from "#lib/domain/narration/narration.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { decideDrafts } from "#lib/operations/decide-drafts.ts";
+import { measureFromMain } from "#lib/operations/measure-from-main.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { setPicture } from "#lib/operations/set-picture.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
@@ -83,6 +84,42 @@ test("decideDrafts() takes how bad it is, how much of the bore it takes, and wha
     uncertainty: toTenth(heavy.slack),
   });
   expect(file().observations[0]?.note).toMatch(/beyond what was said, ± \d+\.\d ft/);
+});
+
+test("decideDrafts() keeps a row that moved with a mended one as worked out", () => {
+  const { act, at, file, keyOf } = aDesk();
+  const accept = [{ key: keyOf("roots"), fields: { counter: 6_310 }, moved: true }];
+  must(decideDrafts(act, { ...at, accept, drop: [] }));
+  expect(file().observations[0]).toMatchObject({ counter: 6_310, reading: "between" });
+  const spoken = [{ key: keyOf("twenty four"), fields: { counter: 2_500 }, moved: true }];
+  must(decideDrafts(act, { ...at, accept: spoken, drop: [] }));
+  expect(file().observations.find(({ kind }) => kind === "tie-in")).toMatchObject({
+    counter: 2_500,
+    reading: "read",
+  });
+});
+
+test("footages from the main enter a log only once its run is measured from there", () => {
+  const act = anAct(aDb());
+  const lineId = anOpenLine(act);
+  addRows(act, { lineId, table: "runs" }, [aRun("run", { looks: "downstream" })]);
+  const text =
+    "0:00 In the main, zero, coming back.\n0:30 Ten feet from the main, wye on the left.";
+  const { narrationId } = must(addNarration(act, { lineId, runId: "run", text }));
+  const logNow = () => logOf(fileOf(act, lineId), { runId: "run", text });
+  const key = logNow().drafts[0]?.key ?? "";
+  const decide = () =>
+    decideDrafts(act, { lineId, narrationId, accept: [{ key, fields: {} }], drop: [] });
+  expect(logNow().measuredFrom).toBe("main");
+  expect(decide()).toMatchObject({ ok: false, error: { path: `${key}.counter` } });
+  must(measureFromMain(act, { lineId, runId: "run" }));
+  expect(fileOf(act, lineId).runs[0]?.measuredFrom).toBe("main");
+  must(decide());
+  expect(fileOf(act, lineId).observations[0]).toMatchObject({ kind: "tie-in", counter: 1_000 });
+  expect(measureFromMain(act, { lineId, runId: "run" })).toMatchObject({
+    ok: false,
+    error: { reason: "in-use" },
+  });
 });
 
 test("decideDrafts() takes what a person mended; a corrected counter counts as read", () => {

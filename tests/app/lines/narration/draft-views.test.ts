@@ -2,6 +2,8 @@ import { expect, test } from "vitest";
 import { SEEN_COLUMNS } from "#app/lines/[lineId]/camera/narration/_draft-columns.ts";
 import { draftViews } from "#app/lines/[lineId]/camera/narration/_draft-views.ts";
 import { readDraft, readDrafts } from "#app/lines/[lineId]/camera/narration/_mended.ts";
+import { movedViews } from "#app/lines/[lineId]/camera/narration/_moved-views.ts";
+import { saidParts } from "#app/lines/[lineId]/camera/narration/_said-pieces.ts";
 import type { Draft, DraftGap } from "#lib/domain/narration/draft.ts";
 import { aGap, anObservation } from "../../../support/file.ts";
 
@@ -26,6 +28,7 @@ function aDraft(key: string, overrides: Partial<Draft> = {}): Draft {
     fitting: "unknown",
     videoSecond: 178,
     quote: `words of ${key}`,
+    span: { from: 0, to: 10 },
     hedges: [],
     aboutRecord: "",
     note: "",
@@ -39,6 +42,7 @@ const GAP: DraftGap = {
   toCounter: 5_760,
   cause: "under-water",
   quote: "under water",
+  span: { from: 20, to: 31 },
 };
 
 const EMPTY = { observations: [], gaps: [] };
@@ -113,4 +117,59 @@ test("readDrafts() gives the ticked open rows that can be accepted, and counts t
   expect(read.good.map(({ key }) => key)).toEqual(["a", "g"]);
   expect(read.good[0]?.fields).toMatchObject({ counter: 3_000 });
   expect(read.good[1]?.fields).toMatchObject({ fromCounter: 5_160, cause: "under-water" });
+});
+
+test("only what was spoken there, without a hedge, is sure", () => {
+  const drafts = [
+    aDraft("a"),
+    aDraft("b", { hedges: ["maybe"] }),
+    aDraft("c", { reading: "between", slack: 300 }),
+    aDraft("d", { slack: 100 }),
+    aDraft("e", { counter: null }),
+    aDraft("f", { reading: "beyond", slack: 300 }),
+  ];
+  const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
+  expect(seen.filter(({ sure }) => sure).map(({ key }) => key)).toEqual(["a"]);
+  expect(seen[5]?.marks).toEqual(["beyond what was said ± 3.0 ft"]);
+});
+
+test("saidParts() cuts each line where the words of a row begin or end, and loses none", () => {
+  const lines = [
+    { from: 0, to: 22, text: "wye left, under water ", second: 61.4 },
+    { from: 23, to: 31, text: "the end.", second: null },
+  ];
+  const views = [
+    { key: "a", span: { from: 0, to: 8 } },
+    { key: "b", span: { from: 4, to: 26 } },
+  ];
+  const parts = saidParts(lines, views);
+  expect(parts.map(({ time }) => time)).toEqual(["1:01", ""]);
+  expect(parts.map(({ pieces }) => pieces.map(({ text }) => text).join(""))).toEqual(
+    lines.map(({ text }) => text),
+  );
+  expect(parts[0]?.pieces.map(({ text, keys }) => [text, keys])).toEqual([
+    ["wye ", ["a"]],
+    ["left", ["a", "b"]],
+    [", under water ", ["b"]],
+  ]);
+});
+
+test("movedViews() moves the open rows beside a distance that was typed over", () => {
+  const place = (second: number, counter: number, reading: "read" | "between") => ({
+    ...{ videoSecond: second, counter, reading },
+  });
+  const drafts = [
+    aDraft("a", place(0, 1_000, "read")),
+    aDraft("b", place(30, 1_500, "between")),
+    aDraft("c", place(60, 2_000, "read")),
+  ];
+  const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
+  const readings = [
+    { counter: 1_000, videoSecond: 0, quote: "" },
+    { counter: 2_000, videoSecond: 60, quote: "" },
+  ];
+  const { views, moved } = movedViews(seen, readings, { c: { counter: "24" } });
+  expect([...moved]).toEqual(["b"]);
+  expect(views.map(({ texts }) => texts["counter"])).toEqual(["10.0", "17.0", "20.0"]);
+  expect(movedViews(seen, readings, { c: { counter: "no" } }).moved.size).toBe(0);
 });

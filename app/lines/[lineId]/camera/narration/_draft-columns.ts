@@ -1,4 +1,6 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { TextSpan } from "#lib/domain/narration/draft.ts";
+import type { PlacedRow } from "#lib/domain/narration/moved.ts";
 import type { DraftDecision } from "#lib/domain/narration/narration.ts";
 import { GAP_COLUMNS, OBSERVATION_COLUMNS } from "../_columns.ts";
 
@@ -13,6 +15,12 @@ export interface DraftView {
   readonly marks: readonly string[];
   /** The counter was spoken, not worked out. */
   readonly readOut: boolean;
+  /** Spoken there, without a hedge: nothing in it asks for a second look. */
+  readonly sure: boolean;
+  /** Where its words stand in what was said. */
+  readonly span: TextSpan;
+  /** Where it is and when it was told, for what moves with a mended distance. */
+  readonly place: Omit<PlacedRow, "key">;
   readonly decided: DecidedView | null;
 }
 

@@ -39,7 +39,10 @@ function seenView(
     time: draft.videoSecond === null ? "" : formatCell(VIDEO, draft.videoSecond),
     texts: textsOf(SEEN_COLUMNS, drafted),
     marks: marksOf(draft),
-    readOut: draft.reading === "read" && draft.counter !== null,
+    readOut: isReadOut(draft),
+    sure: isReadOut(draft) && draft.hedges.length === 0 && draft.slack === 0,
+    span: draft.span,
+    place: { counter: draft.counter, second: draft.videoSecond, reading: draft.reading },
     decided: decidedView(decision, {
       there: became !== undefined,
       words: seenWords(textsOf(SEEN_COLUMNS, became ?? drafted)),
@@ -62,11 +65,18 @@ function unseenView(
     texts: textsOf(UNSEEN_COLUMNS, drafted),
     marks: [],
     readOut: true,
+    sure: true,
+    span: draft.span,
+    place: { counter: null, second: null, reading: "read" },
     decided: decidedView(decision, {
       there: became !== undefined,
       words: unseenWords(texts),
     }),
   };
+}
+
+function isReadOut({ reading, counter }: Draft): boolean {
+  return reading === "read" && counter !== null;
 }
 
 function decidedView(
@@ -91,6 +101,7 @@ function marksOf({ counter, reading, slack, hedges, aboutRecord }: Draft): strin
   const marks = hedges.map((hedge) => `“${hedge}”`);
   if (counter === null) marks.unshift("no distance said");
   else if (reading === "between") marks.unshift(`worked out by time${off}`);
+  else if (reading === "beyond") marks.unshift(`beyond what was said${off}`);
   else if (off !== "") marks.unshift(`said as${off}`);
   if (aboutRecord !== "") marks.push(`of the record: “${aboutRecord}”`);
   return marks;

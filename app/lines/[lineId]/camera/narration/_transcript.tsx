@@ -5,12 +5,12 @@ import { db } from "#app/_db.ts";
 import { dayAt } from "#lib/domain/calendar/days.ts";
 import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import { plainFeet } from "#lib/domain/line/station.ts";
-import type { DraftLog, TranscriptProblem } from "#lib/domain/narration/draft.ts";
+import type { DraftLog, SetAside, TranscriptProblem } from "#lib/domain/narration/draft.ts";
 import type { Narration } from "#lib/domain/narration/narration.ts";
 import type { Anchor, Run } from "#lib/domain/run/run.ts";
 import { officeZone } from "#lib/operations/office-day.ts";
 import { counted } from "../../_names.ts";
-import { tieAtMainAction } from "./actions.ts";
+import { measureFromMainAction, tieAtMainAction } from "./actions.ts";
 import styles from "./narration.module.css";
 
 const SHOWN = 5;
@@ -76,6 +76,55 @@ export function AtMain({
   );
 }
 
+/** The speaker measures from the main, and the run as it was entered does not. */
+export function MeasuredFromMain({
+  lineId,
+  run,
+  log,
+}: {
+  readonly lineId: string;
+  readonly run: Run;
+  readonly log: DraftLog;
+}) {
+  if (log.measuredFrom === run.measuredFrom || log.measuredFrom !== "main") return null;
+  return (
+    <NoticeBox kind="caution" title="The speaker gives feet from the main.">
+      <ActionForm action={measureFromMainAction.bind(null, lineId, run.id)}>
+        <p>
+          {run.name} is entered as measured from where the camera went in. Nothing drafted here can
+          go into its log until it is measured from the main too.
+        </p>
+        <div>
+          <SubmitButton pendingWord="Saving …" quiet>
+            Measure {run.name} from the main
+          </SubmitButton>
+        </div>
+      </ActionForm>
+    </NoticeBox>
+  );
+}
+
+/** Numbers that were spoken and are no place, each with why. */
+export function SetAsideNumbers({ setAside }: { readonly setAside: readonly SetAside[] }) {
+  if (setAside.length === 0) return null;
+  return (
+    <details>
+      <summary>{counted(setAside.length, "number")} set aside, none of them a distance</summary>
+      <ul className={styles["aside"]}>
+        {setAside.map(({ words, why, second }, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the same words may be said twice
+          <li key={at}>
+            “{words}”: {why}
+            {second === null
+              ? ""
+              : `, at ${Math.floor(second / 60)}:${String(second % 60).padStart(2, "0")}`}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 /** A text that says nothing of a log, or no distance. */
 export function NothingDrafted({ log }: { readonly log: DraftLog }) {
   const { drafts, gaps, readings } = log;
@@ -110,7 +159,7 @@ export function Transcript({
   const { text, addedBy, addedAt } = narration;
   return (
     <details open={problems.length > SHOWN}>
-      <summary>The words as they were brought in</summary>
+      <summary>The text as it was brought in, line by line</summary>
       <p className="muted">
         By {addedBy} on {formatDate(dayAt(addedAt, officeZone(db())))}. They are kept as they are.
       </p>

@@ -7,6 +7,7 @@ import { requireAct } from "#app/_session.ts";
 import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { type Accepted, decideDrafts } from "#lib/operations/decide-drafts.ts";
+import { measureFromMain } from "#lib/operations/measure-from-main.ts";
 import { takeBackDraft } from "#lib/operations/take-back-draft.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { appendRows } from "../../_append-rows.ts";
@@ -94,4 +95,17 @@ export async function tieAtMainAction(
     note: "as said while the camera ran",
   };
   return appendRows(act, { lineId, table: "anchors", rows: [row] }, { form, words: "Tied." });
+}
+
+/** Says that a run is measured from the main, as its technician measures. */
+export async function measureFromMainAction(
+  lineId: string,
+  runId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("record-the-field");
+  const measured = measureFromMain(act, { lineId, runId });
+  if (measured.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(measured, { words: "Measured from the main.", form });
 }

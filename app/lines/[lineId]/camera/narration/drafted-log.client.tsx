@@ -1,14 +1,18 @@
 "use client";
 
-import { useState, useTransition } from "react";
+import { useEffect, useRef, useState, useTransition } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { type TypedRow, TypedTable } from "#app/_components/typed-table.client.tsx";
+import type { SpokenReading } from "#lib/domain/narration/draft.ts";
 import { counted } from "../../_names.ts";
 import { type DraftView, SEEN_COLUMNS, UNSEEN_COLUMNS } from "./_draft-columns.ts";
 import { seenWords, unseenWords } from "./_draft-words.ts";
 import { readDrafts } from "./_mended.ts";
+import { movedViews } from "./_moved-views.ts";
+import type { SaidPart } from "./_said-pieces.ts";
 import { decideDraftsAction, takeBackDraftAction } from "./actions.ts";
 import styles from "./narration.module.css";
+import { SaidWords } from "./said-words.client.tsx";
 import { type Mending, useMending } from "./use-mending.ts";
 
 interface DraftedLogProps {
@@ -16,31 +20,71 @@ interface DraftedLogProps {
   readonly narrationId: string;
   readonly seen: readonly DraftView[];
   readonly unseen: readonly DraftView[];
+  readonly parts: readonly SaidPart[];
+  readonly readings: readonly SpokenReading[];
   readonly readOnly: boolean;
 }
 
 /**
- * The drafted rows to look over: each with the words it rests on, mended in place, ticked, and taken
- * into the log together. What was decided stays in its place and can be taken back.
+ * What was said beside the rows drafted from it: each with the words it rests on, which are lit when
+ * it is chosen, mended in place, ticked, and taken into the log together. What was decided stays in
+ * its place and can be taken back.
  */
 export function DraftedLog(props: DraftedLogProps) {
-  const { lineId, narrationId, seen, unseen, readOnly } = props;
+  const { lineId, narrationId, unseen, parts, readings, readOnly } = props;
   const mending = useMending(narrationId);
   const [said, setSaid] = useState("");
-  if (seen.length + unseen.length === 0) return null;
-  const shared = { lineId, narrationId, readOnly, mending, onSaid: setSaid };
+  const [chosen, setChosen] = useState("");
+  const rows = useRef<HTMLDivElement>(null);
+  const { views: seen, moved } = movedViews(props.seen, readings, mending.edits);
+  const shared = { lineId, narrationId, readOnly, mending, chosen, onSaid: setSaid };
+
+  /** Choosing words brings their row into view; choosing a row is going into it. */
+  function choose(key: string) {
+    setChosen(key);
+    const row = rows.current?.querySelector(`[data-row="${CSS.escape(key)}"]`);
+    row?.scrollIntoView({ block: "nearest" });
+  }
+
+  useEffect(() => {
+    const box = rows.current;
+    const follow = ({ target }: Event) => {
+      const row = target instanceof Element ? target.closest("[data-row]") : null;
+      const key = row?.getAttribute("data-row");
+      if (key) setChosen(key);
+    };
+    box?.addEventListener("focusin", follow);
+    box?.addEventListener("click", follow);
+    return () => {
+      box?.removeEventListener("focusin", follow);
+      box?.removeEventListener("click", follow);
+    };
+  }, []);
+
   return (
     <>
-      {seen.length === 0 ? null : (
-        <DraftTable label="Drafted rows" views={seen} columns={SEEN_COLUMNS} {...shared} />
-      )}
-      {unseen.length === 0 ? null : (
-        <div className="stack-tight">
-          <h3>Could not see, as said</h3>
-          <DraftTable label="Drafted gaps" views={unseen} columns={UNSEEN_COLUMNS} {...shared} />
+      <div className={styles["sides"]}>
+        <SaidWords parts={parts} chosen={chosen} onChoose={choose} />
+        <div ref={rows} className="stack">
+          {seen.length === 0 ? null : (
+            <DraftTable label="Drafted rows" views={seen} columns={SEEN_COLUMNS} {...shared} />
+          )}
+          {unseen.length === 0 ? null : (
+            <div className="stack-tight">
+              <h3>Could not see, as said</h3>
+              <DraftTable
+                label="Drafted gaps"
+                views={unseen}
+                columns={UNSEEN_COLUMNS}
+                {...shared}
+              />
+            </div>
+          )}
         </div>
+      </div>
+      {readOnly || seen.length + unseen.length === 0 ? null : (
+        <Bar {...props} seen={seen} moved={moved} mending={mending} said={said} onSaid={setSaid} />
       )}
-      {readOnly ? null : <Bar {...props} mending={mending} said={said} onSaid={setSaid} />}
     </>
   );
 }
@@ -53,6 +97,8 @@ interface TableProps {
   readonly columns: readonly GridColumn[];
   readonly readOnly: boolean;
   readonly mending: Mending;
+  /** Key of the row whose words are lit; empty where none is. */
+  readonly chosen: string;
   readonly onSaid: (words: string) => void;
 }
 
@@ -72,12 +118,12 @@ function DraftTable({ label, views, columns, mending, ...props }: TableProps) {
 
 function rowOf(
   view: DraftView,
-  { columns, mending, readOnly, ...props }: Omit<TableProps, "label" | "views">,
+  { columns, mending, readOnly, chosen, ...props }: Omit<TableProps, "label" | "views">,
 ): TypedRow {
   const { key, quote, decided } = view;
   const { texts, problems } = mending.read(view, columns);
   const ticked = mending.ticked.has(key);
-  const shared = { key, name: `“${quote}”`, texts, problems };
+  const shared = { key, name: `“${quote}”`, texts, problems, lit: key === chosen };
   if (decided !== null || readOnly)
     return { ...shared, mark: "", still: <Still view={view} readOnly={readOnly} {...props} /> };
   return {
@@ -155,16 +201,18 @@ function Still({
   );
 }
 
-/** What is done with the ticked rows. */
+/** What is done with the ticked rows, and with all that ask for no second look. */
 function Bar({
   lineId,
   narrationId,
   seen,
   unseen,
+  moved,
   mending,
   said,
   onSaid,
 }: DraftedLogProps & {
+  readonly moved: ReadonlySet<string>;
   readonly mending: Mending;
   readonly said: string;
   readonly onSaid: (words: string) => void;
@@ -173,23 +221,26 @@ function Bar({
   const open = [...seen, ...unseen].filter(({ decided }) => decided === null);
   const ticked = open.filter(({ key }) => mending.ticked.has(key));
   const readOut = open.filter(({ readOut: read }) => read);
+  const sure = open.filter((view) => view.sure);
 
-  function decide(as: "accept" | "drop") {
-    if (working || ticked.length === 0) return;
-    const read = readDrafts({ seen, unseen }, mending);
-    const accept = as === "accept" ? read.good : [];
-    const drop = as === "drop" ? ticked.map(({ key }) => key) : [];
-    if (accept.length + drop.length === 0) return onSaid(leftWords(read.wrong));
+  function accept(keys: ReadonlySet<string>) {
+    const { good, wrong } = readDrafts({ seen, unseen }, { edits: mending.edits, ticked: keys });
+    const rows = good.map((each) => ({ ...each, moved: moved.has(each.key) }));
+    if (rows.length === 0) return onSaid(leftWords(wrong));
+    decide({ accept: rows, drop: [] }, `${rows.length} accepted. ${leftWords(wrong)}`.trim());
+  }
+
+  function decide(decisions: Parameters<typeof decideDraftsAction>[2], done: string) {
+    if (working) return;
     begin(async () => {
-      const decided = await decideDraftsAction(lineId, narrationId, { accept, drop });
+      const decided = await decideDraftsAction(lineId, narrationId, decisions);
       if (!decided.ok) {
         const { message, key, field } = decided.error;
         mending.find(key, field, message);
         return onSaid(message);
       }
-      mending.settle([...accept.map(({ key }) => key), ...drop]);
-      const done = as === "accept" ? `${accept.length} accepted.` : `${drop.length} dropped.`;
-      onSaid(as === "accept" ? `${done} ${leftWords(read.wrong)}`.trim() : done);
+      mending.settle([...decisions.accept.map(({ key }) => key), ...decisions.drop]);
+      onSaid(done);
     });
   }
 
@@ -205,15 +256,26 @@ function Bar({
         type="button"
         className="button button-main"
         aria-disabled={working || ticked.length === 0}
-        onClick={() => decide("accept")}
+        onClick={() => ticked.length === 0 || accept(new Set(ticked.map(({ key }) => key)))}
       >
         {working ? "Saving …" : acceptWords(ticked.length)}
       </button>
       <button
         type="button"
         className="button"
+        aria-disabled={working || sure.length === 0}
+        onClick={() => sure.length === 0 || accept(new Set(sure.map(({ key }) => key)))}
+      >
+        Accept all that are sure ({sure.length})
+      </button>
+      <button
+        type="button"
+        className="button"
         aria-disabled={working || ticked.length === 0}
-        onClick={() => decide("drop")}
+        onClick={() =>
+          ticked.length === 0 ||
+          decide({ accept: [], drop: ticked.map(({ key }) => key) }, `${ticked.length} dropped.`)
+        }
       >
         Drop
       </button>

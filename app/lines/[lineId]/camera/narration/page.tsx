@@ -13,7 +13,15 @@ import { lineFileOf } from "../../_file.ts";
 import { counted } from "../../_names.ts";
 import type { DraftView } from "./_draft-columns.ts";
 import { draftViews } from "./_draft-views.ts";
-import { AtMain, NothingDrafted, Transcript, TranscriptProblems } from "./_transcript.tsx";
+import { saidParts } from "./_said-pieces.ts";
+import {
+  AtMain,
+  MeasuredFromMain,
+  NothingDrafted,
+  SetAsideNumbers,
+  Transcript,
+  TranscriptProblems,
+} from "./_transcript.tsx";
 import { DraftedLog } from "./drafted-log.client.tsx";
 import { NarrationForm } from "./narration-form.tsx";
 
@@ -79,7 +87,10 @@ function OneNarration({ narration, ...part }: NarrationPart & { readonly narrati
     <Section title="The log, as drafted from it" note={draftedWords(log)}>
       <TranscriptProblems text={narration.text} problems={log.problems} />
       {mayRecord ? (
-        <AtMain lineId={lineId} run={run} anchors={file.anchors} counter={log.mainCounter} />
+        <>
+          <MeasuredFromMain lineId={lineId} run={run} log={log} />
+          <AtMain lineId={lineId} run={run} anchors={file.anchors} counter={mainSaid(log)} />
+        </>
       ) : null}
       <NothingDrafted log={log} />
       <DraftedLog
@@ -87,11 +98,19 @@ function OneNarration({ narration, ...part }: NarrationPart & { readonly narrati
         narrationId={narration.id}
         seen={seen}
         unseen={unseen}
+        parts={saidParts(log.said, [...seen, ...unseen])}
+        readings={log.readings}
         readOnly={!mayRecord}
       />
+      <SetAsideNumbers setAside={log.setAside} />
       <Transcript narration={narration} problems={log.problems} />
     </Section>
   );
+}
+
+/** Where the talk measures from the main itself, there is no footage to tie. */
+function mainSaid({ measuredFrom, mainCounter }: DraftLog): number | null {
+  return measuredFrom === "main" ? null : mainCounter;
 }
 
 function NoRun({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
