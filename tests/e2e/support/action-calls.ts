@@ -233,6 +233,9 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   takeBackDraftAction: { args: (db) => [LINE, id(db, of("narrations")), "none"] },
   measureFromMainAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  noteEntryAction: {
+    args: (db) => [LINE, id(db, of("narrations")), "none", IDLE, aForm({ entryId: "none" })],
+  },
   setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
   addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
   addRunAction: onLine({

@@ -1,17 +1,19 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { logOf, mainCounterOf } from "#lib/domain/file/narration-log.ts";
+import { entrySpokenOf } from "#lib/domain/file/record-said.ts";
 import { toTenth } from "#lib/domain/line/station.ts";
 import type { Narration } from "#lib/domain/narration/narration.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { decideDrafts } from "#lib/operations/decide-drafts.ts";
 import { measureFromMain } from "#lib/operations/measure-from-main.ts";
+import { noteEntry } from "#lib/operations/note-entry.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { setPicture } from "#lib/operations/set-picture.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { takeBackDraft } from "#lib/operations/take-back-draft.ts";
-import { anAnchor, anObservation, aRun } from "../../support/file.ts";
+import { anAnchor, anEntry, anObservation, aRecord, aRun } from "../../support/file.ts";
 import { aDb, addRows, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
 
 const TEXT = `0:00 we're in at the cleanout, counter zero
@@ -297,4 +299,36 @@ test("mainCounterOf() goes on foot for foot below the lowest anchor; null where 
   expect(mainCounterOf(down, torn)).toBeNull();
   const back = aRun("run", { looks: "downstream", measuredFrom: "main" });
   expect(mainCounterOf(back, [])).toBe(0);
+});
+
+test("noteEntry() keeps what was said about the record with the entry that it speaks of, once", () => {
+  const { act, lineId, at, file, log, keyOf } = aDesk(
+    TEXT.replace("not on the card", "card has it at twenty one"),
+  );
+  addRows(act, { lineId, table: "records" }, [aRecord("card")]);
+  const entries = [
+    anEntry("far", { recordId: "card", distance: 7_450 }),
+    anEntry("near", { recordId: "card", distance: 2_150 }),
+  ];
+  addRows(act, { lineId, table: "entries" }, entries);
+  const key = keyOf("twenty four");
+  const draft = log.drafts.find((each) => each.key === key);
+  expect(draft && entrySpokenOf(file().entries, draft)?.id).toBe("near");
+  const note = { ...at, key, entryId: "near" };
+  must(noteEntry(act, note));
+  expect(file().entries.find(({ id }) => id === "near")?.note).toContain(
+    "said while the camera ran: “card has it at twenty one”",
+  );
+  expect(noteEntry(act, note)).toMatchObject({ ok: false, error: { reason: "already-there" } });
+  expect(noteEntry(act, { ...note, key: "none" })).toMatchObject({ ok: false });
+});
+
+test("words that deny the record, and name no distance of their own, speak of no entry", () => {
+  const said = { aboutRecord: "not on the card", fromMain: 2_000 };
+  const entries = [anEntry("e", { distance: 2_000 })];
+  expect(entrySpokenOf(entries, said)).toBeNull();
+  expect(entrySpokenOf(entries, { ...said, aboutRecord: "that's on the card" })?.id).toBe("e");
+  expect(
+    entrySpokenOf(entries, { ...said, aboutRecord: "on the card", fromMain: 9_000 }),
+  ).toBeNull();
 });

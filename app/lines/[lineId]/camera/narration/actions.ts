@@ -8,6 +8,7 @@ import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { type Accepted, decideDrafts } from "#lib/operations/decide-drafts.ts";
 import { measureFromMain } from "#lib/operations/measure-from-main.ts";
+import { noteEntry } from "#lib/operations/note-entry.ts";
 import { takeBackDraft } from "#lib/operations/take-back-draft.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { appendRows } from "../../_append-rows.ts";
@@ -108,4 +109,19 @@ export async function measureFromMainAction(
   const measured = measureFromMain(act, { lineId, runId });
   if (measured.ok) revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(measured, { words: "Measured from the main.", form });
+}
+
+/** Keeps what was said about the record with the entry that it speaks of. */
+export async function noteEntryAction(
+  lineId: string,
+  narrationId: string,
+  key: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const entryId = String(form.get("entryId") ?? "");
+  const noted = noteEntry(act, { lineId, narrationId, key, entryId });
+  if (noted.ok) revalidatePath(`/lines/${lineId}`, "layout");
+  return stateOf(noted, { words: "Kept with the entry.", form });
 }

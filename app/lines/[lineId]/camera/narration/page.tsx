@@ -13,6 +13,7 @@ import { lineFileOf } from "../../_file.ts";
 import { counted } from "../../_names.ts";
 import type { DraftView } from "./_draft-columns.ts";
 import { draftViews } from "./_draft-views.ts";
+import { RecordSaid } from "./_record-said.tsx";
 import { saidParts } from "./_said-pieces.ts";
 import {
   AtMain,
@@ -44,7 +45,13 @@ export default async function NarrationPage({
   const run = file.runs.find(({ id }) => id === (wanted ?? file.runs[0]?.id));
   if (run === undefined) return <NoRun lineId={lineId} file={file} />;
   const narrations = file.narrations.filter((each) => each.runId === run.id);
-  const part = { lineId, file, run, mayRecord: may("record-the-field") };
+  const part = {
+    lineId,
+    file,
+    run,
+    mayRecord: may("record-the-field"),
+    mayWork: may("work-the-file"),
+  };
   return (
     <>
       <PageHead
@@ -77,10 +84,11 @@ interface NarrationPart {
   readonly file: LineFile;
   readonly run: Run;
   readonly mayRecord: boolean;
+  readonly mayWork: boolean;
 }
 
 function OneNarration({ narration, ...part }: NarrationPart & { readonly narration: Narration }) {
-  const { lineId, file, run, mayRecord } = part;
+  const { lineId, file, run, mayRecord, mayWork } = part;
   const log = logOf(file, narration);
   const { seen, unseen } = draftViews(file, narration, log);
   return (
@@ -102,6 +110,9 @@ function OneNarration({ narration, ...part }: NarrationPart & { readonly narrati
         readings={log.readings}
         readOnly={!mayRecord}
       />
+      {mayWork ? (
+        <RecordSaid lineId={lineId} narrationId={narration.id} file={file} log={log} />
+      ) : null}
       <SetAsideNumbers setAside={log.setAside} />
       <Transcript narration={narration} problems={log.problems} />
     </Section>
