@@ -334,7 +334,8 @@ function workedOut(ground: Ground, mark: Said): Place {
 function isStart({ talk, track }: Ground, mark: Said): boolean {
   const first = talk.speech.words[0]?.time ?? null;
   const soon = mark.time === null || first === null || mark.time - first <= START;
-  if (mark.what === "material" && isFirstFeet(talk, mark)) return true;
+  if (mark.what === "material" && (isFirstFeet(talk, mark) || isThroughout(talk, mark)))
+    return true;
   const words = wordsOf(talk, 0, mark.to);
   const atZero = track.points.every(({ at, counter }) => at > mark.at || counter === 0);
   const changes = inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
@@ -352,6 +353,14 @@ function isFirstFeet(talk: Talk, mark: Said): boolean {
       other.distance.kind === "extent" &&
       /\bfirst$/.test(wordsOf(talk, other.from - 1, other.from)),
   );
+}
+
+/** `six inch clay all the way`: told of the whole run, where no other material was. */
+function isThroughout(talk: Talk, mark: Said): boolean {
+  const words = clauseWords(talk, mark.clause);
+  if (!/\b(all the way|throughout|the whole way|the whole run|entire run)$/.test(words))
+    return false;
+  return talk.said.every((other) => other.what !== "material" || other.at >= mark.at);
 }
 
 const START = 30_000;

@@ -64,27 +64,26 @@ export function whyNoDistance(n: NumberAt): string | null {
   return own ?? paired(n);
 }
 
-/** `fifty or sixty years`, `30 to 40 percent`: the first is what the second is. */
+/** `fifty or sixty years`, `ten, fifteen percent`: the first is what the second is. */
 function paired(n: NumberAt): string | null {
-  const found = /^(or|to|and|maybe|through) (.*)$/.exec(n.follow);
+  const found = /^(or|to|and|maybe|through|,)( maybe| or)? (.*)$/.exec(n.follow);
   if (!found || n.unit) return null;
-  const words = (found[2] ?? "").split(" ");
+  const [, joint = "", , rest = ""] = found;
+  const words = rest.split(" ");
   const second = spokenNumber(words, 0);
   if (!second) return null;
   const follow = words.slice(second.to).join(" ");
-  const other = {
-    ...n,
-    number: second,
-    lead: `${n.lead} ${found[1]}`.trim(),
-    follow,
-    first: false,
-  };
-  return PAIRED.find(([, is]) => is(other))?.[0] ?? null;
+  const lead = `${n.lead} ${joint}`.trim();
+  const other = { ...n, number: second, lead, follow, first: false };
+  // `Eleven, four inch wye`: a comma joins only what is no thing of its own.
+  const roles = joint === "," ? LISTED : PAIRED;
+  return roles.find(([, is]) => is(other))?.[0] ?? null;
 }
 
 const PAIRED = ROLES.filter(([why]) =>
   /time|percentage|money|degrees|bore|size|house|depth|cable/.test(why),
 );
+const LISTED = ROLES.filter(([why]) => /percentage|degrees|length of time/.test(why));
 
 function isReference({ written, lead, follow }: NumberAt): boolean {
   if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;

@@ -264,6 +264,8 @@ function isLeft(words: readonly string[], at: number): boolean {
 function isRight(words: readonly string[], at: number): boolean {
   const before = words[at - 1] ?? "";
   const after = words[at + 1] ?? "";
+  if (/^(tap|wye|tee|saddle|lateral|branch|connection|stub)$/.test(before))
+    return !/^(here|there|at|now|in|where|by|on)$/.test(after);
   if (/^(side|hand)$/.test(after)) return true;
   if (
     /^(at|here|there|past|now|before|after|by|around|next|behind|above|away|along|through|up|where|about|under|beyond|in|near|on|off|below|inside)$/.test(

@@ -51,9 +51,9 @@ const GENERAL =
   /\b(always|usually|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|paid|that's where (the|all the) \w+ (is|are|runs?|goes?|get)|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
 /** What was paid for, and what is to be done. */
 const DEALS = /\b(recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
-/** `Roots come in at the joints`: what such things do, not what is there. */
+/** `Roots come in at the joints`, `when you've got a hole`: what is so whenever it happens. */
 const HABIT =
-  /^(so |well |and |but )?(roots|cracks|bellies|people|trees|joints|taps|grease) (come|go|get|grow|like|love|want|happen|form|do|build)\b/;
+  /^(so |and |but )?when (you|you've|a|it|they|there's|the) |^(so |well |and |but )?(roots|cracks|bellies|people|trees|joints|taps|grease) (come|go|get|grow|like|love|want|happen|form|do|build)\b/;
 /** Words by which somebody points at what is there. */
 const POINTING =
   /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
@@ -73,8 +73,9 @@ function asideSentences(talk: Talk): Set<number> {
     const marks = inSentence(talk, sentence);
     recap = recap || (RECAP.test(text) && isLate(talk, sentence));
     const placed = marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at");
-    const general = GENERAL.test(text) || HABIT.test(text);
-    if (recap || DEALS.test(text) || (general && !placed && !POINTING.test(text)))
+    const habit = HABIT.test(text);
+    const general = habit || GENERAL.test(text);
+    if (recap || DEALS.test(text) || (general && !placed && (habit || !POINTING.test(text))))
       aside.add(sentence);
   }
   return aside;

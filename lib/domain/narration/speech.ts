@@ -43,6 +43,8 @@ interface Piece {
   readonly to: number;
   readonly time: number | null;
   readonly line: number;
+  /** The name of a pipe stands behind it. */
+  readonly size: boolean;
 }
 
 /** What was said, cut into words, clauses, sentences and breaths. */
@@ -144,6 +146,9 @@ function isListLine(text: string): boolean {
   return /^\s*([-•*@]|\d+(\.\d+)?\s)/.test(text);
 }
 
+/** What a size in inches is told of. */
+const PIPE = /^(vcp|pvc|abs|clay|ci|cast|pipe|line|tee|wye|tap|concrete|iron|plastic)\b/i;
+
 /** Words, numbers as they are written, and what cuts a sentence; longest kinds first. */
 const PART = new RegExp(
   [
@@ -183,7 +188,8 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
     const share = found.index / Math.max(1, cue.text.length);
     const from = offset + found.index;
     const time = cue.start === null ? null : Math.round(cue.start + share * (span ?? 0));
-    const piece = { text: part, from, to: from + part.length, time, line: cue.line };
+    const size = PIPE.test(behind);
+    const piece = { text: part, from, to: from + part.length, time, line: cue.line, size };
     // `6 in. Clay` ends a sentence, `6 in. clay` does not.
     const ends = /^(in|ft)\.$/i.test(part) && /^\p{Lu}/u.test(behind);
     return ends ? [piece, "sentence"] : [piece];
@@ -194,7 +200,7 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
 function betweenDigits(text: string, index: number, line: number): Piece | null {
   const dash = /^[-–]$/.test(text[index] ?? "");
   const joins = /\d\s?['’′"”″]?$/.test(text.slice(0, index)) && /^\d/.test(text.slice(index + 1));
-  return dash && joins ? { text: "to", from: -1, to: -1, time: null, line } : null;
+  return dash && joins ? { text: "to", from: -1, to: -1, time: null, line, size: false } : null;
 }
 
 const FILLERS = new Set(["uh", "um", "uhm", "er", "erm", "hmm", "mm", "ah", "eh"]);
@@ -300,7 +306,7 @@ function openingAt(words: readonly Word[], at: number): Break {
 function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word {
   const inText = piece.from >= 0;
   return {
-    text: plainWord(piece.text),
+    text: isInches(piece, before) ? "inch" : plainWord(piece.text),
     from: inText ? piece.from : (before?.to ?? 0),
     to: inText ? piece.to : (before?.to ?? 0),
     time: piece.time ?? before?.time ?? null,
@@ -309,6 +315,11 @@ function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word 
     capital: /^\p{Lu}/u.test(piece.text),
     possessive: /['’]s$/i.test(piece.text),
   };
+}
+
+/** `6 in clay`: a size, cut out as such by what stands around it. */
+function isInches(piece: Piece, before: Word | undefined): boolean {
+  return piece.text === "in" && piece.size && /\d$/.test(before?.text ?? "");
 }
 
 const STRENGTH: readonly Break[] = ["none", "clause", "sentence", "breath"];
