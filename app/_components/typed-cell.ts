@@ -11,3 +11,8 @@ export function cellOf(changes: readonly CellChange[]): string | null {
   const [one, ...more] = changes;
   return one === undefined || more.length > 0 ? null : `${one.key} ${one.column}`;
 }
+
+/** The row of a table that is typed in, as a link points to it. */
+export function rowId(key: string): string {
+  return `row-${key}`;
+}

@@ -8,7 +8,7 @@ import { type GridColumn, UNIT_WORDS } from "./grid/column.ts";
 import { Frame } from "./grid/frame.client.tsx";
 import grid from "./grid/grid.module.css";
 import { ThumbCell } from "./grid/thumb-cell.client.tsx";
-import type { CellChange } from "./typed-cell.ts";
+import { type CellChange, rowId } from "./typed-cell.ts";
 import styles from "./typed-table.module.css";
 import { useLive } from "./use-live.ts";
 import { useNarrow } from "./use-narrow.ts";
@@ -117,7 +117,12 @@ interface TableRowProps extends TypedTableProps {
 function TableRow({ row, ...props }: TableRowProps) {
   if (row.still === undefined) return <OpenRow row={row} {...props} />;
   return (
-    <tr className={styles["still"]} data-row={row.key} data-lit={row.lit === true}>
+    <tr
+      id={rowId(row.key)}
+      className={styles["still"]}
+      data-row={row.key}
+      data-lit={row.lit === true}
+    >
       <td className={`${grid["number"]} ${styles["mark"]}`}>{row.mark}</td>
       <td colSpan={widthOf(props)} className={styles["words"]}>
         {row.still}
@@ -136,6 +141,7 @@ function OpenRow({ row, ...props }: TableRowProps) {
     <Fragment>
       {above ? (
         <tr
+          id={rowId(row.key)}
           className={styles["above"]}
           data-folded={folded}
           data-row={row.key}

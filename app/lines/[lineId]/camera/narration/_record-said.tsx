@@ -20,7 +20,7 @@ export function RecordSaid({ lineId, narrationId, file, log }: RecordSaidProps) 
   if (said.length === 0 || file.entries.length === 0) return null;
   return (
     <details>
-      <summary>{counted(said.length, "word")} about the record, to keep with its entries</summary>
+      <summary>{counted(said.length, "remark")} about the record, to keep with its entries</summary>
       <ul>
         {said.map((draft) => (
           <li key={draft.key}>

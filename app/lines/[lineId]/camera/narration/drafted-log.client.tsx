@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState, useTransition } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { rowId } from "#app/_components/typed-cell.ts";
 import { type TypedRow, TypedTable } from "#app/_components/typed-table.client.tsx";
 import type { SpokenReading } from "#lib/domain/narration/draft.ts";
 import { counted } from "../../_names.ts";
@@ -42,8 +43,7 @@ export function DraftedLog(props: DraftedLogProps) {
   /** Choosing words brings their row into view; choosing a row is going into it. */
   function choose(key: string) {
     setChosen(key);
-    const row = rows.current?.querySelector(`[data-row="${CSS.escape(key)}"]`);
-    row?.scrollIntoView({ block: "nearest" });
+    document.getElementById(rowId(key))?.scrollIntoView({ block: "nearest" });
   }
 
   useEffect(() => {

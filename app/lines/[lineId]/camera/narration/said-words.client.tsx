@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useRef } from "react";
+import { rowId } from "#app/_components/typed-cell.ts";
 import type { SaidPart, SaidPiece } from "./_said-pieces.ts";
 import styles from "./narration.module.css";
 
@@ -52,15 +53,19 @@ function Piece({
 }) {
   if (keys.length === 0) return text;
   const at = keys.indexOf(chosen);
+  const next = keys[(at + 1) % keys.length] ?? "";
   return (
-    <button
-      type="button"
+    <a
+      href={`#${rowId(next)}`}
       className={styles["piece"]}
       data-lit={at !== -1}
-      aria-pressed={at !== -1}
-      onClick={() => onChoose(keys[(at + 1) % keys.length] ?? "")}
+      aria-current={at !== -1}
+      onClick={(event) => {
+        event.preventDefault();
+        onChoose(next);
+      }}
     >
       {text}
-    </button>
+    </a>
   );
 }
