@@ -41,14 +41,21 @@ export function runCoverageOf(file: CoverageFacts): RunCoverage[] {
     return {
       runId: run.id,
       spans: looks.map((look) => ({ from: look.from, to: look.to, state: look.state })),
-      from,
-      to,
+      ...passOf(run, { from, to }),
       sentence: [
         wayWords(run, { from, to, end }),
         ...gapWords(gaps, { converter, end: end ?? Number.POSITIVE_INFINITY }),
       ].join(" "),
     };
   });
+}
+
+/**
+ * Where a run started and ended. One that was pushed to the main before it was pulled back, and whose
+ * end is told as reaching the main, started at the other end of what it looked at.
+ */
+function passOf(run: Run, { from, to }: Pick<Ends, "from" | "to">): Pick<Ends, "from" | "to"> {
+  return isPullBack(run) && run.ended === "reached-main" ? { from: to, to: from } : { from, to };
 }
 
 interface Ends {

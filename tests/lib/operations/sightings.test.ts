@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
+import { reportOn } from "#lib/domain/file/report-on.ts";
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
@@ -24,6 +25,27 @@ describe("saveRows() of what places sightings", () => {
     expect(fileOf(act, lineId).tieIns).toMatchObject([
       { id: tieInId, label: "T1", side: "left", diameter: 4, material: "pvc" },
     ]);
+  });
+
+  test("saveRows() lets places and sides follow how a run is said to have been made", () => {
+    const act = anAct(aDb());
+    const lineId = anOpenLine(act);
+    const said = (rest: object) => {
+      const base = getRevisions(act.db, lineId).runs;
+      must(saveRows(act, { lineId, table: "runs", base, rows: [{ ...RUN_1, ...rest }] }));
+      const file = fileOf(act, lineId);
+      const { stations, tieIns } = reportOn(file, "2026-11-25");
+      return [stations[0]?.station, tieIns[0]?.side, file.tieIns[0]?.side];
+    };
+    said({ looks: "downstream" });
+    const seen = { id: "o1", runId: "r1", kind: "tie-in", counter: 3_150, clock: 9 };
+    addRows(act, { lineId, table: "observations" }, [seen]);
+    expect(said({ looks: "downstream" })).toEqual([null, "right", "right"]);
+    const back = { looks: "downstream", measuredFrom: "main" };
+    expect(said(back)).toEqual([3_150, "right", "right"]);
+    expect(said({ ...back, looks: "upstream" })).toEqual([3_150, "left", "left"]);
+    expect(said({ ...back, selfLeveling: "no" })).toEqual([3_150, "unknown", "unknown"]);
+    expect(said({ ...back, selfLeveling: "yes" })).toEqual([3_150, "right", "right"]);
   });
 
   test("saveRows() of anchors makes one tie-in of what two runs saw", () => {

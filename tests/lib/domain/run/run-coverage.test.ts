@@ -83,6 +83,11 @@ test("runCoverageOf() tells a pull-back as it was made, and covers the same pipe
     "Went in at House cleanout and pulled back, looking downstream, from 0.0 ft to 62.0 ft, where it reached the upper end of the line; its footage is measured from the main. It saw the pipe all along.",
   );
   expect(told?.spans).toEqual([{ from: 0, to: 6_200, state: "seen" }]);
+  expect([told?.from, told?.to]).toEqual([0, 6_200]);
+  // That it reached the main was before it was pulled back: the drawing marks that at the main.
+  const [pushed] = runCoverageOf(aFile({ runs: [{ ...back, ended: "reached-main" }] }));
+  expect([pushed?.from, pushed?.to]).toEqual([6_200, 0]);
+  expect(pushed?.sentence).toContain("from 0.0 ft to 62.0 ft; its footage is measured");
   const torn = { ...back, accessPoint: "" };
   const anchors = [anAnchor("run", { counter: 9_200, station: 0 })];
   expect(runCoverageOf(aFile({ runs: [torn], anchors }))[0]?.sentence).toContain(
