@@ -99,7 +99,10 @@ function wantingPermits(
 ) {
   if (!UNDER_PERMITS.includes(state)) return null;
   const clocks = clocksOf(file, on);
-  const others = permitBars(file, on, tieIns, clocks).map(({ because }) => because);
+  const others = permitBars(file, on, tieIns, clocks)
+    // What is final needs no other permit to be looked at beside it; more work does.
+    .filter(({ isDone }) => state === "working" || !isDone)
+    .map(({ because }) => because);
   const end = ranOut(clocks, permit.id, on);
   const own =
     end === null

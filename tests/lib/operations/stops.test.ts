@@ -13,7 +13,7 @@ import { sendNotices } from "#lib/operations/send-notices.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
-import { aLand, aPermit, aScopeItem } from "#tests/support/file.ts";
+import { aLand, aPermit, aPermitStep, aScopeItem } from "#tests/support/file.ts";
 import { aDesk, addRows, fileOf, measureBranches, must } from "#tests/support/office.ts";
 
 // A line of three houses with a fourth tie-in at 50 ft on no record: an undocumented branch stops
@@ -269,6 +269,25 @@ describe("the permits that the work takes", () => {
     const street = { ...at, permitId: "street" };
     walk(street, "submitted", "issued");
     walk(at, "working");
+  });
+
+  test("stepPermit() has the street looked at after the sewer is final, and begins no more work there", () => {
+    const at = onStreet();
+    const { act, lineId } = at;
+    insertRow(act.db, "permits", { lineId, row: aPermit("street", { kind: "street-use" }) });
+    insertRow(act.db, "permits", { lineId, row: aPermit("more", { kind: "street-use" }) });
+    const street = { ...at, permitId: "street" };
+    const more = { ...at, permitId: "more" };
+    walk(at, "submitted", "issued");
+    for (const each of [street, more]) walk(each, "submitted", "issued");
+    walk(at, "working");
+    walk(street, "working");
+    const row = aPermitStep("closed", "permit", { state: "final", on: act.today });
+    insertRow(act.db, "permitSteps", { lineId, row });
+    expect(step(more, "working")).toMatchObject({
+      error: { detail: expect.stringMatching(/is final, so more work needs another one/) },
+    });
+    walk(street, "inspection-requested");
   });
 
   test("stepPermit() begins no work under a permit that is printed to have expired", () => {
