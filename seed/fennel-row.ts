@@ -19,6 +19,7 @@ import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { addRows, type deskAt, fileOf, must } from "./desk.ts";
+import { BENDS, FIXED_POINTS, PLAN_SHAPES, tiesOf } from "./fennel-plan.ts";
 import { AUTHORITY } from "./office.ts";
 import {
   anchor,
@@ -72,6 +73,7 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
   addRecord(desk(who.office, "2026-11-02"), lineId);
   addRuns(desk(who.field, "2026-11-04"), lineId);
   decide(desk(who.office, "2026-11-06"), lineId);
+  addPlan(desk(who.office, "2026-11-12"), lineId);
   addTests(desk(who.field, "2026-11-12"), lineId);
   addWork(desk(who.office, "2026-11-13"), lineId);
   writeFinding(desk, who.office, lineId);
@@ -408,6 +410,7 @@ function addRuns(act: SeedAct, lineId: string): void {
       counter: 5_160,
       toCounter: 5_760,
       videoSecond: 392,
+      waterDepth: 4,
       note: "Full of water",
     }),
     seen("fr-o8", "fr-run1", {
@@ -498,6 +501,16 @@ function tieInOf(file: LineFile, observationId: string): string {
   const id = file.observations.find((each) => each.id === observationId)?.tieInId;
   if (!id) throw new Error(`Observation ${observationId} became no tie-in`);
   return id;
+}
+
+/** Where the line lies on the ground, and what holds it there. */
+function addPlan(act: SeedAct, lineId: string): void {
+  must(saveLine(act, { lineId, facts: { bearing: 76, bearingFrom: "plat" } }));
+  addRows(act, { lineId, table: "bends" }, BENDS);
+  addRows(act, { lineId, table: "fixedPoints" }, FIXED_POINTS);
+  addRows(act, { lineId, table: "planShapes" }, PLAN_SHAPES);
+  const ties = tiesOf(tieInOf(fileOf(act, lineId), "fr-o10"));
+  addRows(act, { lineId, table: "ties" }, ties);
 }
 
 function addTests(act: SeedAct, lineId: string): void {

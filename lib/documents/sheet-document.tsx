@@ -1,6 +1,7 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { formatDrawingStation } from "#lib/domain/line/station.ts";
 import type { Sheet } from "#lib/domain/packet/packet.ts";
+import { PLAN_NOTE, type PlanView } from "#lib/domain/plan/draw.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { type DrawingPage, drawingPages, PLAN_WIDTH } from "./drawing-pages.ts";
 import { FAMILY } from "./fonts.ts";
@@ -51,7 +52,11 @@ export function SheetDocument({
       {sheet.drawing === null ? (
         <BlockPage sheet={sheet} context={context} />
       ) : (
-        <DrawingPagesOf sheet={sheet} drawing={sheet.drawing} context={context} />
+        <>
+          {sheet.plan === null ? null : <PlanPage plan={sheet.plan} context={context} />}
+          <DrawingPagesOf sheet={sheet} drawing={sheet.drawing} context={context} />
+          {sheet.blocks.length === 0 ? null : <BlockPage sheet={sheet} context={context} />}
+        </>
       )}
     </Document>
   );
@@ -84,6 +89,21 @@ function BlockPage({ sheet, context }: { readonly sheet: Sheet; readonly context
     >
       <Head title={sheet.title} context={context} />
       <Blocks blocks={sheet.blocks} manner={manner} special={() => null} />
+    </Page>
+  );
+}
+
+/** The line on the ground, north up, to scale. */
+function PlanPage({ plan, context }: { readonly plan: PlanView; readonly context: SheetContext }) {
+  return (
+    <Page size="LETTER" orientation="landscape" style={{ ...styles.page, ...styles.wide }}>
+      <Head title="Plan view" context={context} />
+      <StripSvg plan={plan} />
+      <View style={styles.drawingFoot}>
+        <Text style={styles.small}>
+          {`1 in = ${plan.feetPerInch} ft when printed at full size. ${PLAN_NOTE}`}
+        </Text>
+      </View>
     </Page>
   );
 }

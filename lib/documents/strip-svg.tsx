@@ -4,7 +4,11 @@ import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
 
 /** A laid-out strip as vector drawing, one point of the plan to one point of the page. */
-export function StripSvg({ plan }: { readonly plan: StripPlan }) {
+export function StripSvg({
+  plan,
+}: {
+  readonly plan: Pick<StripPlan, "width" | "height" | "shapes">;
+}) {
   return (
     <Svg width={plan.width} height={plan.height} viewBox={`0 0 ${plan.width} ${plan.height}`}>
       {plan.shapes.map((shape, index) => (

@@ -8,6 +8,7 @@ import { testColumns } from "#app/lines/[lineId]/agree/_test-columns.ts";
 import * as authority from "#app/lines/[lineId]/authority/_columns.ts";
 import * as camera from "#app/lines/[lineId]/camera/_columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/_columns.ts";
+import * as plan from "#app/lines/[lineId]/camera/plan/_columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/_scope-columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/next/_columns.ts";
 import { reconnectionColumns } from "#app/lines/[lineId]/next/reconnections/_columns.ts";
@@ -48,6 +49,13 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   ],
   "capacity/_columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
   "cost/_scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
+  "plan/_columns": [
+    ...plan.BEND_COLUMNS,
+    ...plan.FIXED_COLUMNS,
+    ...plan.tieColumns(FILE),
+    ...plan.shapeColumns(FILE),
+  ],
+  "reconnections/_columns": reconnectionColumns(FILE),
   "next/_columns": EVENT_COLUMNS,
   "reconnections/_columns": reconnectionColumns(FILE),
   "facts/_columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],

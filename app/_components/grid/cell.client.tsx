@@ -196,7 +196,7 @@ function comboProps(id: string, list: ChoiceListState) {
   } as const;
 }
 
-const NUMERIC = new Set(["feet", "inches", "cents", "whole", "hundredths", "percent"]);
+const NUMERIC = new Set(["feet", "inches", "degrees", "cents", "whole", "hundredths", "percent"]);
 
 function isWriting(command: CellCommand): boolean {
   return typeof command === "string" && command !== "cancel";

@@ -49,6 +49,8 @@ const PARSERS: Record<CellKind, Parser> = {
   feet: (text) => present(parseFeet(text), "write feet, such as 26.5"),
   inches: (text) =>
     present(decimal(text.replace(/\s*(in|inch|inches|"|″)\.?$/i, "")), "write inches, such as 6"),
+  degrees: (text) =>
+    present(decimal(text.replace(/\s*(°|deg|degrees)\.?$/i, "")), "write degrees, such as 22.5"),
   cents: (text) => present(parseAmount(text), "write dollars and cents, such as 1,250.00"),
   whole: (text) => present(whole(text), "write a whole number"),
   hundredths: (text) => present(scaled(text, 100), "write a number with at most two decimals"),

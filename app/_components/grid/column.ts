@@ -2,6 +2,7 @@ const CELL_KINDS = [
   "text",
   "feet",
   "inches",
+  "degrees",
   "cents",
   "whole",
   "hundredths",
@@ -16,7 +17,7 @@ const CELL_KINDS = [
 
 /**
  * What a cell holds, in the file and as typed:
- * `feet` whole hundredths of a foot, `inches` a number, `cents` whole cents, `whole` a whole number,
+ * `feet` whole hundredths of a foot, `inches` and `degrees` a number, `cents` whole cents, `whole` a whole number,
  * `hundredths` hundredths of a unit, `percent` basis points, `day` yyyy-mm-dd, `time` a time of day as `16:05` (empty: none), `clock` 1 to 12 by
  * halves, `video` seconds typed as 2:58, `choice` one of `choices` (the value "" stands for null), `yesno` true or false.
  */
@@ -76,6 +77,7 @@ export const UNIT_WORDS: Record<CellKind, string> = {
   text: "",
   feet: "ft",
   inches: "in",
+  degrees: "°",
   cents: "$",
   whole: "",
   hundredths: "",

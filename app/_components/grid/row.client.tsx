@@ -198,6 +198,7 @@ function titleOf(column: GridColumn): string {
 export const NUMERIC: ReadonlySet<string> = new Set([
   "feet",
   "inches",
+  "degrees",
   "cents",
   "whole",
   "hundredths",
@@ -210,6 +211,7 @@ const WIDTHS: Record<GridColumn["kind"], number> = {
   text: 16,
   feet: 7,
   inches: 6,
+  degrees: 7,
   cents: 10,
   whole: 6,
   hundredths: 8,

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import type { LetterBlock } from "../letter/letter.ts";
+import type { PlanView } from "../plan/draw.ts";
 import type { RequirementDue, SheetKind } from "../responsibility/authority.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
 
@@ -7,6 +8,8 @@ export interface Sheet {
   readonly kind: SheetKind;
   readonly title: string;
   readonly blocks: readonly LetterBlock[];
+  /** The line on the ground, north up, to scale; landscape, before the drawing along the pipe. */
+  readonly plan: PlanView | null;
   /** Landscape, drawn to scale. */
   readonly drawing: StripDrawing | null;
   /** Stored file that is merged here instead of composed pages. */

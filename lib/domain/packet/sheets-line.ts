@@ -7,6 +7,7 @@ import type { Cft } from "../line/station.ts";
 import { plainFeet } from "../line/station.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { CompassPoint } from "../plan/compass.ts";
+import { drawPlan } from "../plan/draw.ts";
 import type { SheetKind } from "../responsibility/authority.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { FOOTAGE_WORDS } from "../run/footage.ts";
@@ -48,10 +49,32 @@ export function drawingSheet({ file, report }: PacketInput): Sheet {
   return {
     kind: "line-drawing",
     title: "Line drawing",
-    blocks: [],
+    plan: drawPlan(file, report, PLAN_FRAME),
+    blocks: tieBlocks(report),
     drawing: { extent, ticks, above, below, onPipe, joins, pipes, bands: asked, title },
     uploadId: null,
   };
+}
+
+/** What a landscape page holds below its head, in points. */
+const PLAN_FRAME = { width: 704, height: 430 };
+
+/** Ties from fixed points, as an as-built gives them; those that do not close are not printed as places. */
+function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {
+  if (ties.length === 0) return [];
+  return [
+    heading("Ties from fixed points"),
+    ...table(
+      ["Point", "Station, ft", "Taped", "Check"],
+      ties.map(({ subject, station, words, sentence }) => [
+        subject,
+        feet(station),
+        words,
+        sentence,
+      ]),
+      { numeric: [1] },
+    ),
+  ];
 }
 
 /** Record against camera, connection by connection. */

@@ -54,7 +54,7 @@ export interface Tie {
 }
 
 export const SHAPE_KINDS = ["building", "lot-line", "street-edge", "easement", "other"] as const;
-type ShapeKind = (typeof SHAPE_KINDS)[number];
+export type ShapeKind = (typeof SHAPE_KINDS)[number];
 
 /** Something on the ground, drawn as a simple shape. A building is closed, everything else is a line. */
 export interface PlanShape {

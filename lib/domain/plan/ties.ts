@@ -103,7 +103,7 @@ function subjectOf(tie: Tie, { file, tieIns }: Known): { subject: string; statio
   const point = file.points.find(({ id }) => id === tie.pointId);
   if (point !== undefined)
     return {
-      subject: `${POINT_NAMES[point.kind]} at ${formatFeet(point.station)}`,
+      subject: `${pointName(point.kind)} at ${formatFeet(point.station)}`,
       station: point.station,
     };
   if (tie.station === 0) return { subject: "main connection", station: 0 };
@@ -113,6 +113,11 @@ function subjectOf(tie: Tie, { file, tieIns }: Known): { subject: string; statio
   };
 }
 
+/** A point on the line as a drawing calls it. */
+export function pointName(kind: LineFile["points"][number]["kind"]): string {
+  return POINT_NAMES[kind];
+}
+
 const POINT_NAMES: Record<LineFile["points"][number]["kind"], string> = {
   "right-of-way-line": "right-of-way line",
   curb: "curb",
@@ -120,7 +125,7 @@ const POINT_NAMES: Record<LineFile["points"][number]["kind"], string> = {
   cleanout: "cleanout",
   foundation: "foundation",
   manhole: "manhole",
-  "easement-edge": "edge of the easement",
+  "easement-edge": "easement edge",
 };
 
 function spotsOf(one: FixedPoint, other: FixedPoint): readonly [Spot, Spot] | null {
@@ -129,7 +134,7 @@ function spotsOf(one: FixedPoint, other: FixedPoint): readonly [Spot, Spot] | nu
 }
 
 /** Where a fixed point stands; null where nobody entered it. */
-function spotOf({ east, north }: FixedPoint): Spot | null {
+export function spotOf({ east, north }: FixedPoint): Spot | null {
   return east === null || north === null ? null : { east, north };
 }
 

@@ -23,6 +23,7 @@ function packetOf(titles: readonly string[]): Packet {
     kind: "upload",
     title,
     blocks: [],
+    plan: null,
     drawing: null,
     uploadId: title,
   }));

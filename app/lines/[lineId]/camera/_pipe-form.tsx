@@ -6,6 +6,7 @@ import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
 import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { formatBearing } from "#lib/domain/plan/compass.ts";
 import { materialChoices } from "../_field-terms.ts";
 import type { LinePart } from "../_part.ts";
 import { savePipeAction } from "./actions.ts";
@@ -17,7 +18,12 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
     <Section
       title="The shared pipe"
       note="The pipe at the main. Where the camera noted another material further up, that holds from there."
-      actions={<Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>}
+      actions={
+        <>
+          <Link href={`/lines/${lineId}/camera/plan`}>Plan view</Link>
+          <Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>
+        </>
+      }
     >
       {mayFile ? (
         <ActionForm action={savePipeAction.bind(null, lineId)} label="The shared pipe">
@@ -62,6 +68,20 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
               defaultValue={line.mainNote}
               example="manhole QH-114"
             />
+            <Field
+              label="Bearing at the main"
+              name="bearing"
+              defaultValue={line.bearing === null ? "" : formatBearing(line.bearing)}
+              width={12}
+              example="N 35 E"
+              hint="Looking upstream: degrees from north, N 35 E, or NE. With it every side reads “north side” too"
+            />
+            <Field
+              label="Bearing shown by"
+              name="bearingFrom"
+              defaultValue={line.bearingFrom}
+              example="plat"
+            />
           </div>
           <div>
             <SubmitButton pendingWord="Saving …">Save the pipe</SubmitButton>
@@ -73,6 +93,8 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
           <dd>{line.upperEnd === null ? "unknown" : formatFeet(line.upperEnd)}</dd>
           <dt>Material at the main</dt>
           <dd>{MATERIAL_WORDS[line.material]}</dd>
+          <dt>Bearing at the main</dt>
+          <dd>{line.bearing === null ? "unknown" : formatBearing(line.bearing)}</dd>
           <dt>Inside diameter</dt>
           <dd>{line.diameter === null ? "unknown" : `${line.diameter} in`}</dd>
         </dl>

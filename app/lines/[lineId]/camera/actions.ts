@@ -6,6 +6,7 @@ import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { MATERIALS } from "#lib/domain/line/line.ts";
 import { parseFeet } from "#lib/domain/line/station.ts";
+import { parseBearing } from "#lib/domain/plan/compass.ts";
 import { DIRECTIONS, FOOTAGE_FROM, SELF_LEVELING } from "#lib/domain/run/run.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
@@ -31,9 +32,13 @@ export async function savePipeAction(
   const material = oneOf(MATERIALS, textOf(form, "material"));
   if (material === null) return refused("Choose a material.", form, "material");
   const mainNote = textOf(form, "mainNote");
+  const bearing = bearingOf(form);
+  if (bearing === "wrong")
+    return refused("Write degrees from north, such as 35, or N 35 E, or NE.", form, "bearing");
+  const bearingFrom = textOf(form, "bearingFrom");
   const saved = saveLine(act, {
     lineId,
-    facts: { upperEnd, mainStation, diameter, material, mainNote },
+    facts: { upperEnd, mainStation, diameter, material, mainNote, bearing, bearingFrom },
   });
   if (saved.ok) revalidatePath(`/lines/${lineId}`, "layout");
   return stateOf(saved, { words: "The pipe is saved.", form });
@@ -148,6 +153,11 @@ export async function saveRunWayAction(
 function feetOf(form: FormData, name: string): number | null | "wrong" {
   const text = textOf(form, name);
   return text === "" ? null : (parseFeet(text) ?? "wrong");
+}
+
+function bearingOf(form: FormData): number | null | "wrong" {
+  const text = textOf(form, "bearing");
+  return text === "" ? null : (parseBearing(text) ?? "wrong");
 }
 
 function inchesOf(form: FormData): number | null | "wrong" {

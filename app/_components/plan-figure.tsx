@@ -1,0 +1,63 @@
+import type { Shape } from "#lib/domain/letter/strip-shape.ts";
+import { PLAN_NOTE, type PlanView } from "#lib/domain/plan/draw.ts";
+import styles from "./plan-figure.module.css";
+import { Scroll } from "./scroll.tsx";
+
+/** The line on the ground, north up: the very shapes that the packet prints. */
+export function PlanFigure({ plan }: { readonly plan: PlanView }) {
+  return (
+    <figure className={styles["figure"]}>
+      <Scroll>
+        <svg
+          className={styles["plan"]}
+          viewBox={`0 0 ${plan.width} ${Math.ceil(plan.height)}`}
+          role="img"
+          aria-label={plan.sentence}
+        >
+          {plan.shapes.map((shape, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
+            <PlanShapeSvg key={index} shape={shape} />
+          ))}
+        </svg>
+      </Scroll>
+      <figcaption className="muted small">{PLAN_NOTE}</figcaption>
+    </figure>
+  );
+}
+
+function PlanShapeSvg({ shape }: { readonly shape: Shape }) {
+  if (shape.kind === "words")
+    return (
+      <text
+        className={styles[shape.tone]}
+        x={round(shape.at[0])}
+        y={round(shape.at[1])}
+        fontSize={shape.size}
+        fontWeight={shape.strong ? 600 : 400}
+        textAnchor={shape.anchor}
+      >
+        {shape.text}
+      </text>
+    );
+  const points = shape.points.map(([x, y]) => `${round(x)},${round(y)}`).join(" ");
+  if (shape.kind === "area")
+    return (
+      <polygon
+        points={points}
+        className={`${styles[`fill-${shape.fill}`]} ${styles[`line-${shape.tone}`]}`}
+        strokeWidth={shape.width}
+      />
+    );
+  return (
+    <polyline
+      points={points}
+      className={`${styles["open"]} ${styles[`line-${shape.tone}`]}`}
+      strokeWidth={shape.width}
+      strokeDasharray={shape.dash ? "3 2.5" : undefined}
+    />
+  );
+}
+
+function round(size: number): number {
+  return Math.round(size * 100) / 100;
+}

@@ -1,0 +1,219 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { PlanFigure } from "#app/_components/plan-figure.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/_db.ts";
+import { getRevisions } from "#db/queries/revision.ts";
+import { plainFeet } from "#lib/domain/line/station.ts";
+import { drawPlan, planAnswer } from "#lib/domain/plan/draw.ts";
+import { sideWords } from "#lib/domain/plan/side-words.ts";
+import { lineFileOf } from "../../_file.ts";
+import type { LinePart } from "../../_part.ts";
+import {
+  BEND_BLANK,
+  BEND_COLUMNS,
+  FIXED_COLUMNS,
+  SHAPE_BLANK,
+  shapeColumns,
+  TIE_BLANK,
+  tieColumns,
+} from "./_columns.ts";
+
+export const metadata: Metadata = { title: "Plan view" };
+
+/** A landscape page's room for a plan, in points: the screen shows what the packet prints. */
+const FRAME = { width: 704, height: 430 };
+
+export default async function PlanPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  const plan = drawPlan(file, report, FRAME);
+  const part: LinePart = {
+    lineId,
+    file,
+    report,
+    revisions: getRevisions(db(), lineId),
+    mayRecord: may("record-the-field"),
+    mayFile: may("work-the-file"),
+  };
+  return (
+    <>
+      <PageHead asked="Where does the line lie?" answer={planAnswer(file, report)}>
+        <p className="screen-only">
+          <Link href={`/lines/${lineId}/camera`}>Back to what the camera saw</Link>
+        </p>
+      </PageHead>
+      {plan === null ? (
+        <Empty
+          title="Start with the bearing of the line at the main."
+          example="N 76 E, from the plat: then the left side is the north side, and a bend of 22.5° to the left at 64.0 ft turns the drawing with the pipe."
+        >
+          <p>
+            Stand over the main, look up the line and read a compass, or take it off a plat. It is
+            entered with <Link href={`/lines/${lineId}/camera`}>the shared pipe</Link>.
+          </p>
+        </Empty>
+      ) : (
+        <PlanFigure plan={plan} />
+      )}
+      <Places {...part} />
+      <div className="screen-only">
+        <Grids {...part} />
+      </div>
+    </>
+  );
+}
+
+/** The drawing in words, and every tie with its check. */
+function Places({ report }: LinePart) {
+  const open = report.ties.filter(({ state }) => state === "short" || state === "long");
+  return (
+    <>
+      {open.map(({ tieId, subject, sentence }) => (
+        <NoticeBox key={tieId} kind="caution" title={`Tie of ${subject}`}>
+          <p>{sentence}</p>
+        </NoticeBox>
+      ))}
+      {report.tieIns.length === 0 ? null : (
+        <Section title="Sides by the compass">
+          <Scroll>
+            <table className="plain">
+              <thead>
+                <tr>
+                  <th scope="col">Tie-in</th>
+                  <th scope="col" className="num">
+                    Station, ft
+                  </th>
+                  <th scope="col">Side</th>
+                  <th scope="col">Ties from fixed points</th>
+                </tr>
+              </thead>
+              <tbody>
+                {report.tieIns.map(({ tieIn, station, side, compass }) => (
+                  <tr key={tieIn.id}>
+                    <th scope="row">{tieIn.label}</th>
+                    <td className="num">
+                      {station === null ? "relative only" : plainFeet(station)}
+                    </td>
+                    <td>{sideWords(side, compass)}</td>
+                    <td>{tieWords(report, tieIn.label)}</td>
+                  </tr>
+                ))}
+                {report.ties
+                  .filter(
+                    ({ subject }) => !report.tieIns.some(({ tieIn }) => tieIn.label === subject),
+                  )
+                  .map(({ tieId, subject, station, words, sentence }) => (
+                    <tr key={tieId}>
+                      <th scope="row">{subject}</th>
+                      <td className="num">{station === null ? "–" : plainFeet(station)}</td>
+                      <td>–</td>
+                      <td>
+                        {words}. <span className="muted">{sentence}</span>
+                      </td>
+                    </tr>
+                  ))}
+              </tbody>
+            </table>
+          </Scroll>
+        </Section>
+      )}
+    </>
+  );
+}
+
+function tieWords({ ties }: LinePart["report"], label: string) {
+  const own = ties.filter(({ subject }) => subject === label);
+  if (own.length === 0) return <span className="muted">none</span>;
+  return own.map(({ tieId, words, sentence }) => (
+    <span key={tieId}>
+      {words}. <span className="muted">{sentence}</span>{" "}
+    </span>
+  ));
+}
+
+function Grids({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+  return (
+    <>
+      <Section
+        title="Bends"
+        note="Where the trunk turns, and by how much: a fitting’s 22.5, 45 or 90 degrees, or as the camera showed it."
+      >
+        <RowsGrid
+          lineId={lineId}
+          table="bends"
+          base={revisions.bends}
+          rows={file.bends}
+          columns={BEND_COLUMNS}
+          blank={BEND_BLANK}
+          addWord="bend"
+          emptyWords="No bend entered: the line is drawn straight."
+          readOnly={!mayFile}
+        />
+      </Section>
+      <Section
+        title="Fixed points"
+        note="Things that stay: the corner of a house, a hydrant, a manhole cover. With their places in feet from the main, ties put points on the plan."
+      >
+        <RowsGrid
+          lineId={lineId}
+          table="fixedPoints"
+          base={revisions.fixedPoints}
+          rows={file.fixedPoints}
+          columns={FIXED_COLUMNS}
+          blank={{}}
+          addWord="fixed point"
+          emptyWords="No fixed point yet."
+          readOnly={!mayFile}
+        />
+      </Section>
+      <Section
+        title="Ties"
+        id="ties"
+        note="Two taped distances to a point of the line, from two fixed points. The triangle is checked, and the place is held against bearing and footage."
+      >
+        <RowsGrid
+          lineId={lineId}
+          table="ties"
+          base={revisions.ties}
+          rows={file.ties}
+          columns={tieColumns(file)}
+          blank={TIE_BLANK}
+          addWord="tie"
+          emptyWords={
+            file.fixedPoints.length < 2
+              ? "Enter and save two fixed points first."
+              : "No tie yet: an as-built usually asks for the main connection and each branch."
+          }
+          readOnly={!mayRecord}
+        />
+      </Section>
+      <Section
+        title="Buildings, lot lines, streets"
+        id="shapes"
+        note="Simple shapes, by their corners in feet from the main connection, or traced over a picture of a plan."
+      >
+        <RowsGrid
+          lineId={lineId}
+          table="planShapes"
+          base={revisions.planShapes}
+          rows={file.planShapes}
+          columns={shapeColumns(file)}
+          blank={SHAPE_BLANK}
+          addWord="shape"
+          emptyWords="Nothing drawn yet."
+          readOnly={!mayFile}
+        />
+      </Section>
+    </>
+  );
+}
