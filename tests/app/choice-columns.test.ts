@@ -55,7 +55,6 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
     ...plan.tieColumns(FILE),
     ...plan.shapeColumns(FILE),
   ],
-  "reconnections/_columns": reconnectionColumns(FILE),
   "next/_columns": EVENT_COLUMNS,
   "reconnections/_columns": reconnectionColumns(FILE),
   "facts/_columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
