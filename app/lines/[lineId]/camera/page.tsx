@@ -7,6 +7,7 @@ import { lineFileOf } from "../_file.ts";
 import type { LinePart } from "../_part.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { POINT_BLANK, POINT_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./_columns.ts";
+import { Meetings } from "./_meetings.tsx";
 import { PipeForm } from "./_pipe-form.tsx";
 import { RunChooser, RunPart } from "./_run-part.tsx";
 import { NewRun } from "./_run-way.tsx";
@@ -44,6 +45,7 @@ export default async function CameraPage({
           <RunPart run={run} {...part} />
         </>
       )}
+      <Meetings {...part} />
       <Sightings {...part} />
       <Points {...part} />
       <PipeForm {...part} />
