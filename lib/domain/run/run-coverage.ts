@@ -94,7 +94,8 @@ function pullBackWords(
   if (from === null)
     return `${pulled} from the main; ${measured} Relative only: its known points contradict that.`;
   if (to === null) return `${pulled} from ${formatFeet(from)}, how far is not noted; ${measured}`;
-  const stop = run.ended === "reached-main" ? "" : RUN_END_WORDS[run.ended].replace(/^;/, ",");
+  const isToldAlready = run.ended === "reached-main" || run.ended === "unknown";
+  const stop = isToldAlready ? "" : RUN_END_WORDS[run.ended];
   return `${pulled} from ${formatFeet(from)} to ${formatFeet(to)}${stop}; ${measured}`;
 }
 

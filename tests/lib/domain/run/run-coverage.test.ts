@@ -85,6 +85,8 @@ test("runCoverageOf() tells a pull-back as it was made, and covers the same pipe
   expect(told?.spans).toEqual([{ from: 0, to: 6_200, state: "seen" }]);
   expect([told?.from, told?.to]).toEqual([0, 6_200]);
   // That it reached the main was before it was pulled back: the drawing marks that at the main.
+  const [unsaid] = runCoverageOf(aFile({ runs: [{ ...back, ended: "unknown" }] }));
+  expect(unsaid?.sentence).toContain("from 0.0 ft to 62.0 ft; its footage is measured");
   const [pushed] = runCoverageOf(aFile({ runs: [{ ...back, ended: "reached-main" }] }));
   expect([pushed?.from, pushed?.to]).toEqual([6_200, 0]);
   expect(pushed?.sentence).toContain("from 0.0 ft to 62.0 ft; its footage is measured");
