@@ -46,6 +46,7 @@ const FIELD_ACTIONS = [
   "decideDraftsAction",
   "takeBackDraftAction",
   "tieAtMainAction",
+  "measureFromMainAction",
   "bringInAction",
 ];
 const ADMIN_ACTIONS = [

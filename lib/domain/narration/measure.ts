@@ -259,7 +259,7 @@ function withInches(
 }
 
 const JOINT =
-  /^(?:(?:back|up|down|on|over|out|clear|all the way|on up|on down) )?(?:to|through|thru|till|until|or|and)(?: (?:about|around|maybe|like|roughly|at))?(?= |$)/;
+  /^(?:(?:back|up|down|on|over|out|clear|all the way|on up|on down) )?(?:to|through|thru|till|until|or|and (?:go|goes)(?: on)? to|and)(?: (?:about|around|maybe|like|roughly|at))?(?= |$)/;
 
 /** `to forty-seven`, `through 47`, `or thirty-five`, and `and` after `between`. */
 function rangeEnd(
@@ -269,7 +269,8 @@ function rangeEnd(
 ): (Length & { choice: boolean }) | null {
   const joint = JOINT.exec(words.slice(from, from + 6).join(" "))?.[0].trim() ?? "";
   const between = words.slice(Math.max(0, at - 3), at).includes("between");
-  if (joint === "" || (/^and\b/.test(joint) && !between)) return null;
+  if (joint === "" || (/^and( (about|around|maybe|like|roughly|at))?$/.test(joint) && !between))
+    return null;
   const skip = from + joint.split(" ").length;
   const number = spokenNumber(words, skip);
   if (!number || INCH.has(words[number.to] ?? "") || hourEnd(words, number.to) > number.to)

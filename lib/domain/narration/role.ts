@@ -48,6 +48,7 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a size", isSize],
   ["a year", isYear],
   ["a house or unit number", isAddress],
+  ["a distance on the ground", isOnGround],
   ["a depth", isDepth],
   ["a length of cable", isCable],
   ["a length of pipe", isPieces],
@@ -192,7 +193,7 @@ function isAddress(n: NumberAt): boolean {
 }
 
 const HOUSE_NUMBER =
-  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|building|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$/;
+  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|building|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$|\b(belongs to|feeds|serves)$/;
 /** `the cleanout at 211`, `we’re at two oh one`. */
 const AT_HOUSE =
   /\b(we're|we are|i'm|here|out|cleanout|neighbors?|folks|house|over|for|garage|yard|duplex|place|customer|mr|mister|mrs|garden|front|back|at the|says|say|said|planter)( (\w+ )?at|)$/;
@@ -213,6 +214,20 @@ function isReadOut({ follow, lead }: NumberAt): boolean {
     /\b(counter|footage|reads|reading|reel|mark|shows)( (is|at|says|reads|shows))?( about| around)?$/.test(
       lead,
     )
+  );
+}
+
+/** `the cleanout is two feet off the house`, `ten feet from the curb`. */
+function isOnGround({ lead, follow, unit }: NumberAt): boolean {
+  if (!unit) return false;
+  if (
+    /^(away )?(off|from|behind|short of|inside|in front of|past|shy of) (of )?(the |their |your |his |her |our )?(curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|edge of)\b/.test(
+      follow,
+    )
+  )
+    return true;
+  return /\b(cleanout|manhole|meter|tree|maple|oak|willow|house|garage|gas line|water line)( is| sits|'s)( about| maybe| roughly)*$/.test(
+    lead,
   );
 }
 
@@ -274,31 +289,31 @@ const NONE_OF =
   /^(visible |signs of |sign of )?(roots|cracks|issues|problems|taps|tie ins|visibility|defects|offsets|flow|slope|percent|%)(?= |$)/;
 
 /** Small whole numbers without a unit count things, unless they stand where a reading would. */
-function isCount({ number, lead, follow, first, unit }: NumberAt): boolean {
+function isCount(n: NumberAt): boolean {
+  const { number, lead, follow, first, unit } = n;
   if (unit || number.parts) return false;
   if (number.value === 0) return NONE_OF.test(follow);
-  if (/^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
-  if (NOUN.test(follow)) return true;
+  if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.
-  if (number.value > 1_200)
-    return (
-      /\b(the|a|an|my|his|her|their|our|your|these|those|of|with|for|like|than|in|by|every|all|got)$/.test(
-        lead,
-      ) && !first
-    );
+  if (number.value > 1_200) return NAMED.test(lead) && !first;
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
-  if (number.one && (!/\b(counter|footage|reads|reading|at)$/.test(lead) || follow === ""))
+  return isSmallCount(n);
+}
+
+const NAMED =
+  /\b(the|a|an|my|his|her|their|our|your|these|those|of|with|for|like|than|in|by|every|all|got)$/;
+const POINTED =
+  /\b(this|that|other|the|only|no|these|those|all|got|another|last|first|every|next)$/;
+/** Words in s that are no plurals. */
+const SINGULAR =
+  /^(is|was|this|abs|us|there's|it's|that's|has|roots|cracks|starts|changes|goes|turns|always|its|here's|looks|kinks)\b/;
+
+function isSmallCount({ number, lead, follow, first }: NumberAt): boolean {
+  // `three of four`
+  if (/(^| )of$/.test(lead) && !/\b(reading|footage|mark|distance|counter) of$/.test(lead))
     return true;
-  if (
-    /\b(this|that|other|the|only|no|these|those|all|got|another|last|first|every|next)$/.test(lead)
-  )
-    return true;
-  if (
-    /^[a-z]{3,}s\b/.test(follow) &&
-    !/^(is|was|this|abs|us|there's|it's|that's|has|roots|cracks|starts|changes|goes|turns|always|its|here's|looks|kinks)\b/.test(
-      follow,
-    )
-  )
-    return true;
+  const read = /\b(counter|footage|reads|reading|at)$/.test(lead);
+  if (number.one && (!read || follow === "")) return true;
+  if (POINTED.test(lead) || (/^[a-z]{3,}s\b/.test(follow) && !SINGULAR.test(follow))) return true;
   return !(first || PLACED.test(lead));
 }

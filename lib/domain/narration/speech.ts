@@ -292,14 +292,17 @@ function isFraction(words: readonly Word[], at: number): boolean {
   return words.slice(at, at + 4).some(({ text }) => /^(half|quarters?|thirds?)$/.test(text));
 }
 
+/** `at twenty there’s`: the next place, and what is there. */
+const AT_NUMBER =
+  /^(and )?(at|around) ((\d[\d.]*|zero|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|eleven|twelve|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|oh|point|and|a|half|quarter|feet|foot) ){1,5}(there's|there is|here's|here is|we've|we|you've|you|i've|i)( |$)/;
+
 function openingAt(words: readonly Word[], at: number): Break {
   const before = words[at - 1]?.text ?? "";
   if (/^(and|so|okay|that|it|at|is|the|then|but|looks)$/.test(before)) return "none";
   if (words[at - 1]?.sentence === words[at]?.sentence && isFraction(words, at)) return "none";
-  const ahead = words
-    .slice(at, at + 4)
-    .map(({ text }) => text)
-    .join(" ");
+  const next = words.slice(at, at + 8).map(({ text }) => text);
+  if (AT_NUMBER.test(next.join(" "))) return "sentence";
+  const ahead = next.slice(0, 4).join(" ");
   return OPENERS.find(([text]) => ahead === text || ahead.startsWith(`${text} `))?.[1] ?? "none";
 }
 

@@ -38,7 +38,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "tie-in",
-    "lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet, opening, openings",
+    "as the lateral, lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet, opening, openings",
     { weak: true },
   ),
   ...entries(

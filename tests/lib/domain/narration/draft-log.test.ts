@@ -128,6 +128,19 @@ describe("distances", () => {
     expect(log.gaps).toMatchObject([{ fromCounter: 4100, toCounter: 4700, cause: "under-water" }]);
   });
 
+  test("a stretch that starts and goes to a place is one", () => {
+    expect(only("Roots start at 20 and go to 28.")).toMatchObject({
+      counter: 2000,
+      toCounter: 2800,
+    });
+  });
+
+  test("captions without points give each thing its own place", () => {
+    const text =
+      "okay zero and at ten there's a wye at twenty there's a tap and at thirty there's a crack";
+    expect(drafts(text).map(({ counter }) => counter)).toEqual([1000, 2000, 3000]);
+  });
+
   test("a stretch ends where the speaker says that it ends", () => {
     const text = "0:10 Roots starting at forty-eight.\n0:20 Out of the roots at fifty-five.";
     expect(only(text)).toMatchObject({ fault: "roots", counter: 4800, toCounter: 5500 });

@@ -39,6 +39,10 @@ describe("a number that is no distance is set aside with why", () => {
     ["The pipe is six feet deep here.", "six feet", "a depth"],
     ["We ran ninety feet of cable.", "ninety feet", "a length of cable"],
     ["Clay with five foot lengths.", "five foot", "a length of pipe"],
+    ["That one belongs to forty-two.", "forty-two", "a house or unit number"],
+    ["This is video three of four.", "four", "a count"],
+    ["The cleanout is two feet off the house.", "two feet", "a distance on the ground"],
+    ["About ten, fifteen percent, not the end of the world.", "ten", "a percentage"],
     ["At eight thousand feet.", "eight thousand feet", "longer than any lateral"],
   ])("%s", (text, words, why) => {
     expect(aside(text)).toContainEqual([words, why]);
