@@ -263,10 +263,11 @@ function observationRow(
   ];
 }
 
-/** `severe, 60% of the bore` */
-function degreeWords({ degree, reduction }: Observation): string {
+/** `severe, 60% of the bore, 4 in of water` */
+function degreeWords({ degree, reduction, waterDepth }: Observation): string {
   const share = reduction === null ? "" : `${reduction}% of the bore`;
-  const words = [degree ?? "", share].filter((part) => part !== "").join(", ");
+  const water = waterDepth === null ? "" : `${waterDepth} in of water`;
+  const words = [degree ?? "", share, water].filter((part) => part !== "").join(", ");
   return words === "" ? "" : `${words}.`;
 }
 

@@ -270,8 +270,13 @@ function seenMark(
     side: found.side,
     label,
     detail: where,
-    sentence: `${capital(label)}, ${where}${seen.note === "" ? "." : `: ${seen.note}`}`,
+    sentence: `${capital(label)}, ${where}${waterWords(seen)}${seen.note === "" ? "." : `: ${seen.note}`}`,
   };
+}
+
+/** How deep water stands there, where somebody told. */
+function waterWords({ waterDepth }: Observation): string {
+  return waterDepth === null ? "" : `, ${waterDepth} in of water standing`;
 }
 
 function workMarks(file: LineFile): StripMark[] {

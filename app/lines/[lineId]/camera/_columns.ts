@@ -222,6 +222,13 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     pasteHeadings: ["reduction", "percent", "%", "blocked", "cross section loss"],
   },
   {
+    key: "waterDepth",
+    title: "Water",
+    kind: "inches",
+    width: 6,
+    hint: "Depth of standing water, where somebody told it",
+  },
+  {
     key: "diameter",
     title: "Size",
     kind: "inches",
@@ -268,6 +275,7 @@ export const OBSERVATION_BLANK = {
   fault: null,
   degree: null,
   reduction: null,
+  waterDepth: null,
   diameter: null,
   material: "unknown",
   fitting: "unknown",

@@ -10,11 +10,13 @@ import {
   aFile,
   aNotice,
   anEntry,
+  anObservation,
   anOffice,
   aParty,
   aProperty,
   aRecord,
   aRole,
+  aRun,
   aTieIn,
 } from "#tests/support/file.ts";
 import { aShape } from "#tests/support/plan.ts";
@@ -99,6 +101,24 @@ test("schedule, strip and report name the wind beside left and right", () => {
   expect(schedule).toContain("left, south");
   const [mark] = drawStrip(file, report, "all").below;
   expect(mark?.sentence).toContain("T2 at 50.0 ft, right, north side, owner unknown");
+});
+
+test("the depth of standing water is said on the strip where somebody told it", () => {
+  const seen = {
+    runId: "run",
+    kind: "fault",
+    fault: "belly",
+    counter: 4_000,
+    tieInId: null,
+  } as const;
+  const marks = (waterDepth: number | null) => {
+    const runs = [aRun("run", { measuredFrom: "main" })];
+    const observations = [anObservation("o", { ...seen, waterDepth })];
+    const file = { ...aStreet({}), runs, observations };
+    return drawStrip(file, reportOn(file, TODAY), "all").onPipe.map(({ sentence }) => sentence);
+  };
+  expect(marks(4)).toContain("Belly, 40.0 ft, 4 in of water standing.");
+  expect(marks(null)).toContain("Belly, 40.0 ft.");
 });
 
 test("a branch on a branch has no bearing of its own, so no wind is named", () => {

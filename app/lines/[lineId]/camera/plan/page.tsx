@@ -200,7 +200,7 @@ function Grids({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
       <Section
         title="Buildings, lot lines, streets"
         id="shapes"
-        note="Simple shapes, by their corners in feet from the main connection, or traced over a picture of a plan."
+        note="Simple shapes, by their corners in feet east and north of the main connection."
       >
         <RowsGrid
           lineId={lineId}
