@@ -238,16 +238,25 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
   addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
-  addRunAction: onLine({
-    ...{ name: "Run 9", ranOn: DAY, operator: "", accessPoint: "House cleanout", toCounter: "62" },
-    ...{ looks: "downstream", measuredFrom: "main", selfLeveling: "yes" },
-  }),
+  addRunAction: onLine(
+    {
+      name: "Run 9",
+      ranOn: DAY,
+      operator: "",
+      accessPoint: "House cleanout",
+      toCounter: "62",
+      looks: "downstream",
+      measuredFrom: "main",
+      selfLeveling: "yes",
+    },
+    true,
+  ),
   saveRunWayAction: {
     args: (db) => [
       LINE,
       id(db, of("runs")),
       IDLE,
-      aForm({ looks: "downstream", measuredFrom: "access", selfLeveling: "yes" }),
+      aForm({ looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" }),
     ],
     writes: true,
   },
