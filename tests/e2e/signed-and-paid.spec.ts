@@ -97,7 +97,9 @@ async function sign(browser: Browser, link: string, amount: string) {
     viewport: { width: 390, height: 844 },
   });
   const page = await context.newPage();
-  const letter = page.getByRole("link", { name: "Open the letter as a PDF" }).first();
+  const letter = page
+    .getByRole("region", { name: "The letter" })
+    .getByRole("link", { name: "Open the letter as a PDF" });
   await expect(async () => {
     await open(page, link);
     await expect(letter).toBeVisible({ timeout: 2_000 });

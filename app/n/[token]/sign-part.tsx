@@ -109,6 +109,7 @@ function SignForm({
 /** What has to be done before anything below is taken, and the way to it. */
 function OpenFirst({ token, view, words }: Pick<PartProps, "token" | "view" | "words">) {
   if (view.isOpened) return <p className="muted">{words.openedFirst}</p>;
+  if (view.documentId === null) return <p className="muted">{words.letterMade}</p>;
   return (
     <NoticeBox kind="caution" title={words.openLetter}>
       <p>{words.openFirst}</p>
