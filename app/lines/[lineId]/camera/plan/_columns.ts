@@ -21,7 +21,7 @@ export const BEND_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "degrees",
-    title: "By, degrees",
+    title: "By",
     kind: "degrees",
     width: 9,
     required: true,
