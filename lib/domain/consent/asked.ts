@@ -1,4 +1,3 @@
-import type { Letter } from "../letter/letter.ts";
 import type { LetterKind, Notice } from "../letter/notice.ts";
 import type { ConsentKind } from "./consent.ts";
 
@@ -32,5 +31,5 @@ export function consentsAskedBy({
   frozen,
 }: Pick<Notice, "kind" | "frozen">): readonly ConsentKind[] {
   if (kind !== "test-visit" || frozen === null) return consentsAsked(kind);
-  return (JSON.parse(frozen) as Partial<Letter>).asks ?? consentsAsked(kind);
+  return (JSON.parse(frozen) as { asks?: readonly ConsentKind[] }).asks ?? consentsAsked(kind);
 }
