@@ -1,9 +1,9 @@
 import { parseTypedDay } from "#app/_components/grid/day-text.ts";
 import { oneOf, textOf, textOrNull, textsOf } from "#app/_form.ts";
-import { OPEN_DAYS, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
-import { parseTime } from "#lib/domain/calendar/time-of-day.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
+import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import { OPEN_DAYS, type OpenHours } from "#lib/domain/facts/open-hours.ts";
+import { parseTime } from "#lib/domain/time/time-of-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 const DAYS = ["licenceExpiresOn", "bondExpiresOn", "insuranceExpiresOn"] as const;

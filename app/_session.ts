@@ -8,8 +8,8 @@ import { ownPath } from "#app/_own-path.ts";
 import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { getUserOfSession } from "#db/queries/user.ts";
-import { ABSOLUTE_MINUTES } from "#lib/domain/user/session.ts";
-import { type Deed, mayDo, type User } from "#lib/domain/user/user.ts";
+import { ABSOLUTE_MINUTES } from "#lib/domain/facts/session.ts";
+import { type Deed, mayDo, type User } from "#lib/domain/facts/user.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Act, Actor } from "#lib/operations/act.ts";
 

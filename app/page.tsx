@@ -12,9 +12,9 @@ import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { Closes } from "#app/lines/[lineId]/_closes.tsx";
 import type { SummedLine } from "#db/queries/summary.ts";
-import { formatFullDay } from "#lib/domain/calendar/format-day.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
+import { formatFullDay } from "#lib/domain/time/format-day.ts";
 import styles from "./desk.module.css";
 
 export const metadata: Metadata = { title: "Desk" };

@@ -1,11 +1,11 @@
 import { customType, integer, real, text } from "drizzle-orm/sqlite-core";
 import { z } from "zod";
-import { OPEN_DAYS } from "#lib/domain/calendar/open-hours.ts";
 import { type OpenAnswer, QUESTIONS } from "#lib/domain/desk/answer.ts";
-import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/ledger/entry.ts";
-import type { Address } from "#lib/domain/party/party.ts";
-import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
-import { DRAINS, FLOORS } from "#lib/domain/tiein/test-day.ts";
+import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/facts/ledger-entry.ts";
+import { OPEN_DAYS } from "#lib/domain/facts/open-hours.ts";
+import type { Address } from "#lib/domain/facts/party.ts";
+import { TEST_RESULTS } from "#lib/domain/facts/test.ts";
+import { DRAINS, FLOORS } from "#lib/domain/facts/test-day.ts";
 
 // Columns by what they hold, so that a table reads as a list of facts.
 

@@ -10,51 +10,8 @@ import {
   text,
   uniqueIndex,
 } from "drizzle-orm/sqlite-core";
-import {
-  CLOCK_EVENTS,
-  CLOCK_MEANINGS,
-  CLOCK_UNITS,
-  ROLLS,
-} from "#lib/domain/calendar/clock-rule.ts";
-import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
-import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
-import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
 import { DUE_KINDS, QUESTIONS, TALLIES } from "#lib/domain/desk/answer.ts";
-import { FIXTURES } from "#lib/domain/facts/fixtures.ts";
-import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
-import { JOB_KINDS, JOB_STATES } from "#lib/domain/file/job.ts";
-import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
-import {
-  DEALT_HOWS,
-  DELIVERY_METHODS,
-  DELIVERY_OUTCOMES,
-  LETTER_KINDS,
-  NOTICE_STATES,
-  REPLY_KINDS,
-} from "#lib/domain/letter/notice.ts";
-import { OUTGOING_STATES } from "#lib/domain/letter/outgoing.ts";
-import { SPILL_STEP_KINDS } from "#lib/domain/letter/spill-step.ts";
-import { LAND_KINDS } from "#lib/domain/line/land.ts";
-import {
-  EASEMENT_STATES,
-  FITTINGS,
-  MATERIALS,
-  POINT_KINDS,
-  SIDES,
-  TIE_IN_KINDS,
-} from "#lib/domain/line/line.ts";
-import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
-import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
-import {
-  INSPECTION_RESULTS,
-  PERMIT_KINDS,
-  PERMIT_STATES,
-  REQUIREMENT_STATES,
-} from "#lib/domain/permit/permit.ts";
-import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/plan/plan.ts";
-import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
-import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
-import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
+import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import {
   BOUNDARIES,
   REFUSAL_STEP_KINDS,
@@ -64,7 +21,45 @@ import {
   SHEET_KINDS,
   WORK_HOLDERS,
   WORK_KINDS,
-} from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/facts/authority.ts";
+import { LEVEL_METHODS } from "#lib/domain/facts/capacity.ts";
+import { CHANGE_ORDER_STATES } from "#lib/domain/facts/change-order.ts";
+import { CLOCK_EVENTS, CLOCK_MEANINGS, CLOCK_UNITS, ROLLS } from "#lib/domain/facts/clock-rule.ts";
+import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/facts/consent.ts";
+import { RESTORATIONS } from "#lib/domain/facts/dig-area.ts";
+import { FIXTURES } from "#lib/domain/facts/fixtures.ts";
+import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/facts/household-call.ts";
+import { JOB_KINDS, JOB_STATES } from "#lib/domain/facts/job.ts";
+import { LAND_KINDS } from "#lib/domain/facts/land.ts";
+import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
+import {
+  EASEMENT_STATES,
+  FITTINGS,
+  MATERIALS,
+  POINT_KINDS,
+  SIDES,
+  TIE_IN_KINDS,
+} from "#lib/domain/facts/line.ts";
+import {
+  DEALT_HOWS,
+  DELIVERY_METHODS,
+  DELIVERY_OUTCOMES,
+  LETTER_KINDS,
+  NOTICE_STATES,
+  REPLY_KINDS,
+} from "#lib/domain/facts/notice.ts";
+import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
+import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/facts/party.ts";
+import {
+  INSPECTION_RESULTS,
+  PERMIT_KINDS,
+  PERMIT_STATES,
+  REQUIREMENT_STATES,
+} from "#lib/domain/facts/permit.ts";
+import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/facts/plan.ts";
+import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
+import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/facts/record.ts";
+import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import {
   ANCHOR_KINDS,
   ANSWERS,
@@ -77,17 +72,17 @@ import {
   READINGS,
   RUN_ENDS,
   SELF_LEVELING,
-} from "#lib/domain/run/run.ts";
-import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
+} from "#lib/domain/facts/run.ts";
+import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/facts/scope.ts";
+import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
+import { SPILL_STEP_KINDS } from "#lib/domain/facts/spill-step.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
+import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/facts/test.ts";
+import { USER_ROLES } from "#lib/domain/facts/user.ts";
+import { VIDEO_TYPES } from "#lib/domain/facts/video.ts";
+import { OPTION_KINDS } from "#lib/domain/facts/work-option.ts";
+import { OUTGOING_STATES } from "#lib/domain/notices/outgoing.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
-import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
-import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
-import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
-import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
-import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
-import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
-import { SIGN_IN_DEEDS } from "#lib/domain/user/session.ts";
-import { USER_ROLES } from "#lib/domain/user/user.ts";
 import {
   address,
   agreementShares,

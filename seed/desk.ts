@@ -1,9 +1,9 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import type { Act, Actor } from "#lib/operations/act.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import type { Result } from "#lib/result.ts";

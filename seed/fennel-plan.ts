@@ -1,4 +1,4 @@
-import type { Bend, FixedPoint, PlanShape, Tie } from "#lib/domain/plan/plan.ts";
+import type { Bend, FixedPoint, PlanShape, Tie } from "#lib/domain/facts/plan.ts";
 
 // Where Cinder Alley lies: feet east and north of the main connection, off an invented plat.
 

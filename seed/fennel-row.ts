@@ -1,8 +1,8 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { DealtHow, ReplyKind } from "#lib/domain/letter/notice.ts";
-import { proposeTestDay } from "#lib/domain/tiein/plan-test-day.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { DealtHow, ReplyKind } from "#lib/domain/facts/notice.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { proposeTestDay } from "#lib/domain/testing/plan-test-day.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";

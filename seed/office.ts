@@ -1,6 +1,6 @@
 import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
 
 /** Invented firm, invented people. */
 export const OFFICE: Office = {

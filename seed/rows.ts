@@ -1,9 +1,9 @@
-import type { LandStretch } from "#lib/domain/line/land.ts";
-import type { Crossing, LinePoint } from "#lib/domain/line/line.ts";
-import type { Address, Party, PartyRole, Property, Role, Unit } from "#lib/domain/party/party.ts";
-import type { RecordEntry } from "#lib/domain/record/record.ts";
-import type { Anchor, Gap, Observation, Run } from "#lib/domain/run/run.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import type { LandStretch } from "#lib/domain/facts/land.ts";
+import type { Crossing, LinePoint } from "#lib/domain/facts/line.ts";
+import type { Address, Party, PartyRole, Property, Role, Unit } from "#lib/domain/facts/party.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
+import type { Anchor, Gap, Observation, Run } from "#lib/domain/facts/run.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 
 // Rows with the usual values filled in, so that a story names only what is its own.
 

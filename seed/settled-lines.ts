@@ -1,8 +1,8 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { addDays } from "#lib/domain/calendar/days.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { PermitState } from "#lib/domain/facts/permit.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
-import type { PermitState } from "#lib/domain/permit/permit.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { addDays } from "#lib/domain/time/days.ts";
 import type { Actor } from "#lib/operations/act.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";

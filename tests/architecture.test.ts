@@ -3,6 +3,7 @@ import path from "node:path";
 import { cruise } from "dependency-cruiser";
 import { expect, test } from "vitest";
 import boundaries from "./boundaries.mjs";
+import { FLOORS } from "./floors.mjs";
 
 const ROOT = path.resolve(import.meta.dirname, "..");
 const ROOMS = ["app", "lib", "db", "seed"];
@@ -35,6 +36,24 @@ test("the boundary check sees every source file", async () => {
   if (typeof result.output === "string") throw new Error("Expected modules, got text");
   const seen = new Set(result.output.modules.map((module) => module.source));
   expect(sources().filter((file) => !seen.has(file))).toEqual([]);
+});
+
+test("every room of the core has its floor, and every floor its room", () => {
+  const rooms = fs.readdirSync(path.join(ROOT, "lib/domain"));
+  expect([...rooms].sort()).toEqual([...FLOORS].sort());
+});
+
+test("the boundary check refuses an arrow that points up, whatever room it comes from", async () => {
+  const { tsConfig: _tsConfig, ...options } = boundaries.options;
+  const [ground = "", ...above] = FLOORS;
+  for (const [at, room] of above.entries()) {
+    const rule = boundaries.forbidden.find(
+      ({ name }) => name === `${FLOORS[at]}-knows-nothing-above-it`,
+    );
+    expect(new RegExp(rule?.to.path ?? "never").test(`lib/domain/${room}/any.ts`), room).toBe(true);
+    expect(new RegExp(rule?.to.path ?? "").test(`lib/domain/${ground}/any.ts`), room).toBe(false);
+  }
+  expect(options.tsPreCompilationDeps).toBe(true);
 });
 
 test("no transaction has an async callback: its writes would leak", () => {

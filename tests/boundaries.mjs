@@ -1,3 +1,5 @@
+import { FLOORS } from "./floors.mjs";
+
 function forbid(name, from, to) {
   return { name, severity: "error", from, to };
 }
@@ -5,8 +7,18 @@ function forbid(name, from, to) {
 /** Pure packages that serve a rule; the core may import these and nothing else. */
 const PURE_PACKAGES = "^node_modules/(date-holidays|munkres|temporal-polyfill|temporal-utils)/";
 
+/** A room of the core knows the rooms on the floors beneath it, and none above. */
+const FLOORS_GO_DOWN = FLOORS.slice(0, -1).map((room, floor) =>
+  forbid(
+    `${room}-knows-nothing-above-it`,
+    { path: `^lib/domain/${room}/` },
+    { path: `^lib/domain/(${FLOORS.slice(floor + 1).join("|")})/` },
+  ),
+);
+
 export default {
   forbidden: [
+    ...FLOORS_GO_DOWN,
     forbid("no-circular", {}, { circular: true }),
     forbid("no-unresolvable", {}, { couldNotResolve: true }),
     forbid(

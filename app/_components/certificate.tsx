@@ -1,4 +1,4 @@
-import type { Certificate } from "#lib/domain/consent/certificate.ts";
+import type { Certificate } from "#lib/domain/paper/certificate.ts";
 import styles from "./certificate.module.css";
 
 /** What is kept of a signature, as a list to read and to print. */

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { NamedThing } from "#app/_desk.ts";
-import { formatNearDay } from "#lib/domain/calendar/format-day.ts";
 import type { DueKind } from "#lib/domain/desk/answer.ts";
+import { formatNearDay } from "#lib/domain/time/format-day.ts";
 import styles from "./due-list.module.css";
 
 export const DUE_TITLES: Readonly<Record<DueKind, string>> = {

@@ -1,8 +1,8 @@
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
-import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
-import { planStrip } from "#lib/domain/letter/strip-plan.ts";
-import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
-import type { LetterWords } from "#lib/domain/letter/words-en.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import type { Letter, LetterBlock } from "#lib/domain/paper/letter.ts";
+import type { LetterWords } from "#lib/domain/paper/words-en.ts";
+import { planStrip } from "#lib/domain/strip/strip-plan.ts";
+import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
 import styles from "./letter-sheet.module.css";
 
 /** A letter, or another paper with the parts of one. */

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { signOutAction } from "#app/sign-in/actions.ts";
-import type { User } from "#lib/domain/user/user.ts";
+import type { User } from "#lib/domain/facts/user.ts";
 import styles from "./masthead.module.css";
 import { USER_ROLE_WORDS } from "./words.ts";
 

@@ -1,5 +1,5 @@
-import type { Office } from "#lib/domain/file/line-file.ts";
-import type { Address } from "#lib/domain/party/party.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import type { Address } from "#lib/domain/facts/party.ts";
 import { Choice } from "./choice.tsx";
 import { Field } from "./field.tsx";
 import { formatShortDay } from "./grid/day-text.ts";

@@ -1,7 +1,7 @@
-import { OPEN_DAYS, type OpenDays, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
-import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/ledger/entry.ts";
+import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/facts/ledger-entry.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import { OPEN_DAYS, type OpenDays, type OpenHours } from "#lib/domain/facts/open-hours.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { Choice, Tick } from "./choice.tsx";
 import { Field } from "./field.tsx";
 

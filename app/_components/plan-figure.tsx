@@ -1,5 +1,5 @@
-import type { Shape } from "#lib/domain/letter/strip-shape.ts";
-import { PLAN_NOTE, type PlanView } from "#lib/domain/plan/draw.ts";
+import { PLAN_NOTE, type PlanView } from "#lib/domain/strip/draw-plan.ts";
+import type { Shape } from "#lib/domain/strip/strip-shape.ts";
 import styles from "./plan-figure.module.css";
 import { Scroll } from "./scroll.tsx";
 

@@ -1,7 +1,7 @@
 "use client";
 
 import { saveRowsAction } from "#app/lines/[lineId]/rows-action.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { GridBox, type GridProps } from "./grid/grid-box.client.tsx";
 
 export interface RowsGridProps extends GridProps {

@@ -1,6 +1,6 @@
 import { Scroll } from "#app/_components/scroll.tsx";
+import type { SignInDeed, SignInEntry } from "#lib/domain/facts/session.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
-import type { SignInDeed, SignInEntry } from "#lib/domain/user/session.ts";
 
 const DEED_WORDS: Record<SignInDeed, string> = {
   "signed-in": "signed in",

@@ -1,4 +1,4 @@
-import type { Material } from "#lib/domain/line/line.ts";
+import type { Material } from "#lib/domain/facts/line.ts";
 
 /**
  * The materials as a draughtsman hatches them; the word always stands with it. Each pattern is a

@@ -1,4 +1,4 @@
-import { plainFeet } from "#lib/domain/line/station.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import type { BandCell, BandRow, RunRow } from "#lib/domain/strip/band-rows.ts";
 import type { MarkRow } from "#lib/domain/strip/layout.ts";
 import { wide } from "#lib/domain/strip/measures.ts";

@@ -1,4 +1,4 @@
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import type { FileDrawing, StripBand, StripMark } from "#lib/domain/strip/drawing.ts";
 
 /** The drawing in words: everything that it shows, in tables. */

@@ -1,4 +1,4 @@
-import type { UserRole } from "#lib/domain/user/user.ts";
+import type { UserRole } from "#lib/domain/facts/user.ts";
 
 /** What the office's roles are called. */
 export const USER_ROLE_WORDS: Record<UserRole, string> = {

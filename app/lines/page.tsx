@@ -10,8 +10,8 @@ import { linesNow } from "#app/_desk.ts";
 import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import type { SummedLine } from "#db/queries/summary.ts";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 
 export const metadata: Metadata = { title: "Lines" };
 

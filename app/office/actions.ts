@@ -7,7 +7,7 @@ import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
 import { overtaken, sentenceOf, stateOf } from "#app/_messages.ts";
 import { officeField, officeFrom } from "#app/_office-form.ts";
 import { requireAct } from "#app/_session.ts";
-import { USER_ROLES } from "#lib/domain/user/user.ts";
+import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";

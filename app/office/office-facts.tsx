@@ -6,13 +6,13 @@ import {
   OPEN_DAY_WORDS,
   PAY_WORDS,
 } from "#app/_components/office-letter-fields.tsx";
-import { daysBetween } from "#lib/domain/calendar/days.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import { isRoundTheClock } from "#lib/domain/calendar/open-hours.ts";
-import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import { isRoundTheClock } from "#lib/domain/facts/open-hours.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import { daysBetween } from "#lib/domain/time/days.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { saveOfficeAction } from "./actions.ts";
 

@@ -4,7 +4,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
-import type { User } from "#lib/domain/user/user.ts";
+import type { User } from "#lib/domain/facts/user.ts";
 import { addUserAction } from "./actions.ts";
 import { ROLE_OPTIONS } from "./role-options.ts";
 

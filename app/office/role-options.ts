@@ -1,5 +1,5 @@
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
-import { USER_ROLES, type UserRole } from "#lib/domain/user/user.ts";
+import { USER_ROLES, type UserRole } from "#lib/domain/facts/user.ts";
 
 const ROLE_MEANING: Record<UserRole, string> = {
   admin: "runs the office: people, authorities, fees; and does all that the office does",

@@ -9,7 +9,7 @@ import {
   requirements,
   rules,
 } from "#db/schema.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
 
 /** Every authority with its rules, requirements, fees, clock rules and holidays, by name. */
 export function listAuthorities(db: Db): Authority[] {

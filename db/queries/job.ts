@@ -1,8 +1,8 @@
 import { and, desc, eq, gt, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { jobs } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
-import type { Job } from "#lib/domain/file/job.ts";
+import type { Job } from "#lib/domain/facts/job.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 const COLUMNS = {
   id: jobs.id,

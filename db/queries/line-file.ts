@@ -1,6 +1,6 @@
 import type { Db } from "#db/open.ts";
 import * as schema from "#db/schema.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { getAuthority } from "./authority.ts";
 import { getLine } from "./line.ts";
 import { listRows } from "./row.ts";

@@ -1,7 +1,7 @@
 import { eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { lines } from "#db/schema.ts";
-import type { LineFacts } from "#lib/domain/line/line.ts";
+import type { LineFacts } from "#lib/domain/facts/line.ts";
 
 export function getLine(db: Db, lineId: string): LineFacts | null {
   return db.select().from(lines).where(eq(lines.id, lineId)).get() ?? null;

@@ -1,13 +1,13 @@
 import { and, asc, eq, isNull } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { links, linkVisits } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
 import {
   LINK_DEEDS,
   type LinkDeed,
   type LinkVisit,
   type PrivateLink,
 } from "#lib/domain/consent/private-link.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 /** The link with the hash of a secret. */
 export function getLinkByHash(db: Db, tokenHash: string): PrivateLink | null {

@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { office } from "#db/schema.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
 
 /** One installation serves one office. */
 const ONLY = 1;

@@ -1,8 +1,8 @@
 import { and, eq, gt, inArray, lt, lte, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { outbox } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
-import { MAYBE_TWICE, type Outgoing } from "#lib/domain/letter/outgoing.ts";
+import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import type { Claim } from "./job.ts";
 
 const COLUMNS = {

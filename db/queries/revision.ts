@@ -1,8 +1,8 @@
 import { and, eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { revisions } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
-import { ROW_TABLES, type RowTable } from "#lib/domain/file/row-table.ts";
+import { ROW_TABLES, type RowTable } from "#lib/domain/facts/row-table.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 /** How often each table of a line was saved; 0 for one that never was. */
 export function getRevisions(db: Db, lineId: string): Record<RowTable, number> {

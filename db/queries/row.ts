@@ -2,7 +2,7 @@ import { and, eq, getTableColumns, max, sql } from "drizzle-orm";
 import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Db } from "#db/open.ts";
 import * as schema from "#db/schema.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 
 /** A table of rows that belong to a line and keep the order that people gave them. */
 type OwnedTable = SQLiteTable & {

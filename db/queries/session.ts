@@ -1,8 +1,8 @@
 import { and, count, desc, eq, gt, inArray, lt, lte, min, ne, or } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { sessions, signIns, signInTries } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
-import type { SignInEntry } from "#lib/domain/user/session.ts";
+import type { SignInEntry } from "#lib/domain/facts/session.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 export interface NewSession {
   readonly tokenHash: string;

@@ -3,9 +3,9 @@ import { foldText } from "#db/fold-text.ts";
 import { gatherWords } from "#db/kept-current.ts";
 import type { Db } from "#db/open.ts";
 import { dueThings, lineSummaries, lines, searchTexts, tallies } from "#db/schema.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
 import type { DueKind, DueThing, OpenAnswer, Tallies } from "#lib/domain/desk/answer.ts";
 import type { LineSummary } from "#lib/domain/desk/summary.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 
 /** Sorts after every day: what has none comes last. */
 const NO_DAY = "9999";

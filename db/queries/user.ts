@@ -1,9 +1,9 @@
 import { and, count, eq, gt, ne, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { sessions, users } from "#db/schema.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
-import { IDLE_MINUTES } from "#lib/domain/user/session.ts";
-import type { User } from "#lib/domain/user/user.ts";
+import { IDLE_MINUTES } from "#lib/domain/facts/session.ts";
+import type { User } from "#lib/domain/facts/user.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 const COLUMNS = {
   id: users.id,

@@ -1,7 +1,7 @@
 import { and, eq } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { videos } from "#db/schema.ts";
-import type { Video } from "#lib/domain/run/video.ts";
+import type { Video } from "#lib/domain/facts/video.ts";
 
 type StoredVideo = Pick<Video, "name" | "sha256" | "bytes" | "type">;
 

@@ -2,11 +2,11 @@
 // log TALK: the log that is drafted from what a technician said.
 import fs from "node:fs";
 import { parseArgs } from "node:util";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { idsBeside, withSightings } from "#lib/domain/file/with-sightings.ts";
+import { DIRECTIONS } from "#lib/domain/facts/run.ts";
 import { draftLog } from "#lib/domain/narration/draft-log.ts";
 import { wrongText } from "#lib/domain/narration/wrong-text.ts";
-import { DIRECTIONS } from "#lib/domain/run/run.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { idsBeside, withSightings } from "#lib/domain/report/with-sightings.ts";
 import { EXAMPLE } from "#lib/exchange/example.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { latestDay } from "#lib/exchange/latest-day.ts";

@@ -1,7 +1,7 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
-import type { AccountPaper } from "#lib/domain/ledger/paper-frame.ts";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
 import { type AddressLayout, addressLayout } from "./address-layout.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY, readyFonts } from "./fonts.ts";

@@ -1,6 +1,6 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
-import type { AgreementPaper } from "#lib/domain/responsibility/agreement-paper.ts";
+import type { AgreementPaper } from "#lib/domain/paper/agreement-paper.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts } from "./join-pdf.ts";

@@ -1,7 +1,7 @@
 import { Image, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
-import type { LetterBlock } from "#lib/domain/letter/letter.ts";
-import { planStrip } from "#lib/domain/letter/strip-plan.ts";
+import type { LetterBlock } from "#lib/domain/paper/letter.ts";
+import { planStrip } from "#lib/domain/strip/strip-plan.ts";
 import { columnShares } from "./columns.ts";
 import { INK } from "./ink.ts";
 import type { PrintPicture } from "./pictures.ts";

@@ -1,4 +1,4 @@
-import { textWidth } from "#lib/domain/letter/text-width.ts";
+import { textWidth } from "#lib/domain/say/text-width.ts";
 
 interface TableText {
   readonly head: readonly string[];

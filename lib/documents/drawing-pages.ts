@@ -1,8 +1,8 @@
-import { planStrip } from "#lib/domain/letter/strip-plan.ts";
-import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
-import { textWidth } from "#lib/domain/letter/text-width.ts";
-import type { Cft } from "#lib/domain/line/station.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
+import { textWidth } from "#lib/domain/say/text-width.ts";
 import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
+import { planStrip } from "#lib/domain/strip/strip-plan.ts";
+import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
 
 /** One landscape page of the line drawing. */
 export interface DrawingPage {

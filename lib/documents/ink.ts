@@ -1,4 +1,4 @@
-import type { Tone } from "#lib/domain/letter/strip-shape.ts";
+import type { Tone } from "#lib/domain/strip/strip-shape.ts";
 
 /** Colours on paper. They read the same in grey. */
 export const INK: Record<Tone, string> = {

@@ -1,9 +1,9 @@
 import { Line, StyleSheet, Svg, Text, View } from "@react-pdf/renderer";
-import { pipeHatch } from "#lib/domain/letter/strip-hatch.ts";
-import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
-import { EN } from "#lib/domain/letter/words-en.ts";
-import { MATERIALS } from "#lib/domain/line/line.ts";
+import { MATERIALS } from "#lib/domain/facts/line.ts";
+import { EN } from "#lib/domain/paper/words-en.ts";
 import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
+import { pipeHatch } from "#lib/domain/strip/strip-hatch.ts";
+import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
 import { INK } from "./ink.ts";
 import { StripSvg } from "./strip-svg.tsx";
 

@@ -1,7 +1,7 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
-import type { Letter, LetterBlock } from "#lib/domain/letter/letter.ts";
-import type { LetterWords } from "#lib/domain/letter/words-en.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import type { Letter, LetterBlock } from "#lib/domain/paper/letter.ts";
+import type { LetterWords } from "#lib/domain/paper/words-en.ts";
 import type { AddressLayout } from "./address-layout.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY } from "./fonts.ts";

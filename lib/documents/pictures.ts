@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import type { LetterBlock } from "#lib/domain/letter/letter.ts";
+import type { LetterBlock } from "#lib/domain/paper/letter.ts";
 
 /** A picture as it is put on paper. */
 export interface PrintPicture {

@@ -1,5 +1,5 @@
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
-import type { Certificate } from "#lib/domain/consent/certificate.ts";
+import type { Certificate } from "#lib/domain/paper/certificate.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { noonOf } from "./noon.ts";

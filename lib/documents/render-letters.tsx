@@ -1,7 +1,7 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import type { Statement } from "#lib/domain/split/statement.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import type { Statement } from "#lib/domain/paper/statement.ts";
 import { addressLayout } from "./address-layout.ts";
 import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";

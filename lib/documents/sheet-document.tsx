@@ -1,7 +1,7 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
-import { formatDrawingStation } from "#lib/domain/line/station.ts";
+import { formatDrawingStation } from "#lib/domain/length/station.ts";
 import type { Sheet } from "#lib/domain/packet/packet.ts";
-import { PLAN_NOTE, type PlanView } from "#lib/domain/plan/draw.ts";
+import { PLAN_NOTE, type PlanView } from "#lib/domain/strip/draw-plan.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { type DrawingPage, drawingPages, PLAN_WIDTH } from "./drawing-pages.ts";
 import { FAMILY } from "./fonts.ts";

@@ -1,7 +1,7 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
-import type { Statement } from "#lib/domain/split/statement.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import type { Statement } from "#lib/domain/paper/statement.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";

@@ -1,5 +1,5 @@
 import { Line, Polygon, Polyline, Svg, Text } from "@react-pdf/renderer";
-import type { Shape, StripPlan } from "#lib/domain/letter/strip-shape.ts";
+import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
 

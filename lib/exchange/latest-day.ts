@@ -1,5 +1,5 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 
 /** The last day on which anything in the file happened. Days that lie ahead (replies, bookings) do not count. */
 export function latestDay(file: LineFile): Day {

@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { CSV_HEAD, csvRows } from "#lib/domain/ledger/csv.ts";
 
 /**

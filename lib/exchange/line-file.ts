@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
-import type { LineFile, Upload } from "#lib/domain/file/line-file.ts";
-import { tooManyWords } from "#lib/domain/file/most-rows.ts";
-import { type ListName, ROW_WORDS } from "#lib/domain/file/references.ts";
-import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import type { LineFile, Upload } from "#lib/domain/facts/line-file.ts";
+import { tooManyWords } from "#lib/domain/facts/most-rows.ts";
+import { type ListName, ROW_WORDS } from "#lib/domain/facts/references.ts";
+import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { fieldsFor, type Use } from "./field.ts";

@@ -1,7 +1,7 @@
-import type { Cft } from "#lib/domain/line/station.ts";
+import type { Direction } from "#lib/domain/facts/run.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
 import type { Draft, DraftLog } from "#lib/domain/narration/draft.ts";
 import { sideOf } from "#lib/domain/run/convert.ts";
-import type { Direction } from "#lib/domain/run/run.ts";
 
 function feet(length: Cft | null): number | null {
   return length === null ? null : length / 100;

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { PARTY_KINDS, PARTY_ROLES } from "#lib/domain/party/party.ts";
+import { PARTY_KINDS, PARTY_ROLES } from "#lib/domain/facts/party.ts";
 import type { PersonRow } from "#lib/domain/party/people.ts";
 import { LANGUAGES } from "../domain/say/language.ts";
 import { fieldsFor } from "./field.ts";

@@ -1,7 +1,7 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Cft } from "#lib/domain/line/station.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
 
 /** Hundredths of a foot as feet; null stays: relative only, or not known. */
 function feet(length: Cft): number;

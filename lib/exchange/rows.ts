@@ -1,9 +1,9 @@
 import type { z } from "zod";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { ROW_TABLES, type RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { ROW_TABLES, type RowTable } from "#lib/domain/facts/row-table.ts";
 import { rowShapes } from "./shape.ts";
 
-export type { RowTable } from "#lib/domain/file/row-table.ts";
+export type { RowTable } from "#lib/domain/facts/row-table.ts";
 
 const SHAPES = rowShapes("memory");
 

@@ -1,49 +1,5 @@
 import { z } from "zod";
-import {
-  CLOCK_EVENTS,
-  CLOCK_MEANINGS,
-  CLOCK_UNITS,
-  ROLLS,
-} from "#lib/domain/calendar/clock-rule.ts";
-import { LEVEL_METHODS } from "#lib/domain/capacity/facts.ts";
-import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/consent/consent.ts";
-import { RESTORATIONS } from "#lib/domain/consent/dig-area.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { ListName } from "#lib/domain/file/references.ts";
-import { STORED_TYPES } from "#lib/domain/file/stored-type.ts";
-import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
-import {
-  DEALT_HOWS,
-  DELIVERY_METHODS,
-  DELIVERY_OUTCOMES,
-  LETTER_KINDS,
-  NOTICE_STATES,
-  REPLY_KINDS,
-} from "#lib/domain/letter/notice.ts";
-import { SPILL_STEP_KINDS } from "#lib/domain/letter/spill-step.ts";
-import { LAND_KINDS } from "#lib/domain/line/land.ts";
-import {
-  EASEMENT_STATES,
-  FITTINGS,
-  MATERIALS,
-  POINT_KINDS,
-  SIDES,
-  TIE_IN_KINDS,
-} from "#lib/domain/line/line.ts";
-import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
-import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/party/party.ts";
-import {
-  INSPECTION_RESULTS,
-  PERMIT_KINDS,
-  PERMIT_STATES,
-  REQUIREMENT_STATES,
-} from "#lib/domain/permit/permit.ts";
-import { OUTLINE, OUTLINE_WORDS } from "#lib/domain/plan/outline.ts";
-import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/plan/plan.ts";
-import { isScaleInBounds } from "#lib/domain/reconcile/fit.ts";
-import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
-import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/record/record.ts";
-import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
+import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import {
   BOUNDARIES,
   REFUSAL_STEP_KINDS,
@@ -53,7 +9,44 @@ import {
   SHEET_KINDS,
   WORK_HOLDERS,
   WORK_KINDS,
-} from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/facts/authority.ts";
+import { LEVEL_METHODS } from "#lib/domain/facts/capacity.ts";
+import { CHANGE_ORDER_STATES } from "#lib/domain/facts/change-order.ts";
+import { CLOCK_EVENTS, CLOCK_MEANINGS, CLOCK_UNITS, ROLLS } from "#lib/domain/facts/clock-rule.ts";
+import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/facts/consent.ts";
+import { RESTORATIONS } from "#lib/domain/facts/dig-area.ts";
+import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/facts/household-call.ts";
+import { LAND_KINDS } from "#lib/domain/facts/land.ts";
+import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
+import {
+  EASEMENT_STATES,
+  FITTINGS,
+  MATERIALS,
+  POINT_KINDS,
+  SIDES,
+  TIE_IN_KINDS,
+} from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import {
+  DEALT_HOWS,
+  DELIVERY_METHODS,
+  DELIVERY_OUTCOMES,
+  LETTER_KINDS,
+  NOTICE_STATES,
+  REPLY_KINDS,
+} from "#lib/domain/facts/notice.ts";
+import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
+import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/facts/party.ts";
+import {
+  INSPECTION_RESULTS,
+  PERMIT_KINDS,
+  PERMIT_STATES,
+  REQUIREMENT_STATES,
+} from "#lib/domain/facts/permit.ts";
+import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/facts/plan.ts";
+import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/facts/record.ts";
+import type { ListName } from "#lib/domain/facts/references.ts";
+import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import {
   ANCHOR_KINDS,
   ANSWERS,
@@ -66,15 +59,17 @@ import {
   READINGS,
   RUN_ENDS,
   SELF_LEVELING,
-} from "#lib/domain/run/run.ts";
-import { VIDEO_TYPES } from "#lib/domain/run/video.ts";
-import { CHANGE_ORDER_STATES } from "#lib/domain/split/change-order.ts";
-import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/split/scope.ts";
-import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/split/split.ts";
-import { OPTION_KINDS } from "#lib/domain/split/work-option.ts";
-import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
-import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/tiein/test.ts";
-import { DRAINS, FLOORS } from "#lib/domain/tiein/test-day.ts";
+} from "#lib/domain/facts/run.ts";
+import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/facts/scope.ts";
+import { SPILL_STEP_KINDS } from "#lib/domain/facts/spill-step.ts";
+import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
+import { STORED_TYPES } from "#lib/domain/facts/stored-type.ts";
+import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/facts/test.ts";
+import { DRAINS, FLOORS } from "#lib/domain/facts/test-day.ts";
+import { VIDEO_TYPES } from "#lib/domain/facts/video.ts";
+import { OPTION_KINDS } from "#lib/domain/facts/work-option.ts";
+import { OUTLINE, OUTLINE_WORDS } from "#lib/domain/plan/outline.ts";
+import { isScaleInBounds } from "#lib/domain/reconcile/fit.ts";
 import { FIXTURES } from "../domain/facts/fixtures.ts";
 import { PLUMBING_CODES, SLOPE_NAMES } from "../domain/facts/plumbing-code.ts";
 import { LANGUAGES } from "../domain/say/language.ts";

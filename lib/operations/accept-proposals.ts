@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { sureProposals } from "#lib/domain/file/pairs-now.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { sureProposals } from "#lib/domain/report/pairs-now.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,5 +1,5 @@
-import { pairsNow } from "#lib/domain/file/pairs-now.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { pairsNow } from "#lib/domain/report/pairs-now.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

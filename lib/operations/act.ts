@@ -1,6 +1,6 @@
 import type { Db } from "#db/open.ts";
-import type { Day, Instant } from "#lib/domain/calendar/day.ts";
-import type { ActorRole } from "#lib/domain/user/user.ts";
+import type { ActorRole } from "#lib/domain/facts/user.ts";
+import type { Day, Instant } from "#lib/domain/time/day.ts";
 
 export interface Actor {
   readonly id: string;

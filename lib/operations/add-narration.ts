@@ -1,5 +1,5 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Narration } from "#lib/domain/narration/narration.ts";
+import type { Narration } from "#lib/domain/facts/narration.ts";
 import { wrongText } from "#lib/domain/narration/wrong-text.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,8 +1,8 @@
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { Permit, PermitKind } from "#lib/domain/permit/permit.ts";
+import type { Permit, PermitKind } from "#lib/domain/facts/permit.ts";
 import { permitName } from "#lib/domain/permit/steps.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,7 +1,7 @@
 import { getLine } from "#db/queries/line.ts";
 import { insertRow } from "#db/queries/row.ts";
-import type { Upload } from "#lib/domain/file/line-file.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import type { Upload } from "#lib/domain/facts/line-file.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { StoredFile } from "#lib/storage/store.ts";
 import type { Act, Refusal } from "./act.ts";

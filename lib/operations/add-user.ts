@@ -1,5 +1,5 @@
 import { getAccount, insertUser } from "#db/queries/user.ts";
-import { mayDo, type User, type UserRole } from "#lib/domain/user/user.ts";
+import { mayDo, type User, type UserRole } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";

@@ -1,9 +1,9 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Run } from "#lib/domain/run/run.ts";
-import type { Video, VideoType } from "#lib/domain/run/video.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
+import type { Video, VideoType } from "#lib/domain/facts/video.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { isStored, type StoredFile } from "#lib/storage/store.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,8 +1,8 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
-import type { Holiday } from "#lib/domain/calendar/clock-rule.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { FEDERAL_SOURCE } from "#lib/domain/calendar/federal-holidays.ts";
 import { type OfferedHoliday, offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
+import type { Holiday } from "#lib/domain/facts/clock-rule.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { FEDERAL_SOURCE } from "#lib/domain/time/federal-holidays.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";

@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
-import { isSameEntry, isSameSeen } from "#lib/domain/file/same-place.ts";
-import { nonsenseIn } from "#lib/domain/file/sense.ts";
-import type { Deed } from "#lib/domain/user/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { isSameEntry, isSameSeen } from "#lib/domain/facts/same-place.ts";
+import type { Deed } from "#lib/domain/facts/user.ts";
+import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,12 +1,12 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
-import { drainPlaces } from "#lib/domain/letter/audience.ts";
-import type { CallPurpose } from "#lib/domain/party/household-call.ts";
+import type { CallPurpose } from "#lib/domain/facts/household-call.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { drainPlaces } from "#lib/domain/notices/audience.ts";
 import { needsUnasked } from "#lib/domain/party/household-needs.ts";
 import { streetOf } from "#lib/domain/party/stakeholders.ts";
-import { sayList } from "#lib/domain/split/say-list.ts";
+import { sayList } from "#lib/domain/say/say-list.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 
 const PURPOSE_WORDS: Record<CallPurpose, string> = {
   "drain-pause": "a pause of drains",

@@ -1,14 +1,14 @@
 import { updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { ARRIVAL_RULES } from "#lib/domain/letter/arrival.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   DELIVERY_OUTCOMES,
   type Delivery,
   type DeliveryOutcome,
-} from "#lib/domain/letter/notice.ts";
+} from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

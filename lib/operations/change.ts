@@ -1,9 +1,9 @@
 import type { Db } from "#db/open.ts";
 import { insertHistory } from "#db/queries/history.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { type Deed, mayDo } from "#lib/domain/facts/user.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal, RefusalReason } from "./act.ts";
 

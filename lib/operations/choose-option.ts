@@ -1,10 +1,10 @@
 import { updateLine } from "#db/queries/line.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { WorkOption } from "#lib/domain/facts/work-option.ts";
 import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
-import { scopeInForce, underOption } from "#lib/domain/split/scope-in-force.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scopeInForce, underOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { decidedDeeds, deedsOfAll } from "#lib/domain/split/work-deeds.ts";
-import type { WorkOption } from "#lib/domain/split/work-option.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,6 +1,6 @@
 import { getAuthority } from "#db/queries/authority.ts";
 import { updateLine } from "#db/queries/line.ts";
-import type { Authority, ResponsibilityRule } from "#lib/domain/responsibility/authority.ts";
+import type { Authority, ResponsibilityRule } from "#lib/domain/facts/authority.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

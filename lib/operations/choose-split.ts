@@ -1,10 +1,10 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitChoice, SplitVersion } from "#lib/domain/facts/split.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { optionInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
-import type { SplitChoice, SplitVersion } from "#lib/domain/split/split.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,10 +1,10 @@
 import { updateLine } from "#db/queries/line.ts";
 import { insertRow } from "#db/queries/row.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { BuiltWork } from "#lib/domain/permit/built.ts";
-import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/permit/closing.ts";
-import { heldWords } from "#lib/domain/tiein/stopped-by.ts";
+import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/closing/closing.ts";
+import type { BuiltWork } from "#lib/domain/facts/built.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { heldWords } from "#lib/domain/stops/stopped-by.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,10 +1,10 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Permit } from "#lib/domain/permit/permit.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Permit } from "#lib/domain/facts/permit.ts";
 import { permitName } from "#lib/domain/permit/steps.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

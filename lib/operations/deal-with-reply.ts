@@ -1,9 +1,9 @@
 import { updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { DEALT_HOWS, type DealtHow, type Reply } from "#lib/domain/letter/notice.ts";
-import { isDealtWith } from "#lib/domain/letter/reply.ts";
+import { DEALT_HOWS, type DealtHow, type Reply } from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { isDealtWith } from "#lib/domain/party/reply.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

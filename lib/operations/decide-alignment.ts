@@ -1,7 +1,7 @@
 import { insertRow, removeRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Cft } from "#lib/domain/line/station.ts";
-import type { AlignmentDecision } from "#lib/domain/reconcile/alignment-decision.ts";
+import type { AlignmentDecision } from "#lib/domain/facts/alignment-decision.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
 import { fitWords } from "#lib/domain/reconcile/alignment-sentence.ts";
 import { isScaleInBounds, isShiftInBounds } from "#lib/domain/reconcile/fit.ts";
 import { recordName } from "#lib/domain/tiein/standing-words-en.ts";

@@ -1,11 +1,11 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { ChangeOrder } from "#lib/domain/facts/change-order.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
-import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { decidedDeeds, deedsOfAll } from "#lib/domain/split/work-deeds.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,11 +1,16 @@
 import { updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { draftedFields, draftedGap, logOf, readingOf } from "#lib/domain/file/narration-log.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { DraftDecision, Narration } from "#lib/domain/facts/narration.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Gap, Observation } from "#lib/domain/facts/run.ts";
 import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
-import type { DraftDecision, Narration } from "#lib/domain/narration/narration.ts";
-import type { Gap, Observation } from "#lib/domain/run/run.ts";
+import {
+  draftedFields,
+  draftedGap,
+  logOf,
+  readingOf,
+} from "#lib/domain/narration/narration-log.ts";
+import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

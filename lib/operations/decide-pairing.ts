@@ -1,5 +1,5 @@
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { PairingState } from "#lib/domain/reconcile/pairing.ts";
+import type { PairingState } from "#lib/domain/facts/pairing.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine } from "./change.ts";

@@ -1,7 +1,7 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Consent } from "#lib/domain/consent/consent.ts";
 import { heldNames } from "#lib/domain/consent/held-names.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
+import type { Consent } from "#lib/domain/facts/consent.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

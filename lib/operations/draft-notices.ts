@@ -1,10 +1,10 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/letter/notice.ts";
-import { recipientsOf } from "#lib/domain/letter/recipients.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { recipientsOf } from "#lib/domain/paper/recipients.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Refusal } from "./act.ts";
 import { find, refuse } from "./change.ts";

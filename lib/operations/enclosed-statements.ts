@@ -1,8 +1,8 @@
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
-import { type Statement, statementOf } from "#lib/domain/split/statement.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import { type Statement, statementOf } from "#lib/domain/paper/statement.ts";
 
 /** The statements that these letters say they enclose, each under the version that its letter is about. */
 export function enclosedStatements(

@@ -1,20 +1,20 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { accountEntries, accountOf } from "#lib/domain/ledger/accounts.ts";
-import { balanceOf, standingEntries } from "#lib/domain/ledger/balance.ts";
-import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import {
   type LedgerEntry,
   type LedgerKind,
   PAYMENT_METHODS,
   type PaymentMethod,
-} from "#lib/domain/ledger/entry.ts";
+} from "#lib/domain/facts/ledger-entry.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { accountEntries, accountOf } from "#lib/domain/ledger/accounts.ts";
+import { balanceOf, standingEntries } from "#lib/domain/ledger/balance.ts";
+import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { sayList } from "#lib/domain/split/say-list.ts";
+import { sayList } from "#lib/domain/say/say-list.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,7 +1,7 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { RecordEntry } from "#lib/domain/record/record.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find } from "./change.ts";

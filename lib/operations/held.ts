@@ -1,5 +1,5 @@
-import type { Report } from "#lib/domain/file/report.ts";
-import { type Deed, heldWords, holdsAgainst } from "#lib/domain/tiein/stopped-by.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { type Deed, heldWords, holdsAgainst } from "#lib/domain/stops/stopped-by.ts";
 import { refuse } from "./change.ts";
 
 /** Refuses what a hold stops that nobody waived, with the hold, what lifts it and where; null: go on. */

@@ -1,9 +1,7 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
 import { isStale } from "#lib/domain/desk/cost-answer.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import {
   BILLINGS,
   type Billing,
@@ -12,8 +10,10 @@ import {
   proposedEntries,
 } from "#lib/domain/ledger/propose.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { sayList } from "#lib/domain/split/say-list.ts";
-import { ASKS_FOR_MONEY } from "#lib/domain/tiein/stopped-by.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { sayList } from "#lib/domain/say/say-list.ts";
+import { ASKS_FOR_MONEY } from "#lib/domain/stops/stopped-by.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { latestSplit } from "../domain/split/latest-split.ts";

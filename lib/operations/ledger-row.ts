@@ -1,5 +1,5 @@
+import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
 import { nextNumber } from "#lib/domain/ledger/balance.ts";
-import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
 import type { Act } from "./act.ts";
 
 /** What of an entry is decided; the rest is its number, who enters it, and nothing. */

@@ -1,8 +1,8 @@
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 
 /** A letter as it was sent, byte for byte; a draft as it would be sent now. */
 export function letterOf(

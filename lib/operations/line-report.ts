@@ -1,10 +1,10 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { versionOf } from "#db/queries/summary.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 
 /** A line's file with everything that follows from it, as it stood at a version. */
 export interface LineReport {

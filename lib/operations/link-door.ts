@@ -3,7 +3,6 @@ import type { Db } from "#db/open.ts";
 import { getLink, getLinkByHash, insertVisit } from "#db/queries/link.ts";
 import { countTries, noteTry } from "#db/queries/session.ts";
 import { countedAddress } from "#lib/caller-address.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
 import {
   BY_PRIVATE_LINK,
   isLinkSecret,
@@ -16,7 +15,8 @@ import {
 } from "#lib/domain/consent/private-link.ts";
 import type { LinkStop } from "#lib/domain/consent/stops.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import { TRIES_WINDOW_MINUTES } from "#lib/domain/user/session.ts";
+import { TRIES_WINDOW_MINUTES } from "#lib/domain/facts/session.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal, RefusalReason } from "./act.ts";
 import { refuse } from "./change.ts";

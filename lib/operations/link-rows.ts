@@ -6,7 +6,7 @@ import {
   MOST_LINK_DAYS,
   type PrivateLink,
 } from "#lib/domain/consent/private-link.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Act } from "./act.ts";
 import { refuse } from "./change.ts";
 import { hashSecret } from "./link-door.ts";

@@ -4,7 +4,7 @@ import { openDb } from "#db/open.ts";
 import { copyDatabase, isWhole } from "#db/queries/backup.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { listStoredHashes, listVideoHashes } from "#db/queries/upload.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { databaseOf } from "#lib/storage/data-folder.ts";
 import { copyToDisk, makeFolder, putUnder, syncToDisk } from "#lib/storage/durable.ts";

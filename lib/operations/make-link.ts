@@ -1,4 +1,4 @@
-import { nameRow } from "#lib/domain/file/references.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -3,7 +3,7 @@ import {
   REQUIREMENT_STATES,
   type RequirementMark,
   type RequirementState,
-} from "#lib/domain/permit/permit.ts";
+} from "#lib/domain/facts/permit.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,6 +1,6 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import type { Run } from "#lib/domain/run/run.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { sightingMoves } from "#lib/domain/run/sighting-moves.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

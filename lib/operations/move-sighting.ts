@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { sightingMoves } from "#lib/domain/run/sighting-moves.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

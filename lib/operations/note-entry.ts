@@ -1,9 +1,9 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import { logOf } from "#lib/domain/file/narration-log.ts";
-import { saidOfRecord } from "#lib/domain/file/record-said.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { RecordEntry } from "#lib/domain/record/record.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { logOf } from "#lib/domain/narration/narration-log.ts";
+import { saidOfRecord } from "#lib/domain/narration/record-said.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

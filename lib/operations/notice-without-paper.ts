@@ -1,6 +1,6 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 
 /**
  * A letter that was sent and has no paper yet, as it is now: while a paper is made, the letter may be

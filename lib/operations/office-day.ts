@@ -1,7 +1,7 @@
 import type { Db } from "#db/open.ts";
 import { getOffice } from "#db/queries/office.ts";
-import type { Day, Instant } from "#lib/domain/calendar/day.ts";
-import { dayAt } from "#lib/domain/calendar/days.ts";
+import type { Day, Instant } from "#lib/domain/time/day.ts";
+import { dayAt } from "#lib/domain/time/days.ts";
 import { readEnv } from "#lib/env.ts";
 
 /** The office's zone; before it is set up, that of the machine it will run on. */

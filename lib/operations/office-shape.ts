@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { OPEN_DAYS, type OpenHours } from "#lib/domain/calendar/open-hours.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
+import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import { OPEN_DAYS, type OpenHours } from "#lib/domain/facts/open-hours.ts";
 import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
 import { fieldsFor } from "#lib/exchange/field.ts";

@@ -1,7 +1,7 @@
 import { getAuthority } from "#db/queries/authority.ts";
 import { insertLine } from "#db/queries/line.ts";
-import type { LineFacts } from "#lib/domain/line/line.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import type { LineFacts } from "#lib/domain/facts/line.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import { lineShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,11 +1,11 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { listVisits } from "#db/queries/link.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { type LinkView, linkView } from "#lib/domain/consent/link-view.ts";
 import type { LinkDeed } from "#lib/domain/consent/private-link.ts";
-import type { Upload } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import { type LinkView, linkView } from "#lib/domain/paper/link-view.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Refusal } from "./act.ts";
 import { findOpenLink, type LinkDoor, noteVisit, stopped } from "./link-door.ts";

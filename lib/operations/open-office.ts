@@ -2,7 +2,7 @@ import path from "node:path";
 import { type OpenDb, openDb } from "#db/open.ts";
 import { type DatabaseState, databaseState } from "#db/queries/database-state.ts";
 import { getOffice } from "#db/queries/office.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import {
   databaseOf,

@@ -1,10 +1,10 @@
 import { z } from "zod";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import type { Delivery } from "#lib/domain/letter/notice.ts";
-import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
-import { letterText } from "#lib/domain/letter/text.ts";
-import type { Party } from "#lib/domain/party/party.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import type { Delivery } from "#lib/domain/facts/notice.ts";
+import type { Party } from "#lib/domain/facts/party.ts";
+import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import { letterText } from "#lib/domain/paper/text.ts";
 import type { Act } from "./act.ts";
 
 const Address = z.email().max(254);

@@ -1,10 +1,10 @@
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { distanceOf } from "#lib/domain/file/pairs-now.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
-import type { Pairing, PairingState } from "#lib/domain/reconcile/pairing.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Pairing, PairingState } from "#lib/domain/facts/pairing.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
+import { distanceOf } from "#lib/domain/report/pairs-now.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { type Change, find, refuse } from "./change.ts";

@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { readStored } from "#lib/storage/store.ts";
 
 /** The bytes of the pictures that letters name, by the id of the stored file; what is gone is left out. */

@@ -1,6 +1,6 @@
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
-import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import type { ChangeOrder } from "#lib/domain/facts/change-order.ts";
 import { nextOrderNumber } from "#lib/domain/split/change-order-effect.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

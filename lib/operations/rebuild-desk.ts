@@ -1,7 +1,7 @@
 import { openDb } from "#db/open.ts";
 import { databaseState } from "#db/queries/database-state.ts";
 import { forgetSummaries, getTallies, rebuildSearch } from "#db/queries/summary.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { databaseOf } from "#lib/storage/data-folder.ts";
 import type { Refusal } from "./act.ts";

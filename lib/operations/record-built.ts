@@ -1,11 +1,11 @@
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { BuiltWork } from "#lib/domain/permit/built.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import type { BuiltWork } from "#lib/domain/facts/built.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { deedsOf, deedsOfWork } from "#lib/domain/split/work-deeds.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

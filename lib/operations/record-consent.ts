@@ -1,17 +1,17 @@
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
 import {
   CONSENT_KINDS,
   type Consent,
   type ConsentKind,
   RECORDED_STATES,
   type RecordedState,
-} from "#lib/domain/consent/consent.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
+} from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

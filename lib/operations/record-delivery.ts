@@ -1,10 +1,10 @@
 import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import { DELIVERY_METHODS, type Delivery, type DeliveryMethod } from "#lib/domain/letter/notice.ts";
+import { DELIVERY_METHODS, type Delivery, type DeliveryMethod } from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,14 +1,14 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
 import {
   CALL_OUTCOMES,
   CALL_PURPOSES,
   type CallOutcome,
   type CallPurpose,
   type HouseholdCall,
-} from "#lib/domain/party/household-call.ts";
+} from "#lib/domain/facts/household-call.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

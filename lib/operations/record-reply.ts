@@ -1,8 +1,8 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
-import { NOT_DEALT_WITH, sayReply } from "#lib/domain/letter/reply.ts";
+import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { NOT_DEALT_WITH, sayReply } from "#lib/domain/party/reply.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,9 +1,9 @@
 import { insertRow, removeRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
-import { RULING_KINDS, type Ruling, type RulingKind } from "#lib/domain/tiein/ruling.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { RULING_KINDS, type Ruling, type RulingKind } from "#lib/domain/facts/ruling.ts";
 import { ruledWords, rulingInForce } from "#lib/domain/tiein/ruling-in-force.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,19 +1,16 @@
 import type { Db } from "#db/open.ts";
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import { laterBy, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
-import { streetOf } from "#lib/domain/party/stakeholders.ts";
-import { isControlRun } from "#lib/domain/tiein/control-run.ts";
-import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   type ControlResult,
   TEST_RESULTS,
   type TestResult,
   type TieInTest,
-} from "#lib/domain/tiein/test.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+} from "#lib/domain/facts/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
+import { streetOf } from "#lib/domain/party/stakeholders.ts";
 import {
   CONTROL_OF,
   refusedStops,
@@ -21,7 +18,10 @@ import {
   stopKey,
   testIdOf,
   testsOfDay,
-} from "#lib/domain/tiein/test-day-results.ts";
+} from "#lib/domain/testing/test-day-results.ts";
+import { isControlRun } from "#lib/domain/tiein/control-run.ts";
+import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
+import { laterBy, minutesOf } from "#lib/domain/time/time-of-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,8 +1,8 @@
 import type { Db } from "#db/open.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { oldSummaries, putSummary } from "#db/queries/summary.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { lineReport } from "./line-report.ts";
 
 /**

@@ -1,6 +1,6 @@
 import { listLinks, revokeLinks } from "#db/queries/link.ts";
 import { linkState } from "#lib/domain/consent/private-link.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

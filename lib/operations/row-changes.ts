@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow, ROW_WORDS } from "#lib/domain/facts/references.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 
 interface Row {
   readonly id: string;

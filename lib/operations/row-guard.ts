@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 
 /** Fields that a named person settles with a reason, and that no table saves in passing. */
 const SETTLED: Partial<Record<RowTable, Readonly<Record<string, unknown>>>> = {

@@ -1,8 +1,8 @@
 import type { Db } from "#db/open.ts";
 import { countSave } from "#db/queries/revision.ts";
 import { checkReferencesAtEnd, insertRow, removeRow, updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { type RowChanges, rowChanges, tellChanges } from "./row-changes.ts";

@@ -1,7 +1,7 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
 import { reachProblems } from "#lib/domain/party/address-check.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";

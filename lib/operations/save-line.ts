@@ -1,5 +1,5 @@
 import { updateLine } from "#db/queries/line.ts";
-import type { LineFacts } from "#lib/domain/line/line.ts";
+import type { LineFacts } from "#lib/domain/facts/line.ts";
 import { lineShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

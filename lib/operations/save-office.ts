@@ -1,6 +1,6 @@
 import { listOfficeHistory } from "#db/queries/history.ts";
 import { getOffice, putOffice } from "#db/queries/office.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice } from "./change.ts";

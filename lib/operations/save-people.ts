@@ -1,17 +1,17 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
-import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { danglingReferences, nameRow } from "#lib/domain/facts/references.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import {
   mergePeople,
   type PersonProblem,
   type PersonProblemReason,
   type PersonRow,
 } from "#lib/domain/party/people.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import { type Nonsense, nonsenseIn } from "#lib/domain/report/sense.ts";
 import { PERSON_ROW } from "#lib/exchange/person-row.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";

@@ -1,10 +1,10 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { danglingReferences, nameRow } from "#lib/domain/file/references.ts";
-import { deedOfTable, isRowTable, type RowTable } from "#lib/domain/file/row-table.ts";
-import { type Nonsense, nonsenseIn } from "#lib/domain/file/sense.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { danglingReferences, nameRow } from "#lib/domain/facts/references.ts";
+import { deedOfTable, isRowTable, type RowTable } from "#lib/domain/facts/row-table.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
+import { type Nonsense, nonsenseIn } from "#lib/domain/report/sense.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";

@@ -1,13 +1,13 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { ChangeOrder } from "#lib/domain/facts/change-order.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 import { hasWorkBegun } from "#lib/domain/permit/steps.ts";
-import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { deedsOf } from "#lib/domain/split/work-deeds.ts";
-import { type Deed, heldWords, holdsAgainst } from "#lib/domain/tiein/stopped-by.ts";
+import { type Deed, heldWords, holdsAgainst } from "#lib/domain/stops/stopped-by.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 
 interface Save {
   readonly table: RowTable;

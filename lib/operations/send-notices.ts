@@ -3,33 +3,33 @@ import type { Db } from "#db/open.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
 import { type AddressStop, addressStop } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { drainPlaces } from "#lib/domain/letter/audience.ts";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
-import { letterGaps } from "#lib/domain/letter/gaps.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import {
   DELIVERY_METHODS,
   type Delivery,
   type DeliveryMethod,
   type LetterKind,
   type Notice,
-} from "#lib/domain/letter/notice.ts";
+} from "#lib/domain/facts/notice.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { drainPlaces } from "#lib/domain/notices/audience.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import { letterGaps } from "#lib/domain/paper/gaps.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
 import {
   ASKS_FOR_MONEY,
   type Deed,
   heldWords,
   holdsAgainst,
-} from "#lib/domain/tiein/stopped-by.ts";
-import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
+} from "#lib/domain/stops/stopped-by.ts";
+import { placesOfDay } from "#lib/domain/testing/water-off.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { keepLinkSecret } from "#lib/storage/link-secret.ts";
 import { dayOf } from "../domain/time/moment.ts";

@@ -1,7 +1,7 @@
 import { getOffice, putOffice } from "#db/queries/office.ts";
 import { insertUser, listUsers } from "#db/queries/user.ts";
-import type { Office } from "#lib/domain/file/line-file.ts";
-import type { User } from "#lib/domain/user/user.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import type { User } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { refuse, tell } from "./change.ts";

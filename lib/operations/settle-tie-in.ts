@@ -1,10 +1,10 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { TIE_IN_KINDS, type TieIn, type TieInKind } from "#lib/domain/line/line.ts";
-import { placeOfTieIn } from "#lib/domain/tiein/stopped-by.ts";
+import { TIE_IN_KINDS, type TieIn, type TieInKind } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { placeOfTieIn } from "#lib/domain/stops/stopped-by.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { danglingReferences } from "#lib/domain/file/references.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
-import { attachSightings } from "#lib/domain/file/with-sightings.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { danglingReferences } from "#lib/domain/facts/references.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { attachSightings } from "#lib/domain/report/with-sightings.ts";
 import { resight } from "#lib/domain/run/resight.ts";
 import { assignSightings, type SightingAssignment } from "#lib/domain/run/sighting.ts";
 import { chosenTieIns } from "#lib/domain/run/sighting-moves.ts";

@@ -10,12 +10,12 @@ import {
   signingName,
   signStop,
 } from "#lib/domain/consent/signable.ts";
-import type { Signature, SignatureView } from "#lib/domain/consent/signature.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Signature, SignatureView } from "#lib/domain/facts/signature.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { isStoredWhole, storeFile } from "#lib/storage/store.ts";
 import type { Language } from "../domain/say/language.ts";

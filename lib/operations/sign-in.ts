@@ -6,8 +6,8 @@ import {
   IDLE_MINUTES,
   type SignInDeed,
   TRIES_WINDOW_MINUTES,
-} from "#lib/domain/user/session.ts";
-import type { User } from "#lib/domain/user/user.ts";
+} from "#lib/domain/facts/session.ts";
+import type { User } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { refuse } from "./change.ts";

@@ -1,9 +1,9 @@
-import { certificateOf, certificateText } from "#lib/domain/consent/certificate.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
-import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
+import { certificateOf, certificateText } from "#lib/domain/paper/certificate.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import type { Language } from "../domain/say/language.ts";
 import type { Act } from "./act.ts";

@@ -1,16 +1,16 @@
 import { lastHash, type Sha256, sealSignature } from "#lib/domain/consent/chain.ts";
-import type { Consent } from "#lib/domain/consent/consent.ts";
-import { intentSentence } from "#lib/domain/consent/intent.ts";
 import type { PrivateLink } from "#lib/domain/consent/private-link.ts";
 import { type ScreenKind, signingName, termsOf } from "#lib/domain/consent/signable.ts";
-import type { Signature, SignatureView } from "#lib/domain/consent/signature.ts";
 import { type NameDoubt, nameDoubt } from "#lib/domain/consent/signer-name.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
-import { placeOf } from "#lib/domain/letter/facts.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import { letterDate } from "#lib/domain/letter/letter-date.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Consent } from "#lib/domain/facts/consent.ts";
+import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Signature, SignatureView } from "#lib/domain/facts/signature.ts";
+import { placeOf } from "#lib/domain/paper/facts.ts";
+import { intentSentence } from "#lib/domain/paper/intent.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import { letterDate } from "#lib/domain/paper/letter-date.ts";
 import type { Language } from "../domain/say/language.ts";
 import type { Act } from "./act.ts";
 

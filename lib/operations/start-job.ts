@@ -1,6 +1,6 @@
 import { insertJob } from "#db/queries/job.ts";
-import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/file/job.ts";
-import type { ListName } from "#lib/domain/file/references.ts";
+import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/facts/job.ts";
+import type { ListName } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,17 +1,17 @@
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate } from "#lib/domain/calendar/format-day.ts";
-import type { Consent, ConsentKind } from "#lib/domain/consent/consent.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import { agreementProgress, stepProblem } from "#lib/domain/responsibility/agreement-progress.ts";
+import { agreementProgress, stepProblem } from "#lib/domain/agreement/agreement-progress.ts";
 import {
   AGREEMENT_STEP_KINDS,
   type AgreementStep,
   type AgreementStepKind,
-} from "#lib/domain/responsibility/agreement-step.ts";
-import type { Agreement } from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/facts/agreement-step.ts";
+import type { Agreement } from "#lib/domain/facts/authority.ts";
+import type { Consent, ConsentKind } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

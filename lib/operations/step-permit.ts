@@ -1,13 +1,10 @@
 import { insertRow } from "#db/queries/row.ts";
-import { clocksOf } from "#lib/domain/calendar/clocks.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
-import { permitBars, ranOut } from "#lib/domain/calendar/permit-bars.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { asBuiltWanting } from "#lib/domain/permit/as-built.ts";
-import type { Permit, PermitState, PermitStep } from "#lib/domain/permit/permit.ts";
+import { clocksOf } from "#lib/domain/clocks/clocks.ts";
+import { permitBars, ranOut } from "#lib/domain/clocks/permit-bars.ts";
+import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import {
   deedsOfStep,
   lastStepOf,
@@ -16,7 +13,10 @@ import {
   permitStanding,
   permitStateOf,
 } from "#lib/domain/permit/steps.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

@@ -1,7 +1,7 @@
 import { updateRow } from "#db/queries/row.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
-import type { DraftDecision, Narration } from "#lib/domain/narration/narration.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { DraftDecision, Narration } from "#lib/domain/facts/narration.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

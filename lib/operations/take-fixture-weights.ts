@@ -1,6 +1,6 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";

@@ -1,14 +1,14 @@
 import type { Db } from "#db/open.ts";
 import { countTries, didFrom, forgetTries, noteTry } from "#db/queries/session.ts";
 import { countedAddress } from "#lib/caller-address.ts";
-import type { Instant } from "#lib/domain/calendar/day.ts";
 import {
   KNOWN_DAYS,
   TRIES_PER_ACCOUNT,
   TRIES_PER_ADDRESS,
   TRIES_PER_PAIR,
   TRIES_WINDOW_MINUTES,
-} from "#lib/domain/user/session.ts";
+} from "#lib/domain/facts/session.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 
 /** Who tries a password, and from where. */
 export interface Trier {

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { USER_ROLES } from "#lib/domain/user/user.ts";
+import { USER_ROLES } from "#lib/domain/facts/user.ts";
 
 /** A person as typed by an admin. */
 export const UserShape = z.object({

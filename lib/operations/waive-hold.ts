@@ -1,7 +1,7 @@
 import { insertRow } from "#db/queries/row.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Waiver } from "#lib/domain/tiein/hold.ts";
-import { isWaivable } from "#lib/domain/tiein/holds.ts";
+import type { Waiver } from "#lib/domain/facts/hold.ts";
+import { isWaivable } from "#lib/domain/holds/holds.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

@@ -1,5 +1,5 @@
 import { removeRow } from "#db/queries/row.ts";
-import { nameRow } from "#lib/domain/file/references.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

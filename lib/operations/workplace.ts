@@ -1,5 +1,5 @@
 import type { Db } from "#db/open.ts";
-import type { Day, Instant } from "#lib/domain/calendar/day.ts";
+import type { Day, Instant } from "#lib/domain/time/day.ts";
 import type { SmtpSettings } from "#lib/env.ts";
 import type { Act } from "./act.ts";
 

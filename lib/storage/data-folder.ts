@@ -1,6 +1,6 @@
 import fs from "node:fs";
 import path from "node:path";
-import type { Instant } from "#lib/domain/calendar/day.ts";
+import type { Instant } from "#lib/domain/time/day.ts";
 import { makeFolder, writeWhole } from "./durable.ts";
 
 /** Says beside the database that an office was set up in this folder, and when. */

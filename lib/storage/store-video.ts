@@ -3,7 +3,7 @@ import fs from "node:fs";
 import { open, readdir, rm, stat, statfs } from "node:fs/promises";
 import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
-import type { VideoType } from "#lib/domain/run/video.ts";
+import type { VideoType } from "#lib/domain/facts/video.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import {
   BrokenOff,

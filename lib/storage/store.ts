@@ -3,7 +3,7 @@ import fs from "node:fs";
 import { mkdir, open, rm } from "node:fs/promises";
 import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
-import { STORED_TYPES, type StoredType } from "#lib/domain/file/stored-type.ts";
+import { STORED_TYPES, type StoredType } from "#lib/domain/facts/stored-type.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { makeFolder, putUnder } from "./durable.ts";
 

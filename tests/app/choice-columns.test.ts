@@ -16,7 +16,7 @@ import * as record from "#app/lines/[lineId]/record/_columns.ts";
 import * as facts from "#app/lines/[lineId]/told/facts/_columns.ts";
 import * as who from "#app/lines/[lineId]/who/_columns.ts";
 import * as office from "#app/office/authorities/[authorityId]/_columns.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { aFile, anAddress, anUpload, aPermit, aProperty, aTieIn, aUnit } from "../support/file.ts";
 
 /** Names that lie inside one another, as a street has them. */

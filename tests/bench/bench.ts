@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
 import { parseTree } from "#lib/domain/line/tree.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { SPLIT_RULES } from "#lib/domain/split/split.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import { layStrip } from "#lib/domain/strip/layout.ts";
 import {

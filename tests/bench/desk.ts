@@ -13,8 +13,8 @@ import {
 } from "#db/queries/summary.ts";
 import { DUE_KINDS } from "#lib/domain/desk/answer.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 // The desk, the lists and search over a growing office, each beside the bare SQL of the same rows.

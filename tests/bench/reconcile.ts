@@ -1,4 +1,4 @@
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { type Hardness, type KnownLine, knownLine, numbers, type Oddity } from "./truth.ts";
 
 // How often the reconciliation is right, on made-up lines of which the truth is known.

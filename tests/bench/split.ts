@@ -1,7 +1,7 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Found } from "#lib/domain/split/ground.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { SPLIT_RULES, type SplitChoice, type SplitRule } from "#lib/domain/facts/split.ts";
+import type { Found } from "#lib/domain/sharing/ground.ts";
 import { splitOutcome, splitOutcomes } from "#lib/domain/split/outcomes.ts";
-import { SPLIT_RULES, type SplitChoice, type SplitRule } from "#lib/domain/split/split.ts";
 import { aFinding } from "#tests/support/answers.ts";
 import { aFile, anAgreement, aProperty, aScopeItem, aTieIn } from "#tests/support/file.ts";
 

@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Side } from "#lib/domain/line/line.ts";
-import type { RecordEntry } from "#lib/domain/record/record.ts";
+import type { Side } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
 import {
   aFile,
   anAnchor,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { addBusinessDays, type Holidays } from "#lib/domain/calendar/business-days.ts";
-import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import { type ClockCount, dayOfRule } from "#lib/domain/calendar/rule-day.ts";
+import { addBusinessDays, type Holidays } from "#lib/domain/time/business-days.ts";
+import { federalHolidays } from "#lib/domain/time/federal-holidays.ts";
 
 // Counts of the usual kinds, worked out by hand; no source that was read has these dates.
 

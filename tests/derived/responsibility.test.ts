@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { ResponsibilityRule } from "#lib/domain/responsibility/authority.ts";
+import type { ResponsibilityRule } from "#lib/domain/facts/authority.ts";
 import { itemMenders } from "#lib/domain/responsibility/item-menders.ts";
 import { anAgreement, anAuthority, aPoint, aRule, aScopeItem } from "#tests/support/file.ts";
 import { aPricedLine, divideLine } from "#tests/support/priced-line.ts";

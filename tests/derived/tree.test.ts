@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { SplitRule } from "#lib/domain/split/split.ts";
+import type { SplitRule } from "#lib/domain/facts/split.ts";
 import { aScopeItem } from "#tests/support/file.ts";
 import { aPricedLine, divideLine, exactOf } from "#tests/support/priced-line.ts";
 

@@ -1,11 +1,11 @@
 import DateHolidays from "date-holidays";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Holidays, isBusinessDay } from "#lib/domain/calendar/business-days.ts";
-import { addDays, weekday } from "#lib/domain/calendar/days.ts";
-import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
 import { type ClockCount, dayOfRule, latestEventFor } from "#lib/domain/calendar/rule-day.ts";
+import { type Holidays, isBusinessDay } from "#lib/domain/time/business-days.ts";
+import { addDays, weekday } from "#lib/domain/time/days.ts";
+import { federalHolidays } from "#lib/domain/time/federal-holidays.ts";
 import { AUTHORITY } from "#seed/office.ts";
 
 /*

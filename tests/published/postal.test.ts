@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { Address } from "#lib/domain/facts/party.ts";
 import { addressKey, windowLines } from "#lib/domain/party/address.ts";
-import type { Address } from "#lib/domain/party/party.ts";
 
 /*
  * USPS Publication 28 (edition of October 2023) and DMM 202.2.1. Marked [V] where the page was

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { ResponsibilityRule } from "#lib/domain/responsibility/authority.ts";
-import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Fault } from "#lib/domain/run/run.ts";
+import type { ResponsibilityRule } from "#lib/domain/facts/authority.ts";
+import type { Fault } from "#lib/domain/facts/run.ts";
+import type { Holder } from "#lib/domain/findings/reach-finding.ts";
 import {
   type anAgreement,
   anAnchor,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { crossingUses } from "#lib/domain/responsibility/crossing-uses.ts";
 import { aCrossing, anAgreement, aProperty, aScopeItem } from "#tests/support/file.ts";
 import { amountsOf, aPricedLine, divideLine, exactOf } from "#tests/support/priced-line.ts";

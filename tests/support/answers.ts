@@ -1,14 +1,14 @@
+import type { Hold } from "#lib/domain/facts/hold.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { Share, SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { ReachFinding } from "#lib/domain/findings/reach-finding.ts";
 import type {
   CoverageSpan,
   EntryFinding,
   Report,
   StationedObservation,
   TieInFinding,
-} from "#lib/domain/file/report.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
-import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Share, SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { Hold } from "#lib/domain/tiein/hold.ts";
+} from "#lib/domain/findings/report.ts";
 import { NO_CAPACITY } from "./capacity.ts";
 
 /** Computed answers written by hand, for tests of what is made from them. */

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
-import { LIST_REFERENCES } from "#lib/domain/file/references.ts";
+import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { type FileProblem, lineFileSchema } from "#lib/exchange/line-file.ts";
 
 // Line files that are right by the format's own schema, made from the schema itself: every list,

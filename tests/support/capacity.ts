@@ -1,5 +1,5 @@
-import type { Capacity } from "#lib/domain/capacity/capacity.ts";
-import type { FixtureCount, Level } from "#lib/domain/capacity/facts.ts";
+import type { FixtureCount, Level } from "#lib/domain/facts/capacity.ts";
+import type { Capacity } from "#lib/domain/findings/capacity.ts";
 
 /** Nothing known of load, slope and flow. */
 export const NO_CAPACITY: Capacity = {

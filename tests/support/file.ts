@@ -1,13 +1,21 @@
-import type { ClockRule, Holiday } from "#lib/domain/calendar/clock-rule.ts";
-import type { Consent } from "#lib/domain/consent/consent.ts";
-import type { DigArea } from "#lib/domain/consent/dig-area.ts";
-import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/file/line-file.ts";
-import type { Delivery, Notice, Reply } from "#lib/domain/letter/notice.ts";
-import type { SpillStep } from "#lib/domain/letter/spill-step.ts";
-import type { LandStretch } from "#lib/domain/line/land.ts";
-import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/line/line.ts";
-import type { HouseholdCall } from "#lib/domain/party/household-call.ts";
-import type { Address, Party, Property, Role, Unit } from "#lib/domain/party/party.ts";
+import type {
+  Agreement,
+  Authority,
+  Fee,
+  Requirement,
+  ResponsibilityRule,
+} from "#lib/domain/facts/authority.ts";
+import type { ClockRule, Holiday } from "#lib/domain/facts/clock-rule.ts";
+import type { Consent } from "#lib/domain/facts/consent.ts";
+import type { DigArea } from "#lib/domain/facts/dig-area.ts";
+import type { Waiver } from "#lib/domain/facts/hold.ts";
+import type { HouseholdCall } from "#lib/domain/facts/household-call.ts";
+import type { LandStretch } from "#lib/domain/facts/land.ts";
+import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/facts/line.ts";
+import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { Delivery, Notice, Reply } from "#lib/domain/facts/notice.ts";
+import type { Pairing } from "#lib/domain/facts/pairing.ts";
+import type { Address, Party, Property, Role, Unit } from "#lib/domain/facts/party.ts";
 import type {
   DatedEvent,
   Inspection,
@@ -15,22 +23,14 @@ import type {
   Permit,
   PermitStep,
   RequirementMark,
-} from "#lib/domain/permit/permit.ts";
-import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
-import type { PermitRecord, RecordEntry } from "#lib/domain/record/record.ts";
-import type {
-  Agreement,
-  Authority,
-  Fee,
-  Requirement,
-  ResponsibilityRule,
-} from "#lib/domain/responsibility/authority.ts";
-import type { Anchor, Gap, Observation, Run } from "#lib/domain/run/run.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import type { SplitVersion } from "#lib/domain/split/split.ts";
-import type { Waiver } from "#lib/domain/tiein/hold.ts";
-import type { TieInTest } from "#lib/domain/tiein/test.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+} from "#lib/domain/facts/permit.ts";
+import type { PermitRecord, RecordEntry } from "#lib/domain/facts/record.ts";
+import type { Anchor, Gap, Observation, Run } from "#lib/domain/facts/run.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import type { SpillStep } from "#lib/domain/facts/spill-step.ts";
+import type { SplitVersion } from "#lib/domain/facts/split.ts";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
 
 /**
  * Facts with the usual values filled in, so that a test names only what it is about.

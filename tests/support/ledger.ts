@@ -1,5 +1,5 @@
-import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
-import type { FrozenShare, SplitVersion } from "#lib/domain/split/split.ts";
+import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
+import type { FrozenShare, SplitVersion } from "#lib/domain/facts/split.ts";
 
 /** An invoice of $100.00 to the owner of 12, unless said otherwise; the number makes the id. */
 export function aLedgerEntry(number: number, overrides: Partial<LedgerEntry> = {}): LedgerEntry {

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { LetterKind } from "#lib/domain/letter/notice.ts";
+import type { LetterKind } from "#lib/domain/facts/notice.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { SmtpSettings } from "#lib/env.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";

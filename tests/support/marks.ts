@@ -1,6 +1,6 @@
-import type { AlignmentDecision } from "#lib/domain/reconcile/alignment-decision.ts";
+import type { AlignmentDecision } from "#lib/domain/facts/alignment-decision.ts";
+import type { Pairing } from "#lib/domain/facts/pairing.ts";
 import type { RecordMark, SeenMark } from "#lib/domain/reconcile/likeness.ts";
-import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
 import { type Reconciliation, reconcile } from "#lib/domain/reconcile/reconcile.ts";
 
 /** What is compared, with the usual traits filled in: all alike, so that only place tells them apart. */

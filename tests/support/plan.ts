@@ -1,5 +1,5 @@
-import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "#lib/domain/plan/plan.ts";
-import type { Reconnection } from "#lib/domain/reconnection/reconnection.ts";
+import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "#lib/domain/facts/plan.ts";
+import type { Reconnection } from "#lib/domain/facts/reconnection.ts";
 
 /** An eighth of a circle to the left, unless said otherwise. */
 export function aBend(id: string, station: number, overrides: Partial<Bend> = {}): Bend {

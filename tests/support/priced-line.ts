@@ -1,11 +1,11 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { TieInFinding } from "#lib/domain/file/report.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitChoice, SplitRule } from "#lib/domain/facts/split.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { reachFindings } from "#lib/domain/responsibility/reach.ts";
-import type { Found } from "#lib/domain/split/ground.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import type { Found } from "#lib/domain/sharing/ground.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import type { SplitChoice, SplitRule } from "#lib/domain/split/split.ts";
 import { aFinding } from "./answers.ts";
 import { aFile, aProperty, aTieIn } from "./file.ts";
 

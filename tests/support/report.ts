@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { EntryFinding, Report, TieInFinding } from "#lib/domain/file/report.ts";
-import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { Hold, HoldCause, HoldStop } from "#lib/domain/tiein/hold.ts";
+import type { Hold, HoldCause, HoldStop } from "#lib/domain/facts/hold.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { ReachFinding } from "#lib/domain/findings/reach-finding.ts";
+import type { EntryFinding, Report, TieInFinding } from "#lib/domain/findings/report.ts";
 import { NO_CAPACITY } from "./capacity.ts";
 import { aTieIn } from "./file.ts";
 

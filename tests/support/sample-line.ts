@@ -1,7 +1,7 @@
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
-import type { SheetKind } from "#lib/domain/responsibility/authority.ts";
+import type { SheetKind } from "#lib/domain/facts/authority.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import {
   aFinding,
   aHold,

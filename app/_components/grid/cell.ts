@@ -1,5 +1,5 @@
-import { formatTime, parseTime } from "#lib/domain/calendar/time-of-day.ts";
-import { parseFeet, plainFeet } from "#lib/domain/line/station.ts";
+import { parseFeet, plainFeet } from "#lib/domain/length/station.ts";
+import { formatTime, parseTime } from "#lib/domain/time/time-of-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { choiceMeant } from "./choices.ts";
 import type { CellKind, GridChoice, GridColumn } from "./column.ts";

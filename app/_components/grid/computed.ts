@@ -1,5 +1,5 @@
-import { itemAmount } from "#lib/domain/split/item-amount.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
 import { formatCell } from "./cell.ts";
 import type { ComputedColumn, GridRow } from "./column.ts";
 

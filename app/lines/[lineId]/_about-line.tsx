@@ -2,10 +2,10 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { MATERIALS } from "#lib/domain/line/line.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
-import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { MATERIALS } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { CloseForm } from "./_close-form.tsx";
 import { saveLineAction } from "./actions.ts";
 

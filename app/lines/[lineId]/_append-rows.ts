@@ -4,7 +4,7 @@ import { done, type FormState, refused } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 

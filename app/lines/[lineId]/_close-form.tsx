@@ -2,9 +2,9 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/permit/closing.ts";
+import { CLOSING_WORDS, type ClosingWord, closingOf } from "#lib/domain/closing/closing.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { closeLineAction, reopenLineAction } from "./actions.ts";
 
 /** Closes the file on a line, or opens it again, with the reason; what still stands open is asked for. */

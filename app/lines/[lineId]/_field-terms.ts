@@ -1,9 +1,9 @@
-import type { LandKind } from "#lib/domain/line/land.ts";
-import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/line/line.ts";
-import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
-import type { PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/party/party.ts";
-import type { Band, Standing } from "#lib/domain/reconcile/pairing.ts";
-import type { MeasuredFrom, RecordKind } from "#lib/domain/record/record.ts";
+import type { LandKind } from "#lib/domain/facts/land.ts";
+import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/facts/line.ts";
+import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { Band, Standing } from "#lib/domain/facts/pairing.ts";
+import type { PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/facts/party.ts";
+import type { MeasuredFrom, RecordKind } from "#lib/domain/facts/record.ts";
 import type {
   AnchorKind,
   Answer,
@@ -15,9 +15,9 @@ import type {
   ObservationKind,
   RunEnd,
   SelfLeveling,
-} from "#lib/domain/run/run.ts";
+} from "#lib/domain/facts/run.ts";
+import type { ControlResult, TestKind } from "#lib/domain/facts/test.ts";
 import type { Language } from "#lib/domain/say/language.ts";
-import type { ControlResult, TestKind } from "#lib/domain/tiein/test.ts";
 import { MATERIAL_SYNONYMS } from "./_synonyms.ts";
 import { type Choice, optionsOf } from "./_terms.ts";
 

@@ -7,10 +7,10 @@ import { today } from "#app/_today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { User } from "#lib/domain/user/user.ts";
-import { type Deed, mayDo } from "#lib/domain/user/user.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { User } from "#lib/domain/facts/user.ts";
+import { type Deed, mayDo } from "#lib/domain/facts/user.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { lineReport } from "#lib/operations/line-report.ts";
 
 export interface OpenFile {

@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import { STOP_WORDS } from "#lib/domain/desk/stop-words.ts";
-import { HOLD_STOPS, type Hold, type HoldStop } from "#lib/domain/tiein/hold.ts";
+import { HOLD_STOPS, type Hold, type HoldStop } from "#lib/domain/facts/hold.ts";
+import { STOP_WORDS } from "#lib/domain/stops/stop-words.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { counted, listed } from "./_names.ts";
 import styles from "./holds.module.css";
 

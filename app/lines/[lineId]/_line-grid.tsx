@@ -1,7 +1,7 @@
 import { RowsGrid, type RowsGridProps } from "#app/_components/rows-grid.client.tsx";
 import { db } from "#app/_db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import { deedOfTable } from "#lib/domain/file/row-table.ts";
+import { deedOfTable } from "#lib/domain/facts/row-table.ts";
 import { lineFileOf } from "./_file.ts";
 
 /** A table of the line, to be typed in by who may save it; on a closed file by nobody. */

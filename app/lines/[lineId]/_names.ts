@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { PartyRole } from "#lib/domain/party/party.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { PartyRole } from "#lib/domain/facts/party.ts";
 
 /** A property as people call it: its street and unit. */
 export function propertyName(file: Pick<LineFile, "properties">, id: string | null): string {

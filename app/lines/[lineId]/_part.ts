@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 
 /** What every part of a page of one line needs. */
 export interface LinePart {

@@ -1,8 +1,8 @@
-import type { Fitting, Material, Side } from "#lib/domain/line/line.ts";
-import type { Stake } from "#lib/domain/party/party.ts";
-import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/run/run.ts";
-import type { Place, ScopeKind } from "#lib/domain/split/scope.ts";
-import type { ControlResult, TestResult } from "#lib/domain/tiein/test.ts";
+import type { Fitting, Material, Side } from "#lib/domain/facts/line.ts";
+import type { Stake } from "#lib/domain/facts/party.ts";
+import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/facts/run.ts";
+import type { Place, ScopeKind } from "#lib/domain/facts/scope.ts";
+import type { ControlResult, TestResult } from "#lib/domain/facts/test.ts";
 
 type Synonyms<T extends string> = Partial<Record<T, readonly string[]>>;
 

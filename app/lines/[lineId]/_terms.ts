@@ -1,31 +1,26 @@
-import type { ClockEvent, ClockMeaning } from "#lib/domain/calendar/clock-rule.ts";
-import type { ConsentKind, ConsentState } from "#lib/domain/consent/consent.ts";
+import type { Boundary, RulePattern, SharedRule, WorkKind } from "#lib/domain/facts/authority.ts";
+import type { ClockEvent, ClockMeaning } from "#lib/domain/facts/clock-rule.ts";
+import type { ConsentKind, ConsentState } from "#lib/domain/facts/consent.ts";
+import type { CallOutcome, CallPurpose } from "#lib/domain/facts/household-call.ts";
+import type { Material } from "#lib/domain/facts/line.ts";
+import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/facts/line-words.ts";
 import type {
   DealtHow,
   DeliveryMethod,
   DeliveryOutcome,
   LetterKind,
   ReplyKind,
-} from "#lib/domain/letter/notice.ts";
-import type { ChaseReason, ToldCell } from "#lib/domain/letter/told.ts";
-import type { Material } from "#lib/domain/line/line.ts";
-import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/line/words.ts";
-import type { CallOutcome, CallPurpose } from "#lib/domain/party/household-call.ts";
+} from "#lib/domain/facts/notice.ts";
 import type {
   InspectionResult,
   PermitKind,
   PermitState,
   RequirementState,
-} from "#lib/domain/permit/permit.ts";
-import type {
-  Boundary,
-  RulePattern,
-  SharedRule,
-  WorkKind,
-} from "#lib/domain/responsibility/authority.ts";
-import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
-import type { Place, Spread } from "#lib/domain/split/scope.ts";
-import type { UnknownShares } from "#lib/domain/split/split.ts";
+} from "#lib/domain/facts/permit.ts";
+import type { Place, Spread } from "#lib/domain/facts/scope.ts";
+import type { UnknownShares } from "#lib/domain/facts/split.ts";
+import type { Holder } from "#lib/domain/findings/reach-finding.ts";
+import type { ChaseReason, ToldCell } from "#lib/domain/notices/told.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 

@@ -4,9 +4,9 @@ import { revalidatePath } from "next/cache";
 import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { MATERIALS } from "#lib/domain/line/line.ts";
-import { parseFeet } from "#lib/domain/line/station.ts";
-import { CLOSING_WORDS } from "#lib/domain/permit/closing.ts";
+import { CLOSING_WORDS } from "#lib/domain/closing/closing.ts";
+import { MATERIALS } from "#lib/domain/facts/line.ts";
+import { parseFeet } from "#lib/domain/length/station.ts";
 import { closeLine, reopenLine } from "#lib/operations/close-line.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { AboutLine } from "./_about-line.tsx";
 import { Closes } from "./_closes.tsx";
 import { lineFileOf } from "./_file.ts";

@@ -8,7 +8,7 @@ import { sentenceOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import type { RowTable } from "#lib/domain/file/row-table.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 
 /**

@@ -1,5 +1,5 @@
-import type { LinkView } from "#lib/domain/consent/link-view.ts";
 import type { LinkWords } from "#lib/domain/consent/words-en.ts";
+import type { LinkView } from "#lib/domain/paper/link-view.ts";
 import type { Language } from "#lib/domain/say/language.ts";
 
 /** What every part of a private page knows. */

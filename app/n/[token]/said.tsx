@@ -1,7 +1,7 @@
 import { Section } from "#app/_components/section.tsx";
 import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
-import { LETTER_WORDS } from "#lib/domain/letter/facts.ts";
-import type { Reply } from "#lib/domain/letter/notice.ts";
+import type { Reply } from "#lib/domain/facts/notice.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { PartProps } from "./_part.ts";
 
 /** What was said to this letter so far, with the day. */

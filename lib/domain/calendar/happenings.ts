@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Delivery, Notice } from "../letter/notice.ts";
+import type { ClockEvent } from "../facts/clock-rule.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Delivery, Notice } from "../facts/notice.ts";
 import { permitName, stepsOf } from "../permit/steps.ts";
-import type { ClockEvent } from "./clock-rule.ts";
-import type { Day } from "./day.ts";
-import { formatDate } from "./format-day.ts";
+import type { Day } from "../time/day.ts";
+import { formatDate } from "../time/format-day.ts";
 
 /** Something of the file that starts clocks. */
 export interface Happening {

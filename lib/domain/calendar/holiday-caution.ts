@@ -1,6 +1,6 @@
-import type { ClockRule, Holiday } from "./clock-rule.ts";
-import { partsOf } from "./days.ts";
-import { FEDERAL_SOURCE, federalHolidays } from "./federal-holidays.ts";
+import type { ClockRule, Holiday } from "../facts/clock-rule.ts";
+import { partsOf } from "../time/days.ts";
+import { FEDERAL_SOURCE, federalHolidays } from "../time/federal-holidays.ts";
 
 /** Citations of states' statutes and rules, as they are usually written. */
 const STATE_LAW = [

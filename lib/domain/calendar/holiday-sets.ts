@@ -1,6 +1,6 @@
 import DateHolidays from "date-holidays";
-import { addDays, nthOf, partsOf, weekday } from "./days.ts";
-import { FEDERAL_SOURCE, federalHolidays, type NamedDay } from "./federal-holidays.ts";
+import { addDays, nthOf, partsOf, weekday } from "../time/days.ts";
+import { FEDERAL_SOURCE, federalHolidays, type NamedDay } from "../time/federal-holidays.ts";
 
 /** A holiday that an authority may keep, to be looked at before it is brought in. */
 export interface OfferedHoliday extends NamedDay {

@@ -1,7 +1,7 @@
-import type { ClockRule } from "./clock-rule.ts";
-import type { Day } from "./day.ts";
-import { addDays, nthOf, partsOf } from "./days.ts";
-import { minutesOf, timeOf } from "./time-of-day.ts";
+import type { ClockRule } from "../facts/clock-rule.ts";
+import type { Day } from "../time/day.ts";
+import { addDays, nthOf, partsOf } from "../time/days.ts";
+import { minutesOf, timeOf } from "../time/time-of-day.ts";
 
 /** Where a count of hours ends. */
 export interface HoursEnd {

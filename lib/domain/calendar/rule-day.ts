@@ -1,10 +1,10 @@
-import { addBusinessDays, type Holidays, rollDay, whyNotBusiness } from "./business-days.ts";
-import type { ClockRule } from "./clock-rule.ts";
-import type { Day } from "./day.ts";
-import { addDays, addMonths, weekday } from "./days.ts";
-import { formatDay, formatFullDay } from "./format-day.ts";
+import type { ClockRule } from "../facts/clock-rule.ts";
+import { addBusinessDays, type Holidays, rollDay, whyNotBusiness } from "../time/business-days.ts";
+import type { Day } from "../time/day.ts";
+import { addDays, addMonths, weekday } from "../time/days.ts";
+import { formatDay, formatFullDay } from "../time/format-day.ts";
+import { formatTime } from "../time/time-of-day.ts";
 import { hoursEnd } from "./hours.ts";
-import { formatTime } from "./time-of-day.ts";
 
 /** What a count says, apart from where it is written and what it is called. */
 export type ClockCount = Pick<

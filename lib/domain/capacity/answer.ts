@@ -1,5 +1,5 @@
-import { formatFeet, plainFeet } from "../line/station.ts";
-import type { Capacity, LoadVerdict, SlopeFinding, SlopeVerdict } from "./capacity.ts";
+import type { Capacity, LoadVerdict, SlopeFinding, SlopeVerdict } from "../findings/capacity.ts";
+import { formatFeet, plainFeet } from "../length/station.ts";
 import { percentOf } from "./words.ts";
 
 /** The answer on slope and load in a few sentences. */

@@ -1,4 +1,4 @@
-import type { FlowFinding, FlowRange, ReachCapacity, SlopeFinding } from "./capacity.ts";
+import type { FlowFinding, FlowRange, ReachCapacity, SlopeFinding } from "../findings/capacity.ts";
 import { type PipeFlow, partFullFlow, SEWER_ROUGHNESS } from "./manning.ts";
 import { percentOf } from "./words.ts";
 

@@ -1,6 +1,6 @@
-import { type Cft, formatFeet } from "../line/station.ts";
-import type { LevelFinding } from "./capacity.ts";
-import type { Level, LevelMethod } from "./facts.ts";
+import type { Level, LevelMethod } from "../facts/capacity.ts";
+import type { LevelFinding } from "../findings/capacity.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { invertLevel } from "./slope.ts";
 
 /** How far a level may be off, either way, where nobody typed it. */

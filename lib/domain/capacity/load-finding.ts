@@ -1,8 +1,8 @@
 import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
-import type { Stretch } from "../line/stretch.ts";
+import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "../findings/capacity.ts";
+import type { Stretch } from "../length/stretch.ts";
 import { ratio } from "../money/ratio.ts";
-import { sayList } from "../split/say-list.ts";
-import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "./capacity.ts";
+import { sayList } from "../say/say-list.ts";
 import { type DrainLimit, drainLimit } from "./drain-load.ts";
 import { BUILDING_SEWER_LOADS } from "./drain-tables.ts";
 import { loadWords } from "./load.ts";

@@ -1,11 +1,11 @@
 import { FIXTURES } from "../facts/fixtures.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import type { PlumbingCode } from "../facts/plumbing-code.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
+import type { Load } from "../findings/capacity.ts";
+import type { ReachFinding } from "../findings/reach-finding.ts";
+import type { TieInFinding } from "../findings/report.ts";
 import { servedBy } from "../line/served-by.ts";
-import type { ReachFinding } from "../responsibility/reach-finding.ts";
-import { propertyLabel, sharersOf } from "../split/sharers.ts";
-import type { Load } from "./capacity.ts";
+import { propertyLabel, sharersOf } from "../sharing/sharers.ts";
 import { unitsOfOne } from "./fixture-units.ts";
 import { FIXTURE_WORDS } from "./words.ts";
 

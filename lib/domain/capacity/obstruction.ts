@@ -1,7 +1,7 @@
-import type { StationedObservation } from "../file/report.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
-import type { Fault, Observation } from "../run/run.ts";
-import type { Obstruction } from "./capacity.ts";
+import type { Fault, Observation } from "../facts/run.ts";
+import type { Obstruction } from "../findings/capacity.ts";
+import type { StationedObservation } from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { sectionLeft } from "./manning.ts";
 
 const BLOCKING_FAULTS: Partial<Record<Fault, string>> = {

@@ -1,5 +1,5 @@
 import type { SlopeName } from "../facts/plumbing-code.ts";
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { type Ratio, ratio } from "../money/ratio.ts";
 
 /** Fall over run, both in the same unit: exact, so that 2% and 1/4 in per foot stay two things. */

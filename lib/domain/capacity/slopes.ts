@@ -1,10 +1,10 @@
 import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
-import { type Stretch, sayWhere } from "../line/stretch.ts";
+import type { LevelFinding, SlopeFinding, SlopeVerdict } from "../findings/capacity.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
+import { type Stretch, sayWhere } from "../length/stretch.ts";
 import { ratio } from "../money/ratio.ts";
 import { waterWithin } from "../run/standing-water.ts";
-import { sayList } from "../split/say-list.ts";
-import type { LevelFinding, SlopeFinding, SlopeVerdict } from "./capacity.ts";
+import { sayList } from "../say/say-list.ts";
 import { leastSlope } from "./drain-tables.ts";
 import { meetsSlope, SLOPES, type Slope, twinOf } from "./slope.ts";
 import { percentOf } from "./words.ts";

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 
 /** Something that the federal rules ask for where people work. */
 export interface SafetyRule {

@@ -1,7 +1,7 @@
+import type { LevelMethod } from "../facts/capacity.ts";
 import type { Fixture } from "../facts/fixtures.ts";
 import type { PlumbingCode } from "../facts/plumbing-code.ts";
-import type { LoadVerdict, SlopeVerdict } from "./capacity.ts";
-import type { LevelMethod } from "./facts.ts";
+import type { LoadVerdict, SlopeVerdict } from "../findings/capacity.ts";
 
 export const CODE_WORDS: Record<PlumbingCode, string> = {
   ipc: "International Plumbing Code",

@@ -1,8 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { Consent } from "../facts/consent.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 import { workBegun } from "../permit/steps.ts";
-import type { Consent } from "./consent.ts";
+import type { Day } from "../time/day.ts";
 import { signedStanding } from "./standing.ts";
 import { consentTable } from "./table.ts";
 

@@ -1,5 +1,5 @@
-import type { Consent } from "./consent.ts";
-import type { Signature } from "./signature.ts";
+import type { Consent } from "../facts/consent.ts";
+import type { Signature } from "../facts/signature.ts";
 
 /** SHA-256 of a text's UTF-8 bytes, as 64 lower-case hexadecimal digits. */
 export type Sha256 = (text: string) => string;

@@ -1,6 +1,6 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import { isDealtWith } from "../letter/reply.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { isDealtWith } from "../party/reply.ts";
+import type { Day } from "../time/day.ts";
 import { consentStanding } from "./standing.ts";
 
 /** Who said no to being entered, and when. */

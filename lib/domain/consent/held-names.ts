@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Consent } from "./consent.ts";
-import type { Signature } from "./signature.ts";
+import type { Consent } from "../facts/consent.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Signature } from "../facts/signature.ts";
 import { consentStanding } from "./standing.ts";
 
 /** A signature in a name that a person of the office has yet to look at. */

@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import { touches } from "../line/stretch.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { Report } from "../findings/report.ts";
+import { touches } from "../length/stretch.ts";
 import { landOf } from "../line/whose-land.ts";
-import type { ScopeItem } from "../split/scope.ts";
-import { workInForce } from "../split/scope-in-force.ts";
+import { workInForce } from "../sharing/scope-in-force.ts";
 import { isDug, isOnPipe } from "../split/work-deeds.ts";
 
 type LotFile = Pick<LineFile, "land" | "crossings" | "scope" | "options" | "changeOrders"> & {

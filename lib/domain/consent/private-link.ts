@@ -1,4 +1,4 @@
-import type { Instant } from "../calendar/day.ts";
+import type { Instant } from "../time/day.ts";
 
 /**
  * A private link for one party to one letter: to read it, to see the drawing and their share, and to

@@ -1,12 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import { addDays } from "../calendar/days.ts";
 import { sentDayOf } from "../calendar/happenings.ts";
-import type { LineFile } from "../file/line-file.ts";
-import {
-  REFUSAL_STEP_KINDS,
-  type RefusalStep,
-  type RefusalStepKind,
-} from "../responsibility/authority.ts";
+import { REFUSAL_STEP_KINDS, type RefusalStep, type RefusalStepKind } from "../facts/authority.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Day } from "../time/day.ts";
+import { addDays } from "../time/days.ts";
 
 /** A spoken no, an objection that nobody has dealt with, or no answer in time. */
 export type Withholding = "refused" | "objected" | "silent";

@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Notice, Reply } from "../letter/notice.ts";
-import { isDealtWith } from "../letter/reply.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Notice, Reply } from "../facts/notice.ts";
+import { isDealtWith } from "../party/reply.ts";
 
 /**
  * The reader's request to be let go from a promise to pay that binds already, while nobody of the

@@ -1,15 +1,15 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import { letterDay } from "../letter/letter-day.ts";
-import type { Notice } from "../letter/notice.ts";
+import type { Consent, ConsentKind } from "../facts/consent.ts";
+import { areaLacks } from "../facts/dig-area.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Notice } from "../facts/notice.ts";
+import type { Party } from "../facts/party.ts";
+import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
-import type { Party } from "../party/party.ts";
+import { consentsAskedBy } from "../notices/asked.ts";
 import { signersFor } from "../party/signers.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { isStopped } from "../tiein/stopped-by.ts";
-import { consentsAskedBy } from "./asked.ts";
-import type { Consent, ConsentKind } from "./consent.ts";
-import { areaLacks } from "./dig-area.ts";
+import { isStopped } from "../stops/stopped-by.ts";
+import { letterDay } from "../time/letter-day.ts";
 import { consentStanding } from "./standing.ts";
 import type { LinkStop } from "./stops.ts";
 

@@ -1,4 +1,4 @@
-import type { Party } from "../party/party.ts";
+import type { Party } from "../facts/party.ts";
 
 /** Why a typed name is looked at by a person of the office before the signature counts. */
 const NAME_DOUBTS = [

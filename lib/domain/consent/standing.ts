@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { Consent } from "../facts/consent.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitVersion } from "../facts/split.ts";
+import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import type { SplitVersion } from "../split/split.ts";
-import type { Consent } from "./consent.ts";
 
 export const CONSENT_STANDINGS = [
   /** Given, and what was signed still holds. */

@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import { CONSENT_KINDS, type Consent, type ConsentKind } from "../facts/consent.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
+import { askedByLetter } from "../notices/asked-by-letter.ts";
 import { type Signer, signersFor } from "../party/signers.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { askedByLetter } from "./asked-by-letter.ts";
-import { CONSENT_KINDS, type Consent, type ConsentKind } from "./consent.ts";
 import { workOnLot } from "./lots-worked.ts";
 import { type ConsentStanding, consentStanding } from "./standing.ts";
 

@@ -1,4 +1,4 @@
-import type { ReplyKind } from "../letter/notice.ts";
+import type { ReplyKind } from "../facts/notice.ts";
 import type { LinkDeed } from "./private-link.ts";
 import type { ScreenKind } from "./signable.ts";
 import type { LinkStop } from "./stops.ts";

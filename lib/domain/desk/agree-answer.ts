@@ -1,8 +1,8 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { EntryFinding, Report, TieInFinding } from "../file/report.ts";
-import type { Standing } from "../reconcile/pairing.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Standing } from "../facts/pairing.ts";
+import type { EntryFinding, Report, TieInFinding } from "../findings/report.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { isOwnerOpen, isUnsettled } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 

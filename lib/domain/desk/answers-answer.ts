@@ -1,11 +1,11 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { PointKind } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Holder, ReachFinding } from "../findings/reach-finding.ts";
+import type { Report } from "../findings/report.ts";
 import { saySpan } from "../length/span.ts";
-import type { PointKind } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
-import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
+import type { Cft } from "../length/station.ts";
 import { sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { PRESSING, type Reply, replyWith } from "./reply.ts";
 
 interface Stretch {

@@ -1,5 +1,5 @@
-import type { LineFile, Office } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 import { agreeAnswer } from "./agree-answer.ts";
 import { QUESTIONS, type Question, type QuestionAnswer } from "./answer.ts";
 import { answersAnswer } from "./answers-answer.ts";

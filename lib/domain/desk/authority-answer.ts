@@ -1,11 +1,11 @@
-import type { LineFile, Office } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { PermitState } from "../facts/permit.ts";
+import type { Report } from "../findings/report.ts";
 import { packetChecks } from "../packet/checks.ts";
 import type { PacketCheck } from "../packet/packet.ts";
-import type { PermitState } from "../permit/permit.ts";
 import { isInForce, moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 /** `9 of 12 things in hand; easement not recorded`. */

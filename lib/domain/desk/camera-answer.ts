@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { CoverageSpan, Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { CoverageSpan, Report } from "../findings/report.ts";
 import { saySpan } from "../length/span.ts";
 import { unseenStretches } from "../run/coverage.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 type Unseen = Exclude<CoverageSpan["state"], "seen">;

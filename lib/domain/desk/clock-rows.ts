@@ -1,11 +1,11 @@
-import type { Clock } from "../calendar/clock.ts";
-import type { ClockEvent, ClockRule } from "../calendar/clock-rule.ts";
-import { formatFullDay } from "../calendar/format-day.ts";
 import { sentDayOf } from "../calendar/happenings.ts";
-import type { LineFile } from "../file/line-file.ts";
+import type { ClockEvent, ClockRule } from "../facts/clock-rule.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Clock } from "../findings/clock.ts";
 import { sayParty } from "../party/say.ts";
 import { sayCount } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
+import { formatFullDay } from "../time/format-day.ts";
 
 type Clocked = Pick<LineFile, "authority" | "notices" | "deliveries" | "parties">;
 

@@ -1,11 +1,11 @@
-import { businessDaysBetween } from "../calendar/business-days.ts";
-import type { Clock } from "../calendar/clock.ts";
-import type { Day } from "../calendar/day.ts";
-import { daysBetween } from "../calendar/days.ts";
-import { formatNearDay } from "../calendar/format-day.ts";
-import { formatTime } from "../calendar/time-of-day.ts";
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Clock } from "../findings/clock.ts";
 import { sayCount } from "../say/count.ts";
+import { businessDaysBetween } from "../time/business-days.ts";
+import type { Day } from "../time/day.ts";
+import { daysBetween } from "../time/days.ts";
+import { formatNearDay } from "../time/format-day.ts";
+import { formatTime } from "../time/time-of-day.ts";
 import { repeatsReplies, ruleOf } from "./clock-rows.ts";
 
 /** Several clocks that say the same of the same day, told as one. */

@@ -1,14 +1,14 @@
 import { consentTable } from "../consent/table.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitRule, SplitVersion } from "../facts/split.ts";
+import type { Report } from "../findings/report.ts";
 import { overdueAccounts, receivedWords } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayProperty } from "../party/say.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
+import { sayList } from "../say/say-list.ts";
+import { agreedScope, mustChooseOption } from "../sharing/scope-in-force.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { sayList } from "../split/say-list.ts";
-import { agreedScope, mustChooseOption } from "../split/scope-in-force.ts";
-import type { SplitRule, SplitVersion } from "../split/split.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 const RULE_WORDS: Record<SplitRule, string> = {

@@ -1,8 +1,8 @@
-import { dayAt, earlierOf } from "../calendar/days.ts";
-import { onNearDay } from "../calendar/format-day.ts";
-import type { LineFile, Office } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 import { sayCount } from "../say/count.ts";
+import { dayAt, earlierOf } from "../time/days.ts";
+import { onNearDay } from "../time/format-day.ts";
 import { type Reply, replyWith } from "./reply.ts";
 
 /** `64 entries, last by D. Okafor today`; the day as it was at the office. */

@@ -1,13 +1,13 @@
-import { formatDay } from "../calendar/format-day.ts";
 import { consentTable } from "../consent/table.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 import { type Proposal, proposedEntries } from "../ledger/propose.ts";
 import { overdueAccounts } from "../ledger/sentence.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { sayProperty } from "../party/say.ts";
+import { sayList } from "../say/say-list.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { sayList } from "../split/say-list.ts";
+import { formatDay } from "../time/format-day.ts";
 import type { DueThing } from "./answer.ts";
 import { isStale } from "./cost-answer.ts";
 

@@ -1,12 +1,12 @@
-import type { Clock } from "../calendar/clock.ts";
-import type { Day } from "../calendar/day.ts";
-import { daysBetween } from "../calendar/days.ts";
-import { earliestStart } from "../calendar/earliest-start.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import { earliestStart } from "../clocks/earliest-start.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Clock } from "../findings/clock.ts";
+import type { Report } from "../findings/report.ts";
 import { isInForce, permitStateOf } from "../permit/steps.ts";
 import { sayParts } from "../say/count.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
+import type { Day } from "../time/day.ts";
+import { daysBetween } from "../time/days.ts";
 import { clockWords, runningClocks } from "./clock-words.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 

@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { PermitRecord, RecordKind } from "../record/record.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { PermitRecord, RecordKind } from "../facts/record.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 const KIND_WORDS: Record<RecordKind, string> = {

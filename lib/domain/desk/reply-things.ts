@@ -1,9 +1,9 @@
-import type { Day } from "../calendar/day.ts";
-import { formatDay } from "../calendar/format-day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Notice, Reply, ReplyKind } from "../letter/notice.ts";
-import { waitingReplies } from "../letter/reply.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Notice, Reply, ReplyKind } from "../facts/notice.ts";
+import { waitingReplies } from "../party/reply.ts";
 import { sayParty, sayProperty } from "../party/say.ts";
+import type { Day } from "../time/day.ts";
+import { formatDay } from "../time/format-day.ts";
 import type { DueThing } from "./answer.ts";
 
 /** What somebody does who replies so, after their name. */

@@ -1,5 +1,5 @@
-import type { LineFile, Office } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 import type { DueThing, OpenAnswer, Question } from "./answer.ts";
 import { answersOn } from "./answers.ts";
 import { dueThings } from "./due.ts";

@@ -1,11 +1,11 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import type { Reply as LetterReply } from "../letter/notice.ts";
-import { waitingReplies } from "../letter/reply.ts";
-import { type Chase, chaseList, isReached } from "../letter/told.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Reply as LetterReply } from "../facts/notice.ts";
+import type { Report } from "../findings/report.ts";
+import { type Chase, chaseList, isReached } from "../notices/told.ts";
+import { waitingReplies } from "../party/reply.ts";
 import { sayParty } from "../party/say.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { onTheLine } from "./who-answer.ts";
 

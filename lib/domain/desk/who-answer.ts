@@ -1,10 +1,10 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report, TieInFinding } from "../file/report.ts";
-import type { Property } from "../party/party.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Property } from "../facts/party.ts";
+import type { Report, TieInFinding } from "../findings/report.ts";
 import { sayProperty } from "../party/say.ts";
 import { signersFor } from "../party/signers.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
+import { sayList } from "../say/say-list.ts";
 import { isUnsettled } from "../tiein/open-question.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 

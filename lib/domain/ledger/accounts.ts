@@ -1,4 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import { signersFor } from "../party/signers.ts";
 import {
   type Account,
@@ -8,7 +9,6 @@ import {
   standingEntries,
 } from "./balance.ts";
 import { isJoint } from "./billed-to.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 type Books = Pick<LineFile, "ledger" | "roles" | "parties">;
 

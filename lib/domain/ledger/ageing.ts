@@ -1,8 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import { daysBetween } from "../calendar/days.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
 import type { Cents } from "../money/cents.ts";
+import type { Day } from "../time/day.ts";
+import { daysBetween } from "../time/days.ts";
 import { balanceOf, standingEntries } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 export const AGES = ["not-due", "to-30", "to-60", "to-90", "over-90"] as const;
 /** How long what is open has been due: not yet, 1–30, 31–60, 61–90, over 90 days. */

@@ -1,5 +1,5 @@
+import type { LedgerEntry, LedgerKind } from "../facts/ledger-entry.ts";
 import type { Cents } from "../money/cents.ts";
-import type { LedgerEntry, LedgerKind } from "./entry.ts";
 
 /** Whose money: one party at one property. */
 export interface Account {

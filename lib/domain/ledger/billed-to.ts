@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import { signersFor } from "../party/signers.ts";
 import { standingEntries } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 type Books = Pick<LineFile, "ledger" | "roles" | "parties">;
 

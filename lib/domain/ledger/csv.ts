@@ -1,8 +1,8 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import type { Cents } from "../money/cents.ts";
-import { propertyLabel } from "../split/sharers.ts";
+import { propertyLabel } from "../sharing/sharers.ts";
 import { effectOf, inNumberOrder } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 /** Names of the columns, in their order. */
 export const CSV_HEAD = [

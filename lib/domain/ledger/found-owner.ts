@@ -1,10 +1,10 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitVersion } from "../facts/split.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { sayList } from "../say/say-list.ts";
+import { propertyLabel } from "../sharing/sharers.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { sayList } from "../split/say-list.ts";
-import { propertyLabel } from "../split/sharers.ts";
-import type { SplitVersion } from "../split/split.ts";
 import { shareIn } from "./propose.ts";
 
 /** One who paid for an unknown owner too, and what changes now that the owner is found. */

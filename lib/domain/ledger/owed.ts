@@ -1,10 +1,10 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import type { Cents } from "../money/cents.ts";
+import type { Day } from "../time/day.ts";
 import { accountEntries } from "./accounts.ts";
 import { ageingOf } from "./ageing.ts";
 import { type Account, balanceOf, standingEntries } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 /** What the money book says that somebody owes at a property. */
 export interface Owed {

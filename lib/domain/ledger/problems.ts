@@ -1,4 +1,4 @@
-import type { LedgerEntry } from "./entry.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
 
 /** Something in the money book that can't be so. */
 export interface LedgerProblem {

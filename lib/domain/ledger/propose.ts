@@ -1,15 +1,15 @@
 import { consentStanding } from "../consent/standing.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitVersion } from "../facts/split.ts";
+import type { Report } from "../findings/report.ts";
 import { apportion } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { signersFor } from "../party/signers.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import type { SplitVersion } from "../split/split.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { accountsIn } from "./accounts.ts";
 import { standingEntries } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 
 export const BILLINGS = ["one-invoice", "each-owner"] as const;
 /**

@@ -1,8 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import type { Day } from "../time/day.ts";
 import { accountEntries, accountsIn } from "./accounts.ts";
 import { ageingOf } from "./ageing.ts";
 import { type AccountBalance, balanceOf } from "./balance.ts";

@@ -1,11 +1,11 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import { letterDay } from "../letter/letter-day.ts";
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../say/language.ts";
+import type { Day } from "../time/day.ts";
+import { letterDay } from "../time/letter-day.ts";
 import { accountEntries } from "./accounts.ts";
 import { type Account, effectOf } from "./balance.ts";
-import type { LedgerEntry } from "./entry.ts";
 import { LEDGER_WORDS } from "./words.ts";
 
 /** One entry as its reader sees it, with what is open after it. */

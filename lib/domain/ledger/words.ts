@@ -1,6 +1,6 @@
+import type { LedgerKind, PaymentMethod } from "../facts/ledger-entry.ts";
 import type { Language } from "../say/language.ts";
 import type { Age } from "./ageing.ts";
-import type { LedgerKind, PaymentMethod } from "./entry.ts";
 
 /** Standing words of invoices, statements and demands in English; the Spanish have the same shape. */
 const EN = {

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "./station.ts";
 
 /** Place of the first of `rising` that is at or above `station`; its length where there is none. */
 export function firstAtOrAbove(rising: readonly Cft[], station: Cft): number {

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "./station.ts";
 
 /** `41 to 47 ft`, `0 to 88.5 ft`. */
 export function saySpan(from: Cft, to: Cft): string {

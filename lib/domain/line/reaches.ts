@@ -1,5 +1,5 @@
-import type { Material } from "./line.ts";
-import type { Cft } from "./station.ts";
+import type { Material } from "../facts/line.ts";
+import type { Cft } from "../length/station.ts";
 
 /** From here upwards the trunk is of this material and size; null or unknown: as below. */
 export interface PipeChange {

@@ -1,4 +1,4 @@
-import type { Cft } from "./station.ts";
+import type { Cft } from "../length/station.ts";
 import { liveAbove, soundTree, type TreeRow } from "./tree.ts";
 
 /** A tie-in with what is computed about it, as far as served-by needs it. */

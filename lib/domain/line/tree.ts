@@ -1,5 +1,5 @@
 import { err, ok, type Result } from "../../result.ts";
-import type { Cft } from "./station.ts";
+import type { Cft } from "../length/station.ts";
 
 /** A tie-in as the tree needs it. */
 export interface TreeRow {

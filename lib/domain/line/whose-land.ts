@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { LandStretch } from "./land.ts";
-import { type Stretch, withoutStretches } from "./stretch.ts";
+import type { LandStretch } from "../facts/land.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { type Stretch, withoutStretches } from "../length/stretch.ts";
 
 type LandFile = Pick<LineFile, "land" | "crossings">;
 

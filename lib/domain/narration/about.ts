@@ -1,4 +1,4 @@
-import type { Material } from "../line/line.ts";
+import type { Material } from "../facts/line.ts";
 import {
   inClause,
   inSentence,

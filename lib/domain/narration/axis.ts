@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import type { FootageFrom } from "../run/run.ts";
+import type { FootageFrom } from "../facts/run.ts";
+import type { Cft } from "../length/station.ts";
 import type { NarrationRun } from "./draft.ts";
 import type { Distance } from "./mark.ts";
 import { type Of, type Said, spanAt, type Talk, wordsOf } from "./said.ts";

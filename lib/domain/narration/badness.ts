@@ -1,4 +1,4 @@
-import type { Degree } from "../run/run.ts";
+import type { Degree } from "../facts/run.ts";
 import {
   inClause,
   inSentence,

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { marksIn } from "./scan.ts";
 import { speechOf } from "./speech.ts";
 

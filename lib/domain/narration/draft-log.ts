@@ -1,5 +1,6 @@
-import type { Cft } from "../line/station.ts";
-import type { ObscuredBy } from "../run/run.ts";
+import type { ObscuredBy } from "../facts/run.ts";
+import type { Cft } from "../length/station.ts";
+import { keyOf } from "../say/key.ts";
 import { axisOf, counterOf, fromMainOf } from "./axis.ts";
 import { withoutCorrected } from "./correct.ts";
 import type { Cue } from "./cues.ts";
@@ -14,7 +15,6 @@ import type {
   TranscriptProblem,
 } from "./draft.ts";
 import { type Heard, heardIn } from "./heard.ts";
-import { keyOf } from "./key.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
 import { type Ground, groundOf, inOrder, placesOf } from "./place.ts";

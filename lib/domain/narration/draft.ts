@@ -1,5 +1,4 @@
-import type { Fitting, Material } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Fitting, Material } from "../facts/line.ts";
 import type {
   Degree,
   Direction,
@@ -8,7 +7,8 @@ import type {
   ObscuredBy,
   ObservationKind,
   Reading,
-} from "../run/run.ts";
+} from "../facts/run.ts";
+import type { Cft } from "../length/station.ts";
 
 /**
  * How a place was found: `read` was spoken there; `between` was worked out by time between two that

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 
 /** A spoken number that may be where the camera is. */
 export interface Candidate {

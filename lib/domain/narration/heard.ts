@@ -1,5 +1,5 @@
-import type { Fitting, Material } from "../line/line.ts";
-import type { Degree, Fault, ObservationKind } from "../run/run.ts";
+import type { Fitting, Material } from "../facts/line.ts";
+import type { Degree, Fault, ObservationKind } from "../facts/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
 import { counterOf } from "./axis.ts";
 import { badnessOf } from "./badness.ts";

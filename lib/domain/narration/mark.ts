@@ -1,5 +1,5 @@
-import type { Material } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Material } from "../facts/line.ts";
+import type { Cft } from "../length/station.ts";
 import type { Turn } from "./talk.ts";
 import type { Thing } from "./things.ts";
 

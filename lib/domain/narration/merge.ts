@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import { DEGREES, type Degree } from "../run/run.ts";
+import { DEGREES, type Degree } from "../facts/run.ts";
+import type { Cft } from "../length/station.ts";
 import type { Heard } from "./heard.ts";
 import { isLong } from "./stretch.ts";
 

@@ -1,4 +1,4 @@
-import { type Cft, toTenth } from "../line/station.ts";
+import { type Cft, toTenth } from "../length/station.ts";
 import type { DraftReading, SpokenReading } from "./draft.ts";
 
 /** Where a drafted row is, and when it was told. */

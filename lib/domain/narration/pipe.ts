@@ -1,5 +1,5 @@
-import type { Material } from "../line/line.ts";
-import { MATERIAL_WORDS } from "../line/words.ts";
+import type { Material } from "../facts/line.ts";
+import { MATERIAL_WORDS } from "../facts/line-words.ts";
 import { isOwner } from "./about.ts";
 import { type Axis, growsUpstream } from "./axis.ts";
 import type { Ground } from "./place.ts";

@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import { formatFeet } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
+import { formatFeet } from "../length/station.ts";
 import { type Axis, counterOf } from "./axis.ts";
 import type { DraftReading } from "./draft.ts";
 import {

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { type Heard, isStretchEnd } from "./heard.ts";
 import { distanceFor, type Ground, inOrder, placeAt } from "./place.ts";
 import { inClause, isTurn, type Of, type Said, wordsOf } from "./said.ts";

@@ -1,5 +1,5 @@
-import type { Fitting, Material } from "../line/line.ts";
-import type { Fault, ObservationKind } from "../run/run.ts";
+import type { Fitting, Material } from "../facts/line.ts";
+import type { Fault, ObservationKind } from "../facts/run.ts";
 
 /** What a technician names. `main` is the connection at the public main: a place, not a row. */
 export interface Thing {

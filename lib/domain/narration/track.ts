@@ -1,4 +1,4 @@
-import { type Cft, toTenth } from "../line/station.ts";
+import { type Cft, toTenth } from "../length/station.ts";
 import { type Axis, counterOf, startAtAccess, startAtMain } from "./axis.ts";
 import { type Candidate, fitted } from "./fit.ts";
 import type { Distance } from "./mark.ts";

@@ -1,6 +1,6 @@
-import type { Permit, PermitKind, RequirementMark } from "../permit/permit.ts";
+import type { Requirement } from "../facts/authority.ts";
+import type { Permit, PermitKind, RequirementMark } from "../facts/permit.ts";
 import { isInForce, KIND_NAMES, permitSentence, permitStateOf } from "../permit/steps.ts";
-import type { Requirement } from "../responsibility/authority.ts";
 import type { PacketCheck } from "./packet.ts";
 import { type PacketInput, type SheetState, sheetState } from "./sheet-states.ts";
 

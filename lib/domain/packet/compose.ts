@@ -1,7 +1,7 @@
-import { EN } from "../letter/words-en.ts";
+import { EN } from "../paper/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
-import { holdsAgainst } from "../tiein/stopped-by.ts";
+import { holdsAgainst } from "../stops/stopped-by.ts";
 import { packetChecks } from "./checks.ts";
 import { heldKinds, leftOutNames, packetContents } from "./contents.ts";
 import type { Packet, PacketCheck, Sheet } from "./packet.ts";

@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Requirement, SheetKind } from "../responsibility/authority.ts";
+import type { Requirement, SheetKind } from "../facts/authority.ts";
+import type { LineFile } from "../facts/line-file.ts";
 
 type ContentFile = Pick<LineFile, "authority" | "requirementMarks">;
 

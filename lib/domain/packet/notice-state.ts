@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { DeliveryMethod } from "../letter/notice.ts";
-import { isReached } from "../letter/told.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { DeliveryMethod } from "../facts/notice.ts";
+import { isReached } from "../notices/told.ts";
 
 /** What each way of delivery is called in a packet. */
 export const DELIVERY_WORDS: Record<DeliveryMethod, string> = {

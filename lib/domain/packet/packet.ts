@@ -1,8 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import type { LetterBlock } from "../letter/letter.ts";
-import type { PlanView } from "../plan/draw.ts";
-import type { RequirementDue, SheetKind } from "../responsibility/authority.ts";
+import type { RequirementDue, SheetKind } from "../facts/authority.ts";
+import type { LetterBlock } from "../paper/letter.ts";
+import type { PlanView } from "../strip/draw-plan.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
+import type { Day } from "../time/day.ts";
 
 export interface Sheet {
   readonly kind: SheetKind;

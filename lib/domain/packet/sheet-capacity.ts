@@ -1,9 +1,3 @@
-import {
-  type Capacity,
-  NOT_A_DESIGN,
-  type ReachCapacity,
-  type SlopeFinding,
-} from "../capacity/capacity.ts";
 import { flowStretches, gallons, speeds } from "../capacity/flow.ts";
 import { loadWords } from "../capacity/load.ts";
 import { SLOPES } from "../capacity/slope.ts";
@@ -16,10 +10,16 @@ import {
   percentOf,
   SLOPE_VERDICT_WORDS,
 } from "../capacity/words.ts";
-import { heading, list, paragraph, table } from "../letter/common.ts";
-import type { LetterBlock } from "../letter/letter.ts";
-import { EN } from "../letter/words-en.ts";
-import { type Cft, plainFeet } from "../line/station.ts";
+import {
+  type Capacity,
+  NOT_A_DESIGN,
+  type ReachCapacity,
+  type SlopeFinding,
+} from "../findings/capacity.ts";
+import { type Cft, plainFeet } from "../length/station.ts";
+import { heading, list, paragraph, table } from "../paper/common.ts";
+import type { LetterBlock } from "../paper/letter.ts";
+import { EN } from "../paper/words-en.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import type { Sheet } from "./packet.ts";

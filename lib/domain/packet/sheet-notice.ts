@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import { answerOf } from "../letter/answered.ts";
-import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../letter/arrival.ts";
-import { paragraph, table } from "../letter/common.ts";
-import type { Delivery, DeliveryMethod, Notice } from "../letter/notice.ts";
-import { EN } from "../letter/words-en.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
+import { answerOf } from "../notices/answered.ts";
+import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../notices/arrival.ts";
+import { paragraph, table } from "../paper/common.ts";
+import { EN } from "../paper/words-en.ts";
 import { DELIVERY_WORDS } from "./notice-state.ts";
 import type { Sheet } from "./packet.ts";
 import { composed } from "./sheets-job.ts";

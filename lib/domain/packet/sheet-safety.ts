@@ -1,5 +1,5 @@
-import { heading, list, paragraph } from "../letter/common.ts";
-import type { LetterBlock } from "../letter/letter.ts";
+import { heading, list, paragraph } from "../paper/common.ts";
+import type { LetterBlock } from "../paper/letter.ts";
 import { crewSafety, type SafetyPart } from "../safety/crew-safety.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";

@@ -1,21 +1,21 @@
-import { endOfWork } from "../calendar/work-end.ts";
+import { contractorStanding } from "../clocks/contractor-standing.ts";
+import { endOfWork } from "../clocks/work-end.ts";
+import { unbuiltWork } from "../closing/as-built.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
-import type { LineFile, Office } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import { EN } from "../letter/words-en.ts";
-import { sayWhere } from "../line/stretch.ts";
-import type { Property } from "../party/party.ts";
+import type { SheetKind } from "../facts/authority.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { Property } from "../facts/party.ts";
+import type { Report } from "../findings/report.ts";
+import { landUnsaid } from "../holds/land-holds.ts";
+import { sayWhere } from "../length/stretch.ts";
+import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { unbuiltWork } from "../permit/as-built.ts";
-import type { SheetKind } from "../responsibility/authority.ts";
+import { mustChooseOption, scopeInForce, workInForce } from "../sharing/scope-in-force.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { mustChooseOption, scopeInForce, workInForce } from "../split/scope-in-force.ts";
-import { landUnsaid } from "../tiein/land-holds.ts";
+import { holdsAgainst, isStopped } from "../stops/stopped-by.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
-import { holdsAgainst, isStopped } from "../tiein/stopped-by.ts";
 import { packetContents } from "./contents.ts";
-import { contractorStanding } from "./contractor-standing.ts";
 import { noticeState } from "./notice-state.ts";
 
 export interface PacketInput {

@@ -1,10 +1,10 @@
-import type { Consent } from "../consent/consent.ts";
 import { type CONSENT_STANDINGS, consentStanding } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
-import { heading, list, paragraph, table } from "../letter/common.ts";
-import type { LetterBlock } from "../letter/letter.ts";
-import { EN } from "../letter/words-en.ts";
+import type { Consent } from "../facts/consent.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { heading, list, paragraph, table } from "../paper/common.ts";
+import type { LetterBlock } from "../paper/letter.ts";
+import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { packetContents } from "./contents.ts";

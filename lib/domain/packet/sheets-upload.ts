@@ -1,8 +1,8 @@
-import { certificateOf } from "../consent/certificate.ts";
-import type { Signature } from "../consent/signature.ts";
 import { signedStanding } from "../consent/standing.ts";
-import { heading, paragraph, pictures, table } from "../letter/common.ts";
-import type { LetterBlock } from "../letter/letter.ts";
+import type { Signature } from "../facts/signature.ts";
+import { certificateOf } from "../paper/certificate.ts";
+import { heading, paragraph, pictures, table } from "../paper/common.ts";
+import type { LetterBlock } from "../paper/letter.ts";
 import { askedWithApplication, packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";

@@ -1,5 +1,5 @@
+import type { Address } from "../facts/party.ts";
 import { plainWords } from "./delivery-line.ts";
-import type { Address } from "./party.ts";
 import { phoneProblem } from "./phone.ts";
 import { STATES } from "./postal-words.ts";
 

@@ -1,5 +1,5 @@
+import type { Address } from "../facts/party.ts";
 import { deliveryLine, plainWords } from "./delivery-line.ts";
-import type { Address } from "./party.ts";
 import { STATES } from "./postal-words.ts";
 
 /** The address as typed, the state as its two letters, for reading: `12½ Fennel Row, Unit 3` and `Quillhaven, WA 98000`. */

@@ -1,7 +1,7 @@
-import type { Day } from "../calendar/day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { CallPurpose, HouseholdCall } from "./household-call.ts";
-import type { Party } from "./party.ts";
+import type { CallPurpose, HouseholdCall } from "../facts/household-call.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Party } from "../facts/party.ts";
+import type { Day } from "../time/day.ts";
 
 /** Somebody who cannot simply be without drains, at the place where they live or work. */
 export interface HouseholdNeed {

@@ -1,6 +1,4 @@
 import { err, ok, type Result } from "../../result.ts";
-import { LANGUAGES, type Language } from "../say/language.ts";
-import { reachProblems } from "./address-check.ts";
 import {
   type Address,
   PARTY_KINDS,
@@ -10,7 +8,9 @@ import {
   type PartyRole,
   type Role,
   type Unit,
-} from "./party.ts";
+} from "../facts/party.ts";
+import { LANGUAGES, type Language } from "../say/language.ts";
+import { reachProblems } from "./address-check.ts";
 
 /**
  * One line of the list that an office types: a name, what they are to which property, and where

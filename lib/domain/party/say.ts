@@ -1,4 +1,4 @@
-import type { LineFile } from "../file/line-file.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import { streetOf } from "./stakeholders.ts";
 
 /** What a property is called in a sentence. */

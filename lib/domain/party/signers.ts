@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Party, PartyKind, PartyRole } from "./party.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Party, PartyKind, PartyRole } from "../facts/party.ts";
 
 /** Somebody whose signature binds a property. */
 export interface Signer {

@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Address, Party, PartyRole, Property, Role, Unit } from "./party.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Address, Party, PartyRole, Property, Role, Unit } from "../facts/party.ts";
 
 /** Somebody on a property, in one role. */
 export interface Stakeholder {

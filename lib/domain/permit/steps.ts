@@ -1,8 +1,8 @@
-import type { Day } from "../calendar/day.ts";
-import { onNearDay } from "../calendar/format-day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Deed } from "../tiein/stopped-by.ts";
-import type { Permit, PermitKind, PermitState, PermitStep } from "./permit.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Permit, PermitKind, PermitState, PermitStep } from "../facts/permit.ts";
+import type { Deed } from "../stops/stopped-by.ts";
+import type { Day } from "../time/day.ts";
+import { onNearDay } from "../time/format-day.ts";
 
 type PermitFacts = Pick<LineFile, "permitSteps">;
 

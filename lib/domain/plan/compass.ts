@@ -1,4 +1,4 @@
-import type { Side } from "../line/line.ts";
+import type { Side } from "../facts/line.ts";
 
 /** The eight winds that people name a side by. */
 const COMPASS_POINTS = [

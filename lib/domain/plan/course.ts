@@ -1,8 +1,8 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Spot } from "../facts/plan.ts";
+import type { Cft } from "../length/station.ts";
 import { type CompassPoint, compassOf, sideBearing, turned } from "./compass.ts";
-import type { Spot } from "./plan.ts";
 
 /** A straight part of the trunk: where it begins, and on which bearing it goes on upstream. */
 interface Leg extends Spot {

@@ -1,5 +1,5 @@
-import { type Cft, plainFeet } from "../line/station.ts";
-import type { Spot } from "./plan.ts";
+import type { Spot } from "../facts/plan.ts";
+import { type Cft, plainFeet } from "../length/station.ts";
 
 /**
  * The corners of a shape as people write them: feet east and north of the main connection, each pair

@@ -1,4 +1,4 @@
-import type { PlanPicture, Spot } from "./plan.ts";
+import type { PlanPicture, Spot } from "../facts/plan.ts";
 
 /** A place on a picture, in pixels from its left and upper edge. */
 export interface Pixel {

@@ -1,5 +1,5 @@
-import type { Side } from "../line/line.ts";
-import { SIDE_WORDS } from "../line/words.ts";
+import type { Side } from "../facts/line.ts";
+import { SIDE_WORDS } from "../facts/line-words.ts";
 import type { CompassPoint } from "./compass.ts";
 
 /** A side as the office reads it: `right`, and `right, north side` where the line's bearing tells. */

@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { TieIn } from "../line/line.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { FixedPoint, Spot, Tie, TieSide } from "../facts/plan.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { compassOf } from "./compass.ts";
 import { type CourseFile, courseOf, spotAt } from "./course.ts";
-import type { FixedPoint, Spot, Tie, TieSide } from "./plan.ts";
 import { cornersOver, type Triangle, triangleOf } from "./triangle.ts";
 
 /** A tie with what it comes to. */

@@ -1,10 +1,10 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { PlanShape, Spot } from "../facts/plan.ts";
+import type { Cft } from "../length/station.ts";
 import { sideBearing } from "./compass.ts";
 import { bearingAt, type CourseFile, courseOf, offset, spotAt } from "./course.ts";
 import { cornersOf } from "./outline.ts";
-import type { PlanShape, Spot } from "./plan.ts";
 
 /** Nothing farther from the line than this is named: 150 ft. */
 const FAR = 15_000;

@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import type { Spot, TieSide } from "./plan.ts";
+import type { Spot, TieSide } from "../facts/plan.ts";
+import type { Cft } from "../length/station.ts";
 
 /**
  * The triangle of two fixed points and a point that was taped from both. `short`: the two tapes do not

@@ -1,4 +1,4 @@
-import { type Cft, toTenth } from "../line/station.ts";
+import { type Cft, toTenth } from "../length/station.ts";
 import { boundOf, type Field, fieldsOf, type Matched, type MayPair, match } from "./field.ts";
 import {
   AS_WRITTEN,

@@ -1,4 +1,4 @@
-import { type Cft, formatFeet } from "../line/station.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { whyOf } from "./doubt.ts";
 import { type Fit, isAsWritten, type Move, readingOf, stretchOf } from "./fit.ts";
 

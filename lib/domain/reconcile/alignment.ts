@@ -1,7 +1,7 @@
-import type { Alignment, ProposedPairing } from "../file/report.ts";
+import { acceptedAlignment } from "../facts/alignment-decision.ts";
+import type { Alignment, ProposedPairing } from "../findings/report.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import { judgeFit } from "./align.ts";
-import { acceptedAlignment } from "./alignment-decision.ts";
 import { alignmentSentence } from "./alignment-sentence.ts";
 import type { OfferedWay } from "./alternatives.ts";
 import type { MayPair } from "./field.ts";

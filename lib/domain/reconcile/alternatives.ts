@@ -1,5 +1,5 @@
-import type { Alternative } from "../file/report.ts";
-import { formatFeet } from "../line/station.ts";
+import type { Alternative } from "../findings/report.ts";
+import { formatFeet } from "../length/station.ts";
 import { percentWords } from "./alignment-sentence.ts";
 import type { Decisions } from "./decisions.ts";
 import { whyOf } from "./doubt.ts";

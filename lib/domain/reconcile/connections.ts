@@ -1,5 +1,5 @@
-import type { Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import type { Cft } from "../length/station.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { LIKELY_LIMIT, type RecordMark } from "./likeness.ts";
 

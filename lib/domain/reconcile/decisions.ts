@@ -1,6 +1,6 @@
+import type { Pairing } from "../facts/pairing.ts";
 import type { MayPair } from "./field.ts";
 import type { RecordMark } from "./likeness.ts";
-import type { Pairing } from "./pairing.ts";
 
 /** What people said of entries and tie-ins. */
 export interface Decisions {

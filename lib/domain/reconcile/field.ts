@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import { type Fit, factorOf, fitted, type Reading, sideAs } from "./fit.ts";
 import { mismatch, pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";

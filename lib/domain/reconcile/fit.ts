@@ -1,5 +1,5 @@
-import type { Side } from "../line/line.ts";
-import { type Cft, toTenth } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import { type Cft, toTenth } from "../length/station.ts";
 
 /** What is done to a record's stations: first stretched, then moved. */
 export interface Move {

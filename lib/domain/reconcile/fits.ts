@@ -1,9 +1,9 @@
-import { type AlignGiven, type AlignResult, align, judgeFit } from "./align.ts";
 import {
   type AlignmentDecision,
   acceptedAlignment,
   refusedAlignments,
-} from "./alignment-decision.ts";
+} from "../facts/alignment-decision.ts";
+import { type AlignGiven, type AlignResult, align, judgeFit } from "./align.ts";
 import { type Fit, type Move, PLAIN } from "./fit.ts";
 import { type OtherReading, otherReadings } from "./readings.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";

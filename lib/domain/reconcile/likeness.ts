@@ -1,9 +1,9 @@
-import type { Fitting, Material, Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
-import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "../line/words.ts";
+import type { Fitting, Material, Side } from "../facts/line.ts";
+import { FITTING_WORDS, MATERIAL_WORDS, SIDE_WORDS } from "../facts/line-words.ts";
+import type { Band } from "../facts/pairing.ts";
+import type { Cft } from "../length/station.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { sidesAgree, together } from "../run/sighting.ts";
-import type { Band } from "./pairing.ts";
 
 /** What both a record entry and a tie-in say of themselves. */
 interface Traits {

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import { assign, type Chosen, type Couple, otherChoices } from "./assign.ts";
 import { type Connection, connectionsOf, type FittedMark } from "./connections.ts";

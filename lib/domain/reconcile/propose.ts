@@ -1,5 +1,5 @@
-import type { ProposedPairing } from "../file/report.ts";
-import { formatFeet } from "../line/station.ts";
+import type { ProposedPairing } from "../findings/report.ts";
+import { formatFeet } from "../length/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import type { FittedMark } from "./connections.ts";
 import type { Decisions } from "./decisions.ts";

@@ -1,7 +1,7 @@
-import type { Cft } from "../line/station.ts";
-import type { AlignmentDecision } from "./alignment-decision.ts";
+import type { AlignmentDecision } from "../facts/alignment-decision.ts";
+import type { Pairing } from "../facts/pairing.ts";
+import type { Cft } from "../length/station.ts";
 import type { RecordMark, SeenMark } from "./likeness.ts";
-import type { Pairing } from "./pairing.ts";
 
 /** Everything to be compared: only what has a station, and only what may be a sanitary branch. */
 export interface ReconcileInput {

@@ -1,5 +1,5 @@
-import type { Alignment, Alternative, ProposedPairing } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
+import type { Alignment, Alternative, ProposedPairing } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import { sidesAgree } from "../run/sighting.ts";
 import { alignmentOf } from "./alignment.ts";
 import { alternativesTo, type OfferedWay } from "./alternatives.ts";

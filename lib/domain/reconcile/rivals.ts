@@ -1,4 +1,4 @@
-import { formatFeet } from "../line/station.ts";
+import { formatFeet } from "../length/station.ts";
 import { type DoubtWhy, whyOf } from "./doubt.ts";
 import type { Fit } from "./fit.ts";
 import type { SeenMark } from "./likeness.ts";

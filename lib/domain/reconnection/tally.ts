@@ -1,15 +1,15 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
-import { type Stretch, touches } from "../line/stretch.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Reconnection } from "../facts/reconnection.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
+import { type Stretch, touches } from "../length/stretch.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { convertersOf } from "../run/observe.ts";
 import { forCount } from "../say/count.ts";
-import { sayList } from "../split/say-list.ts";
-import type { ScopeItem } from "../split/scope.ts";
+import { sayList } from "../say/say-list.ts";
 import { kindsOf, stretchOf } from "../split/work-deeds.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
-import type { Reconnection } from "./reconnection.ts";
 
 /** Where a branch lies by one end of access. */
 export interface Measured {

@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import type { PermitRecord, RecordEntry } from "./record.ts";
+import type { PermitRecord, RecordEntry } from "../facts/record.ts";
+import type { Cft } from "../length/station.ts";
 
 /** Why a distance on a record says no station. */
 export type AxisGap =

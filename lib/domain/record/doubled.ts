@@ -1,4 +1,4 @@
-import type { RecordEntry } from "./record.ts";
+import type { RecordEntry } from "../facts/record.ts";
 
 /**
  * Entries that a record has twice, each with the one that it repeats: the same distance, side, label

@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
-import type { Boundary, ResponsibilityRule } from "./authority.ts";
+import type { Boundary, ResponsibilityRule } from "../facts/authority.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { BOUNDARY_WORDS, type Part } from "./patterns.ts";
 
 /** The place on this line at which a rule divides it. */

@@ -1,5 +1,5 @@
-import { formatDate } from "../calendar/format-day.ts";
-import type { ResponsibilityRule } from "./authority.ts";
+import type { ResponsibilityRule } from "../facts/authority.ts";
+import { formatDate } from "../time/format-day.ts";
 
 /** Where a rule is written, else its title; without its day. */
 export function sourceOf({

@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Crossing } from "../line/line.ts";
-import type { ReachFinding } from "./reach-finding.ts";
+import type { Crossing } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ReachFinding } from "../findings/reach-finding.ts";
 
 /** How the owner of a crossed lot uses the pipe: not at all, only elsewhere, or where it is crossed. */
 export type CrossingUse = "none" | "elsewhere" | "here";

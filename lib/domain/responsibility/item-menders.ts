@@ -1,7 +1,7 @@
-import type { Cft } from "../line/station.ts";
-import { placementOf } from "../split/placing.ts";
-import type { ScopeItem } from "../split/scope.ts";
-import type { Holder, ReachFinding } from "./reach-finding.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { Holder, ReachFinding } from "../findings/reach-finding.ts";
+import type { Cft } from "../length/station.ts";
+import { placementOf } from "../sharing/placing.ts";
 
 /** Who does a piece of work, over a stretch that is all alike. */
 export interface ItemMender {

@@ -1,4 +1,4 @@
-import type { Authority } from "./authority.ts";
+import type { Authority } from "../facts/authority.ts";
 
 /** The authority with every part of it saying whose it is. */
 export function withOwnParts(authority: Authority): Authority {

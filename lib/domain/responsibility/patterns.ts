@@ -1,12 +1,12 @@
-import { sayList } from "../split/say-list.ts";
 import {
   type Boundary,
   type ResponsibilityRule,
   type RulePattern,
   WORK_KINDS,
   type WorkKind,
-} from "./authority.ts";
-import type { Holder } from "./reach-finding.ts";
+} from "../facts/authority.ts";
+import type { Holder } from "../findings/reach-finding.ts";
+import { sayList } from "../say/say-list.ts";
 
 /** Where a reach lies against the rule's boundary; `unknown` while the boundary is not entered. */
 export type Part = "lower" | "upper" | "unknown";

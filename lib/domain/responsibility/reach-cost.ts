@@ -1,10 +1,10 @@
-import type { Cft } from "../line/station.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { Cft } from "../length/station.ts";
 import { roundShares } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
 import { lcm, ratio } from "../money/ratio.ts";
-import { itemAmount } from "../split/item-amount.ts";
-import { placementOf } from "../split/placing.ts";
-import type { ScopeItem } from "../split/scope.ts";
+import { itemAmount } from "../sharing/item-amount.ts";
+import { placementOf } from "../sharing/placing.ts";
 
 /**
  * What the work placed on each reach costs, by length, in whole cents by the largest remainder. A

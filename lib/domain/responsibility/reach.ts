@@ -1,13 +1,3 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
-import type { Cft } from "../line/station.ts";
-import { type Stretch, sayWhere } from "../line/stretch.ts";
-import { pipeChanges, stationObservations } from "../run/observe.ts";
-import type { Fault, Observation } from "../run/run.ts";
-import { sayList } from "../split/say-list.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
-import { type Sharer, sharersOf } from "../split/sharers.ts";
 import {
   agreementEnds,
   agreementExtent,
@@ -15,13 +5,23 @@ import {
   agreementOver,
   type RankedAgreement,
   rankedAgreements,
-} from "./agreement-standing.ts";
-import type { ResponsibilityRule } from "./authority.ts";
+} from "../agreement/agreement-standing.ts";
+import type { ResponsibilityRule } from "../facts/authority.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Fault, Observation } from "../facts/run.ts";
+import type { Holder, ReachFinding } from "../findings/reach-finding.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
+import { type Stretch, sayWhere } from "../length/stretch.ts";
+import { type PipeChange, type Reach, reachesOf } from "../line/reaches.ts";
+import { pipeChanges, stationObservations } from "../run/observe.ts";
+import { sayList } from "../say/say-list.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
+import { type Sharer, sharersOf } from "../sharing/sharers.ts";
 import { type BoundaryPlace, boundaryPlace, partOf } from "./boundary.ts";
 import { citationOf } from "./citation.ts";
 import { unclear, type Verdict, verdictOf } from "./patterns.ts";
 import { reachCosts } from "./reach-cost.ts";
-import type { Holder, ReachFinding } from "./reach-finding.ts";
 import { type Around, answerableUnder } from "./shared-rules.ts";
 
 interface Found {

@@ -1,6 +1,6 @@
-import { sayList } from "../split/say-list.ts";
-import type { Sharer } from "../split/sharers.ts";
-import type { SharedRule } from "./authority.ts";
+import type { SharedRule } from "../facts/authority.ts";
+import { sayList } from "../say/say-list.ts";
+import type { Sharer } from "../sharing/sharers.ts";
 
 /** Which owners answer for one reach, and why. */
 export interface Answerable {

@@ -1,7 +1,7 @@
-import { formatFeet } from "../line/station.ts";
+import type { Anchor, Run } from "../facts/run.ts";
+import { formatFeet } from "../length/station.ts";
 import type { AnchorProblem, AnchorProblemReason } from "./convert.ts";
 import { otherWayWords } from "./footage.ts";
-import type { Anchor, Run } from "./run.ts";
 
 interface Named {
   readonly run: string;

@@ -1,6 +1,6 @@
-import { type Cft, toTenth } from "../line/station.ts";
+import type { Observation, Reading } from "../facts/run.ts";
+import { type Cft, toTenth } from "../length/station.ts";
 import { offBetween } from "./reading-off.ts";
-import type { Observation, Reading } from "./run.ts";
 
 type Timed = Pick<Observation, "counter" | "videoSecond" | "reading">;
 

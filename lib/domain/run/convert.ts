@@ -1,5 +1,6 @@
-import type { Side } from "../line/line.ts";
-import { type Cft, toTenth, toTenthBetween } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import type { Anchor, Direction, Run } from "../facts/run.ts";
+import { type Cft, toTenth, toTenthBetween } from "../length/station.ts";
 import {
   type FootageWay,
   isSound,
@@ -9,7 +10,6 @@ import {
   statedWay,
   wayOf,
 } from "./footage.ts";
-import type { Anchor, Direction, Run } from "./run.ts";
 
 /** A place on the line, and how far off it may be either way. */
 interface Place {

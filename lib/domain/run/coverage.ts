@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { CoverageSpan } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Gap, Run } from "../facts/run.ts";
+import type { CoverageSpan } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import { type Converter, counterTolerance } from "./convert.ts";
 import { convertersOf } from "./observe.ts";
-import type { Gap, Run } from "./run.ts";
 
 type CoverageFacts = Pick<LineFile, "runs" | "anchors" | "gaps" | "observations">;
 

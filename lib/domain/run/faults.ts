@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
-import type { Fault } from "./run.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Fault } from "../facts/run.ts";
+import type { Report } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 
 /** A fault of the pipe, however many runs saw it. */
 export interface SeenFault {

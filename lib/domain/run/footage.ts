@@ -1,5 +1,5 @@
-import { type Cft, formatFeet } from "../line/station.ts";
-import type { Anchor, FootageFrom, Run } from "./run.ts";
+import type { Anchor, FootageFrom, Run } from "../facts/run.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 
 /** 1: the footage grows the way upstream; −1: it grows toward the main. */
 export type FootageWay = 1 | -1;

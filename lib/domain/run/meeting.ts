@@ -1,13 +1,13 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { StationedObservation } from "../file/report.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
-import { commonStretch, type Stretch } from "../line/stretch.ts";
-import { MATERIAL_WORDS } from "../line/words.ts";
-import { sayList } from "../split/say-list.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { MATERIAL_WORDS } from "../facts/line-words.ts";
+import type { Run } from "../facts/run.ts";
+import type { StationedObservation } from "../findings/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
+import { commonStretch, type Stretch } from "../length/stretch.ts";
+import { sayList } from "../say/say-list.ts";
 import { counterTolerance } from "./convert.ts";
 import { looksOf } from "./coverage.ts";
 import { convertersOf } from "./observe.ts";
-import type { Run } from "./run.ts";
 
 type MeetingFile = Pick<LineFile, "runs" | "anchors" | "gaps" | "observations" | "tieIns">;
 

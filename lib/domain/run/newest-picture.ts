@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Run } from "./run.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Run } from "../facts/run.ts";
 
 /**
  * The newest still of a tie-in: of the latest run that has one, the last in the log. Only pictures

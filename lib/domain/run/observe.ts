@@ -1,10 +1,10 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { StationedObservation } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Observation, Run } from "../facts/run.ts";
+import type { StationedObservation } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import type { PipeChange } from "../line/reaches.ts";
-import type { Cft } from "../line/station.ts";
 import { type Converter, converterFor, sidesOf, UNKNOWN_SIDES } from "./convert.ts";
 import { readingOff } from "./reading-off.ts";
-import type { Observation, Run } from "./run.ts";
 
 type RunFacts = Pick<LineFile, "runs" | "anchors">;
 

@@ -1,5 +1,5 @@
-import type { Cft } from "../line/station.ts";
-import type { Observation } from "./run.ts";
+import type { Observation } from "../facts/run.ts";
+import type { Cft } from "../length/station.ts";
 
 type Read = Pick<Observation, "runId" | "counter" | "reading" | "uncertainty">;
 

@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { AnchorResidual } from "../file/report.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Anchor, Run } from "../facts/run.ts";
+import type { AnchorResidual } from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { anchorProblems, converterFor } from "./convert.ts";
 import { knownPoints } from "./footage.ts";
-import type { Anchor, Run } from "./run.ts";
 
 type AnchorFacts = Pick<LineFile, "runs" | "anchors">;
 

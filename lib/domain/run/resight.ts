@@ -1,8 +1,8 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { StationedObservation } from "../file/report.ts";
-import type { TieIn } from "../line/line.ts";
+import type { TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Observation } from "../facts/run.ts";
+import type { StationedObservation } from "../findings/report.ts";
 import { stationObservations } from "./observe.ts";
-import type { Observation } from "./run.ts";
 import { assignSightings } from "./sighting.ts";
 
 type SightingFile = Pick<LineFile, "runs" | "anchors" | "observations" | "tieIns">;

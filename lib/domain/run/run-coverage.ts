@@ -1,10 +1,10 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { RunCoverage } from "../file/report.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Gap, ObscuredBy, Run, RunEnd } from "../facts/run.ts";
+import type { RunCoverage } from "../findings/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import type { Converter } from "./convert.ts";
 import { endOf, looksOf } from "./coverage.ts";
 import { convertersOf } from "./observe.ts";
-import type { Gap, ObscuredBy, Run, RunEnd } from "./run.ts";
 
 type CoverageFacts = Pick<LineFile, "runs" | "anchors" | "gaps" | "observations">;
 

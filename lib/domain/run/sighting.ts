@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { StationedObservation } from "../file/report.ts";
-import type { Side, TieIn } from "../line/line.ts";
-import { type Cft, toTenth, toTenthBetween } from "../line/station.ts";
+import type { Side, TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Observation } from "../facts/run.ts";
+import type { StationedObservation } from "../findings/report.ts";
+import { type Cft, toTenth, toTenthBetween } from "../length/station.ts";
 import { stationObservations } from "./observe.ts";
-import type { Observation } from "./run.ts";
 
 type SightingFacts = Pick<LineFile, "runs" | "anchors" | "observations" | "tieIns">;
 

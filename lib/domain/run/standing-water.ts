@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { StationedObservation } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
-import { commonStretch, joinedStretches, type Stretch } from "../line/stretch.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Observation } from "../facts/run.ts";
+import type { StationedObservation } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
+import { commonStretch, joinedStretches, type Stretch } from "../length/stretch.ts";
 import { convertersOf } from "./observe.ts";
-import type { Observation } from "./run.ts";
 
 type WaterFacts = Pick<LineFile, "runs" | "anchors" | "gaps" | "observations">;
 

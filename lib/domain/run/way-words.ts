@@ -1,8 +1,8 @@
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { Anchor, Run, SelfLeveling } from "../facts/run.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { anchorWords } from "./anchor-words.ts";
 import { anchorProblems, converterFor } from "./convert.ts";
 import { FOOTAGE_WORDS, readingWords } from "./footage.ts";
-import type { Anchor, Run, SelfLeveling } from "./run.ts";
 
 const HEAD_WORDS: Record<SelfLeveling, string> = {
   yes: "Its head levels itself.",

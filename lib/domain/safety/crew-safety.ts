@@ -5,19 +5,19 @@ import {
   trenchDepth,
   trenchNeeds,
 } from "../capacity/trench.ts";
-import { STOP_WORDS } from "../desk/stop-words.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import type { Material } from "../line/line.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
-import { commonStretch, joinedStretches, type Stretch, sayWhere } from "../line/stretch.ts";
-import type { ReachFinding } from "../responsibility/reach-finding.ts";
+import type { Hold } from "../facts/hold.ts";
+import type { Material } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem, ScopeKind } from "../facts/scope.ts";
+import type { ReachFinding } from "../findings/reach-finding.ts";
+import type { Report } from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
+import { commonStretch, joinedStretches, type Stretch, sayWhere } from "../length/stretch.ts";
+import { sayAny, sayList } from "../say/say-list.ts";
+import { agreedScope, mustChooseOption, scopeInForce } from "../sharing/scope-in-force.ts";
 import { type DeepestPlace, deepestBetween, notedDepths, safeDepth } from "../split/depth.ts";
-import { sayAny, sayList } from "../split/say-list.ts";
-import type { ScopeItem, ScopeKind } from "../split/scope.ts";
-import { agreedScope, mustChooseOption, scopeInForce } from "../split/scope-in-force.ts";
 import { isDug, kindsOf, stretchOf } from "../split/work-deeds.ts";
-import type { Hold } from "../tiein/hold.ts";
+import { STOP_WORDS } from "../stops/stop-words.ts";
 import { GASES, manholeRules, SEWAGE } from "./rules.ts";
 
 /** What one hazard of the job asks for. Raised by the facts; nobody can take it off. */

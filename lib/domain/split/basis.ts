@@ -1,6 +1,6 @@
+import type { SplitChoice, SplitRule } from "../facts/split.ts";
+import type { Ground } from "../sharing/ground.ts";
 import { canonicalJson, fingerprint, type Json } from "./fingerprint.ts";
-import type { Ground } from "./ground.ts";
-import type { SplitChoice, SplitRule } from "./split.ts";
 
 /** Rules whose amounts depend on where tie-ins and work lie. */
 const BY_PLACE: readonly SplitRule[] = ["portion-used", "upstream-of-fault", "reach-owner"];

@@ -1,14 +1,14 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { ChangeOrder } from "../facts/change-order.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { SplitChoice } from "../facts/split.ts";
+import type { SplitOutcome } from "../findings/outcome.ts";
+import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import type { ChangeOrder } from "./change-order.ts";
+import { scopeInForce, scopeTotal } from "../sharing/scope-in-force.ts";
 import { payerKey } from "./compare.ts";
 import { outcomeAsIf } from "./option-outcomes.ts";
-import type { SplitOutcome } from "./outcome.ts";
-import type { ScopeItem } from "./scope.ts";
-import { scopeInForce, scopeTotal } from "./scope-in-force.ts";
-import type { SplitChoice } from "./split.ts";
 
 /** One payer's amount before and after a change order. */
 interface OrderShare {

@@ -1,6 +1,6 @@
+import type { SplitRule } from "../facts/split.ts";
+import type { Share, SplitOutcome } from "../findings/outcome.ts";
 import type { Cents } from "../money/cents.ts";
-import type { Share, SplitOutcome } from "./outcome.ts";
-import type { SplitRule } from "./split.ts";
 
 /** One payer's amount under one rule. */
 export interface ComparedCell {

@@ -1,9 +1,9 @@
 import { firstAtOrAbove } from "../length/rising.ts";
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { lcm, ratio } from "../money/ratio.ts";
-import type { Ground } from "./ground.ts";
-import { type PlacedItem, piecesOf } from "./placing.ts";
-import { pathToTrunk } from "./sharers.ts";
+import type { Ground } from "../sharing/ground.ts";
+import { type PlacedItem, piecesOf } from "../sharing/placing.ts";
+import { pathToTrunk } from "../sharing/sharers.ts";
 
 /** A piece of pipe with what mending it costs; its parent is the next piece towards the main. */
 interface CostNode {

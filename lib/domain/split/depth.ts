@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Cft } from "../line/station.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Cft } from "../length/station.ts";
 
 /** How deep the pipe lies at one station. */
 export interface NotedDepth {

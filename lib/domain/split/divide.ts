@@ -1,19 +1,19 @@
 import { err, ok, type Result } from "../../result.ts";
+import type { SplitChoice, SplitRule } from "../facts/split.ts";
+import type { SumStep } from "../findings/outcome.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { soleAllotment } from "./allotment.ts";
+import { soleAllotment } from "../sharing/allotment.ts";
+import type { Ground } from "../sharing/ground.ts";
+import { type PlacedItem, placementOf } from "../sharing/placing.ts";
 import {
   type GeneralPen,
   type GeneralTerms,
   type PlacedBase,
   tallyGeneral,
 } from "./general-work.ts";
-import type { Ground } from "./ground.ts";
-import type { SumStep } from "./outcome.ts";
-import { type PlacedItem, placementOf } from "./placing.ts";
 import type { Plan } from "./plan.ts";
 import { planOf } from "./rules.ts";
-import type { SplitChoice, SplitRule } from "./split.ts";
 import { addTallies, type Tally, tallyPlaced, tallyWhole, writeSteps } from "./tally.ts";
 
 /** What everyone pays, exactly. */

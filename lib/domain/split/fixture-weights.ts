@@ -1,12 +1,12 @@
 import { err, ok, type Result } from "../../result.ts";
-import type { FixtureCount } from "../capacity/facts.ts";
 import { fixtureTableTitle, unitsOfOne } from "../capacity/fixture-units.ts";
 import { FIXTURE_WORDS } from "../capacity/words.ts";
+import type { FixtureCount } from "../facts/capacity.ts";
 import { FIXTURES } from "../facts/fixtures.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { sayList } from "./say-list.ts";
-import { propertyLabel } from "./sharers.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { sayList } from "../say/say-list.ts";
+import { propertyLabel } from "../sharing/sharers.ts";
 
 /** The weight of one property by its plumbing fixtures. */
 interface FixtureWeight {

@@ -1,5 +1,5 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { SplitVersion } from "./split.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitVersion } from "../facts/split.ts";
 
 /** The split version that holds: the one with the highest number. Null before the first. */
 export function latestSplit(file: Pick<LineFile, "splits">): SplitVersion | null {

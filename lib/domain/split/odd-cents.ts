@@ -1,7 +1,7 @@
 import { oddCentReceivers } from "../money/apportion.ts";
-import type { Ground } from "./ground.ts";
-import { sayList } from "./say-list.ts";
-import { compareKeys } from "./sharers.ts";
+import { sayList } from "../say/say-list.ts";
+import type { Ground } from "../sharing/ground.ts";
+import { compareKeys } from "../sharing/sharers.ts";
 import type { Tally } from "./tally.ts";
 
 /**

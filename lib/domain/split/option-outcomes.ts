@@ -1,15 +1,15 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { SplitChoice } from "../facts/split.ts";
+import type { WorkOption } from "../facts/work-option.ts";
+import type { Share, SplitOutcome } from "../findings/outcome.ts";
+import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import { reachFindings } from "../responsibility/reach.ts";
+import { type Leaver, leaversOf } from "../sharing/leavers.ts";
+import { optionInForce, scopeTotal, underOption } from "../sharing/scope-in-force.ts";
+import { sharersOf } from "../sharing/sharers.ts";
 import { payerKey } from "./compare.ts";
-import { type Leaver, leaversOf } from "./leavers.ts";
-import type { Share, SplitOutcome } from "./outcome.ts";
 import { splitOutcome } from "./outcomes.ts";
-import { optionInForce, scopeTotal, underOption } from "./scope-in-force.ts";
-import { sharersOf } from "./sharers.ts";
-import type { SplitChoice } from "./split.ts";
-import type { WorkOption } from "./work-option.ts";
 
 type Placed = Pick<Report, "tieIns" | "extent">;
 

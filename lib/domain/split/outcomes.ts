@@ -1,23 +1,23 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Cft } from "../line/station.ts";
-import { roundShares } from "../money/apportion.ts";
-import { formatRatio, ratio } from "../money/ratio.ts";
-import { basisOf } from "./basis.ts";
-import type { CostTree } from "./cost-tree.ts";
-import { type Division, divide, writtenSums } from "./divide.ts";
-import { type Found, faultStations, type Ground, groundOf } from "./ground.ts";
-import { oddCentsWords, tieOrderOf } from "./odd-cents.ts";
-import type { Share, SplitOutcome } from "./outcome.ts";
-import { recoverableOf } from "./recoverable.ts";
-import { RULE_TITLES, ruleSentence } from "./rule-words.ts";
-import { mustChooseOption, type ScopeFile, scopeInForce } from "./scope-in-force.ts";
+import type { LineFile } from "../facts/line-file.ts";
 import {
   SPLIT_RULES,
   type SplitChoice,
   type SplitRule,
   type UnknownShares,
   USUAL_UNKNOWN_SHARES,
-} from "./split.ts";
+} from "../facts/split.ts";
+import type { Share, SplitOutcome } from "../findings/outcome.ts";
+import type { Cft } from "../length/station.ts";
+import { roundShares } from "../money/apportion.ts";
+import { formatRatio, ratio } from "../money/ratio.ts";
+import { type Found, faultStations, type Ground, groundOf } from "../sharing/ground.ts";
+import { mustChooseOption, type ScopeFile, scopeInForce } from "../sharing/scope-in-force.ts";
+import { basisOf } from "./basis.ts";
+import type { CostTree } from "./cost-tree.ts";
+import { type Division, divide, writtenSums } from "./divide.ts";
+import { oddCentsWords, tieOrderOf } from "./odd-cents.ts";
+import { recoverableOf } from "./recoverable.ts";
+import { RULE_TITLES, ruleSentence } from "./rule-words.ts";
 import { standAloneTest, standAloneTree } from "./stand-alone.ts";
 
 /**

@@ -1,9 +1,9 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
-import type { ScopeItem } from "./scope.ts";
-import { type ScopeFile, workInForce } from "./scope-in-force.ts";
-import { sharersOf } from "./sharers.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem } from "../facts/scope.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
+import { type ScopeFile, workInForce } from "../sharing/scope-in-force.ts";
+import { sharersOf } from "../sharing/sharers.ts";
 
 /** Work that reaches past the last tie-in by no more than that tie-in's station may be off. */
 export interface Overshoot {

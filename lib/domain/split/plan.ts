@@ -1,9 +1,9 @@
 import { ok, type Result } from "../../result.ts";
-import type { Cft } from "../line/station.ts";
+import type { SplitChoice } from "../facts/split.ts";
+import type { Cft } from "../length/station.ts";
 import type { Ratio } from "../money/ratio.ts";
-import { type Allotment, equalAllotment } from "./allotment.ts";
-import type { Behind, Ground } from "./ground.ts";
-import type { SplitChoice } from "./split.ts";
+import { type Allotment, equalAllotment } from "../sharing/allotment.ts";
+import type { Behind, Ground } from "../sharing/ground.ts";
 
 /** How one rule divides work, worked out for the people of one file. */
 export type Plan = FreePlan | LocatedPlan;

@@ -1,10 +1,10 @@
+import type { SplitChoice, UnknownShares } from "../facts/split.ts";
 import { roundShares } from "../money/apportion.ts";
 import type { Cents } from "../money/cents.ts";
+import type { Ground } from "../sharing/ground.ts";
 import { divide } from "./divide.ts";
-import type { Ground } from "./ground.ts";
 import { tieOrderOf } from "./odd-cents.ts";
 import { COUNTS_UNKNOWN } from "./rule-words.ts";
-import type { SplitChoice, UnknownShares } from "./split.ts";
 import type { Tally } from "./tally.ts";
 
 /**

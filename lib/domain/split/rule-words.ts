@@ -1,9 +1,9 @@
-import { formatFeet, plainFeet } from "../line/station.ts";
+import { agreementExtent, agreementName } from "../agreement/agreement-standing.ts";
+import type { SplitChoice, SplitRule } from "../facts/split.ts";
+import { formatFeet, plainFeet } from "../length/station.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { agreementExtent, agreementName } from "../responsibility/agreement-standing.ts";
-import type { Ground } from "./ground.ts";
-import { sayList } from "./say-list.ts";
-import type { SplitChoice, SplitRule } from "./split.ts";
+import { sayList } from "../say/say-list.ts";
+import type { Ground } from "../sharing/ground.ts";
 
 export const RULE_TITLES: Record<SplitRule, string> = {
   equal: "Equal shares",

@@ -1,5 +1,6 @@
 import { err, ok } from "../../result.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
+import { sayList } from "../say/say-list.ts";
 import {
   type Allotment,
   equalAllotment,
@@ -8,11 +9,10 @@ import {
   sayMillionths,
   soleAllotment,
   weightedAllotment,
-} from "./allotment.ts";
-import type { Ground } from "./ground.ts";
+} from "../sharing/allotment.ts";
+import type { Ground } from "../sharing/ground.ts";
+import type { Sharer } from "../sharing/sharers.ts";
 import { carriedByAll, equallyBehind, freePlan, type RuleMaker } from "./plan.ts";
-import { sayList } from "./say-list.ts";
-import type { Sharer } from "./sharers.ts";
 
 /*
  * Rules under which each pays the same part of every item on the trunk. Whatever the rule, work on

@@ -1,13 +1,14 @@
 import { err, ok } from "../../result.ts";
-import { firstAtOrAbove } from "../length/rising.ts";
-import type { Cft } from "../line/station.ts";
-import { lcm, type Ratio, ratio } from "../money/ratio.ts";
 import {
   agreementEnds,
   agreementName,
   agreementOver,
   type RankedAgreement,
-} from "../responsibility/agreement-standing.ts";
+} from "../agreement/agreement-standing.ts";
+import { firstAtOrAbove } from "../length/rising.ts";
+import type { Cft } from "../length/station.ts";
+import { lcm, type Ratio, ratio } from "../money/ratio.ts";
+import { sayList } from "../say/say-list.ts";
 import {
   type Allotment,
   equalAllotment,
@@ -15,11 +16,10 @@ import {
   rangeAllotment,
   sayMillionths,
   weightedAllotment,
-} from "./allotment.ts";
-import type { Ground } from "./ground.ts";
+} from "../sharing/allotment.ts";
+import type { Ground } from "../sharing/ground.ts";
 import { carriedByAll, equallyBehind, freePlan, type RuleMaker } from "./plan.ts";
 import { nobodyKnown, stationsMissing } from "./rules-anywhere.ts";
-import { sayList } from "./say-list.ts";
 
 const SHORTEN = "Shorten it, or give it a payer or a rule of its own.";
 

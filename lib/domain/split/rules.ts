@@ -1,5 +1,6 @@
 import type { Result } from "../../result.ts";
-import type { Ground } from "./ground.ts";
+import type { SplitChoice, SplitRule } from "../facts/split.ts";
+import type { Ground } from "../sharing/ground.ts";
 import type { Plan, RuleMaker } from "./plan.ts";
 import {
   equalRule,
@@ -9,7 +10,6 @@ import {
   weightsRule,
 } from "./rules-anywhere.ts";
 import { portionUsedRule, reachOwnerRule, recordedSharesRule } from "./rules-by-place.ts";
-import type { SplitChoice, SplitRule } from "./split.ts";
 
 const RULES: Record<SplitRule, RuleMaker> = {
   equal: equalRule,

@@ -1,8 +1,11 @@
 import { PROTECTED_FROM, trenchDepth, trenchNeeds } from "../capacity/trench.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { formatFeet, plainFeet } from "../line/station.ts";
-import type { Stretch } from "../line/stretch.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem, ScopeKind } from "../facts/scope.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { formatFeet, plainFeet } from "../length/station.ts";
+import type { Stretch } from "../length/stretch.ts";
+import { sayList } from "../say/say-list.ts";
+import { type ScopeFile, workInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import {
   type DeepestPlace,
@@ -11,9 +14,6 @@ import {
   notedDepths,
   safeDepth,
 } from "./depth.ts";
-import { sayList } from "./say-list.ts";
-import type { ScopeItem, ScopeKind } from "./scope.ts";
-import { type ScopeFile, workInForce } from "./scope-in-force.ts";
 import { isDug, kindsOf, stretchOf } from "./work-deeds.ts";
 
 /** One thing that a piece of work needs, with where that is written. */

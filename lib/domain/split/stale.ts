@@ -1,14 +1,14 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { FrozenShare, SplitVersion } from "../facts/split.ts";
+import type { SplitOutcome } from "../findings/outcome.ts";
+import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { sayList } from "../say/say-list.ts";
+import { optionInForce } from "../sharing/scope-in-force.ts";
+import { propertyLabel, unknownLabel } from "../sharing/sharers.ts";
 import { payerKey } from "./compare.ts";
-import type { SplitOutcome } from "./outcome.ts";
 import { splitOutcome } from "./outcomes.ts";
-import { sayList } from "./say-list.ts";
-import { optionInForce } from "./scope-in-force.ts";
-import { propertyLabel, unknownLabel } from "./sharers.ts";
-import type { FrozenShare, SplitVersion } from "./split.ts";
 
 /** One payer's amount as frozen and as it would be now; null: has no share. */
 interface ShareChange {

@@ -1,12 +1,12 @@
+import type { StandAlone } from "../findings/outcome.ts";
 import { toCents } from "../money/apportion.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { roundDiv } from "../money/ratio.ts";
+import { sayList } from "../say/say-list.ts";
+import type { Ground, PricedItem } from "../sharing/ground.ts";
+import { placementOf } from "../sharing/placing.ts";
 import { type CostTree, costTree } from "./cost-tree.ts";
 import type { Division } from "./divide.ts";
-import type { Ground, PricedItem } from "./ground.ts";
-import type { StandAlone } from "./outcome.ts";
-import { placementOf } from "./placing.ts";
-import { sayList } from "./say-list.ts";
 import { worstGroup } from "./worst-group.ts";
 
 const LEFT_OUT = " General work and items with a payer of their own are left out on both sides.";

@@ -1,4 +1,5 @@
 import { err, ok, type Result } from "../../result.ts";
+import type { SumStep } from "../findings/outcome.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import {
@@ -10,10 +11,15 @@ import {
   ratio,
   ZERO,
 } from "../money/ratio.ts";
-import type { Allotment } from "./allotment.ts";
-import type { Ground } from "./ground.ts";
-import type { SumStep } from "./outcome.ts";
-import { type PlacedItem, piecesOf, sayPieceCost, sayPlace, withinTrunk } from "./placing.ts";
+import type { Allotment } from "../sharing/allotment.ts";
+import type { Ground } from "../sharing/ground.ts";
+import {
+  type PlacedItem,
+  piecesOf,
+  sayPieceCost,
+  sayPlace,
+  withinTrunk,
+} from "../sharing/placing.ts";
 import type { LocatedPlan, Plan } from "./plan.ts";
 
 /** What each person pays, exactly: numerators over one denominator, by the person's index. */

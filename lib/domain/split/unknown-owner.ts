@@ -1,5 +1,5 @@
-import type { TieInFinding } from "../file/report.ts";
-import type { SplitVersion } from "./split.ts";
+import type { SplitVersion } from "../facts/split.ts";
+import type { TieInFinding } from "../findings/report.ts";
 
 /** Whether a share of this version belongs to, or is carried for, an owner not yet known. */
 export function concernsUnknown({ shares }: Pick<SplitVersion, "shares">): boolean {

@@ -1,11 +1,11 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import type { Stretch } from "../line/stretch.ts";
-import type { HoldStop } from "../tiein/hold.ts";
-import { type Deed, placeOfTieIn } from "../tiein/stopped-by.ts";
-import { placementOf } from "./placing.ts";
-import type { ScopeItem, ScopeKind } from "./scope.ts";
-import { type ScopeFile, workInForce } from "./scope-in-force.ts";
+import type { HoldStop } from "../facts/hold.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { ScopeItem, ScopeKind } from "../facts/scope.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import type { Stretch } from "../length/stretch.ts";
+import { placementOf } from "../sharing/placing.ts";
+import { type ScopeFile, workInForce } from "../sharing/scope-in-force.ts";
+import { type Deed, placeOfTieIn } from "../stops/stopped-by.ts";
 
 /** Words in a title that allow a kind of work. Only read where nobody said the kind. */
 const KIND_WORDS: readonly (readonly [ScopeKind, RegExp])[] = [

@@ -1,4 +1,4 @@
-import type { ScopeKind } from "./scope.ts";
+import type { ScopeKind } from "../facts/scope.ts";
 
 /** What is done, in the middle of a sentence or a table. */
 export const SCOPE_KIND_WORDS: Record<ScopeKind, string> = {

@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { CoverageSpan, Report } from "../file/report.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Holder, ReachFinding } from "../findings/reach-finding.ts";
+import type { CoverageSpan, Report } from "../findings/report.ts";
 import { formatCents } from "../money/format-cents.ts";
-import type { Holder, ReachFinding } from "../responsibility/reach-finding.ts";
 import { loadBand, slopeBand } from "./capacity-band.ts";
 import type { StripBand, StripTopic } from "./drawing.ts";
 import { shortNames } from "./short-name.ts";

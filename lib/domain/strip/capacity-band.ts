@@ -1,6 +1,6 @@
-import type { ReachCapacity, SlopeFinding } from "../capacity/capacity.ts";
 import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "../capacity/words.ts";
-import type { Report } from "../file/report.ts";
+import type { ReachCapacity, SlopeFinding } from "../findings/capacity.ts";
+import type { Report } from "../findings/report.ts";
 import type { StripBand } from "./drawing.ts";
 
 /** How tables and drawing name a stretch between two levels to each other. */

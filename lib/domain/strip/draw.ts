@@ -1,11 +1,16 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { EntryFinding, Report, StationedObservation, TieInFinding } from "../file/report.ts";
-import type { TieIn } from "../line/line.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
+import type { TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Observation } from "../facts/run.ts";
+import type {
+  EntryFinding,
+  Report,
+  StationedObservation,
+  TieInFinding,
+} from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
 import { sideWords } from "../plan/side-words.ts";
 import { faultsSeen } from "../run/faults.ts";
-import type { Observation } from "../run/run.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen, isUnsettled } from "../tiein/open-question.ts";
 import { bandsOn } from "./bands.ts";
 import { type FileDrawing, STRIP_TOPICS, type StripMark, type StripTopic } from "./drawing.ts";

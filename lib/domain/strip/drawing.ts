@@ -1,5 +1,5 @@
-import type { Side } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Side } from "../facts/line.ts";
+import type { Cft } from "../length/station.ts";
 
 /** What the strip tells on each page of the file. */
 export const STRIP_TOPICS = ["all", "who", "record", "camera", "agree", "answers", "cost"] as const;

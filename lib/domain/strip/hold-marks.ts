@@ -1,7 +1,7 @@
-import { STOP_WORDS } from "../desk/stop-words.ts";
-import type { Report } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
-import type { Hold } from "../tiein/hold.ts";
+import type { Hold } from "../facts/hold.ts";
+import type { Report } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
+import { STOP_WORDS } from "../stops/stop-words.ts";
 import type { StripMark, StripSpot } from "./drawing.ts";
 
 /** A hold on one tie-in stops work a foot to each side of it, or as far as its place is uncertain. */

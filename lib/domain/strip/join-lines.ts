@@ -1,4 +1,4 @@
-import { type Cft, plainFeet, toTenth } from "../line/station.ts";
+import { type Cft, plainFeet, toTenth } from "../length/station.ts";
 import type { StripDrawing, StripJoin } from "./drawing.ts";
 import { wide } from "./measures.ts";
 

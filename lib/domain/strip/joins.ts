@@ -1,4 +1,4 @@
-import type { Alternative, Report } from "../file/report.ts";
+import type { Alternative, Report } from "../findings/report.ts";
 import type { StripChoice, StripJoin } from "./drawing.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { Cft } from "../line/station.ts";
+import type { Cft } from "../length/station.ts";
 import { type BandRow, bandRows, isCrowded, type RunRow, runRowsAt } from "./band-rows.ts";
 import type { FileDrawing, StripMark } from "./drawing.ts";
 import { depthOf, type Flag, type FlagRules, flagsOf } from "./flags.ts";

@@ -1,4 +1,4 @@
-import { textWidth } from "../letter/text-width.ts";
+import { textWidth } from "../say/text-width.ts";
 
 export type StripSize = "small" | "large";
 

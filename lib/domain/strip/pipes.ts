@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import type { Cft } from "../line/station.ts";
-import { MATERIAL_WORDS } from "../line/words.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { MATERIAL_WORDS } from "../facts/line-words.ts";
+import type { Report } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import type { StripPipe } from "./drawing.ts";
 
 /** The trunk as pieces of one material and size each; reaches that are alike are one piece. */

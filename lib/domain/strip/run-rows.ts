@@ -1,6 +1,6 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report } from "../file/report.ts";
-import type { RunEnd } from "../run/run.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { RunEnd } from "../facts/run.ts";
+import type { Report } from "../findings/report.ts";
 import { coverageCell, merged } from "./bands.ts";
 import type { FileDrawing, StripRun } from "./drawing.ts";
 

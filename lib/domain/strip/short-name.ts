@@ -1,4 +1,4 @@
-import type { Property } from "../party/party.ts";
+import type { Property } from "../facts/party.ts";
 
 /**
  * What a property is called where a drawing has little room: its house number alone in the street

@@ -1,7 +1,7 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { Report, StationedObservation } from "../file/report.ts";
-import { type Cft, formatFeet, plainFeet } from "../line/station.ts";
-import { scopeInForce } from "../split/scope-in-force.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Report, StationedObservation } from "../findings/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { reachId } from "./bands.ts";
 import { loadId, slopeId } from "./capacity-band.ts";
 import type { StripSpot } from "./drawing.ts";

@@ -1,8 +1,8 @@
-import type { CoverageSpan } from "../file/report.ts";
-import type { PointKind } from "../line/line.ts";
-import type { Standing } from "../reconcile/pairing.ts";
-import type { Holder } from "../responsibility/reach-finding.ts";
-import type { Fault, ObservationKind } from "../run/run.ts";
+import type { PointKind } from "../facts/line.ts";
+import type { Standing } from "../facts/pairing.ts";
+import type { Fault, ObservationKind } from "../facts/run.ts";
+import type { Holder } from "../findings/reach-finding.ts";
+import type { CoverageSpan } from "../findings/report.ts";
 
 /** Short words that fit on a drawing. */
 export const POINT_LABELS: Record<PointKind, string> = {

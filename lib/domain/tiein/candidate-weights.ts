@@ -1,4 +1,4 @@
-import type { TestKind } from "./test.ts";
+import type { TestKind } from "../facts/test.ts";
 
 /** What may speak for or against a property. */
 export type ClueKind =

@@ -1,14 +1,14 @@
-import { formatDate } from "../calendar/format-day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { Report, TieInFinding } from "../file/report.ts";
-import { type Cft, formatFeet } from "../line/station.ts";
-import type { Property } from "../party/party.ts";
-import type { RecordEntry } from "../record/record.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Property } from "../facts/party.ts";
+import type { RecordEntry } from "../facts/record.ts";
+import type { TestKind, TieInTest } from "../facts/test.ts";
+import type { Report, TieInFinding } from "../findings/report.ts";
+import { type Cft, formatFeet } from "../length/station.ts";
+import { formatDate } from "../time/format-day.ts";
 import { type Clue, type ClueKind, clue } from "./candidate-weights.ts";
 import { isControlRun } from "./control-run.ts";
 import { shownBy } from "./evidence.ts";
 import { streetClues } from "./street-clues.ts";
-import type { TestKind, TieInTest } from "./test.ts";
 
 const SEEN_WORDS: Record<TestKind, string> = {
   excavation: "Digging showed it",

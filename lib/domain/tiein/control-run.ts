@@ -1,4 +1,4 @@
-import type { TieInTest } from "./test.ts";
+import type { TieInTest } from "../facts/test.ts";
 
 /**
  * A dosing at the control address itself. It says nothing of whose the tie-in is, only whether the

@@ -1,9 +1,9 @@
-import type { TieIn } from "../line/line.ts";
-import { sayAny } from "../split/say-list.ts";
+import type { TieIn } from "../facts/line.ts";
+import type { Ruling } from "../facts/ruling.ts";
+import type { EvidenceLevel, TestKind, TieInTest } from "../facts/test.ts";
+import { sayAny } from "../say/say-list.ts";
 import { isControlRun } from "./control-run.ts";
-import type { Ruling } from "./ruling.ts";
 import { ruledWords } from "./ruling-in-force.ts";
-import type { EvidenceLevel, TestKind, TieInTest } from "./test.ts";
 
 /** How well it is known whose a tie-in is, for the property that most speaks for. */
 export interface Evidence {

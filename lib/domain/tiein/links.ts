@@ -1,5 +1,5 @@
-import type { ProposedPairing } from "../file/report.ts";
-import type { Pairing } from "../reconcile/pairing.ts";
+import type { Pairing } from "../facts/pairing.ts";
+import type { ProposedPairing } from "../findings/report.ts";
 
 /** What ties an entry to a tie-in: a person's word, or the program's proposal. */
 export interface Link {

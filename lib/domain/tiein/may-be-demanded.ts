@@ -1,4 +1,4 @@
-import type { Report, TieInFinding } from "../file/report.ts";
+import type { Report, TieInFinding } from "../findings/report.ts";
 import { bearsDemand } from "./evidence.ts";
 
 /** Whether money may be asked for on the strength of what is known of this tie-in. */

@@ -1,4 +1,4 @@
-import type { TieInFinding } from "../file/report.ts";
+import type { TieInFinding } from "../findings/report.ts";
 import { bearsDemand } from "./evidence.ts";
 
 type Asked = Pick<TieInFinding, "standing" | "live" | "level"> & {

@@ -1,11 +1,11 @@
-import type { Day } from "../calendar/day.ts";
-import { formatDate } from "../calendar/format-day.ts";
-import type { LineFile } from "../file/line-file.ts";
-import type { TieInFinding } from "../file/report.ts";
-import { formatFeet } from "../line/station.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Ruling, RulingKind } from "../facts/ruling.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { formatFeet } from "../length/station.ts";
 import { formatCents } from "../money/format-cents.ts";
+import type { Day } from "../time/day.ts";
+import { formatDate } from "../time/format-day.ts";
 import { bearsDemand } from "./evidence.ts";
-import type { Ruling, RulingKind } from "./ruling.ts";
 import { ruledWords, rulingInForce } from "./ruling-in-force.ts";
 
 /** What follows from the ruling in force on one tie-in. */

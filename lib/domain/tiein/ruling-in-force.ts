@@ -1,5 +1,5 @@
-import { formatDate } from "../calendar/format-day.ts";
-import type { Ruling, RulingKind } from "./ruling.ts";
+import type { Ruling, RulingKind } from "../facts/ruling.ts";
+import { formatDate } from "../time/format-day.ts";
 
 /** Rulings that stand for a record entry: the tie-in is documented by them. */
 const DOCUMENTS: readonly RulingKind[] = ["accepted-as-legacy", "record-corrected"];

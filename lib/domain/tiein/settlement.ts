@@ -1,8 +1,8 @@
-import type { TieInFinding } from "../file/report.ts";
-import type { TieInKind } from "../line/line.ts";
+import type { TieInKind } from "../facts/line.ts";
+import type { TieInTest } from "../facts/test.ts";
+import type { TieInFinding } from "../findings/report.ts";
 import { evidenceLevel } from "./evidence.ts";
 import { isUnsettled } from "./open-question.ts";
-import type { TieInTest } from "./test.ts";
 
 /** What a person would settle a tie-in as, and what shows it. */
 interface Settlement {

@@ -1,10 +1,10 @@
-import type { CoverageSpan } from "../file/report.ts";
-import type { Side, TieIn, TieInKind } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { Side, TieIn, TieInKind } from "../facts/line.ts";
+import type { PermitRecord } from "../facts/record.ts";
+import type { Ruling } from "../facts/ruling.ts";
+import type { CoverageSpan } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
-import type { PermitRecord } from "../record/record.ts";
-import type { Ruling } from "./ruling.ts";
 
 /** What a record shows, and where. */
 export interface ShownSaid {

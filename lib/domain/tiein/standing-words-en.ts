@@ -1,6 +1,6 @@
-import type { CoverageSpan } from "../file/report.ts";
-import { formatFeet, plainFeet } from "../line/station.ts";
-import { TIE_IN_KIND_WORDS } from "../line/words.ts";
+import { TIE_IN_KIND_WORDS } from "../facts/line-words.ts";
+import type { CoverageSpan } from "../findings/report.ts";
+import { formatFeet, plainFeet } from "../length/station.ts";
 import { IF_WORDS } from "../reconcile/rivals.ts";
 import type { AxisGap } from "../record/axis.ts";
 import { ruledWords } from "./ruling-in-force.ts";

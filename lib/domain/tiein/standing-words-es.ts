@@ -1,11 +1,11 @@
-import type { CoverageSpan } from "../file/report.ts";
-import { letterDay } from "../letter/letter-day.ts";
-import type { Side, TieInKind } from "../line/line.ts";
-import { type Cft, plainFeet } from "../line/station.ts";
+import type { Side, TieInKind } from "../facts/line.ts";
+import type { PermitRecord } from "../facts/record.ts";
+import type { Ruling, RulingKind } from "../facts/ruling.ts";
+import type { CoverageSpan } from "../findings/report.ts";
+import { type Cft, plainFeet } from "../length/station.ts";
 import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
-import type { PermitRecord } from "../record/record.ts";
-import type { Ruling, RulingKind } from "./ruling.ts";
+import { letterDay } from "../time/letter-day.ts";
 import {
   type ComparedSaid,
   capital,

@@ -1,12 +1,12 @@
-import type { LineFile } from "../file/line-file.ts";
-import type { CoverageSpan } from "../file/report.ts";
-import type { TieIn } from "../line/line.ts";
-import type { Cft } from "../line/station.ts";
+import type { TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Standing } from "../facts/pairing.ts";
+import type { RecordEntry } from "../facts/record.ts";
+import type { CoverageSpan } from "../findings/report.ts";
+import type { Cft } from "../length/station.ts";
 import type { Doubt } from "../reconcile/doubt.ts";
 import { bandOf, pairTolerance } from "../reconcile/likeness.ts";
-import type { Standing } from "../reconcile/pairing.ts";
 import type { AxisGap } from "../record/axis.ts";
-import type { RecordEntry } from "../record/record.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { unseenPart } from "../run/coverage.ts";
 import { sidesAgree, type TieInPlace, together } from "../run/sighting.ts";

@@ -1,4 +1,4 @@
-import type { Drain, Floor, TestStop } from "./test-day.ts";
+import type { Drain, Floor, TestStop } from "../facts/test-day.ts";
 
 export const FLOOR_WORDS: Readonly<Record<Floor, string>> = {
   outside: "outside",

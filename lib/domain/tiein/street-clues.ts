@@ -1,6 +1,6 @@
-import type { TieInFinding } from "../file/report.ts";
-import { formatFeet } from "../line/station.ts";
-import type { Property } from "../party/party.ts";
+import type { Property } from "../facts/party.ts";
+import type { TieInFinding } from "../findings/report.ts";
+import { formatFeet } from "../length/station.ts";
 import { type Clue, clue } from "./candidate-weights.ts";
 
 /** A house on a street: `12 1/2 Fennel Row` is number 12.5 of `fennel row`. */

@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
-import type { Day, Instant } from "../calendar/day.ts";
-import { letterDay, letterTime } from "../letter/letter-day.ts";
 import type { Language } from "../say/language.ts";
+import type { Day, Instant } from "./day.ts";
+import { letterDay, letterTime } from "./letter-day.ts";
 
 /** The calendar day of a moment in a zone. */
 export function dayOf(at: Instant, zone: string): Day {

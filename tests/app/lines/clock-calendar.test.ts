@@ -2,7 +2,7 @@ import ICAL from "ical.js";
 import { expect, test } from "vitest";
 import { clockCalendar } from "#app/lines/[lineId]/calendar.ics/clock-calendar.ts";
 import { groupClocks } from "#app/lines/[lineId]/next/clock-groups.ts";
-import type { Clock } from "#lib/domain/calendar/clock.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
 
 function clock(key: string, on: string, rest: Partial<Clock> = {}): Clock {
   return {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { matching } from "#app/lines/[lineId]/happened/find-entries.ts";
 import { readDetail } from "#app/lines/[lineId]/happened/read-detail.ts";
-import type { HistoryEntry } from "#lib/domain/file/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
 
 const NAMES = new Map([
   ["t3", "tie-in T3"],

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { FRAME, sectionShape } from "#app/lines/[lineId]/camera/capacity/section-shape.ts";
-import type { Level } from "#lib/domain/capacity/facts.ts";
 import { levelFindings } from "#lib/domain/capacity/levels.ts";
 import { slopeFindings } from "#lib/domain/capacity/slopes.ts";
+import type { Level } from "#lib/domain/facts/capacity.ts";
 import { aLevel, NO_CAPACITY } from "#tests/support/capacity.ts";
 
 function shapeOf(...levels: Level[]) {

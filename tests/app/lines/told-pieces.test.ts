@@ -5,10 +5,10 @@ import { readAnswer } from "#app/_components/send-file.ts";
 import { inOrder } from "#app/lines/[lineId]/authority/check-order.ts";
 import { signerRows } from "#app/lines/[lineId]/told/consent-cells.ts";
 import { othersFor } from "#app/lines/[lineId]/told/write/others.ts";
-import { CONSENT_KINDS, type Consent } from "#lib/domain/consent/consent.ts";
 import type { ConsentCell, ConsentRow } from "#lib/domain/consent/table.ts";
+import { CONSENT_KINDS, type Consent } from "#lib/domain/facts/consent.ts";
+import type { Party, Role } from "#lib/domain/facts/party.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
-import type { Party, Role } from "#lib/domain/party/party.ts";
 import { aFile, aNotice } from "#tests/support/file.ts";
 
 function check(requirementId: string, rest: Partial<PacketCheck>): PacketCheck {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { optionChoice, particularsOf } from "#app/lines/[lineId]/cost/particulars.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { presentChoice } from "#lib/domain/split/outcomes.ts";
-import { SPLIT_RULES } from "#lib/domain/split/split.ts";
 import { aFile } from "../../support/file.ts";
 
 test("what a stranger owes is carried by no neighbor until a person says so", () => {

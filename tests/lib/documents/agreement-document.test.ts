@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { renderAgreements } from "#lib/documents/agreement-document.tsx";
-import { agreementPaper } from "#lib/domain/responsibility/agreement-paper.ts";
+import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
 import { aFile, anAgreement, anOffice, aParty, aProperty, aRole } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 

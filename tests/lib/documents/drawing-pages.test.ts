@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { drawingPages, PLAN_WIDTH } from "#lib/documents/drawing-pages.ts";
-import type { StripPlan } from "#lib/domain/letter/strip-shape.ts";
-import { textWidth } from "#lib/domain/letter/text-width.ts";
+import { textWidth } from "#lib/domain/say/text-width.ts";
 import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
+import type { StripPlan } from "#lib/domain/strip/strip-shape.ts";
 
 const letters = fc.constantFrom(..."abcdefghij mnorstuvw0123456789.");
 

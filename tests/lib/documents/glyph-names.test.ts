@@ -1,7 +1,7 @@
 import { expect, test, vi } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 

@@ -1,7 +1,7 @@
 import { expect, test, vi } from "vitest";
 import { canPrint, DocumentRefused, printable } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 

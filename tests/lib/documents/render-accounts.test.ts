@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
-import { accountPapers } from "#lib/domain/ledger/account-papers.ts";
+import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { aFile, anOffice, aParty, aProperty, aRole } from "#tests/support/file.ts";
 import { aLedgerEntry, aVersion } from "#tests/support/ledger.ts";
 import { readPdf } from "#tests/support/pdf.ts";

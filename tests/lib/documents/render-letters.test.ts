@@ -1,9 +1,9 @@
 import { expect, test, vi } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { exposedBox, FOLD, NUMBER_TEN, visibleBox } from "#lib/documents/window.ts";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
-import type { Letter } from "#lib/domain/letter/letter.ts";
-import { LETTER_KINDS, type LetterKind } from "#lib/domain/letter/notice.ts";
+import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
 import { type PdfWord, readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";

@@ -3,9 +3,9 @@ import sharp from "sharp";
 import { expect, test, vi } from "vitest";
 import { drawingPages } from "#lib/documents/drawing-pages.ts";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
+import { SHEET_KINDS } from "#lib/domain/facts/authority.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import type { Packet, Sheet } from "#lib/domain/packet/packet.ts";
-import { SHEET_KINDS } from "#lib/domain/responsibility/authority.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
 

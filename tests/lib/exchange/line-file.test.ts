@@ -3,7 +3,7 @@ import fs from "node:fs";
 import path from "node:path";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { EXAMPLE } from "#lib/exchange/example.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { latestDay } from "#lib/exchange/latest-day.ts";

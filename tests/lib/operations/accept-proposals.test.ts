@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { sureProposals } from "#lib/domain/file/pairs-now.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { sureProposals } from "#lib/domain/report/pairs-now.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { acceptProposals } from "#lib/operations/accept-proposals.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { acceptWay } from "#lib/operations/accept-way.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { aDb, addRows, anAct, anOpenLine, fileOf, must } from "#tests/support/office.ts";

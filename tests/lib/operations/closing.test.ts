@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { PermitState } from "#lib/domain/permit/permit.ts";
+import type { PermitState } from "#lib/domain/facts/permit.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";

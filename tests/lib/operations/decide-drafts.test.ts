@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
-import { logOf, mainCounterOf } from "#lib/domain/file/narration-log.ts";
-import { entrySpokenOf } from "#lib/domain/file/record-said.ts";
-import { toTenth } from "#lib/domain/line/station.ts";
-import type { Narration } from "#lib/domain/narration/narration.ts";
+import type { Narration } from "#lib/domain/facts/narration.ts";
+import { toTenth } from "#lib/domain/length/station.ts";
+import { logOf, mainCounterOf } from "#lib/domain/narration/narration-log.ts";
+import { entrySpokenOf } from "#lib/domain/narration/record-said.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { decideDrafts } from "#lib/operations/decide-drafts.ts";

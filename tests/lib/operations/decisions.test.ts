@@ -3,7 +3,7 @@ import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
 import { listLines } from "#db/queries/line.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { closeLine } from "#lib/operations/close-line.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
-import { composeLetter } from "#lib/domain/letter/compose.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
 import { enclosedStatements } from "#lib/operations/enclosed-statements.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { SAMPLE_AMOUNTS, sampleLine, sampleNotice } from "#tests/support/sample-line.ts";

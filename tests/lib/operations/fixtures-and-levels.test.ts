@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { takeFixtureWeights } from "#lib/operations/take-fixture-weights.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";

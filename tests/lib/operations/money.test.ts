@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { HoldCause } from "#lib/domain/facts/hold.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { balanceOf } from "#lib/domain/ledger/balance.ts";
 import { foundOwner } from "#lib/domain/ledger/found-owner.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
-import type { HoldCause } from "#lib/domain/tiein/hold.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { enterMoney, type MoneyWord } from "#lib/operations/enter-money.ts";

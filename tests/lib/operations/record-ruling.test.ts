@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { recordRuling, withdrawRuling } from "#lib/operations/record-ruling.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";

@@ -17,7 +17,7 @@ import {
 import * as schema from "#db/schema.ts";
 import { DUE_KINDS } from "#lib/domain/desk/answer.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { lineReport } from "#lib/operations/line-report.ts";
 import { renewIfFree, renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { anAuthority, aParty, aProperty } from "../../support/file.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { insertRow, ROW_LISTS } from "#db/queries/row.ts";
-import { ROW_TABLES } from "#lib/domain/file/row-table.ts";
+import { ROW_TABLES } from "#lib/domain/facts/row-table.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";

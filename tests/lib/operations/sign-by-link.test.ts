@@ -10,7 +10,7 @@ import { listOutgoing } from "#db/queries/outgoing.ts";
 import { checkChain } from "#lib/domain/consent/chain.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
 import { disclosureText } from "#lib/domain/consent/words.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { openLink, openLinkPaper } from "#lib/operations/open-link.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { rankedAgreements } from "#lib/domain/agreement/agreement-standing.ts";
 import { consentTable } from "#lib/domain/consent/table.ts";
-import { rankedAgreements } from "#lib/domain/responsibility/agreement-standing.ts";
-import type { AgreementStepKind } from "#lib/domain/responsibility/agreement-step.ts";
+import type { AgreementStepKind } from "#lib/domain/facts/agreement-step.ts";
 import { stepAgreement } from "#lib/operations/step-agreement.ts";
 import { anAgreement } from "#tests/support/file.ts";
 import { aDesk, addRows, fileOf, must } from "#tests/support/office.ts";

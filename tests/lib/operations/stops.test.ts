@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { PermitState } from "#lib/domain/permit/permit.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
+import type { PermitState } from "#lib/domain/facts/permit.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
 import { decideChangeOrder } from "#lib/operations/decide-change-order.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";

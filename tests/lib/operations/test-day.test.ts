@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { TestStop } from "#lib/domain/tiein/test-day.ts";
-import { stopKey } from "#lib/domain/tiein/test-day-results.ts";
+import type { TestStop } from "#lib/domain/facts/test-day.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { stopKey } from "#lib/domain/testing/test-day-results.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";

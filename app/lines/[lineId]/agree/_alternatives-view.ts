@@ -1,7 +1,7 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { pairsNow } from "#lib/domain/file/pairs-now.ts";
-import type { Alternative, Report } from "#lib/domain/file/report.ts";
-import type { Cft } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Alternative, Report } from "#lib/domain/findings/report.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
+import { pairsNow } from "#lib/domain/report/pairs-now.ts";
 
 interface ComparedCell {
   readonly key: string;

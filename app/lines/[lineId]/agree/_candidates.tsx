@@ -1,5 +1,5 @@
-import type { TieInFinding } from "#lib/domain/file/report.ts";
-import { sayAny } from "#lib/domain/split/say-list.ts";
+import type { TieInFinding } from "#lib/domain/findings/report.ts";
+import { sayAny } from "#lib/domain/say/say-list.ts";
 import { CLUE_WEIGHTS } from "#lib/domain/tiein/candidate-weights.ts";
 import { type Candidate, candidatesFor, nobodyWords } from "#lib/domain/tiein/candidates.ts";
 import { propertyName } from "../_names.ts";

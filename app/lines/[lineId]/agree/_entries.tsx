@@ -2,7 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { EntryFinding } from "#lib/domain/file/report.ts";
+import type { EntryFinding } from "#lib/domain/findings/report.ts";
 import { STANDING_WORDS } from "../_field-terms.ts";
 import type { LinePart } from "../_part.ts";
 import { PairWithOther } from "./_pairings.tsx";

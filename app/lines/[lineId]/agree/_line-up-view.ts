@@ -1,5 +1,5 @@
-import type { Alignment } from "#lib/domain/file/report.ts";
-import { type Cft, formatFeet } from "#lib/domain/line/station.ts";
+import type { Alignment } from "#lib/domain/findings/report.ts";
+import { type Cft, formatFeet } from "#lib/domain/length/station.ts";
 import { readingOf, stretchOf } from "#lib/domain/reconcile/fit.ts";
 
 interface Moved {

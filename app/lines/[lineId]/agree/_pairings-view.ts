@@ -1,7 +1,7 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { TieInFinding } from "#lib/domain/file/report.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
-import { SIDE_WORDS } from "#lib/domain/line/words.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { TieInFinding } from "#lib/domain/findings/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 
 /** `T3, 74.5 ± 1.0 ft, left`. */

@@ -1,4 +1,4 @@
-import type { ProposedPairing } from "#lib/domain/file/report.ts";
+import type { ProposedPairing } from "#lib/domain/findings/report.ts";
 
 /** Reasons that hold in most cases; a person picks one, and may say more in their own words. */
 export const ACCEPT_REASONS = [

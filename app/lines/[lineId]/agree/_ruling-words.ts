@@ -1,4 +1,4 @@
-import type { RulingKind } from "#lib/domain/tiein/ruling.ts";
+import type { RulingKind } from "#lib/domain/facts/ruling.ts";
 
 /** Rulings as choices of a form. */
 export const RULING_CHOICES: Record<RulingKind, string> = {

@@ -2,7 +2,7 @@ import Link from "next/link";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
+import type { EntryFinding, TieInFinding } from "#lib/domain/findings/report.ts";
 import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
 import { STANDING_WORDS } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";

@@ -1,6 +1,6 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import { CONTROL_WORDS, TEST_KIND_WORDS, withNone } from "../_field-terms.ts";
 import { propertyName } from "../_names.ts";

@@ -5,9 +5,9 @@ import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } f
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import { TIE_IN_KINDS } from "#lib/domain/line/line.ts";
-import { PAIRING_STATES } from "#lib/domain/reconcile/pairing.ts";
+import { TIE_IN_KINDS } from "#lib/domain/facts/line.ts";
+import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { acceptProposals } from "#lib/operations/accept-proposals.ts";
 import { acceptWay } from "#lib/operations/accept-way.ts";
 import type { Act, Refusal } from "#lib/operations/act.ts";

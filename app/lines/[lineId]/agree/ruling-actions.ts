@@ -4,7 +4,7 @@ import { revalidatePath } from "next/cache";
 import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { RULING_KINDS } from "#lib/domain/tiein/ruling.ts";
+import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import { recordRuling, withdrawRuling } from "#lib/operations/record-ruling.ts";
 
 /** Takes down what the authority ruled on a tie-in. */

@@ -1,4 +1,4 @@
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
 
 interface RuleChoice {
   /** An authority's id, and a rule's after a space. */

@@ -5,7 +5,7 @@ import type { JobStart } from "#app/_components/job-button.client.tsx";
 import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
 import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { AGREEMENT_STEP_KINDS } from "#lib/domain/responsibility/agreement-step.ts";
+import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { stepAgreement } from "#lib/operations/step-agreement.ts";
 

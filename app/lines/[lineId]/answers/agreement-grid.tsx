@@ -1,5 +1,5 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LineGrid } from "../_line-grid.tsx";
 import { propertyName } from "../_names.ts";
 

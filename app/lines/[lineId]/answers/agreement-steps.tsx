@@ -5,18 +5,15 @@ import { Field } from "#app/_components/field.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
   type AgreementProgress,
   type AgreementState,
   agreementProgress,
-} from "#lib/domain/responsibility/agreement-progress.ts";
-import type {
-  AgreementStep,
-  AgreementStepKind,
-} from "#lib/domain/responsibility/agreement-step.ts";
-import type { Agreement } from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/agreement/agreement-progress.ts";
+import type { AgreementStep, AgreementStepKind } from "#lib/domain/facts/agreement-step.ts";
+import type { Agreement } from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { listed, partyName, propertyName } from "../_names.ts";
 import { printAgreementAction, stepAgreementAction } from "./agreement-actions.ts";
 

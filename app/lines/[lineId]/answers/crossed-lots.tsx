@@ -1,9 +1,9 @@
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Crossing } from "#lib/domain/line/line.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { Crossing } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { crossingUses } from "#lib/domain/responsibility/crossing-uses.ts";
 import { propertyName } from "../_names.ts";
 

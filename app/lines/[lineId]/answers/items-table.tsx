@@ -1,14 +1,14 @@
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import type { Holder } from "#lib/domain/findings/reach-finding.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { type ItemMender, itemMenders } from "#lib/domain/responsibility/item-menders.ts";
-import type { Holder } from "#lib/domain/responsibility/reach-finding.ts";
-import { itemAmount } from "#lib/domain/split/item-amount.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { tieInName } from "../_names.ts";
 import { HOLDER_WORDS, WORK_WORDS } from "../_terms.ts";
 

@@ -4,7 +4,7 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { listAuthorities } from "#db/queries/authority.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";
 import { QuestionHead } from "../_question-head.tsx";

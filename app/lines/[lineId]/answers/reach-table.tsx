@@ -2,11 +2,11 @@ import { Empty } from "#app/_components/empty.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
-import { WORK_KINDS } from "#lib/domain/responsibility/authority.ts";
-import type { Holder, ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
+import { WORK_KINDS } from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Holder, ReachFinding } from "#lib/domain/findings/reach-finding.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { listed, propertyName, tieInName } from "../_names.ts";
 import { HOLDER_WORDS, MATERIAL_WORDS, WORK_WORDS } from "../_terms.ts";
 

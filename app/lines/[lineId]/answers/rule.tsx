@@ -2,15 +2,15 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
   type Authority,
   type ResponsibilityRule,
   WORK_KINDS,
   type WorkHolder,
   type WorkKind,
-} from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { capital } from "../_names.ts";
 import {
   BOUNDARY_WORDS,

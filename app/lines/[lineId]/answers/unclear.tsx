@@ -1,7 +1,7 @@
 import { NoticeBox } from "#app/_components/notice-box.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 
 /** Where nobody is known to answer: said first, with what would settle it. */
 export function Unclear({ file, report }: { readonly file: LineFile; readonly report: Report }) {

@@ -1,6 +1,6 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { INSPECTION_WORDS, optionsOf, PERMIT_KIND_WORDS } from "../_terms.ts";
 
 export const LOCATE_COLUMNS: readonly GridColumn[] = [

@@ -5,7 +5,7 @@ import type { JobStart } from "#app/_components/job-button.client.tsx";
 import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
 import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/permit/permit.ts";
+import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/facts/permit.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { correctPermit } from "#lib/operations/correct-permit.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";

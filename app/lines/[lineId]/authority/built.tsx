@@ -3,11 +3,11 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { unbuiltWork } from "#lib/domain/permit/as-built.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { unbuiltWork } from "#lib/domain/closing/as-built.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { isOnPipe } from "#lib/domain/split/work-deeds.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { PaperLink } from "../told/paper-link.tsx";
 import { recordBuiltAction } from "./actions.ts";
 

@@ -4,7 +4,7 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
 import { optionsOf, REQUIREMENT_WORDS } from "../_terms.ts";
 import { PaperLink } from "../told/paper-link.tsx";

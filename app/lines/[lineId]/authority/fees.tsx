@@ -1,8 +1,8 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { Authority, Fee } from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import type { Authority, Fee } from "#lib/domain/responsibility/authority.ts";
 
 const PER_WORDS: Record<Fee["per"], string> = {
   permit: "a permit",

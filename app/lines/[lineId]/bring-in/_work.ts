@@ -1,8 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { CellChange } from "#app/_components/typed-cell.ts";
-import { isSameEntry, isSameSeen } from "#lib/domain/file/same-place.ts";
-import type { RecordEntry } from "#lib/domain/record/record.ts";
-import type { Observation } from "#lib/domain/run/run.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
+import type { Observation } from "#lib/domain/facts/run.ts";
+import { isSameEntry, isSameSeen } from "#lib/domain/facts/same-place.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import type { Work } from "./_kept.ts";
 import { type Reading, readingOf, type SheetRow, sheetRows } from "./_sort-rows.ts";

@@ -6,7 +6,7 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { cellOf } from "#app/_components/typed-cell.ts";
-import type { Property } from "#lib/domain/party/party.ts";
+import type { Property } from "#lib/domain/facts/party.ts";
 import { counted } from "../_names.ts";
 import { OBSERVATION_COLUMNS } from "../camera/_columns.ts";
 import { entryColumns } from "../record/_columns.ts";

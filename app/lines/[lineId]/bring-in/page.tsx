@@ -4,7 +4,7 @@ import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { oneOf } from "#app/_form.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { lineFileOf } from "../_file.ts";
 import { BringIn } from "./bring-in.client.tsx";
 

@@ -1,6 +1,6 @@
 import ical, { ICalCalendarMethod } from "ical-generator";
-import type { Clock } from "#lib/domain/calendar/clock.ts";
-import { formatTime } from "#lib/domain/calendar/time-of-day.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { MEANING_WORDS } from "../_terms.ts";
 
 interface ClockCalendar {

@@ -2,7 +2,7 @@ import { db } from "#app/_db.ts";
 import { getUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { clockCalendar } from "./clock-calendar.ts";
 
 /** The line's running clocks as an iCalendar file: all-day dates, so that no zone can move them. */

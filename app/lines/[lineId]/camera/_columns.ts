@@ -1,7 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
-import type { Run } from "#lib/domain/run/run.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,

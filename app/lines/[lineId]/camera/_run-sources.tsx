@@ -1,6 +1,6 @@
 import Link from "next/link";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Run } from "#lib/domain/run/run.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
 
 /** Ways to fill a run's log without typing it: what was said while it ran, and files. */
 export function RunSources({

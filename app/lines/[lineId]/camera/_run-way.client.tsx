@@ -10,7 +10,7 @@ import {
   type Run,
   SELF_LEVELING,
   type SelfLeveling,
-} from "#lib/domain/run/run.ts";
+} from "#lib/domain/facts/run.ts";
 import { resultWords } from "#lib/domain/run/way-words.ts";
 import { SELF_LEVELING_WORDS } from "../_field-terms.ts";
 import { WayDrawing } from "./_way-drawing.tsx";

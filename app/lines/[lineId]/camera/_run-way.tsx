@@ -1,9 +1,9 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import type { Run } from "#lib/domain/run/run.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
 import { madeWords } from "#lib/domain/run/way-words.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import type { LinePart } from "../_part.ts";
 import { RUN_BLANK } from "./_columns.ts";
 import { RunWayFields } from "./_run-way.client.tsx";

@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { anchorProblems } from "#lib/domain/run/convert.ts";
 import { readingWords } from "#lib/domain/run/footage.ts";
-import type { Run } from "#lib/domain/run/run.ts";
 import { counted, listed } from "../_names.ts";
 
 /** What a run is tied to, and what follows for its readings. */

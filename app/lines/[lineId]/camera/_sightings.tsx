@@ -5,9 +5,9 @@ import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { StationedObservation, TieInFinding } from "#lib/domain/file/report.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
-import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { StationedObservation, TieInFinding } from "#lib/domain/findings/report.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";

@@ -1,8 +1,8 @@
-import type { Side } from "#lib/domain/line/line.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
+import type { Side } from "#lib/domain/facts/line.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import { converterFor, sidesOf } from "#lib/domain/run/convert.ts";
 import { readingOff } from "#lib/domain/run/reading-off.ts";
-import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
 
 /** A reading as typed: not all of it has to be there yet. */
 interface Reading {

@@ -1,4 +1,4 @@
-import type { ObservationKind } from "#lib/domain/run/run.ts";
+import type { ObservationKind } from "#lib/domain/facts/run.ts";
 
 /** What the player is asked to do. */
 export type VideoCommand =

@@ -1,8 +1,8 @@
 "use client";
 
 import { type KeyboardEvent, type ReactNode, type RefObject, useCallback, useState } from "react";
-import { plainFeet } from "#lib/domain/line/station.ts";
-import type { ObservationKind } from "#lib/domain/run/run.ts";
+import type { ObservationKind } from "#lib/domain/facts/run.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import { type ClockState, useClock } from "./_use-clock.ts";
 import { Legend, Transport } from "./_video-controls.client.tsx";
 import { clockWords, SPEEDS, type VideoCommand, videoCommand } from "./_video-keys.ts";

@@ -1,4 +1,4 @@
-import type { Direction, FootageFrom } from "#lib/domain/run/run.ts";
+import type { Direction, FootageFrom } from "#lib/domain/facts/run.ts";
 import styles from "./run-way.module.css";
 
 const MAIN = 26;

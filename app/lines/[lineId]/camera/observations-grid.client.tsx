@@ -4,8 +4,8 @@ import { type Ref, useMemo } from "react";
 import type { GridColumn, GridPicture, GridRow } from "#app/_components/grid/column.ts";
 import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import { plainFeet } from "#lib/domain/line/station.ts";
-import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
 import { stationWords } from "./_station-words.ts";
 

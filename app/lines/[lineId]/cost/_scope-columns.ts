@@ -1,11 +1,11 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
 import { SCOPE_KIND_WORDS } from "#lib/domain/split/work-kind-words.ts";
 import { PLACE_SYNONYMS, SCOPE_KIND_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../_terms.ts";

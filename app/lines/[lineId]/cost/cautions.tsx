@@ -1,6 +1,6 @@
 import { NoticeBox } from "#app/_components/notice-box.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import styles from "./cost.module.css";
 

@@ -3,19 +3,19 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import type { SplitChoice } from "#lib/domain/facts/split.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
 import {
   type ChangeOrderEffect,
   changeOrderEffects,
   firstPriced,
 } from "#lib/domain/split/change-order-effect.ts";
-import { itemAmount } from "#lib/domain/split/item-amount.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import type { SplitChoice } from "#lib/domain/split/split.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { listed, lowered } from "../_names.ts";
 import { decideChangeOrderAction, proposeChangeOrderAction } from "./actions.ts";
 import styles from "./cost.module.css";

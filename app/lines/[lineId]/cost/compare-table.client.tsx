@@ -2,10 +2,10 @@
 
 import { useId, useState } from "react";
 import { useSelection } from "#app/_components/selection.client.tsx";
+import type { SplitRule } from "#lib/domain/facts/split.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { ComparedCell, ComparedPayer } from "#lib/domain/split/compare.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { SplitRule } from "#lib/domain/split/split.ts";
 import { lowered } from "../_names.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";

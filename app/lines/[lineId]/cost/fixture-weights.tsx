@@ -1,8 +1,8 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { type FixtureWeights, fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
 import { takeFixtureWeightsAction } from "./actions.ts";
 import styles from "./cost.module.css";

@@ -1,5 +1,5 @@
-import type { ChangeOrderState } from "#lib/domain/split/change-order.ts";
-import type { OptionKind } from "#lib/domain/split/work-option.ts";
+import type { ChangeOrderState } from "#lib/domain/facts/change-order.ts";
+import type { OptionKind } from "#lib/domain/facts/work-option.ts";
 
 export const OPTION_WORDS: Record<OptionKind, string> = {
   "spot-repair": "spot repair",

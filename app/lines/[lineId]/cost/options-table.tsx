@@ -1,7 +1,9 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitChoice } from "#lib/domain/facts/split.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { optionInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import {
   compareOptions,
   type OptionCell,
@@ -9,8 +11,6 @@ import {
   optionOutcomes,
 } from "#lib/domain/split/option-outcomes.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
-import { optionInForce } from "#lib/domain/split/scope-in-force.ts";
-import type { SplitChoice } from "#lib/domain/split/split.ts";
 import { listed, lowered } from "../_names.ts";
 import styles from "./cost.module.css";
 import { OPTION_WORDS } from "./option-terms.ts";

@@ -1,8 +1,8 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { overshoots } from "#lib/domain/split/overshoot.ts";
 import { cutToTieInAction } from "./actions.ts";
 

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { mustChooseOption } from "#lib/domain/split/scope-in-force.ts";
+import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { lineFileOf } from "../_file.ts";
 import { HoldBoxes } from "../_holds.tsx";

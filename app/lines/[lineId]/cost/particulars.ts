@@ -1,15 +1,15 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { type Cft, parseFeet } from "#lib/domain/line/station.ts";
-import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
-import { splitOutcome } from "#lib/domain/split/outcomes.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   SPLIT_RULES,
   type SplitChoice,
   type UnknownShares,
   USUAL_UNKNOWN_SHARES,
-} from "#lib/domain/split/split.ts";
+} from "#lib/domain/facts/split.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { type Cft, parseFeet } from "#lib/domain/length/station.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 
 /** What the page's address says: tried out, not chosen yet. */
 export interface CostQuery {

@@ -1,8 +1,8 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { payerKey } from "#lib/domain/split/compare.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
 import { SumSteps } from "./sum-steps.tsx";

@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { LineGrid } from "../_line-grid.tsx";
 import { SCOPE_BLANK, scopeColumns } from "./_scope-columns.ts";
 

@@ -1,10 +1,10 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { itemAmount } from "#lib/domain/split/item-amount.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { counted, propertyName, tieInName } from "../_names.ts";
 import styles from "./cost.module.css";
 

@@ -1,9 +1,9 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { listed } from "../_names.ts";
 import { CompareTable } from "./compare-table.client.tsx";

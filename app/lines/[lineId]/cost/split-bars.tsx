@@ -1,8 +1,8 @@
+import type { SplitRule } from "#lib/domain/facts/split.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { type PlacedMark, placeMarks, roundScale } from "#lib/domain/split/bars.ts";
 import type { ComparedPayer } from "#lib/domain/split/compare.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { SplitRule } from "#lib/domain/split/split.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
 

@@ -3,8 +3,8 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { statementPlaces } from "#lib/domain/split/statement.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { statementPlaces } from "#lib/domain/paper/statement.ts";
 import { propertyName } from "../_names.ts";
 import { decideStatementsAction, printStatementsAction } from "./statement-actions.ts";
 

@@ -1,7 +1,7 @@
 import { Scroll } from "#app/_components/scroll.tsx";
+import type { Share } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatExactCents } from "#lib/domain/split/exact.ts";
-import type { Share } from "#lib/domain/split/outcome.ts";
 import styles from "./cost.module.css";
 
 /** The sum behind an amount, one step a row, as a neighbour would check it by hand. */

@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { type ListName, nameRow, ROW_WORDS } from "#lib/domain/file/references.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { type ListName, nameRow, ROW_WORDS } from "#lib/domain/facts/references.ts";
 import type { Names } from "./read-detail.ts";
 
 /** What every row of the file is called. */

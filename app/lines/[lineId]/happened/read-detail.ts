@@ -1,4 +1,4 @@
-import { formatFeet } from "#lib/domain/line/station.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 
 /** One thing that an entry tells: a fact, or what it was before and after. */

@@ -1,6 +1,6 @@
-import type { Clock } from "#lib/domain/calendar/clock.ts";
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { addDays } from "#lib/domain/calendar/days.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { addDays } from "#lib/domain/time/days.ts";
 
 export interface ClockGroups {
   /** Its day has passed and it is not settled. */

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { permitStateOf } from "#lib/domain/permit/steps.ts";
 import { CloseForm } from "../_close-form.tsx";
 import { counted } from "../_names.ts";

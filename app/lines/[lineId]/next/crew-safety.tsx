@@ -1,6 +1,6 @@
 import { Section } from "#app/_components/section.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { crewSafety } from "#lib/domain/safety/crew-safety.ts";
 
 /** What the crew keeps to, where the start is planned. Worked out from the file; nothing takes it off. */

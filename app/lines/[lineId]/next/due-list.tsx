@@ -1,8 +1,8 @@
 import Link from "next/link";
 import type { DueThing } from "#lib/domain/desk/answer.ts";
 import { dueThings } from "#lib/domain/desk/due.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import styles from "./next.module.css";
 
 const KIND_WORDS: Record<DueThing["kind"], string> = {

@@ -1,4 +1,4 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LineGrid } from "../_line-grid.tsx";
 import { EVENT_COLUMNS } from "./_columns.ts";
 

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { isDay } from "#lib/domain/calendar/days.ts";
-import { earliestStart } from "#lib/domain/calendar/earliest-start.ts";
+import { earliestStart } from "#lib/domain/clocks/earliest-start.ts";
+import { isDay } from "#lib/domain/time/days.ts";
 import { lineFileOf } from "../_file.ts";
 import { QuestionHead } from "../_question-head.tsx";
 import { ClockWall } from "./clock-wall.tsx";

@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
-import { workInForce } from "#lib/domain/split/scope-in-force.ts";
+import { workInForce } from "#lib/domain/sharing/scope-in-force.ts";
 
 /** Branches that the work closes, in a sentence, with the way to their tally. */
 export function Reconnections({

@@ -1,5 +1,5 @@
-import type { EarliestStart } from "#lib/domain/calendar/earliest-start.ts";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
+import type { EarliestStart } from "#lib/domain/clocks/earliest-start.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { capital } from "../_names.ts";
 
 /** The earliest start in a sentence, and each thing that stands against an earlier one. */

@@ -1,7 +1,7 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import { planStart } from "#lib/domain/calendar/start-plan.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { planStart } from "#lib/domain/clocks/start-plan.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { capital } from "../_names.ts";
 import { CLOCK_EVENT_WORDS } from "../_terms.ts";
 

@@ -1,7 +1,7 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/line/words.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
 import { MEASURED_WORDS, materialChoices, RECORD_KIND_WORDS, withNone } from "../_field-terms.ts";
 import { FITTING_SYNONYMS, SIDE_SYNONYMS } from "../_synonyms.ts";
 import { optionsOf } from "../_terms.ts";

@@ -1,5 +1,5 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import { propertyName, tieInName } from "../_names.ts";
 
 /** What a letter is about: the property, the tie-in, or the line. */

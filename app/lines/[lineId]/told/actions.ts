@@ -23,7 +23,7 @@ import {
   DELIVERY_OUTCOMES,
   LETTER_KINDS,
   REPLY_KINDS,
-} from "#lib/domain/letter/notice.ts";
+} from "#lib/domain/facts/notice.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";

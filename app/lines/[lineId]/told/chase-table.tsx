@@ -1,9 +1,9 @@
 import Link from "next/link";
 import stacks from "#app/_components/stacks.module.css";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { type Chase, chaseList, noChaseWords } from "#lib/domain/letter/told.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { type Chase, chaseList, noChaseWords } from "#lib/domain/notices/told.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { partyName } from "../_names.ts";
 import { CHASE_WORDS, LETTER_WORDS } from "../_terms.ts";
 

@@ -1,9 +1,9 @@
-import type { Day } from "#lib/domain/calendar/day.ts";
 import { sentDayOf } from "#lib/domain/calendar/happenings.ts";
-import { askedByLetter } from "#lib/domain/consent/asked-by-letter.ts";
-import { CONSENT_KINDS, type Consent, type ConsentKind } from "#lib/domain/consent/consent.ts";
 import type { ConsentRow } from "#lib/domain/consent/table.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import { CONSENT_KINDS, type Consent, type ConsentKind } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { askedByLetter } from "#lib/domain/notices/asked-by-letter.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 
 /** What one signer said to one kind of consent, and whether anybody needs it. */
 export interface SignerCell {

@@ -1,4 +1,4 @@
-import type { Outgoing } from "#lib/domain/letter/outgoing.ts";
+import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
 
 const STATES: Record<Outgoing["state"], string> = {
   waiting: "waits",

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 
 /** A stored paper, by its name; nothing where there is none. */
 export function PaperLink({

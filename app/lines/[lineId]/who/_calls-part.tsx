@@ -3,15 +3,15 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { CallPurpose, HouseholdCall } from "#lib/domain/party/household-call.ts";
+import type { CallPurpose, HouseholdCall } from "#lib/domain/facts/household-call.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   type HouseholdNeed,
   hasAgreed,
   householdNeeds,
 } from "#lib/domain/party/household-needs.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { propertyName, stakeAt } from "../_names.ts";
 import { CALL_OUTCOME_WORDS, CALL_PURPOSE_WORDS, optionsOf } from "../_terms.ts";
 import { recordCallAction } from "./call-actions.ts";

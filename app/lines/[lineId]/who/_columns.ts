@@ -1,6 +1,6 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   EASEMENT_WORDS,
   LAND_WORDS,

@@ -1,7 +1,7 @@
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
-import type { Report } from "#lib/domain/file/report.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
-import type { Party } from "#lib/domain/party/party.ts";
+import type { Party } from "#lib/domain/facts/party.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
 import {
   type PropertyStakeholders,
   type Stakeholder,

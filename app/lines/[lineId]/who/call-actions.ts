@@ -4,7 +4,7 @@ import { revalidatePath } from "next/cache";
 import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/party/household-call.ts";
+import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/facts/household-call.ts";
 import { recordHouseholdCall } from "#lib/operations/record-household-call.ts";
 
 interface CallPlace {

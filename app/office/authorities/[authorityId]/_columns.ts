@@ -1,6 +1,4 @@
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
-import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/calendar/clock-rule.ts";
-import type { PermitKind } from "#lib/domain/permit/permit.ts";
 import type {
   Boundary,
   Fee,
@@ -10,7 +8,9 @@ import type {
   SharedRule,
   SheetKind,
   WorkHolder,
-} from "#lib/domain/responsibility/authority.ts";
+} from "#lib/domain/facts/authority.ts";
+import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/facts/clock-rule.ts";
+import type { PermitKind } from "#lib/domain/facts/permit.ts";
 
 const PATTERNS: Record<RulePattern, string> = {
   "owners-to-main": "owners to the main",

@@ -11,7 +11,7 @@ import { addressFrom, officeField } from "#app/_office-form.ts";
 import { requireAct } from "#app/_session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { removeAuthority } from "#lib/operations/remove-authority.ts";

@@ -2,13 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
-import { formatFullDay } from "#lib/domain/calendar/format-day.ts";
 import {
   HOLIDAY_STATES,
   type OfferedHoliday,
   offeredHolidays,
 } from "#lib/domain/calendar/holiday-sets.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
+import { formatFullDay } from "#lib/domain/time/format-day.ts";
 import { bringInHolidaysAction } from "./actions.ts";
 
 /** Which holidays the office wants to look at. */

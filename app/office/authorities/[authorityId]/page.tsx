@@ -13,9 +13,9 @@ import { requireUser } from "#app/_session.ts";
 import { today } from "#app/_today.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
-import type { Authority } from "#lib/domain/responsibility/authority.ts";
-import { mayDo } from "#lib/domain/user/user.ts";
 import {
   CLOCK_COLUMNS,
   FEE_COLUMNS,

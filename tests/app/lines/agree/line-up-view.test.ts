@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { comparedRows } from "#app/lines/[lineId]/agree/_alternatives-view.ts";
 import { movedWords, signedNumber } from "#app/lines/[lineId]/agree/_line-up-view.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,
   anAnchor,

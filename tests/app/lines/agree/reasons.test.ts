@@ -6,8 +6,8 @@ import {
   REFUSE_REASONS,
   reasonFrom,
 } from "#app/lines/[lineId]/agree/_reasons.ts";
-import { sureProposals } from "#lib/domain/file/pairs-now.ts";
-import type { ProposedPairing } from "#lib/domain/file/report.ts";
+import type { ProposedPairing } from "#lib/domain/findings/report.ts";
+import { sureProposals } from "#lib/domain/report/pairs-now.ts";
 
 const SAME: ProposedPairing = {
   entryId: "e1",

@@ -7,8 +7,8 @@ import {
   sawWords,
   tiedWords,
 } from "#app/lines/[lineId]/camera/_run-words.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
 
 const RUN = { id: "r1", name: "Run 1", fromCounter: 0, toCounter: 9_650 } as Run;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { stationWords } from "#app/lines/[lineId]/camera/_station-words.ts";
-import type { Anchor, Run } from "#lib/domain/run/run.ts";
+import type { Anchor, Run } from "#lib/domain/facts/run.ts";
 
 const RUN: Run = {
   id: "r1",

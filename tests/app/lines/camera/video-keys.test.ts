@@ -5,7 +5,7 @@ import {
   type PressedKey,
   videoCommand,
 } from "#app/lines/[lineId]/camera/_video-keys.ts";
-import { OBSERVATION_KINDS } from "#lib/domain/run/run.ts";
+import { OBSERVATION_KINDS } from "#lib/domain/facts/run.ts";
 
 function press(key: string, held: Partial<PressedKey> = {}): PressedKey {
   return { key, shiftKey: false, ctrlKey: false, metaKey: false, altKey: false, ...held };

@@ -1,13 +1,13 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
-import { weekday } from "#lib/domain/calendar/days.ts";
-import { FEDERAL_SOURCE, federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
 import {
   HOLIDAY_STATES,
   LIST_VERSION,
   offeredHolidays,
 } from "#lib/domain/calendar/holiday-sets.ts";
+import { weekday } from "#lib/domain/time/days.ts";
+import { FEDERAL_SOURCE, federalHolidays } from "#lib/domain/time/federal-holidays.ts";
 import { aClockRule, aHoliday } from "#tests/support/file.ts";
 
 const ticked = (state: string, year: number) =>

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
-import { isBusinessDay } from "#lib/domain/calendar/business-days.ts";
-import { CLOCK_UNITS, ROLLS } from "#lib/domain/calendar/clock-rule.ts";
-import { addDays } from "#lib/domain/calendar/days.ts";
-import { federalHolidays } from "#lib/domain/calendar/federal-holidays.ts";
 import { type ClockCount, dayOfRule, earliestEventFor } from "#lib/domain/calendar/rule-day.ts";
-import { timeOf } from "#lib/domain/calendar/time-of-day.ts";
+import { CLOCK_UNITS, ROLLS } from "#lib/domain/facts/clock-rule.ts";
+import { isBusinessDay } from "#lib/domain/time/business-days.ts";
+import { addDays } from "#lib/domain/time/days.ts";
+import { federalHolidays } from "#lib/domain/time/federal-holidays.ts";
+import { timeOf } from "#lib/domain/time/time-of-day.ts";
 
 const HOLIDAYS = [2025, 2026, 2027, 2028].flatMap(federalHolidays);
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dayAt } from "#lib/domain/calendar/days.ts";
+import { dayAt } from "#lib/domain/time/days.ts";
 
 // `npm run verify` runs these tests in zones on both sides of the date line: they have to be in force.
 test("the tests run in the zone that was asked for", () => {

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { flowStretches } from "#lib/domain/capacity/flow.ts";
 import type { Fixture } from "#lib/domain/facts/fixtures.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
 import {
   aFile,

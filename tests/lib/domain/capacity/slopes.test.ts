@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Level } from "#lib/domain/capacity/facts.ts";
 import { levelFindings, uncertaintyOf } from "#lib/domain/capacity/levels.ts";
 import { slopeFinding, slopeFindings } from "#lib/domain/capacity/slopes.ts";
+import type { Level } from "#lib/domain/facts/capacity.ts";
 import { aLevel } from "#tests/support/capacity.ts";
 
 const NO_RULE = { code: null, chosen: null, water: [], diametersBetween: () => [6] } as const;

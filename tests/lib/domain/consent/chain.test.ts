@@ -2,8 +2,8 @@ import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { CHAIN_START, checkChain, lastHash, sealSignature } from "#lib/domain/consent/chain.ts";
-import type { Consent } from "#lib/domain/consent/consent.ts";
-import type { Signature } from "#lib/domain/consent/signature.ts";
+import type { Consent } from "#lib/domain/facts/consent.ts";
+import type { Signature } from "#lib/domain/facts/signature.ts";
 
 function sha256(text: string): string {
   return createHash("sha256").update(text).digest("hex");

@@ -4,7 +4,7 @@ import { linkState } from "#lib/domain/consent/private-link.ts";
 import { askedOnScreen, signingName, signStop } from "#lib/domain/consent/signable.ts";
 import { LINK_STOPS } from "#lib/domain/consent/stops.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
-import { LETTER_KINDS } from "#lib/domain/letter/notice.ts";
+import { LETTER_KINDS } from "#lib/domain/facts/notice.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { aHold } from "../../../support/answers.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { Consent } from "#lib/domain/consent/consent.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
+import type { Consent } from "#lib/domain/facts/consent.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
 import { aConsent, aFile, aSplit } from "#tests/support/file.ts";
 
 const share = (propertyId: string, amount: number) => ({

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import type { ConsentKind } from "#lib/domain/consent/consent.ts";
 import { consentTable } from "#lib/domain/consent/table.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { ConsentKind } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   aConsent,
   aCrossing,

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { clocksOf } from "#lib/domain/calendar/clocks.ts";
+import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
-import type { LineFile, Office } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Gap, Run } from "#lib/domain/run/run.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Gap, Run } from "#lib/domain/facts/run.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aClockRule,
   aConsent,

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { clocksOf } from "#lib/domain/calendar/clocks.ts";
+import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { clockRows } from "#lib/domain/desk/clock-rows.ts";
 import { clockWords, runningClocks } from "#lib/domain/desk/clock-words.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   aClockRule,
   aDelivery,

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { clocksOf } from "#lib/domain/calendar/clocks.ts";
+import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { dueThings, inOrder } from "#lib/domain/desk/due.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/letter/notice.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import {
   aClockRule,
   aConsent,

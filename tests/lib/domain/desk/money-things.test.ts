@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { costAnswer } from "#lib/domain/desk/cost-answer.ts";
 import { dueThings } from "#lib/domain/desk/due.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   aConsent,
   aFile,

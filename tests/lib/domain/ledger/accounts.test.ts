@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountEntries, accountOf, accountsIn } from "#lib/domain/ledger/accounts.ts";
-import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
 import { overdueAccounts } from "#lib/domain/ledger/sentence.ts";
 import { aFile, aParty, aProperty, aRole } from "#tests/support/file.ts";
 

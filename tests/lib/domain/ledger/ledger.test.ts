@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { nonsenseIn } from "#lib/domain/file/sense.ts";
+import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { ageingOf, ageOf } from "#lib/domain/ledger/ageing.ts";
 import { balanceOf, effectOf, nextNumber, standingEntries } from "#lib/domain/ledger/balance.ts";
-import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
 import { statementRows } from "#lib/domain/ledger/statement-of-account.ts";
+import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { aFile, aParty, aProperty } from "#tests/support/file.ts";
 import { aLedgerEntry, aReversal } from "#tests/support/ledger.ts";
 

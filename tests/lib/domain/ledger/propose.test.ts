@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
+import type { SplitVersion } from "#lib/domain/facts/split.ts";
 import { nextNumber } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import { csvRows } from "#lib/domain/ledger/csv.ts";
-import type { LedgerEntry } from "#lib/domain/ledger/entry.ts";
 import { foundOwner } from "#lib/domain/ledger/found-owner.ts";
 import {
   BILLINGS,
@@ -13,7 +14,6 @@ import {
   proposalsKey,
   proposedEntries,
 } from "#lib/domain/ledger/propose.ts";
-import type { SplitVersion } from "#lib/domain/split/split.ts";
 import { ledgerCsv } from "#lib/exchange/ledger-csv.ts";
 import { aFinding } from "#tests/support/answers.ts";
 import { aFile, aParty, aProperty, aRole, aTieIn } from "#tests/support/file.ts";

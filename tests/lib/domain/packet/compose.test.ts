@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { endOfWork } from "#lib/domain/calendar/work-end.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { contractorStanding } from "#lib/domain/clocks/contractor-standing.ts";
+import { endOfWork } from "#lib/domain/clocks/work-end.ts";
+import { SHEET_KINDS, type SheetKind } from "#lib/domain/facts/authority.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
-import { contractorStanding } from "#lib/domain/packet/contractor-standing.ts";
 import type { PacketInput } from "#lib/domain/packet/sheet-states.ts";
-import { SHEET_KINDS, type SheetKind } from "#lib/domain/responsibility/authority.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { aHold } from "#tests/support/answers.ts";
 import {
   aConsent,

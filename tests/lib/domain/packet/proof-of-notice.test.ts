@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { noticeSheet } from "#lib/domain/packet/sheet-notice.ts";
 import { sheetState } from "#lib/domain/packet/sheet-states.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aDelivery,
   aFile,

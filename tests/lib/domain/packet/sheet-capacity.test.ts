@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { capacitySheet } from "#lib/domain/packet/sheet-capacity.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { aFixture, aLevel } from "#tests/support/capacity.ts";
 import {
   anAnchor,

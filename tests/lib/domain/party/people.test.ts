@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Party, Role, Unit } from "#lib/domain/party/party.ts";
+import type { Party, Role, Unit } from "#lib/domain/facts/party.ts";
 import { mergePeople, type People, type PersonRow, personRows } from "#lib/domain/party/people.ts";
 
 const OTTILIE: Party = {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Party, Property, Role, Unit } from "#lib/domain/party/party.ts";
+import type { Party, Property, Role, Unit } from "#lib/domain/facts/party.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 
 const ADDRESS = {

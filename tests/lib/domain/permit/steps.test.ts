@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { PERMIT_STATES, type PermitState } from "#lib/domain/permit/permit.ts";
+import { PERMIT_STATES, type PermitState } from "#lib/domain/facts/permit.ts";
 import {
   isDoneWith,
   isInForce,

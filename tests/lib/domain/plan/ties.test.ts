@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { tieFindings } from "#lib/domain/plan/ties.ts";
 import { cornersOver, triangleOf } from "#lib/domain/plan/triangle.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { aFile, aPoint, aTieIn } from "../../../support/file.ts";
 import { aBend, aFixedPoint, aTie } from "../../../support/plan.ts";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Side } from "#lib/domain/line/line.ts";
+import type { Side } from "#lib/domain/facts/line.ts";
 import type { Reconciliation } from "#lib/domain/reconcile/reconcile.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { knownLine, numbers, type Oddity } from "#tests/bench/truth.ts";
 import {
   aFile,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Pairing } from "#lib/domain/facts/pairing.ts";
 import { bandOf, type RecordMark, type SeenMark } from "#lib/domain/reconcile/likeness.ts";
-import type { Pairing } from "#lib/domain/reconcile/pairing.ts";
 import type { Reconciliation } from "#lib/domain/reconcile/reconcile.ts";
 import { aPairing } from "#tests/support/file.ts";
 import {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { Observation } from "#lib/domain/facts/run.ts";
 import { scheduleSheet } from "#lib/domain/packet/sheets-line.ts";
-import type { Observation } from "#lib/domain/run/run.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import {
   aFile,

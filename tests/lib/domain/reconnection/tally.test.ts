@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { rowsToStart, tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
-import { holdsAgainst } from "#lib/domain/tiein/stopped-by.ts";
+import { holdsAgainst } from "#lib/domain/stops/stopped-by.ts";
 import {
   aFile,
   anAnchor,

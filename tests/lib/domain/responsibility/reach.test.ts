@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
 import {
   type ResponsibilityRule,
   RULE_PATTERNS,
   SHARED_RULES,
-} from "#lib/domain/responsibility/authority.ts";
-import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
-import { FAULTS, type Fault } from "#lib/domain/run/run.ts";
+} from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { FAULTS, type Fault } from "#lib/domain/facts/run.ts";
+import type { ReachFinding } from "#lib/domain/findings/reach-finding.ts";
 import {
   aConsent,
   aCrossing,

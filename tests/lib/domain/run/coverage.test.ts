@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { CoverageSpan } from "#lib/domain/file/report.ts";
+import type { CoverageSpan } from "#lib/domain/findings/report.ts";
 import { coverageOf, farthestLook, unseenPart, unseenStretches } from "#lib/domain/run/coverage.ts";
 import { aFile, aGap, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { Direction, FootageFrom } from "#lib/domain/run/run.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Direction, FootageFrom } from "#lib/domain/facts/run.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,
   anAnchor,

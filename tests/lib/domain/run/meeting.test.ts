@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { meetingsOf } from "#lib/domain/run/meeting.ts";
 import { stationObservations } from "#lib/domain/run/observe.ts";
 import { aFile, aGap, anAnchor, anObservation, aRun, aTieIn } from "#tests/support/file.ts";

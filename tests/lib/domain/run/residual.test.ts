@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Anchor } from "#lib/domain/facts/run.ts";
 import { anchorResiduals } from "#lib/domain/run/residual.ts";
-import type { Anchor } from "#lib/domain/run/run.ts";
 import { anAnchor, aRun } from "#tests/support/file.ts";
 
 function residuals(...places: readonly (readonly [counter: number, station: number])[]) {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
 import { resight } from "#lib/domain/run/resight.ts";
-import type { Anchor, Observation, Run } from "#lib/domain/run/run.ts";
 
 function run(id: string): Run {
   return {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { RUN_ENDS } from "#lib/domain/run/run.ts";
+import { RUN_ENDS } from "#lib/domain/facts/run.ts";
 import { runCoverageOf } from "#lib/domain/run/run-coverage.ts";
 import { aFile, aGap, anAnchor, anObservation, aRun } from "#tests/support/file.ts";
 

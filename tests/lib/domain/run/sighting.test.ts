@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { stationObservations } from "#lib/domain/run/observe.ts";
 import { assignSightings, placeTieIn, sightingsOf } from "#lib/domain/run/sighting.ts";
 import { aStationed } from "#tests/support/answers.ts";

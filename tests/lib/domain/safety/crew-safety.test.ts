@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { crewSafety, type SafetyPart } from "#lib/domain/safety/crew-safety.ts";
 import {
   aFile,

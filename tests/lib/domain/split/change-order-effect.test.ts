@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { ChangeOrder } from "#lib/domain/split/change-order.ts";
+import type { ChangeOrder } from "#lib/domain/facts/change-order.ts";
 import {
   changeOrderEffects,
   firstPriced,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import type { SplitRule } from "#lib/domain/facts/split.ts";
+import type { Share, SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
-import type { Share, SplitOutcome } from "#lib/domain/split/outcome.ts";
-import type { SplitRule } from "#lib/domain/split/split.ts";
 
 function share(key: string, amount: number): Share {
   const unknown = key.startsWith("T");

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { FixtureCount } from "#lib/domain/capacity/facts.ts";
+import type { FixtureCount } from "#lib/domain/facts/capacity.ts";
 import { fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
 import { aPricedLine } from "#tests/support/priced-line.ts";
 

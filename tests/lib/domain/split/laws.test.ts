@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
+import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
 import { addRatios, formatRatio, type Ratio, ratio, ZERO } from "#lib/domain/money/ratio.ts";
+import { groundOf } from "#lib/domain/sharing/ground.ts";
+import { placementOf } from "#lib/domain/sharing/placing.ts";
 import { costTree } from "#lib/domain/split/cost-tree.ts";
 import { divide } from "#lib/domain/split/divide.ts";
-import { groundOf } from "#lib/domain/split/ground.ts";
-import { placementOf } from "#lib/domain/split/placing.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
-import { SPLIT_RULES } from "#lib/domain/split/split.ts";
 import { worstGroup } from "#lib/domain/split/worst-group.ts";
 import { aProperty, aScopeItem, aUnit } from "#tests/support/file.ts";
 import {

@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { consentTable } from "#lib/domain/consent/table.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Ruling } from "#lib/domain/facts/ruling.ts";
+import type { OptionKind, WorkOption } from "#lib/domain/facts/work-option.ts";
 import { scopeSheet } from "#lib/domain/packet/sheets-job.ts";
-import { compareOptions, optionOutcomes } from "#lib/domain/split/option-outcomes.ts";
 import {
   mustChooseOption,
   optionInForce,
   scopeInForce,
   underOption,
-} from "#lib/domain/split/scope-in-force.ts";
-import type { OptionKind, WorkOption } from "#lib/domain/split/work-option.ts";
-import type { Ruling } from "#lib/domain/tiein/ruling.ts";
+} from "#lib/domain/sharing/scope-in-force.ts";
+import { compareOptions, optionOutcomes } from "#lib/domain/split/option-outcomes.ts";
 import { aReport } from "#tests/support/answers.ts";
 import { aCrossing, aFile, anAgreement, anOffice, aScopeItem } from "#tests/support/file.ts";
 import { aChoice, amountsOf, aPricedLine, divideLine } from "#tests/support/priced-line.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
 import { presentChoice, splitOutcomes } from "#lib/domain/split/outcomes.ts";
-import { SPLIT_RULES } from "#lib/domain/split/split.ts";
 import {
   aFile,
   anAgreement,

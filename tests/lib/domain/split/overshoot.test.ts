@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 import { cutAt, overshoots } from "#lib/domain/split/overshoot.ts";
-import type { ScopeItem } from "#lib/domain/split/scope.ts";
 import { aScopeItem } from "#tests/support/file.ts";
 import { aPricedLine, divideLine } from "#tests/support/priced-line.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Level } from "#lib/domain/capacity/facts.ts";
-import type { RulePattern } from "#lib/domain/responsibility/authority.ts";
+import type { RulePattern } from "#lib/domain/facts/authority.ts";
+import type { Level } from "#lib/domain/facts/capacity.ts";
 import { deepestBetween, notedDepths } from "#lib/domain/split/depth.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import { aFinding } from "#tests/support/answers.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { SplitOutcome } from "#lib/domain/split/outcome.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SplitChoice, SplitVersion } from "#lib/domain/facts/split.ts";
+import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import type { SplitChoice, SplitVersion } from "#lib/domain/split/split.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
 import { aProperty, aScopeItem, aSplit, aUnit } from "#tests/support/file.ts";
 import { aChoice, aPricedLine, foundOf, type PricedLine } from "#tests/support/priced-line.ts";

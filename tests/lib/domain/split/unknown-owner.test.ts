@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { concernsUnknown, nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { aFile, aProperty, aSplit, aTieIn } from "#tests/support/file.ts";
 

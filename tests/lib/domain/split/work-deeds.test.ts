@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { SCOPE_KINDS } from "#lib/domain/split/scope.ts";
+import { SCOPE_KINDS } from "#lib/domain/facts/scope.ts";
 import { decidedDeeds, deedsOf, deedsOfWork, kindsOf } from "#lib/domain/split/work-deeds.ts";
 import { aFinding } from "#tests/support/answers.ts";
 import { aFile, aScopeItem, aTieIn } from "#tests/support/file.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { loadBand, slopeBand } from "#lib/domain/strip/capacity-band.ts";
 import { drawStrip } from "#lib/domain/strip/draw.ts";
 import { layStrip } from "#lib/domain/strip/layout.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report, TieInFinding } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { ReachFinding } from "#lib/domain/responsibility/reach-finding.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ReachFinding } from "#lib/domain/findings/reach-finding.ts";
+import type { Report, TieInFinding } from "#lib/domain/findings/report.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { drawStrip, drawStrips, ticksTo } from "#lib/domain/strip/draw.ts";
 import { STRIP_TOPICS, type StripBand } from "#lib/domain/strip/drawing.ts";
 import { NO_CAPACITY } from "#tests/support/capacity.ts";

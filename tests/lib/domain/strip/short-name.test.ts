@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Property } from "#lib/domain/party/party.ts";
+import type { Property } from "#lib/domain/facts/party.ts";
 import { shortNames, streetName } from "#lib/domain/strip/short-name.ts";
 import { anAddress, aProperty } from "#tests/support/file.ts";
 

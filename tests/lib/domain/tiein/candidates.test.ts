@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
-import type { Property, Stake } from "#lib/domain/party/party.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Property, Stake } from "#lib/domain/facts/party.ts";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
+import type { EntryFinding, TieInFinding } from "#lib/domain/findings/report.ts";
 import { type Candidate, candidatesFor } from "#lib/domain/tiein/candidates.ts";
-import type { TieInTest } from "#lib/domain/tiein/test.ts";
 
 function property(id: string, stake: Stake): Property {
   const address = { street: id, unit: "", city: "", state: "", zip: "" };

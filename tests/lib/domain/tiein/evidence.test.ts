@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
 import { bearsDemand, type EvidenceHints, evidenceLevel } from "#lib/domain/tiein/evidence.ts";
-import type { TieInTest } from "#lib/domain/tiein/test.ts";
 import { aTest, aTieIn } from "#tests/support/file.ts";
 
 const TIE_IN = aTieIn("t", { kind: "unknown" });

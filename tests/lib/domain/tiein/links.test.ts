@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { ProposedPairing } from "#lib/domain/file/report.ts";
+import type { ProposedPairing } from "#lib/domain/findings/report.ts";
 import { linksOf } from "#lib/domain/tiein/links.ts";
 import { aPairing } from "#tests/support/file.ts";
 

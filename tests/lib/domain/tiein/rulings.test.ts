@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { dueThings } from "#lib/domain/desk/due.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Ruling, RulingKind } from "#lib/domain/facts/ruling.ts";
 import { servedBy } from "#lib/domain/line/served-by.ts";
 import { sheetState } from "#lib/domain/packet/sheet-states.ts";
 import { scheduleSheet } from "#lib/domain/packet/sheets-line.ts";
-import { sharersOf } from "#lib/domain/split/sharers.ts";
-import type { Ruling, RulingKind } from "#lib/domain/tiein/ruling.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { sharersOf } from "#lib/domain/sharing/sharers.ts";
 import { rulingEffects } from "#lib/domain/tiein/ruling-effects.ts";
 import { rulingInForce } from "#lib/domain/tiein/ruling-in-force.ts";
 import {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { reportOn } from "#lib/domain/file/report-on.ts";
-import type { TieIn } from "#lib/domain/line/line.ts";
+import type { TieIn } from "#lib/domain/facts/line.ts";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
-import type { TieInTest } from "#lib/domain/tiein/test.ts";
 import {
   aFile,
   anAnchor,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { EntryFinding, TieInFinding } from "#lib/domain/file/report.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { EntryFinding, TieInFinding } from "#lib/domain/findings/report.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,
   aGap,

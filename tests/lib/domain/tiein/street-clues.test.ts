@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { TieInFinding } from "#lib/domain/file/report.ts";
-import type { Side } from "#lib/domain/line/line.ts";
+import type { Side } from "#lib/domain/facts/line.ts";
+import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { candidatesFor, nobodyWords } from "#lib/domain/tiein/candidates.ts";
 import { houseNumberOf, streetClues } from "#lib/domain/tiein/street-clues.ts";
 import { aFile, anAddress, anEntry, aProperty, aTest, aTieIn } from "#tests/support/file.ts";

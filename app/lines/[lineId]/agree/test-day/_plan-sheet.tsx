@@ -2,23 +2,23 @@ import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
-import { formatTime, laterBy } from "#lib/domain/calendar/time-of-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { hasAgreed, householdNeeds } from "#lib/domain/party/household-needs.ts";
-import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
-import { plantNotice, testDayPeople } from "#lib/domain/tiein/test-day-people.ts";
+import { plantNotice, testDayPeople } from "#lib/domain/testing/test-day-people.ts";
 import {
   refusedStops,
   resultOf,
   stopKey,
   stopsInForce,
-} from "#lib/domain/tiein/test-day-results.ts";
+} from "#lib/domain/testing/test-day-results.ts";
+import type { TimeSpan } from "#lib/domain/testing/water-off.ts";
+import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
-import type { TimeSpan } from "#lib/domain/tiein/water-off.ts";
+import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
+import { formatTime, laterBy } from "#lib/domain/time/time-of-day.ts";
 import { listed, partyName, propertyName, tieInName } from "../../_names.ts";
 import { isControl, stopPlace } from "./_stop-names.ts";
 

@@ -1,13 +1,18 @@
 import { Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { formatTime, minutesOf } from "#lib/domain/calendar/time-of-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import {
+  resultOf,
+  stopKey,
+  stopsInForce,
+  testsOfDay,
+} from "#lib/domain/testing/test-day-results.ts";
 import { dosedWords } from "#lib/domain/tiein/stop-words.ts";
-import type { TieInTest } from "#lib/domain/tiein/test.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
-import { resultOf, stopKey, stopsInForce, testsOfDay } from "#lib/domain/tiein/test-day-results.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import { formatTime, minutesOf } from "#lib/domain/time/time-of-day.ts";
 import { tieInName } from "../../_names.ts";
 import { isControl, stopPlace } from "./_stop-names.ts";
 import { recordResultAction } from "./actions.ts";

@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
-import type { TestDay, TestStop } from "#lib/domain/tiein/test-day.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
 import { propertyName } from "../../_names.ts";
 
 type Place = Pick<TestStop, "propertyId" | "unitId" | "pointId">;

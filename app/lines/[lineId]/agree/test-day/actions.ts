@@ -6,9 +6,9 @@ import { z } from "zod";
 import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
 import { stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { parseTime } from "#lib/domain/calendar/time-of-day.ts";
-import { TEST_RESULTS } from "#lib/domain/tiein/test.ts";
-import { DRAINS, FLOORS, type TestStop } from "#lib/domain/tiein/test-day.ts";
+import { TEST_RESULTS } from "#lib/domain/facts/test.ts";
+import { DRAINS, FLOORS, type TestStop } from "#lib/domain/facts/test-day.ts";
+import { parseTime } from "#lib/domain/time/time-of-day.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
 

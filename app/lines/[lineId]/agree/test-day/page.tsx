@@ -3,20 +3,20 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { Report } from "#lib/domain/file/report.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
-import { outdatedVisits } from "#lib/domain/letter/outdated-visits.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { TestDay } from "#lib/domain/facts/test-day.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { outdatedVisits } from "#lib/domain/paper/outdated-visits.ts";
 import {
   proposeTestDay,
   STOP_ORDERS,
   type StopOrder,
   tieInsToTest,
-} from "#lib/domain/tiein/plan-test-day.ts";
-import type { TestDay } from "#lib/domain/tiein/test-day.ts";
-import { resultOf, stopsInForce } from "#lib/domain/tiein/test-day-results.ts";
-import { placesOfDay } from "#lib/domain/tiein/water-off.ts";
+} from "#lib/domain/testing/plan-test-day.ts";
+import { resultOf, stopsInForce } from "#lib/domain/testing/test-day-results.ts";
+import { placesOfDay } from "#lib/domain/testing/water-off.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
 import { lineFileOf } from "../../_file.ts";
 import { counted, listed } from "../../_names.ts";
 import { CallFirst } from "../../who/_calls-part.tsx";

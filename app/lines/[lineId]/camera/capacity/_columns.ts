@@ -1,7 +1,7 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { FIXTURE_WORDS, METHOD_WORDS } from "#lib/domain/capacity/words.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { withNone } from "../../_field-terms.ts";
 import { propertyName } from "../../_names.ts";
 import { optionsOf } from "../../_terms.ts";

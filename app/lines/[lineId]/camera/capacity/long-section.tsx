@@ -1,7 +1,7 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { Capacity } from "#lib/domain/capacity/capacity.ts";
 import { METHOD_WORDS, percentOf } from "#lib/domain/capacity/words.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
+import type { Capacity } from "#lib/domain/findings/capacity.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import styles from "./capacity.module.css";
 import { FRAME, type SectionShape, sectionShape } from "./section-shape.ts";
 

@@ -3,13 +3,13 @@ import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import type { Capacity, ReachCapacity } from "#lib/domain/capacity/capacity.ts";
 import { flowStretches, gallons, speeds } from "#lib/domain/capacity/flow.ts";
 import { loadWords } from "#lib/domain/capacity/load.ts";
 import { waterWords } from "#lib/domain/capacity/slopes.ts";
 import { LOAD_VERDICT_WORDS, percentOf, SLOPE_VERDICT_WORDS } from "#lib/domain/capacity/words.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
-import { MATERIAL_WORDS } from "#lib/domain/line/words.ts";
+import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { Capacity, ReachCapacity } from "#lib/domain/findings/capacity.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { loadId, slopeId } from "#lib/domain/strip/capacity-band.ts";
 import { LongSection } from "./long-section.tsx";
 

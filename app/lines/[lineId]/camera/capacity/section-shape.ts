@@ -1,5 +1,5 @@
-import type { Capacity, LevelFinding } from "#lib/domain/capacity/capacity.ts";
-import type { Cft } from "#lib/domain/line/station.ts";
+import type { Capacity, LevelFinding } from "#lib/domain/findings/capacity.ts";
+import type { Cft } from "#lib/domain/length/station.ts";
 
 /** Sizes of the long section, in units of the drawing. */
 export const FRAME = { width: 760, height: 270, left: 58, right: 40, top: 26, bottom: 46 } as const;

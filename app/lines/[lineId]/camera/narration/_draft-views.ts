@@ -1,10 +1,10 @@
 import { formatCell } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { draftedFields, draftedGap } from "#lib/domain/file/narration-log.ts";
-import { plainFeet, toTenth } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { DraftDecision, Narration } from "#lib/domain/facts/narration.ts";
+import { plainFeet, toTenth } from "#lib/domain/length/station.ts";
 import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
-import type { DraftDecision, Narration } from "#lib/domain/narration/narration.ts";
+import { draftedFields, draftedGap } from "#lib/domain/narration/narration-log.ts";
 import {
   type DecidedView,
   type DraftView,

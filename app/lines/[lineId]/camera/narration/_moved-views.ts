@@ -1,4 +1,4 @@
-import { plainFeet } from "#lib/domain/line/station.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import type { SpokenReading } from "#lib/domain/narration/draft.ts";
 import { movedAround } from "#lib/domain/narration/moved.ts";
 import { type DraftView, SEEN_COLUMNS } from "./_draft-columns.ts";

@@ -1,9 +1,9 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { entrySpokenOf, saidOfRecord } from "#lib/domain/file/record-said.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import type { Draft, DraftLog } from "#lib/domain/narration/draft.ts";
+import { entrySpokenOf, saidOfRecord } from "#lib/domain/narration/record-said.ts";
 import { counted } from "../../_names.ts";
 import { noteEntryAction } from "./actions.ts";
 

@@ -2,7 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { Run } from "#lib/domain/run/run.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
 import { addNarrationAction } from "./actions.ts";
 import { SpokenText } from "./spoken-text.client.tsx";
 

@@ -1,7 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { formatFeet } from "#lib/domain/line/station.ts";
-import type { ShapeKind } from "#lib/domain/plan/plan.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ShapeKind } from "#lib/domain/facts/plan.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
 import { pointName } from "#lib/domain/plan/ties.ts";
 import { optionsOf } from "../../_terms.ts";
 import { propertyChoices } from "../../who/_columns.ts";

@@ -9,9 +9,9 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import { plainFeet } from "#lib/domain/line/station.ts";
-import { drawPlan, planAnswer } from "#lib/domain/plan/draw.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
+import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
 import { lineFileOf } from "../../_file.ts";
 import type { LinePart } from "../../_part.ts";
 import {

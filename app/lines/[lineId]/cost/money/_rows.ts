@@ -1,4 +1,4 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountEntries, accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { type Ageing, ageingOf } from "#lib/domain/ledger/ageing.ts";
 import { type Balance, balanceOf } from "#lib/domain/ledger/balance.ts";

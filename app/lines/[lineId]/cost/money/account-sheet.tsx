@@ -1,7 +1,7 @@
 import sheet from "#app/_components/letter-sheet.module.css";
 import stacks from "#app/_components/stacks.module.css";
-import type { AccountPaper } from "#lib/domain/ledger/paper-frame.ts";
-import type { LetterBlock } from "#lib/domain/letter/letter.ts";
+import type { LetterBlock } from "#lib/domain/paper/letter.ts";
+import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
 import styles from "./money.module.css";
 
 /** A statement as a page: the same data as its PDF, in its reader's language. */

@@ -5,7 +5,7 @@ import type { JobStart } from "#app/_components/job-button.client.tsx";
 import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
 import { sentenceOf, stateOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
-import { PAYMENT_METHODS } from "#lib/domain/ledger/entry.ts";
+import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import { BILLINGS } from "#lib/domain/ledger/propose.ts";
 import { parseCents } from "#lib/domain/money/parse-cents.ts";
 import { ENTERED_KINDS, enterMoney } from "#lib/operations/enter-money.ts";

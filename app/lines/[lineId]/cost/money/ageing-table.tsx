@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { AGES, type Age } from "#lib/domain/ledger/ageing.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { overdueAccounts, receivedWords } from "#lib/domain/ledger/sentence.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";

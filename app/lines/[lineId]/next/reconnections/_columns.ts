@@ -1,5 +1,5 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 
 /** The tally as the crew fills it: one row for each branch. */
 export function reconnectionColumns({

@@ -4,9 +4,9 @@ import { done, type FormState, refused } from "#app/_form.ts";
 import { sentenceOf } from "#app/_messages.ts";
 import { requireAct } from "#app/_session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
-import { reportOn } from "#lib/domain/file/report-on.ts";
 import { rowsToStart, tallyOf } from "#lib/domain/reconnection/tally.ts";
-import { scopeInForce } from "#lib/domain/split/scope-in-force.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { appendRows } from "../../_append-rows.ts";
 
 /** Puts every branch that the work closes into the tally, for the crew to measure. */

@@ -9,7 +9,7 @@ import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
-import { workInForce } from "#lib/domain/split/scope-in-force.ts";
+import { workInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { lineFileOf } from "../../_file.ts";
 import { RECONNECTION_BLANK, reconnectionColumns } from "./_columns.ts";
 import { startTallyAction } from "./actions.ts";

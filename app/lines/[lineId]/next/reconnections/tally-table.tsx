@@ -1,10 +1,10 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import { formatFeet, plainFeet } from "#lib/domain/line/station.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { videoTime } from "#lib/domain/facts/video.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { streetOf } from "#lib/domain/party/stakeholders.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import type { Measured, TallyRow, TallyState } from "#lib/domain/reconnection/tally.ts";
-import { videoTime } from "#lib/domain/run/video.ts";
 import styles from "./reconnections.module.css";
 
 /** What stands open, beside a sign that tells it without its color. */

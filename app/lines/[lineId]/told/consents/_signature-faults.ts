@@ -1,8 +1,8 @@
 import "server-only";
 import { createHash } from "node:crypto";
 import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
-import type { Signature } from "#lib/domain/consent/signature.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Signature } from "#lib/domain/facts/signature.ts";
 import { readEnv } from "#lib/env.ts";
 import { isStoredWhole } from "#lib/storage/store.ts";
 

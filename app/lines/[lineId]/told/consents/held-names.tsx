@@ -5,7 +5,7 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { type HeldName, heldNames } from "#lib/domain/consent/held-names.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { propertyName } from "../../_names.ts";
 import { CONSENT_WORDS } from "../../_terms.ts";

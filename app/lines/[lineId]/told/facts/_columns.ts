@@ -1,7 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { Restoration } from "#lib/domain/consent/dig-area.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { SpillStepKind } from "#lib/domain/letter/spill-step.ts";
+import type { Restoration } from "#lib/domain/facts/dig-area.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { SpillStepKind } from "#lib/domain/facts/spill-step.ts";
 import { optionsOf } from "../../_terms.ts";
 import { propertyChoices } from "../../who/_columns.ts";
 

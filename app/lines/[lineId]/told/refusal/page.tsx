@@ -4,8 +4,8 @@ import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { RefusalPath } from "#lib/domain/consent/refusal-path.ts";
-import { refusalPaths } from "#lib/domain/consent/refusal-path.ts";
+import type { RefusalPath } from "#lib/domain/desk/refusal-path.ts";
+import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
 import { lineFileOf } from "../../_file.ts";
 import { PathView } from "./path-view.tsx";
 

@@ -1,10 +1,10 @@
 import Link from "next/link";
 import { Scroll } from "#app/_components/scroll.tsx";
-import { formatDate, formatDay } from "#lib/domain/calendar/format-day.ts";
-import type { ConsentKind } from "#lib/domain/consent/consent.ts";
-import type { RefusalPath, WithoutThem } from "#lib/domain/consent/refusal-path.ts";
 import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
-import type { LineFile } from "#lib/domain/file/line-file.ts";
+import type { RefusalPath, WithoutThem } from "#lib/domain/desk/refusal-path.ts";
+import type { ConsentKind } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { listed, partyName } from "../../_names.ts";
 
 const KIND_WORDS: Partial<Record<ConsentKind, string>> = {

@@ -1,6 +1,6 @@
-import type { LineFile } from "#lib/domain/file/line-file.ts";
-import type { LetterKind } from "#lib/domain/letter/notice.ts";
-import type { Recipient } from "#lib/domain/letter/recipients.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { LetterKind } from "#lib/domain/facts/notice.ts";
+import type { Recipient } from "#lib/domain/paper/recipients.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 
 /**

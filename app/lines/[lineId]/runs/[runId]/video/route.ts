@@ -7,7 +7,7 @@ import { isFromOwnPage } from "#app/_own-origin.ts";
 import { refusedRequest, signedOut } from "#app/_refused-request.ts";
 import { actOf, getUser } from "#app/_session.ts";
 import { getVideoOfRun } from "#db/queries/video.ts";
-import type { Video, VideoType } from "#lib/domain/run/video.ts";
+import type { Video, VideoType } from "#lib/domain/facts/video.ts";
 import { readEnv } from "#lib/env.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { addVideo, mayAddVideo } from "#lib/operations/add-video.ts";

@@ -2,7 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import { wordsOf } from "#lib/operations/save-notice-words.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { dropDraftAction, saveWordsAction } from "../../actions.ts";

@@ -1,5 +1,5 @@
 import { JobButton } from "#app/_components/job-button.client.tsx";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import { printLettersAction } from "../../actions.ts";
 
 /** The letter as a PDF: the stored one where it was made already, else made now. */

@@ -12,7 +12,7 @@ import {
   type PrivateLink,
 } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { Notice } from "#lib/domain/letter/notice.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { linkBase } from "../../link-address.ts";
 import { makeLinkAction, revokeLinkAction } from "./private-link-actions.ts";

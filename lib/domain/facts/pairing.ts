@@ -1,0 +1,40 @@
+import type { Cft } from "../length/station.ts";
+import type { Day } from "../time/day.ts";
+
+export const PAIRING_STATES = ["accepted", "refused"] as const;
+export type PairingState = (typeof PAIRING_STATES)[number];
+
+/**
+ * A person's word on one record entry and one tie-in. Proposals are computed and not kept;
+ * what was accepted or refused is, with who said so and why.
+ */
+export interface Pairing {
+  readonly id: string;
+  readonly entryId: string;
+  readonly tieInId: string;
+  readonly state: PairingState;
+  /** Distance between the two when it was decided, after the shift and scale then accepted. */
+  readonly distance: Cft | null;
+  readonly reason: string;
+  readonly decidedBy: string;
+  readonly decidedOn: Day;
+}
+
+/** In the design's words; one for each tie-in and each record entry. */
+const STANDINGS = [
+  "on-record-and-seen",
+  "on-record-seen-elsewhere",
+  "on-record-not-seen",
+  "on-record-not-inspected",
+  /** Which place in the pipe the record means can't be told. */
+  "on-record-place-unclear",
+  "undocumented",
+  /** Not on record, but a written ruling of the authority stands for it. */
+  "accepted-by-ruling",
+  "inactive",
+  "not-a-sanitary-branch",
+] as const;
+export type Standing = (typeof STANDINGS)[number];
+
+const BANDS = ["same", "likely", "conflict"] as const;
+export type Band = (typeof BANDS)[number];

@@ -1,0 +1,48 @@
+import { dayOfRule } from "../calendar/rule-day.ts";
+import type { ClockEvent } from "../facts/clock-rule.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { LetterKind } from "../facts/notice.ts";
+import type { Day } from "../time/day.ts";
+
+/** The day by which a rule on file has an answer come, with how it was counted. */
+export interface ReplyBy {
+  readonly on: Day;
+  readonly title: string;
+  readonly sentence: string;
+  readonly citation: string;
+}
+
+/** Which events each letter that asks for an answer is; a letter that only tells is none. */
+const STARTS: Partial<Record<LetterKind, readonly ClockEvent[]>> = {
+  finding: ["letter-sent"],
+  "tie-in-inquiry": ["letter-sent"],
+  "test-visit": ["letter-sent"],
+  "proposed-split": ["letter-sent", "split-sent"],
+  "entry-consent": ["letter-sent"],
+  "joint-agreement": ["letter-sent"],
+  "share-demand": ["letter-sent", "certified-letter-mailed"],
+};
+
+/**
+ * By when a letter that goes today has an answer due under the authority's rules on letters; where
+ * several say so, the longest of their times, since all have to be given. The letter may go by mail,
+ * so the days for mail count. Null where no rule says, and for a letter that asks for no answer.
+ */
+export function replyByFor(
+  { authority }: Pick<LineFile, "authority">,
+  kind: LetterKind,
+  today: Day,
+): ReplyBy | null {
+  const events = STARTS[kind] ?? [];
+  const days = (authority?.clockRules ?? [])
+    .filter(
+      ({ event, way, meaning }) =>
+        way === "after" && meaning === "due-by" && events.includes(event),
+    )
+    .map((rule): ReplyBy => {
+      const { on, sentence } = dayOfRule(rule, today, authority?.holidays ?? [], { mailed: true });
+      return { on, sentence, title: rule.title, citation: rule.citation };
+    })
+    .toSorted((one, other) => one.on.localeCompare(other.on));
+  return days.at(-1) ?? null;
+}

@@ -1,0 +1,254 @@
+import type { RecordEntry } from "../facts/record.ts";
+import type { EntryFinding, TieInFinding } from "../findings/report.ts";
+import { counterTolerance } from "../run/convert.ts";
+import { unseenStretches } from "../run/coverage.ts";
+import { faultsSeen, type SeenFault } from "../run/faults.ts";
+import { newestPicture } from "../run/newest-picture.ts";
+import { heading, heldStretches, list, paragraph, pictures, table } from "./common.ts";
+import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts";
+import { groundsOf } from "./grounds.ts";
+import type { LetterBlock, LetterPicture } from "./letter.ts";
+import { letterStrip } from "./letter-strip.ts";
+import { longSide, shortSide } from "./side-said.ts";
+
+/** What is asked, what is not yet known, then what was seen, when and by whom; no blame and no money. */
+export function findingBody(facts: LetterFacts): LetterBlock[] {
+  const { words } = facts;
+  return [
+    paragraph(openingOf(facts)),
+    paragraph(stakeOf(facts)),
+    heading(words.finding.ask),
+    ...list(words.finding.asks),
+    heading(words.finding.notKnown),
+    ...list(notKnownLines(facts)),
+    heading(words.finding.seen),
+    ...runTable(facts),
+    ...tieInTable(facts),
+    paragraph(words.finding.stations),
+    ...faultLines(facts),
+    letterStrip(facts, "finding"),
+    ...pictures(spokenOf(facts).flatMap((finding) => stillOf(facts, finding))),
+  ];
+}
+
+function openingOf(facts: LetterFacts): string {
+  const { file, words, office } = facts;
+  const days = [...new Set(file.runs.map((run) => run.ranOn))].sort();
+  if (days.length === 0) return words.finding.openingNoRun(office.name, pipeOf(facts));
+  return words.finding.opening(office.name, words.list(days.map(words.onDay)), pipeOf(facts));
+}
+
+function stakeOf({ words, place, own, property }: LetterFacts): string {
+  const stations = own.flatMap(({ tieIn, station }) =>
+    station === null
+      ? [tieIn.label]
+      : [words.finding.connectedAt(tieIn.label, words.feet(station))],
+  );
+  if (stations.length > 0) return words.finding.connected(place, words.list(stations));
+  if (property?.stake === "crossed") return words.finding.crossed(place);
+  if (property?.stake === "neighbour") return words.finding.neighbour(place);
+  return words.finding.candidate(place);
+}
+
+function runTable({ file, words }: LetterFacts): LetterBlock[] {
+  const rows = file.runs.map((run) => [
+    words.day(run.ranOn),
+    run.operator === "" ? words.unknown : run.operator,
+    run.accessPoint === "" ? words.unknown : run.accessPoint,
+    run.toCounter === null ? words.finding.runOpen : words.stretch(run.fromCounter, run.toCounter),
+  ]);
+  if (rows.length === 0) return [paragraph(words.finding.noRun)];
+  return table(words.finding.runHead, rows);
+}
+
+function byStation(a: { station: number | null }, b: { station: number | null }): number {
+  return (a.station ?? Number.MAX_SAFE_INTEGER) - (b.station ?? Number.MAX_SAFE_INTEGER);
+}
+
+function tieInTable(facts: LetterFacts): LetterBlock[] {
+  const { report, words } = facts;
+  const seen = report.tieIns.toSorted(byStation).map((finding) => tieInRow(facts, finding));
+  const unseen = report.entries
+    .filter((entry) => entry.tieInId === null)
+    .toSorted(byStation)
+    .map((entry) => entryRow(facts, entry));
+  return table(words.finding.tieInHead, [...seen, ...unseen], { numeric: [1] });
+}
+
+function tieInRow(facts: LetterFacts, finding: TieInFinding): string[] {
+  const { words } = facts;
+  return [
+    finding.tieIn.label,
+    finding.station === null
+      ? words.unknown
+      : words.about(finding.station, finding.uncertainty ?? 0),
+    shortSide(words, finding.side, finding.compass),
+    whoOf(facts, finding),
+    words.standing[finding.standing],
+  ];
+}
+
+function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[] {
+  const entry = file.entries.find((each) => each.id === finding.entryId);
+  const property = file.properties.find((each) => each.id === entry?.propertyId);
+  const station = finding.station ?? finding.recordStation;
+  return [
+    entry?.label ?? "",
+    station === null ? words.unknown : words.feet(station),
+    shortSide(words, entry?.side ?? "unknown", finding.compass),
+    property ? placeOf(property.address) : words.unknown,
+    isExplained(entry)
+      ? words.finding.explained(words.standing[finding.standing])
+      : words.standing[finding.standing],
+  ];
+}
+
+/** A named person has said what became of what the record shows. */
+function isExplained(entry: RecordEntry | undefined): boolean {
+  return entry !== undefined && entry.explanation !== "";
+}
+
+const MOST_PICTURES = 6;
+
+/** The reader's own tie-ins, then those of which nobody knows whose they are. */
+function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
+  const nobodys = report.tieIns.filter((finding) => finding.live && knownOwner(finding) === null);
+  const shown = [...own, ...nobodys.toSorted(byStation)];
+  return [...new Set(shown)].slice(0, MOST_PICTURES);
+}
+
+/** The newest still of a tie-in, with where and when it was seen. */
+function stillOf(
+  { file, words }: LetterFacts,
+  { tieIn, station, uncertainty }: TieInFinding,
+): LetterPicture[] {
+  const found = newestPicture(file, tieIn.id);
+  if (found === null) return [];
+  const where = station === null ? words.finding.relative : words.about(station, uncertainty ?? 0);
+  const caption = words.picture.caption(tieIn.label, where, words.day(found.run.ranOn));
+  return [{ uploadId: found.uploadId, caption, alt: words.picture.alt(caption) }];
+}
+
+function faultLines(facts: LetterFacts): LetterBlock[] {
+  const { file, report, words } = facts;
+  const lines = [
+    ...faultsSeen(file, report).map((fault) => faultLine(facts, fault)),
+    ...blockedLines(facts),
+  ];
+  if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
+  return [paragraph(words.finding.faults), ...list([...new Set(lines)])];
+}
+
+function faultLine({ words }: LetterFacts, { fault, from, to, off }: SeenFault): string {
+  const what = fault === null ? words.unknown : words.fault[fault];
+  if (from === null) return words.finding.faultLine(what, words.finding.relative);
+  const where = to === null ? words.feet(from) : words.stretch(from, to);
+  const unsure = off > counterTolerance(from) ? ` ± ${words.feet(off)}` : "";
+  return words.finding.faultLine(what, `${where}${unsure}`);
+}
+
+/** Where a run ended because nothing could pass. */
+function blockedLines({ file, report, words }: LetterFacts): string[] {
+  return file.runs.flatMap(({ id, ended }) => {
+    const end = report.runCoverage.find(({ runId }) => runId === id)?.to ?? null;
+    if (ended !== "blocked") return [];
+    return [words.finding.blocked(end === null ? words.finding.relative : words.feet(end))];
+  });
+}
+
+function notKnownLines(facts: LetterFacts): string[] {
+  const lines = [
+    ...undocumentedLines(facts),
+    ...recordLines(facts),
+    ...coverageLines(facts),
+    ...answerLines(facts),
+  ];
+  return lines.length === 0 ? [facts.words.finding.settled] : lines;
+}
+
+function undocumentedLines({ report, words }: LetterFacts): string[] {
+  const open = report.tieIns.filter(
+    (finding) =>
+      finding.standing === "undocumented" && finding.live && knownOwner(finding) === null,
+  );
+  if (open.length === 0) return [];
+  return [
+    words.finding.undocumented(words.list(open.map(({ tieIn }) => tieIn.label)), open.length),
+  ];
+}
+
+function recordLines({ file, report, words }: LetterFacts): string[] {
+  const labels = (standing: EntryFinding["standing"]) =>
+    report.entries
+      .filter((entry) => entry.standing === standing && entry.tieInId === null)
+      .flatMap((finding) => file.entries.find((each) => each.id === finding.entryId) ?? [])
+      .filter((entry) => !isExplained(entry))
+      .map(({ label }) => label);
+  const notSeen = labels("on-record-not-seen");
+  const notInspected = labels("on-record-not-inspected");
+  const unclear = labels("on-record-place-unclear");
+  const undecided = [...report.tieIns, ...report.entries].some((finding) => !finding.decided);
+  return [
+    ...(notSeen.length > 0 ? [words.finding.notSeen(words.list(notSeen), notSeen.length)] : []),
+    ...(notInspected.length > 0
+      ? [words.finding.notInspected(words.list(notInspected), notInspected.length)]
+      : []),
+    ...(unclear.length > 0
+      ? [words.finding.placeUnclear(words.list(unclear), unclear.length)]
+      : []),
+    ...(undecided ? [words.finding.undecided] : []),
+  ];
+}
+
+function coverageLines({ report, words }: LetterFacts): string[] {
+  return unseenStretches(report.coverage).flatMap(({ from, to, state }) =>
+    state === "seen" ? [] : [words.finding.gap(words.stretch(from, to), words.coverage[state])],
+  );
+}
+
+function answerLines({ report, words }: LetterFacts): string[] {
+  if (report.reaches.length === 0) return [words.finding.noBoundary];
+  return heldStretches(report.reaches)
+    .filter(({ holder }) => holder === "unclear")
+    .map(({ from, to }) => words.finding.unclear(words.stretch(from, to)));
+}
+
+/** Why this address is asked about one tie-in, and what would help to settle it. */
+export function inquiryBody(facts: LetterFacts): LetterBlock[] {
+  const { words, asked } = facts;
+  const opening =
+    asked?.station == null
+      ? words.inquiry.openingUnplaced
+      : words.inquiry.opening(
+          words.about(asked.station, asked.uncertainty ?? 0),
+          longSide(facts, asked),
+        );
+  return [
+    paragraph(opening),
+    paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
+    paragraph(words.inquiry.whyMatters),
+    heading(words.inquiry.ask),
+    ...list(words.inquiry.asks),
+    heading(words.inquiry.facts),
+    ...askedTable(facts),
+    ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
+    ...pictures(asked === null ? [] : stillOf(facts, asked)),
+  ];
+}
+
+function askedTable(facts: LetterFacts): LetterBlock[] {
+  const { asked, words } = facts;
+  if (asked === null) return [];
+  const { inquiry } = words;
+  const { tieIn } = asked;
+  return table(inquiry.factHead, [
+    [
+      inquiry.station,
+      asked.station === null ? words.unknown : words.about(asked.station, asked.uncertainty ?? 0),
+    ],
+    [inquiry.side, longSide(facts, asked)],
+    [inquiry.size, tieIn.diameter === null ? words.unknown : words.inches(tieIn.diameter)],
+    [inquiry.material, words.material[tieIn.material]],
+    [inquiry.evidence, inquiry.level[asked.level] ?? words.unknown],
+  ]);
+}

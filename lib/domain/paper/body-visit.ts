@@ -1,0 +1,108 @@
+import type { TestStop } from "../facts/test-day.ts";
+import { type VisitDay, visitDays } from "../testing/visit.ts";
+import { heading, list, paragraph, table } from "./common.ts";
+import type { LetterFacts } from "./facts.ts";
+import { eventOf, hoursWords } from "./hours.ts";
+import type { LetterBlock } from "./letter.ts";
+
+/** The coming test days that have to do with the reader's own address, or unit of it. */
+export function visitDaysOf({ file, report, property, party }: LetterFacts): VisitDay[] {
+  if (property === null) return [];
+  const roles = file.roles.filter(
+    (role) => role.partyId === party.id && role.propertyId === property.id,
+  );
+  const onlyUnit = roles.every(({ role }) => role === "occupant") ? roles[0]?.unitId : null;
+  return visitDays(file, report, { propertyId: property.id, unitId: onlyUnit ?? null });
+}
+
+/** Nobody comes in: the reader is only asked to use no water. */
+export function isWaterOnly(facts: LetterFacts): boolean {
+  const days = visitDaysOf(facts);
+  return days.length > 0 && days.every(({ slots }) => slots.length === 0);
+}
+
+/** When we come to this address by the plan, what happens, what must not be done meanwhile. */
+export function visitBody(facts: LetterFacts): LetterBlock[] {
+  const { words, place } = facts;
+  const days = visitDaysOf(facts);
+  if (isWaterOnly(facts))
+    return [
+      paragraph(words.visit.openingWater(place)),
+      ...days.flatMap((day) => dayTable(facts, day)),
+      heading(words.visit.ask),
+      ...list(words.visit.asksWater),
+    ];
+  return [
+    paragraph(
+      days.length > 0 && days.every(({ isControl }) => isControl)
+        ? words.visit.openingControl(place)
+        : words.visit.opening(place),
+    ),
+    ...(days.length === 0 ? unplannedTable(facts) : days.flatMap((day) => dayTable(facts, day))),
+    heading(words.visit.ask),
+    ...list(words.visit.asks),
+    paragraph(isLandlord(facts) ? words.visit.owner : words.visit.tenant),
+  ];
+}
+
+function isLandlord({ roles }: LetterFacts): boolean {
+  return roles.includes("owner") && !roles.includes("occupant");
+}
+
+function dayTable(facts: LetterFacts, { on, slots, waterOff }: VisitDay): LetterBlock[] {
+  const { words, office } = facts;
+  const { visit } = words;
+  const comes = slots.map(({ from, to, stop }) =>
+    visit.slotOf(words.span(from, to), unitName(facts, stop)),
+  );
+  const off = waterOff.map(({ from, to }) => words.span(from, to));
+  const [first] = slots;
+  const inside =
+    first === undefined
+      ? []
+      : [
+          [visit.slot, words.list(comes)],
+          [visit.who, visit.whoWords(office.name)],
+          [visit.inside, insideWords(facts, first.stop)],
+          ...flushRow(facts, first.stop),
+          [visit.filmed, visit.filmedWords],
+        ];
+  return table(visit.head, [
+    [visit.day, words.weekday(on)],
+    ...inside,
+    ...(off.length === 0 ? [] : [[visit.waterOff, words.list(off)]]),
+  ]);
+}
+
+function unitName({ file, roles }: LetterFacts, { unitId }: TestStop): string {
+  const livesThere = roles.length > 0 && roles.every((role) => role === "occupant");
+  return livesThere ? "" : (file.units.find(({ id }) => id === unitId)?.name ?? "");
+}
+
+function insideWords({ words }: LetterFacts, { drains }: TestStop): string {
+  const { visit } = words;
+  if (drains.length === 0) return visit.insideWords;
+  const named = drains.map(({ floor, drain }) =>
+    visit.floorDrain(visit.floor[floor], visit.drain[drain]),
+  );
+  return visit.drainsIn(named.join(", "));
+}
+
+function flushRow({ words }: LetterFacts, { flushGallons }: TestStop): string[][] {
+  return flushGallons === null ? [] : [[words.visit.put, words.visit.flush(flushGallons)]];
+}
+
+/** Without a plan: the day and hours of the entry as the office entered them. */
+function unplannedTable(facts: LetterFacts): LetterBlock[] {
+  const { words, office } = facts;
+  const { visit } = words;
+  const entry = eventOf(facts, "tenant-entry");
+  const hours = hoursWords(entry, words);
+  return table(visit.head, [
+    [visit.day, entry === null ? words.notSet : words.weekday(entry.on)],
+    [visit.hours, hours === "" ? words.notSet : hours],
+    [visit.who, visit.whoWords(office.name)],
+    [visit.inside, visit.insideWords],
+    [visit.filmed, visit.filmedWords],
+  ]);
+}

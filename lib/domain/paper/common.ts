@@ -1,0 +1,121 @@
+import type { ScopeItem } from "../facts/scope.ts";
+import type { Holder, ReachFinding } from "../findings/reach-finding.ts";
+import type { Cft } from "../length/station.ts";
+import { plainFeet } from "../length/station.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { mergeStretches } from "../say/merge.ts";
+import { itemAmount } from "../sharing/item-amount.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
+import type { LetterFacts } from "./facts.ts";
+import type { LetterBlock, LetterPicture } from "./letter.ts";
+
+export function paragraph(text: string): LetterBlock {
+  return { kind: "paragraph", text };
+}
+
+export function heading(text: string): LetterBlock {
+  return { kind: "heading", text };
+}
+
+/** A list, or nothing where it has no lines. */
+export function list(lines: readonly string[]): LetterBlock[] {
+  return lines.length === 0 ? [] : [{ kind: "list", lines }];
+}
+
+/** A table, or nothing where it has no rows. */
+export function table(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  { numeric = [], totals = 0 }: { numeric?: readonly number[]; totals?: number } = {},
+): LetterBlock[] {
+  return rows.length === 0 ? [] : [{ kind: "table", head, rows, numeric, totals }];
+}
+
+/** Stills side by side, or nothing where there are none. */
+export function pictures(stills: readonly LetterPicture[]): LetterBlock[] {
+  return stills.length === 0 ? [] : [{ kind: "pictures", pictures: stills }];
+}
+
+/** Where a piece of work is, in the reader's language. */
+export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string {
+  if (item.place === "point" && item.from !== null) return words.feet(item.from);
+  if (item.place === "stretch" && item.from !== null && item.to !== null) {
+    return words.stretch(item.from, item.to);
+  }
+  if (item.place === "branch") {
+    const finding = report.tieIns.find((each) => each.tieIn.id === item.tieInId);
+    return words.split.branch(finding?.tieIn.label ?? words.unknown);
+  }
+  return words.split.general;
+}
+
+/**
+ * The work without amounts: fees, camera runs and tests are part of the cost, and nothing that a
+ * neighbor sees done.
+ */
+export function workLines(facts: LetterFacts): string[] {
+  return scopeInForce(facts.file)
+    .filter(isSeenDone)
+    .map((item) => facts.words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
+}
+
+/** Work for the whole job counts where its kind is said. */
+function isSeenDone({ kind, place }: ScopeItem): boolean {
+  if (kind === "permit-fee" || kind === "test") return false;
+  return place !== "general" || (kind !== "unknown" && kind !== "other");
+}
+
+/** What a piece of work is called, in the reader's language. */
+export function workTitle({ title, kind }: ScopeItem, { words }: LetterFacts): string {
+  return words.workTitle(title, kind);
+}
+
+/** The work with its amounts and their total: cost of the job, nobody's share. */
+export function workTable(facts: LetterFacts): LetterBlock[] {
+  const { file, words } = facts;
+  const items = scopeInForce(file);
+  const rows = items.map((item) => [
+    workTitle(item, facts),
+    whereIs(item, facts),
+    priceOf(item, facts),
+    formatCents(itemAmount(item)),
+  ]);
+  if (rows.length === 0) return [];
+  const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
+  return table(words.split.workHead, [...rows, [words.split.total, "", "", formatCents(total)]], {
+    numeric: [3],
+    totals: 1,
+  });
+}
+
+/** `12.5 ft × $100.00 + 10% markup`: how an item's amount comes about. */
+function priceOf({ quantity, unit, rate, markup, tax }: ScopeItem, { words }: LetterFacts): string {
+  const many = quantity % 100 === 0 ? String(quantity / 100) : plainFeet(quantity);
+  const percent = (points: number) => `${points / 100}%`;
+  const base = `${many} ${words.split.unit(unit, quantity !== 100)} × ${formatCents(rate)}`;
+  const marked = markup === 0 ? "" : words.split.markup(percent(markup));
+  return `${base}${marked}${tax === 0 ? "" : words.split.tax(percent(tax))}`;
+}
+
+/** A run of neighbouring reaches for which the same one answers under the same citation. */
+export interface HeldStretch {
+  readonly from: Cft;
+  readonly to: Cft;
+  readonly holder: Holder;
+  readonly citation: string;
+}
+
+export function heldStretches(reaches: readonly ReachFinding[]): HeldStretch[] {
+  const held = reaches.map(({ from, to, holder, citation }) => ({ from, to, holder, citation }));
+  return mergeStretches(
+    held,
+    (one, next) => one.holder === next.holder && one.citation === next.citation,
+  );
+}
+
+/** Day on which work is to begin, as far as tickets and events say. */
+export function workBegins({ file }: LetterFacts): string | null {
+  const event = file.events.filter((each) => each.event === "work-begins").at(-1);
+  const ticket = file.locateTickets.filter((each) => each.workBeginsOn !== null).at(-1);
+  return event?.on ?? ticket?.workBeginsOn ?? null;
+}

@@ -1,0 +1,161 @@
+import type { Office } from "../facts/line-file.ts";
+import type { Address, Role } from "../facts/party.ts";
+import { consentsAsked } from "../notices/asked.ts";
+import { windowLines } from "../party/address.ts";
+import { formatPhone } from "../party/phone.ts";
+import { dayAt } from "../time/days.ts";
+import { BODIES, CHOICES } from "./bodies.ts";
+import { isWaterOnly } from "./body-visit.ts";
+import { isAuthority } from "./body-work.ts";
+import { cautionBlocks } from "./cautions.ts";
+import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
+import type { Letter, LetterBlock } from "./letter.ts";
+
+/**
+ * One letter as data: only its reader's own share, nobody blamed, the standing cautions always
+ * there, in the notice's language. PDF, web page and mail text are all made from it.
+ * Throws where the notice names a party that the file has not.
+ */
+export function composeLetter(input: LetterInput): Letter {
+  const facts = letterFacts(input);
+  const { notice, words, report, office } = facts;
+  const reference = referenceOf(facts);
+  const day = notice.sentAt === null ? report.today : dayAt(notice.sentAt, office.zone);
+  return {
+    kind: notice.kind,
+    asks: notice.kind === "test-visit" && isWaterOnly(facts) ? [] : consentsAsked(notice.kind),
+    language: notice.language,
+    title: titleOf(facts),
+    day,
+    date: words.day(day),
+    from: senderLines(office),
+    to: windowLines(addressee(facts), mailingAddress(facts)),
+    reference,
+    subject: words.subject(titleOf(facts), facts.place),
+    answerBy: answerBy(facts),
+    greeting: words.frame.greeting(facts.party.name, facts.party.kind === "person"),
+    blocks: blocksOf(facts),
+    closing: words.frame.closing,
+    footer: footerOf(facts, reference),
+    stations: report.tieIns.flatMap(({ station }) => (station === null ? [] : [station])),
+  };
+}
+
+/** A report of a spill to an authority asks nobody to keep away; where nobody comes in is no visit. */
+function titleOf(facts: LetterFacts): string {
+  const { notice, words } = facts;
+  if (notice.kind === "spill" && isAuthority(facts)) return words.spill.reportTitle;
+  if (notice.kind === "test-visit" && isWaterOnly(facts)) return words.visit.titleWater;
+  return words.title[notice.kind];
+}
+
+function blocksOf(facts: LetterFacts): LetterBlock[] {
+  const { notice, words, office } = facts;
+  const by = notice.createdBy === "" ? office.name : notice.createdBy;
+  const body = BODIES[notice.kind](facts);
+  const cut = body.length - trailingDrawings(body);
+  return [
+    ...ownParagraphs(notice.ownWords),
+    ...body.slice(0, cut),
+    ...cautionBlocks(facts),
+    ...body.slice(cut),
+    {
+      kind: "signature",
+      lines: [words.frame.forOffice(by, office.name), ...contactLines(facts)],
+    },
+    ...slipOf(facts),
+  ];
+}
+
+/**
+ * How many drawings and pictures a letter ends with. They come after the cautions: a drawing needs
+ * room, and words fill the page that it leaves.
+ */
+function trailingDrawings(body: readonly LetterBlock[]): number {
+  const last = body.findLastIndex(({ kind }) => kind !== "strip" && kind !== "pictures");
+  return body.length - 1 - last;
+}
+
+/** The office's own words, each blank line a new paragraph. They stand first and replace nothing. */
+function ownParagraphs(text: string): LetterBlock[] {
+  return text
+    .split(/\n\s*\n/)
+    .map((part) => part.trim())
+    .filter((part) => part !== "")
+    .map((part) => ({ kind: "paragraph", text: part }));
+}
+
+function contactLines({ office, words }: LetterFacts): string[] {
+  return [
+    office.phone === "" ? "" : `${words.frame.telephone} ${formatPhone(office.phone)}`,
+    office.email === "" ? "" : `${words.frame.email} ${office.email}`,
+  ].filter((line) => line !== "");
+}
+
+/** Only a letter that has an answer slip asks for an answer by a day. */
+function answerBy(facts: LetterFacts): string {
+  const { notice, words } = facts;
+  if (notice.replyBy === null || CHOICES[notice.kind](facts).length === 0) return "";
+  return words.weekday(notice.replyBy);
+}
+
+function slipOf(facts: LetterFacts): LetterBlock[] {
+  const choices = CHOICES[facts.notice.kind](facts);
+  if (choices.length === 0) return [];
+  return [{ kind: "answer-slip", choices, returnBy: answerBy(facts) }];
+}
+
+function senderLines({ name, address, phone, email }: Office): string[] {
+  return [
+    name,
+    placeOf(address),
+    [address.city, `${address.state} ${address.zip}`.trim()]
+      .filter((part) => part !== "")
+      .join(", "),
+    formatPhone(phone),
+    email,
+  ].filter((line) => line !== "");
+}
+
+function footerOf({ office, words }: LetterFacts, reference: string): string {
+  const licence = office.licence === "" ? "" : words.frame.licence(office.licence);
+  return [office.name, licence, reference].filter((part) => part !== "").join(" · ");
+}
+
+/** `Q7F2-A91C`: short enough to read out on the telephone, from the line's id and the letter's. */
+function referenceOf({ file, notice }: LetterFacts): string {
+  return `${shortCode(file.line.id)}-${shortCode(notice.id)}`;
+}
+
+function shortCode(id: string): string {
+  const plain = id.replace(/[^0-9a-z]/gi, "").toUpperCase();
+  return plain.slice(-5) || "0";
+}
+
+/** For a trust or firm the capacity of who signs stays out of the window: the name is the title's. */
+function addressee({ party }: LetterFacts): string {
+  return party.name;
+}
+
+/** The mailing address; without one the property, with the unit that the party lives or works in. */
+function mailingAddress({ file, party, property }: LetterFacts): Address {
+  if (party.mailing !== null) return party.mailing;
+  const role = file.roles.find(
+    (each) => each.partyId === party.id && each.propertyId === property?.id,
+  );
+  if (property === null) return homeOf(file.properties, file.roles, party.id);
+  const unit = file.units.find((each) => each.id === role?.unitId)?.name ?? "";
+  const { address } = property;
+  return address.unit === "" && unit !== "" ? { ...address, unit } : address;
+}
+
+const NOWHERE: Address = { street: "", unit: "", city: "", state: "", zip: "" };
+
+function homeOf(
+  properties: LetterFacts["file"]["properties"],
+  roles: readonly Role[],
+  partyId: string,
+): Address {
+  const role = roles.find((each) => each.partyId === partyId);
+  return properties.find((each) => each.id === role?.propertyId)?.address ?? NOWHERE;
+}

@@ -1,0 +1,220 @@
+import { earliestStart } from "../clocks/earliest-start.ts";
+import { enteredEnd } from "../clocks/work-end.ts";
+import { areaLacks } from "../facts/dig-area.ts";
+import type { DeliveryMethod, LetterKind } from "../facts/notice.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { permitStateOf } from "../permit/steps.ts";
+import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
+import { formatDate } from "../time/format-day.ts";
+import { digAreasOf, insuranceFor } from "./body-consent.ts";
+import { demanded } from "./body-money.ts";
+import { visitDaysOf } from "./body-visit.ts";
+import { isAuthority, spillSteps, workStanding } from "./body-work.ts";
+import { workBegins } from "./common.ts";
+import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
+import { eventOf, hoursWords } from "./hours.ts";
+
+type Check = (facts: LetterFacts) => string | null;
+
+/** A finding informs: a day to answer by is the office's choice there. */
+const TO_ANSWER: readonly LetterKind[] = [
+  "tie-in-inquiry",
+  "proposed-split",
+  "entry-consent",
+  "joint-agreement",
+  "share-demand",
+];
+
+/** Carried by the post. */
+const POSTED: readonly DeliveryMethod[] = ["first-class", "certified"];
+
+const CHECKS: readonly Check[] = [
+  hasReplyBy,
+  hasVisitDay,
+  hasPauseHours,
+  hasWorkDay,
+  mayBegin,
+  hasDigArea,
+  isInsured,
+  hasSpill,
+  hasPayTerms,
+  isClosed,
+  isBuilt,
+  isSettled,
+  hasShare,
+  isOpen,
+  isFresh,
+  isDemandable,
+  hasTieIn,
+];
+
+/**
+ * What a letter still lacks before it should go out, each in a sentence that says what to enter. A
+ * street address is asked for where the post carries it.
+ * The letter composes all the same, with “not yet set” in its place.
+ */
+export function letterGaps(
+  input: LetterInput,
+  { method = "first-class" }: { readonly method?: DeliveryMethod } = {},
+): string[] {
+  const facts = letterFacts(input);
+  const checks = POSTED.includes(method) ? [...CHECKS, hasAddress] : CHECKS;
+  return checks.flatMap((check) => {
+    const gap = check(facts);
+    return gap === null ? [] : [gap];
+  });
+}
+
+function hasReplyBy({ notice }: LetterFacts): string | null {
+  const asks = TO_ANSWER.includes(notice.kind) && notice.replyBy === null;
+  return asks ? "No day is set by which an answer is asked for." : null;
+}
+
+function hasAddress({ party, property }: LetterFacts): string | null {
+  const address = party.mailing ?? property?.address;
+  if (address && address.street !== "" && address.zip !== "") return null;
+  return `The address of ${party.name} has no street or no ZIP code.`;
+}
+
+function hasVisitDay(facts: LetterFacts): string | null {
+  const { notice, place } = facts;
+  if (notice.kind !== "test-visit" || visitDaysOf(facts).length > 0) return null;
+  const entry = eventOf(facts, "tenant-entry");
+  if (facts.file.testDays.length === 0 && entry !== null)
+    return hoursWords(entry, facts.words) === ""
+      ? "The hours of the visit are not set: enter when it begins and ends with the event, or plan a test day."
+      : null;
+  return `No test day to come has a stop at ${place} or asks it to keep water off: plan the day first.`;
+}
+
+function hasPauseHours(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "drain-pause") return null;
+  const event = eventOf(facts, "drains-paused");
+  if (event === null)
+    return "The day of the pause is not set: enter the event “drains are paused”.";
+  return hoursWords(event, facts.words) === ""
+    ? "The hours of the pause are not set: enter when it begins and ends with the event."
+    : null;
+}
+
+function hasWorkDay(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "work-start") return null;
+  if (workBegins(facts) === null)
+    return "The first day of work is not set: enter it with the locate ticket, or as an event.";
+  if (enteredEnd(facts.file) === null)
+    return "How long the work takes is not set: enter the event “work begins” with its last day and hours.";
+  return hoursWords(eventOf(facts, "work-begins"), facts.words) === ""
+    ? "The hours of work are not set: enter when it begins and ends with the event."
+    : null;
+}
+
+/** Nobody is told of a start that the permits, the locate or a consent does not allow. */
+function mayBegin(facts: LetterFacts): string | null {
+  const { file, report, notice } = facts;
+  const begins = workBegins(facts);
+  if (notice.kind !== "work-start" || begins === null) return null;
+  const { bars, day, latest, sentence } = earliestStart(file, report.today, report);
+  if (bars.length === 0 && day === null) return sentence;
+  const late =
+    latest !== null && begins > latest ? [`The start must be by ${formatDate(latest)}.`] : [];
+  const against = bars.flatMap(({ until, because }) => {
+    if (until === null) return [`: ${because}.`];
+    return until > begins ? [`, but not before ${formatDate(until)}, because ${because}.`] : [];
+  });
+  const gaps = against.map((why) => `Work cannot begin on ${formatDate(begins)}${why}`);
+  return gaps.length + late.length === 0 ? null : [...gaps, ...late].join(" ");
+}
+
+function isInsured(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "entry-consent") return null;
+  const paper = insuranceFor(facts);
+  const fine = paper.state === "in-force" || paper.state === "end-of-work-unknown";
+  return fine ? null : paper.sentence;
+}
+
+function hasDigArea(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "entry-consent") return null;
+  const areas = digAreasOf(facts);
+  if (areas.length === 0)
+    return `The area to enter or dig at ${facts.place} is not entered: where, how large, which days, who puts the surface back.`;
+  const lacks = [...new Set(areas.flatMap(areaLacks))];
+  return lacks.length === 0
+    ? null
+    : `Of the area at ${facts.place} is not entered: ${lacks.join(", ")}.`;
+}
+
+function hasSpill(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "spill") return null;
+  const steps = spillSteps(facts);
+  const known = steps.find(({ kind }) => kind === "known");
+  if (known === undefined || known.place === "")
+    return "When and where the spill was first noticed is not entered.";
+  if (!isAuthority(facts)) return null;
+  const lacks = [
+    ...(known.at === "" ? ["the hour at which it was noticed"] : []),
+    ...(known.gallons === null ? ["the estimated volume"] : []),
+    ...(known.reached === "" ? ["what it reached"] : []),
+    ...(steps.some(({ kind }) => kind === "flow-stopped") ? [] : ["whether the flow was stopped"]),
+  ];
+  return lacks.length === 0 ? null : `For the report, ${lacks.join(", ")} is not entered.`;
+}
+
+function hasPayTerms({ notice, office }: LetterFacts): string | null {
+  if (
+    notice.kind === "proposed-split" &&
+    (office.payDays === null || office.depositPercent === null)
+  )
+    return "How and when a share is paid is not entered: days to pay and deposit, under Office.";
+  if (notice.kind === "share-demand" && (office.payee === "" || office.payMethods.length === 0))
+    return "To whom and how to pay is not entered: payee and ways to pay, under Office.";
+  return null;
+}
+
+function isClosed(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || workStanding(facts) === "final") return null;
+  const open = facts.file.permits.filter((permit) => permitStateOf(facts.file, permit) !== "final");
+  if (open.length === 0) return "No permit is final: nothing on file shows that the work is done.";
+  const names = open.map(({ number }) => (number === "" ? "without a number" : number));
+  return `Permit ${names.join(", ")} is not final.`;
+}
+
+function isBuilt(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || facts.file.built.length > 0) return null;
+  return "What was built is not on file: record it with the permit first.";
+}
+
+function isSettled(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "close-out" || facts.share === null) return null;
+  const open = demanded(facts);
+  return open > 0 ? `Of the share of ${facts.place}, ${formatCents(open)} is still open.` : null;
+}
+
+function hasShare({ notice, split, share, place }: LetterFacts): string | null {
+  if (notice.kind !== "proposed-split" && notice.kind !== "share-demand") return null;
+  if (split === null) return "No split has been chosen yet.";
+  return share === null ? `The split has no share for ${place}.` : null;
+}
+
+function isOpen(facts: LetterFacts): string | null {
+  const { notice, share, place } = facts;
+  if (notice.kind !== "share-demand" || share === null || demanded(facts) > 0) return null;
+  return `Nothing is open for ${place}: it is paid, by the money book.`;
+}
+
+function isFresh({ notice, split, outcome }: LetterFacts): string | null {
+  if (notice.kind !== "proposed-split" || split === null || outcome !== null) return null;
+  return "The split is stale: facts have changed since it was chosen. Choose it again first.";
+}
+
+function isDemandable({ notice, own, report, place }: LetterFacts): string | null {
+  if (notice.kind !== "share-demand") return null;
+  return own.some((finding) => mayBeDemanded(finding, report))
+    ? null
+    : `Nothing on file shows well enough that ${place} is on the line; a demand needs level 5 or the owner’s word.`;
+}
+
+function hasTieIn({ notice, asked }: LetterFacts): string | null {
+  return notice.kind === "tie-in-inquiry" && asked === null
+    ? "The letter does not say which tie-in it asks about."
+    : null;
+}

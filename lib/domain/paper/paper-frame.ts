@@ -1,0 +1,105 @@
+import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { LineFile, Office } from "../facts/line-file.ts";
+import type { Address, Party, Property } from "../facts/party.ts";
+import { accountEntries } from "../ledger/accounts.ts";
+import type { Account } from "../ledger/balance.ts";
+import { billedTo } from "../ledger/billed-to.ts";
+import { LEDGER_WORDS, type LedgerWords } from "../ledger/words.ts";
+import type { Cents } from "../money/cents.ts";
+import { formatCents } from "../money/format-cents.ts";
+import { addressLines, windowLines } from "../party/address.ts";
+import { formatPhone } from "../party/phone.ts";
+import type { Language } from "../say/language.ts";
+import type { Day } from "../time/day.ts";
+import { LETTER_WORDS, placeOf } from "./facts.ts";
+import type { LetterBlock } from "./letter.ts";
+import type { LetterWords } from "./words-en.ts";
+
+/** An invoice or a statement as data: web page and PDF are made from it. Its reader's money alone. */
+export interface AccountPaper {
+  readonly language: Language;
+  readonly title: string;
+  readonly day: Day;
+  readonly from: readonly string[];
+  /** At most five lines, in the envelope's window. */
+  readonly to: readonly string[];
+  /** What stands beside the address: label and value. */
+  readonly aside: readonly (readonly [string, string])[];
+  readonly subject: string;
+  readonly reference: string;
+  readonly blocks: readonly LetterBlock[];
+  readonly footer: string;
+}
+
+/** What invoices and statements are made from. */
+export interface PaperInput {
+  readonly file: LineFile;
+  readonly office: Office;
+  readonly today: Day;
+}
+
+/** One account with its party, its place and its reader’s words. */
+export interface PaperFacts extends PaperInput {
+  readonly party: Party;
+  readonly property: Property;
+  readonly place: string;
+  readonly words: LedgerWords;
+  readonly frame: LetterWords;
+  readonly entries: readonly LedgerEntry[];
+}
+
+/** Gathers what a paper needs. Throws where the account names nobody in the file. */
+export function factsFor(input: PaperInput, { partyId, propertyId }: Account): PaperFacts {
+  const party = input.file.parties.find(({ id }) => id === partyId);
+  const property = input.file.properties.find(({ id }) => id === propertyId);
+  if (party === undefined || property === undefined)
+    throw new Error(`Account of ${partyId} at ${propertyId} names nobody in the file`);
+  return {
+    ...input,
+    party,
+    property,
+    place: placeOf(property.address),
+    words: LEDGER_WORDS[party.language],
+    frame: LETTER_WORDS[party.language],
+    entries: accountEntries(input.file, { partyId, propertyId }),
+  };
+}
+
+/** What every paper bears: sender, addressees, reference, licence. */
+export function framed(facts: PaperFacts, reference: string) {
+  const { file, office, party, property, today, frame } = facts;
+  const names = billedTo(file, { partyId: party.id, propertyId: property.id });
+  const licence = office.licence === "" ? "" : frame.frame.licence(office.licence);
+  return {
+    language: party.language,
+    day: today,
+    from: [
+      office.name,
+      ...addressLines(office.address),
+      formatPhone(office.phone),
+      office.email,
+    ].filter((line) => line !== ""),
+    to: windowLines(names.join(" & "), mailingOf(party, property)),
+    reference,
+    footer: [office.name, licence, reference].filter((part) => part !== "").join(" · "),
+  };
+}
+
+function mailingOf(party: Party, property: Property): Address {
+  return party.mailing ?? property.address;
+}
+
+/** Short enough for a check: the line's code, and the number of the account's first entry. */
+export function referenceOf({ file, entries }: PaperFacts): string {
+  const line =
+    file.line.id
+      .replace(/[^0-9a-z]/gi, "")
+      .toUpperCase()
+      .slice(-5) || "0";
+  return `${line}-A${entries[0]?.number ?? 0}`;
+}
+
+/** The one amount that a paper is about. */
+export function amount(words: string, cents: Cents): LetterBlock {
+  return { kind: "amount", words, amount: formatCents(cents) };
+}

@@ -1,0 +1,47 @@
+import { CHAIN_START } from "../consent/chain.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Nonsense } from "../facts/nonsense.ts";
+import type { ListName } from "../facts/references.ts";
+
+/** Lists of which no two rows have the same of these fields, and what a second one is told. */
+const ONCE: readonly (readonly [list: ListName, fields: readonly string[], message: string])[] = [
+  ["videos", ["runId"], "This run has a video already; a run has one"],
+  [
+    "pairings",
+    ["entryId", "tieInId"],
+    "This entry and this tie-in were decided on already; write the decision that holds, once",
+  ],
+  ["reconnections", ["tieInId"], "This tie-in is in the tally already; measure it there"],
+  ["waivers", ["holdKey"], "This hold was waived already; write the waiver that holds, once"],
+  ["splits", ["number"], "Another split has this number already; number them one after the other"],
+  ["requirementMarks", ["requirementId"], "This requirement was marked already; mark it once"],
+  ["signatures", ["consentId"], "This consent was signed already; a signature is given once"],
+  ["ledger", ["reversesId"], "This entry was taken back already; it is taken back once"],
+];
+
+/** Rows that say a second time what can be said once. */
+export function saidTwice(file: LineFile): Nonsense[] {
+  return ONCE.flatMap(([list, fields, message]) => {
+    const seen = new Set<string>();
+    return (file[list] as unknown as readonly Readonly<Record<string, unknown>>[]).flatMap(
+      (one, row) => {
+        const values = fields.map((field) => one[field]);
+        if (values.includes(null)) return [];
+        const key = JSON.stringify(values);
+        if (seen.has(key)) return [{ list, row, path: fields.at(-1) ?? "", message }];
+        seen.add(key);
+        return [];
+      },
+    );
+  });
+}
+
+/** Signatures that do not follow the one before them: each carries the hash of that one. */
+export function brokenChain({ signatures }: LineFile): Nonsense[] {
+  return signatures.flatMap(({ previousHash }, row) => {
+    if (previousHash === (signatures[row - 1]?.hash ?? CHAIN_START)) return [];
+    const message =
+      "It does not follow the signature before it: write the hash of that one, or 64 zeros for the first";
+    return [{ list: "signatures" as const, row, path: "previousHash", message }];
+  });
+}

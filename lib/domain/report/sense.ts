@@ -1,0 +1,157 @@
+import type { LineFacts, TieIn } from "../facts/line.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import { tooManyRows } from "../facts/most-rows.ts";
+import type { Nonsense } from "../facts/nonsense.ts";
+import { danglingReferences, type ListName, ROW_WORDS } from "../facts/references.ts";
+import { ledgerProblems } from "../ledger/problems.ts";
+import { formatFeet } from "../length/station.ts";
+import { type TreeProblem, treeProblems } from "../line/tree.ts";
+import { itemAmount } from "../sharing/item-amount.ts";
+import { brokenChain, saidTwice } from "./one-of-each.ts";
+
+export type { Nonsense } from "../facts/nonsense.ts";
+
+/**
+ * Everything in a file's rows that can't be so: ids twice, names of rows that are not there, ends
+ * before beginnings, places that were left out, tie-ins that hang on one another in a ring, a money
+ * book that does not balance. What merely contradicts (two runs that disagree) is the report's
+ * business.
+ */
+export function nonsenseIn(file: LineFile): Nonsense[] {
+  return [
+    ...tooManyRows(file),
+    ...twiceIn(file),
+    ...saidTwice(file),
+    ...brokenChain(file),
+    ...danglingReferences(file).map((each) => ({
+      list: each.from,
+      row: each.row,
+      path: each.path,
+      message: `There is no ${ROW_WORDS[each.to]} with the id "${each.id}" in the file; choose one that is there`,
+    })),
+    ...stretchesIn(file),
+    ...scopeIn(file),
+    ...tiesIn(file),
+    ...unitsIn(file),
+    ...treeIn(file.tieIns, file.line),
+    ...ledgerProblems(file.ledger).map((problem) => ({ list: "ledger" as const, ...problem })),
+  ];
+}
+
+function twiceIn(file: LineFile): Nonsense[] {
+  return (Object.keys(ROW_WORDS) as ListName[]).flatMap((list) => {
+    const seen = new Set<string>();
+    return (file[list] as readonly { readonly id: string }[]).flatMap((one, row) => {
+      if (!seen.has(one.id)) {
+        seen.add(one.id);
+        return [];
+      }
+      const message = `Another ${ROW_WORDS[list]} has the id "${one.id}" already; give this one its own`;
+      return [{ list, row, path: "id", message }];
+    });
+  });
+}
+
+/** Lists of stretches, with the fields where each begins and ends. */
+const STRETCHES = [
+  ["crossings", "from", "to"],
+  ["land", "from", "to"],
+  ["runs", "fromCounter", "toCounter"],
+  ["gaps", "fromCounter", "toCounter"],
+  ["observations", "counter", "toCounter"],
+  ["agreements", "fromStation", "toStation"],
+  ["scope", "from", "to"],
+] as const;
+
+function stretchesIn(file: LineFile): Nonsense[] {
+  return STRETCHES.flatMap(([list, begins, ends]) =>
+    (file[list] as readonly object[]).flatMap((one, row) => {
+      const stretch = one as Readonly<Record<string, unknown>>;
+      const from = stretch[begins];
+      const to = stretch[ends];
+      if (typeof from !== "number" || typeof to !== "number" || from <= to) return [];
+      const message = `Ends at ${formatFeet(to)}, before it begins at ${formatFeet(from)}; write the smaller reading first`;
+      return [{ list, row, path: ends, message }];
+    }),
+  );
+}
+
+/** Nothing that is done to a private line costs as much, in cents. */
+const DEAREST_ITEM = 10_000_000_000;
+
+function scopeIn(file: LineFile): Nonsense[] {
+  return file.scope.flatMap((item, row) => {
+    const missing = (path: string, message: string) => ({
+      list: "scope" as const,
+      row,
+      path,
+      message,
+    });
+    if (itemAmount(item) > DEAREST_ITEM)
+      return [missing("rate", "It costs more than $100,000,000.00; correct quantity and rate")];
+    if (item.place === "branch" && item.tieInId === null)
+      return [missing("tieInId", "Choose the tie-in whose branch this is")];
+    if (item.place !== "point" && item.place !== "stretch") return [];
+    const found = item.from === null ? [missing("from", "Write the station where it begins")] : [];
+    if (item.place === "stretch" && item.to === null)
+      found.push(missing("to", "Write the station where it ends"));
+    return found;
+  });
+}
+
+/** A tie holds one thing: a tie-in, a point, or a station. */
+function tiesIn(file: LineFile): Nonsense[] {
+  return file.ties.flatMap(({ tieInId, pointId, station }, row) => {
+    const named = [tieInId, pointId, station].filter((each) => each !== null).length;
+    if (named === 1) return [];
+    const message =
+      named === 0
+        ? "Say what is tied: a tie-in, a point, or a station"
+        : "Say one of them only: a tie-in, a point, or a station";
+    return [{ list: "ties" as const, row, path: "tieInId", message }];
+  });
+}
+
+/** A unit that is named together with a property has to be that property's. */
+function unitsIn(file: LineFile): Nonsense[] {
+  const home = new Map(file.units.map((unit) => [unit.id, unit.propertyId]));
+  return (["roles", "tests", "fixtures"] as const).flatMap((list) =>
+    (file[list] as readonly { unitId: string | null; propertyId: string | null }[]).flatMap(
+      ({ unitId, propertyId }, row) => {
+        const at = unitId === null ? undefined : home.get(unitId);
+        if (at === undefined || propertyId === null || at === propertyId) return [];
+        const message = "This unit is at another property; choose a unit of this one";
+        return [{ list, row, path: "unitId", message }];
+      },
+    ),
+  );
+}
+
+function treeIn(tieIns: readonly TieIn[], line: LineFacts): Nonsense[] {
+  return treeProblems(tieIns, { upperEnd: line.upperEnd })
+    .filter(({ reason }) => reason !== "duplicate-id" && reason !== "missing-parent")
+    .map((problem) => ({
+      list: "tieIns" as const,
+      row: problem.row,
+      path: problem.field,
+      message: TREE_WORDS[problem.reason](problem),
+    }));
+}
+
+const TREE_WORDS: Record<TreeProblem["reason"], (problem: TreeProblem) => string> = {
+  "blank-id": () => "Give it an id: any short text",
+  "duplicate-id": ({ id }) => `Another tie-in has the id "${id}" already`,
+  "missing-parent": () => "The tie-in that it joins is not in the file",
+  cycle: () =>
+    "It joins a tie-in that, followed downstream, joins this one again; choose what it really joins, or the trunk",
+  "not-a-length": () => "Write a station in feet from the main connection",
+  "below-main": () => "Lies below the main connection; stations begin there with 0 ft",
+  "below-parent": ({ limit }) =>
+    `Lies below the tie-in that it joins${at(limit)}; correct one of the two`,
+  "beyond-upper-end": ({ limit }) =>
+    `Lies beyond the upper end of the line${at(limit)}; correct one of the two`,
+};
+
+function at(limit: number | null): string {
+  return limit === null ? "" : ` at ${formatFeet(limit)}`;
+}

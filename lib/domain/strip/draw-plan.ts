@@ -1,0 +1,580 @@
+import type { LineFile } from "../facts/line-file.ts";
+import type { PlanShape, ShapeKind, Spot } from "../facts/plan.ts";
+import type { Report, TieInFinding } from "../findings/report.ts";
+import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
+import { formatBearing, sideBearing } from "../plan/compass.ts";
+import {
+  bearingAt,
+  type Course,
+  type CourseFile,
+  courseOf,
+  offset,
+  pathBetween,
+  spotAt,
+} from "../plan/course.ts";
+import { cornersOf } from "../plan/outline.ts";
+import { pointName, spotOf } from "../plan/ties.ts";
+import { sayCount } from "../say/count.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
+import { isOwnerOpen } from "../tiein/open-question.ts";
+import { type Label, placeLabels } from "./plan-labels.ts";
+import type { Point, Shape, Tone } from "./strip-shape.ts";
+
+/** What has to stand under every plan view. */
+export const PLAN_NOTE =
+  "Not a survey: drawn from a bearing, footage, tapes and traced shapes. Branches are drawn by the side on which they join; their course is not known.";
+
+/** The plan view, laid out in points of 1/72 in: the same on the screen and on paper. */
+export interface PlanView {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+  /** Feet to an inch at full size. */
+  readonly feetPerInch: number;
+  /** The whole drawing in one sentence. */
+  readonly sentence: string;
+}
+
+/** The scales that an engineer's ruler has, then larger ones. */
+const SCALES = [10, 20, 30, 40, 50, 60, 100, 200, 400, 1_000, 4_000];
+/** Room for words and the north arrow around what is drawn. */
+const MARGIN = 48;
+/** How far a branch is drawn: its way is known, its course is not. */
+const STUB: Cft = 800;
+
+const LABEL = 8;
+const NAME = 7.5;
+
+type PlanFile = Pick<
+  LineFile,
+  | "line"
+  | "bends"
+  | "points"
+  | "fixedPoints"
+  | "ties"
+  | "planShapes"
+  | "scope"
+  | "options"
+  | "changeOrders"
+>;
+type PlanFacts = Pick<Report, "tieIns" | "ties" | "extent">;
+
+/** A drawing's way from the ground to the sheet. */
+interface Sheet {
+  readonly course: Course;
+  readonly to: (spot: Spot) => Point;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Drawn {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+}
+
+/**
+ * Streets, lot lines and buildings, the line by its bearing and bends, its tie-ins, points, ties and the
+ * work in force, north up, to the largest usual scale at which all of it fits the frame. Null while no
+ * bearing is entered: then nobody knows how the line lies.
+ */
+export function drawPlan(
+  file: PlanFile,
+  facts: PlanFacts,
+  frame: { readonly width: number; readonly height: number },
+): PlanView | null {
+  const course = courseOf(file);
+  if (course === null) return null;
+  const spots = everySpot(file, facts, course);
+  const [west, east] = ends(spots.map((spot) => spot.east));
+  const [south, north] = ends(spots.map((spot) => spot.north));
+  const room = { width: frame.width - 2 * MARGIN, height: frame.height - 2 * MARGIN };
+  const fits = (feet: number) =>
+    toPoints(east - west, feet) <= room.width && toPoints(north - south, feet) <= room.height;
+  const feetPerInch = SCALES.find(fits) ?? SCALES.at(-1) ?? 1_000;
+  const height = Math.min(frame.height, toPoints(north - south, feetPerInch) + 2 * MARGIN);
+  const left = (frame.width - toPoints(east - west, feetPerInch)) / 2;
+  const sheet: Sheet = {
+    course,
+    width: frame.width,
+    height,
+    to: (spot) => [
+      left + toPoints(spot.east - west, feetPerInch),
+      MARGIN + toPoints(north - spot.north, feetPerInch),
+    ],
+  };
+  const parts = [
+    groundPart(file, sheet),
+    workPart(file, facts, sheet),
+    tiePart(file, facts, sheet),
+    trunkPart(file, facts, sheet),
+    pointPart(file, sheet),
+    tieInPart(facts, sheet),
+  ];
+  // What matters most chooses its place first.
+  const labels = parts.toReversed().flatMap((part) => part.labels);
+  const arrow = northArrow(frame.width);
+  const scale = scaleBar({ height, feetPerInch });
+  const taken = [
+    { left: frame.width - 40, right: frame.width, top: 0, bottom: 46 },
+    { left: 0, right: 170, top: height - 24, bottom: height },
+    ...trunkBoxes(facts, sheet),
+    ...stubBoxes(facts, sheet),
+  ];
+  return {
+    width: frame.width,
+    height,
+    shapes: [
+      ...parts.flatMap((part) => part.shapes),
+      ...placeLabels(labels, { width: frame.width, height }, taken),
+      ...arrow,
+      ...scale,
+    ],
+    feetPerInch,
+    sentence: sentenceOf(file, facts),
+  };
+}
+
+function toPoints(length: number, feetPerInch: number): number {
+  return ((length / 100) * 72) / feetPerInch;
+}
+
+function ends(values: readonly number[]): [number, number] {
+  return [Math.min(...values), Math.max(...values)];
+}
+
+function everySpot(file: PlanFile, { tieIns, ties, extent }: PlanFacts, course: Course): Spot[] {
+  return [
+    ...pathBetween(course, 0, Math.max(extent, 1_000)),
+    ...file.planShapes.flatMap(({ outline }) => cornersOf(outline)),
+    ...file.fixedPoints.flatMap((point) => spotOf(point) ?? []),
+    ...ties.flatMap(({ spot }) => spot ?? []),
+    ...tieIns.flatMap((finding) => stubOf(course, finding)),
+  ];
+}
+
+/** A branch's joint and where its stub ends; only the joint where its side is not known. */
+function stubOf(course: Course, { station, side, tieIn }: TieInFinding): Spot[] {
+  if (station === null || tieIn.parentId !== null) return [];
+  const joint = spotAt(course, station);
+  const facing = sideBearing(bearingAt(course, station), side);
+  return facing === null ? [joint] : [joint, offset(joint, facing, STUB)];
+}
+
+const GROUND: Record<
+  ShapeKind,
+  { readonly tone: Tone; readonly width: number; readonly dash: boolean }
+> = {
+  building: { tone: "soft", width: 1, dash: false },
+  "lot-line": { tone: "faint", width: 0.9, dash: true },
+  "street-edge": { tone: "soft", width: 0.7, dash: false },
+  easement: { tone: "soft", width: 0.6, dash: true },
+  other: { tone: "faint", width: 0.7, dash: false },
+};
+
+function groundPart({ planShapes }: PlanFile, { to }: Sheet): Drawn {
+  const drawn = planShapes.map((shape) => ({ shape, points: cornersOf(shape.outline).map(to) }));
+  return {
+    shapes: drawn.map(({ shape, points }) => groundShape(shape, points)),
+    labels: drawn.flatMap(({ shape, points }) => groundLabel(shape, points)),
+  };
+}
+
+function groundShape({ kind }: PlanShape, points: readonly Point[]): Shape {
+  const { tone, width, dash } = GROUND[kind];
+  return kind === "building" && points.length > 2
+    ? { kind: "area", points, fill: "paper", tone, width }
+    : { kind: "line", points, width, tone, dash };
+}
+
+function groundLabel({ kind, name }: PlanShape, points: readonly Point[]): Label[] {
+  const [first, second] = points;
+  if (name.trim() === "" || first === undefined || second === undefined) return [];
+  const common = { text: name.trim(), size: NAME, tone: "soft" as const };
+  if (kind === "building") {
+    const middle = middleOf(points);
+    const or = points.map((corner) => between(middle, corner, 0.4));
+    return [{ ...common, at: middle, or, toward: null }];
+  }
+  return [{ ...common, at: middleOf([first, second]), toward: [0, -1] }];
+}
+
+function middleOf(points: readonly Point[]): Point {
+  const [left, right] = ends(points.map(([x]) => x));
+  const [top, bottom] = ends(points.map(([, y]) => y));
+  return [(left + right) / 2, (top + bottom) / 2];
+}
+
+function between(from: Point, to: Point, part: number): Point {
+  return [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part];
+}
+
+function trunkPart({ bends, line }: PlanFile, { extent }: PlanFacts, sheet: Sheet): Drawn {
+  const { course, to } = sheet;
+  const end = Math.max(extent, 1_000);
+  const path = pathBetween(course, 0, end).map(to);
+  const main = to({ east: 0, north: 0 });
+  const bearing = course[0]?.bearing ?? 0;
+  const across = [bearing - 90, bearing + 90].map((way) =>
+    to(offset({ east: 0, north: 0 }, way, 600)),
+  );
+  const shown = bends.filter(({ station }) => station > 0 && station < end);
+  return {
+    shapes: [
+      { kind: "line", points: across, width: 4, tone: "soft", dash: false },
+      { kind: "line", points: path, width: 2.2, tone: "ink", dash: false },
+      ...shown.map(({ station }) => dot(to(spotAt(course, station)), 2.2, "ink")),
+    ],
+    labels: [
+      { at: main, text: "public main", size: LABEL, strong: true, toward: awayFrom(path) },
+      ...shown.map(
+        ({ station, degrees, turn }): Label => ({
+          at: to(spotAt(course, station)),
+          text: `bend ${degrees}° ${turn}, ${formatFeet(station)}`,
+          size: NAME,
+          tone: "soft",
+          toward: [0, 1],
+        }),
+      ),
+      {
+        at: middleOf(path.slice(0, 2)),
+        text: `${formatBearing(bearing)}${line.bearingFrom.trim() === "" ? "" : ` (${line.bearingFrom.trim()})`}`,
+        size: NAME,
+        tone: "soft",
+        toward: [0, 1],
+      },
+    ],
+  };
+}
+
+/** Words at the main stand on the far side of the line. */
+function awayFrom([first, second]: readonly Point[]): Point {
+  return first !== undefined && second !== undefined && second[0] > first[0] ? [-1, 0] : [1, 0];
+}
+
+function workPart(file: PlanFile, _facts: PlanFacts, { course, to }: Sheet): Drawn {
+  const work = scopeInForce(file).flatMap(({ title, place, from, to: end }) =>
+    from === null || (place !== "stretch" && place !== "point")
+      ? []
+      : [{ title, from, end: end ?? from }],
+  );
+  return {
+    shapes: work.flatMap(({ from, end }): Shape[] =>
+      from === end
+        ? [ring(to(spotAt(course, from)), 6)]
+        : [
+            {
+              kind: "line",
+              points: pathBetween(course, from, end).map(to),
+              width: 8,
+              tone: "faint",
+              dash: false,
+            },
+          ],
+    ),
+    labels: work.map(
+      ({ title, from, end }): Label => ({
+        at: to(spotAt(course, (from + end) / 2)),
+        text: `${title}, ${from === end ? formatFeet(from) : `${plainFeet(from)} to ${formatFeet(end)}`}`,
+        size: NAME,
+        toward: [0, 1],
+      }),
+    ),
+  };
+}
+
+function pointPart({ points }: PlanFile, { course, to }: Sheet): Drawn {
+  return {
+    shapes: points.map(({ station }) => {
+      const spot = spotAt(course, station);
+      const bearing = bearingAt(course, station);
+      const cut = [bearing - 90, bearing + 90].map((way) => to(offset(spot, way, 200)));
+      return { kind: "line", points: cut, width: 1, tone: "ink", dash: false };
+    }),
+    labels: points.map((point) => ({
+      at: to(spotAt(course, point.station)),
+      text: `${pointName(point.kind)} ${formatFeet(point.station)}`,
+      size: NAME,
+      tone: "soft",
+      toward: [0, 1],
+    })),
+  };
+}
+
+function tieInPart({ tieIns }: PlanFacts, { course, to }: Sheet): Drawn {
+  const placed = tieIns.flatMap((finding) => {
+    const stub = stubOf(course, finding).map(to);
+    const [joint] = stub;
+    return joint === undefined ? [] : [{ finding, stub, joint, end: stub.at(-1) ?? joint }];
+  });
+  return {
+    shapes: placed.flatMap(({ finding, stub, joint }): Shape[] => {
+      const loud = isOwnerOpen(finding);
+      const tone = loud ? "loud" : "ink";
+      return [
+        ...(stub.length < 2
+          ? []
+          : [{ kind: "line" as const, points: stub, width: 1.2, tone, dash: true } as const]),
+        loud ? diamond(joint, 4.5) : dot(joint, 3, "ink"),
+      ];
+    }),
+    labels: placed.map(({ finding, joint, end }): Label => {
+      const loud = isOwnerOpen(finding);
+      const toward: Point = [
+        Math.sign(Math.round(end[0] - joint[0])),
+        Math.sign(Math.round(end[1] - joint[1])),
+      ];
+      return {
+        at: end,
+        text: `${finding.tieIn.label} ${formatFeet(finding.station ?? 0)}${loud ? " undocumented" : ""}`,
+        size: LABEL,
+        strong: true,
+        tone: loud ? "loud" : "ink",
+        toward: toward[0] === 0 && toward[1] === 0 ? [1, 0] : toward,
+      };
+    }),
+  };
+}
+
+/** Fixed points, and the tapes from them to what they hold. */
+function tiePart(file: PlanFile, { ties }: PlanFacts, { course, to }: Sheet): Drawn {
+  const fixed = file.fixedPoints.flatMap((point) => {
+    const spot = spotOf(point);
+    return spot === null ? [] : [{ point, at: to(spot) }];
+  });
+  const tapes = file.ties.flatMap((tie, index) => {
+    const finding = ties[index];
+    const held =
+      finding?.spot ?? (finding?.station == null ? null : spotAt(course, finding.station));
+    if (held === null || finding?.state !== "closes") return [];
+    return [
+      [tie.fromId, tie.fromDistance] as const,
+      [tie.otherId, tie.otherDistance] as const,
+    ].flatMap(([id, length]) => {
+      const from = fixed.find(({ point }) => point.id === id);
+      return from === undefined ? [] : [{ from: from.at, held: to(held), length }];
+    });
+  });
+  return {
+    shapes: [
+      ...tapes.map(
+        ({ from, held }): Shape => ({
+          kind: "line",
+          points: [from, held],
+          width: 0.5,
+          tone: "soft",
+          dash: true,
+        }),
+      ),
+      ...ties.flatMap(({ spot }) => (spot === null ? [] : cross(to(spot), 3))),
+      ...fixed.map(({ at }) => triangle(at, 4)),
+    ],
+    labels: [
+      ...fixed.map(
+        ({ point, at }): Label => ({ at, text: point.name, size: NAME, toward: [1, 0] }),
+      ),
+      ...tapes.map(
+        ({ from, held, length }): Label => ({
+          at: middleOf([from, held]),
+          or: [0.35, 0.65, 0.25, 0.75].map((part) => between(from, held, part)),
+          text: formatFeet(length),
+          size: NAME,
+          tone: "soft",
+          toward: null,
+        }),
+      ),
+    ],
+  };
+}
+
+/** Boxes along the trunk that no words may cover. */
+function trunkBoxes({ extent }: PlanFacts, { course, to }: Sheet) {
+  const end = Math.max(extent, 1_000);
+  const steps = Math.ceil(end / 100);
+  return Array.from({ length: steps + 1 }, (_, step) => {
+    const [x, y] = to(spotAt(course, Math.min(end, step * 100)));
+    return { left: x - 2.5, right: x + 2.5, top: y - 2.5, bottom: y + 2.5 };
+  });
+}
+
+/** And along the stubs of branches. */
+function stubBoxes({ tieIns }: PlanFacts, { course, to }: Sheet) {
+  return tieIns.flatMap((finding) => {
+    const [joint, end] = stubOf(course, finding).map(to);
+    if (joint === undefined || end === undefined) return [];
+    return [0.2, 0.4, 0.6, 0.8].map((part) => {
+      const [x, y] = between(joint, end, part);
+      return { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 };
+    });
+  });
+}
+
+function northArrow(width: number): Shape[] {
+  const x = width - 20;
+  return [
+    {
+      kind: "line",
+      points: [
+        [x, 42],
+        [x, 16],
+      ],
+      width: 1,
+      tone: "ink",
+      dash: false,
+    },
+    {
+      kind: "area",
+      points: [
+        [x, 8],
+        [x - 4.5, 20],
+        [x + 4.5, 20],
+      ],
+      fill: "ink",
+      tone: "ink",
+      width: 0.5,
+    },
+    {
+      kind: "words",
+      at: [x - 9, 20],
+      text: "N",
+      size: 10,
+      strong: true,
+      tone: "ink",
+      anchor: "end",
+      upright: false,
+    },
+  ];
+}
+
+/** A bar of two inches, with the feet that it stands for. */
+function scaleBar({ height, feetPerInch }: { height: number; feetPerInch: number }): Shape[] {
+  const y = height - 8;
+  const tick = (x: number): Shape => ({
+    kind: "line",
+    points: [
+      [x, y - 4],
+      [x, y + 2],
+    ],
+    width: 1,
+    tone: "ink",
+    dash: false,
+  });
+  const word = (x: number, text: string): Shape => ({
+    kind: "words",
+    at: [x, y - 7],
+    text,
+    size: NAME,
+    strong: false,
+    tone: "ink",
+    anchor: "start",
+    upright: false,
+  });
+  return [
+    {
+      kind: "line",
+      points: [
+        [4, y],
+        [148, y],
+      ],
+      width: 1,
+      tone: "ink",
+      dash: false,
+    },
+    ...[4, 76, 148].map(tick),
+    word(4, "0"),
+    word(76, `${feetPerInch}`),
+    word(140, `${2 * feetPerInch} ft`),
+  ];
+}
+
+function dot([x, y]: Point, radius: number, tone: Tone): Shape {
+  return { kind: "area", points: circle(x, y, radius), fill: tone, tone, width: 0.5 };
+}
+
+function ring([x, y]: Point, radius: number): Shape {
+  return { kind: "area", points: circle(x, y, radius), fill: "faint", tone: "soft", width: 0.8 };
+}
+
+function circle(x: number, y: number, radius: number): Point[] {
+  return Array.from({ length: 16 }, (_, step): Point => {
+    const angle = (step * Math.PI) / 8;
+    return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+  });
+}
+
+function diamond([x, y]: Point, half: number): Shape {
+  return {
+    kind: "area",
+    points: [
+      [x, y - half],
+      [x + half, y],
+      [x, y + half],
+      [x - half, y],
+    ],
+    fill: "loud",
+    tone: "loud",
+    width: 0.5,
+  };
+}
+
+function triangle([x, y]: Point, half: number): Shape {
+  return {
+    kind: "area",
+    points: [
+      [x, y - half],
+      [x + half, y + half],
+      [x - half, y + half],
+    ],
+    fill: "paper",
+    tone: "ink",
+    width: 1,
+  };
+}
+
+function cross([x, y]: Point, half: number): Shape[] {
+  return [
+    {
+      kind: "line",
+      points: [
+        [x - half, y - half],
+        [x + half, y + half],
+      ],
+      width: 0.8,
+      tone: "ink",
+      dash: false,
+    },
+    {
+      kind: "line",
+      points: [
+        [x - half, y + half],
+        [x + half, y - half],
+      ],
+      width: 0.8,
+      tone: "ink",
+      dash: false,
+    },
+  ];
+}
+
+function sentenceOf({ line, bends, planShapes }: PlanFile, { tieIns, extent }: PlanFacts): string {
+  const way = line.bearing === null ? "on an unknown bearing" : formatBearing(line.bearing);
+  const sides = tieIns
+    .filter(({ compass }) => compass !== null)
+    .map(
+      ({ tieIn, station, compass }) =>
+        `${tieIn.label} at ${formatFeet(station ?? 0)} on the ${compass} side`,
+    );
+  const turns =
+    bends.length === 0 ? "" : `, with ${bends.length === 1 ? "1 bend" : `${bends.length} bends`}`;
+  const ground = planShapes.length === 0 ? " No buildings, lot lines or streets are drawn." : "";
+  return `Plan view, north up: the line leaves the main ${way} and runs ${formatFeet(extent)}${turns}.${sides.length === 0 ? "" : ` ${sides.join("; ")}.`}${ground}`;
+}
+
+/** Where the line lies, in one sentence for the head of its page. */
+export function planAnswer({ line, bends }: CourseFile, { ties }: Pick<Report, "ties">): string {
+  if (line.bearing === null) return "No bearing is entered, so nobody knows which side is north";
+  const turns = bends.length === 0 ? "straight" : sayCount(bends.length, "bend");
+  const closed = ties.filter(({ state }) => state === "closes").length;
+  const held =
+    ties.length === 0 ? "no ties" : `${closed} of ${sayCount(ties.length, "tie")} closed`;
+  return `${formatBearing(line.bearing)} from the main, ${turns}; ${held}`;
+}

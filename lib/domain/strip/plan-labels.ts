@@ -1,0 +1,136 @@
+import { textWidth } from "../say/text-width.ts";
+import type { Point, Shape, Tone } from "./strip-shape.ts";
+
+/** Words that belong to a place on a drawing. */
+export interface Label {
+  readonly at: Point;
+  readonly text: string;
+  readonly size: number;
+  readonly strong?: boolean;
+  readonly tone?: Tone;
+  /** The way in which they stand from their place best, as a pair of −1, 0 or 1; null: over it. */
+  readonly toward: Point | null;
+  /** Where they may stand as well, over their place. */
+  readonly or?: readonly Point[];
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Where a label may stand, as parts of its own size from its place: best first. */
+const WAYS: readonly Point[] = [
+  [1, 0],
+  [-1, 0],
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+  [0, -1],
+  [0, 1],
+];
+
+/** Steps away from the place, in points: near first. */
+const STEPS = [5, 12, 20, 30, 42, 56];
+
+/**
+ * Sets labels beside their places so that none lies over another one, over what is `taken`, or past the
+ * edge of the sheet; those that stand first in the list choose first. Where there is no room, the place
+ * with the least in its way is taken. A label that stands far off gets a line to its place.
+ */
+export function placeLabels(
+  labels: readonly Label[],
+  sheet: { readonly width: number; readonly height: number },
+  taken: readonly Box[],
+): Shape[] {
+  const boxes = [...taken];
+  const placed = labels.flatMap((label) => {
+    const spots = spotsOf(label).map((box) => ({ box, cost: costOf(box, boxes, sheet) }));
+    const best = spots.find(({ cost }) => cost === 0) ?? leastOf(spots);
+    if (best === undefined) return [];
+    boxes.push(best.box);
+    return [drawn(label, best.box)];
+  });
+  return [...placed.flatMap(({ under }) => under), ...placed.flatMap(({ over }) => over)];
+}
+
+function spotsOf({ at, text, size, strong = false, toward, or = [] }: Label): Box[] {
+  const width = textWidth(text, size, strong);
+  if (toward === null) return [at, ...or].map((spot) => around(spot, width, size));
+  const ways = [toward, ...WAYS.filter((way) => way[0] !== toward[0] || way[1] !== toward[1])];
+  return STEPS.flatMap((step) =>
+    ways.map(([right, down]) =>
+      around([at[0] + right * (step + width / 2), at[1] + down * (step + size / 2)], width, size),
+    ),
+  );
+}
+
+function around([x, y]: Point, width: number, size: number): Box {
+  return {
+    left: x - width / 2 - 1,
+    right: x + width / 2 + 1,
+    top: y - size / 2 - 1,
+    bottom: y + size / 2 + 1,
+  };
+}
+
+/** Square points of what lies under a box, or off the sheet. */
+function costOf(
+  box: Box,
+  taken: readonly Box[],
+  { width, height }: { width: number; height: number },
+): number {
+  const off = [-box.left, -box.top, box.right - width, box.bottom - height];
+  const beyond = off.reduce((sum, each) => sum + Math.max(0, each) * 100, 0);
+  return taken.reduce((sum, other) => {
+    const across = Math.min(box.right, other.right) - Math.max(box.left, other.left);
+    const down = Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top);
+    return across > 0 && down > 0 ? sum + across * down : sum;
+  }, beyond);
+}
+
+function leastOf<T extends { readonly cost: number }>(spots: readonly T[]): T | undefined {
+  return spots.toSorted((a, b) => a.cost - b.cost)[0];
+}
+
+/** Words on a patch of paper, and the line to their place where they stand far off. */
+function drawn(
+  { at, text, size, strong = false, tone = "ink" }: Label,
+  { left, right, top, bottom }: Box,
+): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
+  const middle: Point = [(left + right) / 2, (top + bottom) / 2];
+  const words: Shape = {
+    kind: "words",
+    at: [middle[0], middle[1] + size * 0.35],
+    text,
+    size,
+    strong,
+    tone,
+    anchor: "middle",
+    upright: false,
+  };
+  const patch: Shape = {
+    kind: "area",
+    points: [
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+    ],
+    fill: "paper",
+    tone: "paper",
+    width: 0,
+  };
+  const near: Point = [clamp(at[0], left, right), clamp(at[1], top, bottom)];
+  const off = Math.hypot(near[0] - at[0], near[1] - at[1]);
+  const leader: Shape[] =
+    off > 14 ? [{ kind: "line", points: [at, near], width: 0.4, tone: "soft", dash: false }] : [];
+  return { under: leader, over: [patch, words] };
+}
+
+function clamp(value: number, least: number, most: number): number {
+  return Math.min(Math.max(value, least), most);
+}

@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import type { LetterKind, Notice } from "#lib/domain/facts/notice.ts";
+import { scheduleSheet } from "#lib/domain/packet/sheets-line.ts";
+import { composeLetter } from "#lib/domain/paper/compose.ts";
+import { letterText } from "#lib/domain/paper/text.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import {
+  aFile,
+  aNotice,
+  anObservation,
+  anOffice,
+  aParty,
+  aProperty,
+  aRole,
+  aRun,
+  aTieIn,
+} from "#tests/support/file.ts";
+
+/** A pull-back from the main: a branch worked out by time give or take 4 ft, roots about 50 to 53 ft. */
+const FILE = aFile({
+  properties: [aProperty("14", { stake: "candidate" })],
+  parties: [aParty("nils")],
+  roles: [aRole("nils", "14")],
+  runs: [aRun("run", { looks: "downstream", measuredFrom: "main", toCounter: 6_200 })],
+  tieIns: [aTieIn("T1", { side: "unknown", kind: "unknown" })],
+  observations: [
+    anObservation("o", {
+      counter: 3_150,
+      clock: 9,
+      tieInId: "T1",
+      reading: "between",
+      uncertainty: 400,
+    }),
+    anObservation("f", {
+      kind: "fault",
+      fault: "roots",
+      counter: 5_000,
+      toCounter: 5_300,
+      uncertainty: 200,
+    }),
+    anObservation("g", { kind: "fault", fault: "crack", counter: 5_500 }),
+  ],
+});
+const REPORT = reportOn(FILE, "2026-11-25");
+
+function letter(kind: LetterKind, language: Notice["language"] = "en"): string {
+  const notice = aNotice("n", {
+    ...{ kind, partyId: "nils", propertyId: "14", tieInId: "T1", language },
+  });
+  const input = { file: FILE, report: REPORT, office: anOffice(), notice };
+  return letterText(composeLetter(input)).replace(/\s+/g, " ");
+}
+
+test("a letter tells feet from the city's pipe, the side looking upstream, and how far off they may be", () => {
+  expect(letter("tie-in-inquiry")).toContain(
+    "a branch, 31.5 ft ± 4.0 ft from the city’s pipe, that joins the shared sewer pipe, on the right if you look upstream",
+  );
+  expect(letter("tie-in-inquiry", "es")).toContain(
+    "un ramal, a 31.5 pies ± 4.0 pies de la tubería de la ciudad, que se une a la tubería",
+  );
+});
+
+test("a letter says how far off a fault may be where its reading is less sure than the counter", () => {
+  const text = letter("finding");
+  expect(text).toContain("50.0 to 53.0 ft ± 2.0 ft: ");
+  expect(text).toContain("55.0 ft:");
+  expect(text).not.toContain("55.0 ft ±");
+});
+
+test("the schedule and the log of a pull-back carry station, side and how far off", () => {
+  const { blocks } = scheduleSheet({ file: FILE, report: REPORT, office: anOffice() });
+  expect(JSON.stringify(blocks)).toContain('["T1","31.5","4.0","none","–","right"');
+  expect(JSON.stringify(blocks)).toContain(
+    "Looked downstream, its footage measured from the main. What it shows on the left lies right, looking upstream.",
+  );
+});

@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import { LINK_WORDS } from "#lib/domain/consent/words.ts";
+import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
+import { STATEMENT_WORDS } from "#lib/domain/paper/statement-words.ts";
+import { EN } from "#lib/domain/paper/words-en.ts";
+import { ES } from "#lib/domain/paper/words-es.ts";
+import { letterDay, letterWeekday } from "#lib/domain/time/letter-day.ts";
+
+function sentences(words: unknown, path = ""): [string, string][] {
+  if (typeof words === "string") return [[path, words]];
+  if (typeof words === "function") return [[path, spoken(words)]];
+  if (words === null || typeof words !== "object") return [];
+  return Object.entries(words).flatMap(([key, part]) => sentences(part, `${path}.${key}`));
+}
+
+/** A function's sentence with stand-ins; numbers and lists where it wants them. */
+function spoken(words: { readonly length: number }): string {
+  const call = words as unknown as (...args: unknown[]) => unknown;
+  for (const stand of ["A", 2, ["A"], "2026-11-25"]) {
+    try {
+      return JSON.stringify(call(...Array.from({ length: words.length }, () => stand)));
+    } catch {}
+  }
+  return "";
+}
+
+test("every sentence is there in both languages, and none was left in English", () => {
+  const english = new Map(sentences(EN));
+  const spanish = new Map(sentences(ES));
+  expect([...spanish.keys()]).toEqual([...english.keys()]);
+  const same = [...english].filter(
+    ([path, text]) => /[a-z]{3}/.test(text) && spanish.get(path) === text,
+  );
+  expect(same.map(([path]) => path)).toEqual([".inquiry.material", ".done.final"]);
+});
+
+test("Spanish says what an office in the United States writes, in every catalogue", () => {
+  // A notary public is no “notario”: Cal. Gov. Code 8219.5 forbids the literal translation.
+  const wrong =
+    /[Nn]otario|\b[Ii]mportes?\b|\bratón\b|n\.º|\bJuntos\b|fiarse|propio consejo|A la atención/;
+  for (const words of [ES, LINK_WORDS.es, STATEMENT_WORDS.es, LEDGER_WORDS.es])
+    for (const [path, text] of sentences(words)) expect(`${path} ${text}`).not.toMatch(wrong);
+});
+
+test("letterDay() writes a day as each language does", () => {
+  expect(letterDay("2026-03-01", "en")).toBe("March 1, 2026");
+  expect(letterDay("2026-03-01", "es")).toBe("1 de marzo de 2026");
+});
+
+test("letterWeekday() names the weekday", () => {
+  expect(letterWeekday("2026-11-25", "en")).toBe("Wednesday, November 25, 2026");
+  expect(letterWeekday("2026-11-25", "es")).toBe("miércoles 25 de noviembre de 2026");
+});
+
+test("list() joins names as each language does, also before an i", () => {
+  expect(EN.list(["a", "b"])).toBe("a and b");
+  expect(EN.list(["a", "b", "c"])).toBe("a, b, and c");
+  expect(ES.list(["Ana", "Íñigo", "Iris"])).toBe("Ana, Íñigo e Iris");
+  expect(ES.list(["uno", "dos"])).toBe("uno y dos");
+});

@@ -1,0 +1,18 @@
+import { expect, test } from "vitest";
+import { nonsenseIn } from "#lib/domain/report/sense.ts";
+import { aFixture } from "#tests/support/capacity.ts";
+import { aFile, aProperty, aUnit } from "#tests/support/file.ts";
+
+test("a fixture count that names a unit has to name one of its own property", () => {
+  const at = (unitId: string | null) =>
+    nonsenseIn(
+      aFile({
+        properties: [aProperty("12"), aProperty("14")],
+        units: [aUnit("12-a", "12"), aUnit("14-a", "14")],
+        fixtures: [aFixture("12", { unitId })],
+      }),
+    );
+  expect(at("12-a")).toEqual([]);
+  expect(at(null)).toEqual([]);
+  expect(at("14-a")).toMatchObject([{ list: "fixtures", row: 0, path: "unitId" }]);
+});
