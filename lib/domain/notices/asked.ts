@@ -1,4 +1,4 @@
-import type { ConsentKind } from "../facts/consent.ts";
+import { CONSENT_KINDS, type ConsentKind } from "../facts/consent.ts";
 import type { LetterKind, Notice } from "../facts/notice.ts";
 
 /** What each letter puts to its reader for consent. */
@@ -31,5 +31,16 @@ export function consentsAskedBy({
   frozen,
 }: Pick<Notice, "kind" | "frozen">): readonly ConsentKind[] {
   if (kind !== "test-visit" || frozen === null) return consentsAsked(kind);
-  return (JSON.parse(frozen) as { asks?: readonly ConsentKind[] }).asks ?? consentsAsked(kind);
+  return asksIn(frozen) ?? consentsAsked(kind);
+}
+
+/** What a frozen letter says that it asks for; null where it says nothing that can be read. */
+function asksIn(frozen: string): readonly ConsentKind[] | null {
+  try {
+    const letter: unknown = JSON.parse(frozen);
+    const asks = typeof letter === "object" && letter !== null ? Reflect.get(letter, "asks") : null;
+    return Array.isArray(asks) ? CONSENT_KINDS.filter((kind) => asks.includes(kind)) : null;
+  } catch {
+    return null;
+  }
 }
