@@ -28,7 +28,9 @@ for (const zone of ["Pacific/Auckland", "Pacific/Honolulu"]) {
   unitTests(
     `calendar tests in ${zone}`,
     [
+      "tests/lib/domain/time",
       "tests/lib/domain/calendar",
+      "tests/lib/domain/clocks",
       "tests/app/lines/clock-calendar.test.ts",
       "tests/published/calendar.test.ts",
     ],
