@@ -14,7 +14,13 @@ interface UploadProps {
   readonly hint?: string;
   /** A file that is there already: kept unless another one is chosen. */
   readonly stored?: { readonly id: string; readonly name: string };
+  /** Only a PNG or JPEG will do. */
+  readonly picture?: boolean;
+  /** Hears what is stored now; null once it is left out. */
+  readonly onStored?: (stored: { readonly id: string; readonly name: string } | null) => void;
 }
+
+const PICTURES = ".jpg,.jpeg,.png,image/jpeg,image/png";
 
 type Stage =
   | { readonly at: "empty" }
@@ -26,7 +32,15 @@ type Stage =
  * A file to go with a form. It is stored as soon as it is chosen, with its progress shown; the form
  * sends only the id of what was stored. A refusal says why and what to do.
  */
-export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
+export function Upload({
+  lineId,
+  name,
+  label,
+  hint,
+  stored,
+  picture = false,
+  onStored,
+}: UploadProps) {
   const start: Stage =
     stored === undefined
       ? { at: "empty" }
@@ -66,6 +80,7 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
         ? { at: "stored", id: sent.value, name: file.name, size: formatBytes(file.size) }
         : { at: "refused", message: sent.error },
     );
+    if (sent.ok) onStored?.({ id: sent.value, name: file.name });
   }
 
   return (
@@ -81,7 +96,7 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
         id={id}
         type="file"
         className="input"
-        accept=".pdf,.jpg,.jpeg,.png,application/pdf,image/jpeg,image/png"
+        accept={picture ? PICTURES : `.pdf,application/pdf,${PICTURES}`}
         aria-describedby={`${id}-stage${hint === undefined ? "" : ` ${id}-hint`}`}
         aria-invalid={stage.at === "refused" ? true : undefined}
         onChange={(event) => {
@@ -96,6 +111,7 @@ export function Upload({ lineId, name, label, hint, stored }: UploadProps) {
           onDrop={() => {
             abort.current?.abort();
             setStage({ at: "empty" });
+            onStored?.(null);
           }}
         />
       </span>

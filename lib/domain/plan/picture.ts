@@ -12,6 +12,15 @@ export function pictureScale(picture: PlanPicture): number | null {
   return pixels === 0 || picture.apart <= 0 ? null : picture.apart / pixels;
 }
 
+/** Why a picture can't be laid on the ground, with the field that is to be mended; null: it can. */
+export function pictureProblem(picture: PlanPicture): { path: string; message: string } | null {
+  if (picture.apart <= 0)
+    return { path: "apart", message: "Write how far apart the two points are, in feet above zero" };
+  if (picture.oneX === picture.otherX && picture.oneY === picture.otherY)
+    return { path: "otherX", message: "Press two different points: these are the same one" };
+  return null;
+}
+
 /** Where a pixel lies on the ground; null where the picture has no scale. */
 export function spotOfPixel(picture: PlanPicture, { x, y }: Pixel): Spot | null {
   const scale = pictureScale(picture);

@@ -6,6 +6,7 @@ import { danglingReferences, type ListName, ROW_WORDS } from "../facts/reference
 import { ledgerProblems } from "../ledger/problems.ts";
 import { formatFeet } from "../length/station.ts";
 import { type TreeProblem, treeProblems } from "../line/tree.ts";
+import { pictureProblem } from "../plan/picture.ts";
 import { itemAmount } from "../sharing/item-amount.ts";
 import { brokenChain, saidTwice } from "./one-of-each.ts";
 
@@ -32,6 +33,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     ...stretchesIn(file),
     ...scopeIn(file),
     ...tiesIn(file),
+    ...picturesIn(file),
     ...unitsIn(file),
     ...treeIn(file.tieIns, file.line),
     ...ledgerProblems(file.ledger).map((problem) => ({ list: "ledger" as const, ...problem })),
@@ -109,6 +111,22 @@ function tiesIn(file: LineFile): Nonsense[] {
         ? "Say what is tied: a tie-in, a point, or a station"
         : "Say one of them only: a tie-in, a point, or a station";
     return [{ list: "ties" as const, row, path: "tieInId", message }];
+  });
+}
+
+/** A plan is traced over a picture that has a scale. */
+function picturesIn({ planPictures, uploads }: LineFile): Nonsense[] {
+  return planPictures.flatMap((picture, row) => {
+    const type = uploads.find(({ id }) => id === picture.uploadId)?.type ?? "";
+    const found = [
+      pictureProblem(picture),
+      type === "application/pdf"
+        ? { path: "uploadId", message: "Choose a PNG or JPEG: a PDF can't be traced over" }
+        : null,
+    ];
+    return found.flatMap((each) =>
+      each === null ? [] : [{ list: "planPictures" as const, row, ...each }],
+    );
   });
 }
 

@@ -1,13 +1,24 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { cornersOf, outlineOf } from "#lib/domain/plan/outline.ts";
-import { pictureScale, pixelOfSpot, spotOfPixel } from "#lib/domain/plan/picture.ts";
+import {
+  pictureProblem,
+  pictureScale,
+  pixelOfSpot,
+  spotOfPixel,
+} from "#lib/domain/plan/picture.ts";
 import { aPicture } from "../../../support/plan.ts";
 
 test("two points a known length apart give the scale", () => {
   expect(pictureScale(aPicture("p"))).toBe(10);
   expect(pictureScale(aPicture("p", { otherX: 100 }))).toBeNull();
   expect(pictureScale(aPicture("p", { apart: 0 }))).toBeNull();
+});
+
+test("a picture that gives no scale says what to press or write", () => {
+  expect(pictureProblem(aPicture("p"))).toBeNull();
+  expect(pictureProblem(aPicture("p", { otherX: 100 }))?.path).toBe("otherX");
+  expect(pictureProblem(aPicture("p", { apart: 0 }))?.path).toBe("apart");
 });
 
 test("right on a picture with north up is east, up is north", () => {

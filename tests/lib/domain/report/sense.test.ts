@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { aFixture } from "#tests/support/capacity.ts";
-import { aFile, aProperty, aUnit } from "#tests/support/file.ts";
+import { aFile, anUpload, aProperty, aUnit } from "#tests/support/file.ts";
+import { aPicture } from "#tests/support/plan.ts";
 
 test("a fixture count that names a unit has to name one of its own property", () => {
   const at = (unitId: string | null) =>
@@ -15,4 +16,18 @@ test("a fixture count that names a unit has to name one of its own property", ()
   expect(at("12-a")).toEqual([]);
   expect(at(null)).toEqual([]);
   expect(at("14-a")).toMatchObject([{ list: "fixtures", row: 0, path: "unitId" }]);
+});
+
+test("a plan to trace over is a picture, with two points so far apart", () => {
+  const wrong = (type: string, overrides = {}) =>
+    nonsenseIn(
+      aFile({
+        uploads: [anUpload("plan", { type })],
+        planPictures: [aPicture("p", overrides)],
+      }),
+    ).map(({ list, path }) => [list, path]);
+  expect(wrong("image/png")).toEqual([]);
+  expect(wrong("image/jpeg", { apart: 0 })).toEqual([["planPictures", "apart"]]);
+  expect(wrong("image/png", { otherX: 100 })).toEqual([["planPictures", "otherX"]]);
+  expect(wrong("application/pdf")).toEqual([["planPictures", "uploadId"]]);
 });

@@ -138,7 +138,7 @@ export function tieColumns(
 
 export const TIE_BLANK = { side: "unknown", tieInId: null, pointId: null, station: null };
 
-const SHAPE_WORDS: Record<ShapeKind, string> = {
+export const SHAPE_WORDS: Record<ShapeKind, string> = {
   building: "building",
   "lot-line": "lot line",
   "street-edge": "street edge",

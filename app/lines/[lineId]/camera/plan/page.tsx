@@ -10,10 +10,12 @@ import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/_db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
+import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
 import { lineFileOf } from "../../_file.ts";
 import type { LinePart } from "../../_part.ts";
+import { propertyChoices } from "../../who/_columns.ts";
 import {
   BEND_BLANK,
   BEND_COLUMNS,
@@ -23,6 +25,7 @@ import {
   TIE_BLANK,
   tieColumns,
 } from "./_columns.ts";
+import { Trace } from "./_trace.client.tsx";
 
 export const metadata: Metadata = { title: "Plan view" };
 
@@ -141,7 +144,33 @@ function tieWords({ ties }: LinePart["report"], label: string) {
   ));
 }
 
-function Grids({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+/** Corners pressed over the picture of a plan: they become rows of the table of shapes. */
+function TraceSection({ lineId, file, report, revisions }: LinePart) {
+  const course = courseOf(file);
+  return (
+    <Section
+      title="Trace over a plan"
+      id="trace"
+      note="Press the corners of streets, lot lines and buildings on a plat or site plan. The picture only helps to draw: the packet shows the shapes, not the picture."
+    >
+      <Trace
+        lineId={lineId}
+        pictures={file.planPictures}
+        picturesBase={revisions.planPictures}
+        shapes={file.planShapes}
+        shapesBase={revisions.planShapes}
+        uploads={file.uploads
+          .filter(({ type }) => type === "image/png" || type === "image/jpeg")
+          .map(({ id, name }) => ({ id, name }))}
+        properties={propertyChoices(file)}
+        line={course === null ? null : pathBetween(course, 0, report.extent)}
+      />
+    </Section>
+  );
+}
+
+function Grids(part: LinePart) {
+  const { lineId, file, revisions, mayFile, mayRecord } = part;
   return (
     <>
       <Section
@@ -197,6 +226,7 @@ function Grids({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
           readOnly={!mayRecord}
         />
       </Section>
+      {mayFile ? <TraceSection {...part} /> : null}
       <Section
         title="Buildings, lot lines, streets"
         id="shapes"

@@ -1,0 +1,38 @@
+import type { GridRow } from "#app/_components/grid/column.ts";
+import type { SaveRows } from "#app/_components/grid/use-rows.ts";
+import { done, type FormState, refused } from "#app/_form.ts";
+
+/** The table as the page has it. */
+interface Table {
+  readonly base: number;
+  readonly rows: readonly GridRow[];
+}
+
+/**
+ * Adds one row to a table, or puts it in the place of the row with its id. Where somebody saved the
+ * table meanwhile, it goes once more on top of what they saved: a row of its own takes nothing from them.
+ */
+export async function keepRow(
+  save: SaveRows,
+  { base, rows }: Table,
+  row: GridRow,
+  { form, words }: { readonly form: FormData; readonly words: string },
+): Promise<FormState> {
+  const first = await save(base, withRow(rows, row));
+  const answer =
+    first.status === "changed-meanwhile"
+      ? await save(first.revision, withRow(first.rows, row))
+      : first;
+  if (answer.status === "saved") return done(words);
+  if (answer.status === "changed-meanwhile")
+    return refused("Others are saving this table right now: press once more.", form);
+  const [cell] = answer.cells;
+  return cell === undefined
+    ? refused(answer.message || "The file did not take it: reload the page and try again.", form)
+    : refused(`${cell.message}.`, form, cell.column);
+}
+
+function withRow(rows: readonly GridRow[], row: GridRow): readonly GridRow[] {
+  const known = rows.some((each) => each["id"] === row["id"]);
+  return known ? rows.map((each) => (each["id"] === row["id"] ? row : each)) : [...rows, row];
+}

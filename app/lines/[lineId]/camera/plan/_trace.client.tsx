@@ -1,0 +1,93 @@
+"use client";
+
+import { useState } from "react";
+import { useLive } from "#app/_components/use-live.ts";
+import type { Upload as StoredUpload } from "#lib/domain/facts/line-file.ts";
+import type { PlanPicture, PlanShape, Spot } from "#lib/domain/facts/plan.ts";
+import { FitPicture } from "./_fit-picture.client.tsx";
+import { TraceShape } from "./_trace-shape.client.tsx";
+
+/** What tracing needs of a line's file. */
+export interface TraceProps {
+  readonly lineId: string;
+  readonly pictures: readonly PlanPicture[];
+  readonly picturesBase: number;
+  readonly shapes: readonly PlanShape[];
+  readonly shapesBase: number;
+  /** The stored files that are PNG or JPEG. */
+  readonly uploads: readonly Pick<StoredUpload, "id" | "name">[];
+  readonly properties: readonly { readonly value: string; readonly label: string }[];
+  /** The line as bearing and bends lay it; null: not known. */
+  readonly line: readonly Spot[] | null;
+}
+
+/** A picture by its id, to trace over; or one that is being laid on the ground, new where `id` is null. */
+type Desk =
+  | { readonly at: "trace"; readonly id: string }
+  | { readonly at: "fit"; readonly id: string | null };
+
+/** Streets, lot lines and buildings, pressed on the picture of a plan instead of being typed. */
+export function Trace(props: TraceProps) {
+  const { pictures } = props;
+  const [desk, setDesk] = useState<Desk | null>(null);
+  if (!useLive())
+    return (
+      <p className="muted">
+        Pressing corners needs the page’s scripts. Without them, type the corners below.
+      </p>
+    );
+  const last = pictures.at(-1);
+  const now = desk ?? (last === undefined ? { at: "fit", id: null } : { at: "trace", id: last.id });
+  const picture = pictures.find(({ id }) => id === now.id);
+  return (
+    <div className="stack">
+      {last === undefined ? null : (
+        <PictureChoice
+          {...props}
+          chosen={now.at === "fit" && now.id === null ? "" : (picture?.id ?? "")}
+          onChoose={(id) => setDesk(id === "" ? { at: "fit", id: null } : { at: "trace", id })}
+        />
+      )}
+      {now.at === "trace" && picture !== undefined ? (
+        <TraceShape
+          key={picture.id}
+          {...props}
+          picture={picture}
+          onRefit={() => setDesk({ at: "fit", id: picture.id })}
+        />
+      ) : (
+        <FitPicture
+          key={now.id ?? "new"}
+          {...props}
+          before={picture ?? null}
+          onKept={(id) => setDesk({ at: "trace", id })}
+        />
+      )}
+    </div>
+  );
+}
+
+function PictureChoice({
+  pictures,
+  uploads,
+  chosen,
+  onChoose,
+}: TraceProps & { readonly chosen: string; readonly onChoose: (id: string) => void }) {
+  return (
+    <label className="field">
+      <span className="label">Picture</span>
+      <select
+        className="input"
+        value={chosen}
+        onChange={(event) => onChoose(event.currentTarget.value)}
+      >
+        {pictures.map(({ id, uploadId }) => (
+          <option key={id} value={id}>
+            {uploads.find((each) => each.id === uploadId)?.name ?? "picture"}
+          </option>
+        ))}
+        <option value="">another picture</option>
+      </select>
+    </label>
+  );
+}
