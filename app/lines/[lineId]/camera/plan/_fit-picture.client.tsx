@@ -22,7 +22,7 @@ import { saveRowsAction } from "../../rows-action.ts";
 import { AfterDone } from "./_after-done.client.tsx";
 import { keepRow } from "./_keep-row.ts";
 import { Mark, PictureStage, type ShownPicture } from "./_picture-stage.client.tsx";
-import type { TraceProps } from "./_trace.client.tsx";
+import type { TraceProps } from "./_trace-props.ts";
 
 const POINT_WORDS: Record<FitPoint, string> = {
   one: "one point of a known distance",

@@ -19,7 +19,7 @@ import { AfterDone } from "./_after-done.client.tsx";
 import { SHAPE_WORDS } from "./_columns.ts";
 import { keepRow } from "./_keep-row.ts";
 import { PictureStage } from "./_picture-stage.client.tsx";
-import type { TraceProps } from "./_trace.client.tsx";
+import type { TraceProps } from "./_trace-props.ts";
 import styles from "./trace.module.css";
 
 /** Corners pressed over a picture become a shape of the plan. */

@@ -2,24 +2,9 @@
 
 import { useState } from "react";
 import { useLive } from "#app/_components/use-live.ts";
-import type { Upload as StoredUpload } from "#lib/domain/facts/line-file.ts";
-import type { PlanPicture, PlanShape, Spot } from "#lib/domain/facts/plan.ts";
 import { FitPicture } from "./_fit-picture.client.tsx";
+import type { TraceProps } from "./_trace-props.ts";
 import { TraceShape } from "./_trace-shape.client.tsx";
-
-/** What tracing needs of a line's file. */
-export interface TraceProps {
-  readonly lineId: string;
-  readonly pictures: readonly PlanPicture[];
-  readonly picturesBase: number;
-  readonly shapes: readonly PlanShape[];
-  readonly shapesBase: number;
-  /** The stored files that are PNG or JPEG. */
-  readonly uploads: readonly Pick<StoredUpload, "id" | "name">[];
-  readonly properties: readonly { readonly value: string; readonly label: string }[];
-  /** The line as bearing and bends lay it; null: not known. */
-  readonly line: readonly Spot[] | null;
-}
 
 /** A picture by its id, to trace over; or one that is being laid on the ground, new where `id` is null. */
 type Desk =
