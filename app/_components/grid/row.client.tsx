@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { memo, useState } from "react";
+import { capital } from "#lib/domain/say/capital.ts";
 import { Cell } from "./cell.client.tsx";
 import { formatCell } from "./cell.ts";
 import type { CellCommand } from "./cell-keys.ts";
@@ -79,10 +80,6 @@ export const Row = memo(function Row(props: RowProps) {
 
 function nameOf({ blank, addWord, number }: RowProps): string {
   return blank ? `New ${addWord}` : `${capital(addWord)} ${number + 1}`;
-}
-
-function capital(word: string): string {
-  return `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
 }
 
 /** The first things that a row says, on one line. */

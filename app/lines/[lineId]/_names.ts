@@ -59,11 +59,6 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** The same words with a capital first. */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 /** The same words without a capital first, for the middle of a sentence. */
 export function lowered(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);

@@ -2,6 +2,7 @@ import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
 import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "../findings/capacity.ts";
 import type { Stretch } from "../length/stretch.ts";
 import { ratio } from "../money/ratio.ts";
+import { capital } from "../say/capital.ts";
 import { sayList } from "../say/say-list.ts";
 import { type DrainLimit, drainLimit } from "./drain-load.ts";
 import { BUILDING_SEWER_LOADS } from "./drain-tables.ts";
@@ -141,8 +142,4 @@ function cannotTell(
   const flattest =
     lower === "" ? "at its flattest the table gives it nothing" : `at its flattest ${lower}`;
   return `The slope is not sure enough to tell: ${flattest}, at its steepest ${upper}.`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

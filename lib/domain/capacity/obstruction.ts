@@ -2,6 +2,7 @@ import type { Fault, Observation } from "../facts/run.ts";
 import type { Obstruction } from "../findings/capacity.ts";
 import type { StationedObservation } from "../findings/report.ts";
 import { type Cft, formatFeet } from "../length/station.ts";
+import { capital } from "../say/capital.ts";
 import { sectionLeft } from "./manning.ts";
 
 const BLOCKING_FAULTS: Partial<Record<Fault, string>> = {
@@ -95,8 +96,4 @@ function byHeight(inches: number, diameter: number | null): Taken | null {
 
 function parts(share: number): string {
   return `${Math.round(share * 100)}%`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -8,6 +8,7 @@ import type { Report } from "../findings/report.ts";
 import { chaseList } from "../notices/told.ts";
 import { sayParty, sayProperty } from "../party/say.ts";
 import { moverOf, type PermitMover, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { capital } from "../say/capital.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import { latestSplit } from "../split/latest-split.ts";
@@ -176,7 +177,9 @@ function holdSentence(group: readonly Hold[]): string {
   if (first === undefined) return "";
   const labels = sayList(group.map(({ subjectLabel }) => subjectLabel));
   const stops = sayList(first.stops.map((stop) => STOP_WORDS[stop]));
-  return `${labels} (${CAUSE_WORDS[first.cause]}) ${forCount(group.length, "stops", "stop")} ${stops}`;
+  return capital(
+    `${labels} (${CAUSE_WORDS[first.cause]}) ${forCount(group.length, "stops", "stop")} ${stops}`,
+  );
 }
 
 /** What a ruling on a tie-in asks for, by its day; without a day it waits on whoever has to move. */

@@ -1,6 +1,7 @@
 import type { ScopeKind } from "../facts/scope.ts";
 import type { Cft } from "../length/station.ts";
 import { plainFeet } from "../length/station.ts";
+import { capital } from "../say/capital.ts";
 import { letterDay, letterTime, letterWeekday } from "../time/letter-day.ts";
 import type { LetterWords } from "./words-en.ts";
 
@@ -10,10 +11,6 @@ function feet(length: Cft): string {
 
 function stretch(from: Cft, to: Cft): string {
   return `${plainFeet(from)} a ${plainFeet(to)} pies`;
-}
-
-function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 function count(many: number, one: string, several: string): string {

@@ -1,4 +1,5 @@
 import { type Cft, formatFeet } from "../length/station.ts";
+import { capital } from "../say/capital.ts";
 import { whyOf } from "./doubt.ts";
 import { type Fit, isAsWritten, type Move, readingOf, stretchOf } from "./fit.ts";
 
@@ -171,8 +172,4 @@ function mirrorWords({ mirrored }: AlignmentFacts): string[] {
   return [
     `${sides} of ${of} pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.`,
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

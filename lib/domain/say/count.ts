@@ -1,3 +1,5 @@
+import { capital } from "./capital.ts";
+
 /** `1 letter`, `3 letters`; the plural is the word with an s unless given. */
 export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
@@ -16,5 +18,5 @@ export function forCount(count: number, one: string, many: string): string {
 /** Parts of a sentence with `; ` between, the first letter large; empty parts fall out. */
 export function sayParts(parts: readonly string[]): string {
   const text = parts.filter((part) => part !== "").join("; ");
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+  return capital(text);
 }

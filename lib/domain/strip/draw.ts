@@ -10,6 +10,7 @@ import type {
 import { type Cft, formatFeet } from "../length/station.ts";
 import { sideWords } from "../plan/side-words.ts";
 import { faultsSeen } from "../run/faults.ts";
+import { capital } from "../say/capital.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen, isUnsettled } from "../tiein/open-question.ts";
 import { bandsOn } from "./bands.ts";
@@ -323,8 +324,4 @@ function plainMark(id: string, kind: StripMark["kind"], station: Cft): StripMark
     loud: false,
     sentence: "",
   };
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

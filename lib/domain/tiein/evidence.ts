@@ -1,6 +1,7 @@
 import type { TieIn } from "../facts/line.ts";
 import type { Ruling } from "../facts/ruling.ts";
 import type { EvidenceLevel, TestKind, TieInTest } from "../facts/test.ts";
+import { capital } from "../say/capital.ts";
 import { sayAny } from "../say/say-list.ts";
 import { isControlRun } from "./control-run.ts";
 import { ruledWords } from "./ruling-in-force.ts";
@@ -267,8 +268,4 @@ function weakWords(test: TieInTest, { nameOf }: EvidenceHints): string {
 function timesWords(seen: readonly TieInTest[]): string {
   const times = seen.filter((test) => test.kind === "dye").length;
   return times === 2 ? "twice" : `${times} times`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

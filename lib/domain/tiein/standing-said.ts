@@ -121,10 +121,6 @@ export function stopped(text: string): string {
   return /[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
 }
 
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** Who settled it and why, in a catalogue's own words: ` as Ruth settled: dug up`. */
 export function settledPart(
   { settledBy, settledReason }: SettledSaid,

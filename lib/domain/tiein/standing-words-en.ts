@@ -3,10 +3,10 @@ import type { CoverageSpan } from "../findings/report.ts";
 import { formatFeet, plainFeet } from "../length/station.ts";
 import { IF_WORDS } from "../reconcile/rivals.ts";
 import type { AxisGap } from "../record/axis.ts";
+import { capital } from "../say/capital.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import {
   type ComparedSaid,
-  capital,
   type SeenSaid,
   type SettledSaid,
   type ShownSaid,

@@ -5,10 +5,10 @@ import type { CoverageSpan } from "../findings/report.ts";
 import { type Cft, plainFeet } from "../length/station.ts";
 import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
+import { capital } from "../say/capital.ts";
 import { letterDay } from "../time/letter-day.ts";
 import {
   type ComparedSaid,
-  capital,
   type SeenSaid,
   type SettledSaid,
   type ShownSaid,

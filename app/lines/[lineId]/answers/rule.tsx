@@ -10,8 +10,8 @@ import {
   type WorkKind,
 } from "#lib/domain/facts/authority.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { capital } from "../_names.ts";
 import {
   BOUNDARY_WORDS,
   HOLDER_WORDS,

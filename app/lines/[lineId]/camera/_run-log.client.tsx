@@ -16,6 +16,7 @@ import { useSelection } from "#app/_components/selection.client.tsx";
 import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
 import type { Video } from "#lib/domain/facts/video.ts";
 import { counterAt } from "#lib/domain/run/between.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { OBSERVATION_WORDS } from "../_field-terms.ts";
 import { grabStill } from "./_grab-still.ts";
 import { clockWords } from "./_video-keys.ts";
@@ -212,10 +213,6 @@ function DropStill({ lineId, rows, say }: LogProps & { readonly say: (words: str
 function counterNow(grid: RefObject<GridRemote | null>, second: number): number | null {
   const rows = (grid.current?.rows() ?? []) as unknown as readonly Observation[];
   return counterAt(rows, second)?.counter ?? null;
-}
-
-function capital(words: string): string {
-  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
 }
 
 /** The row that is meant: itself, or the newest sighting of the tie-in that is selected on the strip. */

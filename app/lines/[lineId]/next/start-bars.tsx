@@ -1,6 +1,6 @@
 import type { EarliestStart } from "#lib/domain/clocks/earliest-start.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { capital } from "../_names.ts";
 
 /** The earliest start in a sentence, and each thing that stands against an earlier one. */
 export function StartBars({

@@ -205,6 +205,7 @@ test("dueThings() tells the holds of one cause together, with what they stop, un
     aHold("tie-in-owner-unknown", "T3", stops),
     aHold("tie-in-owner-unknown", "T6", stops),
     aHold("easement-missing", "9 Ropewalk Lane", ["submission", "digging"]),
+    aHold("land-unknown", "land over “Dig” from 4.0 to 8.0 ft", ["digging"]),
     aHold("crossing-seen", "Run 1", ["digging"], { waiver }),
   ];
   expect(due(aFile(), { holds })).toEqual([
@@ -213,6 +214,12 @@ test("dueThings() tells the holds of one cause together, with what they stop, un
       null,
       "authority",
       "9 Ropewalk Lane (easement not recorded) stops submission and digging",
+    ],
+    [
+      "blocked",
+      null,
+      "who",
+      "Land over “Dig” from 4.0 to 8.0 ft (whose land it is, is not entered) stops digging",
     ],
     ["blocked", null, "agree", "T3 and T6 (not shown whose) stop capping and lining"],
   ]);
