@@ -1,6 +1,7 @@
 import { memo } from "react";
 import { xOf } from "#lib/domain/strip/layout.ts";
 import { MEASURES } from "#lib/domain/strip/measures.ts";
+import { northArrow } from "#lib/domain/strip/north.ts";
 import styles from "./strip.module.css";
 import { ChosenMark } from "./strip-chosen.tsx";
 import { HatchDefs, hatchOf } from "./strip-hatches.tsx";
@@ -31,6 +32,7 @@ export const StripFigure = memo(function StripFigure(props: StripFigureProps) {
       <Spot {...props} />
       <HoldTints {...props} />
       <Titles layout={layout} />
+      <North {...props} />
       <Bands {...props} />
       <Runs {...props} />
       <MarkRows {...props} />
@@ -44,6 +46,30 @@ export const StripFigure = memo(function StripFigure(props: StripFigureProps) {
     </svg>
   );
 });
+
+/** Which way north is at the main connection, in the margin beside it. */
+function North({ drawing: { north }, layout }: StripFigureProps) {
+  if (north == null) return null;
+  const reach = MEASURES[layout.size].north;
+  const middle = (layout.pipeTop + layout.pipeBottom) / 2;
+  const { tip, tail, head, letter } = northArrow(north.turn, [reach + 13, middle], reach);
+  return (
+    <svg role="img" aria-label={north.sentence} overflow="visible">
+      <title>{north.sentence}</title>
+      <path className={styles["north"]} d={`M${tail.join(" ")}L${tip.join(" ")}`} />
+      <polygon className={styles["northHead"]} points={head.join(" ")} />
+      <text
+        className={styles["northLetter"]}
+        x={letter[0]}
+        y={letter[1]}
+        textAnchor="middle"
+        dominantBaseline="central"
+      >
+        N
+      </text>
+    </svg>
+  );
+}
 
 /** The place of what is chosen, shaded from the record down to the ruler. */
 function Spot({ drawing, layout, spot }: StripFigureProps) {

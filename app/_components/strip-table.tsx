@@ -11,6 +11,7 @@ export function StripTable({ drawing }: { readonly drawing: FileDrawing }) {
   return (
     <div className="scroll stack">
       <MarkTable drawing={drawing} marks={marks} title={drawing.title} />
+      {drawing.north == null ? null : <p>{drawing.north.sentence}</p>}
       {holds.length === 0 ? null : <MarkTable drawing={drawing} marks={holds} title="Holds" />}
       {runs.length === 0 ? null : (
         <table className="plain">

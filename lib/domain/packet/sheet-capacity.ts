@@ -61,7 +61,7 @@ function stripBlocks({ file, report }: PacketInput): LetterBlock[] {
   return [
     {
       kind: "strip",
-      drawing: { ...drawing, above: [], joins: [], onPipe: ends, bands: own },
+      drawing: { ...drawing, above: [], joins: [], onPipe: ends, bands: own, north: null },
       caption: "Slope and load, from the main upstream. Not a design.",
     },
   ];

@@ -37,7 +37,7 @@ const BAND_SHEETS: Readonly<Record<string, SheetKind>> = {
  */
 export function drawingSheet({ file, report }: PacketInput): Sheet {
   const { kinds } = packetContents(file);
-  const { extent, ticks, above, below, onPipe, joins, pipes, bands, title } = drawStrip(
+  const { extent, ticks, above, below, onPipe, joins, pipes, bands, title, north } = drawStrip(
     file,
     report,
     "all",
@@ -51,7 +51,18 @@ export function drawingSheet({ file, report }: PacketInput): Sheet {
     title: "Line drawing",
     plan: drawPlan(file, report, PLAN_FRAME),
     blocks: tieBlocks(report),
-    drawing: { extent, ticks, above, below, onPipe, joins, pipes, bands: asked, title },
+    drawing: {
+      extent,
+      ticks,
+      above,
+      below,
+      onPipe,
+      joins,
+      pipes,
+      bands: asked,
+      title,
+      north: north ?? null,
+    },
     uploadId: null,
   };
 }

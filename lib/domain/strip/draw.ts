@@ -17,6 +17,7 @@ import { bandsOn } from "./bands.ts";
 import { type FileDrawing, STRIP_TOPICS, type StripMark, type StripTopic } from "./drawing.ts";
 import { holdMarks, holdSpots } from "./hold-marks.ts";
 import { choicesOf, joinsOf } from "./joins.ts";
+import { northOf } from "./north.ts";
 import { pipesOf } from "./pipes.ts";
 import { besideStrip, runRows } from "./run-rows.ts";
 import { streetName } from "./short-name.ts";
@@ -44,6 +45,7 @@ export function drawStrip(file: LineFile, report: Report, topic: StripTopic): Fi
     pipes: pipesOf(file, report, extent),
     bands: bandsOn(file, report, topic),
     title: `${file.line.name}: ${formatFeet(extent)} from the main connection upstream`,
+    north: northOf(file.line.bearing),
     holds,
     work: workOn(file, topic),
     runs: runRows(file, report),

@@ -68,6 +68,16 @@ export interface StripBand {
   }[];
 }
 
+/** Where north is on a strip, at its main connection. */
+export interface StripNorth {
+  /** Degrees clockwise from the upper edge of the drawing. */
+  readonly turn: number;
+  /** The bearing, to stand beside the arrow. */
+  readonly words: string;
+  /** The same in one sentence, for the text alternative. */
+  readonly sentence: string;
+}
+
 /** Everything drawn on a strip, in stations; scaled by whoever draws it. */
 export interface StripDrawing {
   readonly extent: Cft;
@@ -79,6 +89,8 @@ export interface StripDrawing {
   readonly pipes: readonly StripPipe[];
   readonly bands: readonly StripBand[];
   readonly title: string;
+  /** Null, or left out, where the bearing of the line is not known or not told. */
+  readonly north?: StripNorth | null;
 }
 
 /** What one run of the camera looked at. */

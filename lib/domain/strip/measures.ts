@@ -17,6 +17,8 @@ export interface Measures {
   readonly wye: number;
   /** How far the public main is drawn on each side of the pipe. */
   readonly main: number;
+  /** How far the north arrow goes to each side of its middle. */
+  readonly north: number;
   readonly row: number;
   /** How many lanes of names each part may have before they are counted together. */
   readonly lanes: { readonly above: number; readonly below: number; readonly points: number };
@@ -32,6 +34,7 @@ export const MEASURES: Readonly<Record<StripSize, Measures>> = {
     between: 40,
     wye: 15,
     main: 34,
+    north: 13,
     row: 24,
     lanes: { above: 2, below: 3, points: 2 },
   },
@@ -44,6 +47,7 @@ export const MEASURES: Readonly<Record<StripSize, Measures>> = {
     between: 20,
     wye: 10,
     main: 20,
+    north: 8,
     row: 20,
     lanes: { above: 1, below: 1, points: 1 },
   },

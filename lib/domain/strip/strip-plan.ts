@@ -2,6 +2,7 @@ import type { Cft } from "../length/station.ts";
 import { formatDrawingStation } from "../length/station.ts";
 import { textWidth } from "../say/text-width.ts";
 import type { StripBand, StripDrawing, StripMark } from "./drawing.ts";
+import { northArrow } from "./north.ts";
 import { flagRow, flagWidth } from "./strip-flags.ts";
 import { pipeHatch } from "./strip-hatch.ts";
 import { DETAIL, EDGE, LINE, line, PIPE, words } from "./strip-ink.ts";
@@ -91,7 +92,9 @@ function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): Stri
   below.draw(shapes, { edge: pipeBottom, way: 1 });
   const rulerAt = pipeBottom + below.height + EDGE + 2;
   drawRuler(shapes, drawing, axis, rulerAt);
-  const ends = drawBands(shapes, drawing.bands, axis, { top: rulerAt + 20, width: frame.width });
+  const northAt = rulerAt + 20;
+  const top = northAt + drawNorth(shapes, drawing, axis, { top: northAt, width: frame.width });
+  const ends = drawBands(shapes, drawing.bands, axis, { top, width: frame.width });
   return { width: frame.width, ...ends, shapes };
 }
 
@@ -248,6 +251,30 @@ function tickSpot({ left, right, cut }: Axis, { x, width }: { x: number; width: 
   if (cut.right && x + half > right)
     return { at: x - CLEAR, left: x - CLEAR - width, anchor: "end" as const };
   return { at: x, left: x - half, anchor: "middle" as const };
+}
+
+const NORTH_ROW = 34;
+const NORTH_REACH = 9;
+
+/** North and the bearing, in a row of their own on the page that has the main; says how high it is. */
+function drawNorth(
+  shapes: Shape[],
+  { north }: StripDrawing,
+  axis: Axis,
+  { top, width }: { top: number; width: number },
+): number {
+  if (north == null || axis.from > 0) return 0;
+  const middle: Point = [axis.left + 16, top + NORTH_ROW / 2];
+  const { tip, tail, head, letter } = northArrow(north.turn, middle, NORTH_REACH);
+  shapes.push(line([tail, tip], 1, "ink"));
+  shapes.push({ kind: "area", points: head, fill: "ink", tone: "ink", width: 0.5 });
+  const at: Point = [letter[0], letter[1] + DETAIL * 0.36];
+  shapes.push(words("N", at, DETAIL, { anchor: "middle", strong: true }));
+  const left = axis.left + 40;
+  const end = axis.cut.right ? axis.right - CLEAR : width;
+  if (left + textWidth(north.words, DETAIL, false) <= end)
+    shapes.push(words(north.words, [left, middle[1] + DETAIL * 0.36], DETAIL, { tone: "soft" }));
+  return NORTH_ROW;
 }
 
 /** Draws the bands; says where they end, and where the notes below them do. */

@@ -113,6 +113,17 @@ test("composePacket() keeps the neighbors’ amounts, refusals, tests and waiver
     expect(asked).toContain(told);
 });
 
+test("composePacket() draws north on the strip where the line's bearing is known", () => {
+  const line = sampleLine();
+  const northOn = (bearing: number | null) =>
+    composePacket({
+      ...line,
+      file: { ...line.file, line: { ...line.file.line, bearing } },
+    }).sheets.find(({ kind }) => kind === "line-drawing")?.drawing?.north;
+  expect(northOn(76)).toMatchObject({ turn: 14, words: expect.stringContaining("N 76° E") });
+  expect(northOn(null)).toBeNull();
+});
+
 test("composePacket() makes a usual set without private sums where no list is on file, and says so", () => {
   const line = sampleLine();
   const packet = composePacket({ ...line, file: { ...line.file, authority: null } });

@@ -22,6 +22,8 @@ const ARROWS: Readonly<Record<string, Pixel>> = {
 /** How far an arrow key moves the cross, in parts of the picture's width; with Shift it is one pixel. */
 const STEP = 1 / 60;
 const CLOSEST = 8;
+/** How wide a picture is shown, in pixels of the screen, until that is known. */
+const USUAL = 760;
 
 /**
  * A picture whose points are pressed: with the mouse or a finger, or by moving a cross with the arrow
@@ -51,7 +53,7 @@ export function PictureStage({
   const drawing = useRef<SVGSVGElement>(null);
   const sill = useRef<HTMLDivElement>(null);
   const hintId = useId();
-  const unit = width / (760 * zoom);
+  const unit = width / ((sill.current?.clientWidth || USUAL) * zoom);
 
   function press(event: { readonly clientX: number; readonly clientY: number }) {
     const shown = drawing.current?.getBoundingClientRect();

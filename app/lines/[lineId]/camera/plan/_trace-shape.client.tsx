@@ -107,7 +107,7 @@ export function TraceShape({
         {pixelWords(picture)} Broken blue: what the plan has already.{" "}
         {line === null
           ? "The line is not drawn: its bearing is unknown."
-          : "Broken red: the line by its bearing and bends. Where it does not lie on the plan’s own line, one of the two is wrong."}{" "}
+          : "Broken red: the line by its bearing and bends. Where the picture shows the line elsewhere, one of the two is wrong."}{" "}
         <button type="button" className="link-button" onClick={onRefit}>
           Lay the picture anew
         </button>
