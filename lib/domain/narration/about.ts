@@ -159,12 +159,47 @@ export function recordOwner(
   const before = own.findLast((mark) => mark.clause <= clause);
   if (before ?? own[0]) return before ?? own[0] ?? null;
   const [first] = inSentence(talk, sentence);
+  if (first && MEANT.test(plainSentence(talk, sentence))) return lastToldOf(talk, sense, first);
   const last = first ? lastOwner(talk, sense, first) : null;
   return speaksOfNothing(talk, sentence, last) ? null : last;
 }
 
+/** So many sentences back what is meant by `it` was told, if the speaker has not stopped for breath. */
+const MEANT_BACK = 3;
+
+function lastToldOf(talk: Talk, sense: Sense, mark: Said): Said | null {
+  const { words } = talk.speech;
+  const last = talk.said.findLast(
+    (other) =>
+      other.at < mark.at &&
+      isOwner(sense, other) &&
+      other.sentence < mark.sentence &&
+      mark.sentence - other.sentence <= MEANT_BACK,
+  );
+  const own = last && words[last.from]?.breath === words[mark.from]?.breath;
+  return last && (own || mark.sentence - last.sentence === 1) ? last : null;
+}
+
 /** Farther apart, hundredths of a foot, the record and the camera do not speak of one place. */
 const CARD_NEAR = 600;
+
+/** `that’s where the permit puts it`, `not where the drawing had it`: what was just named. */
+const MEANT =
+  /\b((not |that's |right |exactly |just )+where|(puts?|has|had|got|shows?|calls?|lists?|marks?|drew|drawn) (it|that|that one|this one|him|them)|instead of|supposed to be (at )?)\b/;
+
+function plainSentence(talk: Talk, sentence: number): string {
+  return talk.speech.words
+    .filter((word) => word.sentence === sentence)
+    .map((word) => word.text)
+    .join(" ");
+}
+
+/** The distance at which a thing was told: of its sentence, else the one read off before it. */
+function readBefore(talk: Talk, mark: Said): Said | null {
+  const own = inSentence(talk, mark.sentence).find((other) => other.what === "distance");
+  const before = talk.said.findLast((other) => other.at < mark.at && other.what === "distance");
+  return own ?? (before && mark.sentence - before.sentence <= 2 ? before : null);
+}
 
 /** `the card shows one at forty-four, not seeing it`: about what is not there, or is elsewhere. */
 function speaksOfNothing(talk: Talk, sentence: number, last: Said | null): boolean {
@@ -176,7 +211,8 @@ function speaksOfNothing(talk: Talk, sentence: number, last: Said | null): boole
   )
     return true;
   const claimed = inSentence(talk, sentence).find((mark) => mark.what === "distance");
-  const seen = last && inSentence(talk, last.sentence).find((mark) => mark.what === "distance");
+  if (inSentence(talk, sentence).some((mark) => isTurn(mark, "another"))) return true;
+  const seen = last && readBefore(talk, last);
   if (claimed?.what === "distance" && seen?.what === "distance")
     return Math.abs(claimed.distance.from - seen.distance.from) > CARD_NEAR;
   return claimed !== undefined;

@@ -4,6 +4,7 @@ import type { NarrationRun } from "./draft.ts";
 import type { Distance } from "./mark.ts";
 import { type Of, type Said, spanAt, type Talk, wordsOf } from "./said.ts";
 import type { Sense } from "./sense.ts";
+import { spokenNumber } from "./spoken-number.ts";
 
 /** What spoken distances are measured from, and where the main lies on the run's footage. */
 export interface Axis {
@@ -42,7 +43,7 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   const zero = placeOfZero(talk);
   if (zero === "main") return "main";
   if (run.mainCounter !== null && run.mainCounter > 0) return "access";
-  if (ALL_FROM_MAIN.test(allWords(talk))) return "main";
+  if (isToldFromMain(talk)) return "main";
   const distances = talk.said.filter(
     (mark): mark is Of<"distance"> => mark.what === "distance" && !sense.unreal.has(mark.at),
   );
@@ -50,18 +51,35 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   return fromMain > 0 && (zero === null || fromMain * 2 > distances.length) ? "main" : null;
 }
 
-const ALL_FROM_MAIN =
-  /\b(footages?|distances?|everything|numbers|measurements?|measuring|measured|counting)( \w+){0,6} from (the )?(main|city main|city)\b/;
+/** What people call the sewer in the street, and where the lateral meets it. */
+const PUBLIC =
+  "(?:the |our |your |that )?(?:(?:city|public|street|sewer|town|county|district)(?:'s)? ){0,2}(?:main|tap|line|sewer|connection|saddle|city|pipe in the street|trunk)(?: (?:line|sewer|connection|tap|saddle))?";
+/** `everything I give you is from the main`, `the number you see is off the city line`. */
+const ALL_FROM_MAIN = new RegExp(
+  String.raw`\b(footages?|distances?|everything|numbers?|measurements?|measuring|measured|measure|counting|counts?|counter|readings?|figures|reading you|hear|calling out)( [\w']+){0,8} (from|off|off of|starting at|starts at|start at) ${PUBLIC}\b`,
+);
+/** `ran it clear down to the street tap and zeroed it there`, `hit the reset once I got to the main`. */
+const RESET_AT_MAIN = new RegExp(
+  String.raw`\b(to|at|in|into|hit|reached) ${PUBLIC}( [\w']+){0,6} (reset|zero|zeroed|zeroing)\b|\b(reset|zero|zeroed)( [\w']+){0,6} (at|in|on|got to|reached|hit|to|of) ${PUBLIC}\b`,
+);
 
-function allWords(talk: Talk): string {
-  return wordsOf(talk, 0, talk.speech.words.length);
+/** Somebody says so of all footage; of one distance it says nothing about the others. */
+function isToldFromMain(talk: Talk): boolean {
+  for (const sentence of talk.sentences.keys()) {
+    const words = sentenceAt(talk, sentence);
+    for (const said of [ALL_FROM_MAIN, RESET_AT_MAIN]) {
+      const found = said.exec(words)?.[0].split(" ");
+      if (found?.every((_, at) => (spokenNumber(found, at)?.value ?? 0) === 0)) return true;
+    }
+  }
+  return false;
 }
 
 /** Words that say that the camera is at the main; `headed for the main` does not. */
 const AT_MAIN =
-  /\b(at|in|on|inside|reached|hit|this is|looking at|looking at is|here is|here's|sitting (in|at)|from)( the| our| my| your)?( \w+)? (main|city sewer|sewer main|city main|city line)\b|\bzero is the main\b|\bmain\b( \w+){0,3} zero\b/;
+  /\b(at|in|on|inside|reached|hit|this is|looking at|looking at is|here is|here's|sitting (in|at)|from)( the| our| my| your)?( \w+)? (main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection))\b|\bzero is the main\b|\bmain\b( \w+){0,3} zero\b/;
 const TOWARDS =
-  /\b(to|toward|towards|for|till|until|down) (the |our )?(\w+ )?(main|city sewer|city line|street)\b/;
+  /\b(to|toward|towards|for|till|until|down) (the |our )?(\w+ )?(main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection)|street)\b/;
 const ACCESS =
   /\b(cleanout|clean out|house|access|stack|basement|cap|yard|garage|crawl space|toilet|riser)\b/;
 

@@ -1,3 +1,4 @@
+import { deniedByAnswer } from "./answered.ts";
 import { inSentence, isTurn, type Said, type Talk, talkWith, wordsOf } from "./said.ts";
 
 /** Corrected measures stand this many words at most from the word of correction. */
@@ -15,7 +16,7 @@ interface Changes {
  * the old is gone. What is left is what the speaker stands by.
  */
 export function withoutCorrected(talk: Talk): Talk {
-  const changes: Changes = { struck: new Set(), instead: new Map() };
+  const changes: Changes = { struck: deniedByAnswer(talk), instead: new Map() };
   for (const mark of talk.said) {
     if (changes.struck.has(mark.at)) continue;
     if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);

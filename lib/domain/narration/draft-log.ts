@@ -17,7 +17,7 @@ import type {
 import { type Heard, heardIn } from "./heard.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
-import { type Ground, groundOf, inOrder, placesOf } from "./place.ts";
+import { type Ground, groundOf, inOrder, placeAt } from "./place.ts";
 import { inSentence, isTurn, lettersOf, type Of, quoteOf, type Said, talkOf } from "./said.ts";
 import { marksIn } from "./scan.ts";
 import { senseOf } from "./sense.ts";
@@ -228,7 +228,7 @@ function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
       (other): other is Of<"distance"> =>
         other.what === "distance" && other.distance.to !== null && !other.distance.choice,
     );
-    const place = range && placesOf(ground, range)[0];
+    const place = range && placeAt(ground, range);
     const ends = inOrder(place?.counter ?? null, place?.toCounter ?? null);
     if (!range || ends.counter === null || ends.toCounter === null) return [];
     if (wet.some((gap) => gap.fromCounter === ends.counter)) return [];

@@ -3,8 +3,8 @@ import type { Degree, Fault, ObservationKind } from "../facts/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
 import { counterOf } from "./axis.ts";
 import { badnessOf } from "./badness.ts";
-import { pipeSaid } from "./pipe.ts";
-import { type Ground, type Place, placesOf } from "./place.ts";
+import { type PipeSaid, pipeSaid } from "./pipe.ts";
+import { type Ground, type Place, placeAt, placesOf } from "./place.ts";
 import {
   clauseWords,
   inClause,
@@ -92,8 +92,38 @@ function isUnknownAgain(row: Heard): boolean {
 
 /** Where the camera went in, and the end of a stretch, are no findings. */
 function isSeen(ground: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
   if (isEntry(ground, mark) || isStretchEnd(ground, mark)) return false;
   return !(mark.thing.kind === "main" && isFarMain(ground, mark));
+}
+
+/** So many sentences back the obstacle is told that a camera stopped at. */
+const OBSTACLE = 2;
+/** So much further, hundredths of a foot, the camera did not stop. */
+const FURTHER = 100;
+
+/** Nothing farther was reached; where the way just ended, something was in it. A collapse says so itself. */
+function isStopped(
+  { talk, track }: Ground,
+  mark: Said,
+  halts: NonNullable<Of<"thing">["thing"]["halts"]>,
+): boolean {
+  const here = track.points.findLast(({ at }) => at < mark.at);
+  const wentOn = track.points.some(
+    (point) =>
+      point.at > mark.at &&
+      here !== undefined &&
+      (point.counter - here.leaves) * track.motion > FURTHER,
+  );
+  if (wentOn || halts === "could-not") return !wentOn;
+  return [-OBSTACLE, -1, 0, 1].some((by) =>
+    inSentence(talk, mark.sentence + by).some(
+      (other) =>
+        other.what === "thing" &&
+        /^(fault|deposit|crossing)$/.test(other.thing.kind) &&
+        !/^(crack|infiltration|open-joint|collapsed)$/.test(other.thing.fault ?? ""),
+    ),
+  );
 }
 
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
@@ -182,16 +212,17 @@ function sidesOf(ground: Ground, mark: Of<"thing">): number[] {
 
 function heardPipe(ground: Ground): Heard[] {
   return pipeSaid(ground).map((said): Heard => {
-    const [place] = placesOf(ground, said.mark);
-    const spot = place ?? {
-      counter: null,
-      toCounter: null,
-      fromMain: null,
-      reading: "between",
-      slack: 0,
-      note: "",
-      clause: null,
-    };
+    const [own] = placesOf(ground, said.mark);
+    const spot = beginning(ground, said.begins) ??
+      own ?? {
+        counter: null,
+        toCounter: null,
+        fromMain: null,
+        reading: "between",
+        slack: 0,
+        note: "",
+        clause: null,
+      };
     return {
       ...BARE,
       mark: said.mark,
@@ -205,6 +236,21 @@ function heardPipe(ground: Ground): Heard[] {
       clauses: spanOf([said.mark.clause, ...(spot.clause === null ? [] : [spot.clause])]),
     };
   });
+}
+
+/** Where a material begins that is told by how far it, or the one before, goes. */
+function beginning(ground: Ground, begins: PipeSaid["begins"]): Place | null {
+  if (begins === null) return null;
+  if (begins !== "start") return { ...placeAt(ground, begins), toCounter: null };
+  return {
+    counter: 0,
+    toCounter: null,
+    fromMain: null,
+    reading: "between",
+    slack: 100,
+    note: "Said at the start",
+    clause: null,
+  };
 }
 
 const BARE = {

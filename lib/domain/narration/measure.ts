@@ -98,7 +98,10 @@ function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | n
       .slice(0, 8)
       .join(" "),
     written: words[at] ?? "",
-    possessive: said[number.to - 1]?.possessive === true && !FOOT.has(words[number.to] ?? ""),
+    possessive:
+      said[number.to - 1]?.possessive === true &&
+      number.value > 0 &&
+      !/^(a|an|the|another|where|feet|foot|ft|footer)$/.test(words[number.to] ?? ""),
     beforeName: next?.capital === true && /^[a-z]/.test(next.text) && !FOOT.has(next.text),
     first: at === 0,
     unit,

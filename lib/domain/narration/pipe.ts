@@ -24,7 +24,12 @@ export interface PipeSaid {
   readonly upstream: Material;
   readonly diameter: number | null;
   readonly note: string;
+  /** Where it was told to begin; null where its own words or the time tell. */
+  readonly begins: Begins | null;
 }
+
+/** The start of the run, or the end of the material before: `cast iron out to seven feet, then clay`. */
+type Begins = "start" | Of<"distance">;
 
 /**
  * The first mention of the pipe's material, and every change after it. A material that belongs to
@@ -35,19 +40,70 @@ export function pipeSaid(ground: Ground): PipeSaid[] {
   let current: Material | null = null;
   for (const mark of ground.talk.said) {
     if (mark.what !== "material" || !isOfPipe(ground, mark)) continue;
-    const pair = changePair(ground, mark);
-    if (pair === "first") {
-      current = mark.material;
-      continue;
-    }
-    const from: Material | null = pair?.material ?? current;
-    if (mark.material === from && from === current) continue;
-    rows.push(
-      rowFor(ground, mark, { from, changed: isChange(ground.talk, mark) || pair !== null }),
-    );
+    const row: PipeSaid | null =
+      toldBySpan(ground, mark, { current, last: rows.at(-1) }) ??
+      toldByChange(ground, mark, current);
+    if (row) rows.push(row);
+    else if (isUnchanged(ground.talk, mark) && current !== null) continue;
     current = mark.material;
   }
   return rows;
+}
+
+/** The first material by how far it goes, and the one behind it from there on. */
+function toldBySpan(
+  ground: Ground,
+  mark: Of<"material">,
+  { current, last }: { readonly current: Material | null; readonly last: PipeSaid | undefined },
+): PipeSaid | null {
+  if (current === null && spanOf(ground.talk, mark) && isFirstPlace(ground, mark))
+    return { ...rowFor(ground, mark, { from: null, changed: false }), begins: "start" };
+  const end = last?.begins === "start" ? spanOf(ground.talk, last.mark) : null;
+  if (!end || mark.sentence - end.sentence > 1 || mark.material === current) return null;
+  return { ...rowFor(ground, mark, { from: current, changed: true }), begins: end };
+}
+
+function toldByChange(
+  ground: Ground,
+  mark: Of<"material">,
+  current: Material | null,
+): PipeSaid | null {
+  if (isUnchanged(ground.talk, mark)) return null;
+  const pair = changePair(ground, mark);
+  if (pair === "first") return null;
+  const from: Material | null = pair?.material ?? current;
+  if (mark.material === from && from === current) return null;
+  return rowFor(ground, mark, { from, changed: isChange(ground.talk, mark) || pair !== null });
+}
+
+const UNTIL =
+  /^(?:pipe )?(?:for the first|for|out to|on out to|up to|down to|clear to|all the way to|to|till|until|through|out for)(?: (?:about|around|maybe|the|like|roughly))*$/;
+
+/** How far the material goes that is told first: `cast iron out to seven feet`, `first six feet it’s plastic`. */
+function spanOf(talk: Talk, mark: Said): Of<"distance"> | null {
+  const next = talk.said.find(
+    (other) => other.at > mark.at && !isTurn(other, "hedge", "nothing", "closes", "change"),
+  );
+  if (next?.what === "distance" && next.sentence === mark.sentence)
+    if (UNTIL.test(wordsOf(talk, mark.to, next.from))) return next;
+  const before = talk.said.findLast((other) => other.at < mark.at);
+  if (before?.what !== "distance" || before.sentence !== mark.sentence) return null;
+  const first = wordsOf(talk, before.from - 1, before.from) === "first";
+  return first && mark.from - before.to <= 4 ? before : null;
+}
+
+/** No footage but zero was read before. */
+function isFirstPlace({ track }: Ground, mark: Said): boolean {
+  return track.points.every(({ at, counter }) => at > mark.at || counter === 0);
+}
+
+/** `still clay`, `it’s clay yet`: told because nothing changed. */
+function isUnchanged(talk: Talk, mark: Said): boolean {
+  return (
+    /\bstill( in)?( the| all| that| this| our| same)*$/.test(
+      wordsOf(talk, mark.from - 4, mark.from),
+    ) || /^(pipe )?yet$/.test(wordsOf(talk, mark.to, mark.to + 1))
+  );
 }
 
 /** In `from clay to cast iron`: `first` for the clay, the clay for the cast iron. */
@@ -82,6 +138,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (sense.unreal.has(mark.at)) return false;
   const clause = inClause(talk, mark.clause);
   const words = clauseWords(talk, mark.clause);
+  if (isOfBranch(ground, mark)) return false;
   const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
   if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
   if (
@@ -98,6 +155,24 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
+}
+
+const BRANCH_SUBJECT =
+  /^(?:and |but |so )?(?:its|his|her|their|that one|it comes|it came|it's coming|comes in|the (?:branch|tap|lateral|stub|side|service|connection|wye|tee|saddle)|that (?:branch|tap|lateral|wye|tee|saddle|line|pipe))\b/;
+/** So many sentences back a branch is still what `its` means. */
+const BRANCH_BACK = 3;
+
+/** `its branch is four inch PVC`: said of the branch that was told before. */
+function isOfBranch({ talk, sense }: Ground, mark: Said): boolean {
+  if (!BRANCH_SUBJECT.test(clauseWords(talk, mark.clause))) return false;
+  const last = talk.said.findLast(
+    (other) => other.at < mark.at && isOwner(sense, other) && other.clause !== mark.clause,
+  );
+  return (
+    last?.what === "thing" &&
+    last.thing.kind === "tie-in" &&
+    mark.sentence - last.sentence <= BRANCH_BACK
+  );
 }
 
 /** `cast iron, pretty rough on the bottom`: what is said of the surface is said of the pipe. */
@@ -138,7 +213,14 @@ function rowFor(
       ? `changes from ${MATERIAL_WORDS[from]} to ${MATERIAL_WORDS[mark.material]}`
       : "";
   const now = changed && !from ? `changes to ${MATERIAL_WORDS[mark.material]}` : said;
-  return { mark, material: mark.material, upstream, diameter: size?.inches ?? null, note: now };
+  return {
+    mark,
+    material: mark.material,
+    upstream,
+    diameter: size?.inches ?? null,
+    note: now,
+    begins: null,
+  };
 }
 
 function goesUpstream(axis: Axis, motion: 1 | -1): boolean {

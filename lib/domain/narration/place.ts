@@ -119,11 +119,27 @@ function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
 
 /** Where the talk begins with a reading, each holds for what follows it; else for what precedes it. */
 function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"> | null {
-  const distances = marks.filter((other): other is Of<"distance"> => other.what === "distance");
+  const distances = marks.filter(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" && !(other.at > mark.at && isEnd(ground.talk, mark, other)),
+  );
   const before = distances.findLast((other) => other.at < mark.at) ?? null;
   const after = distances.find((other) => other.at > mark.at) ?? null;
   if (after && isBound(ground.talk, mark, after)) return after;
   return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+}
+
+/** `crack along the top, runs to twenty-eight`: where it stops, not where it is. */
+function isEnd(talk: Talk, mark: Said, distance: Said): boolean {
+  const before = talk.said[distance.at - 1];
+  return (
+    mark.what === "thing" &&
+    before !== undefined &&
+    before.at > mark.at &&
+    isTurn(before, "closes") &&
+    /\b(to|till|until|through)$/.test(wordsOf(talk, before.from, before.to)) &&
+    distance.from - before.to <= 1
+  );
 }
 
 /** `to clay at eighteen two`, nothing between: bound whatever stands before. */

@@ -47,8 +47,9 @@ export function talkWith(speech: Speech, said: readonly Said[]): Talk {
   return { speech, said, clauses, sentences, spans: spansOf(speech) };
 }
 
-function groupedBy(said: readonly Said[], key: (mark: Said) => number): Map<number, Said[]> {
-  const groups = new Map<number, Said[]>();
+/** Marks or words by a number that each has. */
+export function groupedBy<T>(said: readonly T[], key: (mark: T) => number): Map<number, T[]> {
+  const groups = new Map<number, T[]>();
   for (const mark of said) {
     const group = groups.get(key(mark));
     if (group) group.push(mark);

@@ -1,8 +1,10 @@
+import { withConstructions } from "./construction.ts";
 import type { Mark, Meaning } from "./mark.ts";
 import { type ClauseWords, measureAt } from "./measure.ts";
 import type { Word } from "./speech.ts";
+import { spokenNumber } from "./spoken-number.ts";
 import { TURN_WORDS } from "./talk.ts";
-import { MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
+import { BEND, BEND_ANGLES, MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
 
 interface Phrase {
   readonly words: readonly string[];
@@ -18,6 +20,10 @@ const PHRASES: ReadonlyMap<string, readonly Phrase[]> = byFirstWord([
 function phrase(text: string, meaning: Meaning): Phrase {
   return { words: text.split(" "), meaning };
 }
+
+/** `it goes on up to`, `they run clear to`, `out at`: where something stops, if a distance follows. */
+const GOES_ON =
+  /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|extend|extends|stretch|stretches|last|lasts)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
 
 /** Longest first; of equal ones the first listed. */
 function byFirstWord(phrases: readonly Phrase[]): Map<string, Phrase[]> {
@@ -41,7 +47,8 @@ export function marksIn(words: readonly Word[]): Mark[] {
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  return withNameless(withSameSide(withHours(withChoices(marks), words), words), words);
+  const read = withSameSide(withHours(withChoices(marks), words), words);
+  return withNameless(withConstructions(read, words), words);
 }
 
 /** So many words before and behind a clause can tell what a number in it is. */
@@ -185,6 +192,8 @@ function guess(last: Measured, mark: Mark): Mark {
 
 function marksInClause(clause: ClauseWords, inside: boolean): Mark[] {
   const { words } = clause;
+  const angle = inside ? angleAlone(clause) : null;
+  if (angle) return [angle];
   // `another wye, right, four inch clay`: a side by itself, not the `Right,` that begins a sentence.
   if (words.length === 1 && (inside || NAMED.test(clause.lead))) {
     if (words[0] === "right") return [clockMark(3, 0, 1)];
@@ -204,10 +213,35 @@ function markAt(clause: ClauseWords, at: number): Mark | null {
   // `on the right here` names a side; `right here` by itself does not.
   if (side && /^(right|left)$/.test(clause.words[at] ?? "") && clause.words[at - 1] === "the")
     return side;
+  const ends = goesOnTo(clause, at);
+  if (ends) return ends;
   const said = phraseAt(clause.words, at);
   const measured = measureAt(clause, at);
   if (said && measured) return said.to > measured.to ? said : measured;
   return said ?? measured ?? side;
+}
+
+/** `two and a half, ninety, then straight`: an angle by itself behind the footage. */
+function angleAlone({ words, lead }: ClauseWords): Mark | null {
+  const number = spokenNumber(words, 0);
+  if (number?.to !== words.length || !BEND_ANGLES.has(number.value / 100)) return null;
+  const before = lead.split(" ");
+  const read = before.some((_, at) => {
+    const last = spokenNumber(before, at);
+    return last !== null && last.to === before.length && number.value - last.value > GUESS_FAR;
+  });
+  return read ? { what: "thing", thing: BEND, from: 0, to: words.length } : null;
+}
+
+/** A next footage, hundredths of a foot, is hardly so far on within one sentence. */
+const GUESS_FAR = 1_000;
+
+function goesOnTo(clause: ClauseWords, at: number): Mark | null {
+  const found = GOES_ON.exec(clause.words.slice(at, at + 10).join(" "));
+  if (!found) return null;
+  const to = at + found[0].split(" ").length;
+  const behind = measureAt(clause, to);
+  return behind?.what === "distance" ? { what: "turn", turn: "closes", from: at, to } : null;
 }
 
 function phraseAt(words: readonly string[], at: number): Mark | null {

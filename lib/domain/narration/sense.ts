@@ -35,7 +35,11 @@ export function senseOf(talk: Talk): Sense {
   return {
     unreal,
     recordClauses,
-    pointers: ats(things, (mark) => isPointedPast(talk, mark) || isAfterRelative(talk, mark)),
+    pointers: ats(
+      things,
+      (mark) =>
+        isPointedPast(talk, mark) || isAfterRelative(talk, mark) || isMeasuredFrom(talk, mark),
+    ),
     again: new Map(
       things.flatMap((mark) => {
         const before = antecedentOf(talk, mark, unreal);
@@ -140,13 +144,19 @@ function isPartly(talk: Talk, mark: Said): boolean {
 
 /** `tap on the right, and it’s dripping`: it is in use; the pipe does not leak. */
 function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
-  if (mark.thing.fault !== "infiltration") return false;
+  if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
   const lead = wordsOf(talk, mark.from - 3, mark.from);
   const tieIn = inSentence(talk, mark.sentence).some(
     (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
   );
+  if (mark.thing.kind === "water")
+    return tieIn && RUNS.test(wordsOf(talk, mark.to, mark.to + 4)) && !/standing/.test(lead);
   return tieIn && /\b(it's|it is|that's|that one's|still|and|one's)$/.test(lead);
 }
+
+/** What water does that comes out of a branch. */
+const RUNS =
+  /^(right |just )?(in it|in that|in there|in this one|coming|running|flowing|trickling|pouring|dribbling|out of (it|that|there))\b/;
 
 /** `in the main, at the tee`: the fitting at the main is no branch of the line. */
 function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
@@ -225,7 +235,7 @@ function isNext(talk: Talk, mark: Said): boolean {
   );
 }
 
-function ats(marks: readonly Said[], test: (mark: Said) => boolean): Set<number> {
+function ats<M extends Said>(marks: readonly M[], test: (mark: M) => boolean): Set<number> {
   return new Set(marks.filter(test).map((mark) => mark.at));
 }
 
@@ -235,6 +245,14 @@ function isPointedPast(talk: Talk, mark: Said): boolean {
   const whole =
     before && /\b(that|this|it|there|here)$/.test(wordsOf(talk, before.from, before.to));
   return nearTurn(talk, mark, ["beyond", "short-of"], whole ? 0 : 1);
+}
+
+/** `what I’m reading you is off the tap`: what footage counts from. */
+function isMeasuredFrom(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in") return false;
+  return /\b(is|are|was|reading|counting|measuring|measured|read|start|starts|feet|footage|numbers?) (off|from)( of)? (the|our)$/.test(
+    wordsOf(talk, mark.from - 4, mark.from),
+  );
 }
 
 /** Right behind one of the turns, with so many words between at most. */
@@ -288,6 +306,8 @@ function claimedClauses(talk: Talk, recordClauses: Set<number>): Claims {
 
 /** The record at the head of its clause tells something; behind a finding it comments on that. */
 function isClaiming(talk: Talk, mark: Said): boolean {
+  if (/\b(supposed|shouldn't|belong|business)\b/.test(wordsOf(talk, mark.from, mark.to)))
+    return false;
   const clause = inClause(talk, mark.clause);
   const thingBefore = clause.some(
     (other) => other.to <= mark.from && (other.what === "thing" || other.what === "distance"),

@@ -15,7 +15,7 @@ contador en cero=counter at zero; contador=counter; marca=reading; qué marca=co
 conexión=connection; conexion=connection; conexiones=connections; entronque=tap; toma=tap; acometida=lateral; ramal=branch; derivación=branch; silleta=saddle
 raíces=roots; raices=roots; raíz=root; raiz=root; grieta=crack; grietas=cracks; fisura=crack; rajadura=crack; rajado=cracked; rajada=cracked; agrietado=cracked; agrietada=cracked
 roto=broken; rota=broken; quebrado=broken; quebrada=broken; hoyo=hole; hueco=hole; agujero=hole; colapsado=collapsed; colapsada=collapsed; aplastado=squashed; aplastada=squashed
-junta abierta=open joint; junta separada=separated joint; junta desplazada=offset joint; junta=joint; desfase=offset; desalineada=offset joint; desalineado=offset joint
+abierta=open; abierto=open; abiertas=open; está=is; están=are; eso es=that is; esa es=that is; ese es=that is; nomás=just; nada más=just; pedazo=piece; falta un pedazo=a piece missing; faltando=missing; junta abierta=open joint; junta separada=separated joint; junta desplazada=offset joint; junta=joint; desfase=offset; desalineada=offset joint; desalineado=offset joint
 agua estancada=standing water; agua=water; panza=belly; columpio=belly; grasa=grease; lodo=mud; sedimento=sediment; tierra=dirt; sarro=scale; tapado=blocked; tapada=blocked; obstrucción=obstruction
 registro de limpieza=cleanout; registro=cleanout; la principal=the main; el principal=the main; línea principal=the main; del principal=from the main; de la principal=from the main; drenaje principal=the main; colector=the main
 barro=clay; arcilla=clay; hierro fundido=cast iron; hierro=iron; fierro=iron; concreto=concrete; plástico=plastic; plastico=plastic; cemento=concrete; tubería=pipe; tuberia=pipe; tubo=pipe

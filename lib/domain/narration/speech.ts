@@ -22,6 +22,8 @@ export interface Word {
   readonly capital: boolean;
   /** Written with ’s. */
   readonly possessive: boolean;
+  /** Its sentence was written as a question. */
+  readonly asks: boolean;
 }
 
 export interface Speech {
@@ -35,7 +37,7 @@ const PAUSE = 1_200;
 /** A line as short as this was ended on purpose, not wrapped. */
 const WRAPPED = 56;
 
-type Break = "none" | "clause" | "sentence" | "breath";
+type Break = "none" | "clause" | "sentence" | "question" | "breath";
 
 interface Piece {
   readonly text: string;
@@ -181,10 +183,9 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
   return [...text.matchAll(parts)].flatMap((found): (Piece | Break)[] => {
     const [part] = found;
     const behind = text.slice(found.index + part.length).trimStart();
-    if (/^(\.{2,}|[,:…—–()\]]|--|-)$/.test(part))
-      return [betweenDigits(text, found.index, cue.line) ?? "clause"];
-    if (/^[.?!;¿¡]+$/.test(part)) return ["sentence"];
-    if (part === "\n") return ["none"];
+    const cut = cutBy(part);
+    if (cut === "clause") return [betweenDigits(text, found.index, cue.line) ?? cut];
+    if (cut) return [cut];
     const share = found.index / Math.max(1, cue.text.length);
     const from = offset + found.index;
     const time = cue.start === null ? null : Math.round(cue.start + share * (span ?? 0));
@@ -194,6 +195,13 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
     const ends = /^(in|ft)\.$/i.test(part) && /^\p{Lu}/u.test(behind);
     return ends ? [piece, "sentence"] : [piece];
   });
+}
+
+/** What a mark between words cuts; null for a word. */
+function cutBy(part: string): Break | null {
+  if (/^(\.{2,}|[,:…—–()\]]|--|-)$/.test(part)) return "clause";
+  if (/^[.?!;¿¡]+$/.test(part)) return part.includes("?") ? "question" : "sentence";
+  return part === "\n" ? "none" : null;
 }
 
 /** `41-47` is from 41 to 47; the dash is read as the word `to`. */
@@ -207,9 +215,11 @@ const FILLERS = new Set(["uh", "um", "uhm", "er", "erm", "hmm", "mm", "ah", "eh"
 
 function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Word[] {
   const words: Word[] = [];
+  const asked = new Set<number>();
   let fresh: Break = "none";
   let filler = false;
   for (const piece of pieces) {
+    if (piece === "question") asked.add(words.at(-1)?.sentence ?? -1);
     if (typeof piece === "string") {
       // "at, uh, forty": the second comma belongs to the filler.
       if (!(filler && piece === "clause")) fresh = stronger(fresh, piece);
@@ -221,7 +231,7 @@ function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Wor
     words.push(wordOf(piece, last, last ? placeAfter(last, fresh) : FIRST));
     fresh = "none";
   }
-  const english = inEnglish(words);
+  const english = inEnglish(words.map((word) => ({ ...word, asks: asked.has(word.sentence) })));
   return unpunctuated ? withClauses(english) : english;
 }
 
@@ -317,6 +327,7 @@ function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word 
     ...place,
     capital: /^\p{Lu}/u.test(piece.text),
     possessive: /['’]s$/i.test(piece.text),
+    asks: false,
   };
 }
 
@@ -325,7 +336,7 @@ function isInches(piece: Piece, before: Word | undefined): boolean {
   return piece.text === "in" && piece.size && /\d$/.test(before?.text ?? "");
 }
 
-const STRENGTH: readonly Break[] = ["none", "clause", "sentence", "breath"];
+const STRENGTH: readonly Break[] = ["none", "clause", "sentence", "question", "breath"];
 
 function stronger(a: Break, b: Break): Break {
   return STRENGTH.indexOf(a) > STRENGTH.indexOf(b) ? a : b;

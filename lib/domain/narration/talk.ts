@@ -24,6 +24,37 @@ const TURNS = [
 ] as const;
 export type Turn = (typeof TURNS)[number];
 
+/** What shows the pipe, and the ways in which it stops showing it. */
+const PICTURE = ["picture", "screen", "video", "signal", "image", "feed", "camera"];
+const UNSEEN = PICTURE.flatMap((what) => [
+  ...[
+    "froze",
+    "went black",
+    "went out",
+    "went dark",
+    "cut out",
+    "dropped out",
+    "is gone",
+    "is out",
+    "quit",
+  ].map((fails) => `${what} ${fails}`),
+  ...["lost the", "lost my", "lost", "no"].map((lost) => `${lost} ${what}`),
+])
+  .filter((words) => !/^(lost|no) camera$/.test(words))
+  .join(", ");
+const UNRECORDED = [
+  "nothing",
+  "not",
+  "wasn't",
+  "isn't",
+  "didn't get",
+  "nothing was",
+  "nothing got",
+  "none of that",
+]
+  .flatMap((not) => [`${not} recorded`, `${not} recording`])
+  .join(", ");
+
 const PHRASES: Readonly<Record<Turn, string>> = {
   hedge:
     "maybe, might be, could be, looks like, look like, looks to be, what looks like, i think, i guess, kind of, kinda, sort of, probably, possibly, seems like, seems to be, appears to be, appears, not sure, not real sure, can't tell, can't really tell, cannot tell, hard to tell, hard to see, hard to say, pretty sure, i believe, i reckon, reckon, i want to say, perhaps, some kind of, some sort of, not certain, don't know if, if i had to guess, my guess, i'd say, i would say, can't say for sure, might have been, fixing to be, i suppose, may be, not positive, i figure, not a hundred percent, could have been, best guess, not too sure, looks kind of like, looked like, i'm guessing, guessing",
@@ -53,17 +84,15 @@ const PHRASES: Readonly<Record<Turn, string>> = {
   record:
     "it shows, i was told, the card, card, cards, city card, record, records, record card, the record, permit, as built, as builts, the drawing, drawing, the map, map, sketch, the city shows, city shows, city records, plan, plans, paperwork, the city has, gis, side sewer card, tap card, city has, on paper",
   "record-comment":
-    "on the card, on the record, on my card, on the drawing, on the permit, on the map, on record, matches the card, match the card, matches the record, agrees with the card, agrees with the record, per the card, in the records, in the record, on that card, on the plan, on the sketch, not on card, negative on card, on card, not on permit, not on record card, not on record, no permit, a permit for, pull a permit, pulled a permit, never pulled a permit, nobody told us about, isn't on the permit, not on the card, isn't on the card, ain't on the card, not on the record, isn't on the record, not on the drawing, not on the map, not on record, nothing on the card, no record of, card doesn't show, record doesn't show, card doesn't have, not on my card, isn't on any, not on any, don't have that on the card, not on that card, ain't on no card, ain't on that card, card don't show, never permitted, wasn't on the card, doesn't show on the card, no record, not in the records, same as the card, just like the card, like the card says, where the card says, card has it, card shows it, card's right, card is right, off the card, on the tap card, not on the tap card, on the paperwork, that's on there, that's not on there, isn't on there, not on there, on the as built, not on the as built, on the city card, not on the city card, close to the card, doesn't match the card, don't match the card, that one is on the card, not on the permit, isn't on the permit, card shows nothing, card calls, not on their card, on their card",
-  unseen:
-    "can't see, can't see anything, can't see a thing, cannot see, couldn't see, lost the picture, lost picture, no visibility, can't make anything out, fogged up, fogged over, foggy, lens is dirty, lens is covered, mud on the lens, grease on the lens, blind, camera is blind, no picture, blacked out, lights went out, picture is gone, lost my picture, lost visual, couldn't see anything, could not see, can't see nothing, couldn't see nothing",
-  unrecorded:
-    "not recording, wasn't recording, forgot to record, recording stopped, didn't record, recorder was off, no recording",
+    "not supposed to be here, not supposed to be there, isn't supposed to be here, isn't supposed to be there, ain't supposed to be here, ain't supposed to be there, shouldn't be here, shouldn't be there, shouldn't be one here, no business being here, doesn't belong here, don't belong here, on the card, on the record, on my card, on the drawing, on the permit, on the map, on record, matches the card, match the card, matches the record, agrees with the card, agrees with the record, per the card, in the records, in the record, on that card, on the plan, on the sketch, not on card, negative on card, on card, not on permit, not on record card, not on record, no permit, a permit for, pull a permit, pulled a permit, never pulled a permit, nobody told us about, isn't on the permit, not on the card, isn't on the card, ain't on the card, not on the record, isn't on the record, not on the drawing, not on the map, not on record, nothing on the card, no record of, card doesn't show, record doesn't show, card doesn't have, not on my card, isn't on any, not on any, don't have that on the card, not on that card, ain't on no card, ain't on that card, card don't show, never permitted, wasn't on the card, doesn't show on the card, no record, not in the records, same as the card, just like the card, like the card says, where the card says, card has it, card shows it, card's right, card is right, off the card, on the tap card, not on the tap card, on the paperwork, that's on there, that's not on there, isn't on there, not on there, on the as built, not on the as built, on the city card, not on the city card, close to the card, doesn't match the card, don't match the card, that one is on the card, not on the permit, isn't on the permit, card shows nothing, card calls, not on their card, on their card",
+  unseen: `${UNSEEN}, can't see, can't see anything, can't see a thing, cannot see, couldn't see, no visibility, can't make anything out, fogged up, fogged over, foggy, lens is dirty, lens is covered, mud on the lens, grease on the lens, blind, camera is blind, blacked out, lights went out, lost visual, couldn't see anything, could not see, can't see nothing, couldn't see nothing`,
+  unrecorded: `${UNRECORDED}, forgot to record, recording stopped, didn't record, recorder was off, no recording, recording cut out`,
   follows:
     "that was at, that is at, that's at, that's going to be at, that'll be at, which is at, which was at, call that, call it, that was, counter says, counter reads, footage is, we're at, reading, i'm at, that put that at, that puts it at, that puts us at, and that's at, and that is, on the counter, counter is, counter is at, counter at, so that's, so that was, and that was, and that was at, that one was at, that one is at, it's at, it was at, says",
   "in-pipe":
     "we're in, we are in, we in, still in, still, back in, now in, i'm in, we're back in, sitting in, it's still",
   nothing:
-    "in service, tap water, this lateral, the lateral, our lateral, shared lateral, whole lateral, side sewer lateral, the service, good connection, lateral is, ran water, running water, run water, running some water, water running, been cut, were cut, got cut, was cut, cut last, cut them, cut back, cut out the, basically paper, pulled paper, pull paper, water coming out of it, water coming out of that, water coming out of there, water coming from it, water coming from there, like paper, as paper, water running from, turned the water on, water heater, the water is running, the water is on, water on, water main, water meter, water line, water service, grease trap, root cutter, the tile floor, gas main, crack of dawn, coffee break, break for lunch, take a break, taking a break, took a break, lunch break, clean pipe, clean joint, good joint, lip of the cleanout, lip of the, mouth of the, the main trap, the main thing, in the main house, mainly, hold on a sec, one second, no problem, no big deal, no worries, all right, alright, turned right, right now, right on, right along, not bad, not too bad, not much, no doubt, not long, no rush, no good, not going to, not gonna, not really, connection to the monitor, connection to the reel, broke for, on the way in, water in the tee, sewer service, drain service, customer service, slip on, drop the camera, dropped the camera, dropped off, drop off, dropped my, drop in, dropped in, cracked a joke, cracked up, iron out, no kidding, no clue, no idea, paper towels, cut out, plugged in, plug in, plug it, no way, no longer, not yet, not quite, not in there, not there yet, not there, cleanout cap, cleanout plug, the cap, clear the lens, wipe the lens, dip the camera, dip tube, brick house, brick building, in the connection, water off, shut the water, flush, flushing, flushed",
+    "for the first, for the last, in service, tap water, this lateral, the lateral, our lateral, shared lateral, whole lateral, side sewer lateral, the service, good connection, lateral is, ran water, running water, run water, running some water, water running, been cut, were cut, got cut, was cut, cut last, cut them, cut back, cut out the, basically paper, pulled paper, pull paper, water coming out of it, water coming out of that, water coming out of there, water coming from it, water coming from there, like paper, as paper, water running from, turned the water on, water heater, the water is running, the water is on, water on, water main, water meter, water line, water service, grease trap, root cutter, the tile floor, gas main, crack of dawn, coffee break, break for lunch, take a break, taking a break, took a break, lunch break, clean pipe, clean joint, good joint, lip of the cleanout, lip of the, mouth of the, the main trap, the main thing, in the main house, mainly, hold on a sec, one second, no problem, no big deal, no worries, all right, alright, turned right, right now, right on, right along, not bad, not too bad, not much, no doubt, not long, no rush, no good, not going to, not gonna, not really, connection to the monitor, connection to the reel, broke for, on the way in, water in the tee, sewer service, drain service, customer service, slip on, drop the camera, dropped the camera, dropped off, drop off, dropped my, drop in, dropped in, cracked a joke, cracked up, iron out, no kidding, no clue, no idea, paper towels, cut out, plugged in, plug in, plug it, no way, no longer, not yet, not quite, not in there, not there yet, not there, cleanout cap, cleanout plug, the cap, clear the lens, wipe the lens, dip the camera, dip tube, brick house, brick building, in the connection, water off, shut the water, flush, flushing, flushed",
 };
 
 export const TURN_WORDS: readonly (readonly [string, Turn])[] = TURNS.flatMap((turn) =>

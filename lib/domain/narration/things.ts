@@ -12,6 +12,8 @@ export interface Thing {
   readonly weak: boolean;
   /** Tells how a tie-in was made; beside a tie-in it is no second one. */
   readonly describes: boolean;
+  /** Says that the camera went no further: it could not, or its way just ended there. */
+  readonly halts?: "could-not" | "ended";
 }
 
 type Entry = readonly [phrase: string, thing: Thing];
@@ -30,8 +32,19 @@ function entries(kind: Thing["kind"], phrases: string, more: Partial<Thing> = {}
 const fault = (name: Fault, phrases: string) => entries("fault", phrases, { fault: name });
 const fitting = (name: Fitting, phrases: string) => entries("tie-in", phrases, { fitting: name });
 
+/** The sewer in the street, by whose it is and what it is. */
+const PUBLIC_SEWER = ["city", "street", "public", "sewer", "town", "county"]
+  .flatMap((whose) =>
+    ["main", "tap", "line", "sewer", "connection", "saddle", "pipe"].map(
+      (what) => `${whose} ${what}`,
+    ),
+  )
+  .filter((words) => !/^sewer (line|pipe|sewer|saddle)$/.test(words))
+  .join(",");
+
 /** Words of the trade for what is seen in a pipe: plain talk, no association's codes. */
 export const THING_WORDS: readonly Entry[] = [
+  ...entries("main", PUBLIC_SEWER),
   ...entries(
     "tie-in",
     "tie in, tie ins, tap, taps, first lateral, second lateral, third lateral, side lateral, house lead, side connection, branch line, side line, stub out, tie into, pipe coming in, line coming in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe",
@@ -119,7 +132,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "deposit",
-    "grease, greasy, sludge, debris, silt, sand, mud, scale, scaly, scaled, scaled up, buildup, build up, sediment, gravel, paper, wipes, soap, muck, gunk, crud, rocks, rock, dirt in the bottom, toilet paper, rags, tuberculation, tuberculated, rust buildup, grease buildup, scale buildup, mineral deposit, mineral deposits, deposit, deposits, grit, mud in the bottom, encrustation, mineral buildup, fat, debris in the bottom",
+    "grease, greasy, sludge, debris, silt, sand, mud, scale, scaly, scaled, scaled up, buildup, build up, sediment, gravel, paper, wipes, soap, muck, gunk, crud, rocks, rock, dirt in the bottom, toilet paper, rags, tuberculation, tuberculated, rust buildup, grease buildup, scale buildup, mineral deposit, mineral deposits, deposit, deposits, grit, mud in the bottom, encrustation, mineral buildup, calcium, lime, minerals, mineral stuff, fat, debris in the bottom",
   ),
   ...entries(
     "blockage",
@@ -139,7 +152,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "main",
-    "the main connection, at the main connection, in the main connection, main, city main, the main, public main, sewer main, street main, city sewer, city line, main connection, connection at the main, the city tap, city tap, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
+    "the main connection, at the main connection, in the main connection, main, the main, main connection, connection at the main, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
   ),
 ];
 
@@ -176,13 +189,15 @@ export const MATERIAL_WORDS_SPOKEN: readonly (readonly [string, Material])[] =
     phrases.split(",").map((phrase): [string, Material] => [phrase.trim(), material]),
   );
 
-export const BEND: Thing = {
-  kind: "bend",
+/** One thing, plainly named. */
+export const PLAIN_THING: Omit<Thing, "kind"> = {
   fault: null,
   fitting: "unknown",
   many: false,
   ...STANDARD,
 };
+
+export const BEND: Thing = { ...PLAIN_THING, kind: "bend" };
 
 /** Fittings that are named by their angle: `a forty-five`. */
 export const BEND_ANGLES: ReadonlySet<number> = new Set([22, 23, 30, 45, 60, 90]);

@@ -1,0 +1,126 @@
+import { describe, expect, test } from "vitest";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+
+/** Kinds (faults by their name) that a downstream talk makes. */
+function kinds(text: string): string[] {
+  return draftLog(text, { looks: "downstream", measuredFrom: null, mainCounter: null }).drafts.map(
+    ({ kind, fault }) => fault ?? kind,
+  );
+}
+
+describe("a thing told by its subject and what is said of it", () => {
+  test.each([
+    ["Bad joint at thirty-eight, it's wide open.", ["open-joint"]],
+    ["Thirty. Joint. Wide open.", ["open-joint"]],
+    ["Thirty, that joint's not pushed home.", ["open-joint"]],
+    ["Thirty, the joint here has come apart.", ["open-joint"]],
+    ["Thirty, the joint's good, wye is open.", ["tie-in"]],
+    ["Thirty, the joint has shifted on us.", ["offset-joint"]],
+    ["Thirty, the pipes don't line up.", ["offset-joint"]],
+    ["Thirty, a piece of the pipe is missing on the bottom.", ["broken"]],
+    ["Thirty, part of the bell's broke off.", ["broken"]],
+    ["Thirty, hunk of pipe gone here and I'm looking at dirt.", ["hole"]],
+    ["Thirty, see how the bottom is gone there, you can see rock.", ["hole"]],
+    ["Thirty, the bottom is gone.", ["worn-surface"]],
+    ["Thirty, there's a break in the pipe. There's a piece missing, you can see dirt.", ["broken"]],
+    ["Thirty, somebody busted a hole in the top and stuck a pipe in it.", ["tie-in"]],
+    ["Thirty, a four inch just shoved in the top.", ["tie-in"]],
+  ])("%s", (text, expected) => {
+    expect(kinds(text)).toEqual(expected);
+  });
+
+  test("a camera that could not go on was stopped, unless it went on", () => {
+    expect(kinds("Thirty, I couldn't get the camera to go any farther.")).toEqual(["blockage"]);
+    expect(
+      kinds("Thirty, I couldn't get it to go any farther so I pushed hard. Crack at fifty."),
+    ).toEqual(["crack"]);
+    expect(kinds("Fifty-one. Root mass. I'm stopped.")).toEqual(["roots", "blockage"]);
+    expect(kinds("Crack at fifty. Sixty, that's the main, that's as far as I go.")).toEqual([
+      "crack",
+    ]);
+  });
+});
+
+describe("what was asked and denied", () => {
+  test.each([
+    ["Thirty. Is that a crack? No, that's just the joint.", []],
+    ["Thirty. Is that one cracked? Nah, that's just mud on it.", []],
+    ["Thirty. Is that a crack? Yep.", ["crack"]],
+    ["Thirty. Is that a crack? No, that's a root.", ["roots"]],
+    ["Thirty. Is that a crack? No idea.", ["crack"]],
+    ["0:10 thirty is that a crack no that's just a joint\n0:20 forty roots", ["roots"]],
+  ])("%s", (text, expected) => {
+    expect(kinds(text)).toEqual(expected);
+  });
+});
+
+describe("where it is", () => {
+  const log = (text: string) =>
+    draftLog(text, { looks: "downstream", measuredFrom: null, mainCounter: null });
+
+  test.each([
+    "Hairline crack along the top, runs to twenty-eight.",
+    "Crack on the crown, it goes on up to twenty-eight.",
+    "Cracks, they run clear to twenty-eight.",
+  ])("begins at the reading before where only its end follows: %s", (text) => {
+    expect(log(`Twenty-three three. ${text}`).drafts).toMatchObject([
+      { fault: "crack", counter: 2330, toCounter: 2800 },
+    ]);
+  });
+
+  test.each([
+    "Zero at the cap. Cast iron out to seven feet then it's clay.",
+    "Zero at the cap. It's cast iron for the first seven feet and from there on it's clay.",
+    "Zero at the cap. First seven feet it's cast iron then it goes to clay.",
+  ])("a material begins where the one before ends: %s", (text) => {
+    expect(log(text).drafts).toMatchObject([
+      { kind: "material", material: "cast-iron", counter: 0 },
+      { kind: "material", material: "vitrified-clay", counter: 700 },
+    ]);
+  });
+
+  test.each(["Its branch is four inch PVC, main pipe's still clay.", "The lateral is PVC."])(
+    "the pipe of a branch is no change of the line: %s",
+    (text) => {
+      expect(log(`Thirty, wye on the right. ${text} Forty, crack.`).drafts).toMatchObject([
+        { kind: "tie-in" },
+        { fault: "crack" },
+      ]);
+    },
+  );
+
+  test.each([
+    "the number you see is from the city line",
+    "everything I'm reading you is off the main",
+    "I ran it clear down to the street tap and zeroed it there",
+    "all my footages start at the city sewer",
+  ])("told to count from the main: %s", (text) => {
+    const { measuredFrom, drafts } = log(`Okay, ${text}. Wye on the left at ten. Roots at twenty.`);
+    expect(measuredFrom).toBe("main");
+    expect(drafts).toMatchObject([{ fromMain: 1000 }, { fromMain: 2000 }]);
+  });
+
+  test("one distance from the main says nothing about the others", () => {
+    const text = "Zero at the cleanout. Crack at ten. The card measures it thirty from the main.";
+    expect(log(text).measuredFrom).toBe("access");
+  });
+
+  test.each([
+    "That's where the permit puts it, thirty.",
+    "Not where the drawing had it, drawing says thirty-nine.",
+    "The card's got that at thirty-eight.",
+  ])("what the record has of it goes with it: %s", (text) => {
+    const { drafts } = log(`Thirty, wye on the left. ${text} Fifty, crack.`);
+    expect(drafts.map(({ kind }) => kind)).toEqual(["tie-in", "fault"]);
+    expect(drafts[0]?.aboutRecord).not.toBe("");
+  });
+
+  test.each([
+    "Nothing recorded from 24 to 29.",
+    "Screen went black, 24 to 29.",
+    "Not recorded between 24 and 29.",
+  ])("what was not seen is a gap, whatever was read before: %s", (text) => {
+    const { gaps } = log(`0:10 21, cracked. ${text}\n0:40 50 main.`);
+    expect(gaps).toMatchObject([{ fromCounter: 2400, toCounter: 2900 }]);
+  });
+});
