@@ -74,7 +74,9 @@ export interface StripNorth {
   readonly turn: number;
   /** The bearing, to stand beside the arrow. */
   readonly words: string;
-  /** The same in one sentence, for the text alternative. */
+  /** What above and below the pipe are not, to stand under it. */
+  readonly note: string;
+  /** All of it in words, for the text alternative. */
   readonly sentence: string;
 }
 

@@ -5,6 +5,8 @@ import type { Point } from "./strip-shape.ts";
 /** Upstream is drawn to the right. */
 const RIGHT = 90;
 
+const NOTE = "Above and below the pipe stand record and camera, not sides of the line.";
+
 const WAYS = [
   "up",
   "up and to the right",
@@ -28,7 +30,8 @@ export function northOf(bearing: number | null): StripNorth | null {
   return {
     turn,
     words: `Line at the main, looking upstream: ${said}`,
-    sentence: `North points ${way} on this drawing: at the main connection the line runs ${said} upstream, which is drawn to the right. Above and below the pipe stand record and camera, not sides of the line.`,
+    note: NOTE,
+    sentence: `North points ${way} on this drawing: at the main connection the line runs ${said} upstream, which is drawn to the right. ${NOTE}`,
   };
 }
 

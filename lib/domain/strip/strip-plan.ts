@@ -272,8 +272,10 @@ function drawNorth(
   shapes.push(words("N", at, DETAIL, { anchor: "middle", strong: true }));
   const left = axis.left + 40;
   const end = axis.cut.right ? axis.right - CLEAR : width;
-  if (left + textWidth(north.words, DETAIL, false) <= end)
-    shapes.push(words(north.words, [left, middle[1] + DETAIL * 0.36], DETAIL, { tone: "soft" }));
+  const said = [north.words, north.note];
+  if (said.every((each) => left + textWidth(each, DETAIL, false) <= end))
+    for (const [index, each] of said.entries())
+      shapes.push(words(each, [left, middle[1] - 2 + index * LINE], DETAIL, { tone: "soft" }));
   return NORTH_ROW;
 }
 

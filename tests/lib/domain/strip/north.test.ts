@@ -73,7 +73,11 @@ function textsOf(shapes: readonly Shape[]): string[] {
 test("planStrip() draws north where the main is on the page, and says the bearing", () => {
   const { shapes } = planStrip(aDrawing(76), FRAME);
   expect(textsOf(shapes)).toEqual(
-    expect.arrayContaining(["N", "Line at the main, looking upstream: N 76° E"]),
+    expect.arrayContaining([
+      "N",
+      "Line at the main, looking upstream: N 76° E",
+      "Above and below the pipe stand record and camera, not sides of the line.",
+    ]),
   );
   const next = planStrip(aDrawing(76), { ...FRAME, from: 5_000 });
   expect(textsOf(next.shapes)).not.toContain("N");
@@ -90,7 +94,7 @@ test("planStrip() keeps the words of north on a short page, or leaves them out",
   const { shapes } = planStrip(aDrawing(76), { ...FRAME, scale: 7.2, to: 1_000 });
   expect(textsOf(shapes)).toContain("N");
   for (const { at, text, size, strong, anchor } of wordsOf(shapes))
-    if (anchor === "start" && text.startsWith("Line"))
+    if (anchor === "start" && /^(Line|Above)/.test(text))
       expect(at[0] + textWidth(text, size, strong)).toBeLessThanOrEqual(6 + 72);
 });
 
