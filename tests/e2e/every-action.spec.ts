@@ -40,6 +40,8 @@ const FIELD_ACTIONS = [
   "mergeTieInsAction",
   "undoSightingsAction",
   "addObservationAction",
+  "addRunAction",
+  "saveRunWayAction",
   "removeVideoAction",
   "setPictureAction",
   "addNarrationAction",
