@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { GridRow } from "#app/_components/grid/column.ts";
 import type { SaveRows } from "#app/_components/grid/use-rows.ts";
-import { keepRow } from "#app/lines/[lineId]/camera/plan/_keep-row.ts";
+import { dropRow, keepRow } from "#app/lines/[lineId]/camera/plan/_keep-row.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { aDb, anAct, anOpenLine, fileOf } from "../../../support/office.ts";
@@ -61,4 +61,13 @@ test("keepRow() says what the file did not take, and saves nothing", async () =>
   expect(answer).toMatchObject({ status: "refused", path: "outline" });
   expect(answer.message).toMatch(/at least two corners/);
   expect(names()).toEqual([]);
+});
+
+test("dropRow() takes out its row alone, also of what others saved meanwhile", async () => {
+  const { save, now, names } = aTable();
+  await keepRow(save, now(), aRow("a", "12"), SAID);
+  const before = now();
+  await keepRow(save, before, aRow("b", "theirs"), SAID);
+  expect((await dropRow(save, before, "a", SAID)).status).toBe("done");
+  expect(names()).toEqual(["theirs"]);
 });

@@ -8,21 +8,39 @@ interface Table {
   readonly rows: readonly GridRow[];
 }
 
+/** What a form sent, and what is said once it is done. */
+interface Said {
+  readonly form: FormData;
+  readonly words: string;
+}
+
 /**
  * Adds one row to a table, or puts it in the place of the row with its id. Where somebody saved the
  * table meanwhile, it goes once more on top of what they saved: a row of its own takes nothing from them.
  */
-export async function keepRow(
+export function keepRow(
+  save: SaveRows,
+  table: Table,
+  row: GridRow,
+  said: Said,
+): Promise<FormState> {
+  return changeTable(save, table, (rows) => withRow(rows, row), said);
+}
+
+/** Takes one row out of a table, in the same way. */
+export function dropRow(save: SaveRows, table: Table, id: string, said: Said): Promise<FormState> {
+  return changeTable(save, table, (rows) => rows.filter((each) => each["id"] !== id), said);
+}
+
+async function changeTable(
   save: SaveRows,
   { base, rows }: Table,
-  row: GridRow,
-  { form, words }: { readonly form: FormData; readonly words: string },
+  change: (rows: readonly GridRow[]) => readonly GridRow[],
+  { form, words }: Said,
 ): Promise<FormState> {
-  const first = await save(base, withRow(rows, row));
+  const first = await save(base, change(rows));
   const answer =
-    first.status === "changed-meanwhile"
-      ? await save(first.revision, withRow(first.rows, row))
-      : first;
+    first.status === "changed-meanwhile" ? await save(first.revision, change(first.rows)) : first;
   if (answer.status === "saved") return done(words);
   if (answer.status === "changed-meanwhile")
     return refused("Others are saving this table right now: press once more.", form);

@@ -17,7 +17,7 @@ import { optionsOf } from "../../_terms.ts";
 import { saveRowsAction } from "../../rows-action.ts";
 import { AfterDone } from "./_after-done.client.tsx";
 import { SHAPE_WORDS } from "./_columns.ts";
-import { keepRow } from "./_keep-row.ts";
+import { dropRow, keepRow } from "./_keep-row.ts";
 import { PictureStage } from "./_picture-stage.client.tsx";
 import type { TraceProps } from "./_trace-props.ts";
 import styles from "./trace.module.css";
@@ -31,8 +31,15 @@ export function TraceShape({
   shapesBase,
   properties,
   line,
+  pictures,
+  picturesBase,
   onRefit,
-}: TraceProps & { readonly picture: PlanPicture; readonly onRefit: () => void }) {
+  onDropped,
+}: TraceProps & {
+  readonly picture: PlanPicture;
+  readonly onRefit: () => void;
+  readonly onDropped: () => void;
+}) {
   const [kind, setKind] = useState<ShapeKind>("building");
   const [corners, setCorners] = useState<readonly Pixel[]>([]);
   const outline = tracedOutline(picture, corners);
@@ -64,6 +71,15 @@ export function TraceShape({
       { base: shapesBase, rows: shapes as unknown as readonly GridRow[] },
       row,
       { form, words: "The shape stands in the plan and in the table below." },
+    );
+  }
+
+  function drop(_state: FormState, form: FormData): Promise<FormState> {
+    return dropRow(
+      (base, rows) => saveRowsAction(lineId, "planPictures", base, rows),
+      { base: picturesBase, rows: pictures as unknown as readonly GridRow[] },
+      picture.id,
+      { form, words: "The picture is off the plan." },
     );
   }
 
@@ -107,11 +123,22 @@ export function TraceShape({
         {pixelWords(picture)} Broken blue: what the plan has already.{" "}
         {line === null
           ? "The line is not drawn: its bearing is unknown."
-          : "Broken red: the line by its bearing and bends. Where the picture shows the line elsewhere, one of the two is wrong."}{" "}
+          : "Broken red: the line by its bearing and bends. Where the picture shows the line elsewhere, one of the two is wrong."}
+      </p>
+      <ActionForm
+        action={drop}
+        className="cluster"
+        label="The picture"
+        confirm="Take the picture off the plan? The file and the traced shapes stay."
+      >
         <button type="button" className="link-button" onClick={onRefit}>
           Lay the picture anew
         </button>
-      </p>
+        <button type="submit" className="link-button">
+          Take it off the plan
+        </button>
+        <AfterDone then={onDropped} />
+      </ActionForm>
       <ActionForm action={keep} reset label="The traced shape">
         <div role="status" className="stack-tight">
           <p>

@@ -39,6 +39,7 @@ export function Trace(props: TraceProps) {
           {...props}
           picture={picture}
           onRefit={() => setDesk({ at: "fit", id: picture.id })}
+          onDropped={() => setDesk(null)}
         />
       ) : (
         <FitPicture
