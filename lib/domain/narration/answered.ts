@@ -31,9 +31,18 @@ export function deniedByAnswer(talk: Talk): Set<number> {
     const only = answer.findIndex(({ text }) => ONLY.test(text));
     const from =
       only === -1 ? Number.POSITIVE_INFINITY : talk.speech.words.indexOf(answer[only] as Word);
-    strike(talk, denied, (mark) => mark.sentence === sentence + 1 && mark.from > from);
+    strike(
+      talk,
+      denied,
+      (mark) => mark.sentence === sentence + 1 && mark.from > from && !isFault(mark),
+    );
   }
   return denied;
+}
+
+/** `no, that’s just a hairline` is a finding all the same. */
+function isFault(mark: Said): boolean {
+  return mark.what === "thing" && mark.thing.kind === "fault";
 }
 
 function strike(talk: Talk, denied: Set<number>, is: (mark: Said) => boolean): void {

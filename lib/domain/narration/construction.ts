@@ -37,7 +37,7 @@ const GONE =
 
 /** Ground that shows: the wall is through. */
 const SOIL =
-  /\b(see|seeing|looking|exposed|bare|into|nothing but|showing|down to|on to|onto)( [\w']+){0,3}? (dirt|rocks?|soil|bedding|gravel|ground|earth|backfill|sand)\b|\b(dirt|soil|gravel|bedding|sand|rocks?|mud)( is|'s)? (coming|falling|pouring|washing|showing|behind|under|underneath)\b/;
+  /\b(see|seeing|looking|exposed|bare|into|nothing but|showing|down to|on to|onto)( [\w']+){0,3}? (dirt|rocks?|soil|bedding|gravel|ground|earth|backfill|sand)\b|\b(dirt|soil|gravel|bedding|sand|rocks?|mud)( is|'s)? (coming|falling|pouring|washing|showing|sitting|lying|laying|behind|under|underneath)\b/;
 
 const CONSTRUCTIONS: readonly Construction[] = [
   {
@@ -71,6 +71,13 @@ const CONSTRUCTIONS: readonly Construction[] = [
     covers: (thing) => /^(broken|hole|worn-surface)$/.test(thing.fault ?? ""),
   },
   {
+    // `chewed up, you can see gravel`: ground where there should be pipe
+    said: /\b(?:see|seeing|looking (?:right )?(?:at|into|out at)|down to|exposed)(?: (?:the|some|bare|just|right|actual|nothing but)){0,2} (?:dirt|rocks?|soil|bedding|gravel|ground|earth|backfill)\b(?! (?:in|on|along|laying|lying|sitting|at) (?:the )?(?:bottom|pipe|invert|line|here))/g,
+    means: () => fault("hole"),
+    covers: (thing) =>
+      thing.kind === "deposit" || /^(broken|hole|worn-surface|collapsed)$/.test(thing.fault ?? ""),
+  },
+  {
     // `busted a hole in the top and stuck a pipe in it`
     said: new RegExp(
       String.raw`\b(?:bust|knock|broke|punch|chop|cut|chisel|beat|smash|made|poke|drill|core|chip|bang|hammer)(?:ed|ted|d|ped|led)?(?: out| through| themselves| himself)? (?:a|the) hole\b${ANY}{0,7}? (?:stuck|shoved|ran|run|put|jammed|rammed|set|slid|hooked|tied|stabbed|poked|dropped)\b`,
@@ -88,7 +95,7 @@ const CONSTRUCTIONS: readonly Construction[] = [
   {
     // `couldn’t get the camera to go any farther`, `not getting by that`
     said: new RegExp(
-      String.raw`\b(?:can't|cannot|couldn't|could not|won't|wouldn't|not|unable to|no way)${ANY}{0,2}? (?:get|go|going|getting|gonna|push|pushing|make|pass|move|fit|squeeze)${ANY}{0,5}? (?:by|past|through|farther|further|around|beyond)\b`,
+      String.raw`\b(?:can't|cannot|couldn't|could not|won't|wouldn't|not|unable to|no way)${ANY}{0,2}? (?:get|go|going|getting|gonna|push|pushing|make|pass|move|fit|squeeze)${ANY}{0,5}? (?:by|past|through|farther|further|around|beyond)\b|\b(?:won't|will not|wouldn't|can't|couldn't) (?:go|budge|move|pass)$|\b(?:up against|run into|ran into|hit|hitting|bumping|against) (?:something|a wall|solid|an obstruction)\b`,
       "g",
     ),
     means: ([words]) =>
@@ -169,7 +176,9 @@ function isTold(
   words: readonly Word[],
   { from, one }: { readonly from: number; readonly one: Construction },
 ): boolean {
-  const before = marks.findLast((mark) => mark.to <= from);
+  const before = marks.findLast(
+    (mark) => mark.to <= from && (mark.what === "thing" || mark.what === "distance"),
+  );
   if (before?.what !== "thing" || before.thing.kind !== "fault" || !one.covers(before.thing))
     return false;
   const [a, b] = [words[before.from], words[from]];

@@ -108,11 +108,13 @@ function isStopped(
   mark: Said,
   halts: NonNullable<Of<"thing">["thing"]["halts"]>,
 ): boolean {
-  const here = track.points.findLast(({ at }) => at < mark.at);
+  const here = track.points.findLast(
+    ({ at }) => at < mark.at || talk.said[at]?.sentence === mark.sentence,
+  );
   const wentOn = track.points.some(
     (point) =>
-      point.at > mark.at &&
       here !== undefined &&
+      point.at > Math.max(mark.at, here.at) &&
       (point.counter - here.leaves) * track.motion > FURTHER,
   );
   if (wentOn || halts === "could-not") return !wentOn;

@@ -125,7 +125,9 @@ function angleAt(words: readonly string[], at: number, number: SpokenNumber): Ma
   const degrees = /^degrees?$/.test(words[number.to] ?? "");
   const angle = number.value / 100;
   const known = BEND_ANGLES.has(Math.floor(angle));
-  const bare = /^(a|an)$/.test(words[at - 1] ?? "") && !FOOT.has(words[number.to] ?? "");
+  const bare =
+    /^(a|an|another|second|third|long|short)$/.test(words[at - 1] ?? "") &&
+    !FOOT.has(words[number.to] ?? "");
   if (!known || !(degrees || bare)) return null;
   const end = degrees ? number.to + 1 : number.to;
   const to = /^(bend|elbow|fitting|sweep|turn)$/.test(words[end] ?? "") ? end + 1 : end;

@@ -43,11 +43,17 @@ export function pipeSaid(ground: Ground): PipeSaid[] {
     const row: PipeSaid | null =
       toldBySpan(ground, mark, { current, last: rows.at(-1) }) ??
       toldByChange(ground, mark, current);
-    if (row) rows.push(row);
+    if (row && isSpelledOut(row, rows)) rows[0] = row;
+    else if (row) rows.push(row);
     else if (isUnchanged(ground.talk, mark) && current !== null) continue;
     current = mark.material;
   }
   return rows;
+}
+
+/** `that’s cast iron, right, cast iron to about five`: the first material once more, with its end. */
+function isSpelledOut(row: PipeSaid, rows: readonly PipeSaid[]): boolean {
+  return row.begins === "start" && rows.length === 1;
 }
 
 /** The first material by how far it goes, and the one behind it from there on. */
@@ -56,7 +62,11 @@ function toldBySpan(
   mark: Of<"material">,
   { current, last }: { readonly current: Material | null; readonly last: PipeSaid | undefined },
 ): PipeSaid | null {
-  if (current === null && spanOf(ground.talk, mark) && isFirstPlace(ground, mark))
+  if (
+    (current === null || current === mark.material) &&
+    spanOf(ground.talk, mark) &&
+    isFirstPlace(ground, mark)
+  )
     return { ...rowFor(ground, mark, { from: null, changed: false }), begins: "start" };
   const end = last?.begins === "start" ? spanOf(ground.talk, last.mark) : null;
   if (!end || mark.sentence - end.sentence > 1 || mark.material === current) return null;
@@ -70,7 +80,7 @@ function toldByChange(
 ): PipeSaid | null {
   if (isUnchanged(ground.talk, mark)) return null;
   const pair = changePair(ground, mark);
-  if (pair === "first") return null;
+  if (pair === "first" || isEnding(ground.talk, mark)) return null;
   const from: Material | null = pair?.material ?? current;
   if (mark.material === from && from === current) return null;
   return rowFor(ground, mark, { from, changed: isChange(ground.talk, mark) || pair !== null });
@@ -95,6 +105,18 @@ function spanOf(talk: Talk, mark: Said): Of<"distance"> | null {
 /** No footage but zero was read before. */
 function isFirstPlace({ track }: Ground, mark: Said): boolean {
   return track.points.every(({ at, counter }) => at > mark.at || counter === 0);
+}
+
+/** `clay quits`, `end of the cast iron`: what was until here. */
+function isEnding(talk: Talk, mark: Said): boolean {
+  return (
+    /^(pipe )?(just )?(quits?|ends?|stops?|ended|stopped|runs out|gives out|finishes|is (done|over))\b/.test(
+      wordsOf(talk, mark.to, mark.to + 4),
+    ) ||
+    /\b(end of|out of|leaving|leave)( the| that| our)?$/.test(
+      wordsOf(talk, mark.from - 3, mark.from),
+    )
+  );
 }
 
 /** `still clay`, `it’s clay yet`: told because nothing changed. */

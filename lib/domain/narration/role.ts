@@ -70,6 +70,8 @@ function paired(n: NumberAt): string | null {
   const found = /^(or|to|and|maybe|through|,)( maybe| or)? (.*)$/.exec(n.follow);
   if (!found || n.unit) return null;
   const [, joint = "", , rest = ""] = found;
+  // `4.2, 22 degree bend`: read off to the tenth, it stands by itself.
+  if (joint === "," && n.number.parts) return null;
   const words = rest.split(" ");
   const second = spokenNumber(words, 0);
   if (!second) return null;

@@ -25,6 +25,10 @@ function phrase(text: string, meaning: Meaning): Phrase {
 const GOES_ON =
   /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|extend|extends|stretch|stretches|last|lasts)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
 
+/** `grease clear out to fifty`, right behind what is named. */
+const BARE_TO =
+  /^(?:(?:all|the|way|clear|right|on|up|out|down|over|from|there|here) )*(?:to|till|until)(?: (?:about|around|the))?(?= |$)/;
+
 /** Longest first; of equal ones the first listed. */
 function byFirstWord(phrases: readonly Phrase[]): Map<string, Phrase[]> {
   const map = new Map<string, Phrase[]>();
@@ -201,19 +205,19 @@ function marksInClause(clause: ClauseWords, inside: boolean): Mark[] {
   }
   const marks: Mark[] = [];
   for (let at = 0; at < words.length; ) {
-    const mark = markAt(clause, at);
+    const mark = markAt(clause, at, marks.at(-1));
     if (mark) marks.push(mark);
     at = mark?.to ?? at + 1;
   }
   return marks;
 }
 
-function markAt(clause: ClauseWords, at: number): Mark | null {
+function markAt(clause: ClauseWords, at: number, last: Mark | undefined): Mark | null {
   const side = sideAt(clause.words, at);
   // `on the right here` names a side; `right here` by itself does not.
   if (side && /^(right|left)$/.test(clause.words[at] ?? "") && clause.words[at - 1] === "the")
     return side;
-  const ends = goesOnTo(clause, at);
+  const ends = goesOnTo(clause, at, last);
   if (ends) return ends;
   const said = phraseAt(clause.words, at);
   const measured = measureAt(clause, at);
@@ -236,8 +240,10 @@ function angleAlone({ words, lead }: ClauseWords): Mark | null {
 /** A next footage, hundredths of a foot, is hardly so far on within one sentence. */
 const GUESS_FAR = 1_000;
 
-function goesOnTo(clause: ClauseWords, at: number): Mark | null {
-  const found = GOES_ON.exec(clause.words.slice(at, at + 10).join(" "));
+function goesOnTo(clause: ClauseWords, at: number, last: Mark | undefined): Mark | null {
+  const words = clause.words.slice(at, at + 10).join(" ");
+  const named = last?.what === "thing" && at - last.to <= 1;
+  const found = GOES_ON.exec(words) ?? (named ? BARE_TO.exec(words) : null);
   if (!found) return null;
   const to = at + found[0].split(" ").length;
   const behind = measureAt(clause, to);

@@ -158,10 +158,21 @@ function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
 const RUNS =
   /^(right |just )?(in it|in that|in there|in this one|coming|running|flowing|trickling|pouring|dribbling|out of (it|that|there))\b/;
 
+/** `tap into the eight inch main`. */
+const INTO_MAIN =
+  /^(in|into|to|on|onto|at|of) (the |a |an |our |that )?(([\w.]+|\d+) inch )?(\w+ )?(main|city (line|sewer|main)|sewer main)\b/;
+
 /** `in the main, at the tee`: the fitting at the main is no branch of the line. */
 function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
-  if (mark.thing.kind !== "tie-in" || !/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from)))
-    return false;
+  if (mark.thing.kind !== "tie-in") return false;
+  const before = talk.said[mark.at - 1];
+  const joined =
+    before?.what === "thing" &&
+    before.thing.kind === "main" &&
+    before.to === mark.from &&
+    before.clause === mark.clause;
+  if (joined || INTO_MAIN.test(wordsOf(talk, mark.to, mark.to + 7))) return true;
+  if (!/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from))) return false;
   return inSentence(talk, mark.sentence).some(
     (old) => old.what === "thing" && old.thing.kind === "main" && Math.abs(old.at - mark.at) <= 3,
   );

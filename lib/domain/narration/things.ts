@@ -40,6 +40,7 @@ const PUBLIC_SEWER = ["city", "street", "public", "sewer", "town", "county"]
     ),
   )
   .filter((words) => !/^sewer (line|pipe|sewer|saddle)$/.test(words))
+  .concat(["main saddle", "main wye", "main tee", "saddle on the main", "tap on the main"])
   .join(",");
 
 /** Words of the trade for what is seen in a pipe: plain talk, no association's codes. */
@@ -84,7 +85,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "broken",
-    "break in the pipe, break in the line, break in your pipe, break in your line, break in this pipe, break in the wall, break in the clay, broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
+    "break in the pipe, break in the line, break in your pipe, break in your line, break in this pipe, break in the wall, break in the clay, broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, chip, chips, chipped, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
   ),
   ...fault(
     "hole",
@@ -104,11 +105,11 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "belly",
-    "belly, bellied, sag, sags, sagging, low spot, swag, dip, dips, swale, bellies, back fall, backfall, pipe holds water, back pitch, back pitched",
+    "belly, bellied, sag, sags, sagging, low spot, swag, dip, dips, swale, bellies, back fall, backfall, pipe holds water, back pitch, back pitched, lays flat, lies flat, laying flat, lying flat, no fall, no grade, no slope, loses its fall, negative grade, negative slope, reverse grade, reverse slope",
   ),
   ...fault(
     "deformed",
-    "deformed, egg shaped, out of round, oval, ovaled, ovalled, squashed, squished, flattened, crushed, pinched, deflected, egged, mashed, blistered, smashed flat, mashed flat, egged out, go flat, going flat, gone flat, went flat, flattening, flattened out",
+    "deformed, egg shaped, out of round, oval, ovaled, ovalled, squashed, squished, flattened, crushed, pinched, deflected, egged, mashed, blistered, smashed flat, mashed flat, egged out, go flat, going flat, gone flat, went flat, flattening, flattened out, flat spot, flat spots",
   ),
   ...fault(
     "collapsed",

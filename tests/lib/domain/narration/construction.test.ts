@@ -25,6 +25,12 @@ describe("a thing told by its subject and what is said of it", () => {
     ["Thirty, there's a break in the pipe. There's a piece missing, you can see dirt.", ["broken"]],
     ["Thirty, somebody busted a hole in the top and stuck a pipe in it.", ["tie-in"]],
     ["Thirty, a four inch just shoved in the top.", ["tie-in"]],
+    ["Thirty, it's chewed up, you can see gravel.", ["hole"]],
+    ["Thirty, I see gravel in the bottom.", ["deposit"]],
+    ["Thirty, the pipe is broken right on top, you can see the soil.", ["broken"]],
+    ["4.2, 22 degree bend.", ["bend"]],
+    ["Six point two, 45, and a second 45 right behind it at seven.", ["bend", "bend"]],
+    ["Sixty, tap into the 8 inch main.", []],
   ])("%s", (text, expected) => {
     expect(kinds(text)).toEqual(expected);
   });
@@ -34,6 +40,11 @@ describe("a thing told by its subject and what is said of it", () => {
     expect(
       kinds("Thirty, I couldn't get it to go any farther so I pushed hard. Crack at fifty."),
     ).toEqual(["crack"]);
+    expect(kinds("Forty. Crack at forty-four. Couldn't get past 49.")).toEqual([
+      "crack",
+      "blockage",
+    ]);
+    expect(kinds("Fifty-one. I'm up against something. Won't go.")).toEqual(["blockage"]);
     expect(kinds("Fifty-one. Root mass. I'm stopped.")).toEqual(["roots", "blockage"]);
     expect(kinds("Crack at fifty. Sixty, that's the main, that's as far as I go.")).toEqual([
       "crack",
@@ -46,6 +57,7 @@ describe("what was asked and denied", () => {
     ["Thirty. Is that a crack? No, that's just the joint.", []],
     ["Thirty. Is that one cracked? Nah, that's just mud on it.", []],
     ["Thirty. Is that a crack? Yep.", ["crack"]],
+    ["Thirty. Is that a tap? No, that's just a chip in the pipe.", ["broken"]],
     ["Thirty. Is that a crack? No, that's a root.", ["roots"]],
     ["Thirty. Is that a crack? No idea.", ["crack"]],
     ["0:10 thirty is that a crack no that's just a joint\n0:20 forty roots", ["roots"]],
@@ -62,6 +74,7 @@ describe("where it is", () => {
     "Hairline crack along the top, runs to twenty-eight.",
     "Crack on the crown, it goes on up to twenty-eight.",
     "Cracks, they run clear to twenty-eight.",
+    "Cracks all the way to twenty-eight.",
   ])("begins at the reading before where only its end follows: %s", (text) => {
     expect(log(`Twenty-three three. ${text}`).drafts).toMatchObject([
       { fault: "crack", counter: 2330, toCounter: 2800 },
@@ -72,6 +85,7 @@ describe("where it is", () => {
     "Zero at the cap. Cast iron out to seven feet then it's clay.",
     "Zero at the cap. It's cast iron for the first seven feet and from there on it's clay.",
     "Zero at the cap. First seven feet it's cast iron then it goes to clay.",
+    "Zero at the cap. That's cast iron, right, cast iron to about seven. Then clay.",
   ])("a material begins where the one before ends: %s", (text) => {
     expect(log(text).drafts).toMatchObject([
       { kind: "material", material: "cast-iron", counter: 0 },
