@@ -43,16 +43,16 @@ const CONSTRUCTIONS: readonly Construction[] = [
   {
     // `joint here, it’s wide open`, `that joint’s not pushed home`
     said: new RegExp(
-      String.raw`\b(?:joints?|bell|hub|seam)\b${ANY}{0,8}? (?:(?:wide )?open|opened|gap(?:ed|ing|ped|ping)|apart|separat(?:ed|ing)|unseated|spread|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together))\b`,
+      String.raw`\b(?:joints?|bell|hub|seam)\b${ANY}{0,10}? (?:(?:wide )?open|opened|gap(?:ed|ing|ped|ping)|apart|separat(?:ed|ing)|unseated|spread|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together))\b`,
       "g",
     ),
-    means: () => fault("open-joint"),
+    means: ([words]) => ({ ...fault("open-joint"), many: /^joints/.test(words ?? "") }),
     covers: (thing) => thing.fault === "open-joint",
   },
   {
     // `joint’s dropped on us`, `the pipes don’t line up at this joint`
     said: new RegExp(
-      String.raw`\b(?:joints?|pipes?|bell|hub)\b${ANY}{0,6}? (?:shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
+      String.raw`\b(?:joints?|pipes?|bell|hub)\b${ANY}{0,6}? (?:cocked|crooked|tilted|twisted|kicked|shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
       "g",
     ),
     means: () => fault("offset-joint"),
@@ -89,6 +89,12 @@ const CONSTRUCTIONS: readonly Construction[] = [
   {
     // `somebody’s pipe poked through the side of ours`, `a four inch just shoved in the top`
     said: /\b(?:pipe|line|inch|piece of (?:abs|pvc|plastic|pipe))\b(?: (?:just|right|is|has|been|that|that's|somebody|they|got|abs|pvc|clay|plastic|iron)){0,3} (?:stuck|poked|poking|shoved|jammed|rammed|stabbed|run|ran|punched|coming|comes|pushed|glued|mortared) (?:right |straight )?(?:in|into|through|thru)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "tie-in" }),
+    covers: (thing) => thing.kind === "tie-in" && !thing.describes,
+  },
+  {
+    // `looks like somebody stuck a two inch in here on top`
+    said: /\b(?:stuck|put|shoved|ran|run|jammed|rammed|poked|stabbed|brought|slid|fed) (?:a|an|their|his|her|another|some)(?: (?!hole)[\w'-]+){0,3} (?:inch|pipe|line|plastic|abs|pvc)(?: (?!hole)[\w']+)? (?:in|into|through|thru) (?:here|there|the (?:top|side|pipe|wall|bottom|crown|joint|line)|our|ours|it|on|at)\b/g,
     means: () => ({ ...PLAIN_THING, kind: "tie-in" }),
     covers: (thing) => thing.kind === "tie-in" && !thing.describes,
   },

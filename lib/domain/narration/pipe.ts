@@ -160,7 +160,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (sense.unreal.has(mark.at)) return false;
   const clause = inClause(talk, mark.clause);
   const words = clauseWords(talk, mark.clause);
-  if (isOfBranch(ground, mark)) return false;
+  if (isOfBranch(ground, mark) || isPatch(talk, mark)) return false;
   const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
   if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
   if (
@@ -177,6 +177,13 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
+}
+
+/** `somebody patched it here, cement`: what it was mended with. */
+function isPatch(talk: Talk, mark: Said): boolean {
+  return /\b(patch(ed|es)?|mortar(ed)?|grout(ed)?|smeared|slopped|packed)\b/.test(
+    wordsOf(talk, mark.from - 6, mark.to + 3),
+  );
 }
 
 const BRANCH_SUBJECT =

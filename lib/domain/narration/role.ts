@@ -195,7 +195,7 @@ function isAddress(n: NumberAt): boolean {
 }
 
 const HOUSE_NUMBER =
-  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|building|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$|\b(belongs to|feeds|serves)$/;
+  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|buildings?|doors?|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$|\b(belongs to|feeds|serves)$/;
 /** `the cleanout at 211`, `we’re at two oh one`. */
 const AT_HOUSE =
   /\b(we're|we are|i'm|here|out|cleanout|neighbors?|folks|house|over|for|garage|yard|duplex|place|customer|mr|mister|mrs|garden|front|back|at the|says|say|said|planter)( (\w+ )?at|)$/;

@@ -107,6 +107,7 @@ function isUnreal(
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind === "deposit" && isBehindHole(talk, mark)) return true;
   if (mark.thing.kind === "water" && isLeak(talk, mark)) return true;
+  if (mark.thing.fault === "hole" && isHoleOfTap(talk, mark)) return true;
   if (mark.thing.kind === "blockage" && isPartly(talk, mark)) return true;
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
@@ -123,6 +124,21 @@ function isBehindHole(talk: Talk, mark: Said): boolean {
   if (!/\b(rocks?|gravel|dirt|sand)\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
   return inSentence(talk, mark.sentence).some(
     (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
+  );
+}
+
+/** `tap on my left, no wye, just a hole they chopped`: how the tap was made. */
+function isHoleOfTap(talk: Talk, mark: Said): boolean {
+  const made =
+    /\b(just|through|into|out of|only|by) (a|the)$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
+    /^(they|he|somebody|someone|was|that was)?( they)? ?(chopped|cut|knocked|busted|broke|punched|drilled|made|cored)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 3),
+    );
+  return (
+    made &&
+    inSentence(talk, mark.sentence).some(
+      (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+    )
   );
 }
 

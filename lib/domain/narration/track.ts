@@ -5,6 +5,7 @@ import type { Distance } from "./mark.ts";
 import {
   clauseWords,
   inClause,
+  inSentence,
   isTurn,
   type Of,
   type Said,
@@ -62,7 +63,9 @@ export interface Between {
  * was seen earlier (`the one at thirty-four`) say nothing of where the camera is now.
  */
 export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
-  const candidates = candidatesOf(talk, sense, axis);
+  const all = candidatesOf(talk, sense, axis);
+  const opening = beforeZero(talk, sense, all);
+  const candidates = all.filter(({ at }) => !opening.has(at));
   const start = startOf(talk, axis, candidates);
   const { kept, motion } = fitted(start === null ? candidates : [start, ...candidates]);
   const on = new Set(kept.map(({ at }) => at));
@@ -86,7 +89,7 @@ export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
   return {
     points: whole,
     motion,
-    outliers: new Set(candidates.filter(({ at }) => !on.has(at)).map(({ at }) => at)),
+    outliers: new Set(all.filter(({ at }) => !on.has(at)).map(({ at }) => at)),
     speed: speedOf(whole),
     turns: [...talk.spans.keys()].filter((clause) => BACKWARDS.test(clauseWords(talk, clause))),
     end: axis.measuredFrom === "access" ? axis.mainCounter : null,
@@ -108,6 +111,31 @@ function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
     last = mark.to;
     return [{ at: mark.at, counter, to, time: mark.time, weight: distance.weight, back }];
   });
+}
+
+/** So many sentences a talk may take to come to its zero. */
+const OPENING = 8;
+/** What weighs less has no feet, tenths or counter with it. */
+const PLAINLY_READ = 3;
+
+/** `12 and 14 Larkspur, … zero at the cap`: bare numbers before the zero, by which nothing is placed. */
+function beforeZero(talk: Talk, sense: Sense, candidates: readonly Candidate[]): Set<number> {
+  const zero = candidates.find(({ counter }) => counter === 0);
+  const set = zero && talk.said[zero.at]?.sentence;
+  if (zero === undefined || set === undefined || set > OPENING) return new Set();
+  const bare = candidates.filter(({ at, weight }) => at < zero.at && weight < PLAINLY_READ);
+  const found = bare.some(({ at }) =>
+    inSentence(talk, talk.said[at]?.sentence ?? -1).some((mark) => isFinding(sense, mark)),
+  );
+  return new Set(found ? [] : bare.map(({ at }) => at));
+}
+
+function isFinding(sense: Sense, mark: Said): boolean {
+  return (
+    mark.what === "thing" &&
+    !/^(main|cleanout)$/.test(mark.thing.kind) &&
+    !sense.unreal.has(mark.at)
+  );
 }
 
 const BACKWARDS =

@@ -29,6 +29,14 @@ describe("a thing told by its subject and what is said of it", () => {
     ["Thirty, I see gravel in the bottom.", ["deposit"]],
     ["Thirty, the pipe is broken right on top, you can see the soil.", ["broken"]],
     ["4.2, 22 degree bend.", ["bend"]],
+    ["Thirty, joint's cocked, half inch.", ["offset-joint"]],
+    [
+      "Couple of bad joints, one at 16 and one at 21, both pulled open.",
+      ["open-joint", "open-joint"],
+    ],
+    ["Thirty, looks like somebody stuck a two inch in here on top.", ["tie-in"]],
+    ["Thirty, tap on my left, no wye, just a hole they chopped.", ["tie-in"]],
+    ["Thirty, wye. Forty. Somebody patched it here. Cement.", ["tie-in"]],
     ["Six point two, 45, and a second 45 right behind it at seven.", ["bend", "bend"]],
     ["Sixty, tap into the 8 inch main.", []],
   ])("%s", (text, expected) => {
@@ -112,6 +120,16 @@ describe("where it is", () => {
     const { measuredFrom, drafts } = log(`Okay, ${text}. Wye on the left at ten. Roots at twenty.`);
     expect(measuredFrom).toBe("main");
     expect(drafts).toMatchObject([{ fromMain: 1000 }, { fromMain: 2000 }]);
+  });
+
+  test.each([
+    "12 and 14 Larkspur. Went in at 14's outside cleanout, zero on the counter.",
+    "Okay this is Gil at 7 and 9 Pembroke, my zero is the floor.",
+    "Buildings 1 through 4 on one six-inch. Counter's reading zero.",
+  ])("bare numbers of the opening are no places: %s", (text) => {
+    const { readings, drafts } = log(`${text} Six feet, roots. Thirty, wye on the left.`);
+    expect(readings.map(({ counter }) => counter)).toEqual([0, 600, 3000]);
+    expect(drafts).toHaveLength(2);
   });
 
   test("one distance from the main says nothing about the others", () => {
