@@ -18,7 +18,16 @@ import { type Heard, heardIn } from "./heard.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
 import { type Ground, groundOf, inOrder, placeAt } from "./place.ts";
-import { inSentence, isTurn, lettersOf, type Of, quoteOf, type Said, talkOf } from "./said.ts";
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  lettersOf,
+  type Of,
+  quoteOf,
+  type Said,
+  talkOf,
+} from "./said.ts";
 import { marksIn } from "./scan.ts";
 import { senseOf } from "./sense.ts";
 import { speechOf } from "./speech.ts";
@@ -78,9 +87,17 @@ function mainSaid(ground: Ground): Cft | null {
       row.kind === "main" &&
       row.place.reading === "read" &&
       row.place.clause !== null &&
-      row.place.counter !== null,
+      row.place.counter !== null &&
+      !isFromMain(ground, row.place.clause),
   );
   return mains.at(-1)?.place.counter ?? null;
+}
+
+/** `twenty feet from the main`: no footage at the main itself. */
+function isFromMain({ talk }: Ground, clause: number): boolean {
+  return inClause(talk, clause).some(
+    (mark) => mark.what === "distance" && mark.distance.base === "main" && mark.distance.from > 0,
+  );
 }
 
 /** Water that a belly holds is told by the belly. */

@@ -149,6 +149,7 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
 
 /** `out of the water`, `that’s the end of the roots`. */
 export function isStretchEnd(ground: Ground, mark: Said): boolean {
+  if (mark.what === "thing" && mark.thing.kind === "main") return false;
   const before = ground.talk.said[mark.at - 1];
   return (
     before !== undefined &&

@@ -61,6 +61,9 @@ function isOther({ talk }: Ground, turn: Said, own: Said | null): boolean {
   const words = wordsOf(talk, turn.from, turn.to);
   const joins = /^(until|till|all the way to|through to|down to about|to)$/.test(words);
   if (joins && (own === null || own.from - turn.to > 3)) return true;
+  const next = talk.said[turn.at + 1];
+  // `ended at the main`: the run, not what was seen on it.
+  if (next?.what === "thing" && next.thing.kind === "main" && next.from - turn.to <= 1) return true;
   const before = talk.said[turn.at - 1];
   return before?.what === "material" && turn.from - before.to <= 2;
 }

@@ -132,6 +132,18 @@ describe("where it is", () => {
     expect(drafts).toHaveLength(2);
   });
 
+  test("where the run ended is the main, and no end of what was seen", () => {
+    const { mainCounter, drafts } = log("Crack at fifty. Ended at the main at 61.");
+    expect(mainCounter).toBe(6100);
+    expect(drafts).toMatchObject([{ counter: 5000, toCounter: null }]);
+  });
+
+  test("so far from the main is no footage at the main", () => {
+    expect(
+      log("Wye on the left. Twenty feet from the main. That's the main.").mainCounter,
+    ).not.toBe(2000);
+  });
+
   test("one distance from the main says nothing about the others", () => {
     const text = "Zero at the cleanout. Crack at ten. The card measures it thirty from the main.";
     expect(log(text).measuredFrom).toBe("access");
