@@ -93,6 +93,17 @@ const CONSTRUCTIONS: readonly Construction[] = [
     covers: (thing) => thing.kind === "tie-in" && !thing.describes,
   },
   {
+    // `somebody hammered that one in`, `they ran into our pipe with a piece of ABS`
+    said: /\b(?:hammered|broke|punched|chopped|knocked|busted|cut|beat|chiseled|jammed|stuck|shoved|stabbed) (?:that|this|it|them|that one|this one|one) in\b|\b(?:ran|tied|went|came|hooked|plumbed|tapped|cut|broke|busted) (?:right |straight )?into (?:our|this|the|my|your) (?:pipe|line|lateral)\b/g,
+    means: ([words]) => ({
+      ...PLAIN_THING,
+      kind: "tie-in",
+      fitting: / in$/.test(words ?? "") ? "break-in" : "unknown",
+      describes: true,
+    }),
+    covers: (thing) => thing.kind === "tie-in" || thing.fault === "broken",
+  },
+  {
     // `looks like somebody stuck a two inch in here on top`
     said: /\b(?:stuck|put|shoved|ran|run|jammed|rammed|poked|stabbed|brought|slid|fed) (?:a|an|their|his|her|another|some)(?: (?!hole)[\w'-]+){0,3} (?:inch|pipe|line|plastic|abs|pvc)(?: (?!hole)[\w']+)? (?:in|into|through|thru) (?:here|there|the (?:top|side|pipe|wall|bottom|crown|joint|line)|our|ours|it|on|at)\b/g,
     means: () => ({ ...PLAIN_THING, kind: "tie-in" }),
@@ -162,7 +173,8 @@ function withFound(
     (old) =>
       !(
         inside(old) &&
-        (old.what === "thing" || (old.what === "turn" && thing.kind === "blockage"))
+        (old.what === "thing" ||
+          (old.what === "turn" && (thing.kind === "blockage" || old.turn === "change")))
       ) && !(old.from <= from && old.to > from),
   );
   return [...left, ...mark].sort((a, b) => a.from - b.from);

@@ -52,7 +52,7 @@ export function senseOf(talk: Talk): Sense {
 
 /** What is so in general, was once, or ought to be: nobody sees it now. */
 const GENERAL =
-  /\b(always|usually|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|paid|that's where (the|all the) \w+ (is|are|runs?|goes?|get)|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
+  /\b(always|usually|sometimes|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|paid|that's where (the|all the) \w+ (is|are|runs?|goes?|get)|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
 /** What was paid for, and what is to be done. */
 const DEALS = /\b(recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
 /** `Roots come in at the joints`, `when you've got a hole`: what is so whenever it happens. */
@@ -107,7 +107,7 @@ function isUnreal(
 function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind === "deposit" && isBehindHole(talk, mark)) return true;
   if (mark.thing.kind === "water" && isLeak(talk, mark)) return true;
-  if (mark.thing.fault === "hole" && isHoleOfTap(talk, mark)) return true;
+  if (isHoleOfTap(talk, mark) || isOfRoots(talk, mark)) return true;
   if (mark.thing.kind === "blockage" && isPartly(talk, mark)) return true;
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
@@ -127,19 +127,28 @@ function isBehindHole(talk: Talk, mark: Said): boolean {
   );
 }
 
+/** `roots poking in`: told of the roots. */
+function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.fault !== "protruding-tie-in") return false;
+  const before = talk.said[mark.at - 1];
+  return before?.what === "thing" && before.thing.fault === "roots" && mark.from - before.to <= 2;
+}
+
 /** `tap on my left, no wye, just a hole they chopped`: how the tap was made. */
-function isHoleOfTap(talk: Talk, mark: Said): boolean {
+function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
+  if (!/\bholes?$/.test(wordsOf(talk, mark.from, mark.to))) return false;
   const made =
     /\b(just|through|into|out of|only|by) (a|the)$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
     /^(they|he|somebody|someone|was|that was)?( they)? ?(chopped|cut|knocked|busted|broke|punched|drilled|made|cored)\b/.test(
       wordsOf(talk, mark.to, mark.to + 3),
     );
-  return (
-    made &&
-    inSentence(talk, mark.sentence).some(
+  const before = (sentence: number) =>
+    inSentence(talk, sentence).some(
       (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
-    )
-  );
+    );
+  const known = /\b(the|that)$/.test(wordsOf(talk, mark.from - 1, mark.from));
+  const placed = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
+  return (made && before(mark.sentence)) || (known && !placed && before(mark.sentence - 1));
 }
 
 const BROKEN = /^(hole|broken|collapsed)$/;

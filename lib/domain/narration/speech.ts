@@ -207,7 +207,8 @@ function cutBy(part: string): Break | null {
 /** `41-47` is from 41 to 47; the dash is read as the word `to`. */
 function betweenDigits(text: string, index: number, line: number): Piece | null {
   const dash = /^[-–]$/.test(text[index] ?? "");
-  const joins = /\d\s?['’′"”″]?$/.test(text.slice(0, index)) && /^\d/.test(text.slice(index + 1));
+  const joins =
+    /\d\s?['’′"”″]?\s?$/.test(text.slice(0, index)) && /^\s?\d/.test(text.slice(index + 1));
   return dash && joins ? { text: "to", from: -1, to: -1, time: null, line, size: false } : null;
 }
 

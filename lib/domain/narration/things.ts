@@ -113,7 +113,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "collapsed",
-    "collapsed, collapse, caved in, cave in, fallen in, fell in, falling in, caving in, collapsing",
+    "collapsed, collapse, caved, caved in, cave in, fallen in, fell in, falling in, caving in, collapsing",
   ),
   ...fault(
     "infiltration",

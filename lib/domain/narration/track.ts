@@ -102,6 +102,7 @@ function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
     if (mark.what !== "distance" || sense.unreal.has(mark.at)) return [];
     const { distance } = mark;
     if (distance.kind !== "at" || isListed(talk, mark) || isBackwardLook(talk, mark)) return [];
+    if (isWhose(talk, mark)) return [];
     const from = distance.choice ? middleOf(distance) : distance.from;
     const counter = counterOf(from, distance.base, axis);
     const to =
@@ -113,21 +114,47 @@ function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
   });
 }
 
+/** `twenty eight foot y on the left side thirty three`: behind a branch that has its footage, whose it is. */
+function isWhose(talk: Talk, mark: Of<"distance">): boolean {
+  const marks = inSentence(talk, mark.sentence);
+  if (mark.distance.weight > 1 || marks.at(-1)?.at !== mark.at) return false;
+  const branch = marks.findLast(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+  );
+  return marks.some(
+    (old) =>
+      branch !== undefined &&
+      old.at < branch.at &&
+      old.what === "distance" &&
+      old.distance.weight >= PLAINLY_READ,
+  );
+}
+
 /** So many sentences a talk may take to come to its zero. */
 const OPENING = 8;
 /** What weighs less has no feet, tenths or counter with it. */
 const PLAINLY_READ = 3;
 
-/** `12 and 14 Larkspur, … zero at the cap`: bare numbers before the zero, by which nothing is placed. */
+/**
+ * `12 and 14 Larkspur, … zero at the cap`: bare numbers before the zero or the first find, that
+ * the footage of it lies below and goes on to grow from.
+ */
 function beforeZero(talk: Talk, sense: Sense, candidates: readonly Candidate[]): Set<number> {
-  const zero = candidates.find(({ counter }) => counter === 0);
-  const set = zero && talk.said[zero.at]?.sentence;
-  if (zero === undefined || set === undefined || set > OPENING) return new Set();
-  const bare = candidates.filter(({ at, weight }) => at < zero.at && weight < PLAINLY_READ);
-  const found = bare.some(({ at }) =>
-    inSentence(talk, talk.said[at]?.sentence ?? -1).some((mark) => isFinding(sense, mark)),
+  const bare = candidates.filter(
+    ({ at, weight }) => weight < PLAINLY_READ && (talk.said[at]?.sentence ?? 0) <= OPENING,
   );
-  return new Set(found ? [] : bare.map(({ at }) => at));
+  const first = candidates.findIndex((one) => one.counter === 0 || isFound(talk, sense, one));
+  const from = candidates[first];
+  const next = candidates[first + 1];
+  if (!from || !next || next.counter <= from.counter) return new Set();
+  return new Set(
+    bare.flatMap(({ at, counter }) => (at < from.at && counter > from.counter ? [at] : [])),
+  );
+}
+
+/** Something was found in the sentence that gives the distance. */
+function isFound(talk: Talk, sense: Sense, { at }: Candidate): boolean {
+  return inSentence(talk, talk.said[at]?.sentence ?? -1).some((mark) => isFinding(sense, mark));
 }
 
 function isFinding(sense: Sense, mark: Said): boolean {

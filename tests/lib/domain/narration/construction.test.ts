@@ -30,6 +30,10 @@ describe("a thing told by its subject and what is said of it", () => {
     ["Thirty, the pipe is broken right on top, you can see the soil.", ["broken"]],
     ["4.2, 22 degree bend.", ["bend"]],
     ["Thirty, joint's cocked, half inch.", ["offset-joint"]],
+    ["Thirty, couple of roots poking in at this joint.", ["roots"]],
+    ["Thirty. Somebody hammered that one in, top right. See how rough the hole is?", ["tie-in"]],
+    ["Thirty, somebody ran into our pipe with a piece of ABS, left side.", ["tie-in"]],
+    ["Sometimes you'll see roots at a joint like that.", []],
     [
       "Couple of bad joints, one at 16 and one at 21, both pulled open.",
       ["open-joint", "open-joint"],
@@ -130,6 +134,24 @@ describe("where it is", () => {
     const { readings, drafts } = log(`${text} Six feet, roots. Thirty, wye on the left.`);
     expect(readings.map(({ counter }) => counter)).toEqual([0, 600, 3000]);
     expect(drafts).toHaveLength(2);
+  });
+
+  test("small house numbers before the first find are no places, though nobody says zero", () => {
+    const text =
+      "Emergency on Fulton, 19 Fulton and 21 Fulton, we popped the cap at 21. Four feet, roots. Eleven six, wye, left.";
+    expect(log(text).readings.map(({ counter }) => counter)).toEqual([400, 1160]);
+  });
+
+  test("behind a branch that has its footage a number is whose it is", () => {
+    const text =
+      "0:10 twenty eight foot y on the left side thirty three\n0:30 thirty eight foot roots";
+    expect(log(text).readings.map(({ counter }) => counter)).toEqual([2800, 3800]);
+  });
+
+  test("a dash between two footages is from one to the other, with spaces as well", () => {
+    expect(log('21.0 - 24.5 sag, 2" water').drafts).toMatchObject([
+      { fault: "belly", counter: 2100, toCounter: 2450 },
+    ]);
   });
 
   test("where the run ended is the main, and no end of what was seen", () => {
