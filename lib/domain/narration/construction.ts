@@ -52,7 +52,7 @@ const CONSTRUCTIONS: readonly Construction[] = [
   {
     // `joint’s dropped on us`, `the pipes don’t line up at this joint`
     said: new RegExp(
-      String.raw`\b(?:joints?|pipes?|bell|hub)\b${ANY}{0,6}? (?:cocked|crooked|tilted|twisted|kicked|shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
+      String.raw`\b(?:joints?|pipes?|bell|hub)\b${ANY}{0,6}? (?:moved|cocked|crooked|tilted|twisted|kicked|shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
       "g",
     ),
     means: () => fault("offset-joint"),

@@ -85,7 +85,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "broken",
-    "break in the pipe, break in the line, break in your pipe, break in your line, break in this pipe, break in the wall, break in the clay, broken, broke, busted, busted up, shattered, missing piece, piece missing, chunk missing, chunk out, broken pipe, break, broken up, missing chunk, chunk gone, piece gone, chip, chips, chipped, piece of pipe missing, section missing, missing a piece, missing a chunk, busted pipe, broken out, busted out",
+    "break in the pipe, break in the line, break in your pipe, break in your line, break in this pipe, break in the wall, break in the clay, broken, broke, busted, busted up, shattered, chunk out, broken pipe, break, broken up, chip, chips, chipped, busted pipe, broken out, busted out",
   ),
   ...fault(
     "hole",
@@ -93,11 +93,11 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "offset-joint",
-    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint dropped, joint has dropped, joint has shifted, joint has moved, joint has slipped, joint moved, joint is offset, joints are offset, joint is off, shifted joint, joint shifted, joint is shifted, misaligned joint, step in the joint, joint is dropped, drop joint, dropped, slipped joint, joint slipped, lip, shear, sheared, kicked over, off set",
+    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint is offset, joints are offset, joint is off, shifted joint, misaligned joint, step in the joint, drop joint, dropped, slipped joint, lip, shear, sheared, kicked over, off set",
   ),
   ...fault(
     "open-joint",
-    "open joint, open joints, separated joint, joint separated, joint is open, joint open, joint pulled apart, pulled apart, gap in the joint, gapped joint, joint gapped, joint has opened up, separation, separated, joint opened up, gap at the joint, joint gapped open, wide joint, joint coming apart, joint is separated, pulled joint, joint is pulled apart, gasket hanging, gap",
+    "open joint, open joints, separated joint, pulled apart, gap in the joint, gapped joint, separation, separated, gap at the joint, wide joint, pulled joint, gasket hanging, gap",
   ),
   ...fault(
     "roots",
