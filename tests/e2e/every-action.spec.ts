@@ -42,6 +42,7 @@ const FIELD_ACTIONS = [
   "addObservationAction",
   "addRunAction",
   "saveRunWayAction",
+  "startTallyAction",
   "removeVideoAction",
   "setPictureAction",
   "addNarrationAction",
