@@ -24,13 +24,16 @@ export function outdatedVisits(facts: Facts): Notice[] {
   ))
     if (notice.kind === "test-visit" && notice.frozen !== null)
       last.set(`${notice.partyId} ${notice.propertyId}`, notice);
-  return [...last.values()].filter(
-    (notice) => timesIn(sentLetter(notice)) !== timesNow(facts, notice),
-  );
+  return [...last.values()].filter((notice) => timesToldBy(notice) !== timesNow(facts, notice));
 }
 
-function sentLetter({ frozen }: Notice): Letter {
-  return JSON.parse(frozen ?? "") as Letter;
+/** What a sent letter told; null where it can't be read, so that nobody counts as told by it. */
+function timesToldBy({ frozen }: Notice): string | null {
+  try {
+    return timesIn(JSON.parse(frozen ?? "") as Letter);
+  } catch {
+    return null;
+  }
 }
 
 function timesNow(facts: Facts, notice: Notice): string {

@@ -170,6 +170,9 @@ describe("test visit", () => {
       frozen: JSON.stringify(composeLetter({ ...renewed, notice })),
     };
     expect(outdated({ ...moved, notices: [sent, second] })).toEqual([]);
+    // What a letter that can't be read told is unknown: it is told again.
+    for (const odd of [" ", "{", "null", "7", '{"blocks":7}'])
+      expect(outdated({ ...planned, notices: [{ ...sent, frozen: odd }] }), odd).toEqual(["sent"]);
   });
 
   test("who is only asked to keep water off is told that nobody comes in", () => {
