@@ -13,8 +13,8 @@ const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size
   who: { topic: "who", size: "small" },
   record: { topic: "record", size: "small" },
   camera: { topic: "camera", size: "small" },
-  agree: { topic: "agree", size: "large" },
-  answers: { topic: "answers", size: "large" },
+  reconcile: { topic: "reconcile", size: "large" },
+  responsibility: { topic: "responsibility", size: "large" },
   cost: { topic: "cost", size: "small" },
 };
 
@@ -35,7 +35,8 @@ export function LineStrip({
   useStickyHeight(frame);
   const look = useSearchParams().get("look");
   const drawing = drawings[page.topic];
-  const choice = segment === "agree" ? drawing.choices.find((one) => one.key === look) : undefined;
+  const choice =
+    segment === "reconcile" ? drawing.choices.find((one) => one.key === look) : undefined;
   const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size

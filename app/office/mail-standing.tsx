@@ -7,7 +7,7 @@ export function MailStanding() {
     return (
       <p>
         Messages go out through <strong>{place.name}</strong>. One that cannot be delivered comes
-        back to “Who has been told?” of its line.
+        back to “Who has been notified?” of its line.
       </p>
     );
   }

@@ -25,13 +25,13 @@ const SHOWN_BY: Readonly<Record<string, Question>> = {
   "permit record": "record",
   "record entry": "record",
   run: "camera",
-  "tie-in": "agree",
-  agreement: "answers",
+  "tie-in": "reconcile",
+  agreement: "responsibility",
   "scope item": "cost",
   permit: "authority",
-  "locate ticket": "next",
+  "locate ticket": "schedule",
   inspection: "authority",
-  "stored file": "happened",
+  "stored file": "history",
 };
 
 /** So many hits are shown at once. */

@@ -333,7 +333,7 @@ async function enterRun(
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/agree`);
+  await open(page, `${line}/reconcile`);
   const fit = page.getByRole("form", { name: /^Accept 2\.4 ft up the line/ });
   await fit
     .getByLabel("Reason")
@@ -431,7 +431,7 @@ async function proveT4Dead(page: Page) {
 }
 
 async function applyRule(page: Page, line: string) {
-  await open(page, `${line}/answers`);
+  await open(page, `${line}/responsibility`);
   await page
     .getByLabel("Rule applied on this line")
     .selectOption({ label: `${AUTHORITY}: Owners to the main, shared by users` });
@@ -469,7 +469,7 @@ async function sendLetters(
   line: string,
   { kind, count, how }: { kind: string; count: number; how: string },
 ) {
-  await open(page, `${line}/told/write?kind=${kind}`);
+  await open(page, `${line}/notices/write?kind=${kind}`);
   await expect(page.getByRole("group", { name: "Proposed" }).getByRole("checkbox")).toHaveCount(
     count,
   );
@@ -484,7 +484,7 @@ async function sendLetters(
 
 /** Opens the letter of one kind to one person. */
 async function openLetter(page: Page, line: string, { kind, to }: { kind: string; to: string }) {
-  await open(page, `${line}/told`);
+  await open(page, `${line}/notices`);
   const told = page.getByRole("table").filter({
     has: page.getByRole("columnheader", { name: kind, exact: true }),
   });
@@ -513,7 +513,7 @@ async function tellTheFinding(page: Page, line: string) {
   await reply.getByLabel("In their words").fill("My house has a line of its own.");
   await reply.getByRole("button").last().click();
   await test.step("an objection waits until somebody has dealt with it", async () => {
-    await open(page, `${line}/told`);
+    await open(page, `${line}/notices`);
     await expect(page.getByText(/Walter Penhallow disagrees/)).toBeVisible();
     const deal = page.getByRole("form", { name: /^Deal with this reply: Walter Penhallow/ });
     await deal.getByLabel("How you dealt with it").selectOption({ label: "called back" });
@@ -581,7 +581,7 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
     "Wilma Pennyfield",
   );
   await test.step("a letter that was signed has arrived and is answered", async () => {
-    await open(page, `${line}/told`);
+    await open(page, `${line}/notices`);
     const chased = page.getByRole("table").filter({ hasText: "Reach them" });
     for (const name of ["Marisol Quintero", "Ingrid Tolliver"])
       await expect(
@@ -589,7 +589,7 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
       ).toHaveCount(0);
   });
   await test.step("a name that is not the signer's own counts for nothing until somebody looked", async () => {
-    await open(page, `${line}/told/consents`);
+    await open(page, `${line}/notices/consents`);
     await expect(page.getByText("Signed in another name", { exact: true })).toBeVisible();
     const name = page.getByRole("form", { name: "The name Wilma Pennyfield" });
     await name.getByLabel("Was it the signer?").selectOption("refused");
@@ -618,7 +618,7 @@ async function recordPaper(
   line: string,
   { name, kind }: { name: string; kind: string },
 ) {
-  await open(page, `${line}/told/consents`);
+  await open(page, `${line}/notices/consents`);
   const form = page.getByRole("form", { name: "Record a consent" });
   const whose = form.getByLabel("Whose");
   const value = await whose
@@ -724,7 +724,7 @@ async function doTheWork(page: Page, line: string) {
 
 /** Every live branch from the pit at the main and from the upper cleanout, for the crew. */
 async function measureBranches(page: Page, line: string) {
-  await open(page, `${line}/next/reconnections`);
+  await open(page, `${line}/schedule/reconnections`);
   await pasteRows(page, table(page, "One branch a line"), {
     first: "Branch, new branch",
     rows: [
@@ -782,7 +782,7 @@ async function takeTheMoney(page: Page, line: string) {
 
 async function closeTheFile(page: Page, line: string) {
   await test.step("the close-out is reached from what happens next", async () => {
-    await open(page, `${line}/next`);
+    await open(page, `${line}/schedule`);
     await expect(
       page.getByRole("link", { name: "Write the close-out letters", exact: true }),
     ).toBeVisible();
@@ -796,7 +796,7 @@ async function closeTheFile(page: Page, line: string) {
     for (const words of [/Permit unknown/, /owner not yet known/, /share of an unknown owner/])
       await expect(letter.getByText(words)).toHaveCount(0);
   });
-  await open(page, `${line}/next`);
+  await open(page, `${line}/schedule`);
   const close = page.getByRole("form", { name: "Close the file" });
   await close.getByLabel(/^Why/).first().fill("Permit final, all four shares paid");
   await close

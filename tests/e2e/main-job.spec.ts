@@ -211,7 +211,7 @@ async function enterRun(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/agree`);
+  await open(page, `${line}/reconcile`);
   await expect(page.getByText(/the card reads 2\.\d ft short/i).first()).toBeVisible();
   // Read from its other end the card would fit as well, so nothing is offered in one go: one sure
   // point, said by a person, decides it for the others.
@@ -238,7 +238,7 @@ async function reconcile(page: Page, line: string) {
 }
 
 async function applyRule(page: Page, line: string) {
-  await open(page, `${line}/answers`);
+  await open(page, `${line}/responsibility`);
   await page
     .getByLabel("Rule applied on this line")
     .selectOption({ label: "Merrow Bay Sewer District: Owners to the main, shared by users" });
@@ -272,7 +272,7 @@ async function price(page: Page, line: string) {
 }
 
 async function draft(page: Page, line: string, kind: string, count: number) {
-  await open(page, `${line}/told/write?kind=${kind}`);
+  await open(page, `${line}/notices/write?kind=${kind}`);
   const boxes = page.getByRole("group", { name: "Proposed" }).getByRole("checkbox");
   await expect(boxes).toHaveCount(count);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
@@ -300,7 +300,7 @@ async function writeLetters(page: Page, line: string) {
   await page.getByRole("link", { name: "Proposed split" }).nth(1).click();
   const sheet = page.getByRole("article");
   await expect(sheet.first()).toBeVisible();
-  await open(page, `${line}/told`);
+  await open(page, `${line}/notices`);
   // One without a mail address cannot be reached by e-mail: the office is told and nothing is lost.
   await send.getByLabel("Proposed split to Agnieszka Łódź").uncheck();
   await send.getByLabel("How they went").selectOption({ label: "e-mail" });

@@ -107,7 +107,7 @@ async function lookAtCamera(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/agree`);
+  await open(page, `${line}/reconcile`);
   await page.getByRole("button", { name: "Accept all 4" }).click();
   await expect(page.getByText(/4 agree, 1 undocumented/).first()).toBeVisible();
   const standings = page
@@ -126,7 +126,7 @@ async function reconcile(page: Page, line: string) {
 }
 
 async function readLetter(page: Page, line: string) {
-  await open(page, `${line}/told/write?kind=tie-in-inquiry`);
+  await open(page, `${line}/notices/write?kind=tie-in-inquiry`);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
   await page.getByRole("button", { name: "Write the drafts" }).click();
   await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();

@@ -70,14 +70,14 @@ async function price(page: Page, line: string) {
 
 /** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
 async function letterLink(page: Page, line: string): Promise<string> {
-  await open(page, `${line}/told/write?kind=proposed-split`);
+  await open(page, `${line}/notices/write?kind=proposed-split`);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
   await page.getByRole("button", { name: "Write the drafts" }).click();
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   await send.getByLabel("How they went").selectOption({ label: "certified mail" });
   await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
   await expect(page.getByText("3 letters").first()).toBeVisible();
-  await open(page, `${line}/told`);
+  await open(page, `${line}/notices`);
   const letters = page.getByRole("link", { name: /Proposed split/ });
   const mine = page
     .getByRole("row")
@@ -165,7 +165,7 @@ async function looksSuperseded(browser: Browser, link: string) {
 }
 
 async function supersede(page: Page, line: string) {
-  await open(page, `${line}/told/consents`);
+  await open(page, `${line}/notices/consents`);
   await expect(page.getByText(/Odalys Marchetti/).first()).toBeVisible();
   await open(page, `${line}/cost`);
   await typeWork(page, {
@@ -180,7 +180,7 @@ async function supersede(page: Page, line: string) {
   await choosePortion(page, "The crack at 15 ft is mended too");
   for (const amount of Object.values(SECOND))
     await expect(page.getByText(amount).first()).toBeVisible();
-  await open(page, `${line}/told/consents`);
+  await open(page, `${line}/notices/consents`);
   await expect(page.getByText(/superseded amount/i).first()).toBeVisible();
 }
 

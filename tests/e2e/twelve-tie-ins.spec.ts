@@ -140,7 +140,7 @@ async function addRecording(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/agree`);
+  await open(page, `${line}/reconcile`);
   await expect(
     page.getByText(/the card reads 3\.\d ft short|shorter throughout/i).first(),
   ).toBeVisible();

@@ -53,7 +53,7 @@ test("a word from the middle of a choice picks nothing and stays as it was typed
 
 test("“seen” is seen, whether it is typed or pasted", async ({ page }) => {
   await signIn(page);
-  await open(page, "/lines/fennel-0001/agree");
+  await open(page, "/lines/fennel-0001/reconcile");
   const tests = table(page, "Tests on T2");
   const rows = tests.locator("tr[data-row-id]");
   const before = await rows.count();
@@ -184,7 +184,7 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
 
 test("a press counts also where the page moves under it", async ({ page }) => {
   await signIn(page);
-  await open(page, "/lines/fennel-0001/agree");
+  await open(page, "/lines/fennel-0001/reconcile");
   const settle = page.locator("summary").filter({ hasText: "Settle what it is and whose" }).first();
   await settle.scrollIntoViewIfNeeded();
   const box = await settle.boundingBox();
@@ -220,7 +220,7 @@ test("tables can be scrolled by keyboard before the scripts are there", async ({
   for (const path of [
     "/office/authorities/authority-quillhaven",
     "/lines/fennel-0001/camera",
-    "/lines/fennel-0001/agree",
+    "/lines/fennel-0001/reconcile",
     "/lines/fennel-0001/cost",
     "/lines/fennel-0001/camera/narration?run=fr-run2",
   ]) {

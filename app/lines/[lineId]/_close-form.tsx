@@ -22,8 +22,8 @@ export function CloseForm({ file, today }: { readonly file: LineFile; readonly t
       {closing === null || closing.holds.length === 0 ? null : (
         <p>
           {closing.holds.length === 1 ? "A hold stands" : `${closing.holds.length} holds stand`}{" "}
-          against what was done. <Link href={`/lines/${line.id}/agree#holds`}>Settle or waive</Link>{" "}
-          first.
+          against what was done.{" "}
+          <Link href={`/lines/${line.id}/reconcile#holds`}>Settle or waive</Link> first.
         </p>
       )}
       <Field

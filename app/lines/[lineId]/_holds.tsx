@@ -46,7 +46,7 @@ export function HoldBoxes({
             {open.every(({ cause }) => cause === "household-need") ? (
               <Link href={`/lines/${lineId}/who#calls`}>Call them, and record what was agreed</Link>
             ) : (
-              <Link href={`/lines/${lineId}/agree#holds`}>Settle or waive them</Link>
+              <Link href={`/lines/${lineId}/reconcile#holds`}>Settle or waive them</Link>
             )}
           </p>
         </NoticeBox>

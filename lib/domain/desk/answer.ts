@@ -3,13 +3,13 @@ export const QUESTIONS = [
   "who",
   "record",
   "camera",
-  "agree",
-  "answers",
+  "reconcile",
+  "responsibility",
   "cost",
-  "told",
+  "notices",
   "authority",
-  "next",
-  "happened",
+  "schedule",
+  "history",
 ] as const;
 export type Question = (typeof QUESTIONS)[number];
 

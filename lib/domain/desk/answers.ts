@@ -1,16 +1,16 @@
 import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Report } from "../findings/report.ts";
-import { agreeAnswer } from "./agree-answer.ts";
 import { QUESTIONS, type Question, type QuestionAnswer } from "./answer.ts";
-import { answersAnswer } from "./answers-answer.ts";
 import { authorityAnswer } from "./authority-answer.ts";
 import { cameraAnswer } from "./camera-answer.ts";
 import { costAnswer } from "./cost-answer.ts";
-import { happenedAnswer } from "./happened-answer.ts";
-import { nextAnswer } from "./next-answer.ts";
+import { historyAnswer } from "./history-answer.ts";
+import { noticesAnswer } from "./notices-answer.ts";
+import { reconcileAnswer } from "./reconcile-answer.ts";
 import { recordAnswer } from "./record-answer.ts";
 import type { Reply } from "./reply.ts";
-import { toldAnswer } from "./told-answer.ts";
+import { responsibilityAnswer } from "./responsibility-answer.ts";
+import { scheduleAnswer } from "./schedule-answer.ts";
 import { whoAnswer } from "./who-answer.ts";
 
 /** The questions as they stand on the screen. */
@@ -18,13 +18,13 @@ const ASKED: Record<Question, string> = {
   who: "Who is on it?",
   record: "What is on record?",
   camera: "What did the camera see?",
-  agree: "Do they agree?",
-  answers: "Who answers for what?",
+  reconcile: "Does the record match the camera?",
+  responsibility: "Who is responsible for what?",
   cost: "What does it cost, and who pays?",
-  told: "Who has been told?",
+  notices: "Who has been notified?",
   authority: "What does the authority need?",
-  next: "What happens next?",
-  happened: "What happened?",
+  schedule: "What happens next?",
+  history: "What happened?",
 };
 
 const ANSWERED: Record<Question, (file: LineFile, report: Report, office: Office | null) => Reply> =
@@ -32,13 +32,13 @@ const ANSWERED: Record<Question, (file: LineFile, report: Report, office: Office
     who: whoAnswer,
     record: recordAnswer,
     camera: cameraAnswer,
-    agree: agreeAnswer,
-    answers: answersAnswer,
+    reconcile: reconcileAnswer,
+    responsibility: responsibilityAnswer,
     cost: costAnswer,
-    told: toldAnswer,
+    notices: noticesAnswer,
     authority: authorityAnswer,
-    next: nextAnswer,
-    happened: happenedAnswer,
+    schedule: scheduleAnswer,
+    history: historyAnswer,
   };
 
 /**

@@ -73,7 +73,7 @@ function clockThings(file: LineFile, report: Report): Thing[] {
 function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing[] {
   const { clock } = group;
   const isTelling = group.kind === "reply" || clock.telling !== null;
-  const question = isTelling ? "told" : questionOf(file, clock);
+  const question = isTelling ? "notices" : questionOf(file, clock);
   const ahead = daysBetween(today, clock.on);
   const thing = { sentence: clockSentence(file, group, today), on: clock.on, question };
   if (clock.meaning === "not-before") return [{ ...thing, kind: "waiting" }];
@@ -82,7 +82,7 @@ function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing
 }
 
 function questionOf(file: LineFile, clock: Clock): Question {
-  return file.permits.some(({ id }) => id === clock.subjectId) ? "authority" : "next";
+  return file.permits.some(({ id }) => id === clock.subjectId) ? "authority" : "schedule";
 }
 
 function clockSentence(file: LineFile, group: ClockGroup, today: Day): string {
@@ -102,12 +102,12 @@ function letterThings(file: LineFile, { today }: Report): Thing[] {
         sentence: `The letter to ${sayParty(file, partyId)} came back ${onNearDay(since, today)}`,
         on: since,
         kind: "due",
-        question: "told",
+        question: "notices",
       }),
     );
   if (drafts === 0) return back;
   const sentence = `${sayCount(drafts, "letter")} ${forCount(drafts, "is", "are")} drafted and not sent`;
-  return [...back, { sentence, on: null, kind: "due", question: "told" }];
+  return [...back, { sentence, on: null, kind: "due", question: "notices" }];
 }
 
 /** Signatures in another name than the party's wait for a person of the office. */
@@ -116,25 +116,25 @@ function nameThings(file: LineFile): Thing[] {
     sentence: `${sayParty(file, consent.partyId)}: the consent to ${consent.kind} was signed as “${signature.signedName}”; look at the name before it counts`,
     on: consent.stateOn,
     kind: "due" as const,
-    question: "told" as const,
+    question: "notices" as const,
   }));
 }
 
 const HOLD_QUESTION: Record<HoldCause, Question> = {
   "household-need": "who",
-  "tie-in-owner-unknown": "agree",
-  "tie-in-undecided": "agree",
-  "ruling-not-done": "agree",
-  "entry-undecided": "agree",
+  "tie-in-owner-unknown": "reconcile",
+  "tie-in-undecided": "reconcile",
+  "ruling-not-done": "reconcile",
+  "entry-undecided": "reconcile",
   "entry-not-inspected": "camera",
-  "entry-place-unclear": "agree",
+  "entry-place-unclear": "reconcile",
   "station-relative-only": "camera",
-  "responsibility-unclear": "answers",
+  "responsibility-unclear": "responsibility",
   "easement-missing": "authority",
   "crossing-seen": "camera",
   "crossing-not-ruled-out": "camera",
   "land-unknown": "who",
-  "branch-unmeasured": "next",
+  "branch-unmeasured": "schedule",
 };
 
 /** Holds of one cause that stop the same things are told together. */
@@ -186,7 +186,7 @@ function holdSentence(group: readonly Hold[]): string {
 function rulingThings(file: LineFile, { today, tieIns }: Report): Thing[] {
   return rulingEffects(file, tieIns).flatMap(({ ruling, asks, mover }): Thing[] => {
     if (asks === null) return [];
-    const thing = { sentence: asks, on: ruling.dueOn, question: "agree" as const };
+    const thing = { sentence: asks, on: ruling.dueOn, question: "reconcile" as const };
     if (ruling.dueOn === null) return [{ ...thing, kind: mover === "office" ? "due" : "waiting" }];
     const ahead = daysBetween(today, ruling.dueOn);
     if (ahead < 0) return [{ ...thing, kind: "late" }];
@@ -208,7 +208,7 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
           sentence: `${sayParty(file, partyId)} ${did} ${what} for ${sayProperty(file, propertyId)}`,
           on: null,
           kind: "blocked",
-          question: kind === "pay" ? "cost" : "told",
+          question: kind === "pay" ? "cost" : "notices",
         };
       });
     }),
@@ -230,7 +230,7 @@ function pathThings(file: LineFile, report: Report): Thing[] {
         sentence: `${withheld.place} ${withheld.how === "refused" ? "refused" : "has not answered"}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
         on: next.earliest,
         kind: "waiting",
-        question: "told",
+        question: "notices",
       },
     ];
   });

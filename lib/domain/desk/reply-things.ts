@@ -34,7 +34,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
       sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${aboutWords(file, notice)}${quoteOf(reply)}`,
       on: reply.receivedOn,
       kind: replyBy !== null && replyBy < today ? "late" : "due",
-      question: "told",
+      question: "notices",
     };
   });
 }

@@ -16,8 +16,8 @@ const BANDS: Record<StripTopic, readonly ((file: LineFile, report: Report) => St
   who: [servedBand, crossedBand],
   record: [],
   camera: [seenBand, onSlope, onLoad],
-  agree: [seenBand],
-  answers: [answersBand, mendsBand],
+  reconcile: [seenBand],
+  responsibility: [answersBand, mendsBand],
   cost: [servedBand, costBand],
 };
 

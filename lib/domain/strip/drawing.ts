@@ -2,7 +2,15 @@ import type { Side } from "../facts/line.ts";
 import type { Cft } from "../length/station.ts";
 
 /** What the strip tells on each page of the file. */
-export const STRIP_TOPICS = ["all", "who", "record", "camera", "agree", "answers", "cost"] as const;
+export const STRIP_TOPICS = [
+  "all",
+  "who",
+  "record",
+  "camera",
+  "reconcile",
+  "responsibility",
+  "cost",
+] as const;
 export type StripTopic = (typeof STRIP_TOPICS)[number];
 
 /** A thing on the strip that can be selected, with the id that tables share. */

@@ -1,7 +1,7 @@
 import ICAL from "ical.js";
 import { expect, test } from "vitest";
 import { clockCalendar } from "#app/lines/[lineId]/calendar.ics/clock-calendar.ts";
-import { groupClocks } from "#app/lines/[lineId]/next/clock-groups.ts";
+import { groupClocks } from "#app/lines/[lineId]/schedule/clock-groups.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 
 function clock(key: string, on: string, rest: Partial<Clock> = {}): Clock {
@@ -27,7 +27,7 @@ function eventsOf(clocks: readonly Clock[]): ICAL.Event[] {
     lineId: "fennel",
     name: "Cinder Alley, behind Fennel Row",
     clocks,
-    address: "https://office.example.org/lines/fennel/next",
+    address: "https://office.example.org/lines/fennel/schedule",
   });
   const calendar = new ICAL.Component(ICAL.parse(text));
   return calendar.getAllSubcomponents("vevent").map((event) => new ICAL.Event(event));

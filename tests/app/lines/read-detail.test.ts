@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { matching } from "#app/lines/[lineId]/happened/find-entries.ts";
-import { readDetail } from "#app/lines/[lineId]/happened/read-detail.ts";
+import { matching } from "#app/lines/[lineId]/history/find-entries.ts";
+import { readDetail } from "#app/lines/[lineId]/history/read-detail.ts";
 import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
 
 const NAMES = new Map([

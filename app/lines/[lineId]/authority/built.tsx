@@ -8,7 +8,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { isOnPipe } from "#lib/domain/split/work-deeds.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { PaperLink } from "../told/paper-link.tsx";
+import { PaperLink } from "../notices/paper-link.tsx";
 import { recordBuiltAction } from "./actions.ts";
 
 interface BuiltProps {

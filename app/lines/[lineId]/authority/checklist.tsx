@@ -7,7 +7,7 @@ import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
 import { optionsOf, REQUIREMENT_WORDS } from "../_terms.ts";
-import { PaperLink } from "../told/paper-link.tsx";
+import { PaperLink } from "../notices/paper-link.tsx";
 import { markRequirementAction } from "./actions.ts";
 import styles from "./authority.module.css";
 import { inOrder } from "./check-order.ts";

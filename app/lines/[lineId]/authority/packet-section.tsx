@@ -54,7 +54,7 @@ export function PacketSection({
         <JobButton
           start={buildPacketAction.bind(null, lineId)}
           working="Building the packet"
-          paper={`/lines/${lineId}/told/paper`}
+          paper={`/lines/${lineId}/notices/paper`}
           main
         >
           Build the packet
@@ -94,7 +94,7 @@ function Built({ lineId, today }: { readonly lineId: string; readonly today: str
               {job.uploadId === null ? (
                 <span className="muted">{job.state}</span>
               ) : (
-                <Link href={`/lines/${lineId}/told/paper/${job.uploadId}`}>Open it</Link>
+                <Link href={`/lines/${lineId}/notices/paper/${job.uploadId}`}>Open it</Link>
               )}
             </td>
           </tr>

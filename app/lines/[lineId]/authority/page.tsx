@@ -39,8 +39,8 @@ export default async function AuthorityPage({
           <Empty title="No authority is chosen for this line.">
             <p>
               Choose it with its rule under{" "}
-              <a href={`/lines/${lineId}/answers`}>Who answers for what?</a> Its requirements come
-              from there.
+              <a href={`/lines/${lineId}/responsibility`}>Who is responsible for what?</a> Its
+              requirements come from there.
             </p>
           </Empty>
         ) : (

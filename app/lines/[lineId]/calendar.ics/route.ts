@@ -15,7 +15,7 @@ export async function GET(
   const file = getLineFile(db(), lineId);
   if (file === null) return new Response("There is no such line.", { status: 404 });
   const { clocks } = reportOn(file, today());
-  const address = new URL(`/lines/${lineId}/next`, request.url).toString();
+  const address = new URL(`/lines/${lineId}/schedule`, request.url).toString();
   const text = clockCalendar({ lineId, name: file.line.name, clocks, address });
   return new Response(text, {
     headers: {

@@ -31,7 +31,7 @@ export function Statements({
             <JobButton
               start={printStatementsAction.bind(null, lineId, places)}
               working="Making the statements"
-              paper={`/lines/${lineId}/told/paper`}
+              paper={`/lines/${lineId}/notices/paper`}
             >
               All statements as PDF
             </JobButton>

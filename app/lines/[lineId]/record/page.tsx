@@ -33,7 +33,9 @@ export default async function RecordPage({
       ))}
       {file.entries.length === 0 ? null : (
         <p>
-          <Link href={`/lines/${lineId}/agree`}>Compare the entries with what the camera saw</Link>
+          <Link href={`/lines/${lineId}/reconcile`}>
+            Compare the entries with what the camera saw
+          </Link>
         </p>
       )}
     </>

@@ -168,7 +168,7 @@ describe("a rule on telling people before an event", () => {
   test("the desk names who is missing", () => {
     const file = line(toldOf(NAMES.slice(0, 5), "2026-11-24"));
     const things = dueThings(file, reportOn(file, "2026-11-30"));
-    expect(things.find(({ question }) => question === "told")).toMatchObject({
+    expect(things.find(({ question }) => question === "notices")).toMatchObject({
       kind: "due",
       sentence:
         "Tell occupants (8 am to noon): due tomorrow: 5 of 7 told, 5 confirmed; not told: fay and gil",

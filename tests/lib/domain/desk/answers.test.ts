@@ -74,7 +74,7 @@ test("answersOn() answers the ten questions in their order on an empty file, eac
   for (const { question, sentence, closes, asked, pressing } of answers) {
     expect(sentence).not.toBe("");
     expect(asked).toMatch(/\?$/);
-    const isOpen = question !== "happened" && question !== "next";
+    const isOpen = question !== "history" && question !== "schedule";
     expect([question, closes !== null, pressing > 0]).toEqual([question, isOpen, isOpen]);
   }
 });
@@ -222,7 +222,7 @@ describe("whether they agree", () => {
         anEntryFinding("House 14", { standing: "on-record-not-seen", decided: false }),
       ],
     });
-    expect(answer("agree", aFile(both), { report })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "4 agree, 1 not seen, 2 undocumented",
       closes: "Find out what T3 and T6 serve",
       pressing: 80,
@@ -231,7 +231,7 @@ describe("whether they agree", () => {
 
   test("answersOn() counts a proposal that nobody has accepted as waiting, not as agreeing", () => {
     const tieIns = [aFinding("T1"), aFinding("T2", { decided: false })];
-    expect(answer("agree", aFile(both), { report: aReport({ tieIns }) })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report: aReport({ tieIns }) })).toMatchObject({
       sentence: "1 agrees, 1 waits for a decision",
       closes: "Accept, change or refuse the pairing that is proposed",
     });
@@ -240,7 +240,7 @@ describe("whether they agree", () => {
   test("answersOn() counts an entry that a person explained as explained, not as not seen", () => {
     const explained = anEntryFinding("House 14", { standing: "on-record-not-seen" });
     const report = aReport({ tieIns: [aFinding("T1")], entries: [explained] });
-    expect(answer("agree", aFile(both), { report }).sentence).toBe("1 agrees, 1 explained");
+    expect(answer("reconcile", aFile(both), { report }).sentence).toBe("1 agrees, 1 explained");
   });
 
   test("answersOn() wants entries explained that nothing answers to", () => {
@@ -249,23 +249,23 @@ describe("whether they agree", () => {
       decided: false,
     });
     const report = aReport({ tieIns: [aFinding("T1")], entries: [open] });
-    expect(answer("agree", aFile(both), { report })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "1 agrees, 1 not inspected",
       closes: "Find or explain 1 entry of the record that no tie-in answers to: “House 14”",
     });
     const entries = [anEntry("House 14", { explanation: "Demolished 1971" })];
-    expect(answer("agree", aFile({ ...both, entries }), { report }).closes).toBe(null);
+    expect(answer("reconcile", aFile({ ...both, entries }), { report }).closes).toBe(null);
   });
 
   test("answersOn() is closed once an undocumented tie-in is shown to be somebody's", () => {
     const open = aFinding("T4", { standing: "undocumented", level: 4 });
     const named = aReport({ tieIns: [open] });
-    expect(answer("agree", aFile(both), { report: named })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report: named })).toMatchObject({
       sentence: "1 undocumented",
       closes: "Prove whose T4 is",
     });
     const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
-    expect(answer("agree", aFile(both), { report })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "1 not on record but settled",
       pressing: 0,
     });
@@ -274,7 +274,7 @@ describe("whether they agree", () => {
   test("answersOn() calls nothing settled that only tests have shown, and asks for a person's word", () => {
     const shown = aFinding("T4", { standing: "undocumented", level: 5, propertyId: null });
     const report = aReport({ tieIns: [shown] });
-    expect(answer("agree", aFile(both), { report })).toMatchObject({
+    expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "1 shown by tests but not settled",
       closes: "Settle whose T4 is, as tests have shown",
     });
@@ -283,10 +283,10 @@ describe("whether they agree", () => {
   });
 
   test("answersOn() says which side is wanting", () => {
-    expect(answer("agree", aFile({ entries: both.entries })).closes).toBe(
+    expect(answer("reconcile", aFile({ entries: both.entries })).closes).toBe(
       "Enter what the camera saw",
     );
-    expect(answer("agree", aFile({ tieIns: [aTieIn("T1")] })).closes).toBe(
+    expect(answer("reconcile", aFile({ tieIns: [aTieIn("T1")] })).closes).toBe(
       "Enter what the record shows",
     );
   });
@@ -307,7 +307,7 @@ describe("who answers for what", () => {
       aReach(1_200, 4_000),
       aReach(4_000, 10_000),
     ];
-    expect(answer("answers", file, { report: aReport({ reaches }) })).toMatchObject({
+    expect(answer("responsibility", file, { report: aReport({ reaches }) })).toMatchObject({
       sentence: "Owners to the right-of-way line; unclear from 0 to 12 ft",
       closes: "Ask City of Quillhaven in writing about 0 to 12 ft, or enter a recorded agreement",
     });
@@ -316,14 +316,14 @@ describe("who answers for what", () => {
   test("answersOn() says whose the whole line is, and who mends it", () => {
     const whole = [aReach(0, 4_000), aReach(4_000, 10_000)];
     expect(
-      answer("answers", aFile({ line, authority }), { report: aReport({ reaches: whole }) }),
+      answer("responsibility", aFile({ line, authority }), { report: aReport({ reaches: whole }) }),
     ).toMatchObject({
       sentence: "Owners for the whole line, 0 to 100 ft",
       closes: null,
     });
     const lower = [aReach(0, 1_200, { mender: "authority" }), aReach(1_200, 10_000)];
     expect(
-      answer("answers", aFile({ line, authority }), { report: aReport({ reaches: lower }) })
+      answer("responsibility", aFile({ line, authority }), { report: aReport({ reaches: lower }) })
         .sentence,
     ).toBe(
       "Owners from the main connection to 12 ft, mended by the authority; owners from 12 to 100 ft",
@@ -333,19 +333,19 @@ describe("who answers for what", () => {
   test("answersOn() says where the authority's part ends", () => {
     const file = aFile({ line, authority, points: [aPoint("co", { station: 1_200 })] });
     const reaches = [aReach(0, 1_200, { holder: "authority" }), aReach(1_200, 10_000)];
-    expect(answer("answers", file, { report: aReport({ reaches }) }).sentence).toBe(
+    expect(answer("responsibility", file, { report: aReport({ reaches }) }).sentence).toBe(
       "The authority up to the cleanout; owners to the cleanout",
     );
   });
 
   test("answersOn() asks for the authority, then for its rule", () => {
     const report = aReport({ reaches: [aReach(0, 10_000, { holder: "unclear" })] });
-    expect(answer("answers", aFile(), { report })).toMatchObject({
+    expect(answer("responsibility", aFile(), { report })).toMatchObject({
       sentence: "Unclear for the whole line",
       closes: "Say which authority’s rules apply here",
     });
     const unruled = aFile({ authority, line: { authorityId: authority.id } });
-    expect(answer("answers", unruled, { report }).closes).toBe(
+    expect(answer("responsibility", unruled, { report }).closes).toBe(
       "Choose which of City of Quillhaven’s rules applies here",
     );
   });
@@ -450,7 +450,7 @@ describe("who has been told", () => {
   );
 
   test("answersOn() counts whom letters reached, and letters that came back", () => {
-    expect(answer("told", aFile({ ...houses, notices, deliveries }))).toMatchObject({
+    expect(answer("notices", aFile({ ...houses, notices, deliveries }))).toMatchObject({
       sentence: "7 of 9 reached, 1 more written to; 1 letter came back",
       closes: "Deliver the letter to hal in another way",
       pressing: 70,
@@ -459,7 +459,7 @@ describe("who has been told", () => {
 
   test("answersOn() does not take first-class mail for reached, whatever is said to have become of it", () => {
     const mailed = deliveries.map((delivery) => ({ ...delivery, method: "first-class" as const }));
-    expect(answer("told", aFile({ ...houses, notices, deliveries: mailed }))).toMatchObject({
+    expect(answer("notices", aFile({ ...houses, notices, deliveries: mailed }))).toMatchObject({
       sentence: "8 of 9 written to, none shown to be reached; 1 letter came back",
     });
     const rest = {
@@ -467,7 +467,7 @@ describe("who has been told", () => {
       deliveries: mailed.slice(0, 7),
       ...housesOf(7),
     };
-    expect(answer("told", aFile(rest))).toMatchObject({
+    expect(answer("notices", aFile(rest))).toMatchObject({
       closes:
         "Have something show that the letters to ada, bo, cy and 4 others arrived: an answer, a receipt, or by hand",
       pressing: 10,
@@ -482,13 +482,13 @@ describe("who has been told", () => {
       ),
       replies: [aReply("r", "ada")],
     });
-    expect(answer("told", file)).toMatchObject({
+    expect(answer("notices", file)).toMatchObject({
       sentence: "1 of 2 reached, 1 more written to; 1 reply to deal with",
       closes: "Deal with the reply of ada",
       pressing: 100,
     });
     const dealt = { dealtBy: "Dana", dealtOn: "2026-11-22", dealtHow: "answered" } as const;
-    expect(answer("told", { ...file, replies: [aReply("r", "ada", dealt)] })).toMatchObject({
+    expect(answer("notices", { ...file, replies: [aReply("r", "ada", dealt)] })).toMatchObject({
       sentence: "1 of 2 reached, 1 more written to",
       closes: "Go after the overdue reply of bo",
       pressing: 100,
@@ -498,7 +498,7 @@ describe("who has been told", () => {
   test("answersOn() lets an objection press as much as anything late, before its day too", () => {
     const notices = [aNotice("ada", { partyId: "ada", state: "sent", replyBy: "2026-12-20" })];
     const replies = [aReply("r", "ada", { kind: "disagrees" })];
-    expect(answer("told", aFile({ ...housesOf(1), notices, replies }))).toMatchObject({
+    expect(answer("notices", aFile({ ...housesOf(1), notices, replies }))).toMatchObject({
       sentence: "The one party is reached; 1 reply to deal with, 1 objection among them",
       closes: "Deal with the objection of ada",
       pressing: 100,
@@ -507,7 +507,7 @@ describe("who has been told", () => {
 
   test("answersOn() counts drafts as not told", () => {
     const file = aFile({ ...housesOf(2), notices: [aNotice("n", { partyId: "ada" })] });
-    expect(answer("told", file)).toMatchObject({
+    expect(answer("notices", file)).toMatchObject({
       sentence: "Nobody was written to yet; 1 letter drafted, not sent",
       closes: "Write to ada and bo",
     });
@@ -519,7 +519,7 @@ describe("who has been told", () => {
       notices: notices.slice(0, 2),
       deliveries: deliveries.slice(0, 2),
     });
-    expect(answer("told", file)).toMatchObject({ sentence: "Both reached", closes: null });
+    expect(answer("notices", file)).toMatchObject({ sentence: "Both reached", closes: null });
   });
 });
 
@@ -593,7 +593,7 @@ describe("what happens next", () => {
 
   function nextOf(facts: Parameters<typeof aFile>[0], today = "2026-11-23") {
     const file = aFile({ authority, ...facts });
-    return answer("next", file, { report: aReport({ today, clocks: clocksOf(file, today) }) });
+    return answer("schedule", file, { report: aReport({ today, clocks: clocksOf(file, today) }) });
   }
 
   test("answersOn() counts days to a reply and names the near day of a window", () => {
@@ -653,17 +653,17 @@ describe("what happened", () => {
   test("answersOn() counts the entries and names who made the last, on the office's day", () => {
     const file = aFile({ history });
     const office = anOffice({ zone: "America/Los_Angeles" });
-    expect(answer("happened", file, { office }).sentence).toBe(
+    expect(answer("history", file, { office }).sentence).toBe(
       "64 entries, last by D. Okafor today",
     );
     const report = aReport({ today: "2026-11-26" });
-    expect(answer("happened", file, { office, report }).sentence).toBe(
+    expect(answer("history", file, { office, report }).sentence).toBe(
       "64 entries, last by D. Okafor yesterday",
     );
   });
 
   test("answersOn() never says that something happened tomorrow", () => {
-    expect(answer("happened", aFile({ history })).sentence).toBe(
+    expect(answer("history", aFile({ history })).sentence).toBe(
       "64 entries, last by D. Okafor today",
     );
   });

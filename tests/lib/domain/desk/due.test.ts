@@ -56,8 +56,8 @@ test("dueThings() tells what is late, what is due within a week, and nothing lat
     notices: [sent("a", "2026-11-20"), sent("b", "2026-12-01"), sent("c", "2027-01-11")],
   });
   expect(due(file)).toEqual([
-    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
-    ["due", "2026-12-01", "told", "Reply-by in 6 days (Tuesday, December 1)"],
+    ["late", "2026-11-20", "notices", "1 reply overdue since Friday, November 20"],
+    ["due", "2026-12-01", "notices", "Reply-by in 6 days (Tuesday, December 1)"],
   ]);
 });
 
@@ -73,8 +73,8 @@ test("dueThings() waits for a locate window, and wants it used before it closes"
     locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
   });
   expect(due(file)).toEqual([
-    ["due", "2026-11-30", "next", "Locate window closes Monday"],
-    ["waiting", "2026-11-27", "next", "Locate window opens Friday"],
+    ["due", "2026-11-30", "schedule", "Locate window closes Monday"],
+    ["waiting", "2026-11-27", "schedule", "Locate window opens Friday"],
   ]);
 });
 
@@ -91,9 +91,14 @@ test("dueThings() tells booked inspections, letters that came back, and drafts",
     deliveries: [aDelivery("d", "n", { outcome: "returned", outcomeOn: "2026-11-19" })],
   });
   expect(due(file)).toEqual([
-    ["due", "2026-11-19", "told", "The letter to Ada Winfield came back on Thursday, November 19"],
-    ["due", "2026-11-26", "next", "Inspection: Open trench tomorrow"],
-    ["due", null, "told", "1 letter is drafted and not sent"],
+    [
+      "due",
+      "2026-11-19",
+      "notices",
+      "The letter to Ada Winfield came back on Thursday, November 19",
+    ],
+    ["due", "2026-11-26", "schedule", "Inspection: Open trench tomorrow"],
+    ["due", null, "notices", "1 letter is drafted and not sent"],
   ]);
 });
 
@@ -122,14 +127,14 @@ const ASKED = {
 
 test("dueThings() keeps every reply due until a named person has dealt with it, whatever it says", () => {
   expect(due(aFile(ASKED))).toEqual([
-    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
+    ["late", "2026-11-20", "notices", "1 reply overdue since Friday, November 20"],
   ]);
   for (const kind of REPLY_KINDS) {
     const reply = aReply("r", "n", { kind, receivedOn: "2026-11-18", words: "Call me" });
     const waiting = due(aFile({ ...ASKED, replies: [reply] })).filter(
-      ([, , question]) => question === "told",
+      ([, , question]) => question === "notices",
     );
-    expect(waiting[0]?.slice(0, 3), kind).toEqual(["late", "2026-11-18", "told"]);
+    expect(waiting[0]?.slice(0, 3), kind).toEqual(["late", "2026-11-18", "notices"]);
     expect(waiting[0]?.[3], kind).toMatch(/^Ada Winfield .*14 Fennel Row.*“Call me”$/);
     const dealt = { ...reply, dealtBy: "Dana Okafor", dealtHow: "answered" } as const;
     const done = due(
@@ -183,7 +188,7 @@ test("dueThings() lets an objection stay an open matter after a call, until ther
   const dealt = { dealtBy: "Dana Okafor", dealtOn: TODAY, dealtHow: "called-back" } as const;
   const objection = aReply("r", "n", { kind: "disagrees", ...dealt, dealtWords: "Thinks it over" });
   expect(due(aFile({ ...ASKED, replies: [objection] }))).toEqual([
-    ["late", "2026-11-20", "told", "1 reply overdue since Friday, November 20"],
+    ["late", "2026-11-20", "notices", "1 reply overdue since Friday, November 20"],
   ]);
   const refusal = aConsent("c", { kind: "pay", partyId: "ada", propertyId: "p", state: "refused" });
   const refused = due(aFile({ ...ASKED, replies: [objection], consents: [refusal] }));
@@ -195,7 +200,7 @@ test("dueThings() keeps a reply that came in on a closed line", () => {
   const closed = { ...ASKED, line: { closedOn: "2026-11-21" } };
   const replies = [aReply("r", "n", { kind: "asks", receivedOn: "2026-11-24" })];
   expect(due(aFile(closed))).toEqual([]);
-  expect(due(aFile({ ...closed, replies })).map(([, , question]) => question)).toEqual(["told"]);
+  expect(due(aFile({ ...closed, replies })).map(([, , question]) => question)).toEqual(["notices"]);
 });
 
 test("dueThings() tells the holds of one cause together, with what they stop, until waived", () => {
@@ -221,7 +226,7 @@ test("dueThings() tells the holds of one cause together, with what they stop, un
       "who",
       "Land over “Dig” from 4.0 to 8.0 ft (whose land it is, is not entered) stops digging",
     ],
-    ["blocked", null, "agree", "T3 and T6 (not shown whose) stop capping and lining"],
+    ["blocked", null, "reconcile", "T3 and T6 (not shown whose) stop capping and lining"],
   ]);
 });
 
@@ -230,7 +235,7 @@ test("dueThings() names who refused and who withdrew", () => {
     aConsent(kind, { kind, partyId: "ada", propertyId: "p", state });
   const file = aFile({ ...HOUSE, consents: [by("dig", "refused"), by("pay", "withdrawn")] });
   expect(due(file)).toEqual([
-    ["blocked", null, "told", "Ada Winfield refused consent to dig for 14 Fennel Row"],
+    ["blocked", null, "notices", "Ada Winfield refused consent to dig for 14 Fennel Row"],
     ["blocked", null, "cost", "Ada Winfield withdrew consent to pay for 14 Fennel Row"],
   ]);
 });
@@ -280,7 +285,7 @@ test("dueThings() tells a permit by whose move it is", () => {
 
 test("inOrder() puts late before due before blocked before waiting, then by day", () => {
   const thing = (kind: "late" | "due" | "blocked" | "waiting", on: string | null) =>
-    ({ lineId: "l", sentence: "", question: "next", kind, on }) as const;
+    ({ lineId: "l", sentence: "", question: "schedule", kind, on }) as const;
   const things = [
     thing("waiting", "2026-11-26"),
     thing("blocked", null),
@@ -309,7 +314,7 @@ test("summaryOf() says the two most pressing things of a line, and the page of t
   expect(summaryOf(file, report)).toMatchObject({
     lineId: "line-1",
     sentence: "1 reply overdue since Friday, November 20. Side sewer permit is being drafted",
-    question: "told",
+    question: "notices",
     pressing: 100,
   });
 });

@@ -41,7 +41,7 @@ test("what a station may be off grows from the anchor, to the tie-in, its pairin
   expect(tieIn?.uncertainty).toBe(200);
   expect(pair).toMatchObject({ tolerance: 280, band: "same" });
   expect(tieIn?.sentence).toContain("give or take 2.0 ft");
-  const drawn = drawStrip(file, report, "agree").below.find(({ id }) => id === "t");
+  const drawn = drawStrip(file, report, "reconcile").below.find(({ id }) => id === "t");
   expect(drawn?.whisker).toBe(200);
 });
 
@@ -73,7 +73,7 @@ test("what a reading itself may be off goes with it: station, tie-in, pairing, s
   expect(tieIn?.standing).toBe("on-record-and-seen");
   expect(tieIn?.sentence).toContain("give or take 4.0 ft");
   expect(tieIn?.sentenceEs).toContain("4.0 pies");
-  const drawn = drawStrip(file, report, "agree").below.find(({ id }) => id === "t");
+  const drawn = drawStrip(file, report, "reconcile").below.find(({ id }) => id === "t");
   expect(drawn?.whisker).toBe(400);
   const { blocks } = scheduleSheet({ file, report, office: anOffice() });
   expect(JSON.stringify(blocks)).toContain('["t","40.0","4.0"');

@@ -104,7 +104,7 @@ function report(rest: Partial<Report> = {}): Report {
 function band(
   file: LineFile,
   one: Report,
-  topic: "all" | "who" | "cost" | "answers",
+  topic: "all" | "who" | "cost" | "responsibility",
   title: string,
 ) {
   return drawStrip(file, one, topic).bands.find((each: StripBand) => each.title === title);
@@ -126,7 +126,7 @@ describe("drawStrip()", () => {
           }),
         ],
       }),
-      "agree",
+      "reconcile",
     );
     expect(
       drawn.below.map(({ loud, detail, brief, sentence }) => [loud, detail, brief, sentence]),
@@ -150,7 +150,7 @@ describe("drawStrip()", () => {
           finding("t2", { station: 3450, standing: "undocumented", propertyId: null }),
         ],
       }),
-      "agree",
+      "reconcile",
     );
     expect(
       drawn.below.map(({ id, station, whisker, label, detail, loud }) => ({
@@ -211,7 +211,7 @@ describe("drawStrip()", () => {
         tieIns: [finding("t1", {})],
         entries: [entry, { ...missing, standing: "on-record-not-seen" }],
       }),
-      "agree",
+      "reconcile",
     );
     expect(drawn.above.map((mark) => [mark.label, mark.station, mark.detail])).toEqual([
       ["House 12", 1550, "15.5 ft"],
@@ -252,7 +252,7 @@ describe("drawStrip()", () => {
           { ...proposal, entryId: "e1", tieInId: "t2" },
         ],
       }),
-      "agree",
+      "reconcile",
     );
     expect(drawn.joins).toEqual([
       { entryId: "e1", tieInId: "t1", state: "proposed" },
@@ -391,7 +391,7 @@ describe("drawStrip()", () => {
       waiver: null,
     };
     const loud = (holds: Report["holds"]) =>
-      band(FILE, report({ reaches: unclear, holds }), "answers", "Answers")?.cells[0]?.loud;
+      band(FILE, report({ reaches: unclear, holds }), "responsibility", "Answers")?.cells[0]?.loud;
     expect(loud([hold])).toBe(true);
     expect(loud([])).toBe(false);
   });
@@ -431,7 +431,7 @@ describe("drawStrip() beyond the pipe", () => {
           { ...hold, key: "station-relative-only:t9", subjectId: "t9" },
         ],
       }),
-      "agree",
+      "reconcile",
     );
     expect(drawn.holds.map((mark) => [mark.id, mark.station, mark.toStation, mark.loud])).toEqual([
       ["tie-in-owner-unknown:t2", 3280, 3620, true],
@@ -445,7 +445,7 @@ describe("drawStrip() beyond the pipe", () => {
     const drawn = drawStrip(
       FILE,
       report({ tieIns: [finding("t2", {})], holds: [{ ...hold, waiver }] }),
-      "agree",
+      "reconcile",
     );
     expect([drawn.holds[0]?.loud, drawn.holds[0]?.label]).toEqual([false, "waived: T2"]);
     expect(drawn.holds[0]?.sentence).toContain("waived by Ruth Ames");
@@ -469,7 +469,7 @@ describe("drawStrip() beyond the pipe", () => {
         reaches: [reach(0, 1200), reach(1200, 10_000)],
         holds: [{ ...hold, subjectId: "t1", key: "tie-in-undecided:t1" }],
       }),
-      "answers",
+      "responsibility",
     );
     const spots = drawn.spots.map(({ id, from, to, markId }) => [id, from, to, markId]);
     expect(spots).toEqual([
@@ -538,7 +538,7 @@ describe("drawStrip() beyond the pipe", () => {
           },
         ],
       }),
-      "agree",
+      "reconcile",
     );
     expect(
       drawn.choices[0]?.joins.map((join) => [join.tieInId, join.differs, join.distance]),
@@ -561,7 +561,7 @@ test("drawStrips() gives each page the strip that it would draw alone", () => {
   const one = report({ tieIns: [finding("t1", {})], reaches: [reach(0, 10_000, { cost: 500 })] });
   const drawn = drawStrips(FILE, one);
   for (const topic of STRIP_TOPICS) expect(drawn[topic]).toEqual(drawStrip(FILE, one, topic));
-  expect(drawn.cost.below).toBe(drawn.agree.below);
+  expect(drawn.cost.below).toBe(drawn.reconcile.below);
 });
 
 describe("before any run of the camera", () => {

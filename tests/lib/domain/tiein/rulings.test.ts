@@ -191,7 +191,7 @@ test.each([
   const thing = dueThings(file, reportOn(file, TODAY)).find(({ sentence }) =>
     sentence.includes("connection of its own"),
   );
-  expect(thing).toMatchObject({ kind, on: dueOn, question: "agree" });
+  expect(thing).toMatchObject({ kind, on: dueOn, question: "reconcile" });
 });
 
 test("the packet says that the schedule is not complete while a ruling is not carried out", () => {

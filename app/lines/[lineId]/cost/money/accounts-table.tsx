@@ -113,7 +113,7 @@ function AccountRow({
         {ageing.overdue > 0 ? (
           <Beneath>
             past its day:{" "}
-            <Link href={`/lines/${lineId}/told/write?kind=share-demand`}>write the demand</Link>
+            <Link href={`/lines/${lineId}/notices/write?kind=share-demand`}>write the demand</Link>
           </Beneath>
         ) : null}
       </td>

@@ -14,7 +14,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { Beneath } from "../../_beneath.tsx";
 import { partyName, propertyName } from "../../_names.ts";
-import { PaperLink } from "../../told/paper-link.tsx";
+import { PaperLink } from "../../notices/paper-link.tsx";
 import { printAccountsAction, reverseEntryAction } from "./actions.ts";
 import styles from "./money.module.css";
 
@@ -123,7 +123,7 @@ function Deeds({
         <JobButton
           start={printAccountsAction.bind(null, lineId, [entry.id])}
           working="Making the invoice"
-          paper={`/lines/${lineId}/told/paper`}
+          paper={`/lines/${lineId}/notices/paper`}
         >
           Invoice as PDF
         </JobButton>

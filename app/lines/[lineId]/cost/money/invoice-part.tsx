@@ -229,7 +229,9 @@ function NotAsked({
             ) : (
               <>
                 nothing shows well enough that it is on the line.{" "}
-                <Link href={`/lines/${lineId}/agree`}>Test its tie-in, or take down its word</Link>
+                <Link href={`/lines/${lineId}/reconcile`}>
+                  Test its tie-in, or take down its word
+                </Link>
               </>
             )}
           </li>

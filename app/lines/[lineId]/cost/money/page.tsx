@@ -57,7 +57,7 @@ export default async function MoneyPage({
             <JobButton
               start={printAccountsAction.bind(null, lineId, accountPlaces(file))}
               working="Making the statements"
-              paper={`/lines/${lineId}/told/paper`}
+              paper={`/lines/${lineId}/notices/paper`}
             >
               All statements as PDF
             </JobButton>

@@ -42,14 +42,14 @@ export default async function StatementPage({
                   Take money down
                 </Link>
                 {(openAt(file, propertyId) ?? 0) > 0 ? (
-                  <Link href={`/lines/${lineId}/told/write?kind=share-demand`}>
+                  <Link href={`/lines/${lineId}/notices/write?kind=share-demand`}>
                     Write the demand
                   </Link>
                 ) : null}
                 <JobButton
                   start={printAccountsAction.bind(null, lineId, [propertyId])}
                   working="Making the statement"
-                  paper={`/lines/${lineId}/told/paper`}
+                  paper={`/lines/${lineId}/notices/paper`}
                 >
                   Statement as PDF
                 </JobButton>

@@ -38,7 +38,7 @@ export default async function StatementPage({
               <JobButton
                 start={printStatementsAction.bind(null, lineId, [propertyId])}
                 working="Making the statement"
-                paper={`/lines/${lineId}/told/paper`}
+                paper={`/lines/${lineId}/notices/paper`}
               >
                 Statement as PDF
               </JobButton>

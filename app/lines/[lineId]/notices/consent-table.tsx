@@ -1,0 +1,117 @@
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import { consentStanding } from "#lib/domain/consent/standing.ts";
+import { consentTable } from "#lib/domain/consent/table.ts";
+import { CONSENT_KINDS, type Consent } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
+import { Beneath } from "../_beneath.tsx";
+import { partyName, stakeAt } from "../_names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../_terms.ts";
+import { type SignerCell, type SignerRow, signerRows } from "./consent-cells.ts";
+
+interface ConsentTableProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}
+
+/** Signers down, the six consents across; each cell leads to where it is recorded. */
+export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
+  const rows = signerRows(file, consentTable(file, report));
+  if (rows.length === 0) {
+    return (
+      <Empty title="Nobody who could sign is in the file yet.">
+        <p>
+          Enter the owners first, under <Link href={`/lines/${lineId}/who`}>Who is on it?</Link>
+        </p>
+      </Empty>
+    );
+  }
+  return (
+    <Scroll>
+      <table className={`plain ${stacks["stacks"]}`}>
+        <thead>
+          <tr>
+            <th scope="col">Signer</th>
+            {CONSENT_KINDS.map((kind) => (
+              <th key={kind} scope="col">
+                {CONSENT_WORDS[kind]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={`${row.partyId} ${row.propertyId}`}>
+              <th scope="row">
+                {partyName(file, row.partyId)}
+                <Beneath>{stakeAt(file, row.partyId, row.propertyId)}</Beneath>
+              </th>
+              {row.cells.map((cell) => (
+                <td key={cell.kind} data-label={CONSENT_WORDS[cell.kind]}>
+                  <Cell lineId={lineId} file={file} report={report} row={row} cell={cell} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Cell({
+  lineId,
+  file,
+  report,
+  row,
+  cell,
+}: ConsentTableProps & { readonly row: SignerRow; readonly cell: SignerCell }) {
+  const { consent, kind, open } = cell;
+  const query = new URLSearchParams({ party: row.partyId, property: row.propertyId, kind });
+  const href = `/lines/${lineId}/notices/consents?${query}#record`;
+  if (consent === null) {
+    return (
+      <Link href={href} className={open ? undefined : "muted nowrap"}>
+        {unsaidWords(cell, report.today)}
+      </Link>
+    );
+  }
+  return (
+    <>
+      <Link href={href}>{CONSENT_STATE_WORDS[consent.state]}</Link>{" "}
+      {formatDay(consent.stateOn, report.today)}
+      {consent.amount === null ? null : `, ${formatCents(consent.amount)}`}
+      <Superseded file={file} report={report} consent={consent} />
+    </>
+  );
+}
+
+function unsaidWords({ askedOn, open }: SignerCell, today: string): string {
+  if (askedOn !== null) return `asked ${formatDay(askedOn, today)}, no answer`;
+  return open ? "needed, not asked" : "not asked";
+}
+
+/** Said beside a signature that is on an amount which no longer holds. */
+export function Superseded({
+  file,
+  report,
+  consent,
+}: {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly consent: Consent;
+}) {
+  if (consentStanding(file, consent, report) !== "superseded-amount") return null;
+  return (
+    <>
+      {" "}
+      <span className="tag">signed on a superseded amount</span>
+    </>
+  );
+}

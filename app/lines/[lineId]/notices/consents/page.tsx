@@ -1,0 +1,136 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { heldNames } from "#lib/domain/consent/held-names.ts";
+import { consentStanding } from "#lib/domain/consent/standing.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { lineFileOf } from "../../_file.ts";
+import { counted, listed, partyName } from "../../_names.ts";
+import { ConsentTable } from "../consent-table.tsx";
+import { signatureFaults } from "./_signature-faults.ts";
+import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
+import { ConsentLog } from "./consent-log.tsx";
+import { HeldNames } from "./held-names.tsx";
+import { SignersPart } from "./signers-part.tsx";
+
+export const metadata: Metadata = { title: "Consents" };
+
+export default async function ConsentsPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<ConsentQuery>;
+}) {
+  const { lineId } = await params;
+  const { file, report, may } = await lineFileOf(lineId);
+  return (
+    <>
+      <PageHead asked="Who has agreed to what?" answer={answerWords(file)}>
+        <p className="cluster">
+          <Link href={`/lines/${lineId}/notices`}>Back to who has been told</Link>{" "}
+          <Link href={`/lines/${lineId}/notices/refusal`}>What if somebody does not agree?</Link>
+        </p>
+      </PageHead>
+      <BrokenBox lineId={lineId} file={file} />
+      <HeldNames lineId={lineId} file={file} work={may("work-the-file")} />
+      <SupersededBox lineId={lineId} file={file} report={report} />
+      <Section
+        title="Six consents each"
+        note="To enter, to dig, to pay; and the joint agreement signed, notarised, recorded. An agreement that is to be recorded needs a notary; a signature alone does not do."
+      >
+        <ConsentTable lineId={lineId} file={file} report={report} />
+      </Section>
+      <Section
+        title="Who has to sign"
+        note="Every title holder of a property, also purchasers under contract; one owner’s word does not bind the others. A trust, firm or estate signs by somebody, in a capacity."
+      >
+        <SignersPart lineId={lineId} file={file} report={report} />
+      </Section>
+      {may("work-the-file") ? (
+        <div className="screen-only">
+          <Section
+            title="Record a consent"
+            id="record"
+            note="Choose a cell above, or say here whose and which."
+          >
+            <ConsentForm
+              lineId={lineId}
+              file={file}
+              today={report.today}
+              query={await searchParams}
+            />
+          </Section>
+        </div>
+      ) : null}
+      <Section title="Everything recorded">
+        <ConsentLog lineId={lineId} file={file} report={report} />
+      </Section>
+    </>
+  );
+}
+
+function answerWords(file: LineFile): string {
+  const given = file.consents.filter((consent) => consent.state === "given").length;
+  const refused = file.consents.filter((consent) => consent.state === "refused").length;
+  const held = heldNames(file).length;
+  if (file.consents.length === 0) return "Nobody was asked yet.";
+  const no = refused === 0 ? "none refused" : `${refused} refused`;
+  const names = held === 0 ? "" : `, ${held} signed in another name`;
+  return `${counted(given, "consent")} given, ${no}${names}.`;
+}
+
+/** Signatures that are no longer what was signed: somebody changed them, or lost the document. */
+function BrokenBox({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+  const faults = signatureFaults(file);
+  if (faults.length === 0) return null;
+  return (
+    <div className="page-head">
+      <NoticeBox kind="caution" title="A signature is not what was signed">
+        {faults.map(({ signature }) => (
+          <p key={signature.id}>
+            <Link href={`/lines/${lineId}/notices/consents/signature/${signature.id}`}>
+              {signature.signedName}
+            </Link>
+            : it does not check out any more. Do not rely on it before you have compared it with a
+            backup.
+          </p>
+        ))}
+      </NoticeBox>
+    </div>
+  );
+}
+
+function SupersededBox({
+  lineId,
+  file,
+  report,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+}) {
+  const signers = file.consents
+    .filter((consent) => consentStanding(file, consent, report) === "superseded-amount")
+    .map((consent) => partyName(file, consent.partyId));
+  if (signers.length === 0) return null;
+  return (
+    <div className="page-head">
+      <NoticeBox kind="caution" title="Signed on a superseded amount">
+        <p>
+          {listed([...new Set(signers)])} agreed to an amount that no longer holds. Put the new
+          amount to them: what they signed does not cover it.
+        </p>
+        <p>
+          <Link href={`/lines/${lineId}/cost#choice`}>See what changed</Link>,{" "}
+          <Link href={`/lines/${lineId}/notices/write?kind=proposed-split`}>
+            write to them again
+          </Link>
+        </p>
+      </NoticeBox>
+    </div>
+  );
+}

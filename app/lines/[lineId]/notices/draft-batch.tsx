@@ -1,0 +1,155 @@
+import Link from "next/link";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice, Tick } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import stacks from "#app/_components/stacks.module.css";
+import { addressStop, LINK_DAYS } from "#lib/domain/consent/private-link.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { letterGaps } from "#lib/domain/paper/gaps.ts";
+import { ADDRESS_WORDS } from "#lib/operations/send-notices.ts";
+import { counted, partyName } from "../_names.ts";
+import { LETTER_WORDS, METHOD_WORDS, optionsOf } from "../_terms.ts";
+import { aboutWords } from "./about-words.ts";
+import { printLettersAction, sendLettersAction } from "./actions.ts";
+import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
+import { GapList } from "./gap-list.tsx";
+import { officeAddress } from "./link-address.ts";
+
+/** All drafts with a tick box each: print the ticked ones as one PDF, or record how they went. */
+export function DraftBatch({
+  lineId,
+  file,
+  drafts,
+  report,
+  office,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly drafts: readonly Notice[];
+  readonly report: Report;
+  readonly office: Office;
+}) {
+  const gapsOf = (notice: Notice) => letterGaps({ file, report, office, notice });
+  const listed = drafts.map((draft) => ({ draft, gaps: gapsOf(draft) }));
+  const lacking = listed.filter(({ gaps }) => gaps.length > 0).length;
+  return (
+    <ActionForm
+      className="stack screen-only"
+      action={sendLettersAction.bind(null, lineId)}
+      label="Send the ticked letters"
+    >
+      <div className="scroll">
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">
+                <TickAll name="notice" />
+              </th>
+              <th scope="col">To</th>
+              <th scope="col">Letter</th>
+              <th scope="col">About</th>
+              <th scope="col">Tracking number</th>
+            </tr>
+          </thead>
+          <tbody>
+            {listed.map(({ draft, gaps }) => (
+              <DraftRow key={draft.id} lineId={lineId} file={file} draft={draft} gaps={gaps} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <PrintChosen name="notice" print={printLettersAction.bind(null, lineId)} lineId={lineId} />
+      <div className="form-grid">
+        <Choice
+          label="How they went"
+          name="method"
+          required
+          options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
+          hint="E-mail is sent by the office’s outbox; for all else, post them first, then record it here."
+        />
+        <Field
+          label="On which day"
+          name="sentOn"
+          type="date"
+          required
+          defaultValue={report.today}
+        />
+      </div>
+      <LinksTick />
+      {lacking === 0 ? null : (
+        <Field
+          label="Send those that lack something all the same, because"
+          name="despite"
+          rows={2}
+          hint={`${counted(lacking, "draft")} ${lacking === 1 ? "lacks" : "lack"} something. Your name and this reason go into the history.`}
+        />
+      )}
+      <div>
+        <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** Private links in the messages; said here already where they would be dead. */
+function LinksTick() {
+  const address = officeAddress();
+  const stop = addressStop(address);
+  if (stop !== null) return <p className="muted">By e-mail: {ADDRESS_WORDS[stop](address)}.</p>;
+  return (
+    <Tick
+      name="links"
+      label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a phone`}
+    />
+  );
+}
+
+function DraftRow({
+  lineId,
+  file,
+  draft,
+  gaps,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly draft: Notice;
+  readonly gaps: readonly string[];
+}) {
+  const name = partyName(file, draft.partyId);
+  const email = file.parties.find((party) => party.id === draft.partyId)?.email ?? "";
+  return (
+    <tr>
+      <td>
+        <input
+          type="checkbox"
+          name="notice"
+          value={draft.id}
+          defaultChecked={gaps.length === 0}
+          aria-label={`${LETTER_WORDS[draft.kind]} to ${name}`}
+        />
+      </td>
+      <th scope="row">
+        {name}
+        {draft.language === "es" ? <span className="muted"> (in Spanish)</span> : null}
+        {email === "" ? <span className="muted small"> no e-mail known</span> : null}
+      </th>
+      <td data-label="Letter">
+        <Link href={`/lines/${lineId}/notices/letter/${draft.id}`}>{LETTER_WORDS[draft.kind]}</Link>
+        <GapList gaps={gaps} />
+      </td>
+      <td data-label="About">{aboutWords(file, draft)}</td>
+      <td data-label="Tracking number">
+        <input
+          className="input"
+          name={`tracking:${draft.id}`}
+          aria-label={`Tracking number of the letter to ${name}`}
+          autoComplete="off"
+          style={{ maxWidth: "24ch" }}
+        />
+      </td>
+    </tr>
+  );
+}

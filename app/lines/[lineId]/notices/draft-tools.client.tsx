@@ -1,0 +1,55 @@
+"use client";
+
+import { useRef } from "react";
+import { JobButton, type JobStart } from "#app/_components/job-button.client.tsx";
+
+/** Ticks or clears every box of the form around it that has this name. */
+export function TickAll({ name }: { readonly name: string }) {
+  return (
+    <input
+      type="checkbox"
+      defaultChecked
+      aria-label="All of them"
+      onChange={({ currentTarget }) => {
+        for (const box of boxesOf(currentTarget.form, name)) box.checked = currentTarget.checked;
+      }}
+    />
+  );
+}
+
+function boxesOf(form: HTMLFormElement | null, name: string): HTMLInputElement[] {
+  return [...(form?.elements ?? [])].filter(
+    (element): element is HTMLInputElement =>
+      element instanceof HTMLInputElement && element.type === "checkbox" && element.name === name,
+  );
+}
+
+/** Makes one PDF of the letters that are ticked in the form around it. */
+export function PrintChosen({
+  name,
+  lineId,
+  print,
+}: {
+  readonly name: string;
+  readonly lineId: string;
+  readonly print: (noticeIds: readonly string[]) => Promise<JobStart>;
+}) {
+  const place = useRef<HTMLDivElement>(null);
+  function start(): Promise<JobStart> {
+    const form = place.current?.closest("form") ?? null;
+    const ids = boxesOf(form, name)
+      .filter((box) => box.checked)
+      .map((box) => box.value);
+    if (ids.length === 0) {
+      return Promise.resolve({ ok: false, message: "Tick the letters to print first." });
+    }
+    return print(ids);
+  }
+  return (
+    <div ref={place}>
+      <JobButton start={start} working="Making the PDF" paper={`/lines/${lineId}/notices/paper`}>
+        Print the ticked ones as one PDF
+      </JobButton>
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { lineFileOf } from "../../_file.ts";
+import { LineGrid } from "../../_line-grid.tsx";
+import { BLANK_AREA, BLANK_SPILL_STEP, digAreaColumns, SPILL_COLUMNS } from "./_columns.ts";
+import { saveWarrantyAction } from "./actions.ts";
+
+export const metadata: Metadata = { title: "What letters rest on" };
+
+/** Facts that only letters need: what is not entered here is not promised there. */
+export default async function LetterFactsPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, may } = await lineFileOf(lineId);
+  return (
+    <>
+      <PageHead
+        asked="What letters rest on"
+        answer="Letters say what stands here and promise nothing else."
+      >
+        <p className="screen-only">
+          <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>
+        </p>
+      </PageHead>
+      <Section
+        title="Areas to enter or dig"
+        id="areas"
+        note="For the request to enter and dig: where, how large, which days, what is put back, whom to call. The note stays in the office."
+      >
+        <LineGrid
+          lineId={lineId}
+          table="digAreas"
+          rows={file.digAreas.map((area) => ({ ...area }))}
+          columns={digAreaColumns(file)}
+          blank={BLANK_AREA}
+          addWord="area"
+          emptyWords="No area is entered yet."
+          label="Areas to enter or dig"
+        />
+      </Section>
+      <Section
+        title="Days and hours"
+        note="Of a visit without a planned test day, of the work, of a pause of drains."
+      >
+        <p>
+          <Link href={`/lines/${lineId}/schedule#events`}>
+            Enter them with the event, under “What happens next?”
+          </Link>
+        </p>
+      </Section>
+      <Section
+        title="Warranty"
+        id="warranty"
+        note="For the closing papers. Empty: the letter says that there is no separate warranty on file."
+      >
+        <WarrantyForm file={file} may={may("work-the-file")} />
+      </Section>
+      <Section
+        title="If sewage comes out"
+        id="spill"
+        note="Each thing that happened, when it happened. Letters to neighbors and the report to the authority say this and no more."
+      >
+        <LineGrid
+          lineId={lineId}
+          table="spillSteps"
+          rows={file.spillSteps.map((step) => ({ ...step }))}
+          columns={SPILL_COLUMNS}
+          blank={BLANK_SPILL_STEP}
+          addWord="step"
+          emptyWords="Nothing of the kind is on file."
+          label="What happened about a spill"
+        />
+      </Section>
+    </>
+  );
+}
+
+function WarrantyForm({ file, may }: { readonly file: LineFile; readonly may: boolean }) {
+  const { id, warrantyMonths, warrantyCovers, closedOn } = file.line;
+  if (!may || closedOn !== null)
+    return (
+      <p>
+        {warrantyMonths === null
+          ? "No separate warranty."
+          : `${warrantyMonths} months${warrantyCovers === "" ? "" : `, on: ${warrantyCovers}`}.`}
+      </p>
+    );
+  return (
+    <ActionForm action={saveWarrantyAction.bind(null, id)} label="Warranty" className="stack">
+      <div className="form-grid">
+        <Field
+          label="From the final, for"
+          name="warrantyMonths"
+          defaultValue={warrantyMonths ?? ""}
+          inputMode="numeric"
+          unit="months"
+          width={4}
+        />
+        <Field
+          label="On"
+          name="warrantyCovers"
+          defaultValue={warrantyCovers}
+          example="the replaced pipe and its joints"
+        />
+      </div>
+      <div>
+        <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}

@@ -1,0 +1,55 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { formatBytes } from "#app/_components/bytes.ts";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { PaperView } from "#app/_components/paper-view.client.tsx";
+import { db } from "#app/_db.ts";
+import { listJobs } from "#db/queries/job.ts";
+import { lineFileOf } from "../../../_file.ts";
+
+export const metadata: Metadata = { title: "Paper" };
+
+export default async function PaperPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string; uploadId: string }>;
+}) {
+  const { lineId, uploadId } = await params;
+  const { file } = await lineFileOf(lineId);
+  const upload = file.uploads.find((each) => each.id === uploadId);
+  if (upload === undefined) notFound();
+  const isPacket = listJobs(db(), lineId).some(
+    (job) => job.kind === "packet" && job.uploadId === upload.id,
+  );
+  const address = `/lines/${lineId}/uploads/${upload.id}`;
+  return (
+    <>
+      <PageHead asked={upload.name}>
+        <p className="cluster">
+          <a href={address} download={upload.name}>
+            Save it
+          </a>
+          <a href={address} target="_blank" rel="noreferrer">
+            Open it by itself, to print
+          </a>
+          {isPacket ? (
+            <Link href={`/lines/${lineId}/authority#packet`}>Back to what the authority needs</Link>
+          ) : (
+            <Link href={`/lines/${lineId}/notices`}>Back to who has been told</Link>
+          )}
+        </p>
+        <p className="muted">
+          Added by {upload.addedBy}, {formatBytes(upload.bytes)}; fingerprint{" "}
+          {upload.sha256.slice(0, 16)}.
+        </p>
+      </PageHead>
+      {upload.type.startsWith("image/") ? (
+        // biome-ignore lint/performance/noImgElement: a stored photo of unknown size, served as it is
+        <img src={address} alt={upload.name} style={{ maxWidth: "100%" }} />
+      ) : (
+        <PaperView address={address} name={upload.name} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { RefusalPath } from "#lib/domain/desk/refusal-path.ts";
+import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
+import { lineFileOf } from "../../_file.ts";
+import { PathView } from "./path-view.tsx";
+
+export const metadata: Metadata = { title: "Where somebody does not agree" };
+
+export default async function RefusalPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report } = await lineFileOf(lineId);
+  const paths = refusalPaths(file, report);
+  return (
+    <>
+      <PageHead asked="What if somebody does not agree?" answer={answerWords(paths)}>
+        <p>
+          <Link href={`/lines/${lineId}/notices/consents`}>Back to the consents</Link>
+        </p>
+      </PageHead>
+      {paths.length === 0 ? (
+        <Empty title="Nobody has refused, and no answer is late.">
+          <p>
+            When somebody says no, or does not answer in time, this page says which work can go
+            ahead without them, which cannot, and what the authority’s rules allow next.
+          </p>
+        </Empty>
+      ) : null}
+      {paths.map((path) => (
+        <Section
+          key={path.withheld.propertyId}
+          title={path.withheld.place}
+          id={path.withheld.propertyId}
+        >
+          <PathView lineId={lineId} file={file} path={path} today={report.today} />
+        </Section>
+      ))}
+      <NoticeBox kind="caution" title="This is not legal advice">
+        <p>
+          Anybody may say no, and may have good reasons. The steps are what was typed in under
+          Office from the authority’s rules, with the day somebody last read them; check them, and
+          ask counsel before you take one.
+        </p>
+      </NoticeBox>
+    </>
+  );
+}
+
+function answerWords(paths: readonly RefusalPath[]): string {
+  const no = paths.filter(({ withheld }) => withheld.how === "refused").length;
+  const objecting = paths.filter(({ withheld }) => withheld.how === "objected").length;
+  const late = paths.length - no - objecting;
+  if (paths.length === 0) return "There is nobody like that now.";
+  const parts = [
+    ...(no === 0 ? [] : [`${no} ${no === 1 ? "property" : "properties"} said no`]),
+    ...(objecting === 0
+      ? []
+      : [`${objecting} ${objecting === 1 ? "objects" : "object"} and nobody has dealt with it`]),
+    ...(late === 0 ? [] : [`${late} did not answer in time`]),
+  ];
+  return `${parts.join(", ")}.`;
+}

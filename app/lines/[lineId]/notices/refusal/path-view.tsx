@@ -1,0 +1,168 @@
+import Link from "next/link";
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
+import type { RefusalPath, WithoutThem } from "#lib/domain/desk/refusal-path.ts";
+import type { ConsentKind } from "#lib/domain/facts/consent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
+import { listed, partyName } from "../../_names.ts";
+
+const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
+  enter: "to let people in",
+  dig: "to let them dig",
+  pay: "to pay the share",
+  "agreement-signed": "to sign the agreement",
+};
+
+const WHO_WORDS: Record<
+  Withholding,
+  (words: { readonly who: string; readonly what: string; readonly since: string }) => string
+> = {
+  refused: ({ who, what, since }) => `${who} said no, ${what}: ${since}.`,
+  objected: ({ who, what, since }) =>
+    `${who} objected on ${since}, and nobody has dealt with it: do not count on them ${what}.`,
+  silent: ({ who, what, since }) =>
+    `${who} did not answer, ${what}; an answer was asked for by ${since}.`,
+};
+
+/** One property that does not agree: the work, a line of its own, and the lawful steps. */
+export function PathView({
+  lineId,
+  file,
+  path: { withheld, work, ownLine, shown, steps, notSaid },
+  today,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly path: RefusalPath;
+  readonly today: string;
+}) {
+  const who = listed(withheld.partyIds.map((id) => partyName(file, id)));
+  const what = listed(withheld.kinds.map((kind) => KIND_WORDS[kind] ?? kind));
+  const since = formatDay(withheld.since, today);
+  return (
+    <div className="stack">
+      <p>{WHO_WORDS[withheld.how]({ who, what, since })}</p>
+      {withheld.how === "objected" ? (
+        <p>
+          <Link href={`/lines/${lineId}/notices#replies`}>Answer the objection first</Link>; until
+          then it counts as a no.
+        </p>
+      ) : null}
+      <h3>The work without them</h3>
+      {work.length === 0 ? <p>No work is priced yet.</p> : <Work work={work} />}
+      {withheld.kinds.includes("agreement-signed") ? (
+        <p>An agreement that names their lot cannot be recorded without them.</p>
+      ) : null}
+      <p>
+        A line of their own:{" "}
+        {ownLine.length === 0 ? (
+          <>
+            not priced yet.{" "}
+            <Link href={`/lines/${lineId}/cost#options`}>Price it as an option</Link> to see what it
+            would cost them and the others.
+          </>
+        ) : (
+          <>
+            priced as {listed(ownLine.map((title) => `“${title}”`))}.{" "}
+            <Link href={`/lines/${lineId}/cost#options`}>Set it beside the others</Link>.
+          </>
+        )}
+      </p>
+      <h3>What the authority’s rules allow next</h3>
+      {shown ? null : (
+        <p>
+          Nothing shows yet that this property is on the line. Money cannot be asked of them, and a
+          step that rests on a share cannot be taken, before that is found out.
+        </p>
+      )}
+      {steps.length === 0 ? null : <Steps steps={steps} today={today} />}
+      <NotSaid file={file} notSaid={notSaid} />
+    </div>
+  );
+}
+
+const CAN_WORDS: Record<WithoutThem["can"], string> = {
+  all: "yes",
+  part: "in part",
+  none: "no",
+};
+
+function Work({ work }: { readonly work: readonly WithoutThem[] }) {
+  return (
+    <Scroll>
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Work</th>
+            <th scope="col">Goes ahead</th>
+            <th scope="col">Why</th>
+          </tr>
+        </thead>
+        <tbody>
+          {work.map(({ itemId, title, can, sentence }) => (
+            <tr key={itemId}>
+              <th scope="row">{title}</th>
+              <td>{CAN_WORDS[can]}</td>
+              <td>{sentence}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+function Steps({ steps, today }: { readonly steps: readonly PathStep[]; readonly today: string }) {
+  return (
+    <ol className="stack-tight">
+      {steps.map(({ step, earliest, takenOn, counted }) => (
+        <li key={step.id}>
+          <strong>{step.title}</strong>
+          {takenOn === null
+            ? `: ${openWords(earliest, today)} (${counted}).`
+            : `: taken, ${formatDay(takenOn, today)}.`}
+          {step.detail === "" ? null : ` ${step.detail}`}
+          <br />
+          <span className="muted small">
+            {step.citation === "" ? "Source not noted" : step.citation}, as of{" "}
+            {formatDate(step.asOf)}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function openWords(earliest: string | null, today: string): string {
+  if (earliest === null) return "day not known";
+  return earliest <= today
+    ? `open since ${formatDay(earliest, today)}`
+    : `not before ${formatDay(earliest, today)}`;
+}
+
+function NotSaid({
+  file,
+  notSaid,
+}: {
+  readonly file: LineFile;
+  readonly notSaid: readonly string[];
+}) {
+  if (notSaid.length === 0) return null;
+  const { authority } = file;
+  return (
+    <div className="stack-tight">
+      <p className="muted">What the data do not say:</p>
+      <ul>
+        {notSaid.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      {authority === null ? null : (
+        <p className="screen-only">
+          <Link href={`/office/authorities/${authority.id}`}>The steps of {authority.name}</Link>
+        </p>
+      )}
+    </div>
+  );
+}

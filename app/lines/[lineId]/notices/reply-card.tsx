@@ -1,0 +1,222 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Notice, Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
+import { isDealtWith } from "#lib/domain/party/reply.ts";
+import { capital } from "#lib/domain/say/capital.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
+import { partyName } from "../_names.ts";
+import { DEALT_WORDS, LETTER_WORDS, optionsOf, REPLY_WORDS } from "../_terms.ts";
+import { aboutWords } from "./about-words.ts";
+import { dealWithReplyAction, reopenReplyAction } from "./actions.ts";
+import { PaperLink } from "./paper-link.tsx";
+
+interface CardProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly reply: Reply;
+  readonly today: string;
+  readonly work: boolean;
+}
+
+/** Every reply that waits, objections first, each with the form that deals with it. */
+export function WaitingReplies({
+  replies,
+  ...part
+}: Omit<CardProps, "reply"> & { readonly replies: readonly Reply[] }) {
+  return (
+    <div className="stack-wide">
+      {replies.map((reply) => {
+        const notice = part.file.notices.find(({ id }) => id === reply.noticeId);
+        return (
+          <ReplyCard
+            key={reply.id}
+            {...part}
+            reply={reply}
+            notice={notice ?? null}
+            open={replies.length === 1}
+          />
+        );
+      })}
+    </div>
+  );
+}
+
+/** One reply as it came, and what was done about it. */
+export function ReplyCard({
+  notice = null,
+  open = true,
+  ...part
+}: CardProps & {
+  /** The form that deals with it stands open. */
+  readonly open?: boolean;
+  /** The letter that it answers, where the page is not about that letter. */
+  readonly notice?: Notice | null;
+}) {
+  const { lineId, file, reply, today, work } = part;
+  const { receivedOn, kind, suitsOn, words, takenBy, uploadId } = reply;
+  const verb = REPLY_WORDS[kind];
+  const said = notice === null ? capital(verb) : `${partyName(file, notice.partyId)} ${verb}`;
+  const title = `${said}, ${formatDay(receivedOn, today)}`;
+  return (
+    <article className="stack-tight">
+      <h3>{title}</h3>
+      {notice === null ? null : (
+        <p className="muted">
+          To the letter{" "}
+          <Link href={`/lines/${lineId}/notices/letter/${notice.id}`}>
+            {LETTER_WORDS[notice.kind]}, {aboutWords(file, notice)}
+          </Link>
+          <Reach file={file} partyId={notice.partyId} />
+        </p>
+      )}
+      {words === "" ? null : <p className="prewrap">“{words}”</p>}
+      {suitsOn === null ? null : <p>A day that suits them: {formatDay(suitsOn, today)}.</p>}
+      <p className="muted">Taken by {takenBy}.</p>
+      <PaperLink lineId={lineId} file={file} uploadId={uploadId} words="Paper" />
+      {isDealtWith(reply) ? (
+        <DealtWith lineId={lineId} reply={reply} today={today} work={work} />
+      ) : (
+        <Waiting {...{ lineId, reply, title, today, work, open }} />
+      )}
+    </article>
+  );
+}
+
+function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: string }) {
+  const party = file.parties.find(({ id }) => id === partyId);
+  if (party === undefined || (party.phone === "" && party.email === "")) return null;
+  return (
+    <>
+      . Reach them:{" "}
+      {party.phone === "" ? null : (
+        <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
+          {formatPhone(party.phone)}
+        </a>
+      )}
+      {party.phone === "" || party.email === "" ? null : ", "}
+      {party.email === "" ? null : <a href={`mailto:${party.email}`}>{party.email}</a>}
+    </>
+  );
+}
+
+type Part = Pick<CardProps, "lineId" | "reply" | "today" | "work">;
+
+function DealtWith({ lineId, reply, today, work }: Part) {
+  const { dealtHow, dealtOn, dealtBy, dealtWords } = reply;
+  if (dealtHow === null || dealtOn === null) return null;
+  return (
+    <>
+      <p>
+        <span className="tag tag-done">{DEALT_WORDS[dealtHow]}</span> {dealtBy},{" "}
+        {formatDay(dealtOn, today)}: {dealtWords}
+      </p>
+      {work ? (
+        <details className="screen-only">
+          <summary>It is not dealt with after all</summary>
+          <ActionForm
+            action={reopenReplyAction.bind(null, { lineId, replyId: reply.id })}
+            label="Open the reply again"
+            className="stack-tight"
+          >
+            <Field label="Why" name="reason" required example="She calls it a misunderstanding" />
+            <div>
+              <SubmitButton quiet pendingWord="Opening …">
+                Let it wait again
+              </SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
+      ) : null}
+    </>
+  );
+}
+
+/** What a reply of its kind asks the office to do, with where to do it. */
+function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
+  const link = (href: string, words: string) => (
+    <Link href={`/lines/${lineId}/${href}`}>{words}</Link>
+  );
+  const hints: Partial<Record<ReplyKind, ReactNode>> = {
+    disagrees: (
+      <>
+        It counts as a no until somebody has dealt with it:{" "}
+        {link("notices/refusal", "what can go ahead without them")}. If they stay with it, record
+        the refusal under {link("notices/consents", "the consents")}.
+      </>
+    ),
+    "books-a-test": <>Plan it under {link("reconcile/test-day", "test day")}, then tell them.</>,
+    "wants-another-day": (
+      <>
+        Change the day under {link("reconcile/test-day", "test day")} or{" "}
+        {link("schedule", "what happens next")}, then tell them.
+      </>
+    ),
+    "wants-paper": <>Print {link(`notices/letter/${noticeId}`, "the letter")} and mail it.</>,
+    "offers-a-record": <>Get it, and enter it under {link("record", "what is on record")}.</>,
+  };
+  return hints[kind] ?? null;
+}
+
+function Waiting({
+  lineId,
+  reply,
+  title,
+  today,
+  work,
+  open,
+}: Part & { readonly title: string; readonly open: boolean }) {
+  const hint = todo(lineId, reply);
+  return (
+    <>
+      <p>
+        <span className="tag strong">waits</span> Nobody has dealt with it yet. {hint}
+      </p>
+      {work ? (
+        <details className="screen-only" open={open}>
+          <summary>Deal with it</summary>
+          <ActionForm
+            action={dealWithReplyAction.bind(null, { lineId, replyId: reply.id })}
+            label={`Deal with this reply: ${title}`}
+            className="stack-tight"
+          >
+            <div className="form-grid">
+              <Choice
+                label="How you dealt with it"
+                name="how"
+                required
+                options={[{ value: "", label: "choose" }, ...optionsOf(DEALT_WORDS)]}
+              />
+              <Field
+                label="On which day"
+                name="on"
+                type="date"
+                required
+                min={reply.receivedOn}
+                max={today}
+                defaultValue={today}
+              />
+            </div>
+            <Field
+              label="What was said or done"
+              name="words"
+              rows={2}
+              required
+              example="Called her: she will bring the 1972 plan on Monday."
+            />
+            <div>
+              <SubmitButton pendingWord="Recording …" quiet>
+                It is dealt with
+              </SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,87 @@
+import { planStart } from "#lib/domain/clocks/start-plan.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { capital } from "#lib/domain/say/capital.ts";
+import type { Day } from "#lib/domain/time/day.ts";
+import { formatDay } from "#lib/domain/time/format-day.ts";
+import { CLOCK_EVENT_WORDS } from "../_terms.ts";
+
+/** For a wished day: by when each thing must have happened. */
+export function StartPlan({
+  lineId,
+  file,
+  today,
+  wished,
+  typed,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly today: Day;
+  readonly wished: Day | null;
+  /** The day comes from the person, not from the earliest start. */
+  readonly typed: boolean;
+}) {
+  const steps = wished === null ? [] : planStart(file, wished, today);
+  return (
+    <div className="stack">
+      <form className="cluster cluster-end screen-only" action={`/lines/${lineId}/schedule#start`}>
+        <div className="field">
+          <label htmlFor="next-start">To start on</label>
+          <input
+            id="next-start"
+            className="input"
+            type="date"
+            name="start"
+            min={today}
+            defaultValue={wished ?? ""}
+          />
+        </div>
+        <button type="submit" className="button">
+          Work it backwards
+        </button>
+      </form>
+      {wished === null || (steps.length === 0 && !typed) ? null : (
+        <table className="plain">
+          <caption>To start on {formatDay(wished, today)}</caption>
+          <thead>
+            <tr>
+              <th scope="col">By</th>
+              <th scope="col">This must have happened</th>
+              <th scope="col">Counted</th>
+            </tr>
+          </thead>
+          <tbody>
+            {steps.length === 0 ? (
+              <tr>
+                <td colSpan={3}>
+                  No rule of the authority that is entered asks for anything first.
+                </td>
+              </tr>
+            ) : null}
+            {steps.map((step) => (
+              <tr key={step.title}>
+                <th scope="row" className="nowrap">
+                  {step.by === null ? "no day" : formatDay(step.by, today)}
+                  {step.late ? (
+                    <>
+                      {" "}
+                      <span className="tag">too late</span>
+                    </>
+                  ) : null}
+                </th>
+                <td>
+                  {capital(
+                    step.event === "work-begins" ? step.title : CLOCK_EVENT_WORDS[step.event],
+                  )}
+                </td>
+                <td>
+                  {step.sentence}
+                  {step.citation === "" ? null : <span className="muted"> ({step.citation})</span>}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+import { earliestStart } from "../clocks/earliest-start.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { Clock } from "../findings/clock.ts";
+import type { Report } from "../findings/report.ts";
+import { isInForce, permitStateOf } from "../permit/steps.ts";
+import { sayParts } from "../say/count.ts";
+import { scopeInForce } from "../sharing/scope-in-force.ts";
+import type { Day } from "../time/day.ts";
+import { daysBetween } from "../time/days.ts";
+import { clockWords, runningClocks } from "./clock-words.ts";
+import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+
+/** So many days ahead a clock presses. */
+const SOON = 7;
+const MOST = 2;
+
+const CLOSE_OUT: Opening = {
+  closes: "Write the close-out letters and close the line",
+  where: "next#close",
+  pressing: PRESSING.someTime,
+};
+
+/** `Reply-by in 3 days; locate window opens Thursday`. */
+export function scheduleAnswer(file: LineFile, report: Report): Reply {
+  if (file.line.closedOn !== null) return replyWith("The line is closed", []);
+  const groups = runningClocks(file, report.clocks);
+  const told = groups.slice(0, MOST).map((group) => clockWords(file, group, report.today));
+  const more = groups.length - told.length;
+  const sentence =
+    told.length === 0
+      ? "No clock is running"
+      : sayParts([...told, more === 0 ? "" : `${more} more clock${more === 1 ? "" : "s"}`]);
+  return replyWith(sentence, openings(file, report));
+}
+
+function openings(file: LineFile, report: Report): Opening[] {
+  const open = runningClocks(file, report.clocks).flatMap(({ clock }) =>
+    clockOpening(clock, report.today),
+  );
+  const states = file.permits.map((permit) => permitStateOf(file, permit));
+  if (states.includes("final")) return [...open, CLOSE_OUT];
+  const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
+  if (scopeInForce(file).length === 0 || isUnderWay) return open;
+  const start = earliestStart(file, report.today, report);
+  return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
+}
+
+function clockOpening(clock: Clock, today: Day): Opening[] {
+  if (clock.meaning === "not-before") return [];
+  const ahead = daysBetween(today, clock.on);
+  if (ahead < 0) return [{ closes: `Overdue: ${clock.title}`, pressing: PRESSING.late }];
+  if (ahead > SOON) return [];
+  return [{ closes: `Due first: ${clock.title}`, pressing: PRESSING.soon - ahead }];
+}
