@@ -6,7 +6,7 @@ import { Masthead } from "#app/_components/masthead.tsx";
 import { OfficeOnly } from "#app/_components/office-only.client.tsx";
 import { PressGuard } from "#app/_components/press-guard.client.tsx";
 import { TopOfPage } from "#app/_components/top-of-page.client.tsx";
-import { getUser } from "#app/_session.ts";
+import { getUser } from "#app/session.ts";
 import "./globals.css";
 
 const sourceSans = localFont({

@@ -50,7 +50,7 @@ export default {
     ),
     forbid(
       "app-reads-through-queries",
-      { path: "^app/", pathNot: "^app/_db\\.ts$" },
+      { path: "^app/", pathNot: "^app/db\\.ts$" },
       { path: "^db/(?!queries/)" },
     ),
     forbid(
@@ -79,7 +79,7 @@ export default {
     forbid(
       "client-components-stay-thin",
       { path: "\\.client\\.tsx$" },
-      { path: "^(db|lib/(operations|documents|mail|storage))/|^app/_(db|session)\\.ts$" },
+      { path: "^(db|lib/(operations|documents|mail|storage))/|^app/(db|session)\\.ts$" },
     ),
   ],
   options: {

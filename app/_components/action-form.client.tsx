@@ -13,7 +13,7 @@ import {
   useState,
 } from "react";
 import { faultOf } from "#app/_components/fault.ts";
-import { type FormAction, type FormState, IDLE } from "#app/_form.ts";
+import { type FormAction, type FormState, IDLE } from "#app/form.ts";
 
 interface FormView {
   readonly state: FormState;

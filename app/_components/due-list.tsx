@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { NamedThing } from "#app/_desk.ts";
+import type { NamedThing } from "#app/desk.ts";
 import type { DueKind } from "#lib/domain/desk/answer.ts";
 import { formatNearDay } from "#lib/domain/time/format-day.ts";
 import styles from "./due-list.module.css";

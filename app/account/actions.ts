@@ -1,9 +1,9 @@
 "use server";
 
-import { callerOf } from "#app/_caller.ts";
-import { type FormState, refused } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { getSessionToken, hashToken, requireAct } from "#app/_session.ts";
+import { callerOf } from "#app/caller.ts";
+import { type FormState, refused } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { getSessionToken, hashToken, requireAct } from "#app/session.ts";
 import { changeOwnPassword } from "#lib/operations/change-own-password.ts";
 
 /** A person's own password; every other session of theirs ends. */

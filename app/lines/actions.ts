@@ -1,9 +1,9 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { type FormState, refused, textOf, textOrNull } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, refused, textOf, textOrNull } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 
 export async function openLineAction(_state: FormState, form: FormData): Promise<FormState> {

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
-import { requireUser } from "#app/_session.ts";
+import { requireUser } from "#app/session.ts";
 
 export const metadata: Metadata = { title: "Not for your role" };
 

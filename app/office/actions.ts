@@ -3,10 +3,10 @@
 import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
-import { overtaken, sentenceOf, stateOf } from "#app/_messages.ts";
-import { officeField, officeFrom } from "#app/_office-form.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
+import { overtaken, sentenceOf, stateOf } from "#app/messages.ts";
+import { officeField, officeFrom } from "#app/office-form.ts";
+import { requireAct } from "#app/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";

@@ -1,8 +1,8 @@
-import { unknownProxy } from "#app/_caller.ts";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { SignIns } from "#app/_components/sign-ins.tsx";
-import { db } from "#app/_db.ts";
+import { unknownProxy } from "#app/caller.ts";
+import { db } from "#app/db.ts";
 import { listSignIns } from "#db/queries/session.ts";
 
 const MOST_SIGN_INS = 100;

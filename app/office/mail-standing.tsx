@@ -1,4 +1,4 @@
-import { mailPlace } from "./_mail-place.ts";
+import { mailPlace } from "./mail-place.ts";
 
 /** Where letters by mail message go, in words. */
 export function MailStanding() {

@@ -3,8 +3,8 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
-import { requireUser } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { requireUser } from "#app/session.ts";
 import { MOST_HITS, type SearchHit, search } from "#db/queries/search.ts";
 
 export const metadata: Metadata = { title: "Search" };

@@ -2,11 +2,11 @@
 
 import { randomUUID } from "node:crypto";
 import { redirect } from "next/navigation";
-import { db } from "#app/_db.ts";
-import { type FormState, refused, textOf } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { officeField, officeFrom } from "#app/_office-form.ts";
-import { hashToken, keepSessionToken, newToken } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { type FormState, refused, textOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { officeField, officeFrom } from "#app/office-form.ts";
+import { hashToken, keepSessionToken, newToken } from "#app/session.ts";
 import { readEnv } from "#lib/env.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
 import { setUpOffice } from "#lib/operations/set-up-office.ts";

@@ -6,7 +6,7 @@ import { Field } from "#app/_components/field.tsx";
 import { OfficeFields } from "#app/_components/office-fields.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { setUpAction } from "./actions.ts";
 

@@ -1,18 +1,18 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { callerOf } from "#app/_caller.ts";
-import { db } from "#app/_db.ts";
-import { type FormState, refused, textOf } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { ownPath } from "#app/_own-path.ts";
+import { callerOf } from "#app/caller.ts";
+import { db } from "#app/db.ts";
+import { type FormState, refused, textOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { ownPath } from "#app/own-path.ts";
 import {
   dropSessionToken,
   getSessionToken,
   hashToken,
   keepSessionToken,
   newToken,
-} from "#app/_session.ts";
+} from "#app/session.ts";
 import { signIn } from "#lib/operations/sign-in.ts";
 import { signOut } from "#lib/operations/sign-out.ts";
 

@@ -4,9 +4,9 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { db } from "#app/_db.ts";
-import { ownPath } from "#app/_own-path.ts";
-import { getUser } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { ownPath } from "#app/own-path.ts";
+import { getUser } from "#app/session.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { signInAction } from "./actions.ts";
 

@@ -32,7 +32,7 @@ const server = http.createServer((request, response) => {
     return;
   }
   request.headers[PEER_HEADER] = request.socket.remoteAddress ?? "";
-  // Where somebody wanted to go who has to sign in first (app/_session.ts).
+  // Where somebody wanted to go who has to sign in first (app/session.ts).
   request.headers["x-asked-page"] = request.url;
   tellOwnHost(request.headers);
   handle(request, response);
@@ -66,7 +66,7 @@ process.channel?.unref();
 
 /**
  * Answers what was asked before, and ends. The database is closed at the end of the process
- * (app/_db.ts), so that its log is folded in.
+ * (app/db.ts), so that its log is folded in.
  */
 function stop() {
   if (stopping) return;

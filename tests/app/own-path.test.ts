@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ownPath } from "#app/_own-path.ts";
+import { ownPath } from "#app/own-path.ts";
 
 test.each([
   ["/lines/fennel-0001/cost", "/lines/fennel-0001/cost"],

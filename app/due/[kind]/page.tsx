@@ -5,9 +5,9 @@ import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { dueNow } from "#app/_desk.ts";
-import { requireUser } from "#app/_session.ts";
-import { today } from "#app/_today.ts";
+import { dueNow } from "#app/desk.ts";
+import { requireUser } from "#app/session.ts";
+import { today } from "#app/today.ts";
 import { DUE_KINDS, type DueKind } from "#lib/domain/desk/answer.ts";
 
 interface Asked {

@@ -1,6 +1,6 @@
-import { db } from "#app/_db.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { getUser } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { getUser } from "#app/session.ts";
 import { getJob } from "#db/queries/job.ts";
 
 /** How a job stands, for a page that waits for it. */

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { CLOSING_WORDS } from "#lib/domain/closing/closing.ts";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import { parseFeet } from "#lib/domain/length/station.ts";

@@ -4,7 +4,7 @@ import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
 import { drawStrips } from "#lib/domain/strip/draw.ts";
-import { lineFileOf } from "./_file.ts";
+import { lineFileOf } from "./file.ts";
 
 export default async function LineLayout({
   children,

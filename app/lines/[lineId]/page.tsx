@@ -4,9 +4,9 @@ import { Section } from "#app/_components/section.tsx";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { AboutLine } from "./_about-line.tsx";
-import { Closes } from "./_closes.tsx";
-import { lineFileOf } from "./_file.ts";
+import { AboutLine } from "./about-line.tsx";
+import { Closes } from "./closes.tsx";
+import { lineFileOf } from "./file.ts";
 import styles from "./overview.module.css";
 
 interface Props {

@@ -3,9 +3,9 @@
 import { revalidatePath } from "next/cache";
 import type { RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
-import { db } from "#app/_db.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";

@@ -1,9 +1,9 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { type FormState, refused, textOf } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, refused, textOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { importLine } from "#lib/operations/import-line.ts";
 
 /** A line file as pasted, or as chosen from the disk; the pasted one wins. */

@@ -3,7 +3,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { requireAct } from "#app/_session.ts";
+import { requireAct } from "#app/session.ts";
 import { importLineAction } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Bring in a line" };

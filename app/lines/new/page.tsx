@@ -5,8 +5,8 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { db } from "#app/_db.ts";
-import { requireAct } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { requireAct } from "#app/session.ts";
 import { listAuthorities } from "#db/queries/authority.ts";
 import { openLineAction } from "../actions.ts";
 

@@ -11,7 +11,7 @@ import {
   textOrNull,
   textsOf,
   ticked,
-} from "#app/_form.ts";
+} from "#app/form.ts";
 import { SCREEN_KINDS } from "#lib/domain/consent/signable.ts";
 import type { LinkStop } from "#lib/domain/consent/stops.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
@@ -21,7 +21,7 @@ import type { Refusal } from "#lib/operations/act.ts";
 import { answerLink } from "#lib/operations/answer-link.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { withdrawByLink } from "#lib/operations/withdraw-by-link.ts";
-import { doorOf, stopOf, stopWords } from "./_door.ts";
+import { doorOf, stopOf, stopWords } from "./door.ts";
 
 /** Where a form stands; it comes back from the browser, which may say anything. */
 interface At {

@@ -2,9 +2,9 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
-import type { PartProps } from "./_part.ts";
 import { answerAction } from "./actions.ts";
 import { LinkFile } from "./link-file.client.tsx";
+import type { PartProps } from "./part.ts";
 import styles from "./private-page.module.css";
 
 /** What would you like to say: agree, disagree, ask, offer a paper, book a test. */

@@ -2,7 +2,7 @@ import { Section } from "#app/_components/section.tsx";
 import { LINK_REPLIES } from "#lib/domain/consent/words-en.ts";
 import type { Reply } from "#lib/domain/facts/notice.ts";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
-import type { PartProps } from "./_part.ts";
+import type { PartProps } from "./part.ts";
 
 /** What was said to this letter so far, with the day. */
 export function Said({ view, language, words }: PartProps) {

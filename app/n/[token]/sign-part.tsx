@@ -6,9 +6,9 @@ import { Section } from "#app/_components/section.tsx";
 import { disclosureText } from "#lib/domain/consent/words.ts";
 import { intentSentence } from "#lib/domain/paper/intent.ts";
 import type { SigningAsk } from "#lib/domain/paper/link-view.ts";
-import type { PartProps } from "./_part.ts";
 import { paperAction, signAction } from "./actions.ts";
 import { DrawName } from "./draw-name.client.tsx";
+import type { PartProps } from "./part.ts";
 import styles from "./private-page.module.css";
 
 /** Signing on screen, where the letter asks for it and this reader may; else why not. */

@@ -8,8 +8,8 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { SignedWord } from "#lib/domain/paper/link-view.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
-import type { PartProps } from "./_part.ts";
 import { withdrawAction } from "./actions.ts";
+import type { PartProps } from "./part.ts";
 
 /** What this reader signed, what it is worth today, the copy, and how to take it back. */
 export function SignedPart(props: PartProps) {

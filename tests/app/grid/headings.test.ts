@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { areHeadings, columnNamed, matchHeadings } from "#app/_components/grid/headings.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/_columns.ts";
-import { entryColumns } from "#app/lines/[lineId]/record/_columns.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 
 const COLUMNS: GridColumn[] = [
   { key: "label", title: "As on the record", kind: "text", pasteHeadings: ["house"] },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { rowFromForm } from "#app/lines/[lineId]/_row-form.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/_columns.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { rowFromForm } from "#app/lines/[lineId]/row-form.ts";
 
 function formOf(fields: Record<string, string>): FormData {
   const form = new FormData();

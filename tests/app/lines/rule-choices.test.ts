@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ruleChoices } from "#app/lines/[lineId]/responsibility/_rule-choices.ts";
+import { ruleChoices } from "#app/lines/[lineId]/responsibility/rule-choices.ts";
 import { anAuthority, aRule } from "#tests/support/file.ts";
 
 const CITY = anAuthority({

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { missingUnitNames } from "#app/lines/[lineId]/who/_unit-names.ts";
+import { missingUnitNames } from "#app/lines/[lineId]/who/unit-names.ts";
 
 test("missingUnitNames() numbers what is missing and leaves out names that are there", () => {
   expect(missingUnitNames(3, ["unit 2"], "numbers")).toEqual(["Unit 1", "Unit 3"]);

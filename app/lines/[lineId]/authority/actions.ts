@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import type { JobStart } from "#app/_components/job-button.client.tsx";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/facts/permit.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { correctPermit } from "#lib/operations/correct-permit.ts";

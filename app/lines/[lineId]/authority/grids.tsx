@@ -1,6 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { LineGrid } from "../_line-grid.tsx";
-import { inspectionColumns, LOCATE_COLUMNS } from "./_columns.ts";
+import { LineGrid } from "../line-grid.tsx";
+import { inspectionColumns, LOCATE_COLUMNS } from "./columns.ts";
 
 interface GridProps {
   readonly lineId: string;

@@ -2,13 +2,13 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
 import type { Packet } from "#lib/domain/packet/packet.ts";
 import { dayAt } from "#lib/domain/time/days.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { officeZone } from "#lib/operations/office-day.ts";
-import { counted } from "../_names.ts";
+import { counted } from "../names.ts";
 import { buildPacketAction } from "./actions.ts";
 
 /** The packet as it would be now, a button that makes it one PDF, and those made before. */

@@ -7,7 +7,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
 import { type nextPermitStates, nextStatesOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../_terms.ts";
+import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
 

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { oneOf } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { oneOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { readTableApart } from "#lib/exchange/table-file/read-table-apart.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import {

@@ -7,26 +7,18 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { cellOf } from "#app/_components/typed-cell.ts";
 import type { Property } from "#lib/domain/facts/party.ts";
-import { counted } from "../_names.ts";
-import { OBSERVATION_COLUMNS } from "../camera/_columns.ts";
-import { entryColumns } from "../record/_columns.ts";
-import type { Work } from "./_kept.ts";
-import { readingAt, unsaidIn } from "./_sort-rows.ts";
-import {
-  type Heaps,
-  heapsOf,
-  isWrong,
-  onSheet,
-  type Table,
-  typedIn,
-  withReading,
-} from "./_work.ts";
+import { OBSERVATION_COLUMNS } from "../camera/columns.ts";
+import { counted } from "../names.ts";
+import { entryColumns } from "../record/columns.ts";
 import { bringInAction, readTableAction } from "./actions.ts";
 import styles from "./bring-in.module.css";
 import { FileChoice } from "./file-choice.client.tsx";
 import { DoubleRows, MendRows, ReadyRows } from "./heaps.client.tsx";
+import type { Work } from "./kept.ts";
 import { MatchTable } from "./match-table.client.tsx";
+import { readingAt, unsaidIn } from "./sort-rows.ts";
 import { useWork } from "./use-work.ts";
+import { type Heaps, heapsOf, isWrong, onSheet, type Table, typedIn, withReading } from "./work.ts";
 
 interface BringInProps {
   readonly lineId: string;

@@ -6,9 +6,9 @@ import { type GridColumn, UNIT_WORDS } from "#app/_components/grid/column.ts";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { CellChange } from "#app/_components/typed-cell.ts";
 import { TypedTable } from "#app/_components/typed-table.client.tsx";
-import { counted } from "../_names.ts";
-import type { SheetRow } from "./_sort-rows.ts";
-import { isWrong } from "./_work.ts";
+import { counted } from "../names.ts";
+import type { SheetRow } from "./sort-rows.ts";
+import { isWrong } from "./work.ts";
 
 interface HeapProps {
   readonly rows: readonly SheetRow[];

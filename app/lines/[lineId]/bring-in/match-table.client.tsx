@@ -3,8 +3,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { firstValues, letterOf } from "#app/_components/grid/paste.ts";
 import { Scroll } from "#app/_components/scroll.tsx";
-import { type Match, type Reading, UNSAID, unsaidIn, widthOf, withMeaning } from "./_sort-rows.ts";
 import styles from "./bring-in.module.css";
+import { type Match, type Reading, UNSAID, unsaidIn, widthOf, withMeaning } from "./sort-rows.ts";
 
 /** Which column of the file is which of ours; a person can say otherwise. */
 export function MatchTable({

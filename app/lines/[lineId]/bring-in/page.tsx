@@ -3,9 +3,9 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { oneOf } from "#app/_form.ts";
+import { oneOf } from "#app/form.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { lineFileOf } from "../_file.ts";
+import { lineFileOf } from "../file.ts";
 import { BringIn } from "./bring-in.client.tsx";
 
 export const metadata: Metadata = { title: "Bring in rows from a file" };

@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { NO_STEPS, type Steps, stepBack, stepForth, stepFrom } from "#app/_components/steps.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
-import { keepWork, keptWork, type Work } from "./_kept.ts";
-import { workOn } from "./_work.ts";
+import { keepWork, keptWork, type Work } from "./kept.ts";
+import { workOn } from "./work.ts";
 
 /** The work on a file, kept in the browser until all of it is in; every change can be undone. */
 export function useWork(name: string) {

@@ -1,7 +1,7 @@
 import ical, { ICalCalendarMethod } from "ical-generator";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
-import { MEANING_WORDS } from "../_terms.ts";
+import { MEANING_WORDS } from "../terms.ts";
 
 interface ClockCalendar {
   readonly lineId: string;

@@ -1,6 +1,6 @@
-import { db } from "#app/_db.ts";
-import { getUser } from "#app/_session.ts";
-import { today } from "#app/_today.ts";
+import { db } from "#app/db.ts";
+import { getUser } from "#app/session.ts";
+import { today } from "#app/today.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { clockCalendar } from "./clock-calendar.ts";

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { done, type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { done, type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import { DIRECTIONS, FOOTAGE_FROM, SELF_LEVELING } from "#lib/domain/facts/run.ts";
 import { parseFeet } from "#lib/domain/length/station.ts";
@@ -12,9 +12,9 @@ import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { undoSightings } from "#lib/operations/undo-sightings.ts";
-import { appendRows, changeRows } from "../_append-rows.ts";
-import { rowFromForm } from "../_row-form.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./_columns.ts";
+import { appendRows, changeRows } from "../append-rows.ts";
+import { rowFromForm } from "../row-form.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
 
 /** Saves what is known of the shared pipe itself. */
 export async function savePipeAction(

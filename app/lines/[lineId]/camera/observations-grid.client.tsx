@@ -6,8 +6,8 @@ import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./_columns.ts";
-import { stationWords } from "./_station-words.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./columns.ts";
+import { stationWords } from "./station-words.ts";
 
 /** What one run saw, with the station of each reading worked out while it is typed. */
 export function ObservationsGrid({

@@ -1,17 +1,17 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import { lineFileOf } from "../_file.ts";
-import type { LinePart } from "../_part.ts";
-import { QuestionHead } from "../_question-head.tsx";
-import { POINT_BLANK, POINT_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./_columns.ts";
-import { Meetings } from "./_meetings.tsx";
-import { PipeForm } from "./_pipe-form.tsx";
-import { RunChooser, RunPart } from "./_run-part.tsx";
-import { NewRun } from "./_run-way.tsx";
-import { Sightings } from "./_sightings.tsx";
+import { lineFileOf } from "../file.ts";
+import type { LinePart } from "../part.ts";
+import { QuestionHead } from "../question-head.tsx";
+import { POINT_BLANK, POINT_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
+import { Meetings } from "./meetings.tsx";
+import { PipeForm } from "./pipe-form.tsx";
+import { RunChooser, RunPart } from "./run-part.tsx";
+import { NewRun } from "./run-way.tsx";
+import { Sightings } from "./sightings.tsx";
 
 export const metadata = { title: "What did the camera see?" };
 

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { done, type FormState } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { done, type FormState } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { removeVideo } from "#lib/operations/remove-video.ts";
 import { setPicture } from "#lib/operations/set-picture.ts";
 

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
 import { parseFeet } from "#lib/domain/length/station.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";

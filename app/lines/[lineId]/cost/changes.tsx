@@ -16,7 +16,7 @@ import {
 } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { listed, lowered } from "../_names.ts";
+import { listed, lowered } from "../names.ts";
 import { decideChangeOrderAction, proposeChangeOrderAction } from "./actions.ts";
 import styles from "./cost.module.css";
 import { ORDER_STATE_WORDS } from "./option-terms.ts";

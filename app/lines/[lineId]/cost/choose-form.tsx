@@ -7,8 +7,8 @@ import { USUAL_UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
 import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import { propertyName } from "../_names.ts";
-import { optionsOf, UNKNOWN_SHARE_WORDS } from "../_terms.ts";
+import { propertyName } from "../names.ts";
+import { optionsOf, UNKNOWN_SHARE_WORDS } from "../terms.ts";
 import { chooseSplitAction } from "./actions.ts";
 import type { Particulars } from "./particulars.ts";
 

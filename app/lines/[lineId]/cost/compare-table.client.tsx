@@ -6,7 +6,7 @@ import type { SplitRule } from "#lib/domain/facts/split.ts";
 import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { ComparedCell, ComparedPayer } from "#lib/domain/split/compare.ts";
-import { lowered } from "../_names.ts";
+import { lowered } from "../names.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
 import { signedCents } from "./signed-cents.ts";

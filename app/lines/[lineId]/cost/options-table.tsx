@@ -11,7 +11,7 @@ import {
   optionOutcomes,
 } from "#lib/domain/split/option-outcomes.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
-import { listed, lowered } from "../_names.ts";
+import { listed, lowered } from "../names.ts";
 import styles from "./cost.module.css";
 import { OPTION_WORDS } from "./option-terms.ts";
 import { signedCents } from "./signed-cents.ts";

@@ -7,11 +7,11 @@ import type { SplitChoice } from "#lib/domain/facts/split.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { optionInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
-import { LineGrid } from "../_line-grid.tsx";
-import { optionsOf } from "../_terms.ts";
-import { OPTION_COLUMNS } from "./_scope-columns.ts";
+import { LineGrid } from "../line-grid.tsx";
+import { optionsOf } from "../terms.ts";
 import { chooseOptionAction } from "./actions.ts";
 import { OptionsTable } from "./options-table.tsx";
+import { OPTION_COLUMNS } from "./scope-columns.ts";
 
 /** The ways of doing the work: named, priced side by side with the split of each, one chosen. */
 export function Options({

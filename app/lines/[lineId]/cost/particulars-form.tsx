@@ -1,7 +1,7 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
-import { propertyName } from "../_names.ts";
+import { propertyName } from "../names.ts";
 import type { Particulars } from "./particulars.ts";
 
 /** What the rules by fault and by single payer need; trying it out changes nothing in the file. */

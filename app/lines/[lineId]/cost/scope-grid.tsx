@@ -1,7 +1,7 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { LineGrid } from "../_line-grid.tsx";
-import { SCOPE_BLANK, scopeColumns } from "./_scope-columns.ts";
+import { LineGrid } from "../line-grid.tsx";
+import { SCOPE_BLANK, scopeColumns } from "./scope-columns.ts";
 
 /** Every priced piece of work, for typing and pasting. */
 export function ScopeGrid({

@@ -5,7 +5,7 @@ import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
-import { counted, propertyName, tieInName } from "../_names.ts";
+import { counted, propertyName, tieInName } from "../names.ts";
 import styles from "./cost.module.css";
 
 /** What each saved item comes to, and all of them together. */

@@ -5,7 +5,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
-import { listed } from "../_names.ts";
+import { listed } from "../names.ts";
 import { CompareTable } from "./compare-table.client.tsx";
 import type { BothOutcomes } from "./particulars.ts";
 import { SplitBars } from "./split-bars.tsx";

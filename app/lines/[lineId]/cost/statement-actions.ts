@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import type { JobStart } from "#app/_components/job-button.client.tsx";
-import { type FormState, ticked } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, ticked } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 

@@ -5,7 +5,7 @@ import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { statementPlaces } from "#lib/domain/paper/statement.ts";
-import { propertyName } from "../_names.ts";
+import { propertyName } from "../names.ts";
 import { decideStatementsAction, printStatementsAction } from "./statement-actions.ts";
 
 /** A statement for each property with a share; nothing before a rule is chosen. */

@@ -11,8 +11,8 @@ import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
 import { concernsUnknown } from "#lib/domain/split/unknown-owner.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { lowered, propertyName, tieInName } from "../_names.ts";
-import { UNKNOWN_SHARE_WORDS } from "../_terms.ts";
+import { lowered, propertyName, tieInName } from "../names.ts";
+import { UNKNOWN_SHARE_WORDS } from "../terms.ts";
 import styles from "./cost.module.css";
 
 /** Every version that was chosen, the newest first; a stale one says what changed, and for whom. */

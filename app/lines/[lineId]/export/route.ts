@@ -1,6 +1,6 @@
-import { db } from "#app/_db.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { getUser } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { getUser } from "#app/session.ts";
 import { getLine } from "#db/queries/line.ts";
 import { readEnv } from "#lib/env.ts";
 import { exportLine } from "#lib/operations/export-line.ts";

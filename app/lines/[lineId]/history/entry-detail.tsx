@@ -1,5 +1,5 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import styles from "./happened.module.css";
+import styles from "./history.module.css";
 import { type Names, readDetail } from "./read-detail.ts";
 
 /** What an entry changed, folded: before and after, side by side. */

@@ -1,6 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
-import { propertyName, tieInName } from "../_names.ts";
+import { propertyName, tieInName } from "../names.ts";
 
 /** What a letter is about: the property, the tie-in, or the line. */
 export function aboutWords(file: LineFile, notice: Pick<Notice, "propertyId" | "tieInId">): string {

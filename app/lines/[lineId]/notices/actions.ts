@@ -13,9 +13,9 @@ import {
   textOrNull,
   textsOf,
   ticked,
-} from "#app/_form.ts";
-import { overtaken, sentenceOf, stateOf } from "#app/_messages.ts";
-import { newToken, requireAct } from "#app/_session.ts";
+} from "#app/form.ts";
+import { overtaken, sentenceOf, stateOf } from "#app/messages.ts";
+import { newToken, requireAct } from "#app/session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
   DEALT_HOWS,
@@ -33,7 +33,7 @@ import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveNoticeWords } from "#lib/operations/save-notice-words.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { startJob } from "#lib/operations/start-job.ts";
-import { counted } from "../_names.ts";
+import { counted } from "../names.ts";
 import { officeAddress } from "./link-address.ts";
 
 const Recipient = z.object({

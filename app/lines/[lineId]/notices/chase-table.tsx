@@ -4,8 +4,8 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { type Chase, chaseList, noChaseWords } from "#lib/domain/notices/told.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { partyName } from "../_names.ts";
-import { CHASE_WORDS, LETTER_WORDS } from "../_terms.ts";
+import { partyName } from "../names.ts";
+import { CHASE_WORDS, LETTER_WORDS } from "../terms.ts";
 
 /** Whom to go after, the most pressing first, with how to reach them. */
 export function ChaseTable({

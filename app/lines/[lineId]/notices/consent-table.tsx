@@ -9,9 +9,9 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { Beneath } from "../_beneath.tsx";
-import { partyName, stakeAt } from "../_names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../_terms.ts";
+import { Beneath } from "../beneath.tsx";
+import { partyName, stakeAt } from "../names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../terms.ts";
 import { type SignerCell, type SignerRow, signerRows } from "./consent-cells.ts";
 
 interface ConsentTableProps {

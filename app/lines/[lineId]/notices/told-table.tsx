@@ -8,9 +8,9 @@ import { type ToldCell, toldOn } from "#lib/domain/notices/told.ts";
 import { toldCount } from "#lib/domain/paper/told-count.ts";
 import { sayList } from "#lib/domain/say/say-list.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { Beneath } from "../_beneath.tsx";
-import { partyName, stakeOf } from "../_names.ts";
-import { LETTER_WORDS, METHOD_WORDS, PROOF_WORDS, REPLY_WORDS, TOLD_WORDS } from "../_terms.ts";
+import { Beneath } from "../beneath.tsx";
+import { partyName, stakeOf } from "../names.ts";
+import { LETTER_WORDS, METHOD_WORDS, PROOF_WORDS, REPLY_WORDS, TOLD_WORDS } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 
 /** Every party against every letter that was written, with how it went and what came back. */

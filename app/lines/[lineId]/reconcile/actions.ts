@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { TIE_IN_KINDS } from "#lib/domain/facts/line.ts";
 import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
@@ -19,11 +19,11 @@ import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
 import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
 import type { Result } from "#lib/result.ts";
-import { appendRows } from "../_append-rows.ts";
-import { rowFromForm } from "../_row-form.ts";
-import { signedNumber } from "./_line-up-view.ts";
-import { reasonFrom } from "./_reasons.ts";
-import { TEST_BLANK, testColumns } from "./_test-columns.ts";
+import { appendRows } from "../append-rows.ts";
+import { rowFromForm } from "../row-form.ts";
+import { signedNumber } from "./line-up-view.ts";
+import { reasonFrom } from "./reasons.ts";
+import { TEST_BLANK, testColumns } from "./test-columns.ts";
 
 const NO_REASON = "Say why: choose a reason, or write your own.";
 

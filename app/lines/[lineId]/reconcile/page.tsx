@@ -1,17 +1,17 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
-import { lineFileOf } from "../_file.ts";
-import type { LinePart } from "../_part.ts";
-import { QuestionHead } from "../_question-head.tsx";
-import { Alternatives } from "./_alternatives.tsx";
-import { Entries } from "./_entries.tsx";
-import { Holds } from "./_holds-part.tsx";
-import { LineUp } from "./_line-up.tsx";
-import { Decided, Proposals } from "./_pairings.tsx";
-import { Standings } from "./_standings.tsx";
-import { Undocumented } from "./_undocumented.tsx";
+import { lineFileOf } from "../file.ts";
+import type { LinePart } from "../part.ts";
+import { QuestionHead } from "../question-head.tsx";
+import { Alternatives } from "./alternatives.tsx";
+import { Entries } from "./entries.tsx";
+import { Holds } from "./holds-part.tsx";
+import { LineUp } from "./line-up.tsx";
+import { Decided, Proposals } from "./pairings.tsx";
+import { Standings } from "./standings.tsx";
+import { Undocumented } from "./undocumented.tsx";
 
 export const metadata = { title: "Does the record match the camera?" };
 

@@ -2,15 +2,15 @@ import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PermitRecord } from "#lib/domain/facts/record.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
-import { MEASURED_WORDS } from "../_field-terms.ts";
-import { lineFileOf } from "../_file.ts";
-import { QuestionHead } from "../_question-head.tsx";
-import { ENTRY_BLANK, entryColumns, RECORD_BLANK, recordColumns } from "./_columns.ts";
+import { MEASURED_WORDS } from "../field-terms.ts";
+import { lineFileOf } from "../file.ts";
+import { QuestionHead } from "../question-head.tsx";
+import { ENTRY_BLANK, entryColumns, RECORD_BLANK, recordColumns } from "./columns.ts";
 
 export const metadata = { title: "What is on record?" };
 

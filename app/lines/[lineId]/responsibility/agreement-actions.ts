@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import type { JobStart } from "#app/_components/job-button.client.tsx";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { stepAgreement } from "#lib/operations/step-agreement.ts";

@@ -1,7 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { LineGrid } from "../_line-grid.tsx";
-import { propertyName } from "../_names.ts";
+import { LineGrid } from "../line-grid.tsx";
+import { propertyName } from "../names.ts";
 
 /** Recorded agreements, one a row, with a column of parts for each property. */
 export function AgreementGrid({

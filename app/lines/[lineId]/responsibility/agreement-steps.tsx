@@ -14,7 +14,7 @@ import type { AgreementStep, AgreementStepKind } from "#lib/domain/facts/agreeme
 import type { Agreement } from "#lib/domain/facts/authority.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { listed, partyName, propertyName } from "../_names.ts";
+import { listed, partyName, propertyName } from "../names.ts";
 import { printAgreementAction, stepAgreementAction } from "./agreement-actions.ts";
 
 const STATE_WORDS: Record<AgreementState, string> = {

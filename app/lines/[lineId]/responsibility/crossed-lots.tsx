@@ -5,7 +5,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { crossingUses } from "#lib/domain/responsibility/crossing-uses.ts";
-import { propertyName } from "../_names.ts";
+import { propertyName } from "../names.ts";
 
 /** Every lot that the pipe crosses: whether its owner uses the pipe, what right it lies there by, and what follows. */
 export function CrossedLots({

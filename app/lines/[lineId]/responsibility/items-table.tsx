@@ -9,8 +9,8 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { type ItemMender, itemMenders } from "#lib/domain/responsibility/item-menders.ts";
 import { itemAmount } from "#lib/domain/sharing/item-amount.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
-import { tieInName } from "../_names.ts";
-import { HOLDER_WORDS, WORK_WORDS } from "../_terms.ts";
+import { tieInName } from "../names.ts";
+import { HOLDER_WORDS, WORK_WORDS } from "../terms.ts";
 
 /** Every priced piece of work with whose it is to do, by its kind and its place. */
 export function ItemsTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {

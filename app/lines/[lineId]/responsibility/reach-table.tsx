@@ -7,8 +7,8 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Holder, ReachFinding } from "#lib/domain/findings/reach-finding.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
-import { listed, propertyName, tieInName } from "../_names.ts";
-import { HOLDER_WORDS, MATERIAL_WORDS, WORK_WORDS } from "../_terms.ts";
+import { listed, propertyName, tieInName } from "../names.ts";
+import { HOLDER_WORDS, MATERIAL_WORDS, WORK_WORDS } from "../terms.ts";
 
 /** Every reach with who is served, who holds, who mends and who of the owners answers, and why. */
 export function ReachTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {

@@ -12,15 +12,9 @@ import {
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import {
-  BOUNDARY_WORDS,
-  HOLDER_WORDS,
-  PATTERN_WORDS,
-  SHARED_WORDS,
-  WORK_WORDS,
-} from "../_terms.ts";
-import { ruleChoices } from "./_rule-choices.ts";
+import { BOUNDARY_WORDS, HOLDER_WORDS, PATTERN_WORDS, SHARED_WORDS, WORK_WORDS } from "../terms.ts";
 import { chooseRuleAction } from "./actions.ts";
+import { ruleChoices } from "./rule-choices.ts";
 
 /** The rule that is applied here, in words, with where it is written and when that was looked at. */
 export function RuleText({ file, today }: { readonly file: LineFile; readonly today: string }) {

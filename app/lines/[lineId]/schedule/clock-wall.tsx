@@ -8,8 +8,8 @@ import { capital } from "#lib/domain/say/capital.ts";
 import { daysBetween } from "#lib/domain/time/days.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
-import { counted } from "../_names.ts";
-import { MEANING_WORDS } from "../_terms.ts";
+import { counted } from "../names.ts";
+import { MEANING_WORDS } from "../terms.ts";
 import { groupClocks } from "./clock-groups.ts";
 import styles from "./next.module.css";
 

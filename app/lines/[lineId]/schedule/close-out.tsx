@@ -3,8 +3,8 @@ import { ButtonLink } from "#app/_components/button.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { permitStateOf } from "#lib/domain/permit/steps.ts";
-import { CloseForm } from "../_close-form.tsx";
-import { counted } from "../_names.ts";
+import { CloseForm } from "../close-form.tsx";
+import { counted } from "../names.ts";
 
 /** Once a permit is final: the last letters, and the file closed. */
 export function CloseOut({

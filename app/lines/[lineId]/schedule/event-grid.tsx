@@ -1,6 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { LineGrid } from "../_line-grid.tsx";
-import { EVENT_COLUMNS } from "./_columns.ts";
+import { LineGrid } from "../line-grid.tsx";
+import { EVENT_COLUMNS } from "./columns.ts";
 
 export function EventGrid({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
   return (

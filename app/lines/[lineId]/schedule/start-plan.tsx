@@ -3,7 +3,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { CLOCK_EVENT_WORDS } from "../_terms.ts";
+import { CLOCK_EVENT_WORDS } from "../terms.ts";
 
 /** For a wished day: by when each thing must have happened. */
 export function StartPlan({

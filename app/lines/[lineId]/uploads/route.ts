@@ -1,10 +1,10 @@
 import { Readable } from "node:stream";
 import type { ReadableStream } from "node:stream/web";
-import { writable } from "#app/_db.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { isFromOwnPage } from "#app/_own-origin.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { actOf, getUser } from "#app/_session.ts";
+import { writable } from "#app/db.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { isFromOwnPage } from "#app/own-origin.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { actOf, getUser } from "#app/session.ts";
 import { readEnv } from "#lib/env.ts";
 import type { RefusalReason } from "#lib/operations/act.ts";
 import { addUpload, mayAddUpload } from "#lib/operations/add-upload.ts";

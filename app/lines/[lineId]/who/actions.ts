@@ -3,16 +3,16 @@
 import { revalidatePath } from "next/cache";
 import type { RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
-import { db } from "#app/_db.ts";
-import { type FormState, oneOf, refused, textOf } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { personRows } from "#lib/domain/party/people.ts";
 import { peopleRevision, savePeople } from "#lib/operations/save-people.ts";
-import { appendRows } from "../_append-rows.ts";
-import { MOST_UNITS, missingUnitNames, UNIT_STYLES } from "./_unit-names.ts";
+import { appendRows } from "../append-rows.ts";
+import { MOST_UNITS, missingUnitNames, UNIT_STYLES } from "./unit-names.ts";
 
 /**
  * Saves the list of people whole, over parties, roles and units. Where somebody else saved one of

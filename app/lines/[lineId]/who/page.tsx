@@ -7,7 +7,7 @@ import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
@@ -17,10 +17,11 @@ import { personRows } from "#lib/domain/party/people.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
 import { peopleRevision } from "#lib/operations/save-people.ts";
-import { lineFileOf } from "../_file.ts";
-import { counted } from "../_names.ts";
-import { QuestionHead } from "../_question-head.tsx";
-import { CallFirst } from "./_calls-part.tsx";
+import { lineFileOf } from "../file.ts";
+import { counted } from "../names.ts";
+import { QuestionHead } from "../question-head.tsx";
+import { addUnitsAction } from "./actions.ts";
+import { CallFirst } from "./calls-part.tsx";
 import {
   crossingColumns,
   landColumns,
@@ -30,10 +31,9 @@ import {
   personBlank,
   propertyChoices,
   unitColumns,
-} from "./_columns.ts";
-import { PropertyList } from "./_property-list.tsx";
-import { addUnitsAction } from "./actions.ts";
+} from "./columns.ts";
 import { PeopleGrid } from "./people-grid.client.tsx";
+import { PropertyList } from "./property-list.tsx";
 import styles from "./who.module.css";
 
 export const metadata = { title: "Who is on it?" };

@@ -1,13 +1,13 @@
 import { Readable } from "node:stream";
 import type { ReadableStream } from "node:stream/web";
-import { isFromOwnPage } from "#app/_own-origin.ts";
-import { refusedRequest } from "#app/_refused-request.ts";
+import { isFromOwnPage } from "#app/own-origin.ts";
+import { refusedRequest } from "#app/refused-request.ts";
 import { LINK_FILE_LIMIT } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { readEnv } from "#lib/env.ts";
 import { addLinkFile, mayAddLinkFile } from "#lib/operations/add-link-file.ts";
 import { storeFile } from "#lib/storage/store.ts";
-import { doorOf, languageOf, stopWords } from "../_door.ts";
+import { doorOf, languageOf, stopWords } from "../door.ts";
 
 /** Takes in a neighbour's photo or paper, written to disk as it comes; the answer names its id. */
 export async function PUT(

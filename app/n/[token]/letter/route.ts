@@ -1,12 +1,12 @@
 import fs from "node:fs";
 import { Readable } from "node:stream";
-import { refusedRequest } from "#app/_refused-request.ts";
+import { refusedRequest } from "#app/refused-request.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { readEnv } from "#lib/env.ts";
 import { openLinkPaper } from "#lib/operations/open-link.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";
 import { isStoredWhole, storedPath } from "#lib/storage/store.ts";
-import { doorOf, stopOf, stopWords } from "../_door.ts";
+import { doorOf, stopOf, stopWords } from "../door.ts";
 
 /** The letter's PDF, what was signed (`?file=`), or a picture in the letter: the stored bytes. */
 export async function GET(

@@ -4,11 +4,11 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { CellProblem, RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
-import { db } from "#app/_db.ts";
-import { type FormState, refused, textOf, textsOf } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { addressFrom, officeField } from "#app/_office-form.ts";
-import { requireAct } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { type FormState, refused, textOf, textsOf } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { addressFrom, officeField } from "#app/office-form.ts";
+import { requireAct } from "#app/session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
@@ -16,7 +16,7 @@ import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { removeAuthority } from "#lib/operations/remove-authority.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
-import { officeRevision } from "./_revision.ts";
+import { officeRevision } from "./revision.ts";
 
 const PARTS = [
   "rules",

@@ -8,14 +8,16 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { AddressFields } from "#app/_components/office-fields.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
-import { requireUser } from "#app/_session.ts";
-import { today } from "#app/_today.ts";
+import { db } from "#app/db.ts";
+import { requireUser } from "#app/session.ts";
+import { today } from "#app/today.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
+import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
+import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import {
   CLOCK_COLUMNS,
   FEE_COLUMNS,
@@ -23,11 +25,9 @@ import {
   REFUSAL_COLUMNS,
   REQUIREMENT_COLUMNS,
   RULE_COLUMNS,
-} from "./_columns.ts";
-import { officeRevision } from "./_revision.ts";
-import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
-import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
+} from "./columns.ts";
 import { PartsGrid } from "./parts-grid.client.tsx";
+import { officeRevision } from "./revision.ts";
 
 interface Props {
   readonly params: Promise<{ authorityId: string }>;

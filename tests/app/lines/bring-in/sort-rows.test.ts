@@ -7,9 +7,9 @@ import {
   UNSAID,
   unsaidIn,
   withMeaning,
-} from "#app/lines/[lineId]/bring-in/_sort-rows.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/_columns.ts";
-import { entryColumns } from "#app/lines/[lineId]/record/_columns.ts";
+} from "#app/lines/[lineId]/bring-in/sort-rows.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 import { aProperty } from "../../../support/file.ts";
 
 const COLUMNS = entryColumns({ properties: ["4", "12", "14", "112"].map((id) => aProperty(id)) });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { sheetRows } from "#app/lines/[lineId]/bring-in/_sort-rows.ts";
+import { sheetRows } from "#app/lines/[lineId]/bring-in/sort-rows.ts";
 import {
   heapsOf,
   onSheet,
@@ -7,9 +7,9 @@ import {
   typedIn,
   withReading,
   workOn,
-} from "#app/lines/[lineId]/bring-in/_work.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/_columns.ts";
-import { entryColumns } from "#app/lines/[lineId]/record/_columns.ts";
+} from "#app/lines/[lineId]/bring-in/work.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 import { anEntry, anObservation } from "../../../support/file.ts";
 
 const COLUMNS = entryColumns({ properties: [] });

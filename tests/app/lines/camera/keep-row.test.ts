@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { GridRow } from "#app/_components/grid/column.ts";
 import type { SaveRows } from "#app/_components/grid/use-rows.ts";
-import { dropRow, keepRow } from "#app/lines/[lineId]/camera/plan/_keep-row.ts";
+import { dropRow, keepRow } from "#app/lines/[lineId]/camera/plan/keep-row.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { aDb, anAct, anOpenLine, fileOf } from "../../../support/office.ts";

@@ -6,7 +6,7 @@ import {
   residualsOf,
   sawWords,
   tiedWords,
-} from "#app/lines/[lineId]/camera/_run-words.ts";
+} from "#app/lines/[lineId]/camera/run-words.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
 

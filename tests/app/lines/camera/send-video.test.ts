@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { readPiece } from "#app/lines/[lineId]/camera/_send-video.ts";
+import { readPiece } from "#app/lines/[lineId]/camera/send-video.ts";
 
 test("readPiece() goes on where the office says, and ends where it is done", () => {
   expect(readPiece(200, '{"have":16777216}')).toEqual({

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { stationWords } from "#app/lines/[lineId]/camera/_station-words.ts";
+import { stationWords } from "#app/lines/[lineId]/camera/station-words.ts";
 import type { Anchor, Run } from "#lib/domain/facts/run.ts";
 
 const RUN: Run = {

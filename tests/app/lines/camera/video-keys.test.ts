@@ -4,7 +4,7 @@ import {
   KIND_KEYS,
   type PressedKey,
   videoCommand,
-} from "#app/lines/[lineId]/camera/_video-keys.ts";
+} from "#app/lines/[lineId]/camera/video-keys.ts";
 import { OBSERVATION_KINDS } from "#lib/domain/facts/run.ts";
 
 function press(key: string, held: Partial<PressedKey> = {}): PressedKey {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { SEEN_COLUMNS } from "#app/lines/[lineId]/camera/narration/_draft-columns.ts";
-import { draftViews } from "#app/lines/[lineId]/camera/narration/_draft-views.ts";
-import { readDraft, readDrafts } from "#app/lines/[lineId]/camera/narration/_mended.ts";
-import { movedViews } from "#app/lines/[lineId]/camera/narration/_moved-views.ts";
-import { saidParts } from "#app/lines/[lineId]/camera/narration/_said-pieces.ts";
+import { SEEN_COLUMNS } from "#app/lines/[lineId]/camera/narration/draft-columns.ts";
+import { draftViews } from "#app/lines/[lineId]/camera/narration/draft-views.ts";
+import { readDraft, readDrafts } from "#app/lines/[lineId]/camera/narration/mended.ts";
+import { movedViews } from "#app/lines/[lineId]/camera/narration/moved-views.ts";
+import { saidParts } from "#app/lines/[lineId]/camera/narration/said-pieces.ts";
 import type { Draft, DraftGap } from "#lib/domain/narration/draft.ts";
 import { aGap, anObservation } from "../../../support/file.ts";
 

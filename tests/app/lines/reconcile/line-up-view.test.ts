@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { comparedRows } from "#app/lines/[lineId]/reconcile/_alternatives-view.ts";
-import { movedWords, signedNumber } from "#app/lines/[lineId]/reconcile/_line-up-view.ts";
+import { comparedRows } from "#app/lines/[lineId]/reconcile/alternatives-view.ts";
+import { movedWords, signedNumber } from "#app/lines/[lineId]/reconcile/line-up-view.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,

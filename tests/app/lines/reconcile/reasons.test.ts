@@ -5,7 +5,7 @@ import {
   fittingRefusal,
   REFUSE_REASONS,
   reasonFrom,
-} from "#app/lines/[lineId]/reconcile/_reasons.ts";
+} from "#app/lines/[lineId]/reconcile/reasons.ts";
 import type { ProposedPairing } from "#lib/domain/findings/report.ts";
 import { sureProposals } from "#lib/domain/report/pairs-now.ts";
 

@@ -6,9 +6,9 @@ import { SLOPES } from "#lib/domain/capacity/slope.ts";
 import { tableSources } from "#lib/domain/capacity/sources.ts";
 import { CODE_WORDS } from "#lib/domain/capacity/words.ts";
 import { SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
-import { withNone } from "../../_field-terms.ts";
-import type { LinePart } from "../../_part.ts";
-import { optionsOf } from "../../_terms.ts";
+import { withNone } from "../../field-terms.ts";
+import type { LinePart } from "../../part.ts";
+import { optionsOf } from "../../terms.ts";
 import { saveTablesAction } from "./actions.ts";
 
 /** What the results are held against, and where each table is from. */

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, refused } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, refused } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { type Accepted, decideDrafts } from "#lib/operations/decide-drafts.ts";
@@ -11,7 +11,7 @@ import { measureFromMain } from "#lib/operations/measure-from-main.ts";
 import { noteEntry } from "#lib/operations/note-entry.ts";
 import { takeBackDraft } from "#lib/operations/take-back-draft.ts";
 import { err, ok, type Result } from "#lib/result.ts";
-import { appendRows } from "../../_append-rows.ts";
+import { appendRows } from "../../append-rows.ts";
 
 /** What was said, as pasted, or as a file holds it where nothing was pasted. */
 export async function addNarrationAction(

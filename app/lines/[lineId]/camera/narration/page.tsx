@@ -9,12 +9,14 @@ import type { Run } from "#lib/domain/facts/run.ts";
 import type { DraftLog } from "#lib/domain/narration/draft.ts";
 import { logOf } from "#lib/domain/narration/narration-log.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { lineFileOf } from "../../_file.ts";
-import { counted } from "../../_names.ts";
-import type { DraftView } from "./_draft-columns.ts";
-import { draftViews } from "./_draft-views.ts";
-import { RecordSaid } from "./_record-said.tsx";
-import { saidParts } from "./_said-pieces.ts";
+import { lineFileOf } from "../../file.ts";
+import { counted } from "../../names.ts";
+import type { DraftView } from "./draft-columns.ts";
+import { draftViews } from "./draft-views.ts";
+import { DraftedLog } from "./drafted-log.client.tsx";
+import { NarrationForm } from "./narration-form.tsx";
+import { RecordSaid } from "./record-said.tsx";
+import { saidParts } from "./said-pieces.ts";
 import {
   AtMain,
   MeasuredFromMain,
@@ -22,9 +24,7 @@ import {
   SetAsideNumbers,
   Transcript,
   TranscriptProblems,
-} from "./_transcript.tsx";
-import { DraftedLog } from "./drafted-log.client.tsx";
-import { NarrationForm } from "./narration-form.tsx";
+} from "./transcript.tsx";
 
 export const metadata: Metadata = { title: "What was said while the camera ran" };
 

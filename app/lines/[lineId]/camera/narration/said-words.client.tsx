@@ -2,8 +2,8 @@
 
 import { useEffect, useRef } from "react";
 import { rowId } from "#app/_components/typed-cell.ts";
-import type { SaidPart, SaidPiece } from "./_said-pieces.ts";
 import styles from "./narration.module.css";
+import type { SaidPart, SaidPiece } from "./said-pieces.ts";
 
 /** All that was said; the words of a row are lit when it is chosen, and choose it when pressed. */
 export function SaidWords({

@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { NO_STEPS, type Steps, stepBack, stepForth, stepFrom } from "#app/_components/steps.ts";
 import { type CellChange, cellOf } from "#app/_components/typed-cell.ts";
-import type { DraftView } from "./_draft-columns.ts";
-import { type Edits, type ReadDraft, readDraft } from "./_mended.ts";
+import type { DraftView } from "./draft-columns.ts";
+import { type Edits, type ReadDraft, readDraft } from "./mended.ts";
 
 interface Kept {
   readonly edits: Edits;

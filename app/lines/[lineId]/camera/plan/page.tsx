@@ -7,15 +7,15 @@ import { PlanFigure } from "#app/_components/plan-figure.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
-import { lineFileOf } from "../../_file.ts";
-import type { LinePart } from "../../_part.ts";
-import { propertyChoices } from "../../who/_columns.ts";
+import { lineFileOf } from "../../file.ts";
+import type { LinePart } from "../../part.ts";
+import { propertyChoices } from "../../who/columns.ts";
 import {
   BEND_BLANK,
   BEND_COLUMNS,
@@ -24,8 +24,8 @@ import {
   shapeColumns,
   TIE_BLANK,
   tieColumns,
-} from "./_columns.ts";
-import { Trace } from "./_trace.client.tsx";
+} from "./columns.ts";
+import { Trace } from "./trace.client.tsx";
 
 export const metadata: Metadata = { title: "Plan view" };
 

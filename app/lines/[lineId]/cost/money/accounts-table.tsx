@@ -7,10 +7,10 @@ import { balanceOf } from "#lib/domain/ledger/balance.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { Beneath } from "../../_beneath.tsx";
-import { propertyName } from "../../_names.ts";
-import type { MoneyRow } from "./_rows.ts";
+import { Beneath } from "../../beneath.tsx";
+import { propertyName } from "../../names.ts";
 import styles from "./money.module.css";
+import type { MoneyRow } from "./rows.ts";
 
 interface TableProps {
   readonly lineId: string;

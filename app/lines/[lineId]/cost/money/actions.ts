@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import type { JobStart } from "#app/_components/job-button.client.tsx";
-import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull, textsOf, ticked } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import { BILLINGS } from "#lib/domain/ledger/propose.ts";
 import { parseCents } from "#lib/domain/money/parse-cents.ts";
@@ -12,7 +12,7 @@ import { ENTERED_KINDS, enterMoney } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { reverseEntry } from "#lib/operations/reverse-entry.ts";
 import { startJob } from "#lib/operations/start-job.ts";
-import { counted } from "../../_names.ts";
+import { counted } from "../../names.ts";
 
 /** Takes down a payment, deposit, credit or refund. */
 export async function enterMoneyAction(

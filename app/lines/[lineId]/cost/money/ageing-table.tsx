@@ -7,10 +7,10 @@ import { AGES, type Age } from "#lib/domain/ledger/ageing.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { Beneath } from "../../_beneath.tsx";
-import { propertyName } from "../../_names.ts";
-import type { MoneyRow } from "./_rows.ts";
+import { Beneath } from "../../beneath.tsx";
+import { propertyName } from "../../names.ts";
 import styles from "./money.module.css";
+import type { MoneyRow } from "./rows.ts";
 
 const WORDS = LEDGER_WORDS.en.age;
 

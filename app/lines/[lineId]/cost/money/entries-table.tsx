@@ -12,8 +12,8 @@ import { effectOf, inNumberOrder, standingEntries } from "#lib/domain/ledger/bal
 import { entryWords } from "#lib/domain/ledger/statement-of-account.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { Beneath } from "../../_beneath.tsx";
-import { partyName, propertyName } from "../../_names.ts";
+import { Beneath } from "../../beneath.tsx";
+import { partyName, propertyName } from "../../names.ts";
 import { PaperLink } from "../../notices/paper-link.tsx";
 import { printAccountsAction, reverseEntryAction } from "./actions.ts";
 import styles from "./money.module.css";

@@ -20,7 +20,7 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { signersFor } from "#lib/domain/party/signers.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { addDays } from "#lib/domain/time/days.ts";
-import { partyName, propertyName, tieInName } from "../../_names.ts";
+import { partyName, propertyName, tieInName } from "../../names.ts";
 import { invoiceSplitAction } from "./actions.ts";
 import styles from "./money.module.css";
 

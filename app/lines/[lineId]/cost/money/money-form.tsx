@@ -10,8 +10,8 @@ import { accountOf, accountsIn } from "#lib/domain/ledger/accounts.ts";
 import type { Account } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import type { EnteredKind } from "#lib/operations/enter-money.ts";
-import { listed, partyName, propertyName, stakeAt } from "../../_names.ts";
-import { optionsOf } from "../../_terms.ts";
+import { listed, partyName, propertyName, stakeAt } from "../../names.ts";
+import { optionsOf } from "../../terms.ts";
 import { enterMoneyAction } from "./actions.ts";
 import type { MoneyQuery } from "./invoice-part.tsx";
 

@@ -7,15 +7,15 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { overdueAccounts, receivedWords } from "#lib/domain/ledger/sentence.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { lineFileOf } from "../../_file.ts";
-import { HoldBoxes } from "../../_holds.tsx";
-import { moneyRows } from "./_rows.ts";
+import { lineFileOf } from "../../file.ts";
+import { HoldBoxes } from "../../holds.tsx";
 import { AccountsTable } from "./accounts-table.tsx";
 import { printAccountsAction } from "./actions.ts";
 import { AgeingTable } from "./ageing-table.tsx";
 import { EntriesTable } from "./entries-table.tsx";
 import { InvoicePart, type MoneyQuery } from "./invoice-part.tsx";
 import { MoneyForm } from "./money-form.tsx";
+import { moneyRows } from "./rows.ts";
 import { UnknownPart } from "./unknown-part.tsx";
 
 export const metadata: Metadata = { title: "The money" };

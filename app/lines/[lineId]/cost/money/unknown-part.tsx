@@ -12,7 +12,7 @@ import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { splitOutcome } from "#lib/domain/split/outcomes.ts";
-import { propertyName, tieInName } from "../../_names.ts";
+import { propertyName, tieInName } from "../../names.ts";
 import styles from "./money.module.css";
 
 interface PartProps {

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/facts/consent.ts";
 import { parseCents } from "#lib/domain/money/parse-cents.ts";
 import { decideSignedName } from "#lib/operations/decide-signed-name.ts";

@@ -7,8 +7,8 @@ import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import { partyName, stakeAt } from "../../_names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../_terms.ts";
+import { partyName, stakeAt } from "../../names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../terms.ts";
 import { recordConsentAction } from "./actions.ts";
 
 /** Which cell of the table was chosen. */

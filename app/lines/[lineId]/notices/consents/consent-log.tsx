@@ -7,8 +7,8 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { partyName, propertyName } from "../../_names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../../_terms.ts";
+import { partyName, propertyName } from "../../names.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../../terms.ts";
 import { Superseded } from "../consent-table.tsx";
 import { PaperLink } from "../paper-link.tsx";
 

@@ -7,8 +7,8 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { type HeldName, heldNames } from "#lib/domain/consent/held-names.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
-import { propertyName } from "../../_names.ts";
-import { CONSENT_WORDS } from "../../_terms.ts";
+import { propertyName } from "../../names.ts";
+import { CONSENT_WORDS } from "../../terms.ts";
 import { decideNameAction } from "./actions.ts";
 
 interface HeldNamesProps {

@@ -7,13 +7,13 @@ import { heldNames } from "#lib/domain/consent/held-names.ts";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { lineFileOf } from "../../_file.ts";
-import { counted, listed, partyName } from "../../_names.ts";
+import { lineFileOf } from "../../file.ts";
+import { counted, listed, partyName } from "../../names.ts";
 import { ConsentTable } from "../consent-table.tsx";
-import { signatureFaults } from "./_signature-faults.ts";
 import { ConsentForm, type ConsentQuery } from "./consent-form.tsx";
 import { ConsentLog } from "./consent-log.tsx";
 import { HeldNames } from "./held-names.tsx";
+import { signatureFaults } from "./signature-faults.ts";
 import { SignersPart } from "./signers-part.tsx";
 
 export const metadata: Metadata = { title: "Consents" };

@@ -8,7 +8,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { Signer } from "#lib/domain/party/signers.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
-import { listed, propertyName } from "../../_names.ts";
+import { listed, propertyName } from "../../names.ts";
 
 interface SignersPartProps {
   readonly lineId: string;

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, textOf, textOrNull } from "#app/_form.ts";
-import { stateOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { type FormState, textOf, textOrNull } from "#app/form.ts";
+import { stateOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 
 /** Saves for how long and for what the office stands behind the work. */

@@ -6,10 +6,10 @@ import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { lineFileOf } from "../../_file.ts";
-import { LineGrid } from "../../_line-grid.tsx";
-import { BLANK_AREA, BLANK_SPILL_STEP, digAreaColumns, SPILL_COLUMNS } from "./_columns.ts";
+import { lineFileOf } from "../../file.ts";
+import { LineGrid } from "../../line-grid.tsx";
 import { saveWarrantyAction } from "./actions.ts";
+import { BLANK_AREA, BLANK_SPILL_STEP, digAreaColumns, SPILL_COLUMNS } from "./columns.ts";
 
 export const metadata: Metadata = { title: "What letters rest on" };
 

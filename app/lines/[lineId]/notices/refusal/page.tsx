@@ -6,7 +6,7 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { RefusalPath } from "#lib/domain/desk/refusal-path.ts";
 import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
-import { lineFileOf } from "../../_file.ts";
+import { lineFileOf } from "../../file.ts";
 import { PathView } from "./path-view.tsx";
 
 export const metadata: Metadata = { title: "Where somebody does not agree" };

@@ -5,7 +5,7 @@ import type { RefusalPath, WithoutThem } from "#lib/domain/desk/refusal-path.ts"
 import type { ConsentKind } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
-import { listed, partyName } from "../../_names.ts";
+import { listed, partyName } from "../../names.ts";
 
 const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
   enter: "to let people in",

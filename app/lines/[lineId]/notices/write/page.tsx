@@ -5,10 +5,10 @@ import { Section } from "#app/_components/section.tsx";
 import type { HoldStop } from "#lib/domain/facts/hold.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
-import { lineFileOf } from "../../_file.ts";
-import { HoldBoxes } from "../../_holds.tsx";
-import { counted } from "../../_names.ts";
-import { LETTER_PURPOSES, LETTER_WORDS } from "../../_terms.ts";
+import { lineFileOf } from "../../file.ts";
+import { HoldBoxes } from "../../holds.tsx";
+import { counted } from "../../names.ts";
+import { LETTER_PURPOSES, LETTER_WORDS } from "../../terms.ts";
 import { RecipientForm } from "./recipient-form.tsx";
 
 export const metadata: Metadata = { title: "Write letters" };

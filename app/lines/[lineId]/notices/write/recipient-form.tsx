@@ -7,8 +7,8 @@ import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type ReplyBy, replyByFor } from "#lib/domain/notices/reply-by.ts";
 import { type Recipient, recipientsOf } from "#lib/domain/paper/recipients.ts";
-import { partyName, stakeAt, tieInName } from "../../_names.ts";
-import { LETTER_WORDS } from "../../_terms.ts";
+import { partyName, stakeAt, tieInName } from "../../names.ts";
+import { LETTER_WORDS } from "../../terms.ts";
 import { draftLettersAction } from "../actions.ts";
 import { othersFor } from "./others.ts";
 

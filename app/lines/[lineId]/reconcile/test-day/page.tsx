@@ -17,10 +17,10 @@ import {
 import { resultOf, stopsInForce } from "#lib/domain/testing/test-day-results.ts";
 import { placesOfDay } from "#lib/domain/testing/water-off.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { lineFileOf } from "../../_file.ts";
-import { counted, listed } from "../../_names.ts";
-import { CallFirst } from "../../who/_calls-part.tsx";
-import { DropDay, PlanForm } from "./_plan-form.tsx";
+import { lineFileOf } from "../../file.ts";
+import { counted, listed } from "../../names.ts";
+import { CallFirst } from "../../who/calls-part.tsx";
+import { DropDay, PlanForm } from "./plan-form.tsx";
 import {
   LetIn,
   OutdatedLetters,
@@ -28,8 +28,8 @@ import {
   PlanTable,
   PlantPart,
   WaterOff,
-} from "./_plan-sheet.tsx";
-import { Results } from "./_results.tsx";
+} from "./plan-sheet.tsx";
+import { Results } from "./results.tsx";
 
 export const metadata: Metadata = { title: "Test day" };
 

@@ -3,7 +3,7 @@
 import { unstable_rethrow } from "next/navigation";
 import type { ReactNode } from "react";
 import { ActionForm, useFormView } from "#app/_components/action-form.client.tsx";
-import { type FormAction, refused } from "#app/_form.ts";
+import { type FormAction, refused } from "#app/form.ts";
 import { TEST_RESULTS } from "#lib/domain/facts/test.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import styles from "./test-day.module.css";

@@ -1,13 +1,13 @@
 "use server";
 
-import { done, type FormState, refused } from "#app/_form.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { requireAct } from "#app/_session.ts";
+import { done, type FormState, refused } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { rowsToStart, tallyOf } from "#lib/domain/reconnection/tally.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
-import { appendRows } from "../../_append-rows.ts";
+import { appendRows } from "../../append-rows.ts";
 
 /** Puts every branch that the work closes into the tally, for the crew to measure. */
 export async function startTallyAction(

@@ -6,13 +6,13 @@ import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
 import { workInForce } from "#lib/domain/sharing/scope-in-force.ts";
-import { lineFileOf } from "../../_file.ts";
-import { RECONNECTION_BLANK, reconnectionColumns } from "./_columns.ts";
+import { lineFileOf } from "../../file.ts";
 import { startTallyAction } from "./actions.ts";
+import { RECONNECTION_BLANK, reconnectionColumns } from "./columns.ts";
 import { accessWords, TallyTable } from "./tally-table.tsx";
 
 export const metadata: Metadata = { title: "Branches to reconnect" };

@@ -1,8 +1,8 @@
 import fs from "node:fs";
 import { Readable } from "node:stream";
-import { db } from "#app/_db.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { getUser } from "#app/_session.ts";
+import { db } from "#app/db.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { getUser } from "#app/session.ts";
 import { getUpload } from "#db/queries/upload.ts";
 import { readEnv } from "#lib/env.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";

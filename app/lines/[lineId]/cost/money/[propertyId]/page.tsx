@@ -10,8 +10,8 @@ import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { openAt } from "#lib/domain/ledger/owed.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { statementPaper } from "#lib/domain/paper/statement-paper.ts";
-import { lineFileOf } from "../../../_file.ts";
-import { propertyName } from "../../../_names.ts";
+import { lineFileOf } from "../../../file.ts";
+import { propertyName } from "../../../names.ts";
 import { AccountSheet } from "../account-sheet.tsx";
 import { printAccountsAction } from "../actions.ts";
 

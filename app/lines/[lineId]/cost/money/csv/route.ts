@@ -1,7 +1,7 @@
-import { db } from "#app/_db.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { getUser } from "#app/_session.ts";
-import { today } from "#app/_today.ts";
+import { db } from "#app/db.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { getUser } from "#app/session.ts";
+import { today } from "#app/today.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { ledgerCsv } from "#lib/exchange/ledger-csv.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";

@@ -11,8 +11,8 @@ import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { statementOf } from "#lib/domain/paper/statement.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
-import { lineFileOf } from "../../../_file.ts";
-import { propertyName } from "../../../_names.ts";
+import { lineFileOf } from "../../../file.ts";
+import { propertyName } from "../../../names.ts";
 import { printStatementsAction } from "../../statement-actions.ts";
 
 export const metadata: Metadata = { title: "Statement of a share" };

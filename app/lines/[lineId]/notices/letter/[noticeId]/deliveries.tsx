@@ -8,7 +8,7 @@ import type { Delivery, Notice } from "#lib/domain/facts/notice.ts";
 import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../_terms.ts";
+import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../terms.ts";
 import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
 import { PaperLink } from "../../paper-link.tsx";
 

@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, textOf } from "#app/_form.ts";
-import { sentenceOf, stateOf } from "#app/_messages.ts";
-import { newToken, requireAct } from "#app/_session.ts";
+import { type FormState, textOf } from "#app/form.ts";
+import { sentenceOf, stateOf } from "#app/messages.ts";
+import { newToken, requireAct } from "#app/session.ts";
 import { makeLink } from "#lib/operations/make-link.ts";
 import { revokeLink } from "#lib/operations/revoke-link.ts";
 import { linkBase } from "../../link-address.ts";

@@ -1,6 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { listLinks, listVisits } from "#db/queries/link.ts";
 import {
   addressStop,

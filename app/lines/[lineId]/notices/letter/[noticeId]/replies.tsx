@@ -5,7 +5,7 @@ import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
-import { optionsOf, REPLY_WORDS } from "../../../_terms.ts";
+import { optionsOf, REPLY_WORDS } from "../../../terms.ts";
 import { recordReplyAction } from "../../actions.ts";
 import { ReplyCard } from "../../reply-card.tsx";
 

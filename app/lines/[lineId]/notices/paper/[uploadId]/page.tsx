@@ -4,9 +4,9 @@ import { notFound } from "next/navigation";
 import { formatBytes } from "#app/_components/bytes.ts";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PaperView } from "#app/_components/paper-view.client.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
-import { lineFileOf } from "../../../_file.ts";
+import { lineFileOf } from "../../../file.ts";
 
 export const metadata: Metadata = { title: "Paper" };
 

@@ -1,11 +1,11 @@
 import { Readable } from "node:stream";
 import type { ReadableStream as WebStream } from "node:stream/web";
 import { revalidatePath } from "next/cache";
-import { db, writable } from "#app/_db.ts";
-import { sentenceOf } from "#app/_messages.ts";
-import { isFromOwnPage } from "#app/_own-origin.ts";
-import { refusedRequest, signedOut } from "#app/_refused-request.ts";
-import { actOf, getUser } from "#app/_session.ts";
+import { db, writable } from "#app/db.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { isFromOwnPage } from "#app/own-origin.ts";
+import { refusedRequest, signedOut } from "#app/refused-request.ts";
+import { actOf, getUser } from "#app/session.ts";
 import { getVideoOfRun } from "#db/queries/video.ts";
 import type { Video, VideoType } from "#lib/domain/facts/video.ts";
 import { readEnv } from "#lib/env.ts";

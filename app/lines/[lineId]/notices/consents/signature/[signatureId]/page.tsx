@@ -5,7 +5,7 @@ import { CertificateList } from "#app/_components/certificate.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/_db.ts";
+import { db } from "#app/db.ts";
 import { getImport } from "#db/queries/history.ts";
 import type { ChainFault } from "#lib/domain/consent/chain.ts";
 import { type ConsentStanding, signedStanding } from "#lib/domain/consent/standing.ts";
@@ -13,11 +13,11 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Signature } from "#lib/domain/facts/signature.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
-import { lineFileOf } from "../../../../_file.ts";
-import { lowered, partyName, propertyName } from "../../../../_names.ts";
-import { CONSENT_WORDS } from "../../../../_terms.ts";
+import { lineFileOf } from "../../../../file.ts";
+import { lowered, partyName, propertyName } from "../../../../names.ts";
+import { CONSENT_WORDS } from "../../../../terms.ts";
 import { PaperLink } from "../../../paper-link.tsx";
-import { signatureFaults } from "../../_signature-faults.ts";
+import { signatureFaults } from "../../signature-faults.ts";
 
 export const metadata: Metadata = { title: "Certificate of a signature" };
 

@@ -1,0 +1,125 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { MATERIALS } from "#lib/domain/facts/line.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
+import { saveLineAction } from "./actions.ts";
+import { CloseForm } from "./close-form.tsx";
+
+/** The facts of the pipe itself, and what is done with the file as a whole. */
+export function AboutLine({
+  file,
+  today,
+  may,
+}: {
+  readonly file: LineFile;
+  readonly today: string;
+  readonly may: boolean;
+}) {
+  const { line } = file;
+  return (
+    <div className="stack">
+      <dl className="facts">
+        <dt>Upper end of the trunk</dt>
+        <dd>{line.upperEnd === null ? "unknown" : formatFeet(line.upperEnd)}</dd>
+        <dt>At the main connection</dt>
+        <dd>
+          {MATERIAL_WORDS[line.material]}
+          {line.diameter === null ? ", size unknown" : `, ${line.diameter} in`}
+        </dd>
+        <dt>Where on the public main</dt>
+        <dd>
+          {line.mainStation === null
+            ? "unknown"
+            : `${formatFeet(line.mainStation)} ${line.mainNote}`.trim()}
+        </dd>
+        {line.note === "" ? null : (
+          <>
+            <dt>Note</dt>
+            <dd className="prewrap">{line.note}</dd>
+          </>
+        )}
+      </dl>
+      <p className="screen-only">
+        <a href={`/lines/${line.id}/export`} download>
+          Export this line
+        </a>{" "}
+        <span className="muted">as a line file, readable by this program elsewhere</span>
+      </p>
+      {may ? <LineForms file={file} today={today} /> : null}
+    </div>
+  );
+}
+
+function LineForms({ file, today }: { readonly file: LineFile; readonly today: string }) {
+  return (
+    <div className="stack screen-only">
+      {file.line.closedOn === null ? <FactsForm file={file} /> : null}
+      <details>
+        <summary>{file.line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
+        <CloseForm file={file} today={today} />
+      </details>
+    </div>
+  );
+}
+
+function FactsForm({ file }: { readonly file: LineFile }) {
+  const { line } = file;
+  return (
+    <details>
+      <summary>Change these facts</summary>
+      <ActionForm
+        action={saveLineAction.bind(null, line.id)}
+        label="Facts of the line"
+        className="stack"
+      >
+        <div className="form-grid">
+          <Field label="Name" name="name" defaultValue={line.name} required />
+          <Field label="Town" name="town" defaultValue={line.town} />
+          <Field
+            label="Upper end of the trunk"
+            name="upperEnd"
+            unit="ft"
+            width={8}
+            defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
+            hint="From the main connection; empty while nobody knows"
+          />
+          <Choice
+            label="Material at the main connection"
+            name="material"
+            defaultValue={line.material}
+            options={MATERIALS.map((value) => ({ value, label: MATERIAL_WORDS[value] }))}
+          />
+          <Field
+            label="Inside diameter"
+            name="diameter"
+            unit="in"
+            width={6}
+            defaultValue={line.diameter ?? ""}
+          />
+          <Field
+            label="Main station"
+            name="mainStation"
+            unit="ft"
+            width={8}
+            defaultValue={line.mainStation === null ? "" : plainFeet(line.mainStation)}
+            hint="Along the public main, from its downstream manhole: another axis than this line’s"
+          />
+          <Field
+            label="Measured from"
+            name="mainNote"
+            defaultValue={line.mainNote}
+            example="manhole QH-114"
+          />
+        </div>
+        <Field label="Note" name="note" rows={3} defaultValue={line.note} />
+        <div>
+          <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
+  );
+}

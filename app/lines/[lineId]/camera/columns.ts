@@ -1,0 +1,374 @@
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
+import {
+  ANCHOR_WORDS,
+  ANSWER_WORDS,
+  DEGREE_WORDS,
+  DIRECTION_WORDS,
+  FAULT_WORDS,
+  FOOTAGE_FROM_WORDS,
+  materialChoices,
+  OBSCURED_WORDS,
+  OBSERVATION_WORDS,
+  POINT_WORDS,
+  RUN_END_WORDS,
+  SELF_LEVELING_WORDS,
+  withNone,
+} from "../field-terms.ts";
+import {
+  DEGREE_SYNONYMS,
+  FAULT_SYNONYMS,
+  FITTING_SYNONYMS,
+  FOOTAGE_FROM_SYNONYMS,
+  OBSERVATION_SYNONYMS,
+  SIDE_SYNONYMS,
+} from "../synonyms.ts";
+import { optionsOf } from "../terms.ts";
+
+export const RUN_COLUMNS: readonly GridColumn[] = [
+  { key: "name", title: "Run", kind: "text", width: 10, required: true, example: "Run 1" },
+  { key: "ranOn", title: "Day", kind: "day", width: 12, required: true },
+  { key: "operator", title: "Operator", kind: "text", width: 14 },
+  {
+    key: "accessPoint",
+    title: "Camera went in at",
+    kind: "text",
+    width: 20,
+    example: "Basement cleanout, SE corner",
+    pasteHeadings: ["access", "access point", "entry"],
+  },
+  {
+    key: "looks",
+    title: "Looks",
+    kind: "choice",
+    choices: optionsOf(DIRECTION_WORDS),
+    width: 12,
+    hint: "Which way the lens looks: toward the main is downstream. It decides left and right",
+    pasteHeadings: ["direction", "camera direction", "looking"],
+  },
+  {
+    key: "measuredFrom",
+    title: "Measured from",
+    kind: "choice",
+    choices: optionsOf(FOOTAGE_FROM_WORDS, FOOTAGE_FROM_SYNONYMS),
+    width: 17,
+    hint: "Where the counter was zeroed. At the main: footage grows as the camera is pulled back",
+    pasteHeadings: ["footage from", "footage measured from", "zeroed at"],
+  },
+  {
+    key: "selfLeveling",
+    title: "Self-leveling head",
+    kind: "choice",
+    choices: optionsOf(SELF_LEVELING_WORDS),
+    width: 10,
+    hint: "A head that turns in the pipe shows no true clock position",
+  },
+  {
+    key: "zeroAt",
+    title: "Zero at",
+    kind: "text",
+    width: 18,
+    example: "center of the cleanout",
+    hint: "Where the counter was set to zero",
+  },
+  { key: "fromCounter", title: "Looked from", kind: "feet", width: 9, hint: "Counter reading" },
+  {
+    key: "toCounter",
+    title: "Looked to",
+    kind: "feet",
+    width: 9,
+    hint: "Counter reading where it ended",
+  },
+  {
+    key: "ended",
+    title: "Why it ended",
+    kind: "choice",
+    choices: optionsOf(RUN_END_WORDS),
+    width: 18,
+    hint: "What kept it from looking farther",
+  },
+  {
+    key: "crossingSeen",
+    title: "Crossing seen",
+    kind: "choice",
+    choices: optionsOf(ANSWER_WORDS),
+    width: 11,
+    hint: "Anything bored through the pipe, such as a gas line",
+  },
+  {
+    key: "uncertainty",
+    title: "Off by",
+    kind: "feet",
+    width: 7,
+    hint: "Only where you know better than 1 ft or 0.5 %",
+  },
+  { key: "note", title: "Note", kind: "text", width: 26 },
+];
+
+export const RUN_BLANK = {
+  looks: "downstream",
+  measuredFrom: "access",
+  selfLeveling: "unknown",
+  fromCounter: 0,
+  toCounter: null,
+  ended: "unknown",
+  crossingSeen: "no",
+  uncertainty: null,
+} satisfies Partial<Run>;
+
+export const ANCHOR_COLUMNS: readonly GridColumn[] = [
+  { key: "counter", title: "Counter", kind: "feet", width: 8, required: true, example: "98.6" },
+  {
+    key: "station",
+    title: "Is at station",
+    kind: "feet",
+    width: 10,
+    required: true,
+    example: "0.0",
+    hint: "Feet from the main connection",
+  },
+  {
+    key: "kind",
+    title: "What is there",
+    kind: "choice",
+    choices: optionsOf(ANCHOR_WORDS),
+    width: 15,
+  },
+  { key: "note", title: "Note", kind: "text", width: 14 },
+];
+
+export const ANCHOR_BLANK = { kind: "main-connection" };
+
+export const GAP_COLUMNS: readonly GridColumn[] = [
+  { key: "fromCounter", title: "From", kind: "feet", width: 8, required: true, example: "51.6" },
+  { key: "toCounter", title: "To", kind: "feet", width: 8, required: true, example: "57.6" },
+  { key: "cause", title: "Because", kind: "choice", choices: optionsOf(OBSCURED_WORDS), width: 14 },
+  { key: "note", title: "Note", kind: "text", width: 12 },
+];
+
+export const GAP_BLANK = { cause: "under-water" };
+
+/** Columns before and after the station that is worked out beside each reading. */
+export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "counter",
+    title: "Counter",
+    kind: "feet",
+    width: 8,
+    required: true,
+    example: "24.1",
+    pasteHeadings: ["footage", "distance", "feet", "ft", "at"],
+    settles: { reading: "read" },
+  },
+  {
+    key: "kind",
+    title: "What",
+    kind: "choice",
+    choices: optionsOf(OBSERVATION_WORDS, OBSERVATION_SYNONYMS),
+    width: 10,
+    required: true,
+    pasteHeadings: ["observation", "type"],
+  },
+  {
+    key: "clock",
+    title: "Clock",
+    kind: "clock",
+    width: 6,
+    example: "9",
+    hint: "As the lens looks",
+    pasteHeadings: ["clock position", "o clock"],
+  },
+  {
+    key: "toCounter",
+    title: "To",
+    kind: "feet",
+    width: 8,
+    hint: "Where a stretch ends",
+    pasteHeadings: ["end footage", "end"],
+  },
+  {
+    key: "uncertainty",
+    title: "Give or take",
+    kind: "feet",
+    width: 7,
+    hint: "Where the reading was only about right, or a range: how far off it may be",
+    pasteHeadings: ["plus or minus", "plus minus", "off by", "accuracy", "tolerance"],
+  },
+  {
+    key: "fault",
+    title: "Fault",
+    kind: "choice",
+    choices: withNone(optionsOf(FAULT_WORDS, FAULT_SYNONYMS)),
+    width: 15,
+    pasteHeadings: ["defect"],
+  },
+  {
+    key: "degree",
+    title: "How bad",
+    kind: "choice",
+    choices: withNone(optionsOf(DEGREE_WORDS, DEGREE_SYNONYMS)),
+    width: 8,
+    hint: "As the technician put it",
+    pasteHeadings: ["degree", "severity"],
+  },
+  {
+    key: "reduction",
+    title: "% of bore",
+    kind: "whole",
+    width: 6,
+    hint: "How much of the pipe it takes, in percent",
+    pasteHeadings: ["reduction", "percent", "%", "blocked", "cross section loss"],
+  },
+  {
+    key: "waterDepth",
+    title: "Water",
+    kind: "inches",
+    width: 6,
+    hint: "Depth of standing water, where somebody told it",
+  },
+  {
+    key: "diameter",
+    title: "Size",
+    kind: "inches",
+    width: 6,
+    pasteHeadings: ["diameter", "pipe size"],
+  },
+  {
+    key: "material",
+    title: "Material",
+    kind: "choice",
+    choices: materialChoices(),
+    width: 16,
+    pasteHeadings: ["pipe material"],
+  },
+  {
+    key: "fitting",
+    title: "Fitting",
+    kind: "choice",
+    choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
+    width: 9,
+  },
+  {
+    key: "videoSecond",
+    title: "Video",
+    kind: "video",
+    width: 8,
+    example: "2:58",
+    pasteHeadings: ["video time", "time"],
+  },
+  { key: "note", title: "Note", kind: "text", width: 24 },
+  {
+    key: "code",
+    title: "Own code",
+    kind: "text",
+    width: 9,
+    hint: "Your office’s code, if it uses one",
+  },
+];
+
+export const OBSERVATION_BLANK = {
+  kind: "tie-in",
+  clock: null,
+  toCounter: null,
+  fault: null,
+  degree: null,
+  reduction: null,
+  waterDepth: null,
+  diameter: null,
+  material: "unknown",
+  fitting: "unknown",
+  reading: "read",
+  uncertainty: null,
+  videoSecond: null,
+  pictureId: null,
+  quote: "",
+  tieInId: null,
+  code: "",
+};
+
+export const POINT_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "kind",
+    title: "Point",
+    kind: "choice",
+    choices: optionsOf(POINT_WORDS),
+    width: 18,
+    required: true,
+  },
+  { key: "station", title: "Station", kind: "feet", width: 9, required: true, example: "12.0" },
+  {
+    key: "depth",
+    title: "Depth",
+    kind: "feet",
+    width: 8,
+    example: "7.0",
+    hint: "To the bottom of the pipe; empty where not measured",
+  },
+  { key: "note", title: "Note", kind: "text", width: 30, example: "Brass cap in the alley" },
+];
+
+export const POINT_BLANK = { kind: "cleanout", depth: null };
+
+export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
+  const parents = file.tieIns.map(({ id, label }) => ({ value: id, label: `branch of ${label}` }));
+  return [
+    { key: "label", title: "Tie-in", kind: "text", width: 7, required: true, example: "T1" },
+    {
+      key: "parentId",
+      title: "Joins",
+      kind: "choice",
+      choices: withNone(parents, "the trunk"),
+      width: 14,
+    },
+    {
+      key: "station",
+      title: "Station",
+      kind: "feet",
+      width: 9,
+      hint: "Only to overrule the sightings; empty: taken from them",
+    },
+    {
+      key: "side",
+      title: "Side",
+      kind: "choice",
+      choices: optionsOf(SIDE_WORDS, SIDE_SYNONYMS),
+      width: 9,
+      hint: "Looking upstream",
+    },
+    { key: "diameter", title: "Size", kind: "inches", width: 6 },
+    {
+      key: "material",
+      title: "Material",
+      kind: "choice",
+      choices: materialChoices(),
+      width: 16,
+      pasteHeadings: ["pipe material"],
+    },
+    {
+      key: "fitting",
+      title: "Fitting",
+      kind: "choice",
+      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
+      width: 9,
+    },
+    { key: "note", title: "Note", kind: "text", width: 26 },
+  ];
+}
+
+export const TIE_IN_BLANK = {
+  parentId: null,
+  station: null,
+  side: "unknown",
+  diameter: null,
+  material: "unknown",
+  fitting: "unknown",
+  kind: "unknown",
+  propertyId: null,
+  inactive: false,
+  settledReason: "",
+  settledBy: "",
+  settledOn: null,
+  ownerAccepted: false,
+};

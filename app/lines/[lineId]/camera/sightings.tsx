@@ -1,0 +1,218 @@
+import { ActionForm } from "#app/_components/action-form.client.tsx";
+import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
+import { SelectableRow } from "#app/_components/row-select.client.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
+import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import type { StationedObservation, TieInFinding } from "#lib/domain/findings/report.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
+import { sideWords } from "#lib/domain/plan/side-words.ts";
+
+import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
+import type { LinePart } from "../part.ts";
+import stacked from "../stacked.module.css";
+import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./actions.ts";
+import styles from "./camera.module.css";
+import { TIE_IN_BLANK, tieInColumns } from "./columns.ts";
+
+/** The tie-ins that the runs add up to, and which reading became which. */
+export function Sightings(part: LinePart) {
+  const { report } = part;
+  if (report.tieIns.length === 0) return null;
+  return (
+    <Section
+      title="Tie-ins"
+      note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, say so: nothing that is worked out later changes what you say."
+    >
+      <JustMoved {...part} />
+      <Scroll>
+        <table className={`plain ${stacked["stacked"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Tie-in</th>
+              <th scope="col" className="num">
+                Station, ft
+              </th>
+              <th scope="col">Side</th>
+              <th scope="col">Seen as</th>
+              <th scope="col">Sightings</th>
+            </tr>
+          </thead>
+          <tbody>
+            {report.tieIns.map((finding) => (
+              <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
+                <TieInCells finding={finding} {...part} />
+              </SelectableRow>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+      <TieInsByHand {...part} />
+    </Section>
+  );
+}
+
+/** What was moved last, to be undone with one press. */
+function JustMoved({ lineId, file, mayRecord }: LinePart) {
+  const last = undoableMove(file);
+  if (last === null || !mayRecord) return null;
+  return (
+    <ActionForm
+      action={undoSightingsAction.bind(null, lineId)}
+      className={`screen-only ${styles["undo"]}`}
+      label="Undo what was moved last"
+    >
+      <input type="hidden" name="historyId" value={last.id} />
+      <p>{last.sentence}</p>
+      <SubmitButton quiet pendingWord="Undoing …">
+        Undo
+      </SubmitButton>
+    </ActionForm>
+  );
+}
+
+function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFinding }) {
+  const { tieIn, station, uncertainty, side, compass, sightings } = finding;
+  return (
+    <>
+      <th scope="row">
+        {tieIn.label}
+        <SameAs finding={finding} {...part} />
+      </th>
+      <td className="num nowrap" data-title="Station, ft:">
+        {stationCell(station, uncertainty)}
+      </td>
+      <td data-title="Side:">{sideWords(side, compass)}</td>
+      <td>{seenAs(finding)}</td>
+      <td>
+        {sightings.length === 0 ? (
+          <span className="muted">none; entered by hand</span>
+        ) : (
+          <ul className={styles["sightings"]}>
+            {sightings.map((sighting) => (
+              <li key={sighting.observationId}>
+                <Sighting sighting={sighting} tieInId={tieIn.id} {...part} />
+              </li>
+            ))}
+          </ul>
+        )}
+      </td>
+    </>
+  );
+}
+
+function stationCell(station: number | null, uncertainty: number | null): string {
+  if (station === null) return "relative only";
+  return uncertainty === null
+    ? plainFeet(station)
+    : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
+}
+
+function seenAs({ tieIn }: TieInFinding): string {
+  const parts = [
+    tieIn.diameter === null ? "" : `${tieIn.diameter} in`,
+    tieIn.material === "unknown" ? "" : MATERIAL_WORDS[tieIn.material],
+    tieIn.fitting === "unknown" ? "" : FITTING_WORDS[tieIn.fitting],
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? "not noted" : parts.join(", ");
+}
+
+function Sighting({
+  sighting,
+  tieInId,
+  lineId,
+  file,
+  report,
+  mayRecord,
+}: LinePart & { readonly sighting: StationedObservation; readonly tieInId: string }) {
+  const seen = file.observations.find((each) => each.id === sighting.observationId);
+  const run = file.runs.find((each) => each.id === sighting.runId);
+  if (seen === undefined || run === undefined) return null;
+  const words = `${run.name}, counter ${plainFeet(seen.counter)}`;
+  if (!mayRecord) return words;
+  const others = otherTieIns(report.tieIns, tieInId);
+  const alone = report.tieIns.some(
+    (each) => each.tieIn.id === tieInId && each.sightings.length < 2,
+  );
+  const own = alone ? [] : [{ value: "new", label: "a tie-in of its own" }];
+  if (others.length + own.length === 0) return words;
+  return (
+    <details className={styles["move"]}>
+      <summary>
+        {words}
+        <span className="hidden"> (move this sighting)</span>
+      </summary>
+      <ActionForm
+        action={moveSightingAction.bind(null, lineId)}
+        className="cluster cluster-end"
+        label={`Move ${words}`}
+      >
+        <input type="hidden" name="observationId" value={sighting.observationId} />
+        <Choice label="It is really" name="tieInId" options={[...own, ...others]} />
+        <SubmitButton quiet pendingWord="Moving …">
+          Move
+        </SubmitButton>
+      </ActionForm>
+    </details>
+  );
+}
+
+function otherTieIns(findings: readonly TieInFinding[], tieInId: string) {
+  return findings
+    .filter((each) => each.tieIn.id !== tieInId)
+    .map(({ tieIn, station }) => ({
+      value: tieIn.id,
+      label: `${tieIn.label}, ${station === null ? "relative only" : `${plainFeet(station)} ft`}`,
+    }));
+}
+
+/** Two tie-ins that are one: all sightings of this one go to the other. */
+function SameAs({
+  finding,
+  lineId,
+  report,
+  mayRecord,
+}: LinePart & { readonly finding: TieInFinding }) {
+  const { tieIn, sightings } = finding;
+  const others = otherTieIns(report.tieIns, tieIn.id);
+  if (!mayRecord || others.length === 0 || sightings.length === 0) return null;
+  return (
+    <details className={`screen-only ${styles["move"]}`}>
+      <summary className="small">
+        Same as another<span className="hidden"> tie-in: {tieIn.label}</span>
+      </summary>
+      <ActionForm
+        action={mergeTieInsAction.bind(null, lineId)}
+        className="cluster cluster-end"
+        label={`${tieIn.label} is the same as another`}
+      >
+        <input type="hidden" name="tieInId" value={tieIn.id} />
+        <Choice label={`${tieIn.label} is really`} name="intoId" options={others} />
+        <SubmitButton quiet pendingWord="Merging …">
+          Merge
+        </SubmitButton>
+      </ActionForm>
+    </details>
+  );
+}
+
+function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+  return (
+    <details className="stack">
+      <summary>Correct a tie-in by hand, or say that it joins another branch</summary>
+      <RowsGrid
+        lineId={lineId}
+        table="tieIns"
+        base={revisions.tieIns}
+        rows={file.tieIns}
+        columns={tieInColumns(file)}
+        blank={TIE_IN_BLANK}
+        addWord="tie-in"
+        emptyWords="No tie-in yet: they come from the observations."
+        readOnly={!(mayFile || mayRecord)}
+      />
+    </details>
+  );
+}

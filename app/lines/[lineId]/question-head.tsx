@@ -1,0 +1,24 @@
+import { PageHead } from "#app/_components/page-head.tsx";
+import type { Question } from "#lib/domain/desk/answer.ts";
+import { Closes } from "./closes.tsx";
+import { lineFileOf } from "./file.ts";
+
+/** The head of a question's page: what is asked, the answer so far, what would close it. */
+export async function QuestionHead({
+  lineId,
+  question,
+}: {
+  readonly lineId: string;
+  readonly question: Question;
+}) {
+  const { answers } = await lineFileOf(lineId);
+  const answer = answers.find((each) => each.question === question);
+  if (answer === undefined) throw new Error(`No answer to the question ${question}`);
+  return (
+    <PageHead
+      asked={answer.asked}
+      answer={answer.sentence}
+      closes={answer.closes === null ? null : <Closes lineId={lineId} answer={answer} />}
+    />
+  );
+}

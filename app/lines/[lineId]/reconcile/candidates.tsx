@@ -1,0 +1,99 @@
+import type { TieInFinding } from "#lib/domain/findings/report.ts";
+import { sayAny } from "#lib/domain/say/say-list.ts";
+import { CLUE_WEIGHTS } from "#lib/domain/tiein/candidate-weights.ts";
+import { type Candidate, candidatesFor, nobodyWords } from "#lib/domain/tiein/candidates.ts";
+import { propertyName } from "../names.ts";
+import type { LinePart } from "../part.ts";
+import styles from "./reconcile.module.css";
+
+/** More than these are told by number only. */
+const SHOWN = 5;
+
+/** Whose a tie-in may be, the likeliest first, with what speaks for and against each. */
+export function Candidates({
+  finding,
+  file,
+  report,
+}: LinePart & { readonly finding: TieInFinding }) {
+  const candidates = candidatesFor(file, report, finding);
+  const more = candidates.length - SHOWN;
+  return (
+    <div className="stack-tight">
+      <h4>Whose it may be</h4>
+      {candidates.length === 0 ? (
+        <p className="muted">
+          No property speaks for itself. Enter neighbouring addresses as “perhaps connected” under
+          “Who is on it?”, then test there.
+        </p>
+      ) : (
+        <>
+          <ol className={styles["candidates"]}>
+            {candidates.slice(0, SHOWN).map((candidate) => (
+              <OneCandidate key={candidate.propertyId} candidate={candidate} file={file} />
+            ))}
+          </ol>
+          {more > 0 ? <p className="small muted">And {more} more, less likely.</p> : null}
+          <p className="small">{nobodyWords(candidates)}</p>
+          <Weights />
+        </>
+      )}
+    </div>
+  );
+}
+
+function OneCandidate({
+  candidate,
+  file,
+}: {
+  readonly candidate: Candidate;
+  readonly file: LinePart["file"];
+}) {
+  const tied = candidate.tiedWith.map((id) => propertyName(file, id));
+  return (
+    <li>
+      <p className="strong">{propertyName(file, candidate.propertyId)}</p>
+      {candidate.speaksFor.map((sentence) => (
+        <p key={sentence} className="small">
+          {sentence}
+        </p>
+      ))}
+      {candidate.speaksAgainst.map((sentence) => (
+        <p key={sentence} className="small muted">
+          But: {sentence}
+        </p>
+      ))}
+      {tied.length === 0 ? null : (
+        <p className="small">Nothing here tells it from {sayAny(tied)}.</p>
+      )}
+    </li>
+  );
+}
+
+function Weights() {
+  return (
+    <details className="screen-only">
+      <summary className="small">How they are put in order</summary>
+      <p className="small">
+        What is known of each address is added up by these weights. They are no probabilities.
+      </p>
+      <table className="plain small">
+        <thead>
+          <tr>
+            <th scope="col">What is known</th>
+            <th scope="col" className="num">
+              Weight
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {Object.entries(CLUE_WEIGHTS).map(([kind, { words, weight }]) => (
+            <tr key={kind}>
+              <td>{words}</td>
+              <td className="num">{weight < 0 ? `−${-weight}` : weight}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

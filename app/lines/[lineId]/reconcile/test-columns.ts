@@ -1,0 +1,105 @@
+import { distinct } from "#app/_components/grid/choices.ts";
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import { CONTROL_WORDS, TEST_KIND_WORDS, withNone } from "../field-terms.ts";
+import { propertyName } from "../names.ts";
+import { CONTROL_SYNONYMS, TEST_RESULT_SYNONYMS } from "../synonyms.ts";
+import { optionsOf } from "../terms.ts";
+import { propertyChoices } from "../who/columns.ts";
+
+/** What is written down of a test, in the order in which it happens. */
+export function testColumns(file: Pick<LineFile, "properties" | "units">): GridColumn[] {
+  const properties = withNone(propertyChoices(file));
+  return [
+    { key: "performedOn", title: "Day", kind: "day", width: 12, required: true },
+    {
+      key: "kind",
+      title: "Test",
+      kind: "choice",
+      choices: optionsOf(TEST_KIND_WORDS),
+      width: 11,
+      required: true,
+    },
+    { key: "propertyId", title: "At", kind: "choice", choices: properties, width: 18 },
+    {
+      key: "unitId",
+      title: "Unit",
+      kind: "choice",
+      choices: withNone(unitChoices(file)),
+      width: 14,
+    },
+    { key: "fixture", title: "Fixture", kind: "text", width: 16, example: "Kitchen sink" },
+    {
+      key: "result",
+      title: "Result",
+      kind: "choice",
+      choices: optionsOf(TEST_RESULT_WORDS, TEST_RESULT_SYNONYMS),
+      width: 12,
+      required: true,
+      hint: "Not seen is weak: note the wait and what else ran",
+    },
+    { key: "colour", title: "Colour", kind: "text", width: 8, example: "green" },
+    { key: "quantity", title: "How much", kind: "text", width: 11, example: "2 tablets" },
+    { key: "startedAt", title: "Started", kind: "text", width: 8, example: "09:40" },
+    { key: "firstSeenAt", title: "First seen", kind: "text", width: 9, example: "09:52" },
+    { key: "seenAt", title: "Seen at", kind: "feet", width: 8, hint: "Station on the line" },
+    { key: "waitMinutes", title: "Waited, min", kind: "whole", width: 10 },
+    { key: "filmed", title: "Filmed", kind: "text", width: 14, example: "Run 3, 2:10" },
+    { key: "dosedBy", title: "Dosed by", kind: "text", width: 14 },
+    {
+      key: "watchedBy",
+      title: "Watched by",
+      kind: "text",
+      width: 14,
+      hint: "Two names make it stronger",
+    },
+    {
+      key: "otherWaterBarred",
+      title: "Other water off",
+      kind: "yesno",
+      width: 12,
+      hint: "Was all other use of water barred meanwhile?",
+    },
+    {
+      key: "controlPropertyId",
+      title: "Control at",
+      kind: "choice",
+      choices: properties,
+      width: 18,
+    },
+    {
+      key: "controlResult",
+      title: "Control",
+      kind: "choice",
+      choices: optionsOf(CONTROL_WORDS, CONTROL_SYNONYMS),
+      width: 12,
+      hint: "The same test from an address that it should not come from",
+    },
+    { key: "note", title: "Note", kind: "text", width: 26 },
+  ];
+}
+
+function unitChoices(
+  file: Pick<LineFile, "properties" | "units">,
+): { readonly value: string; readonly label: string }[] {
+  const named = file.units.filter((unit) => unit.name !== "");
+  return distinct(
+    named.map((unit) => ({
+      value: unit.id,
+      label: `${unit.name}, ${propertyName(file, unit.propertyId)}`,
+    })),
+  );
+}
+
+export const TEST_BLANK = {
+  kind: "dye",
+  propertyId: null,
+  unitId: null,
+  result: "inconclusive",
+  seenAt: null,
+  waitMinutes: null,
+  otherWaterBarred: false,
+  controlPropertyId: null,
+  controlResult: "not-run",
+};

@@ -1,0 +1,175 @@
+import { Tick } from "#app/_components/choice.tsx";
+import { Field } from "#app/_components/field.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { TieInTest } from "#lib/domain/facts/test.ts";
+import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import {
+  resultOf,
+  stopKey,
+  stopsInForce,
+  testsOfDay,
+} from "#lib/domain/testing/test-day-results.ts";
+import { dosedWords } from "#lib/domain/tiein/stop-words.ts";
+import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
+import { formatTime, minutesOf } from "#lib/domain/time/time-of-day.ts";
+import { tieInName } from "../../names.ts";
+import { recordResultAction } from "./actions.ts";
+import { ResultForm } from "./result-form.client.tsx";
+import { isControl, stopPlace } from "./stop-names.ts";
+import styles from "./test-day.module.css";
+
+interface ResultsProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly day: TestDay;
+}
+
+/** One form for each stop and watched tie-in: three big buttons, made for a thumb. */
+export function Results({ lineId, file, day }: ResultsProps) {
+  return (
+    <div className="screen-only">
+      <Section
+        title="What was seen"
+        id="results"
+        note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
+      >
+        <div className="stack-wide">
+          {stopsInForce(file, day).flatMap((stop) =>
+            askedAt(stop).map((tieInId) => (
+              <StopResult
+                key={`${stopKey(stop)} ${tieInId}`}
+                lineId={lineId}
+                file={file}
+                day={day}
+                stop={stop}
+                tieInId={tieInId}
+              />
+            )),
+          )}
+        </div>
+      </Section>
+    </div>
+  );
+}
+
+/** One answer for each watched tie-in; a dosing of the pipe itself has one for the place. */
+function askedAt({ propertyId, tieInIds }: TestStop): readonly string[] {
+  return propertyId === null ? tieInIds.slice(0, 1) : tieInIds;
+}
+
+function StopResult({
+  lineId,
+  file,
+  day,
+  stop,
+  tieInId,
+}: ResultsProps & { readonly stop: TestStop; readonly tieInId: string }) {
+  const test = resultOf(file, day, { stop, tieInId });
+  const result = stop.passed ?? test?.result ?? null;
+  const title = titleOf(file, { day, stop, tieInId });
+  return (
+    <ResultForm action={recordResultAction.bind(null, lineId)} label={title}>
+      <input type="hidden" name="dayId" value={day.id} />
+      <input type="hidden" name="stop" value={stopKey(stop)} />
+      <input type="hidden" name="tieInId" value={tieInId} />
+      <h3 className={styles["when"]}>{title}</h3>
+      {result === null ? (
+        <p className="small muted">{askWords(file, { day, stop, tieInId })}</p>
+      ) : (
+        <p>
+          <span className="tag tag-done">{TEST_RESULT_WORDS[result]}</span> Press again to correct
+          it.
+        </p>
+      )}
+      {stop.propertyId === null ? null : (
+        <ResultFields test={test} stop={stop} before={testsOfDay(file, day).at(-1) ?? null} />
+      )}
+    </ResultForm>
+  );
+}
+
+interface Asked {
+  readonly day: TestDay;
+  readonly stop: TestStop;
+  readonly tieInId: string;
+}
+
+function titleOf(file: LineFile, { day, stop, tieInId }: Asked): string {
+  const control = isControl(day, stop) ? " (control)" : "";
+  return `${formatTime(stop.startsAt)} ${stopPlace(file, stop)}${control}, ${stop.colour} dye, watched at ${tieInName(file, tieInId)}`;
+}
+
+/** What the watcher has to say yes or no to: the same three presses ask different things. */
+function askWords(file: LineFile, { day, stop, tieInId }: Asked): string {
+  const label = tieInName(file, tieInId);
+  const wait = `Watch for ${stop.waitMinutes} minutes.`;
+  if (stop.propertyId === null) return `${wait} Is the dye seen to pass the camera?`;
+  const out = `${wait} Is the dye seen to come out of ${label}?`;
+  return isControl(day, stop) ? `${out} It must not.` : out;
+}
+
+/** Names and the film carry over from the result before: the crew is the same. */
+function ResultFields({
+  test,
+  stop,
+  before,
+}: {
+  readonly test: TieInTest | null;
+  readonly stop: TestStop;
+  readonly before: TieInTest | null;
+}) {
+  const like = test ?? before;
+  return (
+    <>
+      <div className={styles["two"]}>
+        <Field
+          label="Dosed at"
+          name="startedAt"
+          defaultValue={formatTime(test?.startedAt ?? stop.startsAt)}
+          width={7}
+        />
+        <Field
+          label="Seen, or watched, for"
+          name="minutes"
+          inputMode="numeric"
+          unit="min"
+          width={4}
+          defaultValue={test === null ? undefined : minutesFor(test)}
+        />
+      </div>
+      <Tick
+        label="All other water was off"
+        name="otherWaterBarred"
+        defaultChecked={like?.otherWaterBarred ?? false}
+      />
+      <details open={like === null}>
+        <summary>Who, film and note{namesOf(like)}</summary>
+        <div className={styles["fields"]}>
+          <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
+          <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
+          <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
+          <Field
+            label="How much dye"
+            name="quantity"
+            defaultValue={test?.quantity ?? dosedWords(stop)}
+          />
+          <Field label="Note" name="note" defaultValue={test?.note} />
+        </div>
+      </details>
+    </>
+  );
+}
+
+/** `: Marek Sandoval, Ruth Lindqvist`, so that a closed part shows whose names it keeps. */
+function namesOf(test: TieInTest | null): string {
+  const names = [test?.dosedBy ?? "", test?.watchedBy ?? ""].filter((name) => name !== "");
+  return names.length === 0 ? "" : `: ${names.join(", ")}`;
+}
+
+function minutesFor(test: TieInTest): number | undefined {
+  if (test.result !== "positive") return test.waitMinutes ?? undefined;
+  const from = minutesOf(test.startedAt);
+  const to = minutesOf(test.firstSeenAt);
+  return from === null || to === null ? undefined : (to - from + 1_440) % 1_440;
+}

@@ -1,0 +1,147 @@
+import { distinct } from "#app/_components/grid/choices.ts";
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import { MEASURED_WORDS, materialChoices, RECORD_KIND_WORDS, withNone } from "../field-terms.ts";
+import { FITTING_SYNONYMS, SIDE_SYNONYMS } from "../synonyms.ts";
+import { optionsOf } from "../terms.ts";
+import { propertyChoices } from "../who/columns.ts";
+
+export function recordColumns(file: Pick<LineFile, "uploads">): GridColumn[] {
+  return [
+    {
+      key: "kind",
+      title: "Kind",
+      kind: "choice",
+      choices: optionsOf(RECORD_KIND_WORDS),
+      width: 9,
+    },
+    {
+      key: "title",
+      title: "Title",
+      kind: "text",
+      width: 24,
+      required: true,
+      example: "Side sewer card 1184",
+    },
+    { key: "number", title: "Number", kind: "text", width: 10, example: "1184" },
+    {
+      key: "dated",
+      title: "Dated",
+      kind: "text",
+      width: 12,
+      example: "1958",
+      hint: "As written on it; a year alone is fine",
+      pasteHeadings: ["date", "year"],
+    },
+    {
+      key: "measuredFrom",
+      title: "Measured from",
+      kind: "choice",
+      choices: optionsOf(MEASURED_WORDS),
+      width: 14,
+      hint: "Where its distances begin",
+    },
+    {
+      key: "length",
+      title: "Length",
+      kind: "feet",
+      width: 8,
+      hint: "Of the line as the record gives it; needed where it measures from the upper end",
+    },
+    { key: "obtainedOn", title: "Obtained", kind: "day", width: 12 },
+    ...uploadColumn(file),
+    { key: "note", title: "Note", kind: "text", width: 28 },
+  ];
+}
+
+function uploadColumn({ uploads }: Pick<LineFile, "uploads">): GridColumn[] {
+  if (uploads.length === 0) return [];
+  const choices = distinct(uploads.map(({ id, name }) => ({ value: id, label: name })));
+  return [
+    { key: "uploadId", title: "Scan", kind: "choice", choices: withNone(choices), width: 16 },
+  ];
+}
+
+export const RECORD_BLANK = {
+  kind: "card",
+  measuredFrom: "main",
+  length: null,
+  obtainedOn: null,
+  uploadId: null,
+};
+
+export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
+  return [
+    {
+      key: "label",
+      title: "Entry",
+      kind: "text",
+      width: 16,
+      required: true,
+      example: "House 14",
+      pasteHeadings: ["label", "connection", "lateral", "house", "name"],
+    },
+    {
+      key: "distance",
+      title: "Distance",
+      kind: "feet",
+      width: 9,
+      example: "34.0",
+      hint: "As on the record; empty where it gives none",
+      pasteHeadings: ["station", "footage", "feet", "ft", "at"],
+    },
+    {
+      key: "side",
+      title: "Side",
+      kind: "choice",
+      choices: optionsOf(SIDE_WORDS, SIDE_SYNONYMS),
+      width: 9,
+      hint: "Left or right looking upstream",
+    },
+    {
+      key: "diameter",
+      title: "Size",
+      kind: "inches",
+      width: 6,
+      example: "4",
+      pasteHeadings: ["diameter", "pipe size"],
+    },
+    {
+      key: "material",
+      title: "Material",
+      kind: "choice",
+      choices: materialChoices(),
+      width: 16,
+      pasteHeadings: ["pipe material"],
+    },
+    {
+      key: "fitting",
+      title: "Fitting",
+      kind: "choice",
+      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
+      width: 9,
+    },
+    {
+      key: "propertyId",
+      title: "For",
+      kind: "choice",
+      choices: withNone(propertyChoices(file)),
+      width: 18,
+      hint: "The property that the record names, if it is one of ours",
+      pasteHeadings: ["property", "address"],
+    },
+    { key: "note", title: "Note", kind: "text", width: 28 },
+  ];
+}
+
+export const ENTRY_BLANK = {
+  side: "unknown",
+  diameter: null,
+  material: "unknown",
+  fitting: "unknown",
+  propertyId: null,
+  explanation: "",
+  explainedBy: "",
+  explainedOn: null,
+};

@@ -1,0 +1,46 @@
+import type { GridColumn } from "#app/_components/grid/column.ts";
+import { CLOCK_EVENT_WORDS, optionsOf } from "../terms.ts";
+
+export const EVENT_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "event",
+    title: "What",
+    kind: "choice",
+    width: 30,
+    required: true,
+    choices: optionsOf(CLOCK_EVENT_WORDS),
+  },
+  { key: "on", title: "On", kind: "day", width: 14, required: true, example: "2026-12-03" },
+  {
+    key: "at",
+    title: "Time",
+    kind: "time",
+    width: 10,
+    hint: "When it begins; for rules in hours, and prints in letters",
+    example: "8:00 am",
+  },
+  {
+    key: "until",
+    title: "Until",
+    kind: "time",
+    width: 10,
+    hint: "When it ends; prints in letters",
+    example: "3:30 pm",
+  },
+  {
+    key: "lastOn",
+    title: "Last day",
+    kind: "day",
+    width: 14,
+    hint: "If it goes over several days",
+  },
+  {
+    key: "reference",
+    title: "Number",
+    kind: "text",
+    width: 18,
+    hint: "The authority’s number; prints in letters",
+    example: "Order no. 26-114",
+  },
+  { key: "note", title: "Note", kind: "text", width: 30, hint: "Stays in the office" },
+];

@@ -1,0 +1,46 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { headers } from "next/headers";
+import { callerOf } from "#app/caller.ts";
+import { db } from "#app/db.ts";
+import { getUser } from "#app/session.ts";
+import { today } from "#app/today.ts";
+import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
+import type { LinkWords } from "#lib/domain/consent/words-en.ts";
+import type { Language } from "#lib/domain/say/language.ts";
+import { readEnv } from "#lib/env.ts";
+import type { Refusal } from "#lib/operations/act.ts";
+import type { LinkDoor } from "#lib/operations/link-door.ts";
+
+/** Somebody at a private page: nobody who signed in, and from where. */
+export async function doorOf(): Promise<LinkDoor> {
+  return {
+    db: db(),
+    now: new Date().toISOString(),
+    today: today(),
+    dataFolder: readEnv().dataFolder,
+    newId: randomUUID,
+    ...(await callerOf()),
+    officeUser: (await getUser())?.name ?? "",
+  };
+}
+
+/** Whether this page comes back after a deed on it, and is no new opening. */
+export async function isAfterDeed(): Promise<boolean> {
+  return (await headers()).get("next-action") !== null;
+}
+
+/** The language that was chosen on the page; the reader's own where none was. */
+export function languageOf(asked: string | string[] | undefined, own: Language): Language {
+  return asked === "en" || asked === "es" ? asked : own;
+}
+
+/** Why something was not done, in the reader's language. */
+export function stopWords(words: LinkWords, refusal: Pick<Refusal, "path">): string {
+  const stop = stopOf(refusal);
+  return stop === null ? words.refusedPlain : words.stops[stop];
+}
+
+export function stopOf({ path }: Pick<Refusal, "path">): LinkStop | null {
+  return LINK_STOPS.find((stop) => stop === path) ?? null;
+}
