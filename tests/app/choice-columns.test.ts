@@ -37,9 +37,9 @@ const REPORT = {
 } as unknown as Pick<Report, "tieIns">;
 
 const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
-  "agree/_test-columns": testColumns(FILE),
-  "authority/_columns": authority.inspectionColumns(FILE),
-  "camera/_columns": [
+  "reconcile/test-columns": testColumns(FILE),
+  "authority/columns": authority.inspectionColumns(FILE),
+  "camera/columns": [
     ...camera.RUN_COLUMNS,
     ...camera.ANCHOR_COLUMNS,
     ...camera.GAP_COLUMNS,
@@ -47,25 +47,25 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
     ...camera.POINT_COLUMNS,
     ...camera.tieInColumns(FILE),
   ],
-  "capacity/_columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
-  "cost/_scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
-  "plan/_columns": [
+  "capacity/columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
+  "cost/scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
+  "plan/columns": [
     ...plan.BEND_COLUMNS,
     ...plan.FIXED_COLUMNS,
     ...plan.tieColumns(FILE),
     ...plan.shapeColumns(FILE),
   ],
-  "next/_columns": EVENT_COLUMNS,
-  "reconnections/_columns": reconnectionColumns(FILE),
-  "facts/_columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
-  "record/_columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
-  "who/_columns": [
+  "schedule/columns": EVENT_COLUMNS,
+  "reconnections/columns": reconnectionColumns(FILE),
+  "facts/columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
+  "record/columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
+  "who/columns": [
     ...who.PROPERTY_COLUMNS,
     ...who.unitColumns(FILE),
     ...who.peopleColumns(FILE),
     ...who.crossingColumns(FILE),
   ],
-  "[authorityId]/_columns": [
+  "[authorityId]/columns": [
     ...office.RULE_COLUMNS,
     ...office.REQUIREMENT_COLUMNS,
     ...office.FEE_COLUMNS,

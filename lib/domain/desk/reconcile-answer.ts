@@ -50,7 +50,7 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
   const unsettled = told.filter(isUnsettled).length;
   const settled = ofTieIns("undocumented") - open - unsettled;
   return [
-    counted(ofTieIns("on-record-and-seen"), "agrees", "reconcile"),
+    counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
     counted(tieIns.length - told.length, "waits for a decision", "wait for a decision"),
     counted(ofTieIns("on-record-seen-elsewhere"), "seen elsewhere"),
     counted(ofEntries("on-record-not-seen"), "not seen"),

@@ -54,7 +54,7 @@ const HELD = {
   ok: false,
   error: {
     reason: "held",
-    detail: expect.stringMatching(/on no record.*It stops .*What lifts it: .*“Do they agree\?”/),
+    detail: expect.stringMatching(/on no record.*It stops .*What lifts it: .*“Does the record match the camera\?”/),
   },
 };
 
