@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { useSelectedLayoutSegment } from "next/navigation";
+import { useSelectedLayoutSegments } from "next/navigation";
 import { useState } from "react";
 import type { Question } from "#lib/domain/desk/answer.ts";
 import styles from "./line-nav.module.css";
@@ -10,9 +10,16 @@ interface NavAnswer {
   readonly question: Question;
   readonly asked: string;
   readonly open: boolean;
+  readonly parts: readonly NavPart[];
 }
 
-/** The ten questions, compact: a ring where something is still open, a dot where nothing is. */
+interface NavPart {
+  readonly slug: string;
+  readonly name: string;
+  readonly open: boolean;
+}
+
+/** The ten questions, compact, each told open where work is left; under the one shown, its pages. */
 export function LineNav({
   lineId,
   answers,
@@ -20,7 +27,7 @@ export function LineNav({
   readonly lineId: string;
   readonly answers: readonly NavAnswer[];
 }) {
-  const segment = useSelectedLayoutSegment();
+  const [segment = null, slug = ""] = useSelectedLayoutSegments();
   const [unfolded, setUnfolded] = useState(false);
   const here = answers.find((answer) => answer.question === segment)?.asked ?? "All ten questions";
   return (
@@ -45,15 +52,58 @@ export function LineNav({
           <li key={answer.question}>
             <Link
               href={`/lines/${lineId}/${answer.question}`}
-              aria-current={segment === answer.question ? "page" : undefined}
+              aria-current={currentOf(segment === answer.question, answer.parts.length > 0)}
               onClick={() => setUnfolded(false)}
             >
               <span>{answer.asked}</span>
               {answer.open ? <span className={styles["open"]}>open</span> : null}
             </Link>
+            {segment === answer.question && answer.parts.length > 0 ? (
+              <Parts
+                at={`/lines/${lineId}/${answer.question}`}
+                here={slug}
+                parts={answer.parts}
+                onChosen={() => setUnfolded(false)}
+              />
+            ) : null}
           </li>
         ))}
       </ol>
     </nav>
+  );
+}
+
+/** The question itself is the page shown only where it has no pages of its own under it. */
+function currentOf(isHere: boolean, hasParts: boolean) {
+  if (!isHere) return undefined;
+  return hasParts ? "true" : "page";
+}
+
+function Parts({
+  at,
+  here,
+  parts,
+  onChosen,
+}: {
+  readonly at: string;
+  readonly here: string;
+  readonly parts: readonly NavPart[];
+  readonly onChosen: () => void;
+}) {
+  return (
+    <ol className={styles["parts"]}>
+      {parts.map((part) => (
+        <li key={part.slug}>
+          <Link
+            href={part.slug === "" ? at : `${at}/${part.slug}`}
+            aria-current={part.slug === here ? "page" : undefined}
+            onClick={onChosen}
+          >
+            <span>{part.name}</span>
+            {part.open ? <span className={styles["open"]}>open</span> : null}
+          </Link>
+        </li>
+      ))}
+    </ol>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { Fold } from "./fold.client.tsx";
 
 /** A part of a page under its own heading, with a sentence on what it is for. */
 export function Section({
@@ -6,6 +7,7 @@ export function Section({
   note,
   id,
   actions,
+  folded,
   children,
 }: {
   readonly title: string;
@@ -13,8 +15,28 @@ export function Section({
   readonly id?: string;
   /** Links or buttons that belong to the whole part. */
   readonly actions?: ReactNode;
+  /** Closed until it is opened; says in a few words what is inside. For what is settled or rare. */
+  readonly folded?: ReactNode;
   readonly children: ReactNode;
 }) {
+  if (folded !== undefined)
+    return (
+      <section className="section" id={id} aria-label={title}>
+        <Fold
+          id={id}
+          summary={
+            <>
+              <h2>{title}</h2>
+              <span className="muted">{folded}</span>
+            </>
+          }
+        >
+          {actions === undefined ? null : <div className="cluster screen-only">{actions}</div>}
+          {note === undefined ? null : <p className="section-note">{note}</p>}
+          {children}
+        </Fold>
+      </section>
+    );
   return (
     <section className="section" id={id} aria-label={title}>
       <div className="section-head">

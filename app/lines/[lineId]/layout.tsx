@@ -5,6 +5,7 @@ import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
 import { drawStrips } from "#lib/domain/strip/draw.ts";
 import { lineFileOf } from "./file.ts";
+import { partsOf } from "./parts.ts";
 
 export default async function LineLayout({
   children,
@@ -20,6 +21,7 @@ export default async function LineLayout({
     question,
     asked,
     open: pressing > 0,
+    parts: partsOf(question, file, report),
   }));
   return (
     <SelectionProvider>

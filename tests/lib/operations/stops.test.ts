@@ -54,7 +54,9 @@ const HELD = {
   ok: false,
   error: {
     reason: "held",
-    detail: expect.stringMatching(/on no record.*It stops .*What lifts it: .*“Does the record match the camera\?”/),
+    detail: expect.stringMatching(
+      /on no record.*It stops .*What lifts it: .*“Does the record match the camera\?”/,
+    ),
   },
 };
 

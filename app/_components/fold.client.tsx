@@ -1,0 +1,36 @@
+"use client";
+
+import { type ReactNode, useEffect, useRef } from "react";
+
+/** Details that open by themselves when the address names what they hold. */
+export function Fold({
+  id,
+  summary,
+  children,
+}: {
+  readonly id?: string | undefined;
+  readonly summary: ReactNode;
+  readonly children: ReactNode;
+}) {
+  const details = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    const openIfNamed = () => {
+      const name = decodeURIComponent(window.location.hash.slice(1));
+      const named = name === "" ? null : document.getElementById(name);
+      const it = details.current;
+      if (it === null || named === null) return;
+      if (name !== id && !it.contains(named)) return;
+      it.open = true;
+      named.scrollIntoView();
+    };
+    openIfNamed();
+    window.addEventListener("hashchange", openIfNamed);
+    return () => window.removeEventListener("hashchange", openIfNamed);
+  }, [id]);
+  return (
+    <details ref={details} className="section-fold">
+      <summary>{summary}</summary>
+      {children}
+    </details>
+  );
+}

@@ -1,0 +1,59 @@
+import type { Question } from "#lib/domain/desk/answer.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+
+/** A page of its own under a question. */
+interface Part {
+  /** The folder under the question's; empty for the question's own page. */
+  readonly slug: string;
+  readonly name: string;
+  /** Work is left there. */
+  readonly isOpen?: (file: LineFile, report: Report) => boolean;
+}
+
+/**
+ * The pages under each question, in the order in which they are worked on; the side list names them
+ * under the question that is open. A question of one page has none.
+ */
+const PARTS: Partial<Record<Question, readonly Part[]>> = {
+  camera: [
+    { slug: "", name: "Runs and observations" },
+    { slug: "narration", name: "Narration" },
+    { slug: "plan", name: "Plan view" },
+    { slug: "capacity", name: "Slope and load" },
+  ],
+  reconcile: [
+    { slug: "", name: "Pair" },
+    { slug: "test-day", name: "Dye test day" },
+  ],
+  cost: [
+    { slug: "", name: "Work and split" },
+    { slug: "money", name: "Ledger" },
+  ],
+  notices: [
+    { slug: "", name: "Letters" },
+    { slug: "write", name: "Write letters" },
+    { slug: "facts", name: "What letters rest on" },
+    { slug: "consents", name: "Consents" },
+    { slug: "refusal", name: "If someone says no" },
+  ],
+  schedule: [
+    { slug: "", name: "Dates" },
+    { slug: "reconnections", name: "Reconnections" },
+  ],
+};
+
+export interface PartLink {
+  readonly slug: string;
+  readonly name: string;
+  readonly open: boolean;
+}
+
+/** The pages of one question as the side list shows them. */
+export function partsOf(question: Question, file: LineFile, report: Report): readonly PartLink[] {
+  return (PARTS[question] ?? []).map(({ slug, name, isOpen }) => ({
+    slug,
+    name,
+    open: isOpen?.(file, report) ?? false,
+  }));
+}
