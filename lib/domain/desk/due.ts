@@ -12,6 +12,7 @@ import { capital } from "../say/capital.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import { CAUSE_WORDS } from "../stops/cause-words.ts";
 import { STOP_WORDS } from "../stops/stop-words.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import type { Day } from "../time/day.ts";
@@ -154,24 +155,7 @@ function holdThings({ holds }: Report): Thing[] {
   );
 }
 
-const CAUSE_WORDS: Record<HoldCause, string> = {
-  "household-need": "call first",
-  "tie-in-owner-unknown": "not shown whose",
-  "tie-in-undecided": "not decided",
-  "ruling-not-done": "ruled to come off",
-  "entry-undecided": "neither found nor explained",
-  "entry-not-inspected": "not inspected",
-  "entry-place-unclear": "place not clear",
-  "station-relative-only": "without a station",
-  "responsibility-unclear": "unclear who answers",
-  "easement-missing": "easement not recorded",
-  "crossing-seen": "something crosses the pipe",
-  "crossing-not-ruled-out": "a gas line through the pipe is not ruled out",
-  "land-unknown": "whose land it is, is not entered",
-  "branch-unmeasured": "not measured from both ends",
-};
-
-/** `T3 and T6 (not shown whose) stop capping, lining, the final split and a demand for money`. */
+/** `T3 and T6 (owner not proven) stop capping, lining, the final split and a demand for money`. */
 function holdSentence(group: readonly Hold[]): string {
   const [first] = group;
   if (first === undefined) return "";

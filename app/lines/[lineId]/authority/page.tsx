@@ -26,7 +26,7 @@ export default async function AuthorityPage({
   return (
     <>
       <QuestionHead lineId={lineId} question="authority" />
-      <HoldBoxes lineId={lineId} holds={report.holds} stops={["submission"]} today={report.today} />
+      <HoldBoxes lineId={lineId} holds={report.holds} stops={["submission"]} />
       <Section
         title="What it asks for"
         note={

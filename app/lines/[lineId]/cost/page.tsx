@@ -46,7 +46,6 @@ export default async function CostPage({
         lineId={lineId}
         holds={report.holds}
         stops={["final-split", "demand", "clearing", "jetting", "capping", "lining", "bursting"]}
-        today={report.today}
       />
       <Section
         title="The work, priced"

@@ -33,7 +33,6 @@ export default async function AnswersPage({
         lineId={lineId}
         holds={report.holds.filter((hold) => hold.cause === "easement-missing")}
         stops={["digging", "submission"]}
-        today={report.today}
       />
       <Section
         title="The rule"

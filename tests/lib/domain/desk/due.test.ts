@@ -218,15 +218,15 @@ test("dueThings() tells the holds of one cause together, with what they stop, un
       "blocked",
       null,
       "authority",
-      "9 Ropewalk Lane (easement not recorded) stops submission and digging",
+      "9 Ropewalk Lane (easement not on file) stops submission and digging",
     ],
     [
       "blocked",
       null,
       "who",
-      "Land over “Dig” from 4.0 to 8.0 ft (whose land it is, is not entered) stops digging",
+      "Land over “Dig” from 4.0 to 8.0 ft (land owner not on file) stops digging",
     ],
-    ["blocked", null, "reconcile", "T3 and T6 (not shown whose) stop capping and lining"],
+    ["blocked", null, "reconcile", "T3 and T6 (owner not proven) stop capping and lining"],
   ]);
 });
 

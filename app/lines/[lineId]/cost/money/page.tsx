@@ -43,12 +43,7 @@ export default async function MoneyPage({
           </a>
         </p>
       </PageHead>
-      <HoldBoxes
-        lineId={lineId}
-        holds={report.holds}
-        stops={["final-split", "demand"]}
-        today={report.today}
-      />
+      <HoldBoxes lineId={lineId} holds={report.holds} stops={["final-split", "demand"]} />
       <Section
         title="The accounts"
         note="One account for each party billed at a property. Open one for its statement."

@@ -62,12 +62,7 @@ export default async function WritePage({
         </ul>
       ) : (
         <>
-          <HoldBoxes
-            lineId={lineId}
-            holds={report.holds}
-            stops={STOPPED_BY[kind] ?? []}
-            today={report.today}
-          />
+          <HoldBoxes lineId={lineId} holds={report.holds} stops={STOPPED_BY[kind] ?? []} />
           <Section
             title="Who gets it"
             note="Proposed from who is on the line. Tick or clear; a draft is written to each, and nothing is sent yet."
