@@ -1,7 +1,7 @@
 import { parseCell } from "./cell.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { valueAt, withValueAt } from "./field-path.ts";
-import { idOf, mergeRows, withTheirs } from "./merge.ts";
+import { idOf, isSame, mergeRows, withTheirs } from "./merge.ts";
 import { type Pasted, readPasted } from "./paste.ts";
 
 /** What a table of rows is made of. */
@@ -128,6 +128,8 @@ export type GridAction =
     }
   | {
       readonly do: "refused";
+      /** The table as it was sent. */
+      readonly rows: readonly GridRow[];
       readonly cells: readonly {
         readonly id: string;
         readonly column: string;
@@ -248,7 +250,7 @@ export function reduceGrid(state: GridState, action: GridAction, spec: GridSpec)
     case "saved":
       return { ...state, baseRows: action.rows, base: action.base, savedEdits: action.edits };
     case "refused":
-      return { ...state, lines: withProblems(state.lines, action.cells) };
+      return { ...state, lines: withProblems(state.lines, action) };
     case "theirs":
       return met(state, action, spec);
     case "keep-mine":
@@ -633,12 +635,11 @@ function withPatch(lines: readonly GridLine[], patch: Patch): readonly GridLine[
 
 function withCell(line: GridLine, column: string, { value, raw }: CellState): GridLine {
   const { [column]: _raw, ...otherRaw } = line.raw;
-  const { [column]: _problem, ...problems } = line.problems;
   return {
     ...line,
     values: { ...line.values, [topOf(column)]: value },
     raw: raw === undefined ? otherRaw : { ...otherRaw, [column]: raw },
-    problems,
+    problems: {},
   };
 }
 
@@ -653,12 +654,15 @@ function topOf(path: string): string {
 
 function withProblems(
   lines: readonly GridLine[],
-  cells: readonly { readonly id: string; readonly column: string; readonly message: string }[],
+  { rows, cells }: Extract<GridAction, { readonly do: "refused" }>,
 ): readonly GridLine[] {
+  const sent = new Map(rows.map((row) => [idOf(row), row]));
   return lines.map((line) => {
     const mine = cells.filter((cell) => cell.id === line.id);
-    if (mine.length === 0) return line;
-    const problems = Object.fromEntries(mine.map((cell) => [cell.column, cell.message]));
-    return { ...line, problems: { ...line.problems, ...problems } };
+    if (mine.length === 0 || !isSame(line.values, sent.get(line.id))) return line;
+    return {
+      ...line,
+      problems: Object.fromEntries(mine.map((cell) => [cell.column, cell.message])),
+    };
   });
 }

@@ -154,7 +154,7 @@ function hear(
       if (wrong === undefined) return [];
       return [{ id: idOf(wrong), column: shownColumn(column, columns), message }];
     });
-    dispatch({ do: "refused", cells });
+    dispatch({ do: "refused", rows: sentRows, cells });
   } else {
     dispatch({
       do: "theirs",

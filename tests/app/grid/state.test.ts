@@ -304,15 +304,26 @@ describe("reduceGrid() with a part of a table", () => {
   });
 });
 
-test("reduceGrid() stands what saving found wrong beside its cell until that is typed in again", () => {
-  const refused = gridAfter({
-    do: "refused",
-    cells: [{ id: "a", column: "distance", message: "lies beyond the upper end" }],
+describe("reduceGrid() on what saving found wrong", () => {
+  const cells = [{ id: "a", column: "distance", message: "lies beyond the upper end" }];
+  const wrongAt = (state: GridState) => {
+    const [line] = state.lines;
+    return line === undefined ? null : problemIn(line, DISTANCE);
+  };
+
+  test("stands it beside its cell until its row is typed in again", () => {
+    const refused = gridAfter({ do: "refused", rows: ROWS, cells });
+    expect(wrongAt(refused)).toBe("lies beyond the upper end");
+    expect(wrongAt(from(refused, type("a", DISTANCE, "15")))).toBeNull();
+    expect(wrongAt(from(refused, type("a", LABEL, "House 12, as moved")))).toBeNull();
+    expect(wrongAt(from(refused, type("b", LABEL, "House 14")))).toBe("lies beyond the upper end");
   });
-  const [line] = refused.lines;
-  expect(line === undefined ? null : problemIn(line, DISTANCE)).toBe("lies beyond the upper end");
-  const [mended] = from(refused, type("a", DISTANCE, "15")).lines;
-  expect(mended === undefined ? null : problemIn(mended, DISTANCE)).toBeNull();
+
+  test("says nothing of a row that was typed in meanwhile, which is saved again", () => {
+    const late = from(gridAfter(type("a", DISTANCE, "15")), { do: "refused", rows: ROWS, cells });
+    expect(wrongAt(late)).toBeNull();
+    expect(isDirty(late)).toBe(true);
+  });
 });
 
 test("reduceGrid() brings back what was kept in the browser, unread cells included", () => {
