@@ -9,26 +9,28 @@ import { TopOfPage } from "#app/_components/top-of-page.client.tsx";
 import { getUser } from "#app/session.ts";
 import "./globals.css";
 
-const sourceSans = localFont({
+const atOnce = localFont({
   src: [
-    {
-      path: "../node_modules/@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf",
-      weight: "400",
-      style: "normal",
-    },
-    {
-      path: "../node_modules/@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf",
-      weight: "400",
-      style: "italic",
-    },
-    {
-      path: "../node_modules/@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf",
-      weight: "600",
-      style: "normal",
-    },
+    { path: "./fonts/regular.woff2", weight: "400", style: "normal" },
+    { path: "./fonts/italic.woff2", weight: "400", style: "italic" },
+    { path: "./fonts/semibold.woff2", weight: "600", style: "normal" },
   ],
-  variable: "--font-source-sans",
+  variable: "--font-at-once",
   display: "swap",
+  adjustFontFallback: false,
+});
+
+/** The letters of names that English and Spanish lack: fetched where a page holds one. */
+const more = localFont({
+  src: [
+    { path: "./fonts/regular-more.woff2", weight: "400", style: "normal" },
+    { path: "./fonts/italic-more.woff2", weight: "400", style: "italic" },
+    { path: "./fonts/semibold-more.woff2", weight: "600", style: "normal" },
+  ],
+  declarations: [{ prop: "unicode-range", value: "U+0100-024F, U+1E00-1EFF" }],
+  variable: "--font-more",
+  display: "swap",
+  preload: false,
 });
 
 export const metadata: Metadata = {
@@ -45,7 +47,7 @@ export const viewport: Viewport = {
 export default async function RootLayout({ children }: { readonly children: ReactNode }) {
   const user = await getUser();
   return (
-    <html lang="en" className={sourceSans.variable}>
+    <html lang="en" className={`${atOnce.variable} ${more.variable}`}>
       <body>
         <LiveMark />
         <PressGuard />
