@@ -31,8 +31,8 @@ export function LineStrip({
   const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
   const [asked, setAsked] = useState<StripSize | null>(null);
   const narrow = useNarrow();
-  const frame = useRef<HTMLDivElement>(null);
-  useStickyHeight(frame);
+  const place = useRef<HTMLDivElement>(null);
+  const { stuck, height } = useStuck(place);
   const look = useSearchParams().get("look");
   const drawing = drawings[page.topic];
   const choice =
@@ -43,27 +43,53 @@ export function LineStrip({
   useEffect(() => setAsked(null), [segment]);
 
   return (
-    <div ref={frame} className={styles["frame"]} data-size={size}>
-      <Strip drawing={drawing} size={size} choice={choice ?? null} onResize={setAsked} />
+    <div ref={place} style={stuck ? { height } : undefined}>
+      <div className={styles["frame"]} data-stuck={stuck}>
+        <Strip
+          drawing={drawing}
+          size={stuck ? "slim" : size}
+          choice={choice ?? null}
+          onResize={setAsked}
+        />
+      </div>
     </div>
   );
 }
 
-/** Tells the page how much of its top the strip covers, so that nothing chosen hides behind it. */
-function useStickyHeight(frame: { readonly current: HTMLElement | null }) {
+/** Where the page is wide and high enough that a slim strip may stay over it. */
+const ROOM = "(min-width: 48rem) and (min-height: 40rem)";
+
+/** The most that the slim strip takes of the screen; the same as in the style sheet. */
+const SLIM = 150;
+
+/**
+ * Whether the strip has been scrolled away, so that the slim one takes its place at the top; and the
+ * height that it leaves behind, so that the page does not jump. Tells the page how much of its top
+ * may be covered, so that nothing chosen hides there.
+ */
+function useStuck(place: { readonly current: HTMLElement | null }) {
+  const [state, setState] = useState({ stuck: false, height: 0 });
   useEffect(() => {
-    const { current } = frame;
+    const { current } = place;
     if (current === null) return;
+    const room = window.matchMedia(ROOM);
     const root = document.documentElement;
-    const tell = () => {
-      const sticks = getComputedStyle(current).position === "sticky";
-      root.style.setProperty("--covered", `${sticks ? current.offsetHeight : 0}px`);
+    const look = () => {
+      root.style.setProperty("--covered", `${room.matches ? SLIM : 0}px`);
+      const { bottom, height } = current.getBoundingClientRect();
+      const stuck = room.matches && bottom < SLIM;
+      setState((now) => (now.stuck === stuck ? now : { stuck, height }));
     };
-    const watcher = new ResizeObserver(tell);
-    watcher.observe(current);
+    look();
+    window.addEventListener("scroll", look, { passive: true });
+    window.addEventListener("resize", look);
+    room.addEventListener("change", look);
     return () => {
-      watcher.disconnect();
+      window.removeEventListener("scroll", look);
+      window.removeEventListener("resize", look);
+      room.removeEventListener("change", look);
       root.style.removeProperty("--covered");
     };
-  }, [frame]);
+  }, [place]);
+  return state;
 }

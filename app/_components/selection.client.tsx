@@ -1,6 +1,15 @@
 "use client";
 
-import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from "react";
+import { usePathname } from "next/navigation";
+import {
+  createContext,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useState,
+} from "react";
 
 export interface Selection {
   /** The id of what is selected on the strip and in the tables. */
@@ -18,6 +27,24 @@ export function useSelection(): Selection {
 export function SelectionProvider({ children }: { readonly children: ReactNode }) {
   const [selected, setSelected] = useState<string | null>(null);
   const select = useCallback((id: string | null) => setSelected(id), []);
+  const page = usePathname();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was chosen on a page ends with it
+  useEffect(() => setSelected(null), [page]);
+  useEffect(() => {
+    const letGo = (event: PointerEvent) => {
+      if (event.target instanceof Element && isBare(event.target)) setSelected(null);
+    };
+    document.addEventListener("pointerdown", letGo);
+    return () => document.removeEventListener("pointerdown", letGo);
+  }, []);
   const selection = useMemo(() => ({ selected, select }), [selected, select]);
   return <SelectionContext value={selection}>{children}</SelectionContext>;
+}
+
+/** What a press has something to do with; a press on bare paper lets go of what was chosen. */
+const CONTROLS =
+  "[data-row-id], [data-mark], [data-zoomed=true], a, button, input, select, textarea, label, summary, video, dialog, [role=dialog]";
+
+function isBare(target: Element): boolean {
+  return target.closest(CONTROLS) === null;
 }

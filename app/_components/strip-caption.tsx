@@ -25,10 +25,10 @@ export function StripCaption({
       {choice === null ? null : (
         <p className={styles["choice"]}>
           <span>
-            <strong>Dotted: another way to pair them.</strong> {choice.sentence}
+            <strong>Dotted lines: another possible pairing.</strong> {choice.sentence}
           </span>{" "}
           <button type="button" className="link-button" onClick={() => onApart(!apart)}>
-            {apart ? "In one drawing" : "One over the other"}
+            {apart ? "Overlay" : "One above the other"}
           </button>
         </p>
       )}
@@ -41,7 +41,7 @@ export function StripCaption({
           ))}
           {drawing.beside.length === 0 ? null : (
             <span>
-              Relative only, so not on the drawing:{" "}
+              Not tied to the main, so not shown:{" "}
               {drawing.beside.map((one) => one.label).join(", ")}
             </span>
           )}
@@ -78,7 +78,7 @@ function sentenceOf(drawing: FileDrawing, selected: string | null): string | nul
 
 function hintFor(drawing: FileDrawing): string {
   if (drawing.above.length + drawing.below.length + drawing.onPipe.length < 2) {
-    return "Nothing stands on the drawing yet: it grows with the record and the runs.";
+    return "Nothing to show yet. The drawing fills in as you enter records and camera runs.";
   }
-  return "Record above the pipe, camera below. Choose a mark to read what it is.";
+  return "Permit record above the pipe, camera below. Click a mark to find it in the table.";
 }

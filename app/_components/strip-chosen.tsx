@@ -86,7 +86,7 @@ export function ChosenFlag({
   return (
     <Chosen
       stop={flagKey(flag)}
-      words={`${flag.label}: ${marks.map((each) => each.label).join(", ")}. Look closer.`}
+      words={`${flag.label}: ${marks.map((each) => each.label).join(", ")}. Zoom in.`}
       ids={marks.map((each) => each.id)}
       pick={pick}
       onChoose={() => pick.onOpen(flag)}

@@ -49,7 +49,7 @@ export const StripFigure = memo(function StripFigure(props: StripFigureProps) {
 
 /** Which way north is at the main connection, in the margin beside it. */
 function North({ drawing: { north }, layout }: StripFigureProps) {
-  if (north == null) return null;
+  if (north == null || layout.size === "slim") return null;
   const reach = MEASURES[layout.size].north;
   const middle = (layout.pipeTop + layout.pipeBottom) / 2;
   const { tip, tail, head, letter } = northArrow(north.turn, [reach + 13, middle], reach);

@@ -1,8 +1,8 @@
 import type { Material } from "#lib/domain/facts/line.ts";
 
 /**
- * The materials as a draughtsman hatches them; the word always stands with it. Each pattern is a
- * tile in units of the drawing.
+ * The materials in hatches of our own; the word always stands with it. Each pattern is a tile in units
+ * of the drawing.
  */
 const HATCHES: Record<
   Material,

@@ -71,7 +71,7 @@ function PointFlag({ flag, layout, drawing, pick }: FlagPart) {
       {flag.marks.map((mark) => (
         <PointShape key={mark.id} mark={mark} x={x(mark)} top={top + 16} layout={layout} />
       ))}
-      <Words x={flag.x + indent} y={top + 13} flag={flag} quiet />
+      {layout.size === "slim" ? null : <Words x={flag.x + indent} y={top + 13} flag={flag} quiet />}
     </ChosenFlag>
   );
 }
@@ -153,7 +153,7 @@ function EntryFlag({ flag, layout, drawing, pick }: FlagPart) {
   );
 }
 
-/** A branch leaves the pipe towards upstream, as a wye does, and ends in its words. */
+/** A branch leaves the pipe toward upstream, as a wye does, and ends in its words. */
 function TieInFlag({ flag, ...part }: FlagPart) {
   const { layout, pick } = part;
   const end = layout.pipeBottom + MEASURES[layout.size].wye;
@@ -203,7 +203,7 @@ function Branch({ mark, layout, drawing }: StripPart & { readonly mark: StripMar
   );
 }
 
-/** Faults and water on the pipe; those that no row names are chosen here. */
+/** Defects and water on the pipe; those that no row names are chosen here. */
 export function PipeMarks({ drawing, layout, pick, id: _id }: StripPart) {
   const bare = bareMarks(drawing, layout);
   return drawing.onPipe
@@ -218,14 +218,19 @@ export function PipeMarks({ drawing, layout, pick, id: _id }: StripPart) {
         );
       }
       return (
-        <g key={mark.id} data-chosen={pick.chosen.has(mark.id)} className={styles["shape"]}>
+        <g
+          key={mark.id}
+          data-chosen={pick.chosen.has(mark.id)}
+          data-tip={mark.sentence}
+          className={styles["shape"]}
+        >
           {shape}
         </g>
       );
     });
 }
 
-/** A fault cracks through the pipe; a stretch of one runs along its floor. */
+/** A defect cracks through the pipe; a stretch of one runs along its floor. */
 function Fault({
   mark,
   drawing,
@@ -234,19 +239,22 @@ function Fault({
   const { pipeTop, pipeBottom } = layout;
   const x = xOf(layout, drawing.extent, mark.station);
   const height = pipeBottom - pipeTop;
-  if (mark.toStation === null) {
-    return (
-      <path
-        className={styles["crack"]}
-        d={`M${x - 2} ${pipeTop - 2}l4 ${height * 0.35}l-5 ${height * 0.15}l5 ${height * 0.25}l-4 ${height * 0.25 + 4}`}
-      />
-    );
-  }
+  const end = mark.toStation === null ? x : xOf(layout, drawing.extent, mark.toStation);
+  const drawn =
+    mark.toStation === null
+      ? `M${x - 2} ${pipeTop - 2}l4 ${height * 0.35}l-5 ${height * 0.15}l5 ${height * 0.25}l-4 ${height * 0.25 + 4}`
+      : wave(x, end, pipeBottom - 4);
   return (
-    <path
-      className={mark.kind === "water" ? styles["water"] : styles["crack"]}
-      d={wave(x, xOf(layout, drawing.extent, mark.toStation), pipeBottom - 4)}
-    />
+    <>
+      <rect
+        className={styles["grip"]}
+        x={x - 5}
+        y={pipeTop - 3}
+        width={end - x + 10}
+        height={height + 6}
+      />
+      <path className={mark.kind === "water" ? styles["water"] : styles["crack"]} d={drawn} />
+    </>
   );
 }
 

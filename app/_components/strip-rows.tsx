@@ -72,8 +72,14 @@ function OneRun({ row, id, pick, layout }: StripPart & { readonly row: RunRow })
   const middle = row.top + row.height / 2;
   const chosen = pick.chosen.has(row.run.id);
   return (
-    <g data-chosen={chosen} className={styles["shape"]}>
-      <title>{row.run.sentence}</title>
+    <g data-chosen={chosen} data-tip={row.run.sentence} className={styles["shape"]}>
+      <rect
+        className={styles["grip"]}
+        x={layout.left}
+        y={row.top}
+        width={layout.right - layout.left}
+        height={row.height}
+      />
       {row.cells
         .filter((cell) => cell.hatch === "none")
         .map((cell) => (
@@ -199,7 +205,12 @@ function OneBand({ band, layout, id, pick }: StripPart & { readonly band: BandRo
       <path className={styles["faint"]} d={`M${layout.left} ${bottom}H${layout.right}`} />
       {band.cells.map((cell) => {
         const drawn = <CellShape cell={cell} band={band} id={id} />;
-        if (cell.id === null) return <g key={cell.x}>{drawn}</g>;
+        if (cell.id === null)
+          return (
+            <g key={cell.x} data-tip={`${band.title}: ${cell.words}`}>
+              {drawn}
+            </g>
+          );
         const subject = cell.id;
         return (
           <Chosen
@@ -232,6 +243,7 @@ function CellShape({
   return (
     <g className={cell.loud ? `${styles["words"]} ${styles["loud"]}` : styles["words"]}>
       <rect className={styles["cellGround"]} {...box} />
+      {cell.lot === true ? <rect className={styles["lot"]} {...box} /> : null}
       {cell.hatch === "none" ? null : <rect {...box} fill={`url(#${id}-${cell.hatch})`} />}
       <path
         className={styles["faint"]}
@@ -248,7 +260,6 @@ function CellShape({
           {cell.loud && index === 0 ? `◆ ${line}` : line}
         </text>
       ))}
-      <title>{cell.words}</title>
     </g>
   );
 }

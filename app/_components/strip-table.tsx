@@ -19,8 +19,8 @@ export function StripTable({ drawing }: { readonly drawing: FileDrawing }) {
           <thead>
             <tr>
               <th scope="col">Run</th>
-              <th scope="col">Stretches</th>
-              <th scope="col">How it went</th>
+              <th scope="col">Sections</th>
+              <th scope="col">Result</th>
             </tr>
           </thead>
           <tbody>
@@ -51,7 +51,7 @@ export function StripTable({ drawing }: { readonly drawing: FileDrawing }) {
             <li key={one.id}>{one.sentence}</li>
           ))}
           {choices.map((one) => (
-            <li key={one.key}>Another way to pair them: {one.sentence}</li>
+            <li key={one.key}>Another possible pairing: {one.sentence}</li>
           ))}
         </ul>
       )}
@@ -77,7 +77,7 @@ function MarkTable({
             Station, ft
           </th>
           <th scope="col" className="num">
-            ±, ft
+            Uncertainty, ± ft
           </th>
           <th scope="col">Mark</th>
           <th scope="col">Paired with</th>
@@ -102,7 +102,11 @@ function MarkTable({
   );
 }
 
-const STATES = { accepted: "", proposed: ", proposed", alternative: ", nearly as good" } as const;
+const STATES = {
+  accepted: "",
+  proposed: ", proposed",
+  alternative: ", close alternative",
+} as const;
 
 function pairedWords(drawing: FileDrawing, mark: StripMark): string {
   const names = new Map([...drawing.above, ...drawing.below].map((one) => [one.id, one.label]));
@@ -111,7 +115,7 @@ function pairedWords(drawing: FileDrawing, mark: StripMark): string {
     .map((join) => {
       const other = names.get(join.entryId === mark.id ? join.tieInId : join.entryId) ?? "";
       const apart =
-        join.distance === undefined ? "" : `, ${formatFeet(Math.abs(join.distance))} apart`;
+        join.distance === undefined ? "" : `, ${formatFeet(Math.abs(join.distance))} difference`;
       return `${other}${apart}${STATES[join.state]}`;
     })
     .join("; ");

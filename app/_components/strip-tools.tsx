@@ -22,11 +22,11 @@ export function StripTools({
           className="link-button"
           onClick={() => onResize(size === "small" ? "large" : "small")}
         >
-          {size === "small" ? "Larger drawing" : "Smaller drawing"}
+          {size === "small" ? "Taller" : "Shorter"}
         </button>
       )}
       <button type="button" className="link-button" onClick={() => onZoom(zoom * 1.6)}>
-        Closer
+        Zoom in
       </button>
       <button
         type="button"
@@ -34,7 +34,7 @@ export function StripTools({
         disabled={zoom === 1}
         onClick={() => onZoom(zoom / 1.6)}
       >
-        Farther
+        Zoom out
       </button>
       <button type="button" className="link-button" disabled={zoom === 1} onClick={() => onZoom(1)}>
         Whole line

@@ -1,6 +1,6 @@
 "use client";
 
-import { type KeyboardEvent, useEffect, useId, useMemo, useState } from "react";
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
 import type { Flag } from "#lib/domain/strip/flags.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
@@ -17,6 +17,7 @@ import { StripTable } from "./strip-table.tsx";
 import { Titles } from "./strip-titles.tsx";
 import { StripTools } from "./strip-tools.tsx";
 import { useStripSheets } from "./use-strip-sheets.ts";
+import { type StripTip, useStripTip } from "./use-strip-tip.ts";
 import { type StripView, useStripGestures, useStripView } from "./use-strip-view.ts";
 
 /**
@@ -39,13 +40,22 @@ export function Strip({
   const [apart, setApart] = useState(false);
   const [active, setActive] = useState<string | null>(null);
   const { selected, select } = useSelection();
+  const slim = size === "slim";
+  const sheet = useRef<HTMLDivElement>(null);
+  const { tip, hide, handlers } = useStripTip(sheet);
   const fitted = useMemo(() => layStrip(drawing, { width: 1000, size, zoom: 1 }), [drawing, size]);
   const view = useStripView({
     left: fitted.left,
     margins: fitted.left + (fitted.width - fitted.right),
     feet: drawing.extent / 100,
   });
-  const sheets = useStripSheets({ drawing, choice, apart: apart && choice !== null, size, view });
+  const sheets = useStripSheets({
+    drawing,
+    choice,
+    apart: apart && choice !== null && !slim,
+    size,
+    view,
+  });
   const main = sheets.at(-1) ?? { drawing, layout: fitted, title: drawing.title };
   const { layout } = main;
   const stops = stopsOf(main.drawing, layout);
@@ -88,6 +98,7 @@ export function Strip({
   };
 
   function press(event: KeyboardEvent) {
+    if (event.key === "Escape") hide();
     const here = event.target instanceof Element ? markAt(event.target) : null;
     const deed = deedOf(event, { here, stops, zoom: view.zoom });
     if (deed === null) return;
@@ -111,13 +122,14 @@ export function Strip({
 
   return (
     <figure className={styles["strip"]} data-size={size}>
-      <div className={styles["sheet"]}>
+      <div ref={sheet} className={styles["sheet"]}>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys move between the marks inside, which are buttons */}
         <div
           ref={view.box}
           className={styles["paper"]}
           onKeyDown={press}
           onScroll={view.onScroll}
+          {...handlers}
           data-zoomed={view.zoom > 1}
         >
           {sheets.map((sheet, at) => (
@@ -144,8 +156,9 @@ export function Strip({
             <Titles layout={layout} />
           </svg>
         ) : null}
+        {tip === null ? null : <Tip {...tip} />}
       </div>
-      {view.zoom > 1 ? (
+      {view.zoom > 1 && !slim ? (
         <StripOverview
           drawing={drawing}
           from={view.partAt(layout.gutter)}
@@ -155,22 +168,37 @@ export function Strip({
           }
         />
       ) : null}
-      <figcaption className={styles["caption"]}>
-        <StripCaption
-          drawing={drawing}
-          layout={layout}
-          selected={selected}
-          choice={choice}
-          apart={apart}
-          onApart={setApart}
-        />
-        <StripTools size={size} zoom={view.zoom} onZoom={zoomOn} onResize={onResize} />
-        <details className={styles["text"]}>
-          <summary>The same as a table</summary>
-          <StripTable drawing={drawing} />
-        </details>
-      </figcaption>
+      {slim ? null : (
+        <figcaption className={styles["caption"]}>
+          <StripCaption
+            drawing={drawing}
+            layout={layout}
+            selected={selected}
+            choice={choice}
+            apart={apart}
+            onApart={setApart}
+          />
+          <StripTools size={size} zoom={view.zoom} onZoom={zoomOn} onResize={onResize} />
+          <details className={styles["text"]}>
+            <summary>Show as a table</summary>
+            <StripTable drawing={drawing} />
+          </details>
+        </figcaption>
+      )}
     </figure>
+  );
+}
+
+/** What a mark is, beside it; the same words are the mark's own name for whoever does not see it. */
+function Tip({ words, part, top }: StripTip) {
+  return (
+    <div
+      className={styles["tip"]}
+      style={{ left: `${part * 100}%`, top, transform: `translateX(${-part * 100}%)` }}
+      aria-hidden="true"
+    >
+      {words}
+    </div>
   );
 }
 

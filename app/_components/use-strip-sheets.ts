@@ -48,8 +48,8 @@ export function useStripSheets({
         differs: changed.has(join.entryId) || !choice.joins.some((one) => sameJoin(one, join)),
       }));
     return [
-      sheet("As proposed", { ...drawing, joins: now }, true),
-      sheet("The other way", { ...drawing, joins: choice.joins }, true),
+      sheet("Proposed", { ...drawing, joins: now }, true),
+      sheet("Alternative", { ...drawing, joins: choice.joins }, true),
     ];
   }, [drawing, choice, apart, size, width, zoom]);
 }

@@ -255,7 +255,8 @@ function useHandlers({
       },
       enter: (line, column) => {
         setEntered({ key: line.key, column });
-        if (!line.key.startsWith("blank-") || line.id !== "") select(line.id);
+        const isBlank = line.key.startsWith("blank-") && line.id === "";
+        select(isBlank ? null : line.id);
       },
       command: (row, column, command) =>
         obey(command, { row, column, box: box.current, ...now.current }),

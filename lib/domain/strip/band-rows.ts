@@ -13,6 +13,8 @@ export interface BandCell {
   readonly hatch: "none" | "sparse" | "dense" | "cross";
   /** The words stand to the right of the cell, which is too narrow for them. */
   readonly outside?: boolean;
+  /** Land that the pipe only crosses. */
+  readonly lot?: boolean;
 }
 
 export interface BandRow {
@@ -89,10 +91,14 @@ export function isCrowded({ bands }: Pick<FileDrawing, "bands">): boolean {
   return bands.filter((band) => !isOfCapacity(band)).length > 2;
 }
 
-/** The pipe's own words come first; a small strip shows one band and no more. */
+/** The pipe's own words come first; a small strip shows one band, and the lots that are crossed. */
 function shownBands(drawing: FileDrawing, size: StripSize): FileDrawing["bands"] {
   const told = drawing.bands.filter((band) => band.title !== "Camera" || drawing.runs.length === 0);
-  if (size === "small") return isCrowded(drawing) ? [] : told.slice(0, 1);
+  if (size === "small") {
+    const isLots = ({ cells }: FileDrawing["bands"][number]) =>
+      cells.some(({ lot }) => lot === true);
+    return isCrowded(drawing) ? [] : told.filter((band, at) => at === 0 || isLots(band));
+  }
   const pipe = drawing.pipes.map(({ from, to, words }) => ({
     from,
     to,
@@ -112,8 +118,8 @@ function cellOf(cell: StripBand["cells"][number], { x, size }: Place, notes: Not
     fitted(cell.words, width, size) ??
     (cell.brief === undefined ? null : fitted(cell.brief, width, "small")) ??
     lettered(cell.words, width, notes);
-  const { words, loud, hatch } = cell;
-  return { id: cell.id ?? null, x: from, width, lines, words, loud, hatch };
+  const { words, loud, hatch, lot = false } = cell;
+  return { id: cell.id ?? null, x: from, width, lines, words, loud, hatch, lot };
 }
 
 /** The words on one or two lines that fit the width, or null. */

@@ -102,6 +102,7 @@ function crossedBand(file: LineFile, report: Report): StripBand {
       words: `${names.get(crossing.propertyId) ?? "a lot"}, ${EASEMENTS[crossing.easement]}`,
       loud: holds.has(crossing.id),
       id: crossing.id,
+      lot: true,
       hatch: crossing.easement === "recorded" ? ("none" as const) : ("sparse" as const),
     }));
   return { title: "Crosses lot", cells };

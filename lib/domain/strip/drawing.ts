@@ -73,6 +73,8 @@ export interface StripBand {
     readonly id?: string;
     /** The words where there is room for few. */
     readonly brief?: string;
+    /** Somebody's land that the pipe only crosses: drawn as land, whether or not it is held. */
+    readonly lot?: boolean;
   }[];
 }
 

@@ -6,7 +6,7 @@ import { GAP, type Measures, wide } from "./measures.ts";
  * pipe to a lane, the words to the right of the pole.
  */
 export interface Flag {
-  /** The first of them, and all of them, from the main upwards. */
+  /** The first of them, and all of them, from the main up. */
   readonly mark: StripMark;
   readonly marks: readonly StripMark[];
   /** Where the first meets the pipe. */
@@ -33,6 +33,8 @@ export interface FlagRules {
   readonly noun: string;
   /** How far the pole stands upstream of the mark. */
   readonly lean: number;
+  /** Where the paper ends: what is told of a mark near it is cut down to what fits. */
+  readonly edge?: number;
 }
 
 /** How much is said of a mark: all, a word or two, its name alone. */
@@ -52,12 +54,12 @@ interface Placed extends Flag {
 /**
  * Flags on no more lanes than allowed, no words touching and no pole running through words. Where
  * that is too many, less is said of those that crowd; where even names are too many, the nearest
- * neighbours are counted together. Every mark is in exactly one flag.
+ * neighbors are counted together. Every mark is in exactly one flag.
  */
 export function flagsOf(marks: readonly StripMark[], rules: FlagRules): Flag[] {
   let items: readonly Item[] = marks
     .toSorted((one, other) => one.station - other.station)
-    .map((mark) => ({ marks: [mark], telling: "full" }));
+    .map((mark) => onPaper({ marks: [mark], telling: "full" }, rules));
   const drawn = new Map<Item, Placed>();
   const draw = (item: Item) => {
     const flag = drawn.get(item) ?? flagOf(item, rules);
@@ -70,6 +72,17 @@ export function flagsOf(marks: readonly StripMark[], rules: FlagRules): Flag[] {
     if (crowded < 0) return withDepths(placed, rules.measures);
     items = eased(items, placed, crowded);
   }
+}
+
+/** A mark told as fully as the paper has room for to its right. */
+function onPaper(item: Item, rules: FlagRules): Item {
+  const { edge = Number.POSITIVE_INFINITY } = rules;
+  const fits = (telling: Telling) => {
+    const { poleX, width } = flagOf({ ...item, telling }, rules);
+    return poleX + width <= edge;
+  };
+  const telling = (["full", "brief"] as const).find(fits) ?? "bare";
+  return { ...item, telling };
 }
 
 /** One step less crowded, among the flags that force this one onto a lane too many. */
@@ -90,7 +103,7 @@ function eased(items: readonly Item[], placed: readonly Placed[], crowded: numbe
   return joined(items, nearest(placed, crowded, last));
 }
 
-/** The left one of the two neighbours that make the shortest group, the crowd's left neighbour among them. */
+/** The left one of the two neighbors that make the shortest group, the crowd's left neighbor among them. */
 function nearest(placed: readonly Placed[], first: number, last: number): number {
   let best = first;
   let least = Number.POSITIVE_INFINITY;

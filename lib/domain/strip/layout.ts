@@ -81,15 +81,18 @@ export function layStrip(drawing: FileDrawing, frame: StripFrame): StripLayout {
   const measures = MEASURES[size];
   const axis = axisOf(drawing, frame, measures);
   const x = (station: Cft) => xOf(axis, drawing.extent, station);
-  const upper = upperPart(drawing, { x, measures, bare });
+  const upper = upperPart(drawing, { x, measures, bare, size, edge: axis.width });
   const pipeBottom = upper.pipeTop + measures.pipe;
   const belowY = pipeBottom + measures.wye + 4;
   const below = flagsOf(drawing.below, {
     ...{ x, measures, lanes: measures.lanes.below, noun: "tie-ins" },
     lean: measures.wye,
+    edge: axis.width,
   });
-  const rulerY = Math.max(belowY + depthOf(below), pipeBottom + measures.main) + 12;
-  const lower = lowerPart(drawing, { x, measures, size, top: rulerY + 26, bare });
+  const slim = size === "slim";
+  const rulerY = Math.max(belowY + depthOf(below), pipeBottom + measures.main) + (slim ? 7 : 12);
+  const top = rulerY + (slim ? 20 : 26);
+  const lower = lowerPart(drawing, { x, measures, size, top, bare: bare || slim });
   return {
     size,
     ...axis,
@@ -111,17 +114,24 @@ interface Place {
 }
 
 /** Holds, boundaries and the record, down to the pipe. */
-function upperPart(drawing: FileDrawing, { x, measures, bare }: Place) {
+function upperPart(
+  drawing: FileDrawing,
+  { x, measures, bare, size, edge }: Place & { readonly size: StripSize; readonly edge: number },
+) {
   const small = measures.detail === 0;
-  const rules = { x, measures, lean: 0 };
-  const flags = (marks: readonly StripMark[], more: Pick<FlagRules, "lanes" | "noun">) =>
-    flagsOf(bare ? [] : marks, { ...rules, ...more });
+  // A slim strip draws boundaries and cleanouts, and leaves their names to whoever points at them.
+  const pointMeasures = size === "slim" ? { ...measures, label: 0 } : measures;
+  const rules = { x, measures, lean: 0, edge };
+  const flags = (
+    marks: readonly StripMark[],
+    more: Partial<FlagRules> & Pick<FlagRules, "lanes" | "noun">,
+  ) => flagsOf(bare ? [] : marks, { ...rules, ...more });
   const holds = flags(drawing.holds, { lanes: 1, noun: "holds" });
   const points = flags(
     drawing.onPipe
       .filter((mark) => mark.kind === "point" || mark.kind === "upper-end")
       .map((mark) => ({ ...mark, detail: "" })),
-    { lanes: measures.lanes.points, noun: "points" },
+    { lanes: measures.lanes.points, noun: "points", measures: pointMeasures },
   );
   const above = flagsOf(drawing.above, {
     ...rules,
@@ -205,11 +215,14 @@ function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
     const words = Math.max(wide(name, measures.label, true), wide(detail, measures.detail));
     return words + shape + measures.wye + GAP * 2 - rest;
   });
-  const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, 28));
+  const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, WORD));
   const fit = Math.max(frame.width - left - marginRight, 60);
   const right = left + fit * frame.zoom;
   return { left, right, width: right + marginRight };
 }
+
+/** Room for one name at the upper end, also on a phone. */
+const WORD = 118;
 
 const STEPS: readonly Cft[] = [100, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000];
 const LEAST_TICK = 60;

@@ -1,6 +1,7 @@
 import { textWidth } from "../say/text-width.ts";
 
-export type StripSize = "small" | "large";
+/** `slim` is what stays in view while a page is scrolled: record, pipe and camera, with the holds. */
+export type StripSize = "slim" | "small" | "large";
 
 /** Sizes of everything on the screen's strip, in units of the drawing, say pixels. */
 export interface Measures {
@@ -49,6 +50,19 @@ export const MEASURES: Readonly<Record<StripSize, Measures>> = {
     main: 20,
     north: 8,
     row: 20,
+    lanes: { above: 1, below: 1, points: 1 },
+  },
+  slim: {
+    label: 12,
+    detail: 0,
+    pipe: 10,
+    gutter: 44,
+    left: 74,
+    between: 14,
+    wye: 8,
+    main: 14,
+    north: 6,
+    row: 18,
     lanes: { above: 1, below: 1, points: 1 },
   },
 };

@@ -42,6 +42,13 @@ function drawing(rest: Partial<FileDrawing> = {}): FileDrawing {
   };
 }
 
+const SEEN: FileDrawing["bands"] = [
+  {
+    title: "Camera",
+    cells: [{ from: 0, to: 10_000, words: "seen", loud: false, hatch: "none" }],
+  },
+];
+
 const FRAME = { width: 1000, size: "large", zoom: 1 } as const;
 
 /** Any line of up to 40 tie-ins, at any zoom and on any width of paper. */
@@ -58,7 +65,7 @@ const crowd = fc.array(
 );
 const frames = fc.record({
   width: fc.integer({ min: 320, max: 2000 }),
-  size: fc.constantFrom("small" as const, "large" as const),
+  size: fc.constantFrom("slim" as const, "small" as const, "large" as const),
   zoom: fc.double({ min: 1, max: 20, noNaN: true }),
 });
 
@@ -141,6 +148,46 @@ describe("layStrip()", () => {
         expect(named.toSorted()).toEqual(drawn.below.map((one) => one.id).toSorted());
       }),
     );
+  });
+
+  test("keeps the crossed lots in a small strip, drawn as land and not as a hold", () => {
+    const lot = { from: 1000, to: 3000, words: "9 Elm, easement recorded", loud: false, lot: true };
+    const lots = { title: "Crosses lot", cells: [{ ...lot, hatch: "none" as const }] };
+    const flow = { title: "Flow of", cells: SEEN[0]?.cells ?? [] };
+    const laid = layStrip(drawing({ bands: [flow, lots] }), { ...FRAME, size: "small" });
+    expect(laid.bands.map(({ title }) => title)).toEqual(["Flow of", "Crosses lot"]);
+    expect(laid.bands.at(-1)?.cells[0]).toMatchObject({ lot: true, loud: false });
+  });
+
+  test("is at most 145 high where it stays in view, whatever the line is full of", () => {
+    fc.assert(
+      fc.property(crowd, frames, (list, frame) => {
+        const onPipe = [mark("p1", 1000, { kind: "point", label: "cleanout" })];
+        const drawn = { ...crowded(list), onPipe, bands: SEEN, runs: [] };
+        const laid = layStrip(drawn, { ...frame, size: "slim" });
+        expect(laid.height).toBeLessThanOrEqual(145);
+        expect(laid.bands).toEqual([]);
+      }),
+    );
+  });
+
+  test("keeps the words at the upper end on the paper, on a phone too", () => {
+    const onPipe = [
+      mark("p1", 9_960, { kind: "point", label: "cleanout" }),
+      mark("upper-end", 10_000, { kind: "upper-end", label: "upper end" }),
+    ];
+    const above = [mark("e1", 9_800, { kind: "entry", label: "305 Sedge Street", brief: "" })];
+    const below = [mark("T5", 9_900, { label: "T5", loud: true, brief: "undocumented" })];
+    const drawn = drawing({ onPipe, above, below });
+    for (const size of ["slim", "small", "large"] as const) {
+      for (const width of [320, 358, 1200]) {
+        const laid = layStrip(drawn, { size, width, zoom: 1 });
+        for (const flag of [...laid.above, ...laid.below, ...laid.points])
+          expect(flag.poleX + flag.width, `${flag.label} at ${width}`).toBeLessThanOrEqual(
+            laid.width,
+          );
+      }
+    }
   });
 
   test("keeps to its lanes, so that a crowd does not grow into the page", () => {
