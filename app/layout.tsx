@@ -1,6 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
 import type { ReactNode } from "react";
+import { LastSaid } from "#app/_components/last-said.client.tsx";
 import { LiveMark } from "#app/_components/live-mark.client.tsx";
 import { Masthead } from "#app/_components/masthead.tsx";
 import { OfficeOnly } from "#app/_components/office-only.client.tsx";
@@ -50,6 +51,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
     <html lang="en" className={`${atOnce.variable} ${more.variable}`}>
       <body>
         <LiveMark />
+        <LastSaid />
         <PressGuard />
         <TopOfPage />
         <a className="skip" href="#main">

@@ -14,6 +14,7 @@ import {
 } from "react";
 import { faultOf } from "#app/_components/fault.ts";
 import { type FormAction, type FormState, IDLE } from "#app/form.ts";
+import { answerShown, formGone, hearAnswer } from "./last-said.ts";
 
 interface FormView {
   readonly state: FormState;
@@ -56,14 +57,22 @@ export function ActionForm({
   const [isLive, setLive] = useState(false);
   useEffect(() => setLive(true), []);
   // Before the scripts are there the form goes to the action itself.
-  const [state, dispatch, pending] = useActionState(isLive ? inWords(action) : action, IDLE);
-  const form = useRef<HTMLFormElement>(null);
   const footId = useId();
+  const [state, dispatch, pending] = useActionState(
+    isLive ? heardBy(footId, inWords(action), done) : action,
+    IDLE,
+  );
+  const form = useRef<HTMLFormElement>(null);
 
   useEffect(() => {
     if (state.status === "done" && reset) form.current?.reset();
     if (state.status === "refused" && state.path !== "") focusField(form.current, state.path);
   }, [state, reset]);
+
+  useEffect(() => {
+    if (state.status === "done") answerShown(footId);
+  }, [state, footId]);
+  useEffect(() => () => formGone(footId), [footId]);
 
   function submit(event: FormEvent<HTMLFormElement>) {
     event.preventDefault();
@@ -92,6 +101,15 @@ export function ActionForm({
       </form>
     </FormContext>
   );
+}
+
+/** The action, whose answer is kept in case the form goes with it. */
+function heardBy(form: string, action: FormAction, done: string | undefined): FormAction {
+  return async (state, typed) => {
+    const answer = await action(state, typed);
+    if (answer.status === "done") hearAnswer(form, done ?? answer.message);
+    return answer;
+  };
 }
 
 /** What the server takes of a form at once, and a little less. */

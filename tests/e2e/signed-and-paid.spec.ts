@@ -76,7 +76,7 @@ async function letterLink(page: Page, line: string): Promise<string> {
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   await send.getByLabel("How they went").selectOption({ label: "certified mail" });
   await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
-  await expect(page.getByText("3 letters").first()).toBeVisible();
+  await expect(page.getByText("3 letters recorded as sent")).toBeVisible();
   await open(page, `${line}/notices`);
   const letters = page.getByRole("link", { name: /Proposed split/ });
   const mine = page
