@@ -1,6 +1,6 @@
 "use client";
 
-import { useSearchParams, useSelectedLayoutSegment } from "next/navigation";
+import { useSearchParams, useSelectedLayoutSegments } from "next/navigation";
 import { useEffect, useRef, useState } from "react";
 import type { FileDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
@@ -14,6 +14,8 @@ const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size
   record: { topic: "record", size: "small" },
   camera: { topic: "camera", size: "small" },
   reconcile: { topic: "reconcile", size: "large" },
+  "reconcile/undocumented": { topic: "reconcile", size: "small" },
+  "reconcile/test-day": { topic: "reconcile", size: "small" },
   responsibility: { topic: "responsibility", size: "large" },
   cost: { topic: "cost", size: "small" },
 };
@@ -27,8 +29,9 @@ export function LineStrip({
 }: {
   readonly drawings: Readonly<Record<StripTopic, FileDrawing>>;
 }) {
-  const segment = useSelectedLayoutSegment();
-  const page = segment === null ? OVERVIEW : (PAGES[segment] ?? OTHERWISE);
+  const [segment = null, part = ""] = useSelectedLayoutSegments();
+  const page =
+    segment === null ? OVERVIEW : (PAGES[`${segment}/${part}`] ?? PAGES[segment] ?? OTHERWISE);
   const [asked, setAsked] = useState<StripSize | null>(null);
   const narrow = useNarrow();
   const place = useRef<HTMLDivElement>(null);
@@ -40,7 +43,7 @@ export function LineStrip({
   const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
-  useEffect(() => setAsked(null), [segment]);
+  useEffect(() => setAsked(null), [segment, part]);
 
   return (
     <div ref={place} style={stuck ? { height } : undefined}>

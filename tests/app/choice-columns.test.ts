@@ -10,7 +10,7 @@ import * as camera from "#app/lines/[lineId]/camera/columns.ts";
 import * as plan from "#app/lines/[lineId]/camera/plan/columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/scope-columns.ts";
 import * as facts from "#app/lines/[lineId]/notices/facts/columns.ts";
-import { testColumns } from "#app/lines/[lineId]/reconcile/test-columns.ts";
+import { testColumns } from "#app/lines/[lineId]/reconcile/undocumented/test-columns.ts";
 import * as record from "#app/lines/[lineId]/record/columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/schedule/columns.ts";
 import { reconnectionColumns } from "#app/lines/[lineId]/schedule/reconnections/columns.ts";
@@ -37,7 +37,7 @@ const REPORT = {
 } as unknown as Pick<Report, "tieIns">;
 
 const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
-  "reconcile/test-columns": testColumns(FILE),
+  "reconcile/undocumented/test-columns": testColumns(FILE),
   "authority/columns": authority.inspectionColumns(FILE),
   "camera/columns": [
     ...camera.RUN_COLUMNS,

@@ -180,7 +180,7 @@ test("a grid's endpoint writes tables of its own, whatever list is named and who
     for (const table of names)
       for (const base of [undefined, "0"]) {
         const answer = await callAction(office, {
-          ...{ action, path: `/lines/${LINE}/reconcile`, args: [LINE, table, base, []] },
+          ...{ action, path: `/lines/${LINE}/record`, args: [LINE, table, base, []] },
           cookie: cookies.get(role) ?? "",
         });
         expect(answer.status, `${table} as ${role}`).toBe(200);
@@ -189,7 +189,7 @@ test("a grid's endpoint writes tables of its own, whatever list is named and who
   expect(changedTables(before, contentsOf(office))).toEqual([]);
   for (const table of names) {
     await callAction(office, {
-      ...{ action, path: `/lines/${LINE}/reconcile`, args: [LINE, table, 0, []] },
+      ...{ action, path: `/lines/${LINE}/record`, args: [LINE, table, 0, []] },
       cookie: cookies.get("admin") ?? "",
     });
   }
@@ -217,7 +217,7 @@ test("a forged consent, payment, signature, split or letter is refused in words"
   };
   for (const [table, row] of Object.entries(rows)) {
     const answer = await callAction(office, {
-      ...{ action, path: `/lines/${LINE}/reconcile`, args: [LINE, table, undefined, [row]] },
+      ...{ action, path: `/lines/${LINE}/record`, args: [LINE, table, undefined, [row]] },
       cookie: cookies.get("office") ?? "",
     });
     expect(answer.text, table).toContain("no table that is saved as rows");

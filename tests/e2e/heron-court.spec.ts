@@ -333,36 +333,43 @@ async function enterRun(
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/reconcile`);
-  const fit = page.getByRole("form", { name: /^Accept 2\.4 ft up the line/ });
+  await open(page, `${line}/reconcile/line-up`);
+  const fit = page.getByRole("form", { name: /^Accept 2\.4 ft upstream/ });
   await fit
     .getByLabel("Reason")
-    .selectOption({ label: "A sure point on both shows the same difference" });
+    .selectOption({ label: "A known point on both shows the same difference" });
   await fit.getByRole("button", { name: /^Accept/ }).click();
   await expect(page.getByText(/accepted by Dana Okafor/).first()).toBeVisible();
-  await test.step("a pairing that was refused is kept, and not proposed again", async () => {
+  await open(page, `${line}/reconcile/match`);
+  const separately = page.locator("summary", { hasText: "Decide separately: No. 305" });
+  await test.step("a match that was rejected is kept, and not proposed again", async () => {
+    await separately.click();
     await page.getByText("Not a match: No. 305 and T5").first().click();
     const refuse = page.getByRole("form", { name: "No. 305 is not T5" });
     await refuse.getByLabel("Reason").selectOption({ label: "On the other side" });
     await refuse.getByRole("button", { name: /^Not a match/ }).click();
-    await expect(page.getByText(/refused by Dana Okafor/)).toBeVisible();
+    await page.locator("summary", { hasText: "Decisions" }).click();
+    await expect(page.getByText(/rejected by Dana Okafor/)).toBeVisible();
     await expect(page.getByRole("form", { name: "No. 305 is T5" })).toHaveCount(0);
   });
-  await test.step("the refusal is taken back with its reason, and the pair is asked again", async () => {
-    await page.getByText(/Take back the decision on No\. 305 and T5/).click();
-    const back = page.getByRole("form", { name: "Take back the decision on No. 305 and T5" });
-    await back.getByLabel("Reason").selectOption({ label: "It was decided on a wrong reading" });
-    await back.getByRole("button", { name: "Take back" }).click();
-    await expect(page.getByRole("form", { name: "No. 305 is T5" })).toBeVisible();
+  await test.step("the rejection is undone with its reason, and the match is asked again", async () => {
+    await page.getByText(/Undo the decision on No\. 305 and T5/).click();
+    const back = page.getByRole("form", { name: "Undo the decision on No. 305 and T5" });
+    await back.getByLabel("Reason").selectOption({ label: "Decided on a wrong reading" });
+    await back.getByRole("button", { name: "Undo" }).click();
+    await expect(separately).toBeVisible();
   });
   await page.getByRole("button", { name: "Accept all 3" }).click();
-  await expect(page.getByText(/3 agree/).first()).toBeVisible();
-  const gone = page.getByRole("form", { name: "What became of 14 Heron" });
+  const gone = page.getByRole("form", { name: "What happened to 14 Heron" });
   await gone
-    .getByLabel("What became of it")
-    .selectOption({ label: "Taken out when the line was rebuilt" });
+    .getByLabel("What happened to it")
+    .selectOption({ label: "Removed when the line was rebuilt" });
   await gone.getByRole("button", { name: "Save" }).click();
-  await expect(readable(page, /Taken out when the line was rebuilt/).first()).toBeVisible();
+  await page.locator("summary", { hasText: "Explained entries" }).click();
+  await expect(readable(page, /Removed when the line was rebuilt/).first()).toBeVisible();
+  await open(page, `${line}/reconcile`);
+  await expect(page.getByText(/3 agree/).first()).toBeVisible();
+  await open(page, `${line}/reconcile/undocumented`);
   await proveT2(page);
   await proveT4Dead(page);
 }
@@ -379,7 +386,7 @@ async function proveT2(page: Page) {
     ...["Ana Reyes", "Sami Orlov", "yes", HERON[1], "not seen"],
   ];
   await pasteRows(page, table(page, tests), {
-    first: "Day, new test",
+    first: "Date, new test",
     rows: [
       [
         ...["Day", "Test", "At", "Fixture", "Result", "Started", "First seen", "Filmed"],
@@ -398,16 +405,14 @@ async function proveT2(page: Page) {
   await saved(page, tests);
   await reopen(page);
   const tieIn = page.getByRole("article", { name: "Tie-in T2" });
-  await expect(tieIn.getByText("How sure: level 5 of 6")).toBeVisible();
-  await test.step("where the tests prove it, the form stands open with what they name", async () => {
-    await expect(tieIn.getByLabel("It carries")).toHaveValue("building");
-    const whose = tieIn.getByLabel("It belongs to").locator("option:checked");
-    await expect(whose).toHaveText(HERON[0]);
+  await expect(tieIn.getByText("Confidence: level 5 of 6")).toBeVisible();
+  await test.step("where the tests prove it, one press settles it with what they name", async () => {
+    const shown = tieIn.getByRole("form", { name: "Settle T2 as tests show" });
+    await expect(shown).toContainText(`a building’s sewage from ${HERON[0]}`);
+    await expect(shown).toContainText("Dye seen twice on video, nothing at the control address");
+    await shown.getByRole("button", { name: "Settle T2 as shown" }).click();
   });
-  await tieIn
-    .getByLabel("What shows it")
-    .selectOption({ label: "Dye seen twice, filmed, and nothing at the control address" });
-  await tieIn.getByRole("button", { name: "Settle T2" }).click();
+  await page.locator("summary", { hasText: "Settled" }).click();
   await expect(tieIn.getByText(/settled/).first()).toBeVisible();
 }
 
@@ -415,19 +420,17 @@ async function proveT4Dead(page: Page) {
   const tests = "Tests on T4";
   await typeRow(page, table(page, tests), {
     word: "test",
-    cells: { Day: "11/20/2026", Test: "excavation" },
+    cells: { Date: "11/20/2026", Test: "excavation" },
   });
   await saved(page, tests);
   await reopen(page);
   const tieIn = page.getByRole("article", { name: "Tie-in T4" });
-  await tieIn.getByText(/Settle what it is and whose/).click();
-  await tieIn.getByLabel("It carries").selectOption({ label: "a capped stub" });
-  await tieIn.getByLabel(/^Proven dead/).check();
-  await tieIn
-    .getByLabel("What shows it")
-    .selectOption({ label: "Dug up and found cut off at its upper end" });
+  await tieIn.getByText(/Settle what it carries and who owns it/).click();
+  await tieIn.getByLabel("Carries").selectOption({ label: "a capped stub" });
+  await tieIn.getByLabel(/^Proven inactive/).check();
+  await tieIn.getByLabel("Evidence").selectOption({ label: "Exposed and found cut off upstream" });
   await tieIn.getByRole("button", { name: "Settle T4" }).click();
-  await expect(tieIn.getByText(/proven dead/).first()).toBeVisible();
+  await expect(tieIn.getByText(/proven inactive/).first()).toBeVisible();
 }
 
 async function applyRule(page: Page, line: string) {

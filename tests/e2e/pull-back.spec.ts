@@ -107,12 +107,11 @@ async function lookAtCamera(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/reconcile`);
+  await open(page, `${line}/reconcile/match`);
   await page.getByRole("button", { name: "Accept all 4" }).click();
+  await open(page, `${line}/reconcile`);
   await expect(page.getByText(/4 agree, 1 undocumented/).first()).toBeVisible();
-  const standings = page
-    .locator("#standings, section")
-    .filter({ hasText: "Where each one stands" });
+  const standings = page.locator("#standings");
   for (const { station, house } of TRUTH) {
     const row = standings
       .getByRole("row")

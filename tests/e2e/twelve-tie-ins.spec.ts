@@ -140,23 +140,23 @@ async function addRecording(page: Page, line: string) {
 }
 
 async function reconcile(page: Page, line: string) {
-  await open(page, `${line}/reconcile`);
+  await open(page, `${line}/reconcile/line-up`);
   await expect(
     page.getByText(/the card reads 3\.\d ft short|shorter throughout/i).first(),
   ).toBeVisible();
-  const lineUp = page.getByRole("form", { name: /^Accept .*up the line/ });
+  const lineUp = page.getByRole("form", { name: /^Accept .*upstream/ });
   await lineUp.getByRole("button", { name: "Accept" }).click();
-  await expect(lineUp.getByText(/Say why/)).toBeVisible();
+  await expect(lineUp.getByText(/Select a reason/)).toBeVisible();
   await lineUp.getByLabel("Reason").selectOption({ index: 2 });
   await lineUp.getByRole("button", { name: "Accept" }).click();
   await expect(page.getByText(/accepted by Dana Okafor/).first()).toBeVisible();
+  await open(page, `${line}/reconcile/match`);
   await page.getByRole("button", { name: "Accept all 10" }).click();
+  await open(page, `${line}/reconcile`);
   await expect(page.getByText(/10 agree, 2 undocumented/).first()).toBeVisible();
 
   // Held against the truth: every station within its uncertainty, and the right two on no record.
-  const standings = page
-    .locator("#standings, section")
-    .filter({ hasText: "Where each one stands" });
+  const standings = page.locator("#standings");
   for (const { station, card } of TRUTH) {
     const row = standings
       .getByRole("row")

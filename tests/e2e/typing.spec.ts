@@ -53,18 +53,18 @@ test("a word from the middle of a choice picks nothing and stays as it was typed
 
 test("“seen” is seen, whether it is typed or pasted", async ({ page }) => {
   await signIn(page);
-  await open(page, "/lines/fennel-0001/reconcile");
+  await open(page, "/lines/fennel-0001/reconcile/undocumented");
   const tests = table(page, "Tests on T2");
   const rows = tests.locator("tr[data-row-id]");
   const before = await rows.count();
-  await typeRow(page, tests, { word: "test", cells: { Day: "11/24/2026", Test: "dye" } });
+  await typeRow(page, tests, { word: "test", cells: { Date: "11/24/2026", Test: "dye" } });
   const result = tests.getByLabel(`Result, row ${before + 1}`, { exact: true });
   await result.click();
   await page.keyboard.type("seen");
   await page.keyboard.press("Tab");
   await expect(result).toHaveValue("seen");
   await pasteRows(page, tests, {
-    first: "Day, new test",
+    first: "Date, new test",
     rows: [
       ["Day", "Test", "Result", "Control"],
       ["11/24/2026", "dye", "positive", "not seen"],
@@ -184,8 +184,8 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
 
 test("a press counts also where the page moves under it", async ({ page }) => {
   await signIn(page);
-  await open(page, "/lines/fennel-0001/reconcile");
-  const settle = page.locator("summary").filter({ hasText: "Settle what it is and whose" }).first();
+  await open(page, "/lines/fennel-0001/reconcile/undocumented");
+  const settle = page.locator("summary").filter({ hasText: "Settle what it carries" }).first();
   await settle.scrollIntoViewIfNeeded();
   const box = await settle.boundingBox();
   if (box === null) throw new Error("The summary is not on the page");
@@ -220,7 +220,7 @@ test("tables can be scrolled by keyboard before the scripts are there", async ({
   for (const path of [
     "/office/authorities/authority-quillhaven",
     "/lines/fennel-0001/camera",
-    "/lines/fennel-0001/reconcile",
+    "/lines/fennel-0001/reconcile/undocumented",
     "/lines/fennel-0001/cost",
     "/lines/fennel-0001/camera/narration?run=fr-run2",
   ]) {

@@ -1,6 +1,8 @@
 import type { Question } from "#lib/domain/desk/answer.ts";
+import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
 
 /** A page of its own under a question. */
 interface Part {
@@ -23,8 +25,15 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "capacity", name: "Slope and load" },
   ],
   reconcile: [
-    { slug: "", name: "Pair" },
-    { slug: "test-day", name: "Dye test day" },
+    { slug: "", name: "Status" },
+    { slug: "line-up", name: "Line up", isOpen: (_file, report) => isLineUpOpen(report) },
+    { slug: "match", name: "Match", isOpen: isMatchOpen },
+    {
+      slug: "undocumented",
+      name: "Undocumented",
+      isOpen: (_file, report) => isOwnershipOpen(report),
+    },
+    { slug: "test-day", name: "Dye test day", isOpen: (file) => resultsWanted(file) },
   ],
   cost: [
     { slug: "", name: "Work and split" },

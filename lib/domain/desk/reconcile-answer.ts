@@ -13,7 +13,7 @@ export function reconcileAnswer(file: LineFile, report: Report): Reply {
   const counts = countsOf(report);
   const told = counts.filter(({ count }) => count > 0);
   if (told.length === 0)
-    return replyWith("The record shows no connection, and the camera saw no tie-in", []);
+    return replyWith("The record shows no connections, and the camera saw no tie-ins", []);
   const sentence = told.map(({ count, one, many }) => `${count} ${forCount(count, one, many)}`);
   return replyWith(sayParts([sentence.join(", ")]), openings(file, report));
 }
@@ -23,10 +23,10 @@ function nothingToCompare(file: LineFile): Reply | null {
   if (file.entries.length > 0 && seen) return null;
   if (file.entries.length === 0 && seen && file.records.length > 0) return null;
   const lacking =
-    file.entries.length === 0 ? "Enter what the record shows" : "Enter what the camera saw";
-  return replyWith("There are not two sides to compare yet", [
-    { closes: lacking, pressing: PRESSING.ordinary },
-  ]);
+    file.entries.length === 0
+      ? { closes: "Enter what the record shows", where: "record" }
+      : { closes: "Enter what the camera saw", where: "camera" };
+  return replyWith("Nothing to compare yet", [{ ...lacking, pressing: PRESSING.ordinary }]);
 }
 
 interface Counted {
@@ -36,8 +36,8 @@ interface Counted {
 }
 
 /**
- * Pairings that wait for a person are counted as that, whatever they would come to; entries that a
- * person explained as explained; tie-ins on no record by whether it is settled whose they are.
+ * Matches that wait for a person are counted as that, whatever they would come to; entries that a
+ * person explained as explained; tie-ins not on record by whether it is settled whose they are.
  */
 function countsOf({ tieIns, entries }: Report): Counted[] {
   const told = tieIns.filter((finding) => !waitsForDecision(finding));
@@ -51,22 +51,18 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
   const settled = ofTieIns("undocumented") - open - unsettled;
   return [
     counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
-    counted(tieIns.length - told.length, "waits for a decision", "wait for a decision"),
-    counted(ofTieIns("on-record-seen-elsewhere"), "seen elsewhere"),
+    counted(tieIns.length - told.length, "to review"),
+    counted(ofTieIns("on-record-seen-elsewhere"), "found at another location"),
     counted(ofEntries("on-record-not-seen"), "not seen"),
     counted(ofEntries("on-record-not-inspected"), "not inspected"),
-    counted(
-      ofEntries("on-record-place-unclear"),
-      "with its place not clear",
-      "with their place not clear",
-    ),
+    counted(ofEntries("on-record-place-unclear"), "with an unclear location"),
     counted(left.filter(({ decided }) => decided).length, "explained"),
     counted(open, "undocumented"),
     counted(unsettled, "shown by tests but not settled"),
     counted(settled, "not on record but settled"),
     counted(ofTieIns("accepted-by-ruling"), "accepted by the authority"),
     counted(ofTieIns("inactive"), "inactive"),
-    counted(ofTieIns("not-a-sanitary-branch"), "not a sanitary branch", "not sanitary branches"),
+    counted(ofTieIns("not-a-sanitary-branch"), "not a sewer branch", "not sewer branches"),
   ];
 }
 
@@ -95,71 +91,108 @@ function openings(file: LineFile, report: Report): Opening[] {
   ];
 }
 
-/** On no record, and not yet shown whose, or put down to somebody without proof. */
+/** Where each kind of work on the record and the camera is done, as paths under the line. */
+const WHERE = {
+  lineUp: "reconcile/line-up",
+  match: "reconcile/match",
+  undocumented: "reconcile/undocumented",
+} as const;
+
+/** Not on record, and not yet shown whose, or put down to someone without proof. */
 function undocumentedOpening({ tieIns }: Report): Opening[] {
   const open = tieIns.filter(isOwnerOpen);
   const unknown = open.filter(({ propertyId }) => propertyId === null);
   const unproven = open.filter(({ propertyId }) => propertyId !== null);
   const labels = (of: readonly TieInFinding[]) => sayList(of.map(({ tieIn }) => tieIn.label));
+  const serve = (of: readonly TieInFinding[]) => forCount(of.length, "serves", "serve");
   const closes = [
-    ...(unknown.length === 0
-      ? []
-      : [`Find out what ${labels(unknown)} ${forCount(unknown.length, "serves", "serve")}`]),
+    ...(unknown.length === 0 ? [] : [`Find out what ${labels(unknown)} ${serve(unknown)}`]),
     ...(unproven.length === 0
       ? []
-      : [`Prove whose ${labels(unproven)} ${forCount(unproven.length, "is", "are")}`]),
+      : [`Prove which property ${labels(unproven)} ${serve(unproven)}`]),
   ];
-  return closes.map((each) => ({ closes: each, pressing: PRESSING.holds }));
+  return closes.map((each) => ({
+    closes: each,
+    where: WHERE.undocumented,
+    pressing: PRESSING.holds,
+  }));
 }
 
-/** Shown by tests; the program puts nothing down to anybody by itself. */
+/** Shown by tests; the program puts nothing down to anyone by itself. */
 function unsettledOpening({ tieIns }: Report): Opening[] {
   const labels = tieIns.filter(isUnsettled).map(({ tieIn }) => tieIn.label);
   if (labels.length === 0) return [];
-  const is = forCount(labels.length, "is", "are");
   return [
     {
-      closes: `Settle whose ${sayList(labels)} ${is}, as tests have shown`,
+      closes: `Settle the owner of ${sayList(labels)}, as tests have shown`,
+      where: WHERE.undocumented,
       pressing: PRESSING.soon,
     },
   ];
 }
 
-/** A shift or stretch that the pairs rest on and nobody has accepted; none needs no word. */
-function alignmentOpening({ alignment }: Report): Opening[] {
-  if (alignment === null) return [];
-  const open = [alignment, ...alignment.own].some(
+/** Work is left on whose the undocumented tie-ins are. */
+export function isOwnershipOpen({ tieIns }: Pick<Report, "tieIns">): boolean {
+  return tieIns.some((finding) => isOwnerOpen(finding) || isUnsettled(finding));
+}
+
+/** A shift or stretch that the matches rest on and nobody has accepted; none needs no word. */
+export function isLineUpOpen({ alignment }: Pick<Report, "alignment">): boolean {
+  if (alignment === null) return false;
+  return [alignment, ...alignment.own].some(
     ({ shift, scale, decision }) => decision === null && (shift !== 0 || scale !== 0),
   );
-  if (!open) return [];
+}
+
+function alignmentOpening(report: Report): Opening[] {
+  if (!isLineUpOpen(report)) return [];
   return [
-    { closes: "Accept or refuse how the record lines up with the camera", pressing: PRESSING.soon },
+    {
+      closes: "Accept or reject how the record lines up with the camera",
+      where: WHERE.lineUp,
+      pressing: PRESSING.soon,
+    },
   ];
 }
 
 function undecidedOpening({ tieIns }: Report): Opening[] {
   const count = tieIns.filter(waitsForDecision).length;
   if (count === 0) return [];
-  const them =
-    count === 1 ? "the pairing that is proposed" : `the ${count} pairings that are proposed`;
-  return [{ closes: `Accept, change or refuse ${them}`, pressing: PRESSING.soon }];
+  const them = count === 1 ? "the proposed match" : `the ${count} proposed matches`;
+  return [{ closes: `Review ${them}`, where: WHERE.match, pressing: PRESSING.soon }];
 }
 
-/** Entries that no tie-in answers to and nobody has explained. */
-function unansweredOpening(file: LineFile, { entries }: Report): Opening[] {
-  const open = entries.filter(
+/** Proposed matches to review, or entries without one that nobody has explained. */
+export function isMatchOpen(
+  file: Pick<LineFile, "entries">,
+  report: Pick<Report, "proposals" | "entries">,
+): boolean {
+  return report.proposals.length > 0 || unexplained(file, report).length > 0;
+}
+
+/** Entries that no tie-in matches and nobody has explained. */
+function unexplained(
+  file: Pick<LineFile, "entries">,
+  { entries }: Pick<Report, "entries">,
+): EntryFinding[] {
+  return entries.filter(
     (finding) =>
       isOpenEntry(finding) &&
       file.entries.some(({ id, explanation }) => id === finding.entryId && explanation === ""),
   );
+}
+
+function unansweredOpening(file: LineFile, report: Report): Opening[] {
+  const open = unexplained(file, report);
   const labels = open.map(
     ({ entryId }) => file.entries.find(({ id }) => id === entryId)?.label ?? "",
   );
   if (open.length === 0) return [];
-  const words = `${sayCount(open.length, "entry", "entries")} of the record`;
+  const words = sayCount(open.length, "record entry", "record entries");
   return [
     {
-      closes: `Find or explain ${words} that no tie-in answers to: ${sayList(labels.map((label) => `“${label}”`))}`,
+      closes: `Find or explain ${words} with no matching tie-in: ${sayList(labels.map((label) => `“${label}”`))}`,
+      where: WHERE.match,
       pressing: PRESSING.stalls,
     },
   ];

@@ -59,6 +59,13 @@ export function stopsInForce(file: PlanFile, day: TestDay): TestStop[] {
   return day.stops.filter((stop) => !refused.has(stop));
 }
 
+/** A test day that is planned still wants results at stops that are gone to. */
+export function resultsWanted(file: PlanFile & Pick<LineFile, "testDays">): boolean {
+  return file.testDays.some((day) =>
+    stopsInForce(file, day).some((stop) => !isRecorded(file, day, stop)),
+  );
+}
+
 /** Every test of the day on a tie-in, the control's own dosing among them. */
 export function testsOfDay(
   { tests }: Pick<LineFile, "tests">,

@@ -103,7 +103,7 @@ export function ask(port: number, question: Question): Promise<Answer> {
 export interface BuiltAction {
   readonly name: string;
   readonly id: string;
-  /** As `app/lines/[lineId]/reconcile/page`. */
+  /** As `app/lines/[lineId]/record/page`. */
   readonly page: string;
 }
 

@@ -21,13 +21,13 @@ import { withdrawPairing } from "#lib/operations/withdraw-pairing.ts";
 import type { Result } from "#lib/result.ts";
 import { appendRows } from "../append-rows.ts";
 import { rowFromForm } from "../row-form.ts";
-import { signedNumber } from "./line-up-view.ts";
+import { signedNumber } from "./line-up/line-up-view.ts";
 import { reasonFrom } from "./reasons.ts";
-import { TEST_BLANK, testColumns } from "./test-columns.ts";
+import { TEST_BLANK, testColumns } from "./undocumented/test-columns.ts";
 
-const NO_REASON = "Say why: choose a reason, or write your own.";
+const NO_REASON = "Select a reason, or type one.";
 
-/** Accepts or refuses that an entry and a tie-in are the same, with the person's reason. */
+/** Accepts or rejects that an entry and a tie-in are the same, with the person's reason. */
 export async function decideAction(
   lineId: string,
   _state: FormState,
@@ -37,7 +37,7 @@ export async function decideAction(
   const state = oneOf(PAIRING_STATES, textOf(form, "state"));
   const reason = reasonOf(form);
   const tieInId = textOf(form, "tieInId");
-  if (tieInId === "") return refused("Choose the tie-in that it is.", form, "tieInId");
+  if (tieInId === "") return refused("Select the matching tie-in.", form, "tieInId");
   if (state === null || reason === null) return refused(NO_REASON, form, "words");
   const decided = decidePairing(act, {
     lineId,
@@ -46,7 +46,7 @@ export async function decideAction(
     state,
     reason,
   });
-  const words = state === "accepted" ? "Accepted." : "Refused; the refusal is kept.";
+  const words = state === "accepted" ? "Accepted." : "Rejected (kept on file).";
   return settled(decided, { lineId, words, form });
 }
 
@@ -64,11 +64,11 @@ export async function acceptSureAction(
   const pairs = entryIds.map((entryId, at) => ({ entryId, tieInId: tieInIds[at] ?? "" }));
   const accepted = acceptProposals(act, { lineId, pairs, reason });
   const count = accepted.ok ? accepted.value.count : 0;
-  const words = count === 1 ? "1 pairing was accepted." : `${count} pairings were accepted.`;
+  const words = count === 1 ? "1 match accepted." : `${count} matches accepted.`;
   return settled(accepted, { lineId, words, form });
 }
 
-/** Takes a decision back, with the reason; both stay in the history. */
+/** Undoes a decision, with the reason; both stay in the history. */
 export async function withdrawAction(
   lineId: string,
   _state: FormState,
@@ -79,10 +79,10 @@ export async function withdrawAction(
   if (reason === null) return refused(NO_REASON, form, "words");
   const pairingId = textOf(form, "pairingId");
   const withdrawn = withdrawPairing(act, { lineId, pairingId, reason });
-  return settled(withdrawn, { lineId, words: "The decision was taken back.", form });
+  return settled(withdrawn, { lineId, words: "Decision undone.", form });
 }
 
-/** Explains an entry that no tie-in answers to; an empty explanation takes it back. */
+/** Explains an entry with no matching tie-in; an empty explanation removes it. */
 export async function explainAction(
   lineId: string,
   _state: FormState,
@@ -90,9 +90,9 @@ export async function explainAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const explanation = reasonOf(form);
-  if (explanation === null) return refused("Say what became of it.", form, "words");
+  if (explanation === null) return refused("Enter what happened to it.", form, "words");
   const explained = explainEntry(act, { lineId, entryId: textOf(form, "entryId"), explanation });
-  return settled(explained, { lineId, words: "The entry is explained.", form });
+  return settled(explained, { lineId, words: "Explanation saved.", form });
 }
 
 /** Says what a tie-in is and whose, on the evidence that the person names. */
@@ -103,7 +103,7 @@ export async function settleAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(TIE_IN_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Choose what it carries.", form, "kind");
+  if (kind === null) return refused("Select what it carries.", form, "kind");
   const reason = reasonOf(form);
   if (reason === null) return refused(NO_REASON, form, "words");
   const tieIn = settleTieIn(act, {
@@ -127,12 +127,12 @@ export async function waiveAction(
   const act = await requireAct("work-the-file");
   const reason = textOf(form, "words");
   if (reason === "")
-    return refused("Say why work may go on; it prints in the packet.", form, "words");
+    return refused("Enter why work can proceed; it prints in the packet.", form, "words");
   const waived = waiveHold(act, { lineId, holdKey: textOf(form, "holdKey"), reason });
-  return settled(waived, { lineId, words: "Waived in your name.", form });
+  return settled(waived, { lineId, words: "Waived under your name.", form });
 }
 
-/** Takes a waiver back: the hold stands again. */
+/** Withdraws a waiver: the hold is back in effect. */
 export async function liftWaiverAction(
   lineId: string,
   _state: FormState,
@@ -140,7 +140,7 @@ export async function liftWaiverAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const lifted = liftWaiver(act, { lineId, waiverId: textOf(form, "waiverId") });
-  return settled(lifted, { lineId, words: "The hold stands again.", form });
+  return settled(lifted, { lineId, words: "The hold is back in effect.", form });
 }
 
 /** Adds one test of a tie-in. */
@@ -152,14 +152,14 @@ export async function addTestAction(
 ): Promise<FormState> {
   const act = await requireAct("record-the-field");
   const file = getLineFile(act.db, lineId);
-  if (file === null) return refused("This line is no longer there.", form);
+  if (file === null) return refused("This line no longer exists.", form);
   const read = rowFromForm(testColumns(file), form, TEST_BLANK);
   if (!read.ok) return refused(read.error.message, form, read.error.path);
   const row = { ...read.value, id: act.newId(), tieInId };
   return appendRows(act, { lineId, table: "tests", rows: [row] }, { form, words: "Added." });
 }
 
-/** Accepts or refuses how the records, or one of them, line up with the camera. */
+/** Accepts or rejects how the records, or one of them, line up with the camera. */
 export async function alignAction(
   lineId: string,
   _state: FormState,
@@ -168,19 +168,19 @@ export async function alignAction(
   const act = await requireAct("work-the-file");
   const typed = textOf(form, "typed") !== "";
   const shift = signedNumber(textOf(form, "shift"), typed ? 100 : 1);
-  if (shift === null) return refused("Write feet, such as 2.4 or −2.4.", form, "shift");
+  if (shift === null) return refused("Enter feet, e.g. 2.4 or −2.4.", form, "shift");
   const scale = signedNumber(textOf(form, "scale"), typed ? 10_000 : 1);
-  if (scale === null) return refused("Write a percentage, such as 1.5.", form, "scale");
+  if (scale === null) return refused("Enter a percentage, e.g. 1.5.", form, "scale");
   const reason = reasonOf(form);
   if (reason === null) return refused(NO_REASON, form, "words");
   const state = textOf(form, "state") === "refused" ? "refused" : "accepted";
   const recordId = textOrNull(form, "recordId");
   const decided = decideAlignment(act, { lineId, recordId, shift, scale, state, reason });
-  const words = state === "accepted" ? "Accepted." : "Refused; it is not proposed again.";
+  const words = state === "accepted" ? "Accepted." : "Rejected; it is not proposed again.";
   return settled(decided, { lineId, words, form });
 }
 
-/** Takes a decision on how they line up back. */
+/** Undoes a decision on how they line up. */
 export async function withdrawAlignmentAction(
   lineId: string,
   _state: FormState,
@@ -191,7 +191,7 @@ export async function withdrawAlignmentAction(
   if (reason === null) return refused(NO_REASON, form, "words");
   const alignmentId = textOf(form, "alignmentId");
   const withdrawn = withdrawAlignment(act, { lineId, alignmentId, reason });
-  return settled(withdrawn, { lineId, words: "The decision was taken back.", form });
+  return settled(withdrawn, { lineId, words: "Decision undone.", form });
 }
 
 /**

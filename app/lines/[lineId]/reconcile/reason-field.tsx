@@ -1,7 +1,7 @@
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 
-/** A reason that holds in most cases, to choose, and room for one's own words. */
+/** A reason that holds in most cases, to choose, and room to type another. */
 export function ReasonField({
   presets,
   chosen = "",
@@ -17,12 +17,12 @@ export function ReasonField({
         label={label}
         name="reason"
         options={[
-          { value: "", label: "In my own words" },
+          { value: "", label: "Other reason" },
           ...presets.map((preset) => ({ value: preset, label: preset })),
         ]}
         defaultValue={chosen}
       />
-      <Field label="Own words" name="words" />
+      <Field label="Reason (type it)" name="words" />
     </>
   );
 }

@@ -3,10 +3,10 @@ import type { ProposedPairing } from "#lib/domain/findings/report.ts";
 /** Reasons that hold in most cases; a person picks one, and may say more in their own words. */
 export const ACCEPT_REASONS = [
   "Same place, side and size",
-  "Same place once the record’s zero is allowed for",
+  "Same place after correcting the record’s zero",
   "Same side and size; the record’s distance is rough",
-  "The only branch on this side in this stretch",
-  "A test showed that it serves this address",
+  "The only branch on this side in this section",
+  "A test showed it serves this address",
 ] as const;
 
 export const REFUSE_REASONS = [
@@ -18,38 +18,38 @@ export const REFUSE_REASONS = [
 ] as const;
 
 export const LINE_UP_REASONS = [
-  "A sure point on both shows the same difference",
-  "The record measures from another point than the run",
-  "The entries agree in side and order only so",
+  "A known point on both shows the same difference",
+  "The record measures from a different point than the run",
+  "Side and order only agree this way",
   "Measured on the ground",
 ] as const;
 
 export const NO_LINE_UP_REASONS = [
-  "A sure point on both shows no such difference",
-  "Too few entries to tell it from chance",
+  "A known point on both shows no such difference",
+  "Too few entries to rule out chance",
   "Side or order would be wrong",
 ] as const;
 
 export const UNDO_REASONS = [
-  "It was decided on a wrong reading",
+  "Decided on a wrong reading",
   "New evidence came in",
-  "It was the wrong row",
+  "Wrong row",
 ] as const;
 
 export const EXPLAIN_REASONS = [
-  "Never built: the record shows it as planned",
-  "Taken out when the line was rebuilt",
+  "Never built: shown as planned",
+  "Removed when the line was rebuilt",
   "The same connection as another entry",
   "It joins another line",
 ] as const;
 
 export const SETTLE_REASONS = [
-  "Dye seen twice, filmed, and nothing at the control address",
-  "Dug up and followed",
-  "The owner says so in writing",
+  "Dye seen twice on video, nothing at the control address",
+  "Exposed and traced",
+  "Owner confirmed in writing",
   "A trace from the branch ends at the building",
   "Only clear water in rain; no sewage in a test",
-  "Dug up and found cut off at its upper end",
+  "Exposed and found cut off upstream",
 ] as const;
 
 /** What is said where tests have proven it. */

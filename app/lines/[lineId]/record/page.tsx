@@ -33,7 +33,7 @@ export default async function RecordPage({
       ))}
       {file.entries.length === 0 ? null : (
         <p>
-          <Link href={`/lines/${lineId}/reconcile`}>
+          <Link href={`/lines/${lineId}/reconcile/match`}>
             Compare the entries with what the camera saw
           </Link>
         </p>

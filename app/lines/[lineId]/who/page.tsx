@@ -86,7 +86,7 @@ function NobodysTieIns({ lineId, report }: { readonly lineId: string; readonly r
       <NoticeBox kind="hold" title={title}>
         <p>
           Enter the properties that it may be as “perhaps connected”, then{" "}
-          <Link href={`/lines/${lineId}/reconcile#undocumented`}>find out whose it is</Link>.
+          <Link href={`/lines/${lineId}/reconcile/undocumented`}>find out whose it is</Link>.
         </p>
       </NoticeBox>
     </div>

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { comparedRows } from "#app/lines/[lineId]/reconcile/alternatives-view.ts";
-import { movedWords, signedNumber } from "#app/lines/[lineId]/reconcile/line-up-view.ts";
+import { comparedRows } from "#app/lines/[lineId]/reconcile/line-up/alternatives-view.ts";
+import { movedWords, signedNumber } from "#app/lines/[lineId]/reconcile/line-up/line-up-view.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,
@@ -25,15 +25,15 @@ test.each([
 });
 
 test.each([
-  [240, 0, "2.4 ft up the line"],
-  [-240, 0, "2.4 ft down the line"],
-  [0, -12_000, "shortened by 1.2 %"],
-  [100, 35_000, "1.0 ft up the line, stretched by 3.5 %"],
-  [0, 0, "not moved"],
+  [240, 0, "2.4 ft upstream"],
+  [-240, 0, "2.4 ft downstream"],
+  [0, -12_000, "shortened by 1.2%"],
+  [100, 35_000, "1.0 ft upstream, stretched by 3.5%"],
+  [0, 0, "no shift"],
   [0, 2_280_840, "in meters"],
-  [600, 2_280_840, "in meters, 6.0 ft up the line"],
+  [600, 2_280_840, "in meters, 6.0 ft upstream"],
   [16_300, -2_000_000, "from the other end, its zero at 163.0 ft"],
-  [16_300, -4_346_457, "in meters, from the other end, its zero at 163.0 ft, stretched by 2.0 %"],
+  [16_300, -4_346_457, "in meters, from the other end, its zero at 163.0 ft, stretched by 2.0%"],
 ] as const)("movedWords() says what %s and %s do to a record", (shift, scale, words) => {
   expect(movedWords({ shift, scale })).toBe(words);
 });

@@ -225,6 +225,7 @@ describe("whether they agree", () => {
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "4 agree, 1 not seen, 2 undocumented",
       closes: "Find out what T3 and T6 serve",
+      where: "reconcile/undocumented",
       pressing: 80,
     });
   });
@@ -232,8 +233,9 @@ describe("whether they agree", () => {
   test("answersOn() counts a proposal that nobody has accepted as waiting, not as agreeing", () => {
     const tieIns = [aFinding("T1"), aFinding("T2", { decided: false })];
     expect(answer("reconcile", aFile(both), { report: aReport({ tieIns }) })).toMatchObject({
-      sentence: "1 agrees, 1 waits for a decision",
-      closes: "Accept, change or refuse the pairing that is proposed",
+      sentence: "1 agrees, 1 to review",
+      closes: "Review the proposed match",
+      where: "reconcile/match",
     });
   });
 
@@ -251,7 +253,7 @@ describe("whether they agree", () => {
     const report = aReport({ tieIns: [aFinding("T1")], entries: [open] });
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "1 agrees, 1 not inspected",
-      closes: "Find or explain 1 entry of the record that no tie-in answers to: “House 14”",
+      closes: "Find or explain 1 record entry with no matching tie-in: “House 14”",
     });
     const entries = [anEntry("House 14", { explanation: "Demolished 1971" })];
     expect(answer("reconcile", aFile({ ...both, entries }), { report }).closes).toBe(null);
@@ -262,7 +264,7 @@ describe("whether they agree", () => {
     const named = aReport({ tieIns: [open] });
     expect(answer("reconcile", aFile(both), { report: named })).toMatchObject({
       sentence: "1 undocumented",
-      closes: "Prove whose T4 is",
+      closes: "Prove which property T4 serves",
     });
     const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
@@ -276,7 +278,7 @@ describe("whether they agree", () => {
     const report = aReport({ tieIns: [shown] });
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
       sentence: "1 shown by tests but not settled",
-      closes: "Settle whose T4 is, as tests have shown",
+      closes: "Settle the owner of T4, as tests have shown",
     });
     const file = aFile({ properties: [aProperty("14")] });
     expect(answer("who", file, { report }).sentence).not.toContain("nobody");

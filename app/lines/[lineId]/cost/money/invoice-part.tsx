@@ -229,7 +229,7 @@ function NotAsked({
             ) : (
               <>
                 nothing shows well enough that it is on the line.{" "}
-                <Link href={`/lines/${lineId}/reconcile`}>
+                <Link href={`/lines/${lineId}/reconcile/undocumented`}>
                   Test its tie-in, or take down its word
                 </Link>
               </>

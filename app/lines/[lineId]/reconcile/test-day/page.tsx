@@ -81,7 +81,7 @@ function OneDay({
         answer={`${counted(stops.length, "stop")}, ${told} of ${counted(watched.length, "result")} in.`}
       >
         <p className="screen-only">
-          <Link href={`/lines/${lineId}/reconcile#undocumented`}>
+          <Link href={`/lines/${lineId}/reconcile/undocumented`}>
             Back to the tie-ins on no record
           </Link>
         </p>
@@ -135,7 +135,7 @@ function NewDay({
         }
       >
         <p className="screen-only">
-          <Link href={`/lines/${lineId}/reconcile#undocumented`}>
+          <Link href={`/lines/${lineId}/reconcile/undocumented`}>
             Back to the tie-ins on no record
           </Link>
         </p>

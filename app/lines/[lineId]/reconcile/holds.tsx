@@ -2,7 +2,6 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
-import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Hold } from "#lib/domain/facts/hold.ts";
@@ -21,14 +20,14 @@ export function Holds(part: LinePart) {
     <Section
       title="Holds"
       id="holds"
-      note="A hold stops what would be unsafe or unfair until its cause is settled. Waiving one does not settle it: your name and your reason print in the packet."
+      note="A hold blocks unsafe or unfair steps until its cause is resolved. A waiver does not resolve it: your name and reason print in the packet."
     >
       {holds.length === 0 ? (
-        <p className="muted">Nothing is held.</p>
+        <p className="muted">No holds.</p>
       ) : (
-        <ul className={`stack ${styles["plain"]}`}>
+        <ul className={styles["holds"]}>
           {holds.map((hold) => (
-            <li key={hold.key}>
+            <li key={hold.key} data-waived={hold.waiver !== null}>
               <HoldPart hold={hold} {...part} />
             </li>
           ))}
@@ -40,37 +39,49 @@ export function Holds(part: LinePart) {
 
 function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
   const { report, mayFile } = part;
-  const stopped = listed(hold.stops.map((stop) => STOP_WORDS[stop]));
-  const onStrip = hold.cause !== "station-relative-only" && hold.cause !== "household-need";
   const { waiver } = hold;
   return (
-    <NoticeBox
-      kind={waiver === null ? "hold" : "note"}
-      title={
-        waiver === null
-          ? `Hold: ${hold.subjectLabel}. Stops ${stopped}.`
-          : `Waived: ${hold.subjectLabel}`
-      }
-    >
-      <p>{hold.sentence}</p>
-      {waiver === null ? (
-        <p>
-          <span className="muted">To lift it: </span>
-          {hold.closes}
+    <>
+      <div>
+        <h3 className={styles["hold-name"]}>
+          <HoldName hold={hold} />
+        </h3>
+        <p className="small muted">
+          {waiver === null
+            ? `Stops ${listed(hold.stops.map((stop) => STOP_WORDS[stop]))}.`
+            : `Waived by ${waiver.by}, ${formatDay(waiver.on, report.today)}: ${waiver.reason}`}
         </p>
-      ) : (
-        <p className="muted">
-          {waiver.by} waived it, {formatDay(waiver.on, report.today)}: {waiver.reason}
-        </p>
-      )}
-      <div className="cluster screen-only">
-        {onStrip ? <SelectOnStrip id={hold.key}>Show on the strip</SelectOnStrip> : null}
+      </div>
+      <div>
+        <p>{hold.sentence}</p>
+        {waiver === null ? (
+          <p>
+            <span className="muted">To lift it: </span>
+            {hold.closes}.
+          </p>
+        ) : null}
+      </div>
+      <div className="screen-only">
         {hold.cause === "household-need" ? (
-          <Link href={`/lines/${part.lineId}/who#calls`}>Record a call to them</Link>
+          <Link href={`/lines/${part.lineId}/who#calls`}>Record a call</Link>
         ) : null}
         {mayFile && isWaivable(hold.cause) ? <WaiverForm hold={hold} {...part} /> : null}
       </div>
-    </NoticeBox>
+    </>
+  );
+}
+
+/** Selects its mark on the strip, where it has one. */
+function HoldName({ hold }: { readonly hold: Hold }) {
+  const { cause, key, subjectLabel, waiver } = hold;
+  const onStrip = cause !== "station-relative-only" && cause !== "household-need";
+  return (
+    <>
+      <span className={waiver === null ? "tag tag-loud" : "tag tag-done"}>
+        {waiver === null ? "Hold" : "Waived"}
+      </span>{" "}
+      {onStrip ? <SelectOnStrip id={key}>{subjectLabel}</SelectOnStrip> : subjectLabel}
+    </>
   );
 }
 
@@ -80,11 +91,11 @@ function WaiverForm({ hold, lineId }: LinePart & { readonly hold: Hold }) {
       <ActionForm
         action={liftWaiverAction.bind(null, lineId)}
         className="cluster"
-        label={`Take back the waiver on ${hold.subjectLabel}`}
+        label={`Withdraw the waiver on ${hold.subjectLabel}`}
       >
         <input type="hidden" name="waiverId" value={hold.waiver.id} />
-        <SubmitButton quiet pendingWord="Taking back …">
-          Take the waiver back
+        <SubmitButton quiet pendingWord="Withdrawing …">
+          Withdraw the waiver
         </SubmitButton>
       </ActionForm>
     );
@@ -92,7 +103,7 @@ function WaiverForm({ hold, lineId }: LinePart & { readonly hold: Hold }) {
   return (
     <details>
       <summary>
-        Waive it<span className="hidden">: {hold.subjectLabel}</span>
+        Waive<span className="hidden">: {hold.subjectLabel}</span>
       </summary>
       <ActionForm
         action={waiveAction.bind(null, lineId)}
@@ -101,15 +112,15 @@ function WaiverForm({ hold, lineId }: LinePart & { readonly hold: Hold }) {
       >
         <input type="hidden" name="holdKey" value={hold.key} />
         <Field
-          label="Why work may go on all the same"
+          label="Why work can proceed"
           name="words"
           rows={2}
           required
-          hint="In your own words; it is kept with your name and the day."
+          hint="Kept with your name and today’s date."
         />
         <div>
           <SubmitButton quiet pendingWord="Waiving …">
-            Waive in my name
+            Waive (signed by me)
           </SubmitButton>
         </div>
       </ActionForm>

@@ -8,30 +8,31 @@ import { STANDING_WORDS } from "../field-terms.ts";
 import { propertyName } from "../names.ts";
 import type { LinePart } from "../part.ts";
 import stacked from "../stacked.module.css";
-import { entryWords, placeWords } from "./pairings-view.ts";
+import { entryWords, placeWords } from "./place-words.ts";
+import styles from "./reconcile.module.css";
 
 type Language = "en" | "es";
 
-/** Every tie-in, and every entry that has none, each with its standing in one sentence. */
-export function Standings({ file, report, language }: LinePart & { readonly language: Language }) {
+/** Every tie-in, and every entry that has none, each with its status in one sentence. */
+export function Statuses({ file, report, language }: LinePart & { readonly language: Language }) {
   const alone = report.entries.filter((each) => each.tieInId === null);
   if (report.tieIns.length + alone.length === 0) return null;
   return (
     <Section
-      title="Where each one stands"
+      title="Status of each tie-in"
       id="standings"
-      note="From the main upwards."
+      note="From the main up."
       actions={<LanguageSwitch language={language} />}
     >
       <Scroll>
-        <table className={`plain ${stacked["stacked"]}`}>
+        <table className={`plain ${stacked["stacked"]} ${styles["statuses"]}`}>
           <thead>
             <tr>
               <th scope="col">Tie-in</th>
-              <th scope="col">Where</th>
-              <th scope="col">Stands as</th>
-              <th scope="col">In a sentence</th>
-              <th scope="col">Whose</th>
+              <th scope="col">Location</th>
+              <th scope="col">Owner</th>
+              <th scope="col">Status</th>
+              <th scope="col">Summary</th>
             </tr>
           </thead>
           <tbody>
@@ -39,17 +40,17 @@ export function Standings({ file, report, language }: LinePart & { readonly lang
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <th scope="row">{finding.tieIn.label}</th>
                 <td className="nowrap">{placeWords(finding)}</td>
-                <td>
-                  <StandingTag finding={finding} />
-                </td>
-                <Sentence finding={finding} language={language} />
-                <td data-title="Whose:">
+                <td className="nowrap" data-title="Owner:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>
                   ) : (
                     propertyName(file, finding.propertyId)
                   )}
                 </td>
+                <td>
+                  <StandingTag finding={finding} />
+                </td>
+                <Sentence finding={finding} language={language} />
               </SelectableRow>
             ))}
             {alone.map((finding) => (
@@ -68,15 +69,15 @@ export function Standings({ file, report, language }: LinePart & { readonly lang
   );
 }
 
-/** The sentences as they are told to a neighbour who reads Spanish, or in English again. */
+/** The sentences as they are told to a neighbor who reads Spanish, or in English again. */
 function LanguageSwitch({ language }: { readonly language: Language }) {
   return language === "en" ? (
     <Link href="?in=es#standings" scroll={false}>
-      The sentences in Spanish
+      Summaries in Spanish
     </Link>
   ) : (
     <Link href="?#standings" scroll={false}>
-      The sentences in English
+      Summaries in English
     </Link>
   );
 }
@@ -88,7 +89,13 @@ function Sentence({
   readonly finding: TieInFinding | EntryFinding;
   readonly language: Language;
 }) {
-  return language === "es" ? <td lang="es">{finding.sentenceEs}</td> : <td>{finding.sentence}</td>;
+  return language === "es" ? (
+    <td className="small" lang="es">
+      {finding.sentenceEs}
+    </td>
+  ) : (
+    <td className="small">{finding.sentence}</td>
+  );
 }
 
 function EntryCells({
@@ -102,15 +109,13 @@ function EntryCells({
 }) {
   return (
     <>
-      <th scope="row">
-        {words.label} <span className="muted small">on record</span>
-      </th>
+      <th scope="row">{words.label}</th>
       <td className="nowrap">{words.place}</td>
+      <td className="muted nowrap">no tie-in</td>
       <td>
         <span className="tag">{STANDING_WORDS[finding.standing]}</span>
       </td>
       <Sentence finding={finding} language={language} />
-      <td className="muted">none seen</td>
     </>
   );
 }
@@ -123,7 +128,7 @@ function StandingTag({ finding }: { readonly finding: TieInFinding }) {
     <>
       <span className={loud ? "tag tag-loud" : "tag"}>{STANDING_WORDS[finding.standing]}</span>
       {settled ? <span className="muted small"> settled</span> : null}
-      {shown ? <span className="muted small"> shown by tests, to be settled</span> : null}
+      {shown ? <span className="muted small"> shown by tests, not settled</span> : null}
       {finding.decided ? null : <span className="muted small"> proposed</span>}
     </>
   );

@@ -7,44 +7,44 @@ import { Section } from "#app/_components/section.tsx";
 import type { AlignmentDecision } from "#lib/domain/facts/alignment-decision.ts";
 import type { Alignment } from "#lib/domain/findings/report.ts";
 import type { Cft } from "#lib/domain/length/station.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import type { LinePart } from "../part.ts";
-import stacked from "../stacked.module.css";
-import { alignAction, withdrawAlignmentAction } from "./actions.ts";
+import type { LinePart } from "../../part.ts";
+import stacked from "../../stacked.module.css";
+import { alignAction, withdrawAlignmentAction } from "../actions.ts";
+import { ReasonField } from "../reason-field.tsx";
+import { LINE_UP_REASONS, NO_LINE_UP_REASONS, UNDO_REASONS } from "../reasons.ts";
+import styles from "../reconcile.module.css";
 import { isMoved, movedWords, setAside } from "./line-up-view.ts";
-import { ReasonField } from "./reason-field.tsx";
-import { LINE_UP_REASONS, NO_LINE_UP_REASONS, UNDO_REASONS } from "./reasons.ts";
-import styles from "./reconcile.module.css";
 
-/** How the records lie on the camera's axis: proposed or decided, and what each way explains. */
+/** How the records lie on the camera's axis: what is proposed to decide, then what each way explains. */
 export function LineUp(part: LinePart) {
   const { report, mayFile } = part;
   const { alignment } = report;
   if (alignment === null) return null;
+  const open = [
+    ...(alignment.decision === null && isMoved(alignment)
+      ? [{ recordId: null, fit: alignment, name: "" }]
+      : []),
+    ...alignment.own
+      .filter((own) => own.decision === null)
+      .map((own) => ({
+        recordId: own.recordId,
+        fit: own,
+        name: recordTitle(part, own.recordId),
+      })),
+  ];
   return (
-    <Section title="How they line up" id="line-up" note={alignment.sentence}>
-      <Ways alignment={alignment} {...part} />
-      {mayFile ? (
-        <div className={`screen-only ${styles["line-up"]}`}>
-          {alignment.decision === null && isMoved(alignment) ? (
-            <DecideFit recordId={null} fit={alignment} name="" {...part} />
-          ) : null}
-          {alignment.own
-            .filter((own) => own.decision === null)
-            .map((own) => (
-              <DecideFit
-                key={own.recordId}
-                recordId={own.recordId}
-                fit={own}
-                name={recordTitle(part, own.recordId)}
-                {...part}
-              />
-            ))}
-          <OtherFit {...part} />
-        </div>
-      ) : null}
-      <Refused {...part} />
-    </Section>
+    <>
+      <Section title="Where the record fits" id="line-up">
+        {mayFile
+          ? open.map((each) => <DecideFit key={each.recordId ?? ""} {...each} {...part} />)
+          : null}
+        <Ways alignment={alignment} {...part} />
+        {mayFile ? <OtherFit {...part} /> : null}
+      </Section>
+      <Rejected {...part} />
+    </>
   );
 }
 
@@ -69,9 +69,9 @@ function waysOf(alignment: Alignment, part: LinePart): Way[] {
     decision: null,
     ...rest,
   });
-  const written = way("written", { name: "As written", moved: "not moved", agree: of(plain) });
+  const written = way("written", { name: "As recorded", moved: "no shift", agree: of(plain) });
   const search = way("search", {
-    name: aside === null ? "Proposed" : "Found by searching",
+    name: aside === null ? "Proposed" : "Best fit found",
     moved: movedWords(proposed),
     agree: of(proposed.explained),
   });
@@ -109,9 +109,9 @@ function Ways({ alignment, ...part }: LinePart & { readonly alignment: Alignment
       <table className={`plain ${stacked["stacked"]}`}>
         <thead>
           <tr>
-            <th scope="col">Taking the record</th>
-            <th scope="col">Moved</th>
-            <th scope="col">Entries that agree</th>
+            <th scope="col">Record as</th>
+            <th scope="col">Shifted</th>
+            <th scope="col">Matching entries</th>
             <th scope="col">Decided</th>
           </tr>
         </thead>
@@ -119,14 +119,12 @@ function Ways({ alignment, ...part }: LinePart & { readonly alignment: Alignment
           {ways.map((way) => (
             <tr key={way.key}>
               <th scope="row">{way.name}</th>
-              <td data-title="Moved:">{way.moved}</td>
-              <td data-title="Agree:">{way.agree}</td>
+              <td data-title="Shifted:">{way.moved}</td>
+              <td data-title="Match:">{way.agree}</td>
               <td>
                 {way.decision === null ? (
                   <span className="muted">
-                    {way.key === "written" || alignment.decision !== null
-                      ? ""
-                      : "nobody has decided yet"}
+                    {way.key === "written" || alignment.decision !== null ? "" : "not decided yet"}
                   </span>
                 ) : (
                   <DecisionCell decision={way.decision} {...part} />
@@ -149,28 +147,27 @@ function DecisionCell({
   return (
     <>
       <p>
-        {decision.state} by {decision.decidedBy}, {formatDay(decision.decidedOn, report.today)}:{" "}
-        {decision.reason}
+        {STATE_WORDS[decision.state]} by {decision.decidedBy},{" "}
+        {formatDay(decision.decidedOn, report.today)}: {decision.reason}
       </p>
       {mayFile ? (
         <details className="screen-only">
           <summary>
-            Take back
+            Undo
             <span className="hidden">
-              {" "}
-              that it is {movedWords(decision)} ({decision.state})
+              : {movedWords(decision)} ({STATE_WORDS[decision.state]})
             </span>
           </summary>
           <ActionForm
             action={withdrawAlignmentAction.bind(null, lineId)}
             className={styles["decide"] ?? ""}
-            label="Take back how they line up"
+            label="Undo how they line up"
           >
             <input type="hidden" name="alignmentId" value={decision.id} />
             <ReasonField presets={UNDO_REASONS} />
             <div>
-              <SubmitButton quiet pendingWord="Taking back …">
-                Take back
+              <SubmitButton quiet pendingWord="Undoing …">
+                Undo
               </SubmitButton>
             </div>
           </ActionForm>
@@ -179,6 +176,11 @@ function DecisionCell({
     </>
   );
 }
+
+const STATE_WORDS: Record<AlignmentDecision["state"], string> = {
+  accepted: "accepted",
+  refused: "rejected",
+};
 
 interface Deciding {
   readonly recordId: string | null;
@@ -200,12 +202,12 @@ function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
   const what = `${name === "" ? "" : `${name}: `}${movedWords(fit)}`;
   const decide = alignAction.bind(null, lineId);
   return (
-    <div className="stack-tight">
+    <div className={`screen-only ${styles["proposed"]}`}>
       <p>
-        <span className="strong">{what}?</span>{" "}
-        <span className="muted">The pairings below rest on it.</span>
+        <span className="strong">{capital(what)}?</span>{" "}
+        <span className="muted">The matches depend on it.</span>
       </p>
-      <ActionForm action={decide} className={styles["decide"] ?? ""} label={`Accept ${what}`}>
+      <ActionForm action={decide} className={styles["across"] ?? ""} label={`Accept ${what}`}>
         <FitInputs recordId={recordId} fit={fit} />
         <input type="hidden" name="state" value="accepted" />
         <ReasonField presets={LINE_UP_REASONS} />
@@ -217,15 +219,15 @@ function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
       </ActionForm>
       <details>
         <summary>
-          Not so<span className="hidden">: {what}</span>
+          Not a match<span className="hidden">: {what}</span>
         </summary>
-        <ActionForm action={decide} className={styles["decide"] ?? ""} label={`Refuse ${what}`}>
+        <ActionForm action={decide} className={styles["decide"] ?? ""} label={`Reject ${what}`}>
           <FitInputs recordId={recordId} fit={fit} />
           <input type="hidden" name="state" value="refused" />
           <ReasonField presets={NO_LINE_UP_REASONS} />
           <div>
-            <SubmitButton quiet pendingWord="Refusing …">
-              Refuse
+            <SubmitButton quiet pendingWord="Rejecting …">
+              Reject
             </SubmitButton>
           </div>
         </ActionForm>
@@ -237,27 +239,27 @@ function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
 /** A zero and scale that the person knows from elsewhere; none at all is a word too. */
 function OtherFit({ lineId, file }: LinePart) {
   return (
-    <details>
-      <summary>Say yourself how far the record has to move</summary>
+    <details className="screen-only">
+      <summary>Set the shift yourself</summary>
       <ActionForm
         action={alignAction.bind(null, lineId)}
-        className={styles["decide"] ?? ""}
-        label="Another zero or scale"
+        className={styles["across"] ?? ""}
+        label="Custom zero or scale"
       >
         <input type="hidden" name="state" value="accepted" />
         <input type="hidden" name="typed" value="yes" />
         <Field
-          label="Up the line by, ft"
+          label="Shift upstream (ft)"
           name="shift"
-          hint="−2.4 for down the line; 0 as written"
+          hint="−2.4 for downstream; 0 for as recorded"
         />
-        <Field label="Stretched by, %" name="scale" hint="−1.5 for a record that reads too long" />
+        <Field label="Stretch (%)" name="scale" hint="−1.5 if the record reads long" />
         {file.records.length > 1 ? (
           <Choice
             label="Which record"
             name="recordId"
             options={[
-              { value: "", label: "all records together" },
+              { value: "", label: "all records" },
               ...file.records.map((record) => ({
                 value: record.id,
                 label: record.title || record.number,
@@ -270,7 +272,7 @@ function OtherFit({ lineId, file }: LinePart) {
         <ReasonField presets={LINE_UP_REASONS} />
         <div>
           <SubmitButton quiet pendingWord="Saving …">
-            Accept this one
+            Accept this shift
           </SubmitButton>
         </div>
       </ActionForm>
@@ -278,14 +280,13 @@ function OtherFit({ lineId, file }: LinePart) {
   );
 }
 
-function Refused(part: LinePart) {
-  const refused = part.file.alignments.filter((each) => each.state === "refused");
-  if (refused.length === 0) return null;
+function Rejected(part: LinePart) {
+  const rejected = part.file.alignments.filter((each) => each.state === "refused");
+  if (rejected.length === 0) return null;
   return (
-    <div className="stack-tight">
-      <h3>Refused before, and not proposed again</h3>
+    <Section title="Rejected earlier; not proposed again" folded={`${rejected.length}`}>
       <ul className={styles["plain"]}>
-        {refused.map((decision) => (
+        {rejected.map((decision) => (
           <li key={decision.id}>
             <p className="strong">
               {decision.recordId === null ? "" : `${recordTitle(part, decision.recordId)}: `}
@@ -295,6 +296,6 @@ function Refused(part: LinePart) {
           </li>
         ))}
       </ul>
-    </div>
+    </Section>
   );
 }

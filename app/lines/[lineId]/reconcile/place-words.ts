@@ -9,10 +9,10 @@ export function tieInWords(finding: TieInFinding): string {
   return `${finding.tieIn.label}, ${placeWords(finding)}`;
 }
 
-/** `74.5 ± 1.0 ft, left`; `relative only` where no run ties it to the line. */
+/** `74.5 ± 1.0 ft, left`; `not tied to the main` where no run ties it to the line. */
 export function placeWords({ station, uncertainty, side, compass }: TieInFinding): string {
   const where = side === "unknown" ? "" : `, ${sideWords(side, compass)}`;
-  if (station === null) return `relative only${where}`;
+  if (station === null) return `not tied to the main${where}`;
   const sure = uncertainty === null ? "" : ` ± ${plainFeet(uncertainty)}`;
   return `${plainFeet(station)}${sure} ft${where}`;
 }

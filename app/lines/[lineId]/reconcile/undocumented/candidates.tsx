@@ -2,14 +2,14 @@ import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { sayAny } from "#lib/domain/say/say-list.ts";
 import { CLUE_WEIGHTS } from "#lib/domain/tiein/candidate-weights.ts";
 import { type Candidate, candidatesFor, nobodyWords } from "#lib/domain/tiein/candidates.ts";
-import { propertyName } from "../names.ts";
-import type { LinePart } from "../part.ts";
-import styles from "./reconcile.module.css";
+import { propertyName } from "../../names.ts";
+import type { LinePart } from "../../part.ts";
+import styles from "../reconcile.module.css";
 
-/** More than these are told by number only. */
-const SHOWN = 5;
+/** More than these are folded. */
+const SHOWN = 3;
 
-/** Whose a tie-in may be, the likeliest first, with what speaks for and against each. */
+/** Who may own a tie-in, the likeliest first, with what speaks for and against each. */
 export function Candidates({
   finding,
   file,
@@ -19,10 +19,10 @@ export function Candidates({
   const more = candidates.length - SHOWN;
   return (
     <div className="stack-tight">
-      <h4>Whose it may be</h4>
+      <h4>Likely owners</h4>
       {candidates.length === 0 ? (
         <p className="muted">
-          No property speaks for itself. Enter neighbouring addresses as “perhaps connected” under
+          Nothing points to a property yet. Add neighboring addresses as “possibly connected” under
           “Who is on it?”, then test there.
         </p>
       ) : (
@@ -32,7 +32,16 @@ export function Candidates({
               <OneCandidate key={candidate.propertyId} candidate={candidate} file={file} />
             ))}
           </ol>
-          {more > 0 ? <p className="small muted">And {more} more, less likely.</p> : null}
+          {more > 0 ? (
+            <details>
+              <summary className="small">{more} more, less likely</summary>
+              <ol className={styles["candidates"]} start={SHOWN + 1}>
+                {candidates.slice(SHOWN).map((candidate) => (
+                  <OneCandidate key={candidate.propertyId} candidate={candidate} file={file} />
+                ))}
+              </ol>
+            </details>
+          ) : null}
           <p className="small">{nobodyWords(candidates)}</p>
           <Weights />
         </>
@@ -59,12 +68,10 @@ function OneCandidate({
       ))}
       {candidate.speaksAgainst.map((sentence) => (
         <p key={sentence} className="small muted">
-          But: {sentence}
+          Against: {sentence}
         </p>
       ))}
-      {tied.length === 0 ? null : (
-        <p className="small">Nothing here tells it from {sayAny(tied)}.</p>
-      )}
+      {tied.length === 0 ? null : <p className="small">Can’t be told apart from {sayAny(tied)}.</p>}
     </li>
   );
 }
@@ -72,9 +79,9 @@ function OneCandidate({
 function Weights() {
   return (
     <details className="screen-only">
-      <summary className="small">How they are put in order</summary>
+      <summary className="small">How this list is ranked</summary>
       <p className="small">
-        What is known of each address is added up by these weights. They are no probabilities.
+        What is known about each address is added up by these weights. Scores, not probabilities.
       </p>
       <table className="plain small">
         <thead>

@@ -7,7 +7,7 @@ import { requireAct } from "#app/session.ts";
 import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import { recordRuling, withdrawRuling } from "#lib/operations/record-ruling.ts";
 
-/** Takes down what the authority ruled on a tie-in. */
+/** Records what the authority ruled on a tie-in. */
 export async function recordRulingAction(
   lineId: string,
   _state: FormState,
@@ -15,7 +15,7 @@ export async function recordRulingAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(RULING_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Choose what was ruled.", form, "kind");
+  if (kind === null) return refused("Select the ruling.", form, "kind");
   const recorded = recordRuling(act, {
     lineId,
     tieInId: textOf(form, "tieInId"),
@@ -28,10 +28,10 @@ export async function recordRulingAction(
     note: textOf(form, "note"),
   });
   if (recorded.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(recorded, { words: "Taken down; what follows from it is worked out.", form });
+  return stateOf(recorded, { words: "Ruling saved; its effects are calculated.", form });
 }
 
-/** Takes out a ruling that was entered wrongly; the one before it holds again. */
+/** Deletes a ruling that was entered in error; the one before it is in force again. */
 export async function withdrawRulingAction(
   lineId: string,
   _state: FormState,
@@ -44,5 +44,5 @@ export async function withdrawRulingAction(
     reason: textOf(form, "reason"),
   });
   if (withdrawn.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(withdrawn, { words: "Taken out.", form });
+  return stateOf(withdrawn, { words: "Ruling deleted.", form });
 }

@@ -1,4 +1,3 @@
-import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
@@ -7,50 +6,62 @@ import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
-import type { EvidenceLevel } from "#lib/domain/facts/test.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/testing/next-test.ts";
+import { LEVEL_WORDS } from "#lib/domain/tiein/level-words.ts";
+import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
 import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { TIE_IN_KIND_WORDS } from "../field-terms.ts";
-import { propertyName } from "../names.ts";
-import type { LinePart } from "../part.ts";
-import { QuickRow } from "../quick-row.tsx";
-import { optionsOf } from "../terms.ts";
-import { propertyChoices } from "../who/columns.ts";
-import { addTestAction, settleAction } from "./actions.ts";
+import { TIE_IN_KIND_WORDS } from "../../field-terms.ts";
+import { propertyName } from "../../names.ts";
+import type { LinePart } from "../../part.ts";
+import { QuickRow } from "../../quick-row.tsx";
+import { optionsOf } from "../../terms.ts";
+import { propertyChoices } from "../../who/columns.ts";
+import { addTestAction, settleAction } from "../actions.ts";
+import { placeWords } from "../place-words.ts";
+import { ReasonField } from "../reason-field.tsx";
+import { SETTLE_REASONS, SHOWN_REASONS } from "../reasons.ts";
+import styles from "../reconcile.module.css";
 import { Candidates } from "./candidates.tsx";
-import { placeWords } from "./pairings-view.ts";
-import { ReasonField } from "./reason-field.tsx";
-import { SETTLE_REASONS, SHOWN_REASONS } from "./reasons.ts";
-import styles from "./reconcile.module.css";
 import { Rulings } from "./rulings.tsx";
 import { TEST_BLANK, testColumns } from "./test-columns.ts";
 
-/** Tie-ins that are on no record: whose they may be, what was tested, and what settles them. */
+/** Tie-ins not on record with work left: whose they may be, what was tested, and what settles them. */
 export function Undocumented(part: LinePart) {
-  const undocumented = part.report.tieIns.filter((each) => needsEvidence(each));
-  const others = part.report.tieIns.filter((each) => !needsEvidence(each));
+  const open = part.report.tieIns.filter((each) => needsEvidence(each) && !isAnswered(each));
+  if (open.length === 0) return null;
   return (
-    <>
-      {undocumented.length === 0 ? null : (
-        <Section
-          title="On no record"
-          id="undocumented"
-          actions={
-            <Link href={`/lines/${part.lineId}/reconcile/test-day`}>Plan a day of dye tests</Link>
-          }
-          note="Never cap or line over a branch before it is proven dead: somebody unseen may live on it. Nobody is asked for money before level 5, or before they accept the tie-in themselves."
-        >
-          <div className="stack-wide">
-            {undocumented.map((finding) => (
-              <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
-            ))}
-          </div>
-        </Section>
-      )}
-      {others.length === 0 || !part.mayFile ? null : <SettleAnother others={others} {...part} />}
-    </>
+    <Section
+      title="Not on record"
+      id="undocumented"
+      note="Never cap or line over a branch until it is proven inactive: someone may depend on it."
+    >
+      <div className="stack-wide">
+        {open.map((finding) => (
+          <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
+        ))}
+      </div>
+    </Section>
+  );
+}
+
+/** Tie-ins not on record of which a person has said what they are and whose. */
+export function SettledTieIns(part: LinePart) {
+  const settled = part.report.tieIns.filter((each) => needsEvidence(each) && isAnswered(each));
+  if (settled.length === 0) return null;
+  return (
+    <Section
+      title="Settled"
+      id="settled"
+      folded={settled.map(({ tieIn }) => tieIn.label).join(", ")}
+    >
+      <div className="stack-wide">
+        {settled.map((finding) => (
+          <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
+        ))}
+      </div>
+    </Section>
   );
 }
 
@@ -60,6 +71,11 @@ function needsEvidence({ standing, tieIn }: TieInFinding): boolean {
     standing === "accepted-by-ruling" ||
     (tieIn.settledOn !== null && standing !== "on-record-and-seen")
   );
+}
+
+/** Nothing is left to find out: settled by a person, and not against what tests show. */
+function isAnswered(finding: TieInFinding): boolean {
+  return finding.tieIn.settledOn !== null && !isOwnerOpen(finding) && !isUnsettled(finding);
 }
 
 type TieInProps = LinePart & { readonly finding: TieInFinding };
@@ -78,14 +94,17 @@ function UndocumentedTieIn({ finding, ...part }: TieInProps) {
         <p>{finding.sentence}</p>
         <p className="muted">{looksWords(finding)}</p>
       </div>
+      {part.mayFile ? <SettleProven finding={finding} {...part} /> : null}
       <div className="pair">
-        <Ladder finding={finding} />
+        <div className="stack-tight">
+          <Confidence finding={finding} />
+          <Settled finding={finding} {...part} />
+          <Rulings finding={finding} {...part} />
+          {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
+        </div>
         <Candidates finding={finding} {...part} />
       </div>
       <Tests heading="h4" finding={finding} {...part} />
-      <Settled finding={finding} {...part} />
-      {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
-      <Rulings finding={finding} {...part} />
     </article>
   );
 }
@@ -104,33 +123,18 @@ function looksWords({ tieIn }: TieInFinding): string {
   return `${parts.join(", ")}.`;
 }
 
-const LEVELS: readonly { readonly level: EvidenceLevel; readonly words: string }[] = [
-  { level: 0, words: "unknown" },
-  { level: 1, words: "plausible by where it lies: enough to write and ask" },
-  { level: 2, words: "a record or a statement names a property" },
-  { level: 3, words: "a trace or smoke points at a property" },
-  { level: 4, words: "dye or flow seen once, by one witness" },
-  {
-    level: 5,
-    words:
-      "dye seen twice, filmed, other water off, two people, nothing from a control address: enough to ask for money",
-  },
-  { level: 6, words: "dug up and seen, or accepted in writing by its owner or the authority" },
-];
-
-function Ladder({ finding }: { readonly finding: TieInFinding }) {
+/** How sure it is and why; what each level means is told once, at the foot of the page. */
+function Confidence({ finding }: { readonly finding: TieInFinding }) {
   return (
     <div className="stack-tight">
-      <h4>How sure: level {finding.level} of 6</h4>
+      <h4>
+        Confidence: level {finding.level} of 6{" "}
+        <span className={styles["level"]}>({LEVEL_WORDS[finding.level]})</span>
+      </h4>
       <p>{finding.levelReason}</p>
-      <ol className={styles["ladder"]}>
-        {LEVELS.toReversed().map(({ level, words }) => (
-          <li key={level} aria-current={level === finding.level ? "step" : undefined}>
-            <span>{level}</span>
-            <span>{words}</span>
-          </li>
-        ))}
-      </ol>
+      <p className="screen-only small">
+        <a href="#levels">What the levels mean</a>
+      </p>
     </div>
   );
 }
@@ -178,7 +182,7 @@ function Tests({
         columns={columns}
         blank={blank}
         addWord="test"
-        emptyWords="No test yet. One row for each address that is tried, also where nothing was seen."
+        emptyWords="No test yet. One row per address tested, including those that did not show."
         label={`Tests on ${tieIn.label}`}
         readOnly={!mayRecord}
       />
@@ -208,10 +212,9 @@ function RepeatTest({
   return (
     <details className="screen-only">
       <summary>
-        {again.seen === 1 ? "Record the second dye test" : "Record the dye test once more"} at{" "}
-        {place}
+        {again.seen === 1 ? "Record the second dye test" : "Record the dye test again"} at {place}
       </summary>
-      <p className="muted">Missing for proof: {again.missing.join(", ")}.</p>
+      <p className="muted">Still needed for proof: {again.missing.join(", ")}.</p>
       <QuickRow
         everywhere
         title={`Dye test at ${place}, watched at ${name}`}
@@ -238,78 +241,114 @@ function RepeatTest({
 function Settled({ finding: { tieIn }, file, report }: TieInProps) {
   if (tieIn.settledOn === null) return null;
   const whose = tieIn.propertyId === null ? "" : `, of ${propertyName(file, tieIn.propertyId)}`;
-  const dead = tieIn.inactive ? ", proven dead" : "";
+  const dead = tieIn.inactive ? ", proven inactive" : "";
   const accepted = tieIn.ownerAccepted ? " The owner accepted it in writing." : "";
   return (
     <p>
       <span className="tag tag-done">settled</span> {TIE_IN_KIND_WORDS[tieIn.kind]}
       {whose}
-      {dead}, says {tieIn.settledBy}, {formatDay(tieIn.settledOn, report.today)}:{" "}
-      {tieIn.settledReason}.{accepted}
+      {dead}; {tieIn.settledBy}, {formatDay(tieIn.settledOn, report.today)}: {tieIn.settledReason}.
+      {accepted}
     </p>
   );
 }
 
-/** Filled in with what tests have proven, for a person to settle. */
+/** One press: what tests have proven is filled in, and a person confirms it in their name. */
+function SettleProven({ finding, lineId, file }: TieInProps) {
+  const { tieIn } = finding;
+  const proven = provenSettlement(finding, file.tests);
+  if (proven === null) return null;
+  const what = `${TIE_IN_KIND_WORDS[proven.kind]} from ${propertyName(file, proven.propertyId)}`;
+  const reason = SHOWN_REASONS[proven.shownBy];
+  return (
+    <ActionForm
+      action={settleAction.bind(null, lineId)}
+      className={`screen-only ${styles["all"]}`}
+      label={`Settle ${tieIn.label} as tests show`}
+    >
+      <input type="hidden" name="tieInId" value={tieIn.id} />
+      <input type="hidden" name="kind" value={proven.kind} />
+      <input type="hidden" name="propertyId" value={proven.propertyId} />
+      <input type="hidden" name="reason" value={reason} />
+      <p className={styles["wide"]}>
+        <span className="strong">
+          Tests show that {tieIn.label} carries {what}.
+        </span>{" "}
+        {reason}.
+      </p>
+      <div>
+        <SubmitButton pendingWord="Saving …">Settle {tieIn.label} as shown</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
 function SettleForm({ finding, lineId, file }: TieInProps) {
   const { tieIn } = finding;
   const proven = provenSettlement(finding, file.tests);
   return (
-    <details open={proven !== null}>
+    <details className="screen-only">
       <summary>
-        {tieIn.settledOn === null ? "Settle what it is and whose" : "Settle it otherwise"}
+        {settleWords(tieIn.settledOn !== null || proven !== null)}
         <span className="hidden">: {tieIn.label}</span>
       </summary>
       <ActionForm
         action={settleAction.bind(null, lineId)}
-        className={styles["decide"] ?? ""}
+        className={styles["across"] ?? ""}
         label={`Settle ${tieIn.label}`}
       >
         <input type="hidden" name="tieInId" value={tieIn.id} />
         <Choice
-          label="It carries"
+          label="Carries"
           name="kind"
           options={optionsOf(TIE_IN_KIND_WORDS)}
           defaultValue={proven?.kind ?? tieIn.kind}
         />
         <Choice
-          label="It belongs to"
+          label="Owner"
           name="propertyId"
-          options={[{ value: "", label: "nobody known" }, ...propertyChoices(file)]}
+          options={[{ value: "", label: "unknown" }, ...propertyChoices(file)]}
           defaultValue={proven?.propertyId ?? tieIn.propertyId ?? ""}
         />
         <Tick
-          label="Proven dead: nothing can come through it"
+          label="Proven inactive: nothing can flow through it"
           name="inactive"
           defaultChecked={tieIn.inactive}
         />
         <Tick
-          label="Its owner accepted in writing that it is theirs"
+          label="Owner accepted it in writing"
           name="ownerAccepted"
           defaultChecked={tieIn.ownerAccepted}
         />
         <ReasonField
           presets={SETTLE_REASONS}
           chosen={proven === null ? "" : SHOWN_REASONS[proven.shownBy]}
-          label="What shows it"
+          label="Evidence"
         />
         <div>
-          <SubmitButton pendingWord="Saving …">Settle {tieIn.label}</SubmitButton>
+          <SubmitButton quiet pendingWord="Saving …">
+            Settle {tieIn.label}
+          </SubmitButton>
         </div>
       </ActionForm>
     </details>
   );
 }
 
-/** Tests and findings on tie-ins that are on record: to prove one dead, say. */
-function SettleAnother({
-  others,
-  ...part
-}: LinePart & { readonly others: readonly TieInFinding[] }) {
+function settleWords(otherwise: boolean): string {
+  return otherwise ? "Settle it another way" : "Settle what it carries and who owns it";
+}
+
+/** Tests and findings on tie-ins that are on record: to prove one inactive, say. */
+export function OtherTests(part: LinePart) {
+  const others = part.report.tieIns.filter((each) => !needsEvidence(each));
+  if (others.length === 0 || !part.mayFile) return null;
   return (
     <Section
-      title="Tests on the others"
-      note="A tie-in on record may be dead, or a drain, too; or a test may have to confirm it."
+      title="Tests on other tie-ins"
+      id="others"
+      folded={others.map(({ tieIn }) => tieIn.label).join(", ")}
+      note="A tie-in on record may also be inactive or a drain, or need a test to confirm it."
     >
       {others.map((finding) => (
         <details key={finding.tieIn.id}>

@@ -8,7 +8,7 @@ interface Moved {
 }
 
 /**
- * `2.4 ft down the line, stretched by 1.2 %`, `in meters`, `from the other end, its zero at 163.0 ft`:
+ * `2.4 ft downstream, stretched by 1.2%`, `in meters`, `from the other end, its zero at 163.0 ft`:
  * what is done to a record to lay it on the camera's axis.
  */
 export function movedWords(move: Moved): string {
@@ -16,14 +16,14 @@ export function movedWords(move: Moved): string {
   const { meters, reversed } = readingOf(move);
   const stretch = stretchOf(move);
   const moved =
-    shift === 0 ? "" : `${formatFeet(Math.abs(shift))} ${shift > 0 ? "up" : "down"} the line`;
-  const percent = `${(Math.abs(stretch) / 10_000).toFixed(1)} %`;
+    shift === 0 ? "" : `${formatFeet(Math.abs(shift))} ${shift > 0 ? "upstream" : "downstream"}`;
+  const percent = `${(Math.abs(stretch) / 10_000).toFixed(1)}%`;
   const parts = [
     meters ? "in meters" : "",
     reversed ? `from the other end, its zero at ${formatFeet(shift)}` : moved,
     stretch === 0 ? "" : `${stretch > 0 ? "stretched" : "shortened"} by ${percent}`,
   ];
-  return parts.filter((part) => part !== "").join(", ") || "not moved";
+  return parts.filter((part) => part !== "").join(", ") || "no shift";
 }
 
 export function isMoved({ shift, scale }: Moved): boolean {
@@ -46,4 +46,10 @@ export function signedNumber(text: string, unit: number): number | null {
   if (plain === "") return 0;
   if (!/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(plain)) return null;
   return Math.round(Number(plain) * unit) + 0;
+}
+
+/** The first sentence, without its period, and what follows it. */
+export function splitSentence(text: string): readonly [string, string] {
+  const end = text.search(/\.(\s|$)/);
+  return end < 0 ? [text, ""] : [text.slice(0, end), text.slice(end + 1).trim()];
 }

@@ -6,15 +6,15 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Alternative } from "#lib/domain/findings/report.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
-import type { LinePart } from "../part.ts";
-import { acceptAlternativeAction } from "./actions.ts";
+import type { LinePart } from "../../part.ts";
+import { acceptAlternativeAction } from "../actions.ts";
+import { ReasonField } from "../reason-field.tsx";
+import { LINE_UP_REASONS } from "../reasons.ts";
+import styles from "../reconcile.module.css";
 import { type ComparedRow, comparedRows, wayLetter } from "./alternatives-view.ts";
 import { movedWords } from "./line-up-view.ts";
-import { ReasonField } from "./reason-field.tsx";
-import { LINE_UP_REASONS } from "./reasons.ts";
-import styles from "./reconcile.module.css";
 
-/** Other ways to pair that the numbers allow, beside what is proposed; none where it stands clear. */
+/** Other matches that the numbers allow, beside what is proposed; none where it is clear. */
 export function Alternatives(part: LinePart & { readonly look: string | null }) {
   const { file, report } = part;
   const { alternatives } = report;
@@ -22,9 +22,9 @@ export function Alternatives(part: LinePart & { readonly look: string | null }) 
   const rows = comparedRows(file, report);
   return (
     <Section
-      title="Other ways to pair them"
+      title="Other possible matches"
       id="ways"
-      note="These come so near that the numbers alone do not settle it. One sure point on both, a dye test or a tape on the ground will."
+      note="These are too close to call from the numbers alone. One known point on both, a dye test or a taped measurement will settle it."
     >
       <Scroll>
         <table className={`plain ${styles["ways"]}`}>
@@ -32,7 +32,7 @@ export function Alternatives(part: LinePart & { readonly look: string | null }) 
             <tr>
               <th scope="col">Tie-in</th>
               <th scope="col">
-                As it stands
+                Current
                 <span className={styles["way-zero"]}>
                   {report.alignment === null ? "" : movedWords(report.alignment)}
                 </span>
@@ -73,9 +73,9 @@ function RowCells({ row }: { readonly row: ComparedRow }) {
       </th>
       {row.cells.map(({ key, entry, distance, differs }) => (
         <td key={key} className={differs ? "strong" : "muted"}>
-          {entry === "" ? "no entry" : entry}
+          {entry === "" ? "none" : entry}
           {distance === null ? null : (
-            <span className="nowrap small"> {formatFeet(Math.abs(distance))} off</span>
+            <span className="nowrap small"> {formatFeet(Math.abs(distance))} difference</span>
           )}
         </td>
       ))}
@@ -102,19 +102,19 @@ function Way({
       </p>
       <div className="cluster screen-only">
         <Link href={chosen ? "?" : `?look=${way.key}`} scroll={false}>
-          {chosen ? "Back to what stands on the strip" : "Look at it on the strip"}
+          {chosen ? "Back to the current match" : "Show it on the strip"}
           <span className="hidden"> ({letter})</span>
         </Link>
       </div>
       {mayFile ? (
         <details className="screen-only">
           <summary>
-            Accept this way instead<span className="hidden">: {letter}</span>
+            Use this match instead<span className="hidden">: {letter}</span>
           </summary>
           <ActionForm
             action={acceptAlternativeAction.bind(null, lineId)}
             className={styles["decide"] ?? ""}
-            label={`Accept way ${letter}`}
+            label={`Use match ${letter}`}
           >
             <input type="hidden" name="key" value={way.key} />
             <ReasonField presets={LINE_UP_REASONS} />

@@ -1,0 +1,54 @@
+import { expect, test } from "vitest";
+import { partsOf } from "#app/lines/[lineId]/parts.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { aTestDay, aTestStop } from "#tests/support/file.ts";
+import { sampleLine } from "#tests/support/sample-line.ts";
+
+/** The pages of the question on record and camera where work is left. */
+function open(file: LineFile): string[] {
+  return partsOf("reconcile", file, reportOn(file, "2026-11-25"))
+    .filter((part) => part.open)
+    .map(({ slug }) => slug);
+}
+
+test("what is left to match and to find out is open, and closes once a person has decided it", () => {
+  const { file } = sampleLine();
+  expect(open(file)).toEqual(["match", "undocumented"]);
+  const explained = {
+    ...file,
+    entries: file.entries.map((entry) =>
+      entry.id === "e20" ? { ...entry, explanation: "Never built" } : entry,
+    ),
+  };
+  expect(open(explained)).toEqual(["undocumented"]);
+  const accepted = {
+    ...explained,
+    tieIns: file.tieIns.map((tieIn) => ({ ...tieIn, ownerAccepted: true, propertyId: "p12" })),
+  };
+  expect(open(accepted)).toEqual([]);
+});
+
+test("a record that reads short is to line up until a person accepts the shift", () => {
+  const { file } = sampleLine();
+  const short = {
+    ...file,
+    pairings: [],
+    entries: file.entries.map((entry) =>
+      entry.distance === null ? entry : { ...entry, distance: entry.distance - 240 },
+    ),
+  };
+  expect(open(short)).toContain("line-up");
+});
+
+test("a planned test day is open while a stop has no result", () => {
+  const { file } = sampleLine();
+  const stop = aTestStop("p12", { tieInIds: ["T3"] });
+  const planned = { ...file, testDays: [aTestDay([stop])] };
+  expect(open(planned)).toContain("test-day");
+  const dosed = {
+    ...file,
+    testDays: [aTestDay([{ ...stop, propertyId: null, passed: "positive" }])],
+  };
+  expect(open(dosed)).not.toContain("test-day");
+});
