@@ -140,6 +140,42 @@ test("a list opens on F2, Alt+Down and Alt+Enter; what is undone can be done aga
   await saved(page, ENTRIES);
 });
 
+test("a long table draws what is near, and every row of it can be reached, typed in and printed", async ({
+  page,
+}) => {
+  await openCard(page, "Yarrow Lane, long");
+  const entries = table(page, ENTRIES);
+  const rows = entries.locator("tr[data-row-id]");
+  await pasteRows(page, entries, {
+    first: "Entry, new entry",
+    rows: Array.from({ length: 150 }, (_none, at) => [`House ${at + 1}`, String(at + 10)]),
+  });
+  await saved(page, ENTRIES);
+  expect(await rows.count()).toBeLessThan(110);
+  // To the last cell and back by key, typing in a row that was not drawn before.
+  const first = entries.getByLabel("Entry, row 1", { exact: true });
+  await first.focus();
+  await page.keyboard.press("Control+End");
+  await page.keyboard.press("ArrowUp");
+  await page.keyboard.press("Home");
+  await expect(entries.getByLabel("Entry, row 150", { exact: true })).toBeFocused();
+  await page.keyboard.type("House 150 A");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Control+Home");
+  await expect(first).toBeFocused();
+  // Scrolled by hand, the row with the cursor stays.
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+  await expect(entries.getByLabel("Entry, row 149", { exact: true })).toBeVisible();
+  await expect(first).toBeFocused();
+  await saved(page, ENTRIES);
+  await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+  await expect(rows).toHaveCount(150);
+  await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+  await reopen(page);
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+  await expect(entries.getByLabel("Entry, row 150", { exact: true })).toHaveValue("House 150 A");
+});
+
 test("what needs fixing is one press away", async ({ page }) => {
   await openCard(page, "Yarrow Lane, to fix");
   const entries = table(page, ENTRIES);

@@ -18,6 +18,7 @@ import { PastePanel } from "./paste-panel.client.tsx";
 import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
 import { blankKey, type GridLine, type GridSpec, type GridState, type Place } from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
+import { drawRow, useRowWindow } from "./use-row-window.ts";
 import { type Rows, type SaveRows, useRows } from "./use-rows.ts";
 
 export interface GridProps {
@@ -91,12 +92,13 @@ function GridTable({
   const live = useLive();
   const selection = useSelection();
   const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
-  useRevealed(box, selection.selected);
+  useRevealed(box, selection.selected, state.lines);
   useBackToCell(box, state.asked);
   useRemote(props.remote, { grid, spec, box });
 
   const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
   const lines = readOnly ? state.lines : [...state.lines, blankLine(state)];
+  const { spans, rowHeight } = useRowWindow(box, lines.length);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: hears when the focus leaves the table
     <div
@@ -121,22 +123,30 @@ function GridTable({
         >
           <Head columns={spec.columns} readOnly={readOnly} />
           <tbody>
-            {lines.map((line, number) => (
-              <Row
-                key={line.key}
-                line={line}
-                number={number}
-                columns={spec.columns}
-                blank={number === state.lines.length}
-                addWord={props.addWord ?? "row"}
-                readOnly={readOnly}
-                narrow={narrow}
-                selected={selection.selected === line.id}
-                unfinished={entered?.key === line.key}
-                link={props.links?.[line.id]}
-                handlers={handlers}
-              />
-            ))}
+            {spans.flatMap((span, at) => [
+              <Gap
+                key={`gap-${span.to === lines.length ? "last" : at}`}
+                height={(span.from - (spans[at - 1]?.to ?? 0)) * rowHeight}
+              />,
+              ...lines
+                .slice(span.from, span.to)
+                .map((line, from) => (
+                  <Row
+                    key={line.key}
+                    line={line}
+                    number={span.from + from}
+                    columns={spec.columns}
+                    blank={span.from + from === state.lines.length}
+                    addWord={props.addWord ?? "row"}
+                    readOnly={readOnly}
+                    narrow={narrow}
+                    selected={selection.selected === line.id}
+                    unfinished={entered?.key === line.key}
+                    link={props.links?.[line.id]}
+                    handlers={handlers}
+                  />
+                )),
+            ])}
           </tbody>
           <Foot columns={spec.columns} state={state} />
         </table>
@@ -152,6 +162,16 @@ function GridTable({
       <PastePanel grid={grid} spec={spec} />
       {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
     </div>
+  );
+}
+
+/** Stands for rows that are not drawn. */
+function Gap({ height }: { readonly height: number }) {
+  if (height === 0) return null;
+  return (
+    <tr>
+      <td style={{ height, border: 0 }} />
+    </tr>
   );
 }
 
@@ -345,9 +365,10 @@ function placeAt(
 function focusCell(box: HTMLElement | null, { row, column }: { row: number; column: number }) {
   // The blank line may become a row with the same stroke: look for the cell once that is drawn.
   requestAnimationFrame(() => {
+    drawRow(box, row);
     const cell =
       box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ??
-      box?.querySelector<HTMLElement>(`tr[data-folded="true"]:nth-child(${row + 1}) button`);
+      box?.querySelector<HTMLElement>(`tr[data-folded="true"][data-number="${row}"] button`);
     cell?.focus();
     cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
   });
@@ -357,6 +378,7 @@ function focusCell(box: HTMLElement | null, { row, column }: { row: number; colu
 function stayNear(box: HTMLElement | null, { row, column }: Place) {
   requestAnimationFrame(() => {
     if (box === null || box.contains(document.activeElement)) return;
+    drawRow(box, row);
     const at = Array.from({ length: row + 1 }, (_none, up) => row - up);
     const cells = at.map((each) =>
       box.querySelector<HTMLElement>(`[data-place="${each}:${column}"]`),
@@ -370,9 +392,18 @@ function blankLine(state: GridState): GridLine {
 }
 
 /** Brings the row of what was selected on the strip into view, unless somebody is typing here. */
-function useRevealed(box: { readonly current: HTMLElement | null }, selected: string | null) {
+function useRevealed(
+  box: { readonly current: HTMLElement | null },
+  selected: string | null,
+  lines: readonly GridLine[],
+) {
+  const now = useRef(lines);
+  now.current = lines;
   useEffect(() => {
     if (selected === null || box.current?.contains(document.activeElement)) return;
+    const at = now.current.findIndex(({ id }) => id === selected);
+    if (at < 0) return;
+    drawRow(box.current, at);
     const row = box.current?.querySelector(`[data-row-id="${CSS.escape(selected)}"]`);
     row?.scrollIntoView({ block: "nearest" });
   }, [box, selected]);

@@ -50,6 +50,8 @@ export const Row = memo(function Row(props: RowProps) {
     <tr
       className={styles["row"]}
       data-row-id={blank ? undefined : line.id}
+      data-number={props.number}
+      aria-rowindex={props.number + 2}
       data-blank={blank}
       data-folded={folded}
       data-selected={props.selected}
