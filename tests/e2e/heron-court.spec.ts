@@ -287,7 +287,7 @@ async function enterRuns(page: Page, line: string) {
     await expect(page.getByText(/Still to do: Tie Run 1 to the main/)).toBeVisible();
   });
   await enterRun(page, {
-    tie: { "Counter, ft": "165", "Is at station, ft": "0", "What is there": "main connection" },
+    tie: { "Counter, ft": "165", "Station, ft": "0", Landmark: "main connection" },
     log: [
       ["24.1", "tie-in", "", "9", "", "4", "clay"],
       ["43.5", "tie-in", "", "9", "", "4", "PVC"],
@@ -297,20 +297,23 @@ async function enterRuns(page: Page, line: string) {
       ["132.4", "fault", "136.4", "12", "roots", "", ""],
     ],
   });
+  await open(page, `${line}/camera`);
   await page.getByRole("navigation", { name: "Runs" }).getByRole("link", { name: "Run 2" }).click();
   await expect(page.getByRole("heading", { name: /^Run 2/ })).toBeVisible();
   await enterRun(page, {
-    tie: { "Counter, ft": "0", "Is at station, ft": "0", "What is there": "main connection" },
+    tie: { "Counter, ft": "0", "Station, ft": "0", Landmark: "main connection" },
     log: [
       ["73.4", "tie-in", "", "9", "", "4", "clay"],
       ["81", "blockage", "", "", "", "", ""],
     ],
   });
+  await open(page, `${line}/camera/pipe`);
   const pipe = page.getByRole("form", { name: "The shared pipe" });
-  await pipe.getByLabel(/^Upper end of the trunk/).fill("165");
+  await pipe.getByLabel(/^Upper end of the shared line/).fill("165");
   await pipe.getByLabel(/^Inside diameter/).fill("6");
   await pipe.getByRole("button", { name: /^Save/ }).click();
   await expect(pipe.getByText(/saved/i).first()).toBeVisible();
+  await open(page, `${line}/camera`);
   await test.step("half a foot at the end that no run saw is no reason to look again", async () => {
     await expect(page.getByText(/Look at .* again/)).toHaveCount(0);
   });
@@ -323,6 +326,8 @@ async function enterRun(
 ) {
   await typeRow(page, table(page, "One known point a line"), { word: "known point", cells: tie });
   await saved(page, "One known point a line");
+  await page.getByRole("link", { name: /^Log of Run/ }).click();
+  await expect(page.getByRole("heading", { name: /^Log of Run/ })).toBeVisible();
   const seen = "One observation a line";
   await pasteRows(page, table(page, seen), {
     first: "Counter, ft, new observation",

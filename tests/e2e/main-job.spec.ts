@@ -177,27 +177,29 @@ async function enterRun(page: Page, line: string) {
       Run: "Run 1",
       Day: "11/20/2026",
       Operator: "Sami Orlov",
-      "Camera went in at": "Cleanout behind 6",
-      Looks: "downstream",
-      "Zero at": "centre of the cleanout",
-      "Looked from, ft": "0",
-      "Looked to, ft": "80",
+      "Access point": "Cleanout behind 6",
+      Direction: "downstream",
+      "Zero at": "center of the cleanout",
+      "Start footage, ft": "0",
+      "End footage, ft": "80",
     },
   });
   await saved(page, "One run a line");
   await reopen(page);
   await typeRow(page, table(page, "One known point a line"), {
     word: "known point",
-    cells: { "Counter, ft": "80", "Is at station, ft": "0", "What is there": "main connection" },
+    cells: { "Counter, ft": "80", "Station, ft": "0", Landmark: "main connection" },
   });
   await saved(page, "One known point a line");
+  await page.getByRole("link", { name: "Log of Run 1" }).click();
+  await expect(page.getByRole("heading", { name: /^Log of Run 1/ })).toBeVisible();
   const seen = "One observation a line";
   const log = table(page, seen);
   for (const [counter, what, clock, rest] of [
     ["17.9", "tie-in", "3", { "Size, in": "4", Material: "vitrified clay" }],
     ["30.0", "tie-in", "9", { "Size, in": "4", Material: "PVC" }],
     ["38.0", "tie-in", "3", { "Size, in": "4", Material: "vitrified clay" }],
-    ["46.0", "fault", "12", { "To, ft": "50.0", Fault: "roots" }],
+    ["46.0", "defect", "12", { "To, ft": "50.0", Defect: "roots" }],
     ["57.9", "tie-in", "3", { "Size, in": "4", Material: "vitrified clay" }],
   ] as const) {
     await typeRow(page, log, {

@@ -38,8 +38,8 @@ async function addRun(page: Page, line: string) {
   await open(page, `${line}/camera`);
   const form = page.getByRole("form", { name: "Add a run" });
   await expect(form).toBeVisible();
-  await form.getByLabel("Camera went in at").fill("House cleanout at 916");
-  await form.getByLabel("Looked to").fill("70");
+  await form.getByLabel("Access point").fill("House cleanout at 916");
+  await form.getByLabel("End footage").fill("70");
   await form.getByRole("radio", { name: /^Toward the main/ }).check();
   await expect(form.getByText(/31\.5 ft from where the camera went in/)).toBeVisible();
   await form.getByRole("radio", { name: /^At the main/ }).check();
@@ -58,34 +58,34 @@ async function addRun(page: Page, line: string) {
       .getByText(/^Went in at House cleanout at 916 and pulled back/)
       .last(),
   ).toContainText("looking downstream, from 0.0 ft to 70.0 ft");
-  await expect(page.getByText(/Relative only/)).toHaveCount(0);
+  await expect(page.getByText(/isn’t tied to the line/)).toHaveCount(0);
 }
 
 async function acceptTalk(page: Page, line: string) {
-  await open(page, `${line}/camera`);
-  await page.getByRole("link", { name: "Draft the log from what was said" }).click();
-  const form = page.getByRole("form", { name: "What was said" });
+  await open(page, `${line}/camera/log`);
+  await page.getByRole("link", { name: "Draft the log from the narration" }).click();
+  const form = page.getByRole("form", { name: "Add a transcript" });
   await form.getByLabel("A transcript").setInputFiles({
     name: "alder.vtt",
     mimeType: "text/vtt",
     buffer: Buffer.from(TALK),
   });
-  await page.getByRole("button", { name: "Draft the log from it" }).click();
-  const rows = table(page, "Drafted rows");
+  await page.getByRole("button", { name: "Draft the log" }).click();
+  const rows = table(page, "Draft rows");
   await expect(rows).toBeVisible();
   // The footage is from the main already: nothing is to be tied.
   await expect(page.getByRole("button", { name: /^Tie Run 1 there/ })).toHaveCount(0);
-  await page.getByRole("button", { name: /Tick all that were read out/ }).click();
-  await page.getByRole("button", { name: /^Accept \d+ ticked rows/ }).click();
+  await page.getByRole("button", { name: /Select all rows with a spoken footage/ }).click();
+  await page.getByRole("button", { name: /^Accept \d+ selected rows/ }).click();
   await expect(page.getByText(/\d+ accepted/).first()).toBeVisible();
   const between = rows.getByRole("checkbox", { name: /another wye on the left/ });
   await between.check();
-  await page.getByRole("button", { name: /^Accept 1 ticked row/ }).click();
+  await page.getByRole("button", { name: /^Accept 1 selected row/ }).click();
   await expect(between).toHaveCount(0);
 }
 
 async function lookAtCamera(page: Page, line: string) {
-  await open(page, `${line}/camera`);
+  await open(page, `${line}/camera/log`);
   const log = table(page, "One observation a line");
   // A house number, the day or the time of day never became a footage.
   const counters = log.getByRole("textbox", { name: /^Counter, ft, row \d+$/ });
@@ -93,9 +93,8 @@ async function lookAtCamera(page: Page, line: string) {
     cells.map((cell) => Number((cell as HTMLInputElement).value)),
   );
   expect(Math.max(...read)).toBeLessThanOrEqual(70);
-  const found = page
-    .locator("section")
-    .filter({ has: page.getByRole("heading", { name: "Tie-ins" }) });
+  await open(page, `${line}/camera/tie-ins`);
+  const found = page.getByRole("main");
   for (const { station, side, compass } of TRUTH) {
     const row = found
       .getByRole("row")

@@ -32,6 +32,12 @@ function traceOn(page: Page): { trace: Locator; stage: Locator } {
   return { trace, stage: trace.getByRole("application") };
 }
 
+/** Opens the parts that are worked on: they are closed until they are asked for. */
+async function unfold(page: Page): Promise<void> {
+  for (const name of ["Trace over a plan", "Buildings, lot lines, streets"])
+    await page.getByRole("region", { name }).getByRole("heading", { name }).click();
+}
+
 /** The outline in a row of the table of shapes, as numbers. */
 async function outlineIn(page: Page, row: number): Promise<number[]> {
   const grid = page.getByRole("region", { name: "Buildings, lot lines, streets" });
@@ -54,6 +60,7 @@ test("a house and a street are pressed over the picture of a plat, by mouse and 
   const line = await openNewLine(page, "Plat Lane");
   await open(page, `${line}/camera/plan`);
   const { trace, stage } = traceOn(page);
+  await unfold(page);
   await trace
     .getByLabel("Picture of the plan")
     .setInputFiles({ name: "plat.png", mimeType: "image/png", buffer: await aPlat() });
@@ -66,18 +73,18 @@ test("a house and a street are pressed over the picture of a plat, by mouse and 
   await press(stage, 150, 620);
   await trace.getByRole("button", { name: "Save and trace" }).click();
 
-  await expect(trace.getByText("No corner pressed yet.")).toBeVisible();
+  await expect(trace.getByText("No corners yet.")).toBeVisible();
   await press(stage, 330, 300);
   await press(stage, 560, 300);
   await trace.getByRole("button", { name: "Save the shape" }).click();
-  await expect(trace.getByText("Press at least 3 corners of the building.")).toBeVisible();
+  await expect(trace.getByText("Click at least 3 corners of the building.")).toBeVisible();
   await press(stage, 560, 430);
   await press(stage, 900, 700);
   await trace.getByRole("button", { name: "Undo last corner" }).click();
   await press(stage, 330, 430);
   await trace.getByLabel("Name").fill("House");
   await trace.getByRole("button", { name: "Save the shape" }).click();
-  await expect(trace.getByText("The shape stands in the plan")).toBeVisible();
+  await expect(trace.getByText("The shape was added to the plan")).toBeVisible();
   expectNear(await outlineIn(page, 0), [18, 32, 41, 32, 41, 19, 18, 19]);
 
   await trace.getByLabel("Trace a").selectOption("street-edge");
@@ -88,13 +95,14 @@ test("a house and a street are pressed over the picture of a plat, by mouse and 
   await page.keyboard.press("Enter");
   await expect(trace.getByText(/^2 corners; the last one 45\.\d ft east/)).toBeVisible();
   await trace.getByRole("button", { name: "Save the shape" }).click();
-  await expect(trace.getByText("No corner pressed yet.")).toBeVisible();
+  await expect(trace.getByText("No corners yet.")).toBeVisible();
   expectNear(await outlineIn(page, 1), [47, 22, 45, 20]);
 
   await reopen(page);
+  await unfold(page);
   expectNear(await outlineIn(page, 0), [18, 32, 41, 32, 41, 19, 18, 19]);
   page.once("dialog", (dialog) => dialog.accept());
-  await trace.getByRole("button", { name: "Take it off the plan" }).click();
+  await trace.getByRole("button", { name: "Remove it from the plan" }).click();
   await expect(trace.getByLabel("A picture that is on file")).toBeVisible();
   expectNear(await outlineIn(page, 1), [47, 22, 45, 20]);
 
@@ -105,6 +113,7 @@ test("a house and a street are pressed over the picture of a plat, by mouse and 
   });
   const plain = await still.newPage();
   await plain.goto(`${line}/camera/plan`);
+  await unfold(plain);
   await expect(plain.getByText("Without them, type the corners below.")).toBeVisible();
   await expect(plain.getByRole("region", { name: "Buildings, lot lines, streets" })).toBeVisible();
   await still.close();

@@ -58,21 +58,21 @@ async function enterRun(page: Page, line: string) {
       Run: "Run 1",
       Day: "11/20/2026",
       Operator: "Lou Castellane",
-      "Camera went in at": "Upper cleanout behind 10",
-      Looks: "downstream",
-      "Zero at": "centre of the cleanout",
-      "Looked from, ft": "0",
-      "Looked to, ft": "212",
+      "Access point": "Upper cleanout behind 10",
+      Direction: "downstream",
+      "Zero at": "center of the cleanout",
+      "Start footage, ft": "0",
+      "End footage, ft": "212",
     },
   });
   await saved(page, "One run a line");
 }
 
 async function enterNarration(page: Page, line: string) {
-  await open(page, `${line}/camera`);
-  await page.getByRole("link", { name: "Draft the log from what was said" }).click();
-  const form = page.getByRole("form", { name: "What was said" });
-  const draft = () => page.getByRole("button", { name: "Draft the log from it" }).click();
+  await open(page, `${line}/camera/log`);
+  await page.getByRole("link", { name: "Draft the log from the narration" }).click();
+  const form = page.getByRole("form", { name: "Add a transcript" });
+  const draft = () => page.getByRole("button", { name: "Draft the log" }).click();
   await draft();
   await expect(form.getByText(/Nothing was saved/)).toBeVisible();
   await form.getByLabel("A transcript").setInputFiles({
@@ -80,35 +80,35 @@ async function enterNarration(page: Page, line: string) {
     mimeType: "text/vtt",
     buffer: Buffer.from([0x00, 0xff, 0xd8, 0x00, 0x01, 0x02, 0x00, 0xfe]),
   });
-  await expect(form.getByText(/run\.vtt is no text/)).toBeVisible();
-  await form.getByLabel("Or the words, pasted").fill(NARRATION);
+  await expect(form.getByText(/run\.vtt is not a text file/)).toBeVisible();
+  await form.getByLabel("Or paste the text").fill(NARRATION);
   await draft();
-  const rows = table(page, "Drafted rows");
+  const rows = table(page, "Draft rows");
   await expect(rows).toBeVisible();
   await page.getByRole("button", { name: /Tie Run 1 there: 212\.0 is station 0\.0/ }).click();
   await expect(page.getByRole("button", { name: /Tie Run 1 there/ })).toHaveCount(0);
 
   // What was read out is taken as it is; the one that was placed by time is looked at first.
-  await page.getByRole("button", { name: /Tick all that were read out/ }).click();
-  await page.getByRole("button", { name: /^Accept \d+ ticked rows/ }).click();
+  await page.getByRole("button", { name: /Select all rows with a spoken footage/ }).click();
+  await page.getByRole("button", { name: /^Accept \d+ selected rows/ }).click();
   await expect(page.getByText(/\d+ accepted/).first()).toBeVisible();
   const between = rows.getByRole("checkbox", { name: /another one/ });
   await between.check();
-  await page.getByRole("button", { name: /^Accept 1 ticked row/ }).click();
+  await page.getByRole("button", { name: /^Accept 1 selected row/ }).click();
   await expect(between).toHaveCount(0);
   // A row taken back is open again, and can be accepted again.
-  await rows.getByRole("button", { name: /Take back: “Five feet/ }).click();
+  await rows.getByRole("button", { name: /Undo: “Five feet/ }).click();
   await expect(rows.getByRole("checkbox", { name: /Five feet/ })).toBeVisible();
 
-  await open(page, `${line}/camera`);
+  await open(page, `${line}/camera/log`);
   const log = table(page, "One observation a line");
   await expect(log.locator("tr[data-row-id]").filter({ hasText: "" })).not.toHaveCount(0);
 }
 
 async function addRecording(page: Page, line: string) {
-  await open(page, `${line}/camera`);
-  await page.getByText("Add the recording of Run 1").click();
-  const choose = page.getByLabel("The recording", { exact: true });
+  await open(page, `${line}/camera/log`);
+  await page.getByText("Add the video of Run 1").click();
+  const choose = page.getByLabel("Video", { exact: true });
   await choose.setInputFiles({
     name: "notes.mp4",
     mimeType: "video/mp4",
@@ -116,7 +116,7 @@ async function addRecording(page: Page, line: string) {
   });
   await expect(page.locator(".mend").filter({ hasText: /MP4|WebM/ })).toBeVisible();
   await choose.setInputFiles("tests/support/run.webm");
-  const player = page.getByRole("region", { name: "Recording of Run 1" });
+  const player = page.getByRole("region", { name: "Video of Run 1" });
   await expect(player).toBeVisible({ timeout: 60_000 });
   const video = player.locator("video");
   await expect

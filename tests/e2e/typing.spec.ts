@@ -129,14 +129,14 @@ test("a list opens on F2, Alt+Down and Alt+Enter; what is undone can be done aga
   await page.keyboard.press("F2");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("Enter");
-  await expect(side).toHaveValue("crown");
+  await expect(side).toHaveValue("top of pipe");
   // The row goes with the undo of its first letters, and the cursor stays in the table.
   await page.keyboard.press("Control+Z");
   await page.keyboard.press("Control+Z");
   await expect(entries.locator("tr[data-row-id]")).toHaveCount(0);
   await page.keyboard.press("Control+Y");
   await page.keyboard.press("Control+Y");
-  await expect(side).toHaveValue("crown");
+  await expect(side).toHaveValue("top of pipe");
   await saved(page, ENTRIES);
 });
 
@@ -237,9 +237,9 @@ test("a press counts also where the page moves under it", async ({ page }) => {
 
 test("another question begins at its top after something was saved", async ({ page }) => {
   const line = await openCard(page, "Yarrow Lane, saved");
-  await open(page, `${line}/camera`);
+  await open(page, `${line}/camera/pipe`);
   const pipe = page.getByRole("form", { name: "The shared pipe" });
-  await pipe.getByLabel("Upper end of the trunk").fill("120");
+  await pipe.getByLabel("Upper end of the shared line").fill("120");
   await pipe.getByRole("button").first().click();
   await expect(pipe.locator(".form-done")).toBeVisible();
   await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
@@ -257,6 +257,7 @@ test("tables can be scrolled by keyboard before the scripts are there", async ({
     "/office/authorities/authority-quillhaven",
     "/lines/fennel-0001/camera",
     "/lines/fennel-0001/reconcile/undocumented",
+    "/lines/fennel-0001/camera/log",
     "/lines/fennel-0001/cost",
     "/lines/fennel-0001/camera/narration?run=fr-run2",
   ]) {

@@ -99,7 +99,7 @@ export const SELF_LEVELING_WORDS: Record<SelfLeveling, string> = {
 export const ANSWER_WORDS: Record<Answer, string> = {
   no: "no",
   yes: "yes",
-  "cannot-tell": "cannot tell",
+  "cannot-tell": "can’t tell",
 };
 
 export const ANCHOR_WORDS: Record<AnchorKind, string> = {
@@ -119,7 +119,7 @@ export const OBSCURED_WORDS: Record<ObscuredBy, string> = {
 };
 
 export const RUN_END_WORDS: Record<RunEnd, string> = {
-  unknown: "not noted",
+  unknown: "not recorded",
   "reached-main": "reached the main",
   "reached-upper-end": "reached the upper end",
   blocked: "blocked",
@@ -128,32 +128,34 @@ export const RUN_END_WORDS: Record<RunEnd, string> = {
   "out-of-cable": "out of cable",
 };
 
+/** The most pressing first. */
 export const OBSERVATION_WORDS: Record<ObservationKind, string> = {
   "tie-in": "tie-in",
-  fault: "fault",
-  material: "material",
-  water: "water",
-  deposit: "deposit",
+  fault: "defect",
   blockage: "blockage",
+  crossing: "crossing",
+  water: "water",
+  deposit: "debris",
+  material: "material",
   bend: "bend",
   cleanout: "cleanout",
-  crossing: "crossing",
-  remark: "remark",
+  remark: "note",
 };
 
+/** In alphabetical order. */
 export const FAULT_WORDS: Record<Fault, string> = {
-  crack: "crack",
+  belly: "belly",
   broken: "broken",
+  collapsed: "collapsed",
+  crack: "crack",
+  deformed: "deformed",
   hole: "hole",
+  infiltration: "infiltration",
   "offset-joint": "offset joint",
   "open-joint": "open joint",
   roots: "roots",
-  belly: "belly",
-  deformed: "deformed",
-  collapsed: "collapsed",
-  infiltration: "infiltration",
-  "protruding-tie-in": "protruding tie-in",
-  "worn-surface": "worn surface",
+  "protruding-tie-in": "tap sticking into pipe",
+  "worn-surface": "worn pipe wall",
 };
 
 export const DEGREE_WORDS: Record<Degree, string> = {

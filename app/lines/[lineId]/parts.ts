@@ -19,8 +19,11 @@ interface Part {
  */
 const PARTS: Partial<Record<Question, readonly Part[]>> = {
   camera: [
-    { slug: "", name: "Runs and observations" },
+    { slug: "", name: "Runs", isOpen: ({ runs }, report) => runs.length === 0 || isAdrift(report) },
+    { slug: "log", name: "Log", isOpen: hasEmptyLog },
     { slug: "narration", name: "Narration" },
+    { slug: "tie-ins", name: "Tie-ins" },
+    { slug: "pipe", name: "Pipe and landmarks", isOpen: ({ line }) => line.upperEnd === null },
     { slug: "plan", name: "Plan view" },
     { slug: "capacity", name: "Slope and load" },
   ],
@@ -51,6 +54,15 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "reconnections", name: "Reconnections" },
   ],
 };
+
+/** Whether what some run saw has no station. */
+function isAdrift({ stations }: Report): boolean {
+  return stations.some(({ station }) => station === null);
+}
+
+function hasEmptyLog({ runs, observations }: LineFile): boolean {
+  return runs.some(({ id }) => observations.every(({ runId }) => runId !== id));
+}
 
 export interface PartLink {
   readonly slug: string;

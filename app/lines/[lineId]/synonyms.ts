@@ -14,25 +14,37 @@ export const MATERIAL_SYNONYMS: Synonyms<Material> = {
   "cast-iron": ["ci", "cast iron pipe"],
   "ductile-iron": ["di", "dip", "ductile iron pipe"],
   polyethylene: ["hdpe", "pe"],
-  "bituminous-fibre": ["orangeburg"],
+  "bituminous-fibre": ["orangeburg", "bituminous fibre", "bituminous fiber", "fiber pipe"],
   "asbestos-cement": ["ac", "acp", "transite"],
   "cured-in-place-liner": ["cipp", "liner"],
 };
 
-export const SIDE_SYNONYMS: Synonyms<Side> = { left: ["lt"], right: ["rt"], crown: ["top"] };
+export const SIDE_SYNONYMS: Synonyms<Side> = {
+  left: ["lt"],
+  right: ["rt"],
+  crown: ["crown", "top"],
+};
 
-export const FITTING_SYNONYMS: Synonyms<Fitting> = { wye: ["y"], tee: ["t"] };
+export const FITTING_SYNONYMS: Synonyms<Fitting> = {
+  wye: ["y"],
+  tee: ["t"],
+  "break-in": ["break-in", "break in", "hammer tap", "cut-in", "cut in"],
+};
 
 export const OBSERVATION_SYNONYMS: Synonyms<ObservationKind> = {
   "tie-in": ["tap", "lateral", "connection", "wye"],
-  fault: ["defect"],
+  fault: ["fault"],
+  deposit: ["deposit", "deposits", "grease", "sediment"],
   cleanout: ["clean out", "co"],
+  remark: ["remark", "general observation"],
 };
 
 export const FAULT_SYNONYMS: Synonyms<Fault> = {
   crack: ["cracked", "cracks"],
   "offset-joint": ["displaced joint"],
   belly: ["sag"],
+  "protruding-tie-in": ["protruding tie-in", "protruding tap", "intruding tap"],
+  "worn-surface": ["worn surface", "worn", "corroded"],
 };
 
 export const DEGREE_SYNONYMS: Synonyms<Degree> = {

@@ -9,7 +9,7 @@ export const MATERIAL_WORDS: Record<Material, string> = {
   pvc: "PVC",
   abs: "ABS",
   polyethylene: "polyethylene",
-  "bituminous-fibre": "bituminous fibre",
+  "bituminous-fibre": "bituminous fiber pipe",
   "asbestos-cement": "asbestos cement",
   "cured-in-place-liner": "cured-in-place liner",
   unknown: "unknown",
@@ -18,7 +18,7 @@ export const MATERIAL_WORDS: Record<Material, string> = {
 export const SIDE_WORDS: Record<Side, string> = {
   left: "left",
   right: "right",
-  crown: "crown",
+  crown: "top of pipe",
   unknown: "unknown",
 };
 
@@ -26,7 +26,7 @@ export const FITTING_WORDS: Record<Fitting, string> = {
   wye: "wye",
   tee: "tee",
   saddle: "saddle",
-  "break-in": "break-in",
+  "break-in": "cut-in (hammer) tap",
   unknown: "unknown",
 };
 

@@ -104,19 +104,19 @@ export const OBSERVATION_KINDS = [
 ] as const;
 export type ObservationKind = (typeof OBSERVATION_KINDS)[number];
 
-/** Faults in plain words. */
+/** Defects in plain words. */
 export const FAULTS = [
-  "crack",
+  "belly",
   "broken",
+  "collapsed",
+  "crack",
+  "deformed",
   "hole",
+  "infiltration",
   "offset-joint",
   "open-joint",
-  "roots",
-  "belly",
-  "deformed",
-  "collapsed",
-  "infiltration",
   "protruding-tie-in",
+  "roots",
   "worn-surface",
 ] as const;
 export type Fault = (typeof FAULTS)[number];

@@ -261,7 +261,7 @@ function placeOf(
 }
 
 function seenLabel(seen: Observation): string | null {
-  if (seen.kind === "fault") return seen.fault === null ? "fault" : FAULT_LABELS[seen.fault];
+  if (seen.kind === "fault") return seen.fault === null ? "defect" : FAULT_LABELS[seen.fault];
   return SEEN_LABELS[seen.kind] ?? null;
 }
 

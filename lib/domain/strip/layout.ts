@@ -186,7 +186,7 @@ function markRows(drawing: FileDrawing, size: StripSize) {
   const work = { title: "Work", marks: drawing.work, noun: "items", lanes };
   if (size === "small") return [work];
   const faults = drawing.onPipe.filter((mark) => mark.kind === "fault");
-  return [{ title: "Faults", marks: withoutEchoes(faults), noun: "faults", lanes: 2 }, work];
+  return [{ title: "Defects", marks: withoutEchoes(faults), noun: "defects", lanes: 2 }, work];
 }
 
 /** The same fault seen by another run is drawn on the pipe but not named again. */

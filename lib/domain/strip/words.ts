@@ -26,14 +26,14 @@ export const FAULT_LABELS: Record<Fault, string> = {
   deformed: "deformed",
   collapsed: "collapsed",
   infiltration: "infiltration",
-  "protruding-tie-in": "protruding tie-in",
-  "worn-surface": "worn surface",
+  "protruding-tie-in": "tap sticking into pipe",
+  "worn-surface": "worn pipe wall",
 };
 
 /** Things seen that are drawn beside faults, though they are none themselves. */
 export const SEEN_LABELS: Partial<Record<ObservationKind, string>> = {
   blockage: "blockage",
-  deposit: "deposit",
+  deposit: "debris",
   crossing: "something crosses the pipe",
   water: "water",
 };

@@ -92,7 +92,7 @@ function ownerOf(row: { readonly recordId: string } | { readonly runId: string }
 function backOf(lineId: string, table: "entries" | "observations", id: string): string {
   return table === "entries"
     ? `/lines/${lineId}/record`
-    : `/lines/${lineId}/camera?run=${encodeURIComponent(id)}`;
+    : `/lines/${lineId}/camera/log?run=${encodeURIComponent(id)}`;
 }
 
 /** Where no record or run was named: which one it is. */

@@ -24,24 +24,24 @@ export async function savePipeAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const upperEnd = feetOf(form, "upperEnd");
-  if (upperEnd === "wrong") return refused("Write feet, such as 96.0.", form, "upperEnd");
+  if (upperEnd === "wrong") return refused("Enter feet, e.g. 96.0.", form, "upperEnd");
   const mainStation = feetOf(form, "mainStation");
-  if (mainStation === "wrong") return refused("Write feet, such as 156.0.", form, "mainStation");
+  if (mainStation === "wrong") return refused("Enter feet, e.g. 156.0.", form, "mainStation");
   const diameter = inchesOf(form);
-  if (diameter === "wrong") return refused("Write inches, such as 6.", form, "diameter");
+  if (diameter === "wrong") return refused("Enter inches, e.g. 6.", form, "diameter");
   const material = oneOf(MATERIALS, textOf(form, "material"));
-  if (material === null) return refused("Choose a material.", form, "material");
+  if (material === null) return refused("Select a material.", form, "material");
   const mainNote = textOf(form, "mainNote");
   const bearing = bearingOf(form);
   if (bearing === "wrong")
-    return refused("Write degrees from north, such as 35, or N 35 E, or NE.", form, "bearing");
+    return refused("Enter degrees from north, e.g. 35, or N 35 E, or NE.", form, "bearing");
   const bearingFrom = textOf(form, "bearingFrom");
   const saved = saveLine(act, {
     lineId,
     facts: { upperEnd, mainStation, diameter, material, mainNote, bearing, bearingFrom },
   });
   if (saved.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(saved, { words: "The pipe is saved.", form });
+  return stateOf(saved, { words: "Pipe saved.", form });
 }
 
 /** Says that an observation is a sighting of another tie-in than was thought. */
@@ -56,7 +56,7 @@ export async function moveSightingAction(
   const moved = moveSighting(act, { lineId, observationId, tieInId: to === "new" ? null : to });
   if (!moved.ok) return stateOf(moved, { words: "", form });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return done("The sighting was moved.");
+  return done("Sighting moved.");
 }
 
 /** Says that two tie-ins are one. */
@@ -69,7 +69,7 @@ export async function mergeTieInsAction(
   const tieInId = textOf(form, "tieInId");
   const merged = mergeTieIns(act, { lineId, tieInId, intoId: textOf(form, "intoId") });
   if (merged.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(merged, { words: "The two are one tie-in now.", form });
+  return stateOf(merged, { words: "Merged into one tie-in.", form });
 }
 
 /** Puts sightings back as they were before the last move or merge. */
@@ -127,17 +127,13 @@ export async function saveRunWayAction(
 ): Promise<FormState> {
   const act = await requireAct("record-the-field");
   const looks = oneOf(DIRECTIONS, textOf(form, "looks"));
-  if (looks === null) return refused("Say which way the camera was looking.", form, "looks");
+  if (looks === null) return refused("Select which way the camera was looking.", form, "looks");
   const measuredFrom = oneOf(FOOTAGE_FROM, textOf(form, "measuredFrom"));
   if (measuredFrom === null)
-    return refused("Say where the counter was zeroed.", form, "measuredFrom");
+    return refused("Select where the counter was zeroed.", form, "measuredFrom");
   const selfLeveling = oneOf(SELF_LEVELING, textOf(form, "selfLeveling"));
   if (selfLeveling === null)
-    return refused(
-      "Say whether the head levels itself, or that it is unknown.",
-      form,
-      "selfLeveling",
-    );
+    return refused("Select whether the head levels itself, or unknown.", form, "selfLeveling");
   return changeRows(
     act,
     {
@@ -146,7 +142,7 @@ export async function saveRunWayAction(
       change: (runs) =>
         runs.map((run) => (run.id === runId ? { ...run, looks, measuredFrom, selfLeveling } : run)),
     },
-    { form, words: "Saved. Stations and sides follow it." },
+    { form, words: "Saved. Stations and sides are updated." },
   );
 }
 

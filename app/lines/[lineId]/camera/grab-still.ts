@@ -9,7 +9,7 @@ export async function grabStill(
   await settled(video);
   const picture = await frameOf(video);
   if (picture === null)
-    return err("No picture could be taken yet: let the recording load, then try again.");
+    return err("No photo could be taken yet: let the video load, then try again.");
   const file = new File([picture], `${name}.jpg`, { type: "image/jpeg" });
   const signal = new AbortController().signal;
   return await sendFile({ lineId, file, signal, onProgress: () => undefined });

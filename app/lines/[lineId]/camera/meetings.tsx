@@ -10,7 +10,11 @@ export function Meetings({ file, report }: LinePart) {
         {sentences.join(" ")}
       </p>
     ) : (
-      <NoticeBox key={runIds.join()} kind="caution" title="Two runs from both ends do not agree">
+      <NoticeBox
+        key={runIds.join()}
+        kind="caution"
+        title="Two runs from opposite ends do not agree"
+      >
         {sentences.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}

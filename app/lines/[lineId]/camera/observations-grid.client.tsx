@@ -4,8 +4,9 @@ import { type Ref, useMemo } from "react";
 import type { GridColumn, GridPicture, GridRow } from "#app/_components/grid/column.ts";
 import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
-import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
+import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
+import { OBSERVATION_WORDS } from "../field-terms.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./columns.ts";
 import { stationWords } from "./station-words.ts";
 
@@ -44,7 +45,7 @@ export function ObservationsGrid({
       columns={columns}
       blank={OBSERVATION_BLANK}
       addWord="observation"
-      emptyWords="Nothing entered from this run. Type the first reading, or paste the log from a spreadsheet."
+      emptyWords="No observations from this run yet. Type the first reading, or paste the log from a spreadsheet."
       readOnly={readOnly}
       {...(remote === undefined ? {} : { remote })}
     />
@@ -59,13 +60,13 @@ function withStation(
   const [counter, kind, clock, ...rest] = OBSERVATION_COLUMNS;
   const station: GridColumn = {
     key: "station-words",
-    title: "On the line",
+    title: "Station",
     kind: "text",
     width: 19,
     readOnly: true,
     hint: "Feet from the main, how sure, and the side looking upstream",
     computed: (row: GridRow) =>
-      `${stationWords(row, { run, anchors, log })}${row["reading"] === "between" ? ", by time" : ""}`,
+      `${stationWords(row, { run, anchors, log })}${row["reading"] === "between" ? ", interpolated" : ""}`,
   };
   const first = [counter, kind, clock].filter((column) => column !== undefined);
   return [...first, station, ...rest];
@@ -78,7 +79,7 @@ function withPicture(
 ): GridColumn[] {
   const picture: GridColumn = {
     key: "picture",
-    title: "Still",
+    title: "Photo",
     kind: "text",
     width: 6,
     readOnly: true,
@@ -97,6 +98,6 @@ function pictureOf(
   const at = typeof counter === "number" ? ` at counter ${plainFeet(counter)} ft` : "";
   return {
     href: `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(pictureId)}`,
-    words: `Still of the ${String(kind)}${at}, ${run.name}`,
+    words: `Photo of the ${OBSERVATION_WORDS[kind as ObservationKind]}${at}, ${run.name}`,
   };
 }

@@ -1,17 +1,14 @@
 import { Empty } from "#app/_components/empty.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
-import { lineFileOf } from "../file.ts";
 import type { LinePart } from "../part.ts";
 import { QuestionHead } from "../question-head.tsx";
-import { POINT_BLANK, POINT_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
+import { cameraPart, runNamed } from "./camera-part.ts";
+import { RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
 import { Meetings } from "./meetings.tsx";
-import { PipeForm } from "./pipe-form.tsx";
-import { RunChooser, RunPart } from "./run-part.tsx";
+import { RunChooser } from "./run-chooser.tsx";
+import { RunPart } from "./run-part.tsx";
 import { NewRun } from "./run-way.tsx";
-import { Sightings } from "./sightings.tsx";
 
 export const metadata = { title: "What did the camera see?" };
 
@@ -23,32 +20,21 @@ export default async function CameraPage({
   readonly searchParams: Promise<{ run?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const { run: wanted } = await searchParams;
-  const { file, report, may } = await lineFileOf(lineId);
-  const run = file.runs.find((each) => each.id === wanted) ?? file.runs[0];
-  const part: LinePart = {
-    lineId,
-    file,
-    report,
-    revisions: getRevisions(db(), lineId),
-    mayRecord: may("record-the-field"),
-    mayFile: may("work-the-file"),
-  };
+  const part = await cameraPart(lineId);
+  const { runs } = part.file;
+  const run = runNamed(runs, (await searchParams).run);
   return (
     <>
       <QuestionHead lineId={lineId} question="camera" />
-      {file.runs.length === 0 ? <FirstRun /> : null}
+      {run === undefined ? <FirstRun /> : null}
       <Runs {...part} />
       {run === undefined ? null : (
         <>
-          <RunChooser lineId={lineId} runs={file.runs} chosen={run} />
+          <RunChooser at={`/lines/${lineId}/camera`} runs={runs} chosen={run} />
           <RunPart run={run} {...part} />
         </>
       )}
       <Meetings {...part} />
-      <Sightings {...part} />
-      <Points {...part} />
-      <PipeForm {...part} />
     </>
   );
 }
@@ -57,12 +43,11 @@ function FirstRun() {
   return (
     <Empty
       title="Start with one pass of the camera."
-      example="Run 1, Tuesday, went in at the bakery’s cleanout, looks downstream, toward the main; the counter was zeroed at the cleanout. Counter 98.6 is the main (station 0.0). At 24.1, 9 o’clock: tie-in, 4 in clay, broken in."
+      example="Run 1, Tuesday: in at the bakery cleanout, looking downstream, zeroed at the cleanout. Counter 98.6 is the main (station 0.0). At 24.1, 9 o’clock: tie-in, 4 in clay, hammer tap."
     >
       <p>
-        Then say at which counter reading it passed a point that you know, such as the main or a
-        cleanout: with that, every reading becomes feet from the main. Without it, what it saw stays
-        relative.
+        Then enter the counter reading at a known point, such as the main or a cleanout, to convert
+        every reading to feet from the main. Without one, positions have no station.
       </p>
     </Empty>
   );
@@ -79,7 +64,7 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
         columns={RUN_COLUMNS}
         blank={{ ...RUN_BLANK, ranOn: report.today }}
         addWord="run"
-        emptyWords="No run yet. Type the first one here; what it saw goes below it."
+        emptyWords="No runs yet. Type the first one here; then enter what it saw under Log."
         readOnly={!mayRecord}
       />
       {mayRecord ? (
@@ -91,27 +76,6 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
           name={`Run ${file.runs.length + 1}`}
         />
       ) : null}
-    </Section>
-  );
-}
-
-function Points({ lineId, file, revisions, mayFile }: LinePart) {
-  return (
-    <Section
-      title="Points on the line"
-      note="Where the right-of-way ends, where the cleanouts are: who answers for what, and what a run can be tied to, hang on these."
-    >
-      <RowsGrid
-        lineId={lineId}
-        table="points"
-        base={revisions.points}
-        rows={file.points}
-        columns={POINT_COLUMNS}
-        blank={POINT_BLANK}
-        addWord="point"
-        emptyWords="No point yet. The right-of-way line is the one that most rules ask for."
-        readOnly={!mayFile}
-      />
     </Section>
   );
 }

@@ -1,4 +1,3 @@
-import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
@@ -17,26 +16,20 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
   return (
     <Section
       title="The shared pipe"
-      note="The pipe at the main. Where the camera noted another material further up, that holds from there."
-      actions={
-        <>
-          <Link href={`/lines/${lineId}/camera/plan`}>Plan view</Link>
-          <Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>
-        </>
-      }
+      note="Pipe at the main. If the camera noted a different material farther up, that applies from there on."
     >
       {mayFile ? (
         <ActionForm action={savePipeAction.bind(null, lineId)} label="The shared pipe">
           <div className="form-grid">
             <Field
-              label="Upper end of the trunk"
+              label="Upper end of the shared line"
               name="upperEnd"
               defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
               unit="ft from the main"
               inputMode="decimal"
               width={11}
               example="96.0"
-              hint="Empty while nobody knows"
+              hint="Blank while unknown"
             />
             <Choice
               label="Material at the main"
@@ -60,7 +53,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
               unit="ft"
               inputMode="decimal"
               width={8}
-              hint="Another axis: from the main’s downstream manhole to this connection"
+              hint="Along the public main: from its downstream manhole to this connection"
             />
             <Field
               label="Measured from"
@@ -74,10 +67,10 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
               defaultValue={line.bearing === null ? "" : formatBearing(line.bearing)}
               width={12}
               example="N 35 E"
-              hint="Looking upstream: degrees from north, N 35 E, or NE. With it every side reads “north side” too"
+              hint="Looking upstream: degrees from north, N 35 E, or NE. Sides then also read “north side”"
             />
             <Field
-              label="Bearing shown by"
+              label="Source of the bearing"
               name="bearingFrom"
               defaultValue={line.bearingFrom}
               example="plat"
@@ -89,7 +82,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
         </ActionForm>
       ) : (
         <dl className="facts">
-          <dt>Upper end of the trunk</dt>
+          <dt>Upper end of the shared line</dt>
           <dd>{line.upperEnd === null ? "unknown" : formatFeet(line.upperEnd)}</dd>
           <dt>Material at the main</dt>
           <dd>{MATERIAL_WORDS[line.material]}</dd>

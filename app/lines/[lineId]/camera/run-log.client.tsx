@@ -62,20 +62,20 @@ function WithoutVideo({ video, lineId, run, readOnly }: LogProps & { video: Vide
     if (readOnly) return null;
     return (
       <details className="screen-only">
-        <summary>Add the recording of {run.name}</summary>
-        <VideoUpload url={url} label="The recording" />
+        <summary>Add the video of {run.name}</summary>
+        <VideoUpload url={url} label="Video" />
       </details>
     );
   }
   return (
     <div className="box screen-only stack-tight">
-      <p className="box-title">The recording of {run.name} is not in this office’s store</p>
+      <p className="box-title">The video of {run.name} is not stored here</p>
       <p>
-        {`The file names it: ${video.name}, ${formatBytes(video.bytes)}. A line file brings the name, not the recording itself.`}
+        {`The line file lists it (${video.name}, ${formatBytes(video.bytes)}) but does not include the video.`}
       </p>
       {readOnly ? null : (
         <>
-          <VideoUpload url={url} label="Bring it again" />
+          <VideoUpload url={url} label="Upload it again" />
           <RemoveVideo lineId={lineId} run={run} video={video} />
         </>
       )}
@@ -98,16 +98,16 @@ function RemoveVideo({
 }) {
   return (
     <details className="small">
-      <summary>Take the recording out of the file</summary>
+      <summary>Remove the video</summary>
       <ActionForm
         action={removeVideoAction.bind(null, lineId, run.id)}
-        label={`Take out the recording of ${run.name}`}
+        label={`Remove the video of ${run.name}`}
       >
         <p>
-          {`${video.name} is taken out of this file, with a line in the history. What was logged from it stays.`}
+          {`${video.name} will be removed from this file (noted in the history). Observations stay.`}
         </p>
-        <SubmitButton quiet pendingWord="Taking out …">
-          Take it out
+        <SubmitButton quiet pendingWord="Removing …">
+          Remove
         </SubmitButton>
       </ActionForm>
     </details>
@@ -143,7 +143,7 @@ function WithVideo({
         uncertainty: found?.uncertainty ?? null,
       };
       logged.current = grid.current?.add(values, "counter") ?? null;
-      const how = found === null ? "type the counter" : "the counter is worked out by time";
+      const how = found === null ? "enter the footage" : "footage is interpolated by time";
       say(`${capital(OBSERVATION_WORDS[kind])} at ${clockWords(second)}: ${how}.`);
     },
     [grid, waits],
@@ -178,7 +178,7 @@ function WithVideo({
                 checked={waits}
                 onChange={(event) => setWaits(event.target.checked)}
               />
-              <span>Pause while I type the counter</span>
+              <span>Pause while I enter the footage</span>
             </label>
             <DropStill {...log} say={say} />
             <RemoveVideo lineId={lineId} run={run} video={video} />
@@ -199,13 +199,13 @@ function DropStill({ lineId, rows, say }: LogProps & { readonly say: (words: str
   if (row === undefined || row.pictureId === null) return null;
   const drop = async () => {
     const wrong = await setPictureAction(lineId, row.id, null).catch(
-      () => "Nothing was changed: the office’s server did not answer. Try again.",
+      () => "Not changed: the server did not respond. Try again.",
     );
-    say(wrong === "" ? "The row has no still now; the picture stays among the files." : wrong);
+    say(wrong === "" ? "Photo removed from this row; it is still in the files." : wrong);
   };
   return (
     <button type="button" className="link-button small" onClick={drop}>
-      Take the still away from the selected row
+      Remove the photo from the selected row
     </button>
   );
 }
@@ -229,7 +229,7 @@ function rowOf(
   );
 }
 
-/** What is selected in the table or on the strip is shown in the recording. */
+/** What is selected in the table or on the strip is shown in the video. */
 function useSeek({
   grid,
   player,
@@ -270,11 +270,11 @@ function useStill({
     const row = rowOf(grid, now.current.selected);
     const { current } = player;
     if (current === null || busy.current) return;
-    if (row?.id === undefined) return say("Choose a row first; the still becomes its picture.");
+    if (row?.id === undefined) return say("Select a row first, then take the photo.");
     const { id } = row;
     const at = clockWords(current.currentTime);
     busy.current = true;
-    say(`Taking the picture at ${at} …`);
+    say(`Taking the photo at ${at} …`);
     const name = `${run.name} at ${at.replaceAll(":", ".")}`;
     grabStill(current, { lineId, name })
       .then(async (sent) => {
@@ -282,9 +282,9 @@ function useStill({
         const saved = now.current.rows.some((each) => each.id === id);
         if (!saved) grid.current?.set(id, "pictureId", sent.value);
         const wrong = saved ? await setPictureAction(lineId, id, sent.value) : "";
-        return wrong === "" ? `The picture at ${at} belongs to the row now.` : wrong;
+        return wrong === "" ? `Photo at ${at} added to the row.` : wrong;
       })
-      .catch(() => "The picture was not stored: the office’s server did not answer. Try again.")
+      .catch(() => "Photo not saved: the server did not respond. Try again.")
       .then(say)
       .finally(() => {
         busy.current = false;

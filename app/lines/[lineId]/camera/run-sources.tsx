@@ -17,10 +17,10 @@ export function RunSources({
   return (
     <>
       <Link href={`/lines/${lineId}/camera/narration?run=${id}`}>
-        {said ? "What was said on it" : "Draft the log from what was said"}
+        {said ? "Narration" : "Draft the log from the narration"}
       </Link>
       <Link href={`/lines/${lineId}/bring-in?table=observations&to=${id}`}>
-        Bring in rows from a file
+        Import rows from a file
       </Link>
     </>
   );

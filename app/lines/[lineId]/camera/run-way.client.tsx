@@ -22,8 +22,8 @@ const LOOKS_WORDS: Record<Direction, string> = {
 };
 
 const ZEROED_WORDS: Record<FootageFrom, string> = {
-  access: "Where it went in",
-  main: "At the main: pushed there, then pulled back",
+  access: "Where the camera went in",
+  main: "At the main: pushed to it, then pulled back",
 };
 
 /** A reading that stands for any. */

@@ -54,7 +54,7 @@ export function NewRun({
 }) {
   return (
     <details open={isFirst} className="screen-only">
-      <summary>Add a run, question by question</summary>
+      <summary>Add a run step by step</summary>
       <ActionForm
         action={addRunAction.bind(null, lineId)}
         className="stack"
@@ -66,17 +66,17 @@ export function NewRun({
           <Field label="Day" name="ranOn" type="date" defaultValue={today} required width={12} />
           <Field label="Operator" name="operator" width={14} />
           <Field
-            label="Camera went in at"
+            label="Access point"
             name="accessPoint"
             example="House cleanout at 16, by the porch"
           />
           <Field
-            label="Looked to"
+            label="End footage"
             name="toCounter"
             unit="ft"
             inputMode="decimal"
             width={9}
-            hint="Counter reading where it ended"
+            hint="Counter reading where the run ended"
           />
         </div>
         <RunWayFields run={{ ...BLANK, name, ranOn: today }} anchors={[]} />

@@ -10,10 +10,10 @@ export function tiedWords(run: Run, { anchors }: Pick<LineFile, "anchors">): str
   const count = anchors.filter((anchor) => anchor.runId === run.id).length;
   if (run.measuredFrom === "main") return fromMainWords(run, count);
   if (count === 0)
-    return "Relative only: nothing ties this run to the line yet, so its readings have no station. Say below at which reading it passed a point that you know.";
+    return "This run isn’t tied to the line yet, so its readings have no stations. Enter a known point below.";
   if (count === 1)
-    return "Tied at one point: readings are shifted to it. A second point would also show whether the counter ran long or short.";
-  return `Tied at ${count} points: readings between them are spread evenly.`;
+    return "Tied at one point; readings are shifted to it. A second point would also show whether the counter ran long or short.";
+  return `Tied at ${count} points; readings between them are prorated.`;
 }
 
 /** Whether a run's known points contradict what it says of itself: then how it was made is asked anew. */
@@ -33,7 +33,7 @@ function fromMainWords(run: Run, count: number): string {
   if (count === 0)
     return `${said} A known point farther up would also show whether the counter ran long or short.`;
   const points = count === 1 ? "the known point" : `the ${count} known points`;
-  return `${said} Between there and ${points} readings are spread evenly.`;
+  return `${said} Readings between there and ${points} are prorated.`;
 }
 
 /** Where a run went in, which way, where it could not see, and how it ended. */
@@ -47,19 +47,19 @@ export function residualsOf(run: Run, { residuals }: Pick<Report, "residuals">):
   return own.length < 2 ? [] : own.map(({ sentence }) => sentence);
 }
 
-/** The counts of what a run saw: `7 tie-ins, 3 faults and 2 other things`. */
+/** The counts of what a run saw: `7 tie-ins, 3 defects and 2 other observations.`. */
 export function sawWords(run: Run, { observations }: Pick<LineFile, "observations">): string {
   const own = observations.filter((seen) => seen.runId === run.id);
-  if (own.length === 0) return "Nothing is entered from it yet.";
+  if (own.length === 0) return "No observations yet.";
   const tieIns = own.filter((seen) => seen.kind === "tie-in").length;
-  const faults = own.filter((seen) => seen.kind === "fault").length;
-  const rest = own.length - tieIns - faults;
+  const defects = own.filter((seen) => seen.kind === "fault").length;
+  const rest = own.length - tieIns - defects;
   const parts = [
     tieIns === 0 ? "" : counted(tieIns, "tie-in"),
-    faults === 0 ? "" : counted(faults, "fault"),
-    rest === 0 ? "" : counted(rest, "other thing"),
+    defects === 0 ? "" : counted(defects, "defect"),
+    rest === 0 ? "" : counted(rest, "other observation"),
   ].filter((part) => part !== "");
-  return `It saw ${listed(parts)}.`;
+  return `${listed(parts)}.`;
 }
 
 /** Problems of the file that lie in one run: in itself, its anchors, gaps or observations. */

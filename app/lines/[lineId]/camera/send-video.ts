@@ -12,7 +12,7 @@ interface Sending {
 const PIECE = 16 * 1024 * 1024;
 const MOST_BREAKS = 6;
 const BROKE =
-  "The connection broke. What arrived is kept: choose the same file again, and it goes on from there.";
+  "The connection dropped. What was sent is kept: choose the same file again to resume.";
 
 /**
  * Sends a recording piece by piece, so that one broken connection costs one piece, and sending goes
@@ -20,12 +20,12 @@ const BROKE =
  */
 export async function sendVideo(sending: Sending): Promise<Result<null, string>> {
   const { file, onProgress } = sending;
-  if (file.size === 0) return err("The file is empty; choose another one.");
+  if (file.size === 0) return err("The file is empty. Choose another one.");
   let have: number | null = null;
   let breaks = 0;
   while (breaks <= MOST_BREAKS) {
     const from: number = have ?? 0;
-    // Nobody knows how much is there: an empty piece asks.
+    // How much is there is not known yet: an empty piece asks.
     const piece = have === null ? new Blob([]) : file.slice(from, from + PIECE);
     const answer = await put(sending, { piece, from });
     const end = endOf(answer, sending.signal);
@@ -43,7 +43,7 @@ export async function sendVideo(sending: Sending): Promise<Result<null, string>>
 }
 
 function endOf(answer: Answer, signal: AbortSignal): Result<null, string> | null {
-  if (signal.aborted) return err("Stopped. Choose the same file again to go on from here.");
+  if (signal.aborted) return err("Stopped. Choose the same file again to resume.");
   if (answer.done) return ok(null);
   return answer.refused === null ? null : err(answer.refused);
 }
@@ -93,7 +93,7 @@ export function readPiece(status: number, text: string): Answer {
   const words =
     typeof message === "string" && message !== ""
       ? message
-      : `Nothing was stored: the office’s machine answered ${status}. Try again in a minute.`;
+      : `Nothing was saved: the server returned an error (${status}). Try again in a minute.`;
   return { done: false, have: null, refused: words };
 }
 

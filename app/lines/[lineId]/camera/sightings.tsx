@@ -20,12 +20,12 @@ import { TIE_IN_BLANK, tieInColumns } from "./columns.ts";
 /** The tie-ins that the runs add up to, and which reading became which. */
 export function Sightings(part: LinePart) {
   const { report } = part;
-  if (report.tieIns.length === 0) return null;
   return (
-    <Section
-      title="Tie-ins"
-      note="Sightings within their uncertainty of each other and on the same side are taken for one tie-in. Where that is wrong, say so: nothing that is worked out later changes what you say."
-    >
+    <div className="stack">
+      <p className="section-note">
+        Sightings that match within their uncertainty and are on the same side are treated as one
+        tie-in. Correct it here if that is wrong; later calculations won’t override you.
+      </p>
       <JustMoved {...part} />
       <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
@@ -49,8 +49,7 @@ export function Sightings(part: LinePart) {
           </tbody>
         </table>
       </Scroll>
-      <TieInsByHand {...part} />
-    </Section>
+    </div>
   );
 }
 
@@ -62,7 +61,7 @@ function JustMoved({ lineId, file, mayRecord }: LinePart) {
     <ActionForm
       action={undoSightingsAction.bind(null, lineId)}
       className={`screen-only ${styles["undo"]}`}
-      label="Undo what was moved last"
+      label="Undo last move"
     >
       <input type="hidden" name="historyId" value={last.id} />
       <p>{last.sentence}</p>
@@ -104,7 +103,7 @@ function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFi
 }
 
 function stationCell(station: number | null, uncertainty: number | null): string {
-  if (station === null) return "relative only";
+  if (station === null) return "no station";
   return uncertainty === null
     ? plainFeet(station)
     : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
@@ -116,7 +115,7 @@ function seenAs({ tieIn }: TieInFinding): string {
     tieIn.material === "unknown" ? "" : MATERIAL_WORDS[tieIn.material],
     tieIn.fitting === "unknown" ? "" : FITTING_WORDS[tieIn.fitting],
   ].filter((part) => part !== "");
-  return parts.length === 0 ? "not noted" : parts.join(", ");
+  return parts.length === 0 ? "not recorded" : parts.join(", ");
 }
 
 function Sighting({
@@ -136,7 +135,7 @@ function Sighting({
   const alone = report.tieIns.some(
     (each) => each.tieIn.id === tieInId && each.sightings.length < 2,
   );
-  const own = alone ? [] : [{ value: "new", label: "a tie-in of its own" }];
+  const own = alone ? [] : [{ value: "new", label: "a separate tie-in" }];
   if (others.length + own.length === 0) return words;
   return (
     <details className={styles["move"]}>
@@ -150,7 +149,7 @@ function Sighting({
         label={`Move ${words}`}
       >
         <input type="hidden" name="observationId" value={sighting.observationId} />
-        <Choice label="It is really" name="tieInId" options={[...own, ...others]} />
+        <Choice label="Actually is" name="tieInId" options={[...own, ...others]} />
         <SubmitButton quiet pendingWord="Moving …">
           Move
         </SubmitButton>
@@ -164,7 +163,7 @@ function otherTieIns(findings: readonly TieInFinding[], tieInId: string) {
     .filter((each) => each.tieIn.id !== tieInId)
     .map(({ tieIn, station }) => ({
       value: tieIn.id,
-      label: `${tieIn.label}, ${station === null ? "relative only" : `${plainFeet(station)} ft`}`,
+      label: `${tieIn.label}, ${station === null ? "no station" : `${plainFeet(station)} ft`}`,
     }));
 }
 
@@ -181,15 +180,15 @@ function SameAs({
   return (
     <details className={`screen-only ${styles["move"]}`}>
       <summary className="small">
-        Same as another<span className="hidden"> tie-in: {tieIn.label}</span>
+        Merge<span className="hidden"> {tieIn.label} with another tie-in</span>
       </summary>
       <ActionForm
         action={mergeTieInsAction.bind(null, lineId)}
         className="cluster cluster-end"
-        label={`${tieIn.label} is the same as another`}
+        label={`Merge ${tieIn.label} with another tie-in`}
       >
         <input type="hidden" name="tieInId" value={tieIn.id} />
-        <Choice label={`${tieIn.label} is really`} name="intoId" options={others} />
+        <Choice label={`${tieIn.label} is the same as`} name="intoId" options={others} />
         <SubmitButton quiet pendingWord="Merging …">
           Merge
         </SubmitButton>
@@ -198,10 +197,14 @@ function SameAs({
   );
 }
 
-function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+/** For what the sightings got wrong, or could not tell: a branch that joins another branch. */
+export function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
   return (
-    <details className="stack">
-      <summary>Correct a tie-in by hand, or say that it joins another branch</summary>
+    <Section
+      title="Edit tie-ins"
+      folded="correct one by hand, or set which branch it joins"
+      id="by-hand"
+    >
       <RowsGrid
         lineId={lineId}
         table="tieIns"
@@ -210,9 +213,9 @@ function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart)
         columns={tieInColumns(file)}
         blank={TIE_IN_BLANK}
         addWord="tie-in"
-        emptyWords="No tie-in yet: they come from the observations."
+        emptyWords="No tie-ins yet. They come from the observations."
         readOnly={!(mayFile || mayRecord)}
       />
-    </details>
+    </Section>
   );
 }

@@ -18,7 +18,7 @@ export async function removeVideoAction(
   const removed = removeVideo(act, { lineId, runId });
   if (!removed.ok) return stateOf(removed, { words: "", form });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return done("The recording is out of the file.");
+  return done("The video was removed from the file.");
 }
 
 /** Gives an observation its picture; an empty answer where that was done, else what is wrong. */

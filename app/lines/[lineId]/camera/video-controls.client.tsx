@@ -8,7 +8,7 @@ import { KIND_KEYS, type VideoCommand } from "./video-keys.ts";
 
 type Obey = (command: VideoCommand) => void;
 
-/** The keys that move through the recording, as buttons. */
+/** The keys that move through the video, as buttons. */
 export function Transport({
   clock,
   obey,
@@ -21,32 +21,32 @@ export function Transport({
   const back = (seconds: number) => ({ do: "step", seconds }) as const;
   return (
     <div className={styles["transport"]}>
-      <Press onPress={() => obey(back(-5))} label="Back 5 s, Shift and left">
+      <Press onPress={() => obey(back(-5))} label="Back 5 s (Shift+←)">
         −5 s
       </Press>
-      <Press onPress={() => obey(back(-1))} label="Back 1 s, left">
+      <Press onPress={() => obey(back(-1))} label="Back 1 s (←)">
         −1 s
       </Press>
-      <Press onPress={() => obey({ do: "play" })} label="Play or pause, space" main>
+      <Press onPress={() => obey({ do: "play" })} label="Play or pause (space)" main>
         {clock.playing ? "Pause" : "Play"}
       </Press>
-      <Press onPress={() => obey(back(1))} label="On 1 s, right">
+      <Press onPress={() => obey(back(1))} label="Forward 1 s (→)">
         +1 s
       </Press>
-      <Press onPress={() => obey(back(5))} label="On 5 s, Shift and right">
+      <Press onPress={() => obey(back(5))} label="Forward 5 s (Shift+→)">
         +5 s
       </Press>
       <span className={styles["fine"]}>
-        <Press onPress={() => obey(back(-1 / 30))} label="One picture back, comma">
-          ‹ picture
+        <Press onPress={() => obey(back(-1 / 30))} label="Previous frame (,)">
+          ‹ frame
         </Press>
-        <Press onPress={() => obey(back(1 / 30))} label="One picture on, full stop">
-          picture ›
+        <Press onPress={() => obey(back(1 / 30))} label="Next frame (.)">
+          frame ›
         </Press>
-        <Press onPress={() => obey({ do: "speed", by: -1 })} label="Slower, minus">
+        <Press onPress={() => obey({ do: "speed", by: -1 })} label="Slower (−)">
           slower
         </Press>
-        <Press onPress={() => obey({ do: "speed", by: 1 })} label={`Faster than ${speed} ×, plus`}>
+        <Press onPress={() => obey({ do: "speed", by: 1 })} label={`Faster than ${speed}× (+)`}>
           faster
         </Press>
       </span>
@@ -66,7 +66,7 @@ export function Legend({ obey, mayLog }: { readonly obey: Obey; readonly mayLog:
             </Press>
           ))}
           <Press onPress={() => obey({ do: "still" })}>
-            <kbd>G</kbd> still for the row
+            <kbd>G</kbd> add photo to row
           </Press>
         </div>
       ) : null}
@@ -78,14 +78,14 @@ export function Legend({ obey, mayLog }: { readonly obey: Obey; readonly mayLog:
           <kbd>←</kbd> <kbd>→</kbd> 1 s, with <kbd>Shift</kbd> 5 s
         </span>
         <span>
-          <kbd>,</kbd> <kbd>.</kbd> one picture
+          <kbd>,</kbd> <kbd>.</kbd> one frame
         </span>
         <span>
           <kbd>−</kbd> <kbd>+</kbd> speed
         </span>
         {mayLog ? (
           <span>
-            <kbd>Ctrl</kbd> <kbd>Enter</kbd> from the table back to the video
+            <kbd>Ctrl+Enter</kbd> back to the video
           </span>
         ) : null}
       </p>

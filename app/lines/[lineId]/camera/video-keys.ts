@@ -8,18 +8,18 @@ export type VideoCommand =
   | { readonly do: "still" }
   | { readonly do: "log"; readonly kind: ObservationKind };
 
-/** A letter for each thing that can be seen, in the order of the legend. */
+/** A letter for each thing that can be seen, in the order of the legend: J is for junk. */
 export const KIND_KEYS: readonly (readonly [string, ObservationKind])[] = [
   ["t", "tie-in"],
-  ["f", "fault"],
-  ["m", "material"],
-  ["w", "water"],
-  ["d", "deposit"],
+  ["d", "fault"],
   ["k", "blockage"],
+  ["x", "crossing"],
+  ["w", "water"],
+  ["j", "deposit"],
+  ["m", "material"],
   ["b", "bend"],
   ["c", "cleanout"],
-  ["x", "crossing"],
-  ["r", "remark"],
+  ["n", "remark"],
 ];
 
 /** One picture further, at the thirty a second of most cameras. */

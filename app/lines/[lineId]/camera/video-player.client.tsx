@@ -58,7 +58,7 @@ export function VideoPlayer(props: PlayerProps) {
   return (
     <section
       className={`${styles["side"]} screen-only`}
-      aria-label={`Recording of ${runName}`}
+      aria-label={`Video of ${runName}`}
       onKeyDown={press}
     >
       <div className={styles["screen"]}>
@@ -70,7 +70,7 @@ export function VideoPlayer(props: PlayerProps) {
           className={styles["video"]}
           preload="metadata"
           playsInline
-          aria-label={`Recording of ${runName}; space plays it, letters log what is seen`}
+          aria-label={`Video of ${runName}; space plays it, letters log what is seen`}
           onClick={() => {
             video.current?.focus();
             obey({ do: "play" });
@@ -78,8 +78,8 @@ export function VideoPlayer(props: PlayerProps) {
         />
         {clock.broken ? (
           <p className="mend">
-            This browser cannot show this recording. Save a copy of it as MP4 (H.264) with the
-            program that made it, take this one out of the file, and add the copy.
+            This browser can’t play this video. Save a copy as MP4 (H.264), remove this one, and
+            upload the copy.
           </p>
         ) : null}
         <Clock clock={clock} video={video} speed={speed} counter={props.counterAt(clock.now)} />
@@ -127,7 +127,7 @@ function Clock({
         max={clock.length ?? 0}
         step={0.1}
         value={clock.now}
-        aria-label="Moment of the recording"
+        aria-label="Time in the video"
         aria-valuetext={clockWords(clock.now)}
         onChange={(event) => {
           if (video.current !== null) video.current.currentTime = Number(event.target.value);
@@ -137,7 +137,7 @@ function Clock({
         <span className={styles["now"]}>{clockWords(clock.now)}</span>
         <span className="muted">
           {clock.length === null ? "" : `of ${clockWords(clock.length)}`}
-          {speed === 1 ? "" : `, at ${speed} ×`}
+          {speed === 1 ? "" : `, at ${speed}×`}
         </span>
         <span className={styles["counter"]}>
           {counter === null ? "" : `about ${plainFeet(counter)} ft`}

@@ -46,8 +46,8 @@ export function VideoUpload({ url, label }: { readonly url: string; readonly lab
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <span id={`${id}-hint`} className="hint">
-        MP4 or WebM, also several gigabytes. It is sent in pieces: if the connection breaks, choose
-        the same file again and it goes on.
+        MP4 or WebM, up to several gigabytes. If the connection drops, choose the same file again to
+        resume.
       </span>
       <input
         ref={input}
@@ -78,8 +78,8 @@ function StageWords({ stage, onStop }: { readonly stage: Stage; readonly onStop:
     <span className="stack-tight">
       <span>
         {have >= size
-          ? `All of ${name} has arrived; looking it through …`
-          : `Storing ${name}: ${formatBytes(have)} of ${formatBytes(size)}.`}{" "}
+          ? `Upload complete; checking ${name} …`
+          : `Uploading ${name}: ${formatBytes(have)} of ${formatBytes(size)}.`}{" "}
         <button type="button" className="link-button" onClick={onStop}>
           Stop
         </button>

@@ -22,8 +22,8 @@ function seen(runId: string, kind: Observation["kind"]): Observation {
 
 describe("tiedWords()", () => {
   test("tiedWords() counts only the run's own known points", () => {
-    const start = (anchors: Anchor[]) => tiedWords(RUN, { anchors }).split(/[:.]/)[0];
-    expect(start([anchor("a", "r2")])).toBe("Relative only");
+    const start = (anchors: Anchor[]) => tiedWords(RUN, { anchors }).split(/[,;]/)[0];
+    expect(start([anchor("a", "r2")])).toBe("This run isn’t tied to the line yet");
     expect(start([anchor("a", "r1")])).toBe("Tied at one point");
     expect(start([anchor("a", "r1"), anchor("b", "r1")])).toBe("Tied at 2 points");
   });
@@ -33,7 +33,7 @@ test("tiedWords() says what a reading from the main is, and that it needs no kno
   const back: Run = { ...RUN, looks: "downstream", measuredFrom: "main" };
   const said = "Tied at its zero, the main: 31.5 ft on the counter is 31.5 ft from the main.";
   expect(tiedWords(back, { anchors: [] })).toContain(said);
-  expect(tiedWords(back, { anchors: [anchor("a", "r1")] })).toContain("spread evenly");
+  expect(tiedWords(back, { anchors: [anchor("a", "r1")] })).toContain("prorated");
   expect(isTied(back, { anchors: [] })).toBe(true);
   expect(isTied({ ...back, measuredFrom: "access" }, { anchors: [anchor("a", "r2")] })).toBe(false);
 });
@@ -61,10 +61,10 @@ describe("coverageWords()", () => {
 });
 
 describe("sawWords()", () => {
-  test("sawWords() counts tie-ins, faults and the rest", () => {
+  test("sawWords() counts tie-ins, defects and the rest", () => {
     const observations = [seen("r1", "tie-in"), seen("r1", "water"), seen("r2", "fault")];
-    expect(sawWords(RUN, { observations })).toBe("It saw 1 tie-in and 1 other thing.");
-    expect(sawWords(RUN, { observations: [] })).toBe("Nothing is entered from it yet.");
+    expect(sawWords(RUN, { observations })).toBe("1 tie-in and 1 other observation.");
+    expect(sawWords(RUN, { observations: [] })).toBe("No observations yet.");
   });
 });
 

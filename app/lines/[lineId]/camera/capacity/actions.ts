@@ -16,11 +16,11 @@ export async function saveTablesAction(
   const act = await requireAct("work-the-file");
   const code = textOf(form, "plumbingCode");
   const plumbingCode = oneOf(PLUMBING_CODES, code);
-  if (plumbingCode === null && code !== "") return refused("Choose a code.", form, "plumbingCode");
+  if (plumbingCode === null && code !== "") return refused("Select a code.", form, "plumbingCode");
   const slope = textOf(form, "leastSlope");
   const leastSlope = oneOf(SLOPE_NAMES, slope);
-  if (leastSlope === null && slope !== "") return refused("Choose a slope.", form, "leastSlope");
+  if (leastSlope === null && slope !== "") return refused("Select a slope.", form, "leastSlope");
   const saved = saveLine(act, { lineId, facts: { plumbingCode, leastSlope } });
   if (saved.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(saved, { words: "Saved. Everything here is worked out by it.", form });
+  return stateOf(saved, { words: "Saved. All results use it.", form });
 }

@@ -23,7 +23,7 @@ export const LEVEL_COLUMNS: readonly GridColumn[] = [
     kind: "feet",
     width: 9,
     example: "100.0",
-    hint: "Level of the ground above any one datum, the same for all rows",
+    hint: "Ground level above any one fixed reference, the same for all rows",
     pasteHeadings: ["ground level", "surface", "rim"],
   },
   {
@@ -32,14 +32,14 @@ export const LEVEL_COLUMNS: readonly GridColumn[] = [
     kind: "feet",
     width: 8,
     example: "5.0",
-    hint: "From the ground down to the invert, the bottom of the inside of the pipe",
+    hint: "From the ground down to the invert (inside bottom of the pipe)",
   },
   {
     key: "invert",
     title: "Invert",
     kind: "feet",
     width: 9,
-    hint: "Above the same datum, only where it was measured itself",
+    hint: "Above the same reference, only if it was measured directly",
     pasteHeadings: ["invert level", "invert elevation"],
   },
   {
@@ -51,10 +51,10 @@ export const LEVEL_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "uncertainty",
-    title: "Off by",
+    title: "Uncertainty ±",
     kind: "feet",
     width: 7,
-    hint: "Either way; empty: the usual of the method",
+    hint: "Blank = usual for the method",
     pasteHeadings: ["uncertainty"],
   },
   { key: "note", title: "Note", kind: "text", width: 24, example: "Locator at the alley cleanout" },
@@ -102,8 +102,8 @@ export function fixtureColumns(file: LineFile): GridColumn[] {
       width: 16,
       required: true,
     },
-    { key: "count", title: "How many", kind: "whole", width: 9, required: true, example: "1" },
-    { key: "note", title: "Note", kind: "text", width: 24, example: "Owner’s word, by telephone" },
+    { key: "count", title: "Count", kind: "whole", width: 9, required: true, example: "1" },
+    { key: "note", title: "Note", kind: "text", width: 24, example: "Owner, by phone" },
   ];
 }
 

@@ -16,7 +16,7 @@ export function LongSection({ capacity }: { readonly capacity: Capacity }) {
           className={styles["section"]}
           viewBox={`0 0 ${FRAME.width} ${FRAME.height}`}
           role="img"
-          aria-label="The pipe from the side: ground and invert by station. The table below says the same."
+          aria-label="Profile: ground and invert by station (same data as the table)."
         >
           <Grid shape={shape} />
           <Ground shape={shape} />
@@ -130,7 +130,7 @@ function LevelTable({ capacity }: { readonly capacity: Capacity }) {
             <th scope="col">Ground, ft</th>
             <th scope="col">Depth, ft</th>
             <th scope="col">Invert, ft</th>
-            <th scope="col">Off by, ft</th>
+            <th scope="col">Uncertainty, ± ft</th>
             <th scope="col">Measured by</th>
           </tr>
         </thead>

@@ -5,15 +5,14 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import { capacityAnswer } from "#lib/domain/capacity/answer.ts";
 import { USUAL_UNCERTAINTY } from "#lib/domain/capacity/levels.ts";
 import { METHOD_WORDS } from "#lib/domain/capacity/words.ts";
 import { LEVEL_METHODS } from "#lib/domain/facts/capacity.ts";
 import { NOT_A_DESIGN } from "#lib/domain/findings/capacity.ts";
-import { lineFileOf } from "../../file.ts";
+import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
+import { cameraPart } from "../camera-part.ts";
 import styles from "./capacity.module.css";
 import { FIXTURE_BLANK, fixtureColumns, LEVEL_BLANK, LEVEL_COLUMNS } from "./columns.ts";
 import { FlowResults, LoadResults, ObstructionResults, SlopeResults } from "./results.tsx";
@@ -27,42 +26,31 @@ export default async function CapacityPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const part = await cameraPart(lineId);
+  const { file, report } = part;
   const { capacity } = report;
-  const part: LinePart = {
-    lineId,
-    file,
-    report,
-    revisions: getRevisions(db(), lineId),
-    mayRecord: may("record-the-field"),
-    mayFile: may("work-the-file"),
-  };
   const begun = file.levels.length + file.fixtures.length > 0;
   return (
     <>
       <PageHead
-        asked="Is it steep enough, and large enough for all?"
+        asked="Is it steep enough and big enough?"
         answer={capacityAnswer(capacity)}
         closes={begun ? (capacity.wanting[0] ?? null) : null}
-      >
-        <p className="screen-only">
-          <Link href={`/lines/${lineId}/camera`}>Back to what the camera saw</Link>
-        </p>
-      </PageHead>
+      />
       <div className={`stack ${styles["first"]}`}>
+        {begun ? null : <First />}
         <NoticeBox kind="caution" title="Not a design">
           <p>{NOT_A_DESIGN}</p>
         </NoticeBox>
-        {begun ? null : <First />}
       </div>
-      <SlopeResults capacity={capacity} />
-      <LoadResults capacity={capacity} />
-      <FlowResults capacity={capacity} />
-      <ObstructionResults capacity={capacity} />
-      <Wanting sentences={begun ? capacity.wanting.slice(1) : []} />
       <Levels {...part} />
       <Fixtures {...part} />
       <TablesForm {...part} />
+      <SlopeResults capacity={capacity} />
+      <LoadResults capacity={capacity} />
+      <ObstructionResults capacity={capacity} />
+      <Wanting sentences={begun ? capacity.wanting.slice(1) : []} />
+      <FlowResults capacity={capacity} />
     </>
   );
 }
@@ -71,11 +59,11 @@ function First() {
   return (
     <Empty
       title="Start with two levels, or with the fixtures of one house."
-      example="At station 2.0 the ground is 100.0 and the pipe lies 7.2 deep; at 92.0 the ground is 101.1 and the pipe lies 6.4 deep: the invert rises 1.9 ft over 90 ft, 2.11%, give or take what the locator is off."
+      example="At station 2.0 the ground is 100.0 and the pipe is 7.2 deep; at 92.0 the ground is 101.1 and the pipe is 6.4 deep: the invert (inside bottom of the pipe) rises 1.9 ft over 90 ft, 2.11%, within the locator’s uncertainty."
     >
       <p>
-        Levels give the slope, fixtures give the load. Either is of use without the other, and what
-        nobody measured stays unknown.
+        <a href="#levels">Levels</a> give the slope, <a href="#fixtures">fixtures</a> give the load.
+        Either one is useful alone; anything not measured stays unknown.
       </p>
     </Empty>
   );
@@ -84,7 +72,7 @@ function First() {
 function Wanting({ sentences }: { readonly sentences: readonly string[] }) {
   if (sentences.length === 0) return null;
   return (
-    <Section title="Still wanting">
+    <Section title="Still needed">
       <ul>
         {sentences.map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -98,7 +86,8 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
   return (
     <Section
       title="Levels"
-      note="One row for each place where somebody measured how deep or how high the pipe lies. Any one datum will do, such as 100.0 at the alley cleanout, if all rows use it."
+      folded={file.levels.length === 0 ? "none yet" : counted(file.levels.length, "level")}
+      note="One row for each place where the pipe’s depth or height was measured. Use any one fixed reference, e.g. 100.0 at the alley cleanout, in all rows. Invert means the inside bottom of the pipe."
       id="levels"
     >
       <RowsGrid
@@ -109,12 +98,12 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
         columns={LEVEL_COLUMNS}
         blank={LEVEL_BLANK}
         addWord="level"
-        emptyWords="No level yet. A locator’s depth at each cleanout, with the ground there, is a start."
+        emptyWords="No levels yet. A locator’s depth at each cleanout, with the ground level there, is a start."
         label="Levels"
         readOnly={!mayFile}
       />
       <details>
-        <summary>What each way of measuring may be off</summary>
+        <summary>Accuracy of each method</summary>
         <ul>
           {LEVEL_METHODS.map((method) => (
             <li key={method}>
@@ -123,8 +112,8 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
           ))}
         </ul>
         <p className="muted">
-          Assumed here, from common practice: no published figure stands behind them. Where you know
-          better, type it under “Off by”.
+          Assumed here, from common practice; there is no published figure. If you have a better
+          figure, enter it under “Uncertainty ±”.
         </p>
       </details>
     </Section>
@@ -135,7 +124,8 @@ function Fixtures({ lineId, file, revisions, mayFile }: LinePart) {
   return (
     <Section
       title="Plumbing fixtures"
-      note="What drains into the pipe, house by house. A house without a row is unknown, not empty. The same counts can serve as weights on the cost page."
+      folded={file.fixtures.length === 0 ? "none yet" : counted(file.fixtures.length, "row")}
+      note="What drains into the pipe, house by house. A house with no row is unknown, not zero. The same counts can be used as weights on the cost page."
       id="fixtures"
     >
       {file.properties.length === 0 ? (
@@ -151,7 +141,7 @@ function Fixtures({ lineId, file, revisions, mayFile }: LinePart) {
           columns={fixtureColumns(file)}
           blank={FIXTURE_BLANK}
           addWord="fixture"
-          emptyWords="Nothing is counted yet. A house with one bathroom, a kitchen and a washer has three rows."
+          emptyWords="Nothing counted yet. A house with one bathroom, a kitchen and a washer has three rows."
           label="Plumbing fixtures"
           readOnly={!mayFile}
         />

@@ -30,7 +30,7 @@ export function SlopeResults({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Section
       title="Slope"
-      note="From each level to the next. A slope is “steep enough” only if it would be at the worst that the levels may be off. Stations are taken as written."
+      note="From each level to the next. A slope passes only if it passes in the worst case of the level uncertainty. Stations are used as entered."
     >
       {cautions.length === 0 ? null : (
         <ul>
@@ -58,7 +58,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
             <th scope="col">Between</th>
             <th scope="col">Result</th>
             <th scope="col">Slope</th>
-            <th scope="col">Because</th>
+            <th scope="col">Reason</th>
           </tr>
         </thead>
         <tbody>
@@ -71,7 +71,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
                 <span className="tag">{SLOPE_VERDICT_WORDS[verdict]}</span>
               </td>
               <td data-label="Slope">{percentOf(slope)}</td>
-              <td data-label="Because" className="small">
+              <td data-label="Reason" className="small">
                 {sentence}
               </td>
             </SelectableRow>
@@ -92,18 +92,18 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Section
       title="Load"
-      note="Drainage fixture units of all whose flow passes, against what the code’s table allows a pipe of this size and slope."
+      note="Drainage fixture units of everyone whose flow passes, compared with what the code table allows for a pipe of this size and slope."
     >
       <Result>
         <Scroll>
           <table className={`plain ${stacks["stacks"]}`}>
             <thead>
               <tr>
-                <th scope="col">Reach</th>
+                <th scope="col">Section</th>
                 <th scope="col">Pipe</th>
                 <th scope="col">Result</th>
                 <th scope="col">Load</th>
-                <th scope="col">Because</th>
+                <th scope="col">Reason</th>
               </tr>
             </thead>
             <tbody>
@@ -116,8 +116,13 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
                   <td data-label="Load" className="nowrap">
                     {loadWords(found.load)}
                   </td>
-                  <td data-label="Because" className="small">
-                    {found.sentence}
+                  <td data-label="Reason" className="small">
+                    <details>
+                      <summary>
+                        Show<span className="hidden"> the reason</span>
+                      </summary>
+                      {found.sentence}
+                    </details>
                   </td>
                 </SelectableRow>
               ))}
@@ -154,11 +159,12 @@ export function FlowResults({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Section
       title="What a clean pipe carries"
-      note="By Manning’s formula, from the roughest to the smoothest that is usual for the material. What lies in the pipe is not in it."
+      folded="full and half full, by Manning’s formula"
+      note="By Manning’s formula, from roughest to smoothest usual value for the material. Debris in the pipe is not included."
     >
       {dipped.map(({ from, to, water }) => (
         <p key={from}>
-          From {plainFeet(from)} to {formatFeet(to)}: {waterWords(water)}; no flow is worked out for
+          From {plainFeet(from)} to {formatFeet(to)}: {waterWords(water)}; no flow is calculated for
           a dip.
         </p>
       ))}
@@ -174,13 +180,13 @@ function FlowTable({ flowing }: { readonly flowing: ReturnType<typeof flowStretc
         <table className={`plain ${stacks["stacks"]}`}>
           <thead>
             <tr>
-              <th scope="col">Reach</th>
+              <th scope="col">Section</th>
               <th scope="col">Pipe</th>
               <th scope="col">Slope</th>
               <th scope="col">n</th>
               <th scope="col">Running full</th>
               <th scope="col">Half full</th>
-              <th scope="col">Full, as the slope is uncertain</th>
+              <th scope="col">Full, over the slope’s uncertainty</th>
             </tr>
           </thead>
           <tbody>
@@ -195,7 +201,7 @@ function FlowTable({ flowing }: { readonly flowing: ReturnType<typeof flowStretc
                 <td data-label="Half full">
                   {gallons(flow.half)}, {speeds(flow.half)}
                 </td>
-                <td data-label="Full, as the slope is uncertain">{gallons(flow.fullWithin)}</td>
+                <td data-label="Full, over the slope’s uncertainty">{gallons(flow.fullWithin)}</td>
               </tr>
             ))}
           </tbody>
@@ -209,8 +215,8 @@ export function ObstructionResults({ capacity }: { readonly capacity: Capacity }
   if (capacity.obstructions.length === 0) return null;
   return (
     <Section
-      title="What lies in the pipe leaves of it"
-      note="From deposits, blockages, roots and tie-ins that stick in, where the camera’s note says how much: “40 %”, or “2 in deep”."
+      title="Capacity left with debris in the pipe"
+      note="From debris, blockages, roots and taps sticking in, where the camera’s note says how much: “40%”, or “2 in deep”."
     >
       <Result>
         <ul>

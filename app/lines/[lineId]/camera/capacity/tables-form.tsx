@@ -11,17 +11,20 @@ import type { LinePart } from "../../part.ts";
 import { optionsOf } from "../../terms.ts";
 import { saveTablesAction } from "./actions.ts";
 
-/** What the results are held against, and where each table is from. */
+const BY_SIZE = "code minimum for the pipe size";
+
+/** What the results are compared with, and where each table is from. */
 export function TablesForm({ lineId, file, mayFile }: LinePart) {
   const { plumbingCode, leastSlope } = file.line;
   const slopes = SLOPE_NAMES.map((value) => ({ value, label: SLOPES[value].words }));
   return (
     <Section
-      title="What it is held against"
-      note="Towns amend the printed codes. Look up which one yours has adopted, and which slope it tests."
+      title="Code used"
+      folded={`${plumbingCode === null ? "not chosen" : CODE_WORDS[plumbingCode]}; minimum slope: ${leastSlope === null ? BY_SIZE : SLOPES[leastSlope].words}`}
+      note="Towns amend the model codes. Look up which one yours has adopted, and which minimum slope it requires."
     >
       {mayFile ? (
-        <ActionForm action={saveTablesAction.bind(null, lineId)} label="What it is held against">
+        <ActionForm action={saveTablesAction.bind(null, lineId)} label="Code used">
           <div className="form-grid">
             <Choice
               key={`code ${plumbingCode}`}
@@ -32,9 +35,9 @@ export function TablesForm({ lineId, file, mayFile }: LinePart) {
             />
             <Choice
               key={`slope ${leastSlope}`}
-              label="Least slope tested"
+              label="Minimum slope"
               name="leastSlope"
-              options={withNone(slopes, "the code’s for the size of pipe")}
+              options={withNone(slopes, BY_SIZE)}
               defaultValue={leastSlope ?? ""}
             />
           </div>
@@ -46,10 +49,8 @@ export function TablesForm({ lineId, file, mayFile }: LinePart) {
         <dl className="facts">
           <dt>Plumbing code</dt>
           <dd>{plumbingCode === null ? "not chosen" : CODE_WORDS[plumbingCode]}</dd>
-          <dt>Least slope tested</dt>
-          <dd>
-            {leastSlope === null ? "the code’s for the size of pipe" : SLOPES[leastSlope].words}
-          </dd>
+          <dt>Minimum slope</dt>
+          <dd>{leastSlope === null ? BY_SIZE : SLOPES[leastSlope].words}</dd>
         </dl>
       )}
       <h3>Tables used</h3>
@@ -58,8 +59,8 @@ export function TablesForm({ lineId, file, mayFile }: LinePart) {
           <li key={title}>
             {title}: {edition}.{" "}
             <span className="muted">
-              {source.startsWith("https://") ? <a href={source}>Where it is written</a> : source}.
-              The authority’s own edition decides.
+              {source.startsWith("https://") ? <a href={source}>Source</a> : source}. The
+              authority’s own edition decides.
             </span>
           </li>
         ))}

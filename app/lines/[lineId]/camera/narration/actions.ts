@@ -24,13 +24,13 @@ export async function addNarrationAction(
   const text = await textIn(form);
   if (text === null)
     return refused(
-      "Nothing was saved: this file is no text. Choose the transcript as .vtt, .srt or .txt.",
+      "Nothing was saved: this is not a text file. Choose the transcript as .vtt, .srt or .txt.",
       form,
       "file",
     );
   const added = addNarration(act, { lineId, runId, text });
   if (added.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(added, { words: "The words are kept; look over what they say.", form });
+  return stateOf(added, { words: "Transcript saved. Review the draft log.", form });
 }
 
 /** Forms send every line end in two letters. */
@@ -93,7 +93,7 @@ export async function tieAtMainAction(
     kind: "main-connection",
     counter,
     station: 0,
-    note: "as said while the camera ran",
+    note: "from the narration",
   };
   return appendRows(act, { lineId, table: "anchors", rows: [row] }, { form, words: "Tied." });
 }
@@ -123,5 +123,5 @@ export async function noteEntryAction(
   const entryId = String(form.get("entryId") ?? "");
   const noted = noteEntry(act, { lineId, narrationId, key, entryId });
   if (noted.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(noted, { words: "Kept with the entry.", form });
+  return stateOf(noted, { words: "Added to the entry’s note.", form });
 }

@@ -67,17 +67,12 @@ export function DraftedLog(props: DraftedLogProps) {
         <SaidWords parts={parts} chosen={chosen} onChoose={choose} />
         <div ref={rows} className="stack">
           {seen.length === 0 ? null : (
-            <DraftTable label="Drafted rows" views={seen} columns={SEEN_COLUMNS} {...shared} />
+            <DraftTable label="Draft rows" views={seen} columns={SEEN_COLUMNS} {...shared} />
           )}
           {unseen.length === 0 ? null : (
             <div className="stack-tight">
-              <h3>Could not see, as said</h3>
-              <DraftTable
-                label="Drafted gaps"
-                views={unseen}
-                columns={UNSEEN_COLUMNS}
-                {...shared}
-              />
+              <h3>Not visible, per the recording</h3>
+              <DraftTable label="Draft gaps" views={unseen} columns={UNSEEN_COLUMNS} {...shared} />
             </div>
           )}
         </div>
@@ -176,7 +171,7 @@ function Still({
     if (working) return;
     begin(async () => {
       const taken = await takeBackDraftAction(lineId, narrationId, key);
-      onSaid(taken.ok ? "Taken back: the row is open again." : taken.error);
+      onSaid(taken.ok ? "Undone; the row is open again." : taken.error);
     });
   }
 
@@ -185,16 +180,16 @@ function Still({
       {time === "" ? null : <span className={styles["time"]}>{time}</span>}
       <span className={state === "dropped" ? "tag tag-done" : "tag"}>{state ?? "open"}</span>
       {state === "accepted" ? <strong>{decided?.words}</strong> : null}
-      {decided?.gone === true ? <span>taken out of the log since</span> : null}
+      {decided?.gone === true ? <span>since removed from the log</span> : null}
       <q className={state === "dropped" ? styles["dropped"] : undefined}>{quote}</q>
       {readOnly || state === undefined ? null : (
         <button
           type="button"
           className="link-button"
-          aria-label={`Take back: “${quote}”`}
+          aria-label={`Undo: “${quote}”`}
           onClick={takeBack}
         >
-          {working ? "taking back …" : "take back"}
+          {working ? "undoing …" : "undo"}
         </button>
       )}
     </span>
@@ -247,7 +242,7 @@ function Bar({
   if (open.length === 0)
     return (
       <p role="status" className="strong">
-        {said === "" ? "Every row is decided." : said}
+        {said === "" ? "All rows reviewed." : said}
       </p>
     );
   return (
@@ -274,34 +269,34 @@ function Bar({
         aria-disabled={working || ticked.length === 0}
         onClick={() =>
           ticked.length === 0 ||
-          decide({ accept: [], drop: ticked.map(({ key }) => key) }, `${ticked.length} dropped.`)
+          decide({ accept: [], drop: ticked.map(({ key }) => key) }, `${ticked.length} discarded.`)
         }
       >
-        Drop
+        Discard
       </button>
       <button
         type="button"
         className="link-button"
         onClick={() => mending.tickAll(readOut.map(({ key }) => key))}
       >
-        Tick all that were read out ({readOut.length})
+        Select all rows with a spoken footage ({readOut.length})
       </button>
       <span role="status" className="strong">
         {said}
       </span>
       <span className={`muted small ${styles["keys"]}`}>
-        <kbd>Ctrl Enter</kbd> ticks a row, <kbd>Ctrl Z</kbd> undoes
+        <kbd>Ctrl+Enter</kbd> selects a row, <kbd>Ctrl+Z</kbd> undoes
       </span>
     </div>
   );
 }
 
 function acceptWords(ticked: number): string {
-  return ticked === 0 ? "Accept ticked rows" : `Accept ${counted(ticked, "ticked row")}`;
+  return ticked === 0 ? "Accept selected rows" : `Accept ${counted(ticked, "selected row")}`;
 }
 
 function leftWords(wrong: number): string {
   return wrong === 0
     ? ""
-    : `${counted(wrong, "ticked row needs", "ticked rows need")} mending first.`;
+    : `${counted(wrong, "selected row needs", "selected rows need")} fixing first.`;
 }

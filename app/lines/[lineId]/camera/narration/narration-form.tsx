@@ -17,29 +17,29 @@ export function NarrationForm({
   readonly first: boolean;
 }) {
   const form = (
-    <ActionForm action={addNarrationAction.bind(null, lineId, run.id)} label="What was said">
+    <ActionForm action={addNarrationAction.bind(null, lineId, run.id)} label="Add a transcript">
       <SpokenText />
       <div>
-        <SubmitButton pendingWord="Reading …">Draft the log from it</SubmitButton>
+        <SubmitButton pendingWord="Reading …">Draft the log</SubmitButton>
       </div>
     </ActionForm>
   );
   if (!first)
     return (
       <details className="screen-only">
-        <summary>Bring in more that was said on {run.name}</summary>
+        <summary>Add another transcript of {run.name}</summary>
         {form}
       </details>
     );
   return (
-    <Section title="Bring in what was said">
+    <Section title="Add a transcript">
       <Empty
-        title="Paste the words that the technician spoke while the camera ran."
+        title="Paste what the technician said while running the camera."
         example="0:20 twenty-four one, there’s a tap at nine o’clock, looks like four inch clay, not on the card."
       >
         <p>
-          With times, a row gets its place in the recording, and what was said between two distances
-          is placed by time. Words without times do too.
+          With time stamps, each row is linked to the video and positions between two readings are
+          interpolated. Text without time stamps works too.
         </p>
       </Empty>
       {form}

@@ -26,7 +26,7 @@ import {
   TranscriptProblems,
 } from "./transcript.tsx";
 
-export const metadata: Metadata = { title: "What was said while the camera ran" };
+export const metadata: Metadata = { title: "Narration" };
 
 interface NarrationQuery {
   readonly run?: string | string[];
@@ -55,12 +55,12 @@ export default async function NarrationPage({
   return (
     <>
       <PageHead
-        asked={`What was said on ${run.name}, ${formatDay(run.ranOn, report.today)}`}
+        asked={`Narration of ${run.name}, ${formatDay(run.ranOn, report.today)}`}
         answer={answerOf(file, narrations)}
       >
         <p>
-          <Link href={`/lines/${lineId}/camera?run=${encodeURIComponent(run.id)}`}>
-            Back to the log of {run.name}
+          <Link href={`/lines/${lineId}/camera/log?run=${encodeURIComponent(run.id)}`}>
+            Log of {run.name}
           </Link>
         </p>
       </PageHead>
@@ -92,7 +92,7 @@ function OneNarration({ narration, ...part }: NarrationPart & { readonly narrati
   const log = logOf(file, narration);
   const { seen, unseen } = draftViews(file, narration, log);
   return (
-    <Section title="The log, as drafted from it" note={draftedWords(log)}>
+    <Section title="Draft log" note={draftedWords(log)}>
       <TranscriptProblems text={narration.text} problems={log.problems} />
       {mayRecord ? (
         <>
@@ -127,19 +127,19 @@ function mainSaid({ measuredFrom, mainCounter }: DraftLog): number | null {
 function NoRun({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
   return (
     <>
-      <PageHead asked="What was said while the camera ran" />
+      <PageHead asked="Narration" />
       <Empty
         title={
-          file.runs.length === 0 ? "Enter the run first." : "This run is not in the file any more."
+          file.runs.length === 0 ? "Enter the run first." : "This run is no longer in the file."
         }
       >
         <p>
           {file.runs.length === 0
-            ? "What was said belongs to one pass of the camera: its day, which way it looked, where its counter was zeroed."
-            : "It may have been removed, or the link is old. Choose a run that is there."}
+            ? "A narration belongs to one pass of the camera: its date, direction and counter zero."
+            : "It may have been removed, or the link is old. Select another run."}
         </p>
         <p>
-          <Link href={`/lines/${lineId}/camera`}>To the runs of the camera</Link>
+          <Link href={`/lines/${lineId}/camera`}>Go to the runs</Link>
         </p>
       </Empty>
     </>
@@ -148,7 +148,7 @@ function NoRun({ lineId, file }: { readonly lineId: string; readonly file: LineF
 
 /** How much of it is decided, over all that was said on the run. */
 function answerOf(file: LineFile, narrations: readonly Narration[]): string {
-  if (narrations.length === 0) return "Nothing is brought in yet.";
+  if (narrations.length === 0) return "No transcript yet.";
   const views = narrations.flatMap((narration): DraftView[] => {
     const { seen, unseen } = draftViews(file, narration, logOf(file, narration));
     return [...seen, ...unseen];
@@ -158,14 +158,14 @@ function answerOf(file: LineFile, narrations: readonly Narration[]): string {
   const dropped = views.length - open - taken;
   const parts = [
     `${taken} accepted`,
-    dropped === 0 ? "" : `${dropped} dropped`,
-    `${open} still to look over`,
+    dropped === 0 ? "" : `${dropped} discarded`,
+    `${open} to review`,
   ].filter((part) => part !== "");
   return `${counted(views.length, "row")} drafted: ${parts.join(", ")}.`;
 }
 
 function draftedWords({ readings, drafts, gaps }: DraftLog): string {
-  if (drafts.length + gaps.length === 0) return "Drafted by rule, word for word.";
+  if (drafts.length + gaps.length === 0) return "Drafted word for word.";
   const distances = counted(readings.length, "distance was", "distances were");
-  return `${distances} read out. A row between two of them is placed by time and says so. Nothing is in the log before you accept it.`;
+  return `${distances} spoken. Rows between two of them are interpolated by time and say so. Nothing enters the log until you accept it.`;
 }

@@ -24,13 +24,13 @@ export function SpokenText() {
   async function take(file: File) {
     setRefusal("");
     if (file.size > MOST_BYTES) {
-      setRefusal(`${file.name} is too large for a transcript. Choose the text, not the recording.`);
+      setRefusal(`${file.name} is too large for a transcript. Choose the text, not the video.`);
       empty();
       return;
     }
     const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
     if (decoded === null || decoded.text.trim() === "") {
-      const what = decoded === null ? "is no text" : "is empty";
+      const what = decoded === null ? "is not a text file" : "is empty";
       setRefusal(`${file.name} ${what}. Choose the transcript as .vtt, .srt or .txt.`);
       empty();
     } else setText(decoded.text);
@@ -66,7 +66,7 @@ export function SpokenText() {
         </span>
       </div>
       <div className="field">
-        <label htmlFor={`${id}-text`}>Or the words, pasted</label>
+        <label htmlFor={`${id}-text`}>Or paste the text</label>
         <textarea
           ref={words}
           id={`${id}-text`}

@@ -29,7 +29,7 @@ export function TranscriptProblems({
   return (
     <NoticeBox
       kind="caution"
-      title={`${counted(problems.length, "line")} of the transcript could not be read as meant`}
+      title={`${counted(problems.length, "line")} of the transcript could not be read as intended`}
     >
       <ul>
         {some.map(({ line, message }) => (
@@ -40,7 +40,7 @@ export function TranscriptProblems({
       </ul>
       <p>
         {problems.length > SHOWN ? "The others are marked in the transcript below. " : ""}The rest
-        was read all the same. To mend it, bring the corrected transcript in as well.
+        was read. To fix it, add the corrected transcript.
       </p>
     </NoticeBox>
   );
@@ -63,9 +63,9 @@ export function AtMain({
     anchors.some(({ runId, kind }) => runId === run.id && kind === "main-connection");
   if (counter === null || tied) return null;
   return (
-    <NoticeBox title={`The speaker says that ${plainFeet(counter)} on the counter is the main.`}>
+    <NoticeBox title={`The technician said the main is at ${plainFeet(counter)} on the counter.`}>
       <ActionForm action={tieAtMainAction.bind(null, lineId, run.id, counter)}>
-        <p>{run.name} is not tied to the main yet. With this, its readings become stations.</p>
+        <p>{run.name} is not tied to the main yet. Tying it gives its readings stations.</p>
         <div>
           <SubmitButton pendingWord="Tying …" quiet>
             Tie {run.name} there: {plainFeet(counter)} is station 0.0
@@ -88,11 +88,11 @@ export function MeasuredFromMain({
 }) {
   if (log.measuredFrom === run.measuredFrom || log.measuredFrom !== "main") return null;
   return (
-    <NoticeBox kind="caution" title="The speaker gives feet from the main.">
+    <NoticeBox kind="caution" title="The technician gives feet from the main.">
       <ActionForm action={measureFromMainAction.bind(null, lineId, run.id)}>
         <p>
-          {run.name} is entered as measured from where the camera went in. Nothing drafted here can
-          go into its log until it is measured from the main too.
+          {run.name} is entered as measured from the access point. Nothing drafted here can go into
+          its log until it is measured from the main too.
         </p>
         <div>
           <SubmitButton pendingWord="Saving …" quiet>
@@ -109,7 +109,7 @@ export function SetAsideNumbers({ setAside }: { readonly setAside: readonly SetA
   if (setAside.length === 0) return null;
   return (
     <details>
-      <summary>{counted(setAside.length, "number")} set aside, none of them a distance</summary>
+      <summary>{counted(setAside.length, "number")} set aside, none of them a footage</summary>
       <ul className={styles["aside"]}>
         {setAside.map(({ words, why, second }, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the same words may be said twice
@@ -130,19 +130,19 @@ export function NothingDrafted({ log }: { readonly log: DraftLog }) {
   const { drafts, gaps, readings } = log;
   if (drafts.length + gaps.length === 0)
     return (
-      <NoticeBox kind="caution" title="Nothing in it reads like something that was seen.">
+      <NoticeBox kind="caution" title="No observations were found in the text.">
         <p>
-          Such as “twenty-four one, a tap at nine o’clock”. The words are kept below. If this is the
-          wrong text, bring in the right one as well.
+          Looked for words like “twenty-four one, a tap at nine o’clock”. The text is kept below. If
+          it is the wrong text, add the right one.
         </p>
       </NoticeBox>
     );
   if (readings.length > 0) return null;
   return (
-    <NoticeBox kind="caution" title="No distance was said.">
+    <NoticeBox kind="caution" title="No footage was spoken.">
       <p>
-        The rows below say what was seen, but not where. Write the counter of each from the
-        recording; without it, a row cannot go into the log.
+        The rows below say what was seen, but not where. Enter the footage of each from the video; a
+        row without one can’t go into the log.
       </p>
     </NoticeBox>
   );
@@ -159,9 +159,9 @@ export function Transcript({
   const { text, addedBy, addedAt } = narration;
   return (
     <details open={problems.length > SHOWN}>
-      <summary>The text as it was brought in, line by line</summary>
+      <summary>Original transcript, line by line</summary>
       <p className="muted">
-        By {addedBy} on {formatDate(dayAt(addedAt, officeZone(db())))}. They are kept as they are.
+        By {addedBy} on {formatDate(dayAt(addedAt, officeZone(db())))}. Kept unchanged.
       </p>
       <ol className={styles["transcript"]}>
         {linesOf(text).map((words, at) => {

@@ -46,7 +46,7 @@ export const FIXED_COLUMNS: readonly GridColumn[] = [
     title: "East of the main",
     kind: "feet",
     width: 10,
-    hint: "West below zero; empty where not known",
+    hint: "West is negative; blank if unknown",
     example: "19.4",
   },
   {
@@ -54,13 +54,13 @@ export const FIXED_COLUMNS: readonly GridColumn[] = [
     title: "North of the main",
     kind: "feet",
     width: 10,
-    hint: "South below zero",
+    hint: "South is negative",
     example: "25.5",
   },
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];
 
-const SIDE_OF = { left: "left", right: "right", unknown: "not said" } as const;
+const SIDE_OF = { left: "left", right: "right", unknown: "not specified" } as const;
 
 export function tieColumns(
   file: Pick<LineFile, "tieIns" | "points" | "fixedPoints">,
@@ -120,7 +120,7 @@ export function tieColumns(
       title: "Between the two",
       kind: "feet",
       width: 9,
-      hint: "Taped from one to the other; empty: as on the plan",
+      hint: "Taped from one to the other; blank = as on the plan",
     },
     {
       key: "side",
@@ -128,7 +128,7 @@ export function tieColumns(
       kind: "choice",
       choices: optionsOf(SIDE_OF),
       width: 9,
-      hint: "Of somebody who stands at the first and faces the second",
+      hint: "As seen standing at the first and facing the second",
     },
     { key: "tapedBy", title: "By", kind: "text", width: 14 },
     { key: "tapedOn", title: "On", kind: "day", width: 12 },
@@ -161,7 +161,7 @@ export function shapeColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       title: "Name",
       kind: "text",
       width: 14,
-      hint: "Stands in the drawing",
+      hint: "Printed on the drawing",
       example: "Garage",
     },
     {
@@ -177,7 +177,7 @@ export function shapeColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       kind: "text",
       width: 44,
       required: true,
-      hint: "Each pair with a comma, pairs parted by semicolons; west and south below zero",
+      hint: "Comma within each pair, semicolon between pairs; west and south are negative",
       example: "12,4; 52,4; 52,32; 12,32",
     },
     { key: "note", title: "Note", kind: "text", width: 20 },

@@ -63,7 +63,7 @@ export function FitPicture({
                   </option>
                 ))}
                 {uploadId === "" || uploads.some(({ id }) => id === uploadId) ? null : (
-                  <option value={uploadId}>the one just stored</option>
+                  <option value={uploadId}>the one just uploaded</option>
                 )}
               </select>
             </label>
@@ -118,26 +118,26 @@ function FitForm({
 
   async function keep(_state: FormState, form: FormData): Promise<FormState> {
     const missing = nextToFit(fit);
-    if (missing !== null) return refused(`Press ${POINT_WORDS[missing]} on the picture.`, form);
+    if (missing !== null) return refused(`Click ${POINT_WORDS[missing]} on the picture.`, form);
     const apart = parseFeet(textOf(form, "apart"));
     if (apart === null || apart <= 0)
-      return refused("Write the distance between A and B in feet, such as 50.", form, "apart");
+      return refused("Enter the distance between A and B in feet, e.g. 50.", form, "apart");
     const up = parseBearing(textOf(form, "up"));
     if (up === null)
-      return refused("Write N, or the bearing that points up: N 35 E, or 35.", form, "up");
+      return refused("Enter N, or the bearing that points up: N 35 E, or 35.", form, "up");
     const row = rowOf(fit, { id, uploadId, shown, apart, up, note: before?.note ?? "" });
     return keepRow(
       (base, rows) => saveRowsAction(lineId, "planPictures", base, rows),
       { base: picturesBase, rows: pictures as unknown as readonly GridRow[] },
       row,
-      { form, words: "The picture is laid." },
+      { form, words: "Picture placed." },
     );
   }
 
   return (
     <>
       <fieldset className="cluster">
-        <legend>The next press on the picture sets</legend>
+        <legend>The next click on the picture sets</legend>
         {FIT_POINTS.map((point) => (
           <label key={point} className="check">
             <input
@@ -155,7 +155,7 @@ function FitForm({
       </fieldset>
       <PictureStage
         picture={shown}
-        label={`Picture of a plan. Press ${POINT_WORDS[asked]}.`}
+        label={`Picture of a plan. Click ${POINT_WORDS[asked]}.`}
         sayAt={({ x, y }) => `${x} from the left, ${y} from the top, in pixels`}
         onPress={(pixel) => {
           const next = { ...fit, [asked]: pixel };
@@ -178,7 +178,7 @@ function FitForm({
           })
         }
       </PictureStage>
-      <ActionForm action={keep} label="How the picture lies">
+      <ActionForm action={keep} label="Position of the picture">
         <div className="form-grid">
           <Field
             label="From A to B"
@@ -196,7 +196,7 @@ function FitForm({
             name="up"
             defaultValue={before === null || before.up === 0 ? "N" : formatBearing(before.up)}
             width={9}
-            hint="N where north is up; else the bearing, such as N 35 E"
+            hint="N if north is up; otherwise the bearing, e.g. N 35 E"
             required
           />
         </div>

@@ -43,10 +43,10 @@ async function changeTable(
     first.status === "changed-meanwhile" ? await save(first.revision, change(first.rows)) : first;
   if (answer.status === "saved") return done(words);
   if (answer.status === "changed-meanwhile")
-    return refused("Others are saving this table right now: press once more.", form);
+    return refused("Someone else is saving this table right now. Try again.", form);
   const [cell] = answer.cells;
   return cell === undefined
-    ? refused(answer.message || "The file did not take it: reload the page and try again.", form)
+    ? refused(answer.message || "Not saved. Reload the page and try again.", form)
     : refused(`${cell.message}.`, form, cell.column);
 }
 

@@ -7,15 +7,14 @@ import { PlanFigure } from "#app/_components/plan-figure.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
-import { lineFileOf } from "../../file.ts";
+import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
 import { propertyChoices } from "../../who/columns.ts";
+import { cameraPart } from "../camera-part.ts";
 import {
   BEND_BLANK,
   BEND_COLUMNS,
@@ -38,31 +37,20 @@ export default async function PlanPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const part = await cameraPart(lineId);
+  const { file, report } = part;
   const plan = drawPlan(file, report, FRAME);
-  const part: LinePart = {
-    lineId,
-    file,
-    report,
-    revisions: getRevisions(db(), lineId),
-    mayRecord: may("record-the-field"),
-    mayFile: may("work-the-file"),
-  };
   return (
     <>
-      <PageHead asked="Where does the line lie?" answer={planAnswer(file, report)}>
-        <p className="screen-only">
-          <Link href={`/lines/${lineId}/camera`}>Back to what the camera saw</Link>
-        </p>
-      </PageHead>
+      <PageHead asked="Where does the line run?" answer={planAnswer(file, report)} />
       {plan === null ? (
         <Empty
           title="Start with the bearing of the line at the main."
           example="N 76 E, from the plat: then the left side is the north side, and a bend of 22.5° to the left at 64.0 ft turns the drawing with the pipe."
         >
           <p>
-            Stand over the main, look up the line and read a compass, or take it off a plat. It is
-            entered with <Link href={`/lines/${lineId}/camera`}>the shared pipe</Link>.
+            Stand over the main, look up the line and read a compass, or take it off a plat. Enter
+            it with <Link href={`/lines/${lineId}/camera/pipe`}>the shared pipe</Link>.
           </p>
         </Empty>
       ) : (
@@ -87,7 +75,7 @@ function Places({ report }: LinePart) {
         </NoticeBox>
       ))}
       {report.tieIns.length === 0 ? null : (
-        <Section title="Sides by the compass">
+        <Section title="Sides by compass">
           <Scroll>
             <table className="plain">
               <thead>
@@ -104,9 +92,7 @@ function Places({ report }: LinePart) {
                 {report.tieIns.map(({ tieIn, station, side, compass }) => (
                   <tr key={tieIn.id}>
                     <th scope="row">{tieIn.label}</th>
-                    <td className="num">
-                      {station === null ? "relative only" : plainFeet(station)}
-                    </td>
+                    <td className="num">{station === null ? "no station" : plainFeet(station)}</td>
                     <td>{sideWords(side, compass)}</td>
                     <td>{tieWords(report, tieIn.label)}</td>
                   </tr>
@@ -151,7 +137,8 @@ function TraceSection({ lineId, file, report, revisions }: LinePart) {
     <Section
       title="Trace over a plan"
       id="trace"
-      note="Press the corners of streets, lot lines and buildings on a plat or site plan. The picture only helps to draw: the packet shows the shapes, not the picture."
+      folded={folded(file.planPictures.length, "picture")}
+      note="Click the corners of streets, lot lines and buildings on a plat or site plan. The picture is only a drawing aid: the packet shows the shapes, not the picture."
     >
       <Trace
         lineId={lineId}
@@ -169,13 +156,19 @@ function TraceSection({ lineId, file, report, revisions }: LinePart) {
   );
 }
 
+/** What a part that is closed holds. */
+function folded(count: number, noun: string): string {
+  return count === 0 ? "none yet" : counted(count, noun);
+}
+
 function Grids(part: LinePart) {
   const { lineId, file, revisions, mayFile, mayRecord } = part;
   return (
     <>
       <Section
         title="Bends"
-        note="Where the trunk turns, and by how much: a fitting’s 22.5, 45 or 90 degrees, or as the camera showed it."
+        folded={folded(file.bends.length, "bend")}
+        note="Where the shared line turns, and by how much: a fitting’s 22.5, 45 or 90 degrees, or as the camera showed it."
       >
         <RowsGrid
           lineId={lineId}
@@ -185,13 +178,14 @@ function Grids(part: LinePart) {
           columns={BEND_COLUMNS}
           blank={BEND_BLANK}
           addWord="bend"
-          emptyWords="No bend entered: the line is drawn straight."
+          emptyWords="No bends entered: the line is drawn straight."
           readOnly={!mayFile}
         />
       </Section>
       <Section
         title="Fixed points"
-        note="Things that stay: the corner of a house, a hydrant, a manhole cover. With their places in feet from the main, ties put points on the plan."
+        folded={folded(file.fixedPoints.length, "point")}
+        note="Permanent things: a house corner, a hydrant, a manhole cover. With their positions in feet from the main, ties locate points on the plan."
       >
         <RowsGrid
           lineId={lineId}
@@ -201,14 +195,15 @@ function Grids(part: LinePart) {
           columns={FIXED_COLUMNS}
           blank={{}}
           addWord="fixed point"
-          emptyWords="No fixed point yet."
+          emptyWords="No fixed points yet."
           readOnly={!mayFile}
         />
       </Section>
       <Section
         title="Ties"
         id="ties"
-        note="Two taped distances to a point of the line, from two fixed points. The triangle is checked, and the place is held against bearing and footage."
+        folded={folded(file.ties.length, "tie")}
+        note="Two taped distances to a point of the line, from two fixed points. The triangle is checked, and the position is compared with bearing and footage."
       >
         <RowsGrid
           lineId={lineId}
@@ -221,7 +216,7 @@ function Grids(part: LinePart) {
           emptyWords={
             file.fixedPoints.length < 2
               ? "Enter and save two fixed points first."
-              : "No tie yet: an as-built usually asks for the main connection and each branch."
+              : "No ties yet. An as-built usually asks for the main connection and each branch."
           }
           readOnly={!mayRecord}
         />
@@ -230,6 +225,7 @@ function Grids(part: LinePart) {
       <Section
         title="Buildings, lot lines, streets"
         id="shapes"
+        folded={folded(file.planShapes.length, "shape")}
         note="Simple shapes, by their corners in feet east and north of the main connection."
       >
         <RowsGrid

@@ -54,7 +54,7 @@ export function TraceShape({
     const fewest = fewestCorners(kind);
     if (corners.length < fewest)
       return refused(
-        `Press at least ${sayCount(fewest, "corner")} of the ${SHAPE_WORDS[kind]}.`,
+        `Click at least ${sayCount(fewest, "corner")} of the ${SHAPE_WORDS[kind]}.`,
         form,
       );
     const propertyId = textOf(form, "propertyId");
@@ -70,7 +70,7 @@ export function TraceShape({
       (base, rows) => saveRowsAction(lineId, "planShapes", base, rows),
       { base: shapesBase, rows: shapes as unknown as readonly GridRow[] },
       row,
-      { form, words: "The shape stands in the plan and in the table below." },
+      { form, words: "The shape was added to the plan and to the table below." },
     );
   }
 
@@ -79,7 +79,7 @@ export function TraceShape({
       (base, rows) => saveRowsAction(lineId, "planPictures", base, rows),
       { base: picturesBase, rows: pictures as unknown as readonly GridRow[] },
       picture.id,
-      { form, words: "The picture is off the plan." },
+      { form, words: "Picture removed from the plan." },
     );
   }
 
@@ -107,7 +107,7 @@ export function TraceShape({
           width: picture.width,
           height: picture.height,
         }}
-        label={`Picture of a plan. Press the corners of the ${SHAPE_WORDS[kind]} one after the other.`}
+        label={`Picture of a plan. Click the corners of the ${SHAPE_WORDS[kind]} one after the other.`}
         sayAt={sayAt}
         onPress={(pixel) => setCorners(withCorner(corners, pixel))}
         onUndo={undo}
@@ -120,22 +120,22 @@ export function TraceShape({
         )}
       </PictureStage>
       <p className="muted small">
-        {pixelWords(picture)} Broken blue: what the plan has already.{" "}
+        {pixelWords(picture)} Dashed blue: already on the plan.{" "}
         {line === null
           ? "The line is not drawn: its bearing is unknown."
-          : "Broken red: the line by its bearing and bends. Where the picture shows the line elsewhere, one of the two is wrong."}
+          : "Dashed red: the line by its bearing and bends. If the picture shows the line elsewhere, one of the two is wrong."}
       </p>
       <ActionForm
         action={drop}
         className="cluster"
         label="The picture"
-        confirm="Take the picture off the plan? The file and the traced shapes stay."
+        confirm="Remove the picture from the plan? The file and the traced shapes stay."
       >
         <button type="button" className="link-button" onClick={onRefit}>
           Lay the picture anew
         </button>
         <button type="submit" className="link-button">
-          Take it off the plan
+          Remove it from the plan
         </button>
         <AfterDone then={onDropped} />
       </ActionForm>
@@ -143,7 +143,7 @@ export function TraceShape({
         <div role="status" className="stack-tight">
           <p>
             {corners.length === 0
-              ? "No corner pressed yet."
+              ? "No corners yet."
               : `${sayCount(corners.length, "corner")}; the last one ${lastWords(corners, sayAt)}.`}
           </p>
         </div>
@@ -161,7 +161,7 @@ export function TraceShape({
           </button>
         </div>
         <div className="form-grid">
-          <Field label="Name" name="name" hint="Stands in the drawing" example="Garage" />
+          <Field label="Name" name="name" hint="Printed on the drawing" example="Garage" />
           <label className="field">
             <span className="label">Property</span>
             <select className="input" name="propertyId" defaultValue="">

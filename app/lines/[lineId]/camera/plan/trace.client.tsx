@@ -18,7 +18,7 @@ export function Trace(props: TraceProps) {
   if (!useLive())
     return (
       <p className="muted">
-        Pressing corners needs the page’s scripts. Without them, type the corners below.
+        Clicking corners needs the page’s scripts. Without them, type the corners below.
       </p>
     );
   const last = pictures.at(-1);
