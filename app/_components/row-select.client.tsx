@@ -6,23 +6,27 @@ import { useSelection } from "./selection.client.tsx";
 /** A row of a reading table that is selected together with its mark on the strip. */
 export function SelectableRow({
   id,
+  also = [],
   children,
 }: {
   readonly id: string;
+  /** Further marks that the row stands for. */
+  readonly also?: readonly string[];
   readonly children: ReactNode;
 }) {
   const { selected, select } = useSelection();
   const row = useRef<HTMLTableRowElement>(null);
+  const isMine = selected === id || (selected !== null && also.includes(selected));
   useEffect(() => {
     const { current } = row;
-    if (selected !== id || current === null || current.contains(document.activeElement)) return;
+    if (!isMine || current === null || current.contains(document.activeElement)) return;
     current.scrollIntoView({ block: "nearest" });
-  }, [selected, id]);
+  }, [isMine]);
   return (
     <tr
       ref={row}
       data-row-id={id}
-      data-selected={selected === id}
+      data-selected={isMine}
       onClick={() => select(id)}
       onFocus={() => select(id)}
     >

@@ -107,5 +107,5 @@ test("a recorded agreement comes before the code, and what the code says is told
     },
   );
   expect(line.found.reaches[0]).toMatchObject({ holder: "owners", answerable: ["A", "B"] });
-  expect(line.found.reaches[0]?.reason).toContain("By itself the rule says:");
+  expect(line.found.reaches[0]?.reason).toContain("By itself, the rule says:");
 });

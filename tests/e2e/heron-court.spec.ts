@@ -444,7 +444,7 @@ async function applyRule(page: Page, line: string) {
     .getByLabel("Rule applied on this line")
     .selectOption({ label: `${AUTHORITY}: Owners to the main, shared by users` });
   await page.getByRole("button", { name: "Apply this rule" }).click();
-  await expect(page.getByRole("cell", { name: /Alder Fork Code 13\.08/ }).first()).toBeVisible();
+  await expect(page.locator("#reaches").getByText(/Alder Fork Code 13\.08/)).toBeVisible();
 }
 
 async function price(page: Page, line: string) {

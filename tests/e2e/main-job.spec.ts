@@ -246,7 +246,7 @@ async function applyRule(page: Page, line: string) {
     .getByLabel("Rule applied on this line")
     .selectOption({ label: "Merrow Bay Sewer District: Owners to the main, shared by users" });
   await page.getByRole("button", { name: "Apply this rule" }).click();
-  await expect(page.getByRole("cell", { name: /Merrow Bay Code 7\.04/ }).first()).toBeVisible();
+  await expect(page.locator("#reaches").getByText(/Merrow Bay Code 7\.04/)).toBeVisible();
 }
 
 async function price(page: Page, line: string) {

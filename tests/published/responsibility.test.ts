@@ -85,7 +85,7 @@ describe("owners to the main", () => {
     const rule = { pattern: "owners-to-main", boundary: "main-connection" } as const;
     expect(belowAndAbove(rule)).toEqual(OWNERS);
     expect(lineUnder(rule).found.reaches[0]?.reason).toContain(
-      "connection at the main is the auth",
+      "connection at the main belongs to the auth",
     );
   });
 
@@ -93,7 +93,7 @@ describe("owners to the main", () => {
     // https://codelibrary.amlegal.com/codes/riverbank, https://www.pueblo.us/FAQ.aspx?QID=156
     const rule = { pattern: "owners-including-tap", boundary: "main-connection" } as const;
     expect(belowAndAbove(rule)).toEqual(OWNERS);
-    expect(lineUnder(rule).found.reaches[0]?.reason).toContain("at the main is the owners’");
+    expect(lineUnder(rule).found.reaches[0]?.reason).toContain("at the main belongs to the owners");
   });
 
   test("Portland TX: the city ends “at the outside surface of the pipe… where the tap is made”", () => {
@@ -179,7 +179,7 @@ describe("by the kind of work", () => {
     const { reaches } = lineUnder(SAN_DIEGO).found;
     expect(new Set(Object.values(reaches.at(-1)?.menders ?? {}))).toEqual(new Set(["owners"]));
     expect(reaches[0]?.reason).toContain(
-      "clearing is the owners’; repair and replacement are not settled by the rule",
+      "clearing is up to the owners; repair and replacement are not determined by the rule",
     );
   });
 });

@@ -37,28 +37,29 @@ export const HOLDER_WORDS: Record<Holder, string> = {
 };
 
 export const PATTERN_WORDS: Record<RulePattern, string> = {
-  "owners-to-main": "Owners hold the pipe up to the main, without the connection itself.",
-  "owners-including-tap":
-    "Owners hold the pipe and the connection at the main: tap, tee or saddle.",
+  "owners-to-main": "Owners own the pipe up to the main, but not the connection itself.",
+  "owners-including-tap": "Owners own the pipe and the connection at the main: tap, tee or saddle.",
   "owners-from-outside-of-main":
-    "The authority stops at the outside of the main; owners hold all that joins it.",
+    "The authority owns the main only; owners own everything that joins it.",
   "authority-in-right-of-way":
-    "The authority holds the part in the right-of-way; owners hold the rest.",
+    "The authority owns the part in the right-of-way; owners own the rest.",
   "divided-at-cleanout":
-    "The authority holds the part from the main to the cleanout; owners hold the rest.",
-  "owners-own-authority-mends-lower": "Owners own all of it; the authority mends the lower part.",
-  "by-kind-of-work": "Owners hold all of it; below the boundary the kind of work says who does it.",
+    "The authority owns the part from the main to the cleanout; owners own the rest.",
+  "owners-own-authority-mends-lower": "Owners own all of it; the authority repairs the lower part.",
+  "by-kind-of-work":
+    "Owners own all of it; below the boundary, the type of work decides who does it.",
   "authority-when-proven":
-    "The lower part is the authority’s once the owner proves that the fault is there.",
-  unclear: "The authority itself says that it is not clear.",
+    "The lower part is the authority’s once the owner proves the defect is there.",
+  unclear: "The authority itself says it is not clear.",
 };
 
 export const SHARED_WORDS: Record<SharedRule, string> = {
-  "all-whose-flow-passes": "Of the owners, all whose flow passes a stretch answer for it.",
+  "all-whose-flow-passes":
+    "Among owners, everyone whose flow passes a section is responsible for it.",
   "next-downstream-tie-in":
-    "Of the owners, each answers down to the next tie-in below; the lowest answers to the main.",
-  "all-connected-equally": "Of the owners, all that are connected answer for all of it, equally.",
-  "parties-decide": "Among the owners the authority leaves it to them.",
+    "Each owner is responsible down to the next tie-in; the lowest, to the main.",
+  "all-connected-equally": "All connected owners are equally responsible for all of it.",
+  "parties-decide": "The authority leaves it to the owners.",
   unclear: "How the owners share it is not clear.",
 };
 

@@ -4,10 +4,10 @@ import type { Cft } from "../length/station.ts";
 import type { Cents } from "../money/cents.ts";
 
 const HOLDERS = ["owners", "authority", "unclear"] as const;
-/** Who answers for a reach. */
+/** Who is responsible for a reach. */
 export type Holder = (typeof HOLDERS)[number];
 
-/** A stretch between two neighbouring points where something changes. */
+/** A stretch between two neighboring points where something changes. */
 export interface ReachFinding {
   readonly from: Cft;
   readonly to: Cft;
@@ -18,11 +18,11 @@ export interface ReachFinding {
   /** Live tie-ins above here whose owner is unknown. */
   readonly unknownTieIns: readonly string[];
   readonly holder: Holder;
-  /** Who mends, where that is not the holder (the authority for owners' lower part, say). */
+  /** Who repairs, where that is not the holder (the authority for owners' lower part, say). */
   readonly mender: Holder;
   /** Who does each kind of work here: `mender` for all, save under a rule by kind of work. */
   readonly menders: Record<WorkKind, Holder>;
-  /** Among the owners: who answers for this reach under the shared rule; empty where not owners or unclear. */
+  /** Among the owners: who is responsible for this reach under the shared rule; empty where not owners or unclear. */
   readonly answerable: readonly string[];
   readonly reason: string;
   readonly citation: string;

@@ -1,6 +1,7 @@
 import { type CONSENT_STANDINGS, consentStanding } from "../consent/standing.ts";
 import { consentTable } from "../consent/table.ts";
 import type { Consent } from "../facts/consent.ts";
+import type { ReachFinding } from "../findings/reach-finding.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { heading, list, paragraph, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
@@ -22,7 +23,7 @@ export function responsibilitySheet({ file, report }: PacketInput): Sheet {
   const rows = report.reaches.map((reach) => [
     EN.stretch(reach.from, reach.to),
     EN.holder[reach.holder],
-    reach.servedBy.length === 0 ? "nobody known" : reach.servedBy.map(name).join(", "),
+    servedWords(reach, name, file),
     reach.reason,
     reach.citation === "" ? "none found" : reach.citation,
   ]);
@@ -42,6 +43,18 @@ export function responsibilitySheet({ file, report }: PacketInput): Sheet {
     ...list(agreements.length === 0 ? [EN.done.noAgreement] : agreements),
     officialCaution(),
   ]);
+}
+
+/** Whose flow passes, the tie-ins whose owner is unknown among them. */
+function servedWords(
+  { servedBy, unknownTieIns }: ReachFinding,
+  name: (propertyId: string) => string,
+  { tieIns }: PacketInput["file"],
+): string {
+  const unknown = unknownTieIns.map(
+    (id) => `${tieIns.find((each) => each.id === id)?.label ?? "a tie-in"} (owner unknown)`,
+  );
+  return [...servedBy.map(name), ...unknown].join(", ") || "no one known";
 }
 
 /** The amounts as chosen, with the rule and its reason. For the authority only. */

@@ -39,27 +39,24 @@ export const BOUNDARY_WORDS: Record<Boundary, string> = {
   foundation: "foundation",
 };
 
-/**
- * The nine patterns found in US codes (Seattle, Riverbank, Portland TX, Lynnwood, Clark Regional,
- * San Francisco, San Diego, Durango, Portland OR), each as a function of where the reach lies.
- */
+/** The nine patterns found in US codes, each as a function of where the reach lies. */
 const PATTERNS: Record<RulePattern, (spot: Spot, kinds: KindRule) => Verdict> = {
   "owners-to-main": (spot) =>
-    owners("Owners own and mend the pipe up to the main, without the connection itself.", {
+    owners("Owners own and repair the pipe up to the main, but not the connection itself.", {
       ...spot,
-      tap: "The connection at the main is the authority’s.",
+      tap: "The connection at the main belongs to the authority.",
     }),
   "owners-including-tap": (spot) =>
-    owners("Owners own and mend the pipe up to the main, with the connection itself.", {
+    owners("Owners own and repair the pipe up to the main, including the connection itself.", {
       ...spot,
-      tap: "The tap, tee or saddle at the main is the owners’.",
+      tap: "The tap, tee or saddle at the main belongs to the owners.",
     }),
   "owners-from-outside-of-main": (spot) =>
     owners(
-      "The authority stops at the outside of the main; the pipe from there up is the owners’.",
+      "The authority owns the main only; the pipe from its outside wall up belongs to the owners.",
       {
         ...spot,
-        tap: "A fitting on the outside of the main is the owners’.",
+        tap: "A fitting on the outside of the main belongs to the owners.",
       },
     ),
   "authority-in-right-of-way": (spot, rule) =>
@@ -70,13 +67,13 @@ const PATTERNS: Record<RulePattern, (spot: Spot, kinds: KindRule) => Verdict> = 
   "by-kind-of-work": (spot, rule) =>
     divided(spot, rule, {
       holder: "owners",
-      start: "Owners hold the pipe; who works on it goes by the kind of work.",
+      start: "Owners own the pipe; the type of work decides who does it.",
     }),
   "authority-when-proven": whenProven,
-  unclear: () => unclear("The authority’s own rule says that it is not clear who answers here."),
+  unclear: () => unclear("The authority’s own rule says it is not clear who is responsible here."),
 };
 
-/** Who holds and who mends a reach under a rule, with the reason in words. */
+/** Who owns and who repairs a reach under a rule, with the reason in words. */
 export function verdictOf(
   rule: Pick<ResponsibilityRule, "pattern"> & KindRule,
   spot: Spot,
@@ -104,15 +101,13 @@ interface Below {
 
 /**
  * A pipe that the rule divides at a place. Below it, who clears, repairs and replaces is the rule's
- * own data, whoever holds it: San Francisco repairs and the owner clears (sfpuc.gov, How to Take Care
- * of Your Sewer Lateral); so in the District of Columbia (21 DCMR 202.1 and 204.3) and in Lynnwood
- * (Sewer Line Cleaning, roles and responsibilities); Clark Regional clears its own side
- * (crwwd.com, What do I do if I have a sewer stoppage).
+ * own data, whoever owns it: many authorities repair there and leave clearing to the owner, others
+ * clear their own side.
  */
 function divided(spot: Spot, rule: KindRule, { holder, start }: Below): Verdict {
   const menders = kindsOf(rule);
   const lead = start === "" ? "" : `${start} `;
-  const owned = holder === "authority" ? " the pipe is the authority’s" : "";
+  const owned = holder === "authority" ? " the pipe belongs to the authority" : "";
   const verdicts: Record<Part, Verdict> = {
     lower: {
       holder,
@@ -123,7 +118,7 @@ function divided(spot: Spot, rule: KindRule, { holder, start }: Below): Verdict 
     upper: {
       holder: "owners",
       mender: "owners",
-      reason: `${lead}Above ${spot.boundary} ${holder === "authority" ? "the pipe" : "all of it"} is the owners’.`,
+      reason: `${lead}Above ${spot.boundary} ${holder === "authority" ? "the pipe" : "all of it"} belongs to the owners.`,
     },
     unknown: {
       ...unplaced(menders, `${lead}${notEntered(spot.boundary)}`),
@@ -148,27 +143,28 @@ function unplaced(below: Record<WorkKind, Holder>, reason: string): Verdict {
   return { holder: "owners", mender: menders.repair, menders, reason };
 }
 
-/** `clearing is the owners’; repair and replacement are the authority’s`. */
+/** `clearing is up to the owners; repair and replacement are up to the authority`. */
 function sayKinds(menders: Record<WorkKind, Holder>): string {
   const holders: readonly Holder[] = ["owners", "authority", "unclear"];
   return holders
     .flatMap((holder) => {
       const kinds = WORK_KINDS.filter((kind) => menders[kind] === holder);
       const verb = kinds.length === 1 ? "is" : "are";
-      return kinds.length === 0 ? [] : [`${sayList(kinds)} ${verb} ${POSSESSED[holder]}`];
+      return kinds.length === 0 ? [] : [`${sayList(kinds)} ${verb} ${UP_TO[holder]}`];
     })
     .join("; ");
 }
 
-const POSSESSED: Record<Holder, string> = {
-  owners: "the owners’",
-  authority: "the authority’s",
-  unclear: "not settled by the rule",
+const UP_TO: Record<Holder, string> = {
+  owners: "up to the owners",
+  authority: "up to the authority",
+  unclear: "not determined by the rule",
 };
 
 /**
- * What is proven is the break, so that only the stretch that it lies on is open; the rest of the lower
- * part stays the owners’ meanwhile. Durango (durangogov.org, Property Owner’s Responsibilities): a break, shown on a video with measurements, and no root, grease or other blockage.
+ * What is proven is the break, so that only the reach that it lies on is open; the rest of the lower
+ * part stays the owners’ meanwhile. A break is shown on a video with measurements; a root, grease or
+ * another blockage is none.
  */
 function whenProven(spot: Spot, rule: KindRule): Verdict {
   if (spot.part !== "lower") return divided(spot, rule, { holder: "authority", start: "" });
@@ -177,7 +173,7 @@ function whenProven(spot: Spot, rule: KindRule): Verdict {
     return {
       holder: "owners",
       mender: "owners",
-      reason: `${start} the pipe counts as the owners’ until they prove a break there. No break with a station is noted on this stretch; roots, grease and other blockages prove none.`,
+      reason: `${start} the pipe counts as the owners’ until they prove a break there. No break with a station is noted in this section; roots, grease and other blockages are not proof.`,
     };
   }
   const { menders } = unplaced(kindsOf(rule), "");
@@ -189,10 +185,10 @@ function whenProven(spot: Spot, rule: KindRule): Verdict {
       repair: "unclear",
       replacement: "unclear",
     },
-    reason: `${start} the authority repairs what is proven to be broken there. ${spot.breaks}: put that to the authority, with the video and its measurements. It stays unclear until the authority accepts it.`,
+    reason: `${start} the authority repairs what is proven broken there. ${spot.breaks}: submit that to the authority, with the video and its measurements. It stays unclear until the authority accepts it.`,
   };
 }
 
 function notEntered(boundary: string): string {
-  return `The rule divides the line at ${boundary}, and none is entered. Enter its station.`;
+  return `The rule divides the line at ${boundary}, and its station is not entered. Enter it.`;
 }

@@ -42,7 +42,7 @@ interface Bench {
 
 /**
  * The trunk from the main to its upper end, cut wherever something changes, with who is served,
- * who answers and why. Agreements come before the authority's rule, the recorded ones first; while
+ * who is responsible and why. Agreements come before the authority's rule, the recorded ones first; while
  * no rule is chosen, or its boundary is not entered, the answer stays unclear.
  */
 export function reachFindings(file: LineFile, found: Found): ReachFinding[] {
@@ -174,11 +174,11 @@ function byRule(reach: Reach, around: Around, bench: Bench): Judged {
 function ruleVerdict(reach: Reach, { file, rule, boundary, breaks }: Bench): Verdict {
   if (file.authority === null) {
     return unclear(
-      "No authority is chosen for this line yet. Choose it, and the rule that applies.",
+      "No authority is selected for this line yet. Select it and the rule that applies.",
     );
   }
   if (rule === null) {
-    return unclear(`No rule of ${file.authority.name} is chosen for this line yet. Choose one.`);
+    return unclear(`No rule of ${file.authority.name} is selected for this line yet. Select one.`);
   }
   return verdictOf(rule, {
     part: partOf(reach, boundary),
@@ -192,12 +192,12 @@ function ruleVerdict(reach: Reach, { file, rule, boundary, breaks }: Bench): Ver
 function byAgreement(reach: Reach, ranked: RankedAgreement, bench: Bench): Judged {
   const { agreement } = ranked;
   const named = agreement.shares.filter((share) => share.parts > 0);
-  const start = `${agreementName(ranked)}, covers ${agreementExtent(agreement)} and comes before the authority’s rule.`;
+  const start = `${agreementName(ranked)}, covers ${agreementExtent(agreement)} and outranks the authority’s rule.`;
   const verdict = ruleVerdict(reach, bench);
   const beside =
     bench.rule === null || verdict.holder === "owners"
       ? ""
-      : ` By itself the rule says: ${verdict.reason}`;
+      : ` By itself, the rule says: ${verdict.reason}`;
   return {
     holder: "owners",
     mender: "owners",

@@ -2,7 +2,7 @@ import type { SharedRule } from "../facts/authority.ts";
 import { sayList } from "../say/say-list.ts";
 import type { Sharer } from "../sharing/sharers.ts";
 
-/** Which owners answer for one reach, and why. */
+/** Which owners are responsible for one reach, and why. */
 export interface Answerable {
   readonly propertyIds: readonly string[];
   readonly reason: string;
@@ -21,26 +21,26 @@ export interface Around {
 const SHARED: Record<SharedRule, (around: Around) => Answerable> = {
   "all-whose-flow-passes": ({ passing }) =>
     passing.length === 0
-      ? none("No live tie-in joins above, so nobody’s flow passes here.")
-      : some(passing, (names) => `Among the owners, those whose flow passes answer: ${names}.`),
+      ? none("No active tie-in upstream, so no flow passes here.")
+      : some(passing, () => "Among owners, everyone whose flow passes is responsible."),
   "next-downstream-tie-in": ({ next }) =>
     next.length === 0
-      ? none("No live tie-in lies above to answer for it.")
+      ? none("No active tie-in upstream to be responsible.")
       : some(
           next,
           (names) =>
-            `Each owner answers from its own tie-in down to the next one; the lowest answers to the main. Here it is ${names}.`,
+            `Each owner is responsible from their own tie-in down to the next one; the lowest, to the main. Here that is ${names}.`,
         ),
   "all-connected-equally": ({ all }) =>
     all.length === 0
-      ? none("No live tie-in takes part yet.")
-      : some(all, (names) => `All connected owners answer equally: ${names}.`),
+      ? none("No active tie-in yet.")
+      : some(all, (names) => `All connected owners are equally responsible: ${names}.`),
   "parties-decide": () =>
     none("The authority leaves it to the owners to agree among themselves; nothing is agreed yet."),
-  unclear: () => none("The rule does not say which owners answer for shared pipe."),
+  unclear: () => none("The rule does not say which owners are responsible for shared pipe."),
 };
 
-/** Who among the owners answers for a reach of the owners' part. Unknown owners are named, not listed. */
+/** Who among the owners is responsible for a reach of the owners' part. Unknown owners are named, not listed. */
 export function answerableUnder(rule: SharedRule, around: Around): Answerable {
   return SHARED[rule](around);
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ruleChoices } from "#app/lines/[lineId]/responsibility/rule-choices.ts";
+import { onlyRule, ruleChoices } from "#app/lines/[lineId]/responsibility/rule-choices.ts";
 import { anAuthority, aRule } from "#tests/support/file.ts";
 
 const CITY = anAuthority({
@@ -16,7 +16,7 @@ const DISTRICT = anAuthority({
 
 test("ruleChoices() offers the line's own authority first, others by name, none that has no rule", () => {
   expect(ruleChoices([TOWN, DISTRICT, CITY], "city")).toEqual([
-    { value: "city", label: "City: no rule chosen" },
+    { value: "city", label: "City: no rule selected" },
     { value: "city r", label: "City: To the main" },
     { value: "district d", label: "Another authority, District: To the line" },
   ]);
@@ -28,4 +28,22 @@ test("ruleChoices() offers every authority where the line has none yet", () => {
     "city",
     "city r",
   ]);
+});
+
+test("onlyRule() names the one rule that may apply, and none where there are several or none", () => {
+  const one = anAuthority({
+    id: "city",
+    name: "City",
+    rules: [aRule("r1", { title: "To the main" })],
+  });
+  const other = anAuthority({
+    id: "district",
+    name: "District",
+    rules: [aRule("r2"), aRule("r3")],
+  });
+  expect(onlyRule([one], null)).toEqual({ value: "city r1", label: "City: To the main" });
+  expect(onlyRule([one, other], "city")?.value).toBe("city r1");
+  expect(onlyRule([one, other], null)).toBeNull();
+  expect(onlyRule([one, other], "district")).toBeNull();
+  expect(onlyRule([anAuthority({ rules: [] })], null)).toBeNull();
 });

@@ -6,7 +6,7 @@ import { stateOf } from "#app/messages.ts";
 import { requireAct } from "#app/session.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 
-/** Sets which rule of which authority the office applies on this line; empty takes the choice back. */
+/** Sets which rule of which authority the office applies on this line; empty undoes the choice. */
 export async function chooseRuleAction(
   lineId: string,
   _state: FormState,
@@ -20,5 +20,8 @@ export async function chooseRuleAction(
     ruleId: ruleId === "" ? null : ruleId,
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(chosen, { words: "The rule is set; every answer that rests on it is new.", form });
+  return stateOf(chosen, {
+    words: "The rule is set; everything that depends on it is updated.",
+    form,
+  });
 }

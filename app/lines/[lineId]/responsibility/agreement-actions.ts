@@ -9,7 +9,7 @@ import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { stepAgreement } from "#lib/operations/step-agreement.ts";
 
-/** Takes down what happened to an agreement on its way to the record. */
+/** Records what happened to an agreement on its way to the record. */
 export async function stepAgreementAction(
   { lineId, agreementId }: { readonly lineId: string; readonly agreementId: string },
   _state: FormState,
@@ -17,7 +17,7 @@ export async function stepAgreementAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(AGREEMENT_STEP_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Say what happened.", form, "kind");
+  if (kind === null) return refused("Select the step.", form, "kind");
   const stepped = stepAgreement(act, {
     lineId,
     agreementId,
@@ -29,7 +29,7 @@ export async function stepAgreementAction(
     note: textOf(form, "note"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(stepped, { words: "Taken down.", form });
+  return stateOf(stepped, { words: "Step saved.", form });
 }
 
 /** Has the draft of an agreement made for paper. */

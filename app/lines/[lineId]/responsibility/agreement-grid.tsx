@@ -28,7 +28,7 @@ export function AgreementGrid({
       }}
       addWord="agreement"
       label="Recorded agreements"
-      emptyWords="No recorded agreement is known. Look for one at the county recorder under each lot on the line; the first row is where you type."
+      emptyWords="No recorded agreement is known. Check with the county recorder for each lot; enter it in the first row."
     />
   );
 }
@@ -56,18 +56,18 @@ function columnsFor(file: LineFile): GridColumn[] {
       title: "From",
       kind: "feet",
       width: 7,
-      hint: "Empty: from the main",
+      hint: "Blank = from the main",
       example: "0",
     },
-    { key: "toStation", title: "To", kind: "feet", width: 7, hint: "Empty: to the upper end" },
-    { key: "terms", title: "What it says", kind: "text", width: 30, example: "Equal thirds" },
+    { key: "toStation", title: "To", kind: "feet", width: 7, hint: "Blank = to the upper end" },
+    { key: "terms", title: "Terms", kind: "text", width: 30, example: "Equal thirds" },
     ...file.properties.map(
       (property): GridColumn => ({
         key: `shares[propertyId=${property.id}].parts`,
         title: propertyName(file, property.id),
         kind: "whole",
         width: 8,
-        hint: "Parts; empty where the agreement does not name it",
+        hint: "Parts; blank if not named in the agreement",
       }),
     ),
   ];

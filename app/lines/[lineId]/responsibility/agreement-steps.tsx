@@ -19,15 +19,15 @@ import { printAgreementAction, stepAgreementAction } from "./agreement-actions.t
 
 const STATE_WORDS: Record<AgreementState, string> = {
   "not-begun": "not drafted yet",
-  draft: "a draft; it decides nothing",
-  reviewed: "reviewed by the authority; it decides nothing yet",
-  returned: "returned by the authority; it decides nothing",
-  "being-signed": "being signed; it decides nothing until all have signed",
-  signed: "signed by all in it, not yet acknowledged before a notary",
-  notarised: "signed and acknowledged by all, not yet recorded",
-  recorded: "recorded, and in force",
+  draft: "draft (no effect yet)",
+  reviewed: "reviewed by the authority (no effect yet)",
+  returned: "returned by the authority (no effect)",
+  "being-signed": "being signed (no effect until all have signed)",
+  signed: "signed by all, not yet notarized",
+  notarised: "signed and notarized by all, not yet recorded",
+  recorded: "recorded and in force",
   filed: "recorded and in force, its number filed with the authority",
-  "given-up": "given up; it decides nothing",
+  "given-up": "abandoned (no effect)",
 };
 
 const STEP_WORDS: Record<AgreementStepKind, string> = {
@@ -35,10 +35,10 @@ const STEP_WORDS: Record<AgreementStepKind, string> = {
   reviewed: "reviewed by the authority",
   returned: "returned by the authority, with changes",
   signed: "signed on paper",
-  notarised: "acknowledged before a notary",
+  notarised: "notarized",
   recorded: "recorded by the county",
   "number-filed": "recording number filed with the authority",
-  "given-up": "given up",
+  "given-up": "abandoned",
 };
 
 interface Part {
@@ -48,7 +48,7 @@ interface Part {
   readonly work: boolean;
 }
 
-/** How far each agreement has come that is drafted, reviewed, signed, notarised and recorded. */
+/** How far each agreement has come that is drafted, reviewed, signed, notarized and recorded. */
 export function AgreementWays(part: Part) {
   const { file } = part;
   if (file.agreements.length === 0) return null;
@@ -88,7 +88,7 @@ function Way({ agreement, ...part }: Part & { readonly agreement: Agreement }) {
             </div>
           )}
           <details className="screen-only" open={steps.length > 0 && progress.next.length > 0}>
-            <summary>Take down a step</summary>
+            <summary>Record a step</summary>
             <StepForm
               key={`${state} ${steps.length}`}
               {...part}
@@ -102,7 +102,7 @@ function Way({ agreement, ...part }: Part & { readonly agreement: Agreement }) {
   );
 }
 
-/** Every title holder, with what is in hand: nobody signs this on screen. */
+/** Every title holder, with what is on file: no one signs this on screen. */
 function Holders({
   file,
   progress: { holders },
@@ -120,9 +120,9 @@ function Holders({
         <thead>
           <tr>
             <th scope="col">Title holder</th>
-            <th scope="col">For</th>
+            <th scope="col">Property</th>
             <th scope="col">Signed</th>
-            <th scope="col">Before a notary</th>
+            <th scope="col">Notarized</th>
           </tr>
         </thead>
         <tbody>
@@ -131,7 +131,7 @@ function Holders({
               <th scope="row">
                 {holder.name}
                 {holder.capacityMissing ? (
-                  <span className="muted small"> (by whom it signs is not said)</span>
+                  <span className="muted small"> (who signs for it is not on file)</span>
                 ) : null}
               </th>
               <td>{listed(holder.propertyIds.map((id) => propertyName(file, id)))}</td>
@@ -160,10 +160,10 @@ function Steps({
         <li key={step.id}>
           {formatDay(step.on, today)}: {STEP_WORDS[step.kind]}
           {step.partyId === null ? "" : `, ${partyName(file, step.partyId)}`}
-          {step.number === "" ? "" : `, no. ${step.number}`}
+          {step.number === "" ? "" : `, No. ${step.number}`}
           <span className="muted small">
             {" "}
-            taken down by {step.by}
+            recorded by {step.by}
             {step.note === "" ? "" : `: ${step.note}`}
           </span>
         </li>
@@ -179,7 +179,7 @@ function StepForm({
   agreement,
   progress: { next, holders },
 }: Part & { readonly agreement: Agreement; readonly progress: AgreementProgress }) {
-  if (next.length === 0) return <p className="muted">Nothing follows from here.</p>;
+  if (next.length === 0) return <p className="muted">No further steps.</p>;
   return (
     <ActionForm
       className="stack"
@@ -188,38 +188,38 @@ function StepForm({
     >
       <div className="form-grid">
         <Choice
-          label="What happened"
+          label="Step"
           name="kind"
           required
           options={[
-            { value: "", label: "choose" },
+            { value: "", label: "select" },
             ...next.map((value) => ({ value, label: STEP_WORDS[value] })),
           ]}
         />
         <Choice
-          label="Who signed or acknowledged"
+          label="Signed or notarized by"
           name="partyId"
           options={[
-            { value: "", label: "nobody, or choose" },
+            { value: "", label: "none, or select" },
             ...holders.map(({ partyId }) => ({ value: partyId, label: partyName(file, partyId) })),
           ]}
         />
-        <Field label="On which day" name="on" type="date" required defaultValue={today} />
+        <Field label="Date" name="on" type="date" required defaultValue={today} />
         <Field
           label="Number"
           name="number"
           hint="The county’s recording number, or the authority’s review number."
         />
       </div>
-      <Upload lineId={lineId} name="uploadId" label="The paper, if there is one" />
+      <Upload lineId={lineId} name="uploadId" label="Document, if any" />
       <Field label="Note" name="note" example="Signed at the counter, original kept in the safe" />
       <p className="muted">
-        An agreement that is to be recorded is signed on paper and before a notary, never on screen.
-        A new draft, or one that came back, starts the signing again.
+        An agreement to be recorded is signed on paper before a notary, never on screen. A new or
+        returned draft restarts signing.
       </p>
       <div>
-        <SubmitButton pendingWord="Taking down …" quiet>
-          Take it down
+        <SubmitButton pendingWord="Saving …" quiet>
+          Save step
         </SubmitButton>
       </div>
     </ActionForm>

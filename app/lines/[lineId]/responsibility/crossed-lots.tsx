@@ -23,7 +23,7 @@ export function CrossedLots({
             <th scope="col">Lot</th>
             <th scope="col">Crossed</th>
             <th scope="col">Easement</th>
-            <th scope="col">What follows</th>
+            <th scope="col">What this means</th>
           </tr>
         </thead>
         <tbody>
@@ -36,7 +36,7 @@ export function CrossedLots({
               <td data-label="Easement">
                 <Easement crossing={crossing} />
               </td>
-              <td data-label="What follows">
+              <td data-label="What this means">
                 {USE_WORDS[uses]} {RIGHT_WORDS[crossing.easement]}
               </td>
             </tr>
@@ -57,7 +57,7 @@ function Easement({ crossing }: { readonly crossing: Crossing }) {
     );
   return (
     <span className="tag tag-loud">
-      {crossing.easement === "none" ? "none recorded" : "not known"}
+      {crossing.easement === "none" ? "none recorded" : "unknown"}
     </span>
   );
 }
@@ -65,13 +65,13 @@ function Easement({ crossing }: { readonly crossing: Crossing }) {
 const USE_WORDS = {
   none: "Its owner does not use the line. Being crossed adds no share here; an agreement that names the lot does.",
   elsewhere:
-    "Its owner uses the line, but not on this stretch; as a user it shares as the rule says.",
-  here: "Its owner’s own flow passes here too.",
+    "Its owner uses the line, but not on this section; as a user, it shares as the rule says.",
+  here: "The owner’s own flow passes here too.",
 } as const;
 
 const RIGHT_WORDS = {
-  recorded: "The work keeps to what the easement allows; the owner is told before anybody enters.",
-  none: "Nobody digs there without the owner’s consent, in writing; permission to enter and dig is asked for by letter.",
+  recorded: "Work stays within the easement; the owner is notified before entry.",
+  none: "No one digs there without the owner’s written consent; ask permission to enter and dig by letter.",
   unknown:
-    "Look the easement up at the recorder’s office. Until it is known, nobody digs there without the owner’s consent.",
+    "Look up the easement at the county recorder’s office. Until it is known, no one digs there without the owner’s consent.",
 } as const;

@@ -12,7 +12,7 @@ import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { tieInName } from "../names.ts";
 import { HOLDER_WORDS, WORK_WORDS } from "../terms.ts";
 
-/** Every priced piece of work with whose it is to do, by its kind and its place. */
+/** Every priced work item with who does it, by its kind and its place. */
 export function ItemsTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   return (
     <Scroll>
@@ -24,7 +24,7 @@ export function ItemsTable({ file, report }: { readonly file: LineFile; readonly
             <th scope="col" className="num">
               Amount
             </th>
-            <th scope="col">Falls to</th>
+            <th scope="col">Responsible</th>
           </tr>
         </thead>
         <tbody>
@@ -35,7 +35,7 @@ export function ItemsTable({ file, report }: { readonly file: LineFile; readonly
               <td data-label="Amount" className="num">
                 {formatCents(itemAmount(item))}
               </td>
-              <td data-label="Falls to">
+              <td data-label="Responsible">
                 <WhoseWork file={file} item={item} menders={itemMenders(item, report.reaches)} />
               </td>
             </tr>
@@ -56,10 +56,10 @@ function WhoseWork({
   readonly menders: readonly ItemMender[];
 }) {
   if (item.place === "branch" && item.tieInId !== null)
-    return <>the owners behind {tieInName(file, item.tieInId)}: it is on their own branch</>;
+    return <>the owners upstream of {tieInName(file, item.tieInId)} (on their own branch)</>;
   if (item.place === "general") return <>goes with the rest of the work</>;
   const [only] = menders;
-  if (only === undefined) return <>no reach is known there</>;
+  if (only === undefined) return <>no section known there</>;
   if (menders.length === 1) return <HolderTag holder={only.mender} />;
   return menders.map(({ from, to, mender }) => (
     <div key={from}>

@@ -7,7 +7,7 @@ interface RuleChoice {
 }
 
 /**
- * The rules that may be chosen on a line: of its own authority where it has one, and those of others after
+ * The rules that may be selected on a line: of its own authority where it has one, and those of others after
  * them, called so. An authority without a rule is offered only where it is the line's or none is.
  */
 export function ruleChoices(
@@ -18,11 +18,21 @@ export function ruleChoices(
   const others = authorities.filter((authority) => !own.includes(authority));
   return [
     ...own.flatMap((authority) => [
-      { value: authority.id, label: `${authority.name}: no rule chosen` },
+      { value: authority.id, label: `${authority.name}: no rule selected` },
       ...rulesOf(authority, authority.name),
     ]),
     ...others.flatMap((other) => rulesOf(other, `Another authority, ${other.name}`)),
   ];
+}
+
+/** The one rule that may apply: the line's authority has no other, or there is one authority with one. */
+export function onlyRule(
+  authorities: readonly Authority[],
+  authorityId: string | null,
+): RuleChoice | null {
+  const own = authorities.filter(({ id }) => authorityId === null || id === authorityId);
+  const [only, ...others] = own.flatMap((authority) => rulesOf(authority, authority.name));
+  return only === undefined || others.length > 0 ? null : only;
 }
 
 function rulesOf({ id, rules }: Authority, name: string): RuleChoice[] {

@@ -14,18 +14,18 @@ import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { BOUNDARY_WORDS, HOLDER_WORDS, PATTERN_WORDS, SHARED_WORDS, WORK_WORDS } from "../terms.ts";
 import { chooseRuleAction } from "./actions.ts";
-import { ruleChoices } from "./rule-choices.ts";
+import { onlyRule, ruleChoices } from "./rule-choices.ts";
 
-/** The rule that is applied here, in words, with where it is written and when that was looked at. */
+/** The rule that is applied here, in words, with its source and when that was checked. */
 export function RuleText({ file, today }: { readonly file: LineFile; readonly today: string }) {
   const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
   if (file.authority === null || rule === null) {
     return (
       <Empty
-        title="No rule is chosen, so every reach reads “unclear”."
+        title="No rule selected, so every section shows “unclear”."
         example="Owners up to the main, shared by those whose flow passes (Code 14.20.060, invented)"
       >
-        <p>Look up what the authority’s code says about private sewers, then choose it below.</p>
+        <p>Look up what the authority’s code says about private sewers, then select it here.</p>
       </Empty>
     );
   }
@@ -42,7 +42,7 @@ export function RuleText({ file, today }: { readonly file: LineFile; readonly to
         <p>{SHARED_WORDS[rule.sharedRule]}</p>
         {rule.note === "" ? null : <p className="muted">{rule.note}</p>}
       </dd>
-      <dt>Written in</dt>
+      <dt>Source</dt>
       <dd>
         {rule.url === "" ? (
           rule.citation
@@ -55,7 +55,7 @@ export function RuleText({ file, today }: { readonly file: LineFile; readonly to
       <dt>As of</dt>
       <dd>
         {formatDay(rule.asOf, today)}
-        <span className="muted">, when the office last looked it up. Check again before use.</span>
+        <span className="muted">, last checked by the office. Check again before use.</span>
       </dd>
     </dl>
   );
@@ -107,30 +107,32 @@ export function RuleForm({
   if (authorities.length === 0) {
     return (
       <p>
-        There is no authority yet. <a href="/office">Enter the authority and its rules</a> in the
+        There is no authority yet. <a href="/office">Enter the authority and its rules</a> on the
         office pages, once for all lines.
       </p>
     );
   }
+  const only = ruleId === null ? onlyRule(authorities, authorityId) : null;
   const current = authorityId === null ? "" : `${authorityId} ${ruleId ?? ""}`.trim();
   return (
     <ActionForm
       className="stack screen-only"
       action={chooseRuleAction.bind(null, lineId)}
-      label="Choose the rule"
+      label="Select the rule"
     >
-      <div className="cluster cluster-end">
-        <Choice
-          key={current}
-          label="Rule applied on this line"
-          name="rule"
-          defaultValue={current}
-          options={[
-            { value: "", label: "none chosen yet" },
-            ...ruleChoices(authorities, authorityId),
-          ]}
-        />
-        <SubmitButton pendingWord="Applying …" quiet>
+      {only === null ? null : <p>It is the only rule on file; check that it applies here.</p>}
+      <Choice
+        key={current}
+        label="Rule applied on this line"
+        name="rule"
+        defaultValue={only?.value ?? current}
+        options={[{ value: "", label: "none selected" }, ...ruleChoices(authorities, authorityId)]}
+      />
+      <p className="muted small">
+        Your office selects which rule applies and is responsible for that choice.
+      </p>
+      <div>
+        <SubmitButton pendingWord="Applying …" quiet={ruleId !== null}>
           Apply this rule
         </SubmitButton>
       </div>

@@ -3,7 +3,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 
-/** Where nobody is known to answer: said first, with what would settle it. */
+/** Where no one is known to be responsible: said first, with what would resolve it. */
 export function Unclear({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   const unclear = report.reaches.filter((reach) => reach.holder === "unclear");
   if (unclear.length === 0) return null;
@@ -22,7 +22,7 @@ export function Unclear({ file, report }: { readonly file: LineFile; readonly re
         kind="hold"
         title={
           whole && first !== undefined && last !== undefined
-            ? `Unclear all along, ${plainFeet(first.from)} to ${formatFeet(last.to)}`
+            ? `Unclear for the whole line (${plainFeet(first.from)} to ${formatFeet(last.to)})`
             : `Unclear: ${where}`
         }
       >
@@ -30,7 +30,7 @@ export function Unclear({ file, report }: { readonly file: LineFile; readonly re
           <p key={reason}>{reason}</p>
         ))}
         <p>
-          <span className="muted">To settle it: </span>
+          <span className="muted">To resolve it: </span>
           {closes[0] ?? whatSettles(file)}
         </p>
       </NoticeBox>
@@ -39,7 +39,7 @@ export function Unclear({ file, report }: { readonly file: LineFile; readonly re
 }
 
 function whatSettles(file: LineFile): string {
-  if (file.authority === null) return "choose the authority and its rule below.";
-  if (file.line.ruleId === null) return "choose below which of the authority’s rules applies here.";
-  return "ask the authority for its written answer on this stretch, or enter the recorded agreement, or enter the boundary’s station where the rule turns on it.";
+  if (file.authority === null) return "select the authority and its rule below.";
+  if (file.line.ruleId === null) return "select below which of the authority’s rules applies here.";
+  return "ask the authority for its written answer on this section, or enter the recorded agreement, or enter the boundary’s station where the rule turns on it.";
 }

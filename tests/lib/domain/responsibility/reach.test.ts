@@ -169,7 +169,7 @@ describe("reachFindings() applies the nine patterns", () => {
     );
     expect(holders(reaches)).toEqual(split("authority/authority", "owners/owners"));
     expect(reaches[0]?.reason).toBe(
-      "From the main up to the cleanout nearest the main at 12.0 ft the pipe is the authority’s: clearing is the owners’; repair and replacement are the authority’s.",
+      "From the main up to the cleanout nearest the main at 12.0 ft the pipe belongs to the authority: clearing is up to the owners; repair and replacement are up to the authority.",
     );
     expect(reaches[0]?.answerable).toEqual([]);
   });
@@ -186,7 +186,7 @@ describe("reachFindings() applies the nine patterns", () => {
       const reaches = reachesUnder({ pattern, boundary: "curb" }, { points: [] });
       expect(new Set(holders(reaches).map((each) => each.split(" ")[1]))).toEqual(new Set([state]));
       expect(reaches[0]?.reason).toContain(
-        "The rule divides the line at the curb, and none is entered. Enter its station.",
+        "The rule divides the line at the curb, and its station is not entered. Enter it.",
       );
     },
   );
@@ -194,12 +194,14 @@ describe("reachFindings() applies the nine patterns", () => {
   test("reachFindings() tells the three rules on the connection itself apart, at the main only", () => {
     const reason = (pattern: ResponsibilityRule["pattern"], reach: number) =>
       reachesUnder({ pattern })[reach]?.reason ?? "";
-    expect(reason("owners-to-main", 0)).toContain("The connection at the main is the authority’s.");
+    expect(reason("owners-to-main", 0)).toContain(
+      "The connection at the main belongs to the authority.",
+    );
     expect(reason("owners-including-tap", 0)).toContain(
-      "tee or saddle at the main is the owners’.",
+      "tee or saddle at the main belongs to the owners.",
     );
     expect(reason("owners-from-outside-of-main", 0)).toContain(
-      "outside of the main is the owners’.",
+      "outside of the main belongs to the owners.",
     );
     expect(reason("owners-to-main", 1)).not.toContain("The connection at the main");
   });
@@ -218,7 +220,7 @@ describe("reachFindings() applies the nine patterns", () => {
     );
     expect(holders(reaches)).toEqual(split("unclear/unclear", "owners/owners"));
     expect(reaches[0]?.reason).toContain(
-      "The camera saw a break at 8.0 ft: put that to the authority, with the video and its measurements.",
+      "The camera saw a break at 8.0 ft: submit that to the authority, with the video and its measurements.",
     );
   });
 
@@ -241,8 +243,8 @@ describe("reachFindings() applies the nine patterns", () => {
       [0, "owners"],
       [600, "unclear"],
     ]);
-    expect(reaches[0]?.reason).toContain("No break with a station is noted on this stretch");
-    expect(reaches[1]?.reason).toContain("The camera saw a break from 7.0 to 9.0 ft: put that");
+    expect(reaches[0]?.reason).toContain("No break with a station is noted in this section");
+    expect(reaches[1]?.reason).toContain("The camera saw a break from 7.0 to 9.0 ft: submit that");
   });
 
   test("reachFindings() takes no roots, belly or leak for a break that proves anything", () => {
@@ -290,7 +292,7 @@ describe("reachFindings() applies the nine patterns", () => {
         replacement: "unclear",
       });
       expect(below?.reason).toContain(
-        "clearing is the owners’; repair is the authority’s; replacement is not settled by the rule",
+        "clearing is up to the owners; repair is up to the authority; replacement is not determined by the rule",
       );
       expect(new Set(Object.values(above?.menders ?? {}))).toEqual(new Set(["owners"]));
       const unplaced = reachesUnder({ pattern, boundary, ...kinds }, { points: [] })[0];
@@ -310,10 +312,10 @@ describe("reachFindings() applies the nine patterns", () => {
     const noRule = reachesUnder(null)[0];
     expect(noRule?.holder).toBe("unclear");
     expect(noRule?.reason).toBe(
-      "No rule of City of Quillhaven is chosen for this line yet. Choose one.",
+      "No rule of City of Quillhaven is selected for this line yet. Select one.",
     );
     const nobody = reachesUnder(null, { authority: null })[0];
-    expect(nobody?.reason).toContain("No authority is chosen for this line yet.");
+    expect(nobody?.reason).toContain("No authority is selected for this line yet.");
   });
 
   test("reachFindings() gives a reason for every pattern under every shared rule", () => {
@@ -371,7 +373,7 @@ describe("reachFindings() applies the shared rules", () => {
       { id: "T2", label: "T2", propertyId: null, station: 2_000 },
     ]);
     expect(upper?.answerable).toEqual([]);
-    expect(upper?.reason).toContain("Here it is T2 (owner unknown).");
+    expect(upper?.reason).toContain("Here that is T2 (owner unknown).");
   });
 
   test("reachFindings() says that nobody’s flow passes above the highest tie-in", () => {
@@ -383,9 +385,9 @@ describe("reachFindings() applies the shared rules", () => {
       reachesUnder({ sharedRule }, { points: [] }, tieIns);
     expect(under("all-whose-flow-passes")[0]).toMatchObject({ servedBy: [], answerable: [] });
     expect(under("all-whose-flow-passes")[0]?.reason).toContain(
-      "No live tie-in joins above, so nobody’s flow passes here.",
+      "No active tie-in upstream, so no flow passes here.",
     );
-    expect(under("next-downstream-tie-in")[0]?.reason).toContain("No live tie-in lies above");
+    expect(under("next-downstream-tie-in")[0]?.reason).toContain("No active tie-in upstream");
   });
 });
 
@@ -405,7 +407,7 @@ describe("reachFindings() puts agreements first", () => {
       holder: "owners",
       citation: "“Sewer agreement”, recorded as 198404120331",
       reason:
-        "“Sewer agreement”, recorded as 198404120331, covers 0.0 to 60.0 ft and comes before the authority’s rule.",
+        "“Sewer agreement”, recorded as 198404120331, covers 0.0 to 60.0 ft and outranks the authority’s rule.",
     });
   });
 
@@ -416,7 +418,7 @@ describe("reachFindings() puts agreements first", () => {
     );
     expect(first?.holder).toBe("owners");
     expect(first?.reason).toContain(
-      "By itself the rule says: From the main up to the right-of-way line at 12.0 ft the pipe is the authority’s: clearing is the owners’; repair and replacement are the authority’s.",
+      "By itself, the rule says: From the main up to the right-of-way line at 12.0 ft the pipe belongs to the authority: clearing is up to the owners; repair and replacement are up to the authority.",
     );
   });
 
