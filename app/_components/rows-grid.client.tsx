@@ -3,6 +3,7 @@
 import { saveRowsAction } from "#app/lines/[lineId]/rows-action.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { GridBox, type GridProps } from "./grid/grid-box.client.tsx";
+import { changedRows, idOf } from "./grid/merge.ts";
 
 export interface RowsGridProps extends GridProps {
   readonly lineId: string;
@@ -16,7 +17,9 @@ export function RowsGrid({ lineId, table, ...props }: RowsGridProps) {
     <GridBox
       {...props}
       draftName={`wyebook:rows:${lineId}:${table}:${scope}`}
-      saveRows={(base, rows) => saveRowsAction(lineId, table, base, rows)}
+      saveRows={(base, rows, known) =>
+        saveRowsAction(lineId, table, base, changedRows(known, rows), rows.map(idOf))
+      }
     />
   );
 }

@@ -46,8 +46,10 @@ interface RowsInput {
   readonly table: unknown;
   /** The revision that the rows were read at: a whole number. */
   readonly base: unknown;
-  /** The rows in their order. */
+  /** The rows in their order; with `order`, only those that are new or changed. */
   readonly rows: unknown;
+  /** The ids of all rows in their order, where `rows` are not all of them. */
+  readonly order?: unknown;
 }
 
 interface RowsOrder {
@@ -55,6 +57,7 @@ interface RowsOrder {
   readonly table: RowTable;
   readonly base: number;
   readonly rows: readonly unknown[];
+  readonly order: readonly string[] | null;
 }
 
 const MOST_ROWS = 5_000;
@@ -72,12 +75,30 @@ export function saveRows(act: Act, input: RowsInput): Result<{ revision: number 
   return act.db.transaction((db) => saveIn({ ...act, db }, order), { behavior: "immediate" });
 }
 
+const ODD_ORDER = "The rows do not fit the table as it stands; reload the page and try again";
 const NO_TABLE = "This is no table that is saved as rows; reload the page and try again";
 
-function orderOf({ lineId, table, base, rows }: RowsInput): RowsOrder | null {
+function orderOf({ lineId, table, base, rows, order }: RowsInput): RowsOrder | null {
   if (!isRowTable(table) || !Array.isArray(rows)) return null;
   if (typeof base !== "number" || !Number.isInteger(base)) return null;
-  return { lineId, table, base, rows };
+  if (order === undefined) return { lineId, table, base, rows, order: null };
+  if (!Array.isArray(order) || !order.every((id) => typeof id === "string")) return null;
+  return { lineId, table, base, rows, order };
+}
+
+/** The whole table in its order: what was sent, else as it stands; null where an id is neither. */
+function wholeTable(file: LineFile, { table, rows, order }: RowsOrder): readonly unknown[] | null {
+  if (order === null) return rows;
+  const known = new Map<unknown, unknown>(file[table].map((row) => [row.id, row]));
+  for (const row of rows) known.set(idIn(row), row);
+  const whole = order.map((id) => known.get(id));
+  const named = new Set<unknown>(order);
+  const fits = named.size === order.length && rows.every((row) => named.has(idIn(row)));
+  return fits && whole.every((row) => row !== undefined) ? whole : null;
+}
+
+function idIn(row: unknown): unknown {
+  return typeof row === "object" && row !== null ? Reflect.get(row, "id") : undefined;
 }
 
 function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRefusal> {
@@ -91,7 +112,9 @@ function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRe
     const last = getLastSave(act.db, { lineId, table });
     return refuseRows("changed-meanwhile", last ?? {});
   }
-  const parsed = parseRows(table, input.rows);
+  const whole = wholeTable(file, input);
+  if (whole === null) return refuseRows("bad-value", { by: ODD_ORDER });
+  const parsed = parseRows(table, whole);
   if (!parsed.ok) return parsed;
   const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
   const refusal = refusalOf(act, { table, before: file, after: wanted });

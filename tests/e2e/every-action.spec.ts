@@ -232,6 +232,7 @@ test("nonsense is answered in words, not with a bare error", async () => {
     [rows, [LINE, "properties", 0, null]],
     [rows, [LINE, "no such list", 0, []]],
     [rows, [LINE, "runs", 1.5, "rows"]],
+    [rows, [LINE, "runs", 0, [], { length: 2 }]],
     [rows, ["no such line", "runs", 0, []]],
     [actionNamed("savePeopleAction"), [LINE, 0, null]],
     [actionNamed("savePartAction"), ["authority-quillhaven", "id", "x", null]],

@@ -52,6 +52,15 @@ export function withTheirs(merged: Merged): readonly GridRow[] {
   return [...kept, ...back];
 }
 
+/** Of `rows` those that `known` lacks or has otherwise. */
+export function changedRows(known: readonly GridRow[], rows: readonly GridRow[]): GridRow[] {
+  const before = byId(known);
+  return rows.filter((row) => {
+    const was = before.get(idOf(row));
+    return was === undefined || !isSame(was, row);
+  });
+}
+
 export function idOf(row: GridRow): string {
   return String(row["id"]);
 }

@@ -25,7 +25,12 @@ import {
 
 const AUTOSAVE_AFTER = 1200;
 
-export type SaveRows = (base: number, rows: readonly GridRow[]) => Promise<RowsAnswer>;
+/** Saves a whole table, read at revision `base`, that was last known to be saved as `known`. */
+export type SaveRows = (
+  base: number,
+  rows: readonly GridRow[],
+  known: readonly GridRow[],
+) => Promise<RowsAnswer>;
 
 export interface Rows {
   readonly state: GridState;
@@ -104,7 +109,7 @@ function useSaver({
     setSaving(true);
     const sentRows = allRows(sent);
     now.current
-      .saveRows(sent.base, sentRows)
+      .saveRows(sent.base, sentRows, sent.baseRows)
       .then((answer) => {
         setFailed(failureOf(answer, sent));
         if (answer.status === "saved") setSavedAt(answer.at);
@@ -190,7 +195,7 @@ function useSaveOnLeaving({
       if (!isDirty(state) || busy.current || state.conflict !== null) return;
       keepDraft(draftName, state);
       if (problemPlaces(state, spec.columns).length > 0) return;
-      saveRows(state.base, allRows(state)).then(
+      saveRows(state.base, allRows(state), state.baseRows).then(
         (answer) => {
           if (answer.status === "saved") dropDraft(draftName);
         },

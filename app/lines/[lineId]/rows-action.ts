@@ -12,7 +12,8 @@ import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 
 /**
- * Saves one table of a line whole. Whoever can reach this may send anything: the operation looks at
+ * Saves one table of a line: `rows` are those that are new or changed, `order` names all; without
+ * it `rows` are the whole table. Whoever can reach this may send anything: the operation looks at
  * every argument. Where somebody else saved it meanwhile, answers with their rows,
  * so that nothing of either is lost.
  */
@@ -21,9 +22,10 @@ export async function saveRowsAction(
   table: RowTable,
   base: number,
   rows: readonly GridRow[],
+  order?: readonly string[],
 ): Promise<RowsAnswer> {
   const act = await requireAct();
-  const saved = saveRows(act, { lineId: String(lineId), table, base, rows });
+  const saved = saveRows(act, { lineId: String(lineId), table, base, rows, order });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
     return { status: "saved", revision: saved.value.revision, at: act.now };

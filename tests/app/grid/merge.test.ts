@@ -1,12 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { isSame, mergeRows, withTheirs } from "#app/_components/grid/merge.ts";
+import { changedRows, isSame, mergeRows, withTheirs } from "#app/_components/grid/merge.ts";
 
 const BASE = [
   { id: "a", label: "House 12", distance: 1550 },
   { id: "b", label: "House 14", distance: 2350 },
 ];
 const [A, B] = BASE as [(typeof BASE)[0], (typeof BASE)[0]];
+
+test("changedRows() are those that are new or otherwise, whatever the order of their fields", () => {
+  const moved = { distance: 1550, label: "House 12", id: "a" };
+  const other = { ...B, distance: 2400 };
+  const added = { id: "c", label: "House 16", distance: 3900 };
+  expect(changedRows(BASE, [added, moved, other])).toEqual([added, other]);
+  expect(changedRows(BASE, [B])).toEqual([]);
+});
 
 describe("mergeRows()", () => {
   test("puts changes to different fields and rows together", () => {

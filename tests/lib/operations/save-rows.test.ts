@@ -73,6 +73,44 @@ test("saveRows() adds, changes, removes and orders rows by their ids", () => {
   expect(fileOf(act, lineId).properties).toEqual([c, changed]);
 });
 
+test("saveRows() takes the rows that changed and the order of all, and keeps the rest as it is", () => {
+  const { act, lineId } = aDesk();
+  const [a, b, c, d] = ["a", "b", "c", "d"].map((id) => aProperty(id)) as [
+    ReturnType<typeof aProperty>,
+    ReturnType<typeof aProperty>,
+    ReturnType<typeof aProperty>,
+    ReturnType<typeof aProperty>,
+  ];
+  addRows(act, { lineId, table: "properties" }, [a, b, c]);
+  const changed = { ...a, parcel: "QH-1" };
+  const part = { lineId, table: "properties", base: 1, rows: [changed, d] };
+  expect(saveRows(act, { ...part, order: ["c", "a", "d"] })).toEqual({
+    ok: true,
+    value: { revision: 2 },
+  });
+  expect(fileOf(act, lineId).properties).toEqual([c, changed, d]);
+});
+
+test("saveRows() refuses an order that does not fit the rows and the table", () => {
+  const { act, lineId } = aDesk();
+  addRows(act, { lineId, table: "properties" }, [aProperty("a"), aProperty("b")]);
+  const part = { lineId, table: "properties", base: 1, rows: [aProperty("a", { parcel: "9" })] };
+  for (const order of [["a", "x"], ["b"], ["a", "a", "b"], "ab", [7], null, {}])
+    expect(saveRows(act, { ...part, order }), JSON.stringify(order)).toMatchObject({
+      error: { reason: "bad-value" },
+    });
+  expect(fileOf(act, lineId).properties).toEqual([aProperty("a"), aProperty("b")]);
+});
+
+test("saveRows() says in the order of all rows which cell is wrong, where one of them was sent", () => {
+  const { act, lineId } = aDesk();
+  addRows(act, { lineId, table: "properties" }, [aProperty("a"), aProperty("b")]);
+  const wrong = { ...aProperty("b"), stake: "landlord" };
+  expect(
+    saveRows(act, { lineId, table: "properties", base: 1, rows: [wrong], order: ["a", "b"] }),
+  ).toMatchObject({ error: { reason: "bad-rows", cells: [{ row: 1, column: "stake" }] } });
+});
+
 test("saveRows() keeps before and after of what changed in the history", () => {
   const { act, lineId } = aDesk();
   addRows(act, { lineId, table: "properties" }, [aProperty("a"), aProperty("b")]);

@@ -38,9 +38,11 @@ async function changeTable(
   change: (rows: readonly GridRow[]) => readonly GridRow[],
   { form, words }: Said,
 ): Promise<FormState> {
-  const first = await save(base, change(rows));
+  const first = await save(base, change(rows), rows);
   const answer =
-    first.status === "changed-meanwhile" ? await save(first.revision, change(first.rows)) : first;
+    first.status === "changed-meanwhile"
+      ? await save(first.revision, change(first.rows), first.rows)
+      : first;
   if (answer.status === "saved") return done(words);
   if (answer.status === "changed-meanwhile")
     return refused("Someone else is saving this table right now. Try again.", form);
