@@ -12,16 +12,21 @@ import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { OUTCOME_SAID } from "./outcome-said.ts";
 import { pastDay } from "./past-day.ts";
 
-interface Outcome {
-  readonly lineId: string;
-  readonly deliveryId: string;
+/** What became of a delivery, with its proof. */
+interface Said {
   readonly outcome: DeliveryOutcome;
   readonly outcomeOn: Day | null;
   readonly tracking: string;
   readonly note: string;
   readonly proofUploadId: string | null;
+}
+
+interface Outcome extends Said {
+  readonly lineId: string;
+  readonly deliveryId: string;
 }
 
 /**
@@ -44,29 +49,37 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       what: "the delivery",
     });
     if (!delivery.ok) return delivery;
-    const { outcome, outcomeOn, tracking, note, proofUploadId } = change;
-    const after: Delivery = {
-      ...delivery.value,
-      outcome,
-      outcomeOn: outcome === "on-its-way" ? null : outcomeOn,
-      tracking,
-      note,
-      proofUploadId,
-    };
-    const wrong =
-      wrongOutcome(act, file, { change, delivery: delivery.value }) ??
-      unexplained(delivery.value, after);
-    if (wrong !== null) return wrong;
-    const same = JSON.stringify(after) === JSON.stringify(delivery.value);
+    const after = withOutcome(act, file, { delivery: delivery.value, change });
+    if (!after.ok) return after;
+    const { outcome, outcomeOn, noticeId } = after.value;
+    const same = JSON.stringify(after.value) === JSON.stringify(delivery.value);
     return ok({
       value: null,
       sentence: same
         ? null
-        : `The ${nameRow(file, "notices", after.noticeId)}: ${outcome.replaceAll("-", " ")}${outcomeOn ? ` on ${formatDate(outcomeOn)}` : ""}.`,
-      detail: { before: delivery.value, after },
-      write: (db) => void updateRow(db, "deliveries", { lineId, row: after }),
+        : `The ${nameRow(file, "notices", noticeId)}: ${OUTCOME_SAID[outcome]}${outcomeOn ? ` on ${formatDate(outcomeOn)}` : ""}.`,
+      detail: { before: delivery.value, after: after.value },
+      write: (db) => void updateRow(db, "deliveries", { lineId, row: after.value }),
     });
   });
+}
+
+/** A delivery with what became of it, or why that can't be said of it. */
+export function withOutcome(
+  act: Act,
+  file: LineFile,
+  { delivery, change }: { readonly delivery: Delivery; readonly change: Said },
+): Result<Delivery, Refusal> {
+  const { outcome, outcomeOn, tracking, note, proofUploadId } = change;
+  const after: Delivery = {
+    ...delivery,
+    outcome,
+    outcomeOn: outcome === "on-its-way" ? null : outcomeOn,
+    tracking,
+    note,
+    proofUploadId,
+  };
+  return wrongOutcome(act, file, { change, delivery }) ?? unexplained(delivery, after) ?? ok(after);
 }
 
 /** A correction of what was recorded as proof, without a further word that says why. */
@@ -82,18 +95,18 @@ function unexplained(before: Delivery, after: Delivery) {
   return refuse(
     "missing-value",
     "note",
-    `This was recorded as ${before.outcome.replaceAll("-", " ")} already. Add to the note why that was wrong${kept}`,
+    `This was recorded as ${OUTCOME_SAID[before.outcome]} already. Add to the note why that was wrong${kept}`,
   );
 }
 
 function wrongOutcome(
   act: Act,
   file: LineFile,
-  { change, delivery }: { change: Outcome; delivery: Delivery },
+  { change, delivery }: { change: Said; delivery: Delivery },
 ) {
   const { outcome, outcomeOn, proofUploadId } = change;
   if (!DELIVERY_OUTCOMES.includes(outcome))
-    return refuse("bad-value", "outcome", "Choose what became of it");
+    return refuse("bad-value", "outcome", "Choose a result");
   if (proofUploadId !== null && !file.uploads.some(({ id }) => id === proofUploadId))
     return refuse("not-found", "proofUploadId", "the stored proof");
   if (outcome === "on-its-way") return null;
@@ -104,7 +117,7 @@ function wrongOutcome(
       "outcome",
       `${because} Record what they answer, or deliver the letter by hand or by certified mail`,
     );
-  if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Write the day");
+  if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Enter the date");
   if (outcomeOn < delivery.sentOn)
     return refuse("bad-value", "outcomeOn", `It was only sent on ${formatDate(delivery.sentOn)}`);
   return pastDay(act, { day: outcomeOn, path: "outcomeOn" });
