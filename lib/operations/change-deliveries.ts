@@ -1,6 +1,7 @@
 import { updateRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, DeliveryOutcome } from "#lib/domain/facts/notice.ts";
+import { OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
@@ -8,7 +9,6 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { withOutcome } from "./change-delivery.ts";
-import { OUTCOME_SAID } from "./outcome-said.ts";
 
 interface Outcomes {
   readonly lineId: string;
@@ -48,7 +48,7 @@ export function changeDeliveries(act: Act, changes: Outcomes): Result<{ count: n
     const day = outcomeOn === null ? "" : ` on ${formatDate(outcomeOn)}`;
     return ok({
       value: { count: pairs.length },
-      sentence: `Recorded as ${OUTCOME_SAID[outcome]}${day}: ${letters}.`,
+      sentence: `Recorded as ${OUTCOME_WORDS[outcome]}${day}: ${letters}.`,
       detail: pairs,
       write: (db) => {
         for (const { after } of pairs) updateRow(db, "deliveries", { lineId, row: after });

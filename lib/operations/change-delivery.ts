@@ -5,6 +5,7 @@ import {
   type Delivery,
   type DeliveryOutcome,
 } from "#lib/domain/facts/notice.ts";
+import { OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
 import type { Day } from "#lib/domain/time/day.ts";
@@ -12,7 +13,6 @@ import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
-import { OUTCOME_SAID } from "./outcome-said.ts";
 import { pastDay } from "./past-day.ts";
 
 /** What became of a delivery, with its proof. */
@@ -57,7 +57,7 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       value: null,
       sentence: same
         ? null
-        : `The ${nameRow(file, "notices", noticeId)}: ${OUTCOME_SAID[outcome]}${outcomeOn ? ` on ${formatDate(outcomeOn)}` : ""}.`,
+        : `The ${nameRow(file, "notices", noticeId)}: ${OUTCOME_WORDS[outcome]}${outcomeOn ? ` on ${formatDate(outcomeOn)}` : ""}.`,
       detail: { before: delivery.value, after: after.value },
       write: (db) => void updateRow(db, "deliveries", { lineId, row: after.value }),
     });
@@ -95,7 +95,7 @@ function unexplained(before: Delivery, after: Delivery) {
   return refuse(
     "missing-value",
     "note",
-    `This was recorded as ${OUTCOME_SAID[before.outcome]} already. Add to the note why that was wrong${kept}`,
+    `This was recorded as ${OUTCOME_WORDS[before.outcome]} already. Add to the note why that was wrong${kept}`,
   );
 }
 

@@ -1,5 +1,6 @@
 import { updateRow } from "#db/queries/row.ts";
 import { DEALT_HOWS, type DealtHow, type Reply } from "#lib/domain/facts/notice.ts";
+import { DEALT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { isDealtWith } from "#lib/domain/party/reply.ts";
 import type { Day } from "#lib/domain/time/day.ts";
@@ -55,7 +56,7 @@ export function dealWithReply(act: Act, dealing: Dealing): Result<null, Refusal>
     };
     return ok({
       value: null,
-      sentence: `Dealt with the ${nameRow(file, "replies", replyId)} (${how.replaceAll("-", " ")}): ${words}`,
+      sentence: `Dealt with the ${nameRow(file, "replies", replyId)} (${DEALT_WORDS[how]}): ${words}`,
       detail: { before: reply.value, after },
       write: (db) => void updateRow(db, "replies", { lineId, row: after }),
     });

@@ -1,6 +1,7 @@
 import { insertRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/facts/notice.ts";
+import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
@@ -35,10 +36,11 @@ export function draftNotices(
 ): Result<{ noticeIds: string[] }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "draft-notices" } as const;
   return changeLine(act, deal, (file) => {
-    if (!LETTER_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose a kind of letter");
-    if (recipients.length === 0) return refuse("missing-value", "recipients", "Choose somebody");
+    if (!LETTER_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose a letter");
+    if (recipients.length === 0)
+      return refuse("missing-value", "recipients", "Select at least one person");
     if (replyBy !== null && !isDay(replyBy))
-      return refuse("bad-value", "replyBy", "Write a day as 2026-11-25");
+      return refuse("bad-value", "replyBy", "Enter a date as 11/25/2026");
     const wrong = wrongRecipient(file, reportOn(file, act.today), { kind, recipients });
     if (wrong !== null) return wrong;
     const drafts = recipients.map((recipient) => draftFor(act, file, { kind, replyBy, recipient }));
@@ -46,7 +48,7 @@ export function draftNotices(
     const names = fresh.map(({ partyId }) => partyName(file, partyId)).join(", ");
     return ok({
       value: { noticeIds: drafts.map(({ notice }) => notice.id) },
-      sentence: fresh.length === 0 ? null : `Drafted ${kind.replaceAll("-", " ")} to ${names}.`,
+      sentence: fresh.length === 0 ? null : `Drafted ${LETTER_SAID[kind]} to ${names}.`,
       detail: { added: fresh },
       write: (db) => {
         for (const row of fresh) insertRow(db, "notices", { lineId, row });
@@ -67,7 +69,7 @@ function wrongRecipient(
     if (kind === "proposed-split" && recipient.splitId === null)
       return refuse("missing-value", path, "Choose a split first");
     if (kind === "tie-in-inquiry" && recipient.tieInId === null)
-      return refuse("missing-value", path, "Say which tie-in the letter asks about");
+      return refuse("missing-value", path, "Choose the tie-in that the letter asks about");
     if (kind === "share-demand" && !isDemandable(file, report, recipient))
       return refuse(
         "held",

@@ -7,6 +7,7 @@ import {
   type RecordedState,
 } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -59,7 +60,7 @@ export function recordConsent(
     const amount = word.amount === null ? "" : ` of ${formatCents(word.amount)}`;
     return ok({
       value: { consentId: consent.id },
-      sentence: `Consent to ${kind.replaceAll("-", " ")}${amount}, ${nameRow(file, "parties", partyId)} for ${nameRow(file, "properties", propertyId)}: ${word.state} on ${formatDate(word.stateOn)}.`,
+      sentence: `Consent: ${CONSENT_WORDS[kind]}${amount}, ${nameRow(file, "parties", partyId)} for ${nameRow(file, "properties", propertyId)}: ${CONSENT_STATE_WORDS[word.state]} on ${formatDate(word.stateOn)}.`,
       detail: { before: old ?? null, after: consent },
       write: (db) => {
         if (!updateRow(db, "consents", { lineId, row: consent }))

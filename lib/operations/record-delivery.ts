@@ -2,6 +2,7 @@ import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { DELIVERY_METHODS, type Delivery, type DeliveryMethod } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import type { Day } from "#lib/domain/time/day.ts";
@@ -58,7 +59,7 @@ export function recordDelivery(
     };
     return ok({
       value: { deliveryId: delivery.id },
-      sentence: `Sent ${nameRow(file, "notices", noticeId)} once more (${method.replaceAll("-", " ")}).`,
+      sentence: `Sent ${nameRow(file, "notices", noticeId)} again (${METHOD_WORDS[method]}).`,
       detail: { after: delivery },
       write: (one) => {
         insertRow(one, "deliveries", { lineId, row: delivery });
@@ -72,6 +73,6 @@ export function recordDelivery(
 
 function wrongAttempt(act: Act, { method, sentOn }: Attempt) {
   if (!DELIVERY_METHODS.includes(method))
-    return refuse("bad-value", "method", "Choose how it went");
+    return refuse("bad-value", "method", "Choose a delivery method");
   return pastDay(act, { day: sentOn, path: "sentOn" });
 }

@@ -13,6 +13,7 @@ import {
   type LetterKind,
   type Notice,
 } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { drainPlaces } from "#lib/domain/notices/audience.ts";
@@ -106,7 +107,7 @@ export function sendNotices(
       return refuse("missing-value", "despite", lackWords(file, lacking));
     return ok({
       value: { deliveryIds: sent.map(({ delivery }) => delivery.id) },
-      sentence: `Sent ${namesOf(file, sent)} (${sending.method.replaceAll("-", " ")}).${despiteWords(file, lacking, despite)}`,
+      sentence: `Sent ${namesOf(file, sent)} (${METHOD_WORDS[sending.method]}).${despiteWords(file, lacking, despite)}`,
       detail: sent.map(({ notice, delivery, gaps }) => ({
         noticeId: notice.id,
         kind: notice.kind,
@@ -130,12 +131,12 @@ function lackWords(file: LineFile, lacking: readonly Sent[]): string {
   const each = lacking.map(
     ({ notice, gaps }) => `${nameRow(file, "notices", notice.id)}: ${gaps.join(" ")}`,
   );
-  return `${each.join(" ")} Enter what is missing, or write here why it goes all the same`;
+  return `${each.join(" ")} Enter what is missing, or enter here why it is sent anyway`;
 }
 
 function despiteWords(file: LineFile, lacking: readonly Sent[], despite: string): string {
   if (lacking.length === 0) return "";
-  return ` Sent although it lacked something, because: ${despite} (${namesOf(file, lacking)}).`;
+  return ` Sent incomplete, because: ${despite} (${namesOf(file, lacking)}).`;
 }
 
 function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
@@ -143,7 +144,7 @@ function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
   if (new Set(noticeIds).size !== noticeIds.length)
     return refuse("bad-value", "noticeIds", "A letter was chosen twice");
   if (!DELIVERY_METHODS.includes(method))
-    return refuse("bad-value", "method", "Choose how they were sent");
+    return refuse("bad-value", "method", "Choose a delivery method");
   const wrong = links === undefined ? null : (wrongDays(links.days) ?? deadLinks(links));
   if (wrong !== null) return wrong;
   return pastDay(act, { day: sentOn, path: "sentOn" });
@@ -158,11 +159,11 @@ function deadLinks({ address }: LinkWish) {
 /** Why private links can't go out by mail, and what to do. */
 export const ADDRESS_WORDS: Record<AddressStop, (address: string | null) => string> = {
   none: () =>
-    "Private links need the address at which neighbors reach this office. Whoever runs the program sets WYEBOOK_ADDRESS (README); until then send the letters without links",
+    "Private links need the web address at which neighbors reach this office. Ask your administrator to set it; until then send the letters without links",
   "this-machine": (address) =>
-    `Private links would begin with ${address}, which opens on this computer only. Whoever runs the program sets WYEBOOK_ADDRESS to the address that neighbors reach; until then send the letters without links`,
+    `Private links would start with ${address}, which opens on this computer only. Ask your administrator to set the web address that neighbors reach; until then send the letters without links`,
   "own-network": (address) =>
-    `Private links would begin with ${address}, which opens inside your own network only. Whoever runs the program sets WYEBOOK_ADDRESS to the address that neighbors reach; until then send the letters without links`,
+    `Private links would start with ${address}, which opens inside your own network only. Ask your administrator to set the web address that neighbors reach; until then send the letters without links`,
 };
 
 interface Preparing {

@@ -1,7 +1,11 @@
+import { consentTable } from "#lib/domain/consent/table.ts";
 import type { Question } from "#lib/domain/desk/answer.ts";
+import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
+import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
 
 /** A page of its own under a question. */
@@ -44,10 +48,27 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
   ],
   notices: [
     { slug: "", name: "Letters" },
-    { slug: "write", name: "Write letters" },
-    { slug: "facts", name: "What letters rest on" },
-    { slug: "consents", name: "Consents" },
-    { slug: "refusal", name: "If someone says no" },
+    {
+      slug: "write",
+      name: "Write letters",
+      isOpen: (file, report) => lettersDue(file, report).length > 0,
+    },
+    {
+      slug: "deliveries",
+      name: "Deliveries",
+      isOpen: (file) => awaitingResult(file).length > 0,
+    },
+    {
+      slug: "consents",
+      name: "Consents",
+      isOpen: (file, report) => isConsentOpen(file, report),
+    },
+    {
+      slug: "refusal",
+      name: "If someone refuses",
+      isOpen: (file, report) => refusalPaths(file, report).length > 0,
+    },
+    { slug: "facts", name: "Facts for letters" },
   ],
   schedule: [
     { slug: "", name: "Dates" },
@@ -68,6 +89,13 @@ export interface PartLink {
   readonly slug: string;
   readonly name: string;
   readonly open: boolean;
+}
+
+/** A consent that the work or the split needs is not on file. */
+function isConsentOpen(file: LineFile, report: Report): boolean {
+  return consentTable(file, report).some(({ cells }) =>
+    Object.values(cells).some(({ needed, inHand }) => needed && !inHand),
+  );
 }
 
 /** The pages of one question as the side list shows them. */

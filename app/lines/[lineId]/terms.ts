@@ -1,16 +1,10 @@
 import type { Boundary, RulePattern, SharedRule, WorkKind } from "#lib/domain/facts/authority.ts";
 import type { ClockEvent, ClockMeaning } from "#lib/domain/facts/clock-rule.ts";
-import type { ConsentKind, ConsentState } from "#lib/domain/facts/consent.ts";
 import type { CallOutcome, CallPurpose } from "#lib/domain/facts/household-call.ts";
 import type { Material } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/facts/line-words.ts";
-import type {
-  DealtHow,
-  DeliveryMethod,
-  DeliveryOutcome,
-  LetterKind,
-  ReplyKind,
-} from "#lib/domain/facts/notice.ts";
+import type { LetterKind } from "#lib/domain/facts/notice.ts";
+import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import type {
   InspectionResult,
   PermitKind,
@@ -21,6 +15,7 @@ import type { Place, Spread } from "#lib/domain/facts/scope.ts";
 import type { UnknownShares } from "#lib/domain/facts/split.ts";
 import type { Holder } from "#lib/domain/findings/reach-finding.ts";
 import type { ChaseReason, ToldCell } from "#lib/domain/notices/told.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 
@@ -95,20 +90,10 @@ export const UNKNOWN_SHARE_WORDS: Record<UnknownShares, string> = {
   "held-apart": "held apart until the owner is known",
 };
 
-export const LETTER_WORDS: Record<LetterKind, string> = {
-  finding: "Shared-line finding",
-  "tie-in-inquiry": "Unknown tie-in inquiry",
-  "test-visit": "Test visit",
-  "proposed-split": "Proposed split",
-  "entry-consent": "Consent to enter and dig",
-  "joint-agreement": "Joint agreement",
-  "work-start": "Start of work",
-  "drain-pause": "Do not use drains",
-  spill: "Emergency or spill",
-  "share-demand": "Demand for a share",
-  "authority-response": "Answer to the authority",
-  "close-out": "Close-out",
-};
+/** The kinds of letter, as they stand alone. */
+export const LETTER_WORDS = Object.fromEntries(
+  Object.entries(LETTER_SAID).map(([kind, words]) => [kind, capital(words)]),
+) as Record<LetterKind, string>;
 
 /** Who gets a letter and what it is for, before it is chosen. */
 export const LETTER_PURPOSES: Record<LetterKind, string> = {
@@ -119,74 +104,37 @@ export const LETTER_PURPOSES: Record<LetterKind, string> = {
   "test-visit":
     "To occupants and owners where a tie-in will be tested: when, who comes, what to do.",
   "proposed-split":
-    "To owners: the rule, the stretch, their own amount, and what other rules would give.",
-  "entry-consent":
-    "To owners of lots that are entered or dug: what, where, and how it is put back.",
-  "joint-agreement": "To all owners: to sign, notarise and record who keeps up the line.",
-  "work-start": "To owners and occupants: dates, hours, access, whom to call at night.",
-  "drain-pause": "To every occupant on the line: from when to when no water may go down.",
+    "To owners: the rule, the section, their own amount, and what other rules would give.",
+  "entry-consent": "To owners of lots to be entered or dug: what, where, and restoration.",
+  "joint-agreement": "To all owners: sign, notarize and record the maintenance agreement.",
+  "work-start": "To owners and occupants: dates, hours, access, after-hours contact.",
+  "drain-pause": "To every occupant on the line: when no water may be used.",
   spill: "To owners, occupants and the authority: where, keep out, what is being done.",
-  "share-demand": "To an owner: the amount, its basis, and by when. Stopped while a hold stands.",
+  "share-demand":
+    "To an owner: the amount, its basis and the due date. Blocked while a hold is open.",
   "authority-response": "To the authority: the case, the plan, the dates.",
-  "close-out": "To all: final cost, as-built, recording number, who keeps up what from now on.",
-};
-
-export const METHOD_WORDS: Record<DeliveryMethod, string> = {
-  "first-class": "first-class mail",
-  certified: "certified mail",
-  "mail-message": "e-mail",
-  "by-hand": "by hand",
-  posted: "posted on site",
-  "door-hanger": "door hanger",
-};
-
-export const OUTCOME_WORDS: Record<DeliveryOutcome, string> = {
-  "on-its-way": "on its way",
-  delivered: "delivered",
-  returned: "came back",
-  unclaimed: "unclaimed",
-  failed: "failed",
+  "close-out": "To all: final cost, as-built, recording number, who maintains what from now on.",
 };
 
 export const TOLD_WORDS: Record<ToldCell["state"], string> = {
   draft: "draft",
   sent: "sent",
-  "on-its-way": "on its way",
-  mailed: "mailed, arrival not shown",
-  left: "left there, arrival not shown",
-  unproven: "said to be delivered, nothing shows it",
-  arrived: "arrived",
-  returned: "came back",
+  "on-its-way": "in transit",
+  mailed: "mailed, delivery not confirmed",
+  left: "left at the site, delivery not confirmed",
+  unproven: "reported delivered, no proof on file",
+  arrived: "delivered",
+  returned: "returned to sender",
   unclaimed: "unclaimed",
-  failed: "failed",
+  failed: "not delivered",
 };
 
 /** What shows that a letter arrived. */
 export const PROOF_WORDS: Record<NonNullable<ToldCell["provenBy"]>, string> = {
-  answer: "they answered",
+  answer: "they replied",
   signature: "they signed",
   "handed-over": "handed over",
   receipt: "tracking or receipt",
-};
-
-export const DEALT_WORDS: Record<DealtHow, string> = {
-  "called-back": "called back",
-  answered: "answered",
-  "changed-file": "changed the file",
-  "nothing-to-do": "nothing to do",
-};
-
-export const REPLY_WORDS: Record<ReplyKind, string> = {
-  agrees: "agrees",
-  disagrees: "disagrees",
-  asks: "asks something",
-  "offers-a-record": "offers a record",
-  "books-a-test": "wants a test day",
-  "wants-another-day": "wants another day",
-  "wants-paper": "wants it on paper",
-  "asks-release": "asks to be let go from paying",
-  "accepts-tie-in": "accepts the tie-in as theirs",
-  other: "something else",
 };
 
 export const CALL_PURPOSE_WORDS: Record<CallPurpose, string> = {
@@ -201,29 +149,11 @@ export const CALL_OUTCOME_WORDS: Record<CallOutcome, string> = {
 };
 
 export const CHASE_WORDS: Record<ChaseReason, string> = {
-  "came-back": "Came back",
+  "came-back": "Returned",
   "reply-late": "Reply overdue",
-  "not-settled": "Replied, still not settled",
+  "not-settled": "Replied, not settled",
   "reply-awaited": "Reply awaited",
-  "delivery-unknown": "Arrival not shown",
-};
-
-export const CONSENT_WORDS: Record<ConsentKind, string> = {
-  enter: "to enter",
-  dig: "to dig",
-  pay: "to pay",
-  "agreement-signed": "agreement signed",
-  "agreement-notarised": "agreement notarised",
-  "agreement-recorded": "agreement recorded",
-};
-
-export const CONSENT_STATE_WORDS: Record<ConsentState, string> = {
-  asked: "asked",
-  given: "given",
-  refused: "refused",
-  withdrawn: "withdrawn",
-  "name-held": "signed, name to be looked at",
-  "name-refused": "signed, name not accepted",
+  "delivery-unknown": "Delivery not confirmed",
 };
 
 export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {

@@ -39,9 +39,9 @@ export function pathSteps(file: LineFile, withheld: Counted): PathStep[] {
 }
 
 const FIRST_WORDS: Record<Withholding, string> = {
-  refused: "the no",
+  refused: "the refusal",
   objected: "the objection",
-  silent: "the day asked for",
+  silent: "the reply-by date",
 };
 
 function countedWords(
@@ -49,8 +49,8 @@ function countedWords(
   { at, before, withheld }: { at: number; before: Day | null; withheld: Counted },
 ): string {
   const from = at > 0 ? "the step before" : FIRST_WORDS[withheld.how];
-  if (before === null) return "the step before has no day yet";
-  if (days === null) return at === 0 ? "no wait is written" : "how long to wait is not written";
+  if (before === null) return "the step before has no date yet";
+  if (days === null) return at === 0 ? "no waiting period stated" : "waiting period not stated";
   return `${days} ${days === 1 ? "day" : "days"} after ${from}`;
 }
 
@@ -81,19 +81,19 @@ const KIND_WORDS: Record<Exclude<RefusalStepKind, "other">, string> = {
 export function notSaidBy({ authority }: LineFile): string[] {
   if (authority === null) return ["No authority is chosen for this line."];
   if (authority.refusalSteps.length === 0)
-    return [`Nothing is written down for ${authority.name} on what may follow a refusal.`];
+    return [`No steps after a refusal are entered for ${authority.name}.`];
   const kinds = new Set(authority.refusalSteps.map(({ kind }) => kind));
   const missing = REFUSAL_STEP_KINDS.flatMap((kind) =>
     kind === "other" || kinds.has(kind) ? [] : [KIND_WORDS[kind]],
   );
   const uncounted = authority.refusalSteps
     .filter(({ days }, at) => at > 0 && days === null)
-    .map(({ title }) => `How long to wait before “${title}” is not written.`);
+    .map(({ title }) => `No waiting period before “${title}” is stated.`);
   const uncited = authority.refusalSteps
     .filter(({ citation }) => citation.trim() === "")
-    .map(({ title }) => `Where “${title}” is written is not said.`);
+    .map(({ title }) => `No citation for “${title}”.`);
   return [
-    ...(missing.length === 0 ? [] : [`Nothing is written on ${missing.join(", ")}.`]),
+    ...(missing.length === 0 ? [] : [`Nothing is entered on ${missing.join(", ")}.`]),
     ...uncounted,
     ...uncited,
   ];

@@ -180,7 +180,7 @@ export const EN = {
   standing: {
     current: "This holds.",
     "superseded-amount":
-      "Signed on a superseded amount: a newer amount replaces it, and this signature does not cover the new one.",
+      "Signed for an earlier amount: a newer amount replaces it, and this signature does not cover the new one.",
     withdrawn: "You have taken this back.",
     refused: "You have said no since.",
     asked: "The office has asked you again since.",

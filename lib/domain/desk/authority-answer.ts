@@ -8,7 +8,7 @@ import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
-/** `9 of 12 things in hand; easement not recorded`. */
+/** `9 of 12 items on file; easement not recorded`. */
 export function authorityAnswer(file: LineFile, report: Report, office: Office | null): Reply {
   if (file.authority === null)
     return replyWith("No authority is chosen yet", [
@@ -65,11 +65,11 @@ const UNKNOWN_OFFICE: Office = {
 };
 
 function handWords(checks: readonly PacketCheck[]): string {
-  if (checks.length === 0) return "nothing entered that it asks for";
+  if (checks.length === 0) return "no requirements entered";
   const inHand = checks.filter(({ state }) => state === "in-hand").length;
   const all = checks.length;
-  if (inHand === all) return all === 1 ? "the one thing in hand" : `${sayAll(all)} things in hand`;
-  return `${inHand} of ${sayCount(all, "thing")} in hand`;
+  if (inHand === all) return all === 1 ? "1 of 1 on file" : `${sayAll(all)} items on file`;
+  return `${inHand} of ${sayCount(all, "item")} on file`;
 }
 
 function easementWords({ holds }: Report): string[] {
@@ -80,14 +80,14 @@ function easementWords({ holds }: Report): string[] {
 
 /** How much it presses that a permit waits for the office. */
 const OFFICE_MUST: Partial<Record<PermitState, string>> = {
-  drafting: "Put the packet together and submit it",
-  "waiting-on-signatures": "Get the signatures and recordings that the application waits for",
+  drafting: "Assemble the packet and submit it",
+  "waiting-on-signatures": "Get the signatures and recordings the application is waiting for",
   "returned-incomplete": "Complete the application and submit it again",
-  corrections: "Answer the corrections",
+  corrections: "Respond to the corrections",
   denied: "Appeal the denial in time, or apply again",
-  "approved-fees-due": "Pay the fees, so that the permit is issued",
+  "approved-fees-due": "Pay the fees so the permit can be issued",
   "passed-may-backfill": "Backfill and submit the as-built",
-  "as-built-rejected": "Mend the as-built and submit it again",
+  "as-built-rejected": "Fix the as-built and submit it again",
   expired: "Have the permit extended, or apply again",
 };
 
@@ -104,14 +104,14 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
       missing.map(({ title }) => lowerFirst(title)),
       4,
     );
-    open.push({ closes: `Still wanted: ${titles}`, pressing: PRESSING.ordinary });
+    open.push({ closes: `Still needed: ${titles}`, pressing: PRESSING.ordinary });
   }
   const stopped = report.holds.filter(
     ({ waiver, stops }) => waiver === null && stops.includes("submission"),
   );
   if (stopped.length > 0)
     open.push({
-      closes: `Nothing can be submitted while ${sayCount(stopped.length, "hold")} ${forCount(stopped.length, "stands", "stand")}: ${sayList(stopped.map(({ subjectLabel }) => subjectLabel))}`,
+      closes: `Nothing can be submitted while ${sayCount(stopped.length, "hold")} ${forCount(stopped.length, "is", "are")} open: ${sayList(stopped.map(({ subjectLabel }) => subjectLabel))}`,
       pressing: PRESSING.stalls,
     });
   if (file.permits.length === 0 && open.length === 0)

@@ -22,7 +22,7 @@ const REMEDY_WORDS: Record<Unseen, string> = {
   blocked: "once it is cleared",
   "not-in-view": "with another camera or from the other end",
   "not-recorded": "and record it",
-  "not-inspected": "with a further run",
+  "not-inspected": "with another run",
 };
 
 const MOST_GAPS = 3;
@@ -43,7 +43,7 @@ export function cameraAnswer(file: LineFile, report: Report): Reply {
       .filter((part) => part !== "")
       .join(", "),
     ...gapWords(gaps),
-    adrift.length === 0 ? "" : `${sayList(adrift)} relative only`,
+    adrift.length === 0 ? "" : `${sayList(adrift)} not tied to the main`,
   ]);
   return replyWith(sentence, openings(gaps, adrift));
 }
@@ -68,7 +68,7 @@ function gapWords(gaps: readonly UnseenSpan[]): string[] {
   const told = gaps.slice(0, gaps.length > MOST_GAPS ? MOST_GAPS - 1 : MOST_GAPS);
   const words = told.map(({ from, to, state }) => `${saySpan(from, to)} ${UNSEEN_WORDS[state]}`);
   const more = gaps.length - told.length;
-  return more === 0 ? words : [...words, `${more} more stretches not seen`];
+  return more === 0 ? words : [...words, `${more} more sections not seen`];
 }
 
 /** Runs that no reading ties to the main: what they saw has no station. */
@@ -89,7 +89,7 @@ function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Openi
     const rest = others.length === 0 ? "" : `, then ${sayList(others)}`;
     const it = forCount(adrift.length, "it tells", "they tell");
     open.push({
-      closes: `Tie ${first} to the main with a reading at a place whose station is known${rest}; until then ${it} no stations`,
+      closes: `Tie ${first} to the main with a reading at a point of known station${rest}; until then ${it} no stations`,
       pressing: PRESSING.stalls,
     });
   }
@@ -97,7 +97,7 @@ function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Openi
   // What a run saw that is not tied yet may be just what seems unseen.
   if (gap !== undefined && adrift.length === 0)
     open.push({
-      closes: `Look at ${saySpan(gap.from, gap.to)} again ${REMEDY_WORDS[gap.state]}`,
+      closes: `Inspect ${saySpan(gap.from, gap.to)} again ${REMEDY_WORDS[gap.state]}`,
       pressing: PRESSING.ordinary,
     });
   return open;

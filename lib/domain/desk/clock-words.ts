@@ -61,7 +61,7 @@ function replyWords(file: Clocked, { clock, count }: ClockGroup, today: Day): st
 function locateVerb({ meaning, on }: Clock, today: Day): string | null {
   if (meaning === "not-before") return "window opens";
   if (meaning === "not-after") return on < today ? "window closed" : "window closes";
-  if (meaning === "expires") return on < today ? "ticket ran out" : "ticket runs out";
+  if (meaning === "expires") return on < today ? "ticket expired" : "ticket expires";
   return null;
 }
 
@@ -72,7 +72,7 @@ function otherWords(file: Clocked, clock: Clock, today: Day): string {
   if (clock.on < today) {
     const days = sayCount(daysBetween(clock.on, today), "day");
     return clock.meaning === "expires"
-      ? `${title}: ran out ${when}`
+      ? `${title}: expired ${when}`
       : `${title}: overdue by ${days}`;
   }
   if (clock.meaning === "not-after") return `${title}: ${when} at the latest`;

@@ -15,8 +15,8 @@ const RULE_WORDS: Record<SplitRule, string> = {
   equal: "in equal shares",
   "per-unit": "by unit",
   "portion-used": "by portion used",
-  "upstream-of-fault": "among those upstream of the fault",
-  "reach-owner": "by owner of the reach",
+  "upstream-of-fault": "among those upstream of the defect",
+  "reach-owner": "by owner of the section",
   weights: "by weights",
   "recorded-shares": "by recorded shares",
   "single-payer": "paid by one",
@@ -27,13 +27,13 @@ export function costAnswer(file: LineFile, report: Report): Reply {
   if (agreedScope(file).length === 0)
     return replyWith("No work is priced yet", [
       {
-        closes: "Enter the pieces of work with their places and prices",
+        closes: "Enter the scope of work with locations and prices",
         pressing: PRESSING.ordinary,
       },
     ]);
   if (mustChooseOption(file))
-    return replyWith(`${file.options.length} ways of doing the work stand side by side`, [
-      { closes: "Choose one of them, and say why", pressing: PRESSING.ordinary },
+    return replyWith(`${file.options.length} repair options to compare`, [
+      { closes: "Choose one and say why", pressing: PRESSING.ordinary },
     ]);
   const version = latestSplit(file);
   if (version === null) return unsplit(report);
@@ -42,7 +42,7 @@ export function costAnswer(file: LineFile, report: Report): Reply {
     `${formatCents(version.total)} ${RULE_WORDS[version.rule]}`,
     isStale(report, version) ? "the amounts are out of date" : "",
     agreedWords(agreed),
-    agreed.superseded === 0 ? "" : `${agreed.superseded} signed on a superseded amount`,
+    agreed.superseded === 0 ? "" : `${agreed.superseded} signed for an earlier amount`,
     receivedWords(file),
   ]);
   return replyWith(sentence, openings(file, report, { version, agreed }));
@@ -51,8 +51,8 @@ export function costAnswer(file: LineFile, report: Report): Reply {
 function unsplit(report: Report): Reply {
   const total = report.splits.find(({ refusal }) => refusal === null)?.total;
   const sum = total === undefined ? "The work is priced" : formatCents(total);
-  return replyWith(`${sum}; no rule is chosen yet`, [
-    { closes: "Set the rules side by side and choose one", pressing: PRESSING.ordinary },
+  return replyWith(`${sum}; no rule chosen yet`, [
+    { closes: "Compare the rules and choose one", pressing: PRESSING.ordinary },
   ]);
 }
 
@@ -86,7 +86,7 @@ function agreementOn(file: LineFile, report: Report): Agreed {
 function agreedWords({ payers, open }: Agreed): string {
   if (payers.length === 0) return "";
   const count = payers.length - open.length;
-  if (count === 0) return "nobody has agreed yet";
+  if (count === 0) return "no one has agreed yet";
   if (open.length === 0)
     return payers.length === 1 ? "its payer has agreed" : `${sayAll(count)} have agreed`;
   return `${count} of ${payers.length} ${forCount(count, "has", "have")} agreed`;
@@ -103,12 +103,12 @@ function openings(
   );
   if (held.length > 0)
     open.push({
-      closes: `The split cannot be final while ${sayCount(held.length, "hold")} ${forCount(held.length, "stands", "stand")}: ${sayList(held.map(({ subjectLabel }) => subjectLabel))}`,
+      closes: `The split cannot be final while ${sayCount(held.length, "hold")} ${forCount(held.length, "is", "are")} open: ${sayList(held.map(({ subjectLabel }) => subjectLabel))}`,
       pressing: PRESSING.stalls,
     });
   if (isStale(report, version))
     open.push({
-      closes: "Choose the split again, on the facts as they are now",
+      closes: "Update the split to the current facts",
       pressing: PRESSING.soon,
     });
   if (agreed.open.length > 0) {
@@ -132,5 +132,5 @@ function overdueOpenings(file: LineFile, { today }: Report): Opening[] {
     late.map(({ propertyId }) => sayProperty(file, propertyId)),
     4,
   );
-  return [{ closes: `Ask for ${sum} that is past its day: ${places}`, pressing: PRESSING.late }];
+  return [{ closes: `Collect ${sum} past due: ${places}`, pressing: PRESSING.late }];
 }

@@ -100,21 +100,21 @@ function letterThings(file: LineFile, { today }: Report): Thing[] {
     .filter(({ reason }) => reason === "came-back")
     .map(
       ({ partyId, since }): Thing => ({
-        sentence: `The letter to ${sayParty(file, partyId)} came back ${onNearDay(since, today)}`,
+        sentence: `The letter to ${sayParty(file, partyId)} was returned ${onNearDay(since, today)}`,
         on: since,
         kind: "due",
         question: "notices",
       }),
     );
   if (drafts === 0) return back;
-  const sentence = `${sayCount(drafts, "letter")} ${forCount(drafts, "is", "are")} drafted and not sent`;
+  const sentence = `${sayCount(drafts, "letter")} drafted, not sent`;
   return [...back, { sentence, on: null, kind: "due", question: "notices" }];
 }
 
 /** Signatures in another name than the party's wait for a person of the office. */
 function nameThings(file: LineFile): Thing[] {
   return heldNames(file).map(({ consent, signature }) => ({
-    sentence: `${sayParty(file, consent.partyId)}: the consent to ${consent.kind} was signed as “${signature.signedName}”; look at the name before it counts`,
+    sentence: `${sayParty(file, consent.partyId)}: the consent to ${consent.kind} was signed as “${signature.signedName}”; check the name before it counts`,
     on: consent.stateOn,
     kind: "due" as const,
     question: "notices" as const,
@@ -242,7 +242,7 @@ function splitThings(file: LineFile, report: Report): Thing[] {
     things.push({ sentence: "The split is out of date", on: null, kind: "due", question: "cost" });
   if (superseded.length > 0)
     things.push({
-      sentence: `Signed on a superseded amount: ${names(superseded)}`,
+      sentence: `Signed for an earlier amount: ${names(superseded)}`,
       on: null,
       kind: "due",
       question: "cost",

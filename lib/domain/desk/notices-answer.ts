@@ -13,7 +13,7 @@ import { onTheLine } from "./who-answer.ts";
 export function noticesAnswer(file: LineFile, report: Report): Reply {
   const audience = audienceOf(file);
   if (audience.all.length === 0 && file.notices.length === 0)
-    return replyWith("There is nobody to tell yet", [
+    return replyWith("No one to notify yet", [
       { closes: "Enter who is on the line", pressing: PRESSING.ordinary },
     ]);
   const chases = chaseList(file, report.today);
@@ -23,7 +23,7 @@ export function noticesAnswer(file: LineFile, report: Report): Reply {
   const sentence = sayParts([
     audience.all.length === 0 ? "" : reachedWords(audience),
     waitingWords(waiting),
-    back.length === 0 ? "" : `${sayCount(back.length, "letter")} came back`,
+    back.length === 0 ? "" : `${sayCount(back.length, "letter")} returned`,
     drafts === 0 ? "" : `${sayCount(drafts, "letter")} drafted, not sent`,
   ]);
   return replyWith(sentence, [
@@ -40,7 +40,7 @@ export function noticesAnswer(file: LineFile, report: Report): Reply {
 function waitingWords(waiting: readonly LetterReply[]): string {
   const objections = waiting.filter(({ kind }) => kind === "disagrees").length;
   if (waiting.length === 0) return "";
-  const words = `${sayCount(waiting.length, "reply", "replies")} to deal with`;
+  const words = `${sayCount(waiting.length, "reply", "replies")} to answer`;
   return objections === 0 ? words : `${words}, ${sayCount(objections, "objection")} among them`;
 }
 
@@ -66,7 +66,7 @@ function waitingOpening(
     : forCount(waiting.length, "the reply", "the replies");
   return [
     {
-      closes: `Deal with ${what} of ${names}`,
+      closes: `Answer ${what} of ${names}`,
       pressing: presses ? PRESSING.late : PRESSING.soon,
     },
   ];
@@ -96,11 +96,11 @@ function audienceOf(file: LineFile): Audience {
 function reachedWords(audience: Audience): string {
   const { all, reached, written } = audience;
   if (reached.length === all.length)
-    return all.length === 1 ? "the one party is reached" : `${sayAll(all.length)} reached`;
-  if (written.length === 0 && reached.length === 0) return "nobody was written to yet";
+    return all.length === 1 ? "1 of 1 reached" : `${sayAll(all.length)} reached`;
+  if (written.length === 0 && reached.length === 0) return "no letters sent yet";
   if (reached.length === 0)
-    return `${written.length} of ${all.length} written to, none shown to be reached`;
-  const more = written.length === 0 ? "" : `, ${written.length} more written to`;
+    return `${written.length} of ${all.length} sent a letter, delivery not confirmed`;
+  const more = written.length === 0 ? "" : `, ${written.length} more sent a letter`;
   return `${reached.length} of ${all.length} reached${more}`;
 }
 
@@ -108,7 +108,7 @@ function backOpening(file: LineFile, partyIds: readonly string[]): Opening[] {
   if (partyIds.length === 0) return [];
   const names = namesOf(file, partyIds);
   const letter = forCount(partyIds.length, "the letter", "the letters");
-  return [{ closes: `Deliver ${letter} to ${names} in another way`, pressing: PRESSING.soon }];
+  return [{ closes: `Redeliver ${letter} to ${names} another way`, pressing: PRESSING.soon }];
 }
 
 function lateOpening(file: LineFile, chases: readonly Chase[]): Opening[] {
@@ -120,7 +120,7 @@ function lateOpening(file: LineFile, chases: readonly Chase[]): Opening[] {
   );
   return [
     {
-      closes: `Go after the overdue ${forCount(late.length, "reply", "replies")} of ${names}`,
+      closes: `Follow up on the overdue ${forCount(late.length, "reply", "replies")} from ${names}`,
       pressing: PRESSING.late,
     },
   ];
@@ -137,7 +137,7 @@ function unreachedOpening(file: LineFile, { all, reached, written }: Audience): 
     });
   if (written.length > 0)
     open.push({
-      closes: `Have something show that ${forCount(written.length, "the letter", "the letters")} to ${namesOf(file, written)} arrived: an answer, a receipt, or by hand`,
+      closes: `Confirm delivery of ${forCount(written.length, "the letter", "the letters")} to ${namesOf(file, written)}: a reply, a receipt, or hand delivery`,
       pressing: PRESSING.someTime,
     });
   return open;

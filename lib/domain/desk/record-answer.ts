@@ -16,9 +16,9 @@ const KIND_WORDS: Record<RecordKind, string> = {
 export function recordAnswer(file: LineFile): Reply {
   const { records, entries } = file;
   if (records.length === 0)
-    return replyWith("Nothing is on record yet", [
+    return replyWith("No record yet", [
       {
-        closes: "Get the authority’s card or drawing of the line and enter what it shows",
+        closes: "Get the authority’s card or drawing of the line and enter it",
         pressing: PRESSING.stalls,
       },
     ]);

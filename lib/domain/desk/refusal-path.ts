@@ -185,12 +185,12 @@ function withoutThem(file: LineFile, report: Report, asked: Asked): WithoutThem 
   const lots = land ? onTheirLot(file, asked) : [];
   const priced = money ? pricedOnThem(file, report, asked) : [];
   const reasons = [
-    ...(lots.length > 0 ? ["it lies on their lot or branch, which needs their consent"] : []),
+    ...(lots.length > 0 ? ["it is on their lot or branch, which needs their consent"] : []),
     ...(priced.length > 0 ? [priceWords(file, item)] : []),
   ];
   const known = { itemId: item.id, title: item.title };
   if (reasons.length === 0)
-    return { ...known, can: "all", free: [], sentence: "It can go ahead without them." };
+    return { ...known, can: "all", free: [], sentence: "It can proceed without them." };
   const free = freeOf(item, [...lots, ...priced]);
   if (free.length === 0)
     return {
@@ -204,7 +204,7 @@ function withoutThem(file: LineFile, report: Report, asked: Asked): WithoutThem 
     ...known,
     can: "part",
     free,
-    sentence: `From ${where} it can go ahead; the rest not without them: ${reasons.join(", and ")}.`,
+    sentence: `${where} can proceed; the rest needs their consent: ${reasons.join(", and ")}.`,
   };
 }
 
@@ -226,8 +226,8 @@ function onTheirLot(file: LineFile, { withheld, item }: Asked): Bar[] {
 
 function priceWords(file: LineFile, { payerId }: ScopeItem): string {
   return payerId === null && latestSplit(file) === null
-    ? "how the cost is split is not chosen, so part of its price may be theirs"
-    : "part of its price is theirs; settle first who carries it";
+    ? "no split is chosen, so part of the cost may be theirs"
+    : "part of the cost is theirs; decide first who covers it";
 }
 
 /** Until a rule of the split is chosen, part of anything that all share may be theirs. */

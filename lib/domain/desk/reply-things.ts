@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Notice, Reply, ReplyKind } from "../facts/notice.ts";
+import { LETTER_SAID } from "../facts/notice-words.ts";
 import { waitingReplies } from "../party/reply.ts";
 import { sayParty, sayProperty } from "../party/say.ts";
 import type { Day } from "../time/day.ts";
@@ -10,13 +11,13 @@ import type { DueThing } from "./answer.ts";
 const REPLY_VERBS: Record<ReplyKind, string> = {
   agrees: "agrees",
   disagrees: "objects",
-  asks: "asks something",
-  "offers-a-record": "offers a record",
-  "books-a-test": "wants a test day",
+  asks: "has a question",
+  "offers-a-record": "has a record",
+  "books-a-test": "wants to schedule a test",
   "wants-another-day": "wants another day",
   "wants-paper": "wants it on paper",
-  "asks-release": "asks to be let go from paying",
-  "accepts-tie-in": "accepts the tie-in as theirs",
+  "asks-release": "asks to be released from paying",
+  "accepts-tie-in": "accepts the tie-in",
   other: "replied",
 };
 
@@ -41,17 +42,17 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
 
 /** Who replied, by name. */
 function sayReplier(file: LineFile, notice: Notice | undefined): string {
-  return notice === undefined ? "Somebody" : sayParty(file, notice.partyId);
+  return notice === undefined ? "Someone" : sayParty(file, notice.partyId);
 }
 
 function replyWords({ kind, suitsOn }: Reply, today: Day): string {
   const verb = REPLY_VERBS[kind];
-  return suitsOn === null ? verb : `${verb}: ${formatDay(suitsOn, today)} suits`;
+  return suitsOn === null ? verb : `${verb}: ${formatDay(suitsOn, today)} works`;
 }
 
 function aboutWords(file: LineFile, notice: Notice | undefined): string {
   if (notice === undefined) return "";
-  const letter = notice.kind.replaceAll("-", " ").replace("tie in", "tie-in");
+  const letter = LETTER_SAID[notice.kind];
   const place = notice.propertyId === null ? "" : `, ${sayProperty(file, notice.propertyId)}`;
   return ` (${letter}${place})`;
 }

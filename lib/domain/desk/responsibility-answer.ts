@@ -20,7 +20,7 @@ export function responsibilityAnswer(file: LineFile, report: Report): Reply {
   if (report.reaches.length === 0)
     return replyWith("Not known yet", [
       {
-        closes: "Enter what the camera saw, so that the line has reaches",
+        closes: "Enter what the camera saw, so the line has sections",
         pressing: PRESSING.someTime,
       },
     ]);
@@ -49,13 +49,13 @@ function stretchesOf(reaches: readonly ReachFinding[]): Stretch[] {
 const HOLDER_WORDS: Record<Holder, string> = {
   owners: "owners",
   authority: "the authority",
-  unclear: "nobody for sure",
+  unclear: "unclear",
 };
 
 function stretchWords(file: LineFile, stretch: Stretch, extent: Cft): string {
   const { holder, mender } = stretch;
   const words = `${HOLDER_WORDS[holder]} ${whereWords(file, stretch, extent)}`;
-  return mender === holder ? words : `${words}, mended by ${HOLDER_WORDS[mender]}`;
+  return mender === holder ? words : `${words}, repaired by ${HOLDER_WORDS[mender]}`;
 }
 
 function whereWords(file: LineFile, { from, to, holder }: Stretch, extent: Cft): string {
@@ -96,12 +96,12 @@ function unclearWords(unclear: readonly Stretch[], extent: Cft): string {
 
 function openings(file: LineFile, unclear: readonly Stretch[]) {
   if (file.authority === null)
-    return [{ closes: "Say which authority’s rules apply here", pressing: PRESSING.stalls }];
+    return [{ closes: "Choose the authority whose rules apply here", pressing: PRESSING.stalls }];
   if (unclear.length === 0) return [];
   if (file.line.ruleId === null)
     return [
       {
-        closes: `Choose which of ${file.authority.name}’s rules applies here`,
+        closes: `Choose which of ${file.authority.name}’s rules applies`,
         pressing: PRESSING.stalls,
       },
     ];

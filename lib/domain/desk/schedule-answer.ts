@@ -15,21 +15,21 @@ const SOON = 7;
 const MOST = 2;
 
 const CLOSE_OUT: Opening = {
-  closes: "Write the close-out letters and close the line",
+  closes: "Write the closeout letters and close the file",
   where: "next#close",
   pressing: PRESSING.someTime,
 };
 
 /** `Reply-by in 3 days; locate window opens Thursday`. */
 export function scheduleAnswer(file: LineFile, report: Report): Reply {
-  if (file.line.closedOn !== null) return replyWith("The line is closed", []);
+  if (file.line.closedOn !== null) return replyWith("The file is closed", []);
   const groups = runningClocks(file, report.clocks);
   const told = groups.slice(0, MOST).map((group) => clockWords(file, group, report.today));
   const more = groups.length - told.length;
   const sentence =
     told.length === 0
-      ? "No clock is running"
-      : sayParts([...told, more === 0 ? "" : `${more} more clock${more === 1 ? "" : "s"}`]);
+      ? "No deadlines running"
+      : sayParts([...told, more === 0 ? "" : `${more} more deadline${more === 1 ? "" : "s"}`]);
   return replyWith(sentence, openings(file, report));
 }
 

@@ -52,7 +52,7 @@ export function summaryOf(
     sentence:
       said.length > 0
         ? said.join(". ")
-        : (openFirst?.closes ?? (closed ? "Closed" : "Nothing is due")),
+        : (openFirst?.closes ?? (closed ? "Closed" : "Nothing due")),
     question: first?.question ?? openFirst?.question ?? null,
     pressing: Math.max(
       0,

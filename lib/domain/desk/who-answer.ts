@@ -12,7 +12,7 @@ import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 export function whoAnswer(file: LineFile, report: Report): Reply {
   const properties = onTheLine(file);
   if (properties.length === 0)
-    return replyWith("Nobody is entered yet", [
+    return replyWith("No one entered yet", [
       { closes: "Enter the properties on the line and who owns them", pressing: PRESSING.stalls },
     ]);
   const nobodys = ownerless(report);
@@ -38,7 +38,7 @@ function ownerless(report: Pick<Report, "tieIns">): TieInFinding[] {
 }
 
 function tieInWords(nobodys: readonly TieInFinding[]): string {
-  return `${sayCount(nobodys.length, "tie-in")} ${forCount(nobodys.length, "belongs", "belong")} to nobody yet`;
+  return `${sayCount(nobodys.length, "tie-in")} ${forCount(nobodys.length, "belongs", "belong")} to no one yet`;
 }
 
 function ownerWords(lots: readonly Property[]): string {
@@ -56,7 +56,7 @@ function openings(
     const labels = sayList(nobodys.map(({ tieIn }) => tieIn.label));
     const words = nobodys.length === 1 ? "it is" : "they are";
     open.push({
-      closes: `Find out whose ${labels} ${forCount(nobodys.length, "is", "are")}: ask and test, until it is shown or the owner accepts that ${words} theirs`,
+      closes: `Find out who owns ${labels}: ask and test, until it is proven or the owner accepts that ${words} theirs`,
       pressing: PRESSING.holds,
     });
   }

@@ -22,27 +22,27 @@ export const ARRIVAL_RULES: Record<DeliveryMethod, ArrivalRule> = {
   "first-class": {
     arrives: "never",
     stands: "mailed",
-    because: "First-class mail shows that it was mailed. Nobody signs for it.",
+    because: "First-class mail shows that it was mailed. No one signs for it.",
   },
   certified: {
     arrives: "with-tracking-or-receipt",
     stands: "on-its-way",
-    because: "Certified mail has arrived when its tracking number or return receipt says so.",
+    because: "Certified mail is delivered when its tracking number or return receipt says so.",
   },
   "mail-message": {
     arrives: "never",
     stands: "mailed",
-    because: "A mail server took the message. That does not show that anybody read it.",
+    because: "A mail server accepted the message. That does not show that anyone read it.",
   },
   "by-hand": {
     arrives: "once-handed-over",
     stands: "on-its-way",
-    because: "The person who handed it over is named and can say so.",
+    because: "The person who delivered it is named and can confirm it.",
   },
   posted: {
     arrives: "never",
     stands: "left",
-    because: "A posting shows what hung at the site, not who read it.",
+    because: "A posted notice shows what was at the site, not who read it.",
   },
   "door-hanger": {
     arrives: "never",

@@ -8,7 +8,7 @@ type OutgoingState = (typeof OUTGOING_STATES)[number];
  * too, and only its answer was lost.
  */
 export const MAYBE_TWICE =
-  "an earlier try was broken off before its answer was written down, so this message may have gone twice (both with the same Message-ID)";
+  "an earlier attempt was interrupted before the result was saved, so this message may have gone twice (both with the same Message-ID)";
 
 /**
  * One message in the outbox: a delivery by mail message on its way out, or a message that is no

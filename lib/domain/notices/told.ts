@@ -199,12 +199,12 @@ function reasonOf(
 export function noChaseWords(file: LineFile): string {
   const sent = file.notices.filter(({ state }) => state === "sent");
   const waiting = waitingReplies(file).length;
-  if (sent.length === 0) return "Nobody: no letter was sent yet.";
-  const replies = waiting === 0 ? "" : ` What came back is the office’s to deal with, above.`;
+  if (sent.length === 0) return "Nothing to follow up: no letters sent yet.";
+  const replies = waiting === 0 ? "" : ` Replies that came in are listed above.`;
   const shown = sent.every((notice) => arrivalOf(file, notice).state === "arrived");
   const asked = sent.some(({ replyBy }) => replyBy !== null);
   const arrived = shown
-    ? "every letter that was sent is shown to have arrived"
-    : "everybody who was written to is reached";
-  return `Nobody: ${arrived}${asked ? ", and no reply is awaited" : ""}.${replies}`;
+    ? "all letters were delivered"
+    : "everyone who was sent a letter is reached";
+  return `Nothing to follow up: ${arrived}${asked ? " and no replies are due" : ""}.${replies}`;
 }

@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Reply } from "../facts/notice.ts";
+import { REPLY_WORDS } from "../facts/notice-words.ts";
 import { formatDate } from "../time/format-day.ts";
 
 /** Whether a named person dealt with a reply: who, when and how are on file. */
@@ -28,6 +29,6 @@ export const NOT_DEALT_WITH: Pick<Reply, "dealtBy" | "dealtOn" | "dealtHow" | "d
 
 /** `wants another day, December 4, 2026 suits: I work nights`, for the history. */
 export function sayReply({ kind, suitsOn, words }: Reply): string {
-  const suits = suitsOn === null ? "" : `, ${formatDate(suitsOn)} suits`;
-  return `${kind.replaceAll("-", " ")}${suits}${words === "" ? "." : `: ${words}`}`;
+  const suits = suitsOn === null ? "" : `, ${formatDate(suitsOn)} works`;
+  return `${REPLY_WORDS[kind]}${suits}${words === "" ? "." : `: ${words}`}`;
 }

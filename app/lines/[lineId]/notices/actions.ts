@@ -24,9 +24,11 @@ import {
   LETTER_KINDS,
   REPLY_KINDS,
 } from "#lib/domain/facts/notice.ts";
+import { changeDeliveries } from "#lib/operations/change-deliveries.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { draftReminders } from "#lib/operations/draft-reminders.ts";
 import { dropDraft } from "#lib/operations/drop-draft.ts";
 import { recordDelivery } from "#lib/operations/record-delivery.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
@@ -43,7 +45,7 @@ const Recipient = z.object({
   splitId: z.string().nullable(),
 });
 
-/** Writes a draft to everybody who was ticked, then leads to the drafts. */
+/** Writes a draft to everyone who was selected, then leads to the drafts. */
 export async function draftLettersAction(
   lineId: string,
   _state: FormState,
@@ -51,9 +53,9 @@ export async function draftLettersAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(LETTER_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Choose the kind of letter first.", form);
+  if (kind === null) return refused("Choose a letter first.", form);
   const recipients = textsOf(form, "recipient").map((text) => Recipient.parse(JSON.parse(text)));
-  if (recipients.length === 0) return refused("Tick at least one person.", form);
+  if (recipients.length === 0) return refused("Select at least one person.", form);
   const drafted = draftNotices(act, {
     lineId,
     kind,
@@ -65,7 +67,7 @@ export async function draftLettersAction(
   redirect(`/lines/${lineId}/notices#drafts`);
 }
 
-/** Records the ticked drafts as sent; their words are frozen. E-mail goes through the outbox. */
+/** Records the selected drafts as sent; their words are frozen. Email goes through the outbox. */
 export async function sendLettersAction(
   lineId: string,
   _state: FormState,
@@ -73,9 +75,9 @@ export async function sendLettersAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const noticeIds = textsOf(form, "notice");
-  if (noticeIds.length === 0) return refused("Tick the letters that went.", form);
+  if (noticeIds.length === 0) return refused("Select the letters that were sent.", form);
   const method = oneOf(DELIVERY_METHODS, textOf(form, "method"));
-  if (method === null) return refused("Say how they went.", form, "method");
+  if (method === null) return refused("Choose a delivery method.", form, "method");
   const sent = sendNotices(act, {
     lineId,
     noticeIds,
@@ -88,9 +90,7 @@ export async function sendLettersAction(
   revalidatePath(`/lines/${lineId}`, "layout");
   const letters = counted(noticeIds.length, "letter");
   const words =
-    method === "mail-message"
-      ? `${letters} handed to the outbox.`
-      : `${letters} recorded as sent. Record here what became of each.`;
+    method === "mail-message" ? `${letters} queued to send.` : `${letters} recorded as sent.`;
   return stateOf(sent, { words, form });
 }
 
@@ -102,6 +102,43 @@ function linkWish() {
 function trackingOf(form: FormData, noticeIds: readonly string[]): Record<string, string> {
   const numbers = noticeIds.map((id) => [id, textOf(form, `tracking:${id}`)] as const);
   return Object.fromEntries(numbers.filter(([, number]) => number !== ""));
+}
+
+/** Drafts a reminder to everyone whose reply is past due, then leads to the drafts. */
+export async function draftRemindersAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const drafted = draftReminders(act, { lineId });
+  if (!drafted.ok) return refused(sentenceOf(drafted.error), form);
+  revalidatePath(`/lines/${lineId}`, "layout");
+  redirect(`/lines/${lineId}/notices#drafts`);
+}
+
+/** One result for all deliveries that were selected. */
+export async function changeDeliveriesAction(
+  lineId: string,
+  _state: FormState,
+  form: FormData,
+): Promise<FormState> {
+  const act = await requireAct("work-the-file");
+  const deliveryIds = textsOf(form, "delivery");
+  if (deliveryIds.length === 0) return refused("Select the letters first.", form);
+  const outcome = oneOf(DELIVERY_OUTCOMES, textOf(form, "outcome"));
+  if (outcome === null) return refused("Choose a result.", form, "outcome");
+  const changed = changeDeliveries(act, {
+    lineId,
+    deliveryIds,
+    outcome,
+    outcomeOn: textOrNull(form, "outcomeOn"),
+    tracking: Object.fromEntries(deliveryIds.map((id) => [id, textOf(form, `tracking:${id}`)])),
+    proofUploadId: textOrNull(form, "proofUploadId"),
+  });
+  revalidatePath(`/lines/${lineId}`, "layout");
+  const words = `${counted(deliveryIds.length, "result")} recorded.`;
+  return stateOf(changed, { words, form });
 }
 
 /** Starts one PDF of several letters being made. */
@@ -130,8 +167,8 @@ export async function saveWordsAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   if (!saved.ok && saved.error.reason === "changed-meanwhile")
-    return overtaken(saved.error.detail, { where: "in the letter below", form });
-  return stateOf(saved, { words: "Saved; the letter below has it.", form });
+    return overtaken(saved.error.detail, { where: "in the preview", form });
+  return stateOf(saved, { words: "Saved; see the preview.", form });
 }
 
 interface LetterPlace {
@@ -159,7 +196,7 @@ export async function recordDeliveryAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const method = oneOf(DELIVERY_METHODS, textOf(form, "method"));
-  if (method === null) return refused("Say how it went.", form, "method");
+  if (method === null) return refused("Choose a delivery method.", form, "method");
   const recorded = recordDelivery(act, {
     lineId,
     noticeId,
@@ -169,7 +206,7 @@ export async function recordDeliveryAction(
     note: textOf(form, "note"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(recorded, { words: "The attempt is recorded.", form });
+  return stateOf(recorded, { words: "The delivery attempt is recorded.", form });
 }
 
 /** What became of an attempt, with its proof. */
@@ -180,7 +217,7 @@ export async function changeDeliveryAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const outcome = oneOf(DELIVERY_OUTCOMES, textOf(form, "outcome"));
-  if (outcome === null) return refused("Say what became of it.", form, "outcome");
+  if (outcome === null) return refused("Choose a result.", form, "outcome");
   const changed = changeDelivery(act, {
     lineId,
     deliveryId,
@@ -201,7 +238,7 @@ export async function recordReplyAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(REPLY_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Say what kind of reply it is.", form, "kind");
+  if (kind === null) return refused("Choose what the reply says.", form, "kind");
   const recorded = recordReply(act, {
     lineId,
     noticeId,
@@ -213,7 +250,7 @@ export async function recordReplyAction(
   });
   if (!recorded.ok) return refused(sentenceOf(recorded.error), form, recorded.error.path);
   revalidatePath(`/lines/${lineId}`, "layout");
-  return done("The reply is recorded. It waits until somebody has dealt with it.");
+  return done("The reply is recorded. It waits until someone has dealt with it.");
 }
 
 interface ReplyPlace {
@@ -221,7 +258,7 @@ interface ReplyPlace {
   readonly replyId: string;
 }
 
-/** Somebody dealt with a reply: how, when, and what came of it. */
+/** A person dealt with a reply: how, when, and what came of it. */
 export async function dealWithReplyAction(
   { lineId, replyId }: ReplyPlace,
   _state: FormState,
@@ -229,7 +266,7 @@ export async function dealWithReplyAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const how = oneOf(DEALT_HOWS, textOf(form, "how"));
-  if (how === null) return refused("Say how it was dealt with.", form, "how");
+  if (how === null) return refused("Choose how it was dealt with.", form, "how");
   const dealt = dealWithReply(act, {
     lineId,
     replyId,
@@ -250,5 +287,5 @@ export async function reopenReplyAction(
   const act = await requireAct("work-the-file");
   const opened = reopenReply(act, { lineId, replyId, reason: textOf(form, "reason") });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(opened, { words: "It waits again.", form });
+  return stateOf(opened, { words: "The reply is open again.", form });
 }

@@ -7,7 +7,7 @@ import { formatDay } from "#lib/domain/time/format-day.ts";
 import { partyName } from "../names.ts";
 import { CHASE_WORDS, LETTER_WORDS } from "../terms.ts";
 
-/** Whom to go after, the most pressing first, with how to reach them. */
+/** Who needs follow-up, the most pressing first, with how to reach them. */
 export function ChaseTable({
   lineId,
   file,
@@ -29,7 +29,7 @@ export function ChaseTable({
             <th scope="col">Why</th>
             <th scope="col">Party</th>
             <th scope="col">Letter</th>
-            <th scope="col">Reach them</th>
+            <th scope="col">Contact</th>
           </tr>
         </thead>
         <tbody>
@@ -42,7 +42,7 @@ export function ChaseTable({
                   {LETTER_WORDS[chase.kind]}
                 </Link>
               </td>
-              <td data-label="Reach them">
+              <td data-label="Contact">
                 <Reach file={file} partyId={chase.partyId} />
               </td>
             </tr>
@@ -61,18 +61,18 @@ function whyWords(chase: Chase, today: string): string {
       return `${words} ${day}`;
     case "reply-late":
     case "not-settled":
-      return `${words}: was due ${day}`;
+      return `${words}, due ${day}`;
     case "reply-awaited":
       return `${words} by ${day}`;
     case "delivery-unknown":
-      return `${words}: sent ${day}`;
+      return `${words}, sent ${day}`;
   }
 }
 
 function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: string }) {
   const party = file.parties.find((each) => each.id === partyId);
   if (party === undefined || (party.phone === "" && party.email === "")) {
-    return <span className="muted">no phone or e-mail known</span>;
+    return <span className="muted">no phone or email on file</span>;
   }
   return (
     <>

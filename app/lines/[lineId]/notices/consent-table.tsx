@@ -6,12 +6,12 @@ import { consentStanding } from "#lib/domain/consent/standing.ts";
 import { consentTable } from "#lib/domain/consent/table.ts";
 import { CONSENT_KINDS, type Consent } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { Beneath } from "../beneath.tsx";
 import { partyName, stakeAt } from "../names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../terms.ts";
 import { type SignerCell, type SignerRow, signerRows } from "./consent-cells.ts";
 
 interface ConsentTableProps {
@@ -25,7 +25,7 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
   const rows = signerRows(file, consentTable(file, report));
   if (rows.length === 0) {
     return (
-      <Empty title="Nobody who could sign is in the file yet.">
+      <Empty title="No signers yet.">
         <p>
           Enter the owners first, under <Link href={`/lines/${lineId}/who`}>Who is on it?</Link>
         </p>
@@ -93,11 +93,11 @@ function Cell({
 }
 
 function unsaidWords({ askedOn, open }: SignerCell, today: string): string {
-  if (askedOn !== null) return `asked ${formatDay(askedOn, today)}, no answer`;
-  return open ? "needed, not asked" : "not asked";
+  if (askedOn !== null) return `requested ${formatDay(askedOn, today)}, no answer`;
+  return open ? "needed, not requested" : "not requested";
 }
 
-/** Said beside a signature that is on an amount which no longer holds. */
+/** Said beside a signature that is on an amount which is out of date. */
 export function Superseded({
   file,
   report,
@@ -111,7 +111,7 @@ export function Superseded({
   return (
     <>
       {" "}
-      <span className="tag">signed on a superseded amount</span>
+      <span className="tag">signed for an earlier amount</span>
     </>
   );
 }

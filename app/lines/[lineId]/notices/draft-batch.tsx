@@ -7,18 +7,19 @@ import stacks from "#app/_components/stacks.module.css";
 import { addressStop, LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { letterGaps } from "#lib/domain/paper/gaps.ts";
 import { ADDRESS_WORDS } from "#lib/operations/send-notices.ts";
 import { counted, partyName } from "../names.ts";
-import { LETTER_WORDS, METHOD_WORDS, optionsOf } from "../terms.ts";
+import { LETTER_WORDS, optionsOf } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 import { printLettersAction, sendLettersAction } from "./actions.ts";
 import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
 import { GapList } from "./gap-list.tsx";
 import { officeAddress } from "./link-address.ts";
 
-/** All drafts with a tick box each: print the ticked ones as one PDF, or record how they went. */
+/** All drafts with a check box each: print the selected ones as one PDF, or record how they were sent. */
 export function DraftBatch({
   lineId,
   file,
@@ -39,7 +40,7 @@ export function DraftBatch({
     <ActionForm
       className="stack screen-only"
       action={sendLettersAction.bind(null, lineId)}
-      label="Send the ticked letters"
+      label="Send selected letters"
     >
       <div className="scroll">
         <table className={`plain ${stacks["stacks"]}`}>
@@ -64,31 +65,25 @@ export function DraftBatch({
       <PrintChosen name="notice" print={printLettersAction.bind(null, lineId)} lineId={lineId} />
       <div className="form-grid">
         <Choice
-          label="How they went"
+          label="Delivery method"
           name="method"
           required
           options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
-          hint="E-mail is sent by the office’s outbox; for all else, post them first, then record it here."
+          hint="Email goes out from the outbox. For anything else, mail it first, then record it here."
         />
-        <Field
-          label="On which day"
-          name="sentOn"
-          type="date"
-          required
-          defaultValue={report.today}
-        />
+        <Field label="Date sent" name="sentOn" type="date" required defaultValue={report.today} />
       </div>
       <LinksTick />
       {lacking === 0 ? null : (
         <Field
-          label="Send those that lack something all the same, because"
+          label="Send incomplete letters anyway, because"
           name="despite"
           rows={2}
-          hint={`${counted(lacking, "draft")} ${lacking === 1 ? "lacks" : "lack"} something. Your name and this reason go into the history.`}
+          hint={`${counted(lacking, "draft")} ${lacking === 1 ? "is" : "are"} incomplete. Your name and this reason are recorded in the history.`}
         />
       )}
       <div>
-        <SubmitButton pendingWord="Recording …">Record the ticked ones as sent</SubmitButton>
+        <SubmitButton pendingWord="Recording …">Record selected as sent</SubmitButton>
       </div>
     </ActionForm>
   );
@@ -98,11 +93,11 @@ export function DraftBatch({
 function LinksTick() {
   const address = officeAddress();
   const stop = addressStop(address);
-  if (stop !== null) return <p className="muted">By e-mail: {ADDRESS_WORDS[stop](address)}.</p>;
+  if (stop !== null) return <p className="muted">By email: {ADDRESS_WORDS[stop](address)}.</p>;
   return (
     <Tick
       name="links"
-      label={`By e-mail: put a private link into each message, good for ${LINK_DAYS} days, so that the reader can answer and sign on a phone`}
+      label={`By email: include a private link in each message, valid for ${LINK_DAYS} days, so the reader can reply and sign on a phone`}
     />
   );
 }
@@ -134,7 +129,7 @@ function DraftRow({
       <th scope="row">
         {name}
         {draft.language === "es" ? <span className="muted"> (in Spanish)</span> : null}
-        {email === "" ? <span className="muted small"> no e-mail known</span> : null}
+        {email === "" ? <span className="muted small"> no email on file</span> : null}
       </th>
       <td data-label="Letter">
         <Link href={`/lines/${lineId}/notices/letter/${draft.id}`}>{LETTER_WORDS[draft.kind]}</Link>

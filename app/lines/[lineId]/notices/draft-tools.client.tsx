@@ -3,13 +3,13 @@
 import { useRef } from "react";
 import { JobButton, type JobStart } from "#app/_components/job-button.client.tsx";
 
-/** Ticks or clears every box of the form around it that has this name. */
+/** Selects or clears every box of the form around it that has this name. */
 export function TickAll({ name }: { readonly name: string }) {
   return (
     <input
       type="checkbox"
       defaultChecked
-      aria-label="All of them"
+      aria-label="Select all"
       onChange={({ currentTarget }) => {
         for (const box of boxesOf(currentTarget.form, name)) box.checked = currentTarget.checked;
       }}
@@ -24,7 +24,7 @@ function boxesOf(form: HTMLFormElement | null, name: string): HTMLInputElement[]
   );
 }
 
-/** Makes one PDF of the letters that are ticked in the form around it. */
+/** Makes one PDF of the letters that are selected in the form around it. */
 export function PrintChosen({
   name,
   lineId,
@@ -41,14 +41,14 @@ export function PrintChosen({
       .filter((box) => box.checked)
       .map((box) => box.value);
     if (ids.length === 0) {
-      return Promise.resolve({ ok: false, message: "Tick the letters to print first." });
+      return Promise.resolve({ ok: false, message: "Select the letters to print." });
     }
     return print(ids);
   }
   return (
     <div ref={place}>
       <JobButton start={start} working="Making the PDF" paper={`/lines/${lineId}/notices/paper`}>
-        Print the ticked ones as one PDF
+        Print selected as one PDF
       </JobButton>
     </div>
   );

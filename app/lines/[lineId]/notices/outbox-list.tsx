@@ -1,8 +1,8 @@
 import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
 
 const STATES: Record<Outgoing["state"], string> = {
-  waiting: "waits",
-  sending: "is being sent",
+  waiting: "waiting",
+  sending: "sending",
   sent: "sent",
   failed: "not sent",
 };
@@ -15,7 +15,7 @@ export function OutboxList({ messages }: { readonly messages: readonly Outgoing[
         <tr>
           <th scope="col">To</th>
           <th scope="col">Subject</th>
-          <th scope="col">How it stands</th>
+          <th scope="col">Status</th>
         </tr>
       </thead>
       <tbody>
@@ -28,7 +28,9 @@ export function OutboxList({ messages }: { readonly messages: readonly Outgoing[
             <td>{message.subject}</td>
             <td>
               {STATES[message.state]}
-              {message.attempts === 0 ? "" : `, tried ${message.attempts}×`}
+              {message.attempts === 0
+                ? ""
+                : `, ${message.attempts === 1 ? "1 attempt" : `${message.attempts} attempts`}`}
               {message.problem === "" ? null : (
                 <>
                   <br />

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 
-/** A stored paper, by its name; nothing where there is none. */
+/** A stored document, by its name; nothing where there is none. */
 export function PaperLink({
   lineId,
   file,

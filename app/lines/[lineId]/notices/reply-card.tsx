@@ -6,15 +6,17 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice, Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
+import { DEALT_WORDS, REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { isDealtWith } from "#lib/domain/party/reply.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { partyName } from "../names.ts";
-import { DEALT_WORDS, LETTER_WORDS, optionsOf, REPLY_WORDS } from "../terms.ts";
+import { LETTER_WORDS, optionsOf } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 import { dealWithReplyAction, reopenReplyAction } from "./actions.ts";
 import { PaperLink } from "./paper-link.tsx";
+import styles from "./reply-card.module.css";
 
 interface CardProps {
   readonly lineId: string;
@@ -30,7 +32,7 @@ export function WaitingReplies({
   ...part
 }: Omit<CardProps, "reply"> & { readonly replies: readonly Reply[] }) {
   return (
-    <div className="stack-wide">
+    <div className={styles["cards"]}>
       {replies.map((reply) => {
         const notice = part.file.notices.find(({ id }) => id === reply.noticeId);
         return (
@@ -76,9 +78,9 @@ export function ReplyCard({
         </p>
       )}
       {words === "" ? null : <p className="prewrap">“{words}”</p>}
-      {suitsOn === null ? null : <p>A day that suits them: {formatDay(suitsOn, today)}.</p>}
-      <p className="muted">Taken by {takenBy}.</p>
-      <PaperLink lineId={lineId} file={file} uploadId={uploadId} words="Paper" />
+      {suitsOn === null ? null : <p>A day that works for them: {formatDay(suitsOn, today)}.</p>}
+      <p className="muted">Recorded by {takenBy}.</p>
+      <PaperLink lineId={lineId} file={file} uploadId={uploadId} words="Document" />
       {isDealtWith(reply) ? (
         <DealtWith lineId={lineId} reply={reply} today={today} work={work} />
       ) : (
@@ -93,7 +95,7 @@ function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: s
   if (party === undefined || (party.phone === "" && party.email === "")) return null;
   return (
     <>
-      . Reach them:{" "}
+      . Contact:{" "}
       {party.phone === "" ? null : (
         <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
           {formatPhone(party.phone)}
@@ -118,16 +120,16 @@ function DealtWith({ lineId, reply, today, work }: Part) {
       </p>
       {work ? (
         <details className="screen-only">
-          <summary>It is not dealt with after all</summary>
+          <summary>Reopen this reply</summary>
           <ActionForm
             action={reopenReplyAction.bind(null, { lineId, replyId: reply.id })}
-            label="Open the reply again"
+            label="Reopen the reply"
             className="stack-tight"
           >
             <Field label="Why" name="reason" required example="She calls it a misunderstanding" />
             <div>
-              <SubmitButton quiet pendingWord="Opening …">
-                Let it wait again
+              <SubmitButton quiet pendingWord="Reopening …">
+                Reopen
               </SubmitButton>
             </div>
           </ActionForm>
@@ -145,20 +147,22 @@ function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
   const hints: Partial<Record<ReplyKind, ReactNode>> = {
     disagrees: (
       <>
-        It counts as a no until somebody has dealt with it:{" "}
-        {link("notices/refusal", "what can go ahead without them")}. If they stay with it, record
-        the refusal under {link("notices/consents", "the consents")}.
+        It counts as a refusal until someone has dealt with it:{" "}
+        {link("notices/refusal", "what can proceed without them")}. If they do not change their
+        mind, record the refusal under {link("notices/consents", "Consents")}.
       </>
     ),
-    "books-a-test": <>Plan it under {link("reconcile/test-day", "test day")}, then tell them.</>,
+    "books-a-test": (
+      <>Plan it under {link("reconcile/test-day", "Dye test day")}, then notify them.</>
+    ),
     "wants-another-day": (
       <>
-        Change the day under {link("reconcile/test-day", "test day")} or{" "}
-        {link("schedule", "what happens next")}, then tell them.
+        Change the day under {link("reconcile/test-day", "Dye test day")} or{" "}
+        {link("schedule", "What happens next?")}, then notify them.
       </>
     ),
     "wants-paper": <>Print {link(`notices/letter/${noticeId}`, "the letter")} and mail it.</>,
-    "offers-a-record": <>Get it, and enter it under {link("record", "what is on record")}.</>,
+    "offers-a-record": <>Get it, and enter it under {link("record", "What is on record?")}.</>,
   };
   return hints[kind] ?? null;
 }
@@ -175,7 +179,7 @@ function Waiting({
   return (
     <>
       <p>
-        <span className="tag strong">waits</span> Nobody has dealt with it yet. {hint}
+        <span className="tag strong">open</span> {hint ?? "No one has dealt with it yet."}
       </p>
       {work ? (
         <details className="screen-only" open={open}>
@@ -190,10 +194,10 @@ function Waiting({
                 label="How you dealt with it"
                 name="how"
                 required
-                options={[{ value: "", label: "choose" }, ...optionsOf(DEALT_WORDS)]}
+                options={[{ value: "", label: "select" }, ...optionsOf(DEALT_WORDS)]}
               />
               <Field
-                label="On which day"
+                label="Date"
                 name="on"
                 type="date"
                 required
@@ -211,7 +215,7 @@ function Waiting({
             />
             <div>
               <SubmitButton pendingWord="Recording …" quiet>
-                It is dealt with
+                Mark as dealt with
               </SubmitButton>
             </div>
           </ActionForm>

@@ -3,6 +3,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS, REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type ToldCell, toldOn } from "#lib/domain/notices/told.ts";
 import { toldCount } from "#lib/domain/paper/told-count.ts";
@@ -10,7 +11,7 @@ import { sayList } from "#lib/domain/say/say-list.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { Beneath } from "../beneath.tsx";
 import { partyName, stakeOf } from "../names.ts";
-import { LETTER_WORDS, METHOD_WORDS, PROOF_WORDS, REPLY_WORDS, TOLD_WORDS } from "../terms.ts";
+import { LETTER_WORDS, PROOF_WORDS, TOLD_WORDS } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 
 /** Every party against every letter that was written, with how it went and what came back. */
@@ -55,7 +56,7 @@ export function ToldTable({
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">Of those it is due to</th>
+            <th scope="row">Of those due one</th>
             {told.kinds.map((kind) => (
               <td key={kind} data-label={LETTER_WORDS[kind]}>
                 <Count file={file} report={report} kind={kind} />
@@ -79,11 +80,11 @@ function Count({
   readonly kind: LetterKind;
 }) {
   const { of, written, reached, answered, missing } = toldCount(file, report, kind);
-  if (of === 0) return <span className="muted">due to nobody now</span>;
+  if (of === 0) return <span className="muted">not due to anyone now</span>;
   const names = [...new Set(missing.map(({ partyId }) => partyName(file, partyId)))];
   return (
     <>
-      {written} of {of} written to, {reached} reached, {answered} answered
+      {written} of {of} sent, {reached} reached, {answered} answered
       {names.length === 0 ? null : <Beneath>not yet: {sayList(names, 4)}</Beneath>}
     </>
   );
@@ -98,7 +99,7 @@ interface CellsProps {
 
 /** One line for each letter of a kind; where there are several, each says what it is about. */
 function Cells({ lineId, file, cells, today }: CellsProps) {
-  if (cells.length === 0) return <span className="muted">not written to</span>;
+  if (cells.length === 0) return <span className="muted">not sent</span>;
   return (
     <div className="stack-tight">
       {cells.map((cell) => (
@@ -134,7 +135,7 @@ function Cell({
           <br />
           <span className="strong">{REPLY_WORDS[cell.reply.kind]}</span>{" "}
           {formatDay(cell.reply.receivedOn, today)}
-          {cell.answer === "waits" ? ", waits for you" : null}
+          {cell.answer === "waits" ? ", needs an answer" : null}
         </>
       )}
     </>

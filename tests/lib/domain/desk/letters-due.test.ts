@@ -75,10 +75,10 @@ test("lettersDue() puts what has a day first, and wants it anew for another day"
 
 test("lettersDue() asks for close-out letters once the permit is final, and not before", () => {
   const permits = [aPermit("p")];
-  const issued = aPermitStep("p", "issued");
+  const issued = aPermitStep("s1", "p", { state: "issued" });
   const file = aFile({ ...HOUSES, ...SEEN, permits, permitSteps: [issued] });
   expect(due(file).map(([kind]) => kind)).not.toContain("close-out");
-  const final = aPermitStep("p", "final");
+  const final = aPermitStep("s2", "p", { state: "final", on: "2026-11-24" });
   expect(due({ ...file, permitSteps: [issued, final] }).map(([kind]) => kind)).toContain(
     "close-out",
   );

@@ -17,15 +17,15 @@ export async function recordConsentAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const [partyId = "", propertyId = ""] = textOf(form, "signer").split(" ");
-  if (partyId === "" || propertyId === "") return refused("Say who it is.", form, "signer");
+  if (partyId === "" || propertyId === "") return refused("Choose the signer.", form, "signer");
   const kind = oneOf(CONSENT_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Say which consent it is.", form, "kind");
+  if (kind === null) return refused("Choose the consent.", form, "kind");
   const state = oneOf(RECORDED_STATES, textOf(form, "state"));
-  if (state === null) return refused("Say how it stands.", form, "state");
+  if (state === null) return refused("Choose a status.", form, "state");
   const amount = textOf(form, "amount");
   const cents = amount === "" ? null : parseCents(amount);
   if (amount !== "" && cents === null) {
-    return refused(`“${amount}” is not an amount. Type it as 1250.00.`, form, "amount");
+    return refused(`“${amount}” is not an amount. Enter it as 1250.00.`, form, "amount");
   }
   const recorded = recordConsent(act, {
     lineId,
@@ -52,7 +52,7 @@ export async function decideNameAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const answer = oneOf(["accepted", "refused"] as const, textOf(form, "answer"));
-  if (answer === null) return refused("Say whether it was the signer.", form, "answer");
+  if (answer === null) return refused("Choose whether it was the signer.", form, "answer");
   const accepted = answer === "accepted";
   const decided = decideSignedName(act, {
     ...{ lineId, consentId, accepted },

@@ -5,10 +5,11 @@ import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { partyName, stakeAt } from "../../names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS, optionsOf } from "../../terms.ts";
+import { optionsOf } from "../../terms.ts";
 import { recordConsentAction } from "./actions.ts";
 
 /** Which cell of the table was chosen. */
@@ -43,21 +44,21 @@ export function ConsentForm({
     >
       <div className="form-grid">
         <Choice
-          label="Whose"
+          label="Signer"
           name="signer"
           required
           defaultValue={signer}
-          options={[{ value: "", label: "choose" }, ...signerOptions(file)]}
+          options={[{ value: "", label: "select" }, ...signerOptions(file)]}
         />
         <Choice
           label="Consent"
           name="kind"
           required
           defaultValue={kind}
-          options={[{ value: "", label: "choose" }, ...optionsOf(CONSENT_WORDS)]}
+          options={[{ value: "", label: "select" }, ...optionsOf(CONSENT_WORDS)]}
         />
         <Choice
-          label="How it stands"
+          label="Status"
           name="state"
           required
           defaultValue="given"
@@ -65,9 +66,9 @@ export function ConsentForm({
             RECORDED_STATES.some((state) => state === value),
           )}
         />
-        <Field label="Since" name="stateOn" type="date" required defaultValue={today} />
+        <Field label="Date" name="stateOn" type="date" required defaultValue={today} />
         <Field
-          label="Amount, for the consent to pay"
+          label="Amount, for the payment consent"
           name="amount"
           unit="$"
           inputMode="decimal"
@@ -75,22 +76,22 @@ export function ConsentForm({
           defaultValue={share === null ? "" : formatCents(share.amount).replace("$", "")}
           hint={
             version === null
-              ? "No split is chosen yet: there is no amount to agree to."
-              : `As put to the person: version ${version.number}.`
+              ? "No split is chosen yet, so there is no amount to agree to."
+              : `As presented: version ${version.number}.`
           }
         />
         <Field
           label="Recording number"
           name="recordingNumber"
-          hint="For an agreement that the county recorded."
+          hint="For a county-recorded agreement."
         />
       </div>
       <input type="hidden" name="splitId" value={version?.id ?? ""} />
       <Upload
         lineId={lineId}
         name="uploadId"
-        label="The signed paper"
-        hint="A scan or a photo; it is kept with its fingerprint, so that nobody can say it was another one."
+        label="Signed document"
+        hint="Scan or photo. A checksum is saved so the document can be verified later."
       />
       <Field label="Note" name="note" example="Signed at the meeting, both spouses" />
       <div>

@@ -4,11 +4,11 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { Consent } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { partyName, propertyName } from "../../names.ts";
-import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "../../terms.ts";
 import { Superseded } from "../consent-table.tsx";
 import { PaperLink } from "../paper-link.tsx";
 
@@ -25,10 +25,10 @@ export function ConsentLog({
   if (file.consents.length === 0) {
     return (
       <Empty
-        title="No consent is recorded yet."
-        example="To enter, given by an owner, with a photo of the signed slip"
+        title="No consents recorded yet."
+        example="Entry, given by an owner, with a photo of the signed slip"
       >
-        <p>Ask for the consents to enter and dig first: tests and locating depend on them.</p>
+        <p>Ask for entry and digging first: tests and locating depend on them.</p>
       </Empty>
     );
   }
@@ -40,10 +40,10 @@ export function ConsentLog({
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
-            <th scope="col">Day</th>
+            <th scope="col">Date</th>
             <th scope="col">Signer</th>
             <th scope="col">Consent</th>
-            <th scope="col">On what</th>
+            <th scope="col">For what</th>
             <th scope="col">How</th>
           </tr>
         </thead>
@@ -58,7 +58,7 @@ export function ConsentLog({
               <td data-label="Consent">
                 {CONSENT_WORDS[consent.kind]}: {CONSENT_STATE_WORDS[consent.state]}
               </td>
-              <td data-label="On what">
+              <td data-label="For what">
                 {consent.amount === null ? "" : formatCents(consent.amount)}
                 {versionWords(file, consent)}
                 <Superseded file={file} report={report} consent={consent} />
@@ -81,7 +81,7 @@ function versionWords(file: LineFile, { splitId }: Consent): string {
   return version === undefined ? "" : `, version ${version.number}`;
 }
 
-/** On screen with its certificate, or on the paper that is stored, or by word alone. */
+/** On screen with its certificate, or on the document that is stored, or by word alone. */
 function How({
   lineId,
   file,
@@ -97,7 +97,7 @@ function How({
     return (
       <>
         on screen as “{signature.signedName}”
-        {consent.restsOnId === null ? "" : `, name looked at by ${consent.enteredBy}`},{" "}
+        {consent.restsOnId === null ? "" : `, name checked by ${consent.enteredBy}`},{" "}
         <Link href={`/lines/${lineId}/notices/consents/signature/${signature.id}`}>
           certificate
         </Link>

@@ -6,9 +6,9 @@ import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { type HeldName, heldNames } from "#lib/domain/consent/held-names.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { propertyName } from "../../names.ts";
-import { CONSENT_WORDS } from "../../terms.ts";
 import { decideNameAction } from "./actions.ts";
 
 interface HeldNamesProps {
@@ -18,16 +18,16 @@ interface HeldNamesProps {
   readonly work: boolean;
 }
 
-/** Signatures in a name that is not the party's: none of them counts before somebody has looked. */
+/** Signatures in a name that is not the party's: none of them counts before someone has looked. */
 export function HeldNames({ lineId, file, work }: HeldNamesProps) {
   const held = heldNames(file);
   if (held.length === 0) return null;
   return (
     <div className="page-head" id="names">
-      <NoticeBox kind="caution" title="Signed in another name">
+      <NoticeBox kind="caution" title="Signed under another name">
         <p>
-          None of these counts until somebody of the office has looked at the name. Call the person,
-          or compare it with what is on title.
+          None of these counts until someone in the office has checked the name. Call the person, or
+          compare it with the name on title.
         </p>
         {held.map((one) => (
           <Held key={one.consent.id} lineId={lineId} file={file} work={work} {...one} />
@@ -41,10 +41,10 @@ function Held({ lineId, file, work, consent, signature }: HeldNamesProps & HeldN
   return (
     <article className="stack-tight">
       <h3>
-        Consent {CONSENT_WORDS[consent.kind]}, {propertyName(file, consent.propertyId)}
+        Consent to {CONSENT_WORDS[consent.kind]}, {propertyName(file, consent.propertyId)}
       </h3>
       <p>
-        Typed: <strong>“{signature.signedName}”</strong>. In the file: {signature.forName}. Signed{" "}
+        Typed: <strong>“{signature.signedName}”</strong>. On file: {signature.forName}. Signed{" "}
         {momentWords(signature.signedAt, signature.zone, "en")}
         {signature.address === "" ? "" : ` from ${signature.address}`},{" "}
         <Link href={`/lines/${lineId}/notices/consents/signature/${signature.id}`}>
@@ -63,9 +63,9 @@ function Held({ lineId, file, work, consent, signature }: HeldNamesProps & HeldN
             name="answer"
             required
             options={[
-              { value: "", label: "choose" },
+              { value: "", label: "select" },
               { value: "accepted", label: "yes: accept this name" },
-              { value: "refused", label: "no, or it can’t be told: do not accept it" },
+              { value: "refused", label: "no, or not certain: do not accept it" },
             ]}
           />
           <Field
@@ -73,10 +73,10 @@ function Held({ lineId, file, work, consent, signature }: HeldNamesProps & HeldN
             name="reason"
             required
             example="Called her; Bea Stone is Beatrice Stone on title"
-            hint="Stands with your name in the certificate, and in the packet where the signature is enclosed."
+            hint="Printed with your name in the certificate, and in the packet where the signature is enclosed."
           />
           <div>
-            <SubmitButton pendingWord="Recording …">Record it</SubmitButton>
+            <SubmitButton pendingWord="Recording …">Record</SubmitButton>
           </div>
         </ActionForm>
       ) : null}

@@ -31,32 +31,28 @@ export default async function ConsentsPage({
     <>
       <PageHead asked="Who has agreed to what?" answer={answerWords(file)}>
         <p className="cluster">
-          <Link href={`/lines/${lineId}/notices`}>Back to who has been told</Link>{" "}
-          <Link href={`/lines/${lineId}/notices/refusal`}>What if somebody does not agree?</Link>
+          <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>{" "}
+          <Link href={`/lines/${lineId}/notices/refusal`}>If an owner does not agree</Link>
         </p>
       </PageHead>
       <BrokenBox lineId={lineId} file={file} />
       <HeldNames lineId={lineId} file={file} work={may("work-the-file")} />
       <SupersededBox lineId={lineId} file={file} report={report} />
       <Section
-        title="Six consents each"
-        note="To enter, to dig, to pay; and the joint agreement signed, notarised, recorded. An agreement that is to be recorded needs a notary; a signature alone does not do."
+        title="Six separate consents"
+        note="Allowing entry is not agreeing to pay. The joint agreement is signed, notarized and recorded; a signature alone is not enough."
       >
         <ConsentTable lineId={lineId} file={file} report={report} />
       </Section>
       <Section
         title="Who has to sign"
-        note="Every title holder of a property, also purchasers under contract; one owner’s word does not bind the others. A trust, firm or estate signs by somebody, in a capacity."
+        note="Every title holder, including contract purchasers; one owner can’t sign for the others. A trust, company or estate signs through a person in a stated capacity."
       >
         <SignersPart lineId={lineId} file={file} report={report} />
       </Section>
       {may("work-the-file") ? (
         <div className="screen-only">
-          <Section
-            title="Record a consent"
-            id="record"
-            note="Choose a cell above, or say here whose and which."
-          >
+          <Section title="Record a consent" id="record" note="Select a cell above, or choose here.">
             <ConsentForm
               lineId={lineId}
               file={file}
@@ -66,7 +62,7 @@ export default async function ConsentsPage({
           </Section>
         </div>
       ) : null}
-      <Section title="Everything recorded">
+      <Section title="Consent history">
         <ConsentLog lineId={lineId} file={file} report={report} />
       </Section>
     </>
@@ -77,26 +73,25 @@ function answerWords(file: LineFile): string {
   const given = file.consents.filter((consent) => consent.state === "given").length;
   const refused = file.consents.filter((consent) => consent.state === "refused").length;
   const held = heldNames(file).length;
-  if (file.consents.length === 0) return "Nobody was asked yet.";
+  if (file.consents.length === 0) return "No one has been asked yet.";
   const no = refused === 0 ? "none refused" : `${refused} refused`;
-  const names = held === 0 ? "" : `, ${held} signed in another name`;
+  const names = held === 0 ? "" : `, ${held} signed under another name`;
   return `${counted(given, "consent")} given, ${no}${names}.`;
 }
 
-/** Signatures that are no longer what was signed: somebody changed them, or lost the document. */
+/** Signatures that are no longer what was signed: changed since, or their document is lost. */
 function BrokenBox({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
   const faults = signatureFaults(file);
   if (faults.length === 0) return null;
   return (
     <div className="page-head">
-      <NoticeBox kind="caution" title="A signature is not what was signed">
+      <NoticeBox kind="caution" title="A signature failed verification">
         {faults.map(({ signature }) => (
           <p key={signature.id}>
             <Link href={`/lines/${lineId}/notices/consents/signature/${signature.id}`}>
               {signature.signedName}
             </Link>
-            : it does not check out any more. Do not rely on it before you have compared it with a
-            backup.
+            : no longer valid. Do not rely on it until you have compared it with a backup.
           </p>
         ))}
       </NoticeBox>
@@ -119,15 +114,15 @@ function SupersededBox({
   if (signers.length === 0) return null;
   return (
     <div className="page-head">
-      <NoticeBox kind="caution" title="Signed on a superseded amount">
+      <NoticeBox kind="caution" title="Signed for an earlier amount">
         <p>
-          {listed([...new Set(signers)])} agreed to an amount that no longer holds. Put the new
-          amount to them: what they signed does not cover it.
+          {listed([...new Set(signers)])} agreed to an amount that is out of date. Send them the new
+          amount: what they signed does not cover it.
         </p>
         <p>
           <Link href={`/lines/${lineId}/cost#choice`}>See what changed</Link>,{" "}
           <Link href={`/lines/${lineId}/notices/write?kind=proposed-split`}>
-            write to them again
+            send them a new letter
           </Link>
         </p>
       </NoticeBox>

@@ -21,7 +21,7 @@ export function SignersPart({ lineId, file, report }: SignersPartProps) {
   const rows = consentTable(file, report).filter(({ signers }) => signers.length > 0);
   if (rows.length === 0) {
     return (
-      <Empty title="No owner is in the file yet.">
+      <Empty title="No owners yet.">
         <p>
           Enter the owners first, under <Link href={`/lines/${lineId}/who`}>Who is on it?</Link>
         </p>
@@ -34,22 +34,22 @@ export function SignersPart({ lineId, file, report }: SignersPartProps) {
         <thead>
           <tr>
             <th scope="col">Property</th>
-            <th scope="col">All of these sign, as</th>
-            <th scope="col">Share now</th>
-            <th scope="col">Consent to pay</th>
+            <th scope="col">All must sign, as</th>
+            <th scope="col">Current share</th>
+            <th scope="col">Payment consent</th>
           </tr>
         </thead>
         <tbody>
           {rows.map((row) => (
             <tr key={row.propertyId}>
               <th scope="row">{propertyName(file, row.propertyId)}</th>
-              <td data-label="All of these sign">
+              <td data-label="All must sign">
                 {row.signers.map((signer) => (
                   <SignerLine key={signer.partyId} lineId={lineId} signer={signer} />
                 ))}
               </td>
-              <td data-label="Share now">{shareWords(file, row.propertyId)}</td>
-              <td data-label="Consent to pay">{payWords(row)}</td>
+              <td data-label="Current share">{shareWords(file, row.propertyId)}</td>
+              <td data-label="Payment consent">{payWords(row)}</td>
             </tr>
           ))}
         </tbody>
@@ -66,8 +66,7 @@ function SignerLine({ lineId, signer }: { readonly lineId: string; readonly sign
         <>
           {" "}
           <span className="muted">
-            who signs for it, and as what, is unknown:{" "}
-            <Link href={`/lines/${lineId}/who`}>enter it</Link>
+            signer and capacity unknown: <Link href={`/lines/${lineId}/who`}>enter them</Link>
           </span>
         </>
       ) : null}

@@ -7,7 +7,7 @@ import { propertyChoices } from "../../who/columns.ts";
 
 const RESTORATION_WORDS: Readonly<Record<Restoration, string>> = {
   "not-set": "not set",
-  "nothing-dug": "nothing is dug",
+  "nothing-dug": "no digging",
   backfill: "backfill and compact",
   seed: "backfill and reseed",
   sod: "backfill and sod",
@@ -30,7 +30,7 @@ export function digAreaColumns(file: Pick<LineFile, "properties">): readonly Gri
   return [
     {
       key: "propertyId",
-      title: "At",
+      title: "Property",
       kind: "choice",
       width: 20,
       required: true,
@@ -49,20 +49,20 @@ export function digAreaColumns(file: Pick<LineFile, "properties">): readonly Gri
     { key: "lastOn", title: "Last day", kind: "day", width: 14, example: "2026-12-09" },
     {
       key: "restoration",
-      title: "Put back",
+      title: "Restoration",
       kind: "choice",
       width: 26,
       choices: optionsOf(RESTORATION_WORDS),
     },
     {
       key: "notRestored",
-      title: "Not replaced",
+      title: "Not restored",
       kind: "text",
       width: 20,
       hint: "Prints in the letter",
       example: "the rose bed",
     },
-    { key: "contact", title: "Call on the day", kind: "text", width: 18 },
+    { key: "contact", title: "Contact on the day", kind: "text", width: 18 },
     { key: "contactPhone", title: "Phone", kind: "text", width: 16, example: "(360) 555-0102" },
     { key: "note", title: "Note", kind: "text", width: 24, hint: "Stays in the office" },
   ];
@@ -85,14 +85,14 @@ export const BLANK_AREA = {
 export const SPILL_COLUMNS: readonly GridColumn[] = [
   {
     key: "kind",
-    title: "What",
+    title: "Event",
     kind: "choice",
     width: 20,
     required: true,
     choices: optionsOf(SPILL_WORDS),
   },
-  { key: "on", title: "On", kind: "day", width: 14, required: true, example: "2026-12-03" },
-  { key: "at", title: "Time", kind: "time", width: 10, example: "6:20 am" },
+  { key: "on", title: "Date", kind: "day", width: 14, required: true, example: "2026-12-03" },
+  { key: "at", title: "Time", kind: "time", width: 10, example: "6:20 AM" },
   {
     key: "place",
     title: "Where, or to whom",
@@ -102,7 +102,7 @@ export const SPILL_COLUMNS: readonly GridColumn[] = [
   },
   { key: "number", title: "Number given", kind: "text", width: 16 },
   { key: "gallons", title: "Gallons, about", kind: "whole", width: 10 },
-  { key: "reached", title: "It reached", kind: "text", width: 20, example: "a street drain" },
+  { key: "reached", title: "Reached", kind: "text", width: 20, example: "a street drain" },
   { key: "note", title: "Note", kind: "text", width: 24, hint: "Stays in the office" },
 ];
 

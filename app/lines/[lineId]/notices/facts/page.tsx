@@ -11,7 +11,7 @@ import { LineGrid } from "../../line-grid.tsx";
 import { saveWarrantyAction } from "./actions.ts";
 import { BLANK_AREA, BLANK_SPILL_STEP, digAreaColumns, SPILL_COLUMNS } from "./columns.ts";
 
-export const metadata: Metadata = { title: "What letters rest on" };
+export const metadata: Metadata = { title: "Facts for letters" };
 
 /** Facts that only letters need: what is not entered here is not promised there. */
 export default async function LetterFactsPage({
@@ -24,8 +24,8 @@ export default async function LetterFactsPage({
   return (
     <>
       <PageHead
-        asked="What letters rest on"
-        answer="Letters say what stands here and promise nothing else."
+        asked="Facts for letters"
+        answer="Letters state what is entered here and promise nothing else"
       >
         <p className="screen-only">
           <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>
@@ -34,7 +34,7 @@ export default async function LetterFactsPage({
       <Section
         title="Areas to enter or dig"
         id="areas"
-        note="For the request to enter and dig: where, how large, which days, what is put back, whom to call. The note stays in the office."
+        note="For the request to enter and dig: where, how large, which days, restoration, contact. The note stays in the office."
       >
         <LineGrid
           lineId={lineId}
@@ -43,13 +43,13 @@ export default async function LetterFactsPage({
           columns={digAreaColumns(file)}
           blank={BLANK_AREA}
           addWord="area"
-          emptyWords="No area is entered yet."
+          emptyWords="No areas yet. Example: 14 Fennel Row, back yard along the alley fence, 20 × 4 ft, backfill and reseed."
           label="Areas to enter or dig"
         />
       </Section>
       <Section
         title="Days and hours"
-        note="Of a visit without a planned test day, of the work, of a pause of drains."
+        note="Of a visit without a planned test day, of the work, of a drain-use pause."
       >
         <p>
           <Link href={`/lines/${lineId}/schedule#events`}>
@@ -60,14 +60,14 @@ export default async function LetterFactsPage({
       <Section
         title="Warranty"
         id="warranty"
-        note="For the closing papers. Empty: the letter says that there is no separate warranty on file."
+        note="For the closeout letter. If blank, the letter says that no separate warranty is on file."
       >
         <WarrantyForm file={file} may={may("work-the-file")} />
       </Section>
       <Section
-        title="If sewage comes out"
+        title="Spill log"
         id="spill"
-        note="Each thing that happened, when it happened. Letters to neighbors and the report to the authority say this and no more."
+        note="What happened and when. Letters to neighbors and the report to the authority say this and no more."
       >
         <LineGrid
           lineId={lineId}
@@ -76,8 +76,8 @@ export default async function LetterFactsPage({
           columns={SPILL_COLUMNS}
           blank={BLANK_SPILL_STEP}
           addWord="step"
-          emptyWords="Nothing of the kind is on file."
-          label="What happened about a spill"
+          emptyWords="No spill on file. Example: first noticed, December 3, 6:20 AM, alley behind 12 Fennel Row."
+          label="Spill log"
         />
       </Section>
     </>
@@ -91,14 +91,14 @@ function WarrantyForm({ file, may }: { readonly file: LineFile; readonly may: bo
       <p>
         {warrantyMonths === null
           ? "No separate warranty."
-          : `${warrantyMonths} months${warrantyCovers === "" ? "" : `, on: ${warrantyCovers}`}.`}
+          : `${warrantyMonths} months${warrantyCovers === "" ? "" : `, covering ${warrantyCovers}`}.`}
       </p>
     );
   return (
     <ActionForm action={saveWarrantyAction.bind(null, id)} label="Warranty" className="stack">
       <div className="form-grid">
         <Field
-          label="From the final, for"
+          label="Warranty from final inspection"
           name="warrantyMonths"
           defaultValue={warrantyMonths ?? ""}
           inputMode="numeric"
@@ -106,7 +106,7 @@ function WarrantyForm({ file, may }: { readonly file: LineFile; readonly may: bo
           width={4}
         />
         <Field
-          label="On"
+          label="Covers"
           name="warrantyCovers"
           defaultValue={warrantyCovers}
           example="the replaced pipe and its joints"

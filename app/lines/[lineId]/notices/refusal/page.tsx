@@ -9,7 +9,7 @@ import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
 import { lineFileOf } from "../../file.ts";
 import { PathView } from "./path-view.tsx";
 
-export const metadata: Metadata = { title: "Where somebody does not agree" };
+export const metadata: Metadata = { title: "If an owner does not agree" };
 
 export default async function RefusalPage({
   params,
@@ -21,16 +21,16 @@ export default async function RefusalPage({
   const paths = refusalPaths(file, report);
   return (
     <>
-      <PageHead asked="What if somebody does not agree?" answer={answerWords(paths)}>
+      <PageHead asked="If an owner does not agree" answer={answerWords(paths)}>
         <p>
-          <Link href={`/lines/${lineId}/notices/consents`}>Back to the consents</Link>
+          <Link href={`/lines/${lineId}/notices/consents`}>Back to consents</Link>
         </p>
       </PageHead>
       {paths.length === 0 ? (
-        <Empty title="Nobody has refused, and no answer is late.">
+        <Empty title="No refusals and no overdue answers.">
           <p>
-            When somebody says no, or does not answer in time, this page says which work can go
-            ahead without them, which cannot, and what the authority’s rules allow next.
+            When someone refuses, or does not answer in time, this page says which work can proceed
+            without them, which cannot, and what the authority’s rules allow next.
           </p>
         </Empty>
       ) : null}
@@ -45,9 +45,8 @@ export default async function RefusalPage({
       ))}
       <NoticeBox kind="caution" title="This is not legal advice">
         <p>
-          Anybody may say no, and may have good reasons. The steps are what was typed in under
-          Office from the authority’s rules, with the day somebody last read them; check them, and
-          ask counsel before you take one.
+          Anyone may refuse, and may have good reasons. The steps come from the rules entered under
+          Office, with the date last checked; verify them and consult counsel before taking one.
         </p>
       </NoticeBox>
     </>
@@ -58,12 +57,12 @@ function answerWords(paths: readonly RefusalPath[]): string {
   const no = paths.filter(({ withheld }) => withheld.how === "refused").length;
   const objecting = paths.filter(({ withheld }) => withheld.how === "objected").length;
   const late = paths.length - no - objecting;
-  if (paths.length === 0) return "There is nobody like that now.";
+  if (paths.length === 0) return "None right now.";
   const parts = [
-    ...(no === 0 ? [] : [`${no} ${no === 1 ? "property" : "properties"} said no`]),
+    ...(no === 0 ? [] : [`${no} ${no === 1 ? "property" : "properties"} refused`]),
     ...(objecting === 0
       ? []
-      : [`${objecting} ${objecting === 1 ? "objects" : "object"} and nobody has dealt with it`]),
+      : [`${objecting} ${objecting === 1 ? "objects" : "object"}, not dealt with yet`]),
     ...(late === 0 ? [] : [`${late} did not answer in time`]),
   ];
   return `${parts.join(", ")}.`;

@@ -8,21 +8,21 @@ import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { listed, partyName } from "../../names.ts";
 
 const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
-  enter: "to let people in",
-  dig: "to let them dig",
-  pay: "to pay the share",
-  "agreement-signed": "to sign the agreement",
+  enter: "entry",
+  dig: "digging",
+  pay: "payment of the share",
+  "agreement-signed": "the agreement",
 };
 
 const WHO_WORDS: Record<
   Withholding,
   (words: { readonly who: string; readonly what: string; readonly since: string }) => string
 > = {
-  refused: ({ who, what, since }) => `${who} said no, ${what}: ${since}.`,
+  refused: ({ who, what, since }) => `${who} refused ${what} on ${since}.`,
   objected: ({ who, what, since }) =>
-    `${who} objected on ${since}, and nobody has dealt with it: do not count on them ${what}.`,
+    `${who} objected on ${since}, and no one has dealt with it: do not count on ${what}.`,
   silent: ({ who, what, since }) =>
-    `${who} did not answer, ${what}; an answer was asked for by ${since}.`,
+    `${who} did not answer about ${what}; a reply was due ${since}.`,
 };
 
 /** One property that does not agree: the work, a line of its own, and the lawful steps. */
@@ -46,34 +46,34 @@ export function PathView({
       {withheld.how === "objected" ? (
         <p>
           <Link href={`/lines/${lineId}/notices#replies`}>Answer the objection first</Link>; until
-          then it counts as a no.
+          then it counts as a refusal.
         </p>
       ) : null}
-      <h3>The work without them</h3>
+      <h3>Work that can proceed without them</h3>
       {work.length === 0 ? <p>No work is priced yet.</p> : <Work work={work} />}
       {withheld.kinds.includes("agreement-signed") ? (
         <p>An agreement that names their lot cannot be recorded without them.</p>
       ) : null}
       <p>
-        A line of their own:{" "}
+        Separate line:{" "}
         {ownLine.length === 0 ? (
           <>
             not priced yet.{" "}
             <Link href={`/lines/${lineId}/cost#options`}>Price it as an option</Link> to see what it
-            would cost them and the others.
+            would cost everyone.
           </>
         ) : (
           <>
             priced as {listed(ownLine.map((title) => `“${title}”`))}.{" "}
-            <Link href={`/lines/${lineId}/cost#options`}>Set it beside the others</Link>.
+            <Link href={`/lines/${lineId}/cost#options`}>Compare</Link>.
           </>
         )}
       </p>
-      <h3>What the authority’s rules allow next</h3>
+      <h3>Next steps allowed by the authority’s rules</h3>
       {shown ? null : (
         <p>
-          Nothing shows yet that this property is on the line. Money cannot be asked of them, and a
-          step that rests on a share cannot be taken, before that is found out.
+          Nothing shows yet that this property is on the line. They can’t be billed, and steps that
+          depend on a share can’t be taken, until that is established.
         </p>
       )}
       {steps.length === 0 ? null : <Steps steps={steps} today={today} />}
@@ -95,7 +95,7 @@ function Work({ work }: { readonly work: readonly WithoutThem[] }) {
         <thead>
           <tr>
             <th scope="col">Work</th>
-            <th scope="col">Goes ahead</th>
+            <th scope="col">Can proceed</th>
             <th scope="col">Why</th>
           </tr>
         </thead>
@@ -125,7 +125,7 @@ function Steps({ steps, today }: { readonly steps: readonly PathStep[]; readonly
           {step.detail === "" ? null : ` ${step.detail}`}
           <br />
           <span className="muted small">
-            {step.citation === "" ? "Source not noted" : step.citation}, as of{" "}
+            {step.citation === "" ? "Source not recorded" : step.citation}, as of{" "}
             {formatDate(step.asOf)}
           </span>
         </li>
@@ -135,7 +135,7 @@ function Steps({ steps, today }: { readonly steps: readonly PathStep[]; readonly
 }
 
 function openWords(earliest: string | null, today: string): string {
-  if (earliest === null) return "day not known";
+  if (earliest === null) return "date not known";
   return earliest <= today
     ? `open since ${formatDay(earliest, today)}`
     : `not before ${formatDay(earliest, today)}`;
@@ -152,7 +152,7 @@ function NotSaid({
   const { authority } = file;
   return (
     <div className="stack-tight">
-      <p className="muted">What the data do not say:</p>
+      <p className="muted">Not known from the file:</p>
       <ul>
         {notSaid.map((line) => (
           <li key={line}>{line}</li>

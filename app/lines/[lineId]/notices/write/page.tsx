@@ -1,15 +1,22 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { ButtonLink } from "#app/_components/button.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { type LetterDue, lettersDue } from "#lib/domain/desk/letters-due.ts";
 import type { HoldStop } from "#lib/domain/facts/hold.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
+import { capital } from "#lib/domain/say/capital.ts";
+import { sayList } from "#lib/domain/say/say-list.ts";
 import { lineFileOf } from "../../file.ts";
 import { HoldBoxes } from "../../holds.tsx";
-import { counted } from "../../names.ts";
+import { counted, lowered, partyName } from "../../names.ts";
 import { LETTER_PURPOSES, LETTER_WORDS } from "../../terms.ts";
 import { RecipientForm } from "./recipient-form.tsx";
+import styles from "./write.module.css";
 
 export const metadata: Metadata = { title: "Write letters" };
 
@@ -31,46 +38,88 @@ export default async function WritePage({
   const { file, report } = await lineFileOf(lineId);
   const asked = (await searchParams).kind;
   const kind = LETTER_KINDS.find((each) => each === asked) ?? null;
+  const due = lettersDue(file, report);
+  if (kind === null) return <ChooseKind lineId={lineId} file={file} report={report} due={due} />;
   return (
     <>
-      <PageHead
-        asked={kind === null ? "Which letter?" : LETTER_WORDS[kind]}
-        answer={kind === null ? "Twelve letters, all made from this file." : LETTER_PURPOSES[kind]}
-      >
+      <PageHead asked={LETTER_WORDS[kind]} answer={LETTER_PURPOSES[kind]}>
         <p>
-          <Link
-            href={kind === null ? `/lines/${lineId}/notices` : `/lines/${lineId}/notices/write`}
-          >
-            {kind === null ? "Back to who has been told" : "Another kind of letter"}
-          </Link>
+          <Link href={`/lines/${lineId}/notices/write`}>Choose another letter</Link>
         </p>
       </PageHead>
-      {kind === null ? (
-        <ul className="plain-list stack">
-          {LETTER_KINDS.map((each) => (
-            <li key={each}>
-              <Link href={`/lines/${lineId}/notices/write?kind=${each}`} className="strong">
-                {LETTER_WORDS[each]}
-              </Link>{" "}
-              <span className="muted">
-                {counted(recipientsOf(file, report, each).length, "recipient")} proposed
-              </span>
+      <HoldBoxes lineId={lineId} holds={report.holds} stops={STOPPED_BY[kind] ?? []} />
+      <Section
+        title="Recipients"
+        note="Suggested from the file. Select or clear; a draft is created for each. Nothing is sent yet."
+      >
+        <RecipientForm lineId={lineId} file={file} report={report} kind={kind} />
+      </Section>
+    </>
+  );
+}
+
+/** What is due now, first and with its reason; every other letter below. */
+function ChooseKind({
+  lineId,
+  file,
+  report,
+  due,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly due: readonly LetterDue[];
+}) {
+  const others = LETTER_KINDS.filter((kind) => due.every((each) => each.kind !== kind));
+  return (
+    <>
+      <PageHead asked="Write letters" answer={dueWords(due)} />
+      {due.length === 0 ? null : (
+        <Section title="Due now" id="due">
+          <ul className={styles["due"]}>
+            {due.map(({ kind, because, recipients }, at) => (
+              <li key={kind}>
+                <div>
+                  <h3>{LETTER_WORDS[kind]}</h3>
+                  <p>{because}.</p>
+                  <p className="muted">
+                    Not sent to{" "}
+                    {sayList([
+                      ...new Set(recipients.map(({ partyId }) => partyName(file, partyId))),
+                    ])}
+                  </p>
+                </div>
+                <ButtonLink href={`/lines/${lineId}/notices/write?kind=${kind}`} main={at === 0}>
+                  Write {counted(recipients.length, "letter")}
+                </ButtonLink>
+              </li>
+            ))}
+          </ul>
+        </Section>
+      )}
+      <Section title={due.length === 0 ? "All letters" : "Other letters"}>
+        <ul className={styles["kinds"]}>
+          {others.map((kind) => (
+            <li key={kind}>
+              <Link href={`/lines/${lineId}/notices/write?kind=${kind}`} className="strong">
+                {LETTER_WORDS[kind]}
+              </Link>
               <br />
-              {LETTER_PURPOSES[each]}
+              {LETTER_PURPOSES[kind]}{" "}
+              <span className="muted">
+                {capital(counted(recipientsOf(file, report, kind).length, "suggested recipient"))}.
+              </span>
             </li>
           ))}
         </ul>
-      ) : (
-        <>
-          <HoldBoxes lineId={lineId} holds={report.holds} stops={STOPPED_BY[kind] ?? []} />
-          <Section
-            title="Who gets it"
-            note="Proposed from who is on the line. Tick or clear; a draft is written to each, and nothing is sent yet."
-          >
-            <RecipientForm lineId={lineId} file={file} report={report} kind={kind} />
-          </Section>
-        </>
-      )}
+      </Section>
     </>
   );
+}
+
+function dueWords(due: readonly LetterDue[]): string {
+  const [first] = due;
+  if (first === undefined) return "No letter is due now";
+  const more = due.length === 1 ? "" : `, then ${counted(due.length - 1, "other")}`;
+  return `Due now: ${lowered(LETTER_WORDS[first.kind])} to ${counted(first.recipients.length, "recipient")}${more}`;
 }

@@ -12,7 +12,7 @@ import { LETTER_WORDS } from "../../terms.ts";
 import { draftLettersAction } from "../actions.ts";
 import { othersFor } from "./others.ts";
 
-/** Those who are proposed, ticked; everybody else, not ticked; and by when a reply is wanted. */
+/** Those who are proposed, selected; everyone else, not selected; and the reply-by date. */
 export function RecipientForm({
   lineId,
   file,
@@ -29,7 +29,7 @@ export function RecipientForm({
   const replyBy = replyByFor(file, kind, report.today);
   if (proposed.length === 0 && others.length === 0) {
     return (
-      <Empty title="There is nobody to write to yet.">
+      <Empty title="No recipients yet.">
         <p>Enter the owners and occupants first, under “Who is on it?”.</p>
       </Empty>
     );
@@ -38,52 +38,52 @@ export function RecipientForm({
     <ActionForm
       className="stack screen-only"
       action={draftLettersAction.bind(null, lineId)}
-      label="Write the letters"
+      label="Create drafts"
     >
       <input type="hidden" name="kind" value={kind} />
       {proposed.length === 0 ? (
-        <p>Nobody is proposed for this letter as the file stands.</p>
+        <p>No suggested recipients.</p>
       ) : (
         <fieldset className="stack-tight">
-          <legend>Proposed</legend>
+          <legend>Suggested</legend>
           {proposed.map((recipient) => (
             <RecipientBox
               key={boxValue(recipient)}
               file={file}
               kind={kind}
               recipient={recipient}
-              ticked
+              selected
             />
           ))}
         </fieldset>
       )}
       {others.length === 0 ? null : (
         <details open={proposed.length === 0}>
-          <summary>Somebody else on the line</summary>
+          <summary>Others on the line</summary>
           <fieldset className="stack-tight">
-            <legend className="hidden">Somebody else on the line</legend>
+            <legend className="hidden">Others on the line</legend>
             {others.map((recipient) => (
               <RecipientBox
                 key={boxValue(recipient)}
                 file={file}
                 kind={kind}
                 recipient={recipient}
-                ticked={false}
+                selected={false}
               />
             ))}
           </fieldset>
         </details>
       )}
       <Field
-        label="Reply wanted by"
+        label="Reply by"
         name="replyBy"
         type="date"
         min={report.today}
         {...(replyBy === null ? {} : { defaultValue: replyBy.on })}
-        hint={`${ruleWords(replyBy)}Stands in the letter, and the list of whom to go after works from it. Empty: no reply is asked for.`}
+        hint={`${ruleWords(replyBy)}Printed in the letter and used for follow-up. Leave blank if no reply is needed.`}
       />
       <div>
-        <SubmitButton pendingWord="Writing …">Write the drafts</SubmitButton>
+        <SubmitButton pendingWord="Creating …">Create drafts</SubmitButton>
       </div>
     </ActionForm>
   );
@@ -93,19 +93,19 @@ export function RecipientForm({
 function ruleWords(replyBy: ReplyBy | null): string {
   if (replyBy === null) return "";
   const { title, sentence, citation } = replyBy;
-  return `Filled in by “${title}”${citation === "" ? "" : ` (${citation})`}: ${sentence} Change it as you like. `;
+  return `Filled in from “${title}”${citation === "" ? "" : ` (${citation})`}: ${sentence} You can change it. `;
 }
 
 function RecipientBox({
   file,
   kind,
   recipient,
-  ticked,
+  selected,
 }: {
   readonly file: LineFile;
   readonly kind: LetterKind;
   readonly recipient: Recipient;
-  readonly ticked: boolean;
+  readonly selected: boolean;
 }) {
   const had = file.notices.filter(
     (notice) =>
@@ -122,7 +122,7 @@ function RecipientBox({
         type="checkbox"
         name="recipient"
         value={boxValue(recipient)}
-        defaultChecked={ticked && written.length === 0}
+        defaultChecked={selected && written.length === 0}
       />
       <span>
         {partyName(file, recipient.partyId)}
@@ -146,8 +146,8 @@ function hadWords({
   readonly written: number;
 }): string {
   if (had === 0) return "";
-  const letter = `has a ${LETTER_WORDS[kind].toLowerCase()} letter`;
-  return written === 0 ? `; ${letter} on an older version` : `; ${letter} already`;
+  const letter = `already has this letter (${LETTER_WORDS[kind].toLowerCase()})`;
+  return written === 0 ? `; ${letter}, on an older version` : `; ${letter}`;
 }
 
 function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient): string {
@@ -155,7 +155,7 @@ function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient)
   return tieInId === null ? stake : `${stake}, about tie-in ${tieInName(file, tieInId)}`;
 }
 
-/** What the tick box sends; the language is the party's own. */
+/** What the check box sends; the language is the party's own. */
 function boxValue({ partyId, propertyId, tieInId, splitId }: Recipient): string {
   return JSON.stringify({ partyId, propertyId, tieInId, splitId });
 }

@@ -5,10 +5,11 @@ import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, Notice } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS, OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { METHOD_WORDS, OUTCOME_WORDS, optionsOf } from "../../../terms.ts";
+import { optionsOf } from "../../../terms.ts";
 import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
 import { PaperLink } from "../../paper-link.tsx";
 
@@ -21,12 +22,12 @@ interface DeliveriesProps {
   readonly work: boolean;
 }
 
-/** Every attempt to bring the letter, what became of it, and a form for one more. */
+/** Every delivery attempt, its result, and a form for one more. */
 export function Deliveries({ lineId, file, notice, today, work }: DeliveriesProps) {
   const attempts = file.deliveries.filter((delivery) => delivery.noticeId === notice.id);
   return (
     <div className="stack">
-      {attempts.length === 0 ? <p>No attempt is recorded.</p> : null}
+      {attempts.length === 0 ? <p>No delivery attempts.</p> : null}
       {attempts.map((attempt) => (
         <Attempt
           key={attempt.id}
@@ -70,7 +71,7 @@ function Attempt({
       <PaperLink lineId={lineId} file={file} uploadId={attempt.proofUploadId} words="Proof" />
       {work ? (
         <details open={attempt.outcome === "on-its-way" && awaitsWord(attempt)}>
-          <summary>What became of it</summary>
+          <summary>Result</summary>
           <OutcomeForm lineId={lineId} file={file} attempt={attempt} today={today} />
         </details>
       ) : null}
@@ -94,18 +95,18 @@ function OutcomeForm({
     <ActionForm
       key={`${attempt.outcome} ${attempt.outcomeOn}`}
       action={changeDeliveryAction.bind(null, { lineId, deliveryId: attempt.id })}
-      label="What became of it"
+      label="Result of the delivery"
     >
       <div className="form-grid">
         <Choice
-          label="Outcome"
+          label="Result"
           name="outcome"
           defaultValue={attempt.outcome}
           options={outcomesFor(attempt)}
           hint={ARRIVAL_RULES[attempt.method].because}
         />
         <Field
-          label="On which day"
+          label="Date"
           name="outcomeOn"
           type="date"
           defaultValue={attempt.outcomeOn ?? today}
@@ -115,19 +116,19 @@ function OutcomeForm({
           label="Note"
           name="note"
           defaultValue={attempt.note}
-          example="Returned: box closed"
+          example="Returned: PO box closed"
         />
         <Upload
           lineId={lineId}
           name="proofUploadId"
           label="Proof"
-          hint="The signed receipt, the record of delivery, a photo of the posting."
+          hint="The signed receipt, the record of delivery, or a photo of the posted notice."
           {...(proof === undefined ? {} : { stored: { id: proof.id, name: proof.name } })}
         />
       </div>
       <div>
         <SubmitButton pendingWord="Recording …" quiet>
-          Record the outcome
+          Record the result
         </SubmitButton>
       </div>
     </ActionForm>
@@ -156,20 +157,20 @@ function AnotherAttempt({
 }) {
   return (
     <details>
-      <summary>One more attempt</summary>
+      <summary>Add an attempt</summary>
       <ActionForm
         action={recordDeliveryAction.bind(null, { lineId, noticeId })}
-        label="One more attempt"
+        label="Add an attempt"
         reset
       >
         <div className="form-grid">
           <Choice
-            label="How"
+            label="Method"
             name="method"
             required
-            options={[{ value: "", label: "choose" }, ...optionsOf(METHOD_WORDS)]}
+            options={[{ value: "", label: "select" }, ...optionsOf(METHOD_WORDS)]}
           />
-          <Field label="On which day" name="sentOn" type="date" required defaultValue={today} />
+          <Field label="Date" name="sentOn" type="date" required defaultValue={today} />
           <Field label="Tracking number" name="tracking" />
           <Field label="Note" name="note" example="Hung on the front door, photo taken" />
         </div>

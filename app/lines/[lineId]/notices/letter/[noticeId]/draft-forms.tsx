@@ -7,7 +7,7 @@ import { wordsOf } from "#lib/operations/save-notice-words.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { dropDraftAction, saveWordsAction } from "../../actions.ts";
 
-/** The office's own words, the reply-by day, and dropping the draft. */
+/** The personal note, the reply-by date, and deleting the draft. */
 export function DraftForms({
   lineId,
   notice,
@@ -18,41 +18,36 @@ export function DraftForms({
   const place = { lineId, noticeId: notice.id };
   return (
     <Section
-      title="Your own words"
-      note="They stand above the standing text. The cautions stay in every letter."
+      title="Personal note"
+      note="Printed above the standard text. Safety and legal notices always print."
     >
       <ActionForm
         className="stack screen-only"
         action={saveWordsAction.bind(null, place)}
-        label="Your own words"
+        label="Personal note"
       >
         <input type="hidden" name="seen" value={seenOf(wordsOf(notice))} />
         <Field
-          label="Words above the standing text"
+          label="Text above the standard letter"
           name="ownWords"
           rows={4}
           defaultValue={notice.ownWords}
           example="Thank you for letting us in on Tuesday."
         />
-        <Field
-          label="Reply wanted by"
-          name="replyBy"
-          type="date"
-          defaultValue={notice.replyBy ?? ""}
-        />
+        <Field label="Reply by" name="replyBy" type="date" defaultValue={notice.replyBy ?? ""} />
         <div>
-          <SubmitButton pendingWord="Saving …">Save and show below</SubmitButton>
+          <SubmitButton pendingWord="Saving …">Save and preview</SubmitButton>
         </div>
       </ActionForm>
       <ActionForm
         className="stack screen-only"
         action={dropDraftAction.bind(null, place)}
-        label="Drop this draft"
-        confirm="Drop this draft? Nobody has it yet; it can be written again."
+        label="Delete this draft"
+        confirm="Delete this draft? It has not been sent."
       >
         <div>
-          <SubmitButton pendingWord="Dropping …" quiet>
-            Drop this draft
+          <SubmitButton pendingWord="Deleting …" quiet>
+            Delete this draft
           </SubmitButton>
         </div>
       </ActionForm>

@@ -1,11 +1,13 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
 import { LetterSheet } from "#app/_components/letter-sheet.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
+import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { cellOf } from "#lib/domain/notices/told.ts";
@@ -16,11 +18,12 @@ import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { lineFileOf } from "../../../file.ts";
 import { partyName } from "../../../names.ts";
-import { LETTER_WORDS, METHOD_WORDS, TOLD_WORDS } from "../../../terms.ts";
+import { LETTER_WORDS, TOLD_WORDS } from "../../../terms.ts";
 import { aboutWords } from "../../about-words.ts";
 import { GapList } from "../../gap-list.tsx";
 import { Deliveries } from "./deliveries.tsx";
 import { DraftForms } from "./draft-forms.tsx";
+import styles from "./letter-page.module.css";
 import { PrintThis } from "./print-this.tsx";
 import { PrivateLinkPart } from "./private-link.tsx";
 import { Replies } from "./replies.tsx";
@@ -46,18 +49,18 @@ export default async function LetterPage({
           answer={stateWords(file, notice, report.today)}
         >
           <p className="cluster">
-            <Link href={`/lines/${lineId}/notices`}>Back to who has been told</Link>
+            <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>
             <PrintThis lineId={lineId} notice={notice} />
           </p>
         </PageHead>
         {draft ? <GapsPart gaps={letterGaps({ file, report, office, notice })} /> : null}
         {draft && work ? <DraftForms lineId={lineId} notice={notice} /> : null}
         {draft ? null : (
-          <>
+          <div className={styles["sides"]}>
             <Section
               title="Replies"
               id="replies"
-              note="What came back in any form: by mail, by phone, at the door."
+              note="Replies received by mail, phone or in person."
             >
               <Replies
                 lineId={lineId}
@@ -68,45 +71,68 @@ export default async function LetterPage({
                 deal={mayDo(user.role, "work-the-file")}
               />
             </Section>
-            <Section
-              title="Private link"
-              id="link"
-              note="With it the reader opens this letter on a telephone, sees their own share, answers, and signs what may be signed on screen."
-            >
-              <PrivateLinkPart lineId={lineId} notice={notice} zone={office.zone} work={work} />
-            </Section>
-            <Section
-              title="How it went"
-              id="deliveries"
-              note="Every attempt with its proof. An unclaimed certified letter wants a second attempt in another way."
-            >
-              <Deliveries
-                lineId={lineId}
-                file={file}
-                notice={notice}
-                today={report.today}
-                work={work}
-              />
-            </Section>
-          </>
+            <div>
+              <Section
+                title="Delivery"
+                id="deliveries"
+                note="Every attempt and its proof. An unclaimed certified letter needs a second attempt another way."
+              >
+                <Deliveries
+                  lineId={lineId}
+                  file={file}
+                  notice={notice}
+                  today={report.today}
+                  work={work}
+                />
+              </Section>
+              <Section
+                title="Private link"
+                id="link"
+                note="Lets the reader open this letter on a phone, see their own share, reply, and sign what can be signed on screen."
+              >
+                <PrivateLinkPart lineId={lineId} notice={notice} zone={office.zone} work={work} />
+              </Section>
+            </div>
+          </div>
         )}
       </div>
-      <Section title={draft ? "As it will read" : "As it was sent"} note={frozenWords(notice)}>
+      <LetterPart draft={draft} note={lockedWords(notice)}>
         <LetterSheet
           letter={letterOf({ file, report, office, notice })}
           pictureHref={(uploadId) =>
             `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(uploadId)}`
           }
         />
-      </Section>
+      </LetterPart>
     </>
+  );
+}
+
+/** A draft is read before it goes; what was sent is there to be opened. */
+function LetterPart({
+  draft,
+  note,
+  children,
+}: {
+  readonly draft: boolean;
+  readonly note: string;
+  readonly children: ReactNode;
+}) {
+  return draft ? (
+    <Section title="Preview" id="letter" note={note}>
+      {children}
+    </Section>
+  ) : (
+    <Section title="Letter as sent" id="letter" note={note} folded="Read it here">
+      {children}
+    </Section>
   );
 }
 
 function GapsPart({ gaps }: { readonly gaps: readonly string[] }) {
   if (gaps.length === 0) return null;
   return (
-    <Section title="What it still lacks" id="gaps">
+    <Section title="Missing from this letter" id="gaps">
       <GapList gaps={gaps} />
     </Section>
   );
@@ -124,7 +150,7 @@ function letterOf(facts: {
 
 function stateWords(file: LineFile, notice: Notice, today: string): string {
   const cell = cellOf(file, notice);
-  if (cell.state === "draft") return "A draft; nobody has it yet.";
+  if (cell.state === "draft") return "Draft, not sent.";
   const how = cell.method === null ? "" : `, ${METHOD_WORDS[cell.method]}`;
   const when = cell.on === null ? "" : ` ${formatDay(cell.on, today)}`;
   const words = `${TOLD_WORDS[cell.state]}${when}${how}.`;
@@ -133,9 +159,8 @@ function stateWords(file: LineFile, notice: Notice, today: string): string {
   return capital(words) + asked;
 }
 
-function frozenWords(notice: Notice): string {
-  if (notice.frozenHash === null) {
-    return "Made from the file as it stands now. It is frozen when you record it as sent.";
-  }
-  return `Frozen word for word when it was sent; its fingerprint is ${notice.frozenHash.slice(0, 16)}.`;
+function lockedWords(notice: Notice): string {
+  if (notice.frozenHash === null)
+    return "Filled in from the file as it is now. Locked when you record it as sent.";
+  return `Locked when sent; document ID ${notice.frozenHash.slice(0, 16)}.`;
 }

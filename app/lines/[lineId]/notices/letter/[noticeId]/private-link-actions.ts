@@ -28,7 +28,7 @@ export async function makeLinkAction(
   return { url: `${linkBase()}/n/${secret}`, message: "" };
 }
 
-/** Calls the private link back. */
+/** Revokes the private link. */
 export async function revokeLinkAction(
   place: LetterPlace,
   _state: FormState,
@@ -37,5 +37,5 @@ export async function revokeLinkAction(
   const act = await requireAct("work-the-file");
   const revoked = revokeLink(act, place);
   revalidatePath(`/lines/${place.lineId}`, "layout");
-  return stateOf(revoked, { words: "Called back: the link opens nothing any more.", form });
+  return stateOf(revoked, { words: "Revoked. The link no longer works.", form });
 }

@@ -10,7 +10,7 @@ export interface MadeLink {
 
 type MakeLink = (state: MadeLink, form: FormData) => Promise<MadeLink>;
 
-/** Makes a link and shows it once, to be copied. */
+/** Creates a link and shows it once, to be copied. */
 export function PrivateLinkForm({
   make,
   days,
@@ -20,16 +20,16 @@ export function PrivateLinkForm({
   readonly make: MakeLink;
   readonly days: number;
   readonly most: number;
-  /** There is a good link already, which a new one calls back. */
+  /** There is an active link already, which a new one revokes. */
   readonly again: boolean;
 }) {
   const [made, dispatch, pending] = useActionState(make, { url: "", message: "" });
   const id = useId();
   return (
-    <form action={dispatch} className="stack-tight screen-only" aria-label="Make a private link">
+    <form action={dispatch} className="stack-tight screen-only" aria-label="Create a private link">
       <div className="cluster cluster-end">
         <div className="field">
-          <label htmlFor={id}>Good for</label>
+          <label htmlFor={id}>Expires after</label>
           <span className="input-line input-unit">
             <input
               id={id}
@@ -46,7 +46,7 @@ export function PrivateLinkForm({
           </span>
         </div>
         <button type="submit" className="button" aria-disabled={pending}>
-          {pending ? "Making …" : buttonWords(again)}
+          {pending ? "Creating …" : buttonWords(again)}
         </button>
       </div>
       <div role="status">
@@ -58,7 +58,7 @@ export function PrivateLinkForm({
 }
 
 function buttonWords(again: boolean): string {
-  return again ? "Make a new one, and call this one back" : "Make a private link";
+  return again ? "Create a new link and revoke this one" : "Create a private link";
 }
 
 function Shown({ url }: { readonly url: string }) {
@@ -79,7 +79,7 @@ function Shown({ url }: { readonly url: string }) {
   return (
     <div className="stack-tight">
       <label htmlFor={id} className="strong">
-        The link, shown this once: copy it now
+        Copy this link now; it won’t be shown again
       </label>
       <input
         ref={field}
@@ -95,7 +95,7 @@ function Shown({ url }: { readonly url: string }) {
           {copied ? "Copied" : "Copy the link"}
         </button>
         <span className="muted small">
-          Give it to this reader only. It is kept nowhere; if it is lost, make a new one.
+          Share it with this reader only. It is not stored; if it is lost, create a new one.
         </span>
       </div>
     </div>

@@ -25,7 +25,7 @@ interface PrivateLinkPartProps {
   readonly work: boolean;
 }
 
-/** The private link of a letter: make it, call it back, and what was done by it and when. */
+/** The private link of a letter: create it, revoke it, and what was done with it and when. */
 export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLinkPartProps) {
   const links = listLinks(db(), { lineId, noticeId: notice.id });
   const now = new Date().toISOString();
@@ -35,20 +35,18 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
   const address = linkBase();
   return (
     <div className="stack">
-      {good === undefined ? (
-        <p>{links.length === 0 ? "No link was made yet." : "No link is good now."}</p>
-      ) : null}
+      {good === undefined ? <p>{links.length === 0 ? "No link yet." : "No active link."}</p> : null}
       {good === undefined ? null : <Made link={good} state="open" zone={zone} />}
       {work && good !== undefined ? (
         <ActionForm
           className="stack-tight screen-only"
           action={revokeLinkAction.bind(null, place)}
-          label="Call the link back"
-          confirm="Call this link back? Whoever has it can then open nothing with it."
+          label="Revoke the link"
+          confirm="Revoke this link? It will stop working for anyone who has it."
         >
           <div>
-            <SubmitButton pendingWord="Calling back …" quiet>
-              Call the link back
+            <SubmitButton pendingWord="Revoking …" quiet>
+              Revoke the link
             </SubmitButton>
           </div>
         </ActionForm>
@@ -63,7 +61,7 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
       ) : null}
       {over.length === 0 ? null : (
         <details>
-          <summary>Links that are no longer good</summary>
+          <summary>Expired and revoked links</summary>
           <div className="stack">
             {over.map((link) => (
               <Made key={link.id} link={link} state={linkState(link, now)} zone={zone} />
@@ -73,11 +71,11 @@ export async function PrivateLinkPart({ lineId, notice, zone, work }: PrivateLin
       )}
       {work && addressStop(address) !== null ? (
         <p className="muted small">
-          A link made here begins with {address}, which{" "}
+          A link created here starts with {address}, which{" "}
           {addressStop(address) === "own-network"
             ? "opens inside your own network only"
             : "opens on this computer only"}
-          . For neighbors, set the office’s own address first (WYEBOOK_ADDRESS, see README).
+          . For neighbors, ask your administrator to set the office’s web address first.
         </p>
       ) : null}
     </div>
@@ -98,25 +96,25 @@ function Made({
     <article className="stack-tight">
       <h3>{stateWords(link, state, zone)}</h3>
       <p className="muted">
-        Made by {link.createdBy}, {momentWords(link.createdAt, zone, "en")}.{" "}
+        Created by {link.createdBy}, {momentWords(link.createdAt, zone, "en")}.{" "}
         {visits.length === 0 ? "Not opened yet." : lastWords(visits, zone)}
       </p>
       {visits.length === 0 ? null : (
         <details>
-          <summary>Everything done by it</summary>
+          <summary>Link activity</summary>
           <ol className="plain-list">
             {visits.toReversed().map((visit) => (
               <li key={visit.id}>
                 {momentWords(visit.at, zone, "en")}: {LINK_WORDS.en.deeds[visit.what]}
                 {visit.address === "" ? null : (
-                  <span className="muted small"> from {visit.address}</span>
+                  <span className="muted small"> from IP {visit.address}</span>
                 )}
               </li>
             ))}
           </ol>
           <p className="muted small">
-            A mail program may open a link by itself to look it over; an answer or a signature is
-            never its doing.
+            Some email programs open links automatically. A reply or a signature needs a press on
+            the page.
           </p>
         </details>
       )}
@@ -129,9 +127,9 @@ function stateWords(
   state: LinkState,
   zone: string,
 ) {
-  if (state === "open") return `Good until ${momentWords(expiresAt, zone, "en")}`;
-  if (revokedAt === null) return `Ran out ${momentWords(expiresAt, zone, "en")}`;
-  return `Called back by ${revokedBy}, ${momentWords(revokedAt, zone, "en")}`;
+  if (state === "open") return `Active until ${momentWords(expiresAt, zone, "en")}`;
+  if (revokedAt === null) return `Expired ${momentWords(expiresAt, zone, "en")}`;
+  return `Revoked by ${revokedBy}, ${momentWords(revokedAt, zone, "en")}`;
 }
 
 function lastWords(visits: readonly LinkVisit[], zone: string): string {

@@ -5,7 +5,8 @@ import { Field } from "#app/_components/field.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
-import { optionsOf, REPLY_WORDS } from "../../../terms.ts";
+import { REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
+import { optionsOf } from "../../../terms.ts";
 import { recordReplyAction } from "../../actions.ts";
 import { ReplyCard } from "../../reply-card.tsx";
 
@@ -50,10 +51,10 @@ export function Replies({
           >
             <div className="form-grid">
               <Choice
-                label="What they say"
+                label="Reply"
                 name="kind"
                 required
-                options={[{ value: "", label: "choose" }, ...optionsOf(REPLY_WORDS)]}
+                options={[{ value: "", label: "select" }, ...optionsOf(REPLY_WORDS)]}
               />
               <Field
                 label="Received on"
@@ -64,18 +65,18 @@ export function Replies({
               />
             </div>
             <Field
-              label="A day that suits them"
+              label="A day that works for them"
               name="suitsOn"
               type="date"
               hint="For a test or a visit, where they named one."
             />
             <Field
-              label="In their words"
+              label="In their own words"
               name="words"
               rows={3}
               example="I will come to the meeting."
             />
-            <Upload lineId={lineId} name="uploadId" label="Paper, if there is one" />
+            <Upload lineId={lineId} name="uploadId" label="Document, if any" />
             <div>
               <SubmitButton pendingWord="Recording …" quiet>
                 Record the reply

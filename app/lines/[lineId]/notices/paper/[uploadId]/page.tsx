@@ -8,7 +8,7 @@ import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
 import { lineFileOf } from "../../../file.ts";
 
-export const metadata: Metadata = { title: "Paper" };
+export const metadata: Metadata = { title: "Document" };
 
 export default async function PaperPage({
   params,
@@ -28,19 +28,21 @@ export default async function PaperPage({
       <PageHead asked={upload.name}>
         <p className="cluster">
           <a href={address} download={upload.name}>
-            Save it
+            Download
           </a>
           <a href={address} target="_blank" rel="noreferrer">
-            Open it by itself, to print
+            Open in a new tab to print
           </a>
           {isPacket ? (
-            <Link href={`/lines/${lineId}/authority#packet`}>Back to what the authority needs</Link>
+            <Link href={`/lines/${lineId}/authority#packet`}>
+              Back to What does the authority need?
+            </Link>
           ) : (
-            <Link href={`/lines/${lineId}/notices`}>Back to who has been told</Link>
+            <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>
           )}
         </p>
         <p className="muted">
-          Added by {upload.addedBy}, {formatBytes(upload.bytes)}; fingerprint{" "}
+          Added by {upload.addedBy}, {formatBytes(upload.bytes)}; document ID{" "}
           {upload.sha256.slice(0, 16)}.
         </p>
       </PageHead>

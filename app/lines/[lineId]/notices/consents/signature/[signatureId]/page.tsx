@@ -10,12 +10,12 @@ import { getImport } from "#db/queries/history.ts";
 import type { ChainFault } from "#lib/domain/consent/chain.ts";
 import { type ConsentStanding, signedStanding } from "#lib/domain/consent/standing.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { Signature } from "#lib/domain/facts/signature.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { lineFileOf } from "../../../../file.ts";
 import { lowered, partyName, propertyName } from "../../../../names.ts";
-import { CONSENT_WORDS } from "../../../../terms.ts";
 import { PaperLink } from "../../../paper-link.tsx";
 import { signatureFaults } from "../../signature-faults.ts";
 
@@ -37,14 +37,14 @@ export default async function SignaturePage({
   return (
     <>
       <PageHead
-        asked={`Signed on screen by ${partyName(file, consent.partyId)}: consent ${lowered(CONSENT_WORDS[consent.kind])}, ${propertyName(file, consent.propertyId)}`}
+        asked={`Signed on screen by ${partyName(file, consent.partyId)}: consent to ${lowered(CONSENT_WORDS[consent.kind])}, ${propertyName(file, consent.propertyId)}`}
         answer={STANDING_WORDS[signedStanding(file, consent, report)]}
       >
         <p className="screen-only">
           <Link href={`/lines/${lineId}/notices/consents`}>Back to the consents</Link>
         </p>
       </PageHead>
-      <Section title="Is it what was signed?">
+      <Section title="Verification">
         <Checks file={file} signature={signature} />
         <BroughtIn lineId={lineId} signature={signature} />
       </Section>
@@ -61,7 +61,7 @@ export default async function SignaturePage({
         <Drawing lineId={lineId} signature={signature} />
       </Section>
       <Section
-        title="The consent to electronic records, as it was shown"
+        title="Consent to electronic records, as shown"
         note={`In the words of the day, ${signature.disclosureVersion.split(",")[0]}.`}
       >
         <p className="prewrap">{signature.disclosure}</p>
@@ -71,22 +71,22 @@ export default async function SignaturePage({
 }
 
 const STANDING_WORDS: Record<ConsentStanding, string> = {
-  current: "It holds.",
-  "superseded-amount": "Signed on a superseded amount: it does not cover the newer one.",
-  asked: "Asked again since.",
-  refused: "Refused since.",
-  withdrawn: "Withdrawn since.",
+  current: "Valid.",
+  "superseded-amount": "Signed for an earlier amount: it does not cover the newer one.",
+  asked: "Asked again later.",
+  refused: "Refused later.",
+  withdrawn: "Withdrawn later.",
   "name-held":
-    "It does not count yet: the name typed is not the one in the file, and nobody has looked at it.",
-  "name-refused": "It does not count: the office did not take the name typed for the signer’s.",
-  replaced: "A later word by the same person stands for it.",
+    "Does not count yet: the name typed is not the one on file, and no one has checked it.",
+  "name-refused": "Does not count: the office did not accept the name typed as the signer’s.",
+  replaced: "Replaced by a later answer from the same person.",
 };
 
 const FAULT_WORDS: Record<ChainFault, string> = {
   changed:
     "What is stored of this signature, or of its consent, is not what was signed: something was changed afterwards.",
   "out-of-order":
-    "This signature does not follow from the one before it: one was taken out, put in or moved.",
+    "This signature does not follow from the one before it: one was removed, added or moved.",
 };
 
 function Checks({ file, signature }: { readonly file: LineFile; readonly signature: Signature }) {
@@ -96,7 +96,7 @@ function Checks({ file, signature }: { readonly file: LineFile; readonly signatu
   const number = file.signatures.findIndex(({ id }) => id === signature.id) + 1;
   if (faults.length > 0) {
     return (
-      <NoticeBox kind="caution" title="It does not check out">
+      <NoticeBox kind="caution" title="Verification failed">
         {own?.chain ? <p>{FAULT_WORDS[own.chain]}</p> : null}
         {own === undefined || own.whole ? null : (
           <p>
@@ -106,8 +106,8 @@ function Checks({ file, signature }: { readonly file: LineFile; readonly signatu
         )}
         {others.length === 0 ? null : (
           <p>
-            {others.length} other {others.length === 1 ? "signature" : "signatures"} on this line do
-            not check out either.
+            {others.length} other {others.length === 1 ? "signature" : "signatures"} on this line
+            also failed verification.
           </p>
         )}
       </NoticeBox>
@@ -115,8 +115,8 @@ function Checks({ file, signature }: { readonly file: LineFile; readonly signatu
   }
   return (
     <p>
-      Yes. The document’s bytes are those that were signed, no word of the signature was changed
-      since, and it stands in its place: number {number} of {file.signatures.length} on this line.
+      Valid: the document is exactly what was signed, nothing in the signature has changed since,
+      and it is number {number} of {file.signatures.length} in the signature log for this line.
       Checked just now.
     </p>
   );
@@ -128,7 +128,7 @@ function BroughtIn({ lineId, signature }: { lineId: string; signature: Signature
   if (imported === null || imported.at <= signature.signedAt) return null;
   return (
     <p>
-      It came with the line file that {imported.by} brought in on{" "}
+      It came with the line file that {imported.by} imported on{" "}
       {momentWords(imported.at, signature.zone, "en")}; this office did not see it given.
     </p>
   );
