@@ -44,7 +44,7 @@ async function setUp(page: Page) {
   await expect(page).toHaveURL(/\/setup$/);
   await page.getByLabel("Password").fill("a longer pass phrase");
   await page.getByRole("button", { name: "Set up the office" }).click();
-  await expect(page.getByText("No line is open yet")).toBeVisible();
+  await expect(page.getByText("No lines yet")).toBeVisible();
 }
 
 /** Letters that name a share say how it is paid; the office enters that once. */

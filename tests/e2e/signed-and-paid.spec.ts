@@ -160,7 +160,7 @@ async function looksSuperseded(browser: Browser, link: string) {
   const context = await browser.newContext({ baseURL: DEMO_OFFICE });
   const page = await context.newPage();
   await open(page, link);
-  await expect(page.getByText(/Signed on a superseded amount/).first()).toBeVisible();
+  await expect(page.getByText(/Signed for an earlier amount/).first()).toBeVisible();
   await context.close();
 }
 

@@ -344,9 +344,7 @@ test("a named person may send it all the same; what it lacked and why stand in t
   const desk = aDesk();
   must(sendNotices(desk.act, { ...lacking(desk), despite: "They asked to have it today" }));
   const entry = fileOf(desk.act, desk.lineId).history.at(-1);
-  expect(entry?.sentence).toContain(
-    "Sent although it lacked something, because: They asked to have it today",
-  );
+  expect(entry?.sentence).toContain("Sent incomplete, because: They asked to have it today");
   expect(entry?.detail).toContain("No day is set by which an answer is asked for");
   expect(entry?.by).toBe(desk.act.actor.name);
 });

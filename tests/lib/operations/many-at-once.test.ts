@@ -68,7 +68,7 @@ test("changeDeliveries() records all or none, and names the one that is in the w
 test("changeDeliveries() calls nothing delivered that its way can't show", () => {
   const { act, lineId, deliveryIds } = aDeskOfLetters("first-class");
   expect(changeDeliveries(act, { lineId, deliveryIds, ...DELIVERED })).toMatchObject({
-    error: { path: "outcome", detail: expect.stringContaining("Nobody signs for it") },
+    error: { path: "outcome", detail: expect.stringContaining("No one signs for it") },
   });
   const early = { ...DELIVERED, outcome: "returned", outcomeOn: "2026-11-01" } as const;
   expect(changeDeliveries(act, { lineId, deliveryIds, ...early })).toMatchObject({

@@ -91,9 +91,9 @@ describe("who is on it", () => {
     const more = { ...houses, parties: names.map((name) => aParty(name)) };
     const report = aReport({ tieIns: [aFinding("T1"), aFinding("T3", { propertyId: null })] });
     expect(answer("who", aFile(more), { report })).toMatchObject({
-      sentence: "6 properties, 9 parties; 1 tie-in belongs to nobody yet",
+      sentence: "6 properties, 9 parties; 1 tie-in belongs to no one yet",
       closes:
-        "Find out whose T3 is: ask and test, until it is shown or the owner accepts that it is theirs",
+        "Find out who owns T3: ask and test, until it is proven or the owner accepts that it is theirs",
       pressing: 80,
     });
   });
@@ -159,7 +159,7 @@ describe("what the camera saw", () => {
     );
     expect(camera({ runs: two(), anchors: tied, gaps })).toMatchObject({
       sentence: "2 runs, 0 to 88 ft; 41 to 47 ft under water",
-      closes: "Look at 41 to 47 ft again once the water is out",
+      closes: "Inspect 41 to 47 ft again once the water is out",
     });
   });
 
@@ -177,21 +177,21 @@ describe("what the camera saw", () => {
       line: { upperEnd: 4_000 },
     }).sentence;
     expect(sentence).toBe(
-      "1 run, 0 to 30 ft; 10 to 12.5 ft blocked; 12.5 to 20 ft not in view; 2 more stretches not seen",
+      "1 run, 0 to 30 ft; 10 to 12.5 ft blocked; 12.5 to 20 ft not in view; 2 more sections not seen",
     );
   });
 
   test("answersOn() ties the first run first, and sends nobody to look again before", () => {
     expect(camera({ runs: two() })).toMatchObject({
-      sentence: "2 runs; 0 to 88 ft not inspected; Run 1 and Run 2 relative only",
+      sentence: "2 runs; 0 to 88 ft not inspected; Run 1 and Run 2 not tied to the main",
       closes:
-        "Tie Run 1 to the main with a reading at a place whose station is known, then Run 2; until then they tell no stations",
+        "Tie Run 1 to the main with a reading at a point of known station, then Run 2; until then they tell no stations",
       pressing: 50,
     });
     expect(camera({ runs: two({ toCounter: 5_000 }), anchors: tied.slice(0, 1) })).toMatchObject({
-      sentence: "2 runs, 0 to 50 ft; 50 to 88 ft not inspected; Run 2 relative only",
+      sentence: "2 runs, 0 to 50 ft; 50 to 88 ft not inspected; Run 2 not tied to the main",
       closes:
-        "Tie Run 2 to the main with a reading at a place whose station is known; until then it tells no stations",
+        "Tie Run 2 to the main with a reading at a point of known station; until then it tells no stations",
     });
   });
 
@@ -202,7 +202,7 @@ describe("what the camera saw", () => {
       anchors: tied.slice(0, 1),
     });
     expect(camera(facts(16_450))).toMatchObject({ sentence: "1 run, 0 to 164.5 ft", closes: null });
-    expect(camera(facts(16_300)).closes).toBe("Look at 163 to 165 ft again with a further run");
+    expect(camera(facts(16_300)).closes).toBe("Inspect 163 to 165 ft again with another run");
   });
 });
 
@@ -268,7 +268,7 @@ describe("whether they agree", () => {
     });
     const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
-      sentence: "1 not on record but settled",
+      sentence: "1 not on record, settled",
       pressing: 0,
     });
   });
@@ -328,7 +328,7 @@ describe("who answers for what", () => {
       answer("responsibility", aFile({ line, authority }), { report: aReport({ reaches: lower }) })
         .sentence,
     ).toBe(
-      "Owners from the main connection to 12 ft, mended by the authority; owners from 12 to 100 ft",
+      "Owners from the main connection to 12 ft, repaired by the authority; owners from 12 to 100 ft",
     );
   });
 
@@ -344,11 +344,11 @@ describe("who answers for what", () => {
     const report = aReport({ reaches: [aReach(0, 10_000, { holder: "unclear" })] });
     expect(answer("responsibility", aFile(), { report })).toMatchObject({
       sentence: "Unclear for the whole line",
-      closes: "Say which authority’s rules apply here",
+      closes: "Choose the authority whose rules apply here",
     });
     const unruled = aFile({ authority, line: { authorityId: authority.id } });
     expect(answer("responsibility", unruled, { report }).closes).toBe(
-      "Choose which of City of Quillhaven’s rules applies here",
+      "Choose which of City of Quillhaven’s rules applies",
     );
   });
 });
@@ -383,7 +383,7 @@ describe("what it costs and who pays", () => {
       sentence: "$18,640.00 by portion used; 2 of 6 have agreed",
       closes: "Get the owners’ consent to pay for cy Row, dee Row, eli Row and fay Row",
     });
-    expect(costOf([]).sentence).toBe("$18,640.00 by portion used; nobody has agreed yet");
+    expect(costOf([]).sentence).toBe("$18,640.00 by portion used; no one has agreed yet");
     expect(costOf(agreed.slice(1)).sentence).toBe("$18,640.00 by portion used; 1 of 6 has agreed");
   });
 
@@ -391,14 +391,14 @@ describe("what it costs and who pays", () => {
     const [ada, bo] = agreed;
     const old = { ...ada, amount: 300_000 } as LineFile["consents"][number];
     expect(costOf([old, bo as LineFile["consents"][number]]).sentence).toBe(
-      "$18,640.00 by portion used; 1 of 6 has agreed; 1 signed on a superseded amount",
+      "$18,640.00 by portion used; 1 of 6 has agreed; 1 signed for an earlier amount",
     );
   });
 
   test("answersOn() says when the amounts are out of date", () => {
     expect(costOf(agreed, { basis: "other" })).toMatchObject({
       sentence: "$18,640.00 by portion used; the amounts are out of date; 2 of 6 have agreed",
-      closes: "Choose the split again, on the facts as they are now",
+      closes: "Update the split to the current facts",
     });
   });
 
@@ -424,8 +424,8 @@ describe("what it costs and who pays", () => {
     const file = aFile(facts);
     const report = aReport({ splits: [anOutcome(file)] });
     expect(answer("cost", { ...file, splits: [] }, { report })).toMatchObject({
-      sentence: "$18,640.00; no rule is chosen yet",
-      closes: "Set the rules side by side and choose one",
+      sentence: "$18,640.00; no rule chosen yet",
+      closes: "Compare the rules and choose one",
     });
   });
 
@@ -434,7 +434,7 @@ describe("what it costs and who pays", () => {
     const holds = [aHold("tie-in-owner-unknown", "T3", ["final-split"])];
     const report = aReport({ splits: [anOutcome(file)], holds });
     expect(answer("cost", file, { report }).closes).toBe(
-      "The split cannot be final while 1 hold stands: T3",
+      "The split cannot be final while 1 hold is open: T3",
     );
   });
 });
@@ -453,8 +453,8 @@ describe("who has been told", () => {
 
   test("answersOn() counts whom letters reached, and letters that came back", () => {
     expect(answer("notices", aFile({ ...houses, notices, deliveries }))).toMatchObject({
-      sentence: "7 of 9 reached, 1 more written to; 1 letter came back",
-      closes: "Deliver the letter to hal in another way",
+      sentence: "7 of 9 reached, 1 more sent a letter; 1 letter returned",
+      closes: "Redeliver the letter to hal another way",
       pressing: 70,
     });
   });
@@ -462,7 +462,7 @@ describe("who has been told", () => {
   test("answersOn() does not take first-class mail for reached, whatever is said to have become of it", () => {
     const mailed = deliveries.map((delivery) => ({ ...delivery, method: "first-class" as const }));
     expect(answer("notices", aFile({ ...houses, notices, deliveries: mailed }))).toMatchObject({
-      sentence: "8 of 9 written to, none shown to be reached; 1 letter came back",
+      sentence: "8 of 9 sent a letter, delivery not confirmed; 1 letter returned",
     });
     const rest = {
       notices: notices.slice(0, 7),
@@ -471,7 +471,7 @@ describe("who has been told", () => {
     };
     expect(answer("notices", aFile(rest))).toMatchObject({
       closes:
-        "Have something show that the letters to ada, bo, cy and 4 others arrived: an answer, a receipt, or by hand",
+        "Confirm delivery of the letters to ada, bo, cy and 4 others: a reply, a receipt, or hand delivery",
       pressing: 10,
     });
   });
@@ -485,14 +485,14 @@ describe("who has been told", () => {
       replies: [aReply("r", "ada")],
     });
     expect(answer("notices", file)).toMatchObject({
-      sentence: "1 of 2 reached, 1 more written to; 1 reply to deal with",
-      closes: "Deal with the reply of ada",
+      sentence: "1 of 2 reached, 1 more sent a letter; 1 reply to answer",
+      closes: "Answer the reply of ada",
       pressing: 100,
     });
     const dealt = { dealtBy: "Dana", dealtOn: "2026-11-22", dealtHow: "answered" } as const;
     expect(answer("notices", { ...file, replies: [aReply("r", "ada", dealt)] })).toMatchObject({
-      sentence: "1 of 2 reached, 1 more written to",
-      closes: "Go after the overdue reply of bo",
+      sentence: "1 of 2 reached, 1 more sent a letter",
+      closes: "Follow up on the overdue reply from bo",
       pressing: 100,
     });
   });
@@ -501,8 +501,8 @@ describe("who has been told", () => {
     const notices = [aNotice("ada", { partyId: "ada", state: "sent", replyBy: "2026-12-20" })];
     const replies = [aReply("r", "ada", { kind: "disagrees" })];
     expect(answer("notices", aFile({ ...housesOf(1), notices, replies }))).toMatchObject({
-      sentence: "The one party is reached; 1 reply to deal with, 1 objection among them",
-      closes: "Deal with the objection of ada",
+      sentence: "1 of 1 reached; 1 reply to answer, 1 objection among them",
+      closes: "Answer the objection of ada",
       pressing: 100,
     });
   });
@@ -510,7 +510,7 @@ describe("who has been told", () => {
   test("answersOn() counts drafts as not told", () => {
     const file = aFile({ ...housesOf(2), notices: [aNotice("n", { partyId: "ada" })] });
     expect(answer("notices", file)).toMatchObject({
-      sentence: "Nobody was written to yet; 1 letter drafted, not sent",
+      sentence: "No letters sent yet; 1 letter drafted, not sent",
       closes: "Write to ada and bo",
     });
   });
@@ -535,8 +535,8 @@ describe("what the authority needs", () => {
       holds: [aHold("easement-missing", "9 Ropewalk Lane", ["submission", "digging"])],
     });
     expect(answer("authority", aFile(facts), { report })).toMatchObject({
-      sentence: "9 of 12 things in hand; easement not recorded",
-      closes: "Nothing can be submitted while 1 hold stands: 9 Ropewalk Lane",
+      sentence: "9 of 12 items on file; easement not recorded",
+      closes: "Nothing can be submitted while 1 hold is open: 9 Ropewalk Lane",
     });
   });
 
@@ -544,8 +544,8 @@ describe("what the authority needs", () => {
     const off = aRequirementMark("Paper 12", { state: "does-not-apply" });
     const file = aFile({ ...facts, requirementMarks: [...marks, off] });
     expect(answer("authority", file)).toMatchObject({
-      sentence: "9 of 11 things in hand",
-      closes: "Still wanted: paper 10 and paper 11",
+      sentence: "9 of 11 items on file",
+      closes: "Still needed: paper 10 and paper 11",
     });
   });
 
@@ -557,8 +557,8 @@ describe("what the authority needs", () => {
     });
     expect(answer("authority", file)).toMatchObject({
       sentence:
-        "9 of 12 things in hand; side sewer permit SS-1 is approved, its fees are due (since Friday, November 20)",
-      closes: "Pay the fees, so that the permit is issued",
+        "9 of 12 items on file; side sewer permit SS-1 is approved, its fees are due (since Friday, November 20)",
+      closes: "Pay the fees so the permit can be issued",
     });
   });
 
@@ -566,14 +566,12 @@ describe("what the authority needs", () => {
     const standing = aRequirement("Licence, bond and insurance", { sheet: "contractor-standing" });
     const events = [anEvent("end", { event: "work-ends", on: "2026-12-11" })];
     const file = aFile({ authority: anAuthority({ requirements: [standing] }), events });
-    expect(answer("authority", file).sentence).toBe("Nothing entered that it asks for");
-    expect(answer("authority", file, { office: anOffice() }).sentence).toBe(
-      "The one thing in hand",
-    );
+    expect(answer("authority", file).sentence).toBe("No requirements entered");
+    expect(answer("authority", file, { office: anOffice() }).sentence).toBe("1 of 1 on file");
     const lapsed = anOffice({ bondExpiresOn: "2026-10-01" });
     expect(answer("authority", file, { office: lapsed })).toMatchObject({
-      sentence: "0 of 1 thing in hand",
-      closes: "Still wanted: licence, bond and insurance",
+      sentence: "0 of 1 item on file",
+      closes: "Still needed: licence, bond and insurance",
     });
   });
 });
@@ -615,7 +613,7 @@ describe("what happens next", () => {
       events: [anEvent("e", { event: "authority-order", on: "2026-11-20" })],
     });
     expect(next.sentence).toBe(
-      "Reply-by of 2 letters tomorrow; locate window opens Friday; 1 more clock",
+      "Reply-by of 2 letters tomorrow; locate window opens Friday; 1 more deadline",
     );
   });
 
@@ -640,8 +638,8 @@ describe("what happens next", () => {
       permitSteps: [aPermitStep("s", "p", { state: "final", on: "2026-11-20" })],
     });
     expect(next).toMatchObject({
-      sentence: "No clock is running",
-      closes: "Write the close-out letters and close the line",
+      sentence: "No deadlines running",
+      closes: "Write the closeout letters and close the file",
       where: "next#close",
     });
   });

@@ -95,10 +95,10 @@ test("dueThings() tells booked inspections, letters that came back, and drafts",
       "due",
       "2026-11-19",
       "notices",
-      "The letter to Ada Winfield came back on Thursday, November 19",
+      "The letter to Ada Winfield was returned on Thursday, November 19",
     ],
     ["due", "2026-11-26", "schedule", "Inspection: Open trench tomorrow"],
-    ["due", null, "notices", "1 letter is drafted and not sent"],
+    ["due", null, "notices", "1 letter drafted, not sent"],
   ]);
 });
 
@@ -153,12 +153,10 @@ test("dueThings() says what each reply wants of the office", () => {
   const says = (kind: ReplyKind, more: Partial<Reply> = {}) =>
     due(aFile({ ...ASKED, replies: [aReply("r", "n", { kind, ...more })] }))[0]?.[3];
   expect(says("disagrees")).toBe("Ada Winfield objects (proposed split, 14 Fennel Row)");
-  expect(says("asks")).toBe("Ada Winfield asks something (proposed split, 14 Fennel Row)");
-  expect(says("offers-a-record")).toBe(
-    "Ada Winfield offers a record (proposed split, 14 Fennel Row)",
-  );
+  expect(says("asks")).toBe("Ada Winfield has a question (proposed split, 14 Fennel Row)");
+  expect(says("offers-a-record")).toBe("Ada Winfield has a record (proposed split, 14 Fennel Row)");
   expect(says("books-a-test", { suitsOn: "2026-12-03" })).toBe(
-    "Ada Winfield wants a test day: Thursday, December 3 suits (proposed split, 14 Fennel Row)",
+    "Ada Winfield wants to schedule a test: Thursday, December 3 works (proposed split, 14 Fennel Row)",
   );
   expect(says("wants-another-day", { words: "I work nights" })).toBe(
     "Ada Winfield wants another day (proposed split, 14 Fennel Row): “I work nights”",
@@ -261,7 +259,7 @@ test("dueThings() tells a split out of date, old signatures, and who has yet to 
   });
   const old = aFile({ ...HOUSE, splits, consents: [signed] });
   expect(due(old, { splits: [anOutcome(old, { basis: "other" })] })).toEqual([
-    ["due", null, "cost", "Signed on a superseded amount: 14 Fennel Row"],
+    ["due", null, "cost", "Signed for an earlier amount: 14 Fennel Row"],
     ["due", null, "cost", "The split is out of date"],
   ]);
 });

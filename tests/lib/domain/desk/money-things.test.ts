@@ -96,7 +96,7 @@ test("the answer on the cost tells what came in, and presses for what is past it
   expect(costAnswer(aLine(), REPORT).sentence).not.toContain("received");
   const { sentence, closes } = costAnswer(aLine({ ledger: [INVOICE, PAYMENT] }), REPORT);
   expect(sentence).toContain("$1,000.00 of $2,380.00 received");
-  expect(closes).toBe("Ask for $190.00 that is past its day: 12 Fennel Row");
+  expect(closes).toBe("Collect $190.00 past due: 12 Fennel Row");
   const undone = aLine({ ledger: [INVOICE, PAYMENT, aReversal(3, PAYMENT)] });
   expect(costAnswer(undone, REPORT).sentence).not.toContain("received");
 });

@@ -106,7 +106,7 @@ describe("refusalPaths()", () => {
     const unsplit = { ...file, splits: [], consents: [], notices: [letter], replies: [objection] };
     const [path] = refusalPaths(unsplit, reportOn(unsplit, TODAY));
     expect(path?.work.map(({ can }) => can)).toEqual(["none", "none"]);
-    expect(path?.work[0]?.sentence).toContain("how the cost is split is not chosen");
+    expect(path?.work[0]?.sentence).toContain("no split is chosen");
   });
 
   test("refusalPaths() frees the stretches off the lot that may not be dug", () => {
@@ -160,7 +160,7 @@ describe("refusalPaths()", () => {
     const authority = anAuthority({ refusalSteps: [first, { ...second, days: null }, third] });
     const [path] = pathsOf({ consents: [no("pay", "ann", "12")], authority });
     expect(path?.steps.map(({ earliest }) => earliest)).toEqual(["2026-10-01", null, null]);
-    expect(path?.notSaid.join(" ")).toContain("How long to wait before “mediation”");
+    expect(path?.notSaid.join(" ")).toContain("No waiting period before “mediation”");
     expect(path?.notSaid.join(" ")).toContain("arbitration, a court");
   });
 
@@ -168,7 +168,7 @@ describe("refusalPaths()", () => {
     const authority = anAuthority({ refusalSteps: [] });
     const [path] = pathsOf({ consents: [no("pay", "ann", "12")], authority });
     expect(path?.steps).toEqual([]);
-    expect(path?.notSaid.join(" ")).toContain("Nothing is written down");
+    expect(path?.notSaid.join(" ")).toContain("No steps after a refusal are entered");
   });
 
   test("refusalPaths() takes a letter that was not answered in time as silence, from its day", () => {
@@ -217,7 +217,7 @@ describe("refusalPaths()", () => {
       expect(path?.work[0]).toMatchObject({ itemId: "lining", can: "none" });
       expect(path?.steps[0]).toMatchObject({
         earliest: "2026-10-12",
-        counted: "no wait is written",
+        counted: "no waiting period stated",
       });
       const dealt = { dealtBy: "Dana Okafor", dealtOn: "2026-10-14", dealtWords: "Called" };
       const after = pathsOf({

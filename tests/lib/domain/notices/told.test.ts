@@ -207,12 +207,12 @@ test("chaseList() leaves what waits on the office to the office, and takes a sig
 });
 
 test("noChaseWords() says nothing of letters that never went", () => {
-  expect(noChaseWords(fileOf({}))).toBe("Nobody: no letter was sent yet.");
+  expect(noChaseWords(fileOf({}))).toBe("Nothing to follow up: no letters sent yet.");
   expect(noChaseWords(fileOf({ notices: [notice("n1", { state: "draft" })] }))).toBe(
-    "Nobody: no letter was sent yet.",
+    "Nothing to follow up: no letters sent yet.",
   );
   const proven = { deliveries: [delivery("n1", { outcome: "delivered" })] };
   expect(noChaseWords(fileOf({ notices: [notice("n1")], ...proven }))).toBe(
-    "Nobody: every letter that was sent is shown to have arrived.",
+    "Nothing to follow up: all letters were delivered.",
   );
 });
