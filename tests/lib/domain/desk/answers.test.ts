@@ -268,7 +268,7 @@ describe("whether they agree", () => {
     });
     const report = aReport({ tieIns: [aFinding("T3", { standing: "undocumented" })] });
     expect(answer("reconcile", aFile(both), { report })).toMatchObject({
-      sentence: "1 not on record, settled",
+      sentence: "1 not on record but settled",
       pressing: 0,
     });
   });
