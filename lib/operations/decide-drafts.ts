@@ -162,7 +162,7 @@ function seenOf(
   const workedOut = moved && draft.reading !== "read";
   const isAsSaid = workedOut || mended["counter"] === draft.counter;
   const reading = isAsSaid ? readingOf(draft) : "read";
-  const uncertainty = isAsSaid ? drafted.uncertainty : null;
+  const uncertainty = fields["uncertainty"] ?? (isAsSaid ? drafted.uncertainty : null);
   const own = { quote: draft.quote, reading, uncertainty, tieInId: null, id: act.newId(), runId };
   const parsed = ROW_SHAPES.observations.safeParse({ ...drafted, ...mended, ...own });
   return parsed.success ? ok(parsed.data) : err(refusalAt(draft.key, parsed.error.issues[0]));

@@ -1,3 +1,4 @@
+import { parseRoughFeet } from "#lib/domain/length/rough-feet.ts";
 import { parseFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { formatTime, parseTime } from "#lib/domain/time/time-of-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
@@ -28,6 +29,11 @@ export function parseCell(column: GridColumn, typed: string): Result<unknown, st
   return PARSERS[column.kind](text, column);
 }
 
+/** How far off a reading is that was typed as about right, or as a range; null: it was not. */
+export function unsureIn(column: GridColumn, typed: string): number | null {
+  return column.unsure === undefined ? null : (parseRoughFeet(typed)?.off ?? null);
+}
+
 function parseEmpty(column: GridColumn): Result<unknown, string> {
   if (column.kind === "yesno") return ok(false);
   if (column.kind === "choice") return parseNoChoice(column.choices ?? []);
@@ -46,7 +52,7 @@ type Parser = (text: string, column: GridColumn) => Result<unknown, string>;
 
 const PARSERS: Record<CellKind, Parser> = {
   text: (text) => ok(text),
-  feet: (text) => present(parseFeet(text), "write feet, such as 26.5"),
+  feet: (text, column) => present(parseLength(text, column), "write feet, such as 26.5"),
   inches: (text) =>
     present(decimal(text.replace(/\s*(in|inch|inches|"|″)\.?$/i, "")), "write inches, such as 6"),
   degrees: (text) =>
@@ -63,6 +69,11 @@ const PARSERS: Record<CellKind, Parser> = {
   choice: (text, column) => parseChoice(text, column.choices ?? []),
   yesno: (text) => parseYesNo(text),
 };
+
+function parseLength(text: string, { unsure }: GridColumn): number | null {
+  const rough = unsure === undefined ? null : parseRoughFeet(text);
+  return rough === null ? parseFeet(text) : rough.length;
+}
 
 function present<T>(value: T | null, wanted: string): Result<T, string> {
   return value === null ? err(wanted) : ok(value);

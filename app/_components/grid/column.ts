@@ -54,6 +54,8 @@ export interface GridColumn {
   readonly computed?: ComputedColumn;
   /** Shows the row's picture, small, with a link to it whole; for columns that nobody types. */
   readonly picture?: (row: GridRow) => GridPicture | null;
+  /** Field that keeps how far off a reading is that was typed as `about 31` or `31–33`. */
+  readonly unsure?: string;
   /** Fields that typing in this cell settles along with it. */
   readonly settles?: Readonly<Record<string, unknown>>;
 }

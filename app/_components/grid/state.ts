@@ -1,4 +1,4 @@
-import { parseCell } from "./cell.ts";
+import { parseCell, unsureIn } from "./cell.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { valueAt, withValueAt } from "./field-path.ts";
 import { idOf, isSame, mergeRows, withTheirs } from "./merge.ts";
@@ -293,13 +293,14 @@ function typed(
   const place = `${existing.id}:${column.key}`;
   const last = state.past.at(-1);
   if (last !== undefined && last.typingIn === place) {
-    const past = [...state.past.slice(0, -1), joined(last, patch)];
-    return changed({ ...applied(state, [patch]), past, future: [] });
+    const aside = unsurePatches(existing, { column, text, before: unsureBefore(last, column) });
+    const past = [...state.past.slice(0, -1), joined(last, aside, patch)];
+    return changed({ ...applied(state, [...aside, patch]), past, future: [] });
   }
   const settled = Object.entries(column.settles ?? {}).map(([field, value]) =>
     fieldPatch(existing, { field, value }),
   );
-  const patches = [...settled, patch];
+  const patches = [...settled, ...unsurePatches(existing, { column, text }), patch];
   const step = { patches, typingIn: place };
   return changed({ ...applied(state, patches), past: [...state.past, step], future: [] });
 }
@@ -329,6 +330,25 @@ function fieldSet(
   return changed({ ...applied(state, [patch]), past, future: [] });
 }
 
+/**
+ * How unsure a reading was typed goes into a field of its own; what stood there `before` the typing
+ * began comes back when the reading is made exact.
+ */
+function unsurePatches(
+  line: GridLine,
+  { column, text, before }: { column: GridColumn; text: string; before?: CellState | undefined },
+): Patch[] {
+  const off = unsureIn(column, text);
+  if (column.unsure === undefined || (off === null && before === undefined)) return [];
+  const patch = fieldPatch(line, { field: column.unsure, value: off ?? before?.value });
+  return before === undefined || patch.kind !== "cell" ? [patch] : [{ ...patch, before }];
+}
+
+function unsureBefore(last: Step, { unsure }: GridColumn): CellState | undefined {
+  const found = last.patches.find((patch) => patch.kind === "cell" && patch.column === unsure);
+  return found?.kind === "cell" ? found.before : undefined;
+}
+
 /** A field of the row that no cell of its own shows. */
 function fieldPatch(
   line: GridLine,
@@ -347,6 +367,7 @@ function typedInBlank(
   const line = freshLine(blankKey(state), newRow(spec, newId));
   const patches: Patch[] = [
     { kind: "add", at: state.lines.length, line },
+    ...unsurePatches(line, { column, text }),
     cellPatch(line, { column, text }, spec),
   ];
   const step = { patches, typingIn: `${newId}:${column.key}` };
@@ -418,9 +439,10 @@ function put(
       const column = into[place];
       // On a new row an empty cell of the sheet leaves the usual value.
       if (!column || isFixed(column) || (target.patch !== null && text === "")) continue;
-      const patch = cellPatch(line, { column, text }, spec);
-      patches.push(patch);
-      grown = applied(grown, [patch]);
+      const told = row[into.findIndex((each) => each?.key === column.unsure)] ?? "";
+      const cell = pastedCell(line, { column, text, told }, spec);
+      patches.push(...cell);
+      grown = applied(grown, cell);
       line = grown.lines.find((one) => one.id === line.id) ?? line;
     }
   });
@@ -429,6 +451,16 @@ function put(
   const said = headings === null ? `${words}.` : `${words}; the first was read as headings.`;
   const note = [said, ...fixedWords(read)].join(" ");
   return changed({ ...grown, past: [...left(state).past, step], future: [], note });
+}
+
+/** A pasted cell; `told` is how unsure the sheet itself says that its reading is. */
+function pastedCell(
+  line: GridLine,
+  { column, text, told }: { column: GridColumn; text: string; told: string },
+  spec: GridSpec,
+): Patch[] {
+  const aside = told === "" ? unsurePatches(line, { column, text }) : [];
+  return [...aside, cellPatch(line, { column, text }, spec)];
 }
 
 /** Says which pasted columns were passed over because the program works them out. */
@@ -612,10 +644,14 @@ function cellPatch(
 }
 
 /** Letters typed on in the same cell: one step from what was there first to what is there now. */
-function joined(last: Step, patch: Patch): Step {
+function joined(last: Step, aside: readonly Patch[], patch: Patch): Step {
   const old = last.patches.at(-1);
   if (old?.kind !== "cell" || patch.kind !== "cell") return last;
-  return { ...last, patches: [...last.patches.slice(0, -1), { ...patch, before: old.before }] };
+  const isAgain = (one: Patch) =>
+    one.kind === "cell" &&
+    aside.some((other) => other.kind === "cell" && other.column === one.column);
+  const kept = last.patches.slice(0, -1).filter((one) => !isAgain(one));
+  return { ...last, patches: [...kept, ...aside, { ...patch, before: old.before }] };
 }
 
 function applied(state: GridState, patches: readonly Patch[]): GridState {

@@ -1,4 +1,4 @@
-import { parseCell } from "#app/_components/grid/cell.ts";
+import { parseCell, unsureIn } from "#app/_components/grid/cell.ts";
 import type { GridColumn, GridRow } from "#app/_components/grid/column.ts";
 import { textOf } from "#app/form.ts";
 import { err, ok, type Result } from "#lib/result.ts";
@@ -21,9 +21,15 @@ export function rowFromForm(
       row[column.key] = form.get(column.key) !== null;
       continue;
     }
-    const read = readField(column, textOf(form, column.key));
+    const text = textOf(form, column.key);
+    const read = readField(column, text);
     if (!read.ok) return err({ path: column.key, message: `${column.title}: ${read.error}.` });
     row[column.key] = read.value;
+  }
+  for (const column of columns) {
+    const off = unsureIn(column, textOf(form, column.key));
+    const { unsure = "" } = column;
+    if (off !== null && textOf(form, unsure) === "") row[unsure] = off;
   }
   return ok(row);
 }

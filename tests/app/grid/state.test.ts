@@ -55,6 +55,25 @@ describe("reduceGrid() while typing", () => {
     expect(distances(from(undone, { do: "redo" }))).toEqual([1650, 2350]);
   });
 
+  test("takes a reading that is about right, or a range, with how far off it is", () => {
+    const rough: GridColumn = { ...DISTANCE, unsure: "uncertainty" };
+    const typed = gridAfter(
+      type("a", rough, "about 3"),
+      type("a", rough, "about 31"),
+      type("b", rough, "31–33"),
+      { do: "leave" },
+    );
+    expect(distances(typed)).toEqual([3100, 3200]);
+    expect(typed.lines.map((line) => line.values["uncertainty"])).toEqual([100, 100]);
+    const exact = gridAfter(type("a", rough, "31?"), type("a", rough, "31"));
+    expect(exact.lines[0]?.values["uncertainty"]).toBeUndefined();
+    const undone = from(typed, { do: "undo" }, { do: "undo" });
+    expect(distances(undone)).toEqual([1550, 2350]);
+    expect(undone.lines.map((line) => line.values["uncertainty"])).toEqual([undefined, undefined]);
+    // A column that has no place for it takes none.
+    expect(distances(gridAfter(type("a", DISTANCE, "about 31")))).toEqual([1550, 2350]);
+  });
+
   test("takes a second visit to the same cell as another step", () => {
     const typed = gridAfter(type("a", DISTANCE, "16"), { do: "leave" }, type("a", DISTANCE, "17"), {
       do: "leave",

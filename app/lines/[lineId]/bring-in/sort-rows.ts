@@ -1,4 +1,4 @@
-import { parseCell } from "#app/_components/grid/cell.ts";
+import { parseCell, unsureIn } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { areHeadings, matchHeadings } from "#app/_components/grid/headings.ts";
 
@@ -112,6 +112,9 @@ function readRow(
     const read = parseCell(column, text);
     if (read.ok) fields[column.key] = read.value;
     else problems[column.key] = read.error;
+    const off = unsureIn(column, text);
+    const { unsure = "" } = column;
+    if (off !== null && (texts[unsure] ?? "").trim() === "") fields[unsure] = off;
   }
   return { fields, problems };
 }

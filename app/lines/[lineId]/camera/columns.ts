@@ -173,6 +173,8 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     example: "24.1",
     pasteHeadings: ["footage", "distance", "feet", "ft", "at"],
     settles: { reading: "read" },
+    unsure: "uncertainty",
+    hint: "Counter reading. “about 31” or “31–33” also fills Uncertainty ±",
   },
   {
     key: "kind",
@@ -260,7 +262,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     title: "Uncertainty ±",
     kind: "feet",
     width: 9,
-    hint: "For an approximate reading, or a range: type “about 31” or “31–33” under Counter to fill it",
+    hint: "How far off this reading may be; filled when the counter is typed as “about 31” or “31–33”",
     pasteHeadings: [
       "give or take",
       "plus or minus",

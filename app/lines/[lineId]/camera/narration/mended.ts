@@ -1,4 +1,4 @@
-import { parseCell } from "#app/_components/grid/cell.ts";
+import { parseCell, unsureIn } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { type DraftView, SEEN_COLUMNS, UNSEEN_COLUMNS } from "./draft-columns.ts";
 
@@ -21,7 +21,10 @@ export function readDraft(
   const fields: Record<string, unknown> = {};
   const problems: Record<string, string> = {};
   for (const column of columns) {
-    const read = parseCell(column, texts[column.key] ?? "");
+    const text = texts[column.key] ?? "";
+    const read = parseCell(column, text);
+    const off = unsureIn(column, text);
+    if (column.unsure !== undefined && off !== null) fields[column.unsure] = off;
     if (read.ok) fields[column.key] = read.value;
     else problems[column.key] = read.error;
   }
