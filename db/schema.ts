@@ -1469,6 +1469,8 @@ export const dueThings = sqliteTable(
     sortDay: words("sort_day"),
     sentence: words("sentence"),
     question: text("question", { enum: QUESTIONS }).notNull(),
+    /** Where it is settled, as a path under the line; null where that is the question's own page. */
+    path: text("path"),
   },
   (t) => [
     primaryKey({ columns: [t.lineId, t.position] }),

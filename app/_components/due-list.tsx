@@ -27,7 +27,9 @@ export function DueList({
             {thing.on === null ? "" : formatNearDay(thing.on, day)}
           </span>
           <span>
-            <Link href={`/lines/${thing.lineId}/${thing.question}`}>{thing.sentence}</Link>
+            <Link href={`/lines/${thing.lineId}/${thing.where ?? thing.question}`}>
+              {thing.sentence}
+            </Link>
             <span className="muted"> {thing.lineName}</span>
           </span>
         </li>

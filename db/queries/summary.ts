@@ -94,9 +94,9 @@ export function putSummary(
     .where(eq(lineSummaries.lineId, lineId))
     .run();
   db.delete(dueThings).where(eq(dueThings.lineId, lineId)).run();
-  for (const [position, { on, ...thing }] of things.entries())
+  for (const [position, { on, where, ...thing }] of things.entries())
     db.insert(dueThings)
-      .values({ ...thing, position, sortDay: on ?? NO_DAY })
+      .values({ ...thing, position, sortDay: on ?? NO_DAY, path: where ?? null })
       .run();
 }
 
@@ -135,6 +135,7 @@ export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & 
       sortDay: dueThings.sortDay,
       sentence: dueThings.sentence,
       question: dueThings.question,
+      path: dueThings.path,
     })
     .from(dueThings)
     .innerJoin(lines, eq(lines.id, dueThings.lineId))
@@ -143,7 +144,11 @@ export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & 
     .limit(most)
     .offset(from)
     .all()
-    .map(({ sortDay, ...thing }) => ({ ...thing, on: sortDay === NO_DAY ? null : sortDay }));
+    .map(({ sortDay, path, ...thing }) => ({
+      ...thing,
+      on: sortDay === NO_DAY ? null : sortDay,
+      ...(path === null ? {} : { where: path }),
+    }));
 }
 
 interface Named {

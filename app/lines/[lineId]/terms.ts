@@ -75,19 +75,19 @@ export const WORK_WORDS: Record<WorkKind, string> = {
 
 export const PLACE_WORDS: Record<Place, string> = {
   point: "at a point",
-  stretch: "over a stretch",
+  stretch: "over a section",
   branch: "on a branch",
   general: "general",
 };
 
 export const SPREAD_WORDS: Record<Spread, string> = {
-  "by-placed-cost": "by placed cost",
+  "by-placed-cost": "prorated by located cost",
   equally: "equally",
 };
 
 export const UNKNOWN_SHARE_WORDS: Record<UnknownShares, string> = {
-  carried: "carried by the others, and shown as recoverable",
-  "held-apart": "held apart until the owner is known",
+  carried: "covered by the others (recoverable)",
+  "held-apart": "set aside until the owner is known",
 };
 
 /** The kinds of letter, as they stand alone. */
@@ -165,19 +165,19 @@ export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
 
 export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   drafting: "being drafted",
-  "waiting-on-signatures": "waiting on signatures or recording",
+  "waiting-on-signatures": "waiting for signatures or recording",
   submitted: "submitted",
-  "returned-incomplete": "returned as incomplete",
+  "returned-incomplete": "returned, incomplete",
   denied: "denied",
   appealed: "denial appealed",
   "in-review": "in review",
-  corrections: "corrections asked for",
+  corrections: "corrections required",
   "approved-fees-due": "approved, fees due",
   issued: "issued",
-  working: "card posted, work going on",
+  working: "card posted, work in progress",
   "inspection-requested": "inspection requested",
   "inspection-failed": "inspection failed",
-  "passed-may-backfill": "passed, may backfill",
+  "passed-may-backfill": "passed, OK to backfill",
   "as-built-submitted": "as-built submitted",
   "as-built-rejected": "as-built rejected",
   final: "final",
@@ -188,33 +188,33 @@ export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
 };
 
 export const REQUIREMENT_WORDS: Record<RequirementState, string> = {
-  "in-hand": "in hand",
+  "in-hand": "on file",
   missing: "missing",
-  "does-not-apply": "does not apply",
+  "does-not-apply": "not applicable",
 };
 
 export const INSPECTION_WORDS: Record<InspectionResult, string> = {
-  booked: "booked",
+  booked: "scheduled",
   passed: "passed",
   failed: "failed",
-  cancelled: "cancelled",
+  cancelled: "canceled",
 };
 
 export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
-  "letter-sent": "a letter was sent",
-  "certified-letter-mailed": "a certified letter was mailed",
-  "split-sent": "a split was sent",
-  "locate-called": "the locate was called in",
+  "letter-sent": "letter sent",
+  "certified-letter-mailed": "certified letter mailed",
+  "split-sent": "split sent",
+  "locate-called": "locate called in",
   "work-begins": "work begins",
-  "permit-issued": "a permit was issued",
-  "permit-submitted": "a permit was submitted",
-  "corrections-asked": "corrections were asked for",
-  "permit-denied": "a permit was denied",
-  "authority-order": "the authority gave an order",
-  "tenant-entry": "a dwelling is entered",
-  "dye-test": "dye goes down the sewer",
-  "drains-paused": "drains are paused",
-  "inspection-booked": "an inspection is booked",
+  "permit-issued": "permit issued",
+  "permit-submitted": "permit submitted",
+  "corrections-asked": "corrections required",
+  "permit-denied": "permit denied",
+  "authority-order": "order from the authority",
+  "tenant-entry": "entry into a home",
+  "dye-test": "dye test",
+  "drains-paused": "drain shutdown",
+  "inspection-booked": "inspection scheduled",
   "work-ends": "work ends",
 };
 

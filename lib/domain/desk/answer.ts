@@ -37,6 +37,8 @@ export interface DueThing {
   readonly kind: DueKind;
   /** Which question's page settles it. */
   readonly question: Question;
+  /** Where that is done, as a path under the line; left out where it is the question's own page. */
+  readonly where?: string;
 }
 
 /** What the office counts over all lines. */

@@ -97,7 +97,13 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
     const state = permitStateOf(file, permit);
     const closes = OFFICE_MUST[state];
     if (closes === undefined || moverOf(state) !== "office") return [];
-    return [{ closes, pressing: state === "drafting" ? PRESSING.someTime : PRESSING.soon }];
+    return [
+      {
+        closes,
+        ...(state === "drafting" ? {} : { where: "authority/permits" }),
+        pressing: state === "drafting" ? PRESSING.someTime : PRESSING.soon,
+      },
+    ];
   });
   if (missing.length > 0) {
     const titles = sayList(
@@ -115,7 +121,11 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
       pressing: PRESSING.stalls,
     });
   if (file.permits.length === 0 && open.length === 0)
-    open.push({ closes: "Enter the permit once it is applied for", pressing: PRESSING.someTime });
+    open.push({
+      closes: "Add the permit once you apply for it",
+      where: "authority/permits",
+      pressing: PRESSING.someTime,
+    });
   return open;
 }
 

@@ -76,7 +76,7 @@ function repliesOf(
 ): Pick<Clock, "title" | "sentence"> {
   const names = group.map(({ subjectId }) => {
     const notice = file.notices.find(({ id }) => id === subjectId);
-    return notice === undefined ? "somebody" : sayParty(file, notice.partyId);
+    return notice === undefined ? "someone" : sayParty(file, notice.partyId);
   });
   return {
     title: `Replies from ${sayList([...new Set(names)])}`,

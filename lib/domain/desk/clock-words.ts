@@ -41,7 +41,7 @@ function kindOf(file: Clocked, clock: Clock): ClockGroup["kind"] {
   return file.locateTickets.some(({ id }) => id === clock.subjectId) ? "locate" : "other";
 }
 
-/** `reply-by in 3 days`, `locate window opens Thursday`. */
+/** `reply due in 3 days`, `locate window opens Thursday`. */
 export function clockWords(file: Clocked, group: ClockGroup, today: Day): string {
   const { clock, kind } = group;
   if (kind === "reply") return replyWords(file, group, today);
@@ -54,7 +54,7 @@ export function clockWords(file: Clocked, group: ClockGroup, today: Day): string
 function replyWords(file: Clocked, { clock, count }: ClockGroup, today: Day): string {
   if (clock.on < today)
     return `${sayCount(count, "reply", "replies")} overdue since ${formatNearDay(clock.on, today)}`;
-  const replies = count === 1 ? "reply-by" : `reply-by of ${count} letters`;
+  const replies = count === 1 ? "reply due" : `replies due on ${count} letters`;
   return `${replies} ${inDays(file, clock, today)}`;
 }
 
@@ -68,14 +68,14 @@ function locateVerb({ meaning, on }: Clock, today: Day): string | null {
 function otherWords(file: Clocked, clock: Clock, today: Day): string {
   const title = clock.title;
   const when = momentOf(clock, today);
-  if (clock.meaning === "not-before") return `${title}: from ${when} on`;
+  if (clock.meaning === "not-before") return `${title}: starting ${when}`;
   if (clock.on < today) {
     const days = sayCount(daysBetween(clock.on, today), "day");
     return clock.meaning === "expires"
       ? `${title}: expired ${when}`
       : `${title}: overdue by ${days}`;
   }
-  if (clock.meaning === "not-after") return `${title}: ${when} at the latest`;
+  if (clock.meaning === "not-after") return `${title}: no later than ${when}`;
   if (clock.meaning === "expires") return `${title}: ${when}`;
   return `${title}: due ${inDays(file, clock, today)}`;
 }

@@ -33,7 +33,7 @@ export function costAnswer(file: LineFile, report: Report): Reply {
     ]);
   if (mustChooseOption(file))
     return replyWith(`${file.options.length} repair options to compare`, [
-      { closes: "Choose one and say why", pressing: PRESSING.ordinary },
+      { closes: "Choose one and say why", where: "cost/options", pressing: PRESSING.ordinary },
     ]);
   const version = latestSplit(file);
   if (version === null) return unsplit(report);
@@ -52,7 +52,11 @@ function unsplit(report: Report): Reply {
   const total = report.splits.find(({ refusal }) => refusal === null)?.total;
   const sum = total === undefined ? "The work is priced" : formatCents(total);
   return replyWith(`${sum}; no rule chosen yet`, [
-    { closes: "Compare the rules and choose one", pressing: PRESSING.ordinary },
+    {
+      closes: "Compare the rules and choose one",
+      where: "cost/choose",
+      pressing: PRESSING.ordinary,
+    },
   ]);
 }
 
@@ -88,7 +92,7 @@ function agreedWords({ payers, open }: Agreed): string {
   const count = payers.length - open.length;
   if (count === 0) return "no one has agreed yet";
   if (open.length === 0)
-    return payers.length === 1 ? "its payer has agreed" : `${sayAll(count)} have agreed`;
+    return payers.length === 1 ? "the payer has agreed" : `${sayAll(count)} have agreed`;
   return `${count} of ${payers.length} ${forCount(count, "has", "have")} agreed`;
 }
 
@@ -109,6 +113,7 @@ function openings(
   if (isStale(report, version))
     open.push({
       closes: "Update the split to the current facts",
+      where: "cost/choose",
       pressing: PRESSING.soon,
     });
   if (agreed.open.length > 0) {
@@ -118,6 +123,7 @@ function openings(
     );
     open.push({
       closes: `Get the owners’ consent to pay for ${names}`,
+      where: "notices/consents",
       pressing: PRESSING.ordinary,
     });
   }
@@ -132,5 +138,7 @@ function overdueOpenings(file: LineFile, { today }: Report): Opening[] {
     late.map(({ propertyId }) => sayProperty(file, propertyId)),
     4,
   );
-  return [{ closes: `Collect ${sum} past due: ${places}`, pressing: PRESSING.late }];
+  return [
+    { closes: `Collect ${sum} past due: ${places}`, where: "cost/money", pressing: PRESSING.late },
+  ];
 }

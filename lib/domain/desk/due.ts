@@ -118,6 +118,7 @@ function nameThings(file: LineFile): Thing[] {
     on: consent.stateOn,
     kind: "due" as const,
     question: "notices" as const,
+    where: "notices/consents",
   }));
 }
 
@@ -193,6 +194,7 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
           on: null,
           kind: "blocked",
           question: kind === "pay" ? "cost" : "notices",
+          where: "notices/consents",
         };
       });
     }),
@@ -239,13 +241,20 @@ function splitThings(file: LineFile, report: Report): Thing[] {
       4,
     );
   if (isStale(report, version))
-    things.push({ sentence: "The split is out of date", on: null, kind: "due", question: "cost" });
+    things.push({
+      sentence: "The split is out of date",
+      on: null,
+      kind: "due",
+      question: "cost",
+      where: "cost/choose",
+    });
   if (superseded.length > 0)
     things.push({
       sentence: `Signed for an earlier amount: ${names(superseded)}`,
       on: null,
       kind: "due",
       question: "cost",
+      where: "notices/consents",
     });
   if (asked.length > 0 && version.sentAt !== null)
     things.push({
@@ -253,6 +262,7 @@ function splitThings(file: LineFile, report: Report): Thing[] {
       on: null,
       kind: "waiting",
       question: "cost",
+      where: "notices/consents",
     });
   return things;
 }
@@ -267,7 +277,13 @@ function permitThings(file: LineFile, { today }: Report): Thing[] {
     const kind = MOVER_KIND[moverOf(permitStateOf(file, permit))];
     if (kind === undefined) return [];
     return [
-      { sentence: permitSentence(file, permit, today), on: null, kind, question: "authority" },
+      {
+        sentence: permitSentence(file, permit, today),
+        on: null,
+        kind,
+        question: "authority",
+        where: "authority/permits",
+      },
     ];
   });
 }

@@ -13,7 +13,7 @@ import { isStale } from "./cost-answer.ts";
 
 type Thing = Omit<DueThing, "lineId">;
 
-/** Money past its day; and shares to be invoiced, or credited after a new split. */
+/** Money past due; and shares to be invoiced, or credited after a new split. */
 export function moneyThings(file: LineFile, report: Report): Thing[] {
   const late = overdueAccounts(file, report.today).map(
     ({ propertyId, overdue, since }): Thing => ({
@@ -21,13 +21,14 @@ export function moneyThings(file: LineFile, report: Report): Thing[] {
       on: since,
       kind: "late",
       question: "cost",
+      where: "cost/money",
     }),
   );
   const ready = readyProposals(file, report);
   return [
     ...late,
     ...listed(file, ready, { kind: "invoice", words: "Not yet invoiced" }),
-    ...listed(file, ready, { kind: "credit", words: "Not yet credited after the new split" }),
+    ...listed(file, ready, { kind: "credit", words: "Credit not yet issued after the new split" }),
   ];
 }
 
@@ -66,6 +67,7 @@ function listed(
       on: null,
       kind: "due",
       question: "cost",
+      where: "cost/money#invoice",
     },
   ];
 }

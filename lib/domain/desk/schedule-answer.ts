@@ -16,7 +16,7 @@ const MOST = 2;
 
 const CLOSE_OUT: Opening = {
   closes: "Write the closeout letters and close the file",
-  where: "next#close",
+  where: "schedule#close",
   pressing: PRESSING.someTime,
 };
 

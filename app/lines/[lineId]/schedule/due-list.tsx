@@ -15,7 +15,7 @@ const KIND_WORDS: Record<DueThing["kind"], string> = {
 /** What is late, due, blocked and waited for on this line, each with the page that settles it. */
 export function DueList({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   const things = dueThings(file, report);
-  if (things.length === 0) return <p>Nothing is due, and nothing is blocked.</p>;
+  if (things.length === 0) return <p>Nothing due or blocked.</p>;
   return (
     <ul className={`plain-list ${styles["due"]}`}>
       {things.map((thing) => (
@@ -25,7 +25,9 @@ export function DueList({ file, report }: { readonly file: LineFile; readonly re
               {KIND_WORDS[thing.kind]}
             </span>
           </span>
-          <Link href={`/lines/${file.line.id}/${thing.question}`}>{thing.sentence}</Link>
+          <Link href={`/lines/${file.line.id}/${thing.where ?? thing.question}`}>
+            {thing.sentence}
+          </Link>
         </li>
       ))}
     </ul>

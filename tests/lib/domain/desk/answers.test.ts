@@ -426,6 +426,7 @@ describe("what it costs and who pays", () => {
     expect(answer("cost", { ...file, splits: [] }, { report })).toMatchObject({
       sentence: "$18,640.00; no rule chosen yet",
       closes: "Compare the rules and choose one",
+      where: "cost/choose",
     });
   });
 
@@ -530,7 +531,7 @@ describe("what the authority needs", () => {
   const marks = requirements.slice(0, 9).map(({ id }) => aRequirementMark(id));
   const facts = { authority: anAuthority({ requirements }), requirementMarks: marks };
 
-  test("answersOn() counts what is in hand and says what holds the submission", () => {
+  test("answersOn() counts what is on file and says what holds the submission", () => {
     const report = aReport({
       holds: [aHold("easement-missing", "9 Ropewalk Lane", ["submission", "digging"])],
     });
@@ -601,7 +602,7 @@ describe("what happens next", () => {
       notices: [aNotice("n", { state: "sent", replyBy: "2026-11-26" })],
       locateTickets: [aLocateTicket("t", { calledOn: "2026-11-24" })],
     });
-    expect(next.sentence).toBe("Reply-by in 3 days; locate window opens Friday");
+    expect(next.sentence).toBe("Reply due in 3 days; locate window opens Friday");
   });
 
   test("answersOn() tells replies of one day together, and counts the clocks beyond two", () => {
@@ -613,7 +614,7 @@ describe("what happens next", () => {
       events: [anEvent("e", { event: "authority-order", on: "2026-11-20" })],
     });
     expect(next.sentence).toBe(
-      "Reply-by of 2 letters tomorrow; locate window opens Friday; 1 more deadline",
+      "Replies due on 2 letters tomorrow; locate window opens Friday; 1 more deadline",
     );
   });
 
@@ -640,7 +641,7 @@ describe("what happens next", () => {
     expect(next).toMatchObject({
       sentence: "No deadlines running",
       closes: "Write the closeout letters and close the file",
-      where: "next#close",
+      where: "schedule#close",
     });
   });
 });

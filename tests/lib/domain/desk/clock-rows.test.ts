@@ -79,12 +79,12 @@ test("the desk says calendar days of what was counted in calendar days, and no r
       clockWords(file, group, TODAY),
     );
   };
-  expect(said([RULE])).toEqual(["reply-by of 3 letters in 9 days"]);
+  expect(said([RULE])).toEqual(["replies due on 3 letters in 9 days"]);
   const cure = aClockRule("Cure", { count: 14, roll: "none", event: "split-sent" });
-  expect(said([cure])).toEqual(["reply-by of 3 letters in 9 days"]);
+  expect(said([cure])).toEqual(["replies due on 3 letters in 9 days"]);
   const business = { ...RULE, id: "b", title: "Object", count: 8, unit: "business-days" } as const;
   expect(said([business])).toEqual([
     "Object (3 letters of November 20, 2026): due in 5 business days",
-    "reply-by of 3 letters in 9 days",
+    "replies due on 3 letters in 9 days",
   ]);
 });

@@ -57,7 +57,7 @@ test("dueThings() tells what is late, what is due within a week, and nothing lat
   });
   expect(due(file)).toEqual([
     ["late", "2026-11-20", "notices", "1 reply overdue since Friday, November 20"],
-    ["due", "2026-12-01", "notices", "Reply-by in 6 days (Tuesday, December 1)"],
+    ["due", "2026-12-01", "notices", "Reply due in 6 days (Tuesday, December 1)"],
   ]);
 });
 

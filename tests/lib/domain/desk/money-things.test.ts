@@ -39,7 +39,7 @@ function aLine(overrides: Partial<LineFile> = {}): LineFile {
 function moneyDue(file: LineFile, report = REPORT): string[] {
   return dueThings(file, report)
     .map(({ kind, sentence }) => `${kind}: ${sentence}`)
-    .filter((line) => /invoiced|credited|was due/.test(line));
+    .filter((line) => /invoiced|Credit not yet|was due/.test(line));
 }
 
 const INVOICE = aLedgerEntry(1, { amount: 119_000, dueOn: "2026-10-25", splitId: VERSION.id });
@@ -88,7 +88,7 @@ test("a new split that asks less is to be credited", () => {
     }),
   ];
   expect(moneyDue(aLine({ splits: [VERSION, second], ledger }))).toEqual([
-    "due: Not yet credited after the new split: $190.00, 12 Fennel Row",
+    "due: Credit not yet issued after the new split: $190.00, 12 Fennel Row",
   ]);
 });
 
@@ -99,4 +99,18 @@ test("the answer on the cost tells what came in, and presses for what is past it
   expect(closes).toBe("Collect $190.00 past due: 12 Fennel Row");
   const undone = aLine({ ledger: [INVOICE, PAYMENT, aReversal(3, PAYMENT)] });
   expect(costAnswer(undone, REPORT).sentence).not.toContain("received");
+});
+
+test("what is due leads to the page where it is done", () => {
+  const whereOf = (file: LineFile) =>
+    dueThings(file, REPORT).map(({ sentence, where }) => [sentence.slice(0, 12), where]);
+  expect(whereOf(aLine({ ledger: [INVOICE, PAYMENT] }))).toContainEqual([
+    "$190.00 from",
+    "cost/money",
+  ]);
+  expect(whereOf(aLine({ ledger: [INVOICE] }))).toContainEqual([
+    "Not yet invo",
+    "cost/money#invoice",
+  ]);
+  expect(costAnswer(aLine({ ledger: [INVOICE, PAYMENT] }), REPORT).where).toBe("cost/money");
 });

@@ -1,0 +1,1 @@
+ALTER TABLE `due_things` ADD `path` text;
