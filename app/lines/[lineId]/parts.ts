@@ -1,11 +1,15 @@
 import { consentTable } from "#lib/domain/consent/table.ts";
 import type { Question } from "#lib/domain/desk/answer.ts";
+import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import { lettersDue } from "#lib/domain/desk/letters-due.ts";
+import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
 import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
+import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
 
 /** A page of its own under a question. */
@@ -13,6 +17,8 @@ interface Part {
   /** The folder under the question's; empty for the question's own page. */
   readonly slug: string;
   readonly name: string;
+  /** It stands in the list only where it is used; another page leads to it before that. */
+  readonly isUsed?: (file: LineFile) => boolean;
   /** Work is left there. */
   readonly isOpen?: (file: LineFile, report: Report) => boolean;
 }
@@ -43,8 +49,22 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "test-day", name: "Dye test day", isOpen: (file) => resultsWanted(file) },
   ],
   cost: [
-    { slug: "", name: "Work and split" },
-    { slug: "money", name: "Ledger" },
+    { slug: "", name: "Scope of work", isOpen: ({ scope }) => scope.length === 0 },
+    {
+      slug: "options",
+      name: "Options and changes",
+      isUsed: ({ options, changeOrders }) => options.length + changeOrders.length > 0,
+      isOpen: (file) =>
+        mustChooseOption(file) || file.changeOrders.some(({ state }) => state === "proposed"),
+    },
+    { slug: "compare", name: "Compare" },
+    { slug: "choose", name: "Choose", isOpen: isRuleWanted },
+    { slug: "statements", name: "Statements" },
+    {
+      slug: "money",
+      name: "Ledger",
+      isOpen: (file, report) => moneyThings(file, report).length > 0,
+    },
   ],
   notices: [
     { slug: "", name: "Letters" },
@@ -100,9 +120,14 @@ function isConsentOpen(file: LineFile, report: Report): boolean {
 
 /** The pages of one question as the side list shows them. */
 export function partsOf(question: Question, file: LineFile, report: Report): readonly PartLink[] {
-  return (PARTS[question] ?? []).map(({ slug, name, isOpen }) => ({
-    slug,
-    name,
-    open: isOpen?.(file, report) ?? false,
-  }));
+  return (PARTS[question] ?? [])
+    .filter(({ isUsed }) => isUsed?.(file) ?? true)
+    .map(({ slug, name, isOpen }) => ({ slug, name, open: isOpen?.(file, report) ?? false }));
+}
+
+/** The work is priced, one way to do it is selected, and no rule is chosen on the facts as they are. */
+function isRuleWanted(file: LineFile, report: Report): boolean {
+  if (file.scope.length === 0 || mustChooseOption(file)) return false;
+  const version = latestSplit(file);
+  return version === null || isStale(report, version);
 }

@@ -1,7 +1,7 @@
 import type { Fitting, Material, Side } from "#lib/domain/facts/line.ts";
 import type { Stake } from "#lib/domain/facts/party.ts";
 import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/facts/run.ts";
-import type { Place, ScopeKind } from "#lib/domain/facts/scope.ts";
+import type { Place, ScopeKind, Spread } from "#lib/domain/facts/scope.ts";
 import type { ControlResult, TestResult } from "#lib/domain/facts/test.ts";
 
 type Synonyms<T extends string> = Partial<Record<T, readonly string[]>>;
@@ -77,9 +77,13 @@ export const CONTROL_SYNONYMS: Synonyms<ControlResult> = {
 
 export const PLACE_SYNONYMS: Synonyms<Place> = {
   point: ["point"],
-  stretch: ["stretch"],
+  stretch: ["section", "stretch", "over a stretch"],
   branch: ["branch"],
   general: ["whole job"],
+};
+
+export const SPREAD_SYNONYMS: Synonyms<Spread> = {
+  "by-placed-cost": ["prorated", "by placed cost", "by cost"],
 };
 
 export const SCOPE_KIND_SYNONYMS: Synonyms<ScopeKind> = {

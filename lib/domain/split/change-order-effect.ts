@@ -116,8 +116,8 @@ function sentenceFor(
     after === before
       ? `The total stays at ${formatCents(after)}`
       : `${difference} ${after > before ? "more" : "less"}: ${formatCents(before)} before, ${formatCents(after)} after`;
-  if (refusal !== null) return `${total}. Who pays it cannot be worked out yet. ${refusal}`;
+  if (refusal !== null) return `${total}. Who pays can’t be calculated yet. ${refusal}`;
   const moved = shares.filter((share) => share.before !== share.after).length;
-  if (moved === 0) return `${total}. Nobody’s amount changes.`;
+  if (moved === 0) return `${total}. No one’s amount changes.`;
   return `${total}. ${moved === 1 ? "One amount changes" : `${moved} amounts change`}.`;
 }

@@ -2,12 +2,13 @@ import type { SplitRule } from "../facts/split.ts";
 import type { Share, SplitOutcome } from "../findings/outcome.ts";
 import type { Cents } from "../money/cents.ts";
 
-/** One payer's amount under one rule. */
+/** One payer's amount under one rule; without the calculation, which is written out when it is asked for. */
 export interface ComparedCell {
   readonly rule: SplitRule;
-  readonly share: Share | null;
   /** Zero where the payer has no share under this rule. */
   readonly amount: Cents;
+  /** Of the amount: covered for owners who are not known. */
+  readonly recoverable: Cents;
   /** Against the rule that the others are held against; null for that rule itself, or without one. */
   readonly difference: Cents | null;
 }
@@ -61,7 +62,7 @@ function cellOf(
   const amount = share?.amount ?? 0;
   const difference =
     base === null || base === outcome ? null : amount - (shareOf(base, key)?.amount ?? 0);
-  return { rule: outcome.choice.rule, share, amount, difference };
+  return { rule: outcome.choice.rule, amount, recoverable: share?.recoverable ?? 0, difference };
 }
 
 function shareOf(outcome: SplitOutcome, key: string): Share | null {

@@ -100,7 +100,7 @@ function planFor(rule: SplitRule, work: Work): Result<Plan, string> {
 function ownPlan({ item }: PlacedItem, rule: SplitRule, work: Work): Result<Plan, string> {
   const plan = planFor(rule, work);
   if (plan.ok || item.rule === null) return plan;
-  return err(`“${item.title}” has a rule of its own. ${plan.error}`);
+  return err(`“${item.title}” has its own rule. ${plan.error}`);
 }
 
 /** Items that one property pays alone. */
@@ -110,7 +110,7 @@ function payOwn(items: readonly PlacedItem[], work: Work): Result<Tally, string>
   for (const { item, amount } of items) {
     const index = work.ground.indexOf.get(item.payerId ?? "");
     if (index === undefined) {
-      return err(`“${item.title}” names a payer that is not on this line. Choose another.`);
+      return err(`“${item.title}” names a payer that is not on this line. Select another.`);
     }
     const allotment = soleAllotment(index, "the only payer of this item");
     const n = BigInt(amount);

@@ -36,8 +36,8 @@ export function fixtureWeights(
   tieIns: readonly TieInFinding[],
 ): Result<FixtureWeights, string> {
   const code = file.line.plumbingCode;
-  if (file.fixtures.length === 0) return err("No plumbing fixtures are counted yet.");
-  if (code === null) return err("Choose the plumbing code whose table gives the units.");
+  if (file.fixtures.length === 0) return err("No plumbing fixtures counted yet.");
+  if (code === null) return err("Select the plumbing code whose table gives the units.");
   const live = new Set(tieIns.flatMap((each) => (each.live ? (each.propertyId ?? []) : [])));
   const counted = new Set(file.fixtures.map(({ propertyId }) => propertyId));
   const missing = file.properties.filter(({ id }) => live.has(id) && !counted.has(id));

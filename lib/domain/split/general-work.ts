@@ -49,7 +49,7 @@ export function tallyGeneral(
   if (nobody !== null) return err(nobody);
   if (terms.base.total <= 0) {
     return err(
-      `“${item.title}” follows the placed work, and none is placed on the pipe yet. Place the work, or spread this item equally.`,
+      `“${item.title}” is prorated over located work, and nothing has a location yet. Give the work a location, or allocate this item equally.`,
     );
   }
   return ok(followPlaced({ item, amount }, terms.base, pen));
@@ -72,7 +72,7 @@ function followPlaced(
       if (part.n === 0n) continue;
       pen.steps[index]?.push({
         itemId: item.id,
-        words: `${formatCents(amount)} × ${sayPart(part)}, its part of the placed work`,
+        words: `${formatCents(amount)} × ${sayPart(part)}, its share of the located work`,
         exact: formatRatio(multiplyRatios(part, { n: BigInt(amount), d: 1n })),
         piece: {
           from: null,

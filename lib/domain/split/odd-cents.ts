@@ -28,5 +28,5 @@ export function oddCentsWords(ground: Ground, tally: Tally): string {
   const names = sayList(receivers.flatMap((index) => ground.people[index]?.label ?? []));
   const cents = receivers.length === 1 ? "1 cent was" : `${receivers.length} cents were`;
   const went = receivers.length === 1 ? "It went" : "They went one each";
-  return `Every share was rounded down to the cent and ${cents} left over. ${went} to the largest fractions lost, and among equal ones to the tie-in farthest upstream: ${names}.`;
+  return `Every share was rounded down to the cent and ${cents} left after rounding. ${went} to the shares that lost the most, and among equal ones to the tie-in farthest upstream: ${names}.`;
 }

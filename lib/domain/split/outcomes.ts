@@ -25,8 +25,21 @@ import { standAloneTest, standAloneTree } from "./stand-alone.ts";
  * keeps the parameters of its latest version.
  */
 export function splitOutcomes(file: LineFile, found: Found): SplitOutcome[] {
+  return outcomesOf(
+    file,
+    found,
+    SPLIT_RULES.map((rule) => presentChoice(file, rule)),
+  );
+}
+
+/** What each of several choices gives on this line; the ground that they share is laid once. */
+export function outcomesOf(
+  file: LineFile,
+  found: Found,
+  choices: readonly SplitChoice[],
+): SplitOutcome[] {
   const siteFor = siteMaker(file, found);
-  return SPLIT_RULES.map((rule) => outcomeOn(siteFor, presentChoice(file, rule)));
+  return choices.map((choice) => outcomeOn(siteFor, choice));
 }
 
 /** What one rule gives on this line; the refusal says what to enter where it can't be worked out. */
@@ -91,7 +104,7 @@ function onlyFault(
 }
 
 const CHOOSE_OPTION =
-  "Several ways of doing the work are priced and none is chosen. Set them side by side under “Options”, and choose one.";
+  "Several repair options are priced and none is selected. Select one under “Options and changes”.";
 
 function outcomeOn(siteFor: SiteFor, choice: SplitChoice): SplitOutcome {
   const { ground, tree } = siteFor(choice.unknownShares);
@@ -107,7 +120,7 @@ function outcomeOn(siteFor: SiteFor, choice: SplitChoice): SplitOutcome {
     return { ...common, ...nothing, refusal: CHOOSE_OPTION };
   }
   if (ground.items.length === 0) {
-    return { ...common, ...nothing, refusal: "No work is priced yet. Enter the scope items." };
+    return { ...common, ...nothing, refusal: "No work is priced yet. Enter the work items." };
   }
   const division = divide(ground, choice);
   if (!division.ok) return { ...common, ...nothing, refusal: division.error };

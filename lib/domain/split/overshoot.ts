@@ -42,7 +42,7 @@ export function overshoots(
     if (!isPast || (item.place === "stretch" && reach.from >= end)) return [];
     const where = item.place === "stretch" ? "reaches" : "lies at";
     const give = `${plainFeet(end)} ± ${formatFeet(slack)}`;
-    const sentence = `“${item.title}” ${where} ${formatFeet(reach.to)}, ${formatFeet(reach.to - end)} past ${last.tieIn.label || "the last tie-in"} at ${give}, the last tie-in. Past it nobody’s flow runs.`;
+    const sentence = `“${item.title}” ${where} ${formatFeet(reach.to)}, ${formatFeet(reach.to - end)} past ${last.tieIn.label || "the last tie-in"} at ${give}, the last tie-in. No one’s flow passes beyond it.`;
     return [{ itemId: item.id, end, tieIn, sentence }];
   });
 }

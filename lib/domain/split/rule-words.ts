@@ -8,12 +8,12 @@ import type { Ground } from "../sharing/ground.ts";
 export const RULE_TITLES: Record<SplitRule, string> = {
   equal: "Equal shares",
   "per-unit": "By dwelling and business units",
-  "portion-used": "By the portion used",
-  "upstream-of-fault": "Upstream of the fault",
-  "reach-owner": "Owner of the reach",
+  "portion-used": "By portion used",
+  "upstream-of-fault": "Upstream of the defect",
+  "reach-owner": "By owner of each section",
   weights: "By weights",
   "recorded-shares": "Recorded shares",
-  "single-payer": "One payer",
+  "single-payer": "Single payer",
 };
 
 type Words = (ground: Ground, choice: SplitChoice) => string;
@@ -25,17 +25,16 @@ const RULE_WORDS: Record<SplitRule, Words> = {
   "portion-used": () => "Each foot is shared equally by those whose flow passes it.",
   "upstream-of-fault": (_, { faultStation }) =>
     faultStation === null
-      ? "Those whose flow passes the fault share equally; those who join below it pay nothing."
-      : `Those who join at or above the fault at ${formatFeet(faultStation)} share equally; those who join below it pay nothing.`,
+      ? "Those whose flow passes the defect share equally; those who connect below it pay nothing."
+      : `Those who connect at or above the defect at ${formatFeet(faultStation)} share equally; those who connect below it pay nothing.`,
   "reach-owner": () =>
     "Each pays for the pipe from its own tie-in down to the next one; the lowest pays down to the main.",
   weights: () => "Each pays in proportion to the weight entered for it.",
-  "recorded-shares": (ground) =>
-    `Each pays the parts that the agreement states.${agreements(ground)}`,
+  "recorded-shares": (ground) => `Each pays the shares the agreement states.${agreements(ground)}`,
   "single-payer": (ground, { payerId }) => {
     const index = ground.indexOf.get(payerId ?? "");
     const payer = index === undefined ? undefined : ground.people[index];
-    return `${payer?.label ?? "One property"} pays for everything that has no rule or payer of its own.`;
+    return `${payer?.label ?? "One property"} pays for everything without its own rule or payer.`;
   },
 };
 
@@ -97,7 +96,7 @@ function leaving({ leavers, agreements: ranked }: Ground): string {
     still.length === 0
       ? ""
       : ` An agreement still names ${sayList(still)}: under recorded shares it counts until it is changed.`;
-  return `${names} ${one ? "leaves" : "leave"} the shared pipe and ${one ? "shares" : "share"} none of the other work.${agreed}`;
+  return `${names} ${one ? "leaves" : "leave"} the shared line and ${one ? "shares" : "share"} none of the remaining work.${agreed}`;
 }
 
 function unknownOwners(ground: Ground, choice: SplitChoice): string {
@@ -112,8 +111,8 @@ function unknownOwners(ground: Ground, choice: SplitChoice): string {
     return `${names}: this rule gives an unknown owner no share.`;
   }
   return held.length > 0
-    ? `${names}: ${belongs} ${labels.length === 1 ? "is" : "are"} held apart until the owner is known.`
-    : `${names}: the others carry ${belongs}, to be recovered once the owner is known.`;
+    ? `${names}: ${belongs} ${labels.length === 1 ? "is" : "are"} set aside until the owner is known.`
+    : `${names}: the others cover ${belongs}, recoverable once the owner is known.`;
 }
 
 /** Work that lies where the authority answers is shared all the same; that must be seen. */
@@ -123,5 +122,5 @@ function authorityPart(ground: Ground): string {
   const cost = theirs.reduce((sum, reach) => sum + reach.authorityCost, 0);
   const from = Math.min(...theirs.map((reach) => reach.from));
   const to = Math.max(...theirs.map((reach) => reach.to));
-  return `${formatCents(cost)} of the work lies between ${plainFeet(from)} and ${formatFeet(to)}, where work of this kind is the authority’s; it is shared here until the authority takes it on.`;
+  return `${formatCents(cost)} of the work lies between ${plainFeet(from)} and ${formatFeet(to)}, where this type of work is the authority’s responsibility; it is shared here until the authority accepts it.`;
 }

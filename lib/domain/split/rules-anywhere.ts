@@ -62,7 +62,7 @@ function weightsMissing(ground: Ground): string | null {
   const people = ground.connected.flatMap((index) => ground.people[index] ?? []);
   const unknown = people.filter((person) => person.propertyId === null);
   if (unknown.length > 0) {
-    return `${sayLabels(unknown)} cannot have a weight yet. Settle whose it is, or let the others carry its share.`;
+    return `${sayLabels(unknown)} can’t have a weight yet. Identify the owner, or let the others cover the share.`;
   }
   const missing = people.filter((person) => person.weight === null);
   if (missing.length > 0) return `Enter a weight for ${sayLabels(missing)}.`;
@@ -79,7 +79,7 @@ export const upstreamOfFaultRule: RuleMaker = (ground, { faultStation }) => {
   const refusal = nobodyKnown(ground) ?? stationsMissing(ground);
   if (refusal !== null) return err(refusal);
   if (faultStation === null)
-    return err(`Enter the station of the fault that is mended.${seen(ground)}`);
+    return err(`Enter the station of the defect being repaired.${seen(ground)}`);
   const above = ground.connected.filter((index) => joinsAbove(ground.people[index], faultStation));
   const note = ` at or above ${formatFeet(faultStation)}`;
   if (above.length > 0) return freePlan(equalAllotment(above, note), equallyBehind(ground));
@@ -87,26 +87,24 @@ export const upstreamOfFaultRule: RuleMaker = (ground, { faultStation }) => {
     ? carriedByAll(ground)
     : null;
   if (carried !== null) return freePlan(carried, equallyBehind(ground));
-  return err(
-    `No live tie-in joins at or above ${formatFeet(faultStation)}. Check the station of the fault.`,
-  );
+  return err(`No active tie-in at or above ${formatFeet(faultStation)}. Check the defect station.`);
 };
 
 function seen({ faults }: Ground): string {
   if (faults.length === 0) return "";
-  return ` The camera saw faults at ${sayList(faults.map((fault) => formatFeet(fault)))}.`;
+  return ` The camera saw defects at ${sayList(faults.map((fault) => formatFeet(fault)))}.`;
 }
 
 function joinsAbove(sharer: Sharer | undefined, station: Cft): boolean {
   return (sharer?.top ?? -1) >= station;
 }
 
-/** One property pays for everything that has no rule or payer of its own. */
+/** One property pays for everything without its own rule or payer. */
 export const singlePayerRule: RuleMaker = (ground, { payerId }) => {
-  if (payerId === null) return err("Choose the property that pays.");
+  if (payerId === null) return err("Select the property that pays.");
   const index = ground.indexOf.get(payerId);
   if (index === undefined) {
-    return err("The property chosen to pay is not on this line. Choose another.");
+    return err("The property selected to pay is not on this line. Select another.");
   }
   const allotment = soleAllotment(index, "all of it");
   return ok({ kind: "free", allotment, takesAll: true, behind: () => allotment });
@@ -116,9 +114,9 @@ export const singlePayerRule: RuleMaker = (ground, { payerId }) => {
 export function nobodyKnown(ground: Ground): string | null {
   if (ground.connected.length > 0) return null;
   if (ground.absent.length > 0) {
-    return `The only live tie-ins (${sayLabels(ground.absent)}) belong to nobody yet, so there is no one to carry their share. Settle whose they are, or hold their shares apart.`;
+    return `The only active tie-ins (${sayLabels(ground.absent)}) have no known owner yet, so there is no one to cover their share. Identify the owners, or set their shares aside.`;
   }
-  return "No live tie-in takes part yet. Enter the tie-ins, and settle which property each one serves.";
+  return "No active tie-in yet. Enter the tie-ins and the property each one serves.";
 }
 
 /** Null while everyone who takes part has a place on the trunk. */

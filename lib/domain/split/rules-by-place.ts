@@ -21,7 +21,7 @@ import type { Ground } from "../sharing/ground.ts";
 import { carriedByAll, equallyBehind, freePlan, type RuleMaker } from "./plan.ts";
 import { nobodyKnown, stationsMissing } from "./rules-anywhere.ts";
 
-const SHORTEN = "Shorten it, or give it a payer or a rule of its own.";
+const SHORTEN = "Shorten it, or give it its own payer or rule.";
 
 /**
  * Each foot among those whose flow passes it: the sequential equal contributions of Littlechild &
@@ -46,7 +46,7 @@ export const portionUsedRule: RuleMaker = (ground) => {
     kind: "located",
     cuts,
     at: (_from, to) => passing(to),
-    nobody: "nobody’s flow passes there",
+    nobody: "no one’s flow passes there",
     remedy: SHORTEN,
     behind: equallyBehind(ground),
     portion: highest === cuts.at(-1) ? portionOfPassing(tops) : null,
@@ -109,7 +109,7 @@ export const reachOwnerRule: RuleMaker = (ground) => {
       if (station !== undefined) return shared.get(station) ?? null;
       return to <= farthest ? carried : null;
     },
-    nobody: "no tie-in lies above to answer for it",
+    nobody: "no tie-in above is responsible for it",
     remedy: SHORTEN,
     behind: equallyBehind(ground),
     portion: null,
@@ -137,7 +137,7 @@ export const recordedSharesRule: RuleMaker = (ground) => {
       return ranked === null ? null : (shared.get(ranked) ?? null);
     },
     nobody: "no agreement covers it",
-    remedy: "Enter the agreement that does, or give the item a payer or a rule of its own.",
+    remedy: "Enter the agreement that does, or give the item its own payer or rule.",
     behind: equallyBehind(ground),
     portion: null,
   });
@@ -162,14 +162,13 @@ function agreementAllotment(ground: Ground, { agreement }: RankedAgreement): All
 function agreementsMissing(ground: Ground): string | null {
   if (ground.agreements.length === 0) {
     const drafts = ground.file.agreements.map((agreement) => `“${agreement.title}”`);
-    if (drafts.length === 0)
-      return "No agreement is entered. Enter it with the parts of each property.";
-    return `${sayList(drafts)} is neither recorded nor signed for every property in it. Enter the recording, or the signatures.`;
+    if (drafts.length === 0) return "No agreement is entered. Enter it with each property’s share.";
+    return `${sayList(drafts)} is neither recorded nor signed for every property in it. Enter the recording or the signatures.`;
   }
   for (const ranked of ground.agreements) {
     const { shares } = ranked.agreement;
     if (!shares.some((share) => share.parts > 0)) {
-      return `${agreementName(ranked)}, states no shares. Enter the parts of each property.`;
+      return `${agreementName(ranked)}, states no shares. Enter each property’s share.`;
     }
     if (shares.some((share) => share.parts < 0 || !ground.indexOf.has(share.propertyId))) {
       return `${agreementName(ranked)}, has a share below 0 or of a property that is not on this line. Correct its shares.`;

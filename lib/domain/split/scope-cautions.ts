@@ -98,14 +98,14 @@ export function depthUnknown(file: CautionFile): string | null {
   return digs && notedDepths(file).length === 0 ? UNKNOWN_DEPTH : null;
 }
 
-const UNKNOWN_DEPTH = `No depth is noted anywhere on the line. Note one at a cleanout, or locate the pipe, before this is priced: from ${formatFeet(PROTECTED_FROM)} on the walls of a trench need protection.`;
+const UNKNOWN_DEPTH = `No depth is recorded anywhere on the line. Record one at a cleanout, or locate the pipe, before pricing this: trenches ${formatFeet(PROTECTED_FROM)} or deeper need wall protection.`;
 
 function sayDeepest(place: DeepestPlace): string {
   const at = `${formatFeet(safeDepth(place))} deep at ${formatFeet(place.station)}`;
   if (place.by === "noted") return `The pipe lies ${at}.`;
   return place.by === "between"
-    ? `The pipe lies about ${at}, worked out between two noted depths.`
-    : `By the nearest depth that is noted the pipe lies about ${at}; nothing is known beyond it.`;
+    ? `The pipe lies about ${at}, estimated between two recorded depths.`
+    : `Using the nearest recorded depth, the pipe lies about ${at}; nothing is known beyond it.`;
 }
 
 function trenchWords(deepest: DeepestPlace | null): ScopeNeed[] {
@@ -138,7 +138,7 @@ function streetWords({ from }: Stretch, { file }: Site): ScopeNeed[] {
   if (edge.length === 0 || from >= Math.min(...edge)) return [];
   return [
     {
-      words: `It begins below the right-of-way line at ${formatFeet(Math.min(...edge))}: a permit to work in the right-of-way, traffic control and putting the street back.`,
+      words: `It begins below the right-of-way line at ${formatFeet(Math.min(...edge))}: a permit to work in the right-of-way, traffic control and street restoration.`,
       citation: "the authority’s rules on work in the right-of-way",
       stops: false,
     },
@@ -156,16 +156,16 @@ function kindNeeds(kind: ScopeKind, asked: Asked): ScopeNeed[] {
   switch (kind) {
     case "line":
       return closedBranches(asked, {
-        unproven: "The liner would close it. Settle it first.",
-        all: "The liner closes every branch",
-        joins: "reopen",
+        unproven: "The liner would seal it. Resolve it first.",
+        all: "The liner seals every branch",
+        joins: "reinstate",
       });
     case "burst":
       return [
         ...closedBranches(asked, {
-          unproven: "Bursting would cut it off. Settle it first.",
+          unproven: "Bursting would cut it off. Resolve it first.",
           all: "Bursting cuts off every branch",
-          joins: "dig up and join again",
+          joins: "dig up and reconnect",
         }),
         need(
           "Bursting also breaks what crosses or lies close to the pipe: every utility there is located and uncovered first.",
@@ -188,9 +188,7 @@ function kindNeeds(kind: ScopeKind, asked: Asked): ScopeNeed[] {
       ];
     case "cap":
       return [
-        need(
-          "Nothing is capped that is not proven dead: somebody’s sewage may have nowhere to go.",
-        ),
+        need("Cap nothing that is not proven inactive: someone’s sewage may have nowhere to go."),
       ];
     default:
       return [];
@@ -206,7 +204,7 @@ function unsaidNeed(item: ScopeItem, kinds: readonly ScopeKind[]): ScopeNeed[] {
   if (item.kind !== "unknown" || kinds.length < 2) return [];
   return [
     need(
-      "What is done here is not said: until somebody does, under “Kind of work” in the table, the strictest of what it may be holds.",
+      "The work type is not set. Until it is, under “Work type” in the scope of work, the strictest type it could be applies.",
     ),
   ];
 }
@@ -230,7 +228,7 @@ function closedBranches(asked: Asked, { unproven, all, joins }: ClosingWords): S
   const reopened = under.filter((finding) => !isOwnerOpen(finding));
   return [
     ...under.filter(isOwnerOpen).map((finding) => ({
-      words: `Stop: ${sayBranch(finding)} is on no record and it is not proven whose it is. ${unproven}`,
+      words: `Stop: ${sayBranch(finding)} is not on record and its owner is not proven. ${unproven}`,
       citation: "",
       stops: true,
     })),
@@ -250,7 +248,7 @@ function joinedBranches(asked: Asked): ScopeNeed[] {
   if (under.length === 0) return [];
   return [
     need(
-      `Live branches join the pipe here: keep each running, and join ${sayList(under.map(sayBranch))} to the new pipe.`,
+      `Active branches connect here: keep each one running, and connect ${sayList(under.map(sayBranch))} to the new pipe.`,
     ),
   ];
 }

@@ -40,14 +40,14 @@ export function splitStanding(
   if (now.basis === version.basis) {
     return {
       stale: false,
-      sentence: "Nothing that the amounts depend on has changed.",
+      sentence: "Nothing the amounts depend on has changed.",
       changes: [],
     };
   }
   if (now.refusal !== null) {
     return {
       stale: true,
-      sentence: `Out of date, and it cannot be worked out again yet. ${now.refusal}`,
+      sentence: `Out of date and can’t be recalculated yet. ${now.refusal}`,
       changes: [],
     };
   }
@@ -56,7 +56,7 @@ export function splitStanding(
   return { stale: true, sentence, changes };
 }
 
-/** `Another way of doing the work is chosen now: “Lining” instead of “Spot repair”. ` */
+/** `A different option is now selected: “Lining” instead of “Spot repair”. ` */
 function sayOption(file: LineFile, version: SplitVersion): string {
   const now = optionInForce(file);
   if (now === version.optionId) return "";
@@ -64,7 +64,7 @@ function sayOption(file: LineFile, version: SplitVersion): string {
     const title = file.options.find((option) => option.id === id)?.title;
     return title === undefined ? "none" : `“${title}”`;
   };
-  return `Another way of doing the work is chosen now: ${name(now)}, not ${name(version.optionId)}. `;
+  return `A different option is now selected: ${name(now)}, not ${name(version.optionId)}. `;
 }
 
 function changesOf(file: LineFile, version: SplitVersion, now: SplitOutcome): ShareChange[] {
@@ -119,7 +119,7 @@ function sayChanges(
     sayAmounts(changes),
   ].filter((part) => part !== "");
   if (parts.length === 0)
-    return "Out of date: facts behind the amounts changed, the amounts did not.";
+    return "Out of date: facts behind the amounts changed; the amounts did not.";
   return `Out of date: ${parts.join("; ")}.`;
 }
 

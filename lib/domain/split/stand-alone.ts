@@ -9,7 +9,7 @@ import { type CostTree, costTree } from "./cost-tree.ts";
 import type { Division } from "./divide.ts";
 import { worstGroup } from "./worst-group.ts";
 
-const LEFT_OUT = " General work and items with a payer of their own are left out on both sides.";
+const LEFT_OUT = " General work and items with their own payer are left out on both sides.";
 
 /** The pipe and the work on it that the test looks at; null where something has no place yet. */
 export function standAloneTree(ground: Ground): CostTree | null {
@@ -44,7 +44,7 @@ export function standAloneTest(
       passes: true,
       group: [],
       excess: 0,
-      sentence: `No group of neighbours pays more than mending only the pipe that it uses would cost.${note}`,
+      sentence: `No group of neighbors pays more than it would cost to repair only the pipe they use.${note}`,
     };
   }
   const group = worst.members.flatMap((index) => ground.people[index] ?? []);
@@ -54,6 +54,6 @@ export function standAloneTest(
     passes: false,
     group: group.map((person) => person.key),
     excess,
-    sentence: `${names} ${pays} ${formatCents(excess)} more than mending only the pipe that ${uses} would cost.${note}`,
+    sentence: `${names} ${pays} ${formatCents(excess)} more than it would cost to repair only the pipe ${uses}.${note}`,
   };
 }

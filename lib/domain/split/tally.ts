@@ -108,7 +108,7 @@ function addBranch(
   const allotment = known === undefined ? plan.behind(placement.behind) : known;
   into.branches.set(placement.tieInId, allotment);
   if (allotment === null) {
-    return `“${item.title}” is on the branch at ${placement.label}, behind which nobody takes part. Give it a payer of its own.`;
+    return `“${item.title}” is on the branch at ${placement.label}, which serves no one who shares. Give it its own payer.`;
   }
   addCost(into.costs, allotment, { amount: BigInt(amount), denominator: 1 });
   const cost = `branch at ${placement.label}: ${formatCents(amount)}`;

@@ -2,7 +2,7 @@ import type { ScopeKind } from "../facts/scope.ts";
 
 /** What is done, in the middle of a sentence or a table. */
 export const SCOPE_KIND_WORDS: Record<ScopeKind, string> = {
-  unknown: "not said yet",
+  unknown: "not set",
   "dig-and-replace": "dig and replace",
   "spot-repair": "spot repair (dug)",
   line: "line",

@@ -21,10 +21,10 @@ export async function chooseSplitAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const rule = oneOf(SPLIT_RULES, textOf(form, "rule"));
-  if (rule === null) return refused("Choose one of the rules.", form, "rule");
+  if (rule === null) return refused("Select a rule.", form, "rule");
   const reason = textOf(form, "reason");
   if (reason === "") {
-    return refused("Say why this rule, in words that every neighbour may read.", form, "reason");
+    return refused("Say why this rule, in words every neighbor may read.", form, "reason");
   }
   const chosen = chooseSplit(act, {
     lineId,
@@ -37,10 +37,10 @@ export async function chooseSplitAction(
     reason,
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(chosen, { words: "A new version is chosen; its amounts stand above.", form });
+  return stateOf(chosen, { words: "New version saved; its amounts are below.", form });
 }
 
-/** Chooses one of the priced ways of doing the work, with a reason. */
+/** Selects one of the priced repair options, with a reason. */
 export async function chooseOptionAction(
   lineId: string,
   _state: FormState,
@@ -52,8 +52,8 @@ export async function chooseOptionAction(
   revalidatePath(`/lines/${lineId}`, "layout");
   const words =
     optionId === null
-      ? "No way of doing the work is chosen now; they stand side by side."
-      : "Chosen. Everything that speaks of the work now means this one.";
+      ? "No option selected; all are shown side by side."
+      : "Selected. All pages and letters now use this option.";
   return stateOf(chosen, { words, form });
 }
 
@@ -66,7 +66,7 @@ export async function cutToTieInAction(
   const act = await requireAct("work-the-file");
   const cut = cutToTieIn(act, { lineId, itemId: textOf(form, "itemId") });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(cut, { words: "It ends at the last tie-in now.", form });
+  return stateOf(cut, { words: "It now ends at the last tie-in.", form });
 }
 
 /** Opens the next change order. */
@@ -84,11 +84,11 @@ export async function proposeChangeOrderAction(
   });
   revalidatePath(`/lines/${lineId}`, "layout");
   const words =
-    "Proposed. Now say in the table of work, under “Added by” and “Dropped by”, what it changes.";
+    "Saved. Now link the items it changes in the scope of work, under “Added by” and “Dropped by”.";
   return stateOf(proposed, { words, form });
 }
 
-/** A named person agrees to a change order or refuses it. */
+/** A named person approves a change order or rejects it. */
 export async function decideChangeOrderAction(
   lineId: string,
   changeOrderId: string,
@@ -97,7 +97,7 @@ export async function decideChangeOrderAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const state = oneOf(["agreed", "refused"] as const, textOf(form, "state"));
-  if (state === null) return refused("Say whether it is agreed or refused.", form, "state");
+  if (state === null) return refused("Select approved or rejected.", form, "state");
   const decided = decideChangeOrder(act, {
     lineId,
     changeOrderId,
@@ -108,8 +108,8 @@ export async function decideChangeOrderAction(
   revalidatePath(`/lines/${lineId}`, "layout");
   const words =
     state === "agreed"
-      ? "Agreed. It counts from now on; choose the split again below."
-      : "Refused. It changes nothing.";
+      ? "Approved. It counts from now on; update the split."
+      : "Rejected. It changes nothing.";
   return stateOf(decided, { words, form });
 }
 
@@ -122,5 +122,5 @@ export async function takeFixtureWeightsAction(
   const act = await requireAct("work-the-file");
   const taken = takeFixtureWeights(act, { lineId });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(taken, { words: "Taken. The rule by weights goes by them now.", form });
+  return stateOf(taken, { words: "Weights updated; the rule by weights uses them.", form });
 }

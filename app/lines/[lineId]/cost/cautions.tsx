@@ -1,10 +1,11 @@
 import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "#lib/domain/split/scope-cautions.ts";
 import styles from "./cost.module.css";
 
-/** What depth and place ask of each piece of work. The facts raise it; nobody takes it off. */
+/** What depth and place ask of each piece of work. The facts raise it; no one can remove it. */
 export function Cautions({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   const cautions = scopeCautions(file, report.tieIns);
   const unknown = depthUnknown(file);
@@ -21,15 +22,19 @@ export function Cautions({ file, report }: { readonly file: LineFile; readonly r
             ))}
         </NoticeBox>
       ))}
-      <NoticeBox kind="caution" title="What depth and place ask for, and the price has to hold">
+      <Section
+        title="What the depth and location require"
+        id="cautions"
+        folded="to include in the price"
+      >
         {unknown === null ? null : <p>{unknown}</p>}
         <ul className={styles["cautions"]}>
           {groupCautions(cautions).map((group) => (
             <Caution key={group.works[0]?.itemId} group={group} />
           ))}
         </ul>
-        <p className="muted">These come from the file itself and print in the permit packet.</p>
-      </NoticeBox>
+        <p className="muted">These come from the file and print in the permit packet.</p>
+      </Section>
     </>
   );
 }

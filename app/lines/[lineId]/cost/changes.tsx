@@ -37,8 +37,8 @@ export function Changes({ lineId, file, report, choice, work }: ChangesProps) {
     <div className="stack-wide">
       {effects.length === 0 ? null : (
         <p>
-          As first priced: <strong>{formatCents(firstPriced(file))}</strong>. Amounts below are
-          split {lowered(RULE_TITLES[choice.rule])}.
+          Original price: <strong>{formatCents(firstPriced(file))}</strong>. Amounts below are split{" "}
+          {lowered(RULE_TITLES[choice.rule])}.
         </p>
       )}
       {effects.map((effect) => (
@@ -78,13 +78,13 @@ function Order({
       </h3>
       <p>{order.reason}</p>
       <p className="muted">
-        Asked for by {order.orderedBy || "nobody named"}, {formatDay(order.orderedOn, today)}.
+        Requested by {order.orderedBy || "not specified"}, {formatDay(order.orderedOn, today)}.
         {order.note === "" ? "" : ` ${order.note}.`.replace(/\.\.$/, ".")}
       </p>
       {empty ? (
         <p>
-          It changes nothing yet. In the table of work, choose it under “Added by” or “Dropped by”
-          on the items that it changes.
+          No items linked yet. In the scope of work, select it under “Added by” or “Dropped by” on
+          the items it changes.
         </p>
       ) : (
         <>
@@ -139,7 +139,7 @@ function BeforeAfter({
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">In all</th>
+            <th scope="row">Total</th>
             <td className="num">{formatCents(before)}</td>
             <td className="num">{formatCents(after)}</td>
             <td className="num">{signedCents(after - before)}</td>
@@ -155,25 +155,25 @@ function Decide({ lineId, orderId }: { readonly lineId: string; readonly orderId
     <ActionForm
       className="stack screen-only"
       action={decideChangeOrderAction.bind(null, lineId, orderId)}
-      label="Decide the change order"
+      label="Approve or reject the change order"
     >
       <div className="form-grid">
         <Choice
-          label="It is"
+          label="Decision"
           name="state"
           required
           options={[
-            { value: "", label: "choose" },
-            { value: "agreed", label: "agreed" },
-            { value: "refused", label: "refused" },
+            { value: "", label: "select" },
+            { value: "agreed", label: "approved" },
+            { value: "refused", label: "rejected" },
           ]}
         />
-        <Field label="By whom" name="by" required example="Ottilie Brandvold, for all owners" />
-        <Field label="Why" name="reason" required example="No way round the rock" />
+        <Field label="Decided by" name="by" required example="Ottilie Brandvold, for all owners" />
+        <Field label="Why" name="reason" required example="No way around the rock" />
       </div>
       <div>
-        <SubmitButton pendingWord="Saving …" quiet>
-          Save the decision
+        <SubmitButton pendingWord="Saving…" quiet>
+          Save decision
         </SubmitButton>
       </div>
     </ActionForm>
@@ -182,28 +182,28 @@ function Decide({ lineId, orderId }: { readonly lineId: string; readonly orderId
 
 function Propose({ lineId, first }: { readonly lineId: string; readonly first: boolean }) {
   return (
-    <details className="screen-only">
-      <summary>{first ? "Propose a change" : "Propose another change"}</summary>
+    <details className="screen-only" open={first}>
+      <summary>{first ? "Add a change order" : "Add another change order"}</summary>
       <ActionForm
         className="stack"
         action={proposeChangeOrderAction.bind(null, lineId)}
-        label="Propose a change"
+        label="Add a change order"
         reset
       >
         <div className="form-grid">
-          <Field label="What changes" name="title" required example="Rock at 41 ft" />
-          <Field label="Asked for by" name="orderedBy" required example="the site foreman" />
+          <Field label="Title" name="title" required example="Rock at 41 ft" />
+          <Field label="Requested by" name="orderedBy" required example="the site foreman" />
         </div>
         <Field
-          label="What came up"
+          label="Reason"
           name="reason"
           rows={2}
           required
-          example="Rock from 4 ft down; a breaker for two days"
+          example="Rock below 4 ft; breaker for two days"
         />
         <div>
-          <SubmitButton pendingWord="Saving …" quiet>
-            Propose this change
+          <SubmitButton pendingWord="Saving…" quiet>
+            Save change order
           </SubmitButton>
         </div>
       </ActionForm>

@@ -1,16 +1,22 @@
 "use client";
 
-import { useId, useState } from "react";
+import { useEffect, useId, useState } from "react";
 import { useSelection } from "#app/_components/selection.client.tsx";
 import type { SplitRule } from "#lib/domain/facts/split.ts";
-import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { ComparedCell, ComparedPayer } from "#lib/domain/split/compare.ts";
 import { lowered } from "../names.ts";
+import { CalculationTable } from "./calculation-table.tsx";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
+import { type CalculationRead, readCalculation } from "./read-calculation.ts";
 import { signedCents } from "./signed-cents.ts";
-import { SumSteps } from "./sum-steps.tsx";
+
+interface ComparedRule {
+  readonly rule: SplitRule;
+  readonly title: string;
+  readonly refusal: string | null;
+}
 
 interface Opened {
   readonly key: string;
@@ -19,15 +25,24 @@ interface Opened {
 
 interface CompareTableProps {
   readonly payers: readonly ComparedPayer[];
-  readonly outcomes: readonly SplitOutcome[];
+  readonly rules: readonly ComparedRule[];
   readonly chosen: SplitRule | null;
   /** Mark on the strip of each payer. */
   readonly marks: Readonly<Record<string, string>>;
+  /** Where one amount’s calculation is asked for. */
+  readonly calculation: string;
   readonly caption: string;
 }
 
-/** Rules down, payers across. An amount opens into its sum below the table. */
-export function CompareTable({ payers, outcomes, chosen, marks, caption }: CompareTableProps) {
+/** Rules down, payers across. An amount opens into its calculation below the table. */
+export function CompareTable({
+  payers,
+  rules,
+  chosen,
+  marks,
+  calculation,
+  caption,
+}: CompareTableProps) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const { selected, select } = useSelection();
   const panelId = useId();
@@ -59,36 +74,34 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
             </tr>
           </thead>
           <tbody>
-            {outcomes.map((outcome, at) => (
-              <tr key={outcome.choice.rule} data-chosen={outcome.choice.rule === chosen}>
+            {rules.map(({ rule, title, refusal }, at) => (
+              <tr key={rule} data-chosen={rule === chosen}>
                 <th scope="row">
                   <span className={styles["rule"]}>
                     <span className={styles["letter"]}>{ruleLetter(at)}</span>
                     <span>
-                      {outcome.title}
-                      {outcome.choice.rule === chosen ? <span className="tag">chosen</span> : null}
+                      {title}
+                      {rule === chosen ? <span className="tag">chosen</span> : null}
                     </span>
                   </span>
                 </th>
-                {outcome.refusal === null ? (
+                {refusal === null ? (
                   payers.map((payer) => (
                     <Amount
                       key={payer.key}
-                      outcome={outcome}
+                      title={title}
                       cell={payer.cells[at] ?? null}
                       label={payer.label}
                       selected={isSelected(payer)}
-                      opened={opened?.key === payer.key && opened.rule === outcome.choice.rule}
+                      opened={opened?.key === payer.key && opened.rule === rule}
                       panelId={panelId}
                       onFocus={() => select(marks[payer.key] ?? null)}
-                      onToggle={(open) =>
-                        setOpened(open ? { key: payer.key, rule: outcome.choice.rule } : null)
-                      }
+                      onToggle={(open) => setOpened(open ? { key: payer.key, rule } : null)}
                     />
                   ))
                 ) : (
                   <td colSpan={payers.length} className={styles["refusal"]}>
-                    {outcome.refusal}
+                    {refusal}
                   </td>
                 )}
               </tr>
@@ -98,10 +111,11 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
       </div>
       <div id={panelId} aria-live="polite">
         {opened === null ? null : (
-          <OpenedSum
-            payers={payers}
-            outcomes={outcomes}
-            opened={opened}
+          <OpenedCalculation
+            key={`${opened.rule} ${opened.key}`}
+            label={payers.find(({ key }) => key === opened.key)?.label ?? ""}
+            title={rules.find(({ rule }) => rule === opened.rule)?.title ?? ""}
+            address={`${calculation}&rule=${opened.rule}&of=${encodeURIComponent(opened.key)}`}
             onClose={() => setOpened(null)}
           />
         )}
@@ -111,7 +125,7 @@ export function CompareTable({ payers, outcomes, chosen, marks, caption }: Compa
 }
 
 function Amount({
-  outcome,
+  title,
   cell,
   label,
   selected,
@@ -120,7 +134,7 @@ function Amount({
   onFocus,
   onToggle,
 }: {
-  readonly outcome: SplitOutcome;
+  readonly title: string;
   readonly cell: ComparedCell | null;
   readonly label: string;
   readonly selected: true | undefined;
@@ -130,7 +144,7 @@ function Amount({
   readonly onToggle: (open: boolean) => void;
 }) {
   const amount = cell?.amount ?? 0;
-  const recoverable = cell?.share?.recoverable ?? 0;
+  const recoverable = cell?.recoverable ?? 0;
   return (
     <td className="num" data-selected={selected}>
       <button
@@ -138,7 +152,7 @@ function Amount({
         className={styles["amount"]}
         aria-expanded={opened}
         aria-controls={panelId}
-        aria-label={`${formatCents(amount)} for ${label}, ${outcome.title}: ${opened ? "fold" : "open"} the sum`}
+        aria-label={`${formatCents(amount)} for ${label}, ${title}: ${opened ? "hide" : "show"} calculation`}
         onFocus={onFocus}
         onClick={() => onToggle(!opened)}
       >
@@ -154,39 +168,51 @@ function Amount({
   );
 }
 
-function OpenedSum({
-  payers,
-  outcomes,
-  opened,
+type Fetched = CalculationRead | null;
+
+/** Fetches one calculation, once for each that is opened. */
+function OpenedCalculation({
+  label,
+  title,
+  address,
   onClose,
 }: {
-  readonly payers: readonly ComparedPayer[];
-  readonly outcomes: readonly SplitOutcome[];
-  readonly opened: Opened;
+  readonly label: string;
+  readonly title: string;
+  readonly address: string;
   readonly onClose: () => void;
 }) {
-  const at = outcomes.findIndex((outcome) => outcome.choice.rule === opened.rule);
-  const outcome = outcomes[at];
-  const payer = payers.find((each) => each.key === opened.key);
-  if (outcome === undefined || payer === undefined) return null;
-  const share = payer.cells[at]?.share ?? null;
+  const [fetched, setFetched] = useState<Fetched>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void readCalculation(address).then((read) => {
+      if (isWanted) setFetched(read);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [address]);
   return (
-    <section className={styles["opened"]} aria-label={`How ${payer.label}’s amount was made`}>
+    <section className={styles["opened"]} aria-label={`How ${label}’s amount is calculated`}>
       <div className="stack">
         <h3>
-          {payer.label}, {lowered(outcome.title)}
+          {label}, {lowered(title)}
         </h3>
-        {share === null ? (
-          <p>Under this rule {payer.label} pays nothing.</p>
-        ) : (
-          <SumSteps share={share} oddCents={outcome.oddCents} />
-        )}
-        <p>
+        <Shown label={label} fetched={fetched} />
+        <p className="screen-only">
           <button type="button" className="link-button" onClick={onClose}>
-            Fold the sum
+            Hide
           </button>
         </p>
       </div>
     </section>
   );
+}
+
+function Shown({ label, fetched }: { readonly label: string; readonly fetched: Fetched }) {
+  if (fetched === null) return <p className="muted">Calculating…</p>;
+  if ("failed" in fetched) return <p className="mend">{fetched.failed}</p>;
+  const { calculation, oddCents } = fetched.answer;
+  if (calculation === null) return <p>{label} pays nothing under this rule.</p>;
+  return <CalculationTable calculation={calculation} oddCents={oddCents} />;
 }

@@ -1,6 +1,7 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type FixtureWeights, fixtureWeights } from "#lib/domain/split/fixture-weights.ts";
@@ -22,12 +23,11 @@ export function WeightsFromFixtures({
   if (file.fixtures.length === 0) return null;
   const proposed = fixtureWeights(file, report.tieIns);
   return (
-    <details className="screen-only">
-      <summary>Weights from fixture counts</summary>
+    <Section title="Weights from fixture counts" folded="optional, for the rule by weights">
       <div className="stack">
         <p>
-          An option, and no more: plumbing codes use these units to measure load, but no recorded
-          agreement was found that shares a repair by them. The owners would have to agree on it.
+          Optional: plumbing codes use these units to measure load, but no recorded agreement was
+          found that shares a repair by them. The owners would have to agree to it.
         </p>
         {proposed.ok ? (
           <Proposed lineId={lineId} file={file} proposed={proposed.value} work={work} />
@@ -35,7 +35,7 @@ export function WeightsFromFixtures({
           <p>{proposed.error}</p>
         )}
       </div>
-    </details>
+    </Section>
   );
 }
 
@@ -59,12 +59,12 @@ function Proposed({
           <thead>
             <tr>
               <th scope="col">Property</th>
-              <th scope="col">Sum</th>
+              <th scope="col">Calculation</th>
               <th scope="col" className="num">
                 Weight
               </th>
               <th scope="col" className="num">
-                Entered now
+                Current weight
               </th>
             </tr>
           </thead>
@@ -83,10 +83,10 @@ function Proposed({
       {work ? (
         <ActionForm
           action={takeFixtureWeightsAction.bind(null, lineId)}
-          label="Take weights from fixture counts"
+          label="Use fixture counts as weights"
         >
-          <SubmitButton pendingWord="Taking …" quiet>
-            Take these weights
+          <SubmitButton pendingWord="Saving…" quiet>
+            Use these weights
           </SubmitButton>
         </ActionForm>
       ) : null}

@@ -11,7 +11,7 @@ export const OPTION_WORDS: Record<OptionKind, string> = {
 };
 
 export const ORDER_STATE_WORDS: Record<ChangeOrderState, string> = {
-  proposed: "proposed, not agreed yet",
-  agreed: "agreed",
-  refused: "refused",
+  proposed: "pending",
+  agreed: "approved",
+  refused: "rejected",
 };

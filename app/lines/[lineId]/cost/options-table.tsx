@@ -16,7 +16,7 @@ import styles from "./cost.module.css";
 import { OPTION_WORDS } from "./option-terms.ts";
 import { signedCents } from "./signed-cents.ts";
 
-/** Options down, payers across, all under one rule; below each amount the difference to the chosen option. */
+/** Options down, payers across, all under one rule; below each amount the difference from the selected option. */
 export function OptionsTable({
   file,
   report,
@@ -34,16 +34,16 @@ export function OptionsTable({
       <Scroll>
         <table className={`plain ${styles["compare"]}`}>
           <caption>
-            Each way of doing the work, split {lowered(RULE_TITLES[choice.rule])}.{" "}
+            Options, split {lowered(RULE_TITLES[choice.rule])}.{" "}
             {optionInForce(file) === null
-              ? "None is chosen yet."
-              : "Below each amount: the difference to the chosen one."}
+              ? "None selected yet."
+              : "The difference from the selected option is shown below each amount."}
           </caption>
           <thead>
             <tr>
-              <th scope="col">Way</th>
+              <th scope="col">Option</th>
               <th scope="col" className="num">
-                In all
+                Total
               </th>
               {payers.map(({ key, label, unknown }) => (
                 <th key={key} scope="col" className="num">
@@ -59,7 +59,7 @@ export function OptionsTable({
           <tbody>
             {outcomes.map((each, at) => (
               <tr key={each.option.id} data-chosen={each.inForce}>
-                <WayHead outcome={each} />
+                <OptionHead outcome={each} />
                 <td className="num">
                   {formatCents(each.total)}
                   {base === null || base === each ? null : (
@@ -85,11 +85,11 @@ export function OptionsTable({
   );
 }
 
-function WayHead({ outcome: { option, inForce } }: { readonly outcome: OptionOutcome }) {
+function OptionHead({ outcome: { option, inForce } }: { readonly outcome: OptionOutcome }) {
   return (
     <th scope="row">
       {option.title}
-      {inForce ? <span className="tag">chosen</span> : null}
+      {inForce ? <span className="tag">selected</span> : null}
       {option.kind === "other" || lowered(option.title) === OPTION_WORDS[option.kind] ? null : (
         <span className={styles["difference"]}>{OPTION_WORDS[option.kind]}</span>
       )}
@@ -105,7 +105,7 @@ function Amount({ cell }: { readonly cell: OptionCell | null }) {
       {cell.difference === null ? null : (
         <span className={styles["difference"]}>{signedCents(cell.difference)}</span>
       )}
-      {cell.leaves ? <span className={styles["leaves"]}>leaves the shared pipe</span> : null}
+      {cell.leaves ? <span className={styles["leaves"]}>leaves the shared line</span> : null}
     </td>
   );
 }
@@ -117,8 +117,8 @@ function Leavers({ outcomes }: { readonly outcomes: readonly OptionOutcome[] }) 
       <p key={option.id}>
         Under “{option.title}”{" "}
         {listed(leavers.map(({ label, because }) => `${label} (${because})`))}{" "}
-        {leavers.length === 1 ? "leaves" : "leave"} the shared pipe and{" "}
-        {leavers.length === 1 ? "shares" : "share"} none of the other work.
+        {leavers.length === 1 ? "leaves" : "leave"} the shared line and{" "}
+        {leavers.length === 1 ? "shares" : "share"} none of the remaining work.
       </p>
     ));
 }

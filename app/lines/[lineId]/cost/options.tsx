@@ -13,7 +13,7 @@ import { chooseOptionAction } from "./actions.ts";
 import { OptionsTable } from "./options-table.tsx";
 import { OPTION_COLUMNS } from "./scope-columns.ts";
 
-/** The ways of doing the work: named, priced side by side with the split of each, one chosen. */
+/** Repair options: named, priced side by side with the split of each, one selected. */
 export function Options({
   lineId,
   file,
@@ -30,9 +30,9 @@ export function Options({
   const several = file.options.length > 1;
   return (
     <div className="stack">
-      <details className="screen-only" open={file.options.length > 0}>
+      <details className="screen-only" open={file.options.length < 2}>
         <summary>
-          {file.options.length === 0 ? "Name ways to compare" : "The ways that are compared"}
+          {file.options.length === 0 ? "Add options to compare" : "Options being compared"}
         </summary>
         <LineGrid
           lineId={lineId}
@@ -40,9 +40,9 @@ export function Options({
           rows={file.options.map((option) => ({ ...option }))}
           columns={OPTION_COLUMNS}
           blank={{ title: "", kind: "other", note: "" }}
-          addWord="way"
-          label="Ways of doing the work"
-          emptyWords="One way of doing the work is enough. To compare several, name each here, then say in the table above to which one an item belongs."
+          addWord="option"
+          label="Repair options"
+          emptyWords="One option is enough. To compare several, add each here; then set each work item’s option in the scope of work."
         />
       </details>
       {several ? (
@@ -58,9 +58,9 @@ export function Options({
 
 function RuleChoice({ lineId, choice }: { readonly lineId: string; readonly choice: SplitChoice }) {
   return (
-    <form action={`/lines/${lineId}/cost#options`} className="cluster cluster-end screen-only">
+    <form action={`/lines/${lineId}/cost/options`} className="cluster cluster-end screen-only">
       <div className="field">
-        <label htmlFor="options-rule">Split each of them</label>
+        <label htmlFor="options-rule">Split each by</label>
         <select id="options-rule" name="rule" className="input" defaultValue={choice.rule}>
           {optionsOf(RULE_TITLES).map(({ value, label }) => (
             <option key={value} value={value}>
@@ -70,7 +70,7 @@ function RuleChoice({ lineId, choice }: { readonly lineId: string; readonly choi
         </select>
       </div>
       <button type="submit" className="button">
-        Show them so
+        Show
       </button>
     </form>
   );
@@ -89,29 +89,29 @@ function ChooseOption({ lineId, file }: { readonly lineId: string; readonly file
       <ActionForm
         className="stack screen-only"
         action={chooseOptionAction.bind(null, lineId)}
-        label="Choose a way of doing the work"
+        label="Select a repair option"
         reset
       >
         <div className="form-grid">
           <Choice
             key={inForce}
-            label={inForce === null ? "Do the work this way" : "Do it another way"}
+            label={inForce === null ? "Use this option" : "Change the option"}
             name="optionId"
             defaultValue={inForce ?? ""}
             options={[
-              { value: "", label: "not decided" },
+              { value: "", label: "not selected" },
               ...file.options.map(({ id, title }) => ({ value: id, label: title })),
             ]}
           />
           <Field
-            label="Why this way"
+            label="Why this option"
             name="reason"
             required
-            example="Two digs less in the alley, and all owners prefer it"
+            example="Two fewer digs in the alley, and all owners prefer it"
           />
         </div>
         <div>
-          <SubmitButton pendingWord="Choosing …">Choose this way</SubmitButton>
+          <SubmitButton pendingWord="Saving…">Use this option</SubmitButton>
         </div>
       </ActionForm>
     </>

@@ -19,19 +19,19 @@ export function OvershootBoxes({
   readonly work: boolean;
 }) {
   return overshoots(file, report.tieIns).map(({ itemId, tieIn, sentence }) => (
-    <NoticeBox key={itemId} kind="caution" title="It ends past the last tie-in">
+    <NoticeBox key={itemId} kind="caution" title="An item ends past the last tie-in">
       <p>{sentence}</p>
       {work ? (
         <ActionForm
           action={cutToTieInAction.bind(null, lineId)}
           className="cluster screen-only"
-          label={`End it at ${tieIn}`}
+          label={`Shorten it to ${tieIn}`}
         >
           <input type="hidden" name="itemId" value={itemId} />
-          <SubmitButton quiet pendingWord="Ending it …">
-            End it at {tieIn}
+          <SubmitButton quiet pendingWord="Shortening…">
+            Shorten it to {tieIn}
           </SubmitButton>
-          <span className="muted">Its price stays as it is.</span>
+          <span className="muted">Its price stays the same.</span>
         </ActionForm>
       ) : null}
     </NoticeBox>

@@ -19,9 +19,9 @@ export function ParticularsForm({
   const faults = faultChoices(file, report);
   const fault = particulars.faultStation === null ? "" : plainFeet(particulars.faultStation);
   return (
-    <form action={`/lines/${lineId}/cost#rules`} className="cluster cluster-end screen-only">
+    <form action={`/lines/${lineId}/cost/compare`} className="cluster cluster-end screen-only">
       <div className="field">
-        <label htmlFor="cost-fault">Fault, for “upstream of the fault”</label>
+        <label htmlFor="cost-fault">Defect station (for “upstream of the defect”)</label>
         <span className="input-line">
           <input
             id="cost-fault"
@@ -30,7 +30,7 @@ export function ParticularsForm({
             inputMode="decimal"
             list="cost-faults"
             defaultValue={fault}
-            placeholder="such as 33.0"
+            placeholder="e.g. 33.0"
             style={{ maxWidth: "16ch" }}
           />
           <span className="muted">ft</span>
@@ -42,14 +42,14 @@ export function ParticularsForm({
         </datalist>
       </div>
       <div className="field">
-        <label htmlFor="cost-payer">Payer, for “a single payer”</label>
+        <label htmlFor="cost-payer">Payer (for “single payer”)</label>
         <select
           id="cost-payer"
           name="payer"
           className="input"
           defaultValue={particulars.payerId ?? ""}
         >
-          <option value="">nobody named</option>
+          <option value="">none</option>
           {file.properties.map((property) => (
             <option key={property.id} value={property.id}>
               {propertyName(file, property.id)}
@@ -58,13 +58,13 @@ export function ParticularsForm({
         </select>
       </div>
       <button type="submit" className="button">
-        Work the rules out with these
+        Recalculate
       </button>
     </form>
   );
 }
 
-/** Every fault that was seen at a known station. */
+/** Every defect that was seen at a known station. */
 function faultChoices(
   file: LineFile,
   report: Report,
@@ -73,7 +73,7 @@ function faultChoices(
   for (const seen of report.stations) {
     const observation = file.observations.find((each) => each.id === seen.observationId);
     if (observation?.kind !== "fault" || seen.station === null) continue;
-    const words = observation.fault?.replaceAll("-", " ") ?? "fault";
+    const words = observation.fault?.replaceAll("-", " ") ?? "defect";
     choices.set(plainFeet(seen.station), `${words} at ${formatFeet(seen.station)}`);
   }
   return [...choices].map(([value, label]) => ({ value, label }));

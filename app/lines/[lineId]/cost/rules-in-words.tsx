@@ -1,24 +1,28 @@
+import Link from "next/link";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
-import { formatCents } from "#lib/domain/money/format-cents.ts";
-import { payerKey } from "#lib/domain/split/compare.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { costAddress } from "./address.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
-import { SumSteps } from "./sum-steps.tsx";
+import type { BothOutcomes, Particulars } from "./particulars.ts";
 
-/** Each rule in a sentence, its stand-alone test, and all its sums for checking by hand. */
+/** Each rule in a sentence, its stand-alone test, and the way to all its calculations. */
 export function RulesInWords({
+  lineId,
   file,
-  outcomes,
+  particulars,
+  outcomes: { main },
 }: {
+  readonly lineId: string;
   readonly file: LineFile;
-  readonly outcomes: readonly SplitOutcome[];
+  readonly particulars: Particulars;
+  readonly outcomes: BothOutcomes;
 }) {
   const chosen = latestSplit(file)?.rule ?? null;
   return (
-    <div className="stack-wide">
-      {outcomes.map((outcome, at) => (
+    <div className={styles["rules"]}>
+      {main.outcomes.map((outcome, at) => (
         <article key={outcome.choice.rule} className="stack-tight">
           <h3>
             <span className={styles["letter"]}>{ruleLetter(at)}</span>
@@ -27,9 +31,20 @@ export function RulesInWords({
           </h3>
           <p>{outcome.sentence}</p>
           {outcome.refusal === null ? (
-            <Worked outcome={outcome} chosen={outcome.choice.rule === chosen} />
+            <>
+              <StandAlone outcome={outcome} />
+              <p>
+                <Link
+                  href={costAddress(lineId, `compare/${outcome.choice.rule}`, particulars, {
+                    unknown: main.unknownShares,
+                  })}
+                >
+                  All calculations under this rule
+                </Link>
+              </p>
+            </>
           ) : (
-            <p>{outcome.refusal}</p>
+            <p className="muted">{outcome.refusal}</p>
           )}
         </article>
       ))}
@@ -37,31 +52,14 @@ export function RulesInWords({
   );
 }
 
-function Worked({ outcome, chosen }: { readonly outcome: SplitOutcome; readonly chosen: boolean }) {
+function StandAlone({ outcome: { standAlone } }: { readonly outcome: SplitOutcome }) {
+  if (standAlone === null) return null;
   return (
-    <>
-      {outcome.standAlone === null ? null : (
-        <p>
-          <span className={outcome.standAlone.passes ? "tag tag-done" : "tag"}>
-            {outcome.standAlone.passes ? "stand-alone test passed" : "stand-alone test not passed"}
-          </span>{" "}
-          {outcome.standAlone.sentence}
-        </p>
-      )}
-      <details className={chosen ? styles["chosenSums"] : undefined}>
-        <summary>All sums under this rule</summary>
-        <div className="stack">
-          {outcome.shares.map((share) => (
-            <div key={payerKey(share)} className="stack-tight">
-              <h4>
-                {share.label}: {formatCents(share.amount)}
-              </h4>
-              <SumSteps share={share} oddCents="" />
-            </div>
-          ))}
-          <p className="muted">{outcome.oddCents}</p>
-        </div>
-      </details>
-    </>
+    <p>
+      <span className={standAlone.passes ? "tag tag-done" : "tag"}>
+        {standAlone.passes ? "stand-alone test passed" : "stand-alone test not passed"}
+      </span>{" "}
+      {standAlone.sentence}
+    </p>
   );
 }

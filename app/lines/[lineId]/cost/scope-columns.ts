@@ -7,10 +7,10 @@ import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { ordersByNumber } from "#lib/domain/split/change-order-effect.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { SCOPE_KIND_WORDS } from "#lib/domain/split/work-kind-words.ts";
-import { PLACE_SYNONYMS, SCOPE_KIND_SYNONYMS } from "../synonyms.ts";
+import { PLACE_SYNONYMS, SCOPE_KIND_SYNONYMS, SPREAD_SYNONYMS } from "../synonyms.ts";
 import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../terms.ts";
 import { propertyChoices } from "../who/columns.ts";
-import { OPTION_WORDS } from "./option-terms.ts";
+import { OPTION_WORDS, ORDER_STATE_WORDS } from "./option-terms.ts";
 
 export const SCOPE_BLANK = {
   title: "",
@@ -35,14 +35,14 @@ export const SCOPE_BLANK = {
   note: "",
 };
 
-/** What is written down of a priced piece of work. */
+/** What is kept of a priced work item. */
 export function scopeColumns(file: LineFile, report: Pick<Report, "tieIns">): GridColumn[] {
   return [
     TITLE,
-    KIND,
-    ...optionColumns(file),
     ...PLACE,
     ...priceColumns(file),
+    KIND,
+    ...optionColumns(file),
     ...ADDED,
     WORK,
     branchColumn(report),
@@ -64,8 +64,9 @@ const TITLE: GridColumn = {
 const PLACE: readonly GridColumn[] = [
   {
     key: "place",
-    title: "Place",
+    title: "Location",
     kind: "choice",
+    pasteHeadings: ["place", "where"],
     width: 13,
     choices: optionsOf(PLACE_WORDS, PLACE_SYNONYMS),
   },
@@ -74,7 +75,7 @@ const PLACE: readonly GridColumn[] = [
     title: "From",
     kind: "feet",
     width: 7,
-    hint: "Station, also of a point",
+    hint: "Station (or the point)",
     example: "10.0",
     pasteHeadings: ["start"],
   },
@@ -83,12 +84,12 @@ const PLACE: readonly GridColumn[] = [
 
 const KIND: GridColumn = {
   key: "kind",
-  title: "Kind of work",
+  title: "Work type",
   kind: "choice",
   width: 18,
-  hint: "Decides which holds stop it; until it is said, the strictest that the words allow",
+  hint: "Decides which holds block it; until set, the strictest type the words allow",
   choices: optionsOf(SCOPE_KIND_WORDS, SCOPE_KIND_SYNONYMS),
-  pasteHeadings: ["method", "type of work"],
+  pasteHeadings: ["method", "type of work", "kind of work"],
 };
 
 const WORK: GridColumn = {
@@ -96,11 +97,11 @@ const WORK: GridColumn = {
   title: "Counts as",
   kind: "choice",
   width: 12,
-  hint: "For rules that say by the kind of work who does it",
+  hint: "For rules that go by type of work",
   choices: optionsOf(WORK_WORDS),
 };
 
-/** To which way of doing the work an item belongs; none: to all of them. */
+/** To which repair option an item belongs; none: to all of them. */
 function optionColumns(file: LineFile): GridColumn[] {
   if (file.options.length === 0) return [];
   return [
@@ -109,9 +110,9 @@ function optionColumns(file: LineFile): GridColumn[] {
       title: "Option",
       kind: "choice",
       width: 14,
-      hint: "The way of doing the work that it belongs to",
+      hint: "Repair option it belongs to",
       choices: [
-        { value: "", label: "in all of them" },
+        { value: "", label: "all options" },
         ...distinct(file.options.map(({ id, title }) => ({ value: id, label: title }))),
       ],
     },
@@ -125,7 +126,7 @@ function orderColumns(file: LineFile): GridColumn[] {
     NONE,
     ...ordersByNumber(file).map(({ id, number, title, state }) => ({
       value: id,
-      label: `${number}: ${title}${state === "proposed" ? "" : `, ${state}`}`,
+      label: `${number}: ${title}${state === "proposed" ? "" : `, ${ORDER_STATE_WORDS[state]}`}`,
     })),
   ];
   const column = (key: string, title: string, hint: string): GridColumn => ({
@@ -137,12 +138,12 @@ function orderColumns(file: LineFile): GridColumn[] {
     choices,
   });
   return [
-    column("addedById", "Added by", "The change order that adds it; counts once agreed"),
-    column("droppedById", "Dropped by", "The change order that drops it; counts once agreed"),
+    column("addedById", "Added by", "The change order that adds it; counts once approved"),
+    column("droppedById", "Dropped by", "The change order that drops it; counts once approved"),
   ];
 }
 
-/** A sum of all rows says something only where all of them count together. */
+/** A total of all rows says something only where all of them count together. */
 function priceColumns(file: LineFile): GridColumn[] {
   if (scopeInForce(file).length === file.scope.length) return [...PRICE];
   return PRICE.map((column) => ({ ...column, total: false }));
@@ -163,15 +164,15 @@ function branchColumn(report: Pick<Report, "tieIns">): GridColumn {
   };
 }
 
-/** What is written down of a way of doing the work. */
+/** What is kept of a repair option. */
 export const OPTION_COLUMNS: readonly GridColumn[] = [
   {
     key: "title",
-    title: "Way of doing the work",
+    title: "Repair option",
     kind: "text",
     width: 30,
     required: true,
-    example: "Line it from the alley",
+    example: "Line from the alley",
   },
   {
     key: "kind",
@@ -225,33 +226,33 @@ function payColumns(file: LineFile): GridColumn[] {
   return [
     {
       key: "spread",
-      title: "Spread",
+      title: "Allocation",
       kind: "choice",
       width: 14,
-      hint: "How a general item is spread",
-      choices: optionsOf(SPREAD_WORDS),
+      hint: "How a general item is allocated",
+      choices: optionsOf(SPREAD_WORDS, SPREAD_SYNONYMS),
     },
     {
       key: "payerId",
-      title: "Paid by one alone",
+      title: "Paid by one property",
       kind: "choice",
       width: 16,
       choices: [NONE, ...propertyChoices(file)],
     },
     {
       key: "rule",
-      title: "Its own rule",
+      title: "Item rule",
       kind: "choice",
       width: 16,
-      hint: "Where this item is not split as the rest",
+      hint: "Only if split differently",
       choices: [NONE, ...optionsOf(RULE_TITLES)],
     },
     {
       key: "allegedCause",
-      title: "Said to be caused by",
+      title: "Alleged cause",
       kind: "text",
       width: 22,
-      hint: "Changes no amount, and goes into no neighbour’s letter",
+      hint: "Does not affect amounts; never printed in a neighbor’s letter",
     },
     { key: "note", title: "Note", kind: "text", width: 20 },
   ];

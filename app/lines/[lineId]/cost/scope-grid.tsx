@@ -3,7 +3,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import { LineGrid } from "../line-grid.tsx";
 import { SCOPE_BLANK, scopeColumns } from "./scope-columns.ts";
 
-/** Every priced piece of work, for typing and pasting. */
+/** Every priced work item, for typing and pasting. */
 export function ScopeGrid({
   lineId,
   file,
@@ -22,7 +22,7 @@ export function ScopeGrid({
       blank={SCOPE_BLANK}
       addWord="item"
       label="Priced work"
-      emptyWords="Nothing is priced yet. Type the first item, or paste rows from your estimate."
+      emptyWords="No work items yet. Enter the first one or paste rows from your estimate."
     />
   );
 }

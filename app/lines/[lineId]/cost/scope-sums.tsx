@@ -8,7 +8,7 @@ import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { counted, propertyName, tieInName } from "../names.ts";
 import styles from "./cost.module.css";
 
-/** What each saved item comes to, and all of them together. */
+/** What each saved item comes to, and the total. */
 export function ScopeSums({ file }: { readonly file: LineFile }) {
   const items = scopeInForce(file);
   if (items.length === 0) return null;
@@ -18,17 +18,17 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
     <Scroll>
       <table className={`plain ${styles["sums"]}`}>
         <caption>
-          What the work comes to
+          Work total
           {left === 0
             ? ""
-            : `, without ${counted(left, "item")} of another option or a change that does not count`}
+            : `, without ${counted(left, "item")} of another option or a change order that does not count`}
         </caption>
         <thead>
           <tr>
             <th scope="col">Item</th>
             <th scope="col">Where</th>
             <th scope="col" className="num">
-              Sum
+              Calculation
             </th>
             <th scope="col" className="num">
               Amount
@@ -48,7 +48,7 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
         <tfoot>
           <tr>
             <th scope="row" colSpan={3}>
-              All {items.length} together
+              Total of {items.length}
             </th>
             <td className="num">{formatCents(total)}</td>
           </tr>
@@ -59,26 +59,24 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
 }
 
 function whereWords(file: LineFile, item: ScopeItem): string {
-  const alone = item.payerId === null ? "" : `, paid by ${propertyName(file, item.payerId)} alone`;
+  const alone = item.payerId === null ? "" : `, paid by ${propertyName(file, item.payerId)} only`;
   return placeWords(file, item) + alone;
 }
 
 function placeWords(file: LineFile, item: ScopeItem): string {
   switch (item.place) {
     case "point":
-      return item.from === null ? "at a point, station missing" : `at ${formatFeet(item.from)}`;
+      return item.from === null ? "at a point (no station)" : `at ${formatFeet(item.from)}`;
     case "stretch":
       return item.from === null || item.to === null
-        ? "over a stretch, stations missing"
+        ? "over a section (no stations)"
         : `${plainFeet(item.from)} to ${formatFeet(item.to)}`;
     case "branch":
       return item.tieInId === null
-        ? "on a branch, not said which"
+        ? "on a branch (not specified)"
         : `on the branch of ${tieInName(file, item.tieInId)}`;
     case "general":
-      return item.spread === "equally"
-        ? "general, spread equally"
-        : "general, spread by placed cost";
+      return item.spread === "equally" ? "general, spread equally" : "general, prorated by cost";
   }
 }
 

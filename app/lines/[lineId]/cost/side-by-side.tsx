@@ -1,89 +1,92 @@
+import { Fold } from "#app/_components/fold.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
+import type { SplitRule, UnknownShares } from "#lib/domain/facts/split.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { compareSplits } from "#lib/domain/split/compare.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { listed } from "../names.ts";
+import { costAddress } from "./address.ts";
 import { CompareTable } from "./compare-table.client.tsx";
-import type { BothOutcomes } from "./particulars.ts";
+import type { BothOutcomes, Particulars, RulesUnder } from "./particulars.ts";
 import { SplitBars } from "./split-bars.tsx";
 
-/**
- * Every rule's amounts in one table and one drawing. Where owners are unknown, twice: with their
- * share carried by the others, and with it held apart.
- */
-export function SideBySide({
-  file,
-  report,
-  outcomes,
-}: {
+interface SideProps {
+  readonly lineId: string;
   readonly file: LineFile;
   readonly report: Report;
-  readonly outcomes: BothOutcomes;
-}) {
-  const unknown = nobodysTieIns(report.tieIns);
-  if (unknown.length === 0) {
-    return <OneWay file={file} report={report} outcomes={outcomes.carried} heading={null} />;
-  }
-  const names = listed(unknown.map((found) => found.tieIn.label));
+  readonly particulars: Particulars;
+}
+
+/**
+ * Every rule’s amounts in one table and one drawing. Where owners are unknown, the other way to treat
+ * their share is folded below.
+ */
+export function SideBySide({
+  outcomes: { main, other },
+  ...side
+}: SideProps & { readonly outcomes: BothOutcomes }) {
+  if (other === null) return <Under {...side} under={main} />;
+  const names = listed(nobodysTieIns(side.report.tieIns).map(({ tieIn }) => tieIn.label));
   return (
     <div className="stack-wide">
-      <OneWay
-        file={file}
-        report={report}
-        outcomes={outcomes.carried}
-        heading={`While the others carry the share of ${names}, whose owner is unknown`}
-      />
-      <OneWay
-        file={file}
-        report={report}
-        outcomes={outcomes.heldApart}
-        heading={`With the share of ${names} held apart until the owner is known`}
-      />
+      <div className="stack">
+        <h3>{TREATED[main.unknownShares](names)}</h3>
+        <Under {...side} under={main} />
+      </div>
+      <Fold summary={<h3>{TREATED[other.unknownShares](names)}</h3>}>
+        <Under {...side} under={other} />
+      </Fold>
     </div>
   );
 }
 
-function OneWay({
+const TREATED: Record<UnknownShares, (names: string) => string> = {
+  carried: (names) => `If the others cover the share of ${names} (owner unknown)`,
+  "held-apart": (names) => `If the share of ${names} is set aside until the owner is known`,
+};
+
+function Under({
+  lineId,
   file,
   report,
-  outcomes,
-  heading,
-}: {
-  readonly file: LineFile;
-  readonly report: Report;
-  readonly outcomes: readonly SplitOutcome[];
-  readonly heading: string | null;
-}) {
-  const chosen = latestSplit(file);
-  const payers = compareSplits(outcomes, chosen?.rule ?? null);
+  particulars,
+  under: { outcomes, unknownShares },
+}: SideProps & { readonly under: RulesUnder }) {
+  const chosen = latestSplit(file)?.rule ?? null;
+  const payers = compareSplits(outcomes, chosen);
   const workable = outcomes.filter((outcome) => outcome.refusal === null);
   const total = workable[0]?.total ?? null;
   return (
     <div className="stack">
-      {heading === null ? null : <h3>{heading}</h3>}
       <CompareTable
         payers={payers}
-        outcomes={outcomes}
-        chosen={chosen?.rule ?? null}
+        rules={outcomes.map(({ choice, title, refusal }) => ({
+          rule: choice.rule,
+          title,
+          refusal,
+        }))}
+        chosen={chosen}
         marks={Object.fromEntries(payers.map(({ key }) => [key, markOf(report, key)]))}
+        calculation={costAddress(lineId, "compare/calculation", particulars, {
+          unknown: unknownShares,
+        })}
         caption={
           total === null
-            ? "No rule can be worked out yet."
-            : `${formatCents(total)} in all, under each rule. ${differenceWords(chosen?.rule ?? null)}`
+            ? "No rule can be calculated yet."
+            : `${formatCents(total)} total under each rule. ${differenceWords(chosen)}`
         }
       />
-      <SplitBars payers={payers} outcomes={outcomes} chosen={chosen?.rule ?? null} />
+      <SplitBars payers={payers} outcomes={outcomes} chosen={chosen} />
     </div>
   );
 }
 
-function differenceWords(chosen: string | null): string {
+function differenceWords(chosen: SplitRule | null): string {
   return chosen === null
     ? "No rule is chosen yet."
-    : "Below each amount: the difference to the chosen rule.";
+    : "The difference from the chosen rule is shown below each amount.";
 }
 
 /** The mark on the strip that belongs to a payer: the tie-in of the property, or the tie-in itself. */

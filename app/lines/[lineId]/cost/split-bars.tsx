@@ -6,7 +6,7 @@ import type { ComparedPayer } from "#lib/domain/split/compare.ts";
 import styles from "./cost.module.css";
 import { ruleLetter } from "./letters.ts";
 
-/** How far each property's amount moves with the rule: a letter for each rule on one scale of dollars. */
+/** How each property's amount varies by rule: a letter for each rule on one scale of dollars. */
 export function SplitBars({
   payers,
   outcomes,
@@ -23,7 +23,7 @@ export function SplitBars({
   return (
     <figure className="stack-tight">
       <figcaption className="muted">
-        How far each amount moves with the rule. The letters are those of the table’s rows
+        How each amount varies by rule. Letters match the table rows
         {chosen === null ? "." : "; the filled square is the chosen rule."} A single payer is not
         drawn.
       </figcaption>

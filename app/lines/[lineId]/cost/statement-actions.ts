@@ -29,5 +29,5 @@ export async function decideStatementsAction(
   const facts = { statementOthers: ticked(form, "others"), statementRules: ticked(form, "rules") };
   const saved = saveLine(act, { lineId, facts });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(saved, { words: "Saved; the statements show it from now on.", form });
+  return stateOf(saved, { words: "Saved; the statements use it from now on.", form });
 }

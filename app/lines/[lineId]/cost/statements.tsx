@@ -4,11 +4,14 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { statementPlaces } from "#lib/domain/paper/statement.ts";
+import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { propertyName } from "../names.ts";
+import styles from "./cost.module.css";
 import { decideStatementsAction, printStatementsAction } from "./statement-actions.ts";
 
-/** A statement for each property with a share; nothing before a rule is chosen. */
+/** A statement for each property with a share, and what all of them show. */
 export function Statements({
   lineId,
   file,
@@ -19,59 +22,76 @@ export function Statements({
   readonly work: boolean;
 }) {
   const places = statementPlaces(file);
-  if (places.length === 0) return null;
+  const shares = latestSplit(file)?.shares ?? [];
   return (
-    <div className="screen-only">
-      <Section
-        title="Statements"
-        id="statements"
-        note="One sheet for each neighbour: the pipe, the part that they use, each piece of work, and their sum in steps for a pencil. A letter with the proposed split encloses it."
-        actions={
-          work ? (
-            <JobButton
-              start={printStatementsAction.bind(null, lineId, places)}
-              working="Making the statements"
-              paper={`/lines/${lineId}/notices/paper`}
-            >
-              All statements as PDF
-            </JobButton>
-          ) : undefined
-        }
-      >
-        <ul className="plain-list">
-          {places.map((propertyId) => (
-            <li key={propertyId}>
-              <Link href={`/lines/${lineId}/cost/statement/${encodeURIComponent(propertyId)}`}>
-                {propertyName(file, propertyId)}
-              </Link>
-            </li>
-          ))}
-        </ul>
+    <Section
+      title="Share statements"
+      id="statements"
+      note="One sheet per neighbor: the pipe, the part they use, each work item, and a step-by-step calculation they can check. A letter with the proposed split encloses it."
+      actions={
+        work ? (
+          <JobButton
+            start={printStatementsAction.bind(null, lineId, places)}
+            working="Creating the statements"
+            paper={`/lines/${lineId}/notices/paper`}
+            main
+          >
+            All statements as PDF
+          </JobButton>
+        ) : undefined
+      }
+    >
+      <div className="pair">
+        <table className={`plain ${styles["steps"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Statement</th>
+              <th scope="col" className="num">
+                Share
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {places.map((propertyId) => (
+              <tr key={propertyId}>
+                <th scope="row">
+                  <Link href={`/lines/${lineId}/cost/statements/${encodeURIComponent(propertyId)}`}>
+                    {propertyName(file, propertyId)}
+                  </Link>
+                </th>
+                <td className="num">
+                  {formatCents(shares.find((each) => each.propertyId === propertyId)?.amount ?? 0)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
         {work ? <Decide lineId={lineId} file={file} /> : null}
-      </Section>
-    </div>
+      </div>
+    </Section>
   );
 }
 
 function Decide({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
   return (
     <ActionForm
-      className="stack-tight"
+      className="stack-tight screen-only"
       action={decideStatementsAction.bind(null, lineId)}
-      label="What statements show"
+      label="Statement options"
     >
-      <p className="muted">Every statement shows its own reader’s amount. Show beside it:</p>
+      <h3>Statement options</h3>
+      <p className="muted">Every statement shows its own reader’s amount. Also show:</p>
       <label className="check">
         <input type="checkbox" name="others" defaultChecked={file.line.statementOthers} />
-        <span>the other addresses’ amounts</span>
+        <span>other addresses’ amounts</span>
       </label>
       <label className="check">
         <input type="checkbox" name="rules" defaultChecked={file.line.statementRules} />
-        <span>what the other rules would ask of the reader</span>
+        <span>the reader’s share under the other rules</span>
       </label>
       <div>
-        <SubmitButton pendingWord="Saving …" quiet>
-          Save this
+        <SubmitButton pendingWord="Saving…" quiet>
+          Save
         </SubmitButton>
       </div>
     </ActionForm>

@@ -1,6 +1,7 @@
-import { Empty } from "#app/_components/empty.tsx";
+import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { FrozenShare, SplitVersion } from "#lib/domain/facts/split.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -11,60 +12,50 @@ import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
 import { splitStanding } from "#lib/domain/split/stale.ts";
 import { concernsUnknown } from "#lib/domain/split/unknown-owner.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { lowered, propertyName, tieInName } from "../names.ts";
+import { counted, lowered, propertyName, tieInName } from "../names.ts";
 import { UNKNOWN_SHARE_WORDS } from "../terms.ts";
+import { costAddress } from "./address.ts";
 import styles from "./cost.module.css";
 
-/** Every version that was chosen, the newest first; a stale one says what changed, and for whom. */
-export function Versions({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+/** Every version before the one in force, the newest first; nothing where there is none. */
+export function EarlierVersions({
+  lineId,
+  file,
+}: {
+  readonly lineId: string;
+  readonly file: LineFile;
+}) {
   const inForce = latestSplit(file);
-  if (inForce === null) {
-    return (
-      <Empty
-        title="No rule is chosen yet."
-        example="By portion used, because each foot is then paid by those whose flow passes it"
-      >
-        <p>
-          Price the work, look at what each rule does to each neighbour, then choose one and say
-          why.
-        </p>
-      </Empty>
-    );
-  }
   const earlier = file.splits
     .filter((version) => version !== inForce)
     .toSorted((one, other) => other.number - one.number);
+  if (earlier.length === 0) return null;
   return (
-    <div className="stack">
-      <Version file={file} report={report} version={inForce} />
-      {earlier.length === 0 ? null : (
-        <details>
-          <summary>
-            {earlier.length === 1 ? "The earlier version" : `${earlier.length} earlier versions`}
-          </summary>
-          <div className="stack">
-            {earlier.map((version) => (
-              <Version key={version.id} file={file} report={null} version={version} />
-            ))}
-          </div>
-        </details>
-      )}
-    </div>
+    <Section title="Earlier versions" folded={counted(earlier.length, "version")}>
+      <div className="stack">
+        {earlier.map((version) => (
+          <Version key={version.id} lineId={lineId} file={file} report={null} version={version} />
+        ))}
+      </div>
+    </Section>
   );
 }
 
-function Version({
+/** One version with its amounts; one that is out of date says what changed, and for whom. */
+export function Version({
+  lineId,
   file,
   report,
   version,
 }: {
+  readonly lineId: string;
   readonly file: LineFile;
-  /** Null for a version that another one has replaced: whether it is stale no longer matters. */
+  /** Null for a version that another one has replaced: whether it is out of date no longer matters. */
   readonly report: Report | null;
   readonly version: SplitVersion;
 }) {
   const today = report?.today ?? version.chosenOn;
-  const sent = version.sentAt === null ? "not sent to anybody yet" : "sent, so it stays as it was";
+  const sent = version.sentAt === null ? "not sent to anyone yet" : "sent (locked)";
   return (
     <article className={`stack-tight ${styles["version"]}`}>
       <h3>
@@ -89,7 +80,7 @@ function Version({
                 Amount
               </th>
               <th scope="col" className="num">
-                Of which recoverable
+                Of this, recoverable
               </th>
             </tr>
           </thead>
@@ -106,14 +97,35 @@ function Version({
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In all</th>
+              <th scope="row">Total</th>
               <td className="num">{formatCents(version.total)}</td>
               <td />
             </tr>
           </tfoot>
         </table>
       </Scroll>
+      {report === null ? null : <Ways lineId={lineId} version={version} />}
     </article>
+  );
+}
+
+/** What follows from a version in force. */
+function Ways({ lineId, version }: { readonly lineId: string; readonly version: SplitVersion }) {
+  return (
+    <p className="cluster screen-only">
+      <Link
+        href={costAddress(lineId, `compare/${version.rule}`, version, {
+          unknown: version.unknownShares,
+        })}
+      >
+        Calculations
+      </Link>
+      <Link href={`/lines/${lineId}/cost/statements`}>Share statements</Link>
+      <Link href={`/lines/${lineId}/notices/write?kind=proposed-split`}>
+        Write the proposed split letters
+      </Link>
+      <Link href={`/lines/${lineId}/cost/money#invoice`}>Create invoices</Link>
+    </p>
   );
 }
 
@@ -129,18 +141,18 @@ function Stale({
   const standing = splitStanding(file, report, version);
   if (!standing.stale) return null;
   return (
-    <NoticeBox kind="caution" title="These amounts are stale">
+    <NoticeBox kind="caution" title="These amounts are out of date">
       <p>{standing.sentence}</p>
       {standing.changes.length === 0 ? null : (
         <ul>
           {standing.changes.map((change) => (
             <li key={change.label}>
-              {change.label}: {amountWords(change.was)} then, {amountWords(change.now)} now
+              {change.label}. Before: {amountWords(change.was)}. Now: {amountWords(change.now)}.
             </li>
           ))}
         </ul>
       )}
-      <p>Choose again below, and put the new amounts to everybody who signed the old ones.</p>
+      <p>Choose a rule again above and send the new amounts to everyone who signed the old ones.</p>
     </NoticeBox>
   );
 }
@@ -166,7 +178,7 @@ function particulars(file: LineFile, version: SplitVersion): string {
   return "";
 }
 
-/** Only where there is more than one way of doing the work. */
+/** Only where there is more than one repair option. */
 function optionWords(file: LineFile, version: SplitVersion): string {
   const option = file.options.find((each) => each.id === version.optionId);
   return option === undefined || file.options.length < 2 ? "" : ` for “${option.title}”`;

@@ -57,7 +57,7 @@ test("changeOrderEffects() shows each order after the agreed ones before it, to 
 test("changeOrderEffects() gives the totals even where nobody can be asked yet", () => {
   const [first] = changeOrderEffects(LINE.file, LINE.found, aChoice("weights"));
   expect(first).toMatchObject({ before: 100_000, after: 110_000, shares: [] });
-  expect(first?.sentence).toContain("cannot be worked out yet");
+  expect(first?.sentence).toContain("can’t be calculated yet");
 });
 
 test("firstPriced() is what the work came to before any change", () => {

@@ -53,7 +53,7 @@ test("compareSplits() leaves a rule that cannot be worked out empty", () => {
 test("compareSplits() counts a payer that a rule does not name as paying nothing under it", () => {
   const single = outcome("single-payer", [share("B", 400_000)]);
   const [a] = compareSplits([EQUAL, single], "equal");
-  expect(a?.cells[1]).toMatchObject({ share: null, amount: 0, difference: -200_000 });
+  expect(a?.cells[1]).toMatchObject({ recoverable: 0, amount: 0, difference: -200_000 });
 });
 
 test("compareSplits() marks a payer who is not known", () => {

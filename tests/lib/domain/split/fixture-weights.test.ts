@@ -59,8 +59,8 @@ describe("fixtureWeights()", () => {
 
   test("fixtureWeights() says what is wanting instead of guessing", () => {
     const bath = aCount("A", "bathroom-group", 1);
-    expect(weightsOf([])).toMatchObject({ error: "No plumbing fixtures are counted yet." });
-    expect(weightsOf([bath], null)).toMatchObject({ error: expect.stringContaining("Choose") });
+    expect(weightsOf([])).toMatchObject({ error: "No plumbing fixtures counted yet." });
+    expect(weightsOf([bath], null)).toMatchObject({ error: expect.stringContaining("Select") });
     expect(weightsOf([bath])).toMatchObject({ error: "Count the fixtures of B Fennel Row too." });
     expect(weightsOf([bath, aCount("B", "lavatory", 1)], "upc")).toMatchObject({
       error: expect.stringContaining("no row for bathroom group"),

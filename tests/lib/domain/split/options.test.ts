@@ -113,7 +113,7 @@ describe("the split of each option", () => {
   });
 
   test("splitOutcome() asks to choose while none is, and only where the amounts hang on it", () => {
-    expect(divideLine(twoWays(null), "equal").refusal).toContain("choose one");
+    expect(divideLine(twoWays(null), "equal").refusal).toContain("Select one");
     expect(divideLine(twoWays("line"), "equal").refusal).toBeNull();
     expect(divideLine(twoWays(null, { scope: [PERMIT] }), "equal").refusal).toBeNull();
   });

@@ -58,7 +58,7 @@ describe("one job, five answers", () => {
       "60.0–70.0 ft at $100.00 a foot: $1,000.00, alone",
     ]);
     expect(outcome.oddCents).toBe(
-      "Every share was rounded down to the cent and 1 cent was left over. It went to the largest fractions lost, and among equal ones to the tie-in farthest upstream: C Fennel Row.",
+      "Every share was rounded down to the cent and 1 cent was left after rounding. It went to the shares that lost the most, and among equal ones to the tie-in farthest upstream: C Fennel Row.",
     );
   });
 
@@ -185,7 +185,7 @@ describe("placing", () => {
     const scope = [aScopeItem("Top end", { from: 5_000, to: 7_000 })];
     const line = aPricedLine(AB, { scope });
     expect(divideLine(line, "portion-used").refusal).toBe(
-      "“Top end” lies on 60.0–70.0 ft, but nobody’s flow passes there. Shorten it, or give it a payer or a rule of its own.",
+      "“Top end” lies on 60.0–70.0 ft, but no one’s flow passes there. Shorten it, or give it its own payer or rule.",
     );
     expect(divideLine(line, "reach-owner").refusal).toContain("no tie-in lies above to answer");
     expect(divideLine(line, "equal").refusal).toBeNull();
@@ -358,14 +358,14 @@ describe("items with a rule or a payer of their own", () => {
   test("splitOutcome() refuses a payer that is not on the line", () => {
     const line = aPricedLine(AB, { scope: [aScopeItem("dig", { payerId: "nobody" })] });
     expect(divideLine(line, "equal").refusal).toBe(
-      "“dig” names a payer that is not on this line. Choose another.",
+      "“dig” names a payer that is not on this line. Select another.",
     );
   });
 
   test("splitOutcome() names the item whose own rule lacks something", () => {
     const line = aPricedLine(AB, { scope: [aScopeItem("dig", { rule: "weights" })] });
     expect(divideLine(line, "equal").refusal).toBe(
-      "“dig” has a rule of its own. Enter a weight for A Fennel Row and B Fennel Row.",
+      "“dig” has its own rule. Enter a weight for A Fennel Row and B Fennel Row.",
     );
   });
 });
@@ -383,7 +383,7 @@ describe("general work", () => {
     expect(amountsOf(outcome)).toEqual({ A: 60_000, B: 180_000 });
     expect(wordsOf(outcome, "A")).toEqual([
       "0.0–10.0 ft at $100.00 a foot: $1,000.00 ÷ 2",
-      "$400.00 × 1/4, its part of the placed work",
+      "$400.00 × 1/4, its share of the located work",
     ]);
   });
 
@@ -410,7 +410,7 @@ describe("general work", () => {
   test("splitOutcome() refuses general work that has no placed work to follow, where places matter", () => {
     const line = aPricedLine(AB, { scope: [permit] });
     expect(divideLine(line, "portion-used").refusal).toBe(
-      "“permit” follows the placed work, and none is placed on the pipe yet. Place the work, or spread this item equally.",
+      "“permit” is prorated over located work, and nothing has a location yet. Give the work a location, or allocate this item equally.",
     );
     expect(amountsOf(divideLine(line, "equal"))).toEqual({ A: 20_000, B: 20_000 });
   });
@@ -472,7 +472,7 @@ describe("weights, recorded shares and one payer", () => {
     const outcome = divideLine(line, "recorded-shares");
     expect(amountsOf(outcome)).toEqual({ A: 33_333, B: 0, Z: 66_667 });
     expect(outcome.sentence).toBe(
-      "Each pays the parts that the agreement states. “Sewer agreement”, recorded as 198404120331, covers the whole line. B Fennel Row is connected but not named in it and pays nothing of what it covers.",
+      "Each pays the shares the agreement states. “Sewer agreement”, recorded as 198404120331, covers the whole line. B Fennel Row is connected but not named in it and pays nothing of what it covers.",
     );
   });
 
@@ -483,7 +483,7 @@ describe("weights, recorded shares and one payer", () => {
       scope: [aScopeItem("dig", { from: 500, to: 1_500 })],
     });
     expect(divideLine(line, "recorded-shares").refusal).toBe(
-      "“dig” lies on 10.0–15.0 ft, but no agreement covers it. Enter the agreement that does, or give the item a payer or a rule of its own.",
+      "“dig” lies on 10.0–15.0 ft, but no agreement covers it. Enter the agreement that does, or give the item its own payer or rule.",
     );
   });
 
@@ -504,7 +504,7 @@ describe("weights, recorded shares and one payer", () => {
         aPricedLine(AB, { properties: [aProperty("Z")], agreements, scope: [aScopeItem("dig")] }),
         "recorded-shares",
       ).refusal;
-    expect(refusal([])).toBe("No agreement is entered. Enter it with the parts of each property.");
+    expect(refusal([])).toBe("No agreement is entered. Enter it with each property’s share.");
     expect(refusal([{ ...agreement, recordedOn: null, recordingNumber: "" }])).toContain(
       "neither recorded nor signed for every property in it",
     );
@@ -516,7 +516,7 @@ describe("weights, recorded shares and one payer", () => {
 
   test("splitOutcome() asks who the one payer is", () => {
     const line = aPricedLine(AB, { scope: [aScopeItem("dig")] });
-    expect(divideLine(line, "single-payer").refusal).toBe("Choose the property that pays.");
+    expect(divideLine(line, "single-payer").refusal).toBe("Select the property that pays.");
     expect(divideLine(line, "single-payer", { payerId: "gone" }).refusal).toContain(
       "Choose another",
     );
@@ -543,7 +543,7 @@ describe("unknown owners", () => {
       label: "T2 (owner unknown)",
     });
     expect(outcome.sentence).toContain(
-      "T2 (owner unknown): its share is held apart until the owner is known.",
+      "T2 (owner unknown): its share is set aside until the owner is known.",
     );
     expect(outcome.shares.every((share) => share.recoverable === 0)).toBe(true);
   });
@@ -554,7 +554,7 @@ describe("unknown owners", () => {
     });
     expect(amountsOf(outcome)).toEqual({ A: 50_000, C: 250_000 });
     expect(outcome.shares.map((share) => share.recoverable)).toEqual([16_667, 66_666]);
-    expect(outcome.sentence).toContain("the others carry its share, to be recovered");
+    expect(outcome.sentence).toContain("the others cover its share, recoverable");
   });
 
   test("splitOutcome() has everyone carry what only an unknown owner uses", () => {
@@ -583,7 +583,7 @@ describe("unknown owners", () => {
       properties: [aProperty("A", { weight: 1 }), aProperty("C", { weight: 2 })],
     });
     expect(divideLine(line, "weights").refusal).toBe(
-      "T2 (owner unknown) cannot have a weight yet. Settle whose it is, or let the others carry its share.",
+      "T2 (owner unknown) can’t have a weight yet. Identify the owner, or let the others cover the share.",
     );
     const carried = divideLine(line, "weights", { unknownShares: "carried" });
     expect(amountsOf(carried)).toEqual({ A: 100_000, C: 200_000 });
@@ -594,7 +594,7 @@ describe("unknown owners", () => {
   test("splitOutcome() refuses to have nobody carry an unknown owner", () => {
     const line = aPricedLine([{ id: "T1", propertyId: null, station: 100 }], { scope });
     expect(divideLine(line, "equal", { unknownShares: "carried" }).refusal).toContain(
-      "no one to carry their share",
+      "no one to cover their share",
     );
     expect(amountsOf(divideLine(line, "equal"))).toEqual({ T1: 300_000 });
   });
@@ -616,7 +616,7 @@ describe("nothing to divide", () => {
   test("splitOutcome() says so where no work is priced", () => {
     const outcome = divideLine(aPricedLine([{ id: "A", station: 100 }]), "equal");
     expect(outcome).toMatchObject({
-      refusal: "No work is priced yet. Enter the scope items.",
+      refusal: "No work is priced yet. Enter the work items.",
       total: 0,
       shares: [],
       standAlone: null,
@@ -626,7 +626,7 @@ describe("nothing to divide", () => {
   test("splitOutcome() says so where nobody takes part", () => {
     const outcome = divideLine(aPricedLine([], { scope: [aScopeItem("dig")] }), "equal");
     expect(outcome.refusal).toBe(
-      "No live tie-in takes part yet. Enter the tie-ins, and settle which property each one serves.",
+      "No active tie-in yet. Enter the tie-ins and the property each one serves.",
     );
     expect(outcome.total).toBe(100_000);
   });

@@ -22,7 +22,7 @@ test("overshoots() finds work that ends a little past the last tie-in, and says 
       end: 14_090,
       tieIn: "T5 at 140.9 ft",
       sentence:
-        "“Line the trunk” reaches 141.0 ft, 0.1 ft past T5 at 140.9 ± 1.0 ft, the last tie-in. Past it nobody’s flow runs.",
+        "“Line the trunk” reaches 141.0 ft, 0.1 ft past T5 at 140.9 ± 1.0 ft, the last tie-in. No one’s flow passes beyond it.",
     },
   ]);
   expect(past({ place: "point", from: 14_150, to: null })[0]?.sentence).toContain(
@@ -47,7 +47,7 @@ test("work cut at the last tie-in can be shared by every rule by place, whicheve
   ] as const) {
     const item = aScopeItem("lining", { from, to });
     const line = (scope: ScopeItem) => aPricedLine(TIE_INS, { scope: [scope] });
-    expect(divideLine(line(item), "portion-used").refusal).toContain("nobody’s flow passes there");
+    expect(divideLine(line(item), "portion-used").refusal).toContain("no one’s flow passes there");
     const cut = cutAt(item, 14_090);
     expect([cut.from, cut.to].toSorted()).toEqual([0, 14_090]);
     for (const rule of ["portion-used", "reach-owner"] as const)

@@ -95,7 +95,7 @@ describe("scopeCautions()", () => {
   });
 
   test("depthUnknown() says once that no depth is noted, where something is dug", () => {
-    expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(/^No depth is noted.*from 5.0 ft/);
+    expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(/^No depth is recorded.*5.0 ft or deeper/);
     expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "clear" }] }))).toBeNull();
     expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "line" }] }))).toBeNull();
     const points = [aPoint("c1", { station: 1_500, depth: 300 })];
@@ -159,7 +159,7 @@ describe("scopeCautions()", () => {
     ]);
     expect(caution?.needs.map(({ stops }) => stops)).toEqual([true, false]);
     expect(caution?.needs[0]?.words).toContain("Stop: T3 at 40.0 ft");
-    expect(caution?.needs[1]?.words).toContain("reopen T1 at 10.0 ft and T2 at 50.0 ft");
+    expect(caution?.needs[1]?.words).toContain("reinstate T1 at 10.0 ft and T2 at 50.0 ft");
   });
 
   const under = [
@@ -181,7 +181,7 @@ describe("scopeCautions()", () => {
       expect.arrayContaining([
         expect.stringMatching(/^Stop: T3 at 18.0 ft .* Bursting would cut it off/),
         expect.stringMatching(
-          /cuts off every branch between 10.0 and 20.0 ft: dig up and join again T1/,
+          /cuts off every branch between 10.0 and 20.0 ft: dig up and reconnect T1/,
         ),
         expect.stringContaining("breaks what crosses"),
       ]),
@@ -214,7 +214,7 @@ describe("scopeCautions()", () => {
 
   test("scopeCautions() takes work of no kind for all that it may be, and says so", () => {
     const words = wordsOf({ kind: "unknown", title: "Mend it", work: "repair" });
-    expect(words.join(" ")).toMatch(/liner would close.*Bursting would cut/);
+    expect(words.join(" ")).toMatch(/liner would seal.*Bursting would cut/);
     expect(words.at(-1)).toContain("What is done here is not said");
   });
 
@@ -228,7 +228,7 @@ describe("scopeCautions()", () => {
     });
     const [caution] = scopeCautions(file, []);
     expect(caution?.depth).toBe(
-      "The pipe lies about 5.0 ft deep at 20.0 ft, worked out between two noted depths.",
+      "The pipe lies about 5.0 ft deep at 20.0 ft, estimated between two recorded depths.",
     );
     expect(caution?.needs.map(({ citation }) => citation)).toContain("29 CFR 1926.652(a)(1)");
   });

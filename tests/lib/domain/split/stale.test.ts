@@ -41,7 +41,7 @@ describe("splitStanding()", () => {
     });
     expect(standing(renamed, version)).toEqual({
       stale: false,
-      sentence: "Nothing that the amounts depend on has changed.",
+      sentence: "Nothing the amounts depend on has changed.",
       changes: [],
     });
   });
@@ -109,7 +109,7 @@ describe("splitStanding()", () => {
     });
     expect(standing(split, frozen(LINE, aChoice("equal")))).toEqual({
       stale: true,
-      sentence: "Out of date: facts behind the amounts changed, the amounts did not.",
+      sentence: "Out of date: facts behind the amounts changed; the amounts did not.",
       changes: [],
     });
   });
@@ -117,7 +117,7 @@ describe("splitStanding()", () => {
   test("splitStanding() says what to enter where the split cannot be worked out again", () => {
     const nowhere = withFile(LINE, { scope: [{ ...dig, to: null }] });
     expect(standing(nowhere, frozen(LINE, aChoice("portion-used"))).sentence).toBe(
-      "Out of date, and it cannot be worked out again yet. Enter both ends of “dig”.",
+      "Out of date and can’t be recalculated yet. Enter both ends of “dig”.",
     );
   });
 });

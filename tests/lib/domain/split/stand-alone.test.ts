@@ -16,7 +16,7 @@ describe("standAloneTest()", () => {
       group: ["A", "B"],
       excess: 100_000,
       sentence:
-        "A Fennel Row and B Fennel Row together pay $1,000.00 more than mending only the pipe that they use would cost.",
+        "A Fennel Row and B Fennel Row together pay $1,000.00 more than it would cost to repair only the pipe they use.",
     });
   });
 
@@ -26,7 +26,7 @@ describe("standAloneTest()", () => {
       group: [],
       excess: 0,
       sentence:
-        "No group of neighbours pays more than mending only the pipe that it uses would cost.",
+        "No group of neighbors pays more than it would cost to repair only the pipe they use.",
     });
   });
 

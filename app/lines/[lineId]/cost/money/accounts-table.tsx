@@ -28,7 +28,7 @@ export function AccountsTable({ lineId, file, rows, today }: TableProps) {
         example="12 Fennel Row, Ottilie Brandvold: $1,190.00 invoiced, $1,000.00 received, $190.00 open"
       >
         <p>
-          <Link href={`/lines/${lineId}/cost#choice`}>Choose how the cost is split</Link>; then
+          <Link href={`/lines/${lineId}/cost/choose`}>Choose how the cost is split</Link>; then
           invoice the shares here. A deposit can be taken down before that.
         </p>
       </Empty>

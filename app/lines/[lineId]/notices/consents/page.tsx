@@ -120,7 +120,7 @@ function SupersededBox({
           amount: what they signed does not cover it.
         </p>
         <p>
-          <Link href={`/lines/${lineId}/cost#choice`}>See what changed</Link>,{" "}
+          <Link href={`/lines/${lineId}/cost/choose`}>See what changed</Link>,{" "}
           <Link href={`/lines/${lineId}/notices/write?kind=proposed-split`}>
             send them a new letter
           </Link>

@@ -59,13 +59,13 @@ export function PathView({
         {ownLine.length === 0 ? (
           <>
             not priced yet.{" "}
-            <Link href={`/lines/${lineId}/cost#options`}>Price it as an option</Link> to see what it
+            <Link href={`/lines/${lineId}/cost/options`}>Price it as an option</Link> to see what it
             would cost everyone.
           </>
         ) : (
           <>
             priced as {listed(ownLine.map((title) => `“${title}”`))}.{" "}
-            <Link href={`/lines/${lineId}/cost#options`}>Compare</Link>.
+            <Link href={`/lines/${lineId}/cost/options`}>Compare</Link>.
           </>
         )}
       </p>

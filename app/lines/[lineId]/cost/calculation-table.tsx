@@ -1,18 +1,19 @@
 import { Scroll } from "#app/_components/scroll.tsx";
-import type { Share } from "#lib/domain/findings/outcome.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatExactCents } from "#lib/domain/split/exact.ts";
+import type { Calculation } from "./calculation.ts";
 import styles from "./cost.module.css";
 
-/** The sum behind an amount, one step a row, as a neighbour would check it by hand. */
-export function SumSteps({
-  share,
+/** How an amount is calculated, one step a row, as a neighbor would check it by hand. */
+export function CalculationTable({
+  calculation,
   oddCents,
 }: {
-  readonly share: Share;
+  readonly calculation: Calculation;
   readonly oddCents: string;
 }) {
-  if (share.steps.length === 0) return <p>Nothing of the work falls on {share.label}.</p>;
+  const { label, amount, recoverable, exact, steps } = calculation;
+  if (steps.length === 0) return <p>{label} has no share of this work.</p>;
   return (
     <Scroll>
       <table className={`plain ${styles["steps"]}`}>
@@ -20,13 +21,13 @@ export function SumSteps({
           <tr>
             <th scope="col">Step</th>
             <th scope="col" className="num">
-              Exactly
+              Exact
             </th>
           </tr>
         </thead>
         <tbody>
-          {share.steps.map((step, at) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a sum have no names and never move
+          {steps.map((step, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a calculation have no names and never move
             <tr key={at}>
               <td>{step.words}</td>
               <td className="num">{formatExactCents(step.exact)}</td>
@@ -36,15 +37,15 @@ export function SumSteps({
         <tfoot>
           <tr>
             <th scope="row">
-              Together {formatExactCents(share.exact)}, in whole cents
+              Total {formatExactCents(exact)}, rounded to cents
               <span className="muted small"> {oddCents}</span>
             </th>
-            <td className="num">{formatCents(share.amount)}</td>
+            <td className="num">{formatCents(amount)}</td>
           </tr>
-          {share.recoverable === 0 ? null : (
+          {recoverable === 0 ? null : (
             <tr>
-              <th scope="row">Of which carried for owners not yet known, and recoverable</th>
-              <td className="num">{formatCents(share.recoverable)}</td>
+              <th scope="row">Of this, covered for unknown owners (recoverable)</th>
+              <td className="num">{formatCents(recoverable)}</td>
             </tr>
           )}
         </tfoot>

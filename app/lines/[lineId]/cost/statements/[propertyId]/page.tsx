@@ -15,7 +15,7 @@ import { lineFileOf } from "../../../file.ts";
 import { propertyName } from "../../../names.ts";
 import { printStatementsAction } from "../../statement-actions.ts";
 
-export const metadata: Metadata = { title: "Statement of a share" };
+export const metadata: Metadata = { title: "Share statement" };
 
 export default async function StatementPage({
   params,
@@ -33,11 +33,11 @@ export default async function StatementPage({
       <div className="screen-only">
         <PageHead asked={propertyName(file, propertyId)} answer={answerWords(file, propertyId)}>
           <p className="cluster">
-            <Link href={`/lines/${lineId}/cost#statements`}>Back to what it costs</Link>
+            <Link href={`/lines/${lineId}/cost/statements`}>All statements</Link>
             {may("work-the-file") && statement !== null ? (
               <JobButton
                 start={printStatementsAction.bind(null, lineId, [propertyId])}
-                working="Making the statement"
+                working="Creating the statement"
                 paper={`/lines/${lineId}/notices/paper`}
               >
                 Statement as PDF
@@ -46,11 +46,11 @@ export default async function StatementPage({
           </p>
         </PageHead>
         {standing?.stale ? (
-          <NoticeBox kind="caution" title="These amounts are stale">
+          <NoticeBox kind="caution" title="These amounts are out of date">
             <p>{standing.sentence}</p>
             <p>
-              <Link href={`/lines/${lineId}/cost#choice`}>Choose again</Link> before this statement
-              goes out.
+              <Link href={`/lines/${lineId}/cost/choose`}>Update the split</Link> before this
+              statement goes out.
             </p>
           </NoticeBox>
         ) : null}
@@ -58,14 +58,14 @@ export default async function StatementPage({
       {split === null ? (
         <Empty title="No rule is chosen yet.">
           <p>
-            A statement needs the amounts. <Link href={`/lines/${lineId}/cost`}>Choose a rule</Link>{" "}
-            first.
+            A statement needs the amounts.{" "}
+            <Link href={`/lines/${lineId}/cost/choose`}>Choose a rule</Link> first.
           </p>
         </Empty>
       ) : null}
       {office === null ? (
         <NoticeBox title="The office is not set up">
-          <p>Enter its name and address under Office; the statement bears them.</p>
+          <p>Enter its name and address under Office; they print on the statement.</p>
         </NoticeBox>
       ) : null}
       {statement === null ? null : <LetterSheet letter={statement} />}
