@@ -17,14 +17,23 @@ interface JobButtonProps {
   readonly main?: boolean;
   /** Address under which the finished paper opens: its id is put behind. */
   readonly paper: string;
+  /** A job that was started elsewhere and is told about from the first. */
+  readonly running?: string;
 }
 
 /**
  * Starts a paper being made in the background and says how far it is; the page may be left, the
  * paper is in the list when it is done.
  */
-export function JobButton({ start, children, working, main = false, paper }: JobButtonProps) {
-  const [jobId, setJobId] = useState<string | null>(null);
+export function JobButton({
+  start,
+  children,
+  working,
+  main = false,
+  paper,
+  running,
+}: JobButtonProps) {
+  const [jobId, setJobId] = useState<string | null>(running ?? null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const [starting, begin] = useTransition();
   const view = useJob(jobId);

@@ -41,14 +41,17 @@ export interface MoneyWord {
   readonly reference: string;
   readonly uploadId: string | null;
   readonly note: string;
-  /** A refund beyond what the office holds is meant so; the note says why. */
+  /** A refund beyond the credit balance is intended; the note says why. */
   readonly beyond: boolean;
+  /** It is the whole balance due, as the person saw it. */
+  readonly inFull?: boolean;
 }
 
 /**
- * Takes money down that came in or was given back, or what is let off: one more entry, never edited.
+ * Records money received or returned, or an amount waived: one more entry, never edited.
  * Refuses a party without a role or an account at the property, an amount of nothing, a day to come, the very same
- * entry again, and a refund beyond what the office holds unless a note says that it is meant.
+ * entry again, a refund beyond the credit balance unless a note says that it is intended, and a payment
+ * in full where the balance is no longer what the person saw.
  */
 export function enterMoney(
   act: Act,
@@ -60,14 +63,15 @@ export function enterMoney(
       wrongAccount(file, word) ??
       wrongWord(act, word) ??
       wrongRefund(file, word) ??
+      wrongBalance(file, word) ??
       again(file, word);
     if (wrong !== null) return wrong;
-    const { beyond: _, ...facts } = word;
+    const { beyond: _, inFull: _inFull, ...facts } = word;
     const [entry] = ledgerRows(act, file.ledger, [facts]);
     if (entry === undefined) throw new Error("One entry was asked for and none was made");
     return ok({
       value: { entryId: entry.id, number: entry.number },
-      sentence: `Entered no. ${entry.number}: ${sayEntry(file, entry)}.`,
+      sentence: `Posted No. ${entry.number}: ${sayEntry(file, entry)}.`,
       detail: { added: [entry] },
       write: (db) => insertRow(db, "ledger", { lineId, row: entry }),
     });
@@ -78,26 +82,33 @@ function wrongAccount(file: LineFile, { partyId, propertyId, uploadId }: MoneyWo
   const at = (row: { partyId: string; propertyId: string }) =>
     row.partyId === partyId && row.propertyId === propertyId;
   if (!file.roles.some(at) && !file.ledger.some(at))
-    return refuse("bad-value", "account", "Choose somebody who has a role at the property");
+    return refuse("bad-value", "account", "Select someone with a role at the property");
   if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
-    return refuse("not-found", "uploadId", "the paper");
+    return refuse("not-found", "uploadId", "the document");
   return null;
 }
 
 function wrongWord(act: Act, { kind, amount, on, method, note }: MoneyWord) {
-  if (!ENTERED_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what it is");
+  if (!ENTERED_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select the type");
   if (!Number.isSafeInteger(amount) || amount <= 0)
-    return refuse("bad-value", "amount", "Write an amount above zero; what it is says which way");
+    return refuse("bad-value", "amount", "Enter an amount above zero; the type sets the direction");
   if (method !== null && !PAYMENT_METHODS.includes(method))
-    return refuse("bad-value", "method", "Choose how it was paid");
+    return refuse("bad-value", "method", "Select the method");
   if (kind !== "credit" && method === null)
-    return refuse("missing-value", "method", "Say how it was paid");
+    return refuse("missing-value", "method", "Select the method");
   if (kind === "credit" && note.trim() === "")
     return refuse("missing-value", "note", "Say what the credit is for");
   return pastDay(act, { day: on, path: "on" });
 }
 
-/** More than what the office holds is given back only where it is said to be meant. */
+/** The balance due is no longer what the person saw: someone else posted to the account. */
+function wrongBalance(file: LineFile, { inFull, amount, ...account }: MoneyWord) {
+  if (inFull !== true) return null;
+  const { open } = balanceOf(accountEntries(file, account));
+  return open === amount ? null : refuse("changed-meanwhile", "", "the balance due");
+}
+
+/** More than the credit balance is returned only where it is said to be intended. */
 function wrongRefund(file: LineFile, { kind, amount, beyond, note, ...account }: MoneyWord) {
   if (kind !== "refund") return null;
   const held = Math.max(-balanceOf(accountEntries(file, account)).open, 0);
@@ -105,14 +116,14 @@ function wrongRefund(file: LineFile, { kind, amount, beyond, note, ...account }:
   if (beyond && note.trim() !== "") return null;
   const holds =
     held === 0
-      ? "Nothing is held on this account"
-      : `Only ${formatCents(held)} is held on this account`;
+      ? "This account has no credit balance"
+      : `The credit balance is only ${formatCents(held)}`;
   return beyond
-    ? refuse("missing-value", "note", `${holds}; say why more is given back`)
+    ? refuse("missing-value", "note", `${holds}; say why more is refunded`)
     : refuse(
         "bad-value",
         "amount",
-        `${holds}; tick “More than is held” if it is meant, and say why`,
+        `${holds}; check “This refund is more than the credit balance” if intended, and say why`,
       );
 }
 
@@ -123,7 +134,7 @@ function again(file: LineFile, word: MoneyWord) {
     fields.every((field) => entry[field] === word[field]),
   );
   if (there === undefined) return null;
-  const words = `This is in the book already as no. ${there.number}; if it came twice, give each its own reference`;
+  const words = `Already in the ledger as No. ${there.number}; if there really were two, give each its own reference`;
   return refuse("already-there", "reference", words);
 }
 

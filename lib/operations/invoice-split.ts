@@ -25,7 +25,7 @@ import { ledgerRows } from "./ledger-row.ts";
 interface Invoicing {
   readonly lineId: string;
   readonly billing: Billing;
-  /** Day by which the invoices are to be paid. */
+  /** Due date of the invoices. */
   readonly dueOn: Day;
   /** What the preview showed (`proposalsKey`), so that nothing else is entered than what was seen. */
   readonly seen: string;
@@ -34,14 +34,14 @@ interface Invoicing {
 }
 
 /**
- * Enters what is still open of the split in force: invoices, and credits where a new version asks
+ * Posts what the split in force leaves to invoice: invoices, and credits where a new version asks
  * less than was invoiced. Refuses while a hold keeps the split from being final, while the split is
  * out of date, and where the file changed since the preview.
  */
 export function invoiceSplit(
   act: Act,
   { lineId, billing, dueOn, seen, propertyIds }: Invoicing,
-): Result<{ entryIds: string[] }, Refusal> {
+): Result<{ entryIds: string[]; invoiceIds: string[] }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "invoice-split" } as const;
   return changeLine(act, deal, (file) => {
     const report = reportOn(file, act.today);
@@ -49,12 +49,12 @@ export function invoiceSplit(
     if (wrong !== null) return wrong;
     const all = proposedEntries(file, report, billing)?.proposals ?? [];
     if (proposalsKey(all) !== seen)
-      return refuse("changed-meanwhile", "", "the split or the money");
+      return refuse("changed-meanwhile", "", "the split or the ledger");
     const chosen = all.filter(
       ({ propertyId }) => propertyIds === null || propertyIds.includes(propertyId),
     );
     if (chosen.length === 0)
-      return refuse("missing-value", "property", "Nothing is chosen that is still to be invoiced");
+      return refuse("missing-value", "property", "Nothing selected is left to invoice");
     const version = latestSplit(file);
     const rows = ledgerRows(
       act,
@@ -67,8 +67,11 @@ export function invoiceSplit(
       })),
     );
     return ok({
-      value: { entryIds: rows.map(({ id }) => id) },
-      sentence: `Entered from split version ${version?.number ?? 0}: ${sayProposals(chosen)}.`,
+      value: {
+        entryIds: rows.map(({ id }) => id),
+        invoiceIds: rows.flatMap(({ id, kind }) => (kind === "invoice" ? [id] : [])),
+      },
+      sentence: `Posted from split version ${version?.number ?? 0}: ${sayProposals(chosen)}.`,
       detail: { added: rows },
       write: (db) => {
         for (const row of rows) insertRow(db, "ledger", { lineId, row });
@@ -78,10 +81,10 @@ export function invoiceSplit(
 }
 
 function wrongOrder(act: Act, { billing, dueOn }: Pick<Invoicing, "billing" | "dueOn">) {
-  if (!BILLINGS.includes(billing)) return refuse("bad-value", "billing", "Choose who is billed");
-  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Write a day as 2026-11-25");
+  if (!BILLINGS.includes(billing)) return refuse("bad-value", "billing", "Select who is billed");
+  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Enter a date, e.g. 11/25/2026");
   if (dueOn < act.today)
-    return refuse("bad-value", "dueOn", "The day to pay by has passed; choose a later one");
+    return refuse("bad-value", "dueOn", "The due date has passed; enter a later one");
   return null;
 }
 
@@ -91,7 +94,7 @@ function wrongSplit(file: LineFile, report: Report) {
   const held = refuseHeld(report, ASKS_FOR_MONEY, "");
   if (held !== null) return held;
   if (isStale(report, version))
-    return refuse("not-in-this-state", "", "The split is out of date; choose it again first");
+    return refuse("not-in-this-state", "", "The split is out of date; update it first");
   return null;
 }
 
@@ -101,7 +104,7 @@ function sayProposals(proposals: readonly Proposal[]): string {
     const own = proposals.filter((each) => each.kind === kind);
     const sum = own.reduce((all, { amount }) => all + amount, 0);
     const many = `${own.length} ${kind}${own.length === 1 ? "" : "s"}`;
-    return own.length === 0 ? [] : [`${many} over ${formatCents(sum)}`];
+    return own.length === 0 ? [] : [`${many} for ${formatCents(sum)}`];
   });
   return sayList(parts);
 }

@@ -13,8 +13,8 @@ interface Reversing {
 }
 
 /**
- * Takes one entry of the money book back whole, by one more entry that says why. Refuses what was
- * taken back already, and to take back what itself takes back.
+ * Reverses one ledger entry whole, by one more entry that says why. Refuses what was reversed already,
+ * and to reverse a reversal.
  */
 export function reverseEntry(
   act: Act,
@@ -24,7 +24,7 @@ export function reverseEntry(
   return changeLine(act, deal, (file) => {
     const undone = find(file.ledger, entryId, { path: "entryId", what: "the entry" });
     if (!undone.ok) return undone;
-    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is taken back");
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is reversed");
     const { partyId, propertyId, amount } = undone.value;
     const [entry] = ledgerRows(act, file.ledger, [
       {
@@ -42,7 +42,7 @@ export function reverseEntry(
     if (problem !== null) return refuse("not-in-this-state", "entryId", problem.message);
     return ok({
       value: { entryId: entry.id, number: entry.number },
-      sentence: `Took no. ${undone.value.number} back as no. ${entry.number}, ${sayEntry(file, undone.value)}: ${entry.note}`,
+      sentence: `Reversed No. ${undone.value.number} with No. ${entry.number}, ${sayEntry(file, undone.value)}: ${entry.note}`,
       detail: { added: [entry] },
       write: (db) => insertRow(db, "ledger", { lineId, row: entry }),
     });

@@ -51,10 +51,17 @@ const PAGES = [
   `${FENNEL}/reconcile/undocumented`,
   `${FENNEL}/reconcile/test-day`,
   "/lines/ropewalk-0001",
+  ...["", "/options", "/compare", "/compare/portion-used", "/choose", "/statements", "/money"].map(
+    (part) => `${FENNEL}/cost${part}`,
+  ),
   "/lines/ropewalk-0001/cost",
+  "/lines/ropewalk-0001/cost/compare",
+  "/lines/ropewalk-0001/cost/choose",
+  "/lines/ropewalk-0001/cost/statements",
+  "/lines/ropewalk-0001/cost/statements/rw-h2",
   "/lines/ropewalk-0001/cost/money",
   "/lines/ropewalk-0001/cost/money/rw-h2",
-  "/lines/ropewalk-0001/cost/statement/rw-h2",
+  "/lines/ropewalk-0001/authority/permits",
   "/n/no-such-link",
   "/lines/tollgate-0001/authority",
 ];

@@ -453,18 +453,19 @@ async function price(page: Page, line: string) {
   await pasteRows(page, work, {
     first: "Item, new item",
     rows: [
-      ["Item", "Place", "From", "To", "Kind of work", "Quantity", "Unit", "Rate"],
-      ["Dig and replace the trunk", "stretch", "0", "141", "dig and replace", "141", "ft", "100"],
+      ["Item", "Location", "From", "To", "Work type", "Quantity", "Unit", "Rate"],
+      ["Dig and replace the trunk", "section", "0", "141", "dig and replace", "141", "ft", "100"],
     ],
   });
   await saved(page, "Priced work");
   await reopen(page);
   await test.step("work a tenth of a foot past the last tie-in ends there by one press", async () => {
-    await page.getByRole("button", { name: "End it at T5 at 140.9 ft" }).click();
-    await expect(page.getByText("It ends past the last tie-in")).toHaveCount(0);
+    await page.getByRole("button", { name: "Shorten it to T5 at 140.9 ft" }).click();
+    await expect(page.getByText("An item ends past the last tie-in")).toHaveCount(0);
   });
+  await open(page, `${line}/cost/choose`);
   const choose = page.getByRole("form", { name: "Choose a rule" });
-  await choose.getByRole("combobox", { name: /^Rule/ }).selectOption("portion-used");
+  await choose.getByRole("radio", { name: /^By portion used/ }).check();
   await choose.getByLabel("Why this rule").fill("All owners asked for it on November 21");
   await choose.getByRole("button", { name: "Choose this rule" }).click();
   for (const amount of Object.values(SHARES))
@@ -643,11 +644,12 @@ async function recordPaper(
 }
 
 async function applyForPermit(page: Page, line: string) {
-  await open(page, `${line}/authority`);
+  await open(page, `${line}/authority/permits`);
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("side-sewer");
-  await add.getByRole("button", { name: "Add the permit" }).click();
+  await add.getByRole("button", { name: "Add permit", exact: true }).click();
   await expect(page.getByText("Side sewer permit, no number yet")).toBeVisible();
+  await open(page, `${line}/authority`);
   await page.getByRole("button", { name: "Build the packet" }).click();
   const built = page.locator("#packet").getByRole("link", { name: "Open it" }).first();
   await expect(built).toBeVisible({ timeout: 90_000 });
@@ -660,14 +662,15 @@ async function applyForPermit(page: Page, line: string) {
     for (const words of ["Wilma Pennyfield", SHARES.heron14, "marisol@example.com"])
       expect(packet.text).not.toContain(words);
   });
+  await open(page, `${line}/authority/permits`);
   await step(page, "submitted");
   await step(page, "in-review");
   await step(page, "issued");
   await test.step("the permit's number comes late and is entered then", async () => {
     const printed = page.getByRole("form", { name: "What is printed on the permit" });
     await printed.getByLabel("Number").fill("AF-26-118");
-    await printed.getByLabel(/^Printed expiry/).fill("2027-05-24");
-    await printed.getByRole("button", { name: "Save what is printed" }).click();
+    await printed.getByLabel(/^Printed expiration/).fill("2027-05-24");
+    await printed.getByRole("button", { name: "Save number and dates" }).click();
     await expect(page.getByRole("heading", { name: "Side sewer permit AF-26-118" })).toBeVisible();
   });
 }
@@ -679,16 +682,15 @@ function permitPart(page: Page, kind: string): Locator {
     .filter({ has: page.getByRole("heading", { name: new RegExp(`^${kind}`) }) });
 }
 
-/** A permit's next step, recorded as of today. */
+/** A permit's next step, recorded as of today in one press. */
 async function step(page: Page, state: string, kind = "Side sewer permit") {
-  const next = permitPart(page, kind).getByRole("form", { name: /^Next step/ });
-  await next.getByRole("combobox", { name: /^Next step/ }).selectOption(state);
-  await next.getByRole("button", { name: "Record the step" }).click();
-  await expect(next.locator(`option[value="${state}"]`)).toHaveCount(0);
+  const press = permitPart(page, kind).locator(`button[name="state"][value="${state}"]`);
+  await press.click();
+  await expect(press).toHaveCount(0);
 }
 
 async function doTheWork(page: Page, line: string) {
-  await open(page, `${line}/authority`);
+  await open(page, `${line}/authority/permits`);
   await typeRow(page, table(page, "Locate tickets"), {
     word: "ticket",
     cells: { Ticket: "26-330118", "Called in": "11/20/2026" },
@@ -696,8 +698,7 @@ async function doTheWork(page: Page, line: string) {
   await saved(page, "Locate tickets");
   await test.step("no street is dug without its own permit", async () => {
     const sewer = permitPart(page, "Side sewer permit");
-    await sewer.getByRole("combobox", { name: /^Next step/ }).selectOption("working");
-    await sewer.getByRole("button", { name: "Record the step" }).click();
+    await sewer.locator('button[name="state"][value="working"]').click();
     await expect(
       sewer.getByText(/There is no street use permit, and the street is dug/),
     ).toBeVisible();
@@ -706,26 +707,26 @@ async function doTheWork(page: Page, line: string) {
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("street-use");
   await add.getByLabel(/^Number/).fill("SU-26-77");
-  await add.getByRole("button", { name: "Add the permit" }).click();
+  await add.getByRole("button", { name: "Add permit", exact: true }).click();
   const street = "Street use permit";
   for (const state of ["submitted", "in-review", "issued"]) await step(page, state, street);
   await test.step("no pipe is taken out under live branches that were not measured from both ends", async () => {
     const sewer = permitPart(page, "Side sewer permit");
-    await sewer.getByRole("combobox", { name: /^Next step/ }).selectOption("working");
-    await sewer.getByRole("button", { name: "Record the step" }).click();
+    await sewer.locator('button[name="state"][value="working"]').click();
     await expect(sewer.getByText(/T2 at 88\.0 ft is live and not measured/)).toBeVisible();
     await measureBranches(page, line);
-    await open(page, `${line}/authority`);
+    await open(page, `${line}/authority/permits`);
   });
   for (const kind of ["Side sewer permit", street]) await step(page, "working", kind);
-  await page.getByText("Record that it was done").first().click();
+  await page.getByText("What was built").first().click();
+  await page.getByText("Record as done").first().click();
   const built = page.getByRole("form", { name: /^What was built: Dig and replace the trunk/ });
-  await built.getByLabel(/^Who says so/).fill("Sami Orlov");
+  await built.getByLabel(/^Reported by/).fill("Sami Orlov");
   await built
     .getByLabel(/^What was built/)
     .fill("6 in PVC, 0 to 140.9 ft; T1, T2, T3 and T5 joined with wyes");
-  await built.getByRole("button", { name: "Record it" }).click();
-  await expect(page.getByText(/Carried out .*says Sami Orlov/).first()).toBeVisible();
+  await built.getByRole("button", { name: "Save" }).click();
+  await expect(page.getByText(/Done .*per Sami Orlov/).first()).toBeVisible();
   for (const state of TO_THE_FINAL)
     for (const kind of ["Side sewer permit", street]) await step(page, state, kind);
 }
@@ -755,33 +756,47 @@ const TO_THE_FINAL = [
 
 async function takeTheMoney(page: Page, line: string) {
   await open(page, `${line}/cost/money`);
-  const invoice = page.getByRole("form", { name: "Invoice what is open" });
-  await invoice.getByRole("button", { name: "Enter these in the book" }).click();
+  const invoice = page.getByRole("form", { name: "Create invoices" });
+  await invoice.getByRole("button", { name: "Post and print invoices" }).click();
   await expect(readable(page, TOTAL).first()).toBeVisible();
-  const book = page.getByRole("form", { name: "Take money down" });
-  const whose = book.getByRole("combobox", { name: /^Whose/ });
-  const pay = async (name: string, amount: string, reference: string) => {
-    await book.getByRole("combobox", { name: /^What it is/ }).selectOption("payment");
-    const option = whose.locator("option").filter({ hasText: name });
-    await expect(option).toHaveCount(1);
-    await whose.selectOption((await option.getAttribute("value")) ?? "");
-    await book.getByLabel(/^Amount/).fill(amount);
-    await book.getByLabel(/^Reference/).fill(reference);
-    await book.getByRole("button", { name: "Enter it in the book" }).click();
+  await test.step("the press that posts the invoices prints them too", async () => {
+    const printed = page.locator("p").filter({ hasText: "4 invoices, ready to mail" });
+    const finished = printed.getByRole("link", { name: "Open it" });
+    await expect(finished).toBeVisible({ timeout: 90_000 });
+    const invoices = await readPaper(page, paperId(await finished.getAttribute("href")));
+    for (const amount of Object.values(SHARES)) expect(invoices.text).toContain(amount);
+  });
+  const inFull = async (name: string, amount: string, reference: string) => {
+    const form = page.getByRole("form", { name: `${amount} paid in full: ${name}` });
+    await form.getByLabel(/^Check number/).fill(reference);
+    await form.getByRole("button", { name: "Paid in full" }).click();
     await expect(readable(page, reference).first()).toBeVisible();
   };
-  await pay(`${HERON[1]}: Walter Penhallow`, SHARES.heron18, "check 2201");
-  await pay(`${HERON[0]}: Marisol Quintero`, SHARES.heron14, "check 118");
+  await inFull(`${HERON[1]}, Walter Penhallow`, SHARES.heron18, "2201");
+  await inFull(`${HERON[0]}, Marisol Quintero`, SHARES.heron14, "118");
+  await open(page, `${line}/cost/money#enter`);
+  const book = page.getByRole("form", { name: "Record a payment" });
+  const account = book.getByRole("combobox", { name: /^Account/ });
+  const pay = async (name: string, amount: string, reference: string) => {
+    const option = account.locator("option").filter({ hasText: name });
+    await expect(option).toHaveCount(1);
+    await account.selectOption((await option.getAttribute("value")) ?? "");
+    // The balance due is filled in.
+    await expect(book.getByLabel(/^Amount/)).toHaveValue(amount.replace("$", ""));
+    await book.getByLabel(/^Reference/).fill(reference);
+    await book.getByRole("button", { name: "Post to ledger" }).click();
+    await expect(readable(page, reference).first()).toBeVisible();
+  };
   await pay(`${HERON[2]}: Constance Vale`, SHARES.heron22, "transfer 90177");
   await test.step("an invoice to two owners together is paid once, by either of them", async () => {
     await pay("Paul Tolliver", SHARES.sedge305, "Paul Tolliver, check 4410");
-    await expect(page.getByText(/\$[\d,.]+ held for them/)).toHaveCount(0);
-    const account = page
+    await expect(page.getByText(/\$[\d,.]+ credit balance/)).toHaveCount(0);
+    const paid = page
       .getByRole("row")
       .filter({ hasText: "305 Sedge Street" })
       .filter({ hasText: SHARES.sedge305 })
       .first();
-    await expect(account).toContainText("$0.00");
+    await expect(paid).toContainText("$0.00");
     await expect(page.getByRole("heading", { level: 1 }).locator("xpath=..")).toContainText(
       `${TOTAL} of ${TOTAL}`,
     );

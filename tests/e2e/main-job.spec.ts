@@ -255,7 +255,7 @@ async function price(page: Page, line: string) {
     word: "item",
     cells: {
       Item: "Dig and replace",
-      Place: "stretch",
+      Location: "section",
       "From, ft": "10",
       "To, ft": "60",
       Quantity: "50",
@@ -264,9 +264,9 @@ async function price(page: Page, line: string) {
     },
   });
   await saved(page, "Priced work");
-  await reopen(page);
+  await open(page, `${line}/cost/choose`);
   const choose = page.getByRole("form", { name: "Choose a rule" });
-  await choose.getByRole("combobox", { name: /^Rule/ }).selectOption("portion-used");
+  await choose.getByRole("radio", { name: /^By portion used/ }).check();
   await choose.getByLabel("Why this rule").fill("All four owners asked for it on November 21");
   await choose.getByRole("button", { name: "Choose this rule" }).click();
   for (const amount of Object.values(SHARES)) {
@@ -328,14 +328,15 @@ function unsent(): string[] {
 async function buildPacket(page: Page, line: string) {
   await open(page, `${line}/authority`);
   await expect(page.getByText(/Recorded easement/).first()).toBeVisible();
+  await open(page, `${line}/authority/permits`);
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("side-sewer");
   await add.getByLabel("Number").fill("SS-26-0914");
   await add.getByRole("button").click();
-  const next = page.getByRole("form", { name: "Next step of the permit" });
-  await expect(next).toBeVisible();
-  await next.getByLabel(/^Next step/).selectOption({ index: 1 });
-  await next.getByRole("button", { name: "Record the step" }).click();
+  const today = page.getByRole("form", { name: "Record today for the permit" });
+  await today.getByRole("button", { name: "Submitted" }).click();
+  await expect(page.getByText(/Submitted is|submitted, /i).first()).toBeVisible();
+  await open(page, `${line}/authority`);
   await page.getByRole("button", { name: "Build the packet" }).click();
   const finished = page.locator("#packet").getByRole("link", { name: "Open it" }).first();
   await expect(finished).toBeVisible({ timeout: 90_000 });

@@ -45,9 +45,10 @@ async function typeWork(page: Page, cells: Readonly<Record<string, string>>) {
   await reopen(page);
 }
 
-async function choosePortion(page: Page, why: string) {
+async function choosePortion(page: Page, line: string, why: string) {
+  await open(page, `${line}/cost/choose`);
   const choose = page.getByRole("form", { name: "Choose a rule" });
-  await choose.getByRole("combobox", { name: /^Rule/ }).selectOption("portion-used");
+  await choose.getByRole("radio", { name: /^By portion used/ }).check();
   await choose.getByLabel("Why this rule").fill(why);
   await choose.getByRole("button", { name: "Choose this rule" }).click();
 }
@@ -56,16 +57,24 @@ async function price(page: Page, line: string) {
   await open(page, `${line}/cost`);
   await typeWork(page, {
     Item: "Dig and replace",
-    Place: "stretch",
+    Location: "section",
     "From, ft": "10",
     "To, ft": "50",
     Quantity: "40",
     Unit: "ft",
     "Rate, $": "100",
   });
-  await choosePortion(page, "All three owners asked for it");
+  await choosePortion(page, line, "All three owners asked for it");
   for (const amount of Object.values(FIRST))
     await expect(page.getByText(amount).first()).toBeVisible();
+  await test.step("an amount opens into its calculation, which is fetched then", async () => {
+    await open(page, `${line}/cost/compare`);
+    const steps = page.getByRole("cell", { name: /10\.0–20\.0 ft/ });
+    await expect(steps).toHaveCount(0);
+    await page.getByRole("button", { name: /^\$333\.33 .*By portion used: show/ }).click();
+    await expect(steps.first()).toBeVisible();
+    await expect(page.getByText("Total $333.33 + 1/3 ¢, rounded to cents")).toBeVisible();
+  });
 }
 
 /** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
@@ -170,14 +179,14 @@ async function supersede(page: Page, line: string) {
   await open(page, `${line}/cost`);
   await typeWork(page, {
     Item: "Point repair at the crack",
-    Place: "point",
+    Location: "point",
     "From, ft": "15",
     Quantity: "1",
     Unit: "each",
     "Rate, $": "300",
   });
   await expect(page.getByText(/out of date|stale/i).first()).toBeVisible();
-  await choosePortion(page, "The crack at 15 ft is mended too");
+  await choosePortion(page, line, "The crack at 15 ft is repaired too");
   for (const amount of Object.values(SECOND))
     await expect(page.getByText(amount).first()).toBeVisible();
   await open(page, `${line}/notices/consents`);
@@ -186,19 +195,20 @@ async function supersede(page: Page, line: string) {
 
 async function pay(page: Page, line: string) {
   await open(page, `${line}/cost/money`);
-  const invoice = page.getByRole("form", { name: "Invoice what is open" });
-  await invoice.getByRole("button", { name: "Enter these in the book" }).click();
+  const invoice = page.getByRole("form", { name: "Create invoices" });
+  await invoice.getByRole("button", { name: "Post and print invoices" }).click();
   await expect(page.getByText("$4,300.00").first()).toBeVisible();
-  const book = page.getByRole("form", { name: "Take money down" });
-  await book.getByLabel("What it is").selectOption("payment");
-  await book.getByLabel("Whose").selectOption({ index: 1 });
+  await open(page, `${line}/cost/money#enter`);
+  const book = page.getByRole("form", { name: "Record a payment" });
+  await book.getByLabel("Type").selectOption("payment");
+  await book.getByLabel("Account").selectOption({ index: 1 });
   await book.getByLabel("Amount").fill("twelve");
-  await book.getByLabel("How it was paid").selectOption("check");
-  await book.getByRole("button", { name: "Enter it in the book" }).click();
+  await book.getByLabel("Method").selectOption("check");
+  await book.getByRole("button", { name: "Post to ledger" }).click();
   await expect(book.locator(".mend").first()).toBeVisible();
   await book.getByLabel("Amount").fill(SECOND.a);
   await book.getByLabel("Reference").fill("check 1042");
-  await book.getByRole("button", { name: "Enter it in the book" }).click();
+  await book.getByRole("button", { name: "Post to ledger" }).click();
   const account = page.getByRole("row").filter({ hasText: "1 Larkmoor Row" }).first();
   await expect(account).toContainText("$433.33");
   await expect(page.getByText("check 1042").first()).toBeVisible();

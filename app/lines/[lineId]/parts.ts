@@ -8,6 +8,7 @@ import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
+import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
@@ -90,6 +91,10 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     },
     { slug: "facts", name: "Facts for letters" },
   ],
+  authority: [
+    { slug: "", name: "Requirements and packet" },
+    { slug: "permits", name: "Permits and inspections", isOpen: isPermitOurs },
+  ],
   schedule: [
     { slug: "", name: "Dates" },
     { slug: "reconnections", name: "Reconnections" },
@@ -123,6 +128,14 @@ export function partsOf(question: Question, file: LineFile, report: Report): rea
   return (PARTS[question] ?? [])
     .filter(({ isUsed }) => isUsed?.(file) ?? true)
     .map(({ slug, name, isOpen }) => ({ slug, name, open: isOpen?.(file, report) ?? false }));
+}
+
+/** A permit waits for the office. */
+function isPermitOurs(file: LineFile): boolean {
+  return file.permits.some((permit) => {
+    const state = permitStateOf(file, permit);
+    return state !== "drafting" && moverOf(state) === "office";
+  });
 }
 
 /** The work is priced, one way to do it is selected, and no rule is chosen on the facts as they are. */

@@ -53,7 +53,7 @@ function permitGap(file: LineFile): string | null {
     const state = permitStateOf(file, permit);
     return state !== "withdrawn" && state !== "superseded";
   });
-  if (permits.length === 0) return "No permit is in the file.";
+  if (permits.length === 0) return "No permit on file.";
   const open = permits.filter((permit) => permitStateOf(file, permit) !== "final");
   if (open.length === 0) return null;
   const words = open.map((permit) => permitStanding(file, permit)).join(", ");
@@ -63,7 +63,7 @@ function permitGap(file: LineFile): string | null {
 function builtGap(file: LineFile): string | null {
   const unbuilt = unbuiltWork(file);
   if (unbuilt.length === 0) return null;
-  return `Nobody recorded that it was carried out: ${unbuilt.map(({ title }) => `“${title}”`).join(", ")}.`;
+  return `Not recorded as done: ${unbuilt.map(({ title }) => `“${title}”`).join(", ")}.`;
 }
 
 /** Branches that were closed or cut off, and that nobody saw open again. */
@@ -73,13 +73,13 @@ function branchGap(file: LineFile, { tieIns }: Pick<Report, "tieIns">): string |
   );
   if (closed.length === 0) return null;
   const names = sayList(closed.map(({ label }) => label));
-  return `Nobody noted that ${names} ${closed.length === 1 ? "was" : "were"} seen open again after the work.`;
+  return `No record that ${names} ${closed.length === 1 ? "was" : "were"} seen open again after the work.`;
 }
 
 function moneyGap(file: LineFile): string | null {
   const { invoiced, open } = balanceOf(file.ledger);
-  if (open > 0) return `${formatCents(open)} of what was invoiced is still open.`;
-  if (open < 0) return `The office still holds ${formatCents(-open)} of the neighbors’ money.`;
+  if (open > 0) return `Balance due on invoices: ${formatCents(open)}.`;
+  if (open < 0) return `The neighbors still have a credit balance of ${formatCents(-open)}.`;
   const split = latestSplit(file);
   const due = (split?.shares ?? []).reduce((sum, { amount }) => sum + amount, 0);
   if (split === null || split.sentAt === null || invoiced >= due) return null;

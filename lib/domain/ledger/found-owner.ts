@@ -108,12 +108,12 @@ function sentenceOf(file: SplitFile, facts: Omit<FoundOwner, "sentence">): strin
   const total = back.reduce((sum, each) => sum + each.back, 0);
   const who = sayList(found.map(({ propertyId }) => nameOf(file, propertyId)));
   const parts = [
-    total === 0 ? "" : `${formatCents(total)} goes back to those who carried it`,
-    released === 0 ? "" : `${formatCents(released)} was held apart`,
-    costChange === 0 ? "" : `the whole cost changed by ${formatCents(costChange)} meanwhile`,
+    total === 0 ? "" : `${formatCents(total)} is refunded to those who covered it`,
+    released === 0 ? "" : `${formatCents(released)} was set aside`,
+    costChange === 0 ? "" : `the total cost changed by ${formatCents(costChange)} in the meantime`,
   ].filter((part) => part !== "");
   const rest = parts.length === 0 ? "" : `: ${sayList(parts)}`;
-  return `Since version ${before.number} the owner at ${who} was found. By version ${after.number} they owe ${formatCents(owes)}${rest}.`;
+  return `Since version ${before.number} the owner at ${who} was found. Under version ${after.number} they owe ${formatCents(owes)}${rest}.`;
 }
 
 function nameOf(file: SplitFile, propertyId: string): string {

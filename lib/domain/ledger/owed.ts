@@ -3,7 +3,7 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Day } from "../time/day.ts";
 import { accountEntries } from "./accounts.ts";
-import { ageingOf } from "./ageing.ts";
+import { agingOf } from "./aging.ts";
 import { type Account, balanceOf, standingEntries } from "./balance.ts";
 
 /** What the money book says that somebody owes at a property. */
@@ -26,7 +26,7 @@ export function owedBy(file: Books, account: Account, today: Day): Owed | null {
   const entries = accountEntries(file, account);
   if (!standingEntries(entries).some(({ kind }) => kind === "invoice")) return null;
   const { invoiced, received, credited, refunded, open } = balanceOf(entries);
-  const { overdue, oldestDue } = ageingOf(entries, today);
+  const { overdue, oldestDue } = agingOf(entries, today);
   return {
     invoiced,
     settled: received + credited - refunded,

@@ -32,7 +32,7 @@ function amountProblem({ amount }: LedgerEntry): Found {
   if (Number.isSafeInteger(amount) && amount > 0) return null;
   return {
     path: "amount",
-    message: "An amount is whole cents above zero; the kind says which way",
+    message: "An amount is whole cents above zero; the type sets the direction",
   };
 }
 
@@ -40,10 +40,13 @@ function numberProblem(ledger: Ledger, entry: LedgerEntry, row: number): Found {
   const { number } = entry;
   const twice = ledger.some((each, at) => at < row && each.number === number);
   if (twice)
-    return { path: "number", message: `There is a no. ${number} already; numbers stand once each` };
+    return {
+      path: "number",
+      message: `There is already a No. ${number}; each number is used once`,
+    };
   const before = number === 1 || ledger.some((each) => each.number === number - 1);
   if (number >= 1 && before) return null;
-  return { path: "number", message: `No. ${number - 1} is missing; numbers count up without gaps` };
+  return { path: "number", message: `No. ${number - 1} is missing; numbers must be consecutive` };
 }
 
 /** Why a reversal can't be: also asked before one is entered. */
@@ -51,17 +54,19 @@ export function undoProblem(ledger: Ledger, entry: LedgerEntry): Found {
   const { kind, reversesId } = entry;
   const wrong = (message: string): Found => ({ path: "reversesId", message });
   if (kind !== "reversal") {
-    return reversesId === null ? null : wrong("Only a reversal takes another entry back");
+    return reversesId === null ? null : wrong("Only a reversal can reverse another entry");
   }
   const undone = ledger.find(({ id }) => id === reversesId);
-  if (undone === undefined) return wrong("Say which entry it takes back");
+  if (undone === undefined) return wrong("Say which entry it reverses");
   if (undone.kind === "reversal")
-    return wrong("A reversal is not taken back itself; enter the money anew");
+    return wrong("A reversal can’t be reversed; enter the payment again");
   if (ledger.some((each) => each.id !== entry.id && each.reversesId === reversesId))
-    return wrong(`No. ${undone.number} was taken back already`);
+    return wrong(`No. ${undone.number} was already reversed`);
   const same =
     undone.partyId === entry.partyId &&
     undone.propertyId === entry.propertyId &&
     undone.amount === entry.amount;
-  return same ? null : wrong(`It takes no. ${undone.number} back whole, on the same account`);
+  return same
+    ? null
+    : wrong(`A reversal must cover all of No. ${undone.number} on the same account`);
 }

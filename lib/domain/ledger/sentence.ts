@@ -4,7 +4,7 @@ import { formatCents } from "../money/format-cents.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import type { Day } from "../time/day.ts";
 import { accountEntries, accountsIn } from "./accounts.ts";
-import { ageingOf } from "./ageing.ts";
+import { agingOf } from "./aging.ts";
 import { type AccountBalance, balanceOf } from "./balance.ts";
 
 type Books = Pick<LineFile, "ledger" | "splits">;
@@ -31,7 +31,7 @@ export function overdueAccounts(
 ): OverdueAccount[] {
   return accountsIn(file)
     .flatMap((account) => {
-      const { overdue, oldestDue } = ageingOf(accountEntries(file, account), today);
+      const { overdue, oldestDue } = agingOf(accountEntries(file, account), today);
       return overdue > 0 && oldestDue !== null ? [{ ...account, overdue, since: oldestDue }] : [];
     })
     .toSorted((one, other) => one.since.localeCompare(other.since));

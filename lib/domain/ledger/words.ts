@@ -1,6 +1,6 @@
 import type { LedgerKind, PaymentMethod } from "../facts/ledger-entry.ts";
 import type { Language } from "../say/language.ts";
-import type { Age } from "./ageing.ts";
+import type { Age } from "./aging.ts";
 
 /** Standing words of invoices, statements and demands in English; the Spanish have the same shape. */
 const EN = {
@@ -10,14 +10,14 @@ const EN = {
     payment: "Payment",
     credit: "Credit",
     refund: "Refund",
-    reversal: "Taken back",
+    reversal: "Reversed",
   } satisfies Record<LedgerKind, string>,
   method: {
     check: "by check",
     card: "by card",
     "bank-transfer": "by bank transfer",
     cash: "in cash",
-    other: "in another way",
+    other: "other method",
   } satisfies Record<PaymentMethod, string>,
   age: {
     "not-due": "Not due yet",
@@ -26,70 +26,68 @@ const EN = {
     "to-90": "61 to 90 days",
     "over-90": "Over 90 days",
   } satisfies Record<Age, string>,
-  number: (number: number) => `no. ${number}`,
+  number: (number: number) => `No. ${number}`,
   reference: (text: string) => `reference ${text}`,
   due: (day: string) => `due ${day}`,
-  bySplit: (number: number) => `share of the work, split no. ${number}`,
-  takesBack: (what: string, number: number) => `${what} no. ${number} taken back`,
-  undone: "taken back later",
+  bySplit: (number: number) => `share of the work, split No. ${number}`,
+  takesBack: (what: string, number: number) => `Reversal of ${what.toLowerCase()} No. ${number}`,
+  undone: "later reversed",
 
   statement: {
     title: "Statement of account",
     subject: (place: string) => `Statement of account for ${place}`,
     opening: (place: string, line: string) =>
-      `What was invoiced and what came in for ${place}, for the work on the shared sewer “${line}”.`,
-    open: "Open today",
-    settled: "Nothing is open. Thank you.",
-    held: "We hold for you",
-    heldNote: "It counts towards the next invoice, or we give it back when you ask.",
-    head: ["Date", "What", "Charged", "Paid or credited", "Balance"],
-    sum: "In all",
-    ages: "How long it has been due",
-    agesHead: ["Since it was due", "Open"],
-    overdue: (amount: string) => `${amount} is past its day.`,
-    order: "What comes in pays the invoice that is due first.",
-    share: (amount: string, number: number) => `The share under split no. ${number} is ${amount}.`,
-    empty: "There is no entry on this account yet.",
-    ask: "Is something not as you have it? Please write or call; we look it up together.",
+      `Invoices and payments for ${place}, for the work on the shared sewer “${line}”.`,
+    open: "Balance due today",
+    settled: "You have no balance due. Thank you.",
+    held: "Credit balance",
+    heldNote: "It will be applied to your next invoice, or refunded on request.",
+    head: ["Date", "Description", "Charged", "Paid or credited", "Balance"],
+    sum: "Total",
+    ages: "Aging",
+    agesHead: ["Days past due", "Balance due"],
+    overdue: (amount: string) => `${amount} is past due.`,
+    order: "Payments are applied to the oldest due invoice first.",
+    share: (amount: string, number: number) => `Your share under split No. ${number} is ${amount}.`,
+    empty: "No entries on this account yet.",
+    ask: "Does something not match your records? Write or call and we’ll go over it with you.",
   },
   invoice: {
     title: "Invoice",
-    subject: (number: number, place: string) => `Invoice no. ${number} for ${place}`,
+    subject: (number: number, place: string) => `Invoice No. ${number} for ${place}`,
     number: "Invoice number",
     due: "Due",
-    forWhat: "What it is for",
-    head: ["What", "Amount"],
+    forWhat: "Charges",
+    head: ["Description", "Amount"],
     share: (place: string, number: number) =>
-      `Share of ${place} in the work on the shared sewer, split no. ${number}`,
+      `Share of ${place} in the work on the shared sewer, split No. ${number}`,
     part: (place: string, number: number) =>
-      `Part of the share of ${place} in the work on the shared sewer, split no. ${number}`,
+      `Part of the share of ${place} in the work on the shared sewer, split No. ${number}`,
     other: (place: string) => `Work on the shared sewer for ${place}`,
     ofShare: (share: string, before: string) =>
-      `The whole share is ${share}; ${before} of it was invoiced before, less what was credited.`,
+      `Your full share is ${share}; ${before} was invoiced earlier, less credits.`,
     amount: "Amount of this invoice",
-    stillOpen: "Still open on this invoice",
-    paid: (amount: string) => `${amount} of it has come in or was credited already.`,
-    paidInFull: "It is paid in full. Thank you.",
-    takenBack: "This invoice was taken back; please do not pay it.",
+    stillOpen: "Balance due on this invoice",
+    paid: (amount: string) => `${amount} has been paid or credited.`,
+    paidInFull: "Paid in full. Thank you.",
+    takenBack: "This invoice was voided. Please do not pay it.",
     howToPay: "How to pay",
     check: (office: string, place: string) =>
-      `By check to ${office}, by mail or by hand to: ${place}.`,
+      `By check payable to ${office}, mailed or delivered to: ${place}.`,
     askOther: (contact: string) =>
-      `By card, by transfer or in parts: please ask us first, ${contact}.`,
-    quote: (reference: string) => `Please write “${reference}” on it.`,
-    joint: (names: string) =>
-      `This invoice is to ${names} together; it is paid once, by any of them.`,
-    basis:
-      "The sum behind the share was sent with the proposed split; we send it again on request.",
+      `To pay by card, bank transfer or installments, contact us first: ${contact}.`,
+    quote: (reference: string) => `Please write “${reference}” on the check.`,
+    joint: (names: string) => `Addressed to ${names} jointly; one payment covers it.`,
+    basis: "The calculation was sent with the proposed split; we will send it again on request.",
   },
   demand: {
     state: (invoiced: string, settled: string) =>
-      `${invoiced} was invoiced; ${settled} of it has come in or was credited.`,
+      `${invoiced} invoiced; ${settled} paid or credited.`,
     deposit: (share: string, held: string) =>
-      `The share is ${share}; the deposit of ${held} counts towards it.`,
-    oldest: (day: string) => `The oldest part was due on ${day}.`,
+      `Your share is ${share}; your ${held} deposit is applied to it.`,
+    oldest: (day: string) => `The oldest amount was due on ${day}.`,
     enclosed: "the statement of account",
-    amount: (place: string) => `Open for ${place}`,
+    amount: (place: string) => `Balance due for ${place}`,
   },
 };
 

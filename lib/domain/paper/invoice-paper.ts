@@ -1,5 +1,5 @@
 import type { LedgerEntry } from "../facts/ledger-entry.ts";
-import { ageingOf } from "../ledger/ageing.ts";
+import { agingOf } from "../ledger/aging.ts";
 import { standingEntries } from "../ledger/balance.ts";
 import { billedTo } from "../ledger/billed-to.ts";
 import { shareIn } from "../ledger/propose.ts";
@@ -62,7 +62,7 @@ function sumBlocks(facts: PaperFacts, invoice: LedgerEntry): LetterBlock[] {
 
 /** What is still open on one invoice; nothing where it was taken back. */
 function openOn({ entries, today }: PaperFacts, invoice: LedgerEntry): Cents {
-  const { invoices } = ageingOf(entries, today);
+  const { invoices } = agingOf(entries, today);
   return invoices.find(({ entry }) => entry.id === invoice.id)?.open ?? 0;
 }
 

@@ -1,4 +1,4 @@
-import { AGES, ageingOf } from "../ledger/ageing.ts";
+import { AGES, agingOf } from "../ledger/aging.ts";
 import { type Account, balanceOf } from "../ledger/balance.ts";
 import { shareIn } from "../ledger/propose.ts";
 import { statementRows } from "../ledger/statement-of-account.ts";
@@ -45,7 +45,7 @@ export function statementPaper(input: PaperInput, account: Account): AccountPape
 
 function openBlocks({ words, entries, today, file, property }: PaperFacts): LetterBlock[] {
   const { open } = balanceOf(entries);
-  const { overdue } = ageingOf(entries, today);
+  const { overdue } = agingOf(entries, today);
   const version = latestSplit(file);
   const share = version === null ? 0 : shareIn(version, property.id);
   const shareLine =
@@ -83,7 +83,7 @@ function rowBlocks({ file, words, frame, party }: PaperFacts, account: Account):
 }
 
 function ageBlocks({ words, entries, today }: PaperFacts): LetterBlock[] {
-  const { ages, overdue } = ageingOf(entries, today);
+  const { ages, overdue } = agingOf(entries, today);
   if (overdue === 0) return [];
   const rows = AGES.filter((age) => ages[age] > 0).map((age) => [
     words.age[age],

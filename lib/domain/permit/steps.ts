@@ -103,6 +103,39 @@ export function nextStatesOf(file: PermitFacts, permit: Pick<Permit, "id">): Per
   );
 }
 
+/** The step that mostly comes next, and what may well come instead; each is one press. */
+const USUAL: Partial<Record<PermitState, readonly PermitState[]>> = {
+  drafting: ["submitted", "waiting-on-signatures"],
+  "waiting-on-signatures": ["submitted"],
+  submitted: ["in-review", "issued"],
+  "returned-incomplete": ["submitted"],
+  "in-review": ["issued", "approved-fees-due", "corrections"],
+  corrections: ["submitted"],
+  denied: ["appealed"],
+  appealed: ["in-review"],
+  "approved-fees-due": ["issued"],
+  issued: ["working"],
+  working: ["inspection-requested"],
+  "inspection-requested": ["passed-may-backfill", "inspection-failed"],
+  "inspection-failed": ["inspection-requested"],
+  "passed-may-backfill": ["as-built-submitted", "final"],
+  "as-built-submitted": ["final", "as-built-rejected"],
+  "as-built-rejected": ["as-built-submitted"],
+  expired: ["extended"],
+};
+
+/**
+ * The steps that an office mostly records next, the likeliest first; after an extension those of where
+ * the permit was. Each may follow (`nextStatesOf`); empty where nothing usual does.
+ */
+export function usualStepsOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitState[] {
+  const may = nextStatesOf(file, permit);
+  const state = permitStateOf(file, permit);
+  const before = stepsOf(file, permit).findLast((step) => !PAUSES.includes(step.state));
+  const from = state === "extended" ? (before?.state ?? state) : state;
+  return (USUAL[from] ?? []).filter((next) => may.includes(next));
+}
+
 const PAUSES: readonly PermitState[] = ["extended", "expired"];
 
 /** States of the work itself and of what follows it. */
@@ -226,20 +259,20 @@ const KIND_WORDS: Record<PermitKind, string> = {
 
 const STATE_WORDS: Record<PermitState, string> = {
   drafting: "is being drafted",
-  "waiting-on-signatures": "waits for signatures or recording",
+  "waiting-on-signatures": "is waiting for signatures or recording",
   submitted: "was submitted",
-  "returned-incomplete": "came back as incomplete",
+  "returned-incomplete": "was returned as incomplete",
   "in-review": "is in review",
   corrections: "needs corrections",
   denied: "was denied",
   appealed: "was denied, and the denial is appealed",
-  "approved-fees-due": "is approved, its fees are due",
+  "approved-fees-due": "is approved, fees due",
   issued: "is issued",
-  working: "is posted, work is going on",
-  "inspection-requested": "waits for the inspection that was requested",
+  working: "is posted, work in progress",
+  "inspection-requested": "is waiting for the requested inspection",
   "inspection-failed": "failed its inspection",
-  "passed-may-backfill": "passed, the trench may be backfilled",
-  "as-built-submitted": "waits for its as-built to be accepted",
+  "passed-may-backfill": "passed, OK to backfill",
+  "as-built-submitted": "is waiting for as-built approval",
   "as-built-rejected": "had its as-built rejected",
   final: "is final",
   expired: "has expired",
@@ -261,13 +294,13 @@ export function permitName({ kind, number }: Pick<Permit, "kind" | "number">): s
   return number === "" ? KIND_WORDS[kind] : `${KIND_WORDS[kind]} ${number}`;
 }
 
-/** `side sewer permit SS-26-0818 is approved, its fees are due`, inside a sentence. */
+/** `side sewer permit SS-26-0818 is approved, fees due`, inside a sentence. */
 export function permitStanding(file: PermitFacts, permit: Permit): string {
   const words = `${permitName(permit)} ${STATE_WORDS[permitStateOf(file, permit)]}`;
   return `${words.slice(0, 1).toLowerCase()}${words.slice(1)}`;
 }
 
-/** `Side sewer permit SS-26-0818 is approved, its fees are due (since Friday, November 20)`. */
+/** `Side sewer permit SS-26-0818 is approved, fees due (since Friday, November 20)`. */
 export function permitSentence(file: PermitFacts, permit: Permit, today: Day): string {
   const step = lastStepOf(file, permit);
   const state = `${permitName(permit)} ${STATE_WORDS[step?.state ?? "drafting"]}`;

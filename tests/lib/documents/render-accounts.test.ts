@@ -37,7 +37,7 @@ test("a statement prints every entry of its account, what is open, and nobody el
   const text = await printed("12");
   expect(text).toContain("Statement of account for 12 Fennel Row");
   expect(text).toContain("$190.00");
-  expect(text).toContain("Payment no. 2, by check");
+  expect(text).toContain("Payment No. 2, by check");
   expect(text).toContain("31 to 60 days");
   expect(text).not.toContain("777");
   expect(text).not.toContain("Peña");
@@ -45,9 +45,9 @@ test("a statement prints every entry of its account, what is open, and nobody el
 
 test("an invoice prints number, due day, what it is for, the sum, how to pay and the licence", async () => {
   const text = await printed("entry-1");
-  expect(text).toContain("Invoice no. 1 for 12 Fennel Row");
+  expect(text).toContain("Invoice No. 1 for 12 Fennel Row");
   expect(text).toContain("October 25, 2026");
-  expect(text).toContain("split no. 1");
+  expect(text).toContain("split No. 1");
   expect(text).toContain("$1,190.00");
   expect(text).toContain("By check to");
   expect(text).toContain("to Ottilie Brandvold and Nils Brandvold together");

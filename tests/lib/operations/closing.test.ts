@@ -184,7 +184,7 @@ describe("closeLine()", () => {
     expect(close(at, words)).toMatchObject({
       error: {
         path: "branches",
-        detail: expect.stringContaining("Nobody noted that T1 was seen open again after the work."),
+        detail: expect.stringContaining("No record that T1 was seen open again after the work."),
       },
     });
     const rows = fileOf(act, lineId).reconnections.map((row) => ({

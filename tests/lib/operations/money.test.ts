@@ -110,7 +110,7 @@ describe("entering money", () => {
     expect(ledgerProblems(ledger)).toEqual([]);
     expect(ledger[0]).toMatchObject({ enteredBy: "Dana Okafor", enteredAt: desk.act.now });
     expect(history.map(({ sentence }) => sentence)).toContain(
-      "Entered no. 1: payment of $100.00 by Ottilie Brandvold for 12 Fennel Row.",
+      "Posted No. 1: payment of $100.00 by Ottilie Brandvold for 12 Fennel Row.",
     );
   });
 
@@ -129,6 +129,22 @@ describe("entering money", () => {
     const desk = aPricedDesk();
     expect(enter(desk, overrides)).toMatchObject({ ok: false, error: { path } });
     expect(fileOf(desk.act, desk.lineId).ledger).toEqual([]);
+  });
+
+  test("is paid in full only while the balance is what the person saw", () => {
+    const desk = aPricedDesk();
+    const asked = must(invoiceAll(desk));
+    const owed = accountsIn(fileOf(desk.act, desk.lineId)).find(
+      ({ propertyId }) => propertyId === "12",
+    );
+    const inFull = { amount: owed?.open ?? 0, inFull: true } as const;
+    expect(asked.invoiceIds).toHaveLength(asked.entryIds.length);
+    expect(must(enter(desk, inFull)).number).toBe(asked.entryIds.length + 1);
+    expect(enter(desk, { ...inFull, reference: "1043" })).toMatchObject({
+      ok: false,
+      error: { kind: "changed-meanwhile" },
+    });
+    expect(balanceOf(fileOf(desk.act, desk.lineId).ledger).received).toBe(inFull.amount);
   });
 
   test("gives back what is held, and more only with a word", () => {

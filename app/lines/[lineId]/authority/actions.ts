@@ -21,7 +21,7 @@ export async function markRequirementAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const state = oneOf(REQUIREMENT_STATES, textOf(form, "state"));
-  if (state === null) return refused("Say how it stands.", form, "state");
+  if (state === null) return refused("Select the status.", form, "state");
   const marked = markRequirement(act, {
     lineId,
     requirementId,
@@ -30,7 +30,7 @@ export async function markRequirementAction(
     note: textOf(form, "note"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(marked, { words: "Marked.", form });
+  return stateOf(marked, { words: "Saved.", form });
 }
 
 export async function addPermitAction(
@@ -40,7 +40,7 @@ export async function addPermitAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const kind = oneOf(PERMIT_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Say what kind of permit it is.", form, "kind");
+  if (kind === null) return refused("Select the kind of permit.", form, "kind");
   const added = addPermit(act, {
     lineId,
     kind,
@@ -49,7 +49,7 @@ export async function addPermitAction(
     note: textOf(form, "note"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(added, { words: "The permit is in the file.", form });
+  return stateOf(added, { words: "Permit added.", form });
 }
 
 /** What is printed on a permit: its number and its day of expiry, whenever they come. */
@@ -97,7 +97,7 @@ export async function stepPermitAction(
 ): Promise<FormState> {
   const act = await requireAct("work-the-file");
   const state = oneOf(PERMIT_STATES, textOf(form, "state"));
-  if (state === null) return refused("Say where it has got to.", form, "state");
+  if (state === null) return refused("Select the next step.", form, "state");
   const stepped = stepPermit(act, {
     lineId,
     permitId,

@@ -18,13 +18,13 @@ interface BuiltProps {
   readonly may: boolean;
 }
 
-/** What was carried out of the work in force, on whose word; the whole work on an as-built. */
+/** What was done of the work in force, on whose word; the whole job on an as-built. */
 export function Built({ lineId, file, today, may }: BuiltProps) {
   const work = scopeInForce(file).filter((item) => isOnPipe(item, file));
   const missing = new Set(unbuiltWork(file).map(({ id }) => id));
   if (work.length === 0)
     return (
-      <Empty title="No work on the pipe is in force.">
+      <Empty title="No work on the pipe is priced.">
         <p>
           Price it first, under <a href={`/lines/${lineId}/cost`}>What does it cost?</a>
         </p>
@@ -43,7 +43,7 @@ export function Built({ lineId, file, today, may }: BuiltProps) {
               </h3>
               {built === undefined ? null : (
                 <p>
-                  Carried out {formatDay(built.on, today)}, says {built.by}.{" "}
+                  Done {formatDay(built.on, today)}, per {built.by}.{" "}
                   {built.words === "" ? null : built.words}{" "}
                   <PaperLink
                     lineId={lineId}
@@ -55,9 +55,7 @@ export function Built({ lineId, file, today, may }: BuiltProps) {
               )}
               {may ? (
                 <details className="screen-only">
-                  <summary>
-                    {built === undefined ? "Record that it was done" : "Correct it"}
-                  </summary>
+                  <summary>{built === undefined ? "Record as done" : "Correct"}</summary>
                   <BuiltForm {...{ lineId, file, today }} itemId={id} title={title} />
                 </details>
               ) : null}
@@ -69,7 +67,7 @@ export function Built({ lineId, file, today, may }: BuiltProps) {
   );
 }
 
-const WHOLE = { id: null, title: "The whole work, as on an as-built drawing" };
+const WHOLE = { id: null, title: "The whole job, as on an as-built drawing" };
 
 function BuiltForm({
   lineId,
@@ -91,7 +89,7 @@ function BuiltForm({
       <div className="form-grid">
         <Field label="Done on" name="on" type="date" required defaultValue={built?.on ?? today} />
         <Field
-          label="Who says so"
+          label="Reported by"
           name="by"
           required
           defaultValue={built?.by}
@@ -104,12 +102,12 @@ function BuiltForm({
         name="words"
         rows={2}
         defaultValue={built?.words}
-        hint="Also where it differs from what was priced."
+        hint="Include where it differs from what was priced."
         example="6 in PVC, 14.0 to 22.5 ft, T1 joined with a wye"
       />
       <div>
-        <SubmitButton pendingWord="Recording …" quiet>
-          Record it
+        <SubmitButton pendingWord="Saving…" quiet>
+          Save
         </SubmitButton>
       </div>
     </ActionForm>

@@ -1,8 +1,10 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Section } from "#app/_components/section.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
@@ -12,32 +14,51 @@ import { markRequirementAction } from "./actions.ts";
 import styles from "./authority.module.css";
 import { inOrder } from "./check-order.ts";
 
-/** Every requirement with its state, what is missing first, and a place to mark it. */
-export function Checklist({
-  lineId,
-  file,
-  checks,
-  work,
-}: {
+interface ChecklistProps {
   readonly lineId: string;
   readonly file: LineFile;
   readonly checks: readonly PacketCheck[];
   readonly work: boolean;
-}) {
-  if (checks.length === 0) {
-    return (
-      <Empty title="This authority has no requirements entered.">
-        <p>
-          Enter them once in the <a href="/office">office pages</a>, with where each is written.
-        </p>
-      </Empty>
-    );
-  }
+}
+
+/** What is still missing, each with a place to mark it; what is settled is folded below. */
+export function Checklist({ checks, ...part }: ChecklistProps) {
+  const { authority } = part.file;
+  const missing = checks.filter(({ state }) => state === "missing");
+  const settled = checks.filter(({ state }) => state !== "missing");
+  const words = `${settled.length} on file or not applicable`;
+  return (
+    <>
+      <Section
+        title="Still needed"
+        id="requirements"
+        note={authority === null ? undefined : `${authority.name}, ${authority.office}.`}
+      >
+        {missing.length > 0 ? <Checks {...part} checks={missing} /> : null}
+        {missing.length === 0 && checks.length > 0 ? <p>Nothing is missing.</p> : null}
+        {checks.length === 0 ? (
+          <Empty title="This authority has no requirements entered.">
+            <p>
+              Enter them once in the <Link href="/office">office pages</Link>, each with its source.
+            </p>
+          </Empty>
+        ) : null}
+      </Section>
+      {settled.length === 0 ? null : (
+        <Section title="Settled requirements" folded={words}>
+          <Checks {...part} checks={settled} />
+        </Section>
+      )}
+    </>
+  );
+}
+
+function Checks({ checks, ...part }: ChecklistProps) {
   return (
     <ul className={`plain-list ${styles["checks"]}`}>
       {inOrder(checks).map((check) => (
         <li key={check.requirementId} className={styles["check"]}>
-          <Check lineId={lineId} file={file} check={check} work={work} />
+          <Check {...part} check={check} />
         </li>
       ))}
     </ul>
@@ -51,12 +72,7 @@ function Check({
   file,
   check,
   work,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly check: PacketCheck;
-  readonly work: boolean;
-}) {
+}: Omit<ChecklistProps, "checks"> & { readonly check: PacketCheck }) {
   const mark = file.requirementMarks.find((each) => each.requirementId === check.requirementId);
   return (
     <>
@@ -78,21 +94,21 @@ function Check({
           {check.citation === "" ? null : <span className="muted small"> {check.citation}</span>}
         </p>
         {mark === undefined || mark.note === "" ? null : <p>“{mark.note}”</p>}
-        <PaperLink lineId={lineId} file={file} uploadId={mark?.uploadId ?? null} words="Paper" />
+        <PaperLink lineId={lineId} file={file} uploadId={mark?.uploadId ?? null} words="Document" />
         {work ? (
           <details>
-            <summary>Mark it, or add the paper</summary>
+            <summary>Update status or add the document</summary>
             <ActionForm
               key={mark?.state ?? "unmarked"}
               action={markRequirementAction.bind(null, {
                 lineId,
                 requirementId: check.requirementId,
               })}
-              label={`Mark: ${check.title}`}
+              label={`Update: ${check.title}`}
             >
               <div className="form-grid">
                 <Choice
-                  label="How it stands"
+                  label="Status"
                   name="state"
                   required
                   defaultValue={mark?.state ?? check.state}
@@ -104,11 +120,16 @@ function Check({
                   defaultValue={mark?.note}
                   example="Copy from the county recorder"
                 />
-                <Upload lineId={lineId} name="uploadId" label="Paper" {...storedOf(file, mark)} />
+                <Upload
+                  lineId={lineId}
+                  name="uploadId"
+                  label="Document"
+                  {...storedOf(file, mark)}
+                />
               </div>
               <div>
-                <SubmitButton pendingWord="Marking …" quiet>
-                  Mark it
+                <SubmitButton pendingWord="Saving…" quiet>
+                  Save
                 </SubmitButton>
               </div>
             </ActionForm>

@@ -16,16 +16,17 @@ export const LOCATE_COLUMNS: readonly GridColumn[] = [
   { key: "calledAt", title: "Called at", kind: "time", width: 9, hint: "For rules in hours" },
   {
     key: "workBeginsOn",
-    title: "Work begins",
+    title: "Work start",
+    pasteHeadings: ["work begins"],
     kind: "day",
     width: 13,
-    hint: "As said to the one-call center",
+    hint: "As told to the one-call center",
   },
-  { key: "workBeginsAt", title: "Begins at", kind: "time", width: 9, hint: "For rules in hours" },
-  { key: "note", title: "Note", kind: "text", width: 30, example: "Gas and water answered" },
+  { key: "workBeginsAt", title: "Start time", kind: "time", width: 9, hint: "For rules in hours" },
+  { key: "note", title: "Note", kind: "text", width: 30, example: "Gas and water responded" },
 ];
 
-/** What is written down of an inspection; two permits of one kind and number are told apart. */
+/** What is kept of an inspection; two permits of one kind and number are told apart. */
 export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridColumn[] {
   return [
     {
@@ -49,7 +50,14 @@ export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridC
         })),
       ),
     },
-    { key: "bookedFor", title: "Booked for", kind: "day", width: 13, required: true },
+    {
+      key: "bookedFor",
+      title: "Scheduled for",
+      pasteHeadings: ["booked for"],
+      kind: "day",
+      width: 13,
+      required: true,
+    },
     { key: "bookedAt", title: "At", kind: "time", width: 9 },
     { key: "inspector", title: "Inspector", kind: "text", width: 16 },
     {

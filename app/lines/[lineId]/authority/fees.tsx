@@ -3,11 +3,12 @@ import type { Authority, Fee } from "#lib/domain/facts/authority.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
 
 const PER_WORDS: Record<Fee["per"], string> = {
-  permit: "a permit",
-  connection: "a connection",
-  inspection: "an inspection",
+  permit: "per permit",
+  connection: "per connection",
+  inspection: "per inspection",
 };
 
 /** The authority's fees, and what they would come to on this line. */
@@ -20,7 +21,7 @@ export function Fees({
   readonly report: Report;
   readonly authority: Authority;
 }) {
-  if (authority.fees.length === 0) return <p>No fees are entered for this authority.</p>;
+  if (authority.fees.length === 0) return <p>No fees entered for this authority.</p>;
   const counts: Record<Fee["per"], number> = {
     permit: 1,
     connection: report.tieIns.filter((found) => found.live).length,
@@ -36,9 +37,9 @@ export function Fees({
         <thead>
           <tr>
             <th scope="col">Fee</th>
-            <th scope="col">Written in</th>
+            <th scope="col">Source</th>
             <th scope="col" className="num">
-              Sum
+              Calculation
             </th>
             <th scope="col" className="num">
               Amount
@@ -50,7 +51,8 @@ export function Fees({
             <tr key={fee.id}>
               <th scope="row">{fee.title}</th>
               <td>
-                {fee.citation}, as of {fee.asOf}
+                {fee.citation}
+                {fee.asOf === "" ? "" : `, as of ${formatDate(fee.asOf)}`}
               </td>
               <td className="num">
                 {counts[fee.per]} × {formatCents(fee.amount)} {PER_WORDS[fee.per]}
@@ -62,7 +64,7 @@ export function Fees({
         <tfoot>
           <tr>
             <th scope="row" colSpan={3}>
-              About, for one permit
+              Estimate for one permit
             </th>
             <td className="num">{formatCents(total)}</td>
           </tr>

@@ -24,14 +24,14 @@ export function LocateGrid({ lineId, file }: GridProps) {
       }}
       addWord="ticket"
       label="Locate tickets"
-      emptyWords="No ticket was called in yet. Mark the dig in white first, then call 811."
+      emptyWords="No ticket yet. White-line the dig area, then call 811."
     />
   );
 }
 
 export function InspectionGrid({ lineId, file }: GridProps) {
   if (file.permits.length === 0) {
-    return <p>An inspection belongs to a permit; add the permit first.</p>;
+    return <p>Add the permit first; every inspection belongs to one.</p>;
   }
   return (
     <LineGrid
@@ -50,7 +50,7 @@ export function InspectionGrid({ lineId, file }: GridProps) {
       }}
       addWord="inspection"
       label="Inspections"
-      emptyWords="No inspection is booked yet."
+      emptyWords="No inspection scheduled."
     />
   );
 }

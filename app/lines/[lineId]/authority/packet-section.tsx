@@ -25,19 +25,17 @@ export function PacketSection({
 }) {
   return (
     <Section
-      title="The packet"
+      title="Permit packet"
       id="packet"
-      note="The whole application as one PDF, numbered and bookmarked: what this authority asks for and no more, since it becomes a public record. What is missing stands on its first page. Each one that is built is kept as it was."
+      note="The whole application as one PDF with page numbers and bookmarks: what this authority asks for and no more, since it becomes a public record. Missing items are listed on the first page. Every packet you create is kept."
     >
       <p>
-        As the file stands now: {counted(packet.sheets.length, "part")}
+        Current file: {counted(packet.sheets.length, "part")}
         {packet.missing.length === 0 ? ", nothing missing." : "."}
       </p>
       {packet.missing.length === 0 ? null : (
         <details>
-          <summary>
-            {counted(packet.missing.length, "thing")} missing, as its first page says
-          </summary>
+          <summary>{counted(packet.missing.length, "item")} missing</summary>
           <ul>
             {packet.missing.map((words) => (
               <li key={words}>{words}</li>
@@ -70,19 +68,19 @@ function Built({ lineId, today }: { readonly lineId: string; readonly today: str
   const built = listJobs(db(), lineId).filter((job) => job.kind === "packet");
   if (built.length === 0) {
     return (
-      <Empty title="No packet was built yet.">
-        <p>Build one at any time, also to see what is missing: building sends nothing.</p>
+      <Empty title="No packets yet.">
+        <p>Create one any time, even just to see what is missing; nothing is sent.</p>
       </Empty>
     );
   }
   return (
     <table className="plain">
-      <caption>Packets built, the newest first</caption>
+      <caption>Packets, newest first</caption>
       <thead>
         <tr>
-          <th scope="col">Built</th>
+          <th scope="col">Created</th>
           <th scope="col">By</th>
-          <th scope="col">Paper</th>
+          <th scope="col">Document</th>
         </tr>
       </thead>
       <tbody>

@@ -4,9 +4,11 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { Permit } from "#lib/domain/facts/permit.ts";
-import { type nextPermitStates, nextStatesOf, permitStateOf } from "#lib/domain/permit/steps.ts";
+import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
+import { nextStatesOf, permitStateOf, usualStepsOf } from "#lib/domain/permit/steps.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { counted } from "../names.ts";
 import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
@@ -26,13 +28,10 @@ export function Permits({
   return (
     <div className="stack-wide">
       {file.permits.length === 0 ? (
-        <Empty
-          title="No permit is in the file yet."
-          example="Side sewer permit SS-26-0001, being drafted"
-        >
+        <Empty title="No permits yet." example="Side sewer permit SS-26-0001, being drafted">
           <p>
-            Ask the authority which permits this place needs: often one for the sewer and, where the
-            street is opened, another for the street.
+            Ask which permits this site needs: often one for the sewer and, if the street is opened,
+            one for the street.
           </p>
         </Empty>
       ) : null}
@@ -79,27 +78,23 @@ function PermitArticle({
         <PaperForm key={`${permit.number} ${permit.expiresOn}`} lineId={lineId} permit={permit} />
       ) : null}
       {permit.note === "" ? null : <p className="muted">{permit.note}</p>}
+      {steps.length > SHOWN ? (
+        <details>
+          <summary>{counted(steps.length - SHOWN, "earlier step")}</summary>
+          <Steps steps={steps.slice(0, -SHOWN)} today={today} />
+        </details>
+      ) : null}
       {steps.length === 0 ? (
-        <p>No step recorded: {PERMIT_STATE_WORDS[state]}.</p>
+        <p>No steps recorded: {PERMIT_STATE_WORDS[state]}.</p>
       ) : (
-        <ol className={styles["steps"]}>
-          {steps.map((step) => (
-            <li key={step.id}>
-              {PERMIT_STATE_WORDS[step.state]}, {formatDay(step.on, today)}
-              <span className="muted small">
-                {" "}
-                {step.by}
-                {step.note === "" ? "" : `: ${step.note}`}
-              </span>
-            </li>
-          ))}
-        </ol>
+        <Steps steps={steps.slice(-SHOWN)} today={today} />
       )}
       {work ? (
-        <StepForm
+        <NextStep
           key={state}
           lineId={lineId}
           permit={permit}
+          usual={usualStepsOf(file, permit)}
           next={nextStatesOf(file, permit)}
           today={today}
         />
@@ -108,11 +103,39 @@ function PermitArticle({
   );
 }
 
+/** So many of a permit’s last steps stand open. */
+const SHOWN = 2;
+
+function Steps({
+  steps,
+  today,
+}: {
+  readonly steps: readonly PermitStep[];
+  readonly today: string;
+}) {
+  return (
+    <ol className={styles["steps"]}>
+      {steps.map((step) => (
+        <li key={step.id}>
+          {PERMIT_STATE_WORDS[step.state]}, {formatDay(step.on, today)}
+          <span className="muted small">
+            {" "}
+            {step.by}
+            {step.note === "" ? "" : `: ${step.note}`}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
 /** What is printed on the permit; open while the authority’s number is not in. */
 function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permit: Permit }) {
   return (
     <details className="screen-only" open={permit.number === ""}>
-      <summary>{permit.number === "" ? "Enter its number" : "Correct number or expiry"}</summary>
+      <summary>
+        {permit.number === "" ? "Enter its number" : "Correct number or expiration"}
+      </summary>
       <ActionForm
         className="stack"
         action={correctPermitAction.bind(null, { lineId, permitId: permit.id })}
@@ -124,10 +147,10 @@ function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permi
             name="number"
             defaultValue={permit.number}
             example="SS-26-0412"
-            hint="As the authority gives it; the close-out letter prints it."
+            hint="As issued by the authority; the closeout letter prints it."
           />
           <Field
-            label="Printed expiry, if any"
+            label="Printed expiration date, if any"
             name="expiresOn"
             type="date"
             defaultValue={permit.expiresOn ?? ""}
@@ -135,8 +158,8 @@ function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permi
           <Field label="Note" name="note" defaultValue={permit.note} />
         </div>
         <div>
-          <SubmitButton pendingWord="Saving …" quiet>
-            Save what is printed
+          <SubmitButton pendingWord="Saving…" quiet>
+            Save number and dates
           </SubmitButton>
         </div>
       </ActionForm>
@@ -144,18 +167,49 @@ function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permi
   );
 }
 
-function StepForm({
-  lineId,
-  permit,
-  next,
-  today,
-}: {
+interface NextProps {
   readonly lineId: string;
   readonly permit: Permit;
-  readonly next: ReturnType<typeof nextPermitStates>;
+  readonly next: readonly PermitState[];
   readonly today: string;
-}) {
-  if (next.length === 0) return <p className="muted">Nothing follows from here.</p>;
+}
+
+/** The usual next step as of today in one press; any other, with a day and a note, beneath it. */
+function NextStep({ usual, ...step }: NextProps & { readonly usual: readonly PermitState[] }) {
+  const { lineId, permit, next, today } = step;
+  if (next.length === 0) return <p className="muted">No further steps.</p>;
+  return (
+    <div className="stack-tight screen-only">
+      {usual.length === 0 ? null : (
+        <ActionForm
+          className="cluster"
+          action={stepPermitAction.bind(null, { lineId, permitId: permit.id })}
+          label={`Record today for the permit ${permit.number}`.trim()}
+        >
+          <input type="hidden" name="on" value={today} />
+          <span className="muted">Record today:</span>
+          {usual.map((state, at) => (
+            <SubmitButton
+              key={state}
+              name="state"
+              value={state}
+              pendingWord="Saving…"
+              quiet={at > 0}
+            >
+              {capital(PERMIT_STATE_WORDS[state])}
+            </SubmitButton>
+          ))}
+        </ActionForm>
+      )}
+      <details open={usual.length === 0}>
+        <summary>Another step, date or note</summary>
+        <StepForm {...step} />
+      </details>
+    </div>
+  );
+}
+
+function StepForm({ lineId, permit, next, today }: NextProps) {
   return (
     <ActionForm
       className="stack screen-only"
@@ -168,16 +222,16 @@ function StepForm({
           name="state"
           required
           options={[
-            { value: "", label: "choose" },
+            { value: "", label: "select" },
             ...next.map((value) => ({ value, label: PERMIT_STATE_WORDS[value] })),
           ]}
         />
-        <Field label="On which day" name="on" type="date" required defaultValue={today} />
+        <Field label="Date" name="on" type="date" required defaultValue={today} />
         <Field label="Note" name="note" example="Reviewer asks for the depth at the main" />
       </div>
       <div>
-        <SubmitButton pendingWord="Recording …" quiet>
-          Record the step
+        <SubmitButton pendingWord="Saving…" quiet>
+          Save step
         </SubmitButton>
       </div>
     </ActionForm>
@@ -199,15 +253,15 @@ function AddPermit({ lineId, open }: { readonly lineId: string; readonly open: b
             label="Kind"
             name="kind"
             required
-            options={[{ value: "", label: "choose" }, ...optionsOf(PERMIT_KIND_WORDS)]}
+            options={[{ value: "", label: "select" }, ...optionsOf(PERMIT_KIND_WORDS)]}
           />
-          <Field label="Number" name="number" hint="Empty until the authority gives one." />
-          <Field label="Printed expiry, if any" name="expiresOn" type="date" />
+          <Field label="Number" name="number" hint="Leave blank until the authority issues one." />
+          <Field label="Printed expiration date, if any" name="expiresOn" type="date" />
           <Field label="Note" name="note" />
         </div>
         <div>
-          <SubmitButton pendingWord="Adding …" quiet>
-            Add the permit
+          <SubmitButton pendingWord="Saving…" quiet>
+            Add permit
           </SubmitButton>
         </div>
       </ActionForm>

@@ -558,7 +558,7 @@ describe("what the authority needs", () => {
     });
     expect(answer("authority", file)).toMatchObject({
       sentence:
-        "9 of 12 items on file; side sewer permit SS-1 is approved, its fees are due (since Friday, November 20)",
+        "9 of 12 items on file; side sewer permit SS-1 is approved, fees due (since Friday, November 20)",
       closes: "Pay the fees so the permit can be issued",
     });
   });

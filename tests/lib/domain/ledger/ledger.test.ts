@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LedgerEntry } from "#lib/domain/facts/ledger-entry.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
-import { ageingOf, ageOf } from "#lib/domain/ledger/ageing.ts";
+import { ageOf, agingOf } from "#lib/domain/ledger/aging.ts";
 import { balanceOf, effectOf, nextNumber, standingEntries } from "#lib/domain/ledger/balance.ts";
 import { ledgerProblems } from "#lib/domain/ledger/problems.ts";
 import { statementRows } from "#lib/domain/ledger/statement-of-account.ts";
@@ -91,7 +91,7 @@ describe("any book that an office can write", () => {
     run((ledger) => {
       for (const account of accountsIn(fileWith(ledger))) {
         const own = ledger.filter(({ propertyId }) => propertyId === account.propertyId);
-        const { ages, ahead, invoices } = ageingOf(own, "2026-11-25");
+        const { ages, ahead, invoices } = agingOf(own, "2026-11-25");
         const sum = Object.values(ages).reduce((all, each) => all + each, 0);
         expect(sum - ahead).toBe(account.open);
         expect(invoices.reduce((all, { open }) => all + open, 0)).toBe(sum);
@@ -159,7 +159,7 @@ describe("what cannot be in a book", () => {
   });
 });
 
-describe("ageing", () => {
+describe("aging", () => {
   test.each([
     [-3, "not-due"],
     [0, "not-due"],
@@ -180,7 +180,7 @@ describe("ageing", () => {
       aLedgerEntry(2, { dueOn: "2026-10-01", amount: 6_000 }),
       aLedgerEntry(3, { kind: "payment", amount: 7_000 }),
     ];
-    const { ages, overdue, oldestDue, invoices } = ageingOf(ledger, "2026-11-25");
+    const { ages, overdue, oldestDue, invoices } = agingOf(ledger, "2026-11-25");
     expect(ages["not-due"]).toBe(9_000);
     expect(overdue).toBe(0);
     expect(oldestDue).toBe("2026-12-15");
@@ -188,7 +188,7 @@ describe("ageing", () => {
   });
 
   test("counts from the due day", () => {
-    const { ages, overdue } = ageingOf([aLedgerEntry(1, { dueOn: "2026-10-25" })], "2026-11-25");
+    const { ages, overdue } = agingOf([aLedgerEntry(1, { dueOn: "2026-10-25" })], "2026-11-25");
     expect(ages["to-60"]).toBe(10_000);
     expect(overdue).toBe(10_000);
   });
@@ -199,13 +199,13 @@ describe("ageing", () => {
       aLedgerEntry(2, { kind: "payment", amount: 10_000 }),
       aLedgerEntry(3, { kind: "refund", amount: 2_500 }),
     ];
-    expect(ageingOf(ledger, "2026-11-25").overdue).toBe(2_500);
+    expect(agingOf(ledger, "2026-11-25").overdue).toBe(2_500);
   });
 
   test("tells what the office holds", () => {
-    const ageing = ageingOf([aLedgerEntry(1, { kind: "deposit" })], "2026-11-25");
-    expect(ageing.ahead).toBe(10_000);
-    expect(ageing.oldestDue).toBeNull();
+    const aging = agingOf([aLedgerEntry(1, { kind: "deposit" })], "2026-11-25");
+    expect(aging.ahead).toBe(10_000);
+    expect(aging.oldestDue).toBeNull();
   });
 });
 
@@ -222,13 +222,13 @@ describe("a statement", () => {
 
   test("says in words what each entry was, with the balance after it", () => {
     expect(statementRows(fileWith(ledger), account, "en")).toMatchObject([
-      { words: "Invoice no. 1, due December 1, 2026", charged: 10_000, balance: 10_000 },
+      { words: "Invoice No. 1, due December 1, 2026", charged: 10_000, balance: 10_000 },
       {
-        words: "Payment no. 2, by check, reference 1042, taken back later",
+        words: "Payment No. 2, by check, reference 1042, later reversed",
         settled: 4_000,
         balance: 6_000,
       },
-      { words: "Payment no. 2 taken back: check came back", charged: 4_000, balance: 10_000 },
+      { words: "Reversal of payment No. 2: check came back", charged: 4_000, balance: 10_000 },
     ]);
   });
 
@@ -250,7 +250,7 @@ test("a file whose money book does not balance makes no sense", () => {
       list: "ledger",
       row: 1,
       path: "number",
-      message: "No. 2 is missing; numbers count up without gaps",
+      message: "No. 2 is missing; numbers must be consecutive",
     },
   ]);
 });

@@ -184,7 +184,7 @@ describe("an owner who is found", () => {
       { propertyId: "14", was: 5_000, carried: 1_667, now: 3_334, back: 1_666 },
     ]);
     expect(found?.sentence).toBe(
-      "Since version 1 the owner at 16 Fennel Row was found. By version 2 they owe $33.33: $33.33 goes back to those who carried it.",
+      "Since version 1 the owner at 16 Fennel Row was found. Under version 2 they owe $33.33: $33.33 is refunded to those who covered it.",
     );
   });
 

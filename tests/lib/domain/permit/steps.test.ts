@@ -9,6 +9,7 @@ import {
   permitSentence,
   permitStanding,
   permitStateOf,
+  usualStepsOf,
 } from "#lib/domain/permit/steps.ts";
 import { aFile, aPermit, aPermitStep } from "#tests/support/file.ts";
 
@@ -104,16 +105,36 @@ test("permitSentence() says the state and since when", () => {
     aFile({ permitSteps: [aPermitStep("s", "p", { state, on })] });
   const today = "2026-11-25";
   expect(permitSentence(step("approved-fees-due", "2026-11-20"), permit, today)).toBe(
-    "Side sewer permit SS-26-0818 is approved, its fees are due (since Friday, November 20)",
+    "Side sewer permit SS-26-0818 is approved, fees due (since Friday, November 20)",
   );
   expect(permitSentence(step("submitted", "2026-11-25"), permit, today)).toBe(
     "Side sewer permit SS-26-0818 was submitted (today)",
   );
   expect(permitSentence(step("returned-incomplete", "2026-11-23"), permit, today)).toBe(
-    "Side sewer permit SS-26-0818 came back as incomplete (on Monday, November 23)",
+    "Side sewer permit SS-26-0818 was returned as incomplete (on Monday, November 23)",
   );
   expect(permitSentence(aFile(), aPermit("p", { kind: "street-use" }), today)).toBe(
     "Street use permit is being drafted",
   );
   expect(permitStanding(aFile(), permit)).toBe("side sewer permit SS-26-0818 is being drafted");
+});
+
+test("usualStepsOf() offers only what may follow, and goes on after an extension", () => {
+  const permit = aPermit("p");
+  const offered = (...states: PermitState[]) =>
+    usualStepsOf(
+      aFile({
+        permits: [permit],
+        permitSteps: states.map((state, at) =>
+          aPermitStep(`s${at}`, "p", { state, on: `2026-11-1${at}` }),
+        ),
+      }),
+      permit,
+    );
+  for (const state of PERMIT_STATES)
+    for (const next of offered(state)) expect(nextPermitStates(state)).toContain(next);
+  expect(offered()).toEqual(["submitted", "waiting-on-signatures"]);
+  expect(offered("issued", "working")).toEqual(["inspection-requested"]);
+  expect(offered("working", "extended")).toEqual(["inspection-requested"]);
+  expect(offered("final")).toEqual([]);
 });

@@ -187,7 +187,7 @@ describe("placing", () => {
     expect(divideLine(line, "portion-used").refusal).toBe(
       "“Top end” lies on 60.0–70.0 ft, but no one’s flow passes there. Shorten it, or give it its own payer or rule.",
     );
-    expect(divideLine(line, "reach-owner").refusal).toContain("no tie-in lies above to answer");
+    expect(divideLine(line, "reach-owner").refusal).toContain("no tie-in above is responsible");
     expect(divideLine(line, "equal").refusal).toBeNull();
   });
 
@@ -518,7 +518,7 @@ describe("weights, recorded shares and one payer", () => {
     const line = aPricedLine(AB, { scope: [aScopeItem("dig")] });
     expect(divideLine(line, "single-payer").refusal).toBe("Select the property that pays.");
     expect(divideLine(line, "single-payer", { payerId: "gone" }).refusal).toContain(
-      "Choose another",
+      "Select another",
     );
     const outcome = divideLine(line, "single-payer", { payerId: "A" });
     expect(amountsOf(outcome)).toEqual({ A: 100_000, B: 0 });

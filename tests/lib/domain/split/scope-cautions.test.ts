@@ -95,7 +95,9 @@ describe("scopeCautions()", () => {
   });
 
   test("depthUnknown() says once that no depth is noted, where something is dug", () => {
-    expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(/^No depth is recorded.*5.0 ft or deeper/);
+    expect(depthUnknown(aFile({ scope: [dig] }))).toMatch(
+      /^No depth is recorded.*5.0 ft or deeper/,
+    );
     expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "clear" }] }))).toBeNull();
     expect(depthUnknown(aFile({ scope: [{ ...dig, kind: "line" }] }))).toBeNull();
     const points = [aPoint("c1", { station: 1_500, depth: 300 })];
@@ -187,7 +189,7 @@ describe("scopeCautions()", () => {
       ]),
     );
     expect(wordsOf({ kind: "dig-and-replace" })[0]).toBe(
-      "Live branches join the pipe here: keep each running, and join T1 at 12.0 ft and T3 at 18.0 ft to the new pipe.",
+      "Active branches connect here: keep each one running, and connect T1 at 12.0 ft and T3 at 18.0 ft to the new pipe.",
     );
   });
 
@@ -215,7 +217,7 @@ describe("scopeCautions()", () => {
   test("scopeCautions() takes work of no kind for all that it may be, and says so", () => {
     const words = wordsOf({ kind: "unknown", title: "Mend it", work: "repair" });
     expect(words.join(" ")).toMatch(/liner would seal.*Bursting would cut/);
-    expect(words.at(-1)).toContain("What is done here is not said");
+    expect(words.at(-1)).toContain("The work type is not set");
   });
 
   test("scopeCautions() says a depth that was worked out to the next half foot, and goes by that", () => {

@@ -30,10 +30,10 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
   if (file.ledger.length === 0) {
     return (
       <Empty
-        title="The book is empty."
+        title="No ledger entries."
         example="No. 2, payment by check, reference 1042: $1,000.00 from 12 Fennel Row"
       >
-        <p>Invoice the shares, or take down the first deposit.</p>
+        <p>Invoice the shares, or record the first deposit.</p>
       </Empty>
     );
   }
@@ -53,7 +53,7 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
             </th>
             {work ? (
               <th scope="col" className="screen-only">
-                To do
+                Actions
               </th>
             ) : null}
           </tr>
@@ -71,7 +71,7 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
                       lineId={lineId}
                       file={file}
                       uploadId={entry.uploadId}
-                      words="paper"
+                      words="document"
                     />
                   </Beneath>
                 </th>
@@ -122,28 +122,28 @@ function Deeds({
       {entry.kind === "invoice" ? (
         <JobButton
           start={printAccountsAction.bind(null, lineId, [entry.id])}
-          working="Making the invoice"
+          working="Creating the invoice"
           paper={`/lines/${lineId}/notices/paper`}
         >
           Invoice as PDF
         </JobButton>
       ) : null}
       <details>
-        <summary>Take back</summary>
+        <summary>Reverse</summary>
         <ActionForm
           className="stack-tight"
           action={reverseEntryAction.bind(null, { lineId, entryId: entry.id })}
-          label={`Take back no. ${entry.number}`}
+          label={`Reverse No. ${entry.number}`}
         >
           <Field
-            label={`Why no. ${entry.number} is taken back`}
+            label={`Reason for reversing No. ${entry.number}`}
             name="reason"
             required
-            example="The check came back"
+            example="Check was returned (NSF)"
           />
           <div>
-            <SubmitButton pendingWord="Taking back …" quiet>
-              Take no. {entry.number} back
+            <SubmitButton pendingWord="Saving…" quiet>
+              Reverse No. {entry.number}
             </SubmitButton>
           </div>
         </ActionForm>

@@ -24,7 +24,7 @@ import { partyName, propertyName, tieInName } from "../../names.ts";
 import { invoiceSplitAction } from "./actions.ts";
 import styles from "./money.module.css";
 
-/** What the page's address says: who is to be billed, whose money is taken down. */
+/** What the page's address says: who is to be billed, whose payment is recorded. */
 export interface MoneyQuery {
   readonly billing?: string | string[];
   readonly account?: string | string[];
@@ -41,29 +41,31 @@ interface PartProps {
 /** Days that an invoice gives unless the office says otherwise. */
 const USUAL_DAYS = 30;
 
-/** What is still open of the split in force, as it would be entered. */
+/** What the split in force still leaves to invoice, as it would be posted. */
 export function InvoicePart({ lineId, file, report, work, query }: PartProps) {
   const billing = BILLINGS.find((each) => each === query.billing) ?? "one-invoice";
   const version = latestSplit(file);
   const proposed = proposedEntries(file, report, billing);
   if (version === null || proposed === null) return null;
   const why = whyNotYet(report, isStale(report, version));
+  const isDone = proposed.proposals.length + proposed.blocked.length === 0;
   return (
     <Section
-      title="Invoice what is open"
+      title="Create invoices"
       id="invoice"
-      note={`What version ${version.number} of the split asks, less what was invoiced and not credited. After a new version, only the difference.`}
+      note={`Split version ${version.number}, less what has been invoiced and not credited. After a new version, only the difference.`}
+      {...(isDone ? { folded: "nothing left to invoice" } : {})}
     >
       {why === null ? null : <p className="muted">{why}</p>}
       {proposed.proposals.length === 0 ? (
-        <p>Everything that can be invoiced is; nothing is to be credited.</p>
+        <p>Everything that can be invoiced has been; nothing is to be credited.</p>
       ) : (
         <>
           <BillingChoice lineId={lineId} file={file} billing={billing} />
           <ActionForm
             className="stack"
             action={invoiceSplitAction.bind(null, lineId)}
-            label="Invoice what is open"
+            label="Create invoices"
           >
             <input type="hidden" name="billing" value={billing} />
             <input type="hidden" name="seen" value={proposalsKey(proposed.proposals)} />
@@ -71,7 +73,7 @@ export function InvoicePart({ lineId, file, report, work, query }: PartProps) {
             {work && why === null ? (
               <>
                 <Field
-                  label="To be paid by"
+                  label="Due date"
                   name="dueOn"
                   type="date"
                   required
@@ -79,7 +81,7 @@ export function InvoicePart({ lineId, file, report, work, query }: PartProps) {
                   defaultValue={addDays(report.today, USUAL_DAYS)}
                 />
                 <div>
-                  <SubmitButton pendingWord="Entering …">Enter these in the book</SubmitButton>
+                  <SubmitButton pendingWord="Saving…">Post and print invoices</SubmitButton>
                 </div>
               </>
             ) : null}
@@ -93,8 +95,8 @@ export function InvoicePart({ lineId, file, report, work, query }: PartProps) {
 
 function whyNotYet({ holds }: Report, stale: boolean): string | null {
   const held = holds.some(({ waiver, stops }) => waiver === null && stops.includes("final-split"));
-  if (held) return "It can be entered once the holds above are settled or waived.";
-  return stale ? "The split is out of date: choose it again first, then invoice." : null;
+  if (held) return "They can be posted once the holds above are cleared or waived.";
+  return stale ? "The split is out of date: update it first, then invoice." : null;
 }
 
 function BillingChoice({
@@ -113,13 +115,13 @@ function BillingChoice({
     <p className="screen-only">
       {billing === "one-invoice" ? (
         <>
-          A property with several owners gets one invoice to all of them together.{" "}
-          <Link href={`${address}?billing=each-owner#invoice`}>One to each owner instead</Link>
+          A property with several owners gets one invoice to all of them jointly.{" "}
+          <Link href={`${address}?billing=each-owner#invoice`}>Invoice each owner separately</Link>
         </>
       ) : (
         <>
-          Each owner of a property gets an invoice of an equal part.{" "}
-          <Link href={`${address}#invoice`}>One to all owners together instead</Link>
+          Each owner of a property gets an invoice for an equal part.{" "}
+          <Link href={`${address}#invoice`}>One invoice to all owners jointly</Link>
         </>
       )}
     </p>
@@ -177,7 +179,7 @@ function Preview({
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">{net < 0 ? "Less to be paid" : "More to be paid"}</th>
+            <th scope="row">{net < 0 ? "Reduces balance" : "Increases balance"}</th>
             <td />
             <td className="num">{formatCents(Math.abs(net))}</td>
           </tr>
@@ -217,20 +219,20 @@ function NotAsked({
   const { blocked, heldApart } = proposed;
   if (blocked.length + heldApart.length === 0) return null;
   return (
-    <NoticeBox kind="caution" title="Asked of nobody yet">
+    <NoticeBox kind="caution" title="Not billed yet">
       <ul>
         {blocked.map(({ propertyId, amount, why }) => (
           <li key={propertyId}>
             {propertyName(file, propertyId)}, {formatCents(amount)}:{" "}
             {why === "no-owner" ? (
               <>
-                no owner is known. <Link href={`/lines/${lineId}/who`}>Enter who owns it</Link>
+                no owner is known. <Link href={`/lines/${lineId}/who`}>Enter the owner</Link>
               </>
             ) : (
               <>
-                nothing shows well enough that it is on the line.{" "}
+                not enough evidence that it is on the line.{" "}
                 <Link href={`/lines/${lineId}/reconcile/undocumented`}>
-                  Test its tie-in, or take down its word
+                  Test its tie-in or record the owner’s written acceptance
                 </Link>
               </>
             )}
@@ -238,8 +240,8 @@ function NotAsked({
         ))}
         {heldApart.map(({ tieInId, amount }) => (
           <li key={tieInId}>
-            {tieInId === null ? "A tie-in" : tieInName(file, tieInId)}, {formatCents(amount)}: held
-            apart until its owner is known.
+            {tieInId === null ? "A tie-in" : tieInName(file, tieInId)}, {formatCents(amount)}: set
+            aside until its owner is known.
           </li>
         ))}
       </ul>

@@ -9,17 +9,19 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountOf, accountsIn } from "#lib/domain/ledger/accounts.ts";
 import type { Account } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
+import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { EnteredKind } from "#lib/operations/enter-money.ts";
 import { listed, partyName, propertyName, stakeAt } from "../../names.ts";
 import { optionsOf } from "../../terms.ts";
 import { enterMoneyAction } from "./actions.ts";
+import { FillBalance } from "./fill-balance.client.tsx";
 import type { MoneyQuery } from "./invoice-part.tsx";
 
 const KIND_WORDS: Record<EnteredKind, string> = {
-  payment: "payment: came in for an invoice",
-  deposit: "deposit: came in before an invoice",
-  credit: "credit: let off, and not invoiced again",
-  refund: "refund: given back",
+  payment: "payment: received against an invoice",
+  deposit: "deposit: received before an invoice",
+  credit: "credit: amount waived",
+  refund: "refund: money returned",
 };
 
 const METHOD_WORDS: Record<PaymentMethod, string> = {
@@ -27,10 +29,10 @@ const METHOD_WORDS: Record<PaymentMethod, string> = {
   card: "card",
   "bank-transfer": "bank transfer",
   cash: "cash",
-  other: "another way",
+  other: "other",
 };
 
-/** Takes down money that came in or was given back, and what is let off. */
+/** Records money received or returned, and what is waived; an account’s balance due is filled in. */
 export function MoneyForm({
   lineId,
   file,
@@ -45,32 +47,34 @@ export function MoneyForm({
   const options = accountOptions(file);
   if (options.length === 0) {
     return (
-      <Empty title="There is nobody yet whose money it could be.">
+      <Empty title="No one to record a payment for yet.">
         <p>Enter the owners first, under “Who is on it?”.</p>
       </Empty>
     );
   }
+  const asked = askedAccount(file, query);
+  const balances = balancesOf(file);
   return (
     <ActionForm
       className="stack"
       action={enterMoneyAction.bind(null, lineId)}
-      label="Take money down"
+      label="Record a payment"
       reset
     >
-      <div className="form-grid">
+      <FillBalance balances={balances}>
         <Choice
-          label="What it is"
+          label="Type"
           name="kind"
           required
           defaultValue="payment"
           options={optionsOf(KIND_WORDS)}
         />
         <Choice
-          label="Whose"
+          label="Account"
           name="account"
           required
-          defaultValue={askedAccount(file, query)}
-          options={[{ value: "", label: "choose" }, ...options]}
+          defaultValue={asked}
+          options={[{ value: "", label: "select" }, ...options]}
         />
         <Field
           label="Amount"
@@ -79,50 +83,46 @@ export function MoneyForm({
           inputMode="decimal"
           width={14}
           unit="$"
+          defaultValue={balances[asked]}
           example="1,234.56"
         />
-        <Field label="Day" name="on" type="date" required defaultValue={today} max={today} />
+        <Field label="Date" name="on" type="date" required defaultValue={today} max={today} />
         <Choice
-          label="How it was paid"
+          label="Method"
           name="method"
           defaultValue="check"
           options={optionsOf(METHOD_WORDS)}
-          hint="A credit is paid in no way; this is then left out."
+          hint="Leave as is for a credit."
         />
+        <Field label="Reference" name="reference" hint="Check or transfer number." width={18} />
         <Field
-          label="Reference"
-          name="reference"
-          hint="Number of the check or the transfer."
-          width={18}
+          label="Note"
+          name="note"
+          hint="Required for a credit; prints on the owner’s statement."
+          example="Access was a day late"
         />
-      </div>
-      <Field
-        label="Note"
-        name="note"
-        hint="A credit needs one: it stands in the owner’s statement."
-        example="Access was late by a day"
-      />
+        <Upload lineId={lineId} name="uploadId" label="Scan of the check or receipt" />
+      </FillBalance>
       <Tick
-        label="More than is held for them is given back, and it is meant (say why in the note)"
+        label="This refund is more than the credit balance (intended; say why in the note)"
         name="beyond"
       />
-      <Upload lineId={lineId} name="uploadId" label="A scan of the check or receipt" />
       <div>
-        <SubmitButton pendingWord="Entering …">Enter it in the book</SubmitButton>
+        <SubmitButton pendingWord="Saving…">Post to ledger</SubmitButton>
       </div>
     </ActionForm>
   );
 }
 
 /**
- * Accounts first, those of several owners together once with all their names; then everybody else
+ * Accounts first, those of several owners together once with all their names; then everyone else
  * with a role at a property, each once.
  */
 function accountOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
   const options = new Map<string, string>();
   for (const account of accountsIn(file)) {
     const names = billedTo(file, account);
-    const together = names.length > 1 ? ", together" : "";
+    const together = names.length > 1 ? ", jointly" : "";
     options.set(
       keyOf(account),
       `${propertyName(file, account.propertyId)}: ${listed(names)}${together}`,
@@ -134,6 +134,14 @@ function accountOptions(file: LineFile): { readonly value: string; readonly labe
     options.set(key, `${partyName(file, partyId)}, ${stakeAt(file, partyId, propertyId)}`);
   }
   return [...options].map(([value, label]) => ({ value, label }));
+}
+
+/** What each account owes, as a person would type it; accounts that owe nothing are left out. */
+function balancesOf(file: LineFile): Record<string, string> {
+  const owing = accountsIn(file).filter(({ open }) => open > 0);
+  return Object.fromEntries(
+    owing.map((account) => [keyOf(account), formatCents(account.open).replace("$", "")]),
+  );
 }
 
 function keyOf({ partyId, propertyId }: Account): string {

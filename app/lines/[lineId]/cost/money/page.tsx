@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -11,16 +10,17 @@ import { lineFileOf } from "../../file.ts";
 import { HoldBoxes } from "../../holds.tsx";
 import { AccountsTable } from "./accounts-table.tsx";
 import { printAccountsAction } from "./actions.ts";
-import { AgeingTable } from "./ageing-table.tsx";
+import { AgingTable } from "./aging-table.tsx";
 import { EntriesTable } from "./entries-table.tsx";
 import { InvoicePart, type MoneyQuery } from "./invoice-part.tsx";
+import { LatestInvoices } from "./latest-invoices.tsx";
 import { MoneyForm } from "./money-form.tsx";
 import { moneyRows } from "./rows.ts";
 import { UnknownPart } from "./unknown-part.tsx";
 
-export const metadata: Metadata = { title: "The money" };
+export const metadata: Metadata = { title: "Billing and payments" };
 
-export default async function MoneyPage({
+export default async function LedgerPage({
   params,
   searchParams,
 }: {
@@ -35,23 +35,16 @@ export default async function MoneyPage({
   const part = { lineId, file, report, work } as const;
   return (
     <>
-      <PageHead asked="Who has paid what?" answer={answerWords(file, report.today)}>
-        <p className="cluster">
-          <Link href={`/lines/${lineId}/cost`}>Back to what it costs</Link>
-          <a href={`/lines/${lineId}/cost/money/csv`} className="screen-only">
-            The book as CSV, for the bookkeeper
-          </a>
-        </p>
-      </PageHead>
+      <PageHead asked="Billing and payments" answer={answerWords(file, report.today)} />
       <HoldBoxes lineId={lineId} holds={report.holds} stops={["final-split", "demand"]} />
       <Section
-        title="The accounts"
-        note="One account for each party billed at a property. Open one for its statement."
+        title="Accounts"
+        note="One account per party and property. Open it for a statement."
         actions={
           work && file.ledger.length > 0 ? (
             <JobButton
               start={printAccountsAction.bind(null, lineId, accountPlaces(file))}
-              working="Making the statements"
+              working="Creating the statements"
               paper={`/lines/${lineId}/notices/paper`}
             >
               All statements as PDF
@@ -59,26 +52,33 @@ export default async function MoneyPage({
           ) : undefined
         }
       >
-        <AccountsTable lineId={lineId} file={file} rows={rows} today={report.today} />
+        <AccountsTable lineId={lineId} file={file} rows={rows} today={report.today} work={work} />
       </Section>
-      <AgeingTable lineId={lineId} file={file} rows={rows} />
       <InvoicePart {...part} query={query} />
+      <LatestInvoices lineId={lineId} file={file} work={work} />
       {work ? (
         <div className="screen-only">
           <Section
-            title="Take money down"
+            title="Record a payment, deposit, credit or refund"
             id="enter"
-            note="What is entered is never edited: a mistake is taken back in the book below, and entered again."
+            folded="any amount, with a note or a scan"
+            note="Entries can’t be edited: reverse a mistake in the ledger below and enter it again."
           >
             <MoneyForm lineId={lineId} file={file} today={report.today} query={query} />
           </Section>
         </div>
       ) : null}
+      <AgingTable lineId={lineId} file={file} rows={rows} />
       <UnknownPart {...part} />
       <Section
-        title="The book"
+        title="Ledger"
         id="book"
-        note="Every entry in its order, the latest first. Nothing is ever changed or removed; an entry is taken back by another one."
+        note="All entries, newest first. Entries are never changed or deleted; a mistake is reversed by a new entry."
+        actions={
+          file.ledger.length === 0 ? undefined : (
+            <a href={`/lines/${lineId}/cost/money/csv`}>Export ledger (CSV)</a>
+          )
+        }
       >
         <EntriesTable {...part} />
       </Section>
@@ -91,9 +91,9 @@ function accountPlaces(file: LineFile): string[] {
 }
 
 function answerWords(file: LineFile, today: string): string {
-  if (file.ledger.length === 0) return "Nothing is invoiced and nothing has come in yet.";
+  if (file.ledger.length === 0) return "Nothing invoiced and no payments yet.";
   const late = overdueAccounts(file, today).reduce((sum, { overdue }) => sum + overdue, 0);
-  const received = receivedWords(file) || "nothing has come in yet";
-  const words = late === 0 ? "nothing is past its day" : `${formatCents(late)} is past its day`;
+  const received = receivedWords(file) || "no payments yet";
+  const words = late === 0 ? "nothing past due" : `${formatCents(late)} past due`;
   return `${received.charAt(0).toUpperCase()}${received.slice(1)}; ${words}.`;
 }

@@ -1,6 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { accountEntries, accountsIn } from "#lib/domain/ledger/accounts.ts";
-import { type Ageing, ageingOf } from "#lib/domain/ledger/ageing.ts";
+import { type Aging, agingOf } from "#lib/domain/ledger/aging.ts";
 import { type Balance, balanceOf } from "#lib/domain/ledger/balance.ts";
 import { billedTo } from "#lib/domain/ledger/billed-to.ts";
 import { shareIn } from "#lib/domain/ledger/propose.ts";
@@ -11,13 +11,13 @@ import { listed } from "../../names.ts";
 /** One account, or a property that shares and has none yet. */
 export interface MoneyRow {
   readonly propertyId: string;
-  /** Null: nobody was invoiced and nothing came in yet. */
+  /** Null: no one was invoiced and nothing came in yet. */
   readonly partyId: string | null;
   readonly billedTo: string;
   /** What the split in force asks of the property; null on a second account there. */
   readonly share: Cents | null;
   readonly balance: Balance;
-  readonly ageing: Ageing;
+  readonly aging: Aging;
 }
 
 /** Every property with a share and every account, the split's order first. */
@@ -37,7 +37,7 @@ export function moneyRows(file: LineFile, today: string): MoneyRow[] {
         billedTo: listed(billedTo(file, account)),
         share: at === 0 ? share : null,
         balance: account,
-        ageing: ageingOf(accountEntries(file, account), today),
+        aging: agingOf(accountEntries(file, account), today),
       }),
     );
   });
@@ -50,6 +50,6 @@ function emptyRow(propertyId: string, share: Cents, today: string): MoneyRow {
     billedTo: "",
     share,
     balance: balanceOf([]),
-    ageing: ageingOf([], today),
+    aging: agingOf([], today),
   };
 }

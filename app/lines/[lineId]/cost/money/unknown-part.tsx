@@ -21,7 +21,7 @@ interface PartProps {
   readonly report: Report;
 }
 
-/** What unknown owners mean for everybody: carried or held apart; and what a found one gives back. */
+/** What unknown owners mean for everyone: covered or set aside; and what a found one gives back. */
 export function UnknownPart({ lineId, file, report }: PartProps) {
   const version = latestSplit(file);
   if (version === null) return null;
@@ -46,11 +46,12 @@ function Unknown({
     splitOutcome(file, report, { rule, faultStation, payerId, unknownShares: way });
   const carried = outcomeFor("carried").shares;
   const apart = outcomeFor("held-apart").shares;
-  const way = unknownShares === "carried" ? "carried by the others" : "held apart";
+  const way = unknownShares === "carried" ? "covered by the others" : "set aside";
   return (
     <Section
-      title="For owners not known yet"
-      note={`In version ${version.number} it is ${way}. Both ways stand side by side, on the facts as they are now; what is carried can be claimed back once the owner is found.`}
+      title="Unknown owners"
+      folded={`${way} in version ${version.number}`}
+      note="Both ways side by side, on the facts as they are now. What others cover can be claimed back once the owner is found."
     >
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
@@ -83,7 +84,7 @@ function Unknown({
   );
 }
 
-const HEADS = ["Carried: pays", "of which for others", "Held apart: pays"] as const;
+const HEADS = ["If covered by others: pays", "including for others", "If set aside: pays"] as const;
 
 function Cell({ label, cents }: { readonly label: string; readonly cents: Cents }) {
   return (
@@ -154,14 +155,14 @@ function Found({ lineId, file, report, found }: PartProps & { readonly found: Fo
       <p className="screen-only">
         {waits ? (
           <Link href={`/lines/${lineId}/cost/money#invoice`} className="button">
-            Enter the credits and the invoice
+            Post the credits and the invoice
           </Link>
         ) : (
-          "Nothing is left to invoice or to credit for it."
+          "Nothing left to invoice or credit."
         )}
       </p>
     </Section>
   );
 }
 
-const FOUND_HEADS = ["Paid for, before", "of which for others", "Share now", "Gets back"] as const;
+const FOUND_HEADS = ["Share before", "including for others", "Share now", "Gets back"] as const;

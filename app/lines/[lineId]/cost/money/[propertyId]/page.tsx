@@ -33,22 +33,22 @@ export default async function StatementPage({
       <div className="screen-only">
         <PageHead asked={propertyName(file, propertyId)} answer={answerWords(file, propertyId)}>
           <p className="cluster">
-            <Link href={`/lines/${lineId}/cost/money`}>Back to the money</Link>
+            <Link href={`/lines/${lineId}/cost/money`}>Billing and payments</Link>
             {work && first !== undefined ? (
               <>
                 <Link
                   href={`/lines/${lineId}/cost/money?account=${encodeURIComponent(`${first.partyId} ${propertyId}`)}#enter`}
                 >
-                  Take money down
+                  Record a payment
                 </Link>
                 {(openAt(file, propertyId) ?? 0) > 0 ? (
                   <Link href={`/lines/${lineId}/notices/write?kind=share-demand`}>
-                    Write the demand
+                    Write a payment demand
                   </Link>
                 ) : null}
                 <JobButton
                   start={printAccountsAction.bind(null, lineId, [propertyId])}
-                  working="Making the statement"
+                  working="Creating the statement"
                   paper={`/lines/${lineId}/notices/paper`}
                 >
                   Statement as PDF
@@ -59,16 +59,16 @@ export default async function StatementPage({
         </PageHead>
       </div>
       {accounts.length === 0 ? (
-        <Empty title="There is no entry for this property yet.">
+        <Empty title="No entries for this property yet.">
           <p>
-            <Link href={`/lines/${lineId}/cost/money#invoice`}>Invoice its share</Link> or take down
-            a deposit.
+            <Link href={`/lines/${lineId}/cost/money#invoice`}>Invoice its share</Link> or record a
+            deposit.
           </p>
         </Empty>
       ) : null}
       {office === null ? (
         <NoticeBox title="The office is not set up">
-          <p>Enter its name and address under Office; the statement bears them.</p>
+          <p>Enter its name and address under Office; they print on the statement.</p>
         </NoticeBox>
       ) : (
         <div className="stack-wide">
@@ -87,6 +87,6 @@ export default async function StatementPage({
 function answerWords(file: LineFile, propertyId: string): string {
   const open = openAt(file, propertyId);
   if (open === null) return "Not invoiced yet.";
-  if (open === 0) return "Nothing is open.";
-  return open > 0 ? `${formatCents(open)} is open.` : `${formatCents(-open)} is held for them.`;
+  if (open === 0) return "Balance: $0.00.";
+  return open > 0 ? `Balance due: ${formatCents(open)}.` : `Credit balance: ${formatCents(-open)}.`;
 }

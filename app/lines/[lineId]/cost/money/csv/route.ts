@@ -6,7 +6,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { ledgerCsv } from "#lib/exchange/ledger-csv.ts";
 import { contentDisposition } from "#lib/storage/content-disposition.ts";
 
-/** The line's money book as a CSV file for the bookkeeper. */
+/** The line's ledger as a CSV file for the bookkeeper. */
 export async function GET(
   _request: Request,
   { params }: { params: Promise<{ lineId: string }> },
@@ -20,7 +20,7 @@ export async function GET(
       "Content-Type": "text/csv; charset=utf-8",
       "Content-Disposition": contentDisposition(
         "attachment",
-        `Money ${today()} ${file.line.name}.csv`,
+        `Ledger ${today()} ${file.line.name}.csv`,
       ),
       "X-Content-Type-Options": "nosniff",
       "Cache-Control": "no-store",

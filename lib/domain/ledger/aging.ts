@@ -17,7 +17,7 @@ interface OpenInvoice {
   readonly daysLate: number;
 }
 
-export interface Ageing {
+export interface Aging {
   readonly ages: Readonly<Record<Age, Cents>>;
   /** What the office holds beyond everything that was invoiced. */
   readonly ahead: Cents;
@@ -35,7 +35,7 @@ export interface Ageing {
  * beyond that counts as due on the day of the last refund. The ages less what is ahead are the
  * account's open balance, to the cent.
  */
-export function ageingOf(entries: readonly LedgerEntry[], today: Day): Ageing {
+export function agingOf(entries: readonly LedgerEntry[], today: Day): Aging {
   const { received, credited, refunded } = balanceOf(entries);
   let money = received + credited - refunded;
   const invoices: OpenInvoice[] = [];

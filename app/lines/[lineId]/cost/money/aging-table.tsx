@@ -3,19 +3,19 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { AGES, type Age } from "#lib/domain/ledger/ageing.ts";
+import { AGES, type Age } from "#lib/domain/ledger/aging.ts";
 import { LEDGER_WORDS } from "#lib/domain/ledger/words.ts";
 import type { Cents } from "#lib/domain/money/cents.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { Beneath } from "../../beneath.tsx";
-import { propertyName } from "../../names.ts";
+import { counted, propertyName } from "../../names.ts";
 import styles from "./money.module.css";
 import type { MoneyRow } from "./rows.ts";
 
 const WORDS = LEDGER_WORDS.en.age;
 
-/** How long what is open has been due, by account; nothing where nothing is open. */
-export function AgeingTable({
+/** How long each balance has been due, by account; nothing where nothing is due. */
+export function AgingTable({
   lineId,
   file,
   rows,
@@ -24,12 +24,13 @@ export function AgeingTable({
   readonly file: LineFile;
   readonly rows: readonly MoneyRow[];
 }) {
-  const open = rows.filter(({ ageing }) => ageing.invoices.length > 0);
+  const open = rows.filter(({ aging }) => aging.invoices.length > 0);
   if (open.length === 0) return null;
   return (
     <Section
-      title="How long it has been due"
-      note="What comes in pays the invoice that is due first, whatever was written on the check."
+      title="Aging"
+      folded={`${counted(open.length, "account")} with a balance due`}
+      note="Payments are applied to the oldest due invoice, whatever the check says."
     >
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
@@ -44,7 +45,7 @@ export function AgeingTable({
             </tr>
           </thead>
           <tbody>
-            {open.map(({ propertyId, partyId, billedTo, ageing }) => (
+            {open.map(({ propertyId, partyId, billedTo, aging }) => (
               <tr key={`${propertyId} ${partyId}`}>
                 <th scope="row">
                   <Link href={`/lines/${lineId}/cost/money/${propertyId}`}>
@@ -57,9 +58,9 @@ export function AgeingTable({
                     key={age}
                     className="num"
                     data-label={WORDS[age]}
-                    data-nil={nil(ageing.ages[age])}
+                    data-nil={nil(aging.ages[age])}
                   >
-                    {moneyWords(ageing.ages[age])}
+                    {moneyWords(aging.ages[age])}
                   </td>
                 ))}
               </tr>
@@ -67,7 +68,7 @@ export function AgeingTable({
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In all</th>
+              <th scope="row">Total</th>
               {AGES.map((age) => (
                 <td
                   key={age}
@@ -96,5 +97,5 @@ function nil(cents: Cents): "" | undefined {
 }
 
 function sumOf(rows: readonly MoneyRow[], age: Age): Cents {
-  return rows.reduce((sum, { ageing }) => sum + ageing.ages[age], 0);
+  return rows.reduce((sum, { aging }) => sum + aging.ages[age], 0);
 }
