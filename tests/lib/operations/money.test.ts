@@ -142,7 +142,7 @@ describe("entering money", () => {
     expect(must(enter(desk, inFull)).number).toBe(asked.entryIds.length + 1);
     expect(enter(desk, { ...inFull, reference: "1043" })).toMatchObject({
       ok: false,
-      error: { kind: "changed-meanwhile" },
+      error: { reason: "changed-meanwhile" },
     });
     expect(balanceOf(fileOf(desk.act, desk.lineId).ledger).received).toBe(inFull.amount);
   });

@@ -43,7 +43,7 @@ test("a demand asks for the share while nothing is invoiced", () => {
 test("a deposit counts towards the share before there is an invoice", () => {
   const share = SAMPLE_AMOUNTS[READER.propertyId as keyof typeof SAMPLE_AMOUNTS];
   const { text } = demand([entry(1, { kind: "deposit", amount: 100 })]);
-  expect(text).toContain(`Open for`);
+  expect(text).toContain(`Balance due for`);
   expect(text).toContain(`I pay ${formatCents(share - 100)}.`);
   expect(text).toContain("the deposit of $1.00 counts towards it");
 });
@@ -51,8 +51,8 @@ test("a deposit counts towards the share before there is an invoice", () => {
 test("a demand asks for what is open by the money book, says since when, and encloses the statement", () => {
   const { text } = demand([INVOICE, PAYMENT]);
   expect(text).toContain("$234.00");
-  expect(text).toContain("$1,234.00 was invoiced; $1,000.00 of it has come in or was credited.");
-  expect(text).toContain("The oldest part was due on October 1, 2026.");
+  expect(text).toContain("$1,234.00 invoiced; $1,000.00 paid or credited.");
+  expect(text).toContain("The oldest amount was due on October 1, 2026.");
   expect(text).toContain("the statement of account");
   expect(text).toContain("I pay $234.00.");
 });
