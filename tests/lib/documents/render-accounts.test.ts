@@ -50,7 +50,7 @@ test("an invoice prints number, due day, what it is for, the sum, how to pay and
   expect(text).toContain("split No. 1");
   expect(text).toContain("$1,190.00");
   expect(text).toContain("By check payable to");
-  expect(text).toContain("to Ottilie Brandvold and Nils Brandvold together");
+  expect(text).toContain("to Ottilie Brandvold and Nils Brandvold jointly");
   expect(text).toContain(INPUT.office.licence);
 });
 

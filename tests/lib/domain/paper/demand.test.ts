@@ -45,7 +45,7 @@ test("a deposit counts towards the share before there is an invoice", () => {
   const { text } = demand([entry(1, { kind: "deposit", amount: 100 })]);
   expect(text).toContain(`Balance due for`);
   expect(text).toContain(`I pay ${formatCents(share - 100)}.`);
-  expect(text).toContain("the deposit of $1.00 counts towards it");
+  expect(text).toContain("your $1.00 deposit is applied to it");
 });
 
 test("a demand asks for what is open by the money book, says since when, and encloses the statement", () => {
