@@ -33,12 +33,13 @@ export interface Desk {
   readonly old: number;
 }
 
-/** What presses over all lines: the first things of each kind, and one page of the lines. */
+/** What is most urgent over all lines: the first things of each kind, and one page of the lines. */
 export function deskNow({
   things,
   lines,
 }: {
-  readonly things: number;
+  /** The most of each kind. */
+  readonly things: Readonly<Record<DueKind, number>>;
   readonly lines: { readonly from: number; readonly most: number };
 }): Desk {
   const day = today();
@@ -48,7 +49,7 @@ export function deskNow({
     tallies,
     due: DUE_KINDS.filter((kind) => tallies[kind] > 0).map((kind) => ({
       kind,
-      rows: dueOf(db(), kind, { from: 0, most: things }),
+      rows: dueOf(db(), kind, { from: 0, most: things[kind] }),
       of: tallies[kind],
     })),
     lines: { rows: summedLines(db(), "on-the-desk", { day, ...lines }), of: countOnDesk(db()) },

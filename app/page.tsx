@@ -19,8 +19,8 @@ import styles from "./desk.module.css";
 
 export const metadata: Metadata = { title: "Desk" };
 
-/** So many things of a kind stand on the desk; the rest is a press away. */
-const THINGS = 8;
+/** So many things of each kind show on the desk; the rest is a press away. */
+const THINGS = { late: 8, due: 8, blocked: 2, waiting: 2 } as const;
 const LINES = 20;
 
 export default async function DeskPage({
@@ -40,7 +40,6 @@ export default async function DeskPage({
       {due.length === 0 ? null : <Due due={due} day={day} />}
       <Section
         title="Lines"
-        note="The most pressing first. Each says what is open and what would close it."
         actions={
           mayDo(user.role, "work-the-file") ? (
             <ButtonLink href="/lines/new">Open a line</ButtonLink>
@@ -74,15 +73,15 @@ function Due({ due, day }: { readonly due: Desk["due"]; readonly day: string }) 
       <div className="stack">
         {due.map(({ kind, rows, of }) => (
           <div key={kind} className={styles["kind"]}>
-            <h3>{DUE_TITLES[kind]}</h3>
             <div>
-              <DueList things={rows} day={day} />
+              <h3>{DUE_TITLES[kind]}</h3>
               {of > rows.length ? (
-                <p className="small">
-                  <Link href={`/due/${kind}`}>All {of.toLocaleString("en-US")}</Link>
-                </p>
+                <Link href={`/due/${kind}`} className="small">
+                  All {of.toLocaleString("en-US")}
+                </Link>
               ) : null}
             </div>
+            <DueList things={rows} day={day} />
           </div>
         ))}
       </div>
@@ -120,7 +119,7 @@ function LineEntry({ line }: { readonly line: SummedLine }) {
       {more > 0 ? (
         <p className="small">
           <Link href={`/lines/${line.lineId}`}>
-            {more === 1 ? "One more question is open" : `${more} more questions are open`}
+            {more === 1 ? "1 more open question" : `${more} more open questions`}
           </Link>
         </p>
       ) : null}
@@ -131,7 +130,7 @@ function LineEntry({ line }: { readonly line: SummedLine }) {
 function NoLines({ may }: { readonly may: boolean }) {
   return (
     <Empty
-      title="Open a line when a technician comes back with a recording of a shared pipe."
+      title="Open a line when a technician comes back with video of a shared pipe."
       example="Cinder Alley behind Fennel Row, Quillhaven"
     >
       {may ? (
@@ -139,10 +138,10 @@ function NoLines({ may }: { readonly may: boolean }) {
           <ButtonLink href="/lines/new" main>
             Open a line
           </ButtonLink>
-          <Link href="/lines/import">Bring one in from a line file</Link>
+          <Link href="/lines/import">Import a line file</Link>
         </p>
       ) : (
-        <p>Nobody has opened one yet.</p>
+        <p>No one has opened one yet.</p>
       )}
     </Empty>
   );

@@ -5,7 +5,7 @@ import { formatNearDay } from "#lib/domain/time/format-day.ts";
 import styles from "./due-list.module.css";
 
 export const DUE_TITLES: Readonly<Record<DueKind, string>> = {
-  late: "Late",
+  late: "Overdue",
   due: "Due",
   blocked: "Blocked",
   waiting: "Waiting on others",
@@ -26,12 +26,10 @@ export function DueList({
           <span className={styles["when"]}>
             {thing.on === null ? "" : formatNearDay(thing.on, day)}
           </span>
-          <span>
-            <Link href={`/lines/${thing.lineId}/${thing.where ?? thing.question}`}>
-              {thing.sentence}
-            </Link>
-            <span className="muted"> {thing.lineName}</span>
-          </span>
+          <Link href={`/lines/${thing.lineId}/${thing.where ?? thing.question}`}>
+            {thing.sentence}
+          </Link>
+          <span className="muted">{thing.lineName}</span>
         </li>
       ))}
     </ul>

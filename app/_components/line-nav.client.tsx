@@ -29,7 +29,9 @@ export function LineNav({
 }) {
   const [segment = null, slug = ""] = useSelectedLayoutSegments();
   const [unfolded, setUnfolded] = useState(false);
-  const here = answers.find((answer) => answer.question === segment)?.asked ?? "All ten questions";
+  const here = answers.find((answer) => answer.question === segment)?.asked;
+  // The page of all ten questions is the list itself.
+  if (here === undefined) return null;
   return (
     <nav aria-label="Questions on this line" className={styles["nav"]}>
       <button
@@ -40,13 +42,11 @@ export function LineNav({
         onClick={() => setUnfolded(!unfolded)}
       >
         {here}
-        <span className="muted">{unfolded ? "fold" : "other questions"}</span>
+        <span className="muted">{unfolded ? "hide" : "more questions"}</span>
       </button>
       <ol id="line-questions" className={styles["list"]} data-unfolded={unfolded}>
         <li>
-          <Link href={`/lines/${lineId}`} aria-current={segment === null ? "page" : undefined}>
-            All ten questions
-          </Link>
+          <Link href={`/lines/${lineId}`}>All ten questions</Link>
         </li>
         {answers.map((answer) => (
           <li key={answer.question}>

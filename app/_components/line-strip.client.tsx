@@ -21,7 +21,6 @@ const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size
 };
 
 const OTHERWISE = { topic: "all", size: "small" } as const;
-const OVERVIEW = { topic: "all", size: "large" } as const;
 
 /** The strip over every page of a line: it shows that page's question on the pipe. */
 export function LineStrip({
@@ -30,8 +29,7 @@ export function LineStrip({
   readonly drawings: Readonly<Record<StripTopic, FileDrawing>>;
 }) {
   const [segment = null, part = ""] = useSelectedLayoutSegments();
-  const page =
-    segment === null ? OVERVIEW : (PAGES[`${segment}/${part}`] ?? PAGES[segment] ?? OTHERWISE);
+  const page = PAGES[`${segment}/${part}`] ?? PAGES[segment ?? ""] ?? OTHERWISE;
   const [asked, setAsked] = useState<StripSize | null>(null);
   const narrow = useNarrow();
   const place = useRef<HTMLDivElement>(null);

@@ -18,7 +18,7 @@ export function PageHead({
       {answer === undefined ? null : <p className="display">{answer}</p>}
       {closes === null ? null : (
         <p className="page-closes">
-          <span className="muted">Still to do: </span>
+          <span className="muted">To do: </span>
           {closes}
         </p>
       )}

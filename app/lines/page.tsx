@@ -40,13 +40,13 @@ export default async function LinesPage({
         {may ? (
           <p className="cluster screen-only">
             <ButtonLink href="/lines/new">Open a line</ButtonLink>
-            <Link href="/lines/import">Bring one in from a line file</Link>
+            <Link href="/lines/import">Import a line file</Link>
           </p>
         ) : null}
       </PageHead>
       <Section title="Open">
         {open.of === 0 ? (
-          <Empty title="No line is open." example="Cinder Alley behind Fennel Row, Quillhaven" />
+          <Empty title="No open lines." example="Cinder Alley behind Fennel Row, Quillhaven" />
         ) : (
           <LineTable lines={open.rows} day={day} />
         )}
@@ -59,7 +59,7 @@ export default async function LinesPage({
         />
       </Section>
       {closed.of === 0 ? null : (
-        <Section title="Closed" note="Kept for the next argument, and for the next mending.">
+        <Section title="Closed" note="Kept in case questions or repairs come up again.">
           <LineTable lines={closed.rows} day={day} />
           <Pages
             from={closedFrom}
@@ -93,7 +93,7 @@ function LineTable({
           <tr>
             <th scope="col">Line</th>
             <th scope="col">Town</th>
-            <th scope="col">What presses</th>
+            <th scope="col">Most urgent</th>
           </tr>
         </thead>
         <tbody>

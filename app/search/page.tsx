@@ -22,14 +22,14 @@ export default async function SearchPage({
       <PageHead {...headFor(asked, hits.length)}>
         <form action="/search" className="cluster cluster-end screen-only">
           <div className="field">
-            <label htmlFor="search-for">Address, person, permit number, or any words on file</label>
+            <label htmlFor="search-for">Address, person, permit number, or any text on file</label>
             <input
               id="search-for"
               className="input"
               type="search"
               name="for"
               defaultValue={asked}
-              placeholder="such as 14 Fennel, Brandvold, SS-26-0818"
+              placeholder="e.g. 14 Fennel, Brandvold, SS-26-0818"
             />
           </div>
           <button type="submit" className="button">
@@ -50,7 +50,7 @@ export default async function SearchPage({
                 <tr>
                   <th scope="col">What</th>
                   <th scope="col">Name</th>
-                  <th scope="col">More</th>
+                  <th scope="col">Details</th>
                 </tr>
               </thead>
               <tbody>
@@ -77,7 +77,7 @@ function headFor(asked: string, count: number): { asked: string; answer?: string
   const places =
     count < MOST_HITS ? `${count} places` : `${count} places or more; the best are shown`;
   const answer = count === 1 ? "Found in 1 place" : `Found in ${places}`;
-  return { asked: `“${asked}”`, answer: count === 0 ? "Found nowhere" : answer };
+  return { asked: `“${asked}”`, answer: count === 0 ? "No results" : answer };
 }
 
 function placeOf({ lineId, question }: SearchHit): string {
@@ -102,10 +102,10 @@ function byLine(hits: readonly SearchHit[]) {
 
 function NothingFound({ asked }: { readonly asked: string }) {
   return (
-    <Empty title={`Nothing on any line holds “${asked}”.`}>
+    <Empty title={`No results for “${asked}”.`}>
       <p>
-        Every word has to be in the same entry, and is looked for from its beginning: try fewer
-        words, or the first letters of one. Closed lines are searched too.
+        All words must appear in the same entry, each from its first letters: try fewer words or
+        part of a word. Closed lines are searched too.
       </p>
     </Empty>
   );

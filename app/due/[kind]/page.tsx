@@ -32,22 +32,20 @@ export default async function DuePage({ params, searchParams }: Asked) {
       <PageHead
         asked={DUE_TITLES[kind]}
         answer={
-          of === 1
-            ? "1 thing, over all lines"
-            : `${of.toLocaleString("en-US")} things, over all lines`
+          of === 1 ? "1 item on all lines" : `${of.toLocaleString("en-US")} items on all lines`
         }
       >
         <p>
           <Link href="/">Back to the desk</Link>
         </p>
       </PageHead>
-      <Section title="What has a day comes first">
+      <Section title="By date">
         <DueList things={rows} day={today()} />
         <Pages
           from={from}
           most={MOST}
           of={of}
-          what="things"
+          what="items"
           href={(page) => `/due/${kind}?page=${page}`}
         />
       </Section>

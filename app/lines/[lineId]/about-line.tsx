@@ -9,6 +9,18 @@ import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { saveLineAction } from "./actions.ts";
 import { CloseForm } from "./close-form.tsx";
 
+/** `96.0 ft, concrete, 6 in`. */
+export function pipeWords({ line }: Pick<LineFile, "line">): string {
+  return [
+    line.upperEnd === null ? "" : formatFeet(line.upperEnd),
+    line.material === "unknown" ? "" : MATERIAL_WORDS[line.material],
+    line.diameter === null ? "" : `${line.diameter} in`,
+    line.closedOn === null ? "edit, export, close the file" : "export, reopen the file",
+  ]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
 /** The facts of the pipe itself, and what is done with the file as a whole. */
 export function AboutLine({
   file,
@@ -30,7 +42,7 @@ export function AboutLine({
           {MATERIAL_WORDS[line.material]}
           {line.diameter === null ? ", size unknown" : `, ${line.diameter} in`}
         </dd>
-        <dt>Where on the public main</dt>
+        <dt>Location on the public main</dt>
         <dd>
           {line.mainStation === null
             ? "unknown"
@@ -47,7 +59,7 @@ export function AboutLine({
         <a href={`/lines/${line.id}/export`} download>
           Export this line
         </a>{" "}
-        <span className="muted">as a line file, readable by this program elsewhere</span>
+        <span className="muted">as a line file (can be imported into another Wyebook office)</span>
       </p>
       {may ? <LineForms file={file} today={today} /> : null}
     </div>
@@ -58,8 +70,8 @@ function LineForms({ file, today }: { readonly file: LineFile; readonly today: s
   return (
     <div className="stack screen-only">
       {file.line.closedOn === null ? <FactsForm file={file} /> : null}
-      <details>
-        <summary>{file.line.closedOn === null ? "Close the file" : "Open the file again"}</summary>
+      <details id="close">
+        <summary>{file.line.closedOn === null ? "Close the file" : "Reopen the file"}</summary>
         <CloseForm file={file} today={today} />
       </details>
     </div>
@@ -70,10 +82,10 @@ function FactsForm({ file }: { readonly file: LineFile }) {
   const { line } = file;
   return (
     <details>
-      <summary>Change these facts</summary>
+      <summary>Edit</summary>
       <ActionForm
         action={saveLineAction.bind(null, line.id)}
-        label="Facts of the line"
+        label="Line details"
         className="stack"
       >
         <div className="form-grid">
@@ -85,7 +97,7 @@ function FactsForm({ file }: { readonly file: LineFile }) {
             unit="ft"
             width={8}
             defaultValue={line.upperEnd === null ? "" : plainFeet(line.upperEnd)}
-            hint="From the main connection; empty while nobody knows"
+            hint="From the main connection. Leave blank if unknown."
           />
           <Choice
             label="Material at the main connection"
@@ -106,7 +118,7 @@ function FactsForm({ file }: { readonly file: LineFile }) {
             unit="ft"
             width={8}
             defaultValue={line.mainStation === null ? "" : plainFeet(line.mainStation)}
-            hint="Along the public main, from its downstream manhole: another axis than this line’s"
+            hint="Distance along the public main from its downstream manhole (not a station on this line)"
           />
           <Field
             label="Measured from"

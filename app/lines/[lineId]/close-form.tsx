@@ -16,20 +16,20 @@ export function CloseForm({ file, today }: { readonly file: LineFile; readonly t
   return (
     <ActionForm
       action={(open ? closeLineAction : reopenLineAction).bind(null, line.id)}
-      label={open ? "Close the file" : "Open the file again"}
+      label={open ? "Close the file" : "Reopen the file"}
       className="stack"
     >
       {closing === null || closing.holds.length === 0 ? null : (
         <p>
-          {closing.holds.length === 1 ? "A hold stands" : `${closing.holds.length} holds stand`}{" "}
-          against what was done.{" "}
-          <Link href={`/lines/${line.id}/reconcile#holds`}>Settle or waive</Link> first.
+          {closing.holds.length === 1 ? "A hold is open" : `${closing.holds.length} holds are open`}{" "}
+          on what was done. <Link href={`/lines/${line.id}/reconcile#holds`}>Settle or waive</Link>{" "}
+          first.
         </p>
       )}
       <Field
-        label="Why"
+        label="Reason"
         name="reason"
-        hint="Goes into the history. Nothing is lost: a closed file stays readable."
+        hint="Recorded in the history. Nothing is lost: a closed file stays readable."
         required
       />
       {gaps.map((each) => (
@@ -44,7 +44,7 @@ export function CloseForm({ file, today }: { readonly file: LineFile; readonly t
       ))}
       <div>
         <SubmitButton pendingWord="Saving …" quiet>
-          {open ? "Close the file" : "Open it again"}
+          {open ? "Close the file" : "Reopen the file"}
         </SubmitButton>
       </div>
     </ActionForm>
@@ -54,6 +54,6 @@ export function CloseForm({ file, today }: { readonly file: LineFile; readonly t
 const LABELS: Record<ClosingWord, string> = {
   permit: "Why it is closed without a final permit",
   built: "What was built",
-  branches: "How it is known that they are open",
-  money: "Why the money stays as it is",
+  branches: "How you know that the branches are open",
+  money: "Why the balance stays as it is",
 };

@@ -4,10 +4,11 @@ import { Section } from "#app/_components/section.tsx";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { AboutLine } from "./about-line.tsx";
+import { AboutLine, pipeWords } from "./about-line.tsx";
 import { Closes } from "./closes.tsx";
 import { lineFileOf } from "./file.ts";
 import styles from "./overview.module.css";
+import { isBegun, StartHere } from "./start-here.tsx";
 
 interface Props {
   readonly params: Promise<{ lineId: string }>;
@@ -29,18 +30,21 @@ export default async function OverviewPage({ params }: Props) {
         <p className="display">{standing(open, answers.length)}</p>
         <p className="muted">
           Opened {formatDay(file.line.openedOn, report.today)}
-          {file.authority === null ? "" : `, under ${file.authority.name}`}
+          {file.authority === null ? "" : `, ${file.authority.name}`}
           {file.line.closedOn === null
             ? ""
             : `, closed ${formatDay(file.line.closedOn, report.today)}`}
         </p>
       </div>
-      <ol className={styles["questions"]}>
-        {answers.map((answer) => (
-          <Answer key={answer.question} lineId={lineId} answer={answer} />
-        ))}
-      </ol>
-      <Section title="About the line">
+      {isBegun(file) ? null : <StartHere lineId={lineId} file={file} />}
+      <nav aria-label="Questions on this line">
+        <ol className={styles["questions"]}>
+          {answers.map((answer) => (
+            <Answer key={answer.question} lineId={lineId} answer={answer} />
+          ))}
+        </ol>
+      </nav>
+      <Section title="Line details" id="about" folded={pipeWords(file)}>
         <AboutLine file={file} today={report.today} may={mayDo(user.role, "work-the-file")} />
       </Section>
     </>
@@ -49,9 +53,7 @@ export default async function OverviewPage({ params }: Props) {
 
 function standing(open: number, of: number): string {
   if (open === 0) return "All ten questions are answered";
-  return open === 1
-    ? `One of ${of} questions is still open`
-    : `${open} of ${of} questions are still open`;
+  return `${open} of ${of} questions ${open === 1 ? "is" : "are"} open`;
 }
 
 function Answer({ lineId, answer }: { readonly lineId: string; readonly answer: QuestionAnswer }) {
@@ -64,8 +66,7 @@ function Answer({ lineId, answer }: { readonly lineId: string; readonly answer: 
         <p className={styles["answer"]}>{answer.sentence}</p>
         {answer.closes === null ? null : (
           <p className={styles["closes"]}>
-            <span className={styles["todo"]}>Still to do</span>{" "}
-            <Closes lineId={lineId} answer={answer} />
+            <span className={styles["todo"]}>To do</span> <Closes lineId={lineId} answer={answer} />
           </p>
         )}
       </div>

@@ -13,7 +13,7 @@ export async function importLineAction(_state: FormState, form: FormData): Promi
   const file = form.get("file");
   const text = pasted === "" && file instanceof File ? await file.text() : pasted;
   if (text.trim() === "") {
-    return refused("Nothing was read: choose a line file, or paste one.", form, "file");
+    return refused("Nothing was imported: choose a line file, or paste one.", form, "file");
   }
   const made = importLine(act, text);
   if (!made.ok) return refused(sentenceOf(made.error), form, "text");

@@ -18,15 +18,13 @@ export default async function NewLinePage() {
   return (
     <div className="sheet sheet-narrow">
       <PageHead asked="Open a line">
-        <p>
-          One file for one shared pipe, from the public main up. The next page asks who is on it.
-        </p>
+        <p>One file per shared pipe, from the public main up. Next you will enter who is on it.</p>
       </PageHead>
       <ActionForm action={openLineAction}>
         <Field
-          label="What the office calls it"
+          label="Name of the line"
           name="name"
-          hint="A street, an alley, a block: whatever people will ask for"
+          hint="A street, alley or block: whatever people will search for"
           example="Cinder Alley behind Fennel Row"
           required
         />
@@ -34,7 +32,7 @@ export default async function NewLinePage() {
         <Choice
           label="Authority"
           name="authorityId"
-          hint="The city, utility or district whose rules apply. It can be named later."
+          hint="The city, utility or district whose rules apply. It can be chosen later."
           options={[
             { value: "", label: "not known yet" },
             ...authorities.map(({ id, name }) => ({ value: id, label: name })),
@@ -45,7 +43,7 @@ export default async function NewLinePage() {
         </div>
       </ActionForm>
       <p className="small">
-        Have a line file from another office? <Link href="/lines/import">Bring it in</Link>.
+        Have a line file from another office? <Link href="/lines/import">Import it</Link>.
       </p>
     </div>
   );
