@@ -22,11 +22,11 @@ export default function PageError({
     return (
       <div className="sheet sheet-narrow" role="alert">
         <h1 className="display">
-          {isNeighbor ? "This page can’t be shown just now" : fault.title}
+          {isNeighbor ? "This page can’t be shown right now" : fault.title}
         </h1>
         <p>
           {isNeighbor
-            ? "The office’s machine can’t read its records just now. Nothing you did is lost. Try again later, or call the office at the number on your letter."
+            ? "The office’s computer can’t read its records right now. Nothing you did is lost. Try again later, or call the office at the number on your letter."
             : fault.text}
         </p>
         <p>
@@ -40,18 +40,18 @@ export default function PageError({
     <div className="sheet sheet-narrow" role="alert">
       <h1 className="display">This page could not be shown</h1>
       <p>
-        Something went wrong that the program did not foresee. What was saved before is safe, and
-        rows being typed are kept in this browser.
+        Something went wrong. Everything already saved is safe, and unsaved rows are kept in this
+        browser.
       </p>
       <p className="cluster">
         <button type="button" className="button button-main" onClick={retry}>
           Try again
         </button>
-        <Link href="/">To the desk</Link>
+        <Link href="/">Go to the desk</Link>
       </p>
       {mark === "" ? null : (
         <p className="muted small">
-          If it happens again, tell whoever runs this installation: {mark}
+          If it happens again, give this code to your administrator: {mark}
         </p>
       )}
     </div>

@@ -15,10 +15,7 @@ export default function GlobalError({
     <html lang="en">
       <body style={{ fontFamily: "system-ui, sans-serif", margin: "3rem", maxWidth: "40rem" }}>
         <h1>{fault?.title ?? "Wyebook could not show this page"}</h1>
-        <p>
-          {fault?.text ??
-            "Something went wrong that the program did not foresee. What was saved before is safe."}
-        </p>
+        <p>{fault?.text ?? "Something went wrong. Everything already saved is safe."}</p>
         <button type="button" onClick={retry}>
           Try again
         </button>

@@ -55,7 +55,7 @@ export default async function RootLayout({ children }: { readonly children: Reac
         <PressGuard />
         <TopOfPage />
         <a className="skip" href="#main">
-          Skip to the page
+          Skip to main content
         </a>
         <OfficeOnly>
           <Masthead user={user} />

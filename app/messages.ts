@@ -6,34 +6,33 @@ import type { Result } from "#lib/result.ts";
 /** Every reason for which an operation refuses, in words. A new reason does not compile without them. */
 const MESSAGES: Record<RefusalReason, (detail: string) => string> = {
   "not-allowed": () =>
-    "Nothing was saved: your role in this office does not allow it. Ask an admin to change your role, or to do it for you.",
+    "Not saved: your role does not allow this. Ask an admin to change your role, or to do it for you.",
   "not-found": (detail) =>
-    `Nothing was saved: ${detail || "what this was about"} is no longer in the file. Reload the page to see what is there now.`,
+    `Not saved: ${detail || "the item"} is no longer in the file. Reload the page to see what is there now.`,
   "changed-meanwhile": (detail) =>
-    `Nothing was saved: somebody else changed this meanwhile${detail ? ` (${detail})` : ""}. Reload the page, look at their change, and save again.`,
-  "bad-value": (detail) =>
-    `Nothing was saved. ${sentence(detail) || "This value does not make sense here."}`,
-  "missing-value": (detail) => `Nothing was saved. ${sentence(detail) || "This is needed."}`,
+    `Not saved: someone else changed this in the meantime${detail ? ` (${detail})` : ""}. Reload the page, look at their change, and save again.`,
+  "bad-value": (detail) => `Not saved. ${sentence(detail) || "That value isn’t valid here."}`,
+  "missing-value": (detail) => `Not saved. ${sentence(detail) || "This is required."}`,
   "already-there": (detail) =>
-    `Nothing was saved. ${sentence(detail) || "This is in the file already; use another name, or open the one that is there."}`,
+    `Not saved. ${sentence(detail) || "This is already in the file; use another name, or open the one that is there."}`,
   held: (detail) =>
     detail === ""
-      ? "Stopped by a hold. Settle its cause, or have a named person waive it, then try again."
-      : `Stopped by a hold: ${detail}. Nothing was saved.`,
+      ? "Blocked by a hold. Settle its cause, or have a named person waive it, then try again."
+      : `Blocked by a hold: ${detail}. Nothing was saved.`,
   "in-use": (detail) =>
-    `Nothing was removed. ${sentence(detail) || "Other things in the file rest on it."} Remove or change those first.`,
+    `Not removed. ${sentence(detail) || "Other items in the file depend on it."} Remove or change those first.`,
   frozen: (detail) =>
-    `Nothing was changed: ${detail || "this was sent"}, and what was sent stays as it was. Make a new one instead.`,
+    `Not changed: ${detail || "this was sent"}, and what was sent is locked. Create a new one instead.`,
   "too-large": (detail) =>
-    `Nothing was stored: the file is too large${detail ? ` (${detail})` : ""}. Make it smaller and add it again.`,
+    `Not uploaded: the file is too large${detail ? ` (${detail})` : ""}. Make it smaller and add it again.`,
   "wrong-type": (detail) =>
-    `Nothing was stored: ${detail || "this kind of file is not taken"}. Take a PDF, a JPEG or a PNG.`,
+    `Not uploaded: ${detail || "that file type isn’t accepted"}. Use a PDF, JPEG or PNG.`,
   "wrong-password": () =>
-    "You were not signed in: name and password do not go together. Type both again; capitals count in the password.",
+    "Sign-in failed: the email or password is incorrect. Passwords are case-sensitive.",
   "too-many-tries": (detail) =>
-    `You were not signed in: too many tries${detail ? `. Wait ${detail}` : ""}, then try again.`,
+    `Sign-in failed: too many attempts${detail ? `. Wait ${detail}` : ""}, then try again.`,
   "not-in-this-state": (detail) =>
-    `Nothing was saved. ${sentence(detail) || "This step does not follow from where it stands."}`,
+    `Not saved. ${sentence(detail) || "This step does not follow from the current status."}`,
 };
 
 /** `write a day` → `Write a day.` */
@@ -54,9 +53,9 @@ export function overtaken(
   by: string,
   { where, form }: { where: string; form: FormData },
 ): FormState {
-  const who = by === "" ? "Somebody else" : by;
+  const who = by === "" ? "Someone else" : by;
   return refused(
-    `Not saved yet: ${who} saved this since you opened it. Theirs stands ${where}; what you typed is still here. Save again to put yours in its place.`,
+    `Not saved yet: ${who} saved this since you opened it. Their version is ${where}; what you typed is still here. Save again to replace theirs.`,
     form,
   );
 }

@@ -19,7 +19,7 @@ export function officeFrom(
     if (typed !== null && day === null) {
       return err({
         path: name,
-        message: `Nothing was saved: “${typed}” is not a date. Write it as 6/30/2027.`,
+        message: `Not saved: “${typed}” is not a date. Enter it as 6/30/2027.`,
       });
     }
     days[name] = day;

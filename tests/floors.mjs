@@ -19,6 +19,7 @@ export const FLOORS = [
   "party",
   "permit",
   "calendar",
+  "starters",
   // What follows
   "reconcile",
   "tiein",

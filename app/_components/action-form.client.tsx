@@ -115,7 +115,7 @@ function heardBy(form: string, action: FormAction, done: string | undefined): Fo
 /** What the server takes of a form at once, and a little less. */
 const MOST_BYTES = 15_000_000;
 const TOO_LARGE =
-  "Nothing was sent: the file is larger than 15 MB. Take a smaller one, without its stored files, or restore a backup.";
+  "Not sent: the file is larger than 15 MB. Use a smaller one without its stored files, or restore a backup.";
 
 function filesIn(form: FormData): number {
   return [...form.values()].reduce(

@@ -6,13 +6,12 @@ export function BeingRenewed({ old }: { readonly old: number }) {
   const lines = old === 1 ? "1 line is" : `${old.toLocaleString("en-US")} lines are`;
   return (
     <p className="muted" role="status">
-      {lines} being looked through; what they say here may be of before. Load the page again in a
-      moment.
+      {lines} being updated; what is shown here may be out of date. Reload the page in a moment.
     </p>
   );
 }
 
 /** Beside one of them. */
 export function Old({ line }: { readonly line: Pick<SummedLine, "old"> }) {
-  return line.old ? <p className="small muted">Being looked through</p> : null;
+  return line.old ? <p className="small muted">Being updated</p> : null;
 }

@@ -4,11 +4,11 @@ export interface Fault {
   readonly text: string;
 }
 
-const SAFE = "What was saved before is safe.";
+const SAFE = "Everything already saved is safe.";
 
 const UNREADABLE: Fault = {
   title: "The office’s records can’t be read",
-  text: "The database in the data folder is damaged, missing or empty, although an office was set up here. Nothing was changed. Whoever runs Wyebook should stop it, move the data folder aside and put the last backup back: npm run restore -- FOLDER. The window in which Wyebook runs says what is wrong, with the exact commands.",
+  text: "The database in the data folder is damaged, missing or empty, although an office was set up here. Nothing was changed. Your administrator should stop Wyebook, move the data folder aside and restore the last backup: npm run restore -- FOLDER. The window in which Wyebook runs says what is wrong, with the exact commands.",
 };
 
 /** By the digest that the server gives: SQLite's own code, or what is wrong with the data folder. */
@@ -19,20 +19,20 @@ const FAULTS: Readonly<Record<string, Fault>> = {
   SQLITE_NOTADB: UNREADABLE,
   OFFICE_FOREIGN: {
     title: "This is not the office’s database",
-    text: "The data folder holds a database of another program. Nothing was changed. Whoever runs Wyebook should stop it and name the office’s own data folder with WYEBOOK_DATA.",
+    text: "The data folder holds a database of another program. Nothing was changed. Your administrator should stop Wyebook and name the office’s own data folder with WYEBOOK_DATA.",
   },
   OFFICE_BUSY: busy(),
   SQLITE_BUSY: busy(),
   SQLITE_LOCKED: busy(),
   SQLITE_FULL: {
-    title: "The disk of the office’s machine is full",
+    title: "The disk of the office’s computer is full",
     text: `Nothing was saved just now. ${SAFE} Make room on the disk, then try again.`,
   },
   SQLITE_READONLY: shut(),
   SQLITE_CANTOPEN: shut(),
   SQLITE_IOERR: {
-    title: "The disk of the office’s machine does not answer",
-    text: `Nothing was saved just now. ${SAFE} Try again; if it happens again, have the disk looked at and make a backup to another one.`,
+    title: "The disk of the office’s computer does not respond",
+    text: `Nothing was saved just now. ${SAFE} Try again; if it happens again, have the disk checked and back up to another one.`,
   },
 };
 
@@ -50,13 +50,13 @@ export function digestOf(error: unknown): string {
 function busy(): Fault {
   return {
     title: "Another program is using the office’s database",
-    text: `Nothing was saved just now. ${SAFE} Close the other program on the office’s machine, or wait a minute, then try again.`,
+    text: `Nothing was saved just now. ${SAFE} Close the other program on the office’s computer, or wait a minute, then try again.`,
   };
 }
 
 function shut(): Fault {
   return {
     title: "The data folder can’t be written to",
-    text: `Nothing was saved just now. ${SAFE} Whoever runs Wyebook should look at the folder’s permissions, and whether its disk is read-only.`,
+    text: `Nothing was saved just now. ${SAFE} Your administrator should check the folder’s permissions, and whether its disk is read-only.`,
   };
 }

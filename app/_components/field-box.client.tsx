@@ -53,7 +53,7 @@ export function FieldBox(props: FieldProps) {
     defaultValue: box.typed ?? defaultValue ?? "",
     "aria-invalid": box.error === undefined ? undefined : true,
     "aria-describedby": box.describedBy,
-    placeholder: props.example === undefined ? undefined : `such as ${props.example}`,
+    placeholder: props.example === undefined ? undefined : `e.g. ${props.example}`,
   } as const;
   return (
     <Framed {...box} label={props.label} hint={props.hint} required={required}>
@@ -151,7 +151,7 @@ function Framed({
     <div className="field">
       <label htmlFor={id}>
         {label}
-        {required === true ? <span className="muted needed"> needed</span> : null}
+        {required === true ? <span className="muted needed"> required</span> : null}
       </label>
       {hint === undefined ? null : (
         <span id={`${id}-hint`} className="hint">

@@ -29,10 +29,10 @@ export function viewOf(answer: unknown): JobView {
 }
 
 const STATE_WORDS: Record<JobView["state"], string> = {
-  waiting: "Waiting for its turn. You may leave this page.",
-  running: "Being made. You may leave this page.",
+  waiting: "In line. You can leave this page.",
+  running: "Working on it. You can leave this page.",
   done: "Done.",
-  failed: "It could not be made.",
+  failed: "It could not be created.",
 };
 
 export function wordsOf(view: JobView): string {

@@ -10,7 +10,7 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
     <>
       <div className="form-grid">
         <Field
-          label="Name of the office"
+          label="Company name"
           name="name"
           defaultValue={office?.name}
           example="Harrow & Teal Drain and Sewer"
@@ -24,7 +24,7 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
           example="(360) 555-0100"
         />
         <Field
-          label="Mail address for replies"
+          label="Reply-to email"
           name="email"
           type="email"
           defaultValue={office?.email}
@@ -35,25 +35,25 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
           name="zone"
           options={zonesWith(office?.zone)}
           defaultValue={office?.zone ?? "America/Los_Angeles"}
-          hint="Decides which day is today"
+          hint="Sets the current date"
         />
       </div>
       <AddressFields address={office?.address} />
       <div className="form-grid">
         <Field
-          label="Contractor’s licence"
+          label="Contractor license"
           name="licence"
           defaultValue={office?.licence}
           example="HARROTD000ZZ"
         />
-        <DayField label="Licence runs out" name="licenceExpiresOn" day={office?.licenceExpiresOn} />
+        <DayField label="License expires" name="licenceExpiresOn" day={office?.licenceExpiresOn} />
         <Field
           label="Bond"
           name="bond"
           defaultValue={office?.bond}
           example="Surety bond 55-0110, $12,000"
         />
-        <DayField label="Bond runs out" name="bondExpiresOn" day={office?.bondExpiresOn} />
+        <DayField label="Bond expires" name="bondExpiresOn" day={office?.bondExpiresOn} />
         <Field
           label="Insurance"
           name="insurance"
@@ -61,7 +61,7 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
           example="General liability, $1,000,000"
         />
         <DayField
-          label="Insurance runs out"
+          label="Insurance expires"
           name="insuranceExpiresOn"
           day={office?.insuranceExpiresOn}
         />

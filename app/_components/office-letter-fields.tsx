@@ -23,7 +23,7 @@ export const PAY_WORDS: Readonly<Record<PaymentMethod, string>> = {
 export function OfficeLetterFields({ office }: { readonly office: Office | null }) {
   return (
     <>
-      <h3>How you are reached</h3>
+      <h3>Phone hours</h3>
       <HoursFields label="Phone is answered" name="hours" hours={office?.hours ?? null} />
       <div className="form-grid">
         <Field
@@ -32,16 +32,16 @@ export function OfficeLetterFields({ office }: { readonly office: Office | null 
           type="tel"
           defaultValue={office?.onCallPhone}
           example="(360) 555-0109"
-          hint="Only letters that say when to call at night print it"
+          hint="Printed only in letters with an after-hours contact"
         />
       </div>
       <HoursFields
         label="On-call phone is answered"
         name="onCallHours"
         hours={office?.onCallHours ?? null}
-        hint="Every day without times: day and night"
+        hint="Every day without times means day and night"
       />
-      <h3>How you are paid</h3>
+      <h3>Payment</h3>
       <div className="form-grid">
         <Field
           label="Payee"
@@ -50,7 +50,7 @@ export function OfficeLetterFields({ office }: { readonly office: Office | null 
           example="Harrow & Teal Drain and Sewer"
         />
         <Field
-          label="An invoice is due after"
+          label="Invoices due in"
           name="payDays"
           defaultValue={office?.payDays ?? ""}
           inputMode="numeric"
@@ -58,17 +58,17 @@ export function OfficeLetterFields({ office }: { readonly office: Office | null 
           width={4}
         />
         <Field
-          label="Deposit before the work"
+          label="Deposit before work"
           name="depositPercent"
           defaultValue={office?.depositPercent ?? ""}
           inputMode="numeric"
           unit="%"
           width={4}
-          hint="0: none"
+          hint="0 for none"
         />
       </div>
       <fieldset className="cluster">
-        <legend>You take</legend>
+        <legend>Payment methods</legend>
         {PAYMENT_METHODS.map((method) => (
           <Tick
             key={method}
@@ -100,7 +100,7 @@ function HoursFields({
       <Choice
         label={label}
         name={`${name}.days`}
-        options={[{ value: "", label: "not said" }, ...days]}
+        options={[{ value: "", label: "not entered" }, ...days]}
         defaultValue={hours?.days ?? ""}
         hint={hint}
       />
@@ -108,14 +108,14 @@ function HoursFields({
         label="From"
         name={`${name}.from`}
         defaultValue={hours === null ? "" : formatTime(hours.from)}
-        example="7:30 am"
+        example="7:30 AM"
         width={8}
       />
       <Field
         label="To"
         name={`${name}.to`}
         defaultValue={hours === null ? "" : formatTime(hours.to)}
-        example="4:30 pm"
+        example="4:30 PM"
         width={8}
       />
     </div>

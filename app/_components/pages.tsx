@@ -34,8 +34,8 @@ export function Pages({
           ? `${number(from + 1)} to ${number(to)} of ${number(of)} ${what}`
           : `${number(of)} ${what}, and none here`}
       </span>
-      {page > 1 ? <Link href={href(Math.min(page - 1, last))}>The {most} before</Link> : null}
-      {page < last ? <Link href={href(page + 1)}>The next {Math.min(most, of - to)}</Link> : null}
+      {page > 1 ? <Link href={href(Math.min(page - 1, last))}>Previous {most}</Link> : null}
+      {page < last ? <Link href={href(page + 1)}>Next {Math.min(most, of - to)}</Link> : null}
     </nav>
   );
 }

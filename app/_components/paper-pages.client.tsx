@@ -37,11 +37,10 @@ export function PaperPages({ address, name }: { readonly address: string; readon
         <Document
           file={address}
           onLoadSuccess={({ numPages }) => setPages(numPages)}
-          loading={<p>Opening the paper …</p>}
+          loading={<p>Opening the document…</p>}
           error={
             <p className="mend">
-              The paper could not be drawn here. Save it, and open it with the PDF reader of your
-              machine.
+              This document can’t be shown here. Download it and open it in your PDF reader.
             </p>
           }
         >

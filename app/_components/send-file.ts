@@ -6,7 +6,7 @@ interface Sending {
   readonly onProgress: (percent: number) => void;
 }
 
-const BROKEN = "The file did not arrive: the connection broke. Choose it again.";
+const BROKEN = "The upload failed: the connection was lost. Choose the file again.";
 
 /** Sends a file to be stored with a line; the id of what was stored, or a sentence on what is wrong. */
 export function sendFile({
@@ -34,7 +34,7 @@ export function sendFileTo(
     };
     request.onload = () => resolve(readAnswer(request.status, request.responseText));
     request.onerror = () => resolve(err(broken));
-    request.onabort = () => resolve(err("Stopped; nothing was stored."));
+    request.onabort = () => resolve(err("Canceled. Nothing was uploaded."));
     signal.addEventListener("abort", () => request.abort());
     request.send(file);
   });
@@ -46,8 +46,8 @@ export function readAnswer(status: number, text: string): Result<string, string>
   if (status >= 200 && status < 300 && typeof answer["id"] === "string") return ok(answer["id"]);
   if (typeof answer["message"] === "string" && answer["message"] !== "")
     return err(answer["message"]);
-  if (status === 401) return err("Nothing was stored: you are signed out. Sign in and try again.");
-  return err(`Nothing was stored: the office’s machine answered ${status}. Try again in a minute.`);
+  if (status === 401) return err("Not uploaded: you are signed out. Sign in and try again.");
+  return err(`Not uploaded: the server returned an error (${status}). Try again in a minute.`);
 }
 
 function parseObject(text: string): Record<string, unknown> {

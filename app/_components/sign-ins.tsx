@@ -5,7 +5,7 @@ import { momentWords } from "#lib/domain/time/moment.ts";
 const DEED_WORDS: Record<SignInDeed, string> = {
   "signed-in": "signed in",
   refused: "wrong password or no such account",
-  "made-to-wait": "too many tries: had to wait",
+  "made-to-wait": "too many attempts: had to wait",
   "signed-out": "signed out",
 };
 
@@ -25,9 +25,9 @@ export function SignIns({
       <table className="plain">
         <thead>
           <tr>
-            <th scope="col">When</th>
+            <th scope="col">Time</th>
             {accounts ? <th scope="col">Account</th> : null}
-            <th scope="col">What</th>
+            <th scope="col">Event</th>
             <th scope="col">From</th>
           </tr>
         </thead>
@@ -39,7 +39,7 @@ export function SignIns({
               {accounts ? <td>{entry.account}</td> : null}
               <td>{DEED_WORDS[entry.what]}</td>
               <td>
-                {entry.address === "" ? "not known" : entry.address}
+                {entry.address === "" ? "unknown" : entry.address}
                 <br />
                 <span className="muted small">{entry.agent.slice(0, 80)}</span>
               </td>

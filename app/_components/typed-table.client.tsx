@@ -77,7 +77,7 @@ export function TypedTable(props: TypedTableProps) {
               ))}
               {hasEnd ? (
                 <th scope="col" className={grid["end"]}>
-                  <span className="hidden">Leave out</span>
+                  <span className="hidden">Skip</span>
                 </th>
               ) : null}
             </tr>
@@ -178,10 +178,10 @@ function Fold({
         type="button"
         className="link-button"
         aria-expanded={!folded}
-        aria-label={`${folded ? "Mend" : "Fold"} ${row.name}`}
+        aria-label={`${folded ? "Edit" : "Collapse"} ${row.name}`}
         onClick={onFold}
       >
-        {folded ? "mend" : "fold"}
+        {folded ? "edit" : "collapse"}
       </button>
     </span>
   );
@@ -295,9 +295,9 @@ function overWords(cells: readonly (readonly string[])[], { columns, rows, at, n
   const tooWide = cells.some((row) => row.slice(width).some((cell) => cell !== ""));
   const parts = [
     tooLow === 0 ? "" : `${tooLow === 1 ? "1 row" : `${tooLow} rows`} below the last one`,
-    tooWide ? "what stood right of the last column" : "",
+    tooWide ? "what was right of the last column" : "",
   ].filter((part) => part !== "");
-  return parts.length === 0 ? "" : `Not taken from what was pasted: ${parts.join(", and ")}.`;
+  return parts.length === 0 ? "" : `Not pasted: ${parts.join(", and ")}.`;
 }
 
 function pasted(

@@ -127,9 +127,9 @@ function StageWords({ stage, onDrop }: { readonly stage: Stage; readonly onDrop:
       return (
         <span className="stack-tight">
           <span>
-            Storing {stage.name}, {stage.percent} %.{" "}
+            Uploading {stage.name}, {stage.percent}%.{" "}
             <button type="button" className="link-button" onClick={onDrop}>
-              Stop
+              Cancel
             </button>
           </span>
           <progress max={100} value={stage.percent} className={styles["progress"]} />
@@ -138,9 +138,9 @@ function StageWords({ stage, onDrop }: { readonly stage: Stage; readonly onDrop:
     case "stored":
       return (
         <span>
-          {stage.name} is stored{stage.size === "" ? "" : ` (${stage.size})`}.{" "}
+          {stage.name} uploaded{stage.size === "" ? "" : ` (${stage.size})`}.{" "}
           <button type="button" className="link-button" onClick={onDrop}>
-            Leave it out
+            Remove
           </button>
         </span>
       );

@@ -5,5 +5,5 @@ export const USER_ROLE_WORDS: Record<UserRole, string> = {
   admin: "admin",
   office: "office",
   field: "field",
-  viewer: "reads only",
+  viewer: "read-only",
 };

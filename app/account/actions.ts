@@ -14,12 +14,12 @@ export async function changeOwnPasswordAction(
   const act = await requireAct();
   const [current, password] = [form.get("current"), form.get("password")];
   if (typeof current !== "string" || typeof password !== "string")
-    return refused("Type both passwords.", form);
+    return refused("Enter both passwords.", form);
   const changed = await changeOwnPassword(act, {
     current,
     password,
     tokenHash: hashToken((await getSessionToken()) ?? ""),
     address: (await callerOf()).address,
   });
-  return stateOf(changed, { words: "Changed. You are signed out everywhere else.", form });
+  return stateOf(changed, { words: "Password changed. You are signed out everywhere else.", form });
 }

@@ -17,7 +17,7 @@ export const metadata: Metadata = { title: "Your account" };
 
 const MOST_SIGN_INS = 20;
 
-/** What everybody may do with their own account, whatever their role. */
+/** What everyone may do with their own account, whatever their role. */
 export default async function AccountPage() {
   const user = await requireUser();
   const entries = listSignIns(db(), { account: accountOf(user.email), most: MOST_SIGN_INS });
@@ -31,7 +31,7 @@ export default async function AccountPage() {
       <Section title="Password" note="Changing it signs you out everywhere else.">
         <ActionForm action={changeOwnPasswordAction} label="Change your password" reset>
           <Field
-            label="Password now"
+            label="Current password"
             name="current"
             type="password"
             autoComplete="current-password"
@@ -42,7 +42,7 @@ export default async function AccountPage() {
             name="password"
             type="password"
             autoComplete="new-password"
-            hint="At least 12 characters; a few words that do not belong together do well."
+            hint="At least 12 characters. A short phrase of unrelated words works well."
             required
           />
           <div>

@@ -1,6 +1,5 @@
 "use server";
 
-import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
@@ -8,9 +7,10 @@ import { overtaken, sentenceOf, stateOf } from "#app/messages.ts";
 import { officeField, officeFrom } from "#app/office-form.ts";
 import { requireAct } from "#app/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
+import { STARTERS } from "#lib/domain/starters/authorities.ts";
+import { addAuthority } from "#lib/operations/add-authority.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
-import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
 
 export async function saveOfficeAction(_state: FormState, form: FormData): Promise<FormState> {
@@ -37,7 +37,7 @@ export async function addUserAction(_state: FormState, form: FormData): Promise<
     password: passwordFrom(form),
   });
   revalidatePath("/office");
-  return stateOf(added, { words: `${name} can sign in now.`, form });
+  return stateOf(added, { words: `${name} can now sign in.`, form });
 }
 
 export async function changeUserAction(
@@ -57,27 +57,15 @@ export async function changeUserAction(
   return stateOf(changed, { words: "Saved.", form });
 }
 
-/** A new authority starts with its name alone; everything else is typed on its own page. */
+/** A new authority starts with its name alone, or from an example. */
 export async function addAuthorityAction(_state: FormState, form: FormData): Promise<FormState> {
   const act = await requireAct();
-  const id = randomUUID();
-  const made = saveAuthority(act, {
-    id,
+  const made = addAuthority(act, {
     name: textOf(form, "name"),
-    office: "",
-    address: { street: "", unit: "", city: "", state: "", zip: "" },
-    phone: "",
-    email: "",
-    note: "",
-    rules: [],
-    requirements: [],
-    fees: [],
-    clockRules: [],
-    holidays: [],
-    refusalSteps: [],
+    starter: oneOf(STARTERS, textOf(form, "starter")),
   });
   if (!made.ok) return refused(sentenceOf(made.error), form, made.error.path);
-  return redirect(`/office/authorities/${id}`);
+  return redirect(`/office/authorities/${made.value.authorityId}`);
 }
 
 function passwordFrom(form: FormData): string {

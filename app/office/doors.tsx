@@ -13,18 +13,15 @@ export async function Doors({ zone }: { readonly zone: string }) {
   return (
     <Section
       title="Sign-ins"
-      note="Everybody who signed in or out, and every wrong password, with the network address."
+      note="Every sign-in, sign-out and wrong password, with the IP address."
     >
       <div className="stack">
         {proxy === null ? null : (
-          <NoticeBox
-            kind="caution"
-            title="A proxy stands in front, and this program does not know it"
-          >
+          <NoticeBox kind="caution" title="Wyebook is behind a proxy that is not set up">
             <p>
-              Requests come through {proxy}, so every sign-in and every signature is kept with that
-              address instead of the person’s own. If it is your own proxy, set{" "}
-              <code>WYEBOOK_PROXY={proxy}</code> and start again (README.md).
+              Requests come through {proxy}, so every sign-in and signature is recorded with that
+              address instead of the person’s own. If it is your own proxy, ask your administrator
+              to set <code>WYEBOOK_PROXY={proxy}</code> and restart.
             </p>
           </NoticeBox>
         )}

@@ -32,7 +32,7 @@ export function OfficeFacts({
         <dl className="facts">
           <dt>Address</dt>
           <dd>{formatAddress(office.address) || "unknown"}</dd>
-          <dt>Phone and mail</dt>
+          <dt>Phone and email</dt>
           <dd>
             {[formatPhone(office.phone), office.email].filter((part) => part !== "").join(", ") ||
               "unknown"}
@@ -41,7 +41,7 @@ export function OfficeFacts({
           <dd>{onCallWords(office)}</dd>
           <dt>Payment</dt>
           <dd>{paymentWords(office)}</dd>
-          <dt>Licence</dt>
+          <dt>License</dt>
           <dd>
             <Standing words={office.licence} until={office.licenceExpiresOn} today={today} />
           </dd>
@@ -59,8 +59,8 @@ export function OfficeFacts({
       )}
       {may ? (
         <details className="screen-only">
-          <summary>Change these facts</summary>
-          <ActionForm action={saveOfficeAction} label="Facts of the office">
+          <summary>Edit</summary>
+          <ActionForm action={saveOfficeAction} label="Company details">
             <input type="hidden" name="seen" value={seenOf(office)} />
             <OfficeFields office={office} />
             <OfficeLetterFields office={office} />
@@ -86,10 +86,10 @@ function paymentWords({ payee, payMethods, payDays, depositPercent }: Office): s
   const parts = [
     payee === "" ? "" : `to ${payee}`,
     payMethods.map((method) => PAY_WORDS[method]).join(", "),
-    payDays === null ? "" : `due after ${payDays} days`,
+    payDays === null ? "" : `due in ${payDays} days`,
     depositPercent === null || depositPercent === 0 ? "" : `${depositPercent}% deposit`,
   ];
-  return parts.filter((part) => part !== "").join("; ") || "not said";
+  return parts.filter((part) => part !== "").join("; ") || "not entered";
 }
 
 const SOON = 60;
@@ -104,16 +104,16 @@ function Standing({
   readonly today: string;
 }) {
   if (words === "") return <>unknown</>;
-  if (until === null) return <>{words}; when it runs out is unknown</>;
+  if (until === null) return <>{words}; expiration unknown</>;
   const ahead = daysBetween(today, until);
   if (ahead < 0)
     return (
       <>
-        {words} <strong>ran out {formatDate(until)}</strong>
+        {words} <strong>expired {formatDate(until)}</strong>
       </>
     );
   const soon = ahead <= SOON;
-  const end = `to ${formatDate(until)}`;
+  const end = `valid through ${formatDate(until)}`;
   return (
     <>
       {words},{" "}

@@ -3,9 +3,9 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
-import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { StarterFields } from "#app/_components/starter-fields.tsx";
 import { db } from "#app/db.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
@@ -14,6 +14,7 @@ import { getOffice } from "#db/queries/office.ts";
 import { listUsers } from "#db/queries/user.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
+import { exampleRows } from "#lib/domain/starters/authorities.ts";
 import { addAuthorityAction } from "./actions.ts";
 import { Doors } from "./doors.tsx";
 import { MailStanding } from "./mail-standing.tsx";
@@ -28,26 +29,26 @@ export default async function OfficePage() {
   const may = mayDo(user.role, "run-the-office");
   return (
     <div className="sheet">
-      <PageHead asked={office?.name ?? "The office"}>
-        {may ? null : <p className="muted">An admin of the office changes what stands here.</p>}
+      <PageHead asked={office?.name ?? "Office"}>
+        {may ? null : <p className="muted">Only an office admin can change this page.</p>}
       </PageHead>
       <Section
-        title="The office"
-        note="Printed at the head of every letter; licence, bond and insurance go into every packet."
+        title="Company"
+        note="Printed on every letter; license, bond and insurance go in every packet."
       >
         <OfficeFacts office={office} may={may} today={today()} />
       </Section>
       <Section
         title="Authorities"
-        note="Whose rules apply where: who answers for what, what a packet needs, what runs when."
+        note="Which agency’s rules apply: responsibility, packet requirements and deadlines."
       >
         <Authorities authorities={listAuthorities(db())} may={may} />
       </Section>
-      <Section title="People" note="Who may sign in, and what each may do.">
+      <Section title="Users" note="Who can sign in, and what each can do.">
         <People users={listUsers(db())} may={may} me={user.id} />
       </Section>
       {may ? <Doors zone={office?.zone ?? "UTC"} /> : null}
-      <Section title="Mail">
+      <Section title="Email">
         <MailStanding />
       </Section>
     </div>
@@ -84,7 +85,7 @@ function Authorities({
                   Fees
                 </th>
                 <th scope="col" className="num">
-                  Clocks
+                  Deadlines
                 </th>
                 <th scope="col" className="num">
                   Holidays
@@ -96,6 +97,12 @@ function Authorities({
                 <tr key={authority.id}>
                   <th scope="row">
                     <Link href={`/office/authorities/${authority.id}`}>{authority.name}</Link>
+                    {exampleRows(authority) === 0 ? null : (
+                      <>
+                        {" "}
+                        <span className="tag">example, not checked</span>
+                      </>
+                    )}
                   </th>
                   <td className="num">{authority.rules.length}</td>
                   <td className="num">{authority.requirements.length}</td>
@@ -112,9 +119,9 @@ function Authorities({
         <details className="screen-only" open={authorities.length === 0}>
           <summary>Add an authority</summary>
           <ActionForm action={addAuthorityAction} label="Add an authority">
-            <Field label="Name" name="name" example="Quillhaven Sewer District" required />
+            <StarterFields name="name" none="Nothing: I will enter the rules" />
             <div>
-              <SubmitButton pendingWord="Adding …">Add it</SubmitButton>
+              <SubmitButton pendingWord="Adding …">Add the authority</SubmitButton>
             </div>
           </ActionForm>
         </details>

@@ -24,7 +24,7 @@ export function People({
           <thead>
             <tr>
               <th scope="col">Name</th>
-              <th scope="col">Mail address</th>
+              <th scope="col">Email address</th>
               <th scope="col">Role</th>
             </tr>
           </thead>
@@ -53,23 +53,23 @@ export function People({
 function AddPerson() {
   return (
     <details className="screen-only">
-      <summary>Add a person</summary>
-      <ActionForm action={addUserAction} label="Add a person" reset>
+      <summary>Add a user</summary>
+      <ActionForm action={addUserAction} label="Add a user" reset>
         <div className="form-grid">
           <Field label="Name" name="name" required />
-          <Field label="Mail address" name="email" type="email" required />
+          <Field label="Email address" name="email" type="email" required />
           <Choice label="Role" name="role" options={ROLE_OPTIONS} defaultValue="office" />
           <Field
             label="First password"
             name="password"
             type="password"
             autoComplete="new-password"
-            hint="At least 12 characters, not easy to guess. The person changes it after signing in, under their name."
+            hint="At least 12 characters, not easy to guess. Give it to the person; they can change it under their name after signing in."
             required
           />
         </div>
         <div>
-          <SubmitButton pendingWord="Adding …">Add the person</SubmitButton>
+          <SubmitButton pendingWord="Adding …">Add the user</SubmitButton>
         </div>
       </ActionForm>
     </details>

@@ -2,10 +2,10 @@ import { USER_ROLE_WORDS } from "#app/_components/words.ts";
 import { USER_ROLES, type UserRole } from "#lib/domain/facts/user.ts";
 
 const ROLE_MEANING: Record<UserRole, string> = {
-  admin: "runs the office: people, authorities, fees; and does all that the office does",
-  office: "works the files",
+  admin: "full access, including users and authorities",
+  office: "edits files",
   field: "enters runs, observations and tests",
-  viewer: "reads everything, writes nothing",
+  viewer: "view only",
 };
 
 /** The roles with what each may do. */

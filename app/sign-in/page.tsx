@@ -26,7 +26,7 @@ export default async function SignInPage({
       <PageHead asked={`Sign in to ${office.name}`} />
       <ActionForm action={signInAction}>
         <input type="hidden" name="for" value={asked} />
-        <Field label="Mail address" name="email" type="email" autoComplete="username" required />
+        <Field label="Email address" name="email" type="email" autoComplete="username" required />
         <Field
           label="Password"
           name="password"
@@ -39,8 +39,8 @@ export default async function SignInPage({
         </div>
       </ActionForm>
       <p className="muted small">
-        No account, or the password is lost? An admin of the office adds people and sets first
-        passwords under Office; everybody changes their own under their name.
+        No account or forgot your password? An office admin can add you or reset it under Office.
+        You can change your own password under your name.
       </p>
     </div>
   );

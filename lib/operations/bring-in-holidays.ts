@@ -30,7 +30,7 @@ export function bringInHolidays(
     const before = getAuthority(db, authorityId);
     if (before === null) return refuse("not-found", "authorityId", "the authority");
     if (!Number.isInteger(year) || year < 2000 || year > 2100)
-      return refuse("bad-value", "year", "Write a year from 2000 to 2100");
+      return refuse("bad-value", "year", "Enter a year from 2000 to 2100");
     const offered = offeredHolidays(state, year);
     const strange = days.find((day) => !offered.some((each) => each.day === day));
     if (strange !== undefined)

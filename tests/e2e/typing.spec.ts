@@ -100,7 +100,7 @@ test("a pasted column that no heading names is asked about, not dropped", async 
   await paste.click();
   await expect(question.getByLabel("Read by goes into")).toBeFocused();
   await question.getByLabel("Read by goes into").selectOption({ label: "Note" });
-  await question.getByLabel("Sheet goes into").selectOption({ label: "nowhere: leave it out" });
+  await question.getByLabel("Sheet goes into").selectOption({ label: "skip this column" });
   await paste.click();
   await expect(entries.locator("tr[data-row-id]")).toHaveCount(2);
   await expect(entries.getByLabel("Material, row 1", { exact: true })).toHaveValue(
@@ -215,7 +215,7 @@ test("a press below a table that is typed in is not lost", async ({ page }) => {
   await expect(heritage).toContainText("RCW 1.16.050(1)");
   await expect(heritage.getByRole("checkbox")).toBeChecked();
   await offered.getByRole("button", { name: "Import the checked days" }).click();
-  await expect(offered).toContainText("All of these were there already.");
+  await expect(offered).toContainText("All of these were already there.");
 });
 
 test("a press counts also where the page moves under it", async ({ page }) => {

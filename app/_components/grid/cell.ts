@@ -52,20 +52,20 @@ type Parser = (text: string, column: GridColumn) => Result<unknown, string>;
 
 const PARSERS: Record<CellKind, Parser> = {
   text: (text) => ok(text),
-  feet: (text, column) => present(parseLength(text, column), "write feet, such as 26.5"),
+  feet: (text, column) => present(parseLength(text, column), "enter feet, e.g. 26.5"),
   inches: (text) =>
-    present(decimal(text.replace(/\s*(in|inch|inches|"|″)\.?$/i, "")), "write inches, such as 6"),
+    present(decimal(text.replace(/\s*(in|inch|inches|"|″)\.?$/i, "")), "enter inches, e.g. 6"),
   degrees: (text) =>
-    present(decimal(text.replace(/\s*(°|deg|degrees)\.?$/i, "")), "write degrees, such as 22.5"),
-  cents: (text) => present(parseAmount(text), "write dollars and cents, such as 1,250.00"),
-  whole: (text) => present(whole(text), "write a whole number"),
-  hundredths: (text) => present(scaled(text, 100), "write a number with at most two decimals"),
+    present(decimal(text.replace(/\s*(°|deg|degrees)\.?$/i, "")), "enter degrees, e.g. 22.5"),
+  cents: (text) => present(parseAmount(text), "enter dollars and cents, e.g. 1,250.00"),
+  whole: (text) => present(whole(text), "enter a whole number"),
+  hundredths: (text) => present(scaled(text, 100), "enter a number with at most two decimals"),
   percent: (text) =>
-    present(scaled(text.replace(/\s*%$/, ""), 100), "write a percentage, such as 10 or 8.25"),
-  day: (text) => present(parseTypedDay(text), "write a date, such as 11/25/2026"),
-  time: (text) => present(parseTime(text), "write a time with am or pm, such as 4:05 pm"),
-  clock: (text) => present(parseClock(text), "write 1 to 12, half hours as 3:30"),
-  video: (text) => present(parseVideoTime(text), "write minutes and seconds, such as 2:58"),
+    present(scaled(text.replace(/\s*%$/, ""), 100), "enter a percentage, e.g. 10 or 8.25"),
+  day: (text) => present(parseTypedDay(text), "enter a date, e.g. 11/25/2026"),
+  time: (text) => present(parseTime(text), "enter a time with AM or PM, e.g. 4:05 PM"),
+  clock: (text) => present(parseClock(text), "enter 1 to 12, half hours as 3:30"),
+  video: (text) => present(parseVideoTime(text), "enter minutes and seconds, e.g. 2:58"),
   choice: (text, column) => parseChoice(text, column.choices ?? []),
   yesno: (text) => parseYesNo(text),
 };
@@ -148,7 +148,7 @@ function parseVideoTime(text: string): number | null {
 function parseYesNo(text: string): Result<boolean, string> {
   if (/^(y|yes|true|x|1|✓)$/i.test(text)) return ok(true);
   if (/^(n|no|false|0|-)$/i.test(text)) return ok(false);
-  return err("write yes or no");
+  return err("enter yes or no");
 }
 
 function parseChoice(text: string, choices: readonly GridChoice[]): Result<string | null, string> {

@@ -13,15 +13,15 @@ import type { Rows } from "./use-rows.ts";
 export function ConflictPanel({ grid, spec }: { readonly grid: Rows; readonly spec: GridSpec }) {
   const { conflict } = grid.state;
   if (conflict === null) return null;
-  const by = conflict.by === "" ? "Somebody else" : conflict.by;
+  const by = conflict.by === "" ? "Someone else" : conflict.by;
   const { clashes } = mergeRows(grid.state.baseRows, allRows(grid.state), conflict.rows);
   return (
     <div className={`box box-mend stack-tight ${styles["conflict"]}`} role="alert">
       <p className="box-title">
-        {by} saved this table{conflict.at === "" ? "" : ` at ${timeOf(conflict.at)}`}, while you
-        were typing in the same {clashes.length === 1 ? "row" : "rows"}.
+        {by} saved this table{conflict.at === "" ? "" : ` at ${timeOf(conflict.at)}`} while you were
+        editing the same {clashes.length === 1 ? "row" : "rows"}.
       </p>
-      <p>Nothing of either is lost yet. Say which of the two is right:</p>
+      <p>Nothing is lost yet. Choose which version to keep:</p>
       <Scroll>
         <table className="plain">
           <thead>
@@ -48,14 +48,14 @@ export function ConflictPanel({ grid, spec }: { readonly grid: Rows; readonly sp
           className="button button-main"
           onClick={() => grid.dispatch({ do: "keep-mine" })}
         >
-          Keep my rows and save over
+          Keep my version
         </button>
         <button
           type="button"
           className="button"
           onClick={() => grid.dispatch({ do: "take-theirs" })}
         >
-          Take theirs
+          Keep their version
         </button>
       </div>
     </div>
@@ -98,6 +98,5 @@ function shown(column: GridColumn, row: GridRow): string {
 }
 
 function timeOf(at: string): string {
-  const time = new Date(at);
-  return `${time.getHours()}:${String(time.getMinutes()).padStart(2, "0")}`;
+  return new Date(at).toLocaleTimeString("en-US", { hour: "numeric", minute: "2-digit" });
 }

@@ -222,7 +222,7 @@ function Foot({
     <tfoot>
       <tr>
         <th scope="row" className={styles["number"]}>
-          Sum
+          Total
         </th>
         {columns.map((column) => (
           <td key={column.key} className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}>

@@ -66,10 +66,10 @@ function Panel({
     >
       <p id={`${id}-title`} className="box-title">
         {pasted.open.length === 1
-          ? "This table does not know one of the pasted columns."
-          : `This table does not know ${pasted.open.length} of the pasted columns.`}
+          ? "One of the pasted columns is not in this table."
+          : `${pasted.open.length} of the pasted columns are not in this table.`}
       </p>
-      <p>Say where each one goes. Nothing is in the table before that.</p>
+      <p>Choose where each one goes. Nothing is pasted until then.</p>
       <Scroll>
         <table className="plain">
           <thead>
@@ -106,7 +106,7 @@ function Panel({
               setSaid({ ...said, ...Object.fromEntries(unsaid.map((place) => [place, OUT])) })
             }
           >
-            Leave out {unsaid.length === pasted.open.length ? "all" : "the other"} {unsaid.length}
+            Skip {unsaid.length === pasted.open.length ? "all" : "the other"} {unsaid.length}
           </button>
         ) : null}
         <button
@@ -160,7 +160,7 @@ function OpenColumn({
               {title}
             </option>
           ))}
-          <option value={OUT}>nowhere: leave it out</option>
+          <option value={OUT}>skip this column</option>
         </select>
       </td>
     </tr>
@@ -182,7 +182,7 @@ function Turn({
         checked={headings !== null}
         onChange={(event) => dispatch({ do: "read-paste", heads: event.target.checked })}
       />
-      <span>The first row is a row of headings</span>
+      <span>The first row has headings</span>
     </label>
   );
 }

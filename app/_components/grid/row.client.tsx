@@ -66,7 +66,7 @@ export const Row = memo(function Row(props: RowProps) {
             onClick={() => setUnfolded(folded)}
           >
             {folded ? summaryOf(props) : nameOf(props)}
-            {folded ? null : <span className="muted small">fold</span>}
+            {folded ? null : <span className="muted small">collapse</span>}
           </button>
         </td>
       ) : (

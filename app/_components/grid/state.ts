@@ -389,7 +389,7 @@ function pasted(
   spec: GridSpec,
 ): GridState {
   if (state.asked !== null)
-    return { ...state, note: "First say below where the columns of the last paste go." };
+    return { ...state, note: "First choose below where the columns of the last paste go." };
   const read = readPasted(cells, spec.columns, { from: column });
   const asked = { at, column, cells, newIds, pasted: read };
   return read.open.length > 0 ? { ...state, asked, note: "" } : put(state, asked, spec);
@@ -447,8 +447,8 @@ function put(
     }
   });
   const step = { patches, typingIn: null };
-  const words = body.length === 1 ? "1 row was pasted" : `${body.length} rows were pasted`;
-  const said = headings === null ? `${words}.` : `${words}; the first was read as headings.`;
+  const words = body.length === 1 ? "1 row pasted" : `${body.length} rows pasted`;
+  const said = headings === null ? `${words}.` : `${words}; the first row was treated as headings.`;
   const note = [said, ...fixedWords(read)].join(" ");
   return changed({ ...grown, past: [...left(state).past, step], future: [], note });
 }
@@ -467,7 +467,7 @@ function pastedCell(
 function fixedWords({ body, into }: Pasted): string[] {
   return into.flatMap((column, place) =>
     column !== null && isFixed(column) && body.some((row) => (row[place] ?? "") !== "")
-      ? [`${column.title} is worked out here and was not taken from the sheet.`]
+      ? [`${column.title} is calculated here and was not pasted.`]
       : [],
   );
 }
@@ -503,13 +503,13 @@ function removed(state: GridState, key: string): GridState {
     lines: state.lines.filter((one) => one.key !== key),
     past: [...left(state).past, step],
     future: [],
-    note: "One row was removed. Ctrl+Z brings it back.",
+    note: "1 row removed. Ctrl+Z to undo.",
   });
 }
 
 function undone(state: GridState): GridState {
   const step = state.past.at(-1);
-  if (step === undefined) return { ...state, note: "There is nothing more to undo here." };
+  if (step === undefined) return { ...state, note: "Nothing to undo." };
   const back = step.patches.toReversed().map(turned);
   return changed({
     ...applied(state, back),
@@ -521,7 +521,7 @@ function undone(state: GridState): GridState {
 
 function redone(state: GridState): GridState {
   const [step, ...future] = state.future;
-  if (step === undefined) return { ...state, note: "There is nothing to do again." };
+  if (step === undefined) return { ...state, note: "Nothing to redo." };
   return changed({
     ...applied(state, step.patches),
     past: [...state.past, step],
@@ -555,7 +555,7 @@ function met(
     note:
       by === ""
         ? state.note
-        : `${by} saved other changes meanwhile; yours and theirs are both here.`,
+        : `${by} saved other changes in the meantime. Both sets of changes are kept.`,
   };
 }
 
@@ -570,7 +570,7 @@ function decided(state: GridState, whose: "mine" | "theirs", spec: GridSpec): Gr
     baseRows: conflict.rows,
     base: conflict.base,
     conflict: null,
-    note: whose === "mine" ? "Your rows are kept." : `The rows of ${conflict.by} are taken.`,
+    note: whose === "mine" ? "Your version was kept." : `${conflict.by}’s version was kept.`,
   });
 }
 
@@ -582,7 +582,7 @@ function restored(state: GridState, draft: Draft, spec: GridSpec): GridState {
     hidden,
     base: draft.base,
     baseRows: draft.baseRows,
-    note: "What was typed here earlier and not saved is back.",
+    note: "Unsaved changes were restored.",
   });
 }
 

@@ -72,7 +72,7 @@ function ToMend({ grid, onGo }: { readonly grid: Rows; readonly onGo: (place: Pl
   }
   return (
     <>
-      {isDirty(state) ? "Not saved yet: " : null}
+      {isDirty(state) ? "Not saved: " : null}
       <button type="button" className={`link-button ${styles["go"]}`} onClick={go}>
         {problems.length === 1 ? "1 cell needs fixing" : `${problems.length} cells need fixing`}
       </button>
@@ -85,27 +85,26 @@ function ToMend({ grid, onGo }: { readonly grid: Rows; readonly onGo: (place: Pl
 function standing(grid: Rows): string {
   if (grid.saving) return "Saving …";
   if (grid.state.conflict !== null)
-    return "Not saved yet: somebody else saved this table meanwhile.";
+    return "Not saved: someone else saved this table in the meantime.";
   if (grid.failure !== "") return `Not saved: ${withoutPrefix(grid.failure)}.`;
   if (isDirty(grid.state)) return "Not saved yet.";
   return grid.savedAt === null ? "All saved." : `Saved ${clockTime(grid.savedAt)}.`;
 }
 
 function withoutPrefix(failure: string): string {
-  return failure.replace(/^Nothing was saved[:.] /, "").replace(/\.$/, "");
+  return failure.replace(/^Not saved[:.] /, "").replace(/\.$/, "");
 }
 
 function clockTime(at: string): string {
-  const time = new Date(at);
-  return `${time.getHours()}:${String(time.getMinutes()).padStart(2, "0")}`;
+  return new Date(at).toLocaleTimeString("en-US", { hour: "numeric", minute: "2-digit" });
 }
 
 function Keys({ column }: { readonly column: GridColumn }) {
   return (
     <span className={styles["keys"]}>
-      <kbd>Enter</kbd> down, <kbd>F2</kbd> {choicesOf(column).length > 0 ? "choices" : "edit"},{" "}
-      <kbd>Ctrl Z</kbd> undo, <kbd>Ctrl D</kbd> as above, <kbd>Ctrl V</kbd> rows from a sheet,{" "}
-      <kbd>Esc</kbd> leave
+      <kbd>Enter</kbd> next row, <kbd>F2</kbd> {choicesOf(column).length > 0 ? "choices" : "edit"},{" "}
+      <kbd>Ctrl+Z</kbd> undo, <kbd>Ctrl+D</kbd> copy from above, <kbd>Ctrl+V</kbd> paste rows,{" "}
+      <kbd>Esc</kbd> cancel
     </span>
   );
 }

@@ -129,12 +129,12 @@ function useSaver({
 }
 
 const NO_ANSWER =
-  "the office’s server did not answer. Your rows are kept in this browser; “Save now” tries again";
+  "the server did not respond. Your changes are saved in this browser; choose Save now to try again";
 
 function failureOf(answer: RowsAnswer, sent: GridState): { edits: number; words: string } | null {
   if (answer.status !== "refused") return null;
   if (answer.message === "" && answer.cells.length > 0) return null;
-  return { edits: sent.edits, words: answer.message || "the file did not take these rows" };
+  return { edits: sent.edits, words: answer.message || "these rows could not be saved" };
 }
 
 function hear(

@@ -21,11 +21,7 @@ export async function saveLineAction(
     const typed = textOf(form, name);
     const length = typed === "" ? null : parseFeet(typed);
     if (typed !== "" && length === null) {
-      return refused(
-        `Nothing was saved: “${typed}” is not a length. Write feet, as 26.5.`,
-        form,
-        name,
-      );
+      return refused(`Not saved: “${typed}” is not a length. Enter feet, e.g. 26.5.`, form, name);
     }
     lengths[name] = length;
   }

@@ -43,6 +43,6 @@ export function changeRows(
   if (saved.error.reason === "bad-rows" && cell !== undefined)
     return refused(cell.message, form, cell.column);
   const { reason, by } = saved.error;
-  if (reason === "bad-rows") return refused("Nothing was saved: look at the row again.", form);
+  if (reason === "bad-rows") return refused("Not saved: check the row again.", form);
   return refused(sentenceOf({ reason, detail: by }), form);
 }

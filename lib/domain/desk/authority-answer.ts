@@ -6,6 +6,7 @@ import type { PacketCheck } from "../packet/packet.ts";
 import { isInForce, moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
+import { exampleRows } from "../starters/authorities.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 /** `9 of 12 items on file; easement not recorded`. */
@@ -105,6 +106,11 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
       },
     ];
   });
+  if (file.authority !== null && exampleRows(file.authority) > 0)
+    open.push({
+      closes: `Check the example rules of ${file.authority.name} against the code`,
+      pressing: PRESSING.ordinary,
+    });
   if (missing.length > 0) {
     const titles = sayList(
       missing.map(({ title }) => lowerFirst(title)),

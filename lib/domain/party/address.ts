@@ -49,7 +49,8 @@ function lastLine({ city, state, zip }: Address): string {
   return joined([plainWords(city).join(" "), stateLetters(state), zipDigits(zip)], " ");
 }
 
-function stateLetters(state: string): string {
+/** The two letters of a state as typed; what is none comes back in capitals. */
+export function stateLetters(state: string): string {
   const plain = plainWords(state).join(" ");
   return STATES.get(plain) ?? plain;
 }

@@ -61,7 +61,7 @@ describe("parseCell()", () => {
   ] as const)("refuses %s %s in words", (kind, typed) => {
     const read = parseCell(column(kind), typed);
     expect(read.ok).toBe(false);
-    expect(read.ok ? "" : read.error).toMatch(/^write /);
+    expect(read.ok ? "" : read.error).toMatch(/^enter /);
   });
 
   test("takes an emptied choice as none, else as unknown, else as needed", () => {

@@ -85,7 +85,7 @@ describe("reduceGrid() while typing", () => {
     const typed = gridAfter(type("a", DISTANCE, "about 16"));
     const [line] = typed.lines;
     expect(line?.raw["distance"]).toBe("about 16");
-    expect(line === undefined ? null : problemIn(line, DISTANCE)).toBe("write feet, such as 26.5");
+    expect(line === undefined ? null : problemIn(line, DISTANCE)).toBe("enter feet, e.g. 26.5");
     expect(line?.values["distance"]).toBe(1550);
     const mended = from(typed, type("a", DISTANCE, "16"));
     expect(mended.lines[0]?.raw).toEqual({});
@@ -162,7 +162,7 @@ describe("reduceGrid() when rows are pasted", () => {
       ),
     );
     expect(pasted.lines[2]?.values).toMatchObject({ label: "House 16", distance: 3900 });
-    expect(pasted.note).toBe("1 row was pasted; the first was read as headings.");
+    expect(pasted.note).toBe("1 row pasted; the first row was treated as headings.");
   });
 
   test("leaves a new row its usual value where the sheet has nothing, and empties a row that is there", () => {
@@ -237,7 +237,7 @@ describe("reduceGrid() when rows are pasted", () => {
     const asked = gridAfter(paste(withUnknown, 2));
     const again = from(asked, paste([["House 18", "52"]], 2));
     expect(again.asked).toBe(asked.asked);
-    expect(again.note).toMatch(/^First say/);
+    expect(again.note).toMatch(/^First choose/);
   });
 
   test("says what it passed over because the program works it out", () => {
@@ -253,9 +253,7 @@ describe("reduceGrid() when rows are pasted", () => {
       paste([["House 16", "39", "1,200.00"]], 2),
       spec,
     );
-    expect(pasted.note).toBe(
-      "1 row was pasted. Amount is worked out here and was not taken from the sheet.",
-    );
+    expect(pasted.note).toBe("1 row pasted. Amount is calculated here and was not pasted.");
   });
 });
 

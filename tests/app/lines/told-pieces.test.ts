@@ -176,7 +176,7 @@ test("viewOf() counts what it cannot read as waiting still, and tells the proble
 
 test("wordsOf() adds why a paper could not be made", () => {
   expect(wordsOf({ state: "failed", uploadId: null, message: "A stored file is damaged." })).toBe(
-    "It could not be made. A stored file is damaged.",
+    "It could not be created. A stored file is damaged.",
   );
 });
 

@@ -45,7 +45,10 @@ export async function savePartAction(
     return { status: "refused", message, cells: [] };
   }
   if (!PARTS.includes(part) || !Array.isArray(rows)) {
-    const message = sentenceOf({ reason: "bad-value", detail: "This is no table of an authority" });
+    const message = sentenceOf({
+      reason: "bad-value",
+      detail: "That table does not belong to an authority",
+    });
     return { status: "refused", message, cells: [] };
   }
   if (base !== officeRevision()) return changedMeanwhile(authority, part);
@@ -105,7 +108,7 @@ export async function saveAuthorityFactsAction(
   return stateOf(saved, { words: "Saved.", form });
 }
 
-/** Brings in those of the offered holidays that were ticked. */
+/** Imports those of the offered holidays that were checked. */
 export async function bringInHolidaysAction(
   authorityId: string,
   set: { readonly state: string; readonly year: number },
@@ -119,12 +122,12 @@ export async function bringInHolidaysAction(
   const { added } = saved.value;
   const words =
     added === 0
-      ? "All of these were there already."
+      ? "All of these were already there."
       : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} imported. Delete from the table what this authority does not keep, and add what it does.`;
   return stateOf(saved, { words, form });
 }
 
-/** Takes out an authority that was added by mistake. */
+/** Removes an authority that was added by mistake. */
 export async function removeAuthorityAction(
   authorityId: string,
   _state: FormState,

@@ -52,7 +52,7 @@ export function BringInHolidays({
           min={2000}
           max={2100}
         />
-        <SubmitButton pendingWord="Looking …" quiet>
+        <SubmitButton pendingWord="Loading …" quiet>
           Show the holidays
         </SubmitButton>
       </form>
@@ -90,9 +90,9 @@ function Offered({
         </caption>
         <thead>
           <tr>
-            <th scope="col">Day</th>
+            <th scope="col">Date</th>
             <th scope="col">Holiday</th>
-            <th scope="col">From where</th>
+            <th scope="col">Source</th>
             <th scope="col">Check first</th>
           </tr>
         </thead>
@@ -107,7 +107,7 @@ function Offered({
               </td>
               <td>{name}</td>
               <td>{source}</td>
-              <td>{[known.has(day) ? "In the table already." : "", note].join(" ").trim()}</td>
+              <td>{[known.has(day) ? "Already in the table." : "", note].join(" ").trim()}</td>
             </tr>
           ))}
         </tbody>

@@ -14,11 +14,11 @@ import type { PermitKind } from "#lib/domain/facts/permit.ts";
 
 const PATTERNS: Record<RulePattern, string> = {
   "owners-to-main": "owners to the main",
-  "owners-including-tap": "owners, with the tap",
-  "owners-from-outside-of-main": "owners from the main’s outside",
+  "owners-including-tap": "owners, including the tap",
+  "owners-from-outside-of-main": "owners, from outside of main",
   "authority-in-right-of-way": "authority in the right-of-way",
   "divided-at-cleanout": "divided at a cleanout",
-  "owners-own-authority-mends-lower": "owners own, authority mends lower part",
+  "owners-own-authority-mends-lower": "owners own, authority repairs lower part",
   "by-kind-of-work": "by kind of work",
   "authority-when-proven": "authority once proven",
   unclear: "unclear",
@@ -26,9 +26,9 @@ const PATTERNS: Record<RulePattern, string> = {
 
 const SHARED: Record<SharedRule, string> = {
   "all-whose-flow-passes": "all whose flow passes",
-  "next-downstream-tie-in": "down to the next tie-in",
+  "next-downstream-tie-in": "down to next tie-in",
   "all-connected-equally": "all connected, equally",
-  "parties-decide": "left to the parties",
+  "parties-decide": "left to the owners",
   unclear: "unclear",
 };
 
@@ -44,7 +44,7 @@ const BOUNDARIES: Record<Boundary, string> = {
 const DUES: Record<RequirementDue, string> = {
   submission: "the application",
   work: "the start of work",
-  final: "the final",
+  final: "the final inspection",
 };
 
 const PERMITS: Record<PermitKind, string> = {
@@ -67,8 +67,8 @@ const SHEETS: Record<SheetKind, string> = {
   split: "split",
   consents: "consents",
   "proof-of-notice": "proof of notice",
-  "contractor-standing": "contractor’s standing",
-  "as-built": "As-built: what was built",
+  "contractor-standing": "contractor license and insurance",
+  "as-built": "as-built",
   "holds-and-waivers": "holds and waivers",
   upload: "upload",
 };
@@ -83,8 +83,8 @@ const EVENTS: Record<ClockEvent, string> = {
   "permit-submitted": "the permit is submitted",
   "corrections-asked": "corrections are asked",
   "permit-denied": "the permit is denied",
-  "authority-order": "the authority orders",
-  "tenant-entry": "a tenant’s home is entered",
+  "authority-order": "the authority gives an order",
+  "tenant-entry": "a dwelling is entered",
   "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
@@ -101,14 +101,14 @@ const UNITS: Record<ClockUnit, string> = {
 const ROLL_WORDS: Record<Roll, string> = {
   none: "stays",
   forwards: "moves to the next business day",
-  backwards: "moves to the last business day",
+  backwards: "moves back to the previous business day",
 };
 
 const MEANINGS: Record<ClockMeaning, string> = {
   "due-by": "due by",
   "not-before": "not before",
   "not-after": "not after",
-  expires: "runs out",
+  expires: "expires",
 };
 
 const PER: Record<Fee["per"], string> = {
@@ -120,19 +120,19 @@ const PER: Record<Fee["per"], string> = {
 const SOURCE: readonly GridColumn[] = [
   {
     key: "citation",
-    title: "Written where",
+    title: "Citation",
     kind: "text",
     width: 26,
-    hint: "Code, section, handbook: so that another person finds it",
-    pasteHeadings: ["citation", "source"],
+    hint: "Code, section or handbook, so someone else can find it",
+    pasteHeadings: ["written where", "source"],
   },
   {
     key: "asOf",
-    title: "Looked at",
+    title: "Last checked",
     kind: "day",
     required: true,
-    hint: "When somebody last read it there",
-    pasteHeadings: ["as of", "date"],
+    hint: "Date last verified in the source",
+    pasteHeadings: ["as of", "date", "looked at"],
   },
 ];
 
@@ -145,9 +145,9 @@ const HOLDERS: Record<WorkHolder, string> = {
 /** Who does each kind of work below the place where the rule divides the line. */
 const KIND_COLUMNS: readonly GridColumn[] = (
   [
-    ["clearingBy", "Clearing below by"],
-    ["repairBy", "Repair below by"],
-    ["replacementBy", "Replacement below by"],
+    ["clearingBy", "Clearing below: by"],
+    ["repairBy", "Repair below: by"],
+    ["replacementBy", "Replacement below: by"],
   ] as const
 ).map(([key, title]) => ({
   key,
@@ -169,14 +169,16 @@ export const RULE_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "pattern",
-    title: "Who has the pipe",
+    title: "Who owns the pipe",
+    pasteHeadings: ["who has the pipe"],
     kind: "choice",
     required: true,
     choices: options(PATTERNS),
   },
   {
     key: "boundary",
-    title: "Divided at",
+    title: "Boundary",
+    pasteHeadings: ["divided at"],
     kind: "choice",
     required: true,
     choices: options(BOUNDARIES),
@@ -184,20 +186,21 @@ export const RULE_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "sharedRule",
-    title: "Among the owners",
+    title: "Shared by",
+    pasteHeadings: ["among the owners"],
     kind: "choice",
     required: true,
     choices: options(SHARED),
-    hint: "Who of the owners answers for a stretch that several use",
+    hint: "Which owners are responsible for a section several use",
   },
   ...KIND_COLUMNS,
   ...SOURCE,
   {
     key: "url",
-    title: "Address on the web",
+    title: "Web address",
     kind: "text",
     width: 24,
-    pasteHeadings: ["url", "link"],
+    pasteHeadings: ["url", "link", "address on the web"],
   },
   { key: "note", title: "Note", kind: "text", width: 30 },
 ];
@@ -205,20 +208,27 @@ export const RULE_COLUMNS: readonly GridColumn[] = [
 export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
   {
     key: "title",
-    title: "What is needed",
+    title: "Requirement",
     kind: "text",
     width: 30,
     required: true,
     example: "Drawing to scale",
-    pasteHeadings: ["title", "requirement", "item"],
+    pasteHeadings: ["title", "what is needed", "item"],
   },
-  { key: "sheet", title: "Answered by", kind: "choice", required: true, choices: options(SHEETS) },
+  {
+    key: "sheet",
+    title: "Sheet",
+    kind: "choice",
+    required: true,
+    choices: options(SHEETS),
+    pasteHeadings: ["answered by"],
+  },
   { key: "detail", title: "Detail", kind: "text", width: 40 },
   {
     key: "mandatory",
-    title: "Must be there",
+    title: "Required",
     kind: "yesno",
-    pasteHeadings: ["mandatory", "required"],
+    pasteHeadings: ["mandatory", "must be there"],
   },
   {
     key: "due",
@@ -229,9 +239,10 @@ export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "permitKind",
-    title: "A permit of its own",
+    title: "Separate permit",
+    pasteHeadings: ["a permit of its own"],
     kind: "choice",
-    hint: "Where it is another permit, to be in force while the work goes on",
+    hint: "If it is another permit that must be valid during the work",
     choices: [{ value: "", label: "–" }, ...options(PERMITS)],
   },
   ...SOURCE,
@@ -247,25 +258,48 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
     example: "Side sewer permit",
   },
   { key: "amount", title: "Amount", kind: "cents", required: true, example: "350.00" },
-  { key: "per", title: "For each", kind: "choice", required: true, choices: options(PER) },
+  {
+    key: "per",
+    title: "Per",
+    kind: "choice",
+    required: true,
+    choices: options(PER),
+    pasteHeadings: ["for each"],
+  },
   ...SOURCE,
 ];
 
 export const CLOCK_COLUMNS: readonly GridColumn[] = [
   {
     key: "title",
-    title: "Clock",
+    title: "Deadline",
+    pasteHeadings: ["clock"],
     kind: "text",
     width: 30,
     required: true,
-    example: "Digging may start",
+    example: "Digging can start",
   },
-  { key: "meaning", title: "Says", kind: "choice", required: true, choices: options(MEANINGS) },
+  {
+    key: "meaning",
+    title: "Meaning",
+    kind: "choice",
+    required: true,
+    choices: options(MEANINGS),
+    pasteHeadings: ["says"],
+  },
   { key: "count", title: "Count", kind: "whole", required: true, example: "2" },
-  { key: "unit", title: "Of", kind: "choice", required: true, choices: options(UNITS) },
+  {
+    key: "unit",
+    title: "Unit",
+    kind: "choice",
+    required: true,
+    choices: options(UNITS),
+    pasteHeadings: ["of"],
+  },
   {
     key: "way",
-    title: "Counted",
+    title: "Before or after",
+    pasteHeadings: ["counted"],
     kind: "choice",
     required: true,
     choices: [
@@ -276,19 +310,21 @@ export const CLOCK_COLUMNS: readonly GridColumn[] = [
   { key: "event", title: "Event", kind: "choice", required: true, choices: options(EVENTS) },
   {
     key: "countsEventDay",
-    title: "Event is day 1",
+    title: "Count event day",
+    pasteHeadings: ["event is day 1"],
     kind: "yesno",
-    hint: "Most rules do not count the day of the event itself",
+    hint: "Most rules do not count the day of the event",
   },
   {
     key: "fullDays",
     title: "Full days",
     kind: "yesno",
-    hint: "The days must have passed: it opens the day after the last one",
+    hint: "Full days must pass: it opens the day after the last one",
   },
   {
     key: "roll",
-    title: "On a day that is none",
+    title: "If on a non-business day",
+    pasteHeadings: ["on a day that is none"],
     kind: "choice",
     required: true,
     choices: options(ROLL_WORDS),
@@ -296,7 +332,8 @@ export const CLOCK_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "mailDays",
-    title: "More by mail",
+    title: "Extra days if mailed",
+    pasteHeadings: ["more by mail"],
     kind: "whole",
     hint: "Calendar days added when the notice went by mail",
   },
@@ -324,10 +361,11 @@ export const REFUSAL_COLUMNS: readonly GridColumn[] = [
   { key: "kind", title: "Kind", kind: "choice", required: true, choices: options(STEPS) },
   {
     key: "days",
-    title: "Days after the step before",
+    title: "Days after previous step",
+    pasteHeadings: ["days after the step before"],
     kind: "whole",
     width: 10,
-    hint: "The first one: after the no. Empty where nothing is written.",
+    hint: "First step: after the refusal. Blank if not stated.",
     example: "30",
   },
   { key: "detail", title: "Detail", kind: "text", width: 40 },
@@ -335,9 +373,16 @@ export const REFUSAL_COLUMNS: readonly GridColumn[] = [
 ];
 
 export const HOLIDAY_COLUMNS: readonly GridColumn[] = [
-  { key: "day", title: "Day", kind: "day", required: true, width: 14, example: "11/26/2026" },
+  { key: "day", title: "Date", kind: "day", required: true, width: 14, example: "11/26/2026" },
   { key: "name", title: "Name", kind: "text", width: 32, example: "Thanksgiving Day" },
-  { key: "source", title: "From where", kind: "text", width: 36, example: "5 U.S.C. 6103" },
+  {
+    key: "source",
+    title: "Source",
+    kind: "text",
+    width: 36,
+    pasteHeadings: ["from where"],
+    example: "5 U.S.C. 6103",
+  },
 ];
 
 function options(words: Readonly<Record<string, string>>): GridChoice[] {

@@ -16,6 +16,8 @@ import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
+import { EXAMPLE_CITATION, exampleRows } from "#lib/domain/starters/authorities.ts";
 import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
 import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import {
@@ -58,12 +60,13 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           <Link href="/office">All authorities</Link>
         </p>
       </PageHead>
-      <Section title="Where it is">
+      <ExampleBox authority={authority} />
+      <Section title="Contact">
         <Facts authority={authority} may={may} />
       </Section>
       <Section
-        title="Who answers for what"
-        note="One row a rule, with where it is written and when that was last looked at. A line’s page applies one of them."
+        title="Who is responsible for what"
+        note="One row per rule, with its source and the date last checked. Each line applies one of them."
       >
         <PartsGrid
           {...grid}
@@ -81,12 +84,12 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
             asOf: day,
             note: "",
           }}
-          emptyWords="No rule yet. Read the authority’s code, and write down what it says with its citation; “unclear” is a rule too."
+          emptyWords="No rules yet. Enter what the code says, with the citation; “unclear” is also a rule. Example: Owners to the main, owners to main, main connection, Code 14.20.060."
         />
       </Section>
       <Section
-        title="What it asks for"
-        note="Each requirement names the sheet that answers it; what the program cannot make is an upload. The packet holds what is asked with the application, and no more."
+        title="Requirements"
+        note="Each requirement names the sheet that meets it; anything Wyebook can’t create is an upload. The packet holds what is required with the application, and no more."
       >
         <PartsGrid
           {...grid}
@@ -96,10 +99,10 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           rows={authority.requirements}
           columns={REQUIREMENT_COLUMNS}
           blank={{ sheet: "upload", mandatory: true, due: "submission", asOf: day }}
-          emptyWords="Nothing yet. Paste the authority’s checklist: title, sheet, detail, citation."
+          emptyWords="No requirements yet. Paste the authority’s checklist: title, sheet, detail, citation. Example: Line drawing to scale, line drawing, with stations in feet."
         />
       </Section>
-      <Section title="Fees">
+      <Section title="Fees" id="fees" folded={counted(authority.fees.length, "fee")}>
         <PartsGrid
           {...grid}
           part="fees"
@@ -108,18 +111,20 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           rows={authority.fees}
           columns={FEE_COLUMNS}
           blank={{ per: "permit", asOf: day }}
-          emptyWords="No fees yet."
+          emptyWords="No fees yet. Example: Side sewer repair permit, $280.00, per permit."
         />
       </Section>
       <Section
-        title="Clocks"
-        note="From which event, how many days, forwards or backwards, and what happens on a day that is no business day. Every deadline on a line is counted from these rows."
+        title="Deadlines"
+        id="deadlines"
+        folded={counted(authority.clockRules.length, "deadline")}
+        note="Event, number of days, before or after, and what happens on a non-business day. Every deadline on a line is counted from these rows."
       >
         <PartsGrid
           {...grid}
           part="clockRules"
-          label="Clock rules"
-          addWord="clock rule"
+          label="Deadline rules"
+          addWord="deadline rule"
           rows={authority.clockRules}
           columns={CLOCK_COLUMNS}
           blank={{
@@ -132,25 +137,32 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
             fullDays: false,
             asOf: day,
           }}
-          emptyWords="No clocks yet. For example: locate marks may be dug on after 2 full business days."
+          emptyWords="No deadlines yet. Example: Locate marks, earliest start, 2 business days after the locate is called in."
         />
       </Section>
       <Section
-        title="Where a neighbour refuses"
-        note="The lawful steps that are open then, in the order in which they may be taken, as the code or the authority has them. A line’s page counts the earliest day of each; it advises nobody."
+        title="If a neighbor refuses"
+        id="refusal"
+        folded={counted(authority.refusalSteps.length, "step")}
+        note="The lawful next steps in order, as the code or the authority has them. A line’s page counts the earliest day of each; it is not advice."
       >
         <PartsGrid
           {...grid}
           part="refusalSteps"
-          label="Steps where a neighbour refuses"
+          label="Steps if a neighbor refuses"
           addWord="step"
           rows={authority.refusalSteps}
           columns={REFUSAL_COLUMNS}
           blank={{ kind: "notice", detail: "", days: null, citation: "", asOf: day }}
-          emptyWords="Nothing yet. Read what the code says on shared lines whose owners do not agree: notice, mediation, an order, arbitration, a court."
+          emptyWords="No steps yet. Enter what the code says on shared lines whose owners do not agree. Example: mediation, 30 days after the written demand."
         />
       </Section>
-      <Section title="Holidays" note="Days that are no business days here, besides weekends.">
+      <Section
+        title="Holidays"
+        id="holidays"
+        folded={counted(authority.holidays.length, "holiday")}
+        note="Non-business days other than weekends."
+      >
         {caution === "" ? null : <NoticeBox kind="caution" title={caution} />}
         {may ? (
           <BringInHolidays
@@ -167,10 +179,27 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           rows={authority.holidays}
           columns={HOLIDAY_COLUMNS}
           blank={{}}
-          emptyWords="No holidays yet. Import those of a year, then add and remove what this authority does differently."
+          emptyWords="No holidays yet. Import a year, then add and remove what this authority does differently."
         />
       </Section>
     </div>
+  );
+}
+
+/** Said until the last row of an example has the code's own citation. */
+function ExampleBox({ authority }: { readonly authority: Authority }) {
+  const rows = exampleRows(authority);
+  if (rows === 0) return null;
+  return (
+    <NoticeBox
+      kind="caution"
+      title={`${rows === 1 ? "1 row is" : `${rows} rows are`} from an invented example`}
+    >
+      <p>
+        Check each against your code, then replace “{EXAMPLE_CITATION}” with the citation. Until
+        then these words print in letters and packets.
+      </p>
+    </NoticeBox>
   );
 }
 
@@ -178,7 +207,7 @@ function sentence({ rules, requirements, clockRules }: Authority): string {
   const parts = [
     counted(rules.length, "rule"),
     counted(requirements.length, "requirement"),
-    counted(clockRules.length, "clock"),
+    counted(clockRules.length, "deadline"),
   ];
   return parts.join(", ");
 }
@@ -197,8 +226,8 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
         <dd>{office || "unknown"}</dd>
         <dt>Address</dt>
         <dd>{formatAddress(address) || "unknown"}</dd>
-        <dt>Phone and mail</dt>
-        <dd>{[phone, email].filter((part) => part !== "").join(", ") || "unknown"}</dd>
+        <dt>Phone and email</dt>
+        <dd>{[formatPhone(phone), email].filter((part) => part !== "").join(", ") || "unknown"}</dd>
         {note === "" ? null : (
           <>
             <dt>Note</dt>
@@ -208,10 +237,10 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
       </dl>
       {may ? (
         <details className="screen-only">
-          <summary>Change these facts</summary>
+          <summary>Edit</summary>
           <ActionForm
             action={saveAuthorityFactsAction.bind(null, authority.id)}
-            label="Facts of the authority"
+            label="Authority details"
           >
             <div className="form-grid">
               <Field label="Name" name="name" defaultValue={authority.name} required />
@@ -222,7 +251,7 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
                 example="Side sewer counter, second floor"
               />
               <Field label="Phone" name="phone" type="tel" defaultValue={phone} />
-              <Field label="Mail address" name="email" type="email" defaultValue={email} />
+              <Field label="Email address" name="email" type="email" defaultValue={email} />
             </div>
             <AddressFields address={address} />
             <Field label="Note" name="note" rows={2} defaultValue={note} />
@@ -237,7 +266,7 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
   );
 }
 
-/** For one that was added by mistake; refused while a line lies with it. */
+/** For one that was added by mistake; refused while a line is assigned to it. */
 function RemoveAuthority({ authority }: { readonly authority: Authority }) {
   return (
     <details className="screen-only">
@@ -245,10 +274,10 @@ function RemoveAuthority({ authority }: { readonly authority: Authority }) {
       <ActionForm
         action={removeAuthorityAction.bind(null, authority.id)}
         label="Remove this authority"
-        confirm={`Remove ${authority.name} with its rules, requirements, fees and clocks?`}
+        confirm={`Remove ${authority.name} with its rules, requirements, fees and deadlines?`}
       >
         <p className="muted">
-          For one that was added by mistake. It cannot be removed while a line lies with it.
+          For one added by mistake. It cannot be removed while a line is assigned to it.
         </p>
         <div>
           <SubmitButton pendingWord="Removing …" quiet>

@@ -12,7 +12,7 @@ import { getUser } from "#db/queries/user.ts";
 import { changeUserAction } from "../../actions.ts";
 import { ROLE_OPTIONS } from "../../role-options.ts";
 
-export const metadata: Metadata = { title: "A person of the office" };
+export const metadata: Metadata = { title: "User" };
 
 export default async function PersonPage({
   params,
@@ -34,10 +34,10 @@ export default async function PersonPage({
           label="Access"
           name="access"
           defaultValue={user.disabled ? "none" : "yes"}
-          hint="Taking it away signs the person out everywhere; their name stays in the history"
+          hint="Removing access signs them out everywhere; their name stays in the history"
           options={[
-            { value: "yes", label: "may sign in" },
-            { value: "none", label: "may not sign in any more" },
+            { value: "yes", label: "active" },
+            { value: "none", label: "disabled" },
           ]}
         />
         <Field
@@ -45,7 +45,7 @@ export default async function PersonPage({
           name="password"
           type="password"
           autoComplete="new-password"
-          hint="Empty: stays as it is. At least 12 characters; a few words do well."
+          hint="Leave blank to keep the current password. At least 12 characters; a short phrase works well."
         />
         <div>
           <SubmitButton pendingWord="Saving …">Save</SubmitButton>

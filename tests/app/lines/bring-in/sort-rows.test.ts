@@ -78,7 +78,7 @@ test("sheetRows() counts rows as the file does, passes empty ones over, and says
     {
       number: 6,
       fields: { label: "House 14", side: "left", diameter: 6 },
-      problems: { distance: "write feet, such as 26.5" },
+      problems: { distance: "enter feet, e.g. 26.5" },
     },
   ]);
   expect(rows[1]?.texts["distance"]).toBe("about 30");

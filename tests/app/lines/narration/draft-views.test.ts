@@ -103,7 +103,7 @@ test("readDraft() reads what was typed over as the log's own table does", () => 
   const edits = { a: { counter: "25.05 ft", clock: "25", fault: "roots" } };
   expect(readDraft(view, SEEN_COLUMNS, edits)).toMatchObject({
     fields: { counter: 2_505, fault: "roots", kind: "tie-in" },
-    problems: { clock: "write 1 to 12, half hours as 3:30" },
+    problems: { clock: "enter 1 to 12, half hours as 3:30" },
   });
 });
 
