@@ -51,7 +51,7 @@ describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_
   });
 
   // 72 hours from Friday 10:23 end on Monday at 9:23 by the clock: summer time ended in between [M].
-  test("dayOfRule() ends 72 hours from 10:23 am on November 2, 2007 at 9:23 am on November 5", () => {
+  test("dayOfRule() ends 72 hours from 10:23 AM on November 2, 2007 at 9:23 AM on November 5", () => {
     const rule = { ...PLAIN, count: 72, unit: "hours", roll: "forwards" } as const;
     expect(dayOfRule(rule, "2007-11-02", FEDERAL, { mailed: false, at: "10:23" })).toMatchObject({
       on: "2007-11-05",

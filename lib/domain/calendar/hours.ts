@@ -37,11 +37,11 @@ export function hoursEnd(
   const end = plain + safeHour(rule, change);
   const remarks = [
     noted === null
-      ? ` (no hour is noted, so counted from the ${opens ? "end" : "start"} of that day)`
+      ? ` (no time is recorded, so counted from the ${opens ? "end" : "start"} of that day)`
       : "",
     end === plain
       ? ""
-      : ` (an hour is ${opens ? "added" : "taken off"}, as summer time ${change} in between)`,
+      : ` (an hour is ${opens ? "added" : "subtracted"}, since daylight saving time ${change} in between)`,
   ];
   return { ...momentOf(event, end, opens), remark: remarks.join("") };
 }

@@ -82,7 +82,7 @@ function countedDays(counting: Counting): Counting {
   const { rule, event } = counting;
   const on = rawDay(counting);
   const way = rule.way === "before" ? "before" : "after";
-  const own = countsOwnDay(rule) ? ", that day counted," : "";
+  const own = countsOwnDay(rule) ? ", counting that day," : "";
   const first = `${countWords(rule)} ${way} ${formatFullDay(event)}${own} is ${say(counting, on)}`;
   return { ...counting, on, words: [first] };
 }
@@ -106,7 +106,7 @@ function countsOwnDay({ countsEventDay, count }: ClockCount): boolean {
 function fullDayPast(counting: Counting): Counting {
   if (!counting.rule.fullDays) return counting;
   const on = addDays(counting.on, step(counting));
-  const passed = counting.rule.way === "before" ? "before it lies" : "once it has passed comes";
+  const passed = counting.rule.way === "before" ? "before it is" : "after it has passed is";
   return { ...counting, on, words: [...counting.words, `${passed} ${sayMoment(counting, on)}`] };
 }
 
@@ -122,7 +122,7 @@ function rolled(counting: Counting): Counting {
   if (rule.roll === "none") return counting;
   const on = rollDay(counting.on, rule.roll === "backwards" ? -1 : 1, holidays);
   if (on === counting.on) return counting;
-  const words = `as that is ${whyNotBusiness(counting.on, holidays)}, ${rule.roll} to ${sayMoment(counting, on)}`;
+  const words = `since that is ${whyNotBusiness(counting.on, holidays)}, moved ${rule.roll === "forwards" ? "forward" : "back"} to ${sayMoment(counting, on)}`;
   return { ...counting, on, words: [...counting.words, words] };
 }
 
@@ -134,7 +134,7 @@ function sentenceOf({ rule, words, holidays, on }: Counting): string {
   return `${words.join("; ")}.${caution}`;
 }
 
-/** `7:00 am on Friday, December 4`; the day alone where all of it counts. */
+/** `7:00 AM on Friday, December 4`; the day alone where all of it counts. */
 function sayMoment(counting: Counting, day: Day): string {
   const { at } = counting;
   return at === "" ? say(counting, day) : `${formatTime(at)} on ${say(counting, day)}`;

@@ -55,18 +55,18 @@ function paper(
   const found = { title, number, expiresOn };
   if (number === "") return { ...found, state: "not-on-file", sentence: `${title}: not on file.` };
   if (expiresOn === null)
-    return { ...found, state: "expiry-unknown", sentence: `${title}: day of expiry unknown.` };
+    return { ...found, state: "expiry-unknown", sentence: `${title}: expiration date unknown.` };
   const until = letterDay(expiresOn, "en");
   if (expiresOn < today)
     return { ...found, state: "expired", sentence: `${title} ${number} expired on ${until}.` };
   if (end === null) {
-    const sentence = `${title} ${number} is in force to ${until}. Whether the work ends before that is not known: its last day is not entered.`;
+    const sentence = `${title} ${number} is valid through ${until}. Whether the work ends before that is unknown: its last day is not entered.`;
     return { ...found, state: "end-of-work-unknown", sentence };
   }
   if (expiresOn < end) {
     const sentence = `${title} ${number} expires on ${until}, before the work ends on ${letterDay(end, "en")}.`;
     return { ...found, state: "ends-before-work", sentence };
   }
-  const sentence = `${title} ${number} is in force to ${until}; the work ends on ${letterDay(end, "en")}.`;
+  const sentence = `${title} ${number} is valid through ${until}; the work ends on ${letterDay(end, "en")}.`;
   return { ...found, state: "in-force", sentence };
 }

@@ -51,7 +51,7 @@ export function earliestStart(
   facts: StartFacts = { holds: [], tieIns: [] },
 ): EarliestStart {
   if (file.line.closedOn !== null)
-    return { day: null, latest: null, bars: [], sentence: "The line is closed." };
+    return { day: null, latest: null, bars: [], sentence: "The file is closed." };
   const clocks = clocksOf(file, today);
   const permits = permitBars(file, today, facts.tieIns, clocks);
   if (permits.length > 0 && permits.every(({ isDone }) => isDone)) return doneStart(file);
@@ -81,7 +81,7 @@ type StartFacts = Pick<Report, "holds" | "tieIns">;
 /** Every permit that the work took is final: nothing is left to start under them. */
 function doneStart(file: LineFile): EarliestStart {
   const final = file.permits.filter((permit) => permitStateOf(file, permit) === "final");
-  const sentence = `Nothing is left to start: ${final.map((permit) => permitStanding(file, permit)).join(", ")}.`;
+  const sentence = `Nothing left to start: ${final.map((permit) => permitStanding(file, permit)).join(", ")}.`;
   return { day: null, latest: null, bars: [], sentence };
 }
 
@@ -101,9 +101,10 @@ function rulesOf(file: LineFile, wanted: Partial<ClockRule>): readonly ClockRule
 
 function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
   const ticket = newestTicket(file);
-  if (ticket === null) return callBars(file, today, "the locate is not called in yet; called in");
+  if (ticket === null)
+    return callBars(file, today, "the locate is not called in yet; if called in");
   if (ranOut(clocks, ticket.id, today) !== null)
-    return callBars(file, today, "the locate ticket ran out; called in again");
+    return callBars(file, today, "the locate ticket expired; if called in again");
   return clocks
     .filter((clock) => clock.subjectId === ticket.id && clock.meaning === "not-before")
     .filter(({ on, at }) => on > today || (on === today && at !== ""))
@@ -120,7 +121,7 @@ function callBars(file: LineFile, today: Day, called: string): StartBar[] {
     const { on, sentence } = dayOfRule(rule, today, file.authority?.holidays ?? [], {
       mailed: false,
     });
-    const because = `${called} today, its window opens then`;
+    const because = `${called} today, the window opens then`;
     return { until: on, because, sentence, citation: rule.citation };
   });
 }
@@ -141,8 +142,8 @@ function leadBars(file: LineFile, today: Day): StartBar[] {
       if (until === null || until <= today) return [];
       const { sentence } = dayOfRule(rule, until, holidays, { mailed: false });
       const because = isTold
-        ? `“${rule.title}” can be kept only from then on, counted from the letter that went last`
-        : `“${rule.title}” can be kept only from then on, counted from today${untoldWords(file, untold)}`;
+        ? `“${rule.title}” can be met only from then on, counted from the last letter sent`
+        : `“${rule.title}” can be met only from then on, counted from today${untoldWords(file, untold)}`;
       return [{ until, because, sentence, citation: rule.citation }];
     },
   );
@@ -156,7 +157,7 @@ function lastTold({ recipients }: Telling, { mailDays }: ClockRule): Day {
 
 function untoldWords(file: LineFile, untold: readonly Told[]): string {
   const names = [...new Set(untold.map(({ partyId }) => sayParty(file, partyId)))];
-  return names.length === 0 ? "" : ` (not told yet: ${sayList(names)})`;
+  return names.length === 0 ? "" : ` (not notified yet: ${sayList(names)})`;
 }
 
 function consentBars(file: LineFile, facts: StartFacts): StartBar[] {
@@ -167,7 +168,7 @@ function consentBars(file: LineFile, facts: StartFacts): StartBar[] {
   return missing.map(({ propertyId }) => {
     const property = file.properties.find((each) => each.id === propertyId);
     const where = property === undefined ? "a lot" : streetOf(property.address);
-    return waits(`consent to dig at ${where} is not in hand`);
+    return waits(`consent to dig at ${where} is not on file`);
   });
 }
 
@@ -178,7 +179,7 @@ function holdBars(file: LineFile, { holds, tieIns }: StartFacts): StartBar[] {
   const labels = open.map((hold) => hold.subjectLabel).join(", ");
   return [
     waits(
-      `${open.length === 1 ? "a hold stops" : `${open.length} holds stop`} the work: ${labels}`,
+      `${open.length === 1 ? "a hold blocks" : `${open.length} holds block`} the work: ${labels}`,
     ),
   ];
 }
@@ -204,18 +205,17 @@ function startSentence(bars: readonly StartBar[], first: Day, today: Day): strin
   const before =
     last === undefined ? "" : `before ${formatDay(first, today)}, because ${last.because}`;
   if (waiting.length > 0) {
-    const even = before === "" ? "" : ` Even then not ${before}.`;
+    const even = before === "" ? "" : ` Even then, not ${before}.`;
     return `Cannot start yet, because ${waiting.join("; ")}.${even}`;
   }
   if (before !== "") return `Cannot start ${before}.`;
-  return "Nothing that is entered here stands against a start today.";
+  return "Nothing entered here prevents starting today.";
 }
 
 function endSentence(days: { first: Day; latest: Day | null; today: Day }): string {
   const { first, latest, today } = days;
   if (latest === null) return "";
   const words = formatDay(latest, today);
-  if (latest < first)
-    return `What allows a start runs out ${words}, before that: call or apply again in time.`;
+  if (latest < first) return `The locate or permit expires ${words}, before that: renew in time.`;
   return `The start must be by ${words}.`;
 }

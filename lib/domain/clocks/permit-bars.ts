@@ -75,9 +75,9 @@ function becauseOf(
 }
 
 const REMEDIES: Partial<Record<PermitState, string>> = {
-  final: ", so more work needs another one",
+  final: ", so more work needs a new one",
   expired: ", so it has to be extended or applied for again",
-  withdrawn: ", so another one has to be applied for",
+  withdrawn: ", so a new one has to be applied for",
 };
 
 /** The end that a clock of this ticket or permit has passed without its being used; null: none. */

@@ -26,15 +26,15 @@ export function withPrintedDay(
 }
 
 function printedSentence(printed: string, counted: RuleDay): string {
-  const reading = `The permit is printed to expire ${formatFullDay(printed)}, and that counts.`;
-  if (printed === counted.on) return `${reading} The rule gives the same day.`;
-  return `${reading} By the rule: ${counted.sentence}`;
+  const reading = `The expiration date printed on the permit (${formatFullDay(printed)}) controls.`;
+  if (printed === counted.on) return `${reading} The rule gives the same date.`;
+  return `${reading} Under the rule: ${counted.sentence}`;
 }
 
 function extensionCaution(file: LineFile, permit: Permit): string {
   const extended = stepsOf(file, permit).findLast((step) => step.state === "extended");
   if (extended === undefined) return "";
-  return ` It was extended on ${formatFullDay(extended.on)}: enter the day printed on the extension.`;
+  return ` It was extended on ${formatFullDay(extended.on)}: enter the date printed on the extension.`;
 }
 
 /** The clock of a printed day for which no rule made one; null where there is none to make. */
@@ -55,7 +55,7 @@ export function printedExpiry(
     startedOn: issued?.on ?? permit.expiresOn,
     on: permit.expiresOn,
     at: "",
-    sentence: `The permit is printed to expire ${formatFullDay(permit.expiresOn)}.`,
+    sentence: `Expiration date printed on the permit: ${formatFullDay(permit.expiresOn)}.`,
     citation: "",
     asOf: null,
     subjectId: permit.id,

@@ -56,7 +56,7 @@ function stepOf(
     title: rule.title,
     event: rule.event,
     by,
-    sentence: counted?.sentence ?? "No day of the year before would do.",
+    sentence: counted?.sentence ?? "No day within the year before would work.",
     citation: rule.citation,
     late: by === null || by < today,
   };

@@ -69,7 +69,7 @@ export function isToldInTime({ known, recipients }: Telling): boolean {
 export function tellingWords(file: LineFile, telling: Telling): string {
   const { recipients, known } = telling;
   if (recipients.length === 0)
-    return known ? "nobody there is a tenant" : "nobody to tell is on file";
+    return known ? "no one there is a tenant" : "no one to notify is on file";
   const told = recipients.filter(({ on }) => on !== null);
   const confirmed = told.filter(({ confirmedOn }) => confirmedOn !== null);
   const names = (of: readonly Told[]) =>
@@ -77,9 +77,9 @@ export function tellingWords(file: LineFile, telling: Telling): string {
   const missing = untoldIn(telling);
   const late = told.filter((each) => each.late);
   return [
-    `${told.length} of ${recipients.length} told, ${confirmed.length} confirmed`,
-    missing.length === 0 ? "" : `not told: ${names(missing)}`,
-    late.length === 0 ? "" : `told late: ${names(late)}`,
+    `${told.length} of ${recipients.length} notified, ${confirmed.length} confirmed`,
+    missing.length === 0 ? "" : `not notified: ${names(missing)}`,
+    late.length === 0 ? "" : `notified late: ${names(late)}`,
   ]
     .filter((part) => part !== "")
     .join("; ");

@@ -91,7 +91,7 @@ function inDays(file: Clocked, clock: Clock, today: Day): string {
   return `in ${sayCount(count, inBusiness ? "business day" : "day")}`;
 }
 
-/** `Thursday`; `Thursday at 4:00 pm` where the clock runs to an hour. */
+/** `Thursday`; `Thursday at 4:00 PM` where the clock runs to an hour. */
 function momentOf({ on, at }: Clock, today: Day): string {
   const day = formatNearDay(on, today);
   return at === "" ? day : `${day} at ${formatTime(at)}`;

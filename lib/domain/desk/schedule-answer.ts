@@ -1,9 +1,10 @@
-import { earliestStart } from "../clocks/earliest-start.ts";
+import { type EarliestStart, earliestStart } from "../clocks/earliest-start.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Clock } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { isInForce, permitStateOf } from "../permit/steps.ts";
-import { sayParts } from "../say/count.ts";
+import { capital } from "../say/capital.ts";
+import { sayCount, sayParts } from "../say/count.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import type { Day } from "../time/day.ts";
 import { daysBetween } from "../time/days.ts";
@@ -42,7 +43,16 @@ function openings(file: LineFile, report: Report): Opening[] {
   const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
   if (scopeInForce(file).length === 0 || isUnderWay) return open;
   const start = earliestStart(file, report.today, report);
-  return [...open, { closes: start.sentence.replace(/\.$/, ""), pressing: PRESSING.someTime }];
+  return [...open, { ...startOpening(start), where: "schedule#start" }];
+}
+
+/** What stands before a start: one thing by name, several by their number. */
+function startOpening({ bars, sentence }: EarliestStart): Opening {
+  const closes =
+    bars.length > 1
+      ? `${capital(sayCount(bars.length, "thing"))} must come before the work can start`
+      : sentence.replace(/\.$/, "");
+  return { closes, pressing: PRESSING.someTime };
 }
 
 function clockOpening(clock: Clock, today: Day): Opening[] {

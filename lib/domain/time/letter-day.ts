@@ -32,7 +32,7 @@ function noonOf(day: Day): number {
     .epochMilliseconds;
 }
 
-/** A time kept as `16:05`, as a letter writes it: `4:05 pm`, `4:05 p. m.`; empty for none. */
+/** A time kept as `16:05`, as a letter writes it: `4:05 PM`, `4:05 p. m.`; empty for none. */
 export function letterTime(time: string, language: Language): string {
   if (language === "en") return clockTime(time);
   const minutes = minutesOf(time);
@@ -46,6 +46,6 @@ export function letterTime(time: string, language: Language): string {
 function clockTime(time: string): string {
   const minutes = minutesOf(time);
   if (minutes === null) return "";
-  if (minutes === 0) return "12:00 am";
-  return minutes === 720 ? "12:00 pm" : formatTime(time);
+  if (minutes === 0) return "12:00 AM";
+  return minutes === 720 ? "12:00 PM" : formatTime(time);
 }

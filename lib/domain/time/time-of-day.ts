@@ -18,14 +18,14 @@ export function laterBy(time: string, minutes: number): string {
   return from === null ? "" : timeOf(from + minutes);
 }
 
-/** A time kept as `16:05`, as an American office writes it: `4:05 pm`, `noon`, `midnight`; empty for none. */
+/** A time kept as `16:05`, as an American office writes it: `4:05 PM`, `noon`, `midnight`; empty for none. */
 export function formatTime(time: string): string {
   const minutes = minutesOf(time);
   if (minutes === null) return "";
   if (minutes === 0) return "midnight";
   if (minutes === 720) return "noon";
   const hour = Math.floor(minutes / 60);
-  return `${hour % 12 || 12}:${String(minutes % 60).padStart(2, "0")} ${hour < 12 ? "am" : "pm"}`;
+  return `${hour % 12 || 12}:${String(minutes % 60).padStart(2, "0")} ${hour < 12 ? "AM" : "PM"}`;
 }
 
 const NAMED_TIMES: Readonly<Record<string, string>> = { noon: "12:00", midnight: "00:00" };

@@ -287,7 +287,7 @@ describe("the permits that the work takes", () => {
     const row = aPermitStep("closed", "permit", { state: "final", on: act.today });
     insertRow(act.db, "permitSteps", { lineId, row });
     expect(step(more, "working")).toMatchObject({
-      error: { detail: expect.stringMatching(/is final, so more work needs another one/) },
+      error: { detail: expect.stringMatching(/is final, so more work needs a new one/) },
     });
     walk(street, "inspection-requested");
   });

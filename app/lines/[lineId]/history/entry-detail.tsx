@@ -10,15 +10,15 @@ export function EntryDetail({ detail, names }: { readonly detail: string; readon
   return (
     <details>
       <summary className="small">
-        {lines.length === 1 ? "What was written" : `What was written, ${lines.length} things`}
+        {lines.length === 1 ? "Details" : `Details (${lines.length})`}
       </summary>
       <Scroll>
         <table className={`plain small ${styles["detail"]}`}>
           <thead>
             <tr>
-              <th scope="col">What</th>
+              <th scope="col">Field</th>
               {compares ? <th scope="col">Before</th> : null}
-              <th scope="col">{compares ? "After" : "Written"}</th>
+              <th scope="col">{compares ? "After" : "Value"}</th>
             </tr>
           </thead>
           <tbody>

@@ -20,7 +20,7 @@ import type { Names } from "./read-detail.ts";
 export const metadata: Metadata = { title: "What happened?" };
 
 /** So many entries are shown at once. */
-const AT_ONCE = 100;
+const AT_ONCE = 20;
 
 interface HappenedQuery {
   readonly for?: string | string[];
@@ -47,10 +47,7 @@ export default async function HappenedPage({
     <>
       <QuestionHead lineId={lineId} question="history" />
       <Imported lineId={lineId} zone={zone} />
-      <Section
-        title="Everything that was written to this file"
-        note="The newest first. It can be added to and never changed; every entry says who, when and what."
-      >
+      <Section title="Activity" note="Newest first. Append-only: entries are never changed.">
         <form className="cluster cluster-end screen-only" action={`/lines/${lineId}/history`}>
           <div className="field">
             <label htmlFor="happened-for">Find</label>
@@ -60,13 +57,13 @@ export default async function HappenedPage({
               type="search"
               name="for"
               defaultValue={words}
-              placeholder="such as pairing, 14 Fennel, split"
+              placeholder="e.g. match, 14 Fennel, split"
             />
           </div>
           <div className="field">
             <label htmlFor="happened-by">By</label>
             <select id="happened-by" className="input" name="by" defaultValue={by}>
-              <option value="">anybody</option>
+              <option value="">anyone</option>
               {peopleIn(file.history).map((name) => (
                 <option key={name} value={name}>
                   {name}
@@ -79,13 +76,7 @@ export default async function HappenedPage({
           </button>
         </form>
         {found.length === 0 ? (
-          <Empty
-            title={
-              file.history.length === 0
-                ? "Nothing was written to this file yet."
-                : "No entry has these words."
-            }
-          >
+          <Empty title={file.history.length === 0 ? "No activity yet." : "No matches."}>
             {file.history.length === 0 ? null : (
               <p>
                 <a href={`/lines/${lineId}/history`}>Show all {file.history.length} entries</a>
@@ -175,16 +166,15 @@ function timeIn(zone: string, at: string): string {
   }).format(new Date(at));
 }
 
-/** What is told before a file was brought in rests on that file, names included. */
+/** What is told before a file was imported rests on that file, names included. */
 function Imported({ lineId, zone }: { readonly lineId: string; readonly zone: string }) {
   const imported = getImport(db(), lineId);
   if (imported === null) return null;
   return (
-    <NoticeBox kind="note" title="This line came in with a line file">
+    <NoticeBox kind="note" title="This line was imported from a line file">
       <p>
-        {imported.by} brought it in on {momentWords(imported.at, zone, "en")}. Everything that is
-        told from before then came with the file, and so did the names in it: this office did not
-        see it happen.
+        {imported.by} imported it on {momentWords(imported.at, zone, "en")}. Everything before then
+        came with the file, names included: this office did not see it happen.
       </p>
     </NoticeBox>
   );

@@ -11,36 +11,36 @@ import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { counted } from "../names.ts";
 import { MEANING_WORDS } from "../terms.ts";
 import { groupClocks } from "./clock-groups.ts";
-import styles from "./next.module.css";
+import styles from "./schedule.module.css";
 
-/** Every clock in order of time: what has passed, the week to come, later; settled ones folded. */
+/** Every deadline in order of time: what has passed, the next week, later; settled ones folded. */
 export function ClockWall({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   const groups = groupClocks(clockRows(file, report.clocks), report.today);
   if (report.clocks.length === 0) {
     return (
       <Empty
-        title="No clock is running."
+        title="No deadlines running."
         example="Reply from an owner, due by December 1; locate window opens November 30"
       >
         <p>
-          Clocks start by themselves: from letters with a reply-by day, locate tickets, permits, and
-          what you enter below.
+          Deadlines start by themselves: from letters with a reply date, locate tickets, permits,
+          and the events you enter below.
           {file.authority === null
-            ? " The authority’s rules are missing here; choose the authority first."
+            ? " The authority’s rules are missing here; select the authority first."
             : ""}
         </p>
       </Empty>
     );
   }
   return (
-    <div className="stack-wide">
-      <Group title="Passed" clocks={groups.passed} file={file} today={report.today} />
-      <Group title="In the week to come" clocks={groups.week} file={file} today={report.today} />
+    <div className="stack">
+      <Group title="Overdue" clocks={groups.passed} file={file} today={report.today} />
+      <Group title="Next 7 days" clocks={groups.week} file={file} today={report.today} />
       <Group title="Later" clocks={groups.later} file={file} today={report.today} />
       {groups.settled.length === 0 ? null : (
         <details>
-          <summary>{counted(groups.settled.length, "clock")} that are settled</summary>
-          <Group title="Settled" clocks={groups.settled} file={file} today={report.today} />
+          <summary>{groups.settled.length} completed</summary>
+          <Group title="Completed" clocks={groups.settled} file={file} today={report.today} />
         </details>
       )}
     </div>
@@ -66,28 +66,31 @@ function Group({
         {clocks.map((clock) => (
           <li key={clock.key} data-settled={clock.settled}>
             <p className={styles["when"]}>
-              <span className="muted">{MEANING_WORDS[clock.meaning]}</span>
               <time dateTime={clock.on} className="strong">
                 {formatDay(clock.on, today)}
                 {clock.at === "" ? null : `, ${formatTime(clock.at)}`}
               </time>
-              {clock.settled ? null : (
-                <span className="muted small">{awayWords(clock.on, today)}</span>
-              )}
+              <span className="muted small">
+                {MEANING_WORDS[clock.meaning]}
+                {clock.settled ? "" : `, ${awayWords(clock.on, today)}`}
+              </span>
             </p>
-            <div className="stack-tight">
+            <div>
               <p className="strong">{clock.title}</p>
-              <p>
-                {clock.sentence}
-                {clock.citation === "" ? null : (
-                  <span className="muted">
-                    {" "}
-                    ({clock.citation}
-                    {clock.asOf === null ? "" : `, as of ${formatDate(clock.asOf)}`})
-                  </span>
-                )}
-              </p>
               {clock.telling === null ? null : <p>{capital(tellingWords(file, clock.telling))}.</p>}
+              <details className={styles["counted"]}>
+                <summary className="small">How it was counted</summary>
+                <p>
+                  {clock.sentence}
+                  {clock.citation === "" ? null : (
+                    <span className="muted">
+                      {" "}
+                      ({clock.citation}
+                      {clock.asOf === null ? "" : `, as of ${formatDate(clock.asOf)}`})
+                    </span>
+                  )}
+                </p>
+              </details>
             </div>
           </li>
         ))}

@@ -21,13 +21,13 @@ export function CloseOut({
   if (!isFinal || line.closedOn !== null) return null;
   return (
     <Section
-      title="Close-out"
+      title="Closeout"
       id="close"
-      note="The last letter tells everyone what was done, what it cost and who keeps up what from now on. Then the file can be closed; it stays readable."
+      note="The last letter tells everyone what was done, what it cost and who maintains what from now on. Then close the file; it stays readable."
       actions={
         may ? (
           <ButtonLink href={`/lines/${line.id}/notices/write?kind=close-out`}>
-            Write the close-out letters
+            Write the closeout letters
           </ButtonLink>
         ) : null
       }
@@ -44,9 +44,9 @@ function lettersWords({ notices }: LineFile): string {
   const letters = notices.filter(({ kind }) => kind === "close-out");
   const drafts = letters.filter(({ state }) => state === "draft").length;
   const sent = letters.length - drafts;
-  if (letters.length === 0) return "No close-out letter is written yet.";
+  if (letters.length === 0) return "No closeout letters yet.";
   const parts = [
-    sent === 0 ? "" : `${counted(sent, "close-out letter")} sent`,
+    sent === 0 ? "" : `${counted(sent, "closeout letter")} sent`,
     drafts === 0 ? "" : `${counted(drafts, "draft")} not sent yet`,
   ].filter((part) => part !== "");
   return `${parts.join(", ")}.`;

@@ -4,20 +4,20 @@ import { CLOCK_EVENT_WORDS, optionsOf } from "../terms.ts";
 export const EVENT_COLUMNS: readonly GridColumn[] = [
   {
     key: "event",
-    title: "What",
+    title: "Event",
     kind: "choice",
     width: 30,
     required: true,
     choices: optionsOf(CLOCK_EVENT_WORDS),
   },
-  { key: "on", title: "On", kind: "day", width: 14, required: true, example: "2026-12-03" },
+  { key: "on", title: "Date", kind: "day", width: 14, required: true, example: "12/03/2026" },
   {
     key: "at",
     title: "Time",
     kind: "time",
     width: 10,
     hint: "When it begins; for rules in hours, and prints in letters",
-    example: "8:00 am",
+    example: "8:00 AM",
   },
   {
     key: "until",
@@ -25,14 +25,14 @@ export const EVENT_COLUMNS: readonly GridColumn[] = [
     kind: "time",
     width: 10,
     hint: "When it ends; prints in letters",
-    example: "3:30 pm",
+    example: "3:30 PM",
   },
   {
     key: "lastOn",
     title: "Last day",
     kind: "day",
     width: 14,
-    hint: "If it goes over several days",
+    hint: "If it takes several days",
   },
   {
     key: "reference",
@@ -40,7 +40,7 @@ export const EVENT_COLUMNS: readonly GridColumn[] = [
     kind: "text",
     width: 18,
     hint: "The authority’s number; prints in letters",
-    example: "Order no. 26-114",
+    example: "Order No. 26-114",
   },
-  { key: "note", title: "Note", kind: "text", width: 30, hint: "Stays in the office" },
+  { key: "note", title: "Note", kind: "text", width: 30, hint: "For the office only" },
 ];

@@ -3,12 +3,13 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { crewSafety } from "#lib/domain/safety/crew-safety.ts";
 
-/** What the crew keeps to, where the start is planned. Worked out from the file; nothing takes it off. */
+/** What the crew keeps to, where the start is planned. Worked out from the file; no one can remove it. */
 export function CrewSafety({ file, report }: { readonly file: LineFile; readonly report: Report }) {
   return (
     <Section
-      title="For the crew"
+      title="Crew safety"
       id="crew-safety"
+      folded="what this job requires"
       note="By the work in force: depth, flow, manholes, what the pipe is made of. Federal rules where a section is named, else common practice; a state may ask for more. The competent person on site decides."
     >
       {crewSafety(file, report).map(({ key, title, why, rules }) => (

@@ -3,7 +3,7 @@ import type { DueThing } from "#lib/domain/desk/answer.ts";
 import { dueThings } from "#lib/domain/desk/due.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import styles from "./next.module.css";
+import styles from "./schedule.module.css";
 
 const KIND_WORDS: Record<DueThing["kind"], string> = {
   late: "late",

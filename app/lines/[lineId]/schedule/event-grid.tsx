@@ -19,8 +19,8 @@ export function EventGrid({ lineId, file }: { readonly lineId: string; readonly 
         note: "",
       }}
       addWord="event"
-      emptyWords="Nothing of the kind happened yet."
-      label="What happened that starts clocks"
+      emptyWords="No events yet."
+      label="Events that start deadlines"
     />
   );
 }

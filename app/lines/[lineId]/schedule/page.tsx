@@ -4,6 +4,7 @@ import { Section } from "#app/_components/section.tsx";
 import { earliestStart } from "#lib/domain/clocks/earliest-start.ts";
 import { isDay } from "#lib/domain/time/days.ts";
 import { lineFileOf } from "../file.ts";
+import { counted } from "../names.ts";
 import { QuestionHead } from "../question-head.tsx";
 import { ClockWall } from "./clock-wall.tsx";
 import { CloseOut } from "./close-out.tsx";
@@ -16,7 +17,7 @@ import { StartPlan } from "./start-plan.tsx";
 
 export const metadata: Metadata = { title: "What happens next?" };
 
-export default async function NextPage({
+export default async function SchedulePage({
   params,
   searchParams,
 }: {
@@ -28,43 +29,54 @@ export default async function NextPage({
   const asked = (await searchParams).start;
   const wished = typeof asked === "string" && isDay(asked) ? asked : null;
   const start = earliestStart(file, report.today, report);
+  const plan = (
+    <StartPlan
+      lineId={lineId}
+      file={file}
+      today={report.today}
+      wished={wished ?? start.day}
+      typed={wished !== null}
+    />
+  );
   return (
     <>
       <QuestionHead lineId={lineId} question="schedule" />
-      <Section title="Due and blocked" note="Everything that waits for somebody, and for whom.">
+      <CloseOut file={file} today={report.today} may={may("work-the-file")} />
+      <Section title="Due and blocked" note="Everything waiting on someone, and who.">
         <DueList file={file} report={report} />
       </Section>
-      <CloseOut file={file} today={report.today} may={may("work-the-file")} />
       <Section
-        title="When can the work start?"
-        id="start"
-        note="Worked backwards from what must come first: the locate window, notices, the permit, consents, holds."
-      >
-        <StartBars start={start} today={report.today} />
-        <StartPlan
-          lineId={lineId}
-          file={file}
-          today={report.today}
-          wished={wished ?? start.day}
-          typed={wished !== null}
-        />
-      </Section>
-      <Reconnections lineId={lineId} file={file} report={report} />
-      <CrewSafety file={file} report={report} />
-      <Section
-        title="Clocks"
+        title="Deadlines"
         id="clocks"
-        note="In order of time. Each says how it was counted and where the rule is written; the authority’s own word outranks it."
+        note="In date order. Each says how it was counted and where the rule is written; the authority’s word controls."
         actions={
-          <ButtonLink href={`/lines/${lineId}/calendar.ics`}>Take them into a calendar</ButtonLink>
+          <ButtonLink href={`/lines/${lineId}/calendar.ics`}>Add to your calendar</ButtonLink>
         }
       >
         <ClockWall file={file} report={report} />
       </Section>
       <Section
-        title="What happened that starts clocks"
+        title="When can the work start?"
+        id="start"
+        note="Worked back from what must come first: the locate window, notices, the permit, consents, holds."
+      >
+        <StartBars start={start} today={report.today} />
+        {wished === null ? (
+          <details>
+            <summary>Work back from a start date</summary>
+            {plan}
+          </details>
+        ) : (
+          plan
+        )}
+      </Section>
+      <Reconnections lineId={lineId} file={file} report={report} />
+      <CrewSafety file={file} report={report} />
+      <Section
+        title="Events that start deadlines"
         id="events"
-        note="Only what no other page records: an order of the authority, a pause of drains, an entry into a dwelling, the day that work begins."
+        folded={counted(file.events.length, "event")}
+        note="Only events not recorded elsewhere: an order from the authority, a drain shutdown, entry into a home, the work start date."
       >
         <EventGrid lineId={lineId} file={file} />
       </Section>

@@ -21,7 +21,11 @@ export function Reconnections({
     <Section
       title="Branches to reconnect"
       id="branches"
-      actions={<Link href={`/lines/${lineId}/schedule/reconnections`}>The tally for the crew</Link>}
+      actions={
+        <Link href={`/lines/${lineId}/schedule/reconnections`}>
+          Reconnection tally for the crew
+        </Link>
+      }
     >
       <p>{tallySentence(tally)}.</p>
     </Section>

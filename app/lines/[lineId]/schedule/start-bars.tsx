@@ -2,7 +2,7 @@ import type { EarliestStart } from "#lib/domain/clocks/earliest-start.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 
-/** The earliest start in a sentence, and each thing that stands against an earlier one. */
+/** Each thing that must come first, with the day until which it holds the start; else the sentence. */
 export function StartBars({
   start,
   today,
@@ -12,20 +12,21 @@ export function StartBars({
 }) {
   return (
     <div className="stack">
-      <p className="lead">{start.sentence}</p>
-      {start.bars.length === 0 ? null : (
+      {start.bars.length === 0 ? (
+        <p className="lead">{start.sentence}</p>
+      ) : (
         <table className="plain">
           <thead>
             <tr>
-              <th scope="col">Not before</th>
-              <th scope="col">Because</th>
+              <th scope="col">Earliest</th>
+              <th scope="col">Reason</th>
             </tr>
           </thead>
           <tbody>
             {start.bars.map((bar) => (
               <tr key={bar.because}>
                 <th scope="row" className="nowrap">
-                  {bar.until === null ? "it is settled" : formatDay(bar.until, today)}
+                  {bar.until === null ? "until resolved" : formatDay(bar.until, today)}
                 </th>
                 <td>
                   {capital(bar.because)}.{bar.sentence === "" ? null : <> {bar.sentence}</>}

@@ -5,7 +5,7 @@ import type { Day } from "#lib/domain/time/day.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { CLOCK_EVENT_WORDS } from "../terms.ts";
 
-/** For a wished day: by when each thing must have happened. */
+/** For a target start: by when each thing must be done. */
 export function StartPlan({
   lineId,
   file,
@@ -25,7 +25,7 @@ export function StartPlan({
     <div className="stack">
       <form className="cluster cluster-end screen-only" action={`/lines/${lineId}/schedule#start`}>
         <div className="field">
-          <label htmlFor="next-start">To start on</label>
+          <label htmlFor="next-start">Target start</label>
           <input
             id="next-start"
             className="input"
@@ -36,7 +36,7 @@ export function StartPlan({
           />
         </div>
         <button type="submit" className="button">
-          Work it backwards
+          Work back from it
         </button>
       </form>
       {wished === null || (steps.length === 0 && !typed) ? null : (
@@ -45,22 +45,20 @@ export function StartPlan({
           <thead>
             <tr>
               <th scope="col">By</th>
-              <th scope="col">This must have happened</th>
-              <th scope="col">Counted</th>
+              <th scope="col">Must be done</th>
+              <th scope="col">How counted</th>
             </tr>
           </thead>
           <tbody>
             {steps.length === 0 ? (
               <tr>
-                <td colSpan={3}>
-                  No rule of the authority that is entered asks for anything first.
-                </td>
+                <td colSpan={3}>No rule entered for the authority requires anything first.</td>
               </tr>
             ) : null}
             {steps.map((step) => (
               <tr key={step.title}>
                 <th scope="row" className="nowrap">
-                  {step.by === null ? "no day" : formatDay(step.by, today)}
+                  {step.by === null ? "no date" : formatDay(step.by, today)}
                   {step.late ? (
                     <>
                       {" "}

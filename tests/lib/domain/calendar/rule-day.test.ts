@@ -33,7 +33,7 @@ test("dayOfRule() says how it counted, with the roll and the days for mail in th
   );
   expect(on).toBe("2026-11-30");
   expect(sentence).toBe(
-    "14 calendar days after Thursday, November 12, 2026 is Thursday, November 26; as that is Thanksgiving Day, forwards to Friday, November 27; 3 days for mail give Monday, November 30.",
+    "14 calendar days after Thursday, November 12, 2026 is Thursday, November 26; since that is Thanksgiving Day, moved forward to Friday, November 27; 3 days for mail give Monday, November 30.",
   );
 });
 
@@ -53,7 +53,7 @@ test("dayOfRule() gives the first allowed day after full business days", () => {
   const { on, sentence } = counted(rule, "2026-11-24");
   expect(on).toBe("2026-11-28");
   expect(sentence).toBe(
-    "2 full business days after Tuesday, November 24, 2026 is Friday, November 27; once it has passed comes Saturday, November 28.",
+    "2 full business days after Tuesday, November 24, 2026 is Friday, November 27; after it has passed is Saturday, November 28.",
   );
   expect(counted({ ...rule, roll: "forwards" }, "2026-11-24").on).toBe("2026-11-30");
 });
@@ -121,13 +121,13 @@ function at24(rule: Partial<ClockCount>, event: string, at: string) {
 test("dayOfRule() says from which hour it counted, and where it had none", () => {
   const opens = { count: 48, meaning: "not-before" } as const;
   expect(at24(opens, "2026-11-30", "16:00").sentence).toBe(
-    "48 hours after 4:00 pm on Monday, November 30, 2026 is 4:00 pm on Wednesday, December 2.",
+    "48 hours after 4:00 PM on Monday, November 30, 2026 is 4:00 PM on Wednesday, December 2.",
   );
   expect(at24(opens, "2026-11-30", "").sentence).toBe(
-    "48 hours after Monday, November 30, 2026 is Thursday, December 3 (no hour is noted, so counted from the end of that day).",
+    "48 hours after Monday, November 30, 2026 is Thursday, December 3 (no time is recorded, so counted from the end of that day).",
   );
   expect(at24({ count: 24, way: "before" }, "2026-12-01", "").sentence).toBe(
-    "24 hours before Tuesday, December 1, 2026 is the end of Sunday, November 29 (no hour is noted, so counted from the start of that day).",
+    "24 hours before Tuesday, December 1, 2026 is the end of Sunday, November 29 (no time is recorded, so counted from the start of that day).",
   );
 });
 
@@ -135,7 +135,7 @@ test("dayOfRule() keeps the hour where hours roll off a day that is no business 
   const rule = { count: 24, way: "before", roll: "backwards" } as const;
   expect(at24(rule, "2026-12-07", "07:00")).toMatchObject({ on: "2026-12-04", at: "07:00" });
   expect(at24(rule, "2026-12-07", "07:00").sentence).toBe(
-    "24 hours before 7:00 am on Monday, December 7, 2026 is 7:00 am on Sunday, December 6; as that is a Sunday, backwards to 7:00 am on Friday, December 4.",
+    "24 hours before 7:00 AM on Monday, December 7, 2026 is 7:00 AM on Sunday, December 6; since that is a Sunday, moved back to 7:00 AM on Friday, December 4.",
   );
 });
 
@@ -152,7 +152,7 @@ test.each([
   (rule, event, on, at, change) => {
     const found = at24(rule, event, "10:00");
     expect(found).toMatchObject({ on, at });
-    expect(/summer time (ends|begins)/.exec(found.sentence)?.[1] ?? "").toBe(change);
+    expect(/daylight saving time (ends|begins)/.exec(found.sentence)?.[1] ?? "").toBe(change);
   },
 );
 

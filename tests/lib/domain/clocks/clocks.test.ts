@@ -303,7 +303,7 @@ describe("permits", () => {
     expect(clock).toMatchObject({
       on: "2027-01-31",
       sentence:
-        "The permit is printed to expire Sunday, January 31, 2027, and that counts. By the rule: 90 calendar days after Friday, November 20, 2026 is Thursday, February 18, 2027.",
+        "The expiration date printed on the permit (Sunday, January 31, 2027) controls. Under the rule: 90 calendar days after Friday, November 20, 2026 is Thursday, February 18, 2027.",
     });
   });
 
@@ -322,7 +322,7 @@ describe("permits", () => {
     );
     expect(clock).toMatchObject({ on: "2027-02-18", settled: false });
     expect(clock?.sentence).toMatch(
-      /It was extended on Wednesday, February 10, 2027: enter the day printed on the extension\.$/,
+      /It was extended on Wednesday, February 10, 2027: enter the date printed on the extension\.$/,
     );
   });
 
@@ -367,7 +367,7 @@ describe("permits", () => {
       ["2026-12-01", "Inspection: Open trench", true],
       ["2026-12-02", "Inspection: Open trench", false],
     ]);
-    expect(clocks[1]?.sentence).toBe("Booked with R. Tam for Wednesday, December 2, 2026.");
+    expect(clocks[1]?.sentence).toBe("Scheduled with R. Tam for Wednesday, December 2, 2026.");
   });
 });
 

@@ -86,7 +86,7 @@ test("earliestStart() has nothing against a start today, and says by when it mus
   const start = earliestStart(readyFile(), TODAY);
   expect(start).toMatchObject({ day: TODAY, latest: "2026-12-03", bars: [] });
   expect(start.sentence).toBe(
-    "Nothing that is entered here stands against a start today. The start must be by Thursday, December 3.",
+    "Nothing entered here prevents starting today. The start must be by Thursday, December 3.",
   );
 });
 
@@ -117,19 +117,19 @@ test("earliestStart() says the hour at which a window of hours opens, on that ve
       }),
       TODAY,
     ).sentence;
-  const because = "because the locate window opens then at 4:00 pm.";
+  const because = "because the locate window opens then at 4:00 PM.";
   expect(on("2026-11-24")).toBe(`Cannot start before Thursday, November 26, ${because}`);
   expect(on("2026-11-23")).toBe(`Cannot start before Wednesday, November 25, ${because}`);
-  expect(on("2026-11-22")).toMatch(/^Nothing that is entered here stands against a start today\./);
+  expect(on("2026-11-22")).toMatch(/^Nothing entered here prevents starting today\./);
 });
 
 test("earliestStart() counts what was not called or sent yet as if it were today", () => {
   const start = earliestStart(readyFile({ locateTickets: [], notices: [] }), TODAY);
   expect(start.bars.map(({ until, because }) => [until, because])).toEqual([
-    ["2026-12-01", "the locate is not called in yet; called in today, its window opens then"],
+    ["2026-12-01", "the locate is not called in yet; if called in today, the window opens then"],
     [
       "2026-11-29",
-      "“Tell the block” can be kept only from then on, counted from today (not told yet: ada)",
+      "“Tell the block” can be met only from then on, counted from today (not notified yet: ada)",
     ],
   ]);
   expect(start.day).toBe("2026-12-01");
@@ -142,7 +142,7 @@ test("earliestStart() names no day while something without a day is open", () =>
   const start = earliestStart(readyFile({ permitSteps, locateTickets, consents: [] }), TODAY);
   expect(start.day).toBe(null);
   expect(start.sentence).toBe(
-    "Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is in review; consent to dig at 9 Ropewalk Lane is not in hand. Even then not before Saturday, November 28, because the locate window opens then. The start must be by Wednesday, December 9.",
+    "Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is in review; consent to dig at 9 Ropewalk Lane is not on file. Even then, not before Saturday, November 28, because the locate window opens then. The start must be by Wednesday, December 9.",
   );
 });
 
@@ -159,7 +159,7 @@ test("earliestStart() minds a hold that stops digging until it is waived", () =>
     waiver: null,
   };
   expect(earliestStart(readyFile(), TODAY, { holds: [hold], tieIns: [] }).sentence).toMatch(
-    /^Cannot start yet, because a hold stops the work: Run 1\./,
+    /^Cannot start yet, because a hold blocks the work: Run 1\./,
   );
   const waiver = { id: "w", holdKey: hold.key, reason: "Located by hand", by: "Dana", on: TODAY };
   expect(earliestStart(readyFile(), TODAY, { holds: [{ ...hold, waiver }], tieIns: [] }).day).toBe(
@@ -175,7 +175,7 @@ test("earliestStart() wants another call once a ticket has run out unused", () =
   const locateTickets = [aLocateTicket("t", { calledOn: "2026-11-02" })];
   const start = earliestStart(readyFile({ locateTickets }), TODAY);
   expect(start.sentence).toBe(
-    "Cannot start before Tuesday, December 1, because the locate ticket ran out; called in again today, its window opens then.",
+    "Cannot start before Tuesday, December 1, because the locate ticket expired; if called in again today, the window opens then.",
   );
 });
 
@@ -196,7 +196,7 @@ test("earliestStart() warns where the ticket will run out before the start", () 
   });
   const authority = { ...AUTHORITY, clockRules: [...AUTHORITY.clockRules.slice(0, 2), slow] };
   expect(earliestStart(readyFile({ authority, notices: [] }), TODAY).sentence).toMatch(
-    /What allows a start runs out Thursday, December 3, before that: call or apply again in time\.$/,
+    /The locate or permit expires Thursday, December 3, before that: renew in time\.$/,
   );
 });
 
@@ -208,7 +208,7 @@ test("earliestStart() asks for a permit where there is none", () => {
 
 test("earliestStart() has no day on a closed line", () => {
   const start = earliestStart(readyFile({ line: { closedOn: "2026-11-24" } }), TODAY);
-  expect(start).toEqual({ day: null, latest: null, bars: [], sentence: "The line is closed." });
+  expect(start).toEqual({ day: null, latest: null, bars: [], sentence: "The file is closed." });
 });
 
 const FINAL = { permitSteps: [aPermitStep("s", "p", { state: "final", on: "2026-11-20" })] };
@@ -216,13 +216,13 @@ const FINAL = { permitSteps: [aPermitStep("s", "p", { state: "final", on: "2026-
 test("earliestStart() has nothing left to start once every permit that the work took is final", () => {
   const start = earliestStart(readyFile(FINAL), TODAY);
   expect(start).toMatchObject({ day: null, bars: [] });
-  expect(start.sentence).toBe("Nothing is left to start: side sewer permit SS-1 is final.");
+  expect(start.sentence).toBe("Nothing left to start: side sewer permit SS-1 is final.");
 });
 
 test.each([
-  ["final", "is final, so more work needs another one"],
+  ["final", "is final, so more work needs a new one"],
   ["expired", "has expired, so it has to be extended or applied for again"],
-  ["withdrawn", "was withdrawn, so another one has to be applied for"],
+  ["withdrawn", "was withdrawn, so a new one has to be applied for"],
 ] as const)("earliestStart() says of a permit that is %s what it takes", (state, words) => {
   const permits = [aPermit("p", { number: "SS-1" }), aPermit("q", { number: "SS-2" })];
   const permitSteps = [

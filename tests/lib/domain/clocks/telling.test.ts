@@ -92,7 +92,7 @@ describe("a rule on telling people before an event", () => {
   test("is not kept by one letter to one of seven", () => {
     expect(pauseClock(toldOf(["ann"], "2026-11-24")).settled).toBe(false);
     expect(wordsOf(toldOf(["ann"], "2026-11-24"))).toBe(
-      "1 of 7 told, 1 confirmed; not told: bo, cy, dee, eli, fay and gil",
+      "1 of 7 notified, 1 confirmed; not notified: bo, cy, dee, eli, fay and gil",
     );
     expect(pauseClock(toldOf(NAMES, "2026-11-24")).settled).toBe(true);
   });
@@ -101,7 +101,7 @@ describe("a rule on telling people before an event", () => {
     const facts = toldOf(["ann", "bo", "cy"], "2026-11-24", { method: "first-class" });
     const replies = [aReply("r", "to-bo")];
     expect(wordsOf({ ...facts, replies })).toBe(
-      "3 of 7 told, 1 confirmed; not told: dee, eli, fay and gil",
+      "3 of 7 notified, 1 confirmed; not notified: dee, eli, fay and gil",
     );
   });
 
@@ -113,9 +113,9 @@ describe("a rule on telling people before an event", () => {
       deliveries: [...rest.deliveries, ...last.deliveries],
     };
     expect(pauseClock(facts, "2026-12-02").settled).toBe(false);
-    expect(wordsOf(facts)).toBe("7 of 7 told, 7 confirmed; told late: gil");
+    expect(wordsOf(facts)).toBe("7 of 7 notified, 7 confirmed; notified late: gil");
     const things = dueThings(line(facts), reportOn(line(facts), "2026-12-02"));
-    expect(things.find(({ kind }) => kind === "late")?.sentence).toContain("told late: gil");
+    expect(things.find(({ kind }) => kind === "late")?.sentence).toContain("notified late: gil");
     expect(pauseClock(facts, "2026-12-04").settled).toBe(true);
   });
 
@@ -124,11 +124,11 @@ describe("a rule on telling people before an event", () => {
     const back = facts.deliveries.map((each) =>
       each.noticeId === "to-fay" ? { ...each, outcome: "failed" as const } : each,
     );
-    expect(wordsOf({ ...facts, deliveries: back })).toContain("not told: fay");
+    expect(wordsOf({ ...facts, deliveries: back })).toContain("not notified: fay");
     const again = aDelivery("again", "to-fay", { method: "by-hand", sentOn: "2026-11-30" });
     expect(pauseClock({ ...facts, deliveries: [...back, again] }).settled).toBe(true);
     const late = { ...again, sentOn: "2026-12-02" };
-    expect(wordsOf({ ...facts, deliveries: [...back, late] })).toContain("told late: fay");
+    expect(wordsOf({ ...facts, deliveries: [...back, late] })).toContain("notified late: fay");
   });
 
   test("counts the rule's days for mail for what went by mail", () => {
@@ -145,14 +145,14 @@ describe("a rule on telling people before an event", () => {
       ...notice,
       frozen: JSON.stringify({ words: "on Wednesday, December 2, 2026" }),
     }));
-    expect(wordsOf({ ...facts, notices: frozen })).toMatch(/^0 of 7 told/);
+    expect(wordsOf({ ...facts, notices: frozen })).toMatch(/^0 of 7 notified/);
     const right = frozen.map((notice) => ({
       ...notice,
       frozen: JSON.stringify({ words: "on Thursday, December 3, 2026" }),
     }));
     expect(pauseClock({ ...facts, notices: right }).settled).toBe(true);
     const earlier = anEvent("first", { event: "drains-paused", on: "2026-11-24" });
-    expect(wordsOf({ ...facts, events: [earlier, ...SEVEN.events] })).toMatch(/^0 of 7 told/);
+    expect(wordsOf({ ...facts, events: [earlier, ...SEVEN.events] })).toMatch(/^0 of 7 notified/);
   });
 
   test("asks for whoever gets the letter: the clock and the letters have the same people", () => {
@@ -171,14 +171,14 @@ describe("a rule on telling people before an event", () => {
     expect(things.find(({ question }) => question === "notices")).toMatchObject({
       kind: "due",
       sentence:
-        "Tell occupants (8 am to noon): due tomorrow: 5 of 7 told, 5 confirmed; not told: fay and gil",
+        "Tell occupants (8 am to noon): due tomorrow: 5 of 7 notified, 5 confirmed; not notified: fay and gil",
     });
   });
 
   test("is not kept where nobody is on file who could be told", () => {
     const clock = pauseClock({ parties: [], roles: [] });
     expect(clock.settled).toBe(false);
-    expect(wordsOf({ parties: [], roles: [] })).toBe("nobody to tell is on file");
+    expect(wordsOf({ parties: [], roles: [] })).toBe("no one to notify is on file");
   });
 });
 
@@ -227,7 +227,7 @@ describe("an entry into a dwelling", () => {
     const [clock] = clocksOf(line(facts, ENTRY), TODAY);
     expect(clock).toMatchObject({ settled: false });
     expect(clock?.telling && tellingWords(line(facts, ENTRY), clock.telling)).toBe(
-      "nobody to tell is on file",
+      "no one to notify is on file",
     );
   });
 });
@@ -258,7 +258,7 @@ describe("the start of the work", () => {
     expect(start({})?.until).toBe("2026-12-05");
     const one = start(sent(["ann"], "2026-11-20"));
     expect(one?.until).toBe("2026-12-05");
-    expect(one?.because).toContain("not told yet: bo, cy, dee, eli, fay and 2 others");
+    expect(one?.because).toContain("not notified yet: bo, cy, dee, eli, fay and 2 others");
     expect(start(sent(EVERYBODY, "2026-11-15"))).toBeUndefined();
   });
 

@@ -627,9 +627,10 @@ describe("what happens next", () => {
   });
 
   test("answersOn() says when the work could start once it is priced", () => {
-    expect(nextOf({ scope: [aScopeItem("dig")] }).closes).toMatch(
-      /^Cannot start yet, because there is no side sewer permit\. Even then not before/,
-    );
+    expect(nextOf({ scope: [aScopeItem("dig")] })).toMatchObject({
+      closes: "2 things must come before the work can start",
+      where: "schedule#start",
+    });
   });
 
   test("answersOn() leads to the close-out once the permit is final", () => {

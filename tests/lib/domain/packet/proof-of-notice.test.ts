@@ -57,7 +57,7 @@ test("proof of notice is in hand only where something shows that a letter is the
   });
 });
 
-test("proof of notice is not in hand on a line whose owners nobody has entered", () => {
+test("proof of notice is not on file on a line whose owners nobody has entered", () => {
   expect(state({ roles: [] })).toEqual({
     complete: false,
     sentences: ["No owner is on file, so nobody can be shown to have been reached."],

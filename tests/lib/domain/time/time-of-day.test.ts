@@ -3,19 +3,19 @@ import { expect, test } from "vitest";
 import { formatTime, minutesOf, parseTime, timeOf } from "#lib/domain/time/time-of-day.ts";
 
 test.each([
-  ["07:00", "7:00 am"],
-  ["16:05", "4:05 pm"],
+  ["07:00", "7:00 AM"],
+  ["16:05", "4:05 PM"],
   ["12:00", "noon"],
-  ["12:30", "12:30 pm"],
+  ["12:30", "12:30 PM"],
   ["00:00", "midnight"],
-  ["00:10", "12:10 am"],
+  ["00:10", "12:10 AM"],
   ["", ""],
 ])("formatTime() writes %s as %s", (kept, words) => {
   expect(formatTime(kept)).toBe(words);
 });
 
 test.each([
-  ["4:05 pm", "16:05"],
+  ["4:05 PM", "16:05"],
   ["4 PM", "16:00"],
   ["4p", "16:00"],
   ["7 a.m.", "07:00"],
@@ -27,7 +27,7 @@ test.each([
   expect(parseTime(typed)).toBe(kept);
 });
 
-test.each(["4", "4:05", "12:30", "25:00", "13 pm", "0 am", "7:60 am", "soon", "16"])(
+test.each(["4", "4:05", "12:30", "25:00", "13 pm", "0 am", "7:60 AM", "soon", "16"])(
   "parseTime() refuses %s, which is no time or could be morning or evening",
   (typed) => {
     expect(parseTime(typed)).toBeNull();
