@@ -79,7 +79,7 @@ function Block({
 }) {
   switch (block.kind) {
     case "paragraph":
-      return <p>{block.text}</p>;
+      return <p>{block.lead === true ? <strong>{block.text}</strong> : block.text}</p>;
     case "heading":
       return <h3 className={styles["heading"]}>{block.text}</h3>;
     case "list":

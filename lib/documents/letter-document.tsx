@@ -14,7 +14,7 @@ type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
 const LEFT = 72;
 const BODY_WIDTH = 468;
-const HEADER = 58;
+const HEADER = 46;
 /** Words of the letter begin below everything that the window may show. */
 const BODY_TOP = exposedBox(NUMBER_TEN, FOLD).bottom + 16;
 /** Right of the window, whichever way the sheet has slid. */
@@ -23,7 +23,7 @@ const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
 const styles = StyleSheet.create({
   page: {
     paddingTop: HEADER,
-    paddingBottom: 62,
+    paddingBottom: 55,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
     fontSize: 10.5,
@@ -73,25 +73,34 @@ const styles = StyleSheet.create({
   },
 });
 
+/** How closely a letter may be set, the roomiest first; a drawing’s words keep their size in all. */
+export const LETTER_SETTINGS = [
+  { size: 10.5, tableSize: 9.5, air: 1, stripHeight: 230, pairs: false, columns: "none" },
+  { size: 10, tableSize: 9, air: 0.6, stripHeight: 230, pairs: true, columns: "none" },
+  { size: 9, tableSize: 8.25, air: 0.3, stripHeight: 230, pairs: true, columns: "sections" },
+] as const satisfies readonly Partial<BlockManner>[];
+
 /** One letter as a document of its own, so that its pages count from 1. */
 export function LetterDocument({
   letter,
   address,
   pictures,
+  setting,
 }: {
   readonly letter: Letter;
   readonly address: AddressLayout;
   readonly pictures: ReadonlyMap<string, PrintPicture>;
+  readonly setting: (typeof LETTER_SETTINGS)[number];
 }) {
   const words = LETTER_WORDS[letter.language];
   const [name = ""] = letter.to;
   const manner: BlockManner = {
+    ...setting,
     width: BODY_WIDTH,
-    size: 10.5,
-    tableSize: 9.5,
     stripNote: words.frame.notToScale,
     pictures,
   };
+  const { size, air } = setting;
   const day = noonOf(letter.day);
   return (
     <Document
@@ -108,12 +117,12 @@ export function LetterDocument({
         <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
         <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
         <View style={{ height: BODY_TOP - HEADER }} />
-        <Text style={styles.subject}>{letter.subject}</Text>
-        <Text style={styles.greeting}>{letter.greeting}</Text>
+        <Text style={{ ...styles.subject, marginBottom: 4 + 8 * air }}>{letter.subject}</Text>
+        <Text style={{ ...styles.greeting, fontSize: size }}>{letter.greeting}</Text>
         <Blocks
           blocks={letter.blocks}
           manner={manner}
-          special={(block) => <Ending block={block} letter={letter} words={words} />}
+          special={(block) => <Ending block={block} letter={letter} words={words} air={air} />}
         />
         <Text
           fixed
@@ -184,48 +193,57 @@ const ending = StyleSheet.create({
   signText: { fontSize: 9.5, lineHeight: 1.35 },
   slip: { marginTop: 18, paddingTop: 0 },
   cutRow: { borderTopWidth: 0.75, borderTopColor: INK.soft, borderStyle: "dashed" },
-  cut: { fontSize: 8, color: INK.soft, marginTop: 4, marginBottom: 8 },
-  slipHead: { flexDirection: "row", justifyContent: "space-between", marginBottom: 6 },
+  cut: { fontSize: 8, color: INK.soft, marginTop: 3 },
+  slipHead: { flexDirection: "row", justifyContent: "space-between" },
   slipTitle: { fontSize: 13, fontWeight: 600 },
   slipBy: { fontSize: 10, fontWeight: 600, marginTop: 3 },
-  slipMeta: { marginBottom: 8 },
   slipMetaLine: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
-  choice: { flexDirection: "row", marginBottom: 4 },
+  choices: { flexDirection: "row", flexWrap: "wrap", justifyContent: "space-between" },
+  halfChoice: { width: 228 },
+  choice: { flexDirection: "row", marginBottom: 2 },
   box: { width: 17, fontSize: 12 },
   choiceText: { flex: 1, fontSize: 10.5, lineHeight: 1.35 },
-  lines: { flexDirection: "row", marginTop: 20 },
+  lines: { flexDirection: "row" },
   field: { borderTopWidth: 0.5, borderTopColor: INK.ink, marginRight: 14 },
   fieldLabel: { fontSize: 8, color: INK.soft, marginTop: 2 },
   noteLabel: { fontSize: 8, color: INK.soft, marginTop: 8 },
-  noteLine: { borderBottomWidth: 0.4, borderBottomColor: INK.soft, height: 19 },
+  noteLine: { borderBottomWidth: 0.4, borderBottomColor: INK.soft },
 });
 
 function Ending({
   block,
   letter,
   words,
+  air,
 }: {
   readonly block: LetterBlock;
   readonly letter: Letter;
   readonly words: LetterWords;
+  readonly air: number;
 }) {
-  if (block.kind === "signature") return <Signature block={block} closing={letter.closing} />;
-  if (block.kind === "answer-slip") return <Slip block={block} letter={letter} words={words} />;
+  if (block.kind === "signature")
+    return <Signature block={block} closing={letter.closing} air={air} />;
+  if (block.kind === "answer-slip")
+    return <Slip block={block} letter={letter} words={words} air={air} />;
   return null;
 }
 
 function Signature({
   block,
   closing,
+  air,
 }: {
   readonly block: BlockOf<"signature">;
   readonly closing: string;
+  readonly air: number;
 }) {
+  const [by = "", ...contact] = block.lines;
+  const lines = air === 1 ? block.lines : [by, contact.join("  ·  ")];
   return (
-    <View style={ending.signature} wrap={false}>
-      <Text style={ending.closing}>{closing}</Text>
+    <View style={{ ...ending.signature, marginTop: 2 + 10 * air }} wrap={false}>
+      <Text style={{ ...ending.closing, marginBottom: 16 + 20 * air }}>{closing}</Text>
       <View style={ending.signLine} />
-      {block.lines.map((line) => (
+      {lines.map((line) => (
         <Text key={line} style={ending.signText}>
           {line}
         </Text>
@@ -238,39 +256,44 @@ function Slip({
   block,
   letter,
   words,
+  air,
 }: {
   readonly block: BlockOf<"answer-slip">;
   readonly letter: Letter;
   readonly words: LetterWords;
+  readonly air: number;
 }) {
   const { frame } = words;
   const sendTo = letter.from.join(", ");
+  const close = air < 1;
   return (
-    <View style={ending.slip} wrap={false}>
+    <View style={{ ...ending.slip, marginTop: 4 + 14 * air }} wrap={false}>
       <View style={ending.cutRow} />
-      <Text style={ending.cut}>{frame.slipCut}</Text>
-      <View style={ending.slipHead}>
+      <Text style={{ ...ending.cut, marginBottom: close ? 3 : 8 }}>{frame.slipCut}</Text>
+      <View style={{ ...ending.slipHead, marginBottom: close ? 3 : 6 }}>
         <Text style={ending.slipTitle}>{frame.slipTitle}</Text>
         <Text style={ending.slipBy}>
           {block.returnBy === "" ? "" : frame.slipBy(block.returnBy)}
         </Text>
       </View>
-      <View style={ending.slipMeta}>
+      <View style={{ marginBottom: close ? 4 : 8 }}>
         <Text
           style={ending.slipMetaLine}
         >{`${frame.slipAbout}: ${letter.subject}, ${letter.reference}`}</Text>
         <Text style={ending.slipMetaLine}>{`${frame.slipTo}: ${sendTo}`}</Text>
       </View>
-      {block.choices.map((choice) => (
-        <View key={choice} style={ending.choice}>
-          <Text style={ending.box}>☐</Text>
-          <Text style={ending.choiceText}>{choice}</Text>
-        </View>
-      ))}
-      <Text style={ending.noteLabel}>{frame.slipNote}</Text>
-      <View style={ending.noteLine} />
-      <View style={ending.noteLine} />
-      <View style={ending.lines}>
+      <View style={close ? ending.choices : {}}>
+        {block.choices.map((choice) => (
+          <View key={choice} style={{ ...ending.choice, ...(close ? ending.halfChoice : {}) }}>
+            <Text style={ending.box}>☐</Text>
+            <Text style={{ ...ending.choiceText, fontSize: close ? 9.5 : 10.5 }}>{choice}</Text>
+          </View>
+        ))}
+      </View>
+      <Text style={{ ...ending.noteLabel, marginTop: close ? 3 : 8 }}>{frame.slipNote}</Text>
+      <View style={{ ...ending.noteLine, height: close ? 15 : 19 }} />
+      {close ? null : <View style={{ ...ending.noteLine, height: 19 }} />}
+      <View style={{ ...ending.lines, marginTop: close ? 14 : 20 }}>
         <Field label={`${frame.slipName}: ${letter.to[0] ?? ""}`} width={170} />
         <Field label={frame.slipSignature} width={150} />
         <Field label={frame.slipDate} width={60} />

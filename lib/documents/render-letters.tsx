@@ -1,14 +1,16 @@
-import { PDFDocument } from "@cantoo/pdf-lib";
-import { renderToBuffer } from "@react-pdf/renderer";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
 import { addressLayout } from "./address-layout.ts";
+import { fewestPages } from "./fewest-pages.ts";
 import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
-import { LetterDocument } from "./letter-document.tsx";
+import { LETTER_SETTINGS, LetterDocument } from "./letter-document.tsx";
 import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 import { statementPart } from "./statement-document.tsx";
+
+/** A letter is set no closer than it has to be to keep to two pages. */
+const MOST_PAGES = 2;
 
 /**
  * Letters as one PDF in Letter size, each from a fresh page with its own page numbers and a place
@@ -46,9 +48,8 @@ async function renderOne(letter: Letter, uploads: ReadonlyMap<string, Uint8Array
   const clean = printable(letter, `The letter to ${name}`);
   const address = addressLayout(clean.to);
   const pictures = await readyPictures(clean.blocks, uploads);
-  const bytes = await renderToBuffer(
-    <LetterDocument letter={clean} address={address} pictures={pictures} />,
-  );
-  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  const document = await fewestPages(LETTER_SETTINGS, MOST_PAGES, (setting) => (
+    <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
+  ));
   return { title: `${name}: ${clean.title}`, document };
 }

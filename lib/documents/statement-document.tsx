@@ -1,8 +1,8 @@
-import { PDFDocument } from "@cantoo/pdf-lib";
-import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
+import { fewestPages } from "./fewest-pages.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
@@ -34,17 +34,18 @@ export async function renderStatements(statements: readonly Statement[]): Promis
 /** One statement as a part of a document: behind the letter that encloses it, say. */
 export async function statementPart(statement: Statement): Promise<Part> {
   const clean = printable(statement, `“${statement.subject}”`);
-  const bytes = await renderToBuffer(<StatementDocument statement={clean} />);
-  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  const document = await fewestPages(SETTINGS, 1, (setting) => (
+    <StatementDocument statement={clean} setting={setting} />
+  ));
   return { title: clean.subject, document };
 }
 
-const LEFT = 60;
-const WIDTH = 492;
+const LEFT = 50;
+const WIDTH = 512;
 const styles = StyleSheet.create({
   page: {
-    paddingTop: 44,
-    paddingBottom: 52,
+    paddingTop: 40,
+    paddingBottom: 48,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
     fontSize: 9.5,
@@ -56,26 +57,26 @@ const styles = StyleSheet.create({
     borderTopWidth: 1.5,
     borderTopColor: INK.ink,
     paddingTop: 8,
-    marginBottom: 12,
+    marginBottom: 8,
   },
   side: { width: 235 },
   right: { width: 235, textAlign: "right" },
   strong: { fontWeight: 600, fontSize: 10.5, lineHeight: 1.3 },
   line: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
-  subject: { fontSize: 18, fontWeight: 600, lineHeight: 1.2, marginBottom: 8 },
+  subject: { fontSize: 16, fontWeight: 600, lineHeight: 1.2, marginBottom: 6 },
   continued: { position: "absolute", top: 24, left: LEFT, fontSize: 8.5, color: INK.soft },
   rule: {
     position: "absolute",
-    bottom: 42,
+    bottom: 38,
     left: LEFT,
     width: WIDTH,
     borderTopWidth: 0.5,
     borderTopColor: INK.faint,
   },
-  footer: { position: "absolute", bottom: 27, left: LEFT, fontSize: 8.5, color: INK.soft },
+  footer: { position: "absolute", bottom: 24, left: LEFT, fontSize: 8.5, color: INK.soft },
   pages: {
     position: "absolute",
-    bottom: 27,
+    bottom: 24,
     left: LEFT,
     width: WIDTH,
     textAlign: "right",
@@ -84,14 +85,22 @@ const styles = StyleSheet.create({
   },
 });
 
-function StatementDocument({ statement }: { readonly statement: Statement }) {
+/** How closely a statement may be set, the roomiest first; it is one sheet wherever that can be. */
+const SETTINGS = [
+  { size: 9.5, tableSize: 9.25, air: 1, stripHeight: 230, columns: "none" },
+  { size: 9.25, tableSize: 8.75, air: 0.6, stripHeight: 230, columns: "all" },
+  { size: 8.25, tableSize: 8, air: 0.3, stripHeight: 230, columns: "all" },
+] as const satisfies readonly Partial<BlockManner>[];
+
+function StatementDocument({
+  statement,
+  setting,
+}: {
+  readonly statement: Statement;
+  readonly setting: (typeof SETTINGS)[number];
+}) {
   const { frame } = LETTER_WORDS[statement.language];
-  const manner: BlockManner = {
-    width: WIDTH,
-    size: 9.5,
-    tableSize: 9.25,
-    stripNote: frame.notToScale,
-  };
+  const manner: BlockManner = { ...setting, width: WIDTH, stripNote: frame.notToScale };
   const day = noonOf(statement.day);
   return (
     <Document
@@ -130,7 +139,9 @@ function StatementDocument({ statement }: { readonly statement: Statement }) {
 function Head({ statement }: { readonly statement: Statement }) {
   const { frame } = LETTER_WORDS[statement.language];
   const [name = "", ...place] = statement.to;
-  const [office = "", ...address] = statement.from;
+  const [office = "", ...contact] = statement.from;
+  const cut = Math.ceil(contact.length / 2);
+  const address = [contact.slice(0, cut).join(", "), contact.slice(cut).join(" · ")];
   const dated = `${frame.date} ${statement.date} · ${frame.reference} ${statement.reference}`;
   return (
     <View style={styles.head}>

@@ -5,7 +5,16 @@ import type { DigArea } from "../facts/dig-area.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import { plainFeet } from "../length/station.ts";
 import { formatPhone } from "../party/phone.ts";
-import { heading, list, paragraph, whereIs, workBegins, workTitle } from "./common.ts";
+import {
+  heading,
+  lead,
+  list,
+  paragraph,
+  replyBy,
+  whereIs,
+  workBegins,
+  workTitle,
+} from "./common.ts";
 import { type LetterFacts, placeOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
@@ -16,7 +25,10 @@ export function entryBody(facts: LetterFacts): LetterBlock[] {
   const lines = areaLines(facts);
   const crossed = facts.file.crossings.some(({ propertyId }) => propertyId === facts.property?.id);
   const drawn = crossed || workHere(facts).some(({ from }) => from !== null);
+  const dug = digAreasOf(facts).some(({ restoration }) => restoration !== "nothing-dug");
+  const ask = dug ? words.lead.dig : words.lead.enter;
   return [
+    ...lead(ask(place, replyBy(facts))),
     paragraph(words.entry.opening(place)),
     heading(words.entry.area),
     ...list(lines.length === 0 ? [words.entry.areaNone] : lines),
@@ -133,6 +145,7 @@ export function agreementBody(facts: LetterFacts): LetterBlock[] {
     words.agreement.existing(title, recordingNumber),
   );
   return [
+    ...lead(words.lead.agreement(replyBy(facts))),
     paragraph(words.agreement.opening),
     ...existing.map(paragraph),
     heading(words.agreement.parties),

@@ -4,7 +4,16 @@ import { counterTolerance } from "../run/convert.ts";
 import { unseenStretches } from "../run/coverage.ts";
 import { faultsSeen, type SeenFault } from "../run/faults.ts";
 import { newestPicture } from "../run/newest-picture.ts";
-import { heading, heldStretches, list, paragraph, pictures, table } from "./common.ts";
+import {
+  heading,
+  heldStretches,
+  lead,
+  list,
+  paragraph,
+  pictures,
+  replyBy,
+  table,
+} from "./common.ts";
 import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts";
 import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
@@ -15,18 +24,18 @@ import { longSide, shortSide } from "./side-said.ts";
 export function findingBody(facts: LetterFacts): LetterBlock[] {
   const { words } = facts;
   return [
-    paragraph(openingOf(facts)),
-    paragraph(stakeOf(facts)),
+    ...lead(words.lead.finding(replyBy(facts))),
+    paragraph(`${openingOf(facts)} ${stakeOf(facts)}`),
     heading(words.finding.ask),
     ...list(words.finding.asks),
     heading(words.finding.notKnown),
     ...list(notKnownLines(facts)),
     heading(words.finding.seen),
-    ...runTable(facts),
+    ...runLines(facts),
     ...tieInTable(facts),
-    paragraph(words.finding.stations),
-    ...faultLines(facts),
     letterStrip(facts, "finding"),
+    ...faultLines(facts),
+    paragraph(words.finding.stations),
     ...pictures(spokenOf(facts).flatMap((finding) => stillOf(facts, finding))),
   ];
 }
@@ -50,15 +59,17 @@ function stakeOf({ words, place, own, property }: LetterFacts): string {
   return words.finding.candidate(place);
 }
 
-function runTable({ file, words }: LetterFacts): LetterBlock[] {
-  const rows = file.runs.map((run) => [
-    words.day(run.ranOn),
-    run.operator === "" ? words.unknown : run.operator,
-    run.accessPoint === "" ? words.unknown : run.accessPoint,
-    run.toCounter === null ? words.finding.runOpen : words.stretch(run.fromCounter, run.toCounter),
-  ]);
-  if (rows.length === 0) return [paragraph(words.finding.noRun)];
-  return table(words.finding.runHead, rows);
+/** When, by whom, from where and how far the camera went. */
+function runLines({ file, words }: LetterFacts): LetterBlock[] {
+  if (file.runs.length === 0) return [paragraph(words.finding.noRun)];
+  const { run: line, runFeet, runFeetFromMain } = words.finding;
+  return list(
+    file.runs.map((run) => {
+      const feet = run.measuredFrom === "main" ? runFeetFromMain : runFeet;
+      const seen = run.toCounter === null ? "" : feet(run.fromCounter, run.toCounter);
+      return line(words.day(run.ranOn), run.operator, run.accessPoint, seen);
+    }),
+  );
 }
 
 function byStation(a: { station: number | null }, b: { station: number | null }): number {
@@ -136,7 +147,7 @@ function faultLines(facts: LetterFacts): LetterBlock[] {
     ...blockedLines(facts),
   ];
   if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
-  return [paragraph(words.finding.faults), ...list([...new Set(lines)])];
+  return [paragraph(words.finding.faults([...new Set(lines)].join("; ")))];
 }
 
 function faultLine({ words }: LetterFacts, { fault, from, to, off }: SeenFault): string {
@@ -224,6 +235,7 @@ export function inquiryBody(facts: LetterFacts): LetterBlock[] {
           longSide(facts, asked),
         );
   return [
+    ...lead(words.lead.inquiry(facts.place, replyBy(facts))),
     paragraph(opening),
     paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
     paragraph(words.inquiry.whyMatters),

@@ -11,8 +11,10 @@ import { workStanding } from "./body-work.ts";
 import {
   heading,
   heldStretches,
+  lead,
   list,
   paragraph,
+  replyBy,
   table,
   whereIs,
   workLines,
@@ -26,28 +28,33 @@ import { alternativeRows, sumBlocks } from "./sum.ts";
 
 /** Rule and reason, who answers where, the work, the reader's share and its sum, what is left out. */
 export function splitBody(facts: LetterFacts): LetterBlock[] {
-  const { words, place } = facts;
+  const { words, place, share } = facts;
+  const by = replyBy(facts);
   return [
-    paragraph(words.split.opening(place)),
-    heading(words.split.yourShare),
+    ...lead(share === null ? null : words.lead.split(place, formatCents(share.amount), by)),
+    paragraph(words.split.opening),
     ...shareBlocks(facts),
-    ...(facts.share === null ? [] : [paragraph(words.split.enclosed)]),
+    letterStrip(facts, "yours"),
     heading(words.split.rule),
     ...ruleBlocks(facts),
     heading(words.split.steps),
-    ...sumBlocks(facts),
-    letterStrip(facts, "yours"),
-    heading(words.split.work),
-    ...workTable(facts),
+    ...sumBlocks(facts, totalLine(facts)),
+    ...(share === null ? [heading(words.split.work), ...workTable(facts)] : []),
     ...answersBlocks(facts),
+    ...alternativeBlocks(facts),
     heading(words.split.others),
     paragraph(othersLine(facts)),
     heading(words.split.excluded),
     ...list(excludedLines(facts)),
-    ...alternativeBlocks(facts),
     heading(words.split.payment),
     ...list(paymentLines(facts)),
   ];
+}
+
+/** What all of it costs, and that the enclosed statement lists it. */
+function totalLine({ split, words }: LetterFacts): string {
+  if (split === null) return "";
+  return `${words.split.stepsOf(formatCents(split.total))} ${words.split.enclosed}`;
 }
 
 /** How a share would be paid, as far as the office said; and that this letter makes nothing due. */
@@ -74,8 +81,8 @@ function amountBlock(words: string, amount: Cents): LetterBlock {
 function ruleBlocks({ words, split }: LetterFacts): LetterBlock[] {
   if (split === null) return [paragraph(words.split.nothingWritten)];
   const rule = words.rule[split.rule];
-  const reason = split.reason === "" ? [] : [paragraph(words.split.reason(split.reason))];
-  return [paragraph(words.split.ruleLine(rule.title, rule.sentence)), ...reason];
+  const reason = split.reason === "" ? "" : words.split.reason(split.reason);
+  return [paragraph(`${words.split.ruleLine(rule.title, rule.sentence)} ${reason}`.trim())];
 }
 
 /** A rule's source in the reader's language; an agreement stands by its name. */
@@ -91,9 +98,11 @@ function answersBlocks(facts: LetterFacts): LetterBlock[] {
     words.holder[holder],
     citation === "" ? words.split.nothingWritten : citedWords(facts, citation),
   ]);
-  return rows.length === 0
-    ? []
-    : [heading(words.split.answers), ...table(words.split.answersHead, rows)];
+  const [where = "", who = "", source = ""] = rows[0] ?? [];
+  if (rows.length === 0) return [];
+  if (rows.length === 1)
+    return [heading(words.split.answers), paragraph(words.split.answersLine(where, who, source))];
+  return [heading(words.split.answers), ...table(words.split.answersHead, rows)];
 }
 
 function othersLine(facts: LetterFacts): string {
@@ -104,7 +113,13 @@ function othersLine(facts: LetterFacts): string {
 }
 
 /** What the amounts leave out, in the reader’s language. */
-export function excludedLines({ report, words }: LetterFacts): string[] {
+export function excludedLines(facts: LetterFacts): string[] {
+  const { split } = facts.words;
+  return [...excludedParts(facts), split.excludedHidden, split.excludedCause];
+}
+
+/** What the amounts leave out besides what is discovered later. */
+export function excludedParts({ report, words }: LetterFacts): string[] {
   const held = heldStretches(report.reaches);
   const where = (holder: "authority" | "unclear") =>
     held.filter((each) => each.holder === holder).map(({ from, to }) => words.stretch(from, to));
@@ -115,8 +130,6 @@ export function excludedLines({ report, words }: LetterFacts): string[] {
     ...(unknown.length === 0
       ? []
       : [words.split.excludedUnknown(words.list(unknown.map(({ tieIn }) => tieIn.label)))]),
-    words.split.excludedHidden,
-    words.split.excludedCause,
   ];
 }
 
@@ -124,24 +137,17 @@ function alternativeBlocks(facts: LetterFacts): LetterBlock[] {
   const rows = alternativeRows(facts);
   if (rows.length === 0) return [];
   const { split } = facts.words;
-  return [
-    heading(split.alternatives),
-    ...table(split.alternativesHead, rows, { numeric: [1] }),
-    paragraph(split.alternativesNote),
-  ];
+  return [heading(split.alternatives), ...table(split.alternativesHead, rows, { numeric: [1] })];
 }
 
 /** Amount, what it rests on, day to pay by, and the sum behind it. */
 export function demandBody(facts: LetterFacts): LetterBlock[] {
   const { words, place, notice } = facts;
-  const due =
-    notice.replyBy === null
-      ? words.demand.dueOpen
-      : `${words.demand.due} ${words.weekday(notice.replyBy)}.`;
   return [
+    ...lead(words.lead.demand(place, formatCents(demanded(facts)), replyBy(facts))),
     paragraph(words.demand.opening(place)),
     ...owedBlocks(facts),
-    paragraph(due),
+    ...(notice.replyBy === null ? [paragraph(words.demand.dueOpen)] : []),
     ...payToBlocks(facts),
     paragraph(
       notice.replyBy === null

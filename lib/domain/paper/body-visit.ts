@@ -1,6 +1,6 @@
 import type { TestStop } from "../facts/test-day.ts";
 import { type VisitDay, visitDays } from "../testing/visit.ts";
-import { heading, list, paragraph, table } from "./common.ts";
+import { heading, lead, list, paragraph, replyBy, table } from "./common.ts";
 import type { LetterFacts } from "./facts.ts";
 import { eventOf, hoursWords } from "./hours.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -27,12 +27,14 @@ export function visitBody(facts: LetterFacts): LetterBlock[] {
   const days = visitDaysOf(facts);
   if (isWaterOnly(facts))
     return [
+      ...lead(words.lead.water(replyBy(facts))),
       paragraph(words.visit.openingWater(place)),
       ...days.flatMap((day) => dayTable(facts, day)),
       heading(words.visit.ask),
       ...list(words.visit.asksWater),
     ];
   return [
+    ...lead(words.lead.visit(place, replyBy(facts))),
     paragraph(
       days.length > 0 && days.every(({ isControl }) => isControl)
         ? words.visit.openingControl(place)

@@ -2,7 +2,7 @@ import { papersInForce } from "../clocks/permit-bars.ts";
 import { enteredEnd } from "../clocks/work-end.ts";
 import type { SpillStep, SpillStepKind } from "../facts/spill-step.ts";
 import { permitStateOf } from "../permit/steps.ts";
-import { heading, list, paragraph, table, workBegins, workLines } from "./common.ts";
+import { heading, lead, list, paragraph, table, workBegins, workLines } from "./common.ts";
 import { type LetterFacts, pipeOf } from "./facts.ts";
 import { eventOf, hoursWords, phoneRows } from "./hours.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -18,6 +18,7 @@ export function startBody(facts: LetterFacts): LetterBlock[] {
   const hours = hoursWords(event, words);
   const inForce = papersInForce(file, facts.report.today);
   return [
+    ...lead(begins === null ? null : words.lead.start(words.weekday(begins))),
     paragraph(start.opening(pipeOf(facts))),
     ...table(words.visit.head, [
       [start.day, begins === null ? words.notSet : words.weekday(begins)],
@@ -61,6 +62,7 @@ export function pauseBody(facts: LetterFacts): LetterBlock[] {
   const event = eventOf(facts, "drains-paused");
   const hours = hoursWords(event, words);
   return [
+    ...lead(event === null ? null : words.lead.pause(place, words.weekday(event.on), hours)),
     paragraph(pause.opening(place)),
     ...table(words.visit.head, [
       [pause.from, event ? words.weekday(event.on) : words.notSet],

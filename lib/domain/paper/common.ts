@@ -13,6 +13,16 @@ export function paragraph(text: string): LetterBlock {
   return { kind: "paragraph", text };
 }
 
+/** What is asked and by when; null where nothing is. It stands before all else in a letter. */
+export function lead(text: string | null): LetterBlock[] {
+  return text === null ? [] : [{ kind: "paragraph", text, lead: true }];
+}
+
+/** ` by Wednesday, December 9, 2026`, or nothing while no day is set. */
+export function replyBy({ notice, words }: LetterFacts): string {
+  return words.lead.by(notice.replyBy === null ? "" : words.weekday(notice.replyBy));
+}
+
 export function heading(text: string): LetterBlock {
   return { kind: "heading", text };
 }
@@ -89,7 +99,10 @@ export function workTable(facts: LetterFacts): LetterBlock[] {
 }
 
 /** `12.5 ft × $100.00 + 10% markup`: how an item's amount comes about. */
-function priceOf({ quantity, unit, rate, markup, tax }: ScopeItem, { words }: LetterFacts): string {
+export function priceOf(
+  { quantity, unit, rate, markup, tax }: ScopeItem,
+  { words }: LetterFacts,
+): string {
   const many = quantity % 100 === 0 ? String(quantity / 100) : plainFeet(quantity);
   const percent = (points: number) => `${points / 100}%`;
   const base = `${many} ${words.split.unit(unit, quantity !== 100)} × ${formatCents(rate)}`;

@@ -53,12 +53,12 @@ function blocksOf(facts: LetterFacts): LetterBlock[] {
   const { notice, words, office } = facts;
   const by = notice.createdBy === "" ? office.name : notice.createdBy;
   const body = BODIES[notice.kind](facts);
-  const cut = body.length - trailingDrawings(body);
+  const asked = body.filter(isLead);
   return [
+    ...asked,
     ...ownParagraphs(notice.ownWords),
-    ...body.slice(0, cut),
+    ...body.filter((block) => !isLead(block)),
     ...cautionBlocks(facts),
-    ...body.slice(cut),
     {
       kind: "signature",
       lines: [words.frame.forOffice(by, office.name), ...contactLines(facts)],
@@ -67,16 +67,11 @@ function blocksOf(facts: LetterFacts): LetterBlock[] {
   ];
 }
 
-/**
- * How many drawings and pictures a letter ends with. They come after the cautions: a drawing needs
- * room, and words fill the page that it leaves.
- */
-function trailingDrawings(body: readonly LetterBlock[]): number {
-  const last = body.findLastIndex(({ kind }) => kind !== "strip" && kind !== "pictures");
-  return body.length - 1 - last;
+function isLead(block: LetterBlock): boolean {
+  return block.kind === "paragraph" && block.lead === true;
 }
 
-/** The office's own words, each blank line a new paragraph. They stand first and replace nothing. */
+/** The office's personal note, each blank line a new paragraph. It follows what is asked and replaces nothing. */
 function ownParagraphs(text: string): LetterBlock[] {
   return text
     .split(/\n\s*\n/)

@@ -13,8 +13,9 @@ import type { LetterBlock } from "./letter.ts";
 export type LetterStrip = "finding" | "one" | "yours" | "work" | "lot" | "done";
 
 /**
- * The strip for one reader, in the reader's language: the pipe, the connections as addresses or as
- * not yet known, and the band that this letter is about. No amount of anybody is on it.
+ * The strip for one reader, in the reader's language: the pipe, the connections by their marks, the
+ * reader's own by name, and the band that this letter is about. Its words are short, so that they
+ * stand level; whose each mark is stands in the letter's table. No amount of anybody is on it.
  */
 export function letterStrip(facts: LetterFacts, shows: LetterStrip): LetterBlock {
   const drawing: StripDrawing = {
@@ -62,15 +63,8 @@ function entryMarks({ file, report, words }: LetterFacts): StripMark[] {
     const entry = file.entries.find((each) => each.id === finding.entryId);
     const station = finding.station ?? finding.recordStation;
     if (!entry || station === null) return [];
-    const label = words.strip.onRecord(entry.label);
-    const standing = finding.tieInId === null ? words.standing[finding.standing] : "";
-    return [
-      {
-        ...mark(entry.id, "entry", station, label),
-        detail: standing,
-        sentence: words.strip.at(label, station),
-      },
-    ];
+    const sentence = words.strip.at(words.strip.onRecord(entry.label), station);
+    return [{ ...mark(entry.id, "entry", station, entry.label), sentence }];
   });
 }
 
@@ -91,13 +85,12 @@ function tieInMark(
   const { words, property } = facts;
   const mine = property !== null && knownOwner(finding) === property.id;
   const who = mine ? words.strip.you : whoOf(facts, finding);
-  const first = mine ? who : words.feet(station);
-  const second = mine ? words.feet(station) : who;
+  const { label } = finding.tieIn;
   return {
-    ...mark(finding.tieIn.id, "tie-in", station, `${finding.tieIn.label}  ${first}`),
+    ...mark(finding.tieIn.id, "tie-in", station, mine ? `${label}  ${who}` : label),
     whisker: finding.uncertainty ?? 0,
     side: finding.side,
-    detail: asked ? words.strip.asked : second,
+    detail: asked ? words.strip.asked : "",
     loud: asked || (finding.standing === "undocumented" && knownOwner(finding) === null),
     sentence: words.strip.tieIn(finding.tieIn.label, station, asked ? words.strip.asked : who),
   };
@@ -115,9 +108,7 @@ function workMarks(facts: LetterFacts): StripMark[] {
     if (item.place !== "point" || item.from === null) return [];
     const title = workTitle(item, facts);
     const sentence = words.strip.at(title, item.from);
-    return [
-      { ...mark(item.id, "fault", item.from, title), detail: words.feet(item.from), sentence },
-    ];
+    return [{ ...mark(item.id, "fault", item.from, title), sentence }];
   });
 }
 
@@ -169,7 +160,8 @@ function bandsOf(facts: LetterFacts, shows: LetterStrip): StripBand[] {
     lot: () => [crossingBand(facts), ...workBands(facts)],
     done: () => workBands(facts),
   };
-  return [pipe, ...extra[shows]()].filter((band) => band.cells.length > 0);
+  const all = shows === "yours" ? extra.yours() : [pipe, ...extra[shows]()];
+  return all.filter((band) => band.cells.length > 0);
 }
 
 function passesBand({ report, property, words }: LetterFacts): StripBand {

@@ -7,7 +7,8 @@ import type { Day } from "../time/day.ts";
 
 /** A block of a letter. Same data → PDF, HTML and mail text. */
 export type LetterBlock =
-  | { readonly kind: "paragraph"; readonly text: string }
+  /** The sentence that says what is asked, and by when, is set strong. */
+  | { readonly kind: "paragraph"; readonly text: string; readonly lead?: true }
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "list"; readonly lines: readonly string[] }
   | {

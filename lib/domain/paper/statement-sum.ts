@@ -6,28 +6,75 @@ import { addRatios, formatRatio, type Ratio, ratio, ZERO } from "../money/ratio.
 import { itemAmount } from "../sharing/item-amount.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { formatExactCents, sayPart } from "../split/exact.ts";
-import { table, whereIs } from "./common.ts";
+import { priceOf, table, whereIs, workTitle } from "./common.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
 import type { StatementWords } from "./statement-words.ts";
 
 /**
- * The sum as one writes it with a pencil: a row for each piece of work with what it costs, how it is
- * shared and the reader’s part; then the exact sum, and the sum in whole cents.
+ * The calculation as one writes it by hand: a row for each piece of work with what it costs, how it is
+ * shared and the reader’s part, each to the nearest cent; then the reader’s amount.
  */
 export function pencilSum(facts: LetterFacts, words: StatementWords, worked: Share): LetterBlock[] {
   if (worked.steps.length === 0) return [{ kind: "paragraph", text: words.nothing }];
   const rows = worked.steps.map((step) => pieceRow(facts, words, step));
-  const exact = formatExactCents(worked.exact);
-  const amount = formatCents(worked.amount);
-  const sums =
-    exact === amount
-      ? [[words.together, "", "", amount]]
-      : [
-          [words.together, "", "", exact],
-          [words.rounded, "", "", amount],
-        ];
-  return table(words.sumHead, [...rows, ...sums], { numeric: [1, 3], totals: sums.length });
+  const total = [words.together, "", "", formatCents(worked.amount)];
+  return table(words.sumHead, [...rows, total], { numeric: [1, 3], totals: 1 });
+}
+
+/**
+ * All the work in one table: each item with its place, price and cost, how it is shared and the
+ * reader’s part, a row of its own for each piece where the number of sharers changes; then the totals.
+ */
+export function itemSum(
+  facts: LetterFacts,
+  words: StatementWords,
+  { worked, total }: { readonly worked: Share; readonly total: Cents },
+): LetterBlock[] {
+  const rows = scopeInForce(facts.file).flatMap((item) => itemRows(facts, words, { item, worked }));
+  const sums = [words.together, "", "", formatCents(total), "", formatCents(worked.amount)];
+  return table(words.itemHead, [...rows, sums], { numeric: [3, 5], totals: 1 });
+}
+
+function itemRows(
+  facts: LetterFacts,
+  words: StatementWords,
+  { item, worked }: { readonly item: ScopeItem; readonly worked: Share },
+): string[][] {
+  const steps = worked.steps.filter(({ itemId }) => itemId === item.id);
+  const cost = formatCents(itemAmount(item));
+  const head = [workTitle(item, facts), whereIs(item, facts), priceOf(item, facts), cost];
+  const [only] = steps;
+  if (only === undefined) return [[...head, words.notYours, "–"]];
+  const part = (step: SumStep) => [sharedWords(words, step), nearestCents(step.exact)];
+  if (steps.length === 1 && !isPiece(facts, only)) return [[...head, ...part(only)]];
+  return [
+    [...head, "", ""],
+    ...steps.map((step) => [
+      "",
+      placeWords(facts, words, { item, step }),
+      "",
+      nearestCents(step.piece.cost),
+      ...part(step),
+    ]),
+  ];
+}
+
+/** Each part with its fraction of a cent, and how the sum came to whole cents; empty where none has any. */
+export function exactLines(facts: LetterFacts, words: StatementWords, worked: Share): string[] {
+  const broken = worked.steps.filter(({ exact }) => ratioOf(exact).d !== 1n);
+  if (broken.length === 0) return [];
+  const parts = broken.map((step) => {
+    const item = facts.file.scope.find((each) => each.id === step.itemId);
+    const { from, to } = step.piece;
+    const where = from === null || to === null || from === to ? "" : facts.words.stretch(from, to);
+    const name = [item?.title ?? "", where].filter((part) => part !== "").join(", ");
+    return words.exactly(name, formatExactCents(step.exact));
+  });
+  return [
+    `${[...parts, words.exactly(words.together, formatExactCents(worked.exact))].join("; ")}.`,
+    roundingWords(words, worked),
+  ];
 }
 
 /** What the sum’s signs mean, and how it came to whole cents. */
@@ -38,12 +85,12 @@ export function sumNotes(
 ): string[] {
   const { steps } = worked;
   const cut = steps.some((step) => isPiece(facts, step));
+  const general = sharedFraction(facts, words, worked);
   const measured = steps.some(({ piece }) => piece.sharers === null);
   return [
     ...(cut ? [words.pieces] : []),
-    ...(measured ? [words.follows] : []),
-    ...fractionLine(facts, words, worked),
-    roundingWords(words, worked),
+    ...(measured && general.length === 0 ? [words.follows] : []),
+    ...general,
     words.adds(formatCents(total)),
   ];
 }
@@ -57,7 +104,11 @@ function isPiece({ file }: LetterFacts, { itemId, piece }: SumStep): boolean {
 }
 
 /** How the part of the work on the whole job comes about, where it is the part of all placed work. */
-function fractionLine({ file }: LetterFacts, words: StatementWords, worked: Share): string[] {
+export function sharedFraction(
+  { file }: LetterFacts,
+  words: StatementWords,
+  worked: Share,
+): string[] {
   const general = new Set(
     scopeInForce(file).flatMap(({ id, place }) => (place === "general" ? [id] : [])),
   );
@@ -73,7 +124,7 @@ function fractionLine({ file }: LetterFacts, words: StatementWords, worked: Shar
       general.has(itemId) && piece.sharers === null && piece.part === formatRatio(part),
   );
   if (!follows || part.n === part.d) return [];
-  return [words.fraction(sayPart(part), formatExactCents(formatRatio(own)), formatCents(all))];
+  return [words.fraction(sayPart(part), nearestCents(formatRatio(own)), formatCents(all))];
 }
 
 function roundingWords(words: StatementWords, { exact, amount }: Share): string {
@@ -83,13 +134,19 @@ function roundingWords(words: StatementWords, { exact, amount }: Share): string 
 }
 
 function pieceRow(facts: LetterFacts, words: StatementWords, step: SumStep): string[] {
-  const item = facts.file.scope.find((each) => each.id === step.itemId);
   return [
-    item === undefined ? "" : `${item.title}, ${placeWords(facts, words, { item, step })}`,
-    formatExactCents(step.piece.cost),
+    pieceName(facts, step),
+    nearestCents(step.piece.cost),
     sharedWords(words, step),
-    formatExactCents(step.exact),
+    nearestCents(step.exact),
   ];
+}
+
+function pieceName(facts: LetterFacts, { itemId, piece: { from, to } }: SumStep): string {
+  const item = facts.file.scope.find((each) => each.id === itemId);
+  if (item === undefined) return "";
+  const cut = from !== null && to !== null && from !== to && item.place === "stretch";
+  return `${workTitle(item, facts)}, ${cut ? facts.words.stretch(from, to) : whereIs(item, facts)}`;
 }
 
 function placeWords(
@@ -111,6 +168,12 @@ function sharedWords(words: StatementWords, { piece }: SumStep): string {
   if (piece.sharers !== null) return words.alike(piece.sharers);
   const part = ratioOf(piece.part);
   return part.n === part.d ? words.alone : words.byPart(sayPart(part));
+}
+
+/** To the nearest cent, a half up. */
+function nearestCents(exact: string): string {
+  const { n, d } = ratioOf(exact);
+  return formatCents(Number((2n * n + d) / (2n * d)));
 }
 
 function ratioOf(exact: string): Ratio {

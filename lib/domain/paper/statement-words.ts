@@ -7,66 +7,64 @@ const EN = {
   chosenOn: "Chosen on",
   owner: (place: string) => `The owner of ${place}`,
   opening: (place: string, line: string, total: string) =>
-    `This statement shows how the share of ${place} in the work on the shared sewer “${line}” comes about: ${total} in all, shared by one rule. Every step can be checked with a pencil.`,
+    `How ${place}’s share of the work on the shared sewer “${line}” was calculated: ${total} total, split under one rule. You can check every step.`,
   stale:
-    "Facts of the line have changed since these amounts were set. The steps are left out until the office sets the amounts again; do not rely on this statement until then.",
-  pipe: "The pipe, and the part that you use",
-  joins: (label: string, at: string) => `Your connection ${label} joins the shared pipe at ${at}.`,
+    "The facts have changed since these amounts were set. The steps are left out until the office sets the amounts again; do not rely on this statement until then.",
+  pipe: "The pipe and the part you use",
+  joins: (label: string, at: string) =>
+    `Your connection ${label} joins the shared pipe at ${at} from the city’s main.`,
   joinsUnknown: (label: string) => `Where your connection ${label} joins is not known yet.`,
   noConnection: "No connection of yours to the shared pipe is known.",
   passes: (where: string, length: string, of: string) =>
-    `Your sewage passes ${where}: ${length} of the ${of} of shared pipe.`,
-  passesNone: "As far as is known, your sewage passes no part of the shared pipe.",
-  sum: "Your sum",
-  sumHead: ["Work and place", "It costs", "Shared", "Your part"],
+    `Your sewage flows through ${where} from the main: ${length} of the ${of} of shared pipe.`,
+  passesNone: "As far as known, your sewage does not use the shared pipe.",
+  sum: "Your calculation",
+  itemHead: ["Work", "Feet from the city’s main", "Price", "Cost", "Shared", "Your share"],
+  notYours: "not in your share",
+  sumHead: ["Work, in feet from the city’s main", "Cost", "Shared", "Your share"],
   ofLength: (part: string, whole: string) => `${part} of ${whole}`,
-  alone: "you alone",
-  alike: (many: number) => `by ${many}: ÷ ${many}`,
+  alone: "you only",
+  alike: (many: number) => `by ${many} (÷ ${many})`,
   byPart: (part: string) => `× ${part}`,
-  nothing: "No piece of the work falls to you.",
-  together: "Together",
-  rounded: "In whole cents",
+  nothing: "You have no share of any work item.",
+  together: "Total",
   follows:
-    "A fraction (×) stands where the work is not shared alike: by the measure of the rule, or, for work on the whole job, like the placed work above, at your part of it.",
+    "A fraction (×) appears where work is not shared equally: by the rule’s basis or, for whole-job items, in proportion to your share of the located work above.",
   fraction: (part: string, own: string, all: string) =>
-    `× ${part}: your ${own} of the ${all} for the work that has a place.`,
+    `× ${part}: your ${own} of the ${all} of located work.`,
   pieces:
-    "Where the number of those who share changes along the pipe, the work is cut there; each piece costs its part of the length.",
-  up: "Your sum is not in whole cents. It was rounded down like everybody’s, and one of the cents left over then fell to you, by the fixed rule: to those who lost most by rounding, among equals to the one farthest upstream.",
-  down: "Your sum is not in whole cents and was rounded down. The cents left over went one each to those who lost most by rounding, among equals to the one farthest upstream.",
-  even: "Your sum comes out in whole cents; nothing was rounded.",
-  adds: (total: string) => `All shares together come to ${total} exactly.`,
+    "Where the number of sharers changes along the pipe, the work is divided there, prorated by length.",
+  up: "Rounded down like every share; one leftover cent was then added to yours by the fixed rule: the shares rounded down the most get them first, and ties go to the property farthest upstream.",
+  down: "Rounded down. Leftover cents go one each to the shares rounded down the most; ties go to the property farthest upstream.",
+  even: "It comes out in whole cents; nothing was rounded.",
+  exact: "Appendix: exact amounts in cents and fractions",
+  exactly: (what: string, amount: string) => `${what}: ${amount}`,
+  adds: (total: string) => `All shares add up to exactly ${total}.`,
   recoverable: (amount: string, rest: string) =>
-    `Of your share, ${amount} is carried for connections whose owner is not yet known. If an owner is found, that part is to come back to you, and ${rest} remains.`,
-  alone_: "Would you be better off alone?",
+    `${amount} of your share covers connections whose owner is not known yet. If an owner is found, that part is to come back to you, and ${rest} remains.`,
+  alone_: "Would you be better off on your own?",
   passesTest:
-    "No group of neighbors pays more than mending only the pipe that it uses would cost. That was tested for every possible group, yours among them.",
+    "No group of neighbors pays more than it would cost to repair only the pipe they use. Every possible group was tested, including yours.",
   failsYou: (excess: string) =>
-    `You would pay ${excess} more than mending only the pipe that you use would cost. The office sees this too; ask about it before you agree.`,
+    `You would pay ${excess} more than it would cost to repair only the pipe you use. The office can see this too; ask about it before you agree.`,
   failsGroup:
-    "A group of neighbors, you among them, would together pay more than mending only the pipe that it uses would cost. The office sees this too; ask about it before you agree.",
+    "A group of neighbors that includes you would together pay more than it would cost to repair only the pipe they use. The office can see this too; ask about it before you agree.",
   failsOthers:
-    "Some neighbors, not you, would pay more than mending only the pipe that they use would cost. The office sees this too.",
+    "Some neighbors, not including you, would pay more than it would cost to repair only the pipe they use. The office can see this too.",
   testUnknown:
-    "This cannot be tested yet, because a connection or a piece of work has no place on the pipe.",
-  others: "The others",
+    "This cannot be tested yet, because a connection or a work item has no location on the pipe.",
+  others: "Other addresses",
   othersHead: ["Address", "Share"],
   othersOnly: (places: string) =>
-    `The same rule and the same prices apply to ${places}. Each has a statement of its own; their amounts are not shown here.`,
-  unknownOwner: (label: string) => `connection ${label}, owner not yet known`,
-  rules: "What other rules would ask of you",
+    `The same rule and the same prices apply to ${places}. Each has its own statement; their amounts are not shown here.`,
+  unknownOwner: (label: string) => `connection ${label}, owner unknown`,
+  rules: "Your share under other rules",
   chosen: "this statement",
-  changes: "What would change it",
-  changeLines: [
-    "the owner of a connection becomes known, or another connection is found;",
-    "a price changes, work is added or dropped, or another way of doing it is chosen;",
-    "a recorded agreement on this pipe comes to light, or a stretch turns out to be the authority’s;",
-    "what comes to light when the ground is open; a change of your share is put to you in writing, unless safety cannot wait.",
-  ],
-  after: "Then you get a new statement. What you agreed to covers this amount and no other.",
-  excluded: "What is not in it",
-  check:
-    "Do you find a mistake, or do you know of a paper or a pipe that is missing here? Tell us:",
+  changes: "What could change it",
+  changeLine:
+    "A newly found owner or connection; a changed price, scope or repair option; a recorded agreement; anything discovered once the ground is open. A change of your share is put to you in writing, unless safety cannot wait. Your agreement covers this amount only.",
+  excluded: "Not included",
+  check: "See a mistake, or know of a document or pipe that is missing here? Tell us:",
 };
 
 export type StatementWords = typeof EN;
@@ -76,67 +74,72 @@ const ES: StatementWords = {
   subject: (place) => `Desglose de la parte de ${place}`,
   version: "Versión",
   chosenOn: "Elegida el",
-  owner: (place) => `El dueño de ${place}`,
+  owner: (place) => `El propietario de ${place}`,
   opening: (place, line, total) =>
-    `Este desglose muestra cómo resulta la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Cada paso se puede comprobar con un lápiz.`,
+    `Cómo se calculó la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Usted puede comprobar cada paso.`,
   stale:
-    "Desde que se fijaron estos montos han cambiado hechos de la línea. Los pasos no se muestran hasta que la oficina vuelva a fijarlos; hasta entonces no confíe en este desglose.",
+    "Los hechos han cambiado desde que se fijaron estos montos. Los pasos no se muestran hasta que la oficina vuelva a fijarlos; hasta entonces no confíe en este desglose.",
   pipe: "La tubería y el tramo que usted usa",
-  joins: (label, at) => `Su conexión ${label} se une a la tubería compartida a ${at}.`,
+  joins: (label, at) =>
+    `Su conexión ${label} se une a la tubería compartida a ${at} de la tubería principal de la ciudad.`,
   joinsUnknown: (label) => `Aún no se sabe dónde se une su conexión ${label}.`,
   noConnection: "No se conoce ninguna conexión suya con la tubería compartida.",
   passes: (where, length, of) =>
-    `Sus aguas pasan por ${where}: ${length} de los ${of} de tubería compartida.`,
+    `Sus aguas pasan por ${where} desde la tubería principal: ${length} de los ${of} de tubería compartida.`,
   passesNone: "Por lo que se sabe, sus aguas no pasan por la tubería compartida.",
   sum: "Su cuenta",
-  sumHead: ["Obra y lugar", "Cuesta", "Se reparte", "Su parte"],
+  itemHead: [
+    "Obra",
+    "Pies desde la tubería principal",
+    "Precio",
+    "Costo",
+    "Se reparte",
+    "Su parte",
+  ],
+  notYours: "no le toca",
+  sumHead: ["Obra, en pies desde la tubería principal", "Costo", "Se reparte", "Su parte"],
   ofLength: (part, whole) => `${part} de ${whole}`,
   alone: "solo usted",
-  alike: (many) => `entre ${many}: ÷ ${many}`,
+  alike: (many) => `entre ${many} (÷ ${many})`,
   byPart: (part) => `× ${part}`,
-  nothing: "Ninguna parte de la obra le toca a usted.",
+  nothing: "No le toca ninguna parte de la obra.",
   together: "Total",
-  rounded: "En centavos enteros",
   follows:
-    "Una fracción (×) está donde la obra no se reparte por igual: según la medida de la regla o, en lo que es de toda la obra, como la obra situada de arriba, según su parte en ella.",
-  fraction: (part, own, all) => `× ${part}: sus ${own} de los ${all} de la obra que tiene lugar.`,
+    "Una fracción (×) aparece donde la obra no se reparte por igual: según la base de la regla o, en lo que es de toda la obra, en proporción a su parte de la obra con lugar de arriba.",
+  fraction: (part, own, all) => `× ${part}: sus ${own} de los ${all} de la obra con lugar.`,
   pieces:
-    "Donde cambia el número de los que comparten, la obra se corta allí; cada pedazo cuesta su parte de la longitud.",
-  up: "Su cuenta no sale en centavos enteros. Se redondeó hacia abajo como todas, y uno de los centavos que sobraron le tocó a usted por la regla fija: a quienes más perdieron al redondear y, entre iguales, al que está más aguas arriba.",
-  down: "Su cuenta no sale en centavos enteros y se redondeó hacia abajo. Los centavos que sobraron fueron uno a cada parte que más perdió al redondear y, entre iguales, a la que está más aguas arriba.",
-  even: "Su cuenta sale en centavos enteros; no se redondeó nada.",
-  adds: (total) => `Todas las partes juntas suman exactamente ${total}.`,
+    "Donde cambia el número de los que comparten, la obra se divide allí, en proporción a la longitud.",
+  up: "Se redondeó hacia abajo como todas las partes; después se le sumó un centavo que sobraba por la regla fija: primero a las partes que más se redondearon hacia abajo y, si empatan, a la propiedad que está más aguas arriba.",
+  down: "Se redondeó hacia abajo. Los centavos que sobran van de uno en uno a las partes que más se redondearon hacia abajo y, si empatan, a la propiedad que está más aguas arriba.",
+  even: "Sale en centavos enteros; no se redondeó nada.",
+  exact: "Apéndice: montos exactos en centavos y fracciones",
+  exactly: (what, amount) => `${what}: ${amount}`,
+  adds: (total) => `Todas las partes suman exactamente ${total}.`,
   recoverable: (amount, rest) =>
-    `De su parte, ${amount} cubre conexiones cuyo dueño aún no se conoce. Si se encuentra al dueño, eso debe volver a usted y quedan ${rest}.`,
+    `De su parte, ${amount} cubre conexiones cuyo propietario aún no se conoce. Si se encuentra al propietario, eso debe volver a usted y quedan ${rest}.`,
   alone_: "¿Le iría mejor por su cuenta?",
   passesTest:
-    "Ningún grupo de vecinos paga más de lo que costaría arreglar solo la tubería que usa. Se comprobó con todos los grupos posibles, también con los suyos.",
+    "Ningún grupo de vecinos paga más de lo que costaría reparar solo la tubería que usa. Se comprobó con todos los grupos posibles, incluido el suyo.",
   failsYou: (excess) =>
-    `Usted pagaría ${excess} más de lo que costaría arreglar solo la tubería que usa. La oficina también lo ve; pregunte por ello antes de aceptar.`,
+    `Usted pagaría ${excess} más de lo que costaría reparar solo la tubería que usa. La oficina también lo ve; pregunte por ello antes de aceptar.`,
   failsGroup:
-    "Un grupo de vecinos, usted entre ellos, pagaría en conjunto más de lo que costaría arreglar solo la tubería que usa. La oficina también lo ve; pregunte por ello antes de aceptar.",
+    "Un grupo de vecinos, usted entre ellos, pagaría en conjunto más de lo que costaría reparar solo la tubería que usa. La oficina también lo ve; pregunte por ello antes de aceptar.",
   failsOthers:
-    "Algunos vecinos, usted no, pagarían más de lo que costaría arreglar solo la tubería que usan. La oficina también lo ve.",
+    "Algunos vecinos, usted no, pagarían más de lo que costaría reparar solo la tubería que usan. La oficina también lo ve.",
   testUnknown:
     "Aún no se puede comprobar, porque una conexión o una parte de la obra no tiene lugar en la tubería.",
-  others: "Los demás",
+  others: "Otras direcciones",
   othersHead: ["Dirección", "Parte"],
   othersOnly: (places) =>
     `La misma regla y los mismos precios valen para ${places}. Cada uno tiene su propio desglose; aquí no se muestran sus montos.`,
-  unknownOwner: (label) => `conexión ${label}, dueño aún no conocido`,
-  rules: "Qué le pedirían otras reglas",
+  unknownOwner: (label) => `conexión ${label}, propietario desconocido`,
+  rules: "Su parte con otras reglas",
   chosen: "este desglose",
-  changes: "Qué lo cambiaría",
-  changeLines: [
-    "que se conozca al dueño de una conexión o se encuentre otra conexión;",
-    "que cambie un precio, se añada o quite obra, o se elija otra manera de hacerla;",
-    "que aparezca un acuerdo registrado sobre esta tubería, o que un tramo resulte ser de la autoridad;",
-    "lo que salga a la luz cuando el suelo esté abierto; un cambio de su parte se le consulta por escrito, salvo que la seguridad no pueda esperar.",
-  ],
-  after:
-    "Entonces recibe un desglose nuevo. Lo que usted aceptó vale para este monto y para ningún otro.",
+  changes: "Qué podría cambiarlo",
+  changeLine:
+    "Que se encuentre a otro propietario u otra conexión; que cambie un precio, la obra o la opción de reparación; un acuerdo registrado; lo que se descubra cuando el suelo esté abierto. Un cambio de su parte se le consulta por escrito, salvo que la seguridad no pueda esperar. Lo que usted aceptó vale solo para este monto.",
   excluded: "Qué no está incluido",
-  check: "¿Encuentra un error, o sabe de un papel o de una tubería que falte aquí? Díganoslo:",
+  check: "¿Ve un error, o sabe de un documento o de una tubería que falte aquí? Díganoslo:",
 };
 
 /** The standing words of a statement, by the language of its reader. */

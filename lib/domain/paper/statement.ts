@@ -11,13 +11,13 @@ import { signersFor } from "../party/signers.ts";
 import { mergeStretches } from "../say/merge.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import type { Day } from "../time/day.ts";
-import { excludedLines } from "./body-money.ts";
+import { excludedParts } from "./body-money.ts";
 import { cautionBlocks } from "./cautions.ts";
 import { heading, list, paragraph, table, workTable } from "./common.ts";
 import { type LetterFacts, letterFacts, otherSharers, placeOf } from "./facts.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
-import { pencilSum, sumNotes } from "./statement-sum.ts";
+import { exactLines, itemSum, sumNotes } from "./statement-sum.ts";
 import { STATEMENT_WORDS, type StatementWords } from "./statement-words.ts";
 import { alternativeRows } from "./sum.ts";
 
@@ -163,17 +163,16 @@ function blocksOf(facts: StatementFacts): LetterBlock[] {
     heading(own.pipe),
     ...list(passLines(facts)),
     letterStrip(letter, "yours"),
-    heading(words.split.work),
-    ...workTable(letter),
     ...sumPart(facts),
     ...othersPart(facts),
     ...rulesPart(facts),
     heading(own.changes),
-    ...list([...own.changeLines, own.after]),
+    paragraph(own.changeLine),
     heading(own.excluded),
-    ...list(excludedLines(letter)),
+    ...list([...excludedParts(letter), words.split.excludedCause]),
     paragraph(`${own.check} ${contact.join(", ")}.`),
     ...cautionBlocks(letter),
+    ...exactPart(facts),
   ];
 }
 
@@ -216,14 +215,22 @@ function passLines({ letter, own, property }: StatementFacts): string[] {
 function sumPart(facts: StatementFacts): LetterBlock[] {
   const { letter, own, split } = facts;
   const worked = workedShare(facts);
-  if (worked === null) return [];
+  if (worked === null) return [heading(letter.words.split.work), ...workTable(letter)];
   return [
     heading(own.sum),
-    ...pencilSum(letter, own, worked),
+    ...itemSum(letter, own, { worked, total: split.total }),
     ...list(sumNotes(letter, own, { worked, total: split.total })),
     heading(own.alone_),
     paragraph(standAloneWords(facts)),
   ];
+}
+
+/** The only place for fractions of a cent. */
+function exactPart(facts: StatementFacts): LetterBlock[] {
+  const { letter, own } = facts;
+  const worked = workedShare(facts);
+  const lines = worked === null ? [] : exactLines(letter, own, worked);
+  return lines.length === 0 ? [] : [heading(own.exact), paragraph(lines.join(" "))];
 }
 
 /** The sum behind the frozen amount, while the facts still give it. */
@@ -274,7 +281,6 @@ function rulesPart({ letter, own, split }: StatementFacts): LetterBlock[] {
   return [
     heading(own.rules),
     ...table(words.split.alternativesHead, [mine, ...rows], { numeric: [1] }),
-    paragraph(words.split.alternativesNote),
   ];
 }
 

@@ -46,7 +46,7 @@ function blockLines(block: LetterBlock, letter: Letter, words: LetterWords): str
     case "strip":
       return stripLines(block);
     case "pictures":
-      return block.pictures.flatMap(({ caption }) => wrap(caption, "[ picture ] ", "  "));
+      return block.pictures.flatMap(({ caption }) => wrap(caption, `${words.picture.tag} `, "  "));
     case "signature":
       return [letter.closing, "", ...block.lines];
     case "answer-slip":

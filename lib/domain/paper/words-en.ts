@@ -25,6 +25,8 @@ export const EN = {
   weekday: (day: string) => letterWeekday(day, "en"),
   feet,
   stretch,
+  /** In prose a station says from where it is counted; tables say so in their heads. */
+  fromMain: (where: string) => `${where} from the city’s main`,
   list: (names: readonly string[]) =>
     names.length < 2
       ? names.join("")
@@ -39,10 +41,10 @@ export const EN = {
     "monday-to-saturday": "Monday to Saturday",
   },
   phoneAt: (number: string, hours: string) => (hours === "" ? number : `${number}, ${hours}`),
-  dayAndNight: "Phone, day and night",
+  dayAndNight: "Phone (24 hours)",
   onCall: "On-call phone",
   unknown: "unknown",
-  notSet: "not yet set; we will tell you",
+  notSet: "not set yet; we will tell you",
   inches: (inches: number) => `${inches} in`,
   /** A station with how far off it may be. */
   about: (station: Cft, off: Cft) =>
@@ -60,7 +62,7 @@ export const EN = {
   frame: {
     date: "Date",
     reference: "Reference",
-    answerBy: "Please answer by",
+    answerBy: "Please reply by",
     greeting: (name: string, _isPerson: boolean) => `Dear ${name}:`,
     closing: "Sincerely,",
     page: (page: number, of: number) => `Page ${page} of ${of}`,
@@ -68,33 +70,55 @@ export const EN = {
     telephone: "Phone",
     email: "Email",
     forOffice: (by: string, office: string) => `${by}, for ${office}`,
-    slipTitle: "Your answer",
-    slipCut: "Cut here and send this part back, or tell us the same by phone or email.",
-    slipBy: (day: string) => `Please answer by ${day}.`,
-    slipTo: "Send to",
+    slipTitle: "Your reply",
+    slipCut: "Cut here and mail this part back, or reply by phone or email.",
+    slipBy: (day: string) => `Please reply by ${day}.`,
+    slipTo: "Return to",
     slipAbout: "About",
     slipName: "Name",
     slipSignature: "Signature, as owner / tenant / for:",
     slipDate: "Date",
     slipPhone: "Phone",
-    slipNote: "What else we should know",
-    notToScale: "Lengths are in proportion; the drawing is not to a printed scale.",
+    slipNote: "Anything else we should know",
+    notToScale: "Lengths are proportional; not to scale.",
     drawnAs: "In words",
   },
 
+  /** What is asked and by when: the first sentence of a letter that asks. */
+  lead: {
+    by: (day: string) => (day === "" ? "" : ` by ${day}`),
+    finding: (by: string) =>
+      `Please tell us${by} what you know about this pipe. Nothing is to be paid.`,
+    inquiry: (place: string, by: string) => `Please tell us${by} where the drains of ${place} go.`,
+    visit: (place: string, by: string) =>
+      `Please tell us${by} whether we may come to ${place} at the time below.`,
+    water: (by: string) =>
+      `Please use no water at the time below, and tell us${by} if that does not work.`,
+    split: (place: string, amount: string, by: string) =>
+      `Please tell us${by} whether you agree to a share of ${amount} for ${place}.`,
+    enter: (place: string, by: string) => `Please tell us${by} whether we may enter ${place}.`,
+    dig: (place: string, by: string) =>
+      `Please tell us${by} whether we may enter ${place} and dig there.`,
+    agreement: (by: string) => `Please tell us${by} whether you will sign.`,
+    demand: (place: string, amount: string, by: string) =>
+      `Please pay ${amount} for ${place}${by}.`,
+    start: (day: string) => `Work starts on ${day}.`,
+    pause: (place: string, day: string, hours: string) =>
+      `Do not let any water go down any drain at ${place} on ${day}${hours === "" ? "" : `, ${hours}`}.`,
+  },
   title: {
     finding: "What the camera found in a shared sewer pipe",
     "tie-in-inquiry": "A question about a sewer connection",
-    "test-visit": "A visit to test which drain goes where",
-    "proposed-split": "Proposed sharing of the cost of work on the shared sewer",
-    "entry-consent": "Request to enter and to dig",
+    "test-visit": "Notice of a drain test visit",
+    "proposed-split": "Proposed cost split for the shared sewer",
+    "entry-consent": "Request to enter and dig",
     "joint-agreement": "Agreement on the shared sewer",
     "work-start": "Work on the shared sewer is about to start",
     "drain-pause": "Do not use your drains",
     spill: "Sewage spill: please keep away",
-    "share-demand": "Request to pay your share",
-    "authority-response": "Answer on the shared private sewer",
-    "close-out": "Closing papers on the shared sewer",
+    "share-demand": "Payment request: your share",
+    "authority-response": "Response regarding the shared private sewer",
+    "close-out": "Closeout documents for the shared sewer",
   },
   subject: (title: string, place: string) => (place === "" ? title : `${title}: ${place}`),
 
@@ -106,7 +130,7 @@ export const EN = {
     pvc: "PVC",
     abs: "ABS",
     polyethylene: "polyethylene",
-    "bituminous-fibre": "bituminous fiber",
+    "bituminous-fibre": "tar-paper (bituminous fiber) pipe",
     "asbestos-cement": "asbestos cement",
     "cured-in-place-liner": "liner",
     unknown: "material unknown",
@@ -115,15 +139,15 @@ export const EN = {
     crack: "a crack",
     broken: "broken pipe",
     hole: "a hole",
-    "offset-joint": "a joint out of line",
+    "offset-joint": "an offset joint",
     "open-joint": "an open joint",
     roots: "roots",
     belly: "a low place that holds water",
-    deformed: "pipe out of shape",
+    deformed: "deformed pipe",
     collapsed: "collapsed pipe",
     infiltration: "water coming in",
-    "protruding-tie-in": "a connection that sticks into the pipe",
-    "worn-surface": "worn pipe wall",
+    "protruding-tie-in": "a connection that protrudes into the pipe",
+    "worn-surface": "a worn pipe wall",
   },
   side: {
     left: "on the left if you look upstream, away from the public main",
@@ -150,14 +174,14 @@ export const EN = {
   buildingAt: (place: string) => `the building at ${place}`,
   standing: {
     "on-record-and-seen": "on record and seen",
-    "on-record-seen-elsewhere": "on record, seen at another place",
+    "on-record-seen-elsewhere": "on record, seen in another location",
     "on-record-not-seen": "on record, not seen",
     "on-record-not-inspected": "on record; the camera did not get there",
     "on-record-place-unclear": "on record; where in the pipe is not clear",
     undocumented: "seen, not on record",
     "accepted-by-ruling": "not on record, accepted by the authority",
-    inactive: "not in use, as tested",
-    "not-a-sanitary-branch": "not a building’s sewer connection",
+    inactive: "not in use, per test",
+    "not-a-sanitary-branch": "not a building sewer connection",
   },
   coverage: {
     "under-water": "under water",
@@ -173,62 +197,63 @@ export const EN = {
   },
   rule: {
     equal: {
-      title: "Equal parts",
+      title: "Equal shares",
       sentence: "Every connected property pays the same.",
     },
     "per-unit": {
-      title: "By dwellings and businesses",
+      title: "By number of units",
       sentence: "Every dwelling and every business on the line counts once.",
     },
     "portion-used": {
-      title: "By the part of the pipe that each one uses",
+      title: "By portion used",
       sentence:
-        "The cost of each foot of pipe is shared equally among the properties whose sewage passes there.",
+        "The cost of each foot of pipe is shared equally among the properties whose sewage flows through it.",
     },
     "upstream-of-fault": {
-      title: "Those upstream of the fault",
-      sentence: "The properties whose sewage passes the fault pay in equal parts.",
+      title: "Properties upstream of the defect",
+      sentence: "The properties whose sewage flows past the defect pay equal shares.",
     },
     "reach-owner": {
-      title: "Whoever is responsible for each stretch",
+      title: "Whoever is responsible for each section",
       sentence:
-        "Each stretch is paid by the owners who are responsible for it under the rule named here.",
+        "Each section is paid for by the owners who are responsible for it under the rule named here.",
     },
     weights: {
-      title: "By an agreed measure",
-      sentence: "The cost is shared in proportion to the measure entered for each property.",
+      title: "By an agreed basis",
+      sentence: "The cost is shared in proportion to the basis entered for each property.",
     },
     "recorded-shares": {
       title: "By the recorded agreement",
-      sentence: "The cost is shared in the parts that the recorded agreement names.",
+      sentence: "The cost is shared in the shares that the recorded agreement sets.",
     },
     "single-payer": {
-      title: "One payer",
+      title: "Single payer",
       sentence: "One property pays for the work.",
     },
   },
 
   strip: {
     finding:
-      "The pipe as the camera saw it. The public main is at the left; feet are counted from there.",
-    one: "Where the connection in question joins the shared pipe.",
-    yours: "The shared pipe. The band shows where the sewage of your property passes.",
-    work: "Where the work is to be done.",
-    lot: "Where the pipe crosses your lot, and where the work is to be done.",
-    done: "The pipe as the camera saw it before the work, with the work marked.",
+      "The pipe as the camera saw it. The city’s main is at the left; feet are counted from there. Above, the permit record; below, what the camera saw.",
+    one: "Where the connection in question joins the shared pipe, in feet from the city’s main.",
+    yours:
+      "The shared pipe, in feet from the city’s main; the band shows where your property’s sewage flows.",
+    work: "Where the work will be done, in feet from the city’s main.",
+    lot: "Where the pipe crosses your lot and where the work will be done, in feet from the city’s main.",
+    done: "The pipe as the camera saw it before the work, with the work marked, in feet from the city’s main.",
     title: "Strip drawing of the shared pipe",
     main: "Public main",
     upperEnd: "Upper end",
     you: "your connection",
-    notKnown: "owner not yet known",
+    notKnown: "owner unknown",
     nobody: "no building",
     onRecord: (label: string) => `Record: ${label}`,
     noRecord: "no record found",
-    asked: "asked about here",
+    asked: "the connection in question",
     seen: "Seen by the camera",
     seenYes: "seen",
     pipe: "Pipe",
-    passes: "Your sewage passes here",
+    passes: "Your sewage flows here",
     passesYes: "yes",
     passesNo: "no",
     work_: "Work",
@@ -253,23 +278,23 @@ export const EN = {
     records: {
       title: "How far this can be relied on",
       text: (day: string) =>
-        `Based on records and camera as of ${day}. Public records are not guaranteed to be accurate, and what is in the ground may differ.`,
+        `Based on records and camera inspection as of ${day}. Public records are not guaranteed to be accurate; actual conditions may differ.`,
     },
     proposal: {
-      title: "A proposal, not a ruling",
-      text: "This is a proposed sharing of cost. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get advice of your own before you answer.",
+      title: "A proposal, not a decision",
+      text: "This is a proposed cost split. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get your own advice before you answer.",
     },
     drains: {
       title: "Do not use water or toilets during the stated time",
-      text: "Sewage may back up into your own building, and it can run into the open trench where people work.",
+      text: "Sewage may back up into your own building, and it can flood the trench where people are working.",
     },
     gas: {
       title: "A gas pipe may run through a sewer",
-      text: "Do not clear this line with cutting tools. If you smell gas, leave the building first, touch no switch and no phone there; then call 911 and the gas company.",
+      text: "Do not clear this line with cutting tools. If you smell gas, leave right away. Do not use switches or phones inside. Once you are away from the building, call 911 and the gas company.",
     },
     gasSeen: {
       title: "Something crosses this pipe",
-      text: "The camera saw, or could not rule out, something that crosses the pipe. Nobody should clear it until the gas company has been asked.",
+      text: "The camera saw, or could not rule out, something that crosses the pipe. No one should clear this line until the gas company has checked it.",
     },
     sewage: {
       title: "Sewage carries disease",
@@ -277,7 +302,7 @@ export const EN = {
     },
     cap: {
       title: "Please do not cap or plug any drain yet",
-      text: "Please do not cap, plug or line any branch of this pipe. Until a branch is proven dead, somebody’s sewage may depend on it.",
+      text: "Please do not cap, plug or line any branch of this pipe. Until a branch is proven inactive, someone may be using it.",
     },
     dye: {
       title: "About the dye",
@@ -285,23 +310,24 @@ export const EN = {
     },
     smoke: {
       title: "If smoke is used",
-      text: "Pour water into every floor drain and unused sink beforehand. Tell us at once if anybody there has asthma or lung disease: then no smoke is used. If you see smoke indoors, open windows and go outside.",
+      text: "Before the test, pour water into every floor drain and unused sink. Tell us right away if anyone there has asthma or another lung condition; if so, we will not use smoke. If you see smoke indoors, open windows and go outside.",
     },
     trench: {
       title: "Open trench",
-      text: "Stay outside the barriers and keep children and pets away, also when nobody is at work. Trench walls can fall in without warning.",
+      text: "Stay outside the barriers and keep children and pets away, even when no one is working. Trench walls can collapse without warning.",
     },
     enterOnly: {
-      title: "What this consent is not",
-      text: "Allowing us to enter or to dig is not an agreement to pay, and not a statement about who owns the pipe. This letter is not legal advice.",
+      title: "What this consent does not do",
+      text: "Allowing entry or digging is not an agreement to pay, and not a statement about who owns the pipe. This letter is not legal advice.",
     },
     official: {
       title: "Not legal advice",
-      text: "This letter states facts and amounts as the office has them. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get advice of your own.",
+      text: "This letter states facts and amounts from our records. It is not a legal determination and not legal advice. It admits nothing and gives up no right, yours or ours. You may get your own advice.",
     },
   },
 
   picture: {
+    tag: "[photo]",
     caption: (label: string, where: string, day: string) =>
       `${label}, ${where}, as the camera saw it on ${day}`,
     alt: (caption: string) => `Picture from inside the pipe: ${caption}`,
@@ -309,31 +335,33 @@ export const EN = {
 
   finding: {
     opening: (office: string, days: string, pipe: string) =>
-      `We are ${office}, a drain and sewer contractor. On ${days} our camera went through ${pipe}. This letter says what was seen and what is not yet known. It accuses nobody and asks for no money.`,
+      `We are ${office}, a drain and sewer contractor. On ${days} we ran a camera through ${pipe}. This letter says what we saw and what is not known yet. It accuses no one, and we are not asking for money.`,
     openingNoRun: (office: string, pipe: string) =>
-      `We are ${office}, a drain and sewer contractor. We are gathering the facts about ${pipe}. The camera has not been through it yet. This letter accuses nobody and asks for no money.`,
+      `We are ${office}, a drain and sewer contractor. We are gathering the facts about ${pipe}. We have not run a camera through it yet. This letter accuses no one, and we are not asking for money.`,
     connected: (place: string, where: string) =>
-      `${place} drains into this pipe at ${where}, as far as is known today.`,
+      `As far as is known today, ${place} drains into this pipe at ${where} from the city’s main.`,
     connectedAt: (label: string, where: string) => `${label}, ${where}`,
     candidate: (place: string) =>
-      `${place} lies along this pipe. Whether it drains into it is not yet known.`,
+      `${place} lies along this pipe. Whether it drains into it is not known yet.`,
     crossed: (place: string) =>
       `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
-    neighbour: (place: string) => `${place} lies near this pipe.`,
+    neighbour: (place: string) => `${place} is near this pipe.`,
     seen: "What was seen, when and by whom",
-    runHead: ["Day", "By", "Camera went in at", "Feet on its counter"],
-    runOpen: "to the end of the run",
+    run: (day: string, by: string, access: string, feet: string) =>
+      `${day}: ${[by, access === "" ? "" : `camera in at ${access}`, feet].filter((part) => part !== "").join(", ")}`,
+    runFeet: (from: Cft, to: Cft) => `footage ${stretch(from, to)} from there`,
+    runFeetFromMain: (from: Cft, to: Cft) => `footage ${stretch(from, to)} from the city’s main`,
     noRun: "No camera run is on file.",
-    tieInHead: ["Mark", "Feet from the main", "Side", "Address", "Permit record and camera"],
+    tieInHead: ["Mark", "Feet from the city’s main", "Side", "Address", "Permit record and camera"],
     explained: (standing: string) => `${standing}; explained on file`,
-    faults: "Along the way the camera saw:",
-    noFaults: "No fault of the pipe is on the log.",
+    faults: (list: string) => `The camera also saw (feet from the city’s main): ${list}.`,
+    noFaults: "No defects were logged.",
     faultLine: (fault: string, where: string) => `${where}: ${fault}`,
-    relative: "at a place not yet tied to the main",
+    relative: "at a place not measured from the main yet",
     blocked: (where: string) => `${where}: blocked; the camera could not go on`,
     stations:
-      "Feet are measured along the pipe from the public main, the city’s pipe that it empties into, whichever way the camera went. Sides are as you look upstream, away from the main.",
-    notKnown: "What is not yet known",
+      "Feet are measured along the pipe from the city’s main, the public pipe it empties into. Sides are as you look upstream, away from the main.",
+    notKnown: "What is not known yet",
     undocumented: (labels: string, many: number) =>
       many === 1
         ? `We saw a connection, ${labels}, that is not on any permit record we have. We do not know whose it is.`
@@ -351,33 +379,34 @@ export const EN = {
         ? `The record shows a connection, and it is not clear yet where in the pipe that is: ${labels}.`
         : `The record shows connections, and it is not clear yet where in the pipe they are: ${labels}.`,
     undecided:
-      "Some of the matches between the record and the video are our best guess. They still have to be confirmed.",
+      "Some matches between the record and the video are our best guess and still have to be confirmed.",
     gap: (where: string, why: string) =>
-      `We do not know what the pipe is like from ${where}: ${why}.`,
-    unclear: (where: string) => `It is not clear who is responsible for the pipe from ${where}.`,
-    noBoundary: "Who is responsible for which stretch has not been worked out yet.",
-    settled: "No open point is on file today. New facts may bring one up.",
+      `We do not know the condition of the pipe ${where} from the city’s main: ${why}.`,
+    unclear: (where: string) =>
+      `It is not clear who is responsible for the pipe ${where} from the city’s main.`,
+    noBoundary: "Who is responsible for which section has not been determined yet.",
+    settled: "There are no open questions today. New facts may raise some.",
     ask: "What we ask of you",
     asks: [
-      "Look at the video with us; call or write, and we will show it to you.",
-      "Send us any paper about the sewer: permits, plans, agreements, bills of earlier work.",
-      "Tell us if somebody else owns or lives at this address, so that they hear of it too.",
+      "Send us any documents about the sewer: permits, plans, agreements, past invoices.",
+      "Tell us if someone else owns or lives at this address, so we can notify them too.",
+      "Ask to see the video; call or write, and we will show it to you.",
     ],
     choices: [
       "I have read this letter.",
       "I would like to see the video.",
-      "I have papers about this pipe.",
-      "I see something differently; please call me.",
+      "I have documents about this pipe.",
+      "I disagree with something; please call me.",
     ],
   },
 
   inquiry: {
     opening: (station: string, side: string) =>
-      `Our camera saw a branch, ${station} from the city’s pipe, that joins the shared sewer pipe, ${side}. It is not on any permit record we have.`,
+      `Our camera found a branch that joins the shared sewer pipe ${station} from the city’s main, ${side}. It is not on any permit record we have.`,
     openingUnplaced:
-      "Our camera saw a branch that joins the shared sewer pipe at a place that is not yet measured from the main. It is not on any permit record we have.",
+      "Our camera found a branch that joins the shared sewer pipe at a place not measured from the main yet. It is not on any permit record we have.",
     why: (grounds: string) =>
-      `We ask you because ${grounds}. The branch may also lead to another address. We do not say that it is yours.`,
+      `We are asking you because ${grounds}. The branch may also lead to another address. We are not saying the branch is yours.`,
     ground: {
       excavation: (place: string, day: string) =>
         `digging on ${day} showed that it leads to ${place}`,
@@ -394,44 +423,44 @@ export const EN = {
     groundPlace: (place: string) => `it joins the pipe near ${place}`,
     groundUnknown: (place: string) => `we do not know yet where the drains of ${place} go`,
     whyMatters:
-      "It matters because a branch must not be closed or lined over while somebody’s sewage may come through it.",
+      "It matters because a branch must not be capped or lined over while someone may be using it.",
     facts: "What is known of the branch",
     factHead: ["", "As seen"],
-    station: "Feet from the main",
+    station: "Feet from the city’s main",
     side: "Side",
     size: "Size",
     material: "Material",
     evidence: "Evidence so far",
     level: [
       "none",
-      "position only",
+      "location only",
       "a hint in a record",
-      "a trace that points at a parcel",
-      "one test, seen once",
+      "a trace that points to a parcel",
+      "one test, one sighting",
       "a repeated test with a control address",
-      "dug up, or accepted in writing",
+      "excavated, or accepted in writing",
     ],
     ask: "What we ask of you",
     asks: [
-      "Tell us what you know about where the drains of your building go. Think of a yard drain, a roof downspout, a sump pump, and a bathroom, laundry or floor drain in the basement.",
+      "Tell us where your building’s drains go. Think of a yard drain, a roof downspout, a sump pump, and a bathroom, laundry or floor drain in the basement.",
       "Tell us what was added or changed: when, and by which plumber.",
-      "Send us any permit, plan or bill that shows it.",
-      "Allow a dye test. We tell you beforehand on which day and when. Letting us in is no agreement to pay for anything.",
+      "Send us any permit, plan or invoice that shows it.",
+      "Allow a dye test. We will tell you the day and time in advance. Letting us in is not an agreement to pay for anything.",
     ],
     choices: [
       "I think the branch serves my building.",
-      "I think it does not; my drains go another way.",
+      "I don’t think so; my drains go another way.",
       "I do not know.",
-      "You may come and test. Days and hours that suit me are written below.",
-      "I have papers about it.",
+      "You may come and test. Days and times that work for me are below.",
+      "I have documents about it.",
     ],
   },
 
   visit: {
     opening: (place: string) =>
-      `We would like to find out where the drains of ${place} go. For that, one of us puts a little dye into a drain in the building while another watches the sewer pipe with a camera.`,
+      `We would like to find out where the drains of ${place} go. One of us adds a small amount of dye to a drain in the building while another watches the sewer with a camera.`,
     openingControl: (place: string) =>
-      `We are about to test with dye whose drains lead to which branch of the shared sewer. Where the drains of ${place} go is known, so we would like to compare with them: one of us puts a little dye into a drain in the building while another watches the sewer pipe with a camera.`,
+      `We are about to run a dye test to see whose drains lead to which branch of the shared sewer. Where the drains of ${place} go is known, so we would like to use them for comparison: one of us adds a small amount of dye to a drain in the building while another watches the sewer with a camera.`,
     head: ["", ""],
     day: "Day",
     hours: "Hours",
@@ -440,13 +469,13 @@ export const EN = {
     waterOff: "No water, please",
     titleWater: "Please use no water during a drain test",
     openingWater: (place: string) =>
-      `We are about to test with dye whose drains lead to which branch of the shared sewer. Nobody comes into ${place}. But its water runs, or may run, past the place that we watch, and would wash the dye away.`,
+      `We are about to run a dye test to see whose drains lead to which branch of the shared sewer. No one will enter ${place}. But its water runs, or may run, past the place we are watching, and would wash the dye away.`,
     asksWater: [
-      "Use no water in that time: no toilet, sink, shower or machine.",
-      "Tell us beforehand if you cannot be without water then, or if somebody there is ill.",
+      "Use no water during that time: no toilet, sink, shower or machine.",
+      "Tell us in advance if you cannot be without water then, or if someone there is ill.",
     ],
     choicesWater: [
-      "We will use no water in that time.",
+      "We will use no water during that time.",
       "We cannot be without water then; please call me.",
     ],
     floor: {
@@ -467,97 +496,92 @@ export const EN = {
       sump: "sump",
     },
     floorDrain: (floor: string, drain: string) => `${floor} ${drain}`,
-    drainsIn: (drains: string) => `${drains}, on each floor that there is`,
+    drainsIn: (drains: string) => `${drains}, on each floor`,
     flush: (gallons: number) =>
-      `A little dye, then about ${gallons} gallons of water at each drain`,
+      `A small amount of dye, then about ${gallons} gallons of water at each drain`,
     put: "What goes in",
     who: "Who comes",
-    whoWords: (office: string) => `two people of ${office}, who will show you who they are`,
+    whoWords: (office: string) => `two people from ${office}, who will show ID`,
     inside: "Where",
     insideWords: "at one sink, tub or toilet on each floor that has drains",
     filmed: "What is filmed",
     filmedWords: "the inside of the sewer pipe only, never your rooms",
     ask: "What we ask of you",
     asks: [
-      "Be there, or let somebody be there who can open the door.",
-      "Use no water at all from the moment we start until we say that we are done, unless we ask you to run it.",
-      "Tell us beforehand if the day does not suit you, or if somebody there is ill.",
+      "Please be home, or have someone there to open the door.",
+      "Use no water at all from when we start until we say we are done, unless we ask you to run it.",
+      "Tell us in advance if the day does not work for you, or if someone there is ill.",
     ],
     tenant:
-      "If you rent: your landlord must give you notice of entry as well. This letter does not replace it.",
+      "If you rent: your landlord must also give you notice of entry. This letter does not replace it.",
     owner:
-      "If you let the place: you must give the people who live there notice of entry in good time. This letter does not replace it.",
+      "If you rent the property out: you must give your tenants proper notice of entry. This letter does not replace it.",
     choices: [
-      "The day suits me.",
-      "The day does not suit me; other days are written below.",
-      "Somebody here needs special care; please call me.",
+      "The day works for me.",
+      "The day does not work for me; other days are below.",
+      "Someone here needs special care; please call me.",
       "I do not want a test; please call me.",
     ],
   },
 
   split: {
-    opening: (place: string) =>
-      `This letter proposes how the cost of work on the shared sewer is to be shared, and what share falls to ${place}. You can check every step with pencil and paper. Please tell us whether you agree.`,
-    yourShare: "Your share",
-    enclosed: "Enclosed: your statement, with every step of the sum.",
+    opening:
+      "This letter proposes how to split the cost of work on the shared sewer. You can check every step yourself.",
+    enclosed: "Enclosed: your statement, with every work item and the exact calculation.",
     amount: (place: string) => `Share of ${place}`,
-    noShare: (place: string) => `Under this rule no share falls to ${place}.`,
+    noShare: (place: string) => `${place} has no share under this rule.`,
     rule: "The rule used, and why",
     ruleLine: (title: string, sentence: string) => `${title}. ${sentence}`,
     reason: (reason: string) => `Why this rule: ${reason}`,
-    answers: "Who is responsible for which stretch, by the rule on file",
-    answersHead: ["Stretch", "Responsible", "Where it is written"],
-    nothingWritten: "no rule found",
+    answersLine: (where: string, who: string, source: string) =>
+      `The pipe ${where} from the city’s main: ${who} (${source}).`,
+    answers: "Who is responsible for each section, under the rule on file",
+    answersHead: ["Section, from the city’s main", "Responsible", "Source"],
+    nothingWritten: "no rule on file",
     cited: (source: string, day: string) => `${source}, as of ${day}`,
     /** A unit as the office wrote it, in the reader's language where it is a usual one. */
     unit: (unit: string, _many: boolean) => unit,
     work: "The work",
-    workHead: ["Work", "Where", "Price", "Amount"],
+    workHead: ["Work", "Feet from the city’s main", "Price", "Amount"],
     markup: (percent: string) => ` + ${percent} markup`,
     tax: (percent: string) => ` + ${percent} tax`,
-    total: "Total of all work",
+    total: "Total for all work",
     general: "whole job",
     branch: (label: string) => `branch at ${label}`,
-    steps: "The sum, step by step",
-    stepsHead: ["Work", "The sum", "Your part"],
-    stepsNote: "Parts of a cent are written out; only the last line is rounded.",
-    stepsSum: "Together",
-    stepsRounded: "Rounded to the cent",
-    stepSum: (amount: string, numerator: string, denominator: string) =>
-      numerator === denominator ? amount : `${amount} × ${numerator}/${denominator}`,
+    steps: "The calculation, step by step",
+    stepsOf: (total: string) => `Total for all work: ${total}.`,
     stepsMissing:
-      "The steps are left out here because facts of the line have changed since the amounts were set.",
+      "The steps are left out here because the facts have changed since the amounts were set.",
     carried: (amount: string) =>
-      `Of this, ${amount} is carried for a connection whose owner is not yet known. If the owner is found, that part is to come back to you.`,
-    odd: "A few cents may be left over after rounding. They are shared out one cent at a time, first to whoever lost most by rounding.",
+      `${amount} of this covers a connection whose owner is not known yet. If the owner is found, that part is to come back to you.`,
+    odd: "Amounts are rounded to the cent. A leftover cent goes to the shares rounded down the most.",
     others: "Who else shares",
     othersLine: (places: string) =>
-      `The same rule is put to the owners of ${places}. Each of them gets a letter with their own share only.`,
+      `The owners of ${places}, under the same rule. Each gets a letter with their own share only.`,
     noOthers: "No other address is known to share.",
-    excluded: "What is not in it",
+    excluded: "Not included",
     excludedAuthority: (where: string) =>
-      `The pipe from ${where}, for which the sewer authority is responsible.`,
+      `The pipe ${where} from the city’s main, for which the sewer authority is responsible.`,
     excludedUnclear: (where: string) =>
-      `A decision on the pipe from ${where}, where it is not clear who is responsible.`,
+      `A decision on the pipe ${where} from the city’s main, where it is not clear who is responsible.`,
     excludedUnknown: (labels: string) =>
-      `A share for the connections whose owner is not yet known (${labels}); see the note at your share.`,
+      `A share for the connections whose owner is not known yet (${labels}); see the note at your share.`,
     excludedHidden:
-      "Anything that comes to light when the ground is open. We ask in writing before extra work that changes your share, unless safety cannot wait.",
+      "Anything discovered once the ground is open. We will ask you in writing before extra work that changes your share, unless safety cannot wait.",
     excludedCause:
-      "Any question of who or what caused the fault. That is kept apart from this sharing.",
-    alternatives: "What other rules would ask of you",
+      "Any question of who or what caused the defect. That is separate from this split.",
+    alternatives: "Your share under other rules",
     alternativesHead: ["Rule", "Your share would be"],
-    alternativesNote: "Each line shows the whole of your share under that rule.",
-    payment: "How it would be paid",
-    payDays: (days: number) => `By invoice, due ${days} days after the day of the invoice.`,
+    payment: "How you would pay",
+    payDays: (days: number) => `By invoice, due ${days} days after the invoice date.`,
     deposit: (percent: number) =>
       percent === 0
-        ? "No deposit is asked for."
-        : `A deposit of ${percent}% of the share is asked for before the work begins.`,
-    ifNo: "This letter makes nothing due. If you do not agree, write your reasons on the answer slip; nothing is owed because of this letter.",
+        ? "No deposit is required."
+        : `A deposit of ${percent}% of the share is due before the work begins.`,
+    ifNo: "Nothing is due because of this letter. If you do not agree, write your reasons on the reply slip.",
     choices: (amount: string) => [
       `I agree to the share of ${amount} as proposed.`,
-      "I do not agree; my reasons are written below.",
+      "I do not agree; my reasons are below.",
       "I have a question; please call me.",
       "I have a record or an agreement about this pipe.",
     ],
@@ -565,28 +589,27 @@ export const EN = {
 
   entry: {
     opening: (place: string) =>
-      `The shared sewer pipe needs repair. For that we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
+      `The shared sewer pipe needs repair. To do it, we need the owner’s consent to enter ${place} and, where marked, to dig there.`,
     area: "Where",
     areaCross: (where: string, easement: string) =>
-      `The pipe crosses the lot from ${where}, counted from the public main. Easement: ${easement}.`,
+      `The pipe crosses the lot ${where} from the city’s main. Easement: ${easement}.`,
     easement: { recorded: "recorded", none: "none found", unknown: "unknown" },
     recordedAs: (number: string) => `recorded as ${number}`,
     areaWork: (title: string, where: string) => `${title}, ${where}`,
-    areaDig: (size: string, place: string) =>
-      `We plan to dig in an area of about ${size}: ${place}.`,
-    areaEnter: (place: string) => `We only walk in, look and measure: ${place}.`,
+    areaDig: (size: string, place: string) => `We plan to dig an area of about ${size}: ${place}.`,
+    areaEnter: (place: string) => `We will only enter to inspect and measure: ${place}.`,
     areaSize: (length: string, width: string) => `${length} by ${width}`,
-    areaUnset: "size not yet set",
-    placeUnset: "place not yet set",
-    areaNone: "not yet set",
+    areaUnset: "size not set yet",
+    placeUnset: "place not set yet",
+    areaNone: "not set yet",
     when: "When",
     whenOver: (first: string, last: string) => `${first} to ${last}`,
     whenFrom: (day: string) => `From ${day}.`,
-    whenOpen: "The days are not yet set.",
+    whenOpen: "The days are not set yet.",
     terms: "On these terms",
     contact: (name: string, phone: string) =>
-      `To call on the day: ${[name, phone].filter((part) => part !== "").join(", ")}.`,
-    larger: "If the area must be larger, we ask you first.",
+      `Contact on the day: ${[name, phone].filter((part) => part !== "").join(", ")}.`,
+    larger: "If the area must be larger, we will ask you first.",
     restoration: {
       "not-set": "",
       "nothing-dug": "",
@@ -596,36 +619,36 @@ export const EN = {
       gravel: "We backfill and compact the ground and replace the gravel.",
       asphalt: "We backfill and compact the ground and patch the asphalt.",
       concrete: "We backfill and compact the ground and patch the concrete.",
-      "by-owner": "We backfill and compact the ground; the surface is put back by you.",
+      "by-owner": "We backfill and compact the ground; you restore the surface.",
     },
     mayDiffer: "New grass, plants and patches may not match.",
     notRestored: (what: string) => `We do not replace: ${what}.`,
     insured: (insurance: string, until: string) =>
-      `We carry liability insurance (${insurance}), in force to ${until}. The certificate is shown on request.`,
+      `We carry liability insurance (${insurance}), valid through ${until}. The certificate is available on request.`,
     termLines: [
-      "You may take this consent back in writing at any time before work on your lot begins. Once the ground is open, we first make it safe.",
+      "You may withdraw this consent in writing at any time before work on your lot begins. Once the ground is open, we will first make it safe.",
     ],
     tenant:
-      "If somebody rents there, they hear of it from us too; notice of entry remains yours to give.",
+      "If you have tenants, we will notify them too; giving notice of entry is still your responsibility.",
     choices: [
-      "I allow entry for looking and measuring.",
+      "I allow entry to inspect and measure.",
       "I allow digging in the area named above, on these terms.",
-      "I do not allow it; my reasons are written below.",
+      "I do not allow it; my reasons are below.",
       "Please call me first.",
     ],
   },
 
   agreement: {
     opening:
-      "This letter is about one written agreement of the owners who share this sewer pipe: who may use it, who looks after it, how cost is shared, and who may enter for repair. To be recorded with the county’s land records it is signed by all owners and acknowledged before a notary public.",
-    parties: "Properties named in it",
-    steps: "How it goes",
+      "This letter is about one written agreement of the owners who share this sewer pipe: who may use it, who maintains it, how costs are shared, and who may enter for repairs. To be recorded with the county, it is signed by all owners and notarized.",
+    parties: "Properties it covers",
+    steps: "How it works",
     stepLines: (authority: string) => [
       `A draft goes to ${authority} first, if it wants to see it, on its own form where it has one.`,
-      "Every owner on title signs, also husband and wife, trustees and purchasers under contract.",
-      "Signatures are acknowledged before a notary public. A click or an email is not enough for a recorded paper.",
-      "Where a lender holds a deed of trust or mortgage, ask whether it has to consent.",
-      "The recorded number goes into the permit papers.",
+      "Every title holder signs, including spouses, trustees and contract purchasers.",
+      "Signatures are notarized. A click or email is not enough for a recorded document.",
+      "If a lender holds a deed of trust or mortgage, ask whether it has to consent.",
+      "The recording number goes into the permit application.",
     ],
     authority: "the sewer authority",
     existing: (title: string, number: string) =>
@@ -633,8 +656,8 @@ export const EN = {
     choices: [
       "I will sign; please send me the draft.",
       "I have questions about it; please call me.",
-      "Others are on the title too; their names are written below.",
-      "I do not want to sign; my reasons are written below.",
+      "Others are on the title too; their names are below.",
+      "I do not want to sign; my reasons are below.",
     ],
   },
 
@@ -646,44 +669,44 @@ export const EN = {
     hours: "Hours",
     contractor: "Contractor",
     permits: "Permits",
-    permit: (number: string) => `no. ${number}`,
+    permit: (number: string) => `No. ${number}`,
     tickets: "Locate tickets",
     inspections: "Inspections",
     inspection: (title: string, moment: string) => `${title}, ${moment}`,
     none: "none in force yet",
-    work: "What is done",
+    work: "Work to be done",
     expect: "What to expect",
     expects: [
-      "Noise and vehicles in working hours. Tell us if you need a car at the door.",
+      "Noise and vehicles during working hours. Tell us if you need vehicle access.",
       "Please keep cars away from the barriers and signs.",
     ],
-    drains: "When not to use your drains is told in a letter of its own.",
+    drains: "A separate notice will tell you when not to use your drains.",
     choices: [
       "I have read this letter.",
-      "Somebody here needs the entrance kept free; please call me.",
+      "Someone here needs the entrance kept clear; please call me.",
     ],
   },
 
   pause: {
     opening: (place: string) =>
-      `The shared sewer pipe will be open. During that time no water may go down any drain at ${place}.`,
+      `The shared sewer pipe will be open. During that time, do not let any water go down any drain at ${place}.`,
     from: "Do not use drains on",
     hours: "From when to when",
-    openHours: "hours not yet set: ask us before you rely on this page",
-    why: "Why: water from your building runs, or may run, through the place where people work.",
+    openHours: "hours not set yet: call us before relying on this notice",
+    why: "Why: water from your building runs, or may run, through the place where people are working.",
     counts: "That means",
     countLines: [
-      "no toilet, no sink, no shower or bath;",
-      "no washing machine, no dishwasher, also none on a timer;",
-      "no pump or softener that empties into a drain.",
+      "do not flush toilets or use sinks, showers or tubs;",
+      "do not run washing machines or dishwashers (check timers);",
+      "do not run a pump or softener that empties into a drain.",
     ],
     happens:
-      "If water is used all the same: sewage may come up in your own building or a neighbor’s, and it can run into the open trench where people work.",
+      "If water is used anyway: sewage may come up in your own building or a neighbor’s, and it can flood the trench where people are working.",
     help: "If you cannot be without water (illness, small children, day care, a business), call us now, before that day.",
-    over: "Until you hear from us that the drains may be used again, please wait, also past the stated hour. Call us if you hear nothing.",
+    over: "Please wait until we tell you that the drains may be used again, even past the stated time. Call us if you hear nothing.",
     choices: [
-      "Everybody at this address knows and will use no drain in that time.",
-      "We need help for that time; please call.",
+      "Everyone at this address knows and will use no drain during that time.",
+      "We need help during that time; please call.",
     ],
   },
 
@@ -695,41 +718,40 @@ export const EN = {
     called: (office: string, moment: string) => `${office} was called on ${moment}.`,
     onSite: (moment: string) => `Our crew came on ${moment}.`,
     stopped: (moment: string) => `The flow was stopped on ${moment}.`,
-    notStopped: "That the flow has stopped is not on file yet.",
+    notStopped: "It is not on file yet that the flow has stopped.",
     reported: (to: string, moment: string, number: string) =>
-      `We reported this to ${to} on ${moment}${number === "" ? "" : ` (no. ${number})`}.`,
+      `We reported this to ${to} on ${moment}${number === "" ? "" : ` (No. ${number})`}.`,
     cleaned: (moment: string) => `The place was cleaned up on ${moment}.`,
     volume: (gallons: number | null) =>
       gallons === null ? "Volume: not known." : `Estimated volume: about ${gallons} gallons.`,
     reached: (what: string) =>
       what === "" ? "What it reached: not known." : `It reached: ${what}.`,
-    opening: (where: string) => `Sewage has come out at or near ${where}.`,
+    opening: (where: string) => `Sewage has spilled at or near ${where}.`,
     do: "What to do",
     doLines: [
       "Keep away from it, and keep children and pets away.",
-      "Use as little water as you can until we tell you that the pipe is working again.",
-      "Do not wash it into the street drain or a ditch.",
+      "Use as little water as you can until we tell you the line is flowing again.",
+      "Do not hose it into a storm drain or ditch.",
       "Throw out food that sewage has touched. Wash hands with soap after any contact.",
-      "If you feel ill after contact, call a doctor and say what happened.",
+      "If you feel sick after contact, call a doctor and say what happened.",
     ],
     choices: ["I have read this letter.", "I have had contact or damage; please call me."],
   },
 
   demand: {
     opening: (place: string) =>
-      `We ask you to pay the share of ${place} in the cost of the work on the shared sewer.`,
-    basis: "What it rests on",
+      `This is the share for ${place} in the cost of the work on the shared sewer.`,
+    basis: "Basis",
     agreed: (day: string, amount: string) => `Your consent of ${day} to pay ${amount} is on file.`,
-    notAgreed:
-      "No consent of yours to this amount is on file. If you see it differently, write to us.",
-    version: (number: number, day: string) => `Split no. ${number}, chosen on ${day}.`,
+    notAgreed: "We have no consent from you to this amount on file. If you disagree, write to us.",
+    version: (number: number, day: string) => `Split No. ${number}, chosen on ${day}.`,
     tieIn: (label: string, reason: string) => `Connection ${label}: ${reason}.`,
     reasonAccepted: "accepted in writing by its owner",
     reasonRecord: "on the permit record, and found there by the camera",
     reasonTested: "shown by repeated tests or by digging",
     reasonRuled: "accepted in writing by the authority, though not on the permit record",
     due: "Please pay by",
-    dueOpen: "The day to pay by is not yet set.",
+    dueOpen: "The due date is not set yet.",
     payTo: (payee: string, methods: string) =>
       `Pay to ${payee}${methods === "" ? "" : `, by ${methods}`}. Write the reference of this letter on it.`,
     method: {
@@ -745,26 +767,26 @@ export const EN = {
     disputeOpen: "If you dispute it, write to us: what you dispute, and why.",
     enclosed: "Enclosed",
     enclosedLines: [
-      "the sum behind your share, step by step (below)",
-      "the strip drawing of the pipe (below)",
-      "on request: the video, the test records and the permit papers",
+      "the calculation of your share, step by step (below)",
+      "the drawing of the pipe (below)",
+      "on request: the video, test records and permit documents",
     ],
     choices: (amount: string) => [
-      `I pay ${amount}.`,
-      "I would like to pay in parts; please call me.",
-      "I do not agree; my reasons are written below.",
+      `I will pay ${amount}.`,
+      "I would like to pay in installments; please call me.",
+      "I do not agree; my reasons are below.",
     ],
   },
 
   response: {
     opening: (name: string) =>
-      `This is our answer on the shared private sewer “${name}”. We write as the contractor.`,
+      `This is our response regarding the shared private sewer “${name}”. We write as the contractor.`,
     order: (day: string, note: string) => `Your order of ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day: string, note: string) =>
       `Your corrections of ${day}${note === "" ? "" : `: ${note}`}`,
     noOrder: "No order or correction of yours is on file with us.",
-    about: "What it answers",
-    state: "Where things stand",
+    about: "In response to",
+    state: "Current status",
     connections: (total: number, undocumented: number) =>
       `${count(total, "connection", "connections")} on the line; ${undocumented} of them without a permit record.`,
     owners: (properties: number) =>
@@ -773,48 +795,50 @@ export const EN = {
     noPermit: "Permits: none yet.",
     holds: (open: number) =>
       open === 0
-        ? "No open point on our file stops the work."
-        : `${count(open, "open point stops", "open points stop")} part of the work on our side; they are listed in the permit packet.`,
-    plan: "What is planned",
+        ? "Nothing on our side is holding up the work."
+        : `${count(open, "hold blocks", "holds block")} part of the work on our side; see the permit packet.`,
+    plan: "Planned work",
     dates: "Dates",
     start: (day: string) => `Work is planned to begin on ${day}.`,
-    noStart: "No day for the work is set yet.",
+    noStart: "No start date is set yet.",
     choices: [],
   },
 
   done: {
     opening: (pipe: string) =>
-      `The work on ${pipe} is done. Please keep this letter with the papers of the property.`,
+      `The work on ${pipe} is complete. Please keep this letter with your property records.`,
     openingDug: (pipe: string) =>
-      `The work on ${pipe} was inspected; its permit is not final yet. Please keep this letter with the papers of the property.`,
+      `The work on ${pipe} was inspected; its permit is not final yet. Please keep this letter with your property records.`,
     openingOpen: (pipe: string) =>
-      `These are the papers on ${pipe} as they stand today; its permit is not final yet.`,
+      `These are the documents for ${pipe} as of today; its permit is not final yet.`,
     openingNoPermit: (pipe: string) =>
-      `These are the papers on ${pipe} as they stand today; no permit for work on it is on file.`,
+      `These are the documents for ${pipe} as of today; no permit for work on it is on file.`,
     planned: "The work as planned",
     whole: "All of the work",
     built: (what: string, day: string, said: string) =>
       `${what}, done on ${day}${said === "" ? "" : `: ${said}`}`,
     account: (settled: string, open: string) =>
-      `${settled} of it has come in or was credited; ${open} is open.`,
+      open === "$0.00"
+        ? `${settled} paid or credited: paid in full.`
+        : `${settled} paid or credited; balance due: ${open}.`,
     invoiced: (place: string) => `Invoiced to ${place}`,
     asBuilt: (day: string) => `As-built drawing, given to the authority on ${day}`,
     work: "What was done",
-    cost: "What it came to",
-    total: (amount: string) => `All work together: ${amount}.`,
+    cost: "Final cost",
+    total: (amount: string) => `Total cost: ${amount}.`,
     share: (place: string) => `Share of ${place}`,
-    papers: "Papers to keep",
+    papers: "Documents to keep",
     recorded: (title: string, number: string) => `${title}, recorded as ${number}`,
     unrecorded: (title: string) => `${title}, not recorded`,
     noAgreement: "No recorded agreement on this pipe is on file.",
     permit: (number: string, state: string) =>
       number === "" ? `Permit without a number on file: ${state}` : `Permit ${number}: ${state}`,
     final: "final",
-    open: "not yet final",
+    open: "not final",
     inspection: (title: string, day: string) => `${title}, passed on ${day}`,
-    next: "Who is responsible for the pipe, by the rule or agreement on file",
-    nextLine: (where: string, who: string) => `From ${where}: ${who}`,
-    nextUnknown: "Not worked out.",
+    next: "Who is responsible for the pipe, under the rule or agreement on file",
+    nextLine: (where: string, who: string) => `${where} from the city’s main: ${who}`,
+    nextUnknown: "Not determined.",
     warranty: "Warranty",
     warrantyNone: "There is no separate warranty on file.",
     warrantyLine: (months: number, from: string, covers: string) =>

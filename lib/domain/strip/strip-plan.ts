@@ -41,14 +41,17 @@ const CLEAR = 4;
  * a ruler, the bands, and a list of the words that did not fit into their cells. Where the line goes on
  * beyond the frame no words of the drawing stand across the cut. Where much stands
  * close together and a height is given, second lines are left out: first those of the record, then
- * those of quiet tie-ins, then all; then the first lines are set upright. None of those is left out.
+ * those of quiet tie-ins, then all; then the first lines are set upright, where that is lower. None of
+ * those is left out.
  */
 export function planStrip(drawing: StripDrawing, frame: StripFrame): StripPlan {
   const full = layOut(drawing, frame);
   const { height } = frame;
   if (height === null || full.height <= height) return full;
   const spared = SPARED.map((spare) => layOut(spareDetails(drawing, spare), frame));
-  return spared.find((plan) => plan.height <= height) ?? layOut(drawing, frame, true);
+  const upright = layOut(drawing, frame, true);
+  const lowest = spared.find((plan) => plan.height < upright.height);
+  return spared.find((plan) => plan.height <= height) ?? lowest ?? upright;
 }
 
 const SPARED: readonly ((mark: StripMark) => boolean)[] = [
@@ -292,9 +295,9 @@ function drawBands(
   for (const band of bands) {
     shapes.push(words(band.title, [title, y + 8], DETAIL, { strong: true, tone: "soft" }));
     drawBandCells(shapes, band, axis, { y: y + 12, notes });
-    y += 31;
+    y += 28;
   }
-  const foot = y - 3;
+  const foot = y;
   for (const row of packNotes(notes, width - 12)) {
     shapes.push(words(row, [axis.left, y + 8], DETAIL, {}));
     y += LINE + 1;

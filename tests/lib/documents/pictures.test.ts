@@ -59,7 +59,7 @@ test("a question about a tie-in shows its newest still, with its place and day",
   expect(still?.uploadId).toBe("still-o3");
   expect(still?.caption).toMatch(/^T3, [\d.]+ ft.*, as the camera saw it on November 3, 2026$/);
   expect(still?.alt).toBe(`Picture from inside the pipe: ${still?.caption}`);
-  expect(letterText(letter).replace(/\s+/g, " ")).toContain(`[ picture ] ${still?.caption}`);
+  expect(letterText(letter).replace(/\s+/g, " ")).toContain(`[photo] ${still?.caption}`);
 });
 
 test("a finding shows the reader's own tie-ins and those that are nobody's, never a neighbour's", () => {

@@ -73,7 +73,7 @@ test("noticeSheet() takes nobody who answered for on its way, and no message-id 
   const replies = [aReply("r", "n", { receivedOn: "2026-11-21" })];
   const [row] = cells({ notices, deliveries: [mail], replies });
   expect(row).toEqual([
-    "Proposed sharing of the cost of work on the shared sewer, to Ann Aldous",
+    "Proposed cost split for the shared sewer, to Ann Aldous",
     "e-mail, November 16, 2026",
     "arrived: they answered November 21, 2026",
   ]);

@@ -59,8 +59,8 @@ const STANDING_CAUTIONS: Record<LetterKind, readonly string[]> = {
     "Not legal advice",
   ],
   "test-visit": ["About the dye", "If smoke is used"],
-  "proposed-split": ["A proposal, not a ruling", "How far this can be relied on"],
-  "entry-consent": ["What this consent is not", "Open trench"],
+  "proposed-split": ["A proposal, not a decision", "How far this can be relied on"],
+  "entry-consent": ["What this consent does not do", "Open trench"],
   "joint-agreement": ["Not legal advice"],
   "work-start": ["Open trench", "Sewage carries disease", "A gas pipe may run through a sewer"],
   "drain-pause": ["Do not use water or toilets during the stated time", "Sewage carries disease"],
@@ -151,14 +151,18 @@ test("composeLetter() names nobody's address for an undocumented tie-in below le
 
 test("composeLetter() gives a finding its days, its people and what is not yet known", () => {
   const text = letterText(letterTo(["ottilie", "p12"], "finding")).replace(/\s+/g, " ");
-  expect(text).toContain("On November 3, 2026 and November 10, 2026 our camera");
+  expect(text).toContain("On November 3, 2026 and November 10, 2026 we ran a camera");
   expect(text).toContain("Marek Sandoval");
   expect(text).toContain("12 Fennel Row drains into this pipe at T1, 18.2 ft");
   expect(text).toContain("We saw a connection, T3, that is not on any permit record");
   expect(text).toContain("that the camera did not see: House 20");
-  expect(text).toContain("what the pipe is like from 33.0 to 39.0 ft: under water");
-  expect(text).toContain("It is not clear who is responsible for the pipe from 77.25 to 96.0 ft");
-  expect(text).toContain("It accuses nobody and asks for no money.");
+  expect(text).toContain(
+    "the condition of the pipe 33.0 to 39.0 ft from the city’s main: under water",
+  );
+  expect(text).toContain(
+    "It is not clear who is responsible for the pipe 77.25 to 96.0 ft from the city’s main",
+  );
+  expect(text).toContain("It accuses no one, and we are not asking for money.");
 });
 
 test("composeLetter() tells the owner of a crossed lot that the building is not shown to use the pipe", () => {
@@ -169,9 +173,9 @@ test("composeLetter() tells the owner of a crossed lot that the building is not 
 test("composeLetter() asks about the tie-in without saying whose it is", () => {
   const text = letterText(letterTo(["nils", "p11"], "tie-in-inquiry")).replace(/\s+/g, " ");
   expect(text).toContain(
-    "43.1 ft ± 1.0 ft from the city’s pipe, that joins the shared sewer pipe, on the right if you look upstream, away from the public main",
+    "joins the shared sewer pipe 43.1 ft ± 1.0 ft from the city’s main, on the right if you look upstream, away from the public main",
   );
-  expect(text).toContain("We do not say that it is yours.");
+  expect(text).toContain("We are not saying the branch is yours.");
 });
 
 test("composeLetter() shows the reader's share, its steps and its sum in a proposed split", () => {
@@ -181,20 +185,52 @@ test("composeLetter() shows the reader's share, its steps and its sum in a propo
     words: "Share of 18 Fennel Row",
     amount: "$7,200.00",
   });
-  const steps = tables(letter).find(({ head }) => head[1] === "The sum");
+  const steps = tables(letter).find(({ head }) => head[2] === "Shared");
   expect(steps?.rows).toEqual([
-    ["Replace pipe", "10.0–30.0 ft", "$950.00"],
-    ["Mend broken place", "61.5 ft: $6,250.00, alone", "$6,250.00"],
-    ["Together", "", "$7,200.00"],
+    ["Replace pipe, 10.0 to 30.0 ft", "$950.00", "you only", "$950.00"],
+    ["Mend broken place, 61.5 ft", "$6,250.00", "you only", "$6,250.00"],
+    ["Total", "", "", "$7,200.00"],
   ]);
 });
 
-test("composeLetter() writes parts of a cent out before it rounds", () => {
-  const steps = tables(letterTo(["ottilie", "p12"], "proposed-split")).find(
-    ({ head }) => head[1] === "The sum",
+test("composeLetter() rounds every step to the cent, says so, and leaves fractions to the statement", () => {
+  const letter = letterTo(["ottilie", "p12"], "proposed-split");
+  const steps = tables(letter).find(({ head }) => head[2] === "Shared");
+  expect(steps?.rows.map((row) => row.at(-1))).toEqual(["$205.00", "$2,978.33", "$3,183.33"]);
+  expect(JSON.stringify(letter)).not.toContain("¢");
+  expect(letterText(letter).replace(/\s+/g, " ")).toContain(
+    "Amounts are rounded to the cent. A leftover cent goes to the shares rounded down the most.",
   );
-  expect(steps?.rows.at(-2)?.[2]).toBe("$3,183.33 + 1/3 ¢");
-  expect(steps?.rows.at(-1)).toEqual(["Rounded to the cent", "", "$3,183.33"]);
+});
+
+test("composeLetter() gives a Spanish reader the same steps as an English one", () => {
+  const steps = (language: "en" | "es") =>
+    tables(letterTo(["jesus", "p14"], "proposed-split", { language }))
+      .find(({ totals }) => totals === 1)
+      ?.rows.map((row) => [row[1], row[3]]);
+  expect(steps("en")?.length).toBeGreaterThan(1);
+  expect(steps("es")).toEqual(steps("en"));
+});
+
+test("composeLetter() opens on what is asked and by when, before the office’s own note", () => {
+  const asks: Partial<Record<LetterKind, RegExp>> = {
+    finding: /^Please tell us by Wednesday, December 9, 2026 what you know/,
+    "tie-in-inquiry": /^Please tell us by Wednesday, December 9, 2026 where the drains/,
+    "test-visit": /^Please tell us by Wednesday, December 9, 2026 whether we may come/,
+    "proposed-split": /^Please tell us by Wednesday, December 9, 2026 .* \$7,200.00/,
+    "entry-consent": /^Please tell us by Wednesday, December 9, 2026 whether we may enter/,
+    "joint-agreement": /^Please tell us by Wednesday, December 9, 2026 whether you will sign/,
+    "work-start": /^Work starts on Wednesday, December 2, 2026/,
+    "drain-pause": /^Do not let any water .* Monday, December 7, 2026, 8:00 am to 3:30 pm/,
+    "share-demand": /^Please pay \$[\d,.]+ .* by Wednesday, December 9, 2026/,
+  };
+  for (const kind of LETTER_KINDS) {
+    const [first, second] = letterTo(["lodz", "p18"], kind, { ownWords: "A note." }).blocks;
+    const wanted = asks[kind];
+    if (wanted === undefined) continue;
+    expect(first).toMatchObject({ lead: true, text: expect.stringMatching(wanted) });
+    expect(second).toMatchObject({ kind: "paragraph", text: "A note." });
+  }
 });
 
 test("composeLetter() leaves the steps out, and says so, once the facts have changed", () => {
@@ -205,8 +241,10 @@ test("composeLetter() leaves the steps out, and says so, once the facts have cha
   };
   const notice = sampleNotice("lodz", "p18", { kind: "proposed-split" });
   const letter = composeLetter({ file, report: stale, office, notice });
-  expect(tables(letter).some(({ head }) => head[1] === "The sum")).toBe(false);
-  expect(letterText(letter).replace(/\s+/g, " ")).toContain("facts of the line have changed");
+  expect(tables(letter).some(({ head }) => head[2] === "Shared")).toBe(false);
+  expect(letterText(letter).replace(/\s+/g, " ")).toContain(
+    "the facts have changed since the amounts were set",
+  );
   expect(letterText(letter)).toContain("$7,200.00");
 });
 
@@ -233,13 +271,13 @@ test("composeLetter() says in Spanish what it says in English", () => {
   expect(letterText(letter)).toContain("Parte de 14 Fennel Row: $3,183.33");
 });
 
-test("composeLetter() says “not yet set” where a day is missing, and never a guess", () => {
+test("composeLetter() says “not set yet” where a day is missing, and never a guess", () => {
   const { file, report, office } = sampleLine();
   const bare = { ...file, events: [], locateTickets: [] };
   for (const kind of ["test-visit", "work-start", "drain-pause"] as const) {
     const notice = sampleNotice("tenant", "p16", { kind, tieInId: "T3" });
     expect(letterText(composeLetter({ file: bare, report, office, notice }))).toMatch(
-      /not yet set/,
+      /not set yet/,
     );
   }
 });

@@ -44,7 +44,7 @@ test("a deposit counts towards the share before there is an invoice", () => {
   const share = SAMPLE_AMOUNTS[READER.propertyId as keyof typeof SAMPLE_AMOUNTS];
   const { text } = demand([entry(1, { kind: "deposit", amount: 100 })]);
   expect(text).toContain(`Balance due for`);
-  expect(text).toContain(`I pay ${formatCents(share - 100)}.`);
+  expect(text).toContain(`I will pay ${formatCents(share - 100)}.`);
   expect(text).toContain("your $1.00 deposit is applied to it");
 });
 
@@ -54,7 +54,7 @@ test("a demand asks for what is open by the money book, says since when, and enc
   expect(text).toContain("$1,234.00 invoiced; $1,000.00 paid or credited.");
   expect(text).toContain("The oldest amount was due on October 1, 2026.");
   expect(text).toContain("the statement of account");
-  expect(text).toContain("I pay $234.00.");
+  expect(text).toContain("I will pay $234.00.");
 });
 
 test("a demand for a tie-in that the authority accepted does not say that it is on record", () => {

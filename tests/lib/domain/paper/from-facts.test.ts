@@ -183,7 +183,7 @@ describe("test visit", () => {
       ],
     };
     const text = textOf(refused, ["ana", "14"], { kind: "test-visit" });
-    expect(text).toContain("Nobody comes into 14 Fennel Row");
+    expect(text).toContain("No one will enter 14 Fennel Row");
     const letter = composeLetter(inputFor(refused, ["ana", "14"], { kind: "test-visit" }));
     expect(letter.title).toBe("Please use no water during a drain test");
     expect(letter.asks).toEqual([]);
@@ -277,7 +277,7 @@ describe("hours are a field of their own", () => {
     );
     const issued = [aPermitStep("s", "p", { state: "issued" })];
     const ready = aStreet({ events, permits, permitSteps: issued, locateTickets });
-    expect(textOf(ready, ["ottilie", "12"], asked)).toMatch(/no\. SS-1(?! and)/);
+    expect(textOf(ready, ["ottilie", "12"], asked)).toMatch(/No\. SS-1(?! and)/);
     expect(gapsOf(ready, ["ottilie", "12"], asked)).toBe("");
     const done = [
       aPermitStep("s", "p", { state: "final" }),
@@ -316,7 +316,7 @@ describe("hours are a field of their own", () => {
     const fresh = aLocateTicket("new", { number: "26-2", calledOn: "2026-11-24" });
     const again = aStreet({ ...facts, locateTickets: [old, fresh] });
     const text = textOf(again, ["ottilie", "12"], asked);
-    expect(text).toContain("no. 26-2");
+    expect(text).toContain("No. 26-2");
     expect(text).not.toContain("26-1");
     expect(gapsOf(again, ["ottilie", "12"], asked)).toContain(
       "Work cannot begin on December 7, 2026, but not before December 8, 2026, because the locate window opens then.",
@@ -350,14 +350,14 @@ describe("the phone", () => {
   const onCall = anOffice();
   const none = anOffice({ onCallPhone: "", onCallHours: null });
 
-  test("“day and night” stands only beside a number that is answered so", () => {
+  test("“24 hours” stands only beside a number that is answered so", () => {
     const text = textOf(aStreet(), ["ottilie", "12"], { kind: "work-start", office: onCall });
-    expect(text).toContain("Phone, day and night (360) 555-0199");
+    expect(text).toContain("Phone (24 hours) (360) 555-0199");
     expect(text).toContain("(360) 555-0101, Monday to Friday, 8:00 AM to 5:00 PM");
     for (const language of LANGUAGES)
       for (const kind of LETTER_KINDS)
         expect(textOf(aStreet(), ["ottilie", "12"], { kind, language, office: none })).not.toMatch(
-          /day and night|día y noche/,
+          /24 hours|las 24 horas/,
         );
   });
 
@@ -430,7 +430,7 @@ describe("consent to enter", () => {
     const asked = { kind: "entry-consent" } as const;
     const reader: Reader = ["georgina", "9"];
     expect(textOf(ready, reader, asked)).toContain(
-      "We carry liability insurance (Harbour Mutual 55-0102), in force to June 30, 2027.",
+      "We carry liability insurance (Harbour Mutual 55-0102), valid through June 30, 2027.",
     );
     const none = anOffice({ insurance: "" });
     expect(textOf(ready, reader, { ...asked, office: none })).not.toContain("insurance");
@@ -469,10 +469,10 @@ describe("a spill", () => {
 
   test("says only what happened, with its day and hour", () => {
     const text = textOf(file, ["ottilie", "12"], { kind: "spill" });
-    expect(text).toContain("Sewage has come out at or near the alley at 12");
+    expect(text).toContain("Sewage has spilled at or near the alley at 12");
     expect(text).toContain("was called on November 24, 2026, 6:20 AM");
     expect(text).toContain(
-      "We reported this to the county on November 24, 2026, 7:00 AM (no. 26-77)",
+      "We reported this to the county on November 24, 2026, 7:00 AM (No. 26-77)",
     );
     expect(text).not.toMatch(/crew|stopped/i);
     expect(textOf(aStreet(), ["ottilie", "12"], { kind: "spill" })).not.toMatch(
@@ -510,8 +510,8 @@ describe("money letters", () => {
   test("a proposed split says how it would be paid, and lacks it where nobody said", () => {
     const text = textOf(file, ["ottilie", "12"], { kind: "proposed-split" });
     expect(text).toContain("due 30 days after");
-    expect(text).toContain("No deposit is asked for");
-    expect(text).toContain("This letter makes nothing due");
+    expect(text).toContain("No deposit is required");
+    expect(text).toContain("Nothing is due because of this letter");
     expect(gapsOf(file, ["ottilie", "12"], { kind: "proposed-split", office: silent })).toContain(
       "How and when a share is paid is not entered",
     );
@@ -543,14 +543,14 @@ describe("close-out", () => {
     expect(gapsOf(open, reader, { kind: "close-out" })).toContain("Permit SS-1 is not final");
     expect(gapsOf(aStreet(), reader, { kind: "close-out" })).toContain("No permit is final");
     expect(textOf(aStreet(), reader, { kind: "close-out" })).toContain(
-      "as they stand today; no permit for work on it is on file",
+      "as of today; no permit for work on it is on file",
     );
   });
 
   test("says whose the pipe is only by the rule or agreement on file", () => {
     const file = aStreet({ ...base, permitSteps: at("final") });
     expect(textOf(file, reader, { kind: "close-out" })).toContain(
-      "WHO IS RESPONSIBLE FOR THE PIPE, BY THE RULE OR AGREEMENT ON FILE",
+      "WHO IS RESPONSIBLE FOR THE PIPE, UNDER THE RULE OR AGREEMENT ON FILE",
     );
   });
 
@@ -562,7 +562,7 @@ describe("close-out", () => {
     const file = aStreet({ ...base, permitSteps: at("final"), ledger });
     const text = textOf(file, reader, { kind: "close-out" });
     expect(text).toContain("$900.00");
-    expect(text).toContain("$400.00 of it has come in or was credited; $500.00 is open");
+    expect(text).toContain("$400.00 paid or credited; balance due: $500.00.");
     expect(text).not.toContain("$1,000.00");
     expect(gapsOf(file, reader, { kind: "close-out" })).toContain("$500.00 is still open");
   });

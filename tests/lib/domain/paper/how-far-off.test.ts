@@ -53,10 +53,10 @@ function letter(kind: LetterKind, language: Notice["language"] = "en"): string {
 
 test("a letter tells feet from the city's pipe, the side looking upstream, and how far off they may be", () => {
   expect(letter("tie-in-inquiry")).toContain(
-    "a branch, 31.5 ft ± 4.0 ft from the city’s pipe, that joins the shared sewer pipe, on the right if you look upstream",
+    "a branch that joins the shared sewer pipe 31.5 ft ± 4.0 ft from the city’s main, on the right if you look upstream",
   );
   expect(letter("tie-in-inquiry", "es")).toContain(
-    "un ramal, a 31.5 pies ± 4.0 pies de la tubería de la ciudad, que se une a la tubería",
+    "un ramal que se une a la tubería de desagüe compartida a 31.5 pies ± 4.0 pies de la tubería principal de la ciudad",
   );
 });
 

@@ -56,14 +56,14 @@ function inquiry(file: LineFile, language: Notice["language"] = "en"): string {
 
 test("without a bearing a letter tells the side as one looks upstream", () => {
   expect(inquiry(aStreet({ bearing: null }))).toContain(
-    "a branch, 50.0 ft from the city’s pipe, that joins the shared sewer pipe, on the right if you look upstream, away from the public main.",
+    "a branch that joins the shared sewer pipe 50.0 ft from the city’s main, on the right if you look upstream, away from the public main.",
   );
 });
 
 test("with a bearing it tells the side by the compass", () => {
   const text = inquiry(aStreet({ bearing: 270 }));
   expect(text).toContain(
-    "50.0 ft from the city’s pipe, that joins the shared sewer pipe, on the north side of the pipe.",
+    "joins the shared sewer pipe 50.0 ft from the city’s main, on the north side of the pipe.",
   );
   expect(text).not.toContain("look upstream");
 });

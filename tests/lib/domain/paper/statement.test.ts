@@ -96,13 +96,14 @@ describe("statementOf()", () => {
   test("statementOf() writes each piece with cost, how many share and their part", () => {
     const { statement } = textOf("p12");
     const sum = statement.blocks.find(
-      (block) => block.kind === "table" && block.head[2] === "Shared",
+      (block) => block.kind === "table" && block.head[4] === "Shared",
     );
     expect(sum).toMatchObject({
       rows: [
-        ["Lining, 10.0 to 20.0 ft (10.0 ft of 40.0 ft)", "$1,000.00", "by 2: ÷ 2", "$500.00"],
-        ["Permit, whole job", "$300.00", "× 1/8", "$37.50"],
-        ["Together", "", "", "$537.50"],
+        ["Lining", "10.0 to 50.0 ft", "40 ft × $100.00", "$4,000.00", "", ""],
+        ["", "10.0 to 20.0 ft (10.0 ft of 40.0 ft)", "", "$1,000.00", "by 2 (÷ 2)", "$500.00"],
+        ["Permit", "whole job", "1 job × $300.00", "$300.00", "× 1/8", "$37.50"],
+        ["Total", "", "", "$4,300.00", "", "$537.50"],
       ],
       totals: 1,
     });
@@ -130,15 +131,15 @@ describe("statementOf()", () => {
   test("statementOf() shows the others’ amounts and the other rules where the office decided so", () => {
     expect(textOf("p12", { statementOthers: true }).text).toContain("$3,762.50");
     const withRules = textOf("p12", { statementRules: true }).text;
-    expect(withRules).toContain("WHAT OTHER RULES WOULD ASK OF YOU");
+    expect(withRules).toContain("YOUR SHARE UNDER OTHER RULES");
     expect(withRules).not.toContain("$3,762.50");
-    expect(textOf("p12").text).not.toContain("WHAT OTHER RULES");
+    expect(textOf("p12").text).not.toContain("UNDER OTHER RULES");
   });
 
   test("statementOf() says where they join and which part of the pipe they use", () => {
     const { text } = textOf("p12");
     expect(text).toContain("joins the shared pipe at 20.0 ft");
-    expect(text).toContain("0.0 to 20.0 ft: 20.0 ft of the 60.0 ft");
+    expect(text).toContain("0.0 to 20.0 ft from the main: 20.0 ft of the 60.0 ft");
   });
 
   test("statementOf() leaves the steps out, and says so, once the facts have changed", () => {

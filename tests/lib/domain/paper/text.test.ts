@@ -22,21 +22,21 @@ test("letterText() says the drawing in sentences, from the main upstream", () =>
   const text = textOf("finding");
   const at = (words: string) => text.indexOf(words);
   expect(at("Public main at 0.0 ft.")).toBeGreaterThan(0);
-  expect(at("T3 joins at 43.1 ft: owner not yet known.")).toBeGreaterThan(at("Public main"));
+  expect(at("T3 joins at 43.1 ft: owner unknown.")).toBeGreaterThan(at("Public main"));
   expect(at("Upper end at 96.0 ft.")).toBeGreaterThan(at("T3 joins"));
 });
 
 test("letterText() sets amounts of a narrow table under each other", () => {
   const rows = textOf("proposed-split")
     .split("\n")
-    .filter((line) => /^(Equal parts|Rule) /.test(line));
+    .filter((line) => /^(Equal shares|Rule) /.test(line));
   expect(rows).toHaveLength(2);
   expect(rows[0]?.length).toBe(rows[1]?.length);
 });
 
-test("letterText() keeps the office's own paragraphs apart, first of all", () => {
+test("letterText() keeps the office's own paragraphs apart, right after what is asked", () => {
   expect(textOf("finding", "First.\n\nSecond.")).toMatch(
-    /Dear .*:\n\nFirst\.\n\nSecond\.\n\nWe are/,
+    /Dear .*:\n\nPlease tell us[^]*?\n\nFirst\.\n\nSecond\.\n\nWe are/,
   );
 });
 

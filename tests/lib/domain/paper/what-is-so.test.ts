@@ -240,10 +240,10 @@ describe("what is not yet known", () => {
       aTieIn("T2", { inactive: true, settledReason: "Dug up: plugged", settledBy: "Marek" }),
     ];
     const text = textOf(aStreet({ tieIns }), ["ottilie", "12"], { kind: "finding" });
-    expect(text).toContain("not in use, as tested");
-    expect(text).not.toContain("owner not yet known");
+    expect(text).toContain("not in use, per test");
+    expect(text).not.toContain("owner unknown");
     const done = textOf(aStreet({ tieIns }), ["ottilie", "12"], { kind: "close-out" });
-    expect(done).not.toContain("owner not yet known");
+    expect(done).not.toContain("owner unknown");
   });
 
   test("lists a fault once that two runs saw, with the lower station first", () => {
