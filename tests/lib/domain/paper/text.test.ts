@@ -36,7 +36,7 @@ test("letterText() sets amounts of a narrow table under each other", () => {
 
 test("letterText() keeps the office's own paragraphs apart, right after what is asked", () => {
   expect(textOf("finding", "First.\n\nSecond.")).toMatch(
-    /Dear .*:\n\nPlease tell us[^]*?\n\nFirst\.\n\nSecond\.\n\nWe are/,
+    /Dear .*:\n\nPlease tell us[\s\S]*?\n\nFirst\.\n\nSecond\.\n\nWe are/,
   );
 });
 
