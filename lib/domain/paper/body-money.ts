@@ -113,7 +113,7 @@ function othersLine(facts: LetterFacts): string {
 }
 
 /** What the amounts leave out, in the reader’s language. */
-export function excludedLines(facts: LetterFacts): string[] {
+function excludedLines(facts: LetterFacts): string[] {
   const { split } = facts.words;
   return [...excludedParts(facts), split.excludedHidden, split.excludedCause];
 }
