@@ -221,7 +221,7 @@ test("composeLetter() opens on what is asked and by when, before the office’s 
     "entry-consent": /^Please tell us by Wednesday, December 9, 2026 whether we may enter/,
     "joint-agreement": /^Please tell us by Wednesday, December 9, 2026 whether you will sign/,
     "work-start": /^Work starts on Wednesday, December 2, 2026/,
-    "drain-pause": /^Do not let any water .* Monday, December 7, 2026, 8:00 am to 3:30 pm/,
+    "drain-pause": /^Do not let any water .* Monday, December 7, 2026, 8:00 AM to 3:30 PM/,
     "share-demand": /^Please pay \$[\d,.]+ .* by Wednesday, December 9, 2026/,
   };
   for (const kind of LETTER_KINDS) {
