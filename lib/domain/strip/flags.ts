@@ -57,9 +57,13 @@ interface Placed extends Flag {
  * neighbors are counted together. Every mark is in exactly one flag.
  */
 export function flagsOf(marks: readonly StripMark[], rules: FlagRules): Flag[] {
-  let items: readonly Item[] = marks
-    .toSorted((one, other) => one.station - other.station)
-    .map((mark) => onPaper({ marks: [mark], telling: "full" }, rules));
+  const sorted = marks.toSorted((one, other) => one.station - other.station);
+  let items = groupsOf(sorted, rules).map(
+    (group): Item =>
+      group.length === 1
+        ? onPaper({ marks: group, telling: "full" }, rules)
+        : { marks: group, telling: "bare" },
+  );
   const drawn = new Map<Item, Placed>();
   const draw = (item: Item) => {
     const flag = drawn.get(item) ?? flagOf(item, rules);
@@ -72,6 +76,27 @@ export function flagsOf(marks: readonly StripMark[], rules: FlagRules): Flag[] {
     if (crowded < 0) return withDepths(placed, rules.measures);
     items = eased(items, placed, crowded);
   }
+}
+
+/** So many marks can be eased one by one; of more, those that all but touch are counted together first. */
+const MANY = 80;
+/** Poles nearer to each other than this have no room for a word between them. */
+const TOUCHING = 12;
+
+/** Each mark by itself; of very many, those whose poles all but touch as one. */
+function groupsOf(sorted: readonly StripMark[], { x }: FlagRules): StripMark[][] {
+  if (sorted.length <= MANY) return sorted.map((mark) => [mark]);
+  const groups: StripMark[][] = [];
+  let begins = Number.NEGATIVE_INFINITY;
+  for (const mark of sorted) {
+    const at = x(mark.station);
+    if (at - begins < TOUCHING) groups.at(-1)?.push(mark);
+    else {
+      groups.push([mark]);
+      begins = at;
+    }
+  }
+  return groups;
 }
 
 /** A mark told as fully as the paper has room for to its right. */

@@ -1,4 +1,3 @@
-import type { Hold } from "../facts/hold.ts";
 import type { Report } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
 import { STOP_WORDS } from "../stops/stop-words.ts";
@@ -9,8 +8,10 @@ const LEAST: Cft = 100;
 
 /** A hold as a bracket over the place that it stops. One that has no station is not among them. */
 export function holdMarks(report: Report, spots: readonly StripSpot[]): StripMark[] {
+  const places = placesOf(report, spots);
   return report.holds.flatMap((hold) => {
-    const place = placeOf(hold, report, spots);
+    const known = places.get(hold.subjectId);
+    const place = known === undefined ? hold.stretch : known;
     if (place === null) return [];
     const open = hold.waiver === null;
     const stops = hold.stops.map((stop) => STOP_WORDS[stop]).join(", ");
@@ -35,38 +36,41 @@ export function holdMarks(report: Report, spots: readonly StripSpot[]): StripMar
 
 /** Where a hold's row leads: to its bracket, and to the mark of what it is about. */
 export function holdSpots(report: Report, marks: readonly StripMark[]): StripSpot[] {
-  return marks.map(({ id, station, toStation, sentence }) => ({
+  const subjects = new Map(report.holds.map(({ key, subjectId }) => [key, subjectId]));
+  return marks.map(({ id, station, toStation }) => ({
     id,
     from: station,
     to: toStation ?? station,
-    markId: report.holds.find((hold) => hold.key === id)?.subjectId ?? null,
-    sentence,
+    markId: subjects.get(id) ?? null,
+    // Its bracket says it.
+    sentence: "",
   }));
 }
 
-function placeOf(
-  hold: Hold,
-  report: Report,
-  spots: readonly StripSpot[],
-): { from: Cft; to: Cft } | null {
-  const tieIn = report.tieIns.find((one) => one.tieIn.id === hold.subjectId);
-  if (tieIn !== undefined) return around(tieIn.station, tieIn.uncertainty);
-  const entry = report.entries.find((one) => one.entryId === hold.subjectId);
-  if (entry !== undefined) return around(entry.recordStation ?? entry.station, null);
-  const spot = spots.find((one) => one.id === hold.subjectId);
-  if (spot !== undefined) return { from: spot.from, to: spot.to };
-  const run = report.runCoverage.find((one) => one.runId === hold.subjectId);
-  if (run !== undefined) return between(run.from, run.to);
-  return hold.stretch;
+type Place = { readonly from: Cft; readonly to: Cft } | null;
+
+/** Where each thing lies that a hold may be about: a tie-in, else an entry, a row's spot, a run. */
+function placesOf(report: Report, spots: readonly StripSpot[]): ReadonlyMap<string, Place> {
+  return new Map<string, Place>([
+    ...report.runCoverage.map(({ runId, from, to }) => [runId, between(from, to)] as const),
+    ...spots.map(({ id, from, to }) => [id, { from, to }] as const),
+    ...report.entries.map(
+      ({ entryId, recordStation, station }) =>
+        [entryId, around(recordStation ?? station, null)] as const,
+    ),
+    ...report.tieIns.map(
+      ({ tieIn, station, uncertainty }) => [tieIn.id, around(station, uncertainty)] as const,
+    ),
+  ]);
 }
 
-function around(station: Cft | null, uncertainty: Cft | null): { from: Cft; to: Cft } | null {
+function around(station: Cft | null, uncertainty: Cft | null): Place {
   if (station === null) return null;
   const half = Math.max(uncertainty ?? 0, LEAST);
   return { from: station - half, to: station + half };
 }
 
-function between(one: Cft | null, other: Cft | null): { from: Cft; to: Cft } | null {
+function between(one: Cft | null, other: Cft | null): Place {
   if (one === null || other === null) return null;
   return { from: Math.min(one, other), to: Math.max(one, other) };
 }

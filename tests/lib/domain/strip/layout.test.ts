@@ -150,6 +150,23 @@ describe("layStrip()", () => {
     );
   });
 
+  test("holds to both with very many marks, which are counted together where they all but touch", () => {
+    const many = fc.array(fc.record({ station, loud: fc.boolean() }), {
+      minLength: 300,
+      maxLength: 600,
+    });
+    fc.assert(
+      fc.property(many, frames, (list, frame) => {
+        const drawn = crowded(list);
+        const laid = layStrip(drawn, frame);
+        const named = laid.below.flatMap((flag) => flag.marks.map((one) => one.id));
+        expect(named.toSorted()).toEqual(drawn.below.map((one) => one.id).toSorted());
+        for (const one of laid.below) for (const other of laid.below) expectClear(one, other);
+      }),
+      { numRuns: 5 },
+    );
+  });
+
   test("keeps the crossed lots in a small strip, drawn as land and not as a hold", () => {
     const lot = { from: 1000, to: 3000, words: "9 Elm, easement recorded", loud: false, lot: true };
     const lots = { title: "Crosses lot", cells: [{ ...lot, hatch: "none" as const }] };
