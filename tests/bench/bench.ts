@@ -1,9 +1,11 @@
+import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { parseTree } from "#lib/domain/line/tree.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
-import { drawStrip } from "#lib/domain/strip/draw.ts";
+import { drawStrip, drawStrips } from "#lib/domain/strip/draw.ts";
 import { layStrip } from "#lib/domain/strip/layout.ts";
 import {
   aFile,
@@ -14,6 +16,7 @@ import {
   aScopeItem,
   aTieIn,
 } from "#tests/support/file.ts";
+import { theLongLine } from "./long-line.ts";
 import { printNarrations } from "./narration.ts";
 
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
@@ -48,6 +51,9 @@ grow("strip laid out, tie-ins on one line", [10, 40, 160], (size) => {
   const drawing = drawStrip(file, reportOn(file, TODAY), "all");
   return () => layStrip(drawing, { width: 1200, size: "large", zoom: 1 });
 });
+
+console.log("");
+printLongLine();
 
 console.log("");
 await import("./split.ts");
@@ -86,6 +92,38 @@ function longLine(tieIns: number, items: number): LineFile {
         }),
     ),
   });
+}
+
+/** What a page of the longest line waits for, beside the same of a line of four houses. */
+function printLongLine(): void {
+  console.log("The longest line that is taken, against a line of four houses (median of 5)");
+  const files = [longLine(4, 8), theLongLine("long")] as const;
+  const steps: readonly [string, (file: LineFile) => () => unknown][] = [
+    ["report", (file) => () => reportOn(file, TODAY)],
+    ["ten answers", withReport((file, report) => answersOn(file, report))],
+    ["strip drawn", withReport((file, report) => drawStrips(file, report))],
+    [
+      "strip laid out",
+      (file) => {
+        const drawing = drawStrip(file, reportOn(file, TODAY), "all");
+        return () => layStrip(drawing, { width: 1200, size: "large", zoom: 1 });
+      },
+    ],
+  ];
+  for (const [name, make] of steps) {
+    const [few = 0, many = 0] = files.map((file) => median(5, make(file)));
+    const ratio = `x${(many / few).toFixed(1)}`;
+    console.log(
+      `  ${pad(name, 18)}${pad(`${few.toFixed(1)} ms`, 13)}${pad(`${many.toFixed(1)} ms`, 13)}${ratio}`,
+    );
+  }
+}
+
+function withReport(job: (file: LineFile, report: Report) => unknown) {
+  return (file: LineFile) => {
+    const report = reportOn(file, TODAY);
+    return () => job(file, report);
+  };
 }
 
 function grow(name: string, sizes: readonly number[], make: (size: number) => () => unknown): void {

@@ -11,7 +11,7 @@ import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { User } from "#lib/domain/facts/user.ts";
 import { type Deed, mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { lineReport } from "#lib/operations/line-report.ts";
+import { type LineReport, lineReport } from "#lib/operations/line-report.ts";
 
 export interface OpenFile {
   readonly file: LineFile;
@@ -38,8 +38,17 @@ export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
     file,
     report,
     office,
-    answers: answersOn(file, report, office ?? undefined),
+    answers: answersTo(found, office),
     user,
     may: (deed) => file.line.closedOn === null && mayDo(user.role, deed),
   };
 });
+
+/** Kept as long as the report is, which is made anew whenever the line or the office changes. */
+const answered = new WeakMap<Report, readonly QuestionAnswer[]>();
+
+function answersTo({ file, report }: LineReport, office: Office | null): readonly QuestionAnswer[] {
+  const known = answered.get(report) ?? answersOn(file, report, office);
+  answered.set(report, known);
+  return known;
+}

@@ -3,9 +3,20 @@ import styles from "#app/_components/line-layout.module.css";
 import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import { drawStrips } from "#lib/domain/strip/draw.ts";
 import { lineFileOf } from "./file.ts";
 import { partsOf } from "./parts.ts";
+
+/** Kept as long as the report is. */
+const drawn = new WeakMap<Report, ReturnType<typeof drawStrips>>();
+
+function drawingsOf(file: LineFile, report: Report) {
+  const known = drawn.get(report) ?? drawStrips(file, report);
+  drawn.set(report, known);
+  return known;
+}
 
 export default async function LineLayout({
   children,
@@ -16,7 +27,7 @@ export default async function LineLayout({
 }) {
   const { lineId } = await params;
   const { file, report, answers } = await lineFileOf(lineId);
-  const drawings = drawStrips(file, report);
+  const drawings = drawingsOf(file, report);
   const questions = answers.map(({ question, asked, pressing }) => ({
     question,
     asked,

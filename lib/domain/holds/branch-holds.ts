@@ -3,7 +3,7 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import type { Report } from "../findings/report.ts";
 import type { Stretch } from "../length/stretch.ts";
-import { type TallyRow, tallyOf } from "../reconnection/tally.ts";
+import { readingsOf, type TallyRow, tallyOf } from "../reconnection/tally.ts";
 import { scopeToCome } from "../sharing/scope-in-force.ts";
 import { around } from "../stops/stopped-by.ts";
 
@@ -17,8 +17,9 @@ type BranchFile = Pick<
  * proven and measured from both ends of access, nobody can be sure to find it again.
  */
 export function branchCauses(file: BranchFile, { tieIns }: Pick<Report, "tieIns">): RaisedHold[] {
+  const readings = readingsOf(file);
   return scopeToCome(file).flatMap((item) => {
-    const tally = tallyOf(file, [item], tieIns);
+    const tally = tallyOf(file, [item], tieIns, readings);
     const open = tally.filter(({ state }) => state !== "ready" && state !== "open-again");
     return open.length === 0 ? [] : [branchHold(item, open)];
   });

@@ -57,6 +57,7 @@ export function tallyOf(
   file: TallyFile,
   items: readonly ScopeItem[],
   tieIns: readonly TieInFinding[],
+  readings: Readings = readingsOf(file),
 ): TallyRow[] {
   const closing = items.filter((item) => closesBranches(item, file));
   return tieIns
@@ -66,7 +67,7 @@ export function tallyOf(
     )
     .flatMap((finding) => {
       const over = closing.filter((item) => reaches(stretchOf(item, { tieIns }), finding));
-      return over.length === 0 ? [] : [tallyRow(file, finding, over)];
+      return over.length === 0 ? [] : [tallyRow(file, finding, { items: over, readings })];
     });
 }
 
@@ -84,10 +85,14 @@ function reaches(work: Stretch | null, { station, uncertainty }: TieInFinding): 
   return touches(work, { from: station - off, to: station + off });
 }
 
-function tallyRow(file: TallyFile, finding: TieInFinding, items: readonly ScopeItem[]): TallyRow {
+function tallyRow(
+  file: TallyFile,
+  finding: TieInFinding,
+  { items, readings }: { readonly items: readonly ScopeItem[]; readonly readings: Readings },
+): TallyRow {
   const { tieIn } = finding;
   const row = file.reconnections.find(({ tieInId }) => tieInId === tieIn.id) ?? null;
-  const seen = seenFrom(file, finding);
+  const seen = seenFrom(readings, finding);
   const lower = measuredBelow(row) ?? seen.lower;
   const upper = measuredAbove(row) ?? seen.upper;
   const difference = lower === null || upper === null ? null : upper.station - lower.station;
@@ -134,15 +139,23 @@ function measuredAbove(row: Reconnection | null): Measured | null {
   };
 }
 
+/** What the runs' counters tell: how each run is converted, and which observations were read off it. */
+export interface Readings {
+  readonly runs: ReturnType<typeof convertersOf>;
+  readonly read: ReadonlySet<string>;
+}
+
+/** The readings of a file, to be worked out once for many pieces of work. */
+export function readingsOf(file: Pick<LineFile, "runs" | "anchors" | "observations">): Readings {
+  const read = file.observations.filter(({ reading }) => reading === "read").map(({ id }) => id);
+  return { runs: convertersOf(file), read: new Set(read) };
+}
+
 /** What runs of the camera read, by the end at which their footage begins; the newest of each. */
 function seenFrom(
-  file: TallyFile,
+  { runs, read }: Readings,
   { sightings }: TieInFinding,
 ): { readonly lower: Measured | null; readonly upper: Measured | null } {
-  const runs = convertersOf(file);
-  const read = new Set(
-    file.observations.filter(({ reading }) => reading === "read").map(({ id }) => id),
-  );
   const placed = sightings.flatMap(({ observationId, runId, station, uncertainty }) => {
     const on = runs.get(runId);
     if (on === undefined || station === null || !read.has(observationId)) return [];

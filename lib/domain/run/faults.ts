@@ -29,8 +29,9 @@ export function faultsSeen(
   { stations }: Pick<Report, "stations">,
 ): SeenFault[] {
   const faults: (Sighting & { readonly runIds: readonly string[] })[] = [];
+  const logged = new Map(observations.map((each) => [each.id, each]));
   const found = stations
-    .flatMap((station) => sightingOf(observations, station))
+    .flatMap((station) => sightingOf(logged.get(station.observationId), station))
     .toSorted((one, other) => lowerOf(one) - lowerOf(other));
   for (const one of found) {
     const at = faults.findIndex((each) => !each.runIds.includes(one.runId) && isSame(each, one));
@@ -44,10 +45,9 @@ export function faultsSeen(
 }
 
 function sightingOf(
-  observations: LineFile["observations"],
+  seen: LineFile["observations"][number] | undefined,
   { observationId, runId, station, toStation, uncertainty }: Report["stations"][number],
 ): Sighting[] {
-  const seen = observations.find((each) => each.id === observationId);
   if (seen?.kind !== "fault") return [];
   const ends = [station, toStation].flatMap((each) => each ?? []).toSorted((a, b) => a - b);
   const [from = null, to = null] = ends;
