@@ -69,7 +69,7 @@ test("a house and a street are pressed over the picture of a plat, by mouse and 
   await press(stage, 650, 760);
   await trace.getByLabel("From A to B").fill("50");
   await trace.getByRole("button", { name: "Save and trace" }).click();
-  await expect(trace.getByText("Press the main connection on the picture.")).toBeVisible();
+  await expect(trace.getByText("Click the main connection on the picture.")).toBeVisible();
   await press(stage, 150, 620);
   await trace.getByRole("button", { name: "Save and trace" }).click();
 

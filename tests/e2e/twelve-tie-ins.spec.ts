@@ -108,7 +108,7 @@ async function enterNarration(page: Page, line: string) {
 async function addRecording(page: Page, line: string) {
   await open(page, `${line}/camera/log`);
   await page.getByText("Add the video of Run 1").click();
-  const choose = page.getByLabel("Video", { exact: true });
+  const choose = page.getByLabel("Video file", { exact: true });
   await choose.setInputFiles({
     name: "notes.mp4",
     mimeType: "video/mp4",

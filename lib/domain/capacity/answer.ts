@@ -12,10 +12,10 @@ export function capacityAnswer({ slopes, reaches }: Capacity): string {
 }
 
 const SLOPE_ORDER: readonly (readonly [SlopeVerdict, string])[] = [
-  ["falls-back", "falls back"],
+  ["falls-back", "slopes the wrong way"],
   ["too-flat", "too flat"],
-  ["average-only", "average only, because water stands in it"],
-  ["cannot-be-told", "cannot be told within the uncertainty"],
+  ["average-only", "average only because of standing water"],
+  ["cannot-be-told", "can’t be determined within the uncertainty"],
   ["meets", "steep enough"],
   ["nothing-to-test", "measured, with no minimum chosen"],
 ];
@@ -32,10 +32,10 @@ function slopeAnswer(slopes: readonly SlopeFinding[]): string {
 }
 
 const LOAD_ORDER: readonly (readonly [LoadVerdict, string])[] = [
-  ["too-much", "more than the table allows"],
-  ["no-row", "not in the table"],
-  ["cannot-be-told", "cannot be told yet"],
-  ["within", "within the table"],
+  ["too-much", "over the code limit"],
+  ["no-row", "not in the code table"],
+  ["cannot-be-told", "can’t be determined yet"],
+  ["within", "within the code limit"],
 ];
 
 function loadAnswer(verdicts: readonly LoadVerdict[]): string {
@@ -56,11 +56,11 @@ function counted<T extends string>(
   if (only === undefined) return "";
   if (parts.length === 1) return `${title}: ${only.words}${everywhere(only.count)}.`;
   const said = parts.map(({ count, words }, at) =>
-    at === 0 ? `${count} ${count === 1 ? "stretch" : "stretches"} ${words}` : `${count} ${words}`,
+    at === 0 ? `${count} ${count === 1 ? "section" : "sections"} ${words}` : `${count} ${words}`,
   );
   return `${title}: ${said.join(", ")}.`;
 }
 
 function everywhere(count: number): string {
-  return count === 1 ? "" : ` on all ${count} stretches`;
+  return count === 1 ? "" : ` on all ${count} sections`;
 }

@@ -66,9 +66,7 @@ function waterWanting(water: readonly Stretch[], slopes: readonly SlopeFinding[]
     ),
   );
   if (wide.length === 0) return [];
-  return [
-    `${waterWords(wide)}: take a level at each end of it, so that the slope beside it is known.`,
-  ];
+  return [`${waterWords(wide)}: take a level at each end of it to find the slope beside it.`];
 }
 
 function ruleOf(
@@ -175,8 +173,8 @@ function wantingFor(
   const unsized = reaches.some(({ diameter }) => diameter === null);
   const rowless = code === null ? [] : rowlessFixtures(file.fixtures, code);
   return [
-    ...(code === null ? ["Choose the plumbing code whose tables the load is held against."] : []),
-    ...(code === null && leastSlope === null ? ["Choose the least slope that is tested."] : []),
+    ...(code === null ? ["Select the plumbing code to compare the load with."] : []),
+    ...(code === null && leastSlope === null ? ["Select the minimum slope."] : []),
     ...uncountedOnLine(file, reaches),
     ...(code === null || rowless.length === 0
       ? []
@@ -185,7 +183,7 @@ function wantingFor(
         ]),
     ...(unsized ? ["The inside diameter is unknown on part of the line."] : []),
     ...(slopes.length === 0
-      ? ["No slope is known: it takes two levels that say how high the invert lies."]
+      ? ["No slope is known: enter two levels that give the height of the invert."]
       : []),
   ];
 }

@@ -61,10 +61,10 @@ function cautionOf(
 ): string {
   const at = `At ${formatFeet(station)}`;
   if (invert !== null && reckoned !== null && Math.abs(invert - reckoned) > uncertainty)
-    return `${at} the ground less the depth gives ${formatFeet(reckoned)}, but the invert is entered as ${formatFeet(invert)}. The invert is used; look at both.`;
+    return `${at} ground minus depth gives ${formatFeet(reckoned)}, but the invert is entered as ${formatFeet(invert)}. The invert is used; check both.`;
   if (invert !== null || reckoned !== null) return "";
   if (depth !== null)
-    return `${at} only the depth is known. A slope needs the level of the ground there too.`;
+    return `${at} only the depth is known. A slope needs the ground level there too.`;
   return ground === null
     ? `${at} nothing is measured yet.`
     : `${at} only the ground is known. A slope needs the depth or the invert too.`;
@@ -78,8 +78,8 @@ function besideOthers(level: LevelFinding, all: readonly LevelFinding[]): LevelF
   const apart = Math.abs((level.invert ?? 0) - (surest.invert ?? 0));
   const clash =
     apart > level.uncertainty + surest.uncertainty
-      ? ` The two lie ${formatFeet(apart)} apart, more than both may be off: one of them is wrong.`
+      ? ` The two differ by ${formatFeet(apart)}, more than their uncertainties: one of them is wrong.`
       : "";
-  const caution = `A surer level lies at ${formatFeet(level.station)} too and is used instead.${clash}`;
+  const caution = `A more accurate level at ${formatFeet(level.station)} is used instead.${clash}`;
   return { ...level, used: false, caution };
 }

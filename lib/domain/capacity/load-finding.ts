@@ -84,7 +84,7 @@ function partsWords({ parts }: Load): string {
 
 function uncountedWords({ uncounted, parts }: Load): string[] {
   const partly = parts.filter((part) => part.partly).map(({ label }) => label);
-  const notAll = partly.length === 0 ? "" : `Not all of ${sayList(partly)} need pass here.`;
+  const notAll = partly.length === 0 ? "" : `Not all of ${sayList(partly)} may drain through here.`;
   const missing = uncounted.length === 0 ? "" : `Not counted: ${sayList(uncounted)}.`;
   return [notAll, missing];
 }
@@ -100,7 +100,8 @@ function verdictSentence(code: PlumbingCode, pipe: Pipe, judged: Judged): string
   const title = shortTitle(code);
   const { diameter } = pipe;
   if (verdict === "nothing-counted") return "";
-  if (diameter === null) return "The size of the pipe is unknown here, so no limit can be read.";
+  if (diameter === null)
+    return "The pipe size is unknown here, so there is no limit to compare with.";
   if (verdict === "no-row") return noRowWords(title, pipe);
   const limitWords = (limit: DrainLimit | null) =>
     limit === null
@@ -108,8 +109,7 @@ function verdictSentence(code: PlumbingCode, pipe: Pipe, judged: Judged): string
       : `the ${limit.most} that ${title} allows a ${diameter} in pipe at ${SLOPES[limit.column].words}`;
   const [lower, upper] = [limitWords(limits.low), limitWords(limits.high)];
   if (verdict === "too-much") return `More than ${upper}.${assumedWords(pipe)}`;
-  if (pipe.water.length > 0)
-    return `${waterWords(pipe.water)}, so what ${title} allows at a slope cannot be read.`;
+  if (pipe.water.length > 0) return `${waterWords(pipe.water)}, so ${title} gives no limit here.`;
   if (verdict === "within") return `Within ${lower}.${assumedWords(pipe)}`;
   return `${cannotTell(judged, lower, upper)}${assumedWords(pipe)}`;
 }
@@ -121,13 +121,13 @@ function shortTitle(code: PlumbingCode): string {
 
 function noRowWords(title: string, { diameter, slope, least }: Pipe): string {
   if (slope === null && least === null)
-    return "The slope is unknown here and no least slope is chosen, so no limit can be read.";
+    return "The slope is unknown here and no minimum slope is selected, so there is no limit to compare with.";
   return `${title} gives no load for a ${diameter} in pipe at this slope.`;
 }
 
 function assumedWords({ slope }: Pipe): string {
   return slope === null
-    ? " The slope is not measured here: this holds only if the pipe has that much."
+    ? " The slope is not measured here: this is true only if the pipe has that slope."
     : "";
 }
 
@@ -138,8 +138,8 @@ function cannotTell(
   upper: string,
 ): string {
   if (most === null && low !== null && least <= low.most)
-    return `So far within ${lower}; what is not counted decides.`;
+    return `Within ${lower} so far; depends on what is not yet counted.`;
   const flattest =
-    lower === "" ? "at its flattest the table gives it nothing" : `at its flattest ${lower}`;
-  return `The slope is not sure enough to tell: ${flattest}, at its steepest ${upper}.`;
+    lower === "" ? "at its flattest the table gives no limit" : `at its flattest ${lower}`;
+  return `The slope is too uncertain to tell: ${flattest}, at its steepest ${upper}.`;
 }

@@ -33,8 +33,7 @@ export function obstructionsIn(
     const diameter = station === null ? null : found.diameterAt(station);
     const taken = takenBy(seen, diameter);
     if (taken === null) return [];
-    const where =
-      station === null ? "at a place that is relative only" : `at ${formatFeet(station)}`;
+    const where = station === null ? "at a place with no station" : `at ${formatFeet(station)}`;
     const sentence = `${capital(what)} ${where}, noted as ${taken.noted}: ${taken.words}`;
     return [{ observationId: seen.id, station, what, left: taken.left, sentence }];
   });
@@ -80,7 +79,7 @@ function byPercent(percent: number): Taken {
   const words =
     parts(worse) === parts(better)
       ? `${parts(section)} of the cross-section is left.`
-      : `${parts(section)} of the cross-section is left if that is of the section, ${parts(height)} if it is of the height from one side.`;
+      : `${parts(section)} of the cross-section is left if that is of the area, ${parts(height)} if it is of the height.`;
   return { noted: `${percent}%`, left: [worse, better], words };
 }
 

@@ -118,23 +118,24 @@ function sentenceOn(finding: Omit<SlopeFinding, "sentence">, run: Cft): string {
   const between = `Between ${plainFeet(from)} and ${formatFeet(to)} the invert`;
   const off = uncertainty === 0 ? "" : ` ± ${formatFeet(uncertainty)}`;
   const way =
-    fall < 0 ? `falls back upstream by ${formatFeet(-fall)}` : `rises ${formatFeet(fall)}`;
-  const range = uncertainty === 0 ? "" : ` (anything from ${percentOf(low)} to ${percentOf(high)})`;
+    fall < 0 ? `slopes the wrong way by ${formatFeet(-fall)}` : `rises ${formatFeet(fall)}`;
+  const range =
+    uncertainty === 0 ? "" : ` (${percentOf(low)} to ${percentOf(high)} within the uncertainty)`;
   return `${between} ${way}${off} over ${formatFeet(run)}: ${percentOf(slope)}${range}. ${verdictWords(finding, run)}`;
 }
 
 function verdictWords(finding: Omit<SlopeFinding, "sentence">, run: Cft): string {
   const { verdict, against, fall, low, water } = finding;
-  if (verdict === "falls-back") return "That is a back-fall whatever the levels are off by.";
+  if (verdict === "falls-back") return "It is back-pitched in any case.";
   if (verdict === "average-only")
-    return `That is an average only. ${waterWords(water)}: the pipe dips there or something dams it, and what the slope is there and beside it is not known.`;
-  const may = fall < 0 || low < 0 ? " It may fall back." : "";
-  if (against === null) return `No least slope is chosen to hold it against.${may}`;
+    return `That is only an average. ${waterWords(water)}: the pipe sags there or something dams it, and the slope there and beside it is not known.`;
+  const may = fall < 0 || low < 0 ? " It may slope the wrong way." : "";
+  if (against === null) return `No minimum slope is selected.${may}`;
   const { words } = SLOPES[against];
   const twin = otherReading(finding, run);
-  if (verdict === "meets") return `It meets ${words} even at the worst.${twin}`;
-  if (verdict === "too-flat") return `It is less than ${words} even at the best.${may}${twin}`;
-  return `Whether it meets ${words} cannot be told within the uncertainty.${may}`;
+  if (verdict === "meets") return `It meets ${words} even in the worst case.${twin}`;
+  if (verdict === "too-flat") return `It is less than ${words} even in the best case.${may}${twin}`;
+  return `Whether it meets ${words} can’t be determined within the uncertainty.${may}`;
 }
 
 /** Codes write 1/4 in per foot and 2% as if they were one: where the other gives another answer, say so. */
@@ -143,7 +144,7 @@ function otherReading({ fall, uncertainty, against, verdict }: Rated, run: Cft):
   if (twin === null) return "";
   const other = verdictOn({ fall, uncertainty, run }, twin);
   if (other === verdict) return "";
-  const reads = other === "cannot-be-told" ? "it could not be told" : TWIN_WORDS[other];
+  const reads = other === "cannot-be-told" ? "it could not be determined" : TWIN_WORDS[other];
   return ` Read as ${SLOPES[twin].words}, ${reads}: ask the authority which one it tests.`;
 }
 
@@ -152,6 +153,6 @@ type Rated = Pick<SlopeFinding, "fall" | "uncertainty" | "against" | "verdict">;
 const TWIN_WORDS: Record<Exclude<SlopeVerdict, "cannot-be-told" | "average-only">, string> = {
   meets: "it would meet it",
   "too-flat": "it would be too flat",
-  "falls-back": "it would fall back",
+  "falls-back": "it would slope the wrong way",
   "nothing-to-test": "there would be nothing to test",
 };

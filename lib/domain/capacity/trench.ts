@@ -26,7 +26,7 @@ interface TrenchNeed extends SafetyRule {
 const TRENCH_NEEDS: readonly TrenchNeed[] = [
   {
     key: "way-out",
-    words: "A ladder, stair or ramp within 25 ft of everybody in the trench.",
+    words: "A ladder, stairway or ramp within 25 ft of every worker in the trench.",
     citation: "29 CFR 1926.651(c)(2)",
     from: 400,
     beyond: false,
@@ -34,7 +34,7 @@ const TRENCH_NEEDS: readonly TrenchNeed[] = [
   {
     key: "air-test",
     words:
-      "Test the air before anybody goes in: sewage may foul it. Less than 19.5% oxygen: nobody goes in.",
+      "Test the air before anyone goes in: a hazardous atmosphere could exist near a sewer. Less than 19.5% oxygen: no one goes in.",
     citation: "29 CFR 1926.651(g)(1)",
     from: 400,
     beyond: true,
@@ -61,7 +61,7 @@ export const PROTECTED_FROM: Cft = TRENCH_NEEDS.find(({ key }) => key === "prote
 const LOOK_FIRST: TrenchNeed = {
   key: "competent-person",
   words:
-    "Less than 5 ft: a competent person looks for any sign of a cave-in; where there is one, the walls are protected all the same.",
+    "Less than 5 ft: a competent person looks for any sign of a cave-in; where there is one, the walls are protected anyway.",
   citation: "29 CFR 1926.652(a)(1)(ii)",
   from: 0,
   beyond: false,
@@ -109,7 +109,7 @@ export const EVERY_EXCAVATION: readonly SafetyRule[] = [
   {
     key: "inspection",
     words:
-      "A competent person inspects the trench each day before work, as needed through the shift and after rain. Signs of danger: everybody out.",
+      "A competent person inspects the trench each day before work, as needed through the shift and after rain. Signs of danger: everyone out.",
     citation: "29 CFR 1926.651(k)(1)",
   },
   {
@@ -120,7 +120,7 @@ export const EVERY_EXCAVATION: readonly SafetyRule[] = [
   {
     key: "water",
     words:
-      "Nobody works in a trench where water stands or rises without protection; a competent person watches the pump.",
+      "No one works in a trench where water stands or rises without protection; a competent person watches the pump.",
     citation: "29 CFR 1926.651(h)",
   },
 ];

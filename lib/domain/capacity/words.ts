@@ -33,17 +33,17 @@ export const FIXTURE_WORDS: Record<Fixture, string> = {
 export const SLOPE_VERDICT_WORDS: Record<SlopeVerdict, string> = {
   meets: "steep enough",
   "too-flat": "too flat",
-  "falls-back": "falls back",
-  "cannot-be-told": "cannot be told",
-  "average-only": "average only: water stands in it",
+  "falls-back": "slopes the wrong way",
+  "cannot-be-told": "can’t be determined",
+  "average-only": "average only: standing water",
   "nothing-to-test": "no minimum chosen",
 };
 
 export const LOAD_VERDICT_WORDS: Record<LoadVerdict, string> = {
-  within: "within the table",
-  "too-much": "more than the table",
-  "cannot-be-told": "cannot be told",
-  "no-row": "not in the table",
+  within: "within the code limit",
+  "too-much": "over the code limit",
+  "cannot-be-told": "can’t be determined",
+  "no-row": "not in the code table",
   "nothing-counted": "nothing counted",
 };
 

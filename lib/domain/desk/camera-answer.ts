@@ -87,7 +87,7 @@ function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Openi
   if (adrift.length > 0) {
     const [first = "", ...others] = adrift;
     const rest = others.length === 0 ? "" : `, then ${sayList(others)}`;
-    const it = forCount(adrift.length, "it tells", "they tell");
+    const it = forCount(adrift.length, "it has", "they have");
     open.push({
       closes: `Tie ${first} to the main with a reading at a point of known station${rest}; until then ${it} no stations`,
       pressing: PRESSING.stalls,

@@ -6,7 +6,7 @@ import type { Stretch } from "../length/stretch.ts";
 
 /** Stands under the words “Not a design” on every page and sheet of such results; none may leave it out. */
 export const NOT_A_DESIGN =
-  "It holds what was measured and counted here against printed tables and a formula. The authority’s own edition decides, and a design is an engineer’s.";
+  "Measurements and counts entered here are compared with code tables and a formula. The authority’s adopted code governs, and design is an engineer’s job.";
 
 /** A level as it is used: how far it may be off, and what it says of the invert. */
 export interface LevelFinding {
@@ -65,7 +65,7 @@ export interface Load {
     readonly propertyId: string;
     readonly label: string;
     readonly units: number;
-    /** Some of its tie-ins join below: not all of this need pass here. */
+    /** Some of its tie-ins join below: not all of this may drain through here. */
     readonly partly: boolean;
   }[];
   /** Whose fixtures are not counted, by name; an unknown owner by the tie-in. */

@@ -50,7 +50,7 @@ export function cuesOf(
     problems.push(...read.problems);
     for (const cue of read.cues) {
       if (cue.start !== null && cue.start < last)
-        problems.push({ line: cue.line, message: "This time is before the one above it" });
+        problems.push({ line: cue.line, message: "This time is earlier than the one above it" });
       last = Math.max(last, cue.start ?? 0);
       cues.push(cue);
     }
@@ -91,7 +91,7 @@ function cueOf(
   const problems: TranscriptProblem[] = [];
   const cues: Cue[] = [];
   if (at.length === 0) {
-    problems.push({ line: block.line, message: "No times stand above these words" });
+    problems.push({ line: block.line, message: "No time stamp above this text" });
     cues.push(wordsOnly(block));
   }
   for (const [nth, index] of at.entries()) {
@@ -99,9 +99,9 @@ function cueOf(
     const timing = timingOf(block.lines[index] ?? "", format);
     const line = block.line + index;
     problems.push(...timing.messages.map((message) => ({ line, message })));
-    if (nth > 0) problems.push({ line, message: "A blank line is missing above this time" });
+    if (nth > 0) problems.push({ line, message: "A blank line is missing above this time stamp" });
     const text = spoken(withoutNumber(block.lines.slice(index + 1, until), until, block));
-    if (text === "") problems.push({ line, message: "No words stand below this time" });
+    if (text === "") problems.push({ line, message: "No text below this time stamp" });
     else cues.push({ start: timing.start, end: timing.end, text, line: line + 1 });
   }
   return { cues, problems };
@@ -131,9 +131,9 @@ function timingOf(
   const messages = [left.trim(), endText].flatMap((time) => messageFor(time, strict));
   if (!line.includes("-->")) messages.push("The arrow should be written -->");
   else if (!(/\s$/.test(left) && /^\s/.test(right)))
-    messages.push("A space should stand on both sides of the arrow");
+    messages.push("There should be a space on both sides of the arrow");
   if (start !== null && end !== null && end <= start) {
-    messages.push("This ends before it begins");
+    messages.push("This ends before it starts");
     return { start, end: null, messages };
   }
   return { start, end, messages };
@@ -141,8 +141,8 @@ function timingOf(
 
 function messageFor(time: string, strict: RegExp): string[] {
   if (strict.test(time)) return [];
-  if (timeOf(time) === null) return [`“${time}” is no time`];
-  return [`“${time}” is not written as this kind of file asks; it was read all the same`];
+  if (timeOf(time) === null) return [`“${time}” is not a valid time`];
+  return [`“${time}” is not in this file type’s format; it was read anyway`];
 }
 
 const ENTITIES: Readonly<Record<string, string>> = {

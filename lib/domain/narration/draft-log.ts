@@ -194,8 +194,8 @@ function whyAside(ground: Ground, mark: Said): string | null {
   if (mark.what === "other") return mark.why;
   if (mark.what === "diameter") return "a pipe size";
   if (mark.what !== "distance") return null;
-  if (ground.track.outliers.has(mark.at)) return "it does not fit the distances around it";
-  if (ground.sense.unreal.has(mark.at)) return "said of the record, or not as seen";
+  if (ground.track.outliers.has(mark.at)) return "it does not fit the footages around it";
+  if (ground.sense.unreal.has(mark.at)) return "said about the record, not as seen";
   return mark.distance.kind === "extent" ? "a length, not a place" : null;
 }
 
@@ -206,7 +206,7 @@ function askedIn(ground: Ground): TranscriptProblem[] {
     if (mark.distance.weight < ASKED) return [];
     const line = ground.talk.speech.words[mark.from]?.line ?? 1;
     const words = wordsAsSpoken(ground, mark);
-    return [{ line, message: `“${words}” jumps against the distances around it and was not used` }];
+    return [{ line, message: `“${words}” does not fit the footages around it and was not used` }];
   });
 }
 

@@ -83,17 +83,17 @@ export function draftedGap(gap: DraftGap): Omit<Gap, "id" | "runId"> {
 }
 
 const SLACK_WORDS: Record<DraftReading, string> = {
-  read: "counter as said,",
-  between: "counter worked out by time,",
-  beyond: "counter worked out by the speed beyond what was said,",
+  read: "footage as spoken,",
+  between: "footage interpolated by time,",
+  beyond: "footage estimated by speed beyond the last reading,",
 };
 
 function noteOf({ note, hedges, aboutRecord, reading, slack }: Draft): string {
   const said = hedges.map((hedge) => `“${hedge}”`).join(", ");
   const parts = [
     note,
-    said === "" ? "" : `said with ${said}`,
-    aboutRecord === "" ? "" : `of the record: “${aboutRecord}”`,
+    said === "" ? "" : `spoken with ${said}`,
+    aboutRecord === "" ? "" : `about the record: “${aboutRecord}”`,
     slack === 0 ? "" : `${SLACK_WORDS[reading]} ± ${plainFeet(toTenth(slack))} ft`,
   ];
   return parts.filter((part) => part !== "").join("; ");

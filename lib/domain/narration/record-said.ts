@@ -35,5 +35,5 @@ function offBy(distance: Cft, at: Cft): Cft {
 
 /** How words about the record stand in an entry's note. */
 export function saidOfRecord({ aboutRecord }: Pick<Draft, "aboutRecord">): string {
-  return `said while the camera ran: “${aboutRecord}”`;
+  return `from the narration: “${aboutRecord}”`;
 }

@@ -5,18 +5,17 @@ const MOST_LETTERS = 100_000;
 export function wrongText(
   text: string,
 ): { readonly missing: boolean; readonly words: string } | null {
-  if (text.trim() === "")
-    return { missing: true, words: "Paste what was said, or choose a file that holds it" };
+  if (text.trim() === "") return { missing: true, words: "Paste the transcript, or choose a file" };
   if (text.length > MOST_LETTERS)
     return {
       missing: false,
-      words: `This is ${text.length.toLocaleString("en-US")} letters long; a transcript has at most 100,000. Bring it in in parts`,
+      words: `This is ${text.length.toLocaleString("en-US")} characters long; the limit is 100,000. Add it in parts`,
     };
   // Marks of a picture, a video or a document that was opened as if it were text.
   if (/[^\P{Cc}\t\n\v\f\r]/u.test(text))
     return {
       missing: false,
-      words: "This is no text. Choose the transcript as .vtt, .srt or .txt, or paste it",
+      words: "This is not a text file. Choose the transcript as .vtt, .srt or .txt, or paste it",
     };
   return null;
 }

@@ -10,7 +10,7 @@ export const OUTLINE =
   /^\s*-?\d{1,5}(\.\d{1,2})?\s*,\s*-?\d{1,5}(\.\d{1,2})?((\s*;\s*|\s+)-?\d{1,5}(\.\d{1,2})?\s*,\s*-?\d{1,5}(\.\d{1,2})?)+\s*;?\s*$/;
 
 export const OUTLINE_WORDS =
-  "Write at least two corners, each in feet east and north of the main connection, as 12,4; 52,4; 52,32 (west and south below zero)";
+  "Enter at least two corners, each in feet east and north of the main connection, e.g. 12,4; 52,4; 52,32 (west and south are negative)";
 
 /** The corners of an outline in hundredths of a foot; none where it is no outline. */
 export function cornersOf(outline: string): Spot[] {

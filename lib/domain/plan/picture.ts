@@ -15,9 +15,12 @@ export function pictureScale(picture: PlanPicture): number | null {
 /** Why a picture can't be laid on the ground, with the field that is to be mended; null: it can. */
 export function pictureProblem(picture: PlanPicture): { path: string; message: string } | null {
   if (picture.apart <= 0)
-    return { path: "apart", message: "Write how far apart the two points are, in feet above zero" };
+    return {
+      path: "apart",
+      message: "Enter the distance between the two points, in feet above zero",
+    };
   if (picture.oneX === picture.otherX && picture.oneY === picture.otherY)
-    return { path: "otherX", message: "Press two different points: these are the same one" };
+    return { path: "otherX", message: "Click two different points: these are the same one" };
   return null;
 }
 

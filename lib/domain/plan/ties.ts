@@ -162,7 +162,7 @@ function openWords(
   const { tie, apart } = taped;
   const [from, to] = taped.names;
   if (triangle.state === "same-place")
-    return `${from} and ${to} are one place: two different fixed points are needed.`;
+    return `${from} and ${to} are the same place: two different fixed points are needed.`;
   const tapes = `${formatFeet(tie.fromDistance)} and ${formatFeet(tie.otherDistance)}`;
   const base = `${formatFeet(tenth(apart))} between ${from} and ${to}`;
   return triangle.state === "short"
@@ -175,11 +175,11 @@ function offWords(spot: Spot | null, byLine: Spot | null): string[] {
   if (spot === null || byLine === null) return [];
   const off = distance(spot, byLine);
   if (off <= AGREES)
-    return [`It lies ${formatFeet(tenth(off))} from where bearing and footage put it.`];
+    return [`It is ${formatFeet(tenth(off))} from where bearing and footage put it.`];
   const [east, north] = [spot.east - byLine.east, spot.north - byLine.north];
   const way = compassOf((Math.atan2(east, north) * 180) / Math.PI);
   return [
-    `It lies ${formatFeet(tenth(off))} ${way} of where bearing and footage put it: check side, bends, bearing and the tapes.`,
+    `It is ${formatFeet(tenth(off))} ${way} of where bearing and footage put it: check side, bends, bearing and the tapes.`,
   ];
 }
 

@@ -21,19 +21,19 @@ interface Named {
 
 const WORDS: Record<AnchorProblemReason, (named: Named) => string> = {
   "not-a-length": ({ run }) =>
-    `A known point of ${run} is not a length in feet; until that is mended the run is relative only.`,
+    `A known point of ${run} is not a length in feet; until that is fixed the run has no stations.`,
   "below-main": ({ run, one }) =>
-    `${one} of ${run} lies below the main connection; until that is mended the run is relative only.`,
+    `${one} of ${run} is below the main connection (station 0); until that is fixed the run has no stations.`,
   "anchors-disagree": ({ run, one, other }) =>
-    `${other} and ${one} of ${run} give one counter reading two stations more than 1.0 ft apart; until one goes the run is relative only.`,
+    `${other} and ${one} of ${run} give one counter reading two stations more than 1.0 ft apart; until one is removed the run has no stations.`,
   "anchors-out-of-order": ({ run, one, other, ask }) =>
-    `${other} and ${lower(one)} of ${run} run against the way in which its footage grows. ${ask} Until that or one of the two is mended the run is relative only.`,
+    `${other} and ${lower(one)} of ${run} run opposite to the way its footage increases. ${ask} Until that or one of the two is fixed the run has no stations.`,
   "anchors-against-way": ({ run, one, other, ask }) =>
-    `${other} and ${lower(one)} of ${run} run against the way in which its footage is said to grow. ${ask} Stations go by the known points meanwhile; left and right can’t be told until it is settled.`,
+    `${other} and ${lower(one)} of ${run} run opposite to the way its footage is said to increase. ${ask} Stations follow the known points meanwhile; left and right can’t be determined until it is settled.`,
   "off-zero": ({ run, one, counter, station }) =>
-    `${one} of ${run} does not fit a zero at the main: ${counter} from the main would be station ${counter}, not ${station}. Measured from where the camera went in? Say so at the run, or mend the point; until then the run is relative only.`,
+    `${one} of ${run} does not fit a zero at the main: ${counter} from the main would be station ${counter}, not ${station}. Measured from where the camera went in? Set that on the run, or fix the point; until then the run is relative only.`,
   "anchors-stretched": ({ run, one, other, counted, gone, slack }) =>
-    `Between ${lower(other)} and ${lower(one)} of ${run} the counter went ${counted} and the line is ${gone} long: more apart than the 2.0 ft or a tenth that a counter may slip. One of the two is probably wrong; until then stations of this run are uncertain by ${slack}.`,
+    `Between ${lower(other)} and ${lower(one)} of ${run} the counter went ${counted} and the line is ${gone} long: a bigger difference than the 2.0 ft or 10% that a counter may slip. One of the two is probably wrong; until then stations of this run are uncertain by ${slack}.`,
 };
 
 /** What is wrong with a run's anchors, named by their readings, with the range that was left. */

@@ -79,13 +79,13 @@ export const FOOTAGE_WORDS: Record<FootageFrom, string> = {
 /** The question that a run's known points ask where they run against what it says: the other way to say it. */
 export function otherWayWords(run: RunWay): string {
   if (statedWay(run) === -1)
-    return "The footage grows with the way from the main: measured from the main? Say so at the run, or that it looks upstream.";
-  const ask = "The footage grows with the way toward the main:";
+    return "The footage increases away from the main: measured from the main? Set that on the run, or that it looks upstream.";
+  const ask = "The footage increases toward the main:";
   if (run.looks === "downstream")
-    return `${ask} measured from where the camera went in? Say so at the run.`;
+    return `${ask} measured from where the camera went in? Set that on the run.`;
   return run.measuredFrom === "access"
-    ? `${ask} did the camera look downstream? Say so at the run.`
-    : `${ask} did the camera look downstream, its footage measured from where it went in? Say so at the run.`;
+    ? `${ask} did the camera look downstream? Set that on the run.`
+    : `${ask} did the camera look downstream, its footage measured from where it went in? Set that on the run.`;
 }
 
 /** What a reading is by what the run says, for its form: `31.5 ft on the counter is 31.5 ft from the main.` */

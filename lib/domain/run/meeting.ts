@@ -97,7 +97,7 @@ function meeting(
   const opening = `${nameOf(pair.one)} and ${nameOf(pair.other)} both saw ${plainFeet(from)} to ${formatFeet(to)}, from opposite ends.`;
   const agreed =
     common.length === 0
-      ? "They have no tie-in in common, so nothing shows whether their lengths agree."
+      ? "They have no tie-in in common, so nothing shows whether their lengths match."
       : `They agree: ${sayTieIns(
           file,
           common.map(({ tieInId }) => tieInId),
@@ -146,7 +146,7 @@ function lengthWords({ common, disagreement }: Facts, { one, other, stretch }: P
   const what =
     common.length === 1 ? "their one common tie-in" : `their ${common.length} common tie-ins`;
   return [
-    `Their lengths disagree: ${nameOf(other)} puts ${what} ${formatFeet(Math.abs(disagreement))} ${way} than ${nameOf(one)}. Look at both zeros, and tie both runs to one point that both passed.`,
+    `Their lengths disagree: ${nameOf(other)} puts ${what} ${formatFeet(Math.abs(disagreement))} ${way} than ${nameOf(one)}. Check both zeros, and tie both runs to one point that both passed.`,
   ];
 }
 
@@ -155,7 +155,7 @@ function onlyWords(file: MeetingFile, { onlyFirst, onlySecond }: Facts, pair: Pa
     ids.length === 0
       ? []
       : [
-          `${sayTieIns(file, ids)} ${ids.length === 1 ? "was" : "were"} seen by ${nameOf(saw)} and not by ${nameOf(missed)}, which saw the pipe there: look at its recording.`,
+          `${sayTieIns(file, ids)} ${ids.length === 1 ? "was" : "were"} seen by ${nameOf(saw)} and not by ${nameOf(missed)}, which saw the pipe there: check its video.`,
         ];
   return [...said(onlyFirst, pair.one, pair.other), ...said(onlySecond, pair.other, pair.one)];
 }
@@ -180,7 +180,7 @@ function materialWords(
     );
     if (near === undefined || near.material === material) return [];
     return [
-      `At ${formatFeet(station)} ${nameOf(one)} noted ${MATERIAL_WORDS[material]} going up, and ${nameOf(other)} ${MATERIAL_WORDS[near.material]}: look at both recordings.`,
+      `At ${formatFeet(station)} ${nameOf(one)} noted ${MATERIAL_WORDS[material]} going up, and ${nameOf(other)} ${MATERIAL_WORDS[near.material]}: check both videos.`,
     ];
   });
 }

@@ -35,9 +35,9 @@ function residualOf(anchor: Anchor, run: Run, all: readonly Anchor[]): AnchorRes
   return { ...common, residual, sentence };
 }
 
-const ALONE = "The run’s only known point: there is nothing to hold it against.";
+const ALONE = "The run’s only known point: nothing to check it against.";
 const TORN =
-  "The run’s other known points contradict each other, so they cannot be held against it.";
+  "The run’s other known points contradict each other, so it can’t be checked against them.";
 
 function contradicts(run: Run, anchors: readonly Anchor[]): boolean {
   return anchorProblems(run, anchors).length > 0;
@@ -53,5 +53,5 @@ function residualWords(
     return `The other known points put reading ${formatFeet(anchor.counter)} at the same ${formatFeet(station)}.`;
   const way = residual > 0 ? "farther up" : "farther down";
   const limit = Math.abs(residual) <= uncertainty ? "within" : "beyond";
-  return `The other known points put reading ${formatFeet(anchor.counter)} at ${formatFeet(station)}; this one lies ${formatFeet(Math.abs(residual))} ${way}, ${limit} the ${formatFeet(uncertainty)} that the counter may be off.`;
+  return `The other known points put reading ${formatFeet(anchor.counter)} at ${formatFeet(station)}; this one is ${formatFeet(Math.abs(residual))} ${way}, ${limit} the ${formatFeet(uncertainty)} that the counter may be off.`;
 }

@@ -16,7 +16,7 @@ const RUN_END_WORDS: Record<RunEnd, string> = {
   "under-water": ", where it went under water",
   "turned-back": ", where it was turned back",
   "out-of-cable": ", where the cable ran out",
-  unknown: "; why it stopped there is not noted",
+  unknown: "; the reason it stopped is not recorded",
 };
 
 const GAP_WORDS: Record<ObscuredBy, string> = {
@@ -74,9 +74,9 @@ function wayWords(run: Run, { from, to, end }: Ends): string {
   if (from !== null && to !== null)
     return `${start} (${formatFeet(from)}) and looked ${way} to ${formatFeet(to)}${stop}.`;
   if (from !== null)
-    return `${start} (${formatFeet(from)}) and looked ${way}; how far is not noted.`;
+    return `${start} (${formatFeet(from)}) and looked ${way}; how far is not recorded.`;
   const counted = `from ${plainFeet(run.fromCounter)} to ${end === null ? "an unknown reading" : formatFeet(end)} on the counter`;
-  return `${start} and looked ${way} ${counted}${stop}. Relative only: it is not tied to the line.`;
+  return `${start} and looked ${way} ${counted}${stop}. It is not tied to the line, so it has no stations.`;
 }
 
 /** Pushed down to the main and pulled back: it looks the one way and its footage grows the other. */
@@ -92,8 +92,9 @@ function pullBackWords(
   const pulled = `${start} and pulled back, looking ${run.looks},`;
   const measured = "its footage is measured from the main.";
   if (from === null)
-    return `${pulled} from the main; ${measured} Relative only: its known points contradict that.`;
-  if (to === null) return `${pulled} from ${formatFeet(from)}, how far is not noted; ${measured}`;
+    return `${pulled} from the main; ${measured} Its known points contradict that, so it has no stations.`;
+  if (to === null)
+    return `${pulled} from ${formatFeet(from)}, how far is not recorded; ${measured}`;
   const isToldAlready = run.ended === "reached-main" || run.ended === "unknown";
   const stop = isToldAlready ? "" : RUN_END_WORDS[run.ended];
   return `${pulled} from ${formatFeet(from)} to ${formatFeet(to)}${stop}; ${measured}`;
@@ -104,13 +105,13 @@ function gapWords(
   gaps: readonly Gap[],
   { converter, end }: { converter: Converter; end: Cft },
 ): string[] {
-  if (gaps.length === 0) return ["It saw the pipe all along."];
+  if (gaps.length === 0) return ["It saw the whole pipe."];
   return gaps
     .toSorted((a, b) => a.fromCounter - b.fromCounter)
     .map((gap) => {
       const from = converter.toStation(gap.fromCounter)?.station ?? gap.fromCounter;
       const to = converter.toStation(gap.toCounter)?.station ?? gap.toCounter;
-      const again = gap.toCounter < end ? "; from there on it saw again" : "";
+      const again = gap.toCounter < end ? "; it saw again from there" : "";
       return `It could not see from ${plainFeet(from)} to ${formatFeet(to)}: ${GAP_WORDS[gap.cause]}${again}.`;
     });
 }

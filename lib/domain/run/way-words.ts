@@ -5,9 +5,9 @@ import { anchorProblems, converterFor } from "./convert.ts";
 import { FOOTAGE_WORDS, readingWords } from "./footage.ts";
 
 const HEAD_WORDS: Record<SelfLeveling, string> = {
-  yes: "Its head levels itself.",
-  no: "Its head turns, so its clock positions are kept, marked as unsure, and decide no side.",
-  unknown: "Whether its head levels itself is not noted.",
+  yes: "Self-leveling head.",
+  no: "The head turns, so its clock positions are kept as unsure and do not set a side.",
+  unknown: "Whether the head is self-leveling is not recorded.",
 };
 
 /**
@@ -20,13 +20,12 @@ export function resultWords(run: Run, anchors: readonly Anchor[], counter: Cft):
     return anchorWords(problem, { anchors, run, name: run.name || "the run" });
   const place = converterFor(run, anchors).toStation(counter);
   if (place === null)
-    return `${readingWords(run, counter)} Tied to a point that you know, it becomes feet from the main.`;
+    return `${readingWords(run, counter)} Once tied to a known point, it becomes feet from the main.`;
   return `${formatFeet(counter)} on the counter is ${formatFeet(place.station)} from the main.`;
 }
 
 /** How a run was made, in sentences: which way it looked, what it was measured from, its head. */
 export function madeWords(run: Run): string {
-  const flipped =
-    run.looks === "downstream" ? " What it shows on the left lies right, looking upstream." : "";
+  const flipped = run.looks === "downstream" ? " Its left is the right side looking upstream." : "";
   return `Looked ${run.looks}, its footage measured from ${FOOTAGE_WORDS[run.measuredFrom]}.${flipped} ${HEAD_WORDS[run.selfLeveling]}`;
 }

@@ -113,8 +113,8 @@ function crossingRule({ key, sentence, stops, waiver }: Hold): SafetyRule {
   );
   const words =
     waiver === null
-      ? `${sentence} Until the office says so: no ${stopped} there.`
-      : `${sentence} ${waiver.by} has let the work go on: hear from them why, and what the gas company said, before anything is cut.`;
+      ? `${sentence} Until the office clears it: no ${stopped} there.`
+      : `${sentence} ${waiver.by} has allowed the work to go on: ask them why, and what the gas company said, before anything is cut.`;
   return { key, words, citation: "" };
 }
 
@@ -137,17 +137,16 @@ function trenchPart(file: SafetyFile, digs: readonly Stretch[], unpriced: boolea
   return {
     key: "trench",
     title: "The trench",
-    why: `${unpriced ? "No work is priced yet, so it counts as digging. " : ""}${depthWords(deepest)}`,
+    why: `${unpriced ? "No work is priced yet, so it is treated as digging. " : ""}${depthWords(deepest)}`,
     rules: [...EVERY_EXCAVATION, ...trenchNeeds(depth), ...slopeRule(deepest)],
   };
 }
 
 function depthWords(deepest: DeepestPlace | null): string {
   if (deepest === null)
-    return "No depth is noted where it is dug, so it counts as deep. Find the depth before the dig.";
+    return "No depth is recorded at the dig, so it is treated as deep. Find the depth before digging.";
   const pipe = safeDepth(deepest);
-  const lies =
-    deepest.by === "noted" ? "lies" : "lies, by the nearest depths that are noted, about";
+  const lies = deepest.by === "noted" ? "is" : "is, going by the nearest recorded depths, about";
   return `Deepest dig: ${formatFeet(trenchDepth(pipe))} at ${formatFeet(deepest.station)} (the pipe ${lies} ${formatFeet(pipe)} deep there, and the trench half a foot deeper).`;
 }
 
@@ -159,7 +158,7 @@ function slopeRule(deepest: DeepestPlace | null): SafetyRule[] {
   return [
     {
       key: "sloped",
-      words: `Sloped, with soil that nobody has classified: about ${Math.ceil(width / 100)} ft wide at the top for ${formatFeet(BOTTOM)} at the bottom. No room for that: shore or shield.`,
+      words: `Sloped, in soil that has not been classified: about ${Math.ceil(width / 100)} ft wide at the top for ${formatFeet(BOTTOM)} at the bottom. No room for that: shore or shield.`,
       citation: "29 CFR 1926.652(b)(1)(i)",
     },
   ];
@@ -187,12 +186,12 @@ function flowPart({ tieIns }: Found, touched: readonly Stretch[]): SafetyPart {
       {
         key: "bypass",
         words:
-          "Hold back or pump around the flow before the pipe is opened. Somebody watches the plug and the pump as long as anybody is below.",
+          "Hold back or pump around the flow before the pipe is opened. Someone watches the plug and the pump as long as anyone is below.",
         citation: "",
       },
       {
         key: "roll-call",
-        words: "Nobody goes in before every household is told and the foreman has the list.",
+        words: "No one goes in until every household has been told and the foreman has the list.",
         citation: "",
       },
     ],
@@ -206,7 +205,7 @@ function manholePart({ points }: SafetyFile): SafetyPart {
     title: "Manholes",
     why:
       stations.length === 0
-        ? "No manhole is entered on this line; the public main has some."
+        ? "No manholes are entered on this line; the public main has some."
         : `There is a manhole at ${sayList(
             stations.map((station) => formatFeet(station)),
             ALL,
@@ -252,7 +251,7 @@ function asbestosRule(stretches: readonly Stretch[]): SafetyRule {
 function unknownRule(stretches: readonly Stretch[]): SafetyRule {
   return {
     key: "unknown-pipe",
-    words: `What the pipe is made of is not known ${places(stretches)}: look before cutting. Gray cement pipe may hold asbestos: stop, and treat it as such.`,
+    words: `The pipe material is unknown ${places(stretches)}: look before cutting. Gray cement pipe may hold asbestos: stop, and treat it as such.`,
     citation: "29 CFR 1926.1101",
   };
 }

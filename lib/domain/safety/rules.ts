@@ -11,23 +11,23 @@ const ENTERED: readonly SafetyRule[] = [
   {
     key: "permit-space",
     words:
-      "Nobody goes in until a competent person has judged the manhole. Take it for a permit space.",
+      "No one goes in until a competent person has evaluated the manhole. Treat it as a permit space.",
     citation: "29 CFR 1926.1203(a)",
   },
   {
     key: "air-first",
     words:
-      "Test the air from the top first: oxygen, then gas that burns, then poison. Keep testing while anybody is in.",
+      "Test the air from the top first: oxygen, then flammable gas, then toxic gas. Keep testing while anyone is in.",
     citation: "29 CFR 1926.1204(e)",
   },
   {
     key: "attendant",
-    words: "One person stays at the top the whole time, and never goes in after anybody.",
+    words: "One person stays at the top the whole time, and never goes in after anyone.",
     citation: "29 CFR 1926.1209",
   },
   {
     key: "rescue",
-    words: "The means to get people out stand ready before anybody goes in.",
+    words: "Rescue equipment is ready before anyone goes in.",
     citation: "29 CFR 1926.1211",
   },
 ];
@@ -36,7 +36,7 @@ const STAY_OUT: readonly SafetyRule[] = [
   {
     key: "stay-out",
     words:
-      "Nobody goes into any manhole, also not for a look, without the office’s confined-space program: air tested, a person at the top, rescue ready.",
+      "No one goes into any manhole, even for a look, without the office’s confined-space program: air tested, a person at the top, rescue ready.",
     citation: "29 CFR 1926 Subpart AA",
   },
 ];
@@ -50,18 +50,18 @@ export const GASES: readonly SafetyRule[] = [
   {
     key: "hydrogen-sulfide",
     words:
-      "Hydrogen sulfide sinks into trenches and manholes and numbs the nose. Go by a meter, never by smell. Alarm: everybody out.",
+      "Hydrogen sulfide sinks into trenches and manholes and numbs the nose. Go by a meter, never by smell. Alarm: everyone out.",
     citation: "OSHA QuickCard, Hydrogen Sulfide",
   },
   {
     key: "sulfide-limit",
-    words: "Limit: 10 parts in a million.",
+    words: "Limit: 10 parts per million.",
     citation: "29 CFR 1926.55, Appendix A",
   },
   {
     key: "fuel-gas",
     words:
-      "Smell of gas, a hiss, or bubbles in water: everybody out, no switches and no phones there, then 911 and the gas company.",
+      "Smell of gas, a hiss, or bubbles in water: everyone out, no switches and no phones there, then 911 and the gas company.",
     citation: "",
   },
 ];

@@ -59,7 +59,7 @@ test("decideDrafts() makes observations with the words, their time and how the c
   });
   expect(tap?.quote).toContain("there's a tap at nine o'clock");
   expect(tap?.note).toContain("“looks like”");
-  expect(tap?.note).toContain("of the record: “not on the card”");
+  expect(tap?.note).toContain("about the record: “not on the card”");
   expect(roots).toMatchObject({ kind: "fault", fault: "roots", reading: "between", tieInId: null });
   expect(roots?.note).toMatch(/“maybe”.*worked out by time, ± \d+\.\d ft/);
   const slack = Number(/± (\d+\.\d) ft/.exec(roots?.note ?? "")?.[1]);
@@ -317,7 +317,7 @@ test("noteEntry() keeps what was said about the record with the entry that it sp
   const note = { ...at, key, entryId: "near" };
   must(noteEntry(act, note));
   expect(file().entries.find(({ id }) => id === "near")?.note).toContain(
-    "said while the camera ran: “card has it at twenty one”",
+    "from the narration: “card has it at twenty one”",
   );
   expect(noteEntry(act, note)).toMatchObject({ ok: false, error: { reason: "already-there" } });
   expect(noteEntry(act, { ...note, key: "none" })).toMatchObject({ ok: false });

@@ -63,7 +63,7 @@ function WithoutVideo({ video, lineId, run, readOnly }: LogProps & { video: Vide
     return (
       <details className="screen-only">
         <summary>Add the video of {run.name}</summary>
-        <VideoUpload url={url} label="Video" />
+        <VideoUpload url={url} label="Video file" />
       </details>
     );
   }

@@ -13,7 +13,7 @@ interface Reading {
 }
 
 /**
- * Where a reading lies on the line, in the words of a cell: `74.5 ± 1.0 ft, left`; `relative only`
+ * Where a reading lies on the line, in the words of a cell: `74.5 ± 1.0 ft, left`; `no station`
  * where its run has no anchor; empty while the counter is not typed.
  */
 export function stationWords(
@@ -35,7 +35,7 @@ export function stationWords(
   const { side, unsureSide } = sidesOf(typeof clock === "number" ? clock : null, run, converter);
   const sides = `${sideWords(side)}${sideWords(unsureSide)}${unsureSide === "unknown" ? "" : " (unsure: the head turns)"}`;
   const found = converter.toStation(counter);
-  if (found === null) return `relative only${sides}`;
+  if (found === null) return `no station${sides}`;
   const off = readingOff(typedReading(row, { counter, runId: run.id }), log);
   const uncertainty = Math.max(found.uncertainty, off);
   return `${plainFeet(found.station)} ± ${plainFeet(uncertainty)} ft${sides}`;

@@ -36,9 +36,9 @@ describe("stationWords()", () => {
     ).toBe("60.5 ± 1.0 ft, right");
   });
 
-  test("stationWords() says relative only where nothing ties the run to the line", () => {
+  test("stationWords() says no station where nothing ties the run to the line", () => {
     expect(stationWords({ counter: 3_150, clock: null }, { run: RUN, anchors: [], log: [] })).toBe(
-      "relative only",
+      "no station",
     );
   });
 

@@ -60,11 +60,11 @@ test("draftViews() shows words, time and cells, and says how sure a row is", () 
     readOut: true,
     decided: null,
     texts: { counter: "24.1", kind: "tie-in", clock: "9", material: "vitrified clay" },
-    marks: ["“looks like”", "of the record: “not on the card”"],
+    marks: ["“looks like”", "about the record: “not on the card”"],
   });
-  expect(seen[1]).toMatchObject({ readOut: false, marks: ["worked out by time ± 10.8 ft"] });
-  expect(seen[2]).toMatchObject({ readOut: true, marks: ["said as ± 1.0 ft"] });
-  expect(seen[3]).toMatchObject({ readOut: false, time: "", marks: ["no distance said"] });
+  expect(seen[1]).toMatchObject({ readOut: false, marks: ["interpolated by time ± 10.8 ft"] });
+  expect(seen[2]).toMatchObject({ readOut: true, marks: ["spoken ± 1.0 ft"] });
+  expect(seen[3]).toMatchObject({ readOut: false, time: "", marks: ["no footage spoken"] });
 });
 
 test("draftViews() shows what a decided row became, as the log has it now", () => {
@@ -130,7 +130,7 @@ test("only what was spoken there, without a hedge, is sure", () => {
   ];
   const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
   expect(seen.filter(({ sure }) => sure).map(({ key }) => key)).toEqual(["a"]);
-  expect(seen[5]?.marks).toEqual(["beyond what was said ± 3.0 ft"]);
+  expect(seen[5]?.marks).toEqual(["beyond the last reading ± 3.0 ft"]);
 });
 
 test("saidParts() cuts each line where the words of a row begin or end, and loses none", () => {

@@ -12,7 +12,7 @@ test("capacityAnswer() counts the stretches by their verdict, the worst first", 
     slopeFinding(at(2_000, 102), at(3_000, 202), "eighth-inch"),
   ];
   expect(capacityAnswer({ ...NO_CAPACITY, slopes })).toBe(
-    "Slope: 1 stretch too flat, 2 steep enough. The flattest is 0.20%, from 10.0 to 20.0 ft.",
+    "Slope: 1 section too flat, 2 steep enough. The flattest is 0.20%, from 10.0 to 20.0 ft.",
   );
   expect(capacityAnswer({ ...NO_CAPACITY, slopes: slopes.slice(0, 1) })).toBe(
     "Slope: steep enough.",
@@ -30,6 +30,6 @@ test("capacityAnswer() says that a slope over standing water is an average only"
     slopeFinding(at(1_000, 100), at(2_000, 300), "eighth-inch"),
   ];
   expect(capacityAnswer({ ...NO_CAPACITY, slopes })).toBe(
-    "Slope: 1 stretch average only, because water stands in it, 1 steep enough. The flattest is 10.00% on average, from 0.0 to 10.0 ft.",
+    "Slope: 1 section average only because of standing water, 1 steep enough. The flattest is 10.00% on average, from 0.0 to 10.0 ft.",
   );
 });

@@ -37,8 +37,7 @@ describe("levelFindings()", () => {
       levelId: "bare",
       invert: null,
       used: false,
-      caution:
-        "At 20.0 ft only the depth is known. A slope needs the level of the ground there too.",
+      caution: "At 20.0 ft only the depth is known. A slope needs the ground level there too.",
     });
   });
 
@@ -49,7 +48,7 @@ describe("levelFindings()", () => {
     ]);
     expect(levelled?.used).toBe(true);
     expect(located?.used).toBe(false);
-    expect(located?.caution).toContain("1.0 ft apart");
+    expect(located?.caution).toContain("The two differ by 1.0 ft");
   });
 
   test("names an invert that contradicts ground less depth", () => {
@@ -76,7 +75,7 @@ describe("slopeFinding()", () => {
     );
     expect(found?.verdict).toBe("cannot-be-told");
     expect(found?.sentence).toBe(
-      "Between 0.0 and 48.0 ft the invert rises 0.62 ft ± 1.0 ft over 48.0 ft: 1.29% (anything from -0.79% to 3.38%). Whether it meets 1/8 in per foot (1.0417%) cannot be told within the uncertainty. It may fall back.",
+      "Between 0.0 and 48.0 ft the invert rises 0.62 ft ± 1.0 ft over 48.0 ft: 1.29% (-0.79% to 3.38% within the uncertainty). Whether it meets 1/8 in per foot (1.0417%) can’t be determined within the uncertainty. It may slope the wrong way.",
     );
   });
 
@@ -85,10 +84,10 @@ describe("slopeFinding()", () => {
     const upper = (invert: number) => ({ station: 1_000, invert, uncertainty: 2 });
     expect(slopeFinding(lower, upper(95), null).verdict).toBe("falls-back");
     expect(slopeFinding(lower, upper(95), null).sentence).toContain(
-      "falls back upstream by 0.05 ft ± 0.04 ft",
+      "slopes the wrong way by 0.05 ft ± 0.04 ft",
     );
     expect(slopeFinding(lower, upper(97), null).verdict).toBe("nothing-to-test");
-    expect(slopeFinding(lower, upper(97), null).sentence).toContain("It may fall back.");
+    expect(slopeFinding(lower, upper(97), null).sentence).toContain("It may slope the wrong way.");
   });
 
   test("a verdict that is sure stays so for every fall within the uncertainty", () => {

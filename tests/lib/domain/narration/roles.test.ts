@@ -82,7 +82,7 @@ describe("what jumps", () => {
     expect(log.problems).toEqual([
       {
         line: 3,
-        message: "“three hundred feet” jumps against the distances around it and was not used",
+        message: "“three hundred feet” does not fit the footages around it and was not used",
       },
     ]);
     const joint = log.drafts.find(({ fault }) => fault === "open-joint");

@@ -56,14 +56,16 @@ describe("parseTranscript()", () => {
       [1000, "one"],
       [null, "two"],
     ]);
-    expect(problems).toEqual([{ line: 6, message: "“00:00:9x,000” is no time" }]);
+    expect(problems).toEqual([{ line: 6, message: "“00:00:9x,000” is not a valid time" }]);
   });
 
   test("reads two cues where the blank line between them was forgotten", () => {
     const text = "1\n00:00:01,000 --> 00:00:02,000\none\n2\n00:00:03,000 --> 00:00:04,000\ntwo\n";
     const { cues, problems } = parseTranscript(text);
     expect(cues.map(({ text: said }) => said)).toEqual(["one", "two"]);
-    expect(problems).toEqual([{ line: 5, message: "A blank line is missing above this time" }]);
+    expect(problems).toEqual([
+      { line: 5, message: "A blank line is missing above this time stamp" },
+    ]);
   });
 
   test("loses no word of any text, whatever its form", () => {

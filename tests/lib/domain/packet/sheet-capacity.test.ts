@@ -38,7 +38,7 @@ test("composePacket() has slope and load where the authority asks for them, know
   expect(kinds({ authority })).toContain("capacity");
   const check = composePacket(sheetWith({ authority }).input).checks[0];
   expect(check).toMatchObject({ requirementId: "slope", state: "missing" });
-  expect(check?.sentence).toContain("Choose the plumbing code");
+  expect(check?.sentence).toContain("Select the plumbing code");
 });
 
 test("capacitySheet() says “not a design” first and after every block of results", () => {
@@ -103,8 +103,8 @@ test("capacitySheet() says where a slope is an average over standing water, and 
     observations: [anObservation("w", { kind: "water", counter: 4_090, toCounter: 4_690 })],
   });
   const printed = JSON.stringify(sheet?.blocks);
-  expect(printed).toContain("average only: water stands in it");
-  expect(printed).toContain("That is an average only. Water stands from 40.9 to 46.9 ft");
+  expect(printed).toContain("average only: standing water");
+  expect(printed).toContain("That is only an average. Water stands from 40.9 to 46.9 ft");
   expect(printed).toContain(
     "0.0–96.0 ft: Water stands from 40.9 to 46.9 ft; no flow is worked out for a dip.",
   );

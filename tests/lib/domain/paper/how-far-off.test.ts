@@ -71,6 +71,6 @@ test("the schedule and the log of a pull-back carry station, side and how far of
   const { blocks } = scheduleSheet({ file: FILE, report: REPORT, office: anOffice() });
   expect(JSON.stringify(blocks)).toContain('["T1","31.5","4.0","none","–","right"');
   expect(JSON.stringify(blocks)).toContain(
-    "Looked downstream, its footage measured from the main. What it shows on the left lies right, looking upstream.",
+    "Looked downstream, its footage measured from the main. Its left is the right side looking upstream.",
   );
 });

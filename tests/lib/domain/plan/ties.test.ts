@@ -32,7 +32,7 @@ test("a tie on the right of its fixed points lands where bearing and footage say
   expect(finding.off).toBe(0);
   expect(finding.words).toBe("50.0 ft from the hydrant and 50.0 ft from the corner of the house");
   expect(finding.sentence).toBe(
-    "The triangle closes over 80.0 ft of the plan. It lies 0.0 ft from where bearing and footage put it.",
+    "The triangle closes over 80.0 ft of the plan. It is 0.0 ft from where bearing and footage put it.",
   );
 });
 
@@ -43,7 +43,7 @@ test("with the side not said, the line says it; the wrong side is named with the
   });
   const wrong = found({ ties: [aTie("t", { ...right, side: "left" })] });
   expect(wrong.off).toBe(6_000);
-  expect(wrong.sentence).toContain("It lies 60.0 ft north of where bearing and footage put it");
+  expect(wrong.sentence).toContain("It is 60.0 ft north of where bearing and footage put it");
 });
 
 test("without a bearing and a side it stays open on which side it lies", () => {

@@ -261,13 +261,13 @@ describe("reachFindings() applies the nine patterns", () => {
     };
     const proven = FAULTS.filter((fault) => seen(fault) === "unclear");
     expect(proven).toEqual([
-      "crack",
       "broken",
+      "collapsed",
+      "crack",
+      "deformed",
       "hole",
       "offset-joint",
       "open-joint",
-      "deformed",
-      "collapsed",
     ]);
     expect(seen("roots")).toBe("owners");
   });

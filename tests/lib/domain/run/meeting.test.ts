@@ -48,13 +48,13 @@ test("the disagreement in length is named, with which run puts it where", () => 
   expect(found?.disagreement).toBe(400);
   expect(found?.agrees).toBe(false);
   expect(found?.sentences[1]).toBe(
-    "Their lengths disagree: Run B puts their 2 common tie-ins 4.0 ft farther up than Run A. Look at both zeros, and tie both runs to one point that both passed.",
+    "Their lengths disagree: Run B puts their 2 common tie-ins 4.0 ft farther up than Run A. Check both zeros, and tie both runs to one point that both passed.",
   );
 });
 
 test("a tie-in that only one of them saw is named, unless the other could not see there", () => {
   expect(meet([T1A, T1B, T2A])[0]?.sentences).toContain(
-    "T2 was seen by Run A and not by Run B, which saw the pipe there: look at its recording.",
+    "T2 was seen by Run A and not by Run B, which saw the pipe there: check its video.",
   );
   const gaps = [aGap("b", { fromCounter: 4_500, toCounter: 5_500 })];
   expect(meet([T1A, T1B, T2A], { gaps })[0]?.onlyFirst).toEqual([]);
@@ -65,13 +65,13 @@ test("other materials at one place are named", () => {
     anObservation(id, { runId, kind: "material", counter, material, tieInId: null });
   const seen = [change("m1", "a", 4_000, "pvc"), change("m2", "b", 6_000, "concrete")];
   expect(meet([T1A, T1B, ...seen])[0]?.sentences).toContain(
-    "At 40.0 ft Run A noted PVC going up, and Run B concrete: look at both recordings.",
+    "At 40.0 ft Run A noted PVC going up, and Run B concrete: check both videos.",
   );
 });
 
 test("nothing in common shows nothing, and says so", () => {
   expect(meet([])[0]?.sentences[1]).toBe(
-    "They have no tie-in in common, so nothing shows whether their lengths agree.",
+    "They have no tie-in in common, so nothing shows whether their lengths match.",
   );
 });
 

@@ -19,7 +19,7 @@ test("anchorResiduals() holds each anchor against the others, with the numbers",
     runId: "run",
     residual: 40,
     sentence:
-      "The other known points put reading 40.0 ft at 40.0 ft; this one lies 0.4 ft farther up, within the 1.0 ft that the counter may be off.",
+      "The other known points put reading 40.0 ft at 40.0 ft; this one is 0.4 ft farther up, within the 1.0 ft that the counter may be off.",
   });
 });
 

@@ -22,7 +22,7 @@ test("runCoverageOf() tells where a run went in, where it was blind, where it sa
       { from: 4_200, to: 8_600, state: "seen" },
     ],
     sentence:
-      "Went in at Alley cleanout (6.0 ft) and looked upstream to 86.0 ft, where it was blocked. It could not see from 36.0 to 42.0 ft: under water; from there on it saw again.",
+      "Went in at Alley cleanout (6.0 ft) and looked upstream to 86.0 ft, where it was blocked. It could not see from 36.0 to 42.0 ft: under water; it saw again from there.",
   });
 });
 
@@ -37,7 +37,7 @@ test("runCoverageOf() tells gaps in the order in which a camera going downstream
     observations: [],
   });
   expect(found?.sentence).toBe(
-    "Went in at Alley cleanout (90.0 ft) and looked downstream to 0.0 ft, where it reached the main. It could not see from 80.0 to 70.0 ft: out of view; from there on it saw again. It could not see from 20.0 to 0.0 ft: blocked.",
+    "Went in at Alley cleanout (90.0 ft) and looked downstream to 0.0 ft, where it reached the main. It could not see from 80.0 to 70.0 ft: out of view; it saw again from there. It could not see from 20.0 to 0.0 ft: blocked.",
   );
   expect(found).toMatchObject({ from: 9_000, to: 0 });
 });
@@ -51,7 +51,7 @@ test("runCoverageOf() tells a run that nothing ties to the line in counter readi
   });
   expect(found).toMatchObject({ spans: [], from: null, to: null });
   expect(found?.sentence).toBe(
-    "Went in and looked upstream from 0.0 to 55.0 ft on the counter, where it was turned back. Relative only: it is not tied to the line. It saw the pipe all along.",
+    "Went in and looked upstream from 0.0 to 55.0 ft on the counter, where it was turned back. It is not tied to the line, so it has no stations. It saw the whole pipe.",
   );
 });
 
@@ -80,7 +80,7 @@ test("runCoverageOf() tells a pull-back as it was made, and covers the same pipe
   });
   const [told] = runCoverageOf(aFile({ runs: [back] }));
   expect(told?.sentence).toBe(
-    "Went in at House cleanout and pulled back, looking downstream, from 0.0 ft to 62.0 ft, where it reached the upper end of the line; its footage is measured from the main. It saw the pipe all along.",
+    "Went in at House cleanout and pulled back, looking downstream, from 0.0 ft to 62.0 ft, where it reached the upper end of the line; its footage is measured from the main. It saw the whole pipe.",
   );
   expect(told?.spans).toEqual([{ from: 0, to: 6_200, state: "seen" }]);
   expect([told?.from, told?.to]).toEqual([0, 6_200]);
@@ -93,6 +93,6 @@ test("runCoverageOf() tells a pull-back as it was made, and covers the same pipe
   const torn = { ...back, accessPoint: "" };
   const anchors = [anAnchor("run", { counter: 9_200, station: 0 })];
   expect(runCoverageOf(aFile({ runs: [torn], anchors }))[0]?.sentence).toContain(
-    "Went in and pulled back, looking downstream, from the main; its footage is measured from the main. Relative only",
+    "Went in and pulled back, looking downstream, from the main; its footage is measured from the main. Its known points contradict that, so it has no stations.",
   );
 });

@@ -10,7 +10,7 @@ test("resultWords() says what a reading is: by the zero at the main, or by what 
   const main = anAnchor("run", { counter: 9_200, station: 0 });
   expect(resultWords(DOWN, [main], 3_150)).toBe("31.5 ft on the counter is 60.5 ft from the main.");
   expect(resultWords(DOWN, [], 3_150)).toBe(
-    "31.5 ft on the counter is 31.5 ft from where the camera went in, toward the main. Tied to a point that you know, it becomes feet from the main.",
+    "31.5 ft on the counter is 31.5 ft from where the camera went in, toward the main. Once tied to a known point, it becomes feet from the main.",
   );
   expect(resultWords(aRun("run"), [], 3_150)).toContain("went in, up the line.");
 });
@@ -21,7 +21,7 @@ test("resultWords() asks the other way where the known points run against what i
     anAnchor("run", { id: "b", counter: 4_000, station: 4_000 }),
   ];
   expect(resultWords(DOWN, rising, 3_150)).toContain(
-    "The footage grows with the way from the main: measured from the main?",
+    "The footage increases away from the main: measured from the main?",
   );
   expect(resultWords(BACK, rising, 3_150)).toBe("31.5 ft on the counter is 31.5 ft from the main.");
   const falling = [
@@ -37,9 +37,9 @@ test("resultWords() asks the other way where the known points run against what i
 
 test("madeWords() says how a run was made, whose sides are flipped, and what a turning head is worth", () => {
   expect(madeWords({ ...BACK, selfLeveling: "no" })).toBe(
-    "Looked downstream, its footage measured from the main. What it shows on the left lies right, looking upstream. Its head turns, so its clock positions are kept, marked as unsure, and decide no side.",
+    "Looked downstream, its footage measured from the main. Its left is the right side looking upstream. The head turns, so its clock positions are kept as unsure and do not set a side.",
   );
   expect(madeWords({ ...aRun("run"), selfLeveling: "yes" })).toBe(
-    "Looked upstream, its footage measured from where the camera went in. Its head levels itself.",
+    "Looked upstream, its footage measured from where the camera went in. Self-leveling head.",
   );
 });

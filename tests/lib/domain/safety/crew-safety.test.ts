@@ -49,7 +49,7 @@ describe("crewSafety() on a dig", () => {
   test("adds way out, air and walls by the depth of the trench, half a foot below the pipe", () => {
     const trench = part(safetyOf({ scope: [DIG], points: [depthAt(2_000, 480)] }), "trench");
     expect(trench?.why).toBe(
-      "Deepest dig: 5.3 ft at 20.0 ft (the pipe lies 4.8 ft deep there, and the trench half a foot deeper).",
+      "Deepest dig: 5.3 ft at 20.0 ft (the pipe is 4.8 ft deep there, and the trench half a foot deeper).",
     );
     expect(cited(trench)).toEqual(
       expect.arrayContaining([
@@ -67,7 +67,7 @@ describe("crewSafety() on a dig", () => {
     const points = [depthAt(0, 400), depthAt(6_000, 460)];
     const trench = part(safetyOf({ scope: [DIG], points }), "trench");
     expect(trench?.why).toBe(
-      "Deepest dig: 5.0 ft at 30.0 ft (the pipe lies, by the nearest depths that are noted, about 4.5 ft deep there, and the trench half a foot deeper).",
+      "Deepest dig: 5.0 ft at 30.0 ft (the pipe is, going by the nearest recorded depths, about 4.5 ft deep there, and the trench half a foot deeper).",
     );
     expect(cited(trench)).toContain("29 CFR 1926.652(a)(1)");
   });
@@ -80,7 +80,7 @@ describe("crewSafety() on a dig", () => {
 
   test("takes a depth that nobody noted for deep", () => {
     const trench = part(safetyOf({ scope: [DIG] }), "trench");
-    expect(trench?.why).toMatch(/^No depth is noted where it is dug, so it counts as deep\./);
+    expect(trench?.why).toMatch(/^No depth is recorded at the dig, so it is treated as deep\./);
     expect(cited(trench)).toContain("29 CFR 1926.652(a)(1)");
     expect(cited(trench)).toContain("29 CFR 1926.651(g)(1)");
   });
@@ -121,7 +121,7 @@ describe("crewSafety() on a gas line through the pipe", () => {
   test("says where it is not ruled out and what is not done there, and what comes before any cut", () => {
     const crossing = part(safetyOf({ scope: [LINE], ...filmed }), "crossing");
     expect(said(crossing)).toMatch(
-      /from 15\.0 to 20\.0 ft, such as a gas line bored through it, is not known: it was under water\. Until the office says so: no cutting inside the pipe, lining or bursting there\./,
+      /from 15\.0 to 20\.0 ft, such as a gas line bored through it, is not known: it was under water\. Until the office clears it: no cutting inside the pipe, lining or bursting there\./,
     );
     expect(said(crossing)).toContain("a camera on both sides of it, and a call to the gas company");
   });
@@ -130,7 +130,7 @@ describe("crewSafety() on a gas line through the pipe", () => {
     const key = "crossing-not-ruled-out:line:lining:1500-2000";
     const waivers = [aWaiver(key, { by: "Ruth Lindqvist" })];
     const crossing = part(safetyOf({ scope: [LINE], ...filmed, waivers }), "crossing");
-    expect(said(crossing)).toContain("Ruth Lindqvist has let the work go on");
+    expect(said(crossing)).toContain("Ruth Lindqvist has allowed the work to go on");
     expect(said(crossing)).not.toContain("Until the office says so");
   });
 
@@ -141,7 +141,7 @@ describe("crewSafety() on a gas line through the pipe", () => {
 
 test("crewSafety() takes a line whose work nobody priced for one that is dug", () => {
   const trench = part(safetyOf(), "trench");
-  expect(trench?.why).toMatch(/^No work is priced yet, so it counts as digging\./);
+  expect(trench?.why).toMatch(/^No work is priced yet, so it is treated as digging\./);
   expect(cited(trench)).toContain("29 CFR 1926.652(a)(1)");
 });
 
@@ -162,7 +162,7 @@ test("crewSafety() has no trench where nothing is dug, but flow, gas, manholes a
 describe("crewSafety() on manholes", () => {
   test("keeps everybody out where none is entered, under Subpart AA", () => {
     const none = part(safetyOf({ scope: [DIG] }), "manhole");
-    expect(none?.why).toContain("No manhole is entered on this line");
+    expect(none?.why).toContain("No manholes are entered on this line");
     expect(cited(none)).toEqual(["29 CFR 1926 Subpart AA"]);
   });
 
@@ -190,7 +190,9 @@ describe("crewSafety() on the old pipe", () => {
   });
 
   test("takes an unknown pipe for one that may hold asbestos", () => {
-    expect(said(pipe("unknown"))).toContain("not known from 10.0 to 30.0 ft: look before cutting");
+    expect(said(pipe("unknown"))).toContain(
+      "The pipe material is unknown from 10.0 to 30.0 ft: look before cutting",
+    );
   });
 
   test("has clay cut wet, and says nothing of plastic", () => {

@@ -45,14 +45,14 @@ test("loadBand() has cells only where fixtures are counted, sparse where the loa
     words,
     hatch,
   ]);
-  expect(cells).toEqual([[0, 6_000, "5 units, within the table", "none"]]);
+  expect(cells).toEqual([[0, 6_000, "5 units, within the code limit", "none"]]);
   const open = answersOn({
     fixtures: [aFixture("p12")],
     tieIns: [...LINE.tieIns, aTieIn("T2", { station: 8_000 })],
   });
   const [first] = loadBand(open.report).cells;
   expect(first).toMatchObject({
-    words: "at least 5 units, cannot be told",
+    words: "at least 5 units, can’t be determined",
     brief: "5+",
     hatch: "sparse",
     loud: false,
@@ -103,7 +103,7 @@ test("slopeBand() calls a slope over standing water an average, and never steep 
     observations: [anObservation("w", { kind: "water", counter: 4_000, toCounter: 4_600 })],
   });
   expect(slopeBand(report).cells[0]).toMatchObject({
-    words: "4.00%, average only: water stands in it",
+    words: "4.00%, average only: standing water",
     brief: "average 4.00%",
     hatch: "sparse",
   });

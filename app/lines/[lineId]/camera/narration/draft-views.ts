@@ -94,10 +94,10 @@ function textsOf(columns: readonly GridColumn[], row: object): Record<string, st
 function marksOf({ counter, reading, slack, hedges, aboutRecord }: Draft): string[] {
   const off = slack === 0 ? "" : ` ± ${plainFeet(toTenth(slack))} ft`;
   const marks = hedges.map((hedge) => `“${hedge}”`);
-  if (counter === null) marks.unshift("no distance said");
-  else if (reading === "between") marks.unshift(`worked out by time${off}`);
-  else if (reading === "beyond") marks.unshift(`beyond what was said${off}`);
-  else if (off !== "") marks.unshift(`said as${off}`);
-  if (aboutRecord !== "") marks.push(`of the record: “${aboutRecord}”`);
+  if (counter === null) marks.unshift("no footage spoken");
+  else if (reading === "between") marks.unshift(`interpolated by time${off}`);
+  else if (reading === "beyond") marks.unshift(`beyond the last reading${off}`);
+  else if (off !== "") marks.unshift(`spoken${off}`);
+  if (aboutRecord !== "") marks.push(`about the record: “${aboutRecord}”`);
   return marks;
 }
