@@ -20,13 +20,12 @@ const DEAREST_SUM = 100_000_000_000;
  * underline, so that none of them reads it as anything else.
  */
 const ID = /^[A-Za-z0-9_-]{1,64}$/;
-const ID_WORDS = "Give it an id of at most 64 letters, digits, hyphens and underlines";
+const ID_WORDS = "Enter an ID of at most 64 letters, digits, hyphens and underscores";
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Years in which a line's days lie: whatever is counted from one of them is a day too. */
 const YEARS = { first: 1900, last: 2199 };
-const YEARS_WORDS = `Write a day from ${YEARS.first} to ${YEARS.last}, as 2026-11-25`;
 
 /** Whether a text is a day that exists, as `2026-11-25`, in years that a line's days can have. */
 export function isDay(text: string): boolean {
@@ -50,7 +49,7 @@ function daysIn(year: number, month: number): number {
 
 export function fieldsFor(use: Use) {
   return {
-    ...timeFields(),
+    ...timeFields(use),
     ...moneyFields(),
     /** A row: in a line file, fields that nobody knows are refused, because they are typing errors. */
     row: <S extends z.ZodRawShape>(shape: S): z.ZodObject<S> =>
@@ -58,96 +57,99 @@ export function fieldsFor(use: Use) {
     id: z.string({ error: ID_WORDS }).regex(ID, ID_WORDS),
     /** What tells one thing from another inside of a row. */
     key: z
-      .string({ error: "Write what it is told by" })
-      .min(1, "Write what it is told by")
-      .max(200, "Write at most 200 characters"),
+      .string({ error: "Enter how it is known" })
+      .min(1, "Enter how it is known")
+      .max(200, "Enter at most 200 characters"),
     ref: (of: string) =>
       z
-        .string({ error: `Name the ${of} by its id` })
-        .min(1, `Choose the ${of}`)
-        .max(200, "An id has at most 200 characters"),
+        .string({ error: `Enter the ID of the ${of}` })
+        .min(1, `Select the ${of}`)
+        .max(200, "An ID has at most 200 characters"),
     words: wordsFor(use).default(""),
     /** Words that must be there. */
     name: (what: string) =>
       z
-        .string({ error: `Write ${what}` })
-        .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Write at most ${WORDS_LIMIT} characters`)
-        .refine((text) => text.trim() !== "", `Write ${what}`),
+        .string({ error: `Enter ${what}` })
+        .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Enter at most ${WORDS_LIMIT} characters`)
+        .refine((text) => text.trim() !== "", `Enter ${what}`),
     sha256: z
-      .string({ error: "Write the SHA-256 of the bytes, 64 hexadecimal digits" })
-      .regex(/^[0-9a-f]{64}$/, "Write the SHA-256 of the bytes, 64 hexadecimal digits"),
+      .string({ error: "Enter the SHA-256 of the bytes, 64 hexadecimal digits" })
+      .regex(/^[0-9a-f]{64}$/, "Enter the SHA-256 of the bytes, 64 hexadecimal digits"),
     oneOf: <const V extends readonly [string, ...string[]]>(values: V) =>
       z.enum(values, { error: `Choose one of: ${values.join(", ")}` }),
-    yesNo: z.boolean({ error: "Say yes or no" }).default(false),
+    yesNo: z.boolean({ error: "Choose yes or no" }).default(false),
     /** A place or distance that can't lie below zero. */
     length: hundredths(use, {
       least: 0,
       most: LONGEST,
       unit: "feet",
-      error: "Write a length in feet from 0 to 100,000, with at most two decimals",
+      error: "Enter a length in feet from 0 to 100,000, with at most two decimals",
     }),
     /** What a counter shows: below zero where the camera was drawn back past its zero. */
     counter: hundredths(use, {
       least: -LONGEST,
       most: LONGEST,
       unit: "feet",
-      error: "Write the counter's reading in feet, with at most two decimals",
+      error: "Enter the counter reading in feet, with at most two decimals",
     }),
     quantity: hundredths(use, {
       least: 0,
       most: 100_000_000,
       unit: "units",
-      error: "Write a quantity from 0 to 1,000,000, with at most two decimals",
+      error: "Enter a quantity from 0 to 1,000,000, with at most two decimals",
     }),
     percent: hundredths(use, {
       least: 0,
       most: 10_000,
       unit: "percent",
-      error: "Write a percentage from 0 to 100, with at most two decimals",
+      error: "Enter a percentage from 0 to 100, with at most two decimals",
     }),
     inches: z
-      .number({ error: "Write a diameter in inches, for example 6" })
-      .positive("Write a diameter above zero")
-      .max(240, "Write a diameter in inches, at most 240"),
+      .number({ error: "Enter a diameter in inches, e.g. 6" })
+      .positive("Enter a diameter above zero")
+      .max(240, "Enter a diameter in inches, at most 240"),
     clock: z
-      .number({ error: "Write a clock position from 1 to 12; half hours as .5" })
-      .min(1, "Write a clock position from 1 to 12; half hours as .5")
-      .max(12.5, "Write a clock position from 1 to 12; half hours as .5")
-      .multipleOf(0.5, "Write a clock position in whole or half hours, as 9 or 9.5"),
+      .number({ error: "Enter a clock position from 1 to 12; half hours as .5" })
+      .min(1, "Enter a clock position from 1 to 12; half hours as .5")
+      .max(12.5, "Enter a clock position from 1 to 12; half hours as .5")
+      .multipleOf(0.5, "Enter a clock position in whole or half hours, e.g. 9 or 9.5"),
     /** Below `most`, by halves. */
     degrees: (most: number) => {
-      const error = `Write degrees from 0 to ${most}, whole or half`;
+      const error = `Enter degrees from 0 to ${most}, whole or half`;
       return z.number({ error }).min(0, error).max(most, error).multipleOf(0.5, error);
     },
     whole: (most: number) =>
       z
-        .int({ error: `Write a whole number from 0 to ${most}` })
-        .min(0, `Write a whole number from 0 to ${most}`)
-        .max(most, `Write a whole number from 0 to ${most}`),
+        .int({ error: `Enter a whole number from 0 to ${most}` })
+        .min(0, `Enter a whole number from 0 to ${most}`)
+        .max(most, `Enter a whole number from 0 to ${most}`),
     amount: (most: number) =>
       z
-        .number({ error: `Write a number from 0 to ${most}` })
-        .min(0, `Write a number from 0 to ${most}`)
-        .max(most, `Write a number from 0 to ${most}`),
+        .number({ error: `Enter a number from 0 to ${most}` })
+        .min(0, `Enter a number from 0 to ${most}`)
+        .max(most, `Enter a number from 0 to ${most}`),
   };
 }
 
-function timeFields() {
+/** People see their dates as 11/25/2026; a line file holds them as 2026-11-25. */
+function timeFields(use: Use) {
+  const example = use === "memory" ? "e.g. 11/25/2026" : "as 2026-11-25";
+  const hour = use === "memory" ? "e.g. 9:40 AM" : "as 09:40";
   return {
     day: z
-      .string({ error: "Write a day as 2026-11-25" })
-      .refine(isCalendarDay, { error: "Write a day that exists, as 2026-11-25", abort: true })
-      .refine(isDay, YEARS_WORDS)
+      .string({ error: `Enter a date, ${example}` })
+      .refine(isCalendarDay, { error: `Enter a date that exists, ${example}`, abort: true })
+      .refine(isDay, `Enter a date from ${YEARS.first} to ${YEARS.last}, ${example}`)
       .meta({ description: "A day, yyyy-mm-dd", format: "date" }),
     instant: z.iso
-      .datetime({ error: "Write a moment in UTC as 2026-11-25T08:00:00.000Z" })
+      .datetime({ error: "Enter a moment in UTC as 2026-11-25T08:00:00.000Z" })
       .refine(
         (text) => isOurs(Number(text.slice(0, 4))),
-        `Write a moment from ${YEARS.first} to ${YEARS.last}, as 2026-11-25T08:00:00.000Z`,
+        `Enter a moment from ${YEARS.first} to ${YEARS.last}, as 2026-11-25T08:00:00.000Z`,
       ),
     timeOfDay: z
-      .string({ error: "Write a time as 09:40, or leave it empty" })
-      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, "Write a time as 09:40, or leave it empty")
+      .string({ error: `Enter a time, ${hour}, or leave it blank` })
+      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, `Enter a time, ${hour}, or leave it blank`)
       .default(""),
   };
 }
@@ -155,33 +157,30 @@ function timeFields() {
 function moneyFields() {
   return {
     cents: z
-      .int({ error: "Write an amount in whole cents" })
+      .int({ error: "Enter an amount in whole cents" })
       .min(0, "An amount can't be below zero")
       .max(DEAREST, "An amount can't be above $10,000,000.00")
       .meta({ description: "Whole US cents" }),
     /** A sum of amounts. */
     sum: z
-      .int({ error: "Write an amount in whole cents" })
+      .int({ error: "Enter an amount in whole cents" })
       .min(0, "An amount can't be below zero")
       .max(DEAREST_SUM, "An amount can't be above $1,000,000,000.00")
       .meta({ description: "Whole US cents" }),
     /** A share of a whole, by any measure: nothing, or at least a millionth. */
     parts: z
-      .number({ error: "Write a number from 0 to 1,000,000" })
-      .min(0, "Write a number from 0 to 1,000,000")
-      .max(1_000_000, "Write a number from 0 to 1,000,000")
-      .refine(
-        (value) => value <= 0 || value >= 0.000_001,
-        "Write 0, or at least 0.000001: smaller parts are not told apart",
-      ),
+      .number({ error: "Enter a number from 0 to 1,000,000" })
+      .min(0, "Enter a number from 0 to 1,000,000")
+      .max(1_000_000, "Enter a number from 0 to 1,000,000")
+      .refine((value) => value <= 0 || value >= 0.000_001, "Enter 0, or at least 0.000001"),
   };
 }
 
 /** What people type has a limit; what the program wrote (a frozen letter, a record) is read as it is. */
 function wordsFor(use: Use): z.ZodString {
   return z
-    .string({ error: "Write words here, or leave it empty" })
-    .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Write at most ${WORDS_LIMIT} characters`);
+    .string({ error: "Enter text, or leave blank" })
+    .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Enter at most ${WORDS_LIMIT} characters`);
 }
 
 export type Fields = ReturnType<typeof fieldsFor>;

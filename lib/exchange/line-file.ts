@@ -35,7 +35,7 @@ function fileShape(use: Use) {
   const list = <S extends z.ZodType>(shape: S) => shape.array().default([] as never);
   return f.row({
     version: z
-      .literal(FORMAT_VERSION, { error: `Write ${FORMAT_VERSION}: the format's version` })
+      .literal(FORMAT_VERSION, { error: `Enter ${FORMAT_VERSION}: the format's version` })
       .meta({ description: "Version of this format" }),
     line: lineShape(use),
     authority: authorityShape(use).nullable().default(null),
@@ -95,7 +95,7 @@ function fileShape(use: Use) {
       f.row({
         ...uploadFields(f),
         content: z
-          .base64({ error: "Write the file's bytes in base64" })
+          .base64({ error: "Enter the file's bytes in base64" })
           .nullable()
           .default(null)
           .meta({ description: "The file's bytes in base64" }),
@@ -176,7 +176,9 @@ const DEEPEST = 50;
 
 function parseJson(text: string): Result<unknown, FileProblem[]> {
   if (isDeeper(text, DEEPEST))
-    return err([{ path: "", reason: "This is no line file: its brackets are nested too deeply" }]);
+    return err([
+      { path: "", reason: "This is not a line file: its brackets are nested too deeply" },
+    ]);
   try {
     return ok(JSON.parse(text));
   } catch (error) {
@@ -217,7 +219,7 @@ function problemsOf(error: z.ZodError): FileProblem[] {
     if (issue.code !== "unrecognized_keys") return [{ path, reason: issue.message }];
     return issue.keys.map((key) => ({
       path: path === "" ? key : `${path}.${key}`,
-      reason: "There is no such field; correct its name or leave it out",
+      reason: "There is no such field; correct its name or remove it",
     }));
   });
 }
@@ -235,13 +237,13 @@ function ruleProblems({ line, authority }: LineFile): FileProblem[] {
   if (line.authorityId !== (authority?.id ?? null))
     problems.push({
       path: "line.authorityId",
-      reason: "The file holds another authority or none; put the authority with this id into it",
+      reason: "The file has another authority or none; add the authority with this ID",
     });
   const rules = authority?.rules ?? [];
   if (line.ruleId !== null && !rules.some(({ id }) => id === line.ruleId))
     problems.push({
       path: "line.ruleId",
-      reason: "The authority has no rule with this id; name one of its rules, or write null",
+      reason: "The authority has no rule with this ID; enter one of its rules, or null",
     });
   return problems;
 }
@@ -255,9 +257,17 @@ function contentProblems(
     if (!content) return [];
     const path = `uploads.${at}.content`;
     if (content.byteLength !== bytes)
-      return [{ path, reason: `These are ${content.byteLength} bytes; ${bytes} were stored` }];
+      return [
+        { path, reason: `This file is damaged: ${content.byteLength} bytes; ${bytes} were stored` },
+      ];
     if (createHash("sha256").update(content).digest("hex") !== sha256)
-      return [{ path, reason: "These are not the bytes that were stored: their hash is another" }];
+      return [
+        {
+          path,
+          reason:
+            "This file is damaged: its contents are not what was stored (the checksum differs)",
+        },
+      ];
     return [];
   });
 }

@@ -193,7 +193,7 @@ function pipeShapes(f: Fields) {
     }),
     tieIns: f.row({
       id: f.id,
-      label: f.name("a short name, as T1"),
+      label: f.name("a short name, e.g. T1"),
       parentId: nullable(f.ref("tie-in that it joins")),
       station: nullable(f.length),
       side: f.oneOf(SIDES).default("unknown"),
@@ -246,7 +246,7 @@ function planShapes(f: Fields) {
     }),
     fixedPoints: f.row({
       id: f.id,
-      name: f.name("what it is, as NE corner of the house at 12"),
+      name: f.name("what it is, e.g. NE corner of the house at 12"),
       east: nullable(f.counter),
       north: nullable(f.counter),
       note: f.words,
@@ -403,8 +403,8 @@ function evidenceShapes(f: Fields) {
       id: f.id,
       recordId: nullable(f.ref("record")),
       shift: f.counter,
-      scale: z.int({ error: "Write the scale in parts per million" }).refine(isScaleInBounds, {
-        error: "A scale is at most 20 % off, in feet or meters, from either end",
+      scale: z.int({ error: "Enter the scale in parts per million" }).refine(isScaleInBounds, {
+        error: "A scale is at most 20% off, in feet or meters, from either end",
       }),
       state: f.oneOf(["accepted", "refused"]),
       reason: f.words,
@@ -855,7 +855,7 @@ export function lineShape(use: Use) {
   const f = fieldsFor(use);
   return f.row({
     id: f.id
-      .refine((id) => !TAKEN.includes(id), "This word names another page; give the line another id")
+      .refine((id) => !TAKEN.includes(id), "This word names another page; give the line another ID")
       .default("line"),
     name: f.name("a name for the line"),
     town: f.words,

@@ -15,7 +15,7 @@ const MOST_LINES = 20 * MOST_ROWS;
 const LONGEST_ROW = 400_000;
 
 const LONG_ROW =
-  "A row of the file is longer than 100 columns can be. Save only the columns that you need.";
+  "A row of the file is longer than 100 columns allow. Save only the columns you need.";
 
 /**
  * Rows of cells out of a text with a comma, semicolon, tab or bar between the cells, whichever cuts
@@ -107,6 +107,6 @@ function longestRow(text: string): number {
 
 function wordsOf({ code }: CsvError): string {
   return code === "CSV_QUOTE_NOT_CLOSED"
-    ? "A cell opens with a quotation mark that never closes, so the rest of the file cannot be told apart. Close it, or save the file as XLSX."
-    : "The rows cannot be told apart. Save the file again as CSV or XLSX.";
+    ? "A cell opens with a quotation mark that never closes, so the rest of the file can’t be read. Close it, or save the file as XLSX."
+    : "The rows can’t be separated. Save the file again as CSV or XLSX.";
 }

@@ -9,9 +9,9 @@ const LIMITS: Limits = { time: 15_000, memory: 700 };
 
 const WORDS: Readonly<Record<NoAnswer, string>> = {
   "too-long":
-    "This file takes too long to read. Copy only the rows that you need into a new file, and choose that.",
+    "This file takes too long to read. Copy only the rows you need into a new file and choose that.",
   "too-much-memory":
-    "This file is too large once it is opened. Copy only the rows that you need into a new file, and choose that.",
+    "This file is too large when opened. Copy only the rows you need into a new file and choose that.",
   broke: "This file can’t be read. Open it, save it again as CSV or XLSX, and choose it again.",
 };
 

@@ -18,9 +18,9 @@ import {
  */
 export async function readTableFile(bytes: Uint8Array): Promise<Result<TableFile, string>> {
   if (bytes.byteLength === 0)
-    return err("The file is empty. Choose one with a row of headings and rows beneath.");
+    return err("The file is empty. Choose a file with a heading row and data rows.");
   if (bytes.byteLength > MOST_BYTES)
-    return err("The file is larger than 4 MB. Save only the rows that you need, and choose that.");
+    return err("The file is larger than 4 MB. Save only the rows you need and choose that.");
   const strange = strangeKind(bytes);
   if (strange !== null) return err(strange);
   if (begins(bytes, "PK\u0003\u0004")) {
@@ -33,7 +33,7 @@ export async function readTableFile(bytes: Uint8Array): Promise<Result<TableFile
 function readText(bytes: Uint8Array): Result<TableFile, string> {
   const decoded = decodeText(bytes);
   if (decoded === null)
-    return err("This file is no table. Choose a CSV or XLSX file, or a text with tabs.");
+    return err("This file is not a table. Choose a CSV, XLSX or tab-separated text file.");
   const rows = readDelimited(decoded.text);
   return rows.ok ? limited([{ name: "", rows: rows.value }], decoded.guessed) : rows;
 }
@@ -43,9 +43,9 @@ function strangeKind(bytes: Uint8Array): string | null {
   if (begins(bytes, "\u00d0\u00cf\u0011\u00e0"))
     return "This is an old spreadsheet (XLS), or one locked with a password. Open it, save it as XLSX or CSV without a password, and choose that.";
   if (begins(bytes, "%PDF"))
-    return "This is a PDF, which holds no rows. Ask for the table as CSV or XLSX, or type it in.";
+    return "This is a PDF, which has no rows. Ask for the table as CSV or XLSX, or type it in.";
   if (begins(bytes, "\u0089PNG") || begins(bytes, "\u00ff\u00d8\u00ff"))
-    return "This is a picture, which holds no rows. Ask for the table as CSV or XLSX, or type it in.";
+    return "This is a picture, which has no rows. Ask for the table as CSV or XLSX, or type it in.";
   return null;
 }
 
@@ -56,7 +56,7 @@ function begins(bytes: Uint8Array, letters: string): boolean {
 function limited(sheets: readonly Sheet[], guessed: boolean): Result<TableFile, string> {
   const filled = sheets.map(cut).filter(({ rows }) => rows.length > 0);
   if (filled.length === 0)
-    return err("Nothing is in the file. Choose one with a row of headings and rows beneath.");
+    return err("The file has no data. Choose a file with a heading row and data rows.");
   const long = filled.find(({ rows }) => rows.length > MOST_ROWS);
   if (long !== undefined)
     return err(

@@ -7,14 +7,14 @@ import { withinLimits } from "./within-limits.ts";
 const MOST_UNPACKED = 60_000_000;
 
 const DAMAGED =
-  "This looks like a spreadsheet, but it cannot be opened: it may be damaged or locked with a password. Open it, save it again as XLSX without a password, and choose it again.";
+  "This looks like a spreadsheet, but it can’t be opened: it may be damaged or locked with a password. Open it, save it again as XLSX without a password, and choose it again.";
 
 /** The sheets of an XLSX workbook as they show: a formula as the value that was saved with it. */
 export async function readWorkbook(bytes: Uint8Array): Promise<Result<Sheet[], string>> {
   const size = unpackedSize(bytes);
   if (size === null) return err(DAMAGED);
   if (size > MOST_UNPACKED)
-    return err("This spreadsheet is too large once it is unpacked. Save the one sheet as CSV.");
+    return err("This spreadsheet is too large when unpacked. Save the one sheet as CSV.");
   try {
     const within = withinLimits(bytes);
     if (!within.ok) return within;

@@ -16,8 +16,8 @@ export const MOST_BYTES = 4_000_000;
 export const MOST_ROWS = 2_000;
 export const MOST_COLUMNS = 100;
 
-export const TOO_WIDE = "The table has more than 100 columns. Save only those that you need.";
+export const TOO_WIDE = "The table has more than 100 columns. Save only the ones you need.";
 
 export function tooLong(what: string, rows: number): string {
-  return `${what} has ${rows.toLocaleString("en-US")} rows; at most 2,000 come in at once. Cut it in parts.`;
+  return `${what} has ${rows.toLocaleString("en-US")} rows; at most 2,000 can be imported at once. Split it into parts.`;
 }

@@ -57,7 +57,7 @@ function nearCells(xml: string): Result<string | null, string> {
   });
   if (rows > MOST_ROWS + 1)
     return err(
-      `The file has a cell in row ${Math.min(rows, ROWS_TOLD).toLocaleString("en-US")}; at most 2,000 rows come in at once. Remove what stands so far down, or cut the table in parts.`,
+      `The file has a cell in row ${Math.min(rows, ROWS_TOLD).toLocaleString("en-US")}; at most 2,000 rows can be imported at once. Remove what is so far down, or split the table into parts.`,
     );
   if (columns > MOST_COLUMNS) return err(TOO_WIDE);
   return ok(dropped ? short : null);

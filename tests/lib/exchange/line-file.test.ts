@@ -140,7 +140,7 @@ test("readLineFile() takes a file that knows no hours, and refuses one that is n
   });
   const late = { ...ticket, calledAt: "4 pm" };
   expect(problemsIn({ ...MINIMAL, locateTickets: [late] })).toEqual([
-    { path: "locateTickets.0.calledAt", reason: "Write a time as 09:40, or leave it empty" },
+    { path: "locateTickets.0.calledAt", reason: "Enter a time, as 09:40, or leave it blank" },
   ]);
 });
 
@@ -255,7 +255,7 @@ test("readLineFile() refuses a third decimal", () => {
   expect(problemsIn({ ...MINIMAL, line: { ...MINIMAL.line, upperEnd: 12.345 } })).toEqual([
     {
       path: "line.upperEnd",
-      reason: "Write a length in feet from 0 to 100,000, with at most two decimals",
+      reason: "Enter a length in feet from 0 to 100,000, with at most two decimals",
     },
   ]);
 });
@@ -284,13 +284,13 @@ test("readLineFile() says where in a file of version 1 a direction is none, and 
 test.each([
   ["no JSON", "{", "", /not JSON/],
   ["a field that nobody knows", { ...MINIMAL, tieins: [] }, "tieins", /no such field/],
-  ["another version", { ...MINIMAL, version: 3 }, "version", /Write 2/],
-  ["no name", { version: 1, line: { openedOn: "2026-11-02" } }, "line.name", /Write a name/],
+  ["another version", { ...MINIMAL, version: 3 }, "version", /Enter 2/],
+  ["no name", { version: 1, line: { openedOn: "2026-11-02" } }, "line.name", /Enter a name/],
   [
     "a day that does not exist",
     { ...MINIMAL, line: { name: "A", openedOn: "2026-02-30" } },
     "line.openedOn",
-    /a day that exists/,
+    /a date that exists/,
   ],
   [
     "a day that nothing can be counted from",

@@ -33,7 +33,7 @@ test("bringInRows() adds the good rows and names what is wrong with the others",
       {
         row: 1,
         column: "distance",
-        message: "Write a length in feet from 0 to 100,000, with at most two decimals",
+        message: "Enter a length in feet from 0 to 100,000, with at most two decimals",
       },
       {
         row: 3,

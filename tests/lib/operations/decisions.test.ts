@@ -60,7 +60,7 @@ test("saveLine() changes what is named, leaves the rest, and tells before and af
     after: { upperEnd: 9_700 },
   });
   expect(saveLine(act, { lineId, facts: { diameter: -6 } })).toMatchObject({
-    error: { reason: "bad-value", path: "diameter", detail: "Write a diameter above zero" },
+    error: { reason: "bad-value", path: "diameter", detail: "Enter a diameter above zero" },
   });
 });
 

@@ -170,7 +170,7 @@ test("saveRows() names every bad cell in words and writes none of the rows", () 
     error: {
       reason: "bad-rows",
       cells: [
-        { row: 1, column: "ranOn", message: "Write a day that exists, as 2026-11-25" },
+        { row: 1, column: "ranOn", message: "Enter a date that exists, e.g. 11/25/2026" },
         { row: 1, column: "looks", message: "Choose one of: upstream, downstream" },
       ],
     },
