@@ -197,7 +197,7 @@ test("saveRows() finds the cell of an address and of a member of a list", () => 
   const blank = { ...aProperty("a"), address: { street: " " } };
   expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [blank] })).toMatchObject({
     error: {
-      cells: [{ row: 0, column: "address.street", message: "Write the street and number" }],
+      cells: [{ row: 0, column: "address.street", message: "Enter the street and number" }],
     },
   });
   const agreement = { id: "g", title: "Deed", shares: [{ propertyId: "a", parts: -1 }] };

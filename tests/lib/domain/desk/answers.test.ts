@@ -185,13 +185,13 @@ describe("what the camera saw", () => {
     expect(camera({ runs: two() })).toMatchObject({
       sentence: "2 runs; 0 to 88 ft not inspected; Run 1 and Run 2 not tied to the main",
       closes:
-        "Tie Run 1 to the main with a reading at a point of known station, then Run 2; until then they tell no stations",
+        "Tie Run 1 to the main with a reading at a point of known station, then Run 2; until then they have no stations",
       pressing: 50,
     });
     expect(camera({ runs: two({ toCounter: 5_000 }), anchors: tied.slice(0, 1) })).toMatchObject({
       sentence: "2 runs, 0 to 50 ft; 50 to 88 ft not inspected; Run 2 not tied to the main",
       closes:
-        "Tie Run 2 to the main with a reading at a point of known station; until then it tells no stations",
+        "Tie Run 2 to the main with a reading at a point of known station; until then it has no stations",
     });
   });
 
