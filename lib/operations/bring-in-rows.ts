@@ -1,6 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
-import { isSameEntry, isSameSeen } from "#lib/domain/facts/same-place.ts";
+import { isSameEntry, isSameRun, isSameSeen } from "#lib/domain/facts/same-place.ts";
 import type { Deed } from "#lib/domain/facts/user.ts";
 import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
@@ -12,13 +12,16 @@ import { writeTables } from "./row-writes.ts";
 import type { CellProblem } from "./save-rows.ts";
 import { followSightings } from "./sightings.ts";
 
-export const BRINGABLE = ["entries", "observations"] as const;
+export const BRINGABLE = ["entries", "observations", "runs"] as const;
 export type Bringable = (typeof BRINGABLE)[number];
 
 interface BringIn {
   readonly lineId: string;
   readonly table: Bringable;
-  /** The record whose entries they are, or the run that saw them. */
+  /**
+   * The record whose entries they are, or the run that saw them; empty for runs, which stand by
+   * themselves, and for observations that each name their own run.
+   */
   readonly to: string;
   /** Fields as the file holds them; ids and the record or run are given here. */
   readonly rows: readonly object[];
@@ -47,12 +50,14 @@ const MOST_ROWS = 5_000;
 const DEEDS: Record<Bringable, Deed> = {
   entries: "work-the-file",
   observations: "record-the-field",
+  runs: "record-the-field",
 };
 
 /** What a file of rows never says: it is settled by a person, or found by the program. */
 const NEVER_BROUGHT: Record<Bringable, object> = {
   entries: { explanation: "", explainedBy: "", explainedOn: null },
   observations: { tieInId: null, pictureId: null, quote: "", reading: "read" },
+  runs: {},
 };
 
 /**
@@ -63,8 +68,10 @@ export function bringInRows(act: Act, input: BringIn): Result<BroughtIn, Refusal
   const { lineId, table } = input;
   const deal = { lineId, deed: DEEDS[table], action: "bring-in-rows" } as const;
   return changeLine(act, deal, (file) => {
-    const owner = ownerOf(file, input);
+    const owner = input.to === "" ? ok(null) : ownerOf(file, input);
     if (!owner.ok) return owner;
+    if (table === "entries" && owner.value === null)
+      return refuse("bad-value", "to", "Open this page again from a record");
     if (file[table].length + input.rows.length > MOST_ROWS)
       return refuse("bad-value", "rows", `A table has at most ${MOST_ROWS} rows`);
     const { rows, ...brought } = sorted(act, file, input);
@@ -80,7 +87,7 @@ export function bringInRows(act: Act, input: BringIn): Result<BroughtIn, Refusal
     );
     return ok({
       value: brought,
-      sentence: rows.length === 0 ? null : `Brought in from a file: ${told.sentence}`,
+      sentence: rows.length === 0 ? null : `Imported from a file: ${told.sentence}`,
       detail: told.detail,
       write: (db) => void writeTables({ ...act, db }, { before: file, after, tables }),
     });
@@ -121,9 +128,15 @@ function sorted(act: Act, file: LineFile, input: BringIn): Sorted {
 }
 
 function ownRow(act: Act, fields: object, { table, to }: BringIn): object {
-  const owner = table === "entries" ? { recordId: to } : { runId: to };
-  return { ...fields, ...NEVER_BROUGHT[table], ...owner, id: act.newId() };
+  const given = to === "" ? {} : OWNERS[table](to);
+  return { ...fields, ...NEVER_BROUGHT[table], ...given, id: act.newId() };
 }
+
+const OWNERS: Record<Bringable, (id: string) => object> = {
+  entries: (recordId) => ({ recordId }),
+  observations: (runId) => ({ runId }),
+  runs: () => ({}),
+};
 
 function cellOf(row: number, path: readonly PropertyKey[], message: string): CellProblem {
   return { row, column: path.map(String).join("."), message };
@@ -151,6 +164,8 @@ function withRows(
 }
 
 function isSame(table: Bringable, a: Row, b: Row): boolean {
+  if (table === "runs")
+    return isSameRun(a as LineFile["runs"][number], b as LineFile["runs"][number]);
   return table === "entries"
     ? isSameEntry(a as LineFile["entries"][number], b as LineFile["entries"][number])
     : isSameSeen(a as LineFile["observations"][number], b as LineFile["observations"][number]);

@@ -1,5 +1,5 @@
 import type { RecordEntry } from "./record.ts";
-import type { Observation } from "./run.ts";
+import type { Observation, Run } from "./run.ts";
 
 type EntryPlace = Pick<RecordEntry, "recordId" | "label" | "distance" | "side">;
 type SeenPlace = Pick<Observation, "runId" | "kind" | "counter" | "clock">;
@@ -18,6 +18,11 @@ export function isSameEntry(a: EntryPlace, b: EntryPlace): boolean {
 export function isSameSeen(a: SeenPlace, b: SeenPlace): boolean {
   if (a.runId !== b.runId || a.kind !== b.kind || a.counter !== b.counter) return false;
   return a.clock === b.clock || a.clock === null || b.clock === null;
+}
+
+/** Whether two runs of a line go by one name. */
+export function isSameRun(a: Pick<Run, "name">, b: Pick<Run, "name">): boolean {
+  return folded(a.name) === folded(b.name);
 }
 
 function folded(text: string): string {

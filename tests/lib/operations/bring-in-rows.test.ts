@@ -109,7 +109,7 @@ test("bringInRows() is one entry of the history, and none where nothing came in"
   const { history } = fileOf(act, lineId);
   expect(history.at(-1)).toMatchObject({
     action: "bring-in-rows",
-    sentence: "Brought in from a file: Added 2 × record entry: A, B.",
+    sentence: "Imported from a file: Added 2 × record entry: A, B.",
   });
   must(bringInRows(act, { ...ENTRIES, lineId, rows }));
   expect(fileOf(act, lineId).history).toHaveLength(history.length);
@@ -143,4 +143,32 @@ test("bringInRows() refuses a record that is not there, too many rows, and whoev
     true,
   );
   expect(fileOf(act, lineId).entries).toEqual([]);
+});
+
+test("bringInRows() takes runs from a file, then their observations, each with its run", () => {
+  const { act, lineId } = aDesk();
+  const runs = [
+    { name: "Run 2", ranOn: "2026-11-03", looks: "downstream", fromCounter: 0, toCounter: 9_000 },
+    { name: "run 2 ", ranOn: "2026-11-03", looks: "downstream" },
+    { name: "Run 3", ranOn: "2026-11-31", looks: "downstream" },
+  ];
+  const came = must(
+    bringInRows(act, { table: "runs", to: "", doubles: false, lineId, rows: runs }),
+  );
+  expect(came).toMatchObject({ added: [0], doubles: [1], left: [{ row: 2, column: "ranOn" }] });
+  const second = fileOf(act, lineId).runs.find(({ name }) => name === "Run 2");
+  const rows = [
+    { runId: "run", kind: "tie-in", counter: 2_000 },
+    { runId: second?.id, kind: "tie-in", counter: 2_000 },
+    { runId: "nowhere", kind: "tie-in", counter: 3_000 },
+    { kind: "tie-in", counter: 4_000 },
+  ];
+  const seen = must(bringInRows(act, { ...SEEN, to: "", lineId, rows }));
+  expect(seen.added).toEqual([0, 1]);
+  expect(seen.left.map(({ row, column }) => [row, column])).toEqual([
+    [3, "runId"],
+    [2, "runId"],
+  ]);
+  expect(fileOf(act, lineId).observations.map(({ runId }) => runId)).toEqual(["run", second?.id]);
+  expect(bringInRows(act, { ...ENTRIES, to: "", lineId, rows: [] })).toMatchObject({ ok: false });
 });

@@ -7,7 +7,8 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { cellOf } from "#app/_components/typed-cell.ts";
 import type { Property } from "#lib/domain/facts/party.ts";
-import { OBSERVATION_COLUMNS } from "../camera/columns.ts";
+import type { Run } from "#lib/domain/facts/run.ts";
+import { OBSERVATION_COLUMNS, RUN_COLUMNS, runColumn } from "../camera/columns.ts";
 import { counted } from "../names.ts";
 import { entryColumns } from "../record/columns.ts";
 import { bringInAction, readTableAction } from "./actions.ts";
@@ -30,15 +31,17 @@ interface BringInProps {
   /** The rows that the record or run has. */
   readonly there: readonly object[];
   readonly properties: readonly Property[];
+  readonly runs: readonly Run[];
 }
 
 /** A file of rows, from choosing it to the last row that is mended and brought in. */
 export function BringIn(props: BringInProps) {
-  const { lineId, table, to, properties } = props;
-  const columns = useMemo(
-    () => (table === "entries" ? entryColumns({ properties }) : OBSERVATION_COLUMNS),
-    [table, properties],
-  );
+  const { lineId, table, to, properties, runs } = props;
+  const columns = useMemo(() => {
+    if (table === "entries") return entryColumns({ properties });
+    if (table === "runs") return RUN_COLUMNS;
+    return to === "" ? [runColumn(runs), ...OBSERVATION_COLUMNS] : OBSERVATION_COLUMNS;
+  }, [table, to, properties, runs]);
   const { work, start, change, undo, redo } = useWork(`wyebook:bring-in:${lineId}:${table}:${to}`);
   const [said, setSaid] = useState("");
   const [refusal, setRefusal] = useState("");

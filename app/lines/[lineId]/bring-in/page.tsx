@@ -25,7 +25,7 @@ export default async function BringInPage({
   const { lineId } = await params;
   const { table: wanted, to } = await searchParams;
   const { file, may } = await lineFileOf(lineId);
-  const table = oneOf(["entries", "observations"] as const, String(wanted));
+  const table = oneOf(["entries", "observations", "runs"] as const, String(wanted));
   const target = targetOf(file, table, String(to));
   if (table === null || target === null) return <Choose lineId={lineId} file={file} />;
   const back = backOf(lineId, table, target.id);
@@ -49,8 +49,9 @@ export default async function BringInPage({
           to={target.id}
           name={target.name}
           back={back}
-          there={file[table].filter((row) => ownerOf(row) === target.id)}
+          there={thereIn(file, table, target.id)}
           properties={file.properties}
+          runs={file.runs}
         />
       ) : (
         <NoticeBox
@@ -72,27 +73,33 @@ interface Target {
   readonly name: string;
 }
 
-function targetOf(
-  file: LineFile,
-  table: "entries" | "observations" | null,
-  to: string,
-): Target | null {
+type Table = "entries" | "observations" | "runs";
+
+/** In an address: each row of the file names its own run. */
+const EACH = "each";
+
+function targetOf(file: LineFile, table: Table | null, to: string): Target | null {
+  if (table === "runs") return { id: "", name: file.line.name };
   if (table === "entries") {
     const record = file.records.find(({ id }) => id === to);
     return record === undefined ? null : { id: record.id, name: record.title };
   }
   const run = file.runs.find(({ id }) => id === to);
+  if (run === undefined && to === EACH && file.runs.length > 0) return { id: "", name: "the runs" };
   return table === null || run === undefined ? null : { id: run.id, name: run.name };
 }
 
-function ownerOf(row: { readonly recordId: string } | { readonly runId: string }): string {
-  return "recordId" in row ? row.recordId : row.runId;
+/** What is there already at the place where the rows go. */
+function thereIn(file: LineFile, table: Table, to: string): readonly object[] {
+  if (table === "entries") return file.entries.filter(({ recordId }) => recordId === to);
+  if (table === "runs") return file.runs;
+  return file.observations.filter(({ runId }) => to === "" || runId === to);
 }
 
-function backOf(lineId: string, table: "entries" | "observations", id: string): string {
-  return table === "entries"
-    ? `/lines/${lineId}/record`
-    : `/lines/${lineId}/camera/log?run=${encodeURIComponent(id)}`;
+function backOf(lineId: string, table: Table, id: string): string {
+  if (table === "entries") return `/lines/${lineId}/record`;
+  if (table === "runs") return `/lines/${lineId}/camera`;
+  return `/lines/${lineId}/camera/log${id === "" ? "" : `?run=${encodeURIComponent(id)}`}`;
 }
 
 /** Where no record or run was named: which one it is. */
@@ -100,6 +107,9 @@ function Choose({ lineId, file }: { readonly lineId: string; readonly file: Line
   const targets = [
     ...file.records.map(({ id, title }) => ({ id, name: title, table: "entries" })),
     ...file.runs.map(({ id, name }) => ({ id, name, table: "observations" })),
+    ...(file.runs.length > 1
+      ? [{ id: EACH, name: "all runs: each row of the file names its run", table: "observations" }]
+      : []),
   ];
   return (
     <>

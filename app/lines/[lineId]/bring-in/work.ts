@@ -1,8 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { CellChange } from "#app/_components/typed-cell.ts";
 import type { RecordEntry } from "#lib/domain/facts/record.ts";
-import type { Observation } from "#lib/domain/facts/run.ts";
-import { isSameEntry, isSameSeen } from "#lib/domain/facts/same-place.ts";
+import type { Observation, Run } from "#lib/domain/facts/run.ts";
+import { isSameEntry, isSameRun, isSameSeen } from "#lib/domain/facts/same-place.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import type { Work } from "./kept.ts";
 import { type Reading, readingOf, type SheetRow, sheetRows } from "./sort-rows.ts";
@@ -15,7 +15,7 @@ export interface Heaps {
   readonly doubles: readonly SheetRow[];
 }
 
-export type Table = "entries" | "observations";
+export type Table = "entries" | "observations" | "runs";
 
 /** A file that was just read: the first sheet, its headings as far as they name our columns. */
 export function workOn(file: TableFile, fileName: string, columns: readonly GridColumn[]): Work {
@@ -95,12 +95,14 @@ export function isWrong({ problems }: Pick<SheetRow, "problems">): boolean {
 
 /** What a row is compared by, with the usual values where the file says nothing. */
 function placed(table: Table, to: string, fields: Readonly<Record<string, unknown>>): object {
+  if (table === "runs") return { name: "", ...fields };
   return table === "entries"
     ? { recordId: to, label: "", distance: null, side: "unknown", ...fields }
     : { runId: to, clock: null, ...fields };
 }
 
 function isSame(table: Table, a: object, b: object): boolean {
+  if (table === "runs") return isSameRun(a as Run, b as Run);
   return table === "entries"
     ? isSameEntry(a as RecordEntry, b as RecordEntry)
     : isSameSeen(a as Observation, b as Observation);

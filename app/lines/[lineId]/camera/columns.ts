@@ -119,6 +119,19 @@ export const RUN_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 26 },
 ];
 
+/** Which run saw it, where one file holds the observations of several. */
+export function runColumn(runs: readonly Pick<Run, "id" | "name">[]): GridColumn {
+  return {
+    key: "runId",
+    title: "Run",
+    kind: "choice",
+    choices: runs.map(({ id, name }) => ({ value: id, label: name })),
+    width: 10,
+    required: true,
+    pasteHeadings: ["pass", "run name", "run no"],
+  };
+}
+
 export const RUN_BLANK = {
   looks: "downstream",
   measuredFrom: "access",

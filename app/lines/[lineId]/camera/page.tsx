@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -55,7 +56,15 @@ function FirstRun() {
 
 function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
   return (
-    <Section title="Runs" note="One row for each pass of the camera.">
+    <Section
+      title="Runs"
+      note="One row for each pass of the camera."
+      actions={
+        mayRecord ? (
+          <Link href={`/lines/${lineId}/bring-in?table=runs`}>Import runs from a file</Link>
+        ) : null
+      }
+    >
       <RowsGrid
         lineId={lineId}
         table="runs"

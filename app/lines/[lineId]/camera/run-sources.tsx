@@ -10,7 +10,7 @@ export function RunSources({
 }: {
   readonly lineId: string;
   readonly run: Run;
-  readonly file: Pick<LineFile, "narrations">;
+  readonly file: Pick<LineFile, "narrations" | "runs">;
 }) {
   const id = encodeURIComponent(run.id);
   const said = file.narrations.some((narration) => narration.runId === run.id);
@@ -22,6 +22,11 @@ export function RunSources({
       <Link href={`/lines/${lineId}/bring-in?table=observations&to=${id}`}>
         Import rows from a file
       </Link>
+      {file.runs.length < 2 ? null : (
+        <Link href={`/lines/${lineId}/bring-in?table=observations&to=each`}>
+          Import one file for all runs
+        </Link>
+      )}
     </>
   );
 }
