@@ -8,6 +8,7 @@ export function Section({
   id,
   actions,
   folded,
+  opened,
   children,
 }: {
   readonly title: string;
@@ -17,6 +18,8 @@ export function Section({
   readonly actions?: ReactNode;
   /** Closed until it is opened; says in a few words what is inside. For what is settled or rare. */
   readonly folded?: ReactNode;
+  /** A folded part that is open at first. */
+  readonly opened?: boolean;
   readonly children: ReactNode;
 }) {
   if (folded !== undefined)
@@ -24,6 +27,7 @@ export function Section({
       <section className="section" id={id} aria-label={title}>
         <Fold
           id={id}
+          opened={opened}
           summary={
             <>
               <h2>{title}</h2>

@@ -28,7 +28,7 @@ export async function addUser(
   const user: User = { ...person.value, id: act.newId(), disabled: false };
   return changeOffice(act, { deed: "run-the-office", action: "add-user" }, (db) => {
     if (getAccount(db, user.email) !== null)
-      return refuse("already-there", "email", "Somebody has this mail address already");
+      return refuse("already-there", "email", "Someone already has this email address");
     return ok({
       value: { userId: user.id },
       sentence: `Added ${user.name} as ${user.role}.`,

@@ -91,7 +91,7 @@ function unexplained(before: Delivery, after: Delivery) {
   if (before.outcome === "on-its-way" || !corrected) return null;
   const says = after.note.startsWith(before.note) && after.note.trim() !== before.note.trim();
   if (says) return null;
-  const kept = before.note === "" ? "" : `; leave “${before.note}” as it stands`;
+  const kept = before.note === "" ? "" : `; keep “${before.note}” as it is`;
   return refuse(
     "missing-value",
     "note",

@@ -58,7 +58,7 @@ export function checkOffice({
         ...(guards.length === 0 ? [] : [{ where: "", words: guardWords(guards) }]),
         ...takenOut(db).map(({ words, count }) => ({
           where: "",
-          words: `${count} ${count === 1 ? "entry was" : "entries were"} taken out of ${words}`,
+          words: `${count} ${count === 1 ? "entry was" : "entries were"} removed from ${words}`,
         })),
         ...files.flatMap((each) => faultsOf(dataFolder, each)),
       ],

@@ -52,7 +52,7 @@ export function closeLine(
 }
 
 const ASKS: Record<ClosingWord, string> = {
-  permit: "Say why the file is closed all the same",
+  permit: "Say why the file is closed anyway",
   built: "Record it with the permit, or say here what was built",
   branches: "Check each off with its time in the second video, or say here how it is known",
   money: "Settle it in the money book, or say here why it stays",

@@ -56,7 +56,7 @@ export function correctPermit(
 
 function wrongIn(file: LineFile, { id, kind, number, expiresOn }: Permit) {
   if (expiresOn !== null && !isDay(expiresOn))
-    return refuse("bad-value", "expiresOn", "Write a day as 2026-11-25");
+    return refuse("bad-value", "expiresOn", "Enter a date as 11/25/2026");
   const other = file.permits.find(
     (each) => each.id !== id && each.kind === kind && number !== "" && each.number === number,
   );

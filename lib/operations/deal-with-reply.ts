@@ -38,7 +38,7 @@ export function dealWithReply(act: Act, dealing: Dealing): Result<null, Refusal>
     if (!reply.ok) return reply;
     if (!DEALT_HOWS.includes(how))
       return refuse("bad-value", "how", "Choose how it was dealt with");
-    if (words === "") return refuse("missing-value", "words", "Write what was said or done");
+    if (words === "") return refuse("missing-value", "words", "Enter what was said or done");
     if (on < reply.value.receivedOn)
       return refuse(
         "bad-value",
@@ -81,7 +81,7 @@ export function reopenReply(
       return refuse(
         "not-in-this-state",
         "replyId",
-        "The reply still waits; nobody has dealt with it",
+        "The reply is still open; no one has dealt with it",
       );
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is open again");
     const after: Reply = {

@@ -83,9 +83,9 @@ function wrongWord(file: LineFile, { recordId, shift, scale, state, reason }: Wo
   if (recordId !== null && !file.records.some(({ id }) => id === recordId))
     return refuse("not-found", "recordId", "the record");
   if (!isShiftInBounds({ shift, scale }))
-    return refuse("bad-value", "shift", "Write feet, up to 100 either way");
+    return refuse("bad-value", "shift", "Enter feet, up to 100 either way");
   if (!isScaleInBounds(scale))
-    return refuse("bad-value", "scale", "Write a percentage, up to 20 either way");
+    return refuse("bad-value", "scale", "Enter a percentage, up to 20 either way");
   if (state === "refused" && shift === 0 && scale === 0)
     return refuse("bad-value", "state", "The record as written can’t be refused; accept another");
   return reason.trim() === "" ? refuse("missing-value", "reason", "Say why") : null;

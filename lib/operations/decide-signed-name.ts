@@ -34,7 +34,7 @@ export function decideSignedName(
         "No name waits to be looked at here any more",
       );
     if (reason.trim() === "")
-      return refuse("missing-value", "reason", "Write how you know who signed");
+      return refuse("missing-value", "reason", "Enter how you know who signed");
     const { consent, signature } = held;
     const decided: Consent = {
       ...consent,

@@ -109,7 +109,7 @@ function authorityProblems(db: Db, { line, authority }: LineFile, role: ActorRol
   if (authority === null) return [];
   const own = getAuthority(db, authority.id);
   if (own === null && !mayDo(role, "run-the-office")) {
-    const reason = `The office has no authority with the id "${authority.id}" yet, and its rules are for an admin to bring in; have an admin bring in this file or add ${authority.name} first, or write null here and in line.authorityId and line.ruleId`;
+    const reason = `The office has no authority with the id "${authority.id}" yet, and its rules are for an admin to import; have an admin import this file or add ${authority.name} first, or write null here and in line.authorityId and line.ruleId`;
     return [{ path: "authority", reason }];
   }
   if (own === null || line.ruleId === null) return [];

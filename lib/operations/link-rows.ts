@@ -21,7 +21,7 @@ interface Wanted {
 /** A refusal where a link can't be good for so long; null where it can. */
 export function wrongDays(days: number) {
   if (Number.isInteger(days) && days >= 1 && days <= MOST_LINK_DAYS) return null;
-  return refuse("bad-value", "days", `Write a whole number of days from 1 to ${MOST_LINK_DAYS}`);
+  return refuse("bad-value", "days", `Enter a whole number of days from 1 to ${MOST_LINK_DAYS}`);
 }
 
 /** A new link to a letter. The secret stays with who asked; only its hash is in the row. */

@@ -47,7 +47,7 @@ export const OfficeShape: z.ZodType<Office> = z
       [
         onCallPhone === "" && onCallHours !== null,
         "onCallPhone",
-        "Write the number that is answered then, or say no hours",
+        "Enter the number that is answered then, or say no hours",
       ],
       ...halfOpen("hours", hours),
       ...halfOpen("onCallHours", onCallHours),
@@ -66,7 +66,7 @@ export const OfficeShape: z.ZodType<Office> = z
 function halfOpen(name: string, hours: OpenHours | null): [boolean, string, string][] {
   if (hours === null) return [];
   const half = (hours.from === "") !== (hours.to === "");
-  return [[half, `${name}.${hours.from === "" ? "from" : "to"}`, "Write both times, or neither"]];
+  return [[half, `${name}.${hours.from === "" ? "from" : "to"}`, "Enter both times, or neither"]];
 }
 
 function badPhone(name: string, typed: string): [boolean, string, string][] {

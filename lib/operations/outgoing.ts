@@ -17,8 +17,8 @@ export function wrongAddress(party: Party | undefined): string | null {
   if (party && Address.safeParse(party.email).success) return null;
   const name = party?.name ?? "this party";
   if (!party || party.email === "")
-    return `There is no mail address for ${name}; enter one, or send the letter another way`;
-  return `“${party.email}” is no mail address; correct it for ${name}, or send the letter another way`;
+    return `No email address on file for ${name}; enter one, or send the letter another way`;
+  return `“${party.email}” is not a valid email address; correct it for ${name}, or send the letter another way`;
 }
 
 /** The message that carries a letter; its Message-ID stays the same over all tries. */

@@ -4,7 +4,7 @@ import { refuse } from "./change.ts";
 
 /** Refuses a day that does not exist or has not come yet; null where the day will do. */
 export function pastDay(act: Act, { day, path }: { day: string; path: string }) {
-  if (!isDay(day)) return refuse("bad-value", path, "Write a day as 2026-11-25");
+  if (!isDay(day)) return refuse("bad-value", path, "Enter a date as 11/25/2026");
   if (day > act.today) return refuse("bad-value", path, "This day has not come yet");
   return null;
 }

@@ -133,9 +133,9 @@ function wrongDay(
 }
 
 function wrongPlan(file: LineFile, { on, controlPropertyId, stops, plantToldOn }: Planned) {
-  if (!isDay(on)) return refuse("bad-value", "on", "Write a day as 2026-11-25");
+  if (!isDay(on)) return refuse("bad-value", "on", "Enter a date as 11/25/2026");
   if (plantToldOn !== null && !isDay(plantToldOn))
-    return refuse("bad-value", "plantToldOn", "Write a day as 2026-11-25");
+    return refuse("bad-value", "plantToldOn", "Enter a date as 11/25/2026");
   if (controlPropertyId !== null && !file.properties.some(({ id }) => id === controlPropertyId))
     return refuse("not-found", "controlPropertyId", "the control address");
   if (stops.length === 0) return refuse("missing-value", "stops", "Plan at least one stop");
@@ -182,14 +182,14 @@ function wrongStop(file: LineFile, stop: TestStop, at: number) {
 
 function wrongTimes(stop: TestStop, path: (field: string) => string) {
   if (minutesOf(stop.startsAt) === null)
-    return refuse("bad-value", path("startsAt"), "Write a time as 09:40");
+    return refuse("bad-value", path("startsAt"), "Enter a time as 9:40 AM");
   const { waitMinutes, rinseMinutes, flushGallons } = stop;
   if (!Number.isInteger(waitMinutes) || waitMinutes < 1 || waitMinutes > MOST_WAIT)
-    return refuse("bad-value", path("waitMinutes"), `Write whole minutes, 1 to ${MOST_WAIT}`);
+    return refuse("bad-value", path("waitMinutes"), `Enter whole minutes, 1 to ${MOST_WAIT}`);
   if (!Number.isInteger(rinseMinutes) || rinseMinutes < 0 || rinseMinutes > MOST_WAIT)
-    return refuse("bad-value", path("rinseMinutes"), `Write whole minutes, 0 to ${MOST_WAIT}`);
+    return refuse("bad-value", path("rinseMinutes"), `Enter whole minutes, 0 to ${MOST_WAIT}`);
   if (flushGallons !== null && (!Number.isInteger(flushGallons) || flushGallons < 0))
-    return refuse("bad-value", path("flushGallons"), "Write whole gallons, or leave it empty");
+    return refuse("bad-value", path("flushGallons"), "Enter whole gallons, or leave it blank");
   return null;
 }
 

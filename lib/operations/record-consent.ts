@@ -115,7 +115,7 @@ function wrongWord(act: Act, { kind, state, stateOn, recordingNumber }: Word) {
   if (!RECORDED_STATES.includes(state))
     return refuse("bad-value", "state", "Choose what they answered");
   if (kind === "agreement-recorded" && state === "given" && recordingNumber.trim() === "")
-    return refuse("missing-value", "recordingNumber", "Write the recording number");
+    return refuse("missing-value", "recordingNumber", "Enter the recording number");
   return pastDay(act, { day: stateOn, path: "stateOn" });
 }
 

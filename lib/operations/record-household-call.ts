@@ -74,10 +74,10 @@ function wrongWord(act: Act, word: Omit<CallWord, "lineId">) {
     return refuse("bad-value", "purpose", "Choose what the call was about");
   if (!CALL_OUTCOMES.includes(word.outcome))
     return refuse("bad-value", "outcome", "Choose how the call ended");
-  if (!isDay(word.forDay)) return refuse("bad-value", "forDay", "Write a day as 2026-11-25");
-  if (word.calledBy.trim() === "") return refuse("missing-value", "calledBy", "Write who called");
+  if (!isDay(word.forDay)) return refuse("bad-value", "forDay", "Enter a date as 11/25/2026");
+  if (word.calledBy.trim() === "") return refuse("missing-value", "calledBy", "Enter who called");
   if (word.outcome !== "not-reached" && word.words.trim() === "")
-    return refuse("missing-value", "words", "Write what was agreed or said");
+    return refuse("missing-value", "words", "Enter what was agreed or said");
   if (word.forDay < word.calledOn)
     return refuse("bad-value", "forDay", "The call has to come before the day that it is about");
   return pastDay(act, { day: word.calledOn, path: "calledOn" });

@@ -34,7 +34,7 @@ export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: strin
     const wrongDay = pastDay(act, { day: receivedOn, path: "receivedOn" });
     if (wrongDay !== null) return wrongDay;
     if (suitsOn !== null && !isDay(suitsOn))
-      return refuse("bad-value", "suitsOn", "Write a day as 2026-11-25");
+      return refuse("bad-value", "suitsOn", "Enter a date as 11/25/2026");
     if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
       return refuse("not-found", "uploadId", "the stored file");
     const reply: Reply = {

@@ -84,10 +84,10 @@ function wrongWord(act: Act, word: Omit<RulingWord, "lineId">) {
   if (!RULING_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what was ruled");
   if (decidedBy.trim() === "") return refuse("missing-value", "decidedBy", "Say who ruled it");
   if (NEEDS_REFERENCE.includes(kind) && reference.trim() === "")
-    return refuse("missing-value", "reference", "Write the case, letter or section it stands in");
+    return refuse("missing-value", "reference", "Enter the case, letter or section it stands in");
   const day = pastDay(act, { day: decidedOn, path: "decidedOn" });
   if (day !== null || dueOn === null) return day;
-  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Write a day as 2026-11-25");
+  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Enter a date as 11/25/2026");
   return dueOn < decidedOn
     ? refuse("bad-value", "dueOn", "It can’t be due before it was ruled")
     : null;

@@ -122,9 +122,9 @@ const PASSING_WORDS: Record<TestResult, string> = {
 function wrongWord({ result, startedAt, minutes }: Omit<ResultWord, "lineId">) {
   if (!TEST_RESULTS.includes(result)) return refuse("bad-value", "result", "Press what was seen");
   if (startedAt !== "" && minutesOf(startedAt) === null)
-    return refuse("bad-value", "startedAt", "Write a time as 09:40");
+    return refuse("bad-value", "startedAt", "Enter a time as 9:40 AM");
   if (minutes !== null && (!Number.isInteger(minutes) || minutes < 0 || minutes > 1_440))
-    return refuse("bad-value", "minutes", "Write whole minutes");
+    return refuse("bad-value", "minutes", "Enter whole minutes");
   return null;
 }
 

@@ -21,7 +21,7 @@ export function revokeLink(
       return refuse("not-in-this-state", "noticeId", "No link to this letter is good any more");
     return ok({
       value: null,
-      sentence: `Called back the private link to the ${nameRow(file, "notices", noticeId)}.`,
+      sentence: `Revoked the private link to the ${nameRow(file, "notices", noticeId)}.`,
       detail: { linkIds: good.map(({ id }) => id) },
       write: (one) => {
         revokeLinks(one, { lineId, noticeId }, { at: act.now, by: act.actor.name });

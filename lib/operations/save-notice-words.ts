@@ -37,9 +37,9 @@ export function saveNoticeWords(
     const draft = findDraft(file, noticeId);
     if (!draft.ok) return draft;
     if (ownWords.length > MOST_WORDS)
-      return refuse("bad-value", "ownWords", `Write at most ${MOST_WORDS} characters`);
+      return refuse("bad-value", "ownWords", `Enter at most ${MOST_WORDS} characters`);
     if (replyBy !== null && !isDay(replyBy))
-      return refuse("bad-value", "replyBy", "Write a day as 2026-11-25");
+      return refuse("bad-value", "replyBy", "Enter a date as 11/25/2026");
     const { value } = draft;
     const last = file.history.findLast(
       ({ action, detail }) => action === "save-notice-words" && detail.includes(`"${noticeId}"`),

@@ -90,7 +90,7 @@ function parsePeople(rows: readonly unknown[]): Result<PersonRow[], RowsRefusal>
 }
 
 const PROBLEM_WORDS: Record<PersonProblemReason, (said: string) => string> = {
-  "name-missing": () => "Write a name",
+  "name-missing": () => "Enter a name",
   "property-missing": () => "Choose the property, or empty “Is”",
   "role-missing": () => "Choose what they are to the property",
   "contradicts-same-name": (said) =>
@@ -98,7 +98,7 @@ const PROBLEM_WORDS: Record<PersonProblemReason, (said: string) => string> = {
       ? "Another row of the same name has nothing here; the same name is the same person"
       : `Another row of the same name says “${said}”; the same name is the same person`,
   "written-oddly": (how) => how,
-  "street-missing": () => "Write the street or box of the mailing address, or empty the rest of it",
+  "street-missing": () => "Enter the street or box of the mailing address, or clear the rest of it",
 };
 
 function cellOf({ row, column, reason, detail }: PersonProblem): CellProblem {

@@ -224,9 +224,9 @@ function noteOnDelivery(
 ): void {
   const { lineId, deliveryId, noticeId, messageId } = message;
   const file = getLineFile(act.db, lineId);
-  const went = failed ? "failed" : "went out";
+  const went = failed ? "failed" : "sent";
   if (noticeId === null) {
-    const sentence = `“${message.subject}” by mail message to ${message.toName} ${went}: ${words}`;
+    const sentence = `Email “${message.subject}” to ${message.toName} ${went}: ${words}`;
     tell(act, { lineId, action: "send-outgoing", sentence, detail: { messageId } });
     return;
   }
@@ -243,7 +243,7 @@ function noteOnDelivery(
   tell(act, {
     lineId,
     action: "send-outgoing",
-    sentence: `The ${nameRow(file, "notices", noticeId)} by mail message ${went}: ${words}`,
+    sentence: `Email of the ${nameRow(file, "notices", noticeId)} ${went}: ${words}`,
     detail: { before: delivery, after: row },
   });
 }

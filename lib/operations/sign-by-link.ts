@@ -210,7 +210,7 @@ function sentenceOf(
   const typed = first?.signature.signedName ?? "";
   const consents = `consent to ${kinds.join(" and to ")}`;
   return held
-    ? `Signed on screen for ${name} as “${typed}”, which is not the name in the file: ${consents}. It counts once somebody of the office has looked at the name.`
+    ? `Signed on screen for ${name} as “${typed}”, which is not the name on file: ${consents}. It counts once someone in the office has checked the name.`
     : `${name} signed on screen, as ${typed}: ${consents}.`;
 }
 

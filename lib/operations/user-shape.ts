@@ -6,7 +6,7 @@ export const UserShape = z.object({
   name: z
     .string()
     .max(200)
-    .refine((text) => text.trim() !== "", "Write the person's name"),
-  email: z.email("Write a mail address, as dana@example.com").max(254),
+    .refine((text) => text.trim() !== "", "Enter the person's name"),
+  email: z.email("Enter an email address, e.g. dana@example.com").max(254),
   role: z.enum(USER_ROLES, { error: "Choose a role" }),
 });

@@ -99,11 +99,11 @@ function takenBack({ door, act, file, link, signed }: Asked): Result<Change<With
     state: "withdrawn",
     stateOn: act.today,
     uploadId: null,
-    note: "Taken back by private link",
+    note: "Withdrawn by private link",
   };
   return ok({
     value: { taken: "back" },
-    sentence: `Consent to ${signed.kind}, ${nameRow(file, "parties", signed.partyId)} for ${nameRow(file, "properties", signed.propertyId)}: taken back by private link.`,
+    sentence: `Consent to ${signed.kind}, ${nameRow(file, "parties", signed.partyId)} for ${nameRow(file, "properties", signed.propertyId)}: withdrawn by private link.`,
     detail: { before: signed, after: withdrawn },
     write: (one) => {
       insertRow(one, "consents", { lineId, row: withdrawn });

@@ -483,7 +483,7 @@ async function sendLetters(
     count,
   );
   await page.getByLabel("Reply wanted by").fill("2026-12-09");
-  await page.getByRole("button", { name: "Write the drafts" }).click();
+  await page.getByRole("button", { name: "Create drafts" }).click();
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   for (const box of await send.getByRole("checkbox", { name: / to / }).all()) await box.check();
   await send.getByLabel("How they went").selectOption({ label: how });
@@ -807,7 +807,7 @@ async function closeTheFile(page: Page, line: string) {
   await test.step("the close-out is reached from what happens next", async () => {
     await open(page, `${line}/schedule`);
     await expect(
-      page.getByRole("link", { name: "Write the close-out letters", exact: true }),
+      page.getByRole("link", { name: "Write the closeout letters", exact: true }),
     ).toBeVisible();
     await expect(page.getByText(/Cannot start yet/)).toHaveCount(0);
   });

@@ -279,7 +279,7 @@ async function draft(page: Page, line: string, kind: string, count: number) {
   const boxes = page.getByRole("group", { name: "Proposed" }).getByRole("checkbox");
   await expect(boxes).toHaveCount(count);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
-  await page.getByRole("button", { name: "Write the drafts" }).click();
+  await page.getByRole("button", { name: "Create drafts" }).click();
   await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();
 }
 

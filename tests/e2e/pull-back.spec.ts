@@ -126,7 +126,7 @@ async function reconcile(page: Page, line: string) {
 async function readLetter(page: Page, line: string) {
   await open(page, `${line}/notices/write?kind=tie-in-inquiry`);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
-  await page.getByRole("button", { name: "Write the drafts" }).click();
+  await page.getByRole("button", { name: "Create drafts" }).click();
   await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();
   await page
     .locator("a[href*='/told/']")

@@ -81,7 +81,7 @@ async function price(page: Page, line: string) {
 async function letterLink(page: Page, line: string): Promise<string> {
   await open(page, `${line}/notices/write?kind=proposed-split`);
   await page.getByLabel("Reply wanted by").fill("2026-12-10");
-  await page.getByRole("button", { name: "Write the drafts" }).click();
+  await page.getByRole("button", { name: "Create drafts" }).click();
   const send = page.getByRole("form", { name: "Send the ticked letters" });
   await send.getByLabel("How they went").selectOption({ label: "certified mail" });
   await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
@@ -125,7 +125,7 @@ async function sign(browser: Browser, link: string, amount: string) {
   await form.getByRole("checkbox", { name: /I agree to pay/ }).check();
   await form.getByRole("checkbox", { name: /agree to sign this letter on screen/ }).check();
   await signNow.click();
-  await expect(form.getByText("Type your full name.")).toBeVisible();
+  await expect(form.getByText("Enter your full name.")).toBeVisible();
   await form.getByRole("checkbox", { name: /I agree to pay/ }).check();
   await form.getByRole("checkbox", { name: /agree to sign this letter on screen/ }).check();
   await form.getByLabel("Your full name").fill("Odalys Marchetti");

@@ -24,7 +24,7 @@ export const metadata: Metadata = {
   referrer: "no-referrer",
 };
 
-/** What a neighbour sees of their own letter, and where they answer and sign. */
+/** What a neighbor sees of their own letter, and where they answer and sign. */
 export default async function PrivatePage({
   params,
   searchParams,
@@ -51,13 +51,13 @@ export default async function PrivatePage({
         </NoticeBox>
       )}
       <Head {...part} />
+      <PdfLink {...part} />
       <Share {...part} />
-      <Section title={words.letter} id="letter">
+      <Section title={words.letter} id="letter" folded={words.readHere}>
         <div className={styles["letter"]}>
           {view.letter.language === language ? null : (
             <p className="muted small screen-only">{words.letterIn}</p>
           )}
-          <PdfLink {...part} />
           <LetterSheet
             letter={view.letter}
             pictureHref={(id) => `/n/${token}/letter?file=${encodeURIComponent(id)}`}
@@ -66,7 +66,7 @@ export default async function PrivatePage({
       </Section>
       <SignedPart {...part} />
       <Said {...part} />
-      <Section title={words.say} id="say" note={words.sayNote}>
+      <Section title={words.say} id="say" folded={words.sayFolded} note={words.sayNote}>
         <AnswerForm {...part} />
       </Section>
       <SignPart {...part} />
@@ -130,7 +130,7 @@ function PdfLink({ token, view, words }: PartProps) {
   return (
     <p className="screen-only">
       <a
-        className={`button ${styles["wide"]}`}
+        className={`button button-main ${styles["wide"]}`}
         href={`/n/${token}/letter`}
         target="_blank"
         rel="noreferrer"

@@ -24,7 +24,13 @@ export function SignPart(props: PartProps) {
   }
   if (open.length > 0) {
     return (
-      <Section title={words.sign} id="sign" note={words.signNote}>
+      <Section
+        title={words.sign}
+        id="sign"
+        note={words.signNote}
+        folded={words.signFolded}
+        opened={view.isOpened}
+      >
         <SignForm {...props} open={open} />
         <AskForPaper {...props} />
       </Section>

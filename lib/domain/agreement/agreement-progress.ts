@@ -239,7 +239,7 @@ function signerProblem({ holders }: AgreementProgress, { kind, partyId, on }: Ne
 
 function numberProblem({ kind, number }: NewStep) {
   if (kind !== "recorded" || number.trim() !== "") return null;
-  return { path: "number", words: "Write the recording number" } as const;
+  return { path: "number", words: "Enter the recording number" } as const;
 }
 
 /** Signatures come in in any order; everything else follows what was before it. */

@@ -11,6 +11,7 @@ export const ES: LinkWords = {
   jump: "En esta página",
   letter: "La carta",
   letterIn: "La carta está en el idioma en que se envió.",
+  readHere: "léala en esta página",
   openLetter: "Abrir la carta en PDF",
   letterMade: "El PDF de la carta se está preparando; vuelva a cargar esta página en un minuto.",
   share: (place) => `Parte propuesta para ${place}`,
@@ -22,15 +23,16 @@ export const ES: LinkWords = {
     "El monto de esta carta ya no vale, porque han cambiado datos de la tubería o del trabajo. La oficina le enviará una carta nueva.",
   superseded: "Hay un monto más nuevo",
 
-  say: "¿Qué nos quiere decir?",
+  say: "Su respuesta",
   sayNote: "La oficina lo lee y le responde. Decir que está de acuerdo todavía no es una firma.",
+  sayFolded: "de acuerdo o no, una pregunta, una visita",
   sayLabel: "Elija una",
   replies: {
     agrees: "Estoy de acuerdo con la carta",
     disagrees: "No estoy de acuerdo",
     asks: "Tengo una pregunta",
-    "offers-a-record": "Tengo un papel o un plano de esta tubería",
-    "books-a-test": "Quisiera fijar una prueba o una visita",
+    "offers-a-record": "Tengo un documento o un plano de esta tubería",
+    "books-a-test": "Quisiera programar una prueba o una visita",
     "wants-another-day": "El día de la carta no me conviene; quisiera otro",
     "wants-paper": "Quiero esta carta en papel",
   },
@@ -39,15 +41,15 @@ export const ES: LinkWords = {
   day: "Un día que le convenga",
   dayHint: "Solo para una prueba o una visita. La oficina confirma la hora.",
   dayLine: (day) => `Día que conviene: ${day}.`,
-  file: "Una foto o un papel",
+  file: "Una foto o un documento",
   fileHint: "Un PDF, JPEG o PNG de 20 MB como máximo.",
-  fileStoring: (name, percent) => `Enviando ${name}, ${percent} %.`,
+  fileStoring: (name, percent) => `Enviando ${name}, ${percent}%.`,
   fileStored: (name) => `${name} está aquí.`,
   fileDrop: "Quitarlo",
   fileBroken: "El archivo no llegó: se cortó la conexión. Elíjalo otra vez.",
   send: "Enviarlo a la oficina",
   sending: "Enviando …",
-  sent: "La oficina tiene su respuesta. Está más arriba, con el día.",
+  sent: "Enviado. Su respuesta aparece más arriba, con la fecha.",
   saidTitle: "Lo que nos ha dicho hasta ahora",
   said: (day, what) => `${day}: ${what}`,
   saidOther: "Respondió por correo, por teléfono o en persona",
@@ -55,11 +57,12 @@ export const ES: LinkWords = {
 
   sign: "Firmar en pantalla",
   signNote: "Solo si usted quiere. La firma en papel vale lo mismo; pídala abajo, sin costo.",
+  signFolded: "si quiere; abra antes el PDF",
   signAs: (name) => `Firma por ${name}.`,
   agreeTo: "Lo que acepta",
   intents: {
     enter: ({ office, place }) =>
-      `Permito a ${office} entrar en ${place} para mirar, medir y hacer pruebas, como dice la carta.`,
+      `Permito a ${office} entrar en ${place} para inspeccionar, medir y hacer pruebas, como dice la carta.`,
     dig: ({ office, place }) =>
       `Permito a ${office} excavar en ${place} en la zona marcada, en los términos de la carta.`,
     pay: ({ place }, amount, version) =>
@@ -88,8 +91,8 @@ export const ES: LinkWords = {
   signNow: "Firmar ahora",
   signing: "Firmando …",
   signDone: "Firmado. Su copia está abajo y sigue ahí mientras exista esta página.",
-  paper: "La quiero en papel",
-  paperDone: "La oficina sabe que la quiere en papel y se la enviará.",
+  paper: "Envíenme copias en papel",
+  paperDone: "Recibimos su solicitud y le enviaremos las copias por correo.",
   onPaper: "Se firma en papel",
   onPaperNote:
     "Este acuerdo se inscribe en el registro de la propiedad. Se firma en papel ante un notary public (funcionario que certifica firmas); una firma en pantalla no basta. Indique arriba cuándo y dónde le convendría.",
@@ -98,7 +101,7 @@ export const ES: LinkWords = {
   signedTitle: "Lo que ha firmado",
   signedOn: (when) => `Firmado el ${when}.`,
   standing: {
-    current: "Está en vigor.",
+    current: "Válido.",
     "superseded-amount":
       "Firmado sobre un monto reemplazado: hay un monto más nuevo, y esta firma no lo cubre.",
     withdrawn: "Usted lo ha retirado.",
@@ -108,7 +111,7 @@ export const ES: LinkWords = {
       "Está firmado, pero todavía no cuenta: el nombre escrito no es el que tiene la oficina. Una persona de allí lo revisará y le avisará.",
     "name-refused":
       "La oficina no ha aceptado ese nombre como el suyo, así que no cuenta. Puede firmar otra vez, aquí o en papel.",
-    replaced: "Vale en su lugar algo que dijo después.",
+    replaced: "Lo reemplaza una respuesta suya posterior.",
   },
   copySent: (address) => `Una copia va a ${address}.`,
   copyHere: "Guarde una copia: abra la carta tal como la firmó e imprima esta página.",
@@ -137,17 +140,17 @@ export const ES: LinkWords = {
 
   kept: "Qué se guarda",
   keptNote:
-    "La oficina guarda lo que usted dice y firma aquí, y anota cuándo se abre esta página, con la dirección de red. Nadie más de la línea lo ve. No pase el enlace: quien lo tenga puede responder por usted.",
+    "La oficina guarda lo que usted dice y firma aquí, y anota cuándo se abre esta página, con su dirección IP. Nadie más de la línea lo ve. No comparta el enlace: quien lo tenga puede responder por usted.",
   contact: "Hablar con la oficina",
   telephone: "Teléfono",
   email: "Correo electrónico",
   gas: "Una tubería de gas puede cruzar un desagüe. Si huele a gas, salga y después llame al 911 y a la compañía de gas.",
-  goneTitle: "No hay nada en este enlace",
+  goneTitle: "Este enlace no funciona",
   goneWords:
     "Puede que haya vencido, que lo reemplace otro más nuevo o que no se haya copiado entero. Pida un enlace nuevo a la oficina que le escribió.",
-  tooManyTitle: "Demasiado a la vez",
+  tooManyTitle: "Demasiados intentos",
   noScripts:
-    "Para responder aquí, el navegador tiene que ejecutar scripts. También puede responder por teléfono, por correo o con el talón de la carta.",
+    "Para responder aquí, el navegador debe tener JavaScript activado. También puede responder por teléfono, por correo o con el talón de la carta.",
   refusedPlain: "No se guardó. Vuelva a cargar la página o llame a la oficina.",
 
   kinds: {
@@ -157,24 +160,24 @@ export const ES: LinkWords = {
   },
   stops: {
     gone: "Este enlace ya no sirve. Pida uno nuevo a la oficina.",
-    "too-many": "Demasiado a la vez desde aquí. Espere un cuarto de hora e inténtelo de nuevo.",
+    "too-many": "Demasiados intentos desde esta conexión. Espere 15 minutos e inténtelo de nuevo.",
     closed: "La oficina ha cerrado el expediente de este trabajo. Llame o escriba.",
-    "no-kind": "Elija qué nos quiere decir.",
+    "no-kind": "Elija una respuesta.",
     "bad-day": "Esa fecha no existe. Elíjala otra vez o déjela en blanco.",
     "no-words": "Escriba unas palabras, para que la oficina sepa a qué se refiere.",
     "too-long": "Es más largo de lo que aquí se puede guardar. Acórtelo o añádalo como archivo.",
     "bad-file": "El archivo no se guardó. Use un PDF, JPEG o PNG.",
-    "too-large": "El archivo supera los 20 MB. Hágalo más pequeño o tráigalo en papel.",
+    "too-large": "El archivo supera los 20 MB. Hágalo más pequeño o traiga una copia impresa.",
     "too-many-files": "Un enlace admite diez archivos. Envíe los demás por correo a la oficina.",
     "nothing-to-sign": "En esta carta no hay nada que firmar.",
     "on-paper":
       "Este acuerdo se firma en papel, ante un notary public (funcionario que certifica firmas).",
     "not-your-signature":
-      "Solo pueden firmarlo los dueños que constan en el título. Aun así puede decir qué le parece.",
+      "Solo pueden firmarlo los dueños que constan en el título. Aun así puede enviarnos sus comentarios.",
     superseded:
       "El monto de esta carta ya no vale y por eso no se puede firmar. La oficina le enviará el nuevo.",
     held: "Todavía falta aclarar algo de lo que depende este monto, por eso aún no se puede firmar. Puede contestar la carta igualmente; la oficina le avisará.",
-    "nothing-asked": "A esta dirección no se le pide nada.",
+    "nothing-asked": "Esta dirección no debe nada.",
     "area-open":
       "La carta todavía no dice dónde ni cuándo se excavaría, por eso aún no se puede firmar. Puede contestarla igualmente; la oficina le escribirá otra vez.",
     "signed-already": "Usted ya ha firmado esto.",
@@ -217,13 +220,13 @@ export const ES: LinkWords = {
     version: (number) => `versión ${number} del reparto`,
     intent: "Lo que se marcó",
     when: "Firmado",
-    zone: (zone) => `en el reloj de la oficina (${zone})`,
-    utc: "Lo mismo en UTC",
-    address: "Dirección de red",
+    zone: (zone) => `hora de la oficina (${zone})`,
+    utc: "Hora UTC",
+    address: "Dirección IP",
     agent: "Navegador",
     unknown: "no se sabe",
     document: "Documento firmado",
-    documentHash: "Su huella (SHA-256)",
+    documentHash: "Suma de comprobación (SHA-256)",
     bytes: (count) => `${count.toLocaleString("en-US")} bytes`,
     disclosure: "Acuerdo sobre documentos electrónicos",
     drawing: "Firma dibujada",
@@ -233,10 +236,10 @@ export const ES: LinkWords = {
     copy: "Copia",
     copySent: (messageId) => `enviada por correo electrónico, mensaje ${messageId}`,
     copyOnly: "se abre en la página privada",
-    hash: "Huella de esta firma",
-    previous: "Huella de la anterior",
+    hash: "Suma de comprobación de esta firma",
+    previous: "Suma de comprobación de la firma anterior",
     first: "ninguna; es la primera de la línea",
-    note: "El documento es el archivo con esta huella, byte por byte. Si se cambiara un solo byte suyo o una palabra de esta firma, las huellas ya no coincidirían.",
+    note: "El documento es exactamente el archivo con esta suma de comprobación. Si se cambiara un solo byte o una palabra de esta firma, las sumas ya no coincidirían.",
   },
   ticks: { intent: "Marcó lo que acepta", records: "Marcó que acepta firmar en pantalla" },
 
@@ -248,16 +251,16 @@ export const ES: LinkWords = {
     back: "Si no fue usted, o quiere retirarlo, avísenos enseguida.",
   },
   linkInMail: (url, day) =>
-    `Lea esta carta y respóndala en pantalla, hasta el ${day}:\n${url}\nEl enlace es solo para usted; por favor, no lo pase a nadie.`,
+    `Lea esta carta y respóndala en pantalla, hasta el ${day}:\n${url}\nEl enlace es solo para usted; por favor, no lo comparta.`,
 
   disclosure: (office, contact) => [
     "Puede firmar en esta pantalla o en papel. Si firma aquí, esta única carta, su firma y su copia son electrónicas. Vale para esta carta y para nada más.",
-    `Puede tener la carta en papel, antes o después de firmar, sin costo: use el botón «La quiero en papel» o dígalo a ${office}${contact}.`,
+    `Puede tener la carta en papel, antes o después de firmar, sin costo: use el botón «Envíenme copias en papel» o dígalo a ${office}${contact}.`,
     "Puede cambiar de idea sobre firmar en pantalla. Antes de firmar, basta con pedir papel. Después, avísenos y todas las cartas siguientes irán en papel; no cuesta nada, y lo firmado hasta entonces sigue firmado.",
     "El permiso para entrar o para excavar se puede retirar en cualquier momento: con el botón que está a su lado en esta página, o por escrito. Cuenta desde que lo recibimos.",
     "Un acuerdo de pago se puede retirar del mismo modo hasta que hayan firmado todos a quienes se pide pagar, o hasta que empiecen las obras, lo que llegue antes. Desde entonces le obliga; si después pide quedar libre de él, le responderá una persona de la oficina. Cualquier derecho a cancelar que le dé la ley sigue en pie.",
     "Necesita un teléfono o una computadora con un navegador de los últimos años que muestre esta página y abra un PDF, y una manera de guardarlo o imprimirlo. Abrir aquí el PDF de la carta antes de firmar muestra que puede.",
     "Si cambia su dirección postal o de correo electrónico, avísenos, para que le lleguen sus copias.",
-    "Con una firma guardamos: su nombre tal como lo escribe, el dibujo si lo hace, la carta byte por byte con su huella, el día y la hora, la dirección de red, la clase de navegador, y lo que abrió y marcó aquí antes. Si el nombre no es el que tenemos de usted, una persona de aquí lo revisa antes de que la firma valga.",
+    "Con una firma guardamos: su nombre tal como lo escribe, el dibujo si lo hace, una copia exacta de la carta y su suma de comprobación, el día y la hora, su dirección IP, el tipo de navegador, y lo que abrió y marcó aquí antes. Si el nombre no es el que tenemos de usted, una persona de aquí lo revisa antes de que la firma valga.",
   ],
 };

@@ -7,7 +7,7 @@ import { ES } from "./words-es.ts";
 export const LINK_WORDS: Record<Language, LinkWords> = { en: EN, es: ES };
 
 /** Changes whenever a word of the consent to electronic records does. */
-export const DISCLOSURE_VERSION = "2026-11-27";
+export const DISCLOSURE_VERSION = "2026-11-27.2";
 
 /** The consent to electronic records as it is shown and kept: one text, its paragraphs parted. */
 export function disclosureText(

@@ -17,5 +17,5 @@ export function formatPhone(typed: string): string {
 export function phoneProblem(typed: string): string | null {
   const text = typed.trim();
   if (text === "" || US.test(text) || /^\+(?!1\b)\d[\d\s().-]{6,}$/.test(text)) return null;
-  return "Write the number with its area code, as (360) 555-0100; one abroad begins with + and its country";
+  return "Enter the number with its area code, as (360) 555-0100; one abroad begins with + and its country";
 }

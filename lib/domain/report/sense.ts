@@ -94,9 +94,9 @@ function scopeIn(file: LineFile): Nonsense[] {
     if (item.place === "branch" && item.tieInId === null)
       return [missing("tieInId", "Choose the tie-in whose branch this is")];
     if (item.place !== "point" && item.place !== "stretch") return [];
-    const found = item.from === null ? [missing("from", "Write the station where it begins")] : [];
+    const found = item.from === null ? [missing("from", "Enter the station where it begins")] : [];
     if (item.place === "stretch" && item.to === null)
-      found.push(missing("to", "Write the station where it ends"));
+      found.push(missing("to", "Enter the station where it ends"));
     return found;
   });
 }
@@ -162,7 +162,7 @@ const TREE_WORDS: Record<TreeProblem["reason"], (problem: TreeProblem) => string
   "missing-parent": () => "The tie-in that it joins is not in the file",
   cycle: () =>
     "It joins a tie-in that, followed downstream, joins this one again; choose what it really joins, or the trunk",
-  "not-a-length": () => "Write a station in feet from the main connection",
+  "not-a-length": () => "Enter a station in feet from the main connection",
   "below-main": () => "Lies below the main connection; stations begin there with 0 ft",
   "below-parent": ({ limit }) =>
     `Lies below the tie-in that it joins${at(limit)}; correct one of the two`,

@@ -73,8 +73,8 @@ const MEDDLING: readonly (readonly [string, string])[] = [
     "update notices set frozen_json = replace(frozen_json, '100.00', '400.00')",
     "not those that were sent",
   ],
-  ["delete from history where position = 3", "1 entry was taken out of the history"],
-  ["delete from link_visits where position = 1", "1 entry was taken out of the visits of links"],
+  ["delete from history where position = 3", "1 entry was removed from the history"],
+  ["delete from link_visits where position = 1", "1 entry was removed from the visits of links"],
 ];
 
 test("checkOffice() finds what was done behind the guards, one thing at a time", async () => {

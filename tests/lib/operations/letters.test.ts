@@ -103,7 +103,7 @@ test("sendNotices() sends all or none: one letter without a mail address stops t
     error: {
       reason: "missing-value",
       detail:
-        "There is no mail address for Larkspur Holdings LLC; enter one, or send the letter another way",
+        "No email address on file for Larkspur Holdings LLC; enter one, or send the letter another way",
     },
   });
   expect(fileOf(act, lineId).notices.every(({ state }) => state === "draft")).toBe(true);

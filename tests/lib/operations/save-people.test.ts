@@ -97,7 +97,7 @@ describe("savePeople()", () => {
   });
 
   test.each([
-    [{ name: "" }, "name", "Write a name"],
+    [{ name: "" }, "name", "Enter a name"],
     [{ propertyId: null }, "propertyId", "Choose the property, or empty “Is”"],
     [{ role: null }, "role", "Choose what they are to the property"],
     [

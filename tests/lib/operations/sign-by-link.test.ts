@@ -98,8 +98,8 @@ test("signByLink() keeps what E-SIGN and UETA practice keep, tied to the very by
   expect(signature?.views.map(({ what }) => what)).toEqual([
     "opened",
     "opened-letter",
-    "Ticked the consent to sign on screen",
-    "Ticked what is agreed to",
+    "Checked the consent to sign on screen",
+    "Checked what is agreed to",
   ]);
   expect(chainOf(desk)).toEqual([null]);
   expect(listVisits(act.db, link?.id ?? "").map(({ what }) => what)).toContain("signed");
@@ -368,5 +368,5 @@ test("the signer's copy goes out over SMTP: the very bytes that were signed, and
   expect(text).toContain("Jesús Peña");
   expect(text).toContain("Acepto pagar $100.00");
   expect(text).toContain(signatures[0]?.documentHash);
-  expect(history.at(-1)?.sentence).toContain("by mail message to Jesús Peña went out: 250");
+  expect(history.at(-1)?.sentence).toContain("to Jesús Peña sent: 250");
 });

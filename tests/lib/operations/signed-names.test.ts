@@ -100,7 +100,7 @@ test("a name that is not the party's is signed and held, until a person of the o
   const rows = new Map(certificate?.rows.map(({ label, lines }) => [label, lines.join(" ")]));
   expect(rows.get("Name as typed")).toBe("Somebody Else Entirely");
   expect(rows.get("For")).toBe("Ottilie Brandvold");
-  expect(rows.get("Name looked at")).toBe(
+  expect(rows.get("Name check")).toBe(
     "accepted by Dana Okafor of the office, November 25, 2026: Called her: her name since May",
   );
 });

@@ -55,7 +55,7 @@ export async function addUnitsAction(
   if (propertyId === "") return refused("Choose the property.", form, "propertyId");
   const count = Number(textOf(form, "count"));
   if (!Number.isInteger(count) || count < 1 || count > MOST_UNITS)
-    return refused(`Write a whole number from 1 to ${MOST_UNITS}.`, form, "count");
+    return refused(`Enter a whole number from 1 to ${MOST_UNITS}.`, form, "count");
   const style = oneOf(UNIT_STYLES, textOf(form, "style")) ?? "numbers";
   const there = (getLineFile(db(), lineId)?.units ?? []).filter(
     (unit) => unit.propertyId === propertyId,

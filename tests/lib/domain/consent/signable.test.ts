@@ -183,10 +183,10 @@ test("the consent to electronic records says all that the law wants said", () =>
   const text = disclosureText("en", anOffice());
   for (const part of [
     /on paper instead, before or after you sign, at no charge/,
-    /change your mind .* what was signed until then stays signed/s,
+    /change your mind .* anything already signed stays in effect/s,
     /this letter and nothing else/,
-    /e-mail or postal address changes, tell us/,
-    /You need a telephone or computer with a web browser/,
+    /email or mailing address changes, tell us/,
+    /You need a phone or computer with a recent web browser/,
   ])
     expect(text).toMatch(part);
   expect(disclosureText("es", anOffice()).split("\n\n")).toHaveLength(text.split("\n\n").length);
@@ -200,9 +200,9 @@ test("the words of the consent to electronic records are those of its version", 
   );
   expect([DISCLOSURE_VERSION, ...hashes]).toMatchInlineSnapshot(`
     [
-      "2026-11-27",
-      "f225f7f8985b",
-      "d18718ef07f2",
+      "2026-11-27.2",
+      "9704fd85489b",
+      "e4b8f8f80052",
     ]
   `);
 });
