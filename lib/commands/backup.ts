@@ -16,9 +16,9 @@ const made = inWords(() => makeBackup({ dataFolder, folder: folder ?? fallback, 
 if (made.ok) {
   const { folder: where, files, bytes, absent } = made.value;
   const lacking =
-    absent === 0 ? "" : ` ${absent} recordings that the files name were not in the store.`;
+    absent === 0 ? "" : ` ${absent} recordings listed in the files were not in storage.`;
   console.log(
-    `Backed up ${dataFolder} to ${where}: the database and ${files} stored files, ${bytes} bytes in all.${lacking} Copy it off this machine.`,
+    `Backed up ${dataFolder} to ${where}: the database and ${files} stored files, ${bytes} bytes total.${lacking} Copy it off this machine.`,
   );
 } else {
   console.error(`No backup was made: ${sentence(made.error.detail)}`);

@@ -14,8 +14,8 @@ if (checked.ok) {
   const looked = `${dataFolder}: ${lines} lines, ${signatures} signatures, ${letters} sent letters, ${files} stored files`;
   console.log(
     faults.length === 0
-      ? `Checked ${looked}. Nothing is wrong.`
-      : `Checked ${looked}. ${faults.length} things are wrong; they are named above. Restore a backup from before, into another folder, and compare.`,
+      ? `Checked ${looked}. No problems found.`
+      : `Checked ${looked}. ${faults.length} problems found; see above. Restore an earlier backup into another folder and compare.`,
   );
   process.exitCode = faults.length === 0 ? 0 : 1;
 } else {

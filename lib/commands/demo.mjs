@@ -19,12 +19,12 @@ const port = await requirePort("npm run demo");
 await requireFolder(dataFolder);
 install();
 if (fs.existsSync(path.join(dataFolder, "wyebook.db"))) {
-  say(`The data folder ${dataFolder} is there already and is left as it is.`);
+  say(`The data folder ${dataFolder} already exists; left unchanged.`);
 } else {
   say("Filling the demo …");
   run(process.execPath, ["--import", "tsx", "seed/index.ts"], {
     env: { WYEBOOK_DATA: dataFolder },
-    words: "The demo could not be filled; the words above say why. Nothing else was changed.",
+    words: "The demo could not be filled; see the message above. Nothing else was changed.",
   });
 }
 build();
@@ -34,6 +34,6 @@ serve({
   ready: () => {
     say(`\nWyebook's demo is at http://localhost:${port}`);
     say("Sign in as demo@example.com with the password demo-office-2026");
-    say("Stop it with Ctrl+C; what you change is kept for the next time.\n");
+    say("Stop it with Ctrl+C; your changes are kept for the next time.\n");
   },
 });

@@ -54,7 +54,7 @@ export function install() {
   say("Installing packages (one to three minutes) …");
   run("npm", ["ci", "--no-fund", "--no-audit", "--loglevel=error"], {
     words:
-      "The packages could not be installed; npm's own words are above. Check the network, and that a C++ compiler, make and python3 are there (Debian: apt-get install g++ make python3), then run the command again.",
+      "The packages could not be installed; see npm's output above. Check the network, and that a C++ compiler, make and python3 are there (Debian: apt-get install g++ make python3), then run the command again.",
   });
   fs.writeFileSync(stamp, wanted);
 }
@@ -70,7 +70,7 @@ export function build() {
   say("Building (about a minute) …");
   run(process.execPath, [NEXT, "build"], {
     quiet: true,
-    words: "The build failed; its words are above. If you changed nothing, run: npm run verify",
+    words: "The build failed; see its output above. If you changed nothing, run: npm run verify",
   });
   fs.writeFileSync(stamp, wanted);
 }
@@ -99,10 +99,10 @@ export async function requirePort(command) {
   if (await portIsFree(port)) return port;
   if (await answersAsWyebook(port))
     return stop(
-      `Wyebook runs at http://localhost:${port} already, so it was not started again. Use that one, or stop it first (Ctrl+C where it runs). For another office beside it: PORT=${port + 1} WYEBOOK_DATA=FOLDER ${command}`,
+      `Wyebook is already running at http://localhost:${port}, so it was not started again. Use that one, or stop it first (Ctrl+C where it runs). To run another office beside it: PORT=${port + 1} WYEBOOK_DATA=FOLDER ${command}`,
     );
   return stop(
-    `Port ${port} is taken by another program, so Wyebook was not started. Choose another port: PORT=${port + 1} ${command}`,
+    `Port ${port} is in use by another program, so Wyebook was not started. Choose another port: PORT=${port + 1} ${command}`,
   );
 }
 
@@ -130,7 +130,7 @@ export async function requireFolder(dataFolder) {
   // After a crash the file is left, and its number may be another program's by now.
   if (pid === undefined || !isAlive(Number(pid)) || (await portIsFree(Number(port)))) return;
   stop(
-    `Wyebook serves ${dataFolder} already, at http://localhost:${port} (process ${pid}), so it was not started again. Use that one, or stop it first (Ctrl+C where it runs).`,
+    `Wyebook is already serving ${dataFolder} at http://localhost:${port} (process ${pid}), so it was not started again. Use that one, or stop it first (Ctrl+C where it runs).`,
   );
 }
 

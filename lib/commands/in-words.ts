@@ -4,16 +4,16 @@ import { err, type Result } from "#lib/result.ts";
 
 /** What a machine refuses, in words; anything else is a mistake of ours and shows as such. */
 const WORDS: Readonly<Record<string, string>> = {
-  ENOSPC: "the disk is full; make room on it and try again",
-  EDQUOT: "the disk is full; make room on it and try again",
+  ENOSPC: "the disk is full; free some space and try again",
+  EDQUOT: "the disk is full; free some space and try again",
   EROFS: "the disk can't be written to",
   EACCES: "the folder can't be written to by this user",
   EPERM: "the folder can't be written to by this user",
-  SQLITE_FULL: "the disk is full; make room on it and try again",
+  SQLITE_FULL: "the disk is full; free some space and try again",
   SQLITE_IOERR: "the disk can't be read or written",
   SQLITE_CANTOPEN: "the database can't be opened by this user",
   SQLITE_READONLY: "the database can't be written to by this user",
-  SQLITE_BUSY: "another program holds the database shut; close it and try again",
+  SQLITE_BUSY: "another program is using the database; close it and try again",
   SQLITE_CORRUPT: "the database is damaged",
   SQLITE_NOTADB: "the database is damaged",
 };

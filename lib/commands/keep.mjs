@@ -46,7 +46,7 @@ export function keep({
     if (stopping) return finish(true);
     deaths = ranFor > HEALTHY_MS ? 1 : deaths + 1;
     if (deaths >= most) {
-      tell(`${name} ended ${deaths} times, the last time with ${code}. Its words are above.`);
+      tell(`${name} ended ${deaths} times, the last time with ${code}. See its output above.`);
       return finish(false);
     }
     if (code === SAID_ITSELF) {
@@ -55,7 +55,7 @@ export function keep({
     }
     const pause = pauses[Math.min(deaths, pauses.length) - 1];
     const again = pause < 1_000 ? "at once" : `in ${Math.round(pause / 1_000)} s`;
-    tell(`${name} ended with ${code}; it is started again ${again}.`);
+    tell(`${name} ended with ${code}; restarting ${again}.`);
     timer = setTimeout(run, pause);
   }
 

@@ -17,7 +17,7 @@ import { decodeText } from "#lib/exchange/table-file/decode-text.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
 const USAGE =
-  "Say what to do: report FILE [--today 2026-11-25], log TALK [--looks upstream|downstream], schema, or example. FILE and TALK may be - for what is piped in";
+  "Usage: report FILE [--today YYYY-MM-DD] | log TALK [--looks upstream|downstream] | schema | example. FILE and TALK may be - for standard input";
 
 /** What is larger is no line file: even with all its stored files one stays below. */
 const MOST_BYTES = 400_000_000;
@@ -66,7 +66,7 @@ function parsed(args: string[]): Asked | null {
 
 function reportFor(name: string, today: string | null): Result<object, FileProblem[]> {
   if (today !== null && !isDay(today))
-    return problem(`--today ${today} is no day; write it as 2026-11-25`);
+    return problem(`--today ${today} is not a date; enter it as 2026-11-25`);
   const text = textOf(name);
   if (!text.ok) return text;
   const read = readLineFile(text.value);
@@ -79,15 +79,15 @@ function reportFor(name: string, today: string | null): Result<object, FileProbl
 function logFor(name: string, asked: string | null): Result<object, FileProblem[]> {
   const looks = DIRECTIONS.find((each) => each === (asked ?? "downstream"));
   if (looks === undefined)
-    return problem(`--looks ${asked} is no way to look; write upstream or downstream`);
+    return problem(`--looks ${asked} is not a direction; enter upstream or downstream`);
   const bytes = bytesOf(name);
   if (!bytes.ok) return bytes;
   const text = decodeText(bytes.value)?.text;
   if (text === undefined)
-    return problem(`${name} is no text. Give the transcript as .vtt, .srt or .txt`);
+    return problem(`${name} is not a text file. Use a transcript as .vtt, .srt or .txt`);
   const wrong = wrongText(text);
   if (wrong !== null)
-    return problem(`${name}: ${wrong.missing ? "nothing was said" : wrong.words}`);
+    return problem(`${name}: ${wrong.missing ? "the transcript is empty" : wrong.words}`);
   return ok(logJson(draftLog(text, { looks, measuredFrom: null, mainCounter: null }), looks));
 }
 
@@ -105,7 +105,7 @@ function bytesOf(name: string): Result<Uint8Array, FileProblem[]> {
   try {
     if (name !== "-" && fs.statSync(name).size > MOST_BYTES) return problem(`${name} ${TOO_LARGE}`);
     const bytes = fs.readFileSync(name === "-" ? 0 : name);
-    if (bytes.byteLength > MOST_BYTES) return problem(`What was piped in ${TOO_LARGE}`);
+    if (bytes.byteLength > MOST_BYTES) return problem(`Standard input ${TOO_LARGE}`);
     return ok(new Uint8Array(bytes));
   } catch (error) {
     return unreadable(name, error);

@@ -9,7 +9,7 @@ const { dataFolder } = readEnv();
 const rebuilt = inWords(() => rebuildDesk({ dataFolder, now: new Date().toISOString() }));
 if (rebuilt.ok) {
   const { lines } = rebuilt.value;
-  console.log(`${dataFolder}: ${lines} ${lines === 1 ? "line was" : "lines were"} summed up anew.`);
+  console.log(`${dataFolder}: ${lines} ${lines === 1 ? "line was" : "lines were"} rebuilt.`);
 } else {
   console.error(`Nothing was changed: ${sentence(rebuilt.error.detail)}`);
   process.exitCode = 2;

@@ -9,7 +9,7 @@ process.umask(0o077);
 const [folder] = process.argv.slice(2);
 const { dataFolder } = readEnv();
 if (folder === undefined) {
-  console.error("Say which backup: npm run restore -- FOLDER");
+  console.error("Usage: npm run restore -- FOLDER");
   process.exitCode = 1;
 } else {
   const now = new Date().toISOString();

@@ -25,7 +25,7 @@ export function serve({ port, dataFolder, ready }) {
   const forget = noteServing(dataFolder, port);
   process.once("exit", forget);
   let firstReady = ready;
-  const pages = keep({ name: "The page server", start: startPages, most: MOST_DEATHS });
+  const pages = keep({ name: "The web server", start: startPages, most: MOST_DEATHS });
   const worker = keep({
     name: "The worker, which makes PDFs and sends mail,",
     start: () => start(["--import", "tsx", "lib/commands/worker.ts"], "inherit"),
@@ -35,7 +35,7 @@ export function serve({ port, dataFolder, ready }) {
     end("SIGTERM");
     await worker.over;
     stop(
-      "The page server was given up, so Wyebook ends. Mend what the words above say, then start it again.",
+      "The web server keeps failing, so Wyebook is stopping. Fix the problem described above, then start it again.",
     );
   });
   for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, endByPerson);
@@ -52,7 +52,7 @@ export function serve({ port, dataFolder, ready }) {
     const child = start(["lib/commands/pages.mjs", String(port), host()], "ignore");
     child.once("message", () => {
       firstReady();
-      firstReady = () => say("The page server answers again.");
+      firstReady = () => say("The web server is running again.");
     });
     return child;
   }
@@ -71,7 +71,7 @@ export function serve({ port, dataFolder, ready }) {
     pages.stop(signal);
     pages.over.then(() => worker.stop(signal));
     setTimeout(() => {
-      say("It takes too long to end, and is ended now; what was saved is safe.");
+      say("Stopping took too long and was forced; everything already saved is safe.");
       pages.stop("SIGKILL");
       worker.stop("SIGKILL");
     }, ENDING_MS).unref();

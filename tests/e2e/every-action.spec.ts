@@ -248,7 +248,7 @@ test("nonsense is answered in words, not with a bare error", async () => {
     const answer = await callAction(office, { action, path: pathOf(action), args, cookie });
     expect(answer.status, action.name).toBeLessThan(500);
     expect(answer.text, action.name).toMatch(
-      /Nothing was saved|Ask the office for a new one|reload|Sign out of the office first/i,
+      /Not saved|Nothing was saved|Ask the office for a new one|reload|Sign out of the office first/i,
     );
   }
 });

@@ -32,6 +32,7 @@ const PAGES = [
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
   `${FENNEL}/notices/write`,
   `${FENNEL}/notices/write?kind=finding`,
+  `${FENNEL}/notices/deliveries`,
   `${FENNEL}/notices/facts`,
   `${FENNEL}/notices/consents`,
   `${FENNEL}/notices/refusal`,
@@ -88,6 +89,31 @@ for (const [scheme, rules] of [
   });
 }
 
+/** At 1280 x 900, before anything is opened: a screen and a half, or three screens. */
+const TALLEST: Readonly<Record<string, number>> = {
+  "/": 1_350,
+  [FENNEL]: 1_350,
+  [`${FENNEL}/notices`]: 2_700,
+  [`${FENNEL}/notices/write`]: 2_700,
+  [`${FENNEL}/notices/letter/fennel-0048`]: 2_700,
+  [`${FENNEL}/notices/deliveries`]: 2_700,
+  [`${FENNEL}/notices/consents`]: 2_700,
+  [`${FENNEL}/notices/refusal`]: 2_700,
+  [`${FENNEL}/notices/facts`]: 2_700,
+  "/office": 2_700,
+};
+
+test("the desk, a line's front page and its letters are no taller than they should be", async ({
+  page,
+}) => {
+  await signIn(page);
+  for (const [path, most] of Object.entries(TALLEST)) {
+    await open(page, path);
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    expect(height, path).toBeLessThanOrEqual(most);
+  }
+});
+
 test("every page fits a phone without scrolling sideways", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await signIn(page);
@@ -103,10 +129,10 @@ test("every page fits a phone without scrolling sideways", async ({ page }) => {
 test("a wrong password is told so without saying whether the account exists", async ({ page }) => {
   for (const email of ["demo@example.com", "nobody@example.com"]) {
     await open(page, "/sign-in");
-    await page.getByLabel("Mail address").fill(email);
+    await page.getByLabel("Email address").fill(email);
     await page.getByLabel("Password").fill("not the password");
     await page.getByRole("button", { name: "Sign in" }).click();
-    await expect(page.getByText(/mail address.*password/i).last()).toBeVisible();
+    await expect(page.getByText(/email or password/i).last()).toBeVisible();
   }
 });
 
@@ -118,11 +144,11 @@ test("a page of the office leads a stranger to the sign-in, and on to that page"
   const answer = await page.request.get(`${DEMO_OFFICE}${FENNEL}/uploads/anything`);
   expect(answer.status()).toBeGreaterThanOrEqual(400);
   for (const password of ["not the password", "demo-office-2026"]) {
-    await page.getByLabel("Mail address").fill("demo@example.com");
+    await page.getByLabel("Email address").fill("demo@example.com");
     await page.getByLabel("Password").fill(password);
     await page.getByRole("button", { name: "Sign in" }).click();
     if (password !== "demo-office-2026")
-      await expect(page.getByText(/do not go together/)).toBeVisible();
+      await expect(page.getByText(/email or password is incorrect/)).toBeVisible();
   }
   await expect(page).toHaveURL(`${DEMO_OFFICE}${FENNEL}/cost`);
 });

@@ -61,23 +61,23 @@ async function addAuthority(page: Page) {
   await open(page, "/office");
   await page.getByText("Add an authority").first().click();
   await page.getByRole("form", { name: "Add an authority" }).getByLabel("Name").fill(AUTHORITY);
-  await page.getByRole("button", { name: "Add it" }).click();
+  await page.getByRole("button", { name: "Add the authority" }).click();
   await expect(page.getByRole("heading", { name: AUTHORITY })).toBeVisible();
   await typeRow(page, table(page, "Responsibility rules"), {
     word: "rule",
     cells: {
       Rule: "Owners to the main, shared by users",
-      "Who has the pipe": "owners to the main",
-      "Divided at": "main connection",
-      "Among the owners": "all whose flow passes",
-      "Written where": "Alder Fork Code 13.08 (invented)",
+      "Who owns the pipe": "owners to the main",
+      Boundary: "main connection",
+      "Shared by": "all whose flow passes",
+      Citation: "Alder Fork Code 13.08 (invented)",
     },
   });
   await saved(page, "Responsibility rules");
   await pasteRows(page, table(page, "Requirements"), {
-    first: "What is needed, new requirement",
+    first: "Requirement, new requirement",
     rows: [
-      ["What is needed", "Answered by"],
+      ["Requirement", "Sheet"],
       ["Line drawing to scale", "line drawing"],
       ["Schedule of connections", "schedule of connections"],
       ["Consents of the owners", "consents"],
@@ -89,7 +89,7 @@ async function addAuthority(page: Page) {
 
 async function openLine(page: Page): Promise<string> {
   await open(page, "/lines/new");
-  await page.getByLabel("What the office calls it").fill("Heron Court easement");
+  await page.getByLabel("Name of the line").fill("Heron Court easement");
   await page.getByLabel("Town").fill("Alder Fork, OR");
   await page.getByLabel("Authority").selectOption({ label: AUTHORITY });
   await page.getByRole("button", { name: "Open the file" }).click();
@@ -284,7 +284,7 @@ async function enterRuns(page: Page, line: string) {
   await saved(page, "One run a line");
   await reopen(page);
   await test.step("while no run is tied to the main, the page asks for that and not for a look", async () => {
-    await expect(page.getByText(/Still to do: Tie Run 1 to the main/)).toBeVisible();
+    await expect(page.getByText(/To do: Tie Run 1 to the main/)).toBeVisible();
   });
   await enterRun(page, {
     tie: { "Counter, ft": "165", "Station, ft": "0", Landmark: "main connection" },
@@ -315,7 +315,7 @@ async function enterRuns(page: Page, line: string) {
   await expect(pipe.getByText(/saved/i).first()).toBeVisible();
   await open(page, `${line}/camera`);
   await test.step("half a foot at the end that no run saw is no reason to look again", async () => {
-    await expect(page.getByText(/Look at .* again/)).toHaveCount(0);
+    await expect(page.getByText(/Inspect .* again/)).toHaveCount(0);
   });
 }
 
@@ -479,15 +479,15 @@ async function sendLetters(
   { kind, count, how }: { kind: string; count: number; how: string },
 ) {
   await open(page, `${line}/notices/write?kind=${kind}`);
-  await expect(page.getByRole("group", { name: "Proposed" }).getByRole("checkbox")).toHaveCount(
+  await expect(page.getByRole("group", { name: "Suggested" }).getByRole("checkbox")).toHaveCount(
     count,
   );
-  await page.getByLabel("Reply wanted by").fill("2026-12-09");
+  await page.getByLabel("Reply by").fill("2026-12-09");
   await page.getByRole("button", { name: "Create drafts" }).click();
-  const send = page.getByRole("form", { name: "Send the ticked letters" });
+  const send = page.getByRole("form", { name: "Send selected letters" });
   for (const box of await send.getByRole("checkbox", { name: / to / }).all()) await box.check();
-  await send.getByLabel("How they went").selectOption({ label: how });
-  await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
+  await send.getByLabel("Delivery method").selectOption({ label: how });
+  await send.getByRole("button", { name: "Record selected as sent" }).click();
   await expect(send).toHaveCount(0);
 }
 
@@ -513,13 +513,15 @@ async function tellTheFinding(page: Page, line: string) {
   await sendLetters(page, line, { kind: "finding", count: 6, how: "certified mail" });
   await openLetter(page, line, { kind: "Shared-line finding", to: "Walter Penhallow" });
   await test.step("a branch whose owner is settled, and an entry explained, are not called unknown", async () => {
+    await page.getByRole("heading", { name: "Letter as sent" }).click();
     const letter = page.getByRole("article").last();
+    await expect(letter.getByText(/Walter Penhallow/).first()).toBeVisible();
     await expect(letter.getByText(/where 14 Heron is/)).toHaveCount(0);
     await expect(letter.getByText(/owner not yet known/)).toHaveCount(0);
   });
   const reply = page.getByRole("form", { name: "Record a reply" });
-  await reply.getByLabel("What they say").selectOption({ label: "disagrees" });
-  await reply.getByLabel("In their words").fill("My house has a line of its own.");
+  await reply.getByLabel("Reply", { exact: true }).selectOption({ label: "disagrees" });
+  await reply.getByLabel("In their own words").fill("My house has a line of its own.");
   await reply.getByRole("button").last().click();
   await test.step("an objection waits until somebody has dealt with it", async () => {
     await open(page, `${line}/notices`);
@@ -529,7 +531,7 @@ async function tellTheFinding(page: Page, line: string) {
     await deal
       .getByLabel("What was said or done")
       .fill("Showed him the dye film of T1; he accepts it.");
-    await deal.getByRole("button", { name: "It is dealt with" }).click();
+    await deal.getByRole("button", { name: "Mark as dealt with" }).click();
     await expect(deal).toHaveCount(0);
   });
 }
@@ -541,8 +543,12 @@ async function privateLink(
   letter: { kind: string; to: string },
 ): Promise<string> {
   await openLetter(page, line, letter);
-  await page.getByRole("form", { name: "Make a private link" }).getByRole("button").first().click();
-  const link = page.getByLabel("The link, shown this once: copy it now");
+  await page
+    .getByRole("form", { name: "Create a private link" })
+    .getByRole("button")
+    .first()
+    .click();
+  const link = page.getByLabel("Copy this link now; it won’t be shown again");
   await expect(link).toHaveValue(/\/n\/[\w-]{22,}$/);
   return new URL(await link.inputValue()).pathname;
 }
@@ -554,15 +560,14 @@ async function sign(browser: Browser, link: string, name: string) {
     viewport: { width: 390, height: 844 },
   });
   const page = await context.newPage();
-  const letter = page
-    .getByRole("region", { name: "The letter" })
-    .getByRole("link", { name: "Open the letter as a PDF" });
+  const letter = page.getByRole("link", { name: "Open the letter as a PDF" }).first();
   await expect(async () => {
     await open(page, link);
     await expect(letter).toBeVisible({ timeout: 2_000 });
   }).toPass({ timeout: 120_000 });
   const paper = await page.request.get((await letter.getAttribute("href")) ?? "");
   expect(paper.headers()["content-type"]).toContain("application/pdf");
+  await page.getByRole("navigation").getByRole("link", { name: "Sign on screen" }).click();
   const form = page.getByRole("form", { name: "Sign on screen" });
   for (const box of await form.getByRole("checkbox").all()) await box.check();
   await form.getByLabel("Your full name").fill(name);
@@ -591,7 +596,7 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
   );
   await test.step("a letter that was signed has arrived and is answered", async () => {
     await open(page, `${line}/notices`);
-    const chased = page.getByRole("table").filter({ hasText: "Reach them" });
+    const chased = page.getByRole("table").filter({ hasText: "Contact" });
     for (const name of ["Marisol Quintero", "Ingrid Tolliver"])
       await expect(
         chased.getByRole("row").filter({ hasText: name }).filter({ hasText: kind }),
@@ -599,11 +604,11 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
   });
   await test.step("a name that is not the signer's own counts for nothing until somebody looked", async () => {
     await open(page, `${line}/notices/consents`);
-    await expect(page.getByText("Signed in another name", { exact: true })).toBeVisible();
+    await expect(page.getByText("Signed under another name", { exact: true })).toBeVisible();
     const name = page.getByRole("form", { name: "The name Wilma Pennyfield" });
     await name.getByLabel("Was it the signer?").selectOption("refused");
     await name.getByLabel("How you know").fill("Called him: he has not signed anything");
-    await name.getByRole("button", { name: "Record it" }).click();
+    await name.getByRole("button", { name: "Record", exact: true }).click();
     await expect(name).toHaveCount(0);
     await expect(page.getByText(/signed, name not accepted/).first()).toBeVisible();
   });
@@ -629,7 +634,7 @@ async function recordPaper(
 ) {
   await open(page, `${line}/notices/consents`);
   const form = page.getByRole("form", { name: "Record a consent" });
-  const whose = form.getByLabel("Whose");
+  const whose = form.getByLabel("Signer");
   const value = await whose
     .locator("option")
     .filter({ hasText: new RegExp(`^${name}, owner|^${name}, .*owner`) })

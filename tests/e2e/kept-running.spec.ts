@@ -98,7 +98,7 @@ test("a page server that is killed comes back, and so does the worker; both end 
   await untilSaid(first, `Wyebook is at http://localhost:${PORT}`);
   const { pages, worker } = childrenOf(first);
   process.kill(pages, "SIGKILL");
-  await untilSaid(first, "The page server answers again.");
+  await untilSaid(first, "The web server is running again.");
   expect(await textOf(SIGN_IN)).toContain("Sign in");
   process.kill(worker, "SIGKILL");
   await expect.poll(() => childrenOf(first).worker).not.toBe(worker);
@@ -106,7 +106,7 @@ test("a page server that is killed comes back, and so does the worker; both end 
 
   const second = start();
   expect(await second.ended).toBe(1);
-  expect(second.said()).toContain(`Wyebook runs at http://localhost:${PORT} already`);
+  expect(second.said()).toContain(`Wyebook is already running at http://localhost:${PORT}`);
 
   const left = childrenOf(first);
   first.command.kill("SIGKILL");

@@ -35,10 +35,10 @@ test("an office takes a shared line from the first address to the permit packet"
 async function setUp(page: Page) {
   await open(page, "/");
   await expect(page).toHaveURL(/\/setup$/);
-  await page.getByRole("textbox", { name: /^Name/ }).first().fill("Tidewater Drain Works");
-  await page.getByLabel("Mail address for replies").fill("office@example.com");
+  await page.getByRole("textbox", { name: /^Company name/ }).fill("Tidewater Drain Works");
+  await page.getByLabel("Reply-to email").fill("office@example.com");
   await page.getByLabel("Your name").fill("Noor Halvorsen");
-  await page.getByLabel("Your mail address").fill("noor@example.com");
+  await page.getByLabel("Your email address").fill("noor@example.com");
   await page.getByLabel("Password").fill("short");
   await page.getByRole("button", { name: "Set up the office" }).click();
   await expect(page).toHaveURL(/\/setup$/);
@@ -50,10 +50,10 @@ async function setUp(page: Page) {
 /** Letters that name a share say how it is paid; the office enters that once. */
 async function enterPayment(page: Page) {
   await open(page, "/office");
-  await page.getByText("Change these facts").click();
-  const facts = page.getByRole("form", { name: "Facts of the office" });
-  await facts.getByLabel(/^An invoice is due after/).fill("30");
-  await facts.getByLabel(/^Deposit before the work/).fill("0");
+  await page.getByText("Edit", { exact: true }).first().click();
+  const facts = page.getByRole("form", { name: "Company details" });
+  await facts.getByLabel(/^Invoices due in/).fill("30");
+  await facts.getByLabel(/^Deposit before work/).fill("0");
   await facts.getByRole("button", { name: "Save" }).click();
   await expect(page.getByText(/30 days/).first()).toBeVisible();
 }
@@ -64,16 +64,16 @@ async function addAuthority(page: Page) {
     .getByRole("form", { name: "Add an authority" })
     .getByLabel("Name")
     .fill("Merrow Bay Sewer District");
-  await page.getByRole("button", { name: "Add it" }).click();
+  await page.getByRole("button", { name: "Add the authority" }).click();
   await expect(page.getByRole("heading", { name: "Merrow Bay Sewer District" })).toBeVisible();
   await typeRow(page, table(page, "Responsibility rules"), {
     word: "rule",
     cells: {
       Rule: "Owners to the main, shared by users",
-      "Who has the pipe": "owners to the main",
-      "Divided at": "main connection",
-      "Among the owners": "all whose flow passes",
-      "Written where": "Merrow Bay Code 7.04 (invented)",
+      "Who owns the pipe": "owners to the main",
+      Boundary: "main connection",
+      "Shared by": "all whose flow passes",
+      Citation: "Merrow Bay Code 7.04 (invented)",
     },
   });
   await saved(page, "Responsibility rules");
@@ -85,7 +85,7 @@ async function addAuthority(page: Page) {
   ] as const) {
     await typeRow(page, table(page, "Requirements"), {
       word: "requirement",
-      cells: { "What is needed": what, "Answered by": sheet },
+      cells: { Requirement: what, Sheet: sheet },
     });
   }
   await saved(page, "Requirements");
@@ -93,7 +93,7 @@ async function addAuthority(page: Page) {
 
 async function openLine(page: Page): Promise<string> {
   await open(page, "/lines/new");
-  await page.getByLabel("What the office calls it").fill("Copper Lane, 2 to 8");
+  await page.getByLabel("Name of the line").fill("Copper Lane, 2 to 8");
   await page.getByLabel("Town").fill("Merrow Bay, WA");
   await page.getByLabel("Authority").selectOption({ label: "Merrow Bay Sewer District" });
   await page.getByRole("button", { name: "Open the file" }).click();
@@ -276,17 +276,17 @@ async function price(page: Page, line: string) {
 
 async function draft(page: Page, line: string, kind: string, count: number) {
   await open(page, `${line}/notices/write?kind=${kind}`);
-  const boxes = page.getByRole("group", { name: "Proposed" }).getByRole("checkbox");
+  const boxes = page.getByRole("group", { name: "Suggested" }).getByRole("checkbox");
   await expect(boxes).toHaveCount(count);
-  await page.getByLabel("Reply wanted by").fill("2026-12-10");
+  await page.getByLabel("Reply by").fill("2026-12-10");
   await page.getByRole("button", { name: "Create drafts" }).click();
-  await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();
+  await expect(page.getByRole("form", { name: "Send selected letters" })).toBeVisible();
 }
 
 async function writeLetters(page: Page, line: string) {
   await draft(page, line, "finding", 4);
-  const send = page.getByRole("form", { name: "Send the ticked letters" });
-  await send.getByRole("button", { name: "Print the ticked ones as one PDF" }).click();
+  const send = page.getByRole("form", { name: "Send selected letters" });
+  await send.getByRole("button", { name: "Print selected as one PDF" }).click();
   const finished = send.getByRole("link", { name: "Open it" });
   await expect(finished).toBeVisible({ timeout: 60_000 });
   const batch = await readPaper(page, paperId(await finished.getAttribute("href")));
@@ -295,9 +295,9 @@ async function writeLetters(page: Page, line: string) {
     expect(batch.text).toContain(words);
   }
   expect(batch.fonts.filter((font) => !/ yes /.test(font))).toEqual([]);
-  await send.getByLabel("How they went").selectOption({ label: "certified mail" });
-  await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
-  await expect(page.getByText(/4 of 4 reached|on its way/i).first()).toBeVisible();
+  await send.getByLabel("Delivery method").selectOption({ label: "certified mail" });
+  await send.getByRole("button", { name: "Record selected as sent" }).click();
+  await expect(page.getByText(/4 of 4 reached|in transit/i).first()).toBeVisible();
 
   await draft(page, line, "proposed-split", 4);
   await page.getByRole("link", { name: "Proposed split" }).nth(1).click();
@@ -306,8 +306,8 @@ async function writeLetters(page: Page, line: string) {
   await open(page, `${line}/notices`);
   // One without a mail address cannot be reached by e-mail: the office is told and nothing is lost.
   await send.getByLabel("Proposed split to Agnieszka Łódź").uncheck();
-  await send.getByLabel("How they went").selectOption({ label: "e-mail" });
-  await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
+  await send.getByLabel("Delivery method").selectOption({ label: "email" });
+  await send.getByRole("button", { name: "Record selected as sent" }).click();
   await expect(send.getByLabel("Proposed split to Agnieszka Łódź")).toBeVisible();
   await expect(send.getByLabel("Proposed split to Jesús Peña")).toHaveCount(0);
   await expect.poll(() => unsent().length, { timeout: 90_000 }).toBe(3);

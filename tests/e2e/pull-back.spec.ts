@@ -29,7 +29,7 @@ test("a pull-back from the main, told as captions, is held against a card from t
 async function bringIn(page: Page): Promise<string> {
   await open(page, "/lines/import");
   await page.getByLabel("Or paste it here").fill(pullBackLine(`Alder Street ${Date.now()}`));
-  await page.getByRole("button", { name: "Bring it in" }).click();
+  await page.getByRole("button", { name: "Import" }).click();
   await expect(page).toHaveURL(/\/lines\/line-alder/);
   return new URL(page.url()).pathname;
 }
@@ -125,11 +125,11 @@ async function reconcile(page: Page, line: string) {
 
 async function readLetter(page: Page, line: string) {
   await open(page, `${line}/notices/write?kind=tie-in-inquiry`);
-  await page.getByLabel("Reply wanted by").fill("2026-12-10");
+  await page.getByLabel("Reply by").fill("2026-12-10");
   await page.getByRole("button", { name: "Create drafts" }).click();
-  await expect(page.getByRole("form", { name: "Send the ticked letters" })).toBeVisible();
+  await expect(page.getByRole("form", { name: "Send selected letters" })).toBeVisible();
   await page
-    .locator("a[href*='/told/']")
+    .locator("a[href*='/notices/letter/']")
     .filter({ hasText: /inquiry/i })
     .first()
     .click();

@@ -34,7 +34,7 @@ test("a split is signed, superseded, signed again and paid", async ({ page, brow
 async function bringIn(page: Page): Promise<string> {
   await open(page, "/lines/import");
   await page.getByLabel("Or paste it here").fill(threeHouses(`Larkmoor Row ${Date.now()}`));
-  await page.getByRole("button", { name: "Bring it in" }).click();
+  await page.getByRole("button", { name: "Import" }).click();
   await expect(page).toHaveURL(/\/lines\/line-larkmoor/);
   return new URL(page.url()).pathname;
 }
@@ -80,11 +80,11 @@ async function price(page: Page, line: string) {
 /** Drafts and sends the proposed split to all owners; the private link of the first one's letter. */
 async function letterLink(page: Page, line: string): Promise<string> {
   await open(page, `${line}/notices/write?kind=proposed-split`);
-  await page.getByLabel("Reply wanted by").fill("2026-12-10");
+  await page.getByLabel("Reply by").fill("2026-12-10");
   await page.getByRole("button", { name: "Create drafts" }).click();
-  const send = page.getByRole("form", { name: "Send the ticked letters" });
-  await send.getByLabel("How they went").selectOption({ label: "certified mail" });
-  await send.getByRole("button", { name: "Record the ticked ones as sent" }).click();
+  const send = page.getByRole("form", { name: "Send selected letters" });
+  await send.getByLabel("Delivery method").selectOption({ label: "certified mail" });
+  await send.getByRole("button", { name: "Record selected as sent" }).click();
   await expect(page.getByText("3 letters recorded as sent")).toBeVisible();
   await open(page, `${line}/notices`);
   const letters = page.getByRole("link", { name: /Proposed split/ });
@@ -93,9 +93,9 @@ async function letterLink(page: Page, line: string): Promise<string> {
     .filter({ hasText: "Odalys Marchetti" })
     .getByRole("link", { name: /Proposed split/ });
   await ((await mine.count()) > 0 ? mine : letters).last().click();
-  const make = page.getByRole("form", { name: "Make a private link" });
+  const make = page.getByRole("form", { name: "Create a private link" });
   await make.getByRole("button").first().click();
-  const link = page.getByLabel("The link, shown this once: copy it now");
+  const link = page.getByLabel("Copy this link now; it won’t be shown again");
   await expect(link).toHaveValue(/\/n\/[\w-]{22,}$/);
   return new URL(await link.inputValue()).pathname;
 }
@@ -106,9 +106,7 @@ async function sign(browser: Browser, link: string, amount: string) {
     viewport: { width: 390, height: 844 },
   });
   const page = await context.newPage();
-  const letter = page
-    .getByRole("region", { name: "The letter" })
-    .getByRole("link", { name: "Open the letter as a PDF" });
+  const letter = page.getByRole("link", { name: "Open the letter as a PDF" }).first();
   await expect(async () => {
     await open(page, link);
     await expect(letter).toBeVisible({ timeout: 2_000 });
@@ -116,10 +114,11 @@ async function sign(browser: Browser, link: string, amount: string) {
   await expect(page.getByText(amount).first()).toBeVisible();
   await expect(page.getByText(FIRST.c)).toHaveCount(0);
   await isReadableOnAPhone(page);
+  await page.getByRole("navigation").getByRole("link", { name: "Sign on screen" }).click();
   const form = page.getByRole("form", { name: "Sign on screen" });
   const signNow = form.getByRole("button", { name: "Sign now" });
   await signNow.click();
-  await expect(form.getByText(/Open the letter’s PDF first|Tick what you agree to/)).toBeVisible();
+  await expect(form.getByText(/Open the letter’s PDF first|Check what you agree to/)).toBeVisible();
   const paper = await page.request.get((await letter.getAttribute("href")) ?? "");
   expect(paper.headers()["content-type"]).toContain("application/pdf");
   await form.getByRole("checkbox", { name: /I agree to pay/ }).check();
@@ -131,7 +130,7 @@ async function sign(browser: Browser, link: string, amount: string) {
   await form.getByLabel("Your full name").fill("Odalys Marchetti");
   await signNow.click();
   await expect(page.getByRole("heading", { name: "What you have signed" })).toBeVisible();
-  await expect(page.getByText("This holds.").first()).toBeVisible();
+  await expect(page.getByText("Valid.").first()).toBeVisible();
   await context.close();
 }
 
@@ -190,7 +189,7 @@ async function supersede(page: Page, line: string) {
   for (const amount of Object.values(SECOND))
     await expect(page.getByText(amount).first()).toBeVisible();
   await open(page, `${line}/notices/consents`);
-  await expect(page.getByText(/superseded amount/i).first()).toBeVisible();
+  await expect(page.getByText(/earlier amount/i).first()).toBeVisible();
 }
 
 async function pay(page: Page, line: string) {

@@ -18,7 +18,7 @@ test("keep() starts a program again when it is killed, and says so", async () =>
     again = resolve;
   });
   const kept = keep({
-    name: "The page server",
+    name: "The web server",
     pauses: [1],
     tell: (words: string) => said.push(words),
     start: () => {
@@ -30,7 +30,7 @@ test("keep() starts a program again when it is killed, and says so", async () =>
   });
   started[0]?.kill("SIGKILL");
   await second;
-  expect(said).toEqual(["The page server ended with SIGKILL; it is started again at once."]);
+  expect(said).toEqual(["The web server ended with SIGKILL; restarting at once."]);
   kept.stop();
   expect(await kept.over).toBe(true);
   expect(started).toHaveLength(2);
@@ -40,7 +40,7 @@ test("keep() gives a program up that dies again and again, and says how often", 
   const said: string[] = [];
   let starts = 0;
   const kept = keep({
-    name: "The page server",
+    name: "The web server",
     most: 4,
     pauses: [1, 2],
     tell: (words: string) => said.push(words),
@@ -52,7 +52,7 @@ test("keep() gives a program up that dies again and again, and says how often", 
   expect(await kept.over).toBe(false);
   expect(starts).toBe(4);
   expect(said.at(-1)).toBe(
-    "The page server ended 4 times, the last time with 7. Its words are above.",
+    "The web server ended 4 times, the last time with 7. See its output above.",
   );
 });
 

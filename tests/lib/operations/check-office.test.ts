@@ -118,7 +118,7 @@ test("the command says what is wrong and ends with 1, or that nothing is and end
       return { code: status, words: stderr };
     }
   };
-  expect(run()).toMatchObject({ code: 0, words: expect.stringContaining("Nothing is wrong.") });
+  expect(run()).toMatchObject({ code: 0, words: expect.stringContaining("No problems found.") });
   meddle(file, "update ledger_entries set amount_cents = 1");
   expect(run()).toMatchObject({ code: 1, words: expect.stringContaining("amount") });
 });
