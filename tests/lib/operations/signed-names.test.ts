@@ -74,7 +74,7 @@ test("a name that is not the party's is signed and held, until a person of the o
   expect(must(openLink(aDoor(desk), secret)).signed).toMatchObject([{ standing: "name-held" }]);
   const sentences = dueThings(held, reportOn(held, act.today)).map(({ sentence }) => sentence);
   expect(sentences.join("\n")).toContain("signed as “Somebody Else Entirely”");
-  expect(held.history.at(-1)?.sentence).toContain("which is not the name in the file");
+  expect(held.history.at(-1)?.sentence).toContain("which is not the name on file");
 
   const consentId = held.consents[0]?.id ?? "";
   const decision = { lineId, consentId, accepted: true, reason: "Called her: her name since May" };
