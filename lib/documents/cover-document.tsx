@@ -6,8 +6,8 @@ import { noonOf } from "./noon.ts";
 
 const styles = StyleSheet.create({
   page: {
-    paddingTop: 60,
-    paddingBottom: 58,
+    paddingTop: 36,
+    paddingBottom: 44,
     paddingHorizontal: 54,
     fontFamily: FAMILY as unknown as string,
     fontSize: 10,
@@ -15,28 +15,30 @@ const styles = StyleSheet.create({
   },
   topRule: { borderTopWidth: 1.5, borderTopColor: INK.ink, marginBottom: 10 },
   kind: { fontSize: 10.5, color: INK.soft, marginBottom: 4 },
-  name: { fontSize: 25, fontWeight: 600, marginBottom: 5, lineHeight: 1.15 },
-  to: { fontSize: 12, marginBottom: 18 },
-  facts: { flexDirection: "row", marginBottom: 22 },
+  name: { fontSize: 22, fontWeight: 600, marginBottom: 3, lineHeight: 1.15 },
+  to: { fontSize: 12, marginBottom: 8 },
+  facts: { flexDirection: "row", marginBottom: 10 },
   factLabel: { fontSize: 8.5, color: INK.soft, marginBottom: 2 },
   factLine: { fontSize: 9.5, marginBottom: 1.5 },
   factColumn: { width: 250 },
-  heading: { fontSize: 13, fontWeight: 600, marginTop: 4, marginBottom: 6 },
-  missing: { borderLeftWidth: 2.5, borderLeftColor: INK.loud, paddingLeft: 10, marginBottom: 18 },
-  nothing: { borderLeftWidth: 2.5, borderLeftColor: INK.ink, paddingLeft: 10, marginBottom: 18 },
-  missingTitle: { fontSize: 13, fontWeight: 600, marginBottom: 5 },
-  contents: { fontSize: 9.5, lineHeight: 1.3, marginBottom: 8, color: INK.soft },
-  line: { flexDirection: "row", marginBottom: 3 },
+  heading: { fontSize: 12, fontWeight: 600, marginTop: 2, marginBottom: 4 },
+  missing: { borderLeftWidth: 2.5, borderLeftColor: INK.loud, paddingLeft: 10, marginBottom: 10 },
+  nothing: { borderLeftWidth: 2.5, borderLeftColor: INK.ink, paddingLeft: 10, marginBottom: 10 },
+  missingTitle: { fontSize: 12, fontWeight: 600, marginBottom: 3 },
+  contents: { fontSize: 9, lineHeight: 1.3, marginBottom: 8, color: INK.soft },
+  line: { flexDirection: "row", marginBottom: 1.5 },
   number: { width: 20, color: INK.soft },
-  text: { flex: 1, lineHeight: 1.3, fontSize: 10 },
+  text: { flex: 1, lineHeight: 1.25, fontSize: 9 },
   entry: {
     flexDirection: "row",
     borderBottomWidth: 0.4,
     borderBottomColor: INK.faint,
-    paddingVertical: 3,
+    paddingVertical: 1.5,
   },
   entryNumber: { width: 26, color: INK.soft },
-  entryTitle: { flex: 1, paddingRight: 12 },
+  entryTitle: { flex: 1, paddingRight: 12, fontSize: 9.5 },
+  two: { flexDirection: "row", justifyContent: "space-between" },
+  half: { width: 242 },
   entryPage: { width: 60, textAlign: "right" },
   entryHead: {
     borderBottomWidth: 0.75,
@@ -44,11 +46,12 @@ const styles = StyleSheet.create({
     fontSize: 8.5,
     color: INK.soft,
   },
-  checks: { marginTop: 16 },
-  check: { width: 82, paddingRight: 8, fontSize: 9 },
-  checkTitle: { width: 150, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
-  checkText: { flex: 1, paddingRight: 10, fontSize: 9, lineHeight: 1.25 },
-  checkCite: { width: 74, fontSize: 8.5, color: INK.soft, lineHeight: 1.25 },
+  checks: { marginTop: 10 },
+  source: { fontSize: 8, color: INK.soft, marginBottom: 2 },
+  check: { width: 82, paddingRight: 8, fontSize: 8.5 },
+  checkTitle: { width: 235, paddingRight: 10, fontSize: 8.5, lineHeight: 1.25 },
+  checkText: { flex: 1, paddingRight: 10, fontSize: 8.5, lineHeight: 1.25 },
+  checkCite: { width: 110, fontSize: 8, color: INK.soft, lineHeight: 1.25 },
 });
 
 /** A line of the index. */
@@ -122,12 +125,12 @@ function Missing({
     return (
       <View style={styles.nothing} wrap={false}>
         <Text style={styles.missingTitle}>
-          {optional ? "Nothing that must be there is missing" : "Nothing is missing"}
+          {optional ? "No required item is missing" : "Nothing is missing"}
         </Text>
         <Text style={styles.text}>
           {optional
-            ? "What is asked for only in some cases, and is not here, stands in the list below."
-            : "Everything that the authority asks for with the application is in this packet."}
+            ? "Items requested only in some cases that are not included are in the list below."
+            : "Every item on the checklist entered here is in this packet."}
         </Text>
       </View>
     );
@@ -135,7 +138,7 @@ function Missing({
   return (
     <View style={styles.missing}>
       <Text style={styles.missingTitle}>
-        {lines.length === 1 ? "One thing is missing" : `${lines.length} things are missing`}
+        {lines.length === 1 ? "1 item is missing" : `${lines.length} items are missing`}
       </Text>
       {lines.map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move
@@ -148,28 +151,33 @@ function Missing({
   );
 }
 
-/** Its heading stays with its first lines; the rest goes on over the page as it has to. */
+/** In two columns, whole on one page. */
 function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
-  const kept = entries.slice(0, 3);
+  const cut = Math.ceil(entries.length / 2);
   return (
-    <>
-      <View wrap={false}>
-        <Text style={styles.heading}>Index</Text>
-        <View style={{ ...styles.entry, ...styles.entryHead }}>
-          <Text style={styles.entryNumber}>Sheet</Text>
-          <Text style={styles.entryTitle}> </Text>
-          <Text style={styles.entryPage}>Pages</Text>
-        </View>
-        {kept.map((entry) => (
-          <IndexLine key={entry.number} entry={entry} />
+    <View wrap={entries.length > MOST_WHOLE}>
+      <Text style={styles.heading}>Index</Text>
+      <View style={styles.two}>
+        {[entries.slice(0, cut), entries.slice(cut)].map((half, column) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a page never move
+          <View key={column} style={styles.half}>
+            <View style={{ ...styles.entry, ...styles.entryHead }}>
+              <Text style={styles.entryNumber}>Sheet</Text>
+              <Text style={styles.entryTitle}> </Text>
+              <Text style={styles.entryPage}>Pages</Text>
+            </View>
+            {half.map((entry) => (
+              <IndexLine key={entry.number} entry={entry} />
+            ))}
+          </View>
         ))}
       </View>
-      {entries.slice(kept.length).map((entry) => (
-        <IndexLine key={entry.number} entry={entry} />
-      ))}
-    </>
+    </View>
   );
 }
+
+/** A longer index may break over the page. */
+const MOST_WHOLE = 40;
 
 function IndexLine({ entry: { number, title, page, pages } }: { readonly entry: IndexEntry }) {
   return (
@@ -184,38 +192,49 @@ function IndexLine({ entry: { number, title, page, pages } }: { readonly entry: 
 }
 
 const STATES: Record<PacketCheck["state"], string> = {
-  "in-hand": "☑ in hand",
+  "in-hand": "☑ included",
   missing: "☐ missing",
-  "does-not-apply": "– does not apply",
+  "does-not-apply": "– not applicable",
 };
 
 function Checks({ packet }: { readonly packet: Packet }) {
   const [first, ...others] = packet.checks.filter(({ due }) => due === "submission");
   if (first === undefined) return null;
+  // What all of them are asked for in is said once.
+  const one = others.every(({ citation }) => citation === first.citation) ? first.citation : null;
   return (
     <View style={styles.checks}>
       <View wrap={false}>
-        <Text style={styles.heading}>{`What ${packet.authorityName} asks for`}</Text>
-        <Check check={first} />
+        <Text style={styles.heading}>{`Requirements of ${packet.authorityName}`}</Text>
+        {one === null || one === "" ? null : <Text style={styles.source}>{`Source: ${one}`}</Text>}
+        <Check check={first} cited={one === null} />
       </View>
       {others.map((check) => (
-        <Check key={check.requirementId} check={check} />
+        <Check key={check.requirementId} check={check} cited={one === null} />
       ))}
     </View>
   );
 }
 
-function Check({ check }: { readonly check: Packet["checks"][number] }) {
+function Check({
+  check,
+  cited,
+}: {
+  readonly check: Packet["checks"][number];
+  readonly cited: boolean;
+}) {
   return (
     <View style={styles.entry} wrap={false}>
       <Text style={{ ...styles.check, fontWeight: check.state === "missing" ? 600 : 400 }}>
         {STATES[check.state]}
       </Text>
       <Text style={styles.checkTitle}>
-        {check.mandatory ? check.title : `${check.title} (if asked)`}
+        {check.mandatory ? check.title : `${check.title} (if requested)`}
       </Text>
-      <Text style={styles.checkText}>{check.sentence}</Text>
-      <Text style={styles.checkCite}>{check.citation}</Text>
+      <Text style={styles.checkText}>
+        {check.state === "missing" && check.mandatory ? "See the list above." : check.sentence}
+      </Text>
+      {cited ? <Text style={styles.checkCite}>{check.citation}</Text> : null}
     </View>
   );
 }

@@ -13,15 +13,18 @@ export interface DrawingPage {
   readonly last: boolean;
 }
 
+/** Scales of an engineer’s ruler, feet to an inch. */
+const SCALES = [10, 20, 30, 40] as const;
+export type FeetPerInch = (typeof SCALES)[number];
+
 export interface DrawingPages {
-  /** Feet to an inch. */
-  readonly feetPerInch: 10 | 20;
+  readonly feetPerInch: FeetPerInch;
   readonly pages: readonly DrawingPage[];
 }
 
 /** Width of a landscape Letter page between its margins, and height left for the plan. */
 export const PLAN_WIDTH = 704;
-const PLAN_HEIGHT = 424;
+export const PLAN_HEIGHT = 424;
 /** Where a plan's axis begins. */
 const PLAN_LEFT = 6;
 /** A cut keeps so far from all that is marked, in points, where it can. */
@@ -40,20 +43,20 @@ interface CutPage extends DrawingPage {
 
 interface Cutting {
   readonly count: number;
-  readonly feetPerInch: 10 | 20;
+  readonly feetPerInch: FeetPerInch;
 }
 
 /**
- * Cuts a line drawing into as few landscape pages as hold all of it, at 1 in = 10 ft where that takes no
- * more of them than 1 in = 20 ft does. A cut stands where nothing is marked nearby. Where much stands close
+ * Cuts a line drawing into as few landscape pages as hold all of it at 1 in = 10, 20, 30 or 40 ft, at the
+ * largest of these scales that takes no more of them. A cut stands where nothing is marked nearby. Where much stands close
  * together pages get shorter stretches, so that all fits in height and no words lie across a cut; where
  * even that does not help, second lines are left out.
  */
 export function drawingPages(drawing: StripDrawing): DrawingPages {
   const extent = Math.max(drawing.extent, LEAST);
   const most = Math.ceil(extent / LEAST);
-  for (let count = Math.ceil(extent / roomAt(20)); count <= most; count += 1) {
-    for (const feetPerInch of [10, 20] as const) {
+  for (let count = Math.ceil(extent / roomAt(40)); count <= most; count += 1) {
+    for (const feetPerInch of SCALES) {
       if (extent > count * roomAt(feetPerInch)) continue;
       const pages = cut(drawing, { count, feetPerInch }, null);
       if (pages.every(isWhole)) return { feetPerInch, pages };
@@ -64,7 +67,7 @@ export function drawingPages(drawing: StripDrawing): DrawingPages {
 }
 
 /** Length of line that one page has room for at most. */
-function roomAt(feetPerInch: 10 | 20): Cft {
+function roomAt(feetPerInch: FeetPerInch): Cft {
   return Math.floor(((PLAN_WIDTH - 2 * PLAN_LEFT) * feetPerInch * 100) / 72);
 }
 

@@ -5,6 +5,8 @@ import { noonOf } from "./noon.ts";
 export interface Part {
   readonly title: string;
   readonly document: PDFDocument;
+  /** What begins on its pages, counted from 1, where that is more than itself. */
+  readonly starts?: readonly { readonly title: string; readonly page: number }[];
 }
 
 interface About {
@@ -19,11 +21,13 @@ interface About {
 export async function joinParts(parts: readonly Part[], about: About): Promise<PDFDocument> {
   const joined = await PDFDocument.create({ updateMetadata: false });
   const starts: { title: string; page: PDFRef }[] = [];
-  for (const { title, document } of parts) {
+  for (const { title, document, starts: within = [{ title, page: 1 }] } of parts) {
     const pages = await joined.copyPages(document, document.getPageIndices());
     for (const page of pages) joined.addPage(page);
-    const first = pages[0];
-    if (first) starts.push({ title, page: first.ref });
+    for (const each of within) {
+      const first = pages[each.page - 1];
+      if (first) starts.push({ title: each.title, page: first.ref });
+    }
   }
   addOutline(joined, starts);
   nameDocument(joined, about);

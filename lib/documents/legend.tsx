@@ -4,6 +4,7 @@ import { EN } from "#lib/domain/paper/words-en.ts";
 import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
 import { pipeHatch } from "#lib/domain/strip/strip-hatch.ts";
 import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
+import type { FeetPerInch } from "./drawing-pages.ts";
 import { INK } from "./ink.ts";
 import { StripSvg } from "./strip-svg.tsx";
 
@@ -32,7 +33,7 @@ export function Legend({
   width,
 }: {
   readonly drawing: StripDrawing;
-  readonly feetPerInch: 10 | 20;
+  readonly feetPerInch: FeetPerInch;
   readonly width: number;
 }) {
   const used = MATERIALS.filter((name) => drawing.pipes.some(({ material }) => material === name));
@@ -44,17 +45,17 @@ export function Legend({
         ))}
         <Key plan={sign("square")} word="permit record" />
         <Key plan={sign("round")} word="tie-in, seen" />
-        <Key plan={sign("diamond")} word="undocumented or held" />
-        <Key plan={sign("cross")} word="fault" />
-        <Key plan={sign("whisker")} word="how far off it may be" />
-        <Key plan={sign("solid")} word="paired" />
-        <Key plan={sign("dashed")} word="pairing proposed" />
+        <Key plan={sign("diamond")} word="undocumented or on hold" />
+        <Key plan={sign("cross")} word="defect" />
+        <Key plan={sign("whisker")} word="uncertainty" />
+        <Key plan={sign("solid")} word="matched" />
+        <Key plan={sign("dashed")} word="match proposed" />
       </View>
       <View style={styles.scale}>
         <ScaleBar />
         <Text
           style={styles.scaleWord}
-        >{`1 in = ${feetPerInch} ft when printed at full size; stations rise upstream`}</Text>
+        >{`1 in = ${feetPerInch} ft when printed at full size; stations increase upstream`}</Text>
       </View>
     </View>
   );

@@ -8,21 +8,33 @@ import { joinParts } from "./join-pdf.ts";
 import { frameOnLetter, stampPage } from "./page-frame.ts";
 import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
-import { SheetDocument } from "./sheet-document.tsx";
+import {
+  FlowDocument,
+  isFlowing,
+  type NumberedSheet,
+  SheetDocument,
+  type SheetSpan,
+} from "./sheet-document.tsx";
 import { openUploads, type Uploads } from "./uploads-apart.ts";
 
-interface ReadySheet {
+interface ReadySheet extends SheetSpan {
+  readonly number: number;
   readonly title: string;
-  readonly document: PDFDocument;
-  /** Pages from a stored file, to be set on Letter pages. */
-  readonly foreign: boolean;
   /** Why a stored file is not in the packet; null where all is well. */
   readonly refused: string | null;
 }
 
+/** Pages that were made together, and the sheets on them. */
+interface ReadyPart {
+  readonly document: PDFDocument;
+  /** Pages from a stored file, to be set on Letter pages. */
+  readonly foreign: boolean;
+  readonly sheets: readonly ReadySheet[];
+}
+
 /**
- * The packet as one PDF in Letter size: cover with what is missing and the index, every sheet,
- * stored files merged in; every page numbered within the whole, an outline, fixed dates, so that the
+ * The packet as one PDF in Letter size: cover with what is missing and the index, every sheet, those
+ * of words and tables on shared pages, stored files merged in; every page numbered within the whole, an outline, fixed dates, so that the
  * same packet gives the same bytes. `uploads` are the stored files' bytes by id; one that cannot be
  * merged is named among what is missing and has a page that says why. For the worker process only.
  * Throws DocumentRefused where a word cannot be printed.
@@ -33,14 +45,18 @@ export async function renderPacket(
 ): Promise<Uint8Array> {
   await readyFonts();
   const clean = printable(packet, "The packet");
-  const sheets = await readySheets(clean, uploads);
-  const cover = await renderCover(clean, sheets);
+  const ready = await readyParts(clean, uploads);
+  const cover = await renderCover(clean, ready);
   const joined = await joinParts(
     [
       { title: "Cover, what is missing, index", document: cover },
-      ...sheets.map(({ title, document }, index) => ({
-        title: `${index + 1}  ${title}`,
+      ...ready.map(({ document, sheets }) => ({
+        title: "",
         document,
+        starts: sheets.map(({ number, title, first }) => ({
+          title: `${number}  ${title}`,
+          page: first,
+        })),
       })),
     ],
     {
@@ -51,26 +67,74 @@ export async function renderPacket(
       day: clean.day,
     },
   );
-  await finishPages(joined, { cover: cover.getPageCount(), sheets, footer: clean.footer });
+  await finishPages(joined, { cover: cover.getPageCount(), ready, footer: clean.footer });
   return joined.save();
 }
 
-async function readySheets(
+async function readyParts(
   packet: Packet,
   uploads: ReadonlyMap<string, Uint8Array>,
-): Promise<ReadySheet[]> {
+): Promise<ReadyPart[]> {
   const apart = openUploads();
   try {
-    const sheets: ReadySheet[] = [];
-    for (const [index, sheet] of packet.sheets.entries())
-      sheets.push(await readySheet(sheet, { packet, number: index + 1, uploads, apart }));
-    return sheets;
+    const parts: ReadyPart[] = [];
+    let flow: Numbered[] = [];
+    const close = async () => {
+      if (flow.length > 0) parts.push(await flowPart(flow, { packet, uploads }));
+      flow = [];
+    };
+    for (const [index, sheet] of packet.sheets.entries()) {
+      const number = index + 1;
+      if (isFlowing(sheet)) {
+        flow.push({ sheet, number });
+        continue;
+      }
+      await close();
+      parts.push(await ownPart(sheet, { packet, number, uploads, apart }));
+    }
+    await close();
+    return parts;
   } finally {
     apart.close();
   }
 }
 
-async function readySheet(
+interface Numbered {
+  readonly sheet: Sheet;
+  readonly number: number;
+}
+
+async function flowPart(
+  flow: readonly Numbered[],
+  { packet, uploads }: { packet: Packet; uploads: ReadonlyMap<string, Uint8Array> },
+): Promise<ReadyPart> {
+  const spans = new Map<number, SheetSpan>();
+  const span = (number: number, end: keyof SheetSpan, page: number) => {
+    const known = spans.get(number) ?? { first: page, last: page };
+    spans.set(number, { ...known, [end]: page });
+  };
+  const sheets: NumberedSheet[] = [];
+  for (const { sheet, number } of flow)
+    sheets.push({ sheet, number, pictures: await readyPictures(sheet.blocks, uploads) });
+  const context = { lineName: packet.lineName, day: packet.day };
+  const bytes = await renderToBuffer(
+    <FlowDocument sheets={sheets} context={context} span={span} />,
+  );
+  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  return {
+    document,
+    foreign: false,
+    sheets: flow.map(({ sheet, number }) => ({
+      number,
+      title: sheet.title,
+      refused: null,
+      ...(spans.get(number) ?? { first: 1, last: 1 }),
+    })),
+  };
+}
+
+/** A sheet on pages of its own: a drawing, a wide table, a stored file. */
+async function ownPart(
   sheet: Sheet,
   at: {
     readonly packet: Packet;
@@ -78,22 +142,21 @@ async function readySheet(
     readonly uploads: ReadonlyMap<string, Uint8Array>;
     readonly apart: Uploads;
   },
-): Promise<ReadySheet> {
-  if (sheet.uploadId === null) {
-    const document = await renderSheet(sheet, at);
-    return { title: sheet.title, document, foreign: false, refused: null };
-  }
+): Promise<ReadyPart> {
+  const part = (document: PDFDocument, foreign: boolean, refused: string | null): ReadyPart => {
+    const span = { first: 1, last: document.getPageCount() };
+    const { number } = at;
+    return { document, foreign, sheets: [{ number, title: sheet.title, refused, ...span }] };
+  };
+  if (sheet.uploadId === null) return part(await renderSheet(sheet, at), false, null);
   const bytes = at.uploads.get(sheet.uploadId);
   const pages = bytes
     ? await at.apart.pages(bytes)
     : { ok: false as const, error: "its bytes are not in the store. Add the file again." };
-  if (pages.ok) {
-    return { title: sheet.title, document: pages.value, foreign: true, refused: null };
-  }
+  if (pages.ok) return part(pages.value, true, null);
   const refused = `“${sheet.title}” could not be merged: ${pages.error}`;
   const stand: Sheet = { ...sheet, blocks: [{ kind: "paragraph", text: refused }] };
-  const document = await renderSheet(stand, at);
-  return { title: sheet.title, document, foreign: false, refused };
+  return part(await renderSheet(stand, at), false, refused);
 }
 
 async function renderSheet(
@@ -115,11 +178,11 @@ async function renderSheet(
 }
 
 /** The index needs page numbers, which depend on how long the cover itself is: until it agrees. */
-async function renderCover(packet: Packet, sheets: readonly ReadySheet[]): Promise<PDFDocument> {
-  const refused = sheets.flatMap((sheet) => (sheet.refused === null ? [] : [sheet.refused]));
+async function renderCover(packet: Packet, ready: readonly ReadyPart[]): Promise<PDFDocument> {
+  const refused = ready.flatMap(({ sheets }) => sheets.flatMap((sheet) => sheet.refused ?? []));
   let pages = 1;
   for (;;) {
-    const index = indexOf(sheets, pages);
+    const index = indexOf(ready, pages);
     const bytes = await renderToBuffer(
       <CoverDocument packet={packet} index={index} refused={refused} />,
     );
@@ -129,13 +192,17 @@ async function renderCover(packet: Packet, sheets: readonly ReadySheet[]): Promi
   }
 }
 
-function indexOf(sheets: readonly ReadySheet[], coverPages: number): IndexEntry[] {
-  let page = coverPages + 1;
-  return sheets.map(({ title, document }, index) => {
-    const pages = document.getPageCount();
-    const entry = { number: index + 1, title, page, pages };
-    page += pages;
-    return entry;
+function indexOf(ready: readonly ReadyPart[], coverPages: number): IndexEntry[] {
+  let before = coverPages;
+  return ready.flatMap(({ document, sheets }) => {
+    const entries = sheets.map(({ number, title, first, last }) => ({
+      number,
+      title,
+      page: before + first,
+      pages: last - first + 1,
+    }));
+    before += document.getPageCount();
+    return entries;
   });
 }
 
@@ -143,28 +210,39 @@ async function finishPages(
   joined: PDFDocument,
   {
     cover,
-    sheets,
+    ready,
     footer,
-  }: { readonly cover: number; readonly sheets: readonly ReadySheet[]; readonly footer: string },
+  }: { readonly cover: number; readonly ready: readonly ReadyPart[]; readonly footer: string },
 ): Promise<void> {
   joined.registerFontkit(fontkit);
   const font = await joined.embedFont(regularFontBytes(), { subset: true });
   const pages = joined.getPages();
   const owners = [
-    ...Array.from({ length: cover }, () => null),
-    ...sheets.flatMap((sheet, index) =>
-      Array.from({ length: sheet.document.getPageCount() }, () => ({ sheet, number: index + 1 })),
+    ...Array.from({ length: cover }, () => ({ foreign: false, name: "Cover" })),
+    ...ready.flatMap(({ document, foreign, sheets }) =>
+      Array.from({ length: document.getPageCount() }, (_, at) => ({
+        foreign,
+        name: nameOf(sheets.filter(({ first, last }) => first <= at + 1 && at + 1 <= last)),
+      })),
     ),
   ];
   for (const [index, page] of pages.entries()) {
-    const owner = owners[index] ?? null;
-    const left = owner?.sheet.foreign ? framedWords(page) : footer;
-    const name = owner === null ? "Cover" : `Sheet ${owner.number}`;
+    const owner = owners[index];
+    const left = owner?.foreign ? framedWords(page) : footer;
+    const name = owner?.name ?? "";
     stampPage(page, font, { left, right: `${name} · page ${index + 1} of ${pages.length}` });
   }
 }
 
+/** `Sheet 4`, or `Sheets 4–6` where a page holds several. */
+function nameOf(sheets: readonly ReadySheet[]): string {
+  const numbers = sheets.map(({ number }) => number);
+  const [first] = numbers;
+  const last = numbers.at(-1);
+  return first === last ? `Sheet ${first}` : `Sheets ${first}–${last}`;
+}
+
 function framedWords(page: PDFPage): string {
   const { percent } = frameOnLetter(page);
-  return percent === 100 ? "Enclosed file" : `Enclosed file, shown at ${percent} % of its size`;
+  return percent === 100 ? "Attachment" : `Attachment, shown at ${percent}% of actual size`;
 }

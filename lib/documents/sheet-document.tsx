@@ -1,9 +1,10 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Fragment } from "react";
 import { formatDrawingStation } from "#lib/domain/length/station.ts";
 import type { Sheet } from "#lib/domain/packet/packet.ts";
 import { PLAN_NOTE, type PlanView } from "#lib/domain/strip/draw-plan.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
-import { type DrawingPage, drawingPages, PLAN_WIDTH } from "./drawing-pages.ts";
+import { type DrawingPage, drawingPages, PLAN_HEIGHT, PLAN_WIDTH } from "./drawing-pages.ts";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { Legend } from "./legend.tsx";
@@ -21,9 +22,20 @@ const styles = StyleSheet.create({
     color: INK.ink,
   },
   wide: { paddingTop: 40, paddingHorizontal: 44 },
+  flow: {
+    paddingTop: 34,
+    paddingBottom: 44,
+    paddingHorizontal: 42,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 9,
+    color: INK.ink,
+  },
+  flowHead: { marginTop: 6, marginBottom: 3 },
+  flowTitle: { fontSize: 13, fontWeight: 600 },
+  reach: { fontSize: 1, lineHeight: 1 },
   eyebrow: { fontSize: 8.5, color: INK.soft, marginBottom: 2 },
   title: { fontSize: 18, fontWeight: 600, marginBottom: 7 },
-  rule: { borderTopWidth: 1.25, borderTopColor: INK.ink, marginBottom: 11 },
+  rule: { borderTopWidth: 1.25, borderTopColor: INK.ink, marginBottom: 5 },
   drawingFoot: { flexDirection: "row", justifyContent: "space-between", marginTop: 8 },
   small: { fontSize: 8, color: INK.soft },
   match: { fontSize: 8.5, fontWeight: 600 },
@@ -36,6 +48,96 @@ export interface SheetContext {
   readonly day: string;
   /** Those that its blocks name, by the id of the stored file. */
   readonly pictures: ReadonlyMap<string, PrintPicture>;
+}
+
+/** A sheet with its number, and the pictures that its blocks name. */
+export interface NumberedSheet {
+  readonly sheet: Sheet;
+  readonly number: number;
+  readonly pictures: ReadonlyMap<string, PrintPicture>;
+}
+
+/** Pages of a document, from 1, on which a sheet begins and ends. */
+export interface SheetSpan {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** Whether a sheet shares pages with its neighbors: words and tables that stand upright. */
+export function isFlowing({ drawing, uploadId, blocks }: Sheet): boolean {
+  return drawing === null && uploadId === null && !isWide(blocks);
+}
+
+/**
+ * Sheets one after the other on shared pages, each under a head of its own. `span` is told where
+ * each begins and ends: only laying it out shows that.
+ */
+export function FlowDocument({
+  sheets,
+  context,
+  span,
+}: {
+  readonly sheets: readonly NumberedSheet[];
+  readonly context: Omit<SheetContext, "number" | "pictures">;
+  readonly span: (number: number, end: keyof SheetSpan, page: number) => void;
+}) {
+  const day = noonOf(context.day);
+  const [first] = sheets;
+  return (
+    <Document
+      title={first?.sheet.title ?? ""}
+      language="en"
+      creationDate={day}
+      modificationDate={day}
+    >
+      <Page size="LETTER" style={styles.flow}>
+        <Text fixed style={styles.eyebrow}>
+          {context.lineName}
+        </Text>
+        {sheets.map(({ sheet, number, pictures }) => (
+          <Fragment key={number}>
+            <View wrap={false} minPresenceAhead={80} style={styles.flowHead}>
+              <View style={styles.rule} />
+              <Text style={styles.flowTitle}>{`${number}  ${sheet.title}`}</Text>
+              <Reach tell={(page) => span(number, "first", page)} />
+            </View>
+            <Blocks
+              blocks={sheet.blocks}
+              manner={{ ...FLOW_MANNER, pictures }}
+              special={() => null}
+            />
+            <Reach tell={(page) => span(number, "last", page)} />
+          </Fragment>
+        ))}
+      </Page>
+    </Document>
+  );
+}
+
+/** Says on which page it came to stand, and prints nothing; what it says last holds. */
+function Reach({ tell }: { readonly tell: (page: number) => void }) {
+  return (
+    <Text
+      style={styles.reach}
+      render={({ pageNumber }) => {
+        tell(pageNumber);
+        return "";
+      }}
+    />
+  );
+}
+
+const FLOW_MANNER: BlockManner = {
+  width: 528,
+  size: 9,
+  tableSize: 8.25,
+  stripNote: "",
+  air: 0.45,
+  pairs: true,
+};
+
+function isWide(blocks: Sheet["blocks"]): boolean {
+  return blocks.some((block) => block.kind === "table" && block.head.length > 8);
 }
 
 /** One sheet as a document of its own; numbers are stamped when all sheets are merged. */
@@ -55,7 +157,9 @@ export function SheetDocument({
         <>
           {sheet.plan === null ? null : <PlanPage plan={sheet.plan} context={context} />}
           <DrawingPagesOf sheet={sheet} drawing={sheet.drawing} context={context} />
-          {sheet.blocks.length === 0 ? null : <BlockPage sheet={sheet} context={context} />}
+          {sheet.blocks.length === 0 || isRoomUnder(sheet) ? null : (
+            <BlockPage sheet={sheet} context={context} />
+          )}
         </>
       )}
     </Document>
@@ -73,7 +177,7 @@ function Head({ title, context }: { readonly title: string; readonly context: Sh
 }
 
 function BlockPage({ sheet, context }: { readonly sheet: Sheet; readonly context: SheetContext }) {
-  const wide = sheet.blocks.some((block) => block.kind === "table" && block.head.length > 7);
+  const wide = isWide(sheet.blocks);
   const manner: BlockManner = {
     width: wide ? 704 : 504,
     size: 9.5,
@@ -131,9 +235,30 @@ function DrawingPagesOf({
         <Text style={styles.match}>{page.first ? "" : matchWords("left", page.from)}</Text>
         <Text style={styles.match}>{page.last ? "" : matchWords("right", page.to)}</Text>
       </View>
+      {page.last && isRoomUnder(sheet) ? (
+        <Blocks
+          blocks={sheet.blocks}
+          manner={{ ...FLOW_MANNER, width: PLAN_WIDTH, pictures: context.pictures }}
+          special={() => null}
+        />
+      ) : null}
       <Legend drawing={drawing} feetPerInch={feetPerInch} width={PLAN_WIDTH} />
     </Page>
   ));
+}
+
+/** A line of a table or a heading below a drawing, in points. */
+const UNDER_LINE = 16;
+
+/** Whether what a drawing’s sheet says in words has room below its last page’s drawing. */
+function isRoomUnder({ drawing, blocks }: Sheet): boolean {
+  if (drawing === null || blocks.length === 0) return false;
+  const last = drawingPages(drawing).pages.at(-1);
+  const lines = blocks.reduce(
+    (sum, block) => sum + (block.kind === "table" ? block.rows.length + 1 : 2),
+    0,
+  );
+  return last !== undefined && last.plan.height + lines * UNDER_LINE <= PLAN_HEIGHT;
 }
 
 function titleOf(title: string, { from, to, first, last }: DrawingPage): string {

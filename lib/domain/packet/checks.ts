@@ -55,7 +55,7 @@ function standing(
 ): Pick<PacketCheck, "state" | "sentence"> {
   const sentence = found.sentences.join(" ");
   if (mark?.state === "does-not-apply") {
-    return { state: "does-not-apply", sentence: mark.note === "" ? "Does not apply." : mark.note };
+    return { state: "does-not-apply", sentence: mark.note === "" ? "Not applicable." : mark.note };
   }
   if (mark?.state === "missing") {
     return { state: "missing", sentence: mark.note === "" ? sentence : mark.note };
@@ -64,9 +64,9 @@ function standing(
     return { state: found.complete ? "in-hand" : "missing", sentence };
   }
   if (FACTS_DECIDE.includes(requirement.sheet) && !found.complete) {
-    return { state: "missing", sentence: `Marked as in hand, but: ${sentence}` };
+    return { state: "missing", sentence: `Marked as on file, but: ${sentence}` };
   }
   const file =
-    mark.uploadId === null ? "In hand, as the office says." : "In hand; the file is enclosed.";
+    mark.uploadId === null ? "Included (per contractor)." : "Included; the file is attached.";
   return { state: "in-hand", sentence: mark.note === "" ? file : mark.note };
 }

@@ -72,12 +72,12 @@ function contentsOf({ file }: PacketInput): string[] {
   const why =
     contents.by === "authority"
       ? `${name} does not ask for them`
-      : "nobody is known to ask for them";
+      : "no one is known to ask for them";
   const out = left.length === 0 ? [] : [`Left out on purpose, since ${why}: ${EN.list(left)}.`];
   return contents.by === "authority"
     ? out
     : [
-        `What ${name} asks for is not on file. These are the sheets that most counters ask for; nobody’s amounts, refusals, tests or waivers are among them.`,
+        `What ${name} asks for is not on file. These are the sheets that most counters ask for; no amounts, refusals, tests or waivers are among them.`,
         ...out,
       ];
 }
@@ -102,7 +102,7 @@ function missingFrom(input: PacketInput, checks: readonly PacketCheck[]): string
     held === 0
       ? []
       : [
-          `This is a draft and not to be submitted: ${held === 1 ? "one hold is" : `${held} holds are`} open in the office’s file.`,
+          `This is a draft, not for submission: ${held === 1 ? "one hold is" : `${held} holds are`} open in the office’s file.`,
         ];
   return [...authority, ...draft, ...asked, ...usual];
 }

@@ -49,11 +49,11 @@ const NAMES: Partial<Record<SheetKind, string>> = {
   "observation-log": "the camera’s log",
   tests: "tests",
   capacity: "slope and load",
-  responsibility: "who answers for which part",
+  responsibility: "responsibility by section",
   split: "who pays what",
   consents: "consents",
-  "proof-of-notice": "letters and what became of them",
-  "contractor-standing": "the contractor’s papers",
+  "proof-of-notice": "letters and their delivery",
+  "contractor-standing": "the contractor’s documents",
   "holds-and-waivers": "holds and waivers",
 };
 

@@ -23,7 +23,7 @@ export function noticeState({ file }: { readonly file: LineFile }): {
   if (owners.length === 0)
     return {
       complete: false,
-      sentences: ["No owner is on file, so nobody can be shown to have been reached."],
+      sentences: ["No owner is on file, so no one can be shown to have been reached."],
     };
   const missing = owners
     .filter(({ id }) => !isReached(file, id))

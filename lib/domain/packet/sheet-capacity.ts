@@ -107,10 +107,10 @@ function slopeTable(slopes: readonly SlopeFinding[]): LetterBlock[] {
     `${plainFeet(fall)} ± ${plainFeet(uncertainty)}`,
     percentOf(slope),
     `${percentOf(low)} to ${percentOf(high)}`,
-    against === null ? "none chosen" : SLOPES[against].words,
+    against === null ? "none selected" : SLOPES[against].words,
     SLOPE_VERDICT_WORDS[verdict],
   ]);
-  return table(["Stations, ft", "Rise, ft", "Slope", "May be", "Least slope", "Result"], rows, {
+  return table(["Stations, ft", "Rise, ft", "Slope", "Range", "Minimum slope", "Result"], rows, {
     numeric: [1, 2, 3],
   });
 }
@@ -159,7 +159,7 @@ function flowBlocks({ reaches, slopes }: Capacity): LetterBlock[] {
     .filter(({ water }) => water.length > 0)
     .map(
       (slope) =>
-        `${stretch(slope)} ft: ${waterWords(slope.water)}; no flow is worked out for a dip.`,
+        `${stretch(slope)} ft: ${waterWords(slope.water)}; no flow is calculated for a dip.`,
     );
   if (rows.length === 0 && without.length === 0) return [];
   return [
@@ -176,7 +176,7 @@ function flowBlocks({ reaches, slopes }: Capacity): LetterBlock[] {
 function obstructionBlocks({ obstructions }: Capacity): LetterBlock[] {
   if (obstructions.length === 0) return [];
   return [
-    heading("What was seen in the pipe leaves of it"),
+    heading("Remaining capacity with debris seen"),
     ...list(obstructions.map(({ sentence }) => sentence)),
     AGAIN,
   ];

@@ -18,7 +18,7 @@ export function noticeSheet({ file }: { readonly file: LineFile }): Sheet {
     "Proof of notice",
     rows.length === 0
       ? [paragraph("No letter has been sent yet.")]
-      : table(["Letter", "How and when it went", "What shows that it arrived"], rows),
+      : table(["Letter", "Sent", "Proof of delivery"], rows),
   );
 }
 
@@ -37,7 +37,7 @@ function rowsOf(file: LineFile, notice: Notice): string[][] {
 }
 
 function wentWords({ method, sentOn, tracking }: Delivery): string {
-  const number = isPostal(method) && tracking !== "" ? `, no. ${tracking}` : "";
+  const number = isPostal(method) && tracking !== "" ? `, No. ${tracking}` : "";
   return `${DELIVERY_WORDS[method]}, ${EN.day(sentOn)}${number}`;
 }
 
@@ -61,11 +61,11 @@ function becameWords(attempt: Delivery): string {
   if (proof === "handed-over") return `arrived ${day}, handed over by ${by}`;
   if (proof === "receipt")
     return `arrived ${day}, by its ${attempt.tracking === "" ? "receipt" : "tracking number"}`;
-  if (outcome === "returned") return `came back ${day}`;
+  if (outcome === "returned") return `returned ${day}`;
   if (outcome === "unclaimed") return `not collected ${day}`;
   if (outcome === "failed") return `failed ${day}`;
-  if (ARRIVAL_RULES[method].stands === "mailed") return "mailed; nothing shows its arrival";
-  if (ARRIVAL_RULES[method].stands === "left") return "left there; nothing shows who has it";
-  if (outcome === "delivered") return `said to be delivered ${day}; nothing shows it`;
-  return "on its way";
+  if (ARRIVAL_RULES[method].stands === "mailed") return "mailed; no proof of delivery";
+  if (ARRIVAL_RULES[method].stands === "left") return "posted; no proof of receipt";
+  if (outcome === "delivered") return `reported delivered ${day}; no proof`;
+  return "in transit";
 }

@@ -10,7 +10,7 @@ export function safetySheet({ file, report }: PacketInput): Sheet {
   return composed("crew-safety", "Worker safety on this job", [
     ...crewSafety(file, report).flatMap(partBlocks),
     paragraph(
-      "Federal rules where a section is named, else common practice. A state may ask for more. The competent person on site decides, and anybody may stop the work.",
+      "Federal rules where a section is named, else common practice. A state may ask for more. The competent person on site decides, and anyone may stop the work.",
     ),
   ]);
 }

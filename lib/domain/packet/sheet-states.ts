@@ -99,16 +99,13 @@ function applicationState({ file, office }: PacketInput): SheetState {
 
 function scopeState({ file }: PacketInput): SheetState {
   if (mustChooseOption(file))
-    return wanting(
-      [`${file.options.length} ways of doing the work are priced and none is chosen.`],
-      "",
-    );
+    return wanting([`${file.options.length} repair options are priced and none is selected.`], "");
   const items = scopeInForce(file);
   if (items.length === 0) return wanting(["No work is priced yet."], "");
   return wanting(
     items
       .filter(({ kind }) => kind === "unknown")
-      .map(({ title }) => `What is done by “${title}” is not said: choose its kind of work.`),
+      .map(({ title }) => `The work type of “${title}” is not set.`),
     "The scope of work is in the packet.",
   );
 }
@@ -116,14 +113,14 @@ function scopeState({ file }: PacketInput): SheetState {
 /** Green only where there are two sides and a person has settled each connection of both. */
 function scheduleState({ file, report }: PacketInput): SheetState {
   const none = [
-    ...(file.entries.length === 0 ? ["Nothing of the permit record is entered yet."] : []),
+    ...(file.entries.length === 0 ? ["No permit record is entered yet."] : []),
     ...(report.tieIns.length === 0 ? ["No tie-in was seen yet."] : []),
   ];
   const unexplained = report.entries
     .filter(({ decided, tieInId }) => tieInId === null && !decided)
     .map(({ entryId }) => {
       const label = file.entries.find(({ id }) => id === entryId)?.label || "an entry";
-      return `Where ${label} of the record is, is neither found nor explained.`;
+      return `Record entry ${label} is not found or explained.`;
     });
   const undecided = [
     ...report.tieIns.filter(({ decided }) => !decided).map(({ tieIn }) => tieIn.label),
@@ -133,7 +130,7 @@ function scheduleState({ file, report }: PacketInput): SheetState {
     [
       ...none,
       ...unexplained,
-      ...undecided.map((label) => `Nobody has decided yet what tie-in ${label} is on record.`),
+      ...undecided.map((label) => `Tie-in ${label} has not been compared with the record.`),
       ...ruled.map((asks) => `${asks}.`),
     ],
     "Every tie-in has been compared with the record.",
@@ -144,8 +141,8 @@ function testState({ report }: PacketInput): SheetState {
   if (report.tieIns.length === 0) return wanting(["No tie-in was seen that could be tested."], "");
   const open = report.tieIns.filter(isOwnerOpen);
   return wanting(
-    open.map(({ tieIn }) => `Whose tie-in ${tieIn.label} is has not been shown by tests.`),
-    "No tie-in waits for a test.",
+    open.map(({ tieIn }) => `The owner of tie-in ${tieIn.label} has not been shown by tests.`),
+    "No tie-in needs a test.",
   );
 }
 
@@ -156,28 +153,28 @@ function capacityState({ report }: PacketInput): SheetState {
 function responsibilityState({ file, report }: PacketInput): SheetState {
   const unclear = report.reaches.some(({ holder }) => holder === "unclear");
   const missing = [
-    ...(report.reaches.length === 0 ? ["Nothing of the line is known yet."] : []),
+    ...(report.reaches.length === 0 ? ["Nothing is known of the line yet."] : []),
     ...(file.line.ruleId === null ? ["No rule of the authority has been chosen."] : []),
-    ...(unclear ? ["For part of the line it is unclear who answers."] : []),
+    ...(unclear ? ["It is unclear who is responsible for part of the line."] : []),
   ];
-  return wanting(missing, "For every reach it is known who answers.");
+  return wanting(missing, "Responsibility is determined for every section.");
 }
 
 function splitState({ file, report }: PacketInput): SheetState {
   const latest = latestSplit(file);
   if (latest === null) return wanting(["No split has been chosen."], "");
   const now = report.splits.find(({ choice }) => choice.rule === latest.rule);
-  const number = `Split no. ${latest.number}`;
+  const number = `Split No. ${latest.number}`;
   const held = isStopped(report.holds, "final-split")
-    ? [`${number} is not final: a hold stands against it.`]
+    ? [`${number} is not final: a hold blocks it.`]
     : [];
   if (now === undefined || now.refusal !== null)
-    return wanting([`${number} cannot be worked out again from today’s facts.`, ...held], "");
+    return wanting([`${number} cannot be recalculated from today’s facts.`, ...held], "");
   const stale =
     now.basis === latest.basis
       ? []
-      : [`${number} is stale: facts have changed since it was chosen.`];
-  return wanting([...stale, ...held], `${number} stands on today’s facts.`);
+      : [`${number} is out of date: facts have changed since it was chosen.`];
+  return wanting([...stale, ...held], `${number} is current.`);
 }
 
 /** Green only where it is known whose consent the work needs; never because nothing was entered. */
@@ -188,15 +185,15 @@ function consentState({ file, report }: PacketInput): SheetState {
     const open = askedCells(file, row).filter(([, cell]) => cell.needed && !cell.inHand);
     if (!property || open.length === 0) return [];
     const kinds = open.map(([kind]) => CONSENT_WORDS[kind] ?? kind);
-    return [`${streetOf(property.address)}: consent not in hand (${kinds.join(", ")}).`];
+    return [`${streetOf(property.address)}: consent not received (${kinds.join(", ")}).`];
   });
   const work = workInForce(file);
   const unpriced =
-    work.length === 0 ? ["No work is entered yet, so whose consent it needs is not known."] : [];
+    work.length === 0 ? ["No work is entered yet, so it is not known whose consent it needs."] : [];
   const unnamed = work.flatMap((item) =>
     landUnsaid(file, report, item).map(
       (stretch) =>
-        `Whose land lies over the pipe ${sayWhere(stretch)}, where “${item.title}” is done, is not entered.`,
+        `The land over the pipe ${sayWhere(stretch)}, where “${item.title}” is done, has no owner entered.`,
     ),
   );
   const needs = rows.some((row) => askedCells(file, row).some(([, { needed }]) => needed));
@@ -209,13 +206,13 @@ function askedCells(file: LineFile, { cells }: ConsentRow) {
   return Object.entries(cells).filter(([kind]) => pays || kind !== "pay");
 }
 
-const ALL_CONSENTS = "Every consent that the work needs is in hand.";
-const NO_CONSENTS = "By the land as entered, the work enters and digs on nobody’s lot.";
+const ALL_CONSENTS = "Every consent the work needs is on file.";
+const NO_CONSENTS = "By the land as entered, the work does not enter or dig on anyone’s lot.";
 
 export const CONSENT_WORDS: Readonly<Record<string, string>> = {
-  enter: "to enter",
-  dig: "to dig",
-  pay: "to pay",
+  enter: "entry",
+  dig: "digging",
+  pay: "payment",
   "agreement-signed": "agreement signed",
   "agreement-notarised": "agreement notarized",
   "agreement-recorded": "agreement recorded",
@@ -224,7 +221,7 @@ export const CONSENT_WORDS: Readonly<Record<string, string>> = {
 function builtState({ file }: PacketInput): SheetState {
   if (file.built.length === 0) return wanting(["What was built is not recorded yet."], "");
   return wanting(
-    unbuiltWork(file).map(({ title }) => `Nobody recorded yet that “${title}” was carried out.`),
+    unbuiltWork(file).map(({ title }) => `“${title}” is not recorded as done yet.`),
     "What was built is recorded.",
   );
 }
@@ -234,7 +231,7 @@ function standingState({ file, office, report }: PacketInput): SheetState {
   const bad = contractorStanding(office, days).filter(({ state }) => state !== "in-force");
   return wanting(
     bad.map(({ sentence }) => sentence),
-    "License, bond and insurance are in force to the end of the work.",
+    "License, bond and insurance are current through the end of the work.",
   );
 }
 
@@ -242,10 +239,10 @@ function holdState({ file, report }: PacketInput): SheetState {
   const open = holdsAgainst(report.holds, [{ stop: "submission", stretch: null }]);
   const unpriced =
     workInForce(file).length === 0
-      ? ["No work is entered yet, so what may stop it is not known."]
+      ? ["No work is entered yet, so it is not known what may block it."]
       : [];
   return wanting(
     [...unpriced, ...open.map(({ sentence }) => sentence)],
-    "No hold stops submission.",
+    "No hold blocks submission.",
   );
 }

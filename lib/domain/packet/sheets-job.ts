@@ -12,7 +12,7 @@ import { EN } from "../paper/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { permitStateOf } from "../permit/steps.ts";
+import { permitStateOf, permitStateWords } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../sharing/item-amount.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "../split/scope-cautions.ts";
@@ -33,9 +33,9 @@ export function composed(
 
 const STAKES: Record<Property["stake"], string> = {
   connected: "connected",
-  candidate: "perhaps connected",
+  candidate: "possibly connected",
   crossed: "crossed only",
-  neighbour: "neighbour",
+  neighbour: "neighbor",
 };
 
 const ROLES: Record<PartyRole, string> = {
@@ -71,7 +71,7 @@ function lineFacts({ file, report }: PacketInput): LetterBlock[] {
   const rows = [
     ["Name", line.name],
     ["Town", line.town],
-    ["Length known", formatFeet(report.extent)],
+    ["Length", formatFeet(report.extent)],
     [
       "At the main connection",
       `${EN.material[line.material]}${line.diameter === null ? "" : `, ${line.diameter} in`}`,
@@ -94,7 +94,7 @@ function propertyTable({ file }: PacketInput): LetterBlock[] {
     property.legalDescription === "" ? "unknown" : property.legalDescription,
     STAKES[property.stake],
   ]);
-  return table(["Address", "Parcel", "Legal description", "Stake"], rows);
+  return table(["Address", "Parcel", "Legal description", "Connection"], rows);
 }
 
 function ownerTable({ file }: PacketInput): LetterBlock[] {
@@ -127,7 +127,7 @@ function contractorFacts({ file, office, report }: PacketInput): LetterBlock[] {
       ["Name", office.name],
       ["Address", formatAddress(office.address)],
       ["Phone", formatPhone(office.phone)],
-      ["E-mail", office.email],
+      ["Email", office.email],
       ...papers,
     ],
   );
@@ -143,7 +143,7 @@ function permitTable({ file }: PacketInput): LetterBlock[] {
   const permits = file.permits.map((permit) => [
     `${PERMITS[permit.kind]} permit`,
     permit.number === "" ? "no number yet" : permit.number,
-    permitStateOf(file, permit).replaceAll("-", " "),
+    permitStateWords(permitStateOf(file, permit)),
   ]);
   const tickets = file.locateTickets.map(({ number, calledOn, workBeginsOn }) => [
     "Locate ticket",
@@ -155,7 +155,7 @@ function permitTable({ file }: PacketInput): LetterBlock[] {
   const rows = [...permits, ...tickets];
   return rows.length === 0
     ? [paragraph("None on file.")]
-    : table(["Kind", "Number", "State"], rows);
+    : table(["Kind", "Number", "Status"], rows);
 }
 
 const PERMITS = {
@@ -174,8 +174,8 @@ function feeBlocks({ file }: PacketInput): LetterBlock[] {
   ]);
   if (rows.length === 0) return [];
   return [
-    heading("Fees as the authority lists them"),
-    ...table(["Fee", "Counted", "Where it is written", "Amount"], rows, { numeric: [3] }),
+    heading("Fees per the authority’s schedule"),
+    ...table(["Fee", "Per", "Source", "Amount"], rows, { numeric: [3] }),
   ];
 }
 
@@ -225,7 +225,7 @@ function pricedTable(items: readonly ScopeItem[], file: LineFile, total: number)
 /** What is done; where nobody said, what it may be. */
 function doneWords(item: ScopeItem, file: LineFile): string {
   const words = kindsOf(item, file).map((kind) => SCOPE_KIND_WORDS[kind]);
-  return item.kind === "unknown" ? `not said: ${words.join(" or ")}` : words.join("");
+  return item.kind === "unknown" ? `not specified: ${words.join(" or ")}` : words.join("");
 }
 
 /** What depth and place ask of each piece of work; raised by the facts, so always there. */
@@ -234,7 +234,7 @@ function cautionBlocks(file: LineFile, tieIns: Report["tieIns"]): LetterBlock[] 
   const unknown = depthUnknown(file);
   if (cautions.length === 0 && unknown === null) return [];
   return [
-    heading("What depth and place ask for"),
+    heading("Depth and location requirements"),
     ...(unknown === null ? [] : [paragraph(unknown)]),
     ...groupCautions(cautions).flatMap(({ works, needs }) => [
       ...works.map(({ title, depth }) => paragraph(`${title}. ${depth}`.trim())),
@@ -276,7 +276,7 @@ export function contractorSheet({ file, office, report }: PacketInput): Sheet {
         ? "The last day of work is not entered yet."
         : `The last day of work is ${EN.day(end)}.`,
     ),
-    ...table(["Paper", "Number", "Runs out", `On ${EN.day(report.today)}`], rows),
+    ...table(["Document", "Number", "Expires", `On ${EN.day(report.today)}`], rows),
     ...bad.map(
       ({ title, sentence }): LetterBlock => ({
         kind: "caution",
@@ -288,10 +288,10 @@ export function contractorSheet({ file, office, report }: PacketInput): Sheet {
 }
 
 const STATES: Record<StandingPaper["state"], string> = {
-  "in-force": "in force to the end of the work",
-  "ends-before-work": "ENDS BEFORE THE WORK",
-  "end-of-work-unknown": "in force; end of the work unknown",
+  "in-force": "current through the end of the work",
+  "ends-before-work": "EXPIRES BEFORE THE WORK ENDS",
+  "end-of-work-unknown": "current; end of work unknown",
   expired: "EXPIRED",
-  "expiry-unknown": "day of expiry unknown",
+  "expiry-unknown": "expiration date unknown",
   "not-on-file": "not on file",
 };

@@ -1,5 +1,5 @@
 import type { SheetKind } from "../facts/authority.ts";
-import type { Side } from "../facts/line.ts";
+import type { Material, Side } from "../facts/line.ts";
 import type { Observation, Run } from "../facts/run.ts";
 import { videoTime } from "../facts/video.ts";
 import type { EntryFinding, StationedObservation, TieInFinding } from "../findings/report.ts";
@@ -101,7 +101,7 @@ export function scheduleSheet(input: PacketInput): Sheet {
   const alignment = report.alignment === null ? [] : [paragraph(report.alignment.sentence)];
   return composed("schedule-of-connections", "Schedule of connections", [
     paragraph(
-      "Record against camera. Stations are feet from the main connection; sides are as seen looking upstream.",
+      "Record vs. camera. Stations are feet from the main connection; sides are looking upstream.",
     ),
     ...alignment,
     ...(rows.length === 0
@@ -109,18 +109,16 @@ export function scheduleSheet(input: PacketInput): Sheet {
       : table(
           [
             "Tie-in",
-            "Seen at",
-            "±",
+            "Seen at, ft",
             "Record entry",
-            "Recorded at",
+            "Recorded at, ft",
             "Side",
-            "Size",
-            "Material",
+            "Size, material",
             "Property",
-            "Standing",
+            "Status",
           ],
           rows,
-          { numeric: [1, 2, 4] },
+          { numeric: [1, 3] },
         )),
     ...rulingBlocks(input),
     ...recordBlocks(input),
@@ -143,16 +141,25 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
   const { tieIn } = finding;
   return [
     tieIn.label,
-    feet(finding.station),
-    finding.uncertainty === null ? "unknown" : plainFeet(finding.uncertainty),
+    finding.station === null ? "unknown" : seenAt(finding.station, finding.uncertainty),
     entry?.label ?? "none",
     entry ? feet(found?.recordStation ?? entry.distance) : "–",
     scheduleSide(finding.side, finding.compass),
-    tieIn.diameter === null ? "unknown" : `${tieIn.diameter} in`,
-    EN.material[tieIn.material],
+    sizeWords(tieIn.diameter, tieIn.material),
     property ? streetOf(property.address) : "unknown",
     `${EN.standing[finding.standing]}${finding.decided ? "" : " (proposed)"}`,
   ];
+}
+
+/** `20.4 ± 1.0` */
+function seenAt(station: Cft, off: Cft | null): string {
+  return off === null ? plainFeet(station) : `${plainFeet(station)} ± ${plainFeet(off)}`;
+}
+
+/** `4 in clay`; what is not known of either is said. */
+function sizeWords(diameter: number | null, material: Material): string {
+  const size = diameter === null ? "size unknown" : `${diameter} in`;
+  return material === "unknown" ? `${size}, material unknown` : `${size} ${EN.material[material]}`;
 }
 
 /** `right, north`: as seen looking upstream, and by the compass where the line has a bearing. */
@@ -167,12 +174,10 @@ function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
   return [
     "none",
     "–",
-    "–",
     entry?.label ?? "",
     feet(finding.recordStation ?? entry?.distance ?? null),
     scheduleSide(entry?.side ?? "unknown", finding.compass),
-    entry?.diameter == null ? "unknown" : `${entry.diameter} in`,
-    EN.material[entry?.material ?? "unknown"],
+    sizeWords(entry?.diameter ?? null, entry?.material ?? "unknown"),
     property ? streetOf(property.address) : "unknown",
     entry && entry.explanation !== ""
       ? `${EN.standing[finding.standing]}: ${entry.explanation}`
@@ -188,7 +193,7 @@ function rulingBlocks({ file, report }: PacketInput): LetterBlock[] {
 
 function recordBlocks({ file }: PacketInput): LetterBlock[] {
   const lines = file.records.map(({ title, number, dated }) =>
-    [title, number === "" ? "" : `no. ${number}`, dated].filter((part) => part !== "").join(", "),
+    [title, number === "" ? "" : `No. ${number}`, dated].filter((part) => part !== "").join(", "),
   );
   return lines.length === 0 ? [] : [heading("Records compared"), ...list(lines)];
 }
@@ -217,19 +222,19 @@ function runBlocks(input: PacketInput, run: Run): LetterBlock[] {
   const rows = log.map((seen) => observationRow(input, seen, stills.indexOf(seen) + 1));
   const facts = [
     `${EN.day(run.ranOn)}, by ${run.operator === "" ? "unknown" : run.operator}`,
-    `in at ${run.accessPoint === "" ? "unknown" : run.accessPoint}`,
+    `access: ${run.accessPoint === "" ? "unknown" : run.accessPoint}`,
     `looking ${run.looks}`,
     `footage from ${FOOTAGE_WORDS[run.measuredFrom]}`,
     `zero at ${run.zeroAt === "" ? "unknown" : run.zeroAt}`,
     ...(run.selfLeveling === "no" ? ["its head turns, so clock positions are unsure"] : []),
-    `anything crossing the pipe: ${run.crossingSeen === "cannot-tell" ? "cannot tell" : run.crossingSeen}`,
+    `utility crossing: ${run.crossingSeen === "cannot-tell" ? "unknown" : run.crossingSeen}`,
   ];
   return [
     heading(/^run\b/i.test(run.name) ? run.name : `Run ${run.name}`),
     paragraph(`${facts.join("; ")}.`),
     ...(rows.length === 0
       ? [paragraph("Nothing is on this run’s log.")]
-      : table(["Counter", "Station", "Clock", "What", "Size", "Material", "Video", "Note"], rows, {
+      : table(["Footage", "Station", "Clock", "What", "Size, material", "Video", "Note"], rows, {
           numeric: [0, 1],
         })),
     ...pictures(stills.map((seen, at) => still(input, { run, seen, number: at + 1 }))),
@@ -267,8 +272,12 @@ function observationRow(
     found?.station == null ? "unknown" : stationWords(found),
     clockWords(seen.clock, found),
     tieIn ? `${whatSeen(seen)} ${tieIn.label}` : whatSeen(seen),
-    seen.diameter === null ? "–" : `${seen.diameter} in`,
-    seen.material === "unknown" ? "–" : EN.material[seen.material],
+    [
+      seen.diameter === null ? "" : `${seen.diameter} in`,
+      seen.material === "unknown" ? "" : EN.material[seen.material],
+    ]
+      .filter((part) => part !== "")
+      .join(" ") || "–",
     videoWords(seen, stillNumber),
     [seen.code, degreeWords(seen), seen.note].filter((part) => part !== "").join(" "),
   ];
@@ -347,11 +356,11 @@ export function testSheet({ file, report }: PacketInput): Sheet {
             "Day",
             "Test",
             "At",
-            "Where and colour",
+            "Where and dye color",
             "Start",
             "First seen",
             "Control",
-            "Done and watched by",
+            "Performed and observed by",
             "Result",
           ],
           rows,

@@ -13,7 +13,7 @@ import type { Sheet } from "./packet.ts";
 import { CONSENT_WORDS, type PacketInput } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
 
-/** Who answers for each reach, by which rule, and what agreements are recorded. */
+/** Who is responsible for each section, by which rule, and what agreements are recorded. */
 export function responsibilitySheet({ file, report }: PacketInput): Sheet {
   const rule = file.authority?.rules.find(({ id }) => id === file.line.ruleId);
   const name = (id: string) => {
@@ -25,20 +25,20 @@ export function responsibilitySheet({ file, report }: PacketInput): Sheet {
     EN.holder[reach.holder],
     servedWords(reach, name, file),
     reach.reason,
-    reach.citation === "" ? "none found" : reach.citation,
+    reach.citation === "" ? "none on file" : reach.citation,
   ]);
   const agreements = file.agreements.map(({ title, recordingNumber }) =>
     recordingNumber === "" ? EN.done.unrecorded(title) : EN.done.recorded(title, recordingNumber),
   );
-  return composed("responsibility", "Who answers for which part", [
+  return composed("responsibility", "Responsibility by section", [
     paragraph(
       rule
         ? `Rule applied: ${rule.title} (${rule.citation}, as of ${EN.day(rule.asOf)}).`
         : "No rule of the authority has been chosen yet.",
     ),
     ...(rows.length === 0
-      ? [paragraph("The reaches have not been worked out.")]
-      : table(["Reach", "Who answers", "Served", "Why", "Where it is written"], rows)),
+      ? [paragraph("Sections have not been determined.")]
+      : table(["Section", "Responsible", "Serves", "Reason", "Source"], rows)),
     heading("Agreements on the line"),
     ...list(agreements.length === 0 ? [EN.done.noAgreement] : agreements),
     officialCaution(),
@@ -69,33 +69,35 @@ export function splitSheet({ file, report }: PacketInput): Sheet {
     const tieIn = file.tieIns.find(({ id }) => id === tieInId);
     const label = property
       ? streetOf(property.address)
-      : `${tieIn?.label ?? "Tie-in"}, owner unknown (held apart)`;
+      : `${tieIn?.label ?? "Tie-in"}, owner unknown (set aside)`;
     return [label, recoverable === 0 ? "–" : formatCents(recoverable), formatCents(amount)];
   });
   const worked = report.splits.find(({ choice }) => choice.rule === split.rule);
   const fresh = worked?.basis === split.basis;
   return composed("split", "Cost split", [
     paragraph(
-      `Split no. ${split.number}, chosen by ${split.chosenBy} on ${EN.day(split.chosenOn)}.`,
+      `Split No. ${split.number}, chosen by ${split.chosenBy} on ${EN.day(split.chosenOn)}.`,
     ),
     paragraph(EN.split.ruleLine(rule.title, rule.sentence)),
     ...(split.reason === "" ? [] : [paragraph(EN.split.reason(split.reason))]),
     ...table(
-      ["Property", "Of this, carried for unknown owners", "Amount"],
+      ["Property", "Of this, covered for unknown owners", "Amount"],
       [...rows, ["Total", "", formatCents(split.total)]],
       { numeric: [1, 2], totals: 1 },
     ),
     ...(fresh && worked ? [paragraph(worked.oddCents)] : []),
-    ...(fresh ? [] : [paragraph("This split is stale: facts have changed since it was chosen.")]),
+    ...(fresh
+      ? []
+      : [paragraph("This split is out of date: facts have changed since it was chosen.")]),
     { kind: "caution", ...EN.caution.proposal },
   ]);
 }
 
 /** What a consent is worth today, as an authority reads it. */
 export const CONSENT_STANDING_WORDS: Record<(typeof CONSENT_STANDINGS)[number], string> = {
-  current: "given, and still holds",
-  "superseded-amount": "signed on a superseded amount",
-  asked: "asked, no answer yet",
+  current: "given, in effect",
+  "superseded-amount": "signed for an earlier amount",
+  asked: "requested, no answer yet",
   refused: "refused",
   withdrawn: "withdrawn",
   "name-held": "signed, name not yet accepted",
@@ -114,7 +116,7 @@ export function consentSheet(input: PacketInput): Sheet {
     .filter((consent) => all || isPublic(input, consent))
     .map((consent) => consentRow(input, consent, all));
   const wanted = all ? [] : wantedRows(input);
-  const heads = ["Property", "Party", "Consent", "Standing", "Day", "Recorded as"];
+  const heads = ["Property", "Party", "Consent", "Status", "Date", "Recorded as"];
   return composed(
     "consents",
     "Consents",
@@ -155,7 +157,7 @@ function wantedRows({ file, report }: PacketInput): string[][] {
       const property = file.properties.find(({ id }) => id === propertyId);
       if (!needed || inHand || kind === "pay" || property === undefined) return [];
       const words = CONSENT_WORDS[kind] ?? kind;
-      return [[streetOf(property.address), "–", words, "not in hand", "–", "–", "–"]];
+      return [[streetOf(property.address), "–", words, "not received", "–", "–", "–"]];
     }),
   );
 }
@@ -181,7 +183,7 @@ export function holdSheet({ report }: PacketInput): Sheet {
     ...(open.length === 0
       ? [paragraph("None.")]
       : table(
-          ["Hold", "Stops", "What lifts it"],
+          ["Hold", "Blocks", "How to clear it"],
           open.map(({ sentence, stops, closes }) => [
             sentence,
             stops.map((stop) => stop.replaceAll("-", " ")).join(", "),
@@ -191,7 +193,7 @@ export function holdSheet({ report }: PacketInput): Sheet {
     heading("Waived"),
     ...(waived.length === 0
       ? [paragraph("None.")]
-      : table(["Hold", "Reason given", "Waived by", "On"], waived)),
+      : table(["Hold", "Reason", "Waived by", "Date"], waived)),
   ]);
 }
 

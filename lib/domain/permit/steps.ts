@@ -281,6 +281,11 @@ const STATE_WORDS: Record<PermitState, string> = {
   superseded: "was superseded",
 };
 
+/** A state as it stands alone in a table: `in review`, `issued`. */
+export function permitStateWords(state: PermitState): string {
+  return STATE_WORDS[state].replace(/^(?:is|was|has) /, "");
+}
+
 /** What a kind of permit is called, in the middle of a sentence. */
 export const KIND_NAMES: Record<PermitKind, string> = {
   "side-sewer": "side sewer permit",

@@ -53,11 +53,10 @@ function drawingOf(extent: number): StripDrawing {
 describe("drawingPages()", () => {
   test("cuts a line of 400 ft into sheets that follow on each other, to scale", () => {
     const { feetPerInch, pages } = drawingPages(drawingOf(40_000));
-    expect(feetPerInch).toBe(20);
+    expect(feetPerInch).toBe(30);
     expect(pages.map((page) => [page.from, page.to])).toEqual([
-      [0, 14_000],
-      [14_000, 28_000],
-      [28_000, 40_000],
+      [0, 20_000],
+      [20_000, 40_000],
     ]);
   });
 
@@ -71,20 +70,20 @@ describe("drawingPages()", () => {
         return whole ? [one[0]] : [];
       }),
     );
-    const right = 6 + (140 * 72) / feetPerInch;
-    expect(matches).toEqual([[right], [6, right], [6]]);
+    const right = 6 + (200 * 72) / feetPerInch;
+    expect(matches).toEqual([[right], [6]]);
   });
 
-  test("takes one sheet for what fits on one, at either scale", () => {
-    const asked = [9_600, 12_000, 16_500, 19_000].map((extent) => drawingPages(drawingOf(extent)));
+  test("takes one sheet for what fits on one, at the largest scale that does", () => {
+    const asked = [9_600, 16_500, 28_000, 38_000].map((extent) => drawingPages(drawingOf(extent)));
     expect(asked.map(({ pages }) => pages.length)).toEqual([1, 1, 1, 1]);
-    expect(asked.map(({ feetPerInch }) => feetPerInch)).toEqual([10, 20, 20, 20]);
+    expect(asked.map(({ feetPerInch }) => feetPerInch)).toEqual([10, 20, 30, 40]);
   });
 
   test("cuts where nothing is marked", () => {
-    const below = [13_900, 14_100, 14_300].map((station) => aMark(station, "T", ""));
+    const below = [19_900, 20_100, 20_300].map((station) => aMark(station, "T", ""));
     const { pages } = drawingPages({ ...drawingOf(40_000), below });
-    expect(pages.map(({ to }) => to)).toEqual([13_500, 28_000, 40_000]);
+    expect(pages.map(({ to }) => to)).toEqual([19_000, 40_000]);
   });
 
   test("lets no words of the drawing lie across a cut, nor any off the sheet", () => {

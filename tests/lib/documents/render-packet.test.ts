@@ -47,7 +47,8 @@ function pageNumbers(pdf: ReturnType<typeof readPdf>): string[] {
   const pages = Number(pdf.info()["Pages"]);
   return Array.from(
     { length: pages },
-    (_, index) => /(Cover|Sheet \d+) · page \d+ of \d+/.exec(pdf.text(index + 1))?.[0] ?? "none",
+    (_, index) =>
+      /(Cover|Sheets? \d+(?:–\d+)?) · page \d+ of \d+/.exec(pdf.text(index + 1))?.[0] ?? "none",
   );
 }
 
@@ -56,7 +57,7 @@ test("renderPacket() prints the whole packet as a sound PDF with every page numb
   const pdf = readPdf(await renderPacket(packet, new Map()));
   pdf.check();
   const numbers = pageNumbers(pdf);
-  expect(numbers.length).toBeGreaterThanOrEqual(12);
+  expect(numbers.length).toBeGreaterThanOrEqual(7);
   expect(numbers.map((text) => text.replace(/^.*· /, ""))).toEqual(
     numbers.map((_, index) => `page ${index + 1} of ${numbers.length}`),
   );
@@ -71,10 +72,10 @@ test("renderPacket() says what is missing on its first page, and where each shee
   const pdf = readPdf(await renderPacket(packet, new Map()));
   const [first = ""] = [pdf.text(1)];
   expect(packet.missing.length).toBeGreaterThan(1);
-  expect(first).toContain(`${packet.missing.length} things are missing`);
+  expect(first).toContain(`${packet.missing.length} items are missing`);
   expect(first.indexOf("missing")).toBeLessThan(first.indexOf("Index"));
   const [, page = "0"] = /Proof of notice\s+(\d+)/.exec(first) ?? [];
-  expect(pdf.text(Number(page))).toContain("Sheet 5 · page");
+  expect(pdf.text(Number(page))).toMatch(/^\s*5\s+Proof of notice/m);
 });
 
 test("renderPacket() never says that nothing is missing above a row that is", async () => {
@@ -89,9 +90,7 @@ test("renderPacket() never says that nothing is missing above a row that is", as
   } as const;
   const first = async (checks: Packet["checks"]) =>
     readPdf(await renderPacket({ ...packet, missing: [], checks }, new Map())).text(1);
-  expect(await first([row as Packet["checks"][number]])).toContain(
-    "Nothing that must be there is missing",
-  );
+  expect(await first([row as Packet["checks"][number]])).toContain("No required item is missing");
   expect(await first([])).toMatch(/^\s*Nothing is missing/m);
 });
 
@@ -200,7 +199,7 @@ test("renderPacket() names a file that it cannot merge among what is missing, wi
   );
   pdf.check();
   const first = pdf.text(1).replace(/\s+/g, " ");
-  expect(first).toContain("4 things are missing");
+  expect(first).toContain("4 items are missing");
   expect(first).toContain("“locked” could not be merged: it is locked with a password.");
   expect(first).toContain("“cut” could not be merged: it is damaged or was cut off.");
   expect(first).toContain("“words” could not be merged: it is neither a PDF nor a picture");
@@ -245,12 +244,12 @@ test("renderPacket() gives the same bytes for the same packet", async () => {
   expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true);
 });
 
-test("drawingPages() draws at 10 ft to the inch, at 20 ft on long lines, continued without a gap", () => {
+test("drawingPages() draws at 10 ft to the inch, at 30 ft on long lines, continued without a gap", () => {
   const drawing = composePacket(wholeLine()).sheets[1]?.drawing;
   if (!drawing) throw new Error("The sample packet has no drawing");
   for (const [extent, feet] of [
     [9_600, 10],
-    [40_000, 20],
+    [40_000, 30],
   ] as const) {
     const { feetPerInch, pages } = drawingPages({ ...drawing, extent });
     expect(feetPerInch).toBe(feet);

@@ -1,10 +1,12 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
+import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { renderStatements } from "#lib/documents/statement-document.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { composePacket } from "#lib/domain/packet/compose.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
@@ -163,6 +165,24 @@ test("a statement is one page in the example office, and one sheet, front and ba
     const statement = statementOf({ ...input, propertyId });
     if (statement === null) throw new Error(`No statement for ${propertyId}`);
     expect(pagesOf(await renderStatements([statement])), propertyId).toBeLessThanOrEqual(2);
+  }
+});
+
+test("the packet of the example office’s alley is seven pages, with every sheet that is asked for", async () => {
+  const file = demo.fennel;
+  const packet = composePacket({ file, report: reportOn(file, TODAY), office: demo.office });
+  const pdf = readPdf(await renderPacket(packet, new Map()));
+  expect(Number(pdf.info()["Pages"])).toBeLessThanOrEqual(7);
+  const [cover = ""] = [pdf.text(1)];
+  expect(cover).toContain("Requirements of Quillhaven Sewer District");
+  for (const [index, { title }] of packet.sheets.entries()) {
+    const page = new RegExp(
+      `${index + 1}\\s+${title.slice(0, 24)}.*?\\s(\\d+)(?:–\\d+)?(?:\\s|$)`,
+      "m",
+    ).exec(cover);
+    // The plan view stands before the drawing along the pipe.
+    const first = Number(page?.[1]);
+    expect(`${pdf.text(first)}${pdf.text(Math.min(first + 1, 7))}`).toContain(title.slice(0, 24));
   }
 });
 

@@ -100,13 +100,13 @@ test("composePacket() keeps the neighbors’ amounts, refusals, tests and waiver
     "inspector stands by",
   ])
     expect(words).not.toContain(secret);
-  expect(textOf(plain, "consents")).toContain("given, and still holds");
-  expect(textOf(plain, "consents")).toContain("not in hand");
+  expect(textOf(plain, "consents")).toContain("given, in effect");
+  expect(textOf(plain, "consents")).toContain("not received");
   expect(words).toContain("dig.pdf");
   expect(textOf(plain, "scope")).toContain("Value of the work");
   expect(textOf(plain, "scope")).not.toContain("$100.00 a");
   expect(plain.contents).toEqual([
-    "Left out on purpose, since Quillhaven Sewer Utility does not ask for them: the camera’s log, tests, who answers for which part, who pays what, letters and what became of them, and holds and waivers.",
+    "Left out on purpose, since Quillhaven Sewer Utility does not ask for them: the camera’s log, tests, responsibility by section, who pays what, letters and their delivery, and holds and waivers.",
   ]);
   const asked = JSON.stringify(packetWith(signed, ["split", "holds-and-waivers", "tests"]).sheets);
   for (const told of ["$3,183.33", "refused", "letter.pdf", "inspector stands by"])
@@ -138,7 +138,7 @@ test("composePacket() makes a usual set without private sums where no list is on
     "contractor-standing",
   ]);
   expect(packet.contents[0]).toBe(
-    "What the authority asks for is not on file. These are the sheets that most counters ask for; nobody’s amounts, refusals, tests or waivers are among them.",
+    "What the authority asks for is not on file. These are the sheets that most counters ask for; no amounts, refusals, tests or waivers are among them.",
   );
 });
 
@@ -186,7 +186,7 @@ test("composePacket() says of a hold only that the packet is a draft, and prints
   const report = { ...line.report, holds: [...line.report.holds, hold] };
   const plain = composePacket({ ...sampleLine(), report });
   expect(plain.missing[0]).toBe(
-    "This is a draft and not to be submitted: one hold is open in the office’s file.",
+    "This is a draft, not for submission: one hold is open in the office’s file.",
   );
   expect(JSON.stringify(plain)).not.toContain("No easement at x2.");
   const packet = composePacket({ ...line, report });
@@ -194,14 +194,14 @@ test("composePacket() says of a hold only that the packet is a draft, and prints
   expect(textOf(packet, "holds-and-waivers")).toContain("The authority's inspector stands by");
 });
 
-test("composePacket() calls a split stale once facts have changed", () => {
+test("composePacket() calls a split out of date once facts have changed", () => {
   const line = askingFor(["split"], sampleLine());
   const splits = line.report.splits.map((outcome) => ({ ...outcome, basis: "other" }));
   const packet = composePacket({ ...line, report: { ...line.report, splits } });
   expect(packet.missing.join(" ")).toContain(
-    "Split no. 2 is stale: facts have changed since it was chosen.",
+    "Split No. 2 is out of date: facts have changed since it was chosen.",
   );
-  expect(textOf(packet, "split")).toContain("stale");
+  expect(textOf(packet, "split")).toContain("out of date");
 });
 
 test("composePacket() shows signatures on another amount as superseded", () => {
@@ -217,7 +217,7 @@ test("composePacket() shows signatures on another amount as superseded", () => {
     },
     ["split"],
   );
-  expect(textOf(packet, "consents")).toContain("signed on a superseded amount");
+  expect(textOf(packet, "consents")).toContain("signed for an earlier amount");
 });
 
 test("composePacket() sets the record against the camera, unpaired ones from both sides", () => {
@@ -225,9 +225,9 @@ test("composePacket() sets the record against the camera, unpaired ones from bot
     composePacket(askingFor(["schedule-of-connections"], sampleLine())),
     "schedule-of-connections",
   );
-  expect(schedule).toContain('["T1","18.2","1.0","House 12","18.4"');
-  expect(schedule).toContain('["T3","43.1","1.0","none","–"');
-  expect(schedule).toContain('["none","–","–","House 20","86.0"');
+  expect(schedule).toContain('["T1","18.2 ± 1.0","House 12","18.4"');
+  expect(schedule).toContain('["T3","43.1 ± 1.0","none","–"');
+  expect(schedule).toContain('["none","–","House 20","86.0"');
   expect(schedule).toContain("on record and seen (proposed)");
 });
 
@@ -238,7 +238,7 @@ test("composePacket() lists deliveries with tracking and what became of them", (
   );
   expect(notices).toContain("9407 1000 0000 0000 0001");
   expect(notices).toContain("arrived November 19, 2026, by its tracking number");
-  expect(notices).toContain("came back November 22, 2026");
+  expect(notices).toContain("returned November 22, 2026");
 });
 
 test("composePacket() gives a stretch of the log from below up, whichever way the camera went", () => {

@@ -60,7 +60,7 @@ test("proof of notice is in hand only where something shows that a letter is the
 test("proof of notice is not on file on a line whose owners nobody has entered", () => {
   expect(state({ roles: [] })).toEqual({
     complete: false,
-    sentences: ["No owner is on file, so nobody can be shown to have been reached."],
+    sentences: ["No owner is on file, so no one can be shown to have been reached."],
   });
 });
 
@@ -89,7 +89,7 @@ test("noticeSheet() says of each attempt what it shows, and no more", () => {
   ];
   expect(cells({ notices, deliveries }).map(([, how, what]) => [how, what])).toEqual([
     ["certified mail, November 16, 2026", "not collected November 20, 2026"],
-    ["first-class mail, November 21, 2026", "mailed; nothing shows its arrival"],
+    ["first-class mail, November 21, 2026", "mailed; no proof of delivery"],
     ["by hand, November 22, 2026", "arrived November 22, 2026, handed over by Marek Łódź"],
   ]);
 });

@@ -106,7 +106,7 @@ test("capacitySheet() says where a slope is an average over standing water, and 
   expect(printed).toContain("average only: standing water");
   expect(printed).toContain("That is only an average. Water stands from 40.9 to 46.9 ft");
   expect(printed).toContain(
-    "0.0–96.0 ft: Water stands from 40.9 to 46.9 ft; no flow is worked out for a dip.",
+    "0.0–96.0 ft: Water stands from 40.9 to 46.9 ft; no flow is calculated for a dip.",
   );
   expect(printed).not.toContain("gpm");
 });

@@ -69,7 +69,7 @@ test("a letter says how far off a fault may be where its reading is less sure th
 
 test("the schedule and the log of a pull-back carry station, side and how far off", () => {
   const { blocks } = scheduleSheet({ file: FILE, report: REPORT, office: anOffice() });
-  expect(JSON.stringify(blocks)).toContain('["T1","31.5","4.0","none","–","right"');
+  expect(JSON.stringify(blocks)).toContain('["T1","31.5 ± 4.0","none","–","right"');
   expect(JSON.stringify(blocks)).toContain(
     "Looked downstream, its footage measured from the main. Its left is the right side looking upstream.",
   );

@@ -76,7 +76,7 @@ test("what a reading itself may be off goes with it: station, tie-in, pairing, s
   const drawn = drawStrip(file, report, "reconcile").below.find(({ id }) => id === "t");
   expect(drawn?.whisker).toBe(400);
   const { blocks } = scheduleSheet({ file, report, office: anOffice() });
-  expect(JSON.stringify(blocks)).toContain('["t","40.0","4.0"');
+  expect(JSON.stringify(blocks)).toContain('["t","40.0 ± 4.0"');
   // The same reading, read out: 3.5 ft from the entry is another place.
   expect(lineWith({ counter: 4_000, off: 350 }).tieIn?.standing).toBe("on-record-seen-elsewhere");
 });
