@@ -28,7 +28,7 @@ export function addNarration(
       (each) => each.runId === runId && each.text.trim() === text.trim(),
     );
     if (same)
-      return refuse("already-there", "text", "These words are with this run already; see below");
+      return refuse("already-there", "text", "This transcript is already with this run; see below");
     const row: Narration = {
       id: act.newId(),
       runId,
@@ -39,7 +39,7 @@ export function addNarration(
     };
     return ok({
       value: { narrationId: row.id },
-      sentence: `Brought in what was said on ${run.value.name}.`,
+      sentence: `Added a transcript of ${run.value.name}.`,
       detail: { after: row },
       write: (db) => insertRow(db, "narrations", { lineId, row }),
     });

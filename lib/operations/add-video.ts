@@ -62,8 +62,8 @@ export function addVideo(
       value: { videoId: row.id },
       sentence:
         video === null
-          ? `Added the recording of ${run.name}: ${row.name}.`
-          : `Brought the recording of ${run.name} again: ${row.name}.`,
+          ? `Added the video of ${run.name}: ${row.name}.`
+          : `Uploaded the video of ${run.name} again: ${row.name}.`,
       detail: { before: video, after: row },
       write: (db) =>
         video === null
@@ -84,11 +84,11 @@ function thereOn(
 }
 
 function refuseSecond(run: Run, video: Video) {
-  const detail = `${run.name} has its recording already: ${video.name}. Take that one out first, then add this one`;
+  const detail = `${run.name} already has a video: ${video.name}. Remove that one first, then add this one`;
   return refuse("already-there", "runId", detail);
 }
 
 function refuseOther(run: Run, video: Video) {
-  const detail = `This is not the recording that ${run.name} has: ${video.name}, ${video.bytes} bytes. Bring that one, or take it out of the file first`;
+  const detail = `This is not the video that ${run.name} lists: ${video.name}, ${video.bytes} bytes. Upload that one, or remove it from the file first`;
   return refuse("already-there", "runId", detail);
 }

@@ -54,7 +54,7 @@ export function decideDrafts(
   return changeLine(act, deal, (file) => {
     const narration = find(file.narrations, narrationId, {
       path: "narrationId",
-      what: "what was said",
+      what: "the transcript",
     });
     if (!narration.ok) return narration;
     const log = logOf(file, narration.value);
@@ -97,8 +97,8 @@ function fromOtherEnd(
     return null;
   const said =
     log.measuredFrom === "main"
-      ? `what was said is measured from the main, and ${run.name} from where the camera went in. Say first that ${run.name} is measured from the main`
-      : `what was said is measured from where the camera went in, and ${run.name} from the main. Change first what ${run.name} is measured from`;
+      ? `the narration is measured from the main, and ${run.name} from the access point. First set ${run.name} to be measured from the main`
+      : `the narration is measured from the access point, and ${run.name} from the main. First change what ${run.name} is measured from`;
   return refuse("bad-value", `${first.key}.counter`, said);
 }
 
@@ -113,7 +113,7 @@ function stillOpen(
   for (const key of keys) {
     if (!drafted.has(key)) return refuse("not-found", key, "one of these rows");
     if (closed.has(key))
-      return refuse("changed-meanwhile", key, "one of these rows is decided already");
+      return refuse("changed-meanwhile", key, "one of these rows was already reviewed");
     closed.add(key);
   }
   return ok(null);
@@ -225,8 +225,8 @@ function sentenceOf(
   const run = nameRow(after, "runs", runId);
   const some = names.slice(0, 3).join(", ");
   const more = names.length > 3 ? ` and ${names.length - 3} more` : "";
-  const taken = names.length === 0 ? "" : `Took from what was said on ${run}: ${some}${more}.`;
-  const left = dropped === 0 ? "" : `Dropped ${dropped} of the rows drafted for ${run}.`;
+  const taken = names.length === 0 ? "" : `Accepted from the narration of ${run}: ${some}${more}.`;
+  const left = dropped === 0 ? "" : `Discarded ${dropped} of the rows drafted for ${run}.`;
   const said = `${taken} ${left}`.trim();
   return said === "" ? null : said;
 }

@@ -37,7 +37,7 @@ export function mergeTieIns(
     const count = detail.moves.length;
     return ok({
       value: { tieInId: intoId },
-      sentence: `Said that ${nameRow(file, "tieIns", tieInId)} and ${nameRow(file, "tieIns", intoId)} are one; ${count === 1 ? "1 sighting" : `${count} sightings`} went to ${nameRow(file, "tieIns", intoId)}.`,
+      sentence: `Merged ${nameRow(file, "tieIns", tieInId)} into ${nameRow(file, "tieIns", intoId)}; ${count === 1 ? "1 sighting" : `${count} sightings`} moved.`,
       detail,
       write: (db) =>
         void writeTables(
@@ -49,14 +49,14 @@ export function mergeTieIns(
 }
 
 function wrongMerge(file: LineFile, from: TieIn, into: TieIn) {
-  if (from.id === into.id) return refuse("bad-value", "intoId", "Choose another tie-in");
+  if (from.id === into.id) return refuse("bad-value", "intoId", "Select another tie-in");
   if (from.parentId !== into.parentId)
     return refuse("bad-value", "intoId", "The two join different pipes, so they can’t be one");
   if (isOnlySightings(file, from)) return null;
-  const names = `${from.label || "This tie-in"} has been described by hand, or something rests on it`;
+  const names = `${from.label || "This tie-in"} has been edited by hand, or other rows depend on it`;
   const way = isOnlySightings(file, into)
-    ? `say instead that ${into.label || "the other"} is ${from.label || "this one"}`
-    : "take that back first";
+    ? `merge ${into.label || "the other"} into ${from.label || "this one"} instead`
+    : "undo that first";
   return refuse("in-use", "intoId", `${names}; ${way}`);
 }
 

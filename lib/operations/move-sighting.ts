@@ -40,7 +40,7 @@ export function moveSighting(
       value: { tieInId: to },
       sentence: same
         ? null
-        : `Said that ${nameRow(file, "observations", observationId)} is a sighting of ${nameRow(after.value, "tieIns", to)}${left}.`,
+        : `Moved ${nameRow(file, "observations", observationId)} to ${nameRow(after.value, "tieIns", to)}${left}.`,
       detail: sightingMoves(file, after.value),
       write: (db) =>
         void writeTables(

@@ -25,7 +25,7 @@ export function noteEntry(
   return changeLine(act, deal, (file) => {
     const narration = find(file.narrations, narrationId, {
       path: "narrationId",
-      what: "what was said",
+      what: "the transcript",
     });
     if (!narration.ok) return narration;
     const entry = find(file.entries, entryId, { path: "entryId", what: "the record entry" });

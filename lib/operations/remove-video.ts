@@ -11,11 +11,11 @@ export function removeVideo(
   const deal = { lineId, deed: "record-the-field", action: "remove-video" } as const;
   return changeLine(act, deal, (file) => {
     const video = file.videos.find((each) => each.runId === runId);
-    if (video === undefined) return refuse("not-found", "runId", "the recording of this run");
+    if (video === undefined) return refuse("not-found", "runId", "the video of this run");
     const run = file.runs.find((each) => each.id === runId)?.name ?? "a run";
     return ok({
       value: null,
-      sentence: `Took the recording of ${run} out of the file: ${video.name}. Its bytes stay in the store.`,
+      sentence: `Removed the video of ${run} from the file: ${video.name}. The stored file is kept.`,
       detail: { before: video },
       write: (db) => void removeRow(db, "videos", { lineId, id: video.id }),
     });

@@ -28,7 +28,7 @@ export function setPicture(
     if (uploadId !== null && upload === undefined)
       return refuse("not-found", "uploadId", "the picture");
     if (upload?.type === "application/pdf")
-      return refuse("bad-value", "uploadId", "A picture is a JPEG or a PNG");
+      return refuse("bad-value", "uploadId", "A photo must be a JPEG or PNG");
     const before = seen.value;
     const name = nameRow(file, "observations", observationId);
     return ok({
@@ -44,5 +44,5 @@ export function setPicture(
 }
 
 function sentenceOf(name: string, uploadId: string | null): string {
-  return uploadId === null ? `Took the picture away from ${name}.` : `Gave ${name} its picture.`;
+  return uploadId === null ? `Removed the photo from ${name}.` : `Added a photo to ${name}.`;
 }

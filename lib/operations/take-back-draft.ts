@@ -29,7 +29,7 @@ export function takeBackDraft(
   return changeLine(act, deal, (file) => {
     const narration = find(file.narrations, narrationId, {
       path: "narrationId",
-      what: "what was said",
+      what: "the transcript",
     });
     if (!narration.ok) return narration;
     const decision = narration.value.decided.find((each) => each.key === key);

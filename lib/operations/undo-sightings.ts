@@ -19,7 +19,7 @@ export function undoSightings(
     if (!entry.ok) return entry;
     const found = movesIn(entry.value);
     if (found === null || found.moves.length === 0)
-      return refuse("bad-value", "historyId", "This moved no sighting");
+      return refuse("bad-value", "historyId", "This did not move a sighting");
     const before = withoutMoves(file, found);
     if (before === null)
       return refuse("changed-meanwhile", "historyId", "These sightings have changed since");

@@ -28,13 +28,13 @@ const TAKEN: Readonly<Record<string, VideoType>> = {
 
 const REFUSED: Readonly<Record<string, string>> = {
   "video/quicktime":
-    "This is a QuickTime recording (.mov), as iPhones make them. Save a copy of it as MP4 with the phone’s or computer’s own video program, and add that",
+    "This is a QuickTime video (.mov), as iPhones make. Save a copy of it as MP4 with the phone’s or computer’s own video program, and add that",
   "video/matroska":
-    "This is a Matroska recording (.mkv). Save a copy of it as MP4 with the program that made it, and add that",
+    "This is a Matroska video (.mkv). Save a copy of it as MP4 with the program that made it, and add that",
 };
 
 const OTHER =
-  "By its own bytes this is no MP4 or WebM recording. Save a copy of it as MP4 with the program that made it, and add that";
+  "This is not an MP4 or WebM video. Save a copy of it as MP4 with the program that made it, and add that";
 
 /** MP4 or WebM by the file's beginning; else in words what to do. */
 export async function sniffVideo(head: Uint8Array): Promise<Result<VideoType, string>> {
@@ -91,7 +91,7 @@ export async function storePiece(
   if (sending.has(part))
     return err({
       reason: "incomplete",
-      detail: "This recording is being sent already; wait a moment",
+      detail: "This video is already being uploaded; wait a moment",
     });
   sending.add(part);
   try {

@@ -29,7 +29,7 @@ test("addNarration() keeps the words as they are, with who brought them and when
   ]);
   expect(history.at(-1)).toMatchObject({
     action: "add-narration",
-    sentence: "Brought in what was said on run.",
+    sentence: "Added a transcript of run.",
   });
 });
 

@@ -61,7 +61,7 @@ test("decideDrafts() makes observations with the words, their time and how the c
   expect(tap?.note).toContain("“looks like”");
   expect(tap?.note).toContain("about the record: “not on the card”");
   expect(roots).toMatchObject({ kind: "fault", fault: "roots", reading: "between", tieInId: null });
-  expect(roots?.note).toMatch(/“maybe”.*worked out by time, ± \d+\.\d ft/);
+  expect(roots?.note).toMatch(/“maybe”.*footage interpolated by time, ± \d+\.\d ft/);
   const slack = Number(/± (\d+\.\d) ft/.exec(roots?.note ?? "")?.[1]);
   expect(roots?.uncertainty).toBe(Math.round(slack * 100));
   expect(slack).toBeGreaterThan(1);
@@ -85,7 +85,7 @@ test("decideDrafts() takes how bad it is, how much of the bore it takes, and wha
     reading: "between",
     uncertainty: toTenth(heavy.slack),
   });
-  expect(file().observations[0]?.note).toMatch(/beyond what was said, ± \d+\.\d ft/);
+  expect(file().observations[0]?.note).toMatch(/beyond the last reading, ± \d+\.\d ft/);
 });
 
 test("decideDrafts() keeps a row that moved with a mended one as worked out", () => {
@@ -193,7 +193,7 @@ test("decideDrafts() refuses rows that nobody drafted, or that somebody decided 
     error: { reason: "not-found", path: "made up" },
   });
   expect(decideDrafts(act, { ...at, narrationId: "gone", accept: [], drop: [] })).toMatchObject({
-    error: { reason: "not-found", detail: "what was said" },
+    error: { reason: "not-found", detail: "the transcript" },
   });
   const viewer = anAct(act.db, { role: "viewer" });
   expect(decideDrafts(viewer, { ...at, accept: [], drop: [] })).toMatchObject({
@@ -208,7 +208,7 @@ test("decideDrafts() tells the history what was taken and what was dropped", () 
   expect(file().history.at(-1)).toMatchObject({
     action: "decide-drafts",
     sentence:
-      "Took from what was said on run run: observation at 24.1 ft. Dropped 1 of the rows drafted for run run.",
+      "Accepted from the narration of run run: observation at 24.1 ft. Discarded 1 of the rows drafted for run run.",
   });
   const told = file().history.length;
   must(decideDrafts(act, { ...at, accept: [], drop: [] }));

@@ -106,7 +106,7 @@ describe("what a person says of sightings", () => {
     expect(labels()).toEqual(["T1", "T1", "T2"]);
     must(moveSighting(act, { lineId, observationId: "o2", tieInId: null }));
     expect(labels()).toEqual(["T1", "T3", "T2"]);
-    expect(last()?.sentence).toMatch(/is a sighting of tie-in T3 \(was tie-in T1\)\.$/);
+    expect(last()?.sentence).toMatch(/^Moved observation .* to tie-in T3 \(was tie-in T1\)\.$/);
     expect(undoableMove(fileOf(act, lineId))).toEqual(last());
     must(undoSightings(act, { lineId, historyId: last()?.id ?? "" }));
     expect(labels()).toEqual(["T1", "T1", "T2"]);
@@ -121,7 +121,7 @@ describe("what a person says of sightings", () => {
     must(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T2") }));
     expect(labels()).toEqual(["T2", "T2", "T2"]);
     expect(last()?.sentence).toBe(
-      "Said that tie-in T1 and tie-in T2 are one; 2 sightings went to tie-in T2.",
+      "Merged tie-in T1 into tie-in T2; 2 sightings moved.",
     );
     must(undoSightings(act, { lineId, historyId: last()?.id ?? "" }));
     const after = fileOf(act, lineId);
@@ -142,7 +142,7 @@ describe("what a person says of sightings", () => {
     ]);
     expect(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T2") })).toMatchObject({
       ok: false,
-      error: { reason: "in-use", detail: expect.stringContaining("say instead that T2 is T1") },
+      error: { reason: "in-use", detail: expect.stringContaining("merge T2 into T1 instead") },
     });
     must(mergeTieIns(act, { lineId, tieInId: idOf("T2"), intoId: idOf("T1") }));
     expect(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T1") })).toMatchObject({

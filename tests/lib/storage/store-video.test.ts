@@ -35,7 +35,7 @@ test("sniffVideo() says what to do with an iPhone's recording, a Matroska and a 
   mkv.write("mkv\0", mkv.indexOf("webm"), "latin1");
   expect((await sniffVideo(mkv)).ok).toBe(false);
   expect(await sniffVideo(Buffer.from("%PDF-1.7\n"))).toMatchObject({
-    error: expect.stringContaining("no MP4 or WebM"),
+    error: expect.stringContaining("not an MP4 or WebM"),
   });
 });
 

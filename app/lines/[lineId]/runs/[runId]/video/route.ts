@@ -84,7 +84,7 @@ function enter(
 }
 
 function refusedStore({ reason, detail }: { reason: StoreProblem; detail: string }): Response {
-  const words = reason === "too-large" ? `The recording is too large: ${detail}` : detail;
+  const words = reason === "too-large" ? `The video is too large: ${detail}` : detail;
   return refusedRequest(STATUS[reason], `Nothing was stored. ${words}.`);
 }
 
@@ -110,10 +110,10 @@ export async function HEAD(request: Request, context: Context): Promise<Response
 async function answer(request: Request, { params }: Context, full: boolean): Promise<Response> {
   if ((await getUser()) === null) return signedOut();
   const video = getVideoOfRun(db(), await params);
-  if (video === null) return refusedRequest(404, "This run has no recording.");
+  if (video === null) return refusedRequest(404, "This run has no video.");
   const { dataFolder } = readEnv();
   if (!isStored(dataFolder, video.sha256))
-    return refusedRequest(410, "The recording is not in this office’s store. Bring it again.");
+    return refusedRequest(410, "The video is not stored here. Upload it again.");
   const headers = headersOf(video);
   if (request.headers.get("if-none-match") === headers.ETag)
     return new Response(null, { status: 304, headers });
