@@ -120,9 +120,7 @@ describe("what a person says of sightings", () => {
     const before = fileOf(act, lineId);
     must(mergeTieIns(act, { lineId, tieInId: idOf("T1"), intoId: idOf("T2") }));
     expect(labels()).toEqual(["T2", "T2", "T2"]);
-    expect(last()?.sentence).toBe(
-      "Merged tie-in T1 into tie-in T2; 2 sightings moved.",
-    );
+    expect(last()?.sentence).toBe("Merged tie-in T1 into tie-in T2; 2 sightings moved.");
     must(undoSightings(act, { lineId, historyId: last()?.id ?? "" }));
     const after = fileOf(act, lineId);
     expect(after.tieIns).toEqual(before.tieIns);

@@ -48,7 +48,7 @@ test("addVideo() attaches the same recording again where its bytes were not in t
   must(addVideo(act, { ...video, name: "again.webm" }));
   expect(videosOf(desk)).toMatchObject([{ id: before?.id, name: "again.webm" }]);
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
-    "Brought the recording of run again: again.webm.",
+    "Uploaded the video of run again: again.webm.",
   );
 });
 
@@ -59,7 +59,7 @@ test("removeVideo() takes the recording out of the file, keeps its bytes and say
   expect(videosOf(desk)).toEqual([]);
   expect(isStored(act.dataFolder, stored.sha256)).toBe(true);
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
-    "Took the recording of run out of the file: run 1.webm. Its bytes stay in the store.",
+    "Removed the video of run from the file: run 1.webm. The stored file is kept.",
   );
   expect(removeVideo(act, { lineId, runId })).toMatchObject({ error: { reason: "not-found" } });
   must(addVideo(act, video));
