@@ -31,8 +31,8 @@ export function chooseOption(
     const { line, options } = file;
     const option = options.find(({ id }) => id === optionId) ?? null;
     if (optionId !== null && option === null)
-      return refuse("not-found", "optionId", "the way of doing the work");
-    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why this one");
+      return refuse("not-found", "optionId", "the repair option");
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why this option");
     const held = optionId === line.optionId ? null : heldOption(act, file, optionId);
     if (held !== null) return held;
     return ok({
@@ -56,6 +56,6 @@ function heldOption(act: Act, file: LineFile, optionId: string | null) {
 
 function sentenceFor(option: WorkOption | null, reason: string): string {
   return option === null
-    ? `Took the choice of the work back: ${reason}`
-    : `Chose “${option.title}” as the way to do the work: ${reason}`;
+    ? `Cleared the selected option: ${reason}`
+    : `Selected the repair option “${option.title}”: ${reason}`;
 }

@@ -52,7 +52,7 @@ export function chooseSplit(
     };
     return ok({
       value: { splitId: version.id },
-      sentence: `Chose split version ${version.number}, ${outcome.title}${optionWords(file, version)}, ${formatCents(version.total)} in all: ${version.reason}`,
+      sentence: `Chose split version ${version.number}, ${outcome.title}${optionWords(file, version)}, ${formatCents(version.total)} total: ${version.reason}`,
       detail: { after: version },
       write: (db) => insertRow(db, "splits", { lineId, row: version }),
     });

@@ -55,7 +55,7 @@ const ASKS: Record<ClosingWord, string> = {
   permit: "Say why the file is closed anyway",
   built: "Record it with the permit, or say here what was built",
   branches: "Check each off with its time in the second video, or say here how it is known",
-  money: "Settle it in the money book, or say here why it stays",
+  money: "Settle it in the ledger, or say here why it stays",
 };
 
 /** The word of whoever closes stands for the as-built. */
@@ -78,11 +78,10 @@ export function reopenLine(
   const deal = { lineId, deed: "work-the-file", action: "reopen-line", evenClosed: true } as const;
   return changeLine(act, deal, ({ line }) => {
     if (line.closedOn === null) return refuse("not-in-this-state", "", "The file is open");
-    if (reason.trim() === "")
-      return refuse("missing-value", "reason", "Say why it is opened again");
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why it is reopened");
     return ok({
       value: null,
-      sentence: `Opened the file again: ${reason.trim()}`,
+      sentence: `Reopened the file: ${reason.trim()}`,
       detail: { reason, closedOn: line.closedOn },
       write: (db) => updateLine(db, { ...line, closedOn: null }),
     });

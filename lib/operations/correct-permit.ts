@@ -62,7 +62,7 @@ function wrongIn(file: LineFile, { id, kind, number, expiresOn }: Permit) {
   );
   return other === undefined
     ? null
-    : refuse("already-there", "number", `${permitName(other)} is in the file already`);
+    : refuse("already-there", "number", `${permitName(other)} is already in the file`);
 }
 
 function sentenceOf(before: Permit, after: Permit): string {

@@ -22,11 +22,11 @@ export function cutToTieIn(
       (each) => each.itemId === itemId,
     );
     if (past === undefined)
-      return refuse("not-in-this-state", "", "It does not reach past the last tie-in any more");
+      return refuse("not-in-this-state", "", "It no longer ends past the last tie-in");
     const after = cutAt(item.value, past.end);
     return ok({
       value: null,
-      sentence: `Ended “${item.value.title}” at ${past.tieIn}, the last tie-in.`,
+      sentence: `Shortened “${item.value.title}” to ${past.tieIn}, the last tie-in.`,
       detail: { before: item.value, after },
       write: (db) => {
         updateRow(db, "scope", { lineId, row: after });

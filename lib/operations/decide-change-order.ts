@@ -73,9 +73,9 @@ function wrongIn(
     return refuse(
       "not-in-this-state",
       "",
-      `Change order ${order.number} is ${order.state} already; propose another one`,
+      `Change order ${order.number} is already ${order.state === "agreed" ? "approved" : "rejected"}; add another one`,
     );
-  if (by.trim() === "") return refuse("missing-value", "by", "Say who decided it");
+  if (by.trim() === "") return refuse("missing-value", "by", "Enter who decided");
   if (reason.trim() === "") return refuse("missing-value", "reason", "Say why");
   if (state === "refused") return null;
   const names = file.scope.some(
@@ -85,7 +85,7 @@ function wrongIn(
     return refuse(
       "not-in-this-state",
       "",
-      "It changes nothing yet; say on the items which of them it adds or drops",
+      "No items are linked yet; in the scope of work, set which items it adds or drops",
     );
   const waiting = file.changeOrders.find(
     (each) => each.state === "proposed" && each.number < order.number,

@@ -82,7 +82,7 @@ export function invoiceSplit(
 
 function wrongOrder(act: Act, { billing, dueOn }: Pick<Invoicing, "billing" | "dueOn">) {
   if (!BILLINGS.includes(billing)) return refuse("bad-value", "billing", "Select who is billed");
-  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Enter a date, e.g. 11/25/2026");
+  if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Enter a date as 11/25/2026");
   if (dueOn < act.today)
     return refuse("bad-value", "dueOn", "The due date has passed; enter a later one");
   return null;

@@ -4,6 +4,7 @@ import {
   type RequirementMark,
   type RequirementState,
 } from "#lib/domain/facts/permit.ts";
+import { REQUIREMENT_WORDS } from "#lib/domain/permit/state-words.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
@@ -29,7 +30,7 @@ export function markRequirement(
     });
     if (!requirement.ok) return requirement;
     if (!REQUIREMENT_STATES.includes(state))
-      return refuse("bad-value", "state", "Choose how it stands");
+      return refuse("bad-value", "state", "Select the status");
     if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
       return refuse("not-found", "uploadId", "the stored file");
     const old = file.requirementMarks.find((each) => each.requirementId === requirementId);
@@ -42,7 +43,7 @@ export function markRequirement(
     };
     return ok({
       value: null,
-      sentence: `“${requirement.value.title}”: ${state.replaceAll("-", " ")}${mark.note === "" ? "." : `. ${mark.note}`}`,
+      sentence: `“${requirement.value.title}”: ${REQUIREMENT_WORDS[state]}${mark.note === "" ? "." : `. ${mark.note}`}`,
       detail: { before: old ?? null, after: mark },
       write: (db) => {
         if (!updateRow(db, "requirementMarks", { lineId, row: mark }))

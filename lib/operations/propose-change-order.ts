@@ -25,9 +25,10 @@ export function proposeChangeOrder(
 ): Result<{ changeOrderId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "propose-change-order" } as const;
   return changeLine(act, deal, (file) => {
-    if (title.trim() === "") return refuse("missing-value", "title", "Say what changes");
-    if (reason.trim() === "") return refuse("missing-value", "reason", "Say what came up");
-    if (orderedBy.trim() === "") return refuse("missing-value", "orderedBy", "Say who asks for it");
+    if (title.trim() === "") return refuse("missing-value", "title", "Enter a title");
+    if (reason.trim() === "") return refuse("missing-value", "reason", "Enter the reason");
+    if (orderedBy.trim() === "")
+      return refuse("missing-value", "orderedBy", "Enter who requested it");
     const order: ChangeOrder = {
       id: act.newId(),
       number: nextOrderNumber(file),
@@ -40,7 +41,7 @@ export function proposeChangeOrder(
     };
     return ok({
       value: { changeOrderId: order.id },
-      sentence: `Proposed change order ${order.number}, “${order.title}”, asked for by ${order.orderedBy}: ${order.reason}`,
+      sentence: `Added change order ${order.number}, “${order.title}”, requested by ${order.orderedBy}: ${order.reason}`,
       detail: { after: order },
       write: (db) => {
         insertRow(db, "changeOrders", { lineId, row: order });

@@ -45,11 +45,11 @@ export function recordBuilt(
       words: word.words.trim(),
       uploadId: word.uploadId,
     };
-    const title = file.scope.find(({ id }) => id === word.itemId)?.title ?? "The whole work";
+    const title = file.scope.find(({ id }) => id === word.itemId)?.title ?? "The whole job";
     const said = built.words === "" ? "" : ` ${built.words}`;
     return ok({
       value: { builtId: built.id },
-      sentence: `“${title}” was carried out on ${formatDate(built.on)}, says ${built.by}.${said}`,
+      sentence: `“${title}” was done on ${formatDate(built.on)}, per ${built.by}.${said}`,
       detail: { before, after: built },
       write: (db) => {
         if (!updateRow(db, "built", { lineId, row: built }))
@@ -65,8 +65,8 @@ function wrongWord(
   { itemId, on, by, words, uploadId }: Omit<BuiltWord, "lineId">,
 ) {
   if (itemId !== null && !scopeInForce(file).some(({ id }) => id === itemId))
-    return refuse("not-found", "itemId", "this piece of work, as work in force,");
-  if (by.trim() === "") return refuse("missing-value", "by", "Say who saw it done");
+    return refuse("not-found", "itemId", "this work item");
+  if (by.trim() === "") return refuse("missing-value", "by", "Enter who reported it");
   if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
     return refuse("not-found", "uploadId", "the as-built");
   if (itemId === null && uploadId === null && words.trim() === "")

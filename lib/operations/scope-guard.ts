@@ -45,7 +45,7 @@ function orderRemoval(before: LineFile, after: LineFile): string | null {
   const [gone] = goneFrom(before.changeOrders, after.changeOrders).filter(isDecided);
   return gone === undefined
     ? null
-    : `Change order ${gone.number} is ${gone.state} and stays in the file. Propose another one instead`;
+    : `Change order ${gone.number} is ${gone.state === "agreed" ? "approved" : "rejected"} and stays in the file. Add another one instead`;
 }
 
 function goneFrom<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]) {
@@ -74,7 +74,7 @@ function movedCells({ before, after }: Save): Cell[] {
     const was = inForce.get(item.id);
     if (was === undefined || was.optionId === item.optionId) return [];
     const message =
-      "It is in amounts that were sent. Leave it in its option and drop it by a change order; enter it anew in the other one";
+      "It is part of amounts already sent. Leave it in its option and drop it with a change order; enter it again in the other one";
     return [{ row, column: "optionId", message }];
   });
 }
@@ -91,7 +91,7 @@ function decidedCells({ before, after }: Save): Cell[] {
         .map((id) => orders.get(id ?? ""))
         .find((order) => order !== undefined && isDecided(order));
       if (decided === undefined) return [];
-      const message = `Change order ${decided.number} is ${decided.state} already and stays as it is; propose another one and choose that`;
+      const message = `Change order ${decided.number} is already ${decided.state === "agreed" ? "approved" : "rejected"} and stays as it is; add another one and select that`;
       return [{ row, column, message }];
     }),
   );

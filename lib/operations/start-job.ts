@@ -39,13 +39,13 @@ export function startJob(
 ): Result<{ jobId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "start-job", evenClosed: true } as const;
   return changeLine(act, deal, (file) => {
-    if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what to make");
+    if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select what to create");
     const { rows, one } = SUBJECTS[kind];
     const known = new Set(rows.flatMap((list) => file[list].map(({ id }) => id)));
     if (subjectIds.some((id) => !known.has(id)))
       return refuse("not-found", "subjectIds", `one of the ${one}`);
     if (rows.length > 0 && subjectIds.length === 0)
-      return refuse("missing-value", "subjectIds", `Choose one of the ${one}`);
+      return refuse("missing-value", "subjectIds", `Select one of the ${one}`);
     const job: Job = {
       id: act.newId(),
       lineId,
@@ -61,7 +61,7 @@ export function startJob(
     };
     return ok({
       value: { jobId: job.id },
-      sentence: `Asked for ${KIND_WORDS[kind]}.`,
+      sentence: `Requested ${KIND_WORDS[kind]}.`,
       detail: { jobId: job.id, subjectIds },
       write: (db) => insertJob(db, job),
     });

@@ -5,6 +5,7 @@ import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import {
   deedsOfStep,
   lastStepOf,
@@ -55,7 +56,7 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     };
     return ok({
       value: { stepId: step.id },
-      sentence: `${permitName(permit.value)}: ${state.replaceAll("-", " ")} on ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}`,
+      sentence: `${permitName(permit.value)}: ${PERMIT_STATE_WORDS[state]}, ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}`,
       detail: { before: permitStateOf(file, permit.value), after: step },
       write: (db) => insertRow(db, "permitSteps", { lineId, row: step }),
     });
@@ -79,7 +80,7 @@ function wrongStep(
   const wrongDay = pastDay(act, { day: on, path: "on" });
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
-    return refuse("bad-value", "on", `The step before was on ${formatDate(last.on)}`);
+    return refuse("bad-value", "on", `The step before it was on ${formatDate(last.on)}`);
   const unbuilt = state === "final" ? asBuiltWanting(file, permit) : null;
   if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
   const report = reportOn(file, act.today);

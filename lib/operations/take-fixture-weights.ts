@@ -29,7 +29,7 @@ export function takeFixtureWeights(
     return ok({
       value: null,
       sentence:
-        changed.length === 0 ? null : `Took weights from fixture counts by ${table}: ${words}.`,
+        changed.length === 0 ? null : `Used fixture counts as weights, by ${table}: ${words}.`,
       detail: {
         before: changed.map(({ before: { id, weight } }) => ({ id, weight })),
         after: changed.map(({ after: { id, weight } }) => ({ id, weight })),

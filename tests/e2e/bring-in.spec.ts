@@ -38,20 +38,20 @@ test("rows of a file are looked over, mended and brought in", async ({ page }) =
   });
   await expect(page.locator(".mend").filter({ hasText: /PDF/ })).toBeVisible();
   await choose.setInputFiles({ name: "card.csv", mimeType: "text/csv", buffer: Buffer.from(CARD) });
-  await expect(page.getByRole("table", { name: "Rows that are ready" })).toContainText("House 25");
-  const mend = table(page, "Rows to mend");
+  await expect(page.getByRole("table", { name: "Rows ready to import" })).toContainText("House 25");
+  const mend = table(page, "Rows to fix");
   const bad = mend.getByLabel(/^Distance, ft/).first();
   await expect(bad).toHaveValue("thirty");
   await expect(bad).toHaveAttribute("aria-invalid", "true");
   await bad.fill("30");
   await page.keyboard.press("Tab");
   // A column that no heading names is neither dropped nor guessed.
-  const bring = page.getByRole("button", { name: /^Bring in 3/ });
+  const bring = page.getByRole("button", { name: /^Import 3/ });
   await expect(bring).toHaveAttribute("aria-disabled", "true");
-  await expect(page.getByText("Say above what one column of the file is")).toBeVisible();
-  await page.getByLabel("Read by comes in as").selectOption({ label: "Note" });
+  await expect(page.getByText("Choose above what one column is")).toBeVisible();
+  await page.getByLabel("Read by import as").selectOption({ label: "Note" });
   await bring.click();
-  await expect(page.getByText(/3 rows came into/)).toBeVisible();
+  await expect(page.getByText(/3 rows imported into/)).toBeVisible();
   await open(page, `${line}/record`);
   const entries = table(page, "One entry a line");
   await expect(entries.locator("tr[data-row-id]")).toHaveCount(3);

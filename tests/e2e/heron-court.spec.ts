@@ -718,7 +718,7 @@ async function doTheWork(page: Page, line: string) {
   await test.step("no pipe is taken out under live branches that were not measured from both ends", async () => {
     const sewer = permitPart(page, "Side sewer permit");
     await sewer.locator('button[name="state"][value="working"]').click();
-    await expect(sewer.getByText(/T2 at 88\.0 ft is live and not measured/)).toBeVisible();
+    await expect(sewer.getByText(/T2 at 88\.0 ft is active and not measured/)).toBeVisible();
     await measureBranches(page, line);
     await open(page, `${line}/authority/permits`);
   });

@@ -5,12 +5,7 @@ import type { Material } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
-import type {
-  InspectionResult,
-  PermitKind,
-  PermitState,
-  RequirementState,
-} from "#lib/domain/facts/permit.ts";
+import type { InspectionResult, PermitKind } from "#lib/domain/facts/permit.ts";
 import type { Place, Spread } from "#lib/domain/facts/scope.ts";
 import type { UnknownShares } from "#lib/domain/facts/split.ts";
 import type { Holder } from "#lib/domain/findings/reach-finding.ts";
@@ -161,36 +156,6 @@ export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
   "street-use": "Street use permit",
   connection: "Connection permit",
   other: "Other permit",
-};
-
-export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
-  drafting: "being drafted",
-  "waiting-on-signatures": "waiting for signatures or recording",
-  submitted: "submitted",
-  "returned-incomplete": "returned, incomplete",
-  denied: "denied",
-  appealed: "denial appealed",
-  "in-review": "in review",
-  corrections: "corrections required",
-  "approved-fees-due": "approved, fees due",
-  issued: "issued",
-  working: "card posted, work in progress",
-  "inspection-requested": "inspection requested",
-  "inspection-failed": "inspection failed",
-  "passed-may-backfill": "passed, OK to backfill",
-  "as-built-submitted": "as-built submitted",
-  "as-built-rejected": "as-built rejected",
-  final: "final",
-  expired: "expired",
-  extended: "extended",
-  withdrawn: "withdrawn",
-  superseded: "superseded",
-};
-
-export const REQUIREMENT_WORDS: Record<RequirementState, string> = {
-  "in-hand": "on file",
-  missing: "missing",
-  "does-not-apply": "not applicable",
 };
 
 export const INSPECTION_WORDS: Record<InspectionResult, string> = {

@@ -125,7 +125,7 @@ function measuredBelow(row: Reconnection | null): Measured | null {
   return {
     station: lowerAccess + fromLower,
     uncertainty: counterTolerance(fromLower),
-    by: `measured ${formatFeet(fromLower)} up from the way in at ${formatFeet(lowerAccess)}`,
+    by: `measured ${formatFeet(fromLower)} up from the access at ${formatFeet(lowerAccess)}`,
   };
 }
 
@@ -135,7 +135,7 @@ function measuredAbove(row: Reconnection | null): Measured | null {
   return {
     station: upperAccess - fromUpper,
     uncertainty: counterTolerance(fromUpper),
-    by: `measured ${formatFeet(fromUpper)} down from the way in at ${formatFeet(upperAccess)}`,
+    by: `measured ${formatFeet(fromUpper)} down from the access at ${formatFeet(upperAccess)}`,
   };
 }
 
@@ -177,13 +177,13 @@ function sentenceOf(facts: Omit<TallyRow, "sentence">): string {
   const at = finding.station === null ? "at no known station" : `at ${formatFeet(finding.station)}`;
   switch (state) {
     case "unproven":
-      return `${name} ${at} is live and it is not proven whose it is.`;
+      return `${name} ${at} is active and its owner is not proven.`;
     case "unmeasured": {
       const missing = [
         ...(lower === null ? ["from the lower end"] : []),
         ...(upper === null ? ["from the upper end"] : []),
       ].join(" and ");
-      return `${name} ${at} is live and not measured ${missing}.`;
+      return `${name} ${at} is active and not measured ${missing}.`;
     }
     case "apart":
       return `${name} lies at ${formatFeet(lower?.station ?? 0)} by the lower end and at ${formatFeet(upper?.station ?? 0)} by the upper end: ${formatFeet(Math.abs(difference ?? 0))} apart, more than the ${formatFeet(allowed)} that readings may differ by.`;
@@ -196,17 +196,17 @@ function sentenceOf(facts: Omit<TallyRow, "sentence">): string {
 
 /** Where the tally stands, in one sentence. */
 export function tallySentence(tally: readonly TallyRow[]): string {
-  if (tally.length === 0) return "No live branch lies under work that would close it";
+  if (tally.length === 0) return "No active branch is under work that would close it";
   const open = tally.filter(({ state }) => state !== "ready" && state !== "open-again");
   const again = tally.filter(({ state }) => state === "open-again");
-  const all = forCount(tally.length, "1 live branch is", `${tally.length} live branches are`);
+  const all = forCount(tally.length, "1 active branch is", `${tally.length} active branches are`);
   if (open.length > 0) {
     const names = sayList(open.map(({ label }) => label));
     return `${all} closed by the work; ${names} ${forCount(open.length, "holds", "hold")} it until proven and measured from both ends`;
   }
   if (again.length === tally.length) return `${all} seen open again after the work`;
   const wait = tally.length - again.length;
-  return `${all} measured from both ends; ${forCount(wait, "1 is", `${wait} are`)} still to be seen open after the work`;
+  return `${all} measured from both ends; ${forCount(wait, "1 is", `${wait} are`)} not yet seen open after the work`;
 }
 
 /** New rows for branches that are not in the tally yet, with the ways in that the file knows. */

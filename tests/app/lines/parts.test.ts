@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { partsOf } from "#app/lines/[lineId]/parts.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
-import { aTestDay, aTestStop } from "#tests/support/file.ts";
+import { aScopeItem, aTestDay, aTestStop } from "#tests/support/file.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
 
 /** The pages of the question on record and camera where work is left. */
@@ -51,4 +51,22 @@ test("a planned test day is open while a stop has no result", () => {
     testDays: [aTestDay([{ ...stop, propertyId: null, passed: "positive" }])],
   };
   expect(open(dosed)).not.toContain("test-day");
+});
+
+test("the pages on cost lead from the work to the rule that is to be chosen", () => {
+  const { file } = sampleLine();
+  const costParts = (line: LineFile) => partsOf("cost", line, reportOn(line, "2026-11-25"));
+  const openIn = (line: LineFile) =>
+    costParts(line).flatMap(({ slug, open: isOpen }) => (isOpen ? [slug] : []));
+  const bare = { ...file, scope: [], splits: [], options: [], changeOrders: [], ledger: [] };
+  expect(openIn(bare)).toEqual([""]);
+  expect(costParts(bare).map(({ slug }) => slug)).not.toContain("options");
+  const priced = { ...bare, scope: [aScopeItem("dig")] };
+  expect(openIn(priced)).toEqual(["choose"]);
+  const several = {
+    ...priced,
+    options: ["one", "two"].map((id) => ({ id, title: id, kind: "other" as const, note: "" })),
+    scope: [aScopeItem("dig", { optionId: "one" }), aScopeItem("line", { optionId: "two" })],
+  };
+  expect(openIn(several)).toEqual(["options"]);
 });

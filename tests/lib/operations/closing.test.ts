@@ -59,7 +59,7 @@ describe("recordBuilt()", () => {
     const file = fileOf(act, lineId);
     expect(file.built).toMatchObject([{ itemId: "dig", words: "To 15.5 ft" }]);
     expect(file.history.at(-1)?.sentence).toBe(
-      "“Dig” was carried out on November 24, 2026, says Marek Sandoval. To 15.5 ft",
+      "“Dig” was done on November 24, 2026, per Marek Sandoval. To 15.5 ft",
     );
   });
 

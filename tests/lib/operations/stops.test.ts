@@ -132,7 +132,7 @@ describe("branches that the work closes", () => {
       error: {
         reason: "held",
         detail: expect.stringMatching(
-          /“Line it” closes or cuts off live branches.*T1 at 20.0 ft is live and not measured from the upper end\..*“Branches to reconnect”/,
+          /“Line it” closes or cuts off live branches.*T1 at 20.0 ft is active and not measured from the upper end\..*“Branches to reconnect”/,
         ),
       },
     });

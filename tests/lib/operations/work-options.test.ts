@@ -52,7 +52,7 @@ describe("chooseOption()", () => {
     expect(file.line.optionId).toBe("spot");
     expect(file.splits.at(-1)).toMatchObject({ optionId: "spot", total: 200_000 });
     expect(file.history.map(({ sentence }) => sentence)).toContain(
-      "Chose “Spot repair” as the way to do the work: Cheapest that lasts",
+      "Selected the repair option “Spot repair”: Cheapest that lasts",
     );
   });
 
@@ -141,7 +141,7 @@ describe("change orders", () => {
     expect(decide(first, { by: "" })).toMatchObject({ error: { path: "by" } });
     expect(decide(first, { reason: "" })).toMatchObject({ error: { path: "reason" } });
     expect(decide(first)).toMatchObject({
-      error: { detail: expect.stringContaining("nothing yet") },
+      error: { detail: expect.stringContaining("No items are linked yet") },
     });
     expect(decide(second)).toMatchObject({ error: { detail: "Decide change order 1 first" } });
     must(decide(first, { state: "refused" }));
@@ -216,7 +216,7 @@ describe("takeFixtureWeights()", () => {
     expect(file.properties.map(({ weight }) => weight)).toEqual([2, 4, 6]);
     expect(file.history).toHaveLength(told);
     expect(file.history.at(-1)?.sentence).toContain(
-      "Took weights from fixture counts by IPC Table",
+      "Used fixture counts as weights, by IPC Table",
     );
   });
 });

@@ -5,11 +5,12 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
+import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import { nextStatesOf, permitStateOf, usualStepsOf } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { counted } from "../names.ts";
-import { optionsOf, PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "../terms.ts";
+import { optionsOf, PERMIT_KIND_WORDS } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
 

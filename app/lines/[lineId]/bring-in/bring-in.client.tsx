@@ -61,7 +61,7 @@ export function BringIn(props: BringInProps) {
 
   return (
     <>
-      <Section title="The file">
+      <Section title="File">
         <FileChoice
           name={work?.fileName ?? null}
           reading={reading}
@@ -126,7 +126,7 @@ function SheetChoice({
         </label>
       )}
       <label className="field">
-        <span className="label">Headings stand in</span>
+        <span className="label">Headings are in</span>
         <select
           className="input"
           value={work.reading.head ?? ""}
@@ -135,7 +135,7 @@ function SheetChoice({
             onChange((now) => withReading(now, readingAt(rows, columns, head), columns));
           }}
         >
-          <option value="">no row: the first row is data</option>
+          <option value="">no row (the first row is data)</option>
           {heads
             .filter(({ words }) => words !== "")
             .map(({ at, words }) => (
@@ -181,8 +181,8 @@ function WorkOnRows(props: WorkProps) {
   return (
     <>
       <Section
-        title="Which column is what"
-        note="Matched by their headings. Say where the others go, or leave them out: what is left out stays in your file."
+        title="Match columns"
+        note="Matched by heading. Choose where the others go or skip them; skipped columns stay in your file."
       >
         <MatchTable
           rows={rows}
@@ -200,7 +200,7 @@ function WorkOnRows(props: WorkProps) {
           }
         />
       </Section>
-      <Section title="The rows" note={countWords(heaps)}>
+      <Section title="Rows" note={countWords(heaps)}>
         <MendRows
           rows={heaps.mend}
           columns={shown}
@@ -274,7 +274,7 @@ function BringBar({
           aria-disabled={bringing || coming.length === 0 || unsaid > 0}
           onClick={bring}
         >
-          {bringing ? "Bringing them in …" : `Bring in ${counted(coming.length, "row")}`}
+          {bringing ? "Importing…" : `Import ${counted(coming.length, "row")}`}
         </button>
         {unsaid === 0 ? null : <span className="mend">{unsaidWords(unsaid)}</span>}
         <span role="status">
@@ -294,20 +294,20 @@ function countWords({ ready, mend, doubles }: Heaps): string {
   const wrong = mend.filter(isWrong).length;
   const parts = [
     `${counted(ready.length + mend.length - wrong, "row")} ready`,
-    wrong === 0 ? "" : `${wrong} to mend`,
-    doubles.length === 0 ? "" : `${doubles.length} there already`,
+    wrong === 0 ? "" : `${wrong} to fix`,
+    doubles.length === 0 ? "" : `${doubles.length} already there`,
   ];
   return `${parts.filter((part) => part !== "").join(", ")}.`;
 }
 
 function unsaidWords(unsaid: number): string {
   return unsaid === 1
-    ? "Say above what one column of the file is, or leave it out."
-    : `Say above what ${unsaid} columns of the file are, or leave them out.`;
+    ? "Choose above what one column is, or skip it."
+    : `Choose above what ${unsaid} columns are, or skip them.`;
 }
 
 function broughtWords(added: number, left: number, name: string): string {
-  const rest = left === 0 ? "" : ` ${counted(left, "cell")} below still to mend.`;
-  if (added === 0) return `Nothing came in.${rest}`;
-  return `${counted(added, "row")} came into ${name}.${rest}`;
+  const rest = left === 0 ? "" : ` ${counted(left, "cell")} below still to fix.`;
+  if (added === 0) return `Nothing was imported.${rest}`;
+  return `${counted(added, "row")} imported into ${name}.${rest}`;
 }

@@ -28,8 +28,8 @@ export function FileChoice({
     <div className="field">
       <label htmlFor={id}>{name === null ? "A spreadsheet or CSV file" : "Another file"}</label>
       <span id={`${id}-hint`} className="hint">
-        XLSX, CSV or text with tabs; up to 4 MB and 2,000 rows. A cell with a formula comes in as
-        the value that shows.
+        XLSX, CSV or text with tabs; up to 4 MB and 2,000 rows. A cell with a formula import as the
+        value that shows.
       </span>
       <input
         ref={input}
@@ -45,7 +45,7 @@ export function FileChoice({
         }}
       />
       <span id={`${id}-said`} role="status">
-        {reading ? <span className="muted">Reading …</span> : null}
+        {reading ? <span className="muted">Reading…</span> : null}
         {reading || refusal === "" ? null : <span className="mend">{refusal}</span>}
         {reading || refusal !== "" || name === null ? null : <span className="strong">{name}</span>}
       </span>

@@ -33,14 +33,14 @@ export function MendRows({
   const left = rows.filter(isWrong).length;
   return (
     <div className="stack-tight">
-      <h3>To mend</h3>
+      <h3>To fix</h3>
       <p className="muted">
         {left === 0
-          ? "All are mended: they come in with the others."
-          : "Write over what could not be read. The others can come in before that."}
+          ? "All are fixed: they are imported with the others."
+          : "Correct what could not be read. The others can be imported before that."}
       </p>
       <TypedTable
-        label="Rows to mend"
+        label="Rows to fix"
         columns={columns}
         onType={onType}
         onUndo={onUndo}
@@ -56,7 +56,7 @@ export function MendRows({
             <button
               type="button"
               className="link-button"
-              aria-label={`Leave out row ${row.number}`}
+              aria-label={`Skip row ${row.number}`}
               onClick={() => onLeaveOut(row.number)}
             >
               leave out
@@ -78,19 +78,19 @@ export function DoubleRows({
   if (rows.length === 0) return null;
   return (
     <div className="stack-tight">
-      <h3>There already</h3>
+      <h3>Already there</h3>
       <p className="muted">
-        The same stands at the same place already, in the file or in an earlier row. They are left
-        out unless you want them too.
+        The same thing is already at the same place, in the file or in an earlier row. They are
+        skipped unless you want them too.
       </p>
-      <ReadTable rows={rows} columns={columns} label="Rows that are there already" />
+      <ReadTable rows={rows} columns={columns} label="Rows already there" />
       <label className="check">
         <input
           type="checkbox"
           checked={wanted}
           onChange={(event) => onWanted(event.target.checked)}
         />
-        <span>Bring in {rows.length === 1 ? "this one" : `these ${rows.length}`} too</span>
+        <span>Import {rows.length === 1 ? "this one" : `these ${rows.length}`} too</span>
       </label>
     </div>
   );
@@ -109,7 +109,7 @@ export function ReadyRows({ rows, columns }: HeapProps) {
       <ReadTable
         rows={all ? rows : rows.slice(0, SHOWN)}
         columns={columns}
-        label="Rows that are ready"
+        label="Rows ready to import"
       />
       {hidden > 0 && !all ? (
         <div>

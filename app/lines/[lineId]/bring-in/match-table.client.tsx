@@ -30,7 +30,7 @@ export function MatchTable({
             <tr>
               <th scope="col">In the file</th>
               <th scope="col">First values</th>
-              <th scope="col">Comes in as</th>
+              <th scope="col">Import as</th>
             </tr>
           </thead>
           <tbody>
@@ -44,15 +44,15 @@ export function MatchTable({
                   <td>
                     <select
                       className="input"
-                      aria-label={`${heading} comes in as`}
+                      aria-label={`${heading} import as`}
                       aria-invalid={match[at] === UNSAID ? true : undefined}
                       value={match[at] ?? ""}
                       onChange={(event) =>
                         onMatch(withMeaning(match, at, event.target.value || null))
                       }
                     >
-                      {match[at] === UNSAID ? <option value={UNSAID}>choose</option> : null}
-                      <option value="">nowhere: leave it out</option>
+                      {match[at] === UNSAID ? <option value={UNSAID}>select</option> : null}
+                      <option value="">skip this column</option>
                       {columns.map(({ key, title }) => (
                         <option key={key} value={key}>
                           {title}
@@ -124,7 +124,7 @@ function Missing({
           value={reading.everywhere[column.key] ?? ""}
           onChange={(event) => onEverywhere(column.key, event.target.value)}
         >
-          <option value="">Write it row by row below</option>
+          <option value="">Enter it row by row below</option>
           {column.choices.map(({ value, label }) => (
             <option key={value} value={label}>
               Every row is: {label}

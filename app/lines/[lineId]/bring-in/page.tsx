@@ -8,7 +8,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { lineFileOf } from "../file.ts";
 import { BringIn } from "./bring-in.client.tsx";
 
-export const metadata: Metadata = { title: "Bring in rows from a file" };
+export const metadata: Metadata = { title: "Import rows from a file" };
 
 interface Query {
   readonly table?: string | string[];
@@ -32,7 +32,7 @@ export default async function BringInPage({
   const allowed = may(table === "entries" ? "work-the-file" : "record-the-field");
   return (
     <>
-      <PageHead asked={`Bring rows into ${target.name}`}>
+      <PageHead asked={`Import rows into ${target.name}`}>
         <p>
           From a spreadsheet or a CSV file. Nothing is saved before you have seen it; what cannot be
           read stays here until you have mended it.
@@ -55,12 +55,12 @@ export default async function BringInPage({
         />
       ) : (
         <NoticeBox
-          title={file.line.closedOn === null ? "Your role only reads" : "The file is closed"}
+          title={file.line.closedOn === null ? "Your role is view only" : "The file is closed"}
         >
           <p>
             {file.line.closedOn === null
-              ? "Ask the office to bring these rows in, or an admin to change your role."
-              : "Open the file again to bring rows in."}
+              ? "Ask the office to import these rows, or an admin to change your role."
+              : "Reopen the file to import rows."}
           </p>
         </NoticeBox>
       )}
@@ -113,7 +113,7 @@ function Choose({ lineId, file }: { readonly lineId: string; readonly file: Line
   ];
   return (
     <>
-      <PageHead asked="Bring rows in from a file" />
+      <PageHead asked="Import rows from a file" />
       {targets.length === 0 ? (
         <Empty title="Enter a record or a run first.">
           <p>

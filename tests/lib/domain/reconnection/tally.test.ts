@@ -56,7 +56,7 @@ test.each(["line", "burst", "dig-and-replace"] as const)(
     ];
     const file = aLine({ scope });
     expect(held(file)).toEqual([
-      "“The work” closes or cuts off live branches that may not be found again. T1 at 30.0 ft is live and not measured from the lower end and from the upper end.",
+      "“The work” closes or cuts off live branches that may not be found again. T1 at 30.0 ft is active and not measured from the lower end and from the upper end.",
     ]);
     const half = [aReconnection("r", { fromLower: 3_020 })];
     expect(held({ ...file, reconnections: half })[0]).toContain("not measured from the upper end.");
@@ -106,7 +106,7 @@ test("only live branches of the trunk within reach of the work are in it, from t
 test("a branch that nobody can place may lie anywhere under the work", () => {
   const [row] = rows(aLine({ tieIns: [aTieIn("T1")] }));
   expect(row?.sentence).toBe(
-    "T1 at no known station is live and not measured from the lower end and from the upper end.",
+    "T1 at no known station is active and not measured from the lower end and from the upper end.",
   );
 });
 
@@ -165,14 +165,14 @@ describe("runs of the camera", () => {
       observations: seen,
       reconnections: [MEASURED],
     });
-    expect(rows(file)[0]?.lower?.by).toBe("measured 30.2 ft up from the way in at 0.0 ft");
+    expect(rows(file)[0]?.lower?.by).toBe("measured 30.2 ft up from the access at 0.0 ft");
   });
 });
 
 test("a branch of which it is not proven whose it is holds even where it is measured", () => {
   const file = aLine({ pairings: [], entries: [], reconnections: [MEASURED] });
   expect(rows(file)[0]?.state).toBe("unproven");
-  expect(held(file)[0]).toContain("it is not proven whose it is");
+  expect(held(file)[0]).toContain("its owner is not proven");
 });
 
 test("it is open again once a run after the work shows it, with the time and who saw it", () => {
@@ -190,14 +190,14 @@ test("it is open again once a run after the work shows it, with the time and who
 test("the tally says where it stands in one sentence", () => {
   const ticked = { ...MEASURED, openedRunId: "after", openedSecond: 62, openedBy: "Marek" };
   const said = (rest: Parameters<typeof aLine>[0]) => tallySentence(rows(aLine(rest)));
-  expect(said({ scope: [] })).toBe("No live branch lies under work that would close it");
+  expect(said({ scope: [] })).toBe("No active branch is under work that would close it");
   expect(said({})).toBe(
-    "1 live branch is closed by the work; T1 holds it until proven and measured from both ends",
+    "1 active branch is closed by the work; T1 holds it until proven and measured from both ends",
   );
   expect(said({ reconnections: [MEASURED] })).toBe(
-    "1 live branch is measured from both ends; 1 is still to be seen open after the work",
+    "1 active branch is measured from both ends; 1 is not yet seen open after the work",
   );
-  expect(said({ reconnections: [ticked] })).toBe("1 live branch is seen open again after the work");
+  expect(said({ reconnections: [ticked] })).toBe("1 active branch is seen open again after the work");
 });
 
 test("a started tally knows the ways in beside each branch, and takes none twice", () => {

@@ -20,10 +20,10 @@ export async function startTallyAction(
   if (file === null) return refused(sentenceOf({ reason: "not-found", detail: "" }), form);
   const tally = tallyOf(file, scopeInForce(file), reportOn(file, act.today).tieIns);
   const rows = rowsToStart(tally, file, act.newId);
-  if (rows.length === 0) return done("Every branch is in the tally already.");
+  if (rows.length === 0) return done("Every branch is already in the tally.");
   return appendRows(
     act,
     { lineId, table: "reconnections", rows },
-    { form, words: "The tally is started." },
+    { form, words: "Tally started." },
   );
 }

@@ -35,12 +35,12 @@ export default async function ReconnectionsPage({
         closes={null}
       >
         <p className="screen-only">
-          <Link href={`/lines/${lineId}/schedule`}>Back to what happens next</Link>
+          <Link href={`/lines/${lineId}/schedule`}>Back to the schedule</Link>
         </p>
       </PageHead>
       {tally.length === 0 ? (
         <Empty
-          title="No work in force closes a live branch."
+          title="No planned work closes an active branch."
           example="T1: 20.4 ft up from the pit at the main, 75.4 ft down from the cleanout at 96.0 ft. The two put it at 20.4 and 20.6 ft: 0.2 ft apart."
         >
           <p>
@@ -60,16 +60,16 @@ export default async function ReconnectionsPage({
               label="Start the tally"
               className="screen-only"
             >
-              <SubmitButton pendingWord="Adding …">Put them into the tally</SubmitButton>
+              <SubmitButton pendingWord="Adding…">Add them to the tally</SubmitButton>
             </ActionForm>
           ) : null}
         </Section>
       )}
       <div className="screen-only">
         <Section
-          title="Measured and ticked"
+          title="Measured and checked off"
           id="tally"
-          note="Before: where each branch lies by the lower and by the upper way in. Runs of the camera from both ends count by themselves; what is measured here outranks them. After: the run of the second video, and the time at which the branch is seen open."
+          note="Before: where each branch is by the lower and by the upper access. Runs of the camera from both ends count by themselves; what is measured here overrides them. After: the run of the second video, and the time at which the branch is seen open."
         >
           <RowsGrid
             lineId={lineId}

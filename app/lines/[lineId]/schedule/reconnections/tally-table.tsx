@@ -9,10 +9,10 @@ import styles from "./reconnections.module.css";
 
 /** What stands open, beside a sign that tells it without its color. */
 const STATE_WORDS: Record<TallyState, string> = {
-  unproven: "Stop: not proven whose",
+  unproven: "Stop: owner not proven",
   unmeasured: "Stop: measure both ends",
-  apart: "Stop: ends do not agree",
-  ready: "Measured; may be closed",
+  apart: "Stop: ends do not match",
+  ready: "Measured; OK to close",
   "open-again": "Open again",
 };
 

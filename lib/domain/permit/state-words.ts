@@ -1,0 +1,33 @@
+import type { PermitState, RequirementState } from "../facts/permit.ts";
+
+/** Where a permit is, in a list or after a comma; in a sentence `permitStanding` says it. */
+export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
+  drafting: "being drafted",
+  "waiting-on-signatures": "waiting for signatures or recording",
+  submitted: "submitted",
+  "returned-incomplete": "returned, incomplete",
+  denied: "denied",
+  appealed: "denial appealed",
+  "in-review": "in review",
+  corrections: "corrections required",
+  "approved-fees-due": "approved, fees due",
+  issued: "issued",
+  working: "card posted, work in progress",
+  "inspection-requested": "inspection requested",
+  "inspection-failed": "inspection failed",
+  "passed-may-backfill": "passed, OK to backfill",
+  "as-built-submitted": "as-built submitted",
+  "as-built-rejected": "as-built rejected",
+  final: "final",
+  expired: "expired",
+  extended: "extended",
+  withdrawn: "withdrawn",
+  superseded: "superseded",
+};
+
+/** How one thing that the authority asks for stands. */
+export const REQUIREMENT_WORDS: Record<RequirementState, string> = {
+  "in-hand": "on file",
+  missing: "missing",
+  "does-not-apply": "not applicable",
+};
