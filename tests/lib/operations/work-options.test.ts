@@ -234,7 +234,7 @@ describe("cutToTieIn()", () => {
     const file = fileOf(act, lineId);
     expect(file.scope).toEqual([{ ...before, to: top }]);
     expect(file.history.at(-1)?.sentence).toBe(
-      `Ended “Lining” at ${label} at ${formatFeet(top)}, the last tie-in.`,
+      `Shortened “Lining” to ${label} at ${formatFeet(top)}, the last tie-in.`,
     );
     expect(cutToTieIn(act, item)).toMatchObject({
       ok: false,
