@@ -31,14 +31,14 @@ export function repeatsReplies(file: Clocked, clock: Clock): boolean {
 }
 
 /**
- * Clocks as rows for a person: replies that are due the same day on letters of the same day are one,
- * with the rule that says the day; a rule that only repeats them has no row of its own.
+ * Clocks as rows for a person: replies that are due the same day are one, with the rule that says the
+ * day; a rule that only repeats them has no row of its own.
  */
 export function clockRows(file: Clocked, clocks: readonly Clock[]): Clock[] {
   const groups = new Map<string, Clock[]>();
   for (const clock of clocks.filter((each) => !repeatsReplies(file, each))) {
     const key = clock.key.startsWith("reply:")
-      ? ["reply", clock.on, clock.startedOn, clock.settled].join(" ")
+      ? ["reply", clock.on, clock.settled].join(" ")
       : clock.key;
     groups.set(key, [...(groups.get(key) ?? []), clock]);
   }
@@ -46,8 +46,9 @@ export function clockRows(file: Clocked, clocks: readonly Clock[]): Clock[] {
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
+    const sent = new Set(group.map(({ startedOn }) => startedOn));
     const rule = first.key.startsWith("reply:")
-      ? rules.find(({ on, startedOn }) => on === first.on && startedOn === first.startedOn)
+      ? rules.find(({ on, startedOn }) => on === first.on && sent.has(startedOn))
       : undefined;
     return [rowOf(file, group, { first, rule })];
   });
@@ -69,17 +70,25 @@ function rowOf(
   };
 }
 
+/** So many people are named in a row’s title; more are counted there and named beneath. */
+const NAMED = 3;
+
 function repliesOf(
   file: Clocked,
   group: readonly Clock[],
-  { startedOn, on }: Clock,
+  { on }: Clock,
 ): Pick<Clock, "title" | "sentence"> {
   const names = group.map(({ subjectId }) => {
     const notice = file.notices.find(({ id }) => id === subjectId);
     return notice === undefined ? "someone" : sayParty(file, notice.partyId);
   });
+  const people = [...new Set(names)];
+  const days = [...new Set(group.map(({ startedOn }) => startedOn))].toSorted().map(formatFullDay);
+  const asked = `${sayCount(group.length, "letter")} of ${sayList(days)} ask for a reply by ${formatFullDay(on)}`;
+  if (people.length <= NAMED)
+    return { title: `Replies from ${sayList(people)}`, sentence: `${asked}.` };
   return {
-    title: `Replies from ${sayList([...new Set(names)])}`,
-    sentence: `${sayCount(group.length, "letter")} of ${formatFullDay(startedOn)} ask for a reply by ${formatFullDay(on)}.`,
+    title: `Replies from ${people.length} people`,
+    sentence: `${asked}: ${sayList(people)}.`,
   };
 }

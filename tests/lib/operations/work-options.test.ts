@@ -215,9 +215,7 @@ describe("takeFixtureWeights()", () => {
     const file = fileOf(act, lineId);
     expect(file.properties.map(({ weight }) => weight)).toEqual([2, 4, 6]);
     expect(file.history).toHaveLength(told);
-    expect(file.history.at(-1)?.sentence).toContain(
-      "Used fixture counts as weights, by IPC Table",
-    );
+    expect(file.history.at(-1)?.sentence).toContain("Used fixture counts as weights, by IPC Table");
   });
 });
 

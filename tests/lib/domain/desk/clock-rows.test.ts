@@ -88,3 +88,24 @@ test("the desk says calendar days of what was counted in calendar days, and no r
     "replies due on 3 letters in 9 days",
   ]);
 });
+
+test("clockRows() counts many people in one row, whenever their letters went, and names them beneath", () => {
+  const names = [...NAMES, "dee", "eli"];
+  const file = letters({
+    parties: names.map((name) => aParty(name)),
+    notices: names.map((name) =>
+      aNotice(name, { partyId: name, propertyId: name, state: "sent", replyBy: "2026-12-04" }),
+    ),
+    deliveries: names.map((name, at) =>
+      aDelivery(`d-${name}`, name, { sentOn: at < 3 ? "2026-11-20" : "2026-11-23" }),
+    ),
+  });
+  const [row, ...rest] = rowsOf(file).filter(([title]) => String(title).startsWith("Repl"));
+  expect(rest).toEqual([]);
+  expect(row?.slice(0, 2)).toEqual([
+    "Replies from 5 people",
+    expect.stringMatching(
+      /^5 letters of Friday, November 20, 2026 and Monday, November 23, 2026 ask for a reply by Friday, December 4, 2026: ann, bo, cy, dee and eli\./,
+    ),
+  ]);
+});

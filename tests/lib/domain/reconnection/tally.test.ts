@@ -197,7 +197,9 @@ test("the tally says where it stands in one sentence", () => {
   expect(said({ reconnections: [MEASURED] })).toBe(
     "1 active branch is measured from both ends; 1 is not yet seen open after the work",
   );
-  expect(said({ reconnections: [ticked] })).toBe("1 active branch is seen open again after the work");
+  expect(said({ reconnections: [ticked] })).toBe(
+    "1 active branch is seen open again after the work",
+  );
 });
 
 test("a started tally knows the ways in beside each branch, and takes none twice", () => {

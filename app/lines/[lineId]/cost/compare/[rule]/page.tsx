@@ -9,6 +9,7 @@ import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 import { lineFileOf } from "../../../file.ts";
 import { costAddress } from "../../address.ts";
 import { CalculationTable } from "../../calculation-table.tsx";
+import styles from "../../cost.module.css";
 import { type CostQuery, particularsOf, unknownSharesOf } from "../../particulars.ts";
 
 export const metadata: Metadata = { title: "Calculations" };
@@ -39,19 +40,21 @@ export default async function CalculationsPage({
           <Link href={costAddress(lineId, "compare", particulars)}>Back to the comparison</Link>
         </p>
       </PageHead>
-      {outcome.shares.map((share) => (
-        <section
-          key={payerKey(share)}
-          id={payerKey(share)}
-          className="stack-tight"
-          aria-label={share.label}
-        >
-          <h2>
-            {share.label}: {formatCents(share.amount)}
-          </h2>
-          <CalculationTable calculation={share} oddCents="" />
-        </section>
-      ))}
+      <div className={styles["rules"]}>
+        {outcome.shares.map((share) => (
+          <section
+            key={payerKey(share)}
+            id={payerKey(share)}
+            className="stack-tight"
+            aria-label={share.label}
+          >
+            <h2>
+              {share.label}: {formatCents(share.amount)}
+            </h2>
+            <CalculationTable calculation={share} oddCents="" />
+          </section>
+        ))}
+      </div>
       {outcome.oddCents === "" ? null : <p className="muted">{outcome.oddCents}</p>}
     </>
   );
