@@ -661,7 +661,7 @@ async function applyForPermit(page: Page, line: string) {
   await test.step("the packet, a public record, holds what was agreed and no neighbor's letter", async () => {
     const packet = await readPaper(page, paperId(await built.getAttribute("href")));
     expect(packet.complaints).toBe("");
-    for (const words of ["Marisol Quintero", "Homer Lindqvist", "given, and still holds", "T2"])
+    for (const words of ["Marisol Quintero", "Homer Lindqvist", "given, in effect", "T2"])
       expect(packet.text).toContain(words);
     expect(packet.text).toMatch(/to Marisol\s+certified mail[\s\S]*?arrived: they signed/);
     for (const words of ["Wilma Pennyfield", SHARES.heron14, "marisol@example.com"])
@@ -742,7 +742,7 @@ async function measureBranches(page: Page, line: string) {
   await pasteRows(page, table(page, "One branch a line"), {
     first: "Branch, new branch",
     rows: [
-      ["Branch", "Lower way in", "Up to it", "Upper way in", "Down to it", "Measured by", "On"],
+      ["Branch", "Lower access", "Up to it", "Upper access", "Down to it", "Measured by", "On"],
       ["T1", "0", "73.4", "165", "91.6", "Sami Orlov", "11/24/2026"],
       ["T2", "0", "88.0", "165", "77.0", "Sami Orlov", "11/24/2026"],
       ["T3", "0", "106.4", "165", "58.6", "Sami Orlov", "11/24/2026"],
@@ -826,9 +826,12 @@ async function closeTheFile(page: Page, line: string) {
   });
   await open(page, `${line}/schedule`);
   const close = page.getByRole("form", { name: "Close the file" });
-  await close.getByLabel(/^Why/).first().fill("Permit final, all four shares paid");
   await close
-    .getByLabel(/^How it is known that they are open/)
+    .getByLabel(/^Reason/)
+    .first()
+    .fill("Permit final, all four shares paid");
+  await close
+    .getByLabel(/^How you know that the branches are open/)
     .fill("Sami Orlov filmed all four open on November 25, before the backfill");
   await close.getByRole("button", { name: "Close the file" }).click();
   await expect(page.getByRole("form", { name: "Close the file" })).toHaveCount(0);

@@ -21,8 +21,8 @@ export function FillBalance({
     const account = field(target.form, "account");
     const amount = field(target.form, "amount");
     if (account === null || amount === null) return;
-    const isOwn = amount.value !== filled.current && !isBalance(balances, amount.value);
-    if (isOwn) return;
+    const typed = amount.value;
+    if (typed !== "" && typed !== filled.current && !isBalance(balances, typed)) return;
     const isPayment = field(target.form, "kind")?.value === "payment";
     filled.current = isPayment ? (balances[account.value] ?? "") : "";
     amount.value = filled.current;

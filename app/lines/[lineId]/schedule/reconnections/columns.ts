@@ -16,6 +16,7 @@ export function reconnectionColumns({
     {
       key: "lowerAccess",
       title: "Lower access",
+      pasteHeadings: ["lower way in"],
       kind: "feet",
       width: 8,
       hint: "Station of the pit or the main",
@@ -32,6 +33,7 @@ export function reconnectionColumns({
     {
       key: "upperAccess",
       title: "Upper access",
+      pasteHeadings: ["upper way in"],
       kind: "feet",
       width: 8,
       hint: "Station of the upper cleanout",
