@@ -41,7 +41,9 @@ test("a mark says what it is under the pointer and under the focus, a defect too
 }) => {
   await signIn(page);
   await open(page, `${FENNEL}/camera`);
-  const said = strip(page).getByText(/^Crack, 14\.9 ft/);
+  const said = strip(page)
+    .locator("div[aria-hidden]")
+    .getByText(/^Crack, 14\.9 ft/);
   await mark(page, /^Crack/).hover();
   await expect(said).toBeVisible();
   await page.mouse.move(640, 800);
@@ -62,8 +64,12 @@ test("what is chosen is let go on bare paper, on an empty row and on another pag
   await signIn(page);
   await open(page, `${FENNEL}/camera/tie-ins`);
   const chosen = strip(page).locator("[aria-pressed='true']");
-  const row = page.getByRole("main").getByRole("row").filter({ hasText: "T4" }).first();
-  await row.getByText("54.2").click();
+  const row = page
+    .getByRole("main")
+    .getByRole("row")
+    .filter({ has: page.getByRole("rowheader", { name: /^T4/ }) })
+    .first();
+  await row.getByRole("cell", { name: /^54\.2/ }).click();
   await expect(mark(page, /^T4 at/)).toHaveAttribute("aria-pressed", "true");
   await page.getByRole("heading", { level: 1 }).click();
   await expect(chosen).toHaveCount(0);
