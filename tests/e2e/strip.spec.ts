@@ -53,7 +53,7 @@ test("a mark says what it is under the pointer and under the focus, a defect too
   await page.keyboard.press("ArrowLeft");
   await expect(
     strip(page)
-      .locator("[aria-hidden]")
+      .locator("div[aria-hidden]")
       .getByText(/^T1 at/),
   ).toBeVisible();
 });
