@@ -22,7 +22,7 @@ export function acceptWay(
     const report = reportOn(file, act.today);
     const way = report.alternatives.find((each) => each.key === key);
     if (way === undefined)
-      return refuse("not-in-this-state", "", "The file has changed since: look at the ways again");
+      return refuse("not-in-this-state", "", "The file has changed; review the options again");
     const now = new Set(pairsNow(file, report).map((pair) => `${pair.entryId} ${pair.tieInId}`));
     const pairs = way.pairs.filter((each) => !now.has(`${each.entryId} ${each.tieInId}`));
     return acceptPairs(act, file, { pairs, reason });

@@ -70,7 +70,7 @@ export function withdrawAlignment(
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why");
     return ok({
       value: null,
-      sentence: `Took back the decision that ${alignmentWords(file, decision.value)}. Reason: ${reason.trim()}`,
+      sentence: `Undid the decision that ${alignmentWords(file, decision.value)}. Reason: ${reason.trim()}`,
       detail: { before: decision.value, reason },
       write: (db) => void removeRow(db, "alignments", { lineId, id: alignmentId }),
     });
@@ -87,7 +87,11 @@ function wrongWord(file: LineFile, { recordId, shift, scale, state, reason }: Wo
   if (!isScaleInBounds(scale))
     return refuse("bad-value", "scale", "Enter a percentage, up to 20 either way");
   if (state === "refused" && shift === 0 && scale === 0)
-    return refuse("bad-value", "state", "The record as written can’t be refused; accept another");
+    return refuse(
+      "bad-value",
+      "state",
+      "The record as recorded can’t be rejected; accept another shift",
+    );
   return reason.trim() === "" ? refuse("missing-value", "reason", "Say why") : null;
 }
 
@@ -98,7 +102,7 @@ function isReplaced(old: AlignmentDecision, word: Word): boolean {
   return same || (old.state === "accepted" && word.state === "accepted");
 }
 
-/** `Card 1184 reads 2.4 ft longer throughout: probably another zero point`. */
+/** `Card 1184 reads 2.4 ft longer throughout, probably a different zero point`. */
 function alignmentWords(
   file: LineFile,
   { recordId, shift, scale }: Pick<Word, "recordId" | "shift" | "scale">,

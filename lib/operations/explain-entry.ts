@@ -32,8 +32,7 @@ export function explainEntry(
     const name = nameRow(file, "entries", entryId);
     return ok({
       value: null,
-      sentence:
-        text === "" ? `Took back the explanation of ${name}.` : `Explained ${name}: ${text}`,
+      sentence: text === "" ? `Removed the explanation of ${name}.` : `Explained ${name}: ${text}`,
       detail: { before: entry.value.explanation, after: text },
       write: (db) => {
         updateRow(db, "entries", { lineId, row: after });

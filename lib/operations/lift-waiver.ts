@@ -14,7 +14,7 @@ export function liftWaiver(
     if (!waiver.ok) return waiver;
     return ok({
       value: null,
-      sentence: `Lifted the waiver that ${waiver.value.by} gave: ${waiver.value.reason}`,
+      sentence: `Withdrew the waiver that ${waiver.value.by} gave: ${waiver.value.reason}`,
       detail: { before: waiver.value },
       write: (db) => void removeRow(db, "waivers", { lineId, id: waiverId }),
     });

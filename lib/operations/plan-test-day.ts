@@ -100,7 +100,7 @@ export function dropTestDay(
       return refuse("in-use", "", "Results are recorded on this day");
     return ok({
       value: null,
-      sentence: `Dropped the plan of the test day on ${formatDate(day.value.on)}.`,
+      sentence: `Deleted the plan of the test day on ${formatDate(day.value.on)}.`,
       detail: { before: day.value },
       write: (db) => void removeRow(db, "testDays", { lineId, id: dayId }),
     });

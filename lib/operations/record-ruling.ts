@@ -72,7 +72,7 @@ export function withdrawRuling(
     const label = file.tieIns.find(({ id }) => id === ruling.value.tieInId)?.label ?? "a tie-in";
     return ok({
       value: null,
-      sentence: `Took out the ruling that ${label} ${ruledWords(ruling.value)}. Reason: ${reason.trim()}`,
+      sentence: `Deleted the ruling that ${label} ${ruledWords(ruling.value)}. Reason: ${reason.trim()}`,
       detail: { before: ruling.value, reason: reason.trim() },
       write: (db) => void removeRow(db, "rulings", { lineId, id: rulingId }),
     });
@@ -81,10 +81,10 @@ export function withdrawRuling(
 
 function wrongWord(act: Act, word: Omit<RulingWord, "lineId">) {
   const { kind, decidedBy, decidedOn, dueOn, reference } = word;
-  if (!RULING_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what was ruled");
-  if (decidedBy.trim() === "") return refuse("missing-value", "decidedBy", "Say who ruled it");
+  if (!RULING_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select the ruling");
+  if (decidedBy.trim() === "") return refuse("missing-value", "decidedBy", "Enter who decided it");
   if (NEEDS_REFERENCE.includes(kind) && reference.trim() === "")
-    return refuse("missing-value", "reference", "Enter the case, letter or section it stands in");
+    return refuse("missing-value", "reference", "Enter the case, letter or section");
   const day = pastDay(act, { day: decidedOn, path: "decidedOn" });
   if (day !== null || dueOn === null) return day;
   if (!isDay(dueOn)) return refuse("bad-value", "dueOn", "Enter a date as 11/25/2026");
@@ -100,7 +100,7 @@ function wrongFor(file: LineFile, tieIn: TieIn, { kind, uploadId }: Omit<RulingW
     return refuse(
       "not-in-this-state",
       "kind",
-      `${tieIn.label} is not proven dead: show that nothing comes through it and settle that first`,
+      `${tieIn.label} is not proven inactive: show that nothing flows through it and settle that first`,
     );
   return null;
 }

@@ -120,7 +120,7 @@ const PASSING_WORDS: Record<TestResult, string> = {
 };
 
 function wrongWord({ result, startedAt, minutes }: Omit<ResultWord, "lineId">) {
-  if (!TEST_RESULTS.includes(result)) return refuse("bad-value", "result", "Press what was seen");
+  if (!TEST_RESULTS.includes(result)) return refuse("bad-value", "result", "Select what was seen");
   if (startedAt !== "" && minutesOf(startedAt) === null)
     return refuse("bad-value", "startedAt", "Enter a time as 9:40 AM");
   if (minutes !== null && (!Number.isInteger(minutes) || minutes < 0 || minutes > 1_440))

@@ -45,7 +45,9 @@ export function savePeople(
 ): Result<{ revision: number }, RowsRefusal> {
   if (!mayDo(act.actor.role, "work-the-file")) return refusePeople("not-allowed");
   if (!Array.isArray(input.rows))
-    return refusePeople("bad-value", { by: "These are no rows; reload the page and try again" });
+    return refusePeople("bad-value", {
+      by: "These rows can’t be read; reload the page and try again",
+    });
   return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
 }
 
@@ -91,14 +93,15 @@ function parsePeople(rows: readonly unknown[]): Result<PersonRow[], RowsRefusal>
 
 const PROBLEM_WORDS: Record<PersonProblemReason, (said: string) => string> = {
   "name-missing": () => "Enter a name",
-  "property-missing": () => "Choose the property, or empty “Is”",
-  "role-missing": () => "Choose what they are to the property",
+  "property-missing": () => "Choose the property, or clear the role",
+  "role-missing": () => "Choose their role at the property",
   "contradicts-same-name": (said) =>
     said === ""
-      ? "Another row of the same name has nothing here; the same name is the same person"
-      : `Another row of the same name says “${said}”; the same name is the same person`,
+      ? "Another row with this name is blank here; the same name means the same person"
+      : `Another row with this name says “${said}”; the same name means the same person`,
   "written-oddly": (how) => how,
-  "street-missing": () => "Enter the street or box of the mailing address, or clear the rest of it",
+  "street-missing": () =>
+    "Enter the street or PO box of the mailing address, or clear the rest of it",
 };
 
 function cellOf({ row, column, reason, detail }: PersonProblem): CellProblem {

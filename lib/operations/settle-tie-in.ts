@@ -51,7 +51,7 @@ export function settleTieIn(act: Act, settlement: Settlement): Result<null, Refu
 }
 
 function wrongIn(file: LineFile, { kind, propertyId, ownerAccepted, reason }: Settlement) {
-  if (!TIE_IN_KINDS.includes(kind)) return refuse("bad-value", "kind", "Choose what it carries");
+  if (!TIE_IN_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select what it carries");
   if (reason.trim() === "") return refuse("missing-value", "reason", "Say how that was shown");
   if (propertyId !== null && !file.properties.some(({ id }) => id === propertyId))
     return refuse("not-found", "propertyId", "the property");
@@ -70,7 +70,7 @@ function heldCap(act: Act, file: LineFile, { before, after }: { before: TieIn; a
   const stretch = finding === undefined ? null : placeOfTieIn(finding, report.tieIns);
   const held = refuseHeld(report, [{ stop: "capping", stretch }], "kind");
   if (held !== null || finding?.live !== true) return held;
-  const words = `${after.label} carries sewage as far as is known, and nothing is capped that is not proven dead. Tick “proven dead” and say how that was shown`;
+  const words = `${after.label} carries sewage as far as is known, and nothing is capped that is not proven inactive. Check “Proven inactive” and say how that was shown`;
   return refuse("missing-value", "inactive", words);
 }
 

@@ -81,8 +81,7 @@ function wrongStep(
   { agreement, word }: { readonly agreement: Agreement; readonly word: Word },
 ) {
   const { kind, uploadId, on } = word;
-  if (!AGREEMENT_STEP_KINDS.includes(kind))
-    return refuse("bad-value", "kind", "Choose what happened");
+  if (!AGREEMENT_STEP_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select the step");
   if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
     return refuse("not-found", "uploadId", "the paper");
   const problem = stepProblem(file, agreement, word);
@@ -134,6 +133,6 @@ function consentsBy(
 
 function sentenceOf(file: LineFile, { title }: Agreement, step: AgreementStep): string {
   const who = step.partyId === null ? "" : ` by ${nameRow(file, "parties", step.partyId)}`;
-  const number = step.number === "" ? "" : `, no. ${step.number}`;
+  const number = step.number === "" ? "" : `, No. ${step.number}`;
   return `“${title}”: ${step.kind.replaceAll("-", " ")}${who} on ${formatDate(step.on)}${number}.`;
 }

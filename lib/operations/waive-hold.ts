@@ -25,11 +25,12 @@ export function waiveHold(
       return refuse(
         "not-in-this-state",
         "holdKey",
-        "What a household needs is waived by nobody. Call them, and record what was agreed",
+        "A household’s need can’t be waived. Call them and record what was agreed",
       );
     if (hold.waiver !== null)
       return refuse("already-there", "holdKey", `${hold.waiver.by} waived it already`);
-    if (reason.trim() === "") return refuse("missing-value", "reason", "Say why work may go on");
+    if (reason.trim() === "")
+      return refuse("missing-value", "reason", "Enter why work can proceed");
     const waiver: Waiver = {
       id: act.newId(),
       holdKey,

@@ -24,7 +24,7 @@ export function withdrawPairing(
     const tieIn = nameRow(file, "tieIns", pairing.value.tieInId);
     return ok({
       value: null,
-      sentence: `Took back the decision on ${entry} and ${tieIn}: ${reason.trim()}`,
+      sentence: `Undid the decision on ${entry} and ${tieIn}: ${reason.trim()}`,
       detail: { before: pairing.value, reason },
       write: (db) => void removeRow(db, "pairings", { lineId, id: pairingId }),
     });

@@ -168,25 +168,25 @@ function nextOf({ state, holders, round, reviewAsked }: Way): AgreementStepKind[
 
 const WAITS: Partial<Record<AgreementState, string>> = {
   "not-begun": "Draft it first.",
-  returned: "It came back: mend the draft, and record the new one.",
+  returned: "Returned: revise the draft and save the new one.",
   notarised: "Take it to the county recorder, and enter the recording number.",
   recorded: "File the recording number with the authority.",
-  filed: "Nothing more: it is recorded, and its number is filed.",
-  "given-up": "It was given up. A new draft starts it again.",
+  filed: "Nothing more to do: it is recorded and its number is filed.",
+  "given-up": "Abandoned. A new draft starts over.",
 };
 
 function waitsFor({ state, holders, reviewAsked, round }: Way): string {
   const said = WAITS[state];
   if (said !== undefined) return said;
   if (holders.length === 0)
-    return "Say in the table above which properties it names, with their parts, and who owns them.";
+    return "List the properties it covers in the table above, with their parts, and who owns them.";
   const reviewed = round.some(({ kind }) => kind === "reviewed");
   if (reviewAsked !== null && !reviewed)
-    return `Let the authority review the draft before anybody signs (“${reviewAsked}”).`;
+    return `Let the authority review the draft before anyone signs (“${reviewAsked}”).`;
   const toSign = holders.filter(({ signedOn }) => signedOn === null);
   if (toSign.length > 0) return `To sign on paper: ${names(toSign)}.`;
   const toNotarise = holders.filter(({ notarisedOn }) => notarisedOn === null);
-  return `To be acknowledged before a notary: ${names(toNotarise)}.`;
+  return `To be notarized: ${names(toNotarise)}.`;
 }
 
 function names(holders: readonly AgreementHolder[]): string {
@@ -218,20 +218,20 @@ export function stepProblem(
 function outOfTurn({ state, waits }: AgreementProgress, { kind }: NewStep): string {
   const words = kind.replaceAll("-", " ");
   return state === "filed"
-    ? "It is recorded, and its number is filed; nothing follows"
-    : `“${words}” does not follow yet. ${waits}`;
+    ? "It is recorded and its number is filed; no further steps"
+    : `“${words}” is not the next step. ${waits}`;
 }
 
 function signerProblem({ holders }: AgreementProgress, { kind, partyId, on }: NewStep) {
   if (kind !== "signed" && kind !== "notarised") return null;
   const holder = holders.find((each) => each.partyId === partyId);
   const problem = (words: string) => ({ path: "partyId", words }) as const;
-  if (holder === undefined) return problem("Say which title holder of a property in it");
+  if (holder === undefined) return problem("Choose the title holder");
   const { signedOn, notarisedOn, name } = holder;
   if (kind === "signed")
     return signedOn === null ? null : problem(`${name} signed on ${formatDate(signedOn)} already`);
   if (signedOn === null) return problem(`${name} has not signed yet`);
-  if (notarisedOn !== null) return problem(`Acknowledged on ${formatDate(notarisedOn)} already`);
+  if (notarisedOn !== null) return problem(`Notarized on ${formatDate(notarisedOn)} already`);
   return on < signedOn
     ? ({ path: "on", words: `${name} signed on ${formatDate(signedOn)}` } as const)
     : null;

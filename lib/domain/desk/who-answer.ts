@@ -57,6 +57,7 @@ function openings(
     const words = nobodys.length === 1 ? "it is" : "they are";
     open.push({
       closes: `Find out who owns ${labels}: ask and test, until it is proven or the owner accepts that ${words} theirs`,
+      where: "reconcile/undocumented",
       pressing: PRESSING.holds,
     });
   }

@@ -30,9 +30,8 @@ function branchHold(item: ScopeItem, open: readonly TallyRow[]): RaisedHold {
     cause: "branch-unmeasured",
     subjectId: item.id,
     subjectLabel: `branches under “${item.title}”`,
-    sentence: `“${item.title}” closes or cuts off live branches that may not be found again. ${open.map(({ sentence }) => sentence).join(" ")}`,
-    closes:
-      "Each of them proven, and measured from both ends of access, on the page “Branches to reconnect”",
+    sentence: `“${item.title}” closes or cuts off active branches that may not be found again. ${open.map(({ sentence }) => sentence).join(" ")}`,
+    closes: "Each one proven and measured from both ends, on the page “Branches to reconnect”",
     stretch: stretchOf(open),
   };
 }

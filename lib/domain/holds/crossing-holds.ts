@@ -32,7 +32,7 @@ function seenCauses(file: CrossingFile, { stations, runCoverage }: CrossingFacts
   const seen = file.observations.filter((each) => each.kind === "crossing");
   const told = new Set(seen.map((each) => each.runId));
   const closes =
-    "The utility’s own word what crosses and that it is made safe, noted with a named person’s waiver";
+    "The utility’s confirmation of what crosses and that it is safe, noted with a named person’s waiver";
   return [
     ...seen.map((each) => {
       const at = stations.find(({ observationId }) => observationId === each.id);
@@ -42,7 +42,7 @@ function seenCauses(file: CrossingFile, { stations, runCoverage }: CrossingFacts
         cause: "crossing-seen" as const,
         subjectId: each.id,
         subjectLabel: `crossing ${where}`,
-        sentence: `The camera saw something cross the pipe ${where}: it may be a gas line, so nothing is cut, lined or dug there until it is known.`,
+        sentence: `The camera saw something cross the pipe ${where}: it may be a gas line, so nothing is cut, lined or dug there until it is identified.`,
         closes,
         stretch,
       };
@@ -53,7 +53,7 @@ function seenCauses(file: CrossingFile, { stations, runCoverage }: CrossingFacts
         cause: "crossing-seen" as const,
         subjectId: run.id,
         subjectLabel: run.name || "a run",
-        sentence: `${run.name || "A run"} saw something cross the pipe: it may be a gas line, so nothing is cut, lined or dug until it is known what and where.`,
+        sentence: `${run.name || "A run"} saw something cross the pipe: it may be a gas line, so nothing is cut, lined or dug until it is identified and located.`,
         closes,
         stretch: wholeOf(runCoverage.find(({ runId }) => runId === run.id)),
       })),
@@ -201,7 +201,7 @@ function openCause(open: Open, looks: Looks): RaisedHold {
     subjectLabel: open.subjectLabel,
     sentence: `Whether something crosses the pipe ${sayWhere(open.stretch)}, such as a gas line bored through it, is not known: ${sayList(reasons(open.stretch, looks))}.`,
     closes:
-      "Look at both sides of it with a camera and call the gas company before anything is cut, its word noted with a named person’s waiver; or a later run that films it free and says that nothing crosses",
+      "View both sides with a camera and call the gas company before anything is cut, noted with a named person’s waiver; or a later run that films it clear with nothing crossing",
     stretch: open.stretch,
     stops: open.stops,
   };
@@ -216,7 +216,7 @@ const STATE_REASONS: Readonly<Record<string, string>> = {
 
 /** Why nobody can say, each reason once. */
 function reasons(stretch: Stretch | null, { clear, hidden, coverage }: Looks): string[] {
-  if (stretch === null) return ["no run that is tied to the line looked for it"];
+  if (stretch === null) return ["no run tied to the line looked for it"];
   const inside = coverage.flatMap(({ run, spans }) =>
     spans.filter((span) => commonStretch(span, stretch) !== null).map((span) => ({ run, span })),
   );
@@ -234,7 +234,7 @@ function reasons(stretch: Stretch | null, { clear, hidden, coverage }: Looks): s
       ...(hiding.some(({ seen }) => seen.fault !== "roots") ? ["a blockage hides it"] : []),
       ...states,
       ...(cannotTell ? ["the run could not tell"] : []),
-      ...(unfilmed ? ["no run that is tied to the line filmed it"] : []),
+      ...(unfilmed ? ["no run tied to the line filmed it"] : []),
     ]),
   ];
 }

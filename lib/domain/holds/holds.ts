@@ -117,9 +117,9 @@ function tieInCause(
       {
         cause: "tie-in-owner-unknown",
         ...subject,
-        sentence: `${name}${atWords(finding)} is on no record, and it is not proven whose it is. ${finding.levelReason}`,
+        sentence: `${name}${atWords(finding)} is not on record and its owner is not proven. ${finding.levelReason}`,
         closes:
-          "A repeated dye test with a negative control, digging, the owner’s or the authority’s written acceptance, or a record entry that a person accepts for it",
+          "A second dye test with a negative control, excavation, written acceptance by the owner or the authority, or a record entry matched to it",
       },
     ];
   const asTested = testedCause(finding, file);
@@ -130,8 +130,8 @@ function tieInCause(
       {
         cause: "tie-in-undecided",
         ...subject,
-        sentence: `${name}${atWords(finding)} is thought dead but not proven dead; behind it somebody’s sewage may have nowhere to go.`,
-        closes: "A named person’s word that it is proven inactive, with how that was shown",
+        sentence: `${name}${atWords(finding)} is believed inactive but not proven; someone’s sewage may have nowhere to go.`,
+        closes: "A named person confirms it is proven inactive, and how",
       },
     ];
   if (finding.decided || standing === "undocumented") return [];
@@ -141,9 +141,9 @@ function tieInCause(
       cause: "tie-in-undecided",
       ...subject,
       sentence: waits
-        ? `${name} waits for a person’s decision. ${finding.sentence}`
-        : `What is said of ${name}${atWords(finding)} is not settled by a named person.`,
-      closes: waits ? "A named person accepts or refuses the pairing" : "A named person settles it",
+        ? `${name} needs a decision by a named person. ${finding.sentence}`
+        : `The status of ${name}${atWords(finding)} has not been confirmed by a named person.`,
+      closes: waits ? "A named person accepts or rejects the match" : "A named person settles it",
     },
   ];
 }
@@ -165,14 +165,14 @@ function testedCause(
   if (contradicts(propertyId, evidence))
     return {
       cause: "tie-in-undecided",
-      sentence: `${name} is taken to be that of ${houseOf(propertyId ?? "")}, but tests point at ${shown}.`,
-      closes: "A named person settles it as the tests show, or tests that tell the two apart",
+      sentence: `${name} is assigned to ${houseOf(propertyId ?? "")}, but tests point to ${shown}.`,
+      closes: "A named person settles it as the tests show, or tests tell the two apart",
     };
   if (!isUnsettled(finding)) return null;
   return {
     cause: "tie-in-undecided",
-    sentence: `Tests show that ${name} is that of ${shown}; nobody has settled it yet.`,
-    closes: "A named person settles whose it is",
+    sentence: `Tests show that ${name} serves ${shown}; no one has settled it yet.`,
+    closes: "A named person settles the owner",
     stops: ["capping", "final-split", "demand"],
   };
 }
@@ -187,8 +187,8 @@ function acceptedCause(finding: TieInFinding, stretch: Stretch | null): RaisedHo
       cause: "tie-in-owner-unknown",
       subjectId: tieIn.id,
       subjectLabel: name,
-      sentence: `${name}${atWords(finding)} is accepted by the authority, but nobody has said whose it is.`,
-      closes: "A named person’s word whose it is, with what shows it",
+      sentence: `${name}${atWords(finding)} is accepted by the authority, but its owner is not settled.`,
+      closes: "A named person settles the owner, with the evidence",
       stretch,
       stops: ["capping", "final-split", "demand"],
     },
@@ -208,7 +208,7 @@ function rulingCause(
       subjectId: ruling.tieInId,
       subjectLabel: label,
       sentence: `${label} ${ruledWords(ruling)}. That is not done yet.`,
-      closes: "A named person’s word that it is done, with how and when",
+      closes: "A named person confirms it is done, and how and when",
       stretch: finding === undefined ? null : placeOfTieIn(finding, tieIns),
     },
   ];
@@ -230,7 +230,7 @@ function entryCause(finding: EntryFinding, file: HoldFile): RaisedHold[] {
       {
         cause: "entry-not-inspected",
         ...common,
-        closes: "A run that sees the pipe there, a pairing, or a named person’s explanation",
+        closes: "A run that sees the pipe there, a match, or a named person’s explanation",
       },
     ];
   if (finding.standing === "on-record-place-unclear")
@@ -239,15 +239,14 @@ function entryCause(finding: EntryFinding, file: HoldFile): RaisedHold[] {
         cause: "entry-place-unclear",
         ...common,
         stretch: null,
-        closes:
-          "How the record lines up with the camera, accepted by a named person; a pairing; or a named person’s explanation",
+        closes: "A named person accepts how the record lines up, matches it, or explains it",
       },
     ];
   return [
     {
       cause: "entry-undecided",
       ...common,
-      closes: "A pairing that a person accepts, or a named person’s explanation",
+      closes: "A match that a person accepts, or a named person’s explanation",
     },
   ];
 }
@@ -260,9 +259,9 @@ function relativeCause(finding: TieInFinding): RaisedHold[] {
       cause: "station-relative-only",
       subjectId: tieIn.id,
       subjectLabel: nameOf(tieIn),
-      sentence: `${nameOf(tieIn)} was seen in a run that was never tied to the main: nobody can say where on the line it is.`,
+      sentence: `${nameOf(tieIn)} was seen in a run that was never tied to the main, so its location is unknown.`,
       closes:
-        "An anchor on its run, such as the main connection or a cleanout of known station, or a measured station",
+        "A known point on its run, such as the main connection or a cleanout with a known station, or a measured station",
       stretch: null,
     },
   ];
@@ -283,7 +282,7 @@ function unclearCauses(reaches: readonly ReachFinding[]): RaisedHold[] {
       cause: "responsibility-unclear" as const,
       subjectId: `${from}-${to}`,
       subjectLabel: where,
-      sentence: `Who answers for the pipe from ${where} is unclear. ${reason}`.trim(),
+      sentence: `Who is responsible for the pipe from ${where} is unclear. ${reason}`.trim(),
       closes: "A rule of the authority or a recorded agreement that covers it",
       stretch: { from, to },
     };
@@ -299,22 +298,22 @@ function easementCauses(file: HoldFile): RaisedHold[] {
       const where = `${plainFeet(crossing.from)} to ${formatFeet(crossing.to)}`;
       const state =
         crossing.easement === "none"
-          ? "no easement is recorded for it, so nobody digs there without the owner’s consent"
-          : "whether an easement is recorded for it is not known yet";
+          ? "no easement is recorded for it, so no one digs there without the owner’s consent"
+          : "it is not known yet whether an easement is recorded";
       return {
         cause: "easement-missing" as const,
         subjectId: crossing.id,
         subjectLabel,
         sentence: `The line crosses ${subjectLabel} from ${where}; ${state}.`,
         closes:
-          "The recording number of an easement, or a named person’s waiver once the owner consents in writing",
+          "An easement’s recording number, or a named person’s waiver once the owner consents in writing",
         stretch: { from: crossing.from, to: crossing.to },
       };
     });
 }
 
 function nameOf({ label }: TieInFinding["tieIn"]): string {
-  return label.trim() || "Unlabelled tie-in";
+  return label.trim() || "Unlabeled tie-in";
 }
 
 function atWords({ station }: TieInFinding): string {

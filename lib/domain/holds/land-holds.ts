@@ -28,9 +28,9 @@ export function landCauses(file: LandFile, facts: LandFacts): RaisedHold[] {
           cause: "land-unknown",
           subjectId: `${item.id}:${stretch === null ? "anywhere" : `${stretch.from}-${stretch.to}`}`,
           subjectLabel: `land over “${item.title}” ${where}`,
-          sentence: `Whose land lies over the pipe ${where}, where “${item.title}” digs, is not entered, so whose consent or which permit it takes is not known.`,
+          sentence: `The land over the pipe ${where}, where “${item.title}” digs, is not entered, so the consent or permit it takes is unknown.`,
           closes:
-            "Whose land it is and what shows it, entered under “Whose land” on the page “Who is on it?”",
+            "Enter whose land it is and what shows it, under “Who is on it?”, “Lots and land”",
           stretch,
           ...(inForce.has(item.id) ? {} : { stops: ["digging"] as const }),
         };

@@ -53,8 +53,7 @@ export function needCauses(file: NeedFile, facts: NeedFacts): RaisedHold[] {
         stretch: null,
         stops: open.map((purpose) => STOPS[purpose]),
         sentence: `${party.name}${place} has a need on file: call first, and agree on the day.`,
-        closes:
-          "A call to them about the very day that ends in agreement, recorded under “Who is on it?”",
+        closes: "Call them and agree on the day; record it under “Who is on it?”, “Call first”",
       },
     ];
   });

@@ -23,8 +23,8 @@ export function addressProblems({ state, zip }: Address): AddressProblem[] {
 }
 
 const ABROAD = "an address abroad goes into the city line, with state and ZIP empty";
-const STATE_WORDS = `Enter a US state, as WA or Washington; ${ABROAD}`;
-const ZIP_WORDS = `Enter five digits, as 98000, or nine, as 98000-1234; ${ABROAD}`;
+const STATE_WORDS = `Enter a US state, e.g. WA or Washington; ${ABROAD}`;
+const ZIP_WORDS = `Enter five digits, e.g. 98000, or nine, e.g. 98000-1234; ${ABROAD}`;
 
 /** What is wrong with a typed address and phone, as fields and words. */
 export function reachProblems(

@@ -64,18 +64,20 @@ function missingOwner(property: Property, { people, file }: Known): string[] {
     ({ role }) =>
       OWNING.includes(role) || (role === "crossed-lot-owner" && isOnlyCrossed(property, file)),
   );
-  return owning ? [] : ["No owner yet, so nobody can be asked or can sign."];
+  return owning ? [] : ["No owner yet, so no one can be contacted or sign."];
 }
 
 function missingOccupants(property: Property, { units, people }: Known): string[] {
   if (property.stake !== "connected") return [];
   const occupants = people.filter(({ role }) => role === "occupant");
   if (units.length === 0 && occupants.length === 0)
-    return ["No occupant yet, so nobody can be told to stop using the drains."];
+    return ["No occupant yet, so no one can be told to stop using the drains."];
   if (occupants.some(({ unit }) => unit === null)) return [];
   return units
     .filter((unit) => !occupants.some((occupant) => occupant.unit?.id === unit.id))
-    .map((unit) => `No occupant for ${unitName(unit, units)}; letters go to “Current occupant”.`);
+    .map(
+      (unit) => `No occupant for ${unitName(unit, units)}; no letter will be sent to this unit.`,
+    );
 }
 
 function missingMail(property: Property, { people }: Known): string[] {
@@ -97,15 +99,13 @@ function missingCapacity({ people }: Known): string[] {
     ({ party, role, capacity }) =>
       OWNING.includes(role) && SIGNED_FOR.some((kind) => kind === party.kind) && capacity === "",
   );
-  return unsaid.map(
-    ({ party }) => `Who signs for ${party.name}, and in what capacity, is not known.`,
-  );
+  return unsaid.map(({ party }) => `Not known: who signs for ${party.name} and in what capacity.`);
 }
 
 function missingCrossing(property: Property, { file }: Known): string[] {
   if (property.stake !== "crossed") return [];
   const crossed = file.crossings.some((crossing) => crossing.propertyId === property.id);
-  return crossed ? [] : ["From where to where the line crosses this lot is not entered."];
+  return crossed ? [] : ["Enter where the line crosses this lot (from and to stations)."];
 }
 
 function isOnlyCrossed(property: Property, file: PeopleOfLine): boolean {

@@ -11,7 +11,7 @@ interface AlignmentFacts {
   readonly of: number;
   /** Entries that lie where a run looked, or are paired. */
   readonly inView: number;
-  /** How many entries lie within tolerance when taken as written. */
+  /** How many entries lie within tolerance when taken as recorded. */
   readonly plain: number;
   readonly rival: RivalFacts | null;
   /** Pairs on opposite sides, of the pairs within the tolerance or accepted. */
@@ -56,30 +56,31 @@ export function alignmentSentence(facts: AlignmentFacts): string {
 function layWords(facts: AlignmentFacts): string {
   const many = facts.names.length > 1;
   const what = many ? "the records" : "the card";
-  const by = facts.acceptedBy === null ? null : facts.acceptedBy || "somebody";
-  const who = by === null ? capital(what) : `As ${by} accepted, ${what}`;
+  const by = facts.acceptedBy === null ? null : facts.acceptedBy || "someone";
+  const who = by === null ? capital(what) : `Accepted by ${by}: ${what}`;
   const agrees = facts.explained > 0 && facts.explained * 2 >= facts.inView;
   if (!isPlain(facts.fit) || agrees) return `${who} ${fitWords(facts.fit, many)}`;
-  if (by !== null) return `${who} ${many ? "are" : "is"} taken as written`;
+  if (by !== null) return `${who} ${many ? "are" : "is"} taken as recorded`;
   const does = many ? "do" : "does";
   const how =
     facts.explained === 0
-      ? `${does} not agree with the camera`
-      : `${many ? "agree" : "agrees"} with the camera only in part`;
-  return `As written, ${what} ${how}, and no other zero explains enough`;
+      ? `${does} not match the camera`
+      : `${many ? "match" : "matches"} the camera only in part`;
+  return `As recorded, ${what} ${how}, and no other zero explains enough`;
 }
 
-/** `reads 2.4 ft longer throughout: probably another zero point`. */
+/** `reads 2.4 ft longer throughout, probably a different zero point`. */
 export function fitWords(move: Move, many: boolean): string {
   const reads = many ? "read" : "reads";
-  const agrees = many ? "agree" : "agrees";
+  const matches = many ? "match" : "matches";
   const { shift, scale } = move;
   if (!isAsWritten(move)) return readingWords(move, many);
-  if (shift === 0 && scale === 0) return `${agrees} with the camera without any shift`;
-  if (scale === 0) return `${reads} ${shiftWords(shift)} throughout: probably another zero point`;
+  if (shift === 0 && scale === 0) return `${matches} the camera with no shift`;
+  if (scale === 0)
+    return `${reads} ${shiftWords(shift)} throughout, probably a different zero point`;
   const stretch = stretchWords(scale);
-  if (Math.abs(shift) < 50) return `${reads} ${stretch}: probably a counter or scale error`;
-  return `${reads} ${shiftWords(shift)} at the main and ${stretch}: probably another zero point and a counter or scale error`;
+  if (Math.abs(shift) < 50) return `${reads} ${stretch}, probably a counter or scale error`;
+  return `${reads} ${shiftWords(shift)} at the main and ${stretch}, probably a different zero point and a counter or scale error`;
 }
 
 /** `is in meters`, `is measured from the other end, its zero at 163.0 ft`. */
@@ -103,27 +104,27 @@ function stretchWords(stretch: number): string {
 
 /** A record that reads longer has to be shifted down. */
 function shiftWords(shift: Cft): string {
-  return `${formatFeet(Math.abs(shift))} ${shift < 0 ? "longer" : "shorter"}`;
+  return `${formatFeet(Math.abs(shift))} ${shift < 0 ? "long" : "short"}`;
 }
 
-/** `1.2 %`, from parts per million. */
+/** `1.2%`, from parts per million. */
 export function percentWords(scale: number): string {
-  return `${(Math.abs(scale) / 10_000).toFixed(1)} %`;
+  return `${(Math.abs(scale) / 10_000).toFixed(1)}%`;
 }
 
-const WITHIN = "within what readings may differ by";
+const WITHIN = "within tolerance";
 
 function countWords({ fit, explained, of, plain, inView, gone }: AlignmentFacts): string {
   const entries = of === 1 ? "entry" : "entries";
-  const lies = explained === 1 || (explained === 0 && of > 1) ? "lies" : "lie";
-  const count = `${explained === 0 ? "none" : explained} of ${of} ${entries} ${lies} ${WITHIN}`;
+  const are = explained <= 1 ? "is" : "are";
+  const count = `${explained === 0 ? "none" : explained} of ${of} ${entries} ${are} ${WITHIN}`;
   const out = of - inView - gone;
   const unseen = [
     ...(gone > 0 ? [`, ${gone} ${gone === 1 ? "is" : "are"} explained`] : []),
-    ...(out > 0 ? [`, and ${out} ${out === 1 ? "lies" : "lie"} where no run looked`] : []),
+    ...(out > 0 ? [`, and ${out} ${out === 1 ? "is" : "are"} where no run looked`] : []),
   ].join("");
   if (isPlain(fit)) return `${count}${unseen}`;
-  return `with that allowed for, ${count}, ${plain === 0 ? "none" : plain} without${unseen}`;
+  return `with that corrected, ${count}, ${plain === 0 ? "none" : plain} without it${unseen}`;
 }
 
 function isPlain({ shift, scale, mirrored }: Fit): boolean {
@@ -131,10 +132,10 @@ function isPlain({ shift, scale, mirrored }: Fit): boolean {
 }
 
 function ownSentence(name: string, fit: Fit): string {
-  return `${name || "One record"} is read by itself: it ${fitWords(fit, false)}.`;
+  return `${name || "One record"} is aligned on its own: it ${fitWords(fit, false)}.`;
 }
 
-/** `The card may be in meters: read so, 5 of 5 entries lie within …, 1 as it is read now.` */
+/** `The card may be in meters: read that way, 5 of 5 entries lie within …, 1 as it is read now.` */
 function readingSentence(reading: ReadingFacts, many: boolean): string {
   const { fit, used, now, of } = reading;
   const what = many ? reading.name || "One record" : "The card";
@@ -142,26 +143,24 @@ function readingSentence(reading: ReadingFacts, many: boolean): string {
   const why = whyOf(fit, used);
   const inMeters = why === "other-end" ? [] : ["in meters"];
   const how = [...inMeters, ...(why === "meters" ? [] : [end])].join(" and ");
-  return `${what} may be ${how}: read so, ${fit.explained} of ${of} entries lie ${WITHIN}, ${now === 0 ? "none" : now} as it is read now. Look at the record before accepting anything.`;
+  return `${what} may be ${how}: read that way, ${fit.explained} of ${of} entries are ${WITHIN}, ${now === 0 ? "none" : now} as it is read now. Check the record before accepting anything.`;
 }
 
 /** Another fit that does as well, or does better on too few entries. */
 function rivalWords({ rival, explained }: AlignmentFacts): string[] {
   if (!rival) return [];
-  const by = `${formatFeet(Math.abs(rival.shift))} ${rival.shift > 0 ? "up" : "down"} the line`;
+  const by = `${formatFeet(Math.abs(rival.shift))} ${rival.shift > 0 ? "upstream" : "downstream"}`;
   const bend = rival.scale > 0 ? "stretching" : "shortening";
   const stretched = rival.scale === 0 ? "" : ` and ${bend} it by ${percentWords(rival.scale)}`;
-  const moved = `moving the record ${by}${stretched}`;
+  const moved = `shifting the record ${by}${stretched}`;
   if (rival.shift === 0 && rival.scale === 0)
     return [
-      `As written, ${rival.explained} would fit as well: settle one sure point before accepting.`,
+      `As recorded, ${rival.explained} would match as well: confirm one known point before accepting.`,
     ];
   if (rival.explained > explained && rival.few)
-    return [
-      `${capital(moved)} would bring ${rival.explained} within reach, but that is too few to tell it from chance.`,
-    ];
+    return [`${capital(moved)} would match ${rival.explained}, too few to rule out chance.`];
   return [
-    `${capital(moved)} would explain ${rival.explained}: settle one sure point before accepting.`,
+    `${capital(moved)} would match ${rival.explained}: confirm one known point before accepting.`,
   ];
 }
 
@@ -170,6 +169,6 @@ function mirrorWords({ mirrored }: AlignmentFacts): string[] {
   const { sides, of } = mirrored;
   if (sides < 3 || sides * 3 < of * 2) return [];
   return [
-    `${sides} of ${of} pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.`,
+    `${sides} of ${of} pairs lie on opposite sides: the sides on record may be as seen looking downstream.`,
   ];
 }

@@ -87,7 +87,7 @@ function alternative(
   ).length;
   const { shift, scale } = fit;
   const of = entries.length;
-  const agree = `${explained} of ${of} ${of === 1 ? "entry" : "entries"} ${explained === 1 ? "agrees" : "agree"}`;
+  const agree = `${explained} of ${of} ${of === 1 ? "entry" : "entries"} ${explained === 1 ? "matches" : "match"}`;
   return {
     key: `w${short(`${recordId ?? ""}${shift}/${scale} ${keyOf(pairs)}`)}`,
     recordId: new Set(entries.map((entry) => entry.recordId)).size > 1 ? recordId : null,
@@ -131,7 +131,7 @@ function readWords({
   const what = name || "the card";
   const from = `is measured from ${upper ? "the main" : "the house end"}, its zero at ${formatFeet(fit.shift)}`;
   const mirrored =
-    fit.mirrored === used.mirrored ? "" : ", with its sides those of somebody who looks downstream";
+    fit.mirrored === used.mirrored ? "" : ", with its sides as seen looking downstream";
   if (why === "meters") return `If ${what} is in meters${zeroWords(fit)}${mirrored}`;
   if (why === "other-end") return `If ${what} ${from}${mirrored}`;
   if (why === "meters-from-other-end") return `If ${what} is in meters and ${from}${mirrored}`;
@@ -140,13 +140,13 @@ function readWords({
 
 function zeroWords({ shift }: Move): string {
   if (Math.abs(shift) < 50) return "";
-  return ` and its zero ${formatFeet(Math.abs(shift))} farther ${shift > 0 ? "up" : "down"}`;
+  return ` and its zero ${formatFeet(Math.abs(shift))} farther ${shift > 0 ? "upstream" : "downstream"}`;
 }
 
 /** `With the card’s zero 6.1 ft farther up`. */
 function fitStart(fit: Fit, { many, turned }: { many: boolean; turned: boolean }): string {
   const whose = many ? "the records’" : "the card’s";
-  const other = fit.mirrored ? "those of somebody who looks downstream" : "as drawn";
+  const other = fit.mirrored ? "as seen looking downstream" : "as drawn";
   const sides = turned ? ` and its sides ${other}` : "";
   return `${movedWords(fit, { whose, what: many ? "the records" : "the card" })}${sides}`;
 }
@@ -155,8 +155,8 @@ function movedWords(
   { shift, scale }: Move,
   { whose, what }: { whose: string; what: string },
 ): string {
-  if (shift === 0 && scale === 0) return `Taking ${what} as written`;
-  const zero = `${whose} zero ${formatFeet(Math.abs(shift))} farther ${shift > 0 ? "up" : "down"}`;
+  if (shift === 0 && scale === 0) return `Taking ${what} as recorded`;
+  const zero = `${whose} zero ${formatFeet(Math.abs(shift))} farther ${shift > 0 ? "upstream" : "downstream"}`;
   if (scale === 0) return `With ${zero}`;
   const stretch = `${scale > 0 ? "stretched" : "shortened"} by ${percentWords(scale)}`;
   return shift === 0 ? `With ${what} ${stretch}` : `With ${zero} and its lengths ${stretch}`;

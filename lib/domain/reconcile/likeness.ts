@@ -79,7 +79,7 @@ export function likenessReasons(entry: Traits, tieIn: Traits): string[] {
     ...reason("material", MATERIAL_WORDS[entry.material], MATERIAL_WORDS[tieIn.material]),
     ...reason("fitting", FITTING_WORDS[entry.fitting], FITTING_WORDS[tieIn.fitting]),
     ...(entry.propertyId !== null && entry.propertyId === tieIn.propertyId
-      ? ["The record names the property that the tie-in is settled to belong to."]
+      ? ["The record names the property this tie-in is settled as."]
       : []),
   ];
 }

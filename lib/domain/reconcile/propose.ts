@@ -51,7 +51,7 @@ function meantOnly(rival: Rival): Rival {
 }
 
 const TOO_LITTLE =
-  "Too little else of the record agrees with the camera to be sure of it: a person has to look.";
+  "Too little else of the record matches the camera to be sure: needs human review.";
 
 /** One pair as it is put to a person, with what speaks for and against it. */
 function proposal(
@@ -94,7 +94,7 @@ function distanceReason(
   const allowed =
     distance === rawDistance
       ? ""
-      : ` once the record's zero and scale are allowed for (${formatFeet(Math.abs(rawDistance))} as written)`;
+      : ` after correcting the record's zero and scale (${formatFeet(Math.abs(rawDistance))} as recorded)`;
   const within = Math.abs(distance) <= tolerance;
-  return `${apart} apart${allowed}; ${within ? "within" : "beyond"} the ${formatFeet(tolerance)} that readings may differ by.`;
+  return `${apart} difference${allowed}; ${within ? "within" : "beyond"} the ${formatFeet(tolerance)} tolerance.`;
 }

@@ -17,8 +17,8 @@ type Why = Exclude<DoubtWhy, "not-established">;
 
 /** What would have to be so, in the words of a condition. */
 export const IF_WORDS: Record<Why, string> = {
-  zero: "if the record has another zero",
-  mirrored: "if the sides on record are those of somebody who looks downstream",
+  zero: "if the record uses another zero",
+  mirrored: "if the sides on record are as seen looking downstream",
   meters: "if the record is in meters",
   "other-end": "if the record measures from the other end",
   "meters-from-other-end": "if the record is in meters and measures from the other end",
@@ -78,14 +78,14 @@ export function rivalReasons(rival: Rival, entryName: (entryId: string) => strin
   if (meant === "none")
     return [
       why === null
-        ? "That neither has a counterpart is nearly as likely: a person has to look."
-        : `Neither has a counterpart ${IF_WORDS[why]}: a person has to look.`,
+        ? "It is nearly as likely that neither has a match: needs human review."
+        : `Neither has a match ${IF_WORDS[why]}: needs human review.`,
     ];
   const what =
     "tieIn" in meant
       ? `${meant.tieIn.label || "Another tie-in"} at ${formatFeet(meant.tieIn.station)}`
       : `The record’s ${entryName(meant.entryId)}`;
   return why === null
-    ? [`${what} would do nearly as well: a person has to look.`]
-    : [`${what} would be meant ${IF_WORDS[why]}: a person has to look.`];
+    ? [`${what} is nearly as good a match: needs human review.`]
+    : [`${what} would be the match ${IF_WORDS[why]}: needs human review.`];
 }

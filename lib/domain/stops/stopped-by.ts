@@ -37,7 +37,7 @@ export function heldWords(held: readonly Hold[], deeds: readonly Deed[]): string
   const verb = others.length === 1 ? "So does 1 more" : `So do ${others.length} more`;
   const more = others.length === 0 ? "" : ` ${verb}: ${names}.`;
   const sentence = first.sentence.trim().replace(/[.]?$/, ".");
-  return `${sentence}${what} What lifts it: ${first.closes}, or a named person’s waiver, under “Holds” on the page “Does the record match the camera?”.${more}`;
+  return `${sentence}${what} To lift it: ${first.closes}; or waive it under “Holds” on the page “Does the record match the camera?”.${more}`;
 }
 
 /** A demand, an invoice and an agreement rest on a split that is final. */

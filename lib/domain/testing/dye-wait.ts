@@ -31,9 +31,9 @@ export function dyeWait(
   const travel = (ASSUMED.allowance * feet) / ASSUMED.feetAMinute;
   const plain = ASSUMED.fixtureMinutes + travel * (standing ? 2 : 1);
   const minutes = Math.max(LEAST_WAIT, Math.ceil(plain / 5) * 5);
-  const slow = standing ? ", twice that as water stands in the pipe" : "";
+  const slow = standing ? ", doubled again for standing water" : "";
   return {
     minutes,
-    sentence: `${tieIn.label}: watch for ${minutes} minutes: 5 for fixture and trap, then ${feet} ft of pipe at an assumed 1 ft a second, allowed for twice${slow}; never under ${LEAST_WAIT}.`,
+    sentence: `${tieIn.label}: watch for ${minutes} minutes: 5 min for fixture and trap, plus ${feet} ft of pipe at an assumed 1 ft/s, doubled${slow}; minimum ${LEAST_WAIT} min.`,
   };
 }

@@ -101,7 +101,7 @@ export function proposeTestDay(
       ...leftWords(file, left),
       ...callFirst(file, stops),
       ...waits,
-      "Waits, paces, doses and rinsing are common practice, not measured on this line: make them longer where the pipe is slow.",
+      "Waits, doses and rinsing follow common practice, not this line; allow longer in slow pipe.",
     ],
   };
 }
@@ -130,12 +130,12 @@ type Opening =
   | null;
 
 const ORDER_WORDS: Record<StopOrder, string> = {
-  "likeliest-first": "Addresses go from the likeliest down: the day may end early.",
-  "upstream-first": "Places go from the farthest upstream down.",
+  "likeliest-first": "The likeliest addresses come first: the day may end early.",
+  "upstream-first": "The farthest upstream comes first.",
 };
 
 const PLACES_WORDS =
-  "One camera watches one place at a time: it is moved once everybody asked about a place was dosed.";
+  "One camera watches one place at a time: it moves on once every address for a place has been tested.";
 
 function placesOf(file: LineFile, report: Report, order: StopOrder): Place[] {
   const places = clusters(tieInsToTest(report)).map((open) => placeOf(file, report, open));
@@ -254,12 +254,12 @@ function openingWords(
   const labels = open.map(({ tieIn }) => tieIn.label).join(" and ");
   if (opening?.kind === "control") {
     const { finding, propertyId, station } = opening.control;
-    return `Control for ${labels}: ${nameOf(file, propertyId)}, whose tie-in ${finding.tieIn.label} at ${formatFeet(station)} is settled and lies below. Its dye must not come from ${labels}.`;
+    return `Control for ${labels}: ${nameOf(file, propertyId)}, whose tie-in ${finding.tieIn.label} at ${formatFeet(station)} is settled and lies below. Its dye should not show at ${labels}.`;
   }
-  const none = `No address below ${labels} has a settled tie-in to serve as control; dye from above would color the pipe before the camera.`;
+  const none = `No address below ${labels} has a confirmed tie-in to serve as a control; dye from upstream would color the pipe before the camera.`;
   if (opening?.kind === "pipe")
-    return `${none} So the pipe itself is dosed first at the ${opening.point.kind} at ${formatFeet(opening.point.station)}, to see that dye passes the camera. That is no control: the evidence stays below level 5.`;
-  return `${none} No cleanout above is on file to dose the pipe itself. Without a control the evidence stays below level 5.`;
+    return `${none} So dye goes into the pipe itself first, at the ${opening.point.kind} at ${formatFeet(opening.point.station)}, to see that it passes the camera. That is not a control: evidence stays below level 5.`;
+  return `${none} No upstream cleanout is on file to dye the pipe itself. Without a control, evidence stays below level 5.`;
 }
 
 function nameOf({ properties }: LineFile, propertyId: string): string {

@@ -11,7 +11,7 @@ import { shownBy } from "./evidence.ts";
 import { streetClues } from "./street-clues.ts";
 
 const SEEN_WORDS: Record<TestKind, string> = {
-  excavation: "Digging showed it",
+  excavation: "Excavation showed it",
   dye: "Dye from here was seen",
   flow: "Water from here was seen",
   trace: "A trace points here",
@@ -61,10 +61,10 @@ export function candidatesFor(
 
 /** What has to be said beside any list of candidates: it may be nobody on it. */
 export function nobodyWords(candidates: readonly Candidate[]): string {
-  if (candidates.length === 0) return "Nothing on file points at any property.";
+  if (candidates.length === 0) return "Nothing on file points to a property.";
   return candidates.length === 1
-    ? "It may also be somebody else’s: an address that is not on file, or a drain of the street."
-    : "It may also be none of these: an address that is not on file, or a drain of the street.";
+    ? "It could also be another address not on file, or a street drain."
+    : "It could also be none of these: an address not on file, or a street drain.";
 }
 
 interface Around {
@@ -108,7 +108,7 @@ function testClue(test: TieInTest): Clue {
   const on = `on ${formatDate(test.performedOn)}`;
   if (test.result === "positive") return clue(test.kind, `${SEEN_WORDS[test.kind]}, ${on}.`);
   if (test.result === "inconclusive")
-    return clue("test-inconclusive", `A ${test.kind} test ${on} came to nothing certain.`);
+    return clue("test-inconclusive", `A ${test.kind} test ${on} was inconclusive.`);
   const waited = test.waitMinutes === null ? "" : ` in ${test.waitMinutes} minutes`;
   return clue("test-not-seen", `A ${test.kind} test ${on} showed nothing${waited}; weak evidence.`);
 }
@@ -127,7 +127,7 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
 }
 
 function entryClue(label: string, at: { entry: Cft | null; tieIn: Cft | null }): Clue {
-  const nothing = "and nothing answers to it";
+  const nothing = "with no matching tie-in";
   if (at.entry === null || at.tieIn === null)
     return clue("entry-unplaced", `The record shows “${label}” somewhere, ${nothing}.`);
   const apart = Math.abs(at.entry - at.tieIn);
@@ -185,7 +185,7 @@ function withoutTieIn({ id, stake }: Property, { entries }: LineFile): Clue[] {
   return [
     stake === "connected"
       ? clue("connected-without", "It is connected, and no tie-in of its own has been found.")
-      : clue("candidate-without", "It is perhaps connected, and no tie-in is known for it."),
+      : clue("candidate-without", "It is possibly connected, and no tie-in is known for it."),
     ...(unrecorded ? [clue("no-record", "No record shows a connection for it.")] : []),
   ];
 }

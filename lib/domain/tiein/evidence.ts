@@ -87,7 +87,7 @@ export function evidenceFor(
   nameOf: EvidenceHints["nameOf"],
 ): Evidence {
   if (!contradicts(propertyId, evidence)) return evidence;
-  const reason = `It is taken to be that of ${nameOf(propertyId ?? "")}, but tests say otherwise. ${evidence.reason}`;
+  const reason = `It is assigned to ${nameOf(propertyId ?? "")}, but tests say otherwise. ${evidence.reason}`;
   return { ...evidence, level: CONTRADICTED_LEVEL, reason };
 }
 
@@ -130,7 +130,7 @@ function byAuthority(tieIn: TieIn, { acceptedBy, nameOf }: EvidenceHints): Evide
   if (!acceptedBy || tieIn.propertyId === null) return null;
   return {
     level: 6,
-    reason: `For ${nameOf(tieIn.propertyId)}, it ${ruledWords(acceptedBy)}.`,
+    reason: `Authority ruling for ${nameOf(tieIn.propertyId)}: it ${ruledWords(acceptedBy)}.`,
     propertyId: tieIn.propertyId,
   };
 }
@@ -140,7 +140,7 @@ function byDigging(positive: readonly TieInTest[], { nameOf }: EvidenceHints): E
   if (!dug?.propertyId) return null;
   return {
     level: 6,
-    reason: `Digging showed that it leads to ${nameOf(dug.propertyId)}.`,
+    reason: `Excavation showed it leads to ${nameOf(dug.propertyId)}.`,
     propertyId: dug.propertyId,
   };
 }
@@ -154,7 +154,7 @@ function byWater(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evi
     const names = places.map(nameOf).join(" and ");
     return {
       level: 3,
-      reason: `Tests at ${names} were both seen here: the branch may be shared, so dig or test again.`,
+      reason: `Tests at ${names} were both seen here: the branch may be shared; dig or test again.`,
       propertyId: null,
     };
   }
@@ -164,19 +164,19 @@ function byWater(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evi
   if (failed)
     return {
       level: 3,
-      reason: `A test at ${name} was seen here, but so was its control: the test does not tell the two apart.`,
+      reason: `A test at ${name} was seen here, but so was its control: the test can’t tell the two apart.`,
       propertyId,
     };
   const missing = missingForProof(seen);
   if (missing.length === 0)
     return {
       level: 5,
-      reason: `Dye from ${name} was seen here ${timesWords(seen)}, filmed, other water barred, by two people, with a negative control.`,
+      reason: `Dye from ${name} was seen here ${timesWords(seen)}, on video, with other water off, by two people, with a negative control.`,
       propertyId,
     };
   return {
     level: 4,
-    reason: `${capital(SEEN_AS[first.kind])} from ${name} was seen here; for proof is missing: ${missing.join(", ")}.`,
+    reason: `${capital(SEEN_AS[first.kind])} from ${name} was seen here; still needed for proof: ${missing.join(", ")}.`,
     propertyId,
   };
 }
@@ -191,9 +191,9 @@ export function missingForProof(seen: readonly TieInTest[]): string[] {
       dye.some((test) => test.controlResult === "negative"),
       "a negative control at another address",
     ],
-    [dye.length < 2 || good((test) => test.filmed.trim() !== ""), "film of both tests"],
+    [dye.length < 2 || good((test) => test.filmed.trim() !== ""), "video of both tests"],
     [dye.length < 2 || good(hasTwoNames), "two names on both tests"],
-    [dye.length < 2 || good((test) => test.otherWaterBarred), "other water barred in both tests"],
+    [dye.length < 2 || good((test) => test.otherWaterBarred), "other water shut off in both tests"],
   ];
   return wants.flatMap(([there, words]) => (there ? [] : [words]));
 }
@@ -210,7 +210,7 @@ function byTrace(positive: readonly TieInTest[], { nameOf }: EvidenceHints): Evi
   const name = nameOf(traced.propertyId);
   const reason =
     traced.kind === "trace"
-      ? `A trace from it points at ${name}.`
+      ? `A trace from it points to ${name}.`
       : `Smoke blown into it showed at ${name}; it can't tell which fixture.`;
   return { level: 3, reason, propertyId: traced.propertyId };
 }
@@ -223,7 +223,7 @@ function byRecord(
   if (recordPropertyId !== null)
     return {
       level: 2,
-      reason: `The permit record names ${nameOf(recordPropertyId)}; no test shows it yet.`,
+      reason: `The permit record names ${nameOf(recordPropertyId)}; no test confirms it yet.`,
       propertyId: recordPropertyId,
     };
   const said = positive.find((test) => test.kind === "statement");
@@ -237,7 +237,7 @@ function byRecord(
   const by = tieIn.settledBy === "" ? "" : ` by ${tieIn.settledBy}`;
   return {
     level: 2,
-    reason: `It was put down to ${nameOf(tieIn.propertyId)}${by}; no test shows it.`,
+    reason: `It was assigned to ${nameOf(tieIn.propertyId)}${by}; no test confirms it.`,
     propertyId: tieIn.propertyId,
   };
 }
@@ -249,18 +249,18 @@ function byPosition(
   const tried = own.flatMap((test) => test.propertyId ?? []);
   const places = [...new Set([...nearbyPropertyIds, ...tried])];
   if (places.length === 0)
-    return { level: 0, reason: "Nothing shows whose it is.", propertyId: null };
+    return { level: 0, reason: "Nothing shows the owner yet.", propertyId: null };
   const names = sayAny(places.map(nameOf), 4);
   return {
     level: 1,
-    reason: `By its position it may be that of ${names}; nothing shows it.`,
+    reason: `By location it may belong to ${names}; no evidence yet.`,
     propertyId: places.length === 1 ? (places[0] ?? null) : null,
   };
 }
 
 function weakWords(test: TieInTest, { nameOf }: EvidenceHints): string {
   const where = test.propertyId === null ? "" : ` at ${nameOf(test.propertyId)}`;
-  if (test.result === "inconclusive") return `A ${test.kind} test${where} came to nothing certain.`;
+  if (test.result === "inconclusive") return `A ${test.kind} test${where} was inconclusive.`;
   const waited = test.waitMinutes === null ? "" : ` in ${test.waitMinutes} minutes`;
   return `A ${test.kind} test${where} was not seen${waited}: weak evidence, since slow pipes, traps and blockages hide it.`;
 }

@@ -42,7 +42,7 @@ export function rulingEffects(file: RulingFile, tieIns: readonly TieInFinding[])
 
 function effectOf(ruling: Ruling, finding: TieInFinding, file: RulingFile): RulingEffect {
   const done = isDone(ruling.kind, finding);
-  const label = finding.tieIn.label.trim() || "Unlabelled tie-in";
+  const label = finding.tieIn.label.trim() || "Unlabeled tie-in";
   const asks = done ? null : asksOf(ruling, { finding, label, file });
   return {
     ruling,
@@ -85,13 +85,13 @@ function asksOf({ kind, dueOn }: Ruling, { finding, label, file }: Asked): strin
     case "legalise":
       return `${label} needs ${papersFor(file)}${by}`;
     case "disconnect":
-      return `${label} has to be cut off${by}`;
+      return `${label} must be disconnected${by}`;
     case "own-connection":
-      return `${label} has to get a connection of its own and leave the shared pipe${by}`;
+      return `${label} must get its own connection and leave the shared pipe${by}`;
     case "cap":
-      return `${label} has to be capped${by}; it is proven dead`;
+      return `${label} must be capped${by}; it is proven inactive`;
     default:
-      return `The authority wants evidence on whose ${label} is${by}; it stands at level ${finding.level} of 6`;
+      return `The authority requires evidence of who owns ${label}${by}; confidence is level ${finding.level} of 6`;
   }
 }
 
@@ -112,8 +112,7 @@ function papersFor({ authority, agreements }: RulingFile): string {
 
 function asBuiltWords({ kind }: Ruling, { station, side }: TieInFinding): string[] {
   if (kind !== "record-corrected") return [];
-  const where =
-    station === null ? "where it lies once that is measured" : `at ${formatFeet(station)}`;
+  const where = station === null ? "at its location, once measured" : `at ${formatFeet(station)}`;
   const sided = side === "left" || side === "right" ? `, ${side} looking upstream` : "";
   return [`The as-built shows it ${where}${sided}.`];
 }

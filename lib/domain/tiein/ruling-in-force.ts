@@ -5,13 +5,13 @@ import { formatDate } from "../time/format-day.ts";
 const DOCUMENTS: readonly RulingKind[] = ["accepted-as-legacy", "record-corrected"];
 
 const RULED_WORDS: Record<RulingKind, string> = {
-  legalise: "may stay, with a permit, fees and an agreement",
-  disconnect: "has to be cut off until it complies",
-  "own-connection": "has to get a connection of its own",
-  "accepted-as-legacy": "is accepted as it is, from before the rule",
-  cap: "is to be capped, being proven dead",
+  legalise: "may remain, with a permit, fees and an agreement",
+  disconnect: "must be disconnected until compliant",
+  "own-connection": "must get its own connection",
+  "accepted-as-legacy": "is accepted as is (grandfathered)",
+  cap: "is to be capped (proven inactive)",
   "record-corrected": "is right; the record is corrected by the as-built",
-  "evidence-asked": "waits: the authority wants more evidence",
+  "evidence-asked": "needs more evidence for the authority",
 };
 
 /** The ruling that holds on a tie-in: the one decided last; null where nobody has ruled. */
@@ -33,5 +33,5 @@ export function documentingRuling(rulings: readonly Ruling[], tieInId: string): 
 /** `may stay, with …, says City of Quillhaven, November 20, 2026 (case 26-114)`. */
 export function ruledWords({ kind, decidedBy, decidedOn, reference }: Ruling): string {
   const where = reference.trim() === "" ? "" : ` (${reference.trim()})`;
-  return `${RULED_WORDS[kind]}, says ${decidedBy.trim() || "the authority"}, ${formatDate(decidedOn)}${where}`;
+  return `${RULED_WORDS[kind]}, per ${decidedBy.trim() || "the authority"}, ${formatDate(decidedOn)}${where}`;
 }

@@ -37,38 +37,38 @@ const UNSEEN_WORDS: Record<CoverageSpan["state"], string> = {
 /** Standings in English. */
 export const STANDING_EN: StandingWords = {
   inactive: ({ settled }) =>
-    `Taken out of use${settledWords(settled) || ": who proved it is not noted"}.`,
+    `Out of use${settledWords(settled) || ": it is not noted who proved it"}.`,
   "not-sanitary": ({ tieInKind, settled }) =>
-    `A ${TIE_IN_KIND_WORDS[tieInKind]}, no branch of a building${settledWords(settled)}.`,
+    `A ${TIE_IN_KIND_WORDS[tieInKind]}, not a building branch${settledWords(settled)}.`,
   linked: ({ shown, seen, compared, acceptedBy }) =>
     `${shown ? shownWords(shown) : "The record shows it"}; ${seenWords(seen)}${comparedWords(compared)}. ${saidWords(acceptedBy)}`,
   "no-record-yet": ({ seen }) => `${capital(seenWords(seen))}; no record has been entered yet.`,
   "never-tied": ({ seen }) =>
     `${capital(seenWords(seen))}; its run was never tied to the main, so it can't be set against the record yet.`,
   conflict: ({ seen, entry, off }) =>
-    `${capital(seenWords(seen))}; the nearest entry, ${entry || "unnamed"}, lies ${formatFeet(off)} off: too far to be the same without a reason.`,
+    `${capital(seenWords(seen))}; the nearest entry, ${entry || "unnamed"}, is ${formatFeet(off)} away: too far to match without a reason.`,
   doubtful: ({ seen, why, entry }) =>
     why === "not-established"
-      ? `${capital(seenWords(seen))}; too little of the record agrees with the camera to say that no entry answers to it.`
-      : `${capital(seenWords(seen))}; it may be ${entry || "an entry"} ${IF_WORDS[why]}, which is too little shown to say.`,
+      ? `${capital(seenWords(seen))}; too little of the record matches the camera to say no entry matches it.`
+      : `${capital(seenWords(seen))}; it may be ${entry || "an entry"} ${IF_WORDS[why]}, but there isn’t enough evidence.`,
   "unplaced-entry": ({ seen, entry }) =>
     `${capital(seenWords(seen))}; it may be ${entry || "an entry"}, which the record does not place.`,
   "near-tie": ({ seen, entry }) =>
     `${capital(seenWords(seen))}; ${entry || "an entry"} fits it nearly as well as the tie-in that it is proposed for.`,
-  "no-entry": ({ seen }) => `${capital(seenWords(seen))}; no entry on record answers to it.`,
+  "no-entry": ({ seen }) => `${capital(seenWords(seen))}; no matching entry on record.`,
   "no-station": ({ entry, gap }) =>
-    `${entry || "The entry"} ${GAP_WORDS[gap]}, so no run can be said to have looked there.`,
+    `${entry || "The entry"} ${GAP_WORDS[gap]}, so no run is known to have covered it.`,
   "beyond-end": ({ shown, upperEnd }) =>
     `${shownWords(shown)}; that is beyond the upper end at ${formatFeet(upperEnd)}.`,
   "not-inspected": ({ shown, unseen }) =>
-    `${shownWords(shown)}; the pipe from ${plainFeet(unseen.from)} to ${formatFeet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, so it may be there unseen.`,
+    `${shownWords(shown)}; the pipe from ${plainFeet(unseen.from)} to ${formatFeet(unseen.to)} ${UNSEEN_WORDS[unseen.state]}, so it may be there, unseen.`,
   "not-seen": ({ shown, from, to, nearly }) =>
     `${shownWords(shown)}; the camera saw the pipe from ${plainFeet(from)} to ${formatFeet(to)} and no branch of its own there${nearly === "" ? "" : `, but ${nearly} fits it nearly as well as the entry that is proposed for it`}.`,
   "place-unclear": ({ shown, why, tieIn }) =>
     why === "not-established"
-      ? `${shownWords(shown)}; too little of the record agrees with the camera to say which place in the pipe that is.`
-      : `${shownWords(shown)}; it may be ${tieIn || "a tie-in"} ${IF_WORDS[why]}, so which place in the pipe that is can't be said yet.`,
-  "written-twice": () => "It is written twice on the record and taken as one.",
+      ? `${shownWords(shown)}; too little of the record matches the camera to tell where in the pipe that is.`
+      : `${shownWords(shown)}; it may be ${tieIn || "a tie-in"} ${IF_WORDS[why]}, so its location in the pipe isn’t clear yet.`,
+  "written-twice": () => "It appears twice on the record and counts as one.",
   ruled: ({ ruling }) => `It ${ruledWords(ruling)}.`,
   explained: ({ by, explanation }) =>
     `Explained${by === "" ? "" : ` by ${by}`}: ${stopped(explanation)}`,
@@ -84,7 +84,7 @@ function shownWords({ record, label, station, moved }: ShownSaid): string {
   const name = record ? recordName(record) : "The record";
   const what = `${name} shows ${label.trim() || "a connection"}`;
   if (station === null) return what;
-  const allowed = moved === null ? "" : ` (${formatFeet(moved)} with its zero allowed for)`;
+  const allowed = moved === null ? "" : ` (${formatFeet(moved)} with the zero corrected)`;
   return `${what} at ${formatFeet(station)}${allowed}`;
 }
 
@@ -101,18 +101,18 @@ function seenWords(seen: SeenSaid | null): string {
 
 /** Whether the two lie apart, with the numbers. */
 function comparedWords(compared: ComparedSaid | null): string {
-  if (compared === null) return ", with no station to compare by";
+  if (compared === null) return ", with no station to compare";
   const { off, tolerance, allowedFor, sides } = compared;
-  const allowed = allowedFor ? " once the record's zero is allowed for" : "";
+  const allowed = allowedFor ? " after correcting the record’s zero" : "";
   const limit = off <= tolerance ? "within" : "beyond";
   const opposite = sides ? `; ${sides.recorded} on the record, ${sides.seen} in the pipe` : "";
-  return `: ${formatFeet(off)} apart${allowed}, ${limit} the ${formatFeet(tolerance)} that readings may differ by${opposite}`;
+  return `: ${formatFeet(off)} difference${allowed}, ${limit} the ${formatFeet(tolerance)} tolerance${opposite}`;
 }
 
 function saidWords(acceptedBy: string | null): string {
   return acceptedBy === null
-    ? "Proposed; nobody has accepted it yet."
-    : `${acceptedBy || "Somebody"} accepted that they are the same.`;
+    ? "Proposed; no one has accepted it yet."
+    : `${acceptedBy || "Someone"} accepted the match.`;
 }
 
 function settledWords(settled: SettledSaid): string {

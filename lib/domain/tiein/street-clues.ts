@@ -73,8 +73,7 @@ function orderClue(house: HouseNumber, known: readonly Known[], finding: TieInFi
   const fits =
     (below === undefined || way * (house.number - below.number) > 0) &&
     (above === undefined || way * (above.number - house.number) > 0);
-  if (!fits)
-    return [clue("out-of-order", "By the order of house numbers it would join elsewhere.")];
+  if (!fits) return [clue("out-of-order", "By house-number sequence it would join elsewhere.")];
   if (below && above)
     return [
       clue(

@@ -51,10 +51,10 @@ test("decideAlignment() keeps what was accepted with name, day and reason, and u
     decision: { decidedBy: act.actor.name, decidedOn: act.today, reason: REASON },
   });
   expect(alignment()?.sentence).toBe(
-    `As ${act.actor.name} accepted, the card reads 2.0 ft longer throughout: probably another zero point; with that allowed for, 5 of 5 entries lie within what readings may differ by, none without.`,
+    `Accepted by ${act.actor.name}: the card reads 2.0 ft long throughout, probably a different zero point; with that corrected, 5 of 5 entries are within tolerance, none without it.`,
   );
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
-    `Accepted that the card reads 2.0 ft longer throughout: probably another zero point. Reason: ${REASON}`,
+    `Accepted that the card reads 2.0 ft long throughout, probably a different zero point. Reason: ${REASON}`,
   );
 });
 
@@ -80,7 +80,7 @@ test("decideAlignment() accepts that a record is in meters or measured from the 
       reason: REASON,
     });
   must(accept(0, 2_280_840));
-  expect(alignment()?.sentence).toMatch(/^As .* accepted, the card is in meters;/);
+  expect(alignment()?.sentence).toMatch(/^Accepted by .*: the card is in meters;/);
   must(accept(16_300, -2_000_000));
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
     `Accepted that the card is measured from the other end, its zero at 163.0 ft. Reason: ${REASON}`,

@@ -98,8 +98,8 @@ describe("savePeople()", () => {
 
   test.each([
     [{ name: "" }, "name", "Enter a name"],
-    [{ propertyId: null }, "propertyId", "Choose the property, or empty “Is”"],
-    [{ role: null }, "role", "Choose what they are to the property"],
+    [{ propertyId: null }, "propertyId", "Choose the property, or clear the role"],
+    [{ role: null }, "role", "Choose their role at the property"],
     [
       { propertyId: "h99" },
       "propertyId",

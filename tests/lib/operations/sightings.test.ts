@@ -72,7 +72,7 @@ const ANCHORS = [
   { id: "a2", runId: "r2", kind: "main-connection", counter: 0, station: 0 },
 ];
 
-/** Two runs that saw one branch half a foot apart, and another 20 ft farther up. */
+/** Two runs that saw one branch half a foot apart, and another 20 ft farther upstream. */
 function twoRuns() {
   const act = anAct(aDb());
   const lineId = anOpenLine(act);

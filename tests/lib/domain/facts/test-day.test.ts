@@ -168,7 +168,7 @@ describe("proposeTestDay()", () => {
     expect(stops[0]).toMatchObject({ propertyId: null, pointId: "high", tieInIds: ["t2"] });
     expect(stops.slice(1).every(({ pointId }) => pointId === null)).toBe(true);
     expect(reasons.join(" ")).toContain(
-      "the pipe itself is dosed first at the cleanout at 90.0 ft",
+      "dye goes into the pipe itself first, at the cleanout at 90.0 ft",
     );
     expect(reasons.join(" ")).toContain("below level 5");
   });
@@ -238,7 +238,7 @@ describe("proposeTestDay()", () => {
   test("says why: the control, the order and each wait", () => {
     const { reasons } = proposed();
     expect(reasons[0]).toBe(
-      "Control for t2: 12 Fennel Row, whose tie-in t1 at 20.0 ft is settled and lies below. Its dye must not come from t2.",
+      "Control for t2: 12 Fennel Row, whose tie-in t1 at 20.0 ft is settled and lies below. Its dye should not show at t2.",
     );
     expect(reasons.find((reason) => reason.startsWith("t2: watch for 15 minutes"))).toBeDefined();
   });

@@ -56,7 +56,7 @@ describe("a run that could not tell", () => {
   test("holds the whole line where it was never tied to it", () => {
     const runs = [aRun("run", { crossingSeen: "cannot-tell" })];
     expect(sayIt(openHolds({ runs, anchors: [] }))).toEqual([
-      { at: null, stops: CUTS, why: "no run that is tied to the line looked for it." },
+      { at: null, stops: CUTS, why: "no run tied to the line looked for it." },
     ]);
   });
 });
@@ -71,7 +71,7 @@ describe("what is to be cut, lined or burst", () => {
   test("is held where no run filmed it, before any run over all of it", () => {
     const runs = [aRun("run", { toCounter: 5_000 })];
     expect(sayIt(openHolds({ scope: [clear], runs }))).toEqual([
-      { at: [5_000, 8_000], stops: CUTS, why: "no run that is tied to the line filmed it." },
+      { at: [5_000, 8_000], stops: CUTS, why: "no run tied to the line filmed it." },
     ]);
     expect(sayIt(openHolds({ scope: [clear], runs: [], anchors: [] }))[0]?.at).toEqual([
       2_000, 8_000,

@@ -55,7 +55,7 @@ test("an undocumented tie-in of unknown owner stops capping, lining, bursting, t
     waiver: null,
   });
   expect(hold?.sentence).toBe(
-    "T3 at 36.5 ft is on no record, and it is not proven whose it is. Nothing shows whose it is.",
+    "T3 at 36.5 ft is not on record and its owner is not proven. Nothing shows the owner yet.",
   );
 });
 
@@ -72,7 +72,7 @@ test("what tests have shown holds cap, split and demand until a person has settl
   expect(rest).toEqual([]);
   expect(hold).toMatchObject({
     key: "tie-in-undecided:t",
-    sentence: "Tests show that T3 at 36.5 ft is that of 14 Fennel Row; nobody has settled it yet.",
+    sentence: "Tests show that T3 at 36.5 ft serves 14 Fennel Row; no one has settled it yet.",
     stops: ["capping", "final-split", "demand"],
   });
   const tieIns = [aTieIn("t", { kind: "building", propertyId: "14", settledBy: "Dana Okafor" })];
@@ -87,7 +87,7 @@ test("a tie-in that was settled against what tests show stops as if nobody knew 
   expect(holds.map(({ key }) => key)).toEqual(["tie-in-owner-unknown:t"]);
   expect(found[0]).toMatchObject({ propertyId: "18", level: 3 });
   expect(found[0]?.levelReason).toMatch(
-    /^It is taken to be that of 18 Fennel Row, but tests say otherwise. Dye from 14 Fennel Row/,
+    /^It is assigned to 18 Fennel Row, but tests say otherwise. Dye from 14 Fennel Row/,
   );
 });
 
@@ -100,7 +100,7 @@ test("tests against the owner of a tie-in on record stop a demand until that is 
   expect(holds.map(({ key, sentence }) => [key, sentence])).toEqual([
     [
       "tie-in-undecided:t",
-      "T3 at 36.5 ft is taken to be that of 18 Fennel Row, but tests point at 14 Fennel Row.",
+      "T3 at 36.5 ft is assigned to 18 Fennel Row, but tests point to 14 Fennel Row.",
     ],
   ]);
   const tieIns = [aTieIn("t", { propertyId: "18", ownerAccepted: true })];
@@ -164,7 +164,7 @@ test("an old septic line is thought dead, not proven dead, and holds capping", (
   const tieIns = [aTieIn("t", { label: "T3", kind: "old-septic-line", ...settled })];
   const pairings = [aPairing("e", "t")];
   const [hold] = foundWith({ tieIns, pairings });
-  expect(hold?.sentence).toContain("thought dead but not proven dead");
+  expect(hold?.sentence).toContain("believed inactive but not proven");
   const dead = tieIns.map((tieIn) => ({ ...tieIn, inactive: true }));
   expect(foundWith({ tieIns: dead, pairings })).toEqual([]);
 });

@@ -40,7 +40,7 @@ test("a dug stretch of which nobody said whose land it is stops submission and d
     stretch: { from: 1_200, to: 4_600 },
   });
   expect(hold?.sentence).toBe(
-    "Whose land lies over the pipe from 12.0 to 46.0 ft, where “Dig” digs, is not entered, so whose consent or which permit it takes is not known.",
+    "The land over the pipe from 12.0 to 46.0 ft, where “Dig” digs, is not entered, so the consent or permit it takes is unknown.",
   );
 });
 

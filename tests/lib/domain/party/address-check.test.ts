@@ -12,7 +12,7 @@ test.each(["WA", "wa", "Washington", "new york", "D.C.", "AE", "PR", ""])(
 
 test.each(["Oregn", "BC", "98000"])("addressProblems() asks for a state instead of %j", (state) => {
   expect(addressProblems(anAddress("1 Weir Street", { state }))).toMatchObject([
-    { field: "state", message: expect.stringContaining("as WA or Washington") },
+    { field: "state", message: expect.stringContaining("e.g. WA or Washington") },
   ]);
 });
 

@@ -70,8 +70,8 @@ function missing(file: Partial<Parameters<typeof stakeholdersOf>[0]>): readonly 
 describe("stakeholdersOf()", () => {
   test("stakeholdersOf() misses owner and occupant where nobody is entered", () => {
     expect(missing({})).toEqual([
-      "No owner yet, so nobody can be asked or can sign.",
-      "No occupant yet, so nobody can be told to stop using the drains.",
+      "No owner yet, so no one can be contacted or sign.",
+      "No occupant yet, so no one can be told to stop using the drains.",
     ]);
   });
 
@@ -93,7 +93,7 @@ describe("stakeholdersOf()", () => {
         roles: [role("Agnieszka", "owner"), role("Tomas", "occupant", { unitId: "u1" })],
       }),
     ).toEqual([
-      "No occupant for Unit B; letters go to “Current occupant”.",
+      "No occupant for Unit B; no letter will be sent to this unit.",
       "No mailing address for Agnieszka; letters go to 16 Fennel Row.",
     ]);
   });
@@ -104,7 +104,7 @@ describe("stakeholdersOf()", () => {
         parties: [party("Winfield Trust", { kind: "trust", mailing: ADDRESS }), party("Tomas")],
         roles: [role("Winfield Trust", "owner"), role("Tomas", "occupant")],
       }),
-    ).toEqual(["Who signs for Winfield Trust, and in what capacity, is not known."]);
+    ).toEqual(["Not known: who signs for Winfield Trust and in what capacity."]);
   });
 
   test("stakeholdersOf() takes a crossed lot's owner as its owner and misses where it is crossed", () => {
@@ -114,7 +114,7 @@ describe("stakeholdersOf()", () => {
         parties: [party("Georgina", { mailing: ADDRESS })],
         roles: [role("Georgina", "crossed-lot-owner")],
       }),
-    ).toEqual(["From where to where the line crosses this lot is not entered."]);
+    ).toEqual(["Enter where the line crosses this lot (from and to stations)."]);
   });
 
   test("stakeholdersOf() wants an owner proper where a crossed lot turns out connected", () => {
@@ -123,6 +123,6 @@ describe("stakeholdersOf()", () => {
         parties: [party("Georgina", { mailing: ADDRESS })],
         roles: [role("Georgina", "crossed-lot-owner"), role("Georgina", "occupant")],
       }),
-    ).toEqual(["No owner yet, so nobody can be asked or can sign."]);
+    ).toEqual(["No owner yet, so no one can be contacted or sign."]);
   });
 });

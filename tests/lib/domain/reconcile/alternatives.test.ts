@@ -6,7 +6,7 @@ import { anAlignment, anEntryMark, aSeenMark, reconciled } from "#tests/support/
 
 const EVEN = [1_000, 1_800, 2_600, 3_400, 4_200];
 
-/** A card as regular as a comb, and the same comb 8 ft farther up: it fits in two places. */
+/** A card as regular as a comb, and the same comb 8 ft farther upstream: it fits in two places. */
 function comb(shift = 800) {
   return {
     entries: EVEN.map((station, at) => anEntryMark(`e${at}`, station)),
@@ -33,7 +33,7 @@ describe("alternatives", () => {
     expect(way).toMatchObject({ shift: 800, scale: 0, explained: 5 });
     expect(pairsOf(way ?? expect.fail())).toEqual(["e0=t0", "e1=t1", "e2=t2", "e3=t3", "e4=t4"]);
     expect(way?.sentence).toBe(
-      "With the card’s zero 8.0 ft farther up, 5 of 5 entries agree; t0 would be e0, not e1; t1 would be e1, not e2; t2 would be e2, not e3; and 2 more would change.",
+      "With the card’s zero 8.0 ft farther upstream, 5 of 5 entries match; t0 would be e0, not e1; t1 would be e1, not e2; t2 would be e2, not e3; and 2 more would change.",
     );
     expect(others.length).toBeLessThanOrEqual(3);
   });
@@ -46,7 +46,7 @@ describe("alternatives", () => {
     expect(found.alternatives).toHaveLength(1);
     expect(found.alternatives[0]).toMatchObject({ shift: 0, explained: 1 });
     expect(found.alternatives[0]?.sentence).toBe(
-      "With the same zero, 1 of 1 entry agrees; T1 would have no entry; and T2 would be House 14.",
+      "With the same zero, 1 of 1 entry matches; T1 would have no entry; and T2 would be House 14.",
     );
   });
 
@@ -78,7 +78,7 @@ describe("alternatives", () => {
     ]);
     expect(found.proposals.every(({ nearTie }) => !nearTie)).toBe(true);
     expect(found.alternatives[0]).toMatchObject({ shift: 0 });
-    expect(found.alternatives[0]?.sentence).toMatch(/^Taking the card as written, 4 of 5/);
+    expect(found.alternatives[0]?.sentence).toMatch(/^Taking the card as recorded, 4 of 5/);
   });
 
   test("no two ways have the same pairs or key, none is what stands, and four are the most", () => {
@@ -199,7 +199,7 @@ describe("a person’s word on the alignment", () => {
     expect(found.doubtful.size).toBe(0);
     expect(found.alternatives[0]).toMatchObject({ shift: 700, explained: 5 });
     expect(found.alignment?.sentence).toMatch(
-      /^As Dana Okafor accepted, the card is taken as written; none of 5 entries lies within/,
+      /^Accepted by Dana Okafor: the card is taken as recorded; none of 5 entries is within/,
     );
   });
 });

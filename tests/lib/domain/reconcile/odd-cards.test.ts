@@ -53,7 +53,7 @@ describe("a card with every side mirrored", () => {
       "The side differs: right on the record, left seen.",
     );
     expect(found.alignment?.sentence).toBe(
-      "The card reads 6.0 ft shorter throughout: probably another zero point; with that allowed for, 5 of 5 entries lie within what readings may differ by, none without. 5 of 5 pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.",
+      "The card reads 6.0 ft short throughout, probably a different zero point; with that corrected, 5 of 5 entries are within tolerance, none without it. 5 of 5 pairs lie on opposite sides: the sides on record may be as seen looking downstream.",
     );
   });
 
@@ -80,7 +80,7 @@ describe("a card in meters", () => {
   test("is suspected and said, offered first, and nothing is firm while it explains more", () => {
     const found = reconciled(entries, TIE_INS);
     expect(found.alignment?.sentence).toContain(
-      "The card may be in meters: read so, 5 of 5 entries lie within what readings may differ by",
+      "The card may be in meters: read that way, 5 of 5 entries are within tolerance",
     );
     expect(found.alternatives[0]?.sentence).toMatch(/^If the card is in meters, 5 of 5 entries/);
     expect(pairsOf(found.alternatives[0]?.pairs ?? [])).toEqual(TRUE_PAIRS);
@@ -97,7 +97,7 @@ describe("a card in meters", () => {
     const found = reconciled(entries, TIE_INS, { alignments: [accepted] });
     expect(pairsOf(found.proposals)).toEqual(TRUE_PAIRS);
     expect(found.alignment?.sentence).toBe(
-      "As Dana Okafor accepted, the card is in meters; with that allowed for, 5 of 5 entries lie within what readings may differ by, none without.",
+      "Accepted by Dana Okafor: the card is in meters; with that corrected, 5 of 5 entries are within tolerance, none without it.",
     );
     expect(found.doubtful.size).toBe(0);
   });
@@ -109,10 +109,10 @@ describe("a card measured from the other end", () => {
   test("is suspected and said, with its zero, and nothing is firm while it explains more", () => {
     const found = reconciled(entries, TIE_INS);
     expect(found.alignment?.sentence).toContain(
-      "The card may be measured from the house end, its zero at 163.0 ft: read so, 5 of 5 entries",
+      "The card may be measured from the house end, its zero at 163.0 ft: read that way, 5 of 5 entries",
     );
     expect(found.alternatives[0]?.sentence).toMatch(
-      /^If the card is measured from the house end, its zero at 163\.0 ft, 5 of 5 entries agree/,
+      /^If the card is measured from the house end, its zero at 163\.0 ft, 5 of 5 entries match/,
     );
     expect(pairsOf(found.alternatives[0]?.pairs ?? [])).toEqual(TRUE_PAIRS);
     expect(firmOf(found)).toEqual([]);
@@ -153,7 +153,7 @@ describe("what agrees is only what lies there", () => {
       [aSeenMark("t0", 5_000)],
     );
     expect(found.alignment?.sentence).toBe(
-      "As written, the card does not agree with the camera, and no other zero explains enough; none of 2 entries lies within what readings may differ by.",
+      "As recorded, the card does not match the camera, and no other zero explains enough; none of 2 entries is within tolerance.",
     );
   });
 
@@ -163,7 +163,7 @@ describe("what agrees is only what lies there", () => {
       [aSeenMark("t0", 3_000), aSeenMark("t1", 9_500), aSeenMark("t2", 15_000)],
     );
     expect(found.alignment?.sentence).toMatch(
-      /^As written, the card agrees with the camera only in part, and no other zero explains enough; 1 of 3 entries lies within/,
+      /^As recorded, the card matches the camera only in part, and no other zero explains enough; 1 of 3 entries is within/,
     );
   });
 
@@ -174,7 +174,7 @@ describe("what agrees is only what lies there", () => {
       row.map((at, i) => aSeenMark(`t${i}`, at + 1_100)),
     );
     expect(found.alignment?.sentence).toContain(
-      "Moving the record 11.0 ft up the line would explain 7: settle one sure point",
+      "Shifting the record 11.0 ft upstream would match 7: confirm one known point",
     );
     expect(found.alignment?.sentence).not.toContain("chance");
   });
@@ -209,7 +209,7 @@ test("a shift is judged by the entries that lie where a run looked", () => {
   });
   const { alignment, tieIns, entries } = reportOn(file, "2026-11-25");
   expect(alignment).toMatchObject({ shift: 450, explained: 4 });
-  expect(alignment?.sentence).toContain(", and 6 lie where no run looked.");
+  expect(alignment?.sentence).toContain(", and 6 are where no run looked.");
   expect(tieIns[4]).toMatchObject({ standing: "undocumented", decided: true });
   expect(entries.slice(4).map(({ standing }) => standing)).toEqual(
     Array(6).fill("on-record-not-inspected"),
@@ -222,7 +222,7 @@ test("an entry that a person explained is not said to lie where no run looked", 
   );
   const found = reconciled(entries, [aSeenMark("t0", 1_000), aSeenMark("t1", 2_500)]);
   expect(found.alignment?.sentence).toBe(
-    "The card agrees with the camera without any shift; 2 of 3 entries lie within what readings may differ by, 1 is explained.",
+    "The card matches the camera with no shift; 2 of 3 entries are within tolerance, 1 is explained.",
   );
 });
 
@@ -236,7 +236,7 @@ test("a pair that agrees alone, where hardly anything else does, is asked and no
   ]);
   const [pair] = alone.proposals.filter(({ entryId }) => entryId === "e0");
   expect(pair).toMatchObject({ tieInId: "t0", band: "likely" });
-  expect(pair?.reasons.at(-1)).toContain("Too little else of the record agrees");
+  expect(pair?.reasons.at(-1)).toContain("Too little else of the record matches");
   const most = reconciled(entries, [
     aSeenMark("t0", 1_010),
     aSeenMark("t1", 2_500),

@@ -36,7 +36,7 @@ test("reconcile() takes the record as written where it agrees", () => {
   const found = reconciled(entries, tieIns);
   expect(found.alignment).toMatchObject({ shift: 0, scale: 0, explained: 5, of: 5 });
   expect(found.alignment?.sentence).toBe(
-    "The card agrees with the camera without any shift; 5 of 5 entries lie within what readings may differ by.",
+    "The card matches the camera with no shift; 5 of 5 entries are within tolerance.",
   );
   expect(pairsOf(found)).toEqual([
     "e0=t0 same",
@@ -47,12 +47,12 @@ test("reconcile() takes the record as written where it agrees", () => {
   ]);
 });
 
-test("reconcile() finds another zero point and says so: the card reads 2.4 ft longer throughout", () => {
+test("reconcile() finds another zero point and says so: the card reads 2.4 ft long throughout", () => {
   const { entries, tieIns } = shifted(-240);
   const found = reconciled(entries, tieIns);
   expect(found.alignment).toMatchObject({ shift: -240, scale: 0, explained: 5 });
   expect(found.alignment?.sentence).toBe(
-    "The card reads 2.4 ft longer throughout: probably another zero point; with that allowed for, 5 of 5 entries lie within what readings may differ by, none without.",
+    "The card reads 2.4 ft long throughout, probably a different zero point; with that corrected, 5 of 5 entries are within tolerance, none without it.",
   );
   expect(found.proposals.map(({ distance, rawDistance }) => [distance, rawDistance])).toEqual(
     STATIONS.map(() => [0, -240]),
@@ -60,14 +60,14 @@ test("reconcile() finds another zero point and says so: the card reads 2.4 ft lo
   expect(found.stations.get("e0")).toBe(1_560);
 });
 
-test("reconcile() finds a card that reads short, more so the farther up", () => {
+test("reconcile() finds a card that reads short, more so the farther upstream", () => {
   const entries = STATIONS.map((station, index) => entry(`e${index}`, station));
   const tieIns = STATIONS.map((station, index) => seen(`t${index}`, Math.round(station * 1.035)));
   const found = reconciled(entries, tieIns);
   expect(found.alignment?.scale).toBeGreaterThan(30_000);
   expect(found.alignment?.scale).toBeLessThan(40_000);
   expect(found.alignment?.sentence).toMatch(
-    /^The card reads 3\.\d % short over its length: probably a counter or scale error;/,
+    /^The card reads 3\.\d% short over its length, probably a counter or scale error;/,
   );
   expect(found.proposals.every(({ band }) => band === "same")).toBe(true);
 });
@@ -77,9 +77,7 @@ test("reconcile() knows the trade's example: card 58, seen at 60.5, so 2.5 ft fu
   expect(found.alignment?.shift).toBe(0);
   expect(found.proposals).toHaveLength(1);
   expect(found.proposals[0]).toMatchObject({ distance: 250, rawDistance: 250, band: "likely" });
-  expect(found.proposals[0]?.reasons[0]).toBe(
-    "2.5 ft apart; beyond the 1.4 ft that readings may differ by.",
-  );
+  expect(found.proposals[0]?.reasons[0]).toBe("2.5 ft difference; beyond the 1.4 ft tolerance.");
 });
 
 test("reconcile() calls for no shift on two entries, however well one would fit, but tells of it", () => {
@@ -89,7 +87,7 @@ test("reconcile() calls for no shift on two entries, however well one would fit,
   );
   expect(found.alignment).toMatchObject({ shift: 0, explained: 0 });
   expect(found.alignment?.sentence).toContain(
-    "Moving the record 7.0 ft up the line would bring 2 within reach, but that is too few to tell it from chance.",
+    "Shifting the record 7.0 ft upstream would match 2, too few to rule out chance.",
   );
   expect(pairsOf(found)).toEqual(["e0=t0 conflict", "e1=t1 conflict"]);
   expect([...found.doubtful]).toEqual([
@@ -98,7 +96,7 @@ test("reconcile() calls for no shift on two entries, however well one would fit,
   ]);
 });
 
-test("reconcile() names what rivals a pair: never another entry that lies 30 ft off", () => {
+test("reconcile() names what rivals a pair: never another entry that is 30 ft away", () => {
   const found = reconciled(
     [entry("e0", 1_800), entry("e1", 4_800)],
     [seen("t0", 2_400), seen("t1", 5_400)],
@@ -107,7 +105,7 @@ test("reconcile() names what rivals a pair: never another entry that lies 30 ft 
   expect(found.proposals.flatMap(({ reasons }) => reasons).join(" ")).not.toContain("nearly as");
   const two = reconciled([entry("e0", 3_950), entry("e1", 4_060)], [seen("t", 4_000)]);
   expect(two.proposals[0]?.reasons).toContain(
-    "The record’s e1 would do nearly as well: a person has to look.",
+    "The record’s e1 is nearly as good a match: needs human review.",
   );
 });
 
@@ -155,7 +153,7 @@ test("reconcile() says that a card may be drawn looking downstream, where every 
   const { entries, tieIns } = shifted(0);
   const mirrored = entries.map((each) => ({ ...each, side: "right" as const }));
   expect(reconciled(mirrored, tieIns).alignment?.sentence).toContain(
-    "5 of 5 pairs lie on opposite sides: the sides on record may be those of somebody who looks downstream.",
+    "5 of 5 pairs lie on opposite sides: the sides on record may be as seen looking downstream.",
   );
   const one = entries.with(0, entry("e0", 1_800, { side: "right" }));
   expect(reconciled(one, tieIns).alignment?.sentence).not.toContain("downstream");
@@ -194,7 +192,7 @@ test("reconcile() shows a near-tie: two branches on one side, as near to the ent
   expect(found.proposals).toHaveLength(1);
   expect(found.proposals[0]?.nearTie).toBe(true);
   expect(found.proposals[0]?.reasons).toContain(
-    "b at 40.6 ft would do nearly as well: a person has to look.",
+    "b at 40.6 ft is nearly as good a match: needs human review.",
   );
   const clear = reconciled([entry("e", 4_000)], [seen("a", 4_000), seen("b", 4_200)]);
   expect(clear.proposals[0]?.nearTie).toBe(false);
@@ -206,7 +204,7 @@ test("reconcile() flags evenly spaced branches that another shift explains nearl
   const tieIns = even.map((station, index) => seen(`t${index}`, station + 800));
   const found = reconciled(entries, tieIns);
   expect(found.alignment?.shift).toBe(0);
-  expect(found.alignment?.sentence).toContain("Moving the record 8.0 ft up the line");
+  expect(found.alignment?.sentence).toContain("Shifting the record 8.0 ft upstream");
   expect(found.proposals.every(({ nearTie }) => nearTie)).toBe(true);
   expect([...found.doubtful]).toEqual([["t4", { why: "zero", otherId: "e4" }]]);
 });
@@ -262,7 +260,7 @@ test("reconcile() reads a record by itself where that explains two entries more"
   const found = reconciled([...entries, ...own], tieIns);
   expect(found.proposals.filter(({ band }) => band === "same")).toHaveLength(10);
   expect(found.alignment?.sentence).toContain(
-    "Permit 94-0377 is read by itself: it reads 3.1 ft shorter throughout: probably another zero point.",
+    "Permit 94-0377 is aligned on its own: it reads 3.1 ft short throughout, probably a different zero point.",
   );
 });
 

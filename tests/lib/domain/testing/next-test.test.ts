@@ -34,7 +34,7 @@ test("testToRepeat() asks for nothing once two tests prove it", () => {
 
 test("testToRepeat() asks again where two were seen and one was not filmed", () => {
   const again = testToRepeat([SEEN, { ...SEEN, id: "b", filmed: "" }], "t2");
-  expect(again).toMatchObject({ seen: 2, missing: ["film of both tests"] });
+  expect(again).toMatchObject({ seen: 2, missing: ["video of both tests"] });
 });
 
 test("testToRepeat() repeats nothing that tells two addresses not apart, or that was not seen", () => {

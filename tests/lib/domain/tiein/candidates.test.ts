@@ -148,7 +148,7 @@ describe("candidatesFor()", () => {
     const entries = [{ id: "e1", label: "Shop 22", propertyId: "s", explanation: "" }];
     const file = { properties: [property("s", "neighbour")], entries } as unknown;
     expect(candidates(file as LineFile, [], [entry])[0]?.speaksFor).toEqual([
-      "The record shows “Shop 22” at 80.0 ft, 5.5 ft from here, and nothing answers to it.",
+      "The record shows “Shop 22” at 80.0 ft, 5.5 ft from here, with no matching tie-in.",
     ]);
     expect(candidates(file as LineFile, [], [{ ...entry, tieInId: "t1" }])).toEqual([]);
   });

@@ -26,7 +26,7 @@ function levelOf(tests: TieInTest[], given = hints()): number {
 test("evidenceLevel() is 0 where nothing shows whose it is", () => {
   expect(evidenceLevel(TIE_IN, [], hints())).toEqual({
     level: 0,
-    reason: "Nothing shows whose it is.",
+    reason: "Nothing shows the owner yet.",
     propertyId: null,
   });
 });
@@ -35,7 +35,7 @@ test("evidenceLevel() is 1 by position, and names who may be meant", () => {
   const found = evidenceLevel(TIE_IN, [], hints({ nearbyPropertyIds: ["12", "14"] }));
   expect(found).toEqual({
     level: 1,
-    reason: "By its position it may be that of 12 Fennel Row or 14 Fennel Row; nothing shows it.",
+    reason: "By location it may belong to 12 Fennel Row or 14 Fennel Row; no evidence yet.",
     propertyId: null,
   });
 });
@@ -49,7 +49,7 @@ test("evidenceLevel() is 2 where somebody put it down to a property and no test 
   const settled = aTieIn("t", { propertyId: "14", settledBy: "Dana Okafor" });
   expect(evidenceLevel(settled, [], hints())).toMatchObject({
     level: 2,
-    reason: "It was put down to 14 Fennel Row by Dana Okafor; no test shows it.",
+    reason: "It was assigned to 14 Fennel Row by Dana Okafor; no test confirms it.",
   });
 });
 
@@ -67,21 +67,21 @@ test("evidenceLevel() is 5 by dye seen twice, filmed, by two people, with a nega
   expect(found.level).toBe(5);
   expect(found.propertyId).toBe("14");
   expect(found.reason).toBe(
-    "Dye from 14 Fennel Row was seen here twice, filmed, other water barred, by two people, with a negative control.",
+    "Dye from 14 Fennel Row was seen here twice, on video, with other water off, by two people, with a negative control.",
   );
 });
 
 test.each<[string, Partial<TieInTest>, string]>([
-  ["not filmed", { filmed: " " }, "film of both tests"],
+  ["not filmed", { filmed: " " }, "video of both tests"],
   ["watched by who dosed", { watchedBy: "marek sandoval " }, "two names on both tests"],
   ["watched by nobody", { watchedBy: "" }, "two names on both tests"],
-  ["run with other water on", { otherWaterBarred: false }, "other water barred in both tests"],
+  ["run with other water on", { otherWaterBarred: false }, "other water shut off in both tests"],
 ])(
   "evidenceLevel() stays at 4 where one of two dye tests was %s, and says so",
   (_, flaw, missing) => {
     const found = evidenceLevel(TIE_IN, [dye("a"), dye("b", flaw)], hints());
     expect(found.level).toBe(4);
-    expect(found.reason).toContain(`for proof is missing: ${missing}.`);
+    expect(found.reason).toContain(`still needed for proof: ${missing}.`);
   },
 );
 

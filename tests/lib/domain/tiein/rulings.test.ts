@@ -130,7 +130,7 @@ describe("to disconnect", () => {
       }),
     );
     expect(holds).toEqual(["ruling-not-done:t"]);
-    expect(effect?.asks).toBe("T3 has to be cut off by December 20, 2026");
+    expect(effect?.asks).toBe("T3 must be disconnected by December 20, 2026");
     expect(servedBy(report.tieIns, 1_000).properties).toEqual(["14"]);
     expect(sharersOf(file, report.tieIns).map(({ key }) => key)).toEqual(["14"]);
   });
@@ -175,7 +175,7 @@ test("to legalise asks a permit, the authority's fees and an agreement, and the 
 
 test("asked evidence is there once tests or the owner show whose it is", () => {
   expect(answers(fileWith([ruled("evidence-asked")])).effect?.asks).toBe(
-    "The authority wants evidence on whose T3 is; it stands at level 0 of 6",
+    "The authority requires evidence of who owns T3; confidence is level 0 of 6",
   );
   const shown = { propertyId: "14", ownerAccepted: true };
   expect(answers(fileWith([ruled("evidence-asked")], shown)).effect?.done).toBe(true);
@@ -189,7 +189,7 @@ test.each([
 ] as const)("a ruling to be carried out by %s is %s on the desk", (dueOn, kind) => {
   const file = fileWith([ruled("own-connection", { dueOn })]);
   const thing = dueThings(file, reportOn(file, TODAY)).find(({ sentence }) =>
-    sentence.includes("connection of its own"),
+    sentence.includes("its own connection"),
   );
   expect(thing).toMatchObject({ kind, on: dueOn, question: "reconcile" });
 });
@@ -200,7 +200,7 @@ test("the packet says that the schedule is not complete while a ruling is not ca
     const input = { file, report: reportOn(file, TODAY), office: anOffice() };
     return sheetState("schedule-of-connections", input);
   };
-  expect(state("disconnect")).toEqual({ complete: false, sentences: ["T3 has to be cut off."] });
+  expect(state("disconnect")).toEqual({ complete: false, sentences: ["T3 must be disconnected."] });
   expect(state("accepted-as-legacy").complete).toBe(true);
 });
 
@@ -210,6 +210,6 @@ test("the packet's schedule prints each ruling with its reference, and where the
   const printed = JSON.stringify(scheduleSheet(input).blocks);
   expect(printed).toContain("not on record, accepted by the authority");
   expect(printed).toContain(
-    "T3 is right; the record is corrected by the as-built, says City of Quillhaven, November 20, 2026 (case 26-114). The as-built shows it at 36.5 ft, left looking upstream. Done.",
+    "T3 is right; the record is corrected by the as-built, per City of Quillhaven, November 20, 2026 (case 26-114). The as-built shows it at 36.5 ft, left looking upstream. Done.",
   );
 });

@@ -42,7 +42,7 @@ test("a tie-in near an entry is on record and seen, but not decided until a pers
   const found = tieInOf({});
   expect(found).toMatchObject({ standing: "on-record-and-seen", decided: false, entryId: "e" });
   expect(found.sentence).toBe(
-    "Card 1184 shows House 14 at 36.0 ft; seen at 36.5 ft, give or take 1.0 ft, in Run 1: 0.5 ft apart, within the 1.4 ft that readings may differ by. Proposed; nobody has accepted it yet.",
+    "Card 1184 shows House 14 at 36.0 ft; seen at 36.5 ft, give or take 1.0 ft, in Run 1: 0.5 ft difference, within the 1.4 ft tolerance. Proposed; no one has accepted it yet.",
   );
 });
 
@@ -50,7 +50,7 @@ test("an accepted pairing decides tie-in and entry, and names who accepted", () 
   const pairings = [aPairing("e", "t")];
   const found = tieInOf({ pairings });
   expect(found).toMatchObject({ decided: true, propertyId: "14" });
-  expect(found.sentence).toMatch(/Dana Okafor accepted that they are the same\.$/);
+  expect(found.sentence).toMatch(/Dana Okafor accepted the match\.$/);
   expect(entryOf({ pairings })).toMatchObject({
     standing: "on-record-and-seen",
     decided: true,
@@ -62,7 +62,7 @@ test("an accepted pairing of things far apart is on record, seen elsewhere, with
   const entries = [anEntry("e", { label: "House 14", distance: 4_400 })];
   const found = tieInOf({ entries, pairings: [aPairing("e", "t")] });
   expect(found).toMatchObject({ standing: "on-record-seen-elsewhere", decided: true });
-  expect(found.sentence).toContain("7.5 ft apart, beyond the 1.4 ft");
+  expect(found.sentence).toContain("7.5 ft difference, beyond the 1.4 ft");
 });
 
 test("a pairing on another side is seen elsewhere, and says which sides", () => {
@@ -83,7 +83,7 @@ test("a tie-in that no entry answers to is undocumented, where the record agrees
   expect(tieInOf({ ...AGREEING, entries: [HOUSE_20] })).toMatchObject({
     standing: "undocumented",
     decided: true,
-    sentence: "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; no entry on record answers to it.",
+    sentence: "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; no matching entry on record.",
     entryId: null,
   });
 });
@@ -94,13 +94,13 @@ test("nothing is firm while nothing of the record agrees: neither undocumented n
     standing: "undocumented",
     decided: false,
     sentence:
-      "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; too little of the record agrees with the camera to say that no entry answers to it.",
+      "Seen at 36.5 ft, give or take 1.0 ft, in Run 1; too little of the record matches the camera to say no entry matches it.",
   });
   expect(entryOf({ entries })).toMatchObject({
     standing: "on-record-place-unclear",
     decided: false,
     sentence:
-      "Card 1184 shows Shop 22 at 80.0 ft; too little of the record agrees with the camera to say which place in the pipe that is.",
+      "Card 1184 shows Shop 22 at 80.0 ft; too little of the record matches the camera to tell where in the pipe that is.",
   });
 });
 
@@ -124,9 +124,7 @@ test("an entry written twice on one record is one connection, and the second say
     ["on-record-and-seen", "t"],
     ["on-record-and-seen", "t"],
   ]);
-  expect(entries[1]?.sentence).toMatch(
-    /^It is written twice on the record and taken as one\. Card/,
-  );
+  expect(entries[1]?.sentence).toMatch(/^It appears twice on the record and counts as one\. Card/);
   expect(alignment?.of).toBe(1);
   expect(tieIns[0]?.standing).toBe("on-record-and-seen");
   expect(problems).toEqual([
@@ -154,7 +152,7 @@ test("a tie-in is not called undocumented for certain while its run is relative 
 test("a tie-in is not called undocumented for certain while a pairing in conflict waits", () => {
   const found = tieInOf({ entries: [anEntry("e", { label: "House 14", distance: 4_400 })] });
   expect(found).toMatchObject({ standing: "undocumented", decided: false, entryId: null });
-  expect(found.sentence).toContain("the nearest entry, House 14, lies 7.5 ft off");
+  expect(found.sentence).toContain("the nearest entry, House 14, is 7.5 ft away");
 });
 
 test("an entry of which a person said what became of it is looked for at no tie-in far off", () => {
@@ -170,7 +168,7 @@ test("an entry of which a person said what became of it is looked for at no tie-
   ];
   const found = tieInOf({ entries, tieIns, observations });
   expect(found).toMatchObject({ standing: "undocumented", decided: true });
-  expect(found.sentence).toContain("no entry on record answers to it");
+  expect(found.sentence).toContain("no matching entry on record");
 });
 
 test("a tie-in that fits an entry nearly as well as the one proposed is not undocumented for certain", () => {
@@ -197,9 +195,7 @@ test("a tie-in proven dead is inactive, with who proved it, and so is its entry"
   const tieIns = [aTieIn("t", { label: "T1", inactive: true, ...settled })];
   const found = tieInOf({ tieIns });
   expect(found).toMatchObject({ standing: "inactive", decided: true, live: false });
-  expect(found.sentence).toBe(
-    "Taken out of use as Dana Okafor settled: Capped behind the wall, dug up.",
-  );
+  expect(found.sentence).toBe("Out of use as Dana Okafor settled: Capped behind the wall, dug up.");
   expect(entryOf({ tieIns }).standing).toBe("inactive");
 });
 
@@ -240,7 +236,7 @@ test("an entry is on record, not inspected, where part of its place was under wa
   const found = entryOf({ entries, gaps });
   expect(found.standing).toBe("on-record-not-inspected");
   expect(found.sentence).toBe(
-    "Card 1184 shows Shop 22 at 80.0 ft; the pipe from 81.0 to 87.0 ft was under water, so it may be there unseen.",
+    "Card 1184 shows Shop 22 at 80.0 ft; the pipe from 81.0 to 87.0 ft was under water, so it may be there, unseen.",
   );
 });
 
@@ -255,7 +251,7 @@ test("an entry without a distance can't be said to be missing", () => {
   const found = entryOf({ entries: [anEntry("e", { label: "House 14", distance: null })] });
   expect(found).toMatchObject({ standing: "on-record-not-inspected", station: null });
   expect(found.sentence).toBe(
-    "House 14 has no distance on the record, so no run can be said to have looked there.",
+    "House 14 has no distance on the record, so no run is known to have covered it.",
   );
 });
 
