@@ -204,7 +204,7 @@ describe("closeLine()", () => {
     for (const row of scope) insertRow(act.db, "scope", { lineId, row });
     const words = { permit: "Taken over", built: "By others", branches: "Seen", money: "None" };
     expect(close(at, words)).toMatchObject({
-      error: { reason: "held", detail: expect.stringContaining("on no record") },
+      error: { reason: "held", detail: expect.stringContaining("not on record") },
     });
     const never = desk({ undocumented: true });
     for (const row of scope) insertRow(never.act.db, "scope", { lineId: never.lineId, row });

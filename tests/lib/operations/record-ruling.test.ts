@@ -38,7 +38,7 @@ test("a ruling is kept with who entered it, and the history tells it", () => {
     { id: rulingId, enteredBy: "Dana Okafor", kind: "disconnect" },
   ]);
   expect(file.history.at(-1)?.sentence).toContain(
-    "must be disconnected until compliant, says City of Quillhaven",
+    "must be disconnected until compliant, per City of Quillhaven",
   );
 });
 

@@ -124,7 +124,7 @@ describe("savePeople()", () => {
       error: {
         reason: "bad-rows",
         cells: [
-          { row: 0, column: "state", message: expect.stringContaining("as WA or Washington") },
+          { row: 0, column: "state", message: expect.stringContaining("e.g. WA or Washington") },
           { row: 0, column: "zip", message: expect.stringContaining("five digits") },
           { row: 0, column: "phone", message: expect.stringContaining("as (360) 555-0100") },
         ],
@@ -144,7 +144,7 @@ describe("savePeople()", () => {
         row: 1,
         column: "phone",
         message:
-          "Another row of the same name says “(360) 555-0101”; the same name is the same person",
+          "Another row with this name says “(360) 555-0101”; the same name means the same person",
       },
     ]);
   });

@@ -55,7 +55,7 @@ const HELD = {
   error: {
     reason: "held",
     detail: expect.stringMatching(
-      /on no record.*It stops .*What lifts it: .*“Does the record match the camera\?”/,
+      /not on record.*It stops .*To lift it: .*“Does the record match the camera\?”/,
     ),
   },
 };
@@ -229,7 +229,7 @@ describe("choosing and changing the work", () => {
     expect(save()).toMatchObject({
       error: {
         reason: "bad-rows",
-        cells: [{ row: 1, column: "kind", message: expect.stringContaining("on no record") }],
+        cells: [{ row: 1, column: "kind", message: expect.stringContaining("not on record") }],
       },
     });
     const before = desk([aScopeItem("dig", BESIDE)]);

@@ -169,7 +169,7 @@ describe("runs of the camera", () => {
   });
 });
 
-test("a branch of which it is not proven whose it is holds even where it is measured", () => {
+test("a branch of which its owner is not proven holds even where it is measured", () => {
   const file = aLine({ pairings: [], entries: [], reconnections: [MEASURED] });
   expect(rows(file)[0]?.state).toBe("unproven");
   expect(held(file)[0]).toContain("its owner is not proven");
