@@ -56,7 +56,7 @@ test.each(["line", "burst", "dig-and-replace"] as const)(
     ];
     const file = aLine({ scope });
     expect(held(file)).toEqual([
-      "“The work” closes or cuts off active branches that may not be found again. T1 at 30.0 ft is live and not measured from the lower end and from the upper end.",
+      "“The work” closes or cuts off active branches that may not be found again. T1 at 30.0 ft is active and not measured from the lower end and from the upper end.",
     ]);
     const half = [aReconnection("r", { fromLower: 3_020 })];
     expect(held({ ...file, reconnections: half })[0]).toContain("not measured from the upper end.");
