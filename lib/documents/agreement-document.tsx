@@ -126,7 +126,7 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
           </View>
         ))}
         <Text style={styles.heading} minPresenceAhead={200}>
-          Signatures, each acknowledged before a notary
+          Signatures, each notarized
         </Text>
         {paper.parties.map(({ name }) => (
           <Signature key={name} name={name} />
@@ -201,7 +201,7 @@ function Signature({ name }: { readonly name: string }) {
       </View>
       <View style={styles.notary}>
         <Text style={styles.small}>
-          {`Acknowledgement of ${name}. The notary writes or attaches the words of the state in which it is signed, with name, commission, day and seal.`}
+          {`Acknowledgment of ${name}. The notary completes or attaches the form required by the state where it is signed, with name, commission, date and seal.`}
         </Text>
       </View>
     </View>

@@ -10,6 +10,7 @@ export function composeMail(message: MailMessage): SendMailOptions {
     to: message.to,
     subject: message.subject,
     text: message.text,
+    xMailer: false,
     headers: { "Auto-Submitted": "auto-generated" },
     attachments: message.attachments.map(({ name, bytes }) => ({
       filename: name,

@@ -109,7 +109,7 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
   accounts: ({ job, facts }) => {
     const papers = accountPapers({ ...facts, today: facts.report.today }, job.subjectIds);
     if (papers.length === 0)
-      throw new DocumentRefused("There is no money in the book for these properties yet.");
+      throw new DocumentRefused("There are no ledger entries for these properties yet.");
     return renderAccounts(papers);
   },
   agreement: ({ job, facts }) => {

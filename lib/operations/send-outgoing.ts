@@ -10,6 +10,7 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
+import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { MailMessage } from "#lib/mail/message.ts";
@@ -139,7 +140,7 @@ async function copyOf(
   const from = { name: office.name, day: place.today() };
   try {
     const printed = await renderCertificates(certificates, from);
-    return [stored, { name: "certificate.pdf", bytes: printed }];
+    return [stored, { name: `${fileWords(certificates[0]?.title ?? "")}.pdf`, bytes: printed }];
   } catch (error) {
     // A name in signs that no typeface here has: the certificate stands in the message's own text.
     if (error instanceof DocumentRefused) return [stored];
@@ -147,8 +148,13 @@ async function copyOf(
   }
 }
 
-function fileName(notice: Notice, office: Office): string {
-  return `${office.name} ${notice.kind}`.replace(/[^\p{L}\p{N}]+/gu, "-");
+/** What the letter is called, in its reader’s language. */
+function fileName({ language, kind }: Notice, office: Office): string {
+  return fileWords(`${office.name} ${LETTER_WORDS[language].title[kind]}`);
+}
+
+function fileWords(words: string): string {
+  return words.replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "");
 }
 
 /** The PDF of the frozen letter: the one that is stored with it, or made and stored now. */

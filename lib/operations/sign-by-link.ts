@@ -57,8 +57,7 @@ interface Signing {
 }
 
 /**
- * Signs what a letter asks for, on screen (15 U.S.C. 7001, UETA 7 to 9 and 12 as checks.md K tells
- * them). Refuses without ticked intent, without the consent to electronic records, without a typed
+ * Signs what a letter asks for, on screen (15 U.S.C. 7001, UETA 7 to 9 and 12). Refuses without ticked intent, without the consent to electronic records, without a typed
  * name, before the letter's PDF was opened, on an amount that no longer holds, and for an agreement
  * that needs a notary. A name that is not the party's is signed and held: it counts once a person of
  * the office has looked at it (decide-signed-name.ts). Keeps one signature a consent, chained to the one before it on the line, and

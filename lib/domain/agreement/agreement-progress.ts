@@ -50,8 +50,8 @@ export type AgreementWay = Pick<
 /**
  * How far an agreement has come on its way to the record. A new draft, or one that came back, starts
  * again: what was reviewed and signed before was another text. It is signed on paper and acknowledged
- * before a notary by every title holder of the properties in it (trade practice; Bothell asks for
- * “acknowledged”, Seattle reviews the draft before it is recorded: trade.md 6).
+ * before a notary by every title holder of the properties in it (common practice: some
+ * cities review the draft before it is recorded).
  */
 export function agreementProgress(file: AgreementWay, agreement: Agreement): AgreementProgress {
   const steps = stepsOf(file, agreement);

@@ -6,6 +6,7 @@ import { plainFeet } from "../length/station.ts";
 import { addressLines, formatAddress } from "../party/address.ts";
 import type { Day } from "../time/day.ts";
 import { formatDate } from "../time/format-day.ts";
+import { EN } from "./words-en.ts";
 
 /** The draft of an agreement that is to be recorded, as data. What is not known is a blank to fill in. */
 export interface AgreementPaper {
@@ -47,7 +48,7 @@ export function agreementPaper(
   return {
     title: agreement.title,
     day: today,
-    draft: `Draft of ${formatDate(today)}. It binds nobody. To be reviewed by ${file.authority?.name ?? "the sewer authority"} and by each party’s own adviser before anybody signs; where the authority or the county has a form of its own, that form is used.`,
+    draft: `Draft of ${formatDate(today)}. Not binding. To be reviewed by ${file.authority?.name ?? "the sewer authority"} and by each party’s own attorney or advisor before anyone signs; where the authority or the county has a form of its own, that form is used.`,
     returnTo: [office.name, ...addressLines(office.address)],
     parties: holders.map(({ name, capacityMissing, propertyIds }) => ({
       name: capacityMissing ? `${name}, by its ${BLANK}` : name,
@@ -80,8 +81,8 @@ function sectionsOf(file: LineFile, agreement: Agreement): AgreementPaper["secti
   const { line } = file;
   const end =
     line.upperEnd === null ? "" : `, ${plainFeet(line.upperEnd)} ft long from the public main`;
-  const size = line.diameter === null ? "" : `, ${line.diameter} in inside`;
-  const material = line.material === "unknown" ? "" : `, ${line.material.replaceAll("-", " ")}`;
+  const size = line.diameter === null ? "" : `, ${line.diameter} in inside diameter`;
+  const material = line.material === "unknown" ? "" : `, ${EN.material[line.material]}`;
   const terms = agreement.terms
     .split(/\n+/)
     .map((text) => text.trim())
@@ -97,11 +98,11 @@ function sectionsOf(file: LineFile, agreement: Agreement): AgreementPaper["secti
     {
       title: "Shares",
       text: [
-        "Each lot bears its part, as stated in the table of lots, of the cost of what is agreed below.",
+        "Each lot is responsible for its share, as stated in the table of lots, of the costs described below.",
       ],
     },
     {
-      title: "What is agreed",
+      title: "Terms",
       text: terms.length === 0 ? [`${BLANK}${BLANK}${BLANK}`, `${BLANK}${BLANK}${BLANK}`] : terms,
     },
   ];

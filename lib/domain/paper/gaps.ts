@@ -67,7 +67,7 @@ export function letterGaps(
 
 function hasReplyBy({ notice }: LetterFacts): string | null {
   const asks = TO_ANSWER.includes(notice.kind) && notice.replyBy === null;
-  return asks ? "No day is set by which an answer is asked for." : null;
+  return asks ? "No reply-by date is set." : null;
 }
 
 function hasAddress({ party, property }: LetterFacts): string | null {
@@ -164,9 +164,9 @@ function hasPayTerms({ notice, office }: LetterFacts): string | null {
     notice.kind === "proposed-split" &&
     (office.payDays === null || office.depositPercent === null)
   )
-    return "How and when a share is paid is not entered: days to pay and deposit, under Office.";
+    return "How and when a share is paid is not entered: add days to pay and deposit under Office.";
   if (notice.kind === "share-demand" && (office.payee === "" || office.payMethods.length === 0))
-    return "To whom and how to pay is not entered: payee and ways to pay, under Office.";
+    return "Payee and payment methods are not entered: add them under Office.";
   return null;
 }
 
@@ -186,7 +186,7 @@ function isBuilt(facts: LetterFacts): string | null {
 function isSettled(facts: LetterFacts): string | null {
   if (facts.notice.kind !== "close-out" || facts.share === null) return null;
   const open = demanded(facts);
-  return open > 0 ? `Of the share of ${facts.place}, ${formatCents(open)} is still open.` : null;
+  return open > 0 ? `Of the share of ${facts.place}, ${formatCents(open)} is still due.` : null;
 }
 
 function hasShare({ notice, split, share, place }: LetterFacts): string | null {
@@ -198,19 +198,19 @@ function hasShare({ notice, split, share, place }: LetterFacts): string | null {
 function isOpen(facts: LetterFacts): string | null {
   const { notice, share, place } = facts;
   if (notice.kind !== "share-demand" || share === null || demanded(facts) > 0) return null;
-  return `Nothing is open for ${place}: it is paid, by the money book.`;
+  return `${place} has no balance due.`;
 }
 
 function isFresh({ notice, split, outcome }: LetterFacts): string | null {
   if (notice.kind !== "proposed-split" || split === null || outcome !== null) return null;
-  return "The split is stale: facts have changed since it was chosen. Choose it again first.";
+  return "The split is out of date: facts have changed since it was chosen. Update the split first.";
 }
 
 function isDemandable({ notice, own, report, place }: LetterFacts): string | null {
   if (notice.kind !== "share-demand") return null;
   return own.some((finding) => mayBeDemanded(finding, report))
     ? null
-    : `Nothing on file shows well enough that ${place} is on the line; a demand needs level 5 or the owner’s word.`;
+    : `Nothing on file shows well enough that ${place} is on the line; a payment demand needs level 5 evidence or the owner’s written acceptance.`;
 }
 
 function hasTieIn({ notice, asked }: LetterFacts): string | null {

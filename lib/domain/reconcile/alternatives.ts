@@ -190,7 +190,7 @@ function entriesAt(pairs: Pairs, tieInId: string, told: Told): string {
     .join(" and ");
 }
 
-/** A short name for a text that stays the same while the text does (FNV-1a, 32 bits, from memory). */
+/** A short name for a text that stays the same while the text does (FNV-1a, 32 bits). */
 function short(text: string): string {
   let hash = 0x811c9dc5;
   for (let at = 0; at < text.length; at += 1)

@@ -30,7 +30,7 @@ export const COLOURS = ["green", "red", "blue"] as const;
 
 /**
  * How each address is dosed unless the office says otherwise: the lowest drain first and one on each
- * floor that there is, the dye as its maker says, and water after it. Common practice, from memory.
+ * floor that there is, the dye as its maker says, and water after it. Common practice.
  */
 export const USUAL_DOSING = {
   drains: [

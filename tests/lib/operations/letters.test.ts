@@ -333,7 +333,7 @@ test("sendNotices() refuses a letter that still lacks something, and says what",
     error: {
       reason: "missing-value",
       path: "despite",
-      detail: expect.stringContaining("No day is set by which an answer is asked for"),
+      detail: expect.stringContaining("No reply-by date is set"),
     },
   });
   expect(fileOf(desk.act, desk.lineId).notices[0]?.state).toBe("draft");
@@ -345,7 +345,7 @@ test("a named person may send it all the same; what it lacked and why stand in t
   must(sendNotices(desk.act, { ...lacking(desk), despite: "They asked to have it today" }));
   const entry = fileOf(desk.act, desk.lineId).history.at(-1);
   expect(entry?.sentence).toContain("Sent incomplete, because: They asked to have it today");
-  expect(entry?.detail).toContain("No day is set by which an answer is asked for");
+  expect(entry?.detail).toContain("No reply-by date is set");
   expect(entry?.by).toBe(desk.act.actor.name);
 });
 

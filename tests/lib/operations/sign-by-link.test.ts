@@ -361,6 +361,7 @@ test("the signer's copy goes out over SMTP: the very bytes that were signed, and
   expect(mail?.text).toContain(signatures[0]?.hash);
   const [letter, certificate, ...others] = mail?.attachments ?? [];
   expect(others).toEqual([]);
+  expect(certificate?.filename).toBe("Certificado-de-una-firma-hecha-en-pantalla.pdf");
   expect(sha256(letter?.content ?? "")).toBe(signatures[0]?.documentHash);
   const place = `${act.dataFolder}/certificate.pdf`;
   fs.writeFileSync(place, certificate?.content ?? "");

@@ -71,6 +71,11 @@ test("sendNextOutgoing() mails the frozen letter as text and PDF, as the receive
   const [paper, ...others] = mail?.attachments ?? [];
   expect(others).toEqual([]);
   expect(paper?.contentType).toBe("application/pdf");
+  // Jesús Peña reads Spanish: so does the name of what is attached.
+  expect(paper?.filename).toBe(
+    "Bellwether-Drain-and-Sewer-Lo-que-vio-la-cámara-en-el-desagüe-compartido.pdf",
+  );
+  expect(mail?.headers.has("x-mailer")).toBe(false);
   // The paper that went is the paper that is kept with the letter.
   const file = fileOf(desk.act, desk.lineId);
   const upload = file.uploads.find(({ id }) => id === file.notices[0]?.uploadId);

@@ -522,7 +522,7 @@ describe("money letters", () => {
     expect(text).toContain("Pay to Bellwether Drain and Sewer, by check or bank transfer");
     expect(text).toContain("If you dispute it, write to us by Wednesday, December 9, 2026");
     expect(gapsOf(file, ["ottilie", "12"], { kind: "share-demand", office: silent })).toContain(
-      "To whom and how to pay is not entered",
+      "Payee and payment methods are not entered",
     );
   });
 });
@@ -564,7 +564,7 @@ describe("close-out", () => {
     expect(text).toContain("$900.00");
     expect(text).toContain("$400.00 paid or credited; balance due: $500.00.");
     expect(text).not.toContain("$1,000.00");
-    expect(gapsOf(file, reader, { kind: "close-out" })).toContain("$500.00 is still open");
+    expect(gapsOf(file, reader, { kind: "close-out" })).toContain("$500.00 is still due");
   });
 
   test("states the warranty as entered, or that there is none", () => {

@@ -20,7 +20,7 @@ test("letterGaps() finds nothing wanting in a complete letter", () => {
 
 test("letterGaps() asks for the day to answer by", () => {
   expect(gaps(["lodz", "p18"], { kind: "proposed-split", replyBy: null })).toEqual([
-    "No day is set by which an answer is asked for.",
+    "No reply-by date is set.",
   ]);
   expect(gaps(["lodz", "p18"], { kind: "finding", replyBy: null })).toEqual([]);
 });
@@ -49,17 +49,17 @@ test("letterGaps() asks for day and hours of a pause of drains", () => {
   expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, silent)[0]).toMatch(/hours of the pause/);
 });
 
-test("letterGaps() says when a split is stale", () => {
+test("letterGaps() says when a split is out of date", () => {
   const splits = LINE.report.splits.map((outcome) => ({ ...outcome, basis: "other" }));
   const stale = { ...LINE, report: { ...LINE.report, splits } };
   expect(gaps(["lodz", "p18"], { kind: "proposed-split" }, stale)[0]).toMatch(
-    /^The split is stale/,
+    /^The split is out of date/,
   );
 });
 
 test("letterGaps() says when nothing shows well enough that a property is on the line", () => {
   expect(gaps(["larkspur", "p16"], { kind: "share-demand" })).toEqual([
-    "Nothing on file shows well enough that 16 Fennel Row is on the line; a demand needs level 5 or the owner’s word.",
+    "Nothing on file shows well enough that 16 Fennel Row is on the line; a payment demand needs level 5 evidence or the owner’s written acceptance.",
   ]);
 });
 

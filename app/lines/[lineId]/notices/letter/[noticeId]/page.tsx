@@ -11,6 +11,7 @@ import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { cellOf } from "#lib/domain/notices/told.ts";
+import { typedInEnglish } from "#lib/domain/paper/as-typed.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import { letterGaps } from "#lib/domain/paper/gaps.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
@@ -41,6 +42,7 @@ export default async function LetterPage({
   if (notice === undefined || office === null) notFound();
   const draft = notice.state === "draft";
   const work = may("work-the-file");
+  const typed = draft ? typedInEnglish({ file, report, office, notice }) : null;
   return (
     <>
       <div className="screen-only">
@@ -54,6 +56,7 @@ export default async function LetterPage({
           </p>
         </PageHead>
         {draft ? <GapsPart gaps={letterGaps({ file, report, office, notice })} /> : null}
+        {typed === null ? null : <p>{typed}</p>}
         {draft && work ? <DraftForms lineId={lineId} notice={notice} /> : null}
         {draft ? null : (
           <div className={styles["sides"]}>
