@@ -83,3 +83,22 @@ test("matching() keeps to one person where one is asked for", () => {
   const history = [entry("1", {}), entry("2", { by: "Marek" })];
   expect(matching(history, { words: "", by: "Marek" }).map(({ id }) => id)).toEqual(["2"]);
 });
+
+test("readDetail() says days, times and stored words as an office does", () => {
+  const detail = {
+    calledOn: "2026-11-23",
+    calledAt: "16:05",
+    unknownShares: "held-apart",
+    state: "in-hand",
+    licence: "HT-1",
+  };
+  expect(readDetail(JSON.stringify(detail), NAMES).map(({ name, after }) => [name, after])).toEqual(
+    [
+      ["called on", "November 23, 2026"],
+      ["called at", "4:05 PM"],
+      ["unknown shares", "set aside"],
+      ["state", "on file"],
+      ["license", "HT-1"],
+    ],
+  );
+});

@@ -1,5 +1,8 @@
 import { formatFeet } from "#lib/domain/length/station.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { isDay } from "#lib/domain/time/days.ts";
+import { formatDate } from "#lib/domain/time/format-day.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
 
 /** One thing that an entry tells: a fact, or what it was before and after. */
 export interface DetailLine {
@@ -122,8 +125,20 @@ function nameOf(path: readonly string[]): string {
     .join(", ");
 }
 
+/** Fields that an office calls something else. */
+const FIELDS: Readonly<Record<string, string>> = {
+  allegedCause: "alleged cause",
+  faultStation: "defect station",
+  licence: "license",
+  licenceExpiresOn: "license expires on",
+  place: "location",
+  spread: "allocation",
+};
+
 function spaced(key: string): string {
-  return key.replace(/Ids?$/, "").replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+  return (FIELDS[key] ?? key)
+    .replace(/Ids?$/, "")
+    .replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
 const FEET =
@@ -154,7 +169,25 @@ function numberWords(key: string, value: number): string {
   return CENTS.test(key) ? formatCents(value) : String(value);
 }
 
-/** `by-placed-cost` → `by placed cost`; everything else as it is. */
+/** Stored words that an office says in another way. */
+const SAID: Readonly<Record<string, string>> = {
+  "agreement-notarised": "agreement notarized",
+  "by-placed-cost": "prorated by located cost",
+  cancelled: "canceled",
+  carried: "covered by the others",
+  "does-not-apply": "not applicable",
+  fault: "defect",
+  "held-apart": "set aside",
+  "in-hand": "on file",
+  "mail-message": "email",
+  stretch: "section",
+};
+
+/** A day, a time, a stored word: `2026-11-23` → `November 23, 2026`; everything else as it is. */
 function wordsOf(text: string): string {
+  const said = SAID[text];
+  if (said !== undefined) return said;
+  if (isDay(text)) return formatDate(text);
+  if (/^\d\d:\d\d$/.test(text)) return formatTime(text) || text;
   return /^[a-z]+(-[a-z]+)+$/.test(text) ? text.replaceAll("-", " ") : text;
 }
