@@ -35,7 +35,7 @@ export default async function LogPage({
     <>
       <PageHead
         asked={`Log of ${run.name}, ${formatDay(run.ranOn, report.today)}`}
-        answer={sawWords(run, file)}
+        answer={sawWords(run, file).replace(/\.$/, "")}
         closes={isTied(run, file) ? null : <Tie lineId={lineId} run={run} />}
       >
         {mayRecord ? (
