@@ -517,7 +517,7 @@ async function tellTheFinding(page: Page, line: string) {
     const letter = page.getByRole("article").last();
     await expect(letter.getByText(/Walter Penhallow/).first()).toBeVisible();
     await expect(letter.getByText(/where 14 Heron is/)).toHaveCount(0);
-    await expect(letter.getByText(/owner not yet known/)).toHaveCount(0);
+    await expect(letter.getByText(/owner unknown/)).toHaveCount(0);
   });
   const reply = page.getByRole("form", { name: "Record a reply" });
   await reply.getByLabel("Reply", { exact: true }).selectOption({ label: "disagrees" });
@@ -821,7 +821,7 @@ async function closeTheFile(page: Page, line: string) {
   await test.step("the last letter names the permit, and calls no settled branch unknown", async () => {
     const letter = page.locator("main");
     await expect(letter).toContainText("AF-26-118");
-    for (const words of [/Permit unknown/, /owner not yet known/, /share of an unknown owner/])
+    for (const words of [/Permit unknown/, /owner unknown/, /share of an unknown owner/])
       await expect(letter.getByText(words)).toHaveCount(0);
   });
   await open(page, `${line}/schedule`);

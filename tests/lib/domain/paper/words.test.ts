@@ -58,3 +58,20 @@ test("list() joins names as each language does, also before an i", () => {
   expect(ES.list(["Ana", "Íñigo", "Iris"])).toBe("Ana, Íñigo e Iris");
   expect(ES.list(["uno", "dos"])).toBe("uno y dos");
 });
+
+test("English letters and statements keep to an American office's words", () => {
+  const against =
+    /\b(?:some|no|any|every)body\b|\b(?:stretch|mend|licence|neighbours?|colour|telephone|pencil|fault|notaris\w+|in hand|answers for|proven dead)\b/i;
+  const found = [...sentences(EN), ...sentences(STATEMENT_WORDS.en)].filter(([, text]) =>
+    against.test(text),
+  );
+  expect(found).toEqual([]);
+});
+
+test("Spanish letters and statements use one word for one thing", () => {
+  const against = /dueñ[oa]|importe|cantidad|\bRegistro:|a pedido|\bpapeles\b/;
+  const found = [...sentences(ES), ...sentences(STATEMENT_WORDS.es)].filter(([, text]) =>
+    against.test(text),
+  );
+  expect(found).toEqual([]);
+});
