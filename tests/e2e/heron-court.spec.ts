@@ -102,10 +102,10 @@ async function enterPeople(page: Page, line: string) {
   await pasteRows(page, table(page, "One property a line"), {
     first: "Street address, new property",
     rows: [
-      ["Street address", "City", "State", "ZIP", "Stake"],
+      ["Street address", "City", "State", "ZIP", "Connection"],
       ...HERON.map((street) => [street, ...PLACE, "connected"]),
       ["305 Sedge Street", ...PLACE, "connected"],
-      ["309 Sedge Street", ...PLACE, "only crossed"],
+      ["309 Sedge Street", ...PLACE, "crossed only"],
     ],
   });
   await saved(page, "One property a line");
@@ -115,14 +115,14 @@ async function enterPeople(page: Page, line: string) {
     rows: [
       [
         "Name",
-        "Is",
-        "Of",
+        "Role",
+        "Property",
         "Unit",
-        "Mail to: street",
-        "Mail: city",
-        "Mail: state",
-        "Mail: ZIP",
-        "E-mail",
+        "Mailing street",
+        "Mailing city",
+        "Mailing state",
+        "Mailing ZIP",
+        "Email",
         "Language",
       ],
       ["Marisol Quintero", "owner", HERON[0], "", "", "", "", "", "marisol@example.com", "English"],
@@ -190,7 +190,7 @@ async function enterPeople(page: Page, line: string) {
       ],
       [
         "Homer Lindqvist",
-        "crossed lot’s owner",
+        "owner of crossed lot",
         "309 Sedge Street",
         "",
         "",
@@ -204,6 +204,7 @@ async function enterPeople(page: Page, line: string) {
   });
   await saved(page, "One person a line");
   await reopen(page);
+  await open(page, `${line}/who/land`);
   await typeRow(page, table(page, "One crossed lot a line"), {
     word: "crossed lot",
     cells: {
@@ -215,8 +216,8 @@ async function enterPeople(page: Page, line: string) {
     },
   });
   await saved(page, "One crossed lot a line");
-  await pasteRows(page, table(page, "One stretch a line"), {
-    first: "From, ft, new stretch",
+  await pasteRows(page, table(page, "One section a line"), {
+    first: "From, ft, new section",
     rows: [
       ["From", "To", "Whose land", "Which lot", "Shown by"],
       ["0", "12", "street, right-of-way", "", "County parcel map"],
@@ -227,7 +228,7 @@ async function enterPeople(page: Page, line: string) {
       ["131", "165", "a lot", "305 Sedge Street", "County parcel map"],
     ],
   });
-  await saved(page, "One stretch a line");
+  await saved(page, "One section a line");
 }
 
 async function enterCard(page: Page, line: string) {

@@ -107,31 +107,34 @@ async function enterPeople(page: Page, line: string) {
   await pasteRows(page, properties, {
     first: "Street address, new property",
     rows: [
-      ["Street address", "City", "State", "ZIP", "Stake"],
+      ["Street address", "City", "State", "ZIP", "Connection"],
       ["2 Copper Lane", "Merrow Bay", "WA", "98000", "connected"],
       ["4 Copper Lane", "Merrow Bay", "WA", "98000", "connected"],
       ["6 Copper Lane", "Merrow Bay", "WA", "98000", "connected"],
-      ["8 Copper Lane", "Merrow Bay", "WA", "98000", "perhaps connected"],
+      ["8 Copper Lane", "Merrow Bay", "WA", "98000", "possibly connected"],
     ],
   });
   await saved(page, "One property a line");
   await expect(properties.locator("tr[data-row-id]")).toHaveCount(4);
   const people = table(page, "One person a line");
   const person = (name: string, of: string, rest: Record<string, string> = {}) =>
-    typeRow(page, people, { word: "person", cells: { Name: name, Is: "owner", Of: of, ...rest } });
-  await person("Odile Marchetti", "2 Copper Lane", { "E-mail": "odile@example.com" });
+    typeRow(page, people, {
+      word: "person",
+      cells: { Name: name, Role: "owner", Property: of, ...rest },
+    });
+  await person("Odile Marchetti", "2 Copper Lane", { "Email": "odile@example.com" });
   await person("Jesús Peña", "4 Copper Lane", {
     "E-mail": "jesus@example.org",
     Language: "Spanish",
   });
   await person("Agnieszka Łódź", "6 Copper Lane", {
-    "Mail to: street": "77 Harbor Road",
-    "Mail: unit": "Suite 4½",
-    "Mail: city": "Merrow Bay",
-    "Mail: state": "WA",
-    "Mail: ZIP": "98000",
+    "Mailing street": "77 Harbor Road",
+    "Mailing unit": "Suite 4½",
+    "Mailing city": "Merrow Bay",
+    "Mailing state": "WA",
+    "Mailing ZIP": "98000",
   });
-  await person("Theo Abernathy", "8 Copper Lane", { "E-mail": "theo@example.com" });
+  await person("Theo Abernathy", "8 Copper Lane", { "Email": "theo@example.com" });
   await saved(page, "One person a line");
 }
 

@@ -27,7 +27,7 @@ async function enterHouses(page: Page, line: string) {
   await pasteRows(page, table(page, "One property a line"), {
     first: "Street address, new property",
     rows: [
-      ["Street address", "City", "State", "ZIP", "Stake"],
+      ["Street address", "City", "State", "ZIP", "Connection"],
       ...HOUSES.map((house) => [house, "Quillhaven", "WA", "98000", "connected"]),
     ],
   });

@@ -25,20 +25,20 @@ import { type Choice, optionsOf } from "./terms.ts";
 
 export const STAKE_WORDS: Record<Stake, string> = {
   connected: "connected",
-  candidate: "perhaps connected",
-  crossed: "only crossed",
-  neighbour: "neighbour",
+  candidate: "possibly connected",
+  crossed: "crossed only",
+  neighbour: "neighbor",
 };
 
 export const USE_WORDS: Record<UnitUse, string> = { dwelling: "dwelling", business: "business" };
 
 export const PARTY_KIND_WORDS: Record<PartyKind, string> = {
   person: "person",
-  firm: "firm",
+  firm: "company",
   trust: "trust",
   estate: "estate",
   association: "association",
-  "public-body": "public body",
+  "public-body": "public agency",
 };
 
 /** Short enough for a cell. */
@@ -48,7 +48,7 @@ export const ROLE_CELL_WORDS: Record<PartyRole, string> = {
   manager: "manager",
   association: "association",
   "contract-purchaser": "contract purchaser",
-  "crossed-lot-owner": "crossed lot’s owner",
+  "crossed-lot-owner": "owner of crossed lot",
 };
 
 export const LANGUAGE_WORDS: Record<Language, string> = { en: "English", es: "Spanish" };
@@ -201,19 +201,19 @@ export const CONTROL_WORDS: Record<ControlResult, string> = {
 
 export const STANDING_WORDS: Record<Standing, string> = {
   "on-record-and-seen": "on record and seen",
-  "on-record-seen-elsewhere": "on record, seen elsewhere",
+  "on-record-seen-elsewhere": "on record, found at another location",
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
-  "on-record-place-unclear": "on record, place not clear",
+  "on-record-place-unclear": "on record, location unclear",
   undocumented: "undocumented",
   "accepted-by-ruling": "accepted by the authority",
-  inactive: "inactive, proven",
-  "not-a-sanitary-branch": "not a sanitary branch",
+  inactive: "proven inactive",
+  "not-a-sanitary-branch": "not a sewer branch",
 };
 
 export const BAND_WORDS: Record<Band, string> = {
   same: "same place",
-  likely: "likely, ask",
+  likely: "likely, needs review",
   conflict: "conflict",
 };
 

@@ -71,7 +71,7 @@ function joint(at: number, count: number): string {
 
 function Way({ lineId, holds }: { readonly lineId: string; readonly holds: readonly Hold[] }) {
   return holds.every(({ cause }) => cause === "household-need") ? (
-    <Link href={`/lines/${lineId}/who#calls`} className="screen-only">
+    <Link href={`/lines/${lineId}/who/calls`} className="screen-only">
       Call them and record what was agreed
     </Link>
   ) : (

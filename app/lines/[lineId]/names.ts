@@ -45,7 +45,7 @@ const ROLE_WORDS: Record<PartyRole, string> = {
   manager: "manager",
   association: "association",
   "contract-purchaser": "contract purchaser",
-  "crossed-lot-owner": "owner, only crossed,",
+  "crossed-lot-owner": "owner, crossed only,",
 };
 
 /** `A`, `A and B`, `A, B and C`. */

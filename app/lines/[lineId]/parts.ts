@@ -5,9 +5,11 @@ import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
 import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
+import type { HoldCause } from "#lib/domain/facts/hold.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
+import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
@@ -37,6 +39,24 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "pipe", name: "Pipe and landmarks", isOpen: ({ line }) => line.upperEnd === null },
     { slug: "plan", name: "Plan view" },
     { slug: "capacity", name: "Slope and load" },
+  ],
+  who: [
+    { slug: "", name: "Properties and people" },
+    {
+      slug: "by-property",
+      name: "By property",
+      isOpen: (file) => stakeholdersOf(file).some(({ missing }) => missing.length > 0),
+    },
+    {
+      slug: "land",
+      name: "Lots and land",
+      isOpen: (_file, report) => isHeld(report, "land-unknown"),
+    },
+    {
+      slug: "calls",
+      name: "Call first",
+      isOpen: (_file, report) => isHeld(report, "household-need"),
+    },
   ],
   reconcile: [
     { slug: "", name: "Status" },
@@ -108,6 +128,10 @@ function isAdrift({ stations }: Report): boolean {
 
 function hasEmptyLog({ runs, observations }: LineFile): boolean {
   return runs.some(({ id }) => observations.every(({ runId }) => runId !== id));
+}
+
+function isHeld({ holds }: Report, cause: HoldCause): boolean {
+  return holds.some((hold) => hold.cause === cause && hold.waiver === null);
 }
 
 export interface PartLink {

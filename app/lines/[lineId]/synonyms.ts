@@ -59,8 +59,9 @@ export const FOOTAGE_FROM_SYNONYMS: Synonyms<FootageFrom> = {
 };
 
 export const STAKE_SYNONYMS: Synonyms<Stake> = {
-  candidate: ["candidate", "maybe", "maybe connected"],
-  crossed: ["crossed"],
+  candidate: ["candidate", "maybe", "maybe connected", "perhaps connected"],
+  crossed: ["crossed", "only crossed"],
+  neighbour: ["neighbour"],
 };
 
 export const TEST_RESULT_SYNONYMS: Synonyms<TestResult> = {

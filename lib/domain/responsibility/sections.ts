@@ -48,7 +48,12 @@ export function sectionsOf(reaches: readonly ReachFinding[]): Sections {
   const said = groups.map((group) => [
     ...new Set(group.flatMap(({ reason }) => sentencesOf(reason))),
   ]);
-  const common = (said[0] ?? []).filter((sentence) => said.every((all) => all.includes(sentence)));
+  // Where no one's flow passes, nothing is said of who shares: that unsays nothing of the others.
+  const peopled = said.filter((_, at) => isPeopled(groups[at]?.[0]));
+  const compared = peopled.length === 0 ? said : peopled;
+  const common = (compared[0] ?? []).filter((sentence) =>
+    compared.every((all) => all.includes(sentence)),
+  );
   const citations = new Set(reaches.map(({ citation }) => citation));
   const [only = ""] = citations;
   return {
@@ -75,6 +80,10 @@ function sectionOf(
       own: said.filter((sentence) => !common.includes(sentence)).join(" "),
     },
   ];
+}
+
+function isPeopled(reach: ReachFinding | undefined): boolean {
+  return reach !== undefined && reach.servedBy.length + reach.unknownTieIns.length > 0;
 }
 
 function readsLike(one: ReachFinding, next: ReachFinding): boolean {

@@ -63,7 +63,7 @@ function HoldPart({ hold, ...part }: LinePart & { readonly hold: Hold }) {
       </div>
       <div className="screen-only">
         {hold.cause === "household-need" ? (
-          <Link href={`/lines/${part.lineId}/who#calls`}>Record a call</Link>
+          <Link href={`/lines/${part.lineId}/who/calls`}>Record a call</Link>
         ) : null}
         {mayFile && isWaivable(hold.cause) ? <WaiverForm hold={hold} {...part} /> : null}
       </div>

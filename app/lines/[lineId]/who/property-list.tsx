@@ -64,7 +64,7 @@ function PropertyName({
 }
 
 function PeopleThere({ people }: { readonly people: readonly Stakeholder[] }) {
-  if (people.length === 0) return <p className="muted">Nobody entered.</p>;
+  if (people.length === 0) return <p className="muted">No one entered.</p>;
   const parties = [...new Set(people.map((each) => each.party))];
   return (
     <ul className={styles["people"]}>
@@ -92,11 +92,11 @@ function Person({
       {party.mailing === null || onlyOccupies ? null : (
         <span className="muted small">
           {" "}
-          · mail to {streetOf(party.mailing)}, {party.mailing.city}
+          · mailing address: {streetOf(party.mailing)}, {party.mailing.city}
         </span>
       )}
       {party.language === "en" ? null : (
-        <span className="muted small"> · writes {LANGUAGE_WORDS[party.language]}</span>
+        <span className="muted small"> · prefers {LANGUAGE_WORDS[party.language]}</span>
       )}
       {party.needs === "" ? null : <span className="small"> · {party.needs}</span>}
     </>

@@ -59,3 +59,14 @@ test("sectionsOf() tells a source with each section where they differ", () => {
   ]);
   expect(citation).toBe("");
 });
+
+test("sectionsOf() tells once what is said wherever someone's flow passes", () => {
+  const shared = "Among owners, everyone whose flow passes is responsible.";
+  const { sections, common } = sectionsOf([
+    aReach(0, 600, { reason: `${OWNERS} ${shared}`, servedBy: ["p12"] }),
+    aReach(600, 1200, { reason: `${OWNERS} ${shared}`, unknownTieIns: ["T2"] }),
+    aReach(1200, 2000, { reason: `${OWNERS} No active tie-in upstream.` }),
+  ]);
+  expect(common).toBe(`${OWNERS} ${shared}`);
+  expect(sections.map(({ own }) => own)).toEqual(["", "", "No active tie-in upstream."]);
+});

@@ -198,7 +198,7 @@ function NoAddress({
         <p key={reason}>{reason}</p>
       ))}
       <p>
-        Enter neighboring addresses as “perhaps connected” under{" "}
+        Enter neighboring addresses as “possibly connected” under{" "}
         <Link href={`/lines/${lineId}/who`}>“Who is on it?”</Link>, then come back.
       </p>
     </Empty>

@@ -1,0 +1,85 @@
+import { PageHead } from "#app/_components/page-head.tsx";
+import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { linePartOf } from "../../line-part.ts";
+import { counted } from "../../names.ts";
+import { crossingColumns, landColumns } from "../columns.ts";
+
+export const metadata = { title: "Lots and land" };
+
+export default async function LandPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report, revisions, mayFile } = await linePartOf(lineId);
+  const open = report.holds.filter(({ cause }) => cause === "land-unknown").length;
+  const grids = { lineId, file, revisions, readOnly: !mayFile };
+  return (
+    <>
+      <PageHead
+        asked="Whose land is over the pipe?"
+        answer={
+          open === 0
+            ? `${counted(file.crossings.length, "lot")} crossed, ${counted(file.land.length, "section")} entered`
+            : `Not on file where ${counted(open, "work item digs", "work items dig")}`
+        }
+      />
+      <Land {...grids} />
+      <Crossings {...grids} />
+    </>
+  );
+}
+
+interface GridProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly revisions: Record<RowTable, number>;
+  readonly readOnly: boolean;
+}
+
+function Crossings({ lineId, file, revisions, readOnly }: GridProps) {
+  return (
+    <Section
+      title="Lots crossed"
+      note="A lot the line runs through is affected even if it is not connected. Stations are feet from the main connection."
+    >
+      <RowsGrid
+        lineId={lineId}
+        table="crossings"
+        base={revisions.crossings}
+        rows={file.crossings}
+        columns={crossingColumns(file)}
+        blank={{ easement: "unknown" }}
+        addWord="crossed lot"
+        emptyWords="No crossed lots. If the line stays under the street and the connected lots, leave this blank."
+        readOnly={readOnly}
+      />
+    </Section>
+  );
+}
+
+function Land({ lineId, file, revisions, readOnly }: GridProps) {
+  return (
+    <Section
+      title="Whose land"
+      id="land"
+      note="Whose land lies over the pipe, section by section, and what shows it. Where you dig, that decides whose consent and which permit you need; until it is entered, nothing is submitted or dug there."
+    >
+      <RowsGrid
+        lineId={lineId}
+        table="land"
+        base={revisions.land}
+        rows={file.land}
+        columns={landColumns(file)}
+        blank={{ kind: "unknown" }}
+        addWord="section"
+        emptyWords="Not entered yet. Enter the first section from the main, e.g. 0 to 12 ft, street."
+        readOnly={readOnly}
+      />
+    </Section>
+  );
+}
