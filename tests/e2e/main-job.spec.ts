@@ -122,9 +122,9 @@ async function enterPeople(page: Page, line: string) {
       word: "person",
       cells: { Name: name, Role: "owner", Property: of, ...rest },
     });
-  await person("Odile Marchetti", "2 Copper Lane", { "Email": "odile@example.com" });
+  await person("Odile Marchetti", "2 Copper Lane", { Email: "odile@example.com" });
   await person("Jesús Peña", "4 Copper Lane", {
-    "E-mail": "jesus@example.org",
+    Email: "jesus@example.org",
     Language: "Spanish",
   });
   await person("Agnieszka Łódź", "6 Copper Lane", {
@@ -134,7 +134,7 @@ async function enterPeople(page: Page, line: string) {
     "Mailing state": "WA",
     "Mailing ZIP": "98000",
   });
-  await person("Theo Abernathy", "8 Copper Lane", { "Email": "theo@example.com" });
+  await person("Theo Abernathy", "8 Copper Lane", { Email: "theo@example.com" });
   await saved(page, "One person a line");
 }
 
