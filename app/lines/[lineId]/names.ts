@@ -12,7 +12,7 @@ export function propertyName(file: Pick<LineFile, "properties">, id: string | nu
 }
 
 export function partyName(file: Pick<LineFile, "parties">, id: string): string {
-  return file.parties.find((each) => each.id === id)?.name ?? "somebody no longer in the file";
+  return file.parties.find((each) => each.id === id)?.name ?? "someone no longer on file";
 }
 
 export function tieInName(file: Pick<LineFile, "tieIns">, id: string): string {
