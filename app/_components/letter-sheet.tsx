@@ -177,7 +177,8 @@ function cellOf(
   column: number,
   { title, className }: { title: string | undefined; className: string | undefined },
 ) {
-  if (column > 0) {
+  // A row without a name has nothing to head.
+  if (column > 0 || text === "") {
     return (
       <td key={column} className={className} data-title={title}>
         {text}
