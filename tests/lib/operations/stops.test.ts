@@ -132,7 +132,7 @@ describe("branches that the work closes", () => {
       error: {
         reason: "held",
         detail: expect.stringMatching(
-          /“Line it” closes or cuts off live branches.*T1 at 20.0 ft is active and not measured from the upper end\..*“Branches to reconnect”/,
+          /“Line it” closes or cuts off active branches.*T1 at 20.0 ft is active and not measured from the upper end\..*“Branches to reconnect”/,
         ),
       },
     });
@@ -319,7 +319,7 @@ describe("whose land it is", () => {
       error: {
         reason: "held",
         detail: expect.stringMatching(
-          /^Whose land lies over the pipe from 15.0 to 46.0 ft.*“Who is on it\?”/,
+          /^The land over the pipe from 15.0 to 46.0 ft.*“Who is on it\?”/,
         ),
       },
     });
