@@ -69,7 +69,7 @@ export function JobButton({
 
 function JobWords({ view, paper }: { readonly view: JobView; readonly paper: string }) {
   if (view.state === "done" && view.uploadId !== null) {
-    return <a href={`${paper}/${view.uploadId}`}>Open the document</a>;
+    return <a href={`${paper}/${view.uploadId}`}>Open it</a>;
   }
   return <span className={view.state === "failed" ? "mend" : "muted"}>{wordsOf(view)}</span>;
 }

@@ -521,7 +521,7 @@ async function tellTheFinding(page: Page, line: string) {
     await expect(letter.getByText(/owner unknown/)).toHaveCount(0);
   });
   const reply = page.getByRole("form", { name: "Record a reply" });
-  await reply.getByLabel("Reply", { exact: true }).selectOption({ label: "disagrees" });
+  await reply.getByLabel(/^Reply/).selectOption({ label: "disagrees" });
   await reply.getByLabel("In their own words").fill("My house has a line of its own.");
   await reply.getByRole("button").last().click();
   await test.step("an objection waits until somebody has dealt with it", async () => {
