@@ -337,8 +337,8 @@ async function buildPacket(page: Page, line: string) {
   await add.getByLabel("Number").fill("SS-26-0914");
   await add.getByRole("button").click();
   const today = page.getByRole("form", { name: "Record today for the permit" });
-  await today.getByRole("button", { name: "Submitted" }).click();
-  await expect(page.getByText(/Submitted is|submitted, /i).first()).toBeVisible();
+  await today.getByRole("button", { name: "Waiting for signatures or recording" }).click();
+  await expect(page.getByText(/^waiting for signatures or recording, /)).toBeVisible();
   await open(page, `${line}/authority`);
   await page.getByRole("button", { name: "Build the packet" }).click();
   const finished = page.locator("#packet").getByRole("link", { name: "Open it" }).first();
