@@ -14,6 +14,7 @@ const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size
   record: { topic: "record", size: "small" },
   camera: { topic: "camera", size: "small" },
   reconcile: { topic: "reconcile", size: "large" },
+  "reconcile/": { topic: "reconcile", size: "small" },
   "reconcile/undocumented": { topic: "reconcile", size: "small" },
   "reconcile/test-day": { topic: "reconcile", size: "small" },
   responsibility: { topic: "responsibility", size: "large" },

@@ -39,7 +39,7 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
             {inOrder(report.tieIns).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <th scope="row">{finding.tieIn.label}</th>
-                <td className="nowrap">{placeWords(finding)}</td>
+                <td>{placeWords(finding)}</td>
                 <td className="nowrap" data-title="Owner:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>
@@ -110,7 +110,7 @@ function EntryCells({
   return (
     <>
       <th scope="row">{words.label}</th>
-      <td className="nowrap">{words.place}</td>
+      <td>{words.place}</td>
       <td className="muted nowrap">no tie-in</td>
       <td>
         <span className="tag">{STANDING_WORDS[finding.standing]}</span>

@@ -52,7 +52,7 @@ interface GridProps {
 function FirstRecord() {
   return (
     <Empty
-      title="Start with the card, drawing or permit that the authority keeps on this line."
+      title="Start with the side sewer card, drawing or permit the authority keeps for this line."
       example="Card 1184 of 1958, measured from the main: House 12 at 18.0 ft left, 4 in concrete, wye; House 14 at 34.0 ft left."
     >
       <p>
@@ -67,7 +67,7 @@ function Records({ lineId, file, revisions, readOnly }: GridProps) {
   return (
     <Section
       title="Records"
-      note="A record is not a proof: many authorities say that their cards must be checked in the field."
+      note="A record is not proof. Many agencies say their cards must be verified in the field."
     >
       <RowsGrid
         lineId={lineId}
@@ -77,7 +77,7 @@ function Records({ lineId, file, revisions, readOnly }: GridProps) {
         columns={recordColumns(file)}
         blank={RECORD_BLANK}
         addWord="record"
-        emptyWords="No record yet. Type the first one here; its entries go below it."
+        emptyWords="No record yet. Enter the first one here; its entries go below."
         readOnly={readOnly}
       />
     </Section>
@@ -100,7 +100,7 @@ function Entries({
           <Link
             href={`/lines/${lineId}/bring-in?table=entries&to=${encodeURIComponent(record.id)}`}
           >
-            Bring in rows from a file
+            Import rows from a file
           </Link>
         )
       }
@@ -114,7 +114,7 @@ function Entries({
         columns={entryColumns(file)}
         blank={ENTRY_BLANK}
         addWord="entry"
-        emptyWords="No entry yet. Type the connections as the record shows them, or paste them from a spreadsheet."
+        emptyWords="No entry yet. Enter the connections as the record shows them, or paste them from a spreadsheet."
         readOnly={readOnly}
       />
     </Section>
@@ -123,8 +123,8 @@ function Entries({
 
 function measureNote({ measuredFrom, length }: PermitRecord): string {
   if (measuredFrom === "unknown")
-    return "Where this record measures from is unknown, so its distances are not put on the line. Settle “Measured from” above first.";
+    return "This record’s starting point is unknown, so its distances aren’t shown on the line. Set “Measured from” first.";
   if (measuredFrom === "upper-end" && length === null)
     return "This record measures from the upper end. Enter its length above, or its distances cannot be put on the line.";
-  return `Distances as on the record, in feet from ${MEASURED_WORDS[measuredFrom]}. Left and right as seen looking upstream.`;
+  return `Distances as on the record, in feet from ${MEASURED_WORDS[measuredFrom]}. Left and right are looking upstream.`;
 }

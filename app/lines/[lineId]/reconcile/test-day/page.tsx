@@ -127,11 +127,11 @@ function NewDay({
   return (
     <>
       <PageHead
-        asked="A day of dye tests"
+        asked="Dye test day"
         answer={
           open.length === 0
-            ? "No tie-in waits for a test."
-            : `To find out whose ${listed(open.map(({ tieIn }) => tieIn.label))} ${open.length === 1 ? "is" : "are"}.`
+            ? "No tie-ins need a test."
+            : `To identify the ${open.length === 1 ? "owner" : "owners"} of ${listed(open.map(({ tieIn }) => tieIn.label))}.`
         }
       >
         <p className="screen-only">
@@ -163,9 +163,7 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
       </ul>
       <p className="screen-only">
         <Link href={`/lines/${lineId}/reconcile/test-day?order=${other}`}>
-          {order === "upstream-first"
-            ? "Order by likeliness instead"
-            : "Order from upstream down instead"}
+          {order === "upstream-first" ? "Sort by likelihood" : "Sort from upstream down"}
         </Link>
       </p>
       <CallFirst
@@ -193,7 +191,7 @@ function NoAddress({
   reasons,
 }: Pick<DayPart, "lineId"> & { readonly reasons: readonly string[] }) {
   return (
-    <Empty title="There is no address to test at yet.">
+    <Empty title="No addresses to test yet.">
       {reasons.map((reason) => (
         <p key={reason}>{reason}</p>
       ))}

@@ -55,7 +55,7 @@ export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
           name="controlPropertyId"
           options={[{ value: "", label: "none" }, ...propertyChoices(file)]}
           defaultValue={plan.controlPropertyId ?? ""}
-          hint="Joins below what is watched; its dye must not come from there."
+          hint="Its tie-in is known and joins below; its dye should not show at the ones being watched."
         />
       </div>
       {stops.map((stop, at) => (
@@ -107,7 +107,7 @@ function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
   const colour = stop?.colour ?? COLOURS[at % COLOURS.length];
   return (
     <fieldset className={styles["stop"]}>
-      <legend>{stop === null ? "One more stop" : `Stop ${at + 1}`}</legend>
+      <legend>{stop === null ? "Add a stop" : `Stop ${at + 1}`}</legend>
       <input type="hidden" name={name("passed")} value={stop?.passed ?? ""} />
       <div className={styles["stop-fields"]}>
         <Choice
@@ -118,7 +118,7 @@ function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
         />
         <Field label="Color" name={name("colour")} defaultValue={colour} width={8} />
         <Field
-          label="Dosed at"
+          label="Dye added at"
           name={name("startsAt")}
           defaultValue={stop === null ? "" : formatTime(stop.startsAt)}
           example="9:30 am"
@@ -172,7 +172,7 @@ function DosingFields({
   const words = [drainWords(like), dosedWords(like)].filter((part) => part !== "").join("; ");
   return (
     <details>
-      <summary className="small">Drains, dye and water: {words || "not said"}</summary>
+      <summary className="small">Drains, dye and water: {words || "not specified"}</summary>
       <div className={styles["fields"]}>
         {FLOORS.map((floor) => (
           <Choice
@@ -208,12 +208,12 @@ export function DropDay({ lineId, day }: { readonly lineId: string; readonly day
     <ActionForm
       action={dropDayAction.bind(null, lineId)}
       className="cluster"
-      label="Drop this day"
-      confirm="Drop the plan of this day?"
+      label="Delete this day"
+      confirm="Delete the plan for this day?"
     >
       <input type="hidden" name="dayId" value={day.id} />
-      <SubmitButton quiet pendingWord="Dropping …">
-        Drop this day
+      <SubmitButton quiet pendingWord="Deleting …">
+        Delete this day
       </SubmitButton>
     </ActionForm>
   );

@@ -35,7 +35,7 @@ export function PlanTable({ file, day }: Omit<SheetPart, "report">) {
       <table className="plain">
         <thead>
           <tr>
-            <th scope="col">Dosed</th>
+            <th scope="col">Dye added</th>
             <th scope="col">At</th>
             <th scope="col">Dye</th>
             <th scope="col">Watched</th>
@@ -66,7 +66,7 @@ function StopRow({ file, day, stop }: Omit<SheetPart, "report"> & { readonly sto
         {drains === "" ? null : <div className="small muted">{drains}</div>}
       </td>
       <td>
-        {stop.colour || "not said"}
+        {stop.colour || "not specified"}
         <div className="small muted">{dosedWords(stop)}</div>
       </td>
       <td>
@@ -134,8 +134,8 @@ export function WaterOff({ file, report, day }: SheetPart) {
   if (waterOff.length === 0) return null;
   return (
     <Section
-      title="Who keeps water off"
-      note="Every fixture but the one that is dosed, while the place is watched that their water passes: it thins the dye or is taken for it. Whoever joins below goes on as usual."
+      title="Keep water off"
+      note="All fixtures except the one being dyed, while their water passes the place being watched: other water dilutes or hides the dye. Anyone who joins below goes on as usual."
     >
       <ul>
         {waterOff.map(({ propertyId, unitIds, passes, spans }) => (
@@ -179,7 +179,7 @@ function NeedsWords({
 function besideWords({ tieIns }: Report, propertyId: string): string {
   return tieIns.some((each) => each.live && each.propertyId === propertyId)
     ? ", joins below but is tested too"
-    : ", perhaps on the line";
+    : ", possibly on the line";
 }
 
 function unitsWords(file: LineFile, unitIds: readonly string[]): string {
@@ -193,11 +193,9 @@ export function LetIn({ lineId, file, report, day }: SheetPart & { readonly line
   const { letIn } = testDayPeople(file, report, day);
   return (
     <Section
-      title="Who lets you in"
+      title="Access contacts"
       actions={
-        <Link href={`/lines/${lineId}/notices/write?kind=test-visit`}>
-          Write to everybody on the plan
-        </Link>
+        <Link href={`/lines/${lineId}/notices/write?kind=test-visit`}>Send visit notices</Link>
       }
       note="The letters take day and hours of each address from this plan, also for those who only keep water off."
     >
@@ -206,16 +204,16 @@ export function LetIn({ lineId, file, report, day }: SheetPart & { readonly line
           <li key={`${propertyId} ${unitId ?? ""}`}>
             {stopPlace(file, { propertyId, unitId, pointId: null })}:{" "}
             {partyIds.length === 0
-              ? "nobody is on file there"
+              ? "no one on file"
               : listed(partyIds.map((id) => partyName(file, id)))}
-            . {consented ? "Consent to enter is in hand." : "No consent to enter yet."}
+            . {consented ? "Consent to enter is on file." : "No consent to enter yet."}
             {noticeBy === null ? null : (
               <>
                 {" "}
                 Tell them by {formatDay(noticeBy, report.today)}
                 {citation === "" ? "" : ` (${citation})`}
                 {noticeBy < report.today && day.on >= report.today
-                  ? "; that day is over, so they have to agree to less"
+                  ? "; that deadline has passed, so they must agree to shorter notice"
                   : ""}
                 .
               </>

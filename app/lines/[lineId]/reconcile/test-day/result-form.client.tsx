@@ -14,7 +14,7 @@ const PRESSES = TEST_RESULTS.map((value) => {
 });
 
 const NO_SIGNAL =
-  "Nothing was saved: there is no connection. What you typed is still here; press again once there is.";
+  "Not saved: no connection. Your entry is still here; tap again when you’re back online.";
 
 /**
  * A form for the field, with one button for each result. Where the connection fails, it says so and

@@ -32,7 +32,7 @@ export function Results({ lineId, file, day }: ResultsProps) {
       <Section
         title="What was seen"
         id="results"
-        note="Press once when the dye is seen, or when the watch is over. Not seen is weak: slow pipes, traps and blockages hide dye."
+        note="Tap when dye appears, or when the wait is over. “Not seen” is weak evidence: slow pipes, traps and blockages can hide dye."
       >
         <div className="stack-wide">
           {stopsInForce(file, day).flatMap((stop) =>
@@ -78,8 +78,7 @@ function StopResult({
         <p className="small muted">{askWords(file, { day, stop, tieInId })}</p>
       ) : (
         <p>
-          <span className="tag tag-done">{TEST_RESULT_WORDS[result]}</span> Press again to correct
-          it.
+          <span className="tag tag-done">{TEST_RESULT_WORDS[result]}</span> Tap again to correct.
         </p>
       )}
       {stop.propertyId === null ? null : (
@@ -124,13 +123,13 @@ function ResultFields({
     <>
       <div className={styles["two"]}>
         <Field
-          label="Dosed at"
+          label="Dye added at"
           name="startedAt"
           defaultValue={formatTime(test?.startedAt ?? stop.startsAt)}
           width={7}
         />
         <Field
-          label="Seen, or watched, for"
+          label="Minutes watched"
           name="minutes"
           inputMode="numeric"
           unit="min"
@@ -144,13 +143,13 @@ function ResultFields({
         defaultChecked={like?.otherWaterBarred ?? false}
       />
       <details open={like === null}>
-        <summary>Who, film and note{namesOf(like)}</summary>
+        <summary>Names, video and note{namesOf(like)}</summary>
         <div className={styles["fields"]}>
-          <Field label="Dosed by" name="dosedBy" defaultValue={like?.dosedBy} />
+          <Field label="Dye added by" name="dosedBy" defaultValue={like?.dosedBy} />
           <Field label="Watched by" name="watchedBy" defaultValue={like?.watchedBy} />
-          <Field label="Filmed" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
+          <Field label="Video" name="filmed" example="Run 3, 2:10" defaultValue={test?.filmed} />
           <Field
-            label="How much dye"
+            label="Amount of dye"
             name="quantity"
             defaultValue={test?.quantity ?? dosedWords(stop)}
           />
