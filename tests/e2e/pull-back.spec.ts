@@ -135,17 +135,18 @@ async function readLetter(page: Page, line: string) {
     .click();
   const letter = page.getByRole("article").first();
   await expect(letter).toContainText(
-    "a branch, 31.5 ft ± 1.0 ft from the city’s pipe, that joins the shared sewer pipe, on the north side of the pipe",
+    "a branch that joins the shared sewer pipe 31.5 ft ± 1.0 ft from the city’s main, on the north side of the pipe",
   );
 }
 
 async function readSchedule(page: Page, line: string) {
-  await open(page, `${line}/authority`);
+  await open(page, `${line}/authority/permits`);
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("side-sewer");
   await add.getByLabel("Number").fill("SS-26-3770");
   await add.getByRole("button").click();
-  await expect(page.getByRole("form", { name: "Next step of the permit" })).toBeVisible();
+  await expect(page.getByRole("form", { name: "Record today for the permit" })).toBeVisible();
+  await open(page, `${line}/authority`);
   await page.getByRole("button", { name: "Build the packet" }).click();
   const finished = page.locator("#packet").getByRole("link", { name: "Open it" }).first();
   await expect(finished).toBeVisible({ timeout: 90_000 });

@@ -74,7 +74,7 @@ async function enterNarration(page: Page, line: string) {
   const form = page.getByRole("form", { name: "Add a transcript" });
   const draft = () => page.getByRole("button", { name: "Draft the log" }).click();
   await draft();
-  await expect(form.getByText(/Nothing was saved/)).toBeVisible();
+  await expect(form.getByText(/Paste the transcript, or choose a file/)).toBeVisible();
   await form.getByLabel("A transcript").setInputFiles({
     name: "run.vtt",
     mimeType: "text/vtt",

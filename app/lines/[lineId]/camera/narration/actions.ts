@@ -24,7 +24,7 @@ export async function addNarrationAction(
   const text = await textIn(form);
   if (text === null)
     return refused(
-      "Nothing was saved: this is not a text file. Choose the transcript as .vtt, .srt or .txt.",
+      "Not saved: this is not a text file. Choose the transcript as .vtt, .srt or .txt.",
       form,
       "file",
     );
