@@ -159,7 +159,9 @@ function sideBySide(all: readonly LetterBlock[][], manner: BlockManner): Entry[]
 }
 
 function runKind(group: readonly LetterBlock[], { columns = "none", pairs = false }: BlockManner) {
-  const words = group.every(isWords);
+  // A heading alone heads a table or a drawing: it stays with that.
+  const alone = group.length === 1 && group[0]?.kind === "heading";
+  const words = !alone && group.every(isWords);
   if (columns === "all" && words) return "words";
   if (pairs && isCaution(group)) return "cautions";
   return columns === "sections" && words ? "words" : null;

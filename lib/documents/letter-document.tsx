@@ -77,7 +77,7 @@ const styles = StyleSheet.create({
 export const LETTER_SETTINGS = [
   { size: 10.5, tableSize: 9.5, air: 1, stripHeight: 230, pairs: false, columns: "none" },
   { size: 10, tableSize: 9, air: 0.6, stripHeight: 230, pairs: true, columns: "none" },
-  { size: 9, tableSize: 8.25, air: 0.3, stripHeight: 230, pairs: true, columns: "sections" },
+  { size: 8.75, tableSize: 8.25, air: 0.25, stripHeight: 230, pairs: true, columns: "sections" },
 ] as const satisfies readonly Partial<BlockManner>[];
 
 /** One letter as a document of its own, so that its pages count from 1. */

@@ -80,7 +80,7 @@ export const EN = {
     slipDate: "Date",
     slipPhone: "Phone",
     slipNote: "Anything else we should know",
-    notToScale: "Lengths are proportional; not to scale.",
+    notToScale: "Not to scale.",
     drawnAs: "In words",
   },
 

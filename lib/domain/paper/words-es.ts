@@ -122,7 +122,7 @@ export const ES: LetterWords = {
     slipDate: "Fecha",
     slipPhone: "Teléfono",
     slipNote: "Algo más que debamos saber",
-    notToScale: "Longitudes proporcionales; no está a escala.",
+    notToScale: "No está a escala.",
     drawnAs: "En palabras",
   },
 
@@ -622,7 +622,7 @@ export const ES: LetterWords = {
         : `Antes de empezar la obra se paga un depósito del ${percent}% de la parte.`,
     ifNo: "Esta carta no hace exigible ningún pago. Si no está de acuerdo, escriba sus razones en el talón de respuesta.",
     choices: (amount) => [
-      `Estoy de acuerdo con la parte de ${amount}, tal como se propone.`,
+      `Estoy de acuerdo con la parte propuesta de ${amount}.`,
       "No estoy de acuerdo; abajo están mis razones.",
       "Tengo una pregunta; llámeme, por favor.",
       "Tengo un documento o un acuerdo sobre esta tubería.",

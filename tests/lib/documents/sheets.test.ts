@@ -150,6 +150,23 @@ test("what is asked, and by when, stands in the first half page", async () => {
   }
 });
 
+test("no heading is torn from the table that it heads", async () => {
+  const file = sixShare(demo.fennel);
+  const report = reportOn(file, TODAY);
+  for (const to of recipientsOf(file, report, "proposed-split")) {
+    const notice = aNotice("n", {
+      ...to,
+      kind: "proposed-split",
+      language: "en",
+      replyBy: REPLY_BY,
+    });
+    const letter = composeLetter({ file, report, office: demo.office, notice });
+    const pdf = readPdf(await renderLetters([letter]));
+    const page = [1, 2].find((each) => pdf.text(each).includes("step by step")) ?? 0;
+    expect(pdf.text(page), to.propertyId ?? "").toMatch(/step by step\s+Work, in feet/);
+  }
+});
+
 test("a statement is one page in the example office, and one sheet, front and back, where six share", async () => {
   for (const file of [demo.ropewalk, demo.tollgate]) {
     const input = { file, report: reportOn(file, TODAY), office: demo.office };
