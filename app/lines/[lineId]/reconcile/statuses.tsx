@@ -21,7 +21,6 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
     <Section
       title="Status of each tie-in"
       id="standings"
-      note="From the main up."
       actions={<LanguageSwitch language={language} />}
     >
       <Scroll>
