@@ -154,11 +154,11 @@ async function readSchedule(page: Page, line: string) {
   expect(packet.complaints).toBe("");
   // Mark, station, how far off, entry, as recorded from the main, side.
   for (const words of [
-    /T\d\s+12\.0\s+1\.0\s+House 904\s+12\.0\s+left, south/,
-    /T\d\s+21\.7\s+2\.9\s+House 906\s+22\.0\s+right, north/,
-    /T\d\s+31\.5\s+1\.0\s+none\s+–\s+right, north/,
-    /T\d\s+52\.0\s+1\.0\s+House 912\s+52\.0\s+right, north/,
-    /T\d\s+63\.0\s+1\.0\s+House 916\s+63\.0\s+left, south/,
+    /T\d\s+12\.0 ± 1\.0\s+House 904\s+12\.0\s+left, south/,
+    /T\d\s+21\.7 ± 2\.9\s+House 906\s+22\.0\s+right, north/,
+    /T\d\s+31\.5 ± 1\.0\s+none\s+–\s+right, north/,
+    /T\d\s+52\.0 ± 1\.0\s+House 912\s+52\.0\s+right, north/,
+    /T\d\s+63\.0 ± 1\.0\s+House 916\s+63\.0\s+left, south/,
   ]) {
     expect(packet.text).toMatch(words);
   }

@@ -147,7 +147,7 @@ async function reconcile(page: Page, line: string) {
   const lineUp = page.getByRole("form", { name: /^Accept .*upstream/ });
   await lineUp.getByRole("button", { name: "Accept" }).click();
   await expect(lineUp.getByText(/Select a reason/)).toBeVisible();
-  await lineUp.getByLabel("Reason").selectOption({ index: 2 });
+  await lineUp.getByLabel("Reason", { exact: true }).selectOption({ index: 2 });
   await lineUp.getByRole("button", { name: "Accept" }).click();
   await expect(page.getByText(/accepted by Dana Okafor/).first()).toBeVisible();
   await open(page, `${line}/reconcile/match`);
