@@ -138,7 +138,7 @@ function askToEnter(act: SeedAct, lineId: string): void {
       amount: null,
       recordingNumber: "",
       uploadId: null,
-      note: "By telephone: wants to see the video first",
+      note: "By phone: wants to see the video first",
     }),
   );
 }
@@ -583,7 +583,7 @@ const SCOPE = [
     rate: 12_500,
     optionId: LINING,
   }),
-  work("fr-s1", "Dig and replace the rooted stretch", {
+  work("fr-s1", "Dig and replace the rooted section", {
     kind: "dig-and-replace",
     work: "replacement",
     place: "stretch",
@@ -645,7 +645,7 @@ function addWork(act: SeedAct, lineId: string): void {
     { id: LINING, title: "Line it, 28 to 48 ft", kind: "lining", note: "Belly first" },
   ]);
   addRows(act, { lineId, table: "scope" }, SCOPE);
-  const reason = "A liner would close T2, and whose it is nobody knows yet";
+  const reason = "A liner would close T2, and no one knows yet whose it is";
   must(chooseOption(act, { lineId, optionId: DIG, reason }));
 }
 
@@ -748,7 +748,7 @@ function answerFinding(
     4,
     "disagrees",
     "2026-11-24",
-    "Our building got its own line in 1994. Nobody has shown us that we are on this one.",
+    "Our building got its own line in 1994. No one has shown us that we are on this one.",
   );
   reply(5, "offers-a-record", "2026-11-24", "I have the plat of 1911 with the alley on it.");
 }

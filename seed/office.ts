@@ -115,7 +115,7 @@ export const AUTHORITY: Authority = {
     requirement("application", {
       sheet: "application",
       title: "Application data",
-      detail: "All site addresses, owners, parcel numbers, contractor and licence.",
+      detail: "All site addresses, owners, parcel numbers, contractor and license.",
       mandatory: true,
     }),
     requirement("drawing", {
@@ -239,7 +239,7 @@ export const AUTHORITY: Authority = {
     {
       id: `${DISTRICT}-clock-locate-marks`,
       authorityId: DISTRICT,
-      title: "Locate marks run out",
+      title: "Locate marks expire",
       event: "locate-called",
       count: 45,
       unit: "calendar-days",

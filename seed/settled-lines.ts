@@ -166,7 +166,7 @@ export const TOLLGATE: Story = {
   decidedOn: "2026-05-08",
   toldOn: "2026-05-18",
   scope: [
-    work("tg-s1", "Dig and replace the collapsed stretch", {
+    work("tg-s1", "Dig and replace the collapsed section", {
       kind: "dig-and-replace",
       work: "replacement",
       place: "stretch",

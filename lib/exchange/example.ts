@@ -78,7 +78,7 @@ export const EXAMPLE = {
       looks: "upstream",
       measuredFrom: "access",
       accessPoint: "Alley cleanout",
-      zeroAt: "centre of the cleanout",
+      zeroAt: "center of the cleanout",
       fromCounter: 0,
       toCounter: 74,
       crossingSeen: "no",
@@ -107,7 +107,7 @@ export const EXAMPLE = {
   scope: [
     {
       id: "s1",
-      title: "Dig and replace the rooted stretch",
+      title: "Dig and replace the rooted section",
       work: "replacement",
       place: "stretch",
       from: 55,

@@ -111,7 +111,7 @@ function rivalOf(file: LineFile, { entryId, tieInId }: Pair): string | null {
   const accepted = file.pairings.filter(({ state }) => state === "accepted");
   const sameEntry = accepted.find((each) => each.entryId === entryId && each.tieInId !== tieInId);
   if (sameEntry)
-    return `${labelOf(file.entries, entryId)} is accepted as ${labelOf(file.tieIns, sameEntry.tieInId)}; take that back first`;
+    return `${labelOf(file.entries, entryId)} is accepted as ${labelOf(file.tieIns, sameEntry.tieInId)}; undo that first`;
   const recordOf = (id: string) => file.entries.find((entry) => entry.id === id)?.recordId;
   const sameTieIn = accepted.find(
     (each) =>
@@ -120,7 +120,7 @@ function rivalOf(file: LineFile, { entryId, tieInId }: Pair): string | null {
       recordOf(each.entryId) === recordOf(entryId),
   );
   if (sameTieIn)
-    return `${labelOf(file.tieIns, tieInId)} is accepted as ${labelOf(file.entries, sameTieIn.entryId)}; take that back first`;
+    return `${labelOf(file.tieIns, tieInId)} is accepted as ${labelOf(file.entries, sameTieIn.entryId)}; undo that first`;
   return null;
 }
 

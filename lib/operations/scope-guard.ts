@@ -38,7 +38,7 @@ function scopeRemoval(before: LineFile, after: LineFile): string | null {
   const [gone] = goneFrom(before.scope, after.scope).filter(({ id }) => inForce.has(id));
   return gone === undefined
     ? null
-    : `“${gone.title}” is in amounts that were sent to the neighbours, so it is not taken out of the table. Put the row back, propose a change order under “Changes”, and name that order in the row’s column “Dropped by”`;
+    : `“${gone.title}” is in amounts that were sent to the neighbors, so it stays in the table. Put the row back, propose a change order under “Changes”, and name that order in the row’s column “Dropped by”`;
 }
 
 function orderRemoval(before: LineFile, after: LineFile): string | null {

@@ -85,9 +85,9 @@ function sentenceOf(
   { state, observationId }: DraftDecision,
 ): string {
   const run = nameRow(file, "runs", runId);
-  if (state === "dropped") return `Took back that a row drafted for ${run} was dropped.`;
+  if (state === "dropped") return `Undid dropping a row drafted for ${run}.`;
   const list = file.gaps.some(({ id }) => id === observationId) ? "gaps" : "observations";
   const there = file[list].some(({ id }) => id === observationId);
   const name = there ? nameRow(file, list, observationId ?? "") : "a row that was gone already";
-  return `Took back from the log of ${run}: ${name}, as drafted from what was said.`;
+  return `Removed from the log of ${run}: ${name}, as drafted from what was said.`;
 }

@@ -3,6 +3,7 @@ import { DEMO_OFFICE } from "../playwright.config.ts";
 import { pasteRows, saved, table, typeRow } from "./support/grid.ts";
 import { open, reopen } from "./support/open.ts";
 import { paperId, readPaper } from "./support/paper.ts";
+import { countPresses } from "./support/presses.ts";
 import { signIn } from "./support/sign-in.ts";
 
 // One whole job by screen, from a new line to its closed file: a lane of five addresses over two
@@ -37,6 +38,7 @@ test("a shared line goes from its first address to a closed file, all by screen"
   page,
   browser,
 }) => {
+  const presses = await countPresses(page);
   await signIn(page);
   await test.step("an authority whose rule, requirements and fees are typed in", () =>
     addAuthority(page));
@@ -55,6 +57,7 @@ test("a shared line goes from its first address to a closed file, all by screen"
   await test.step("the work, to the final", () => doTheWork(page, line));
   await test.step("the money", () => takeTheMoney(page, line));
   await test.step("the last letters, and the file is closed", () => closeTheFile(page, line));
+  expect(presses(), "presses from the first address to the closed file").toBeLessThanOrEqual(180);
 });
 
 async function addAuthority(page: Page) {

@@ -155,7 +155,7 @@ export const ROW_WORDS: Readonly<Record<ListName, string>> = {
   roles: "role",
   points: "point",
   crossings: "crossed lot",
-  land: "stretch of land",
+  land: "section of land",
   tieIns: "tie-in",
   bends: "bend",
   fixedPoints: "fixed point",

@@ -48,12 +48,12 @@ export interface PaperFacts extends PaperInput {
   readonly entries: readonly LedgerEntry[];
 }
 
-/** Gathers what a paper needs. Throws where the account names nobody in the file. */
+/** Gathers what a paper needs. Throws where the account names no one in the file. */
 export function factsFor(input: PaperInput, { partyId, propertyId }: Account): PaperFacts {
   const party = input.file.parties.find(({ id }) => id === partyId);
   const property = input.file.properties.find(({ id }) => id === propertyId);
   if (party === undefined || property === undefined)
-    throw new Error(`Account of ${partyId} at ${propertyId} names nobody in the file`);
+    throw new Error(`Account of ${partyId} at ${propertyId} names no one in the file`);
   return {
     ...input,
     party,

@@ -16,7 +16,7 @@ const ONCE: readonly (readonly [list: ListName, fields: readonly string[], messa
   ["splits", ["number"], "Another split has this number already; number them one after the other"],
   ["requirementMarks", ["requirementId"], "This requirement was marked already; mark it once"],
   ["signatures", ["consentId"], "This consent was signed already; a signature is given once"],
-  ["ledger", ["reversesId"], "This entry was taken back already; it is taken back once"],
+  ["ledger", ["reversesId"], "This entry was reversed already; it is reversed once"],
 ];
 
 /** Rows that say a second time what can be said once. */

@@ -571,7 +571,7 @@ function sentenceOf({ line, bends, planShapes }: PlanFile, { tieIns, extent }: P
 
 /** Where the line lies, in one sentence for the head of its page. */
 export function planAnswer({ line, bends }: CourseFile, { ties }: Pick<Report, "ties">): string {
-  if (line.bearing === null) return "No bearing is entered, so nobody knows which side is north";
+  if (line.bearing === null) return "No bearing is entered, so no one knows which side is north";
   const turns = bends.length === 0 ? "straight" : sayCount(bends.length, "bend");
   const closed = ties.filter(({ state }) => state === "closes").length;
   const held =

@@ -224,7 +224,7 @@ test("takeBackDraft() opens an accepted row again: its observation and tie-in go
   expect(file().tieIns).toEqual([]);
   expect(narration().decided).toEqual([]);
   expect(file().history.at(-1)?.sentence).toBe(
-    "Took back from the log of run run: observation at 24.1 ft, as drafted from what was said.",
+    "Removed from the log of run run: observation at 24.1 ft, as drafted from what was said.",
   );
   must(decideDrafts(act, { ...at, accept: [{ key, fields: {} }], drop: [] }));
   expect(file().observations).toHaveLength(1);

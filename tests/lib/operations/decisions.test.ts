@@ -158,7 +158,7 @@ test("decidePairing() accepts one tie-in for one entry at most, and names the ri
     reason: "x",
   } as const;
   expect(decidePairing(act, rival)).toMatchObject({
-    error: { reason: "already-there", detail: "House 12 is accepted as T1; take that back first" },
+    error: { reason: "already-there", detail: "House 12 is accepted as T1; undo that first" },
   });
 });
 

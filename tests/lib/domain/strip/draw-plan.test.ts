@@ -37,7 +37,7 @@ test("without a bearing nothing is drawn, and the page says why", () => {
   const file = aFile();
   expect(drawPlan(file, reportOn(file, "2026-11-25"), FRAME)).toBeNull();
   expect(planAnswer(file, { ties: [] })).toBe(
-    "No bearing is entered, so nobody knows which side is north",
+    "No bearing is entered, so no one knows which side is north",
   );
 });
 
