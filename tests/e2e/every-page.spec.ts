@@ -8,6 +8,8 @@ test.use({ baseURL: DEMO_OFFICE });
 test.setTimeout(900_000);
 
 const FENNEL = "/lines/fennel-0001";
+/** A paper that is shown whole is as long as it is. */
+const PAPER = "/lines/ropewalk-0001/cost/statements/rw-h2";
 const QUESTIONS = [
   "",
   "/who",
@@ -62,7 +64,7 @@ const PAGES = [
   "/lines/ropewalk-0001/cost/compare",
   "/lines/ropewalk-0001/cost/choose",
   "/lines/ropewalk-0001/cost/statements",
-  "/lines/ropewalk-0001/cost/statements/rw-h2",
+  PAPER,
   "/lines/ropewalk-0001/cost/money",
   "/lines/ropewalk-0001/cost/money/rw-h2",
   "/lines/ropewalk-0001/authority/permits",
@@ -88,7 +90,8 @@ for (const [scheme, rules] of [
     for (const path of PAGES) {
       await open(page, path);
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      if (height > (FRONT[path] ?? TALLEST)) said.push(`${path}: ${height} px high`);
+      if (path !== PAPER && height > (FRONT[path] ?? TALLEST))
+        said.push(`${path}: ${height} px high`);
       const look = new AxeBuilder({ page });
       const { violations } = await (rules.length === 0
         ? look

@@ -45,7 +45,7 @@ export function CallFirst({ about, ...part }: CallsProps) {
       id="calls"
       note="No pause of drains and no test visit there before they were called and agreed to the day. Plan around what they need. For the crew only: it is in no letter and no packet."
     >
-      <div className="stack-wide">
+      <div className="pair">
         {needs.map((need) => (
           <Household
             key={`${need.party.id} ${need.propertyId}`}

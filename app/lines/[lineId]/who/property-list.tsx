@@ -42,7 +42,7 @@ function PropertyName({
   const own = report.tieIns.filter((each) => each.propertyId === property.id);
   return (
     <div>
-      <h3>{streetOf(property.address) || "No address yet"}</h3>
+      <h2 className="lead">{streetOf(property.address) || "No address yet"}</h2>
       <p className="muted small">
         {STAKE_WORDS[property.stake]}
         {units.length === 0 ? "" : `, ${counted(units.length, "unit")}`}

@@ -30,6 +30,7 @@ import {
   WaterOff,
 } from "./plan-sheet.tsx";
 import { Results } from "./results.tsx";
+import styles from "./test-day.module.css";
 
 export const metadata: Metadata = { title: "Test day" };
 
@@ -156,7 +157,7 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
       title="Proposed"
       note="One camera at one place, one color and one address at a time. Change what you like before you save it."
     >
-      <ul className="small">
+      <ul className={`small ${styles["reasons"]}`}>
         {proposed.reasons.map((reason) => (
           <li key={reason}>{reason}</li>
         ))}
