@@ -345,7 +345,7 @@ async function reconcile(page: Page, line: string) {
   await open(page, `${line}/reconcile/line-up`);
   const fit = page.getByRole("form", { name: /^Accept 2\.4 ft upstream/ });
   await fit
-    .getByLabel("Reason")
+    .getByLabel("Reason", { exact: true })
     .selectOption({ label: "A known point on both shows the same difference" });
   await fit.getByRole("button", { name: /^Accept/ }).click();
   await expect(page.getByText(/accepted by Dana Okafor/).first()).toBeVisible();
@@ -355,7 +355,7 @@ async function reconcile(page: Page, line: string) {
     await separately.click();
     await page.getByText("Not a match: No. 305 and T5").first().click();
     const refuse = page.getByRole("form", { name: "No. 305 is not T5" });
-    await refuse.getByLabel("Reason").selectOption({ label: "On the other side" });
+    await refuse.getByLabel("Reason", { exact: true }).selectOption({ label: "On the other side" });
     await refuse.getByRole("button", { name: /^Not a match/ }).click();
     await page.locator("summary", { hasText: "Decisions" }).click();
     await expect(page.getByText(/rejected by Dana Okafor/)).toBeVisible();
@@ -364,7 +364,9 @@ async function reconcile(page: Page, line: string) {
   await test.step("the rejection is undone with its reason, and the match is asked again", async () => {
     await page.getByText(/Undo the decision on No\. 305 and T5/).click();
     const back = page.getByRole("form", { name: "Undo the decision on No. 305 and T5" });
-    await back.getByLabel("Reason").selectOption({ label: "Decided on a wrong reading" });
+    await back
+      .getByLabel("Reason", { exact: true })
+      .selectOption({ label: "Decided on a wrong reading" });
     await back.getByRole("button", { name: "Undo" }).click();
     await expect(separately).toBeVisible();
   });

@@ -225,7 +225,9 @@ async function reconcile(page: Page, line: string) {
   await open(page, `${line}/reconcile/match`);
   await expect(page.getByRole("button", { name: /^Accept all/ })).toHaveCount(0);
   const sure = page.getByRole("form", { name: "House 2 is T1", exact: true });
-  await sure.getByLabel("Reason").selectOption({ label: "A test showed it serves this address" });
+  await sure
+    .getByLabel("Reason", { exact: true })
+    .selectOption({ label: "A test showed it serves this address" });
   await sure.getByRole("button", { name: /^Accept/ }).click();
   await page.getByRole("button", { name: "Accept all 2" }).click();
   await open(page, `${line}/reconcile`);
