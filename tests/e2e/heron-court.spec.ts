@@ -403,8 +403,8 @@ async function proveT2(page: Page) {
         ...["Day", "Test", "At", "Fixture", "Result", "Started", "First seen", "Filmed"],
         ...["Dosed by", "Watched by", "Other water off", "Control at", "Control"],
       ],
-      dye("11/18/2026", "09:40", "09:52", "Run 3, 2:10"),
-      dye("11/18/2026", "10:20", "10:31", "Run 3, 41:50"),
+      dye("11/18/2026", "9:40 AM", "9:52 AM", "Run 3, 2:10"),
+      dye("11/18/2026", "10:20 AM", "10:31 AM", "Run 3, 41:50"),
     ],
   });
   await test.step("dye that was seen stays seen", async () => {

@@ -332,7 +332,12 @@ function unsent(): string[] {
 
 async function buildPacket(page: Page, line: string) {
   await open(page, `${line}/authority`);
-  await expect(page.getByText(/Recorded easement/).first()).toBeVisible();
+  await expect(
+    page
+      .getByText(/Recorded easement/)
+      .filter({ visible: true })
+      .first(),
+  ).toBeVisible();
   await open(page, `${line}/authority/permits`);
   const add = page.getByRole("form", { name: "Add a permit" });
   await add.getByLabel(/^Kind/).selectOption("side-sewer");

@@ -34,7 +34,7 @@ test("the statement follows its letter in the PDF, and bears no other’s amount
   const split = sent("proposed-split", "p12");
   const bytes = await renderLetters([split.letter], new Map(), enclosedStatements([split], FACTS));
   const text = readPdf(bytes).text();
-  expect(text).toContain("Enclosed: your statement");
+  expect(text.replaceAll(/\s+/g, " ")).toContain("Enclosed: your statement");
   expect(text).toContain("Statement for 12 Fennel Row");
   const statement = text.slice(text.lastIndexOf("Statement for 12 Fennel Row"));
   expect(statement).not.toContain(String(SAMPLE_AMOUNTS.p18 / 100));
