@@ -38,7 +38,7 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
             {inOrder(report.tieIns).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <th scope="row">{finding.tieIn.label}</th>
-                <td className="nowrap">{placeWords(finding)}</td>
+                <td>{placeWords(finding)}</td>
                 <td className="nowrap" data-title="Owner:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>

@@ -253,7 +253,7 @@ function OtherFit({ lineId, file }: LinePart) {
           name="shift"
           hint="−2.4 for downstream; 0 for as recorded"
         />
-        <Field label="Stretch (%)" name="scale" hint="−1.5 if the record reads long" />
+        <Field label="Lengthen (%)" name="scale" hint="−1.5 if the record reads long" />
         {file.records.length > 1 ? (
           <Choice
             label="Which record"

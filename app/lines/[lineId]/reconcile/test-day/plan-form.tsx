@@ -59,7 +59,7 @@ export function PlanForm({ lineId, file, report, plan, day }: PlanFormProps) {
         />
       </div>
       {stops.map((stop, at) => (
-        <StopFields
+        <StopPart
           // biome-ignore lint/suspicious/noArrayIndexKey: the place in the form is what names it
           key={at}
           at={at}
@@ -100,6 +100,17 @@ interface StopFieldsProps {
   readonly file: LineFile;
   readonly places: readonly { readonly value: string; readonly label: string }[];
   readonly watched: readonly string[];
+}
+
+/** A stop of the plan; the empty one after them is closed until one more is wanted. */
+function StopPart(props: StopFieldsProps) {
+  if (props.stop !== null || props.at === 0) return <StopFields {...props} />;
+  return (
+    <details>
+      <summary>Add a stop</summary>
+      <StopFields {...props} />
+    </details>
+  );
 }
 
 function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
