@@ -278,7 +278,7 @@ function newRow(spec: GridSpec, id: string): GridRow {
 
 function emptyValue(column: GridColumn): unknown {
   if (column.kind === "yesno") return false;
-  return column.kind === "text" ? "" : null;
+  return column.kind === "text" || column.kind === "time" ? "" : null;
 }
 
 function typed(

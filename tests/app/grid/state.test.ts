@@ -321,6 +321,12 @@ describe("reduceGrid() with a part of a table", () => {
   });
 });
 
+test("reduceGrid() leaves a time that nobody typed empty, as the file has it", () => {
+  const spec: GridSpec = { ...SPEC, columns: [LABEL, { key: "at", title: "At", kind: "time" }] };
+  const typed = reduceGrid(startGrid([], 4, spec), type("blank-0", LABEL, "House 16"), spec);
+  expect(typed.lines[0]?.values["at"]).toBe("");
+});
+
 describe("reduceGrid() on what saving found wrong", () => {
   const cells = [{ id: "a", column: "distance", message: "lies beyond the upper end" }];
   const wrongAt = (state: GridState) => {
