@@ -441,6 +441,7 @@ async function proveT4Dead(page: Page) {
   await tieIn.getByLabel(/^Proven inactive/).check();
   await tieIn.getByLabel("Evidence").selectOption({ label: "Exposed and found cut off upstream" });
   await tieIn.getByRole("button", { name: "Settle T4" }).click();
+  await page.locator("summary", { hasText: "Settled" }).click();
   await expect(tieIn.getByText(/proven inactive/).first()).toBeVisible();
 }
 

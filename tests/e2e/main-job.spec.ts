@@ -365,7 +365,7 @@ async function buildPacket(page: Page, line: string) {
     expect(packet.text).toContain(words);
   }
   // The tie-in that is on no record; and no sums, which this authority does not ask for.
-  expect(packet.text).toMatch(/T3\s+50\.0\s+1\.0\s+none/);
+  expect(packet.text).toMatch(/T3\s+50\.0 ± 1\.0\s+none/);
   expect(packet.text).not.toContain(SHARES.four);
   expect(packet.fonts.filter((font) => !/ yes /.test(font))).toEqual([]);
 }
