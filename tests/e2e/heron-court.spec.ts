@@ -670,7 +670,9 @@ async function applyForPermit(page: Page, line: string) {
     expect(packet.complaints).toBe("");
     for (const words of ["Marisol Quintero", "Homer Lindqvist", "given, in effect", "T2"])
       expect(packet.text).toContain(words);
-    expect(packet.text).toMatch(/to Marisol\s+certified mail[\s\S]*?arrived: they signed/);
+    expect(packet.text).toMatch(
+      /cost split[^\n]*to Marisol Quintero\s+certified mail[^\n]*arrived: they signed/,
+    );
     for (const words of ["Wilma Pennyfield", SHARES.heron14, "marisol@example.com"])
       expect(packet.text).not.toContain(words);
   });
