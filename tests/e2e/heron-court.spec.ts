@@ -826,7 +826,7 @@ async function closeTheFile(page: Page, line: string) {
     await expect(page.getByText(/Cannot start yet/)).toHaveCount(0);
   });
   await sendLetters(page, line, { kind: "close-out", count: 6, how: "first-class mail" });
-  await openLetter(page, line, { kind: "Close-out", to: "Homer Lindqvist" });
+  await openLetter(page, line, { kind: "Closeout", to: "Homer Lindqvist" });
   await test.step("the last letter names the permit, and calls no settled branch unknown", async () => {
     const letter = page.locator("main");
     await expect(letter).toContainText("AF-26-118");
