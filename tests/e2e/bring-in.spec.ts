@@ -14,7 +14,7 @@ House 25;52;left;4;\r
 
 test.use({ baseURL: DEMO_OFFICE });
 
-test("rows of a file are looked over, mended and brought in", async ({ page }) => {
+test("rows of a file are looked over, fixed and imported", async ({ page }) => {
   await signIn(page);
   const line = await openNewLine(page, "Yarrow Lane, 21 to 25");
   await open(page, `${line}/record`);
@@ -25,7 +25,7 @@ test("rows of a file are looked over, mended and brought in", async ({ page }) =
   await saved(page, "One record a line");
   await reopen(page);
   await page
-    .getByRole("link", { name: /Bring in/ })
+    .getByRole("link", { name: /^Import/ })
     .first()
     .click();
   await expect(page).toHaveURL(/bring-in/);
@@ -39,8 +39,8 @@ test("rows of a file are looked over, mended and brought in", async ({ page }) =
   await expect(page.locator(".mend").filter({ hasText: /PDF/ })).toBeVisible();
   await choose.setInputFiles({ name: "card.csv", mimeType: "text/csv", buffer: Buffer.from(CARD) });
   await expect(page.getByRole("table", { name: "Rows ready to import" })).toContainText("House 25");
-  const mend = table(page, "Rows to fix");
-  const bad = mend.getByLabel(/^Distance, ft/).first();
+  const toFix = table(page, "Rows to fix");
+  const bad = toFix.getByLabel(/^Distance, ft/).first();
   await expect(bad).toHaveValue("thirty");
   await expect(bad).toHaveAttribute("aria-invalid", "true");
   await bad.fill("30");
