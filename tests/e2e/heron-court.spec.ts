@@ -447,9 +447,9 @@ async function proveT4Dead(page: Page) {
 
 async function applyRule(page: Page, line: string) {
   await open(page, `${line}/responsibility`);
-  await page
-    .getByLabel("Rule applied on this line")
-    .selectOption({ label: `${AUTHORITY}: Owners to the main, shared by users` });
+  await expect(page.getByLabel("Rule applied on this line").locator("option:checked")).toHaveText(
+    `${AUTHORITY}: Owners to the main, shared by users`,
+  );
   await page.getByRole("button", { name: "Apply this rule" }).click();
   await expect(page.locator("#reaches").getByText(/Alder Fork Code 13\.08/)).toBeVisible();
 }
@@ -621,7 +621,7 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
   });
   for (const name of ["Walter Penhallow", "Constance Vale", "Paul Tolliver"])
     await recordPaper(page, line, { name, kind: "pay" });
-  for (const kind of ["enter", "dig"])
+  for (const kind of ["enter", "dig"] as const)
     for (const name of [
       "Marisol Quintero",
       "Walter Penhallow",
@@ -633,23 +633,27 @@ async function agreeToPay(page: Page, line: string, browser: Browser) {
       await recordPaper(page, line, { name, kind });
 }
 
-/** A consent that came back signed on paper. */
+const CONSENT_TITLES = { pay: "payment", enter: "entry", dig: "digging" } as const;
+
+/** A consent that came back signed on paper: its cell in the table fills the form in. */
 async function recordPaper(
   page: Page,
   line: string,
-  { name, kind }: { name: string; kind: string },
+  { name, kind }: { name: string; kind: keyof typeof CONSENT_TITLES },
 ) {
   await open(page, `${line}/notices/consents`);
-  const form = page.getByRole("form", { name: "Record a consent" });
-  const whose = form.getByLabel("Signer");
-  const value = await whose
-    .locator("option")
-    .filter({ hasText: new RegExp(`^${name}, owner|^${name}, .*owner`) })
+  await page
+    .getByRole("row")
+    .filter({ has: page.getByRole("rowheader", { name }) })
+    .locator(`td[data-label="${CONSENT_TITLES[kind]}"]`)
+    .getByRole("link")
     .first()
-    .getAttribute("value");
-  await whose.selectOption(value ?? "");
-  await form.getByRole("combobox", { name: /^Consent/ }).selectOption(kind);
-  if (kind === "pay") await form.getByLabel(/^Amount/).fill(DUE_OF[name] ?? "");
+    .click();
+  const form = page.getByRole("form", { name: "Record a consent" });
+  await expect(form.getByRole("combobox", { name: /^Consent/ })).toHaveValue(kind);
+  await expect(form.getByLabel("Signer").locator("option:checked")).toContainText(name);
+  if (kind === "pay")
+    await expect(form.getByLabel(/^Amount/)).toHaveValue((DUE_OF[name] ?? "").replace("$", ""));
   await form.getByLabel("Note").fill("Signed at the counter");
   await form.getByRole("button", { name: "Record the consent" }).click();
   await expect(form.getByText("The consent is recorded.")).toBeVisible();
