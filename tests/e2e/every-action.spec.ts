@@ -286,7 +286,7 @@ test("wrong passwords are counted by the address that they come from, whatever a
     });
   const answers: string[] = [];
   for (let at = 0; at < 8; at += 1) answers.push((await wrong(at, "127.0.0.2")).answer.text);
-  expect(answers.filter((text) => text.includes("too many tries"))).toHaveLength(3);
+  expect(answers.filter((text) => text.includes("too many attempts"))).toHaveLength(3);
   const log = office.db
     .prepare("select distinct address from sign_ins where what <> 'signed-in'")
     .pluck()
