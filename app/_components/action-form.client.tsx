@@ -4,6 +4,7 @@ import {
   createContext,
   type FormEvent,
   type ReactNode,
+  type RefObject,
   startTransition,
   useActionState,
   useContext,
@@ -58,11 +59,11 @@ export function ActionForm({
   useEffect(() => setLive(true), []);
   // Before the scripts are there the form goes to the action itself.
   const footId = useId();
+  const form = useRef<HTMLFormElement>(null);
   const [state, dispatch, pending] = useActionState(
-    isLive ? heardBy(footId, inWords(action), done) : action,
+    isLive ? heardBy({ id: footId, form }, inWords(action), done) : action,
     IDLE,
   );
-  const form = useRef<HTMLFormElement>(null);
 
   useEffect(() => {
     if (state.status === "done" && reset) form.current?.reset();
@@ -104,10 +105,15 @@ export function ActionForm({
 }
 
 /** The action, whose answer is kept in case the form goes with it. */
-function heardBy(form: string, action: FormAction, done: string | undefined): FormAction {
+function heardBy(
+  { id, form }: { readonly id: string; readonly form: RefObject<HTMLFormElement | null> },
+  action: FormAction,
+  done: string | undefined,
+): FormAction {
   return async (state, typed) => {
+    const language = form.current?.closest<HTMLElement>("[lang]")?.lang ?? "en";
     const answer = await action(state, typed);
-    if (answer.status === "done") hearAnswer(form, done ?? answer.message);
+    if (answer.status === "done") hearAnswer(id, { words: done ?? answer.message, language });
     return answer;
   };
 }

@@ -5,11 +5,12 @@ import { useEffect, useRef, useSyncExternalStore } from "react";
 import styles from "./last-said.module.css";
 import { forgetSaid, lastSaid, onLastSaid } from "./last-said.ts";
 
-const NOTHING = () => "";
+const NOTHING = () => null;
+const CLOSE: Readonly<Record<string, string>> = { en: "Close", es: "Cerrar" };
 
 /** The answer of a form that is gone from the page, at the window's foot until it is closed. */
 export function LastSaid() {
-  const words = useSyncExternalStore(onLastSaid, lastSaid, NOTHING);
+  const said = useSyncExternalStore(onLastSaid, lastSaid, NOTHING);
   const pathname = usePathname();
   const from = useRef(pathname);
   useEffect(() => {
@@ -18,11 +19,11 @@ export function LastSaid() {
   }, [pathname]);
   return (
     <div role="status" aria-live="polite" className="screen-only">
-      {words === "" ? null : (
-        <p className={styles["said"]}>
-          {words}{" "}
+      {said === null ? null : (
+        <p className={styles["said"]} lang={said.language}>
+          {said.words}{" "}
           <button type="button" className="link-button" onClick={forgetSaid}>
-            Close
+            {CLOSE[said.language] ?? CLOSE["en"]}
           </button>
         </p>
       )}

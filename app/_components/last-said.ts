@@ -1,14 +1,20 @@
 // A form's answer stands at its foot. Where the answer takes the form's part of the page away with
 // it, as the last draft that is sent does, the words would go unseen: they are kept here.
 
-let heard: { readonly form: string; readonly words: string } | null = null;
-let left = "";
+/** An answer and the language that its reader was spoken to in. */
+export interface Said {
+  readonly words: string;
+  readonly language: string;
+}
+
+let heard: { readonly form: string; readonly said: Said } | null = null;
+let left: Said | null = null;
 const listeners = new Set<() => void>();
 
 /** A form was answered; it shows the words itself unless it goes first. */
-export function hearAnswer(form: string, words: string): void {
-  heard = { form, words };
-  leave("");
+export function hearAnswer(form: string, said: Said): void {
+  heard = { form, said };
+  leave(null);
 }
 
 /** The form showed its answer. */
@@ -19,17 +25,17 @@ export function answerShown(form: string): void {
 /** The form is gone; what it was told and did not show is left over. */
 export function formGone(form: string): void {
   if (heard?.form !== form) return;
-  const { words } = heard;
+  const { said } = heard;
   heard = null;
-  leave(words);
+  leave(said);
 }
 
 export function forgetSaid(): void {
-  leave("");
+  leave(null);
 }
 
-/** The words that no form shows; empty where there are none. */
-export function lastSaid(): string {
+/** What no form shows; null where there is nothing. */
+export function lastSaid(): Said | null {
   return left;
 }
 
@@ -38,8 +44,8 @@ export function onLastSaid(listener: () => void): () => void {
   return () => listeners.delete(listener);
 }
 
-function leave(words: string) {
-  if (left === words) return;
-  left = words;
+function leave(said: Said | null) {
+  if (left === said) return;
+  left = said;
   for (const listener of listeners) listener();
 }

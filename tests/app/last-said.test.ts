@@ -8,8 +8,10 @@ import {
   onLastSaid,
 } from "#app/_components/last-said.ts";
 
+const said = (words: string) => ({ words, language: "es" });
+
 beforeEach(() => {
-  hearAnswer("any", "");
+  hearAnswer("any", said(""));
   answerShown("any");
   forgetSaid();
 });
@@ -19,27 +21,27 @@ test("the answer of a form that went with it is left over, and told once", () =>
   const stop = onLastSaid(() => {
     told += 1;
   });
-  hearAnswer("send", "3 letters recorded as sent.");
-  expect(lastSaid()).toBe("");
+  hearAnswer("send", said("3 letters recorded as sent."));
+  expect(lastSaid()).toBeNull();
   formGone("send");
-  expect([lastSaid(), told]).toEqual(["3 letters recorded as sent.", 1]);
+  expect([lastSaid(), told]).toEqual([said("3 letters recorded as sent."), 1]);
   formGone("send");
   stop();
   expect(told).toBe(1);
 });
 
 test("an answer that its form shows is not said twice when the form goes later", () => {
-  hearAnswer("send", "Saved.");
+  hearAnswer("send", said("Saved."));
   answerShown("send");
   formGone("send");
-  expect(lastSaid()).toBe("");
+  expect(lastSaid()).toBeNull();
 });
 
 test("another form's going says nothing, and another answer takes the place of what was left", () => {
-  hearAnswer("send", "Saved.");
+  hearAnswer("send", said("Saved."));
   formGone("other");
-  expect(lastSaid()).toBe("");
+  expect(lastSaid()).toBeNull();
   formGone("send");
-  hearAnswer("next", "Added.");
-  expect(lastSaid()).toBe("");
+  hearAnswer("next", said("Added."));
+  expect(lastSaid()).toBeNull();
 });
