@@ -6,7 +6,7 @@ import { OPEN_DAYS, type OpenHours } from "#lib/domain/facts/open-hours.ts";
 import { parseTime } from "#lib/domain/time/time-of-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
-const DAYS = ["licenceExpiresOn", "bondExpiresOn", "insuranceExpiresOn"] as const;
+const DAYS = ["licenseExpiresOn", "bondExpiresOn", "insuranceExpiresOn"] as const;
 
 /** The office's facts as typed, or the day that is none. */
 export function officeFrom(
@@ -26,8 +26,8 @@ export function officeFrom(
   }
   return ok({
     name: textOf(form, "name"),
-    licence: textOf(form, "licence"),
-    licenceExpiresOn: days["licenceExpiresOn"] ?? null,
+    license: textOf(form, "license"),
+    licenseExpiresOn: days["licenseExpiresOn"] ?? null,
     bond: textOf(form, "bond"),
     bondExpiresOn: days["bondExpiresOn"] ?? null,
     insurance: textOf(form, "insurance"),

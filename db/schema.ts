@@ -110,8 +110,8 @@ import {
 export const office = sqliteTable("office", {
   id: integer("id").primaryKey(),
   name: words("name"),
-  licence: words("licence"),
-  licenceExpiresOn: text("licence_expires_on"),
+  license: words("license"),
+  licenseExpiresOn: text("license_expires_on"),
   bond: words("bond"),
   bondExpiresOn: text("bond_expires_on"),
   insurance: words("insurance"),

@@ -5,8 +5,8 @@ import type { Office } from "#lib/domain/facts/line-file.ts";
 /** Invented firm, invented people. */
 export const OFFICE: Office = {
   name: "Harrow & Teal Drain and Sewer",
-  licence: "HARROTD000ZZ",
-  licenceExpiresOn: "2027-06-30",
+  license: "HARROTD000ZZ",
+  licenseExpiresOn: "2027-06-30",
   bond: "Surety bond 55-0110, $30,000",
   bondExpiresOn: "2027-02-28",
   insurance: "General liability, $1,000,000, certificate 55-0142",

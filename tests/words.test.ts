@@ -114,3 +114,31 @@ describe("what people read says each thing in one word", () => {
     expect(where(pattern)).toEqual([]);
   });
 });
+
+/** Names in line files and in the history, which old files and entries keep. */
+const KEPT = new Set(["colour", "neighbour", "cancelled", "licence", "licenceExpiresOn"]);
+
+/** The names in the code: identifiers, keys and words of closed sets. */
+function namesIn(file: string): string[] {
+  const text = fs.readFileSync(path.join(ROOT, file), "utf8");
+  const found: string[] = [];
+  const visit = (node: ts.Node) => {
+    if (ts.isIdentifier(node) || (isText(node) && /^[\w-]+$/.test(node.text)))
+      found.push(node.text);
+    node.forEachChild(visit);
+  };
+  visit(ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true));
+  return found;
+}
+
+test("names in the code are spelled as in the USA, but for those that old files keep", () => {
+  const foreign =
+    /colour|neighbour|licence|centre(?!ce)|grey|favour|honour|metre|programme|organis|recognis|authoris|normalis|initialis|serialis|cancell|labell(?!ed)|modell|judgement|catalogue|spelt|learnt/i;
+  const files = [...new Set(SAID.map(({ file }) => file))];
+  const found = files.flatMap((file) =>
+    namesIn(file)
+      .filter((name) => foreign.test(name) && !KEPT.has(name))
+      .map((name) => `${file} ${name}`),
+  );
+  expect(found).toEqual([]);
+});

@@ -42,11 +42,11 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
       <div className="form-grid">
         <Field
           label="Contractor license"
-          name="licence"
-          defaultValue={office?.licence}
+          name="license"
+          defaultValue={office?.license}
           example="HARROTD000ZZ"
         />
-        <DayField label="License expires" name="licenceExpiresOn" day={office?.licenceExpiresOn} />
+        <DayField label="License expires" name="licenseExpiresOn" day={office?.licenseExpiresOn} />
         <Field
           label="Bond"
           name="bond"

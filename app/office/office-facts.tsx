@@ -43,7 +43,7 @@ export function OfficeFacts({
           <dd>{paymentWords(office)}</dd>
           <dt>License</dt>
           <dd>
-            <Standing words={office.licence} until={office.licenceExpiresOn} today={today} />
+            <Standing words={office.license} until={office.licenseExpiresOn} today={today} />
           </dd>
           <dt>Bond</dt>
           <dd>

@@ -477,7 +477,7 @@ function StripBlock({
 }
 
 const PICTURE_GAP = 14;
-/** Stills are for recognising, not for show: at most this wide and high, in points. */
+/** Stills are for recognizing, not for show: at most this wide and high, in points. */
 const PICTURE_WIDTH = 230;
 const PICTURE_HEIGHT = 150;
 

@@ -1,6 +1,6 @@
 import type { Tone } from "#lib/domain/strip/strip-shape.ts";
 
-/** Colours on paper. They read the same in grey. */
+/** Colors on paper. They read the same in gray. */
 export const INK: Record<Tone, string> = {
   ink: "#18222c",
   soft: "#55616c",

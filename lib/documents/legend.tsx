@@ -121,13 +121,13 @@ function polygon(
   corners: number,
   start: number,
   size: number,
-  colours: { fill: "paper" | "ink" | "loud"; tone: "ink" | "loud" },
+  colors: { fill: "paper" | "ink" | "loud"; tone: "ink" | "loud" },
 ): Shape {
   const points = Array.from({ length: corners }, (_, index) => {
     const turn = start + (index * 2 * Math.PI) / corners;
     return [7 + size * Math.sin(turn), 6 - size * Math.cos(turn)] as const;
   });
-  return { kind: "area", points, width: 0.9, ...colours };
+  return { kind: "area", points, width: 0.9, ...colors };
 }
 
 function stroke(x1: number, y1: number, x2: number, y2: number, dash: boolean): Shape {

@@ -35,7 +35,7 @@ export function mayAddLinkFile(door: LinkDoor, secret: string): Result<PrivateLi
   return hasRoom(uploads, found.value) ? found : stopped("too-many-files");
 }
 
-/** Puts a file that a neighbour sent by their link into the line's file. */
+/** Puts a file that a neighbor sent by their link into the line's file. */
 export function addLinkFile(
   door: LinkDoor,
   link: PrivateLink,

@@ -35,7 +35,7 @@ interface LinkAnswer {
 }
 
 /**
- * Takes down what a neighbour says by their private link, as an ordinary reply to the letter. Saying
+ * Takes down what a neighbor says by their private link, as an ordinary reply to the letter. Saying
  * that they agree is no signature. A question or an objection needs words, or a file.
  */
 export function answerLink(

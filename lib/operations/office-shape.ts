@@ -19,8 +19,8 @@ const openHours = z.object({
 export const OfficeShape: z.ZodType<Office> = z
   .object({
     name: f.name("the office's name"),
-    licence: f.words,
-    licenceExpiresOn: f.day.nullable().default(null),
+    license: f.words,
+    licenseExpiresOn: f.day.nullable().default(null),
     bond: f.words,
     bondExpiresOn: f.day.nullable().default(null),
     insurance: f.words,

@@ -196,7 +196,7 @@ function sentenceFor(file: LineFile, test: TieInTest, old: TieInTest | null): st
   const label = file.tieIns.find(({ id }) => id === test.tieInId)?.label ?? "a tie-in";
   const property = file.properties.find(({ id }) => id === test.propertyId);
   const at = property ? streetOf(property.address) : "an address";
-  const colour = test.colour === "" ? "Dye" : `${test.colour} dye`;
-  const words = `${colour} from ${at} ${RESULT_WORDS[test.result]} at ${label}.`;
+  const dye = test.colour === "" ? "Dye" : `${test.colour} dye`;
+  const words = `${dye} from ${at} ${RESULT_WORDS[test.result]} at ${label}.`;
   return old === null ? words.charAt(0).toUpperCase() + words.slice(1) : `Corrected: ${words}`;
 }

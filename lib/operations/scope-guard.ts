@@ -17,7 +17,7 @@ interface Save {
 
 /**
  * Why a row may not be taken out, in words that say what to do; null where it may. Work that was put
- * to the neighbours is dropped by a change order; a decided change order stays; so does the chosen
+ * to the neighbors is dropped by a change order; a decided change order stays; so does the chosen
  * option.
  */
 export function removalWords({ table, before, after }: Save): string | null {

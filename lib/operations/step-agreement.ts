@@ -31,7 +31,7 @@ interface StepWord {
 }
 
 /**
- * Takes down a step of an agreement that is to be recorded. A signature on paper, an acknowledgement
+ * Takes down a step of an agreement that is to be recorded. A signature on paper, an acknowledgment
  * and the recording stand among the consents of the signer’s properties too; the recording number
  * goes into the agreement. Refuses a step out of turn, a signature of somebody who holds no title in
  * it, and a recording without its number.

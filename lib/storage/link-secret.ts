@@ -2,7 +2,7 @@ import fs from "node:fs";
 import path from "node:path";
 
 // The secret of a private link that waits to go out by mail. It is kept out of the database, so that
-// neither the outbox nor a backup holds what opens a neighbour's letter, and only until it is sent.
+// neither the outbox nor a backup holds what opens a neighbor's letter, and only until it is sent.
 
 function folderOf(dataFolder: string): string {
   return path.join(dataFolder, "link-secrets");

@@ -277,6 +277,16 @@ test("the kind of work is said where a title names one kind and no other", () =>
   db.close();
 });
 
+test("a license entered under the column's old name is there under its new one", () => {
+  const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("TO `license`"));
+  const db = demoAt(before);
+  db.prepare("UPDATE office SET licence = 'L-1', licence_expires_on = '2027-01-31'").run();
+  bringUpToDate(db);
+  const found = db.prepare("SELECT license, license_expires_on FROM office").raw().all();
+  expect(found).toEqual([["L-1", "2027-01-31"]]);
+  db.close();
+});
+
 test("an office from before there were summaries has one of each line, and its words are found", () => {
   const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("line_summaries"));
   const db = demoAt(before);

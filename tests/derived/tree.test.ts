@@ -125,7 +125,7 @@ describe("a river, by our own sums", () => {
     expectShares(river("reach-owner"), [100, 80, 60, 40]);
   });
 
-  // Sewage flows towards the main, so whoever is below a segment does not use it: dear work at the top
+  // Sewage flows toward the main, so whoever is below a segment does not use it: dear work at the top
   // falls on the uppermost owner alone.
   test("nobody pays for a segment above the own tie-in, by either rule", () => {
     const top = scope.map((item, index) =>

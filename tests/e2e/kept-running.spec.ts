@@ -87,7 +87,7 @@ async function textOf(address: string): Promise<string> {
 function setUp(): void {
   const db: OpenDb = openDb(path.join(dataFolder, "wyebook.db"));
   db.$client.exec(
-    'INSERT INTO office (id, name, licence, bond, insurance, address_json, phone, email, zone) SELECT 1, \'Tallowmere Drain\', \'\', \'\', \'\', \'{"street":"","unit":"","city":"","state":"","zip":""}\', \'\', \'\', \'America/Los_Angeles\'',
+    'INSERT INTO office (id, name, license, bond, insurance, address_json, phone, email, zone) SELECT 1, \'Tallowmere Drain\', \'\', \'\', \'\', \'{"street":"","unit":"","city":"","state":"","zip":""}\', \'\', \'\', \'America/Los_Angeles\'',
   );
   db.$client.close();
 }

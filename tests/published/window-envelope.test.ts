@@ -5,7 +5,7 @@ import { FOLD, NUMBER_TEN, visibleBox } from "#lib/documents/window.ts";
  * Sources. USPS Publication 28 appendix A1 (http://pe.usps.gov/text/pub28/28apa_002.htm) and DMM
  * 601.6.3: the address must show with 1/8 in around it through the insert's full movement.
  * #10 envelope 4-1/8 × 9-1/2 in; window 1/2 in from the bottom: published. Window 1-1/8 × 4-1/2 in,
- * 7/8 in from the left: from memory, the usual catalogue size.
+ * 7/8 in from the left: from memory, the usual catalog size.
  * The boxes are computed from those sizes.
  */
 

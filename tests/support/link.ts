@@ -20,7 +20,7 @@ export function aSecret(): string {
   return randomBytes(32).toString("base64url");
 }
 
-/** A neighbour at the door, by default at the desk's own moment. */
+/** A neighbor at the door, by default at the desk's own moment. */
 export function aDoor({ act }: LinkDesk, overrides: Partial<LinkDoor> = {}): LinkDoor {
   const { db, now, today, dataFolder, newId } = act;
   return {

@@ -78,7 +78,7 @@ function sampleFile(): LineFile {
         aRequirement("r-easement", { sheet: "upload", title: "Recorded easement" }),
         aRequirement("r-standing", {
           sheet: "contractor-standing",
-          title: "Licence, bond and insurance in force",
+          title: "License, bond and insurance in force",
         }),
         aRequirement("r-consents", { sheet: "consents", title: "Consent of all owners" }),
         aRequirement("r-photos", {

@@ -43,7 +43,7 @@ export interface GridColumn {
   readonly width?: number;
   readonly required?: boolean;
   readonly hint?: string;
-  /** Shown grey in the empty last row. */
+  /** Shown gray in the empty last row. */
   readonly example?: string;
   readonly readOnly?: boolean;
   /** Other headings under which the column comes when rows are pasted. */

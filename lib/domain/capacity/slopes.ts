@@ -19,7 +19,7 @@ export interface LeastSlopeRule {
   readonly water: readonly Stretch[];
 }
 
-/** The slope between each two neighbouring levels that say an invert, from the main upstream. */
+/** The slope between each two neighboring levels that say an invert, from the main upstream. */
 export function slopeFindings(
   levels: readonly LevelFinding[],
   rule: LeastSlopeRule,

@@ -35,7 +35,7 @@ interface WorkDays {
  */
 export function contractorStanding(office: Office, days: WorkDays): StandingPaper[] {
   return [
-    paper("Contractor’s license", office.licence, office.licenceExpiresOn, days),
+    paper("Contractor’s license", office.license, office.licenseExpiresOn, days),
     paper("Bond", office.bond, office.bondExpiresOn, days),
     insuranceStanding(office, days),
   ];

@@ -78,7 +78,7 @@ interface Put {
 
 /**
  * Every word of the page behind a private link, and of what is kept of a signature, in English. The
- * Spanish catalogue has the same shape, so that a word that is missing there does not compile.
+ * Spanish catalog has the same shape, so that a word that is missing there does not compile.
  */
 export const EN = {
   language: "English",

@@ -46,8 +46,8 @@ function checksOn(file: LineFile, report: Report, office: Office | null): Packet
 
 const UNKNOWN_OFFICE: Office = {
   name: "unknown",
-  licence: "unknown",
-  licenceExpiresOn: null,
+  license: "unknown",
+  licenseExpiresOn: null,
   bond: "unknown",
   bondExpiresOn: null,
   insurance: "unknown",

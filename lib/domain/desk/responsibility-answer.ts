@@ -34,7 +34,7 @@ export function responsibilityAnswer(file: LineFile, report: Report): Reply {
   return replyWith(sentence, openings(file, unclear));
 }
 
-/** Neighbouring reaches of one holder and mender, as one stretch. */
+/** Neighboring reaches of one holder and mender, as one stretch. */
 function stretchesOf(reaches: readonly ReachFinding[]): Stretch[] {
   const stretches: Stretch[] = [];
   for (const { from, to, holder, mender } of reaches) {

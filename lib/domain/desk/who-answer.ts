@@ -25,7 +25,7 @@ export function whoAnswer(file: LineFile, report: Report): Reply {
   return replyWith(sentence, openings(file, nobodys, ownerlessLots));
 }
 
-/** Properties with a stake in the pipe; neighbours are only told. */
+/** Properties with a stake in the pipe; neighbors are only told. */
 export function onTheLine(file: Pick<LineFile, "properties">): Property[] {
   return file.properties.filter(({ stake }) => stake !== "neighbour");
 }

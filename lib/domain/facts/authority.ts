@@ -134,7 +134,7 @@ export const REFUSAL_STEP_KINDS = [
 ] as const;
 export type RefusalStepKind = (typeof REFUSAL_STEP_KINDS)[number];
 
-/** A lawful step that is open where a neighbour refuses, as the authority or the code has it. */
+/** A lawful step that is open where a neighbor refuses, as the authority or the code has it. */
 export interface RefusalStep {
   readonly id: string;
   readonly authorityId: string;

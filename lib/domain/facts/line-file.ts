@@ -127,8 +127,8 @@ export interface HistoryEntry {
 /** The contractor's office that this installation serves. */
 export interface Office {
   readonly name: string;
-  readonly licence: string;
-  readonly licenceExpiresOn: Day | null;
+  readonly license: string;
+  readonly licenseExpiresOn: Day | null;
   readonly bond: string;
   readonly bondExpiresOn: Day | null;
   readonly insurance: string;

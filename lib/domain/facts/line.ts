@@ -53,7 +53,7 @@ export interface LineFacts {
   readonly leastSlope: SlopeName | null;
   /** The way of doing the work that was chosen (split/work-option.ts); null until then. */
   readonly optionId: string | null;
-  /** Whether a neighbour's statement shows the others' amounts, and what other rules would give. */
+  /** Whether a neighbor's statement shows the others' amounts, and what other rules would give. */
   readonly statementOthers: boolean;
   readonly statementRules: boolean;
   /** Months for which the office stands behind the work, and for what; null: no warranty of its own. */

@@ -71,7 +71,7 @@ export const PARTY_ROLES = [
 ] as const;
 export type PartyRole = (typeof PARTY_ROLES)[number];
 
-/** A party's role towards a property. One party may have several. */
+/** A party's role toward a property. One party may have several. */
 export interface Role {
   readonly id: string;
   readonly partyId: string;

@@ -24,7 +24,7 @@ export interface FloorDrain {
   readonly drain: Drain;
 }
 
-/** The plan of one day of dye tests: one address after another, one colour at a time. */
+/** The plan of one day of dye tests: one address after another, one color at a time. */
 export interface TestDay {
   readonly id: string;
   readonly on: Day;

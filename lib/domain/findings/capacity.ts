@@ -36,7 +36,7 @@ export type SlopeVerdict =
   | "average-only"
   | "nothing-to-test";
 
-/** The slope between two neighbouring levels. Slopes are feet per foot, rising upstream. */
+/** The slope between two neighboring levels. Slopes are feet per foot, rising upstream. */
 export interface SlopeFinding {
   readonly from: Cft;
   readonly to: Cft;

@@ -38,7 +38,7 @@ export interface Share {
   readonly steps: readonly SumStep[];
 }
 
-/** A group of neighbours that pays more than mending only its own pipe would cost. */
+/** A group of neighbors that pays more than mending only its own pipe would cost. */
 export interface StandAlone {
   readonly passes: boolean;
   /** Property ids, and tie-in ids for owners who are not known; empty where it passes. */

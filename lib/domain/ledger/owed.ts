@@ -42,7 +42,7 @@ export function openAt(file: Pick<LineFile, "ledger">, propertyId: string): Cent
   return asked ? balanceOf(entries).open : null;
 }
 
-/** What came in at a property before its first invoice, and counts towards it. */
+/** What came in at a property before its first invoice, and counts toward it. */
 export function heldAt(file: Pick<LineFile, "ledger">, propertyId: string): Cents {
   if (openAt(file, propertyId) !== null) return 0;
   return Math.max(-balanceOf(entriesAt(file, propertyId)).open, 0);

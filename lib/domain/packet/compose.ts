@@ -24,14 +24,14 @@ export function composePacket(input: PacketInput): Packet {
   const contact = [formatPhone(office.phone), office.email]
     .filter((part) => part !== "")
     .join(" · ");
-  const licence = office.licence === "" ? "" : EN.frame.licence(office.licence);
+  const license = office.license === "" ? "" : EN.frame.license(office.license);
   return {
     title: "Permit application for a shared private sewer",
     lineName: file.line.name,
     authorityName: file.authority?.name ?? "authority unknown",
     day: report.today,
     preparedOn: EN.day(report.today),
-    preparedBy: [office.name, formatAddress(office.address), contact, licence].filter(
+    preparedBy: [office.name, formatAddress(office.address), contact, license].filter(
       (line) => line !== "",
     ),
     checks,

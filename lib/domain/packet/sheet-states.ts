@@ -92,7 +92,7 @@ function applicationState({ file, office }: PacketInput): SheetState {
     ...(file.properties.length === 0 ? ["No property is on file."] : []),
     ...(unparcelled.length === 0 ? [] : [`No parcel number for ${streets(unparcelled)}.`]),
     ...(unowned.length === 0 ? [] : [`No owner on file for ${streets(unowned)}.`]),
-    ...(office.licence === "" ? ["The contractor’s license number is missing."] : []),
+    ...(office.license === "" ? ["The contractor’s license number is missing."] : []),
   ];
   return wanting(missing, "All application data is on file.");
 }

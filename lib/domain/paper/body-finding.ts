@@ -55,7 +55,7 @@ function stakeOf({ words, place, own, property }: LetterFacts): string {
   );
   if (stations.length > 0) return words.finding.connected(place, words.list(stations));
   if (property?.stake === "crossed") return words.finding.crossed(place);
-  if (property?.stake === "neighbour") return words.finding.neighbour(place);
+  if (property?.stake === "neighbour") return words.finding.neighbor(place);
   return words.finding.candidate(place);
 }
 

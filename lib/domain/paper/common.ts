@@ -110,7 +110,7 @@ export function priceOf(
   return `${base}${marked}${tax === 0 ? "" : words.split.tax(percent(tax))}`;
 }
 
-/** A run of neighbouring reaches for which the same one answers under the same citation. */
+/** A run of neighboring reaches for which the same one answers under the same citation. */
 export interface HeldStretch {
   readonly from: Cft;
   readonly to: Cft;

@@ -113,8 +113,8 @@ function senderLines({ name, address, phone, email }: Office): string[] {
 }
 
 function footerOf({ office, words }: LetterFacts, reference: string): string {
-  const licence = office.licence === "" ? "" : words.frame.licence(office.licence);
-  return [office.name, licence, reference].filter((part) => part !== "").join(" · ");
+  const license = office.license === "" ? "" : words.frame.license(office.license);
+  return [office.name, license, reference].filter((part) => part !== "").join(" · ");
 }
 
 /** `Q7F2-A91C`: short enough to read out on the telephone, from the line's id and the letter's. */

@@ -98,7 +98,7 @@ export function placeOf(address: Address): string {
 }
 
 /**
- * The property that a tie-in may be said to serve in a letter to neighbours. An undocumented one
+ * The property that a tie-in may be said to serve in a letter to neighbors. An undocumented one
  * is nobody's there until tests or its owner have settled it (level 5, or accepted).
  */
 export function knownOwner(finding: TieInFinding): string | null {

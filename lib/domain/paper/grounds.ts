@@ -5,8 +5,8 @@ import type { LetterFacts } from "./facts.ts";
 
 const RECORD: readonly ClueKind[] = ["entry-near", "entry-far", "entry-unplaced"];
 const PLACE: readonly ClueKind[] = [
-  "between-neighbours",
-  "beside-neighbour",
+  "between-neighbors",
+  "beside-neighbor",
   "numbers-join-here",
   "own-tie-in-near",
 ];

@@ -65,11 +65,11 @@ export function factsFor(input: PaperInput, { partyId, propertyId }: Account): P
   };
 }
 
-/** What every paper bears: sender, addressees, reference, licence. */
+/** What every paper bears: sender, addressees, reference, license. */
 export function framed(facts: PaperFacts, reference: string) {
   const { file, office, party, property, today, frame } = facts;
   const names = billedTo(file, { partyId: party.id, propertyId: property.id });
-  const licence = office.licence === "" ? "" : frame.frame.licence(office.licence);
+  const license = office.license === "" ? "" : frame.frame.license(office.license);
   return {
     language: party.language,
     day: today,
@@ -81,7 +81,7 @@ export function framed(facts: PaperFacts, reference: string) {
     ].filter((line) => line !== ""),
     to: windowLines(names.join(" & "), mailingOf(party, property)),
     reference,
-    footer: [office.name, licence, reference].filter((part) => part !== "").join(" · "),
+    footer: [office.name, license, reference].filter((part) => part !== "").join(" · "),
   };
 }
 

@@ -56,7 +56,7 @@ export function statementOf(input: StatementInput): Statement | null {
   const { words } = letter;
   const reference = `${shortCode(input.file.line.id)}-S${split.number}`;
   const { office, report } = input;
-  const licence = office.licence === "" ? "" : words.frame.licence(office.licence);
+  const license = office.license === "" ? "" : words.frame.license(office.license);
   return {
     language: letter.notice.language,
     title: own.title,
@@ -75,7 +75,7 @@ export function statementOf(input: StatementInput): Statement | null {
     greeting: "",
     blocks: blocksOf(facts),
     closing: "",
-    footer: [office.name, licence, reference].filter((part) => part !== "").join(" · "),
+    footer: [office.name, license, reference].filter((part) => part !== "").join(" · "),
     stations: [],
   };
 }

@@ -16,7 +16,7 @@ function count(many: number, one: string, several: string): string {
 }
 
 /**
- * Every standing word of a letter in English. The Spanish catalogue has the same shape,
+ * Every standing word of a letter in English. The Spanish catalog has the same shape,
  * so that a sentence that is missing there does not compile.
  */
 export const EN = {
@@ -66,7 +66,7 @@ export const EN = {
     greeting: (name: string, _isPerson: boolean) => `Dear ${name}:`,
     closing: "Sincerely,",
     page: (page: number, of: number) => `Page ${page} of ${of}`,
-    licence: (number: string) => `Contractor license ${number}`,
+    license: (number: string) => `Contractor license ${number}`,
     telephone: "Phone",
     email: "Email",
     forOffice: (by: string, office: string) => `${by}, for ${office}`,
@@ -345,7 +345,7 @@ export const EN = {
       `${place} lies along this pipe. Whether it drains into it is not known yet.`,
     crossed: (place: string) =>
       `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
-    neighbour: (place: string) => `${place} is near this pipe.`,
+    neighbor: (place: string) => `${place} is near this pipe.`,
     seen: "What was seen, when and by whom",
     run: (day: string, by: string, access: string, feet: string) =>
       `${day}: ${[by, access === "" ? "" : `camera in at ${access}`, feet].filter((part) => part !== "").join(", ")}`,
@@ -847,5 +847,5 @@ export const EN = {
   },
 };
 
-/** The shape that every catalogue has. */
+/** The shape that every catalog has. */
 export type LetterWords = typeof EN;

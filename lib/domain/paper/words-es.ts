@@ -107,7 +107,7 @@ export const ES: LetterWords = {
       isPerson ? `Estimado/a ${name}:` : `Estimados señores de ${name}:`,
     closing: "Atentamente,",
     page: (page, of) => `Página ${page} de ${of}`,
-    licence: (number) => `Licencia de contratista ${number}`,
+    license: (number) => `Licencia de contratista ${number}`,
     telephone: "Teléfono",
     email: "Correo electrónico",
     forOffice: (by, office) => `${by}, por ${office}`,
@@ -384,7 +384,7 @@ export const ES: LetterWords = {
     candidate: (place) => `${place} está junto a esta tubería. Aún no se sabe si desagua en ella.`,
     crossed: (place) =>
       `La tubería cruza el terreno de ${place}. Nada de lo visto hasta ahora indica que el edificio la use.`,
-    neighbour: (place) => `${place} está cerca de esta tubería.`,
+    neighbor: (place) => `${place} está cerca de esta tubería.`,
     seen: "Qué se vio, cuándo y quién lo vio",
     run: (day, by, access, feet) =>
       `${day}: ${[by, access === "" ? "" : `la cámara entró por «${access}»`, feet].filter((part) => part !== "").join(", ")}`,

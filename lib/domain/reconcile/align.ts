@@ -70,7 +70,7 @@ const NEARLY = 1.75;
 /** A fit that explains as many and gains no less than this less explains as much. */
 const AS_MUCH = 1;
 
-/** So many rivals are looked at; beyond them nothing new is learnt. */
+/** So many rivals are looked at; beyond them nothing new is learned. */
 const MAX_RIVALS = 40;
 
 /** A rival must differ by more than this at either end to be worth telling. */

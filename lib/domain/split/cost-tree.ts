@@ -5,7 +5,7 @@ import type { Ground } from "../sharing/ground.ts";
 import { type PlacedItem, piecesOf } from "../sharing/placing.ts";
 import { pathToTrunk } from "../sharing/sharers.ts";
 
-/** A piece of pipe with what mending it costs; its parent is the next piece towards the main. */
+/** A piece of pipe with what mending it costs; its parent is the next piece toward the main. */
 interface CostNode {
   /** Null: at the main. Parents come before their children. */
   readonly parent: number | null;

@@ -27,7 +27,7 @@ function isTested({ item }: PricedItem): boolean {
 
 /**
  * The stand-alone test (no group subsidises another: the core of the cost game): does any group of
- * neighbours pay more for the placed work than mending only the pipe that it uses would cost?
+ * neighbors pay more for the placed work than mending only the pipe that it uses would cost?
  * Exact over all groups, on amounts before rounding. Null where a tie-in or an item has no place.
  */
 export function standAloneTest(

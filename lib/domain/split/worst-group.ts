@@ -30,7 +30,7 @@ interface Priced {
 /**
  * Looks over all groups at once. The pipe that a group uses is a piece of the tree that hangs
  * together from the main, so the worst group is found by asking at each piece, from the ends
- * towards the main, whether those above it pay more than it costs to reach them: one pass. A person
+ * toward the main, whether those above it pay more than it costs to reach them: one pass. A person
  * who comes through several shared branches ties those together; such people are tried in and out.
  * Null where too many of them would have to be tried.
  */
@@ -136,7 +136,7 @@ function best(
 }
 
 /**
- * From the ends towards the main, adds to each piece what the pieces above it are worth, where that
+ * From the ends toward the main, adds to each piece what the pieces above it are worth, where that
  * is above zero or a person inside needs them. Returns what arrives at the main.
  */
 function passDown({ parents, values, forced }: Reckoning): bigint {

@@ -169,7 +169,7 @@ function unwaived(report: Report, cause: string): ReadonlySet<string> {
   return new Set(holds.map((hold) => hold.subjectId));
 }
 
-/** Neighbouring cells that say the same become one; amounts do not, where `may` says so. */
+/** Neighboring cells that say the same become one; amounts do not, where `may` says so. */
 export function merged(cells: readonly Cell[], may: (cell: Cell) => boolean = () => true): Cell[] {
   const out: Cell[] = [];
   for (const cell of cells) {

@@ -26,7 +26,7 @@ export interface ProposedTestDay extends Pick<TestDay, "controlPropertyId" | "st
 }
 
 /** Green is seen best; red and blue are told from it in lamp light (common practice). */
-export const COLOURS = ["green", "red", "blue"] as const;
+export const DYE_COLORS = ["green", "red", "blue"] as const;
 
 /**
  * How each address is dosed unless the office says otherwise: the lowest drain first and one on each
@@ -326,7 +326,7 @@ function inTurn(
       stops.push({
         ...dosing.stop,
         tieInIds: place.open.map(({ tieIn }) => tieIn.id),
-        colour: COLOURS[stops.length % COLOURS.length] ?? COLOURS[0],
+        colour: DYE_COLORS[stops.length % DYE_COLORS.length] ?? DYE_COLORS[0],
         startsAt: timeOf(at),
         waitMinutes: place.waitMinutes,
       });

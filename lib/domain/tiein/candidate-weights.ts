@@ -15,8 +15,8 @@ export type ClueKind =
   | "connected-without"
   | "candidate-without"
   | "no-record"
-  | "between-neighbours"
-  | "beside-neighbour"
+  | "between-neighbors"
+  | "beside-neighbor"
   | "out-of-order"
   | "numbers-join-here"
   | "numbers-join-opposite"
@@ -46,12 +46,12 @@ export const CLUE_WEIGHTS: Readonly<Record<ClueKind, ClueWeight>> = {
   "connected-without": { weight: 12, words: "Connected, no tie-in of its own found" },
   smoke: { weight: 10, words: "Smoke showed there" },
   "candidate-without": { weight: 10, words: "Possibly connected, no tie-in known" },
-  "between-neighbours": { weight: 9, words: "House number fits between the tie-ins on both sides" },
+  "between-neighbors": { weight: 9, words: "House number fits between the tie-ins on both sides" },
   "own-tie-in-near": { weight: 8, words: "Its own tie-in is within 15 ft" },
   "entry-unplaced": { weight: 6, words: "Record entry without a location" },
   "entry-far": { weight: 1, words: "Record entry farther away" },
   "water-note": { weight: 5, words: "Note mentions a water bill or meter" },
-  "beside-neighbour": { weight: 4, words: "House number fits beyond the nearest tie-in" },
+  "beside-neighbor": { weight: 4, words: "House number fits beyond the nearest tie-in" },
   "no-record": { weight: 3, words: "No record shows a connection of its own" },
   "numbers-join-here": { weight: 3, words: "Its side of the street joins on this side" },
   "same-build": { weight: 3, words: "Size and material are those on its record entry" },

@@ -94,7 +94,7 @@ export type StandingSaid =
   | { readonly kind: "ruled"; readonly ruling: Ruling }
   | { readonly kind: "explained"; readonly by: string; readonly explanation: string };
 
-/** One catalogue: what is said, as one sentence. */
+/** One catalog: what is said, as one sentence. */
 export type StandingWords = {
   readonly [Kind in StandingSaid["kind"]]: (
     said: Extract<StandingSaid, { readonly kind: Kind }>,
@@ -121,7 +121,7 @@ export function stopped(text: string): string {
   return /[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
 }
 
-/** Who settled it and why, in a catalogue's own words: ` as Ruth settled: dug up`. */
+/** Who settled it and why, in a catalog's own words: ` as Ruth settled: dug up`. */
 export function settledPart(
   { settledBy, settledReason }: SettledSaid,
   byWords: (name: string) => string,

@@ -77,7 +77,7 @@ function orderClue(house: HouseNumber, known: readonly Known[], finding: TieInFi
   if (below && above)
     return [
       clue(
-        "between-neighbours",
+        "between-neighbors",
         `Its number ${house.number} lies between ${placeOf(below)} and ${placeOf(above)}, as this tie-in does.`,
       ),
     ];
@@ -85,7 +85,7 @@ function orderClue(house: HouseNumber, known: readonly Known[], finding: TieInFi
   if (beside === undefined) return [];
   return [
     clue(
-      "beside-neighbour",
+      "beside-neighbor",
       `Its number ${house.number} comes ${below ? "after" : "before"} ${placeOf(beside)}, as this tie-in does.`,
     ),
   ];

@@ -5,7 +5,7 @@ test("missingUnitNames() numbers what is missing and leaves out names that are t
   expect(missingUnitNames(3, ["unit 2"], "numbers")).toEqual(["Unit 1", "Unit 3"]);
 });
 
-test("missingUnitNames() counts units of another name towards the whole", () => {
+test("missingUnitNames() counts units of another name toward the whole", () => {
   expect(missingUnitNames(2, ["Bakery"], "letters")).toEqual(["Unit A"]);
 });
 

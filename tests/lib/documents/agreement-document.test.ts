@@ -36,7 +36,7 @@ test("a draft names parties with their capacity, lots and parts, and leaves blan
   expect(PAPER.lots[1]?.legal).toMatch(/^_+$/);
 });
 
-test("the draft says that it binds nobody, and leaves the acknowledgement to the notary", async () => {
+test("the draft says that it binds nobody, and leaves the acknowledgment to the notary", async () => {
   const text = readPdf(await renderAgreements([PAPER]))
     .text()
     .replaceAll(/\s+/g, " ");

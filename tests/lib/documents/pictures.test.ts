@@ -62,7 +62,7 @@ test("a question about a tie-in shows its newest still, with its place and day",
   expect(letterText(letter).replace(/\s+/g, " ")).toContain(`[photo] ${still?.caption}`);
 });
 
-test("a finding shows the reader's own tie-ins and those that are nobody's, never a neighbour's", () => {
+test("a finding shows the reader's own tie-ins and those that are nobody's, never a neighbor's", () => {
   const ids = picturesOf(letterOf("finding")).map(({ uploadId }) => uploadId);
   expect(ids).toContain("still-o3");
   expect(ids).not.toContain("still-o1");

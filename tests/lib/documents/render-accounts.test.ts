@@ -43,7 +43,7 @@ test("a statement prints every entry of its account, what is open, and nobody el
   expect(text).not.toContain("Peña");
 });
 
-test("an invoice prints number, due day, what it is for, the sum, how to pay and the licence", async () => {
+test("an invoice prints number, due day, what it is for, the sum, how to pay and the license", async () => {
   const text = await printed("entry-1");
   expect(text).toContain("Invoice No. 1 for 12 Fennel Row");
   expect(text).toContain("October 25, 2026");
@@ -51,7 +51,7 @@ test("an invoice prints number, due day, what it is for, the sum, how to pay and
   expect(text).toContain("$1,190.00");
   expect(text).toContain("By check payable to");
   expect(text).toContain("to Ottilie Brandvold and Nils Brandvold jointly");
-  expect(text).toContain(INPUT.office.licence);
+  expect(text).toContain(INPUT.office.license);
 });
 
 test("an account in Spanish prints in Spanish", async () => {

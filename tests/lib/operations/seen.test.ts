@@ -33,9 +33,9 @@ test("an office form that was opened before somebody else saved does not put old
   const { act } = aDesk();
   const admin = anAct(act.db, { role: "admin" });
   const stale = seenOf(getOffice(act.db));
-  must(saveOffice(admin, anOffice({ licence: "NEW-1" }), { seen: stale }));
+  must(saveOffice(admin, anOffice({ license: "NEW-1" }), { seen: stale }));
   expect(saveOffice(admin, anOffice({ bond: "B-2" }), { seen: stale })).toMatchObject({
     error: { reason: "changed-meanwhile", detail: "Dana Okafor" },
   });
-  expect(getOffice(act.db)?.licence).toBe("NEW-1");
+  expect(getOffice(act.db)?.license).toBe("NEW-1");
 });

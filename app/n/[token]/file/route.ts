@@ -9,7 +9,7 @@ import { addLinkFile, mayAddLinkFile } from "#lib/operations/add-link-file.ts";
 import { storeFile } from "#lib/storage/store.ts";
 import { doorOf, languageOf, stopWords } from "../door.ts";
 
-/** Takes in a neighbour's photo or paper, written to disk as it comes; the answer names its id. */
+/** Takes in a neighbor's photo or paper, written to disk as it comes; the answer names its id. */
 export async function PUT(
   request: Request,
   { params }: { params: Promise<{ token: string }> },

@@ -111,7 +111,7 @@ describe("stepProblem()", () => {
     );
   });
 
-  test("stepProblem() refuses an acknowledgement before the signature", () => {
+  test("stepProblem() refuses an acknowledgment before the signature", () => {
     const before = [DRAFTED, ...SIGNED.slice(0, 1)];
     expect(tried(before, ["notarised", "2026-10-08", "cy"])?.path).toBe("partyId");
     expect(tried(before, ["notarised", "2026-10-02", "ann"])?.path).toBe("on");

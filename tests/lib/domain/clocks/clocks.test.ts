@@ -356,7 +356,7 @@ describe("permits", () => {
     expect(closed).toMatchObject([{ settled: true }]);
   });
 
-  test("clocksOf() runs to booked inspections and leaves cancelled ones out", () => {
+  test("clocksOf() runs to booked inspections and leaves canceled ones out", () => {
     const inspections = [
       anInspection("i", "p", { bookedFor: "2026-12-02", inspector: "R. Tam" }),
       anInspection("done", "p", { bookedFor: "2026-12-01", result: "passed" }),

@@ -98,7 +98,7 @@ describe("who is on it", () => {
     });
   });
 
-  test("answersOn() leaves out dead tie-ins, and neighbours who are only told", () => {
+  test("answersOn() leaves out dead tie-ins, and neighbors who are only told", () => {
     const file = aFile({
       ...housesOf(1),
       properties: [aProperty("adas"), aProperty("next", { stake: "neighbour" })],
@@ -564,7 +564,7 @@ describe("what the authority needs", () => {
   });
 
   test("answersOn() judges the contractor's papers only of a known office", () => {
-    const standing = aRequirement("Licence, bond and insurance", { sheet: "contractor-standing" });
+    const standing = aRequirement("License, bond and insurance", { sheet: "contractor-standing" });
     const events = [anEvent("end", { event: "work-ends", on: "2026-12-11" })];
     const file = aFile({ authority: anAuthority({ requirements: [standing] }), events });
     expect(answer("authority", file).sentence).toBe("No requirements entered");
@@ -572,7 +572,7 @@ describe("what the authority needs", () => {
     const lapsed = anOffice({ bondExpiresOn: "2026-10-01" });
     expect(answer("authority", file, { office: lapsed })).toMatchObject({
       sentence: "0 of 1 item on file",
-      closes: "Still needed: licence, bond and insurance",
+      closes: "Still needed: license, bond and insurance",
     });
   });
 });

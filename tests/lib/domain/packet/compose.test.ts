@@ -165,7 +165,7 @@ test("composePacket() counts a requirement in hand when a file was added for it"
 
 test("composePacket() keeps an expired license missing, even if somebody marks it as in hand", () => {
   const line = sampleLine();
-  const office = anOffice({ licenceExpiresOn: "2026-11-24" });
+  const office = anOffice({ licenseExpiresOn: "2026-11-24" });
   const marks = [aRequirementMark("r-standing")];
   const packet = composePacket({
     ...line,
@@ -274,7 +274,7 @@ const STANDS = { today: "2026-11-25", end: "2026-12-11" };
 
 test("contractorStanding() holds each paper against the end of the work, its last day counting", () => {
   const office = anOffice({
-    licenceExpiresOn: "2026-12-11",
+    licenseExpiresOn: "2026-12-11",
     bondExpiresOn: "2026-12-10",
     insuranceExpiresOn: null,
   });
@@ -290,7 +290,7 @@ test("contractorStanding() holds each paper against the end of the work, its las
 });
 
 test("contractorStanding() calls nothing in force to an end that nobody entered", () => {
-  const office = anOffice({ licenceExpiresOn: "2026-11-25", bondExpiresOn: "2026-11-24" });
+  const office = anOffice({ licenseExpiresOn: "2026-11-25", bondExpiresOn: "2026-11-24" });
   const papers = contractorStanding(office, { today: "2026-11-25", end: null });
   expect(papers.map(({ state }) => state)).toEqual([
     "end-of-work-unknown",

@@ -111,7 +111,7 @@ test("composeLetter() says no other party's amount in any kind of letter", () =>
   }
 });
 
-test("composeLetter() never tells neighbours what somebody needs, notes, or what caused the fault", () => {
+test("composeLetter() never tells neighbors what somebody needs, notes, or what caused the fault", () => {
   const { file, report, office } = sampleLine();
   const secret = {
     ...file,

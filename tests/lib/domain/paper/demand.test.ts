@@ -40,7 +40,7 @@ test("a demand asks for the share while nothing is invoiced", () => {
   expect(text).not.toContain("statement of account");
 });
 
-test("a deposit counts towards the share before there is an invoice", () => {
+test("a deposit counts toward the share before there is an invoice", () => {
   const share = SAMPLE_AMOUNTS[READER.propertyId as keyof typeof SAMPLE_AMOUNTS];
   const { text } = demand([entry(1, { kind: "deposit", amount: 100 })]);
   expect(text).toContain(`Balance due for`);

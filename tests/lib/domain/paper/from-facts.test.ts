@@ -430,7 +430,7 @@ describe("consent to enter", () => {
     const asked = { kind: "entry-consent" } as const;
     const reader: Reader = ["georgina", "9"];
     expect(textOf(ready, reader, asked)).toContain(
-      "We carry liability insurance (Harbour Mutual 55-0102), valid through June 30, 2027.",
+      "We carry liability insurance (Harbor Mutual 55-0102), valid through June 30, 2027.",
     );
     const none = anOffice({ insurance: "" });
     expect(textOf(ready, reader, { ...asked, office: none })).not.toContain("insurance");

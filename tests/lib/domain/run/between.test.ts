@@ -33,7 +33,7 @@ test("counterAt() knows nothing beyond the outermost readings, and nothing from 
   expect(counterAt([read(1_000, 20), between], 25)).toBeNull();
 });
 
-test("counterAt() stays between its neighbours, whatever the order of rows", () => {
+test("counterAt() stays between its neighbors, whatever the order of rows", () => {
   const rows = fc.array(fc.tuple(fc.nat(20_000), fc.nat(600)), { minLength: 2, maxLength: 8 });
   fc.assert(
     fc.property(rows, fc.double({ min: 0, max: 600, noNaN: true }), (pairs, second) => {

@@ -14,7 +14,7 @@ function counted(): () => string {
   };
 }
 
-/** Run `up` counts from the main; run `down` comes from 60 ft and counts towards it. */
+/** Run `up` counts from the main; run `down` comes from 60 ft and counts toward it. */
 function twoRuns(overrides: Partial<LineFile>): LineFile {
   const { line: _line, ...rest } = overrides;
   return aFile({

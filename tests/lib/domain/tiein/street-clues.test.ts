@@ -52,7 +52,7 @@ test.each([
 test("a number that fills the gap in the order of the numbers speaks for its house", () => {
   expect(cluesOf("14", RISING)).toEqual([
     {
-      kind: "between-neighbours",
+      kind: "between-neighbors",
       weight: 9,
       sentence:
         "Its number 14 lies between 10 (at 20.0 ft) and 16 (at 60.0 ft), as this tie-in does.",
@@ -76,7 +76,7 @@ test("where numbers fall upstream, the order is read the other way", () => {
 
 test("a number beyond the last known house fits a tie-in beyond the last known station", () => {
   expect(cluesOf("20", RISING, found("T9", 9_000))[0]).toEqual({
-    kind: "beside-neighbour",
+    kind: "beside-neighbor",
     weight: 4,
     sentence: "Its number 20 comes after 16 (at 60.0 ft), as this tie-in does.",
   });

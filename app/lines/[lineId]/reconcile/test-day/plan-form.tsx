@@ -5,7 +5,7 @@ import { Field } from "#app/_components/field.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { FLOORS, type TestDay, type TestStop } from "#lib/domain/facts/test-day.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { COLOURS, tieInsToTest, USUAL_DOSING } from "#lib/domain/testing/plan-test-day.ts";
+import { DYE_COLORS, tieInsToTest, USUAL_DOSING } from "#lib/domain/testing/plan-test-day.ts";
 import { DRAIN_WORDS, dosedWords, drainWords, FLOOR_WORDS } from "#lib/domain/tiein/stop-words.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { tieInName } from "../../names.ts";
@@ -115,7 +115,7 @@ function StopPart(props: StopFieldsProps) {
 
 function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
   const name = (field: string) => `stops.${at}.${field}`;
-  const colour = stop?.colour ?? COLOURS[at % COLOURS.length];
+  const dye = stop?.colour ?? DYE_COLORS[at % DYE_COLORS.length];
   return (
     <fieldset className={styles["stop"]}>
       <legend>{stop === null ? "Add a stop" : `Stop ${at + 1}`}</legend>
@@ -127,7 +127,7 @@ function StopFields({ at, stop, file, places, watched }: StopFieldsProps) {
           options={[{ value: "", label: "no stop" }, ...places]}
           defaultValue={stop === null ? "" : placeValue(stop)}
         />
-        <Field label="Color" name={name("colour")} defaultValue={colour} width={8} />
+        <Field label="Color" name={name("colour")} defaultValue={dye} width={8} />
         <Field
           label="Dye added at"
           name={name("startsAt")}
