@@ -543,7 +543,7 @@ test("isDay() knows leap years", () => {
 
 /** The command itself, as a person runs it. */
 function line(args: readonly string[], input = "") {
-  const done = spawnSync(process.execPath, ["--import", "tsx", "lib/commands/line.ts", ...args], {
+  const done = spawnSync(process.execPath, ["lib/commands/line.mjs", ...args], {
     encoding: "utf8",
     input,
   });
@@ -602,13 +602,9 @@ test("line report says quickly what is wrong with 50 MB of brackets", () => {
   const file = path.join(aFolder(), "brackets.json");
   fs.writeFileSync(file, "[".repeat(50_000_000));
   const started = performance.now();
-  const run = spawnSync(
-    process.execPath,
-    ["--import", "tsx", "lib/commands/line.ts", "report", file],
-    {
-      encoding: "utf8",
-    },
-  );
+  const run = spawnSync(process.execPath, ["lib/commands/line.mjs", "report", file], {
+    encoding: "utf8",
+  });
   expect(run.status).toBe(2);
   expect(run.stderr).toBe("");
   expect(JSON.parse(run.stdout).problems[0].reason).toMatch(/nested too deeply/);

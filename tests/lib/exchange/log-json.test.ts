@@ -3,11 +3,10 @@ import { expect, test } from "vitest";
 
 /** The command itself, as a person runs it. */
 function log(args: readonly string[], input = "") {
-  const done = spawnSync(
-    process.execPath,
-    ["--import", "tsx", "lib/commands/line.ts", "log", ...args],
-    { encoding: "utf8", input },
-  );
+  const done = spawnSync(process.execPath, ["lib/commands/line.mjs", "log", ...args], {
+    encoding: "utf8",
+    input,
+  });
   expect(done.stderr).toBe("");
   return { status: done.status, answer: JSON.parse(done.stdout) };
 }

@@ -1,0 +1,4 @@
+// npm run -s line -- …: see line.ts.
+import { runBundled } from "./bundled.mjs";
+
+await runBundled("line");
