@@ -81,6 +81,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
     keys: [ROW],
     words: "an answer stays as it came",
   },
+  roll_call: { keys: [ROW], words: "the roll-call is append-only" },
   household_calls: { keys: [ROW], words: "calls to households are append-only" },
   notices: {
     since: "OLD.state = 'sent'",

@@ -59,6 +59,7 @@ import {
 import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/facts/plan.ts";
 import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/facts/record.ts";
+import { ROLL_CALL_ANSWERS, ROLL_CALL_MATTERS } from "#lib/domain/facts/roll-call.ts";
 import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import {
   ANCHOR_KINDS,
@@ -1073,6 +1074,25 @@ export const householdCalls = sqliteTable(
     needs: words("needs"),
   },
   (t) => [key(t), toRow(t, t.partyId, () => parties), toRow(t, t.propertyId, () => properties)],
+);
+
+export const rollCall = sqliteTable(
+  "roll_call",
+  {
+    ...ofLine(),
+    matter: text("matter", { enum: ROLL_CALL_MATTERS }).notNull(),
+    forDay: words("for_day"),
+    from: words("from"),
+    until: words("until"),
+    propertyId: words("property_id"),
+    unitId: text("unit_id"),
+    answer: text("answer", { enum: ROLL_CALL_ANSWERS }).notNull(),
+    spokeWith: words("spoke_with"),
+    words: words("words"),
+    by: words("by"),
+    at: words("at"),
+  },
+  (t) => [key(t), toRow(t, t.propertyId, () => properties), toRow(t, t.unitId, () => units)],
 );
 
 export const consents = sqliteTable(

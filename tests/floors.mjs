@@ -31,6 +31,7 @@ export const FLOORS = [
   "notices",
   "consent",
   "testing",
+  "rollcall",
   "reconnection",
   "holds",
   "ledger",

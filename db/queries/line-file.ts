@@ -56,6 +56,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     deliveries: listRows(db, schema.deliveries, lineId),
     replies: listRows(db, schema.replies, lineId),
     householdCalls: listRows(db, schema.householdCalls, lineId),
+    rollCall: listRows(db, schema.rollCall, lineId),
     consents: listRows(db, schema.consents, lineId),
     signatures: listRows(db, schema.signatures, lineId),
     ledger: listRows(db, schema.ledger, lineId),

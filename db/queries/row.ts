@@ -58,6 +58,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   deliveries: schema.deliveries,
   replies: schema.replies,
   householdCalls: schema.householdCalls,
+  rollCall: schema.rollCall,
   consents: schema.consents,
   signatures: schema.signatures,
   ledger: schema.ledger,

@@ -18,6 +18,7 @@ export function latestDay(file: LineFile): Day {
     ...file.deliveries.flatMap(({ sentOn, outcomeOn }) => [sentOn, outcomeOn]),
     ...file.replies.flatMap(({ receivedOn, dealtOn }) => [receivedOn, dealtOn]),
     ...file.householdCalls.map(({ calledOn }) => calledOn),
+    ...file.rollCall.map(({ at }) => at.slice(0, 10)),
     ...file.consents.map(({ stateOn }) => stateOn),
     ...file.permitSteps.map(({ on }) => on),
     ...file.locateTickets.map(({ calledOn }) => calledOn),

@@ -79,6 +79,7 @@ function fileShape(use: Use) {
     deliveries: list(rows.deliveries),
     replies: list(rows.replies),
     householdCalls: list(rows.householdCalls),
+    rollCall: list(rows.rollCall),
     consents: list(rows.consents),
     signatures: list(rows.signatures),
     ledger: list(rows.ledger),

@@ -46,6 +46,7 @@ import {
 import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/facts/plan.ts";
 import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/facts/record.ts";
 import type { ListName } from "#lib/domain/facts/references.ts";
+import { ROLL_CALL_ANSWERS, ROLL_CALL_MATTERS } from "#lib/domain/facts/roll-call.ts";
 import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import {
   ANCHOR_KINDS,
@@ -94,6 +95,7 @@ export function rowShapes(use: Use) {
     ...capacityShapes(f),
     ...moneyShapes(f),
     ...letterShapes(f),
+    ...callShapes(f),
     ...consentShapes(f),
     ...permitShapes(f),
     uploads: f.row(uploadFields(f)),
@@ -685,18 +687,6 @@ function letterShapes(f: Fields) {
       dealtHow: nullable(f.oneOf(DEALT_HOWS)),
       dealtWords: f.words,
     }),
-    householdCalls: f.row({
-      id: f.id,
-      partyId: f.ref("party"),
-      propertyId: f.ref("property"),
-      purpose: f.oneOf(CALL_PURPOSES),
-      forDay: f.day,
-      outcome: f.oneOf(CALL_OUTCOMES),
-      words: f.words,
-      calledBy: f.words,
-      calledOn: f.day,
-      needs: f.words,
-    }),
     consents: f.row({
       id: f.id,
       kind: f.oneOf(CONSENT_KINDS),
@@ -711,6 +701,37 @@ function letterShapes(f: Fields) {
       note: f.words,
       restsOnId: nullable(f.ref("consent")),
       enteredBy: f.words,
+    }),
+  };
+}
+
+function callShapes(f: Fields) {
+  return {
+    householdCalls: f.row({
+      id: f.id,
+      partyId: f.ref("party"),
+      propertyId: f.ref("property"),
+      purpose: f.oneOf(CALL_PURPOSES),
+      forDay: f.day,
+      outcome: f.oneOf(CALL_OUTCOMES),
+      words: f.words,
+      calledBy: f.words,
+      calledOn: f.day,
+      needs: f.words,
+    }),
+    rollCall: f.row({
+      id: f.id,
+      matter: f.oneOf(ROLL_CALL_MATTERS),
+      forDay: f.day,
+      from: f.timeOfDay,
+      until: f.timeOfDay,
+      propertyId: f.ref("property"),
+      unitId: nullable(f.ref("unit")),
+      answer: f.oneOf(ROLL_CALL_ANSWERS),
+      spokeWith: f.words,
+      words: f.words,
+      by: f.words,
+      at: f.instant,
     }),
   };
 }

@@ -9,7 +9,14 @@ import { enterMoney } from "#lib/operations/enter-money.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
-import { aHouseholdCall, anUpload, aPermit, aPermitStep, aWaiver } from "../support/file.ts";
+import {
+  aHouseholdCall,
+  anUpload,
+  aPermit,
+  aPermitStep,
+  aRollCallWord,
+  aWaiver,
+} from "../support/file.ts";
 import { aDoor, anOpenedLink, aSentLetter, aSplit } from "../support/link.ts";
 import { aDesk, addRows, aFolder, fileOf, must } from "../support/office.ts";
 
@@ -42,6 +49,8 @@ async function aProvenLine() {
   insertRow(act.db, "permitSteps", { lineId, row: aPermitStep("step", "permit") });
   const call = aHouseholdCall("call", { partyId: "owner-12", propertyId: "12" });
   insertRow(act.db, "householdCalls", { lineId, row: call });
+  const told = aRollCallWord("told", { propertyId: "12" });
+  insertRow(act.db, "rollCall", { lineId, row: told });
   const tried = { at: act.now, what: "refused", account: "a@example.com", agent: "" } as const;
   logSignIn(act.db, { ...tried, address: "192.0.2.1" });
   insertRow(act.db, "waivers", { lineId, row: aWaiver("some-hold") });
@@ -58,6 +67,7 @@ const FREE: Readonly<Record<string, readonly string[]>> = {
   permit_steps: [],
   consents: ["recording_number"],
   replies: ["dealt_by", "dealt_on", "dealt_words"],
+  roll_call: [],
   household_calls: [],
   notices: ["position"],
   deliveries: ["position", "tracking", "note"],

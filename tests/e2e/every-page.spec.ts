@@ -45,6 +45,7 @@ const PAGES = [
   `${FENNEL}/camera/capacity`,
   `${FENNEL}/camera/plan`,
   `${FENNEL}/schedule/reconnections`,
+  `${FENNEL}/schedule/roll-call`,
   "/lines/ropewalk-0001/schedule/reconnections",
   `${FENNEL}/bring-in`,
   `${FENNEL}/bring-in?table=observations&to=fr-run1`,

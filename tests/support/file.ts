@@ -25,6 +25,7 @@ import type {
   RequirementMark,
 } from "#lib/domain/facts/permit.ts";
 import type { PermitRecord, RecordEntry } from "#lib/domain/facts/record.ts";
+import type { RollCallWord } from "#lib/domain/facts/roll-call.ts";
 import type { Anchor, Gap, Observation, Run } from "#lib/domain/facts/run.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 import type { SpillStep } from "#lib/domain/facts/spill-step.ts";
@@ -109,6 +110,7 @@ export function aFile(
     deliveries: [],
     replies: [],
     householdCalls: [],
+    rollCall: [],
     consents: [],
     signatures: [],
     ledger: [],
@@ -666,6 +668,25 @@ export function aHouseholdCall(id: string, overrides: Partial<HouseholdCall> = {
     calledBy: "Ruth Lindqvist",
     calledOn: "2026-11-20",
     needs: "Home dialysis",
+    ...overrides,
+  };
+}
+
+/** Somebody who was told of the pause of December 2, 8 am to noon. */
+export function aRollCallWord(id: string, overrides: Partial<RollCallWord> = {}): RollCallWord {
+  return {
+    id,
+    matter: "drains-off",
+    forDay: "2026-12-02",
+    from: "08:00",
+    until: "12:00",
+    propertyId: "property",
+    unitId: null,
+    answer: "aware",
+    spokeWith: "",
+    words: "",
+    by: "Ines Peña",
+    at: "2026-12-01T18:00:00.000Z",
     ...overrides,
   };
 }

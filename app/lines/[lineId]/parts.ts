@@ -5,6 +5,7 @@ import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
 import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
+import { openRollCalls } from "#lib/domain/desk/roll-call-things.ts";
 import type { HoldCause } from "#lib/domain/facts/hold.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -117,6 +118,12 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
   ],
   schedule: [
     { slug: "", name: "Dates" },
+    {
+      slug: "roll-call",
+      name: "Roll-call",
+      isUsed: ({ events }) => events.some(({ event }) => event === "drains-paused"),
+      isOpen: (file, report) => openRollCalls(file, report).length > 0,
+    },
     { slug: "reconnections", name: "Reconnections" },
   ],
 };

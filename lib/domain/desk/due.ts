@@ -24,6 +24,7 @@ import { isStale } from "./cost-answer.ts";
 import { moneyThings } from "./money-things.ts";
 import { refusalPaths } from "./refusal-path.ts";
 import { replyThings } from "./reply-things.ts";
+import { rollCallThings } from "./roll-call-things.ts";
 
 /** What is due within so many days stands on the desk; later things wait on the line's own page. */
 const HORIZON = 7;
@@ -43,6 +44,7 @@ export function dueThings(file: LineFile, report: Report): DueThing[] {
 function openThings(file: LineFile, report: Report): Thing[] {
   return [
     ...clockThings(file, report),
+    ...rollCallThings(file, report),
     ...letterThings(file, report),
     ...nameThings(file),
     ...holdThings(report),

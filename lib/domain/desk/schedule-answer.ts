@@ -3,6 +3,7 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { Clock } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { isInForce, permitStateOf } from "../permit/steps.ts";
+import { rollCallLine } from "../rollcall/sentence.ts";
 import { capital } from "../say/capital.ts";
 import { sayCount, sayParts } from "../say/count.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
@@ -10,6 +11,7 @@ import type { Day } from "../time/day.ts";
 import { daysBetween } from "../time/days.ts";
 import { clockWords, runningClocks } from "./clock-words.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
+import { openRollCalls, ROLL_CALL_PAGE } from "./roll-call-things.ts";
 
 /** So many days ahead a clock presses. */
 const SOON = 7;
@@ -35,9 +37,10 @@ export function scheduleAnswer(file: LineFile, report: Report): Reply {
 }
 
 function openings(file: LineFile, report: Report): Opening[] {
-  const open = runningClocks(file, report.clocks).flatMap(({ clock }) =>
-    clockOpening(clock, report.today),
-  );
+  const open = [
+    ...rollCallOpenings(file, report),
+    ...runningClocks(file, report.clocks).flatMap(({ clock }) => clockOpening(clock, report.today)),
+  ];
   const states = file.permits.map((permit) => permitStateOf(file, permit));
   if (states.includes("final")) return [...open, CLOSE_OUT];
   const isUnderWay = states.some((state) => isInForce(state) && state !== "issued");
@@ -53,6 +56,18 @@ function startOpening({ bars, sentence }: EarliestStart): Opening {
       ? `${capital(sayCount(bars.length, "thing"))} must come before the work can start`
       : sentence.replace(/\.$/, "");
   return { closes, pressing: PRESSING.someTime };
+}
+
+/** Doors that are not reached press as a deadline does; from the day of the pause on they are late. */
+function rollCallOpenings(file: LineFile, report: Report): Opening[] {
+  return openRollCalls(file, report).map((call) => {
+    const ahead = daysBetween(report.today, call.pause.on);
+    return {
+      closes: rollCallLine(call, report.today),
+      where: ROLL_CALL_PAGE,
+      pressing: ahead <= 0 ? PRESSING.late : PRESSING.soon,
+    };
+  });
 }
 
 function clockOpening(clock: Clock, today: Day): Opening[] {

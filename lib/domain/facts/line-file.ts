@@ -28,6 +28,7 @@ import type {
 import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "./plan.ts";
 import type { Reconnection } from "./reconnection.ts";
 import type { PermitRecord, RecordEntry } from "./record.ts";
+import type { RollCallWord } from "./roll-call.ts";
 import type { Ruling } from "./ruling.ts";
 import type { Anchor, Gap, Observation, Run } from "./run.ts";
 import type { ScopeItem } from "./scope.ts";
@@ -83,6 +84,7 @@ export interface LineFile {
   readonly deliveries: readonly Delivery[];
   readonly replies: readonly Reply[];
   readonly householdCalls: readonly HouseholdCall[];
+  readonly rollCall: readonly RollCallWord[];
   readonly consents: readonly Consent[];
   readonly signatures: readonly Signature[];
   readonly ledger: readonly LedgerEntry[];

@@ -168,6 +168,16 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     ],
   },
   tieAtMainAction: { args: (db) => [LINE, id(db, of("runs")), 0, IDLE, aForm({})] },
+  recordDoorAction: {
+    args: () => [
+      {
+        ...{ lineId: LINE, matter: "drains-off", pauseId: "none", propertyId: "fr-12" },
+        ...{ unitId: null, about: "", seen: "" },
+      },
+      IDLE,
+      aForm({ answer: "aware", spokeWith: "", words: "", by: "Ines Peña" }),
+    ],
+  },
   enterMoneyAction: onLine((db) => ({
     ...{ kind: "deposit", amount: "100.00", method: "check", on: DAY, reference: "77", note: "" },
     account: id(

@@ -1,0 +1,20 @@
+CREATE TABLE `roll_call` (
+	`line_id` text NOT NULL,
+	`id` text NOT NULL,
+	`position` integer NOT NULL,
+	`matter` text NOT NULL,
+	`for_day` text NOT NULL,
+	`from` text NOT NULL,
+	`until` text NOT NULL,
+	`property_id` text NOT NULL,
+	`unit_id` text,
+	`answer` text NOT NULL,
+	`spoke_with` text NOT NULL,
+	`words` text NOT NULL,
+	`by` text NOT NULL,
+	`at` text NOT NULL,
+	PRIMARY KEY(`line_id`, `id`),
+	FOREIGN KEY (`line_id`) REFERENCES `lines`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`line_id`,`property_id`) REFERENCES `properties`(`line_id`,`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`line_id`,`unit_id`) REFERENCES `units`(`line_id`,`id`) ON UPDATE no action ON DELETE no action
+);
