@@ -396,6 +396,7 @@ export const parties = sqliteTable(
     kind: text("kind", { enum: PARTY_KINDS }).notNull(),
     name: words("name"),
     mailing: address("mailing"),
+    careOf: words("care_of").default(""),
     email: words("email"),
     phone: words("phone"),
     language: text("language", { enum: LANGUAGES }).notNull(),
@@ -414,6 +415,7 @@ export const roles = sqliteTable(
     role: text("role", { enum: PARTY_ROLES }).notNull(),
     unitId: text("unit_id"),
     capacity: words("capacity"),
+    heldWith: words("held_with").default(""),
   },
   (t) => [
     key(t),
@@ -421,6 +423,20 @@ export const roles = sqliteTable(
     toRow(t, t.propertyId, () => properties),
     toRow(t, t.unitId, () => units),
   ],
+);
+
+export const sameParties = sqliteTable(
+  "same_parties",
+  {
+    ...ofLine(),
+    partyId: words("party_id"),
+    intoId: words("into_id"),
+    same: yesNo("same"),
+    by: words("by"),
+    on: words("on"),
+    reason: words("reason"),
+  },
+  (t) => [key(t), toRow(t, t.partyId, () => parties), toRow(t, t.intoId, () => parties)],
 );
 
 export const points = sqliteTable(

@@ -34,6 +34,7 @@ export function party(id: string, name: string, rest: Partial<Party> = {}): Part
     kind: "person",
     name,
     mailing: null,
+    careOf: "",
     email: "",
     phone: "",
     language: "en",
@@ -56,6 +57,7 @@ export function role(
     role: what,
     unitId: null,
     capacity: "",
+    heldWith: "",
     ...rest,
   };
 }

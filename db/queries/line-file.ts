@@ -1,12 +1,19 @@
 import type { Db } from "#db/open.ts";
 import * as schema from "#db/schema.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { withPartiesAsOne } from "#lib/domain/party/as-one.ts";
 import { getAuthority } from "./authority.ts";
 import { getLine } from "./line.ts";
 import { listRows } from "./row.ts";
 
-/** Everything that is known of a line, or null where there is no such line. */
+/** Everything that is known of a line, merged parties as one; null where there is no such line. */
 export function getLineFile(db: Db, lineId: string): LineFile | null {
+  const kept = getKeptFile(db, lineId);
+  return kept === null ? null : withPartiesAsOne(kept);
+}
+
+/** The same as it is kept: each party by itself, with who said which of them are one. */
+export function getKeptFile(db: Db, lineId: string): LineFile | null {
   return db.transaction((one) => readLineFile(one, lineId));
 }
 
@@ -20,6 +27,7 @@ function readLineFile(db: Db, lineId: string): LineFile | null {
     units: listRows(db, schema.units, lineId),
     parties: listRows(db, schema.parties, lineId),
     roles: listRows(db, schema.roles, lineId),
+    sameParties: listRows(db, schema.sameParties, lineId),
     points: listRows(db, schema.points, lineId),
     crossings: listRows(db, schema.crossings, lineId),
     land: listRows(db, schema.land, lineId),

@@ -22,6 +22,7 @@ const TABLES: { readonly [L in RowList]: OwnedTable } = {
   units: schema.units,
   parties: schema.parties,
   roles: schema.roles,
+  sameParties: schema.sameParties,
   points: schema.points,
   crossings: schema.crossings,
   land: schema.land,

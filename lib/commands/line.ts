@@ -5,6 +5,7 @@ import { parseArgs } from "node:util";
 import { DIRECTIONS } from "#lib/domain/facts/run.ts";
 import { draftLog } from "#lib/domain/narration/draft-log.ts";
 import { wrongText } from "#lib/domain/narration/wrong-text.ts";
+import { withPartiesAsOne } from "#lib/domain/party/as-one.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { idsBeside, withSightings } from "#lib/domain/report/with-sightings.ts";
 import { EXAMPLE } from "#lib/exchange/example.ts";
@@ -71,7 +72,8 @@ function reportFor(name: string, today: string | null): Result<object, FileProbl
   if (!text.ok) return text;
   const read = readLineFile(text.value);
   if (!read.ok) return read;
-  const file = withSightings(read.value.file, idsBeside(read.value.file));
+  const one = withPartiesAsOne(read.value.file);
+  const file = withSightings(one, idsBeside(one));
   return ok(reportJson(file, reportOn(file, today ?? latestDay(file))));
 }
 

@@ -43,6 +43,7 @@ function fileShape(use: Use) {
     units: list(rows.units),
     parties: list(rows.parties),
     roles: list(rows.roles),
+    sameParties: list(rows.sameParties),
     points: list(rows.points),
     crossings: list(rows.crossings),
     land: list(rows.land),

@@ -15,6 +15,8 @@ export const PERSON_ROW: z.ZodType<PersonRow> = f.row({
   propertyId: f.ref("property").nullable().default(null),
   unit: f.words,
   capacity: f.words,
+  heldWith: f.words,
+  careOf: f.words,
   street: f.words,
   mailUnit: f.words,
   city: f.words,

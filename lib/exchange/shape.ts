@@ -141,6 +141,7 @@ function peopleShapes(f: Fields) {
       kind: f.oneOf(PARTY_KINDS).default("person"),
       name: f.name("a name"),
       mailing: nullable(addressShape(f)),
+      careOf: f.words,
       email: f.words,
       phone: f.words,
       language: f.oneOf(LANGUAGES).default("en"),
@@ -154,6 +155,16 @@ function peopleShapes(f: Fields) {
       role: f.oneOf(PARTY_ROLES),
       unitId: nullable(f.ref("unit")),
       capacity: f.words,
+      heldWith: f.words,
+    }),
+    sameParties: f.row({
+      id: f.id,
+      partyId: f.ref("party"),
+      intoId: f.ref("party"),
+      same: f.yesNo.default(true),
+      by: f.name("who says so"),
+      on: f.day,
+      reason: f.words,
     }),
   };
 }

@@ -3,7 +3,7 @@ import { openDb } from "#db/open.ts";
 import { isWhole } from "#db/queries/backup.ts";
 import { databaseState } from "#db/queries/database-state.ts";
 import { listLines } from "#db/queries/line.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
+import { getKeptFile } from "#db/queries/line-file.ts";
 import { missingGuards, takenOut } from "#db/queries/proof.ts";
 import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -47,7 +47,7 @@ export function checkOffice({
   const guards = missingGuards(file);
   const db = openDb(file);
   try {
-    const files = listLines(db).flatMap(({ id }) => getLineFile(db, id) ?? []);
+    const files = listLines(db).flatMap(({ id }) => getKeptFile(db, id) ?? []);
     return ok({
       lines: files.length,
       signatures: sum(files, ({ signatures }) => signatures.length),

@@ -1,4 +1,4 @@
-import { getLineFile } from "#db/queries/line-file.ts";
+import { getKeptFile } from "#db/queries/line-file.ts";
 import { writeLineFile } from "#lib/exchange/line-file.ts";
 import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
@@ -8,7 +8,7 @@ export function exportLine(
   { db, dataFolder }: Pick<Act, "db" | "dataFolder">,
   lineId: string,
 ): string | null {
-  const file = getLineFile(db, lineId);
+  const file = getKeptFile(db, lineId);
   if (file === null) return null;
   const contents = new Map(
     file.uploads.flatMap(({ id, sha256 }): [string, Uint8Array][] => {

@@ -1,5 +1,5 @@
 import type { Db } from "#db/open.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
+import { getKeptFile, getLineFile } from "#db/queries/line-file.ts";
 import { getLastSave, getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { danglingReferences, nameRow } from "#lib/domain/facts/references.ts";
@@ -66,7 +66,8 @@ function saveIn(
   const merged = mergePeople(before, parsed.value, act.newId);
   if (!merged.ok) return refusePeople("bad-rows", { cells: merged.error.map(cellOf) });
   const after: LineFile = { ...before, ...merged.value };
-  const refusal = refusalOf({ before, after, rows: parsed.value });
+  const kept = getKeptFile(act.db, lineId) ?? before;
+  const refusal = refusalOf({ before, after, kept, rows: parsed.value });
   if (refusal !== null) return refusal;
   saveTables(act, { before, after, tables: PEOPLE_TABLES });
   return ok({ revision: peopleRevision(getRevisions(act.db, lineId)) });
@@ -111,20 +112,30 @@ function cellOf({ row, column, reason, detail }: PersonProblem): CellProblem {
 function refusalOf({
   before,
   after,
+  kept,
   rows,
 }: {
   before: LineFile;
   after: LineFile;
+  kept: LineFile;
   rows: readonly PersonRow[];
 }): Result<never, RowsRefusal> | null {
   const own = nonsenseIn(after).filter(({ list }) => list === "roles");
   if (own.length > 0)
     return refusePeople("bad-rows", { cells: own.map((each) => roleCell(each, after, rows)) });
-  const namer = danglingReferences(after).find(({ to }) => to === "parties");
+  const named = { ...after, parties: withMerged(after, before, kept) };
+  const asKept = { ...named, sameParties: kept.sameParties };
+  const namer = danglingReferences(asKept).find(({ to }) => to === "parties");
   if (namer === undefined) return null;
   const name = nameRow(before, "parties", namer.id);
-  const { id } = (after[namer.from] as readonly { id: string }[])[namer.row] ?? { id: "" };
+  const { id } = (asKept[namer.from] as readonly { id: string }[])[namer.row] ?? { id: "" };
   return refusePeople("in-use", { by: `${name} is named by ${nameRow(before, namer.from, id)}` });
+}
+
+/** With those who are read as others: they stand in no list, and stay in the file. */
+function withMerged(after: LineFile, before: LineFile, kept: LineFile): LineFile["parties"] {
+  const shown = new Set(before.parties.map(({ id }) => id));
+  return [...after.parties, ...kept.parties.filter(({ id }) => !shown.has(id))];
 }
 
 function roleCell(

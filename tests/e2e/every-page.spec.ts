@@ -50,6 +50,7 @@ const PAGES = [
   `${FENNEL}/bring-in`,
   `${FENNEL}/bring-in?table=observations&to=fr-run1`,
   `${FENNEL}/who/by-property`,
+  `${FENNEL}/who/duplicates`,
   `${FENNEL}/who/land`,
   `${FENNEL}/who/calls`,
   `${FENNEL}/reconcile?in=es`,

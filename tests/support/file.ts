@@ -74,6 +74,7 @@ export function aFile(
     units: [],
     parties: [],
     roles: [],
+    sameParties: [],
     points: [],
     crossings: [],
     land: [],
@@ -211,6 +212,7 @@ export function aParty(id: string, overrides: Partial<Party> = {}): Party {
     kind: "person",
     name: id,
     mailing: null,
+    careOf: "",
     email: "",
     phone: "",
     language: "en",
@@ -229,6 +231,7 @@ export function aRole(partyId: string, propertyId: string, overrides: Partial<Ro
     role: "owner",
     unitId: null,
     capacity: "",
+    heldWith: "",
     ...overrides,
   };
 }

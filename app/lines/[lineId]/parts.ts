@@ -10,6 +10,7 @@ import type { HoldCause } from "#lib/domain/facts/hold.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
+import { likelySame } from "#lib/domain/party/likely-same.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
@@ -47,6 +48,11 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       slug: "by-property",
       name: "By property",
       isOpen: (file) => stakeholdersOf(file).some(({ missing }) => missing.length > 0),
+    },
+    {
+      slug: "duplicates",
+      name: "Duplicates",
+      isOpen: (file) => likelySame(file).length > 0,
     },
     {
       slug: "land",

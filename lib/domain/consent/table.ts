@@ -11,7 +11,10 @@ import { type ConsentStanding, consentStanding } from "./standing.ts";
 export interface ConsentCell {
   /** The work, the split or an agreement already begun asks for it here. */
   readonly needed: boolean;
-  /** All who must sign have, and what they signed still holds. */
+  /**
+   * All who must sign have, and what they signed still holds. Never where somebody holds title
+   * without being named: their signature can't be there.
+   */
   readonly inHand: boolean;
   /** Parties whose signature holds. */
   readonly signed: readonly string[];
@@ -58,7 +61,9 @@ function cellOf(file: LineFile, asked: Asked): ConsentCell {
   const signed = said.filter(({ standing }) => standing === "current");
   const open = said.filter(({ standing }) => standing !== "current");
   const anyOneWillDo = asked.kind === "enter";
-  const inHand = anyOneWillDo ? letsIn(file, asked) : open.length === 0 && signed.length > 0;
+  const named = asked.signers.every(({ heldWith }) => heldWith === "");
+  const all = named && open.length === 0 && signed.length > 0;
+  const inHand = anyOneWillDo ? letsIn(file, asked) : all;
   return {
     needed: isNeeded(file, asked),
     inHand,

@@ -16,7 +16,7 @@ import type { Narration } from "./narration.ts";
 import type { Delivery, Notice, Reply } from "./notice.ts";
 import type { OpenHours } from "./open-hours.ts";
 import type { Pairing } from "./pairing.ts";
-import type { Address, Party, Property, Role, Unit } from "./party.ts";
+import type { Address, Party, Property, Role, SameParty, Unit } from "./party.ts";
 import type {
   DatedEvent,
   Inspection,
@@ -48,6 +48,7 @@ export interface LineFile {
   readonly units: readonly Unit[];
   readonly parties: readonly Party[];
   readonly roles: readonly Role[];
+  readonly sameParties: readonly SameParty[];
   readonly points: readonly LinePoint[];
   readonly crossings: readonly Crossing[];
   readonly land: readonly LandStretch[];

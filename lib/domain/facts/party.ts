@@ -1,4 +1,6 @@
 import type { Language } from "../say/language.ts";
+import type { Day } from "../time/day.ts";
+
 /** A mailing address as typed. Lines are kept as the person wrote them. */
 export interface Address {
   readonly street: string;
@@ -53,12 +55,30 @@ export interface Party {
   readonly name: string;
   /** Mailing address; null: letters go to the property. */
   readonly mailing: Address | null;
+  /** Whose hands their mail goes through: a tax service, a relative; empty: their own. */
+  readonly careOf: string;
   readonly email: string;
   readonly phone: string;
   readonly language: Language;
   /** Needs extra help when drains are shut: medical, day care, business. */
   readonly needs: string;
   readonly note: string;
+}
+
+/**
+ * A named person's word on whether two parties of the file are one. Nothing that names the first is
+ * rewritten: letters, consents and money stay as they were recorded, and are read as the other's.
+ */
+export interface SameParty {
+  readonly id: string;
+  /** The party that is read as the other. */
+  readonly partyId: string;
+  readonly intoId: string;
+  /** False: they were looked at, and are two. */
+  readonly same: boolean;
+  readonly by: string;
+  readonly on: Day;
+  readonly reason: string;
 }
 
 export const PARTY_ROLES = [
@@ -81,4 +101,6 @@ export interface Role {
   readonly unitId: string | null;
   /** Capacity of who signs for a trust, firm or estate, say `trustee`. */
   readonly capacity: string;
+  /** Who else holds title without being named, as a list says it: `wife, not named`. */
+  readonly heldWith: string;
 }

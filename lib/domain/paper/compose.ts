@@ -29,7 +29,7 @@ export function composeLetter(input: LetterInput): Letter {
     day,
     date: words.day(day),
     from: senderLines(office),
-    to: windowLines(addressee(facts), mailingAddress(facts)),
+    to: windowLines(addressee(facts), mailingAddress(facts), facts.party.careOf),
     reference,
     subject: words.subject(titleOf(facts), facts.place),
     answerBy: answerBy(facts),

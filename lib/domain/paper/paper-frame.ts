@@ -79,7 +79,7 @@ export function framed(facts: PaperFacts, reference: string) {
       formatPhone(office.phone),
       office.email,
     ].filter((line) => line !== ""),
-    to: windowLines(names.join(" & "), mailingOf(party, property)),
+    to: windowLines(names.join(" & "), mailingOf(party, property), party.careOf),
     reference,
     footer: [office.name, license, reference].filter((part) => part !== "").join(" · "),
   };

@@ -119,7 +119,7 @@ function factsOf(
 function nobody(property: Property): Party {
   const name = STATEMENT_WORDS.en.owner(placeOf(property.address));
   const party = { id: `owner of ${property.id}`, kind: "person", language: "en" } as const;
-  return { ...party, name, mailing: null, email: "", phone: "", needs: "", note: "" };
+  return { ...party, name, mailing: null, careOf: "", email: "", phone: "", needs: "", note: "" };
 }
 
 function noticeFor(

@@ -27,13 +27,14 @@ const MOST_LINES = 5;
 /**
  * Name and address for an envelope's window: at most five lines in capitals, after USPS Publication
  * 28. The unit stands at the end of the street line, or on the line above it where both together are
- * too wide. A long name takes the lines that are left; what then still does not fit is left off at
+ * too wide; in whose care the mail goes stands above the street. A long name takes the lines that are left; what then still does not fit is left off at
  * a word, since street and town must stay readable.
  */
-export function windowLines(name: string, address: Address): string[] {
+export function windowLines(name: string, address: Address, careOf = ""): string[] {
   const delivery = deliveryLines(address);
   const place = lastLine(address);
-  const rest = [...delivery, ...(place === "" ? [] : [place])];
+  const hands = careOf.trim() === "" ? [] : nameLines(`C/O ${careOf}`, 1);
+  const rest = [...hands, ...delivery, ...(place === "" ? [] : [place])];
   return [...nameLines(name, MOST_LINES - rest.length), ...rest];
 }
 

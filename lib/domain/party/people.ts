@@ -26,6 +26,9 @@ export interface PersonRow {
   /** Name of the unit at the property; empty: the whole property, or its only unit. */
   readonly unit: string;
   readonly capacity: string;
+  /** Who else holds title without being named. */
+  readonly heldWith: string;
+  readonly careOf: string;
   readonly street: string;
   readonly mailUnit: string;
   readonly city: string;
@@ -67,6 +70,7 @@ export interface PersonProblem {
 /** The fields of a line that belong to the person and not to the role. */
 const PARTY_FIELDS = [
   "kind",
+  "careOf",
   "street",
   "mailUnit",
   "city",
@@ -84,6 +88,7 @@ type PartyFields = Readonly<Record<PartyField, string>>;
 
 const BLANK: PartyFields = {
   kind: "person",
+  careOf: "",
   street: "",
   mailUnit: "",
   city: "",
@@ -115,6 +120,8 @@ function personRow(party: Party, role: Role | null, units: readonly Unit[]): Per
     propertyId: role?.propertyId ?? null,
     unit: units.find((unit) => unit.id === role?.unitId)?.name ?? "",
     capacity: role?.capacity ?? "",
+    heldWith: role?.heldWith ?? "",
+    careOf: party.careOf,
     street: mailing?.street ?? "",
     mailUnit: mailing?.unit ?? "",
     city: mailing?.city ?? "",
@@ -291,6 +298,7 @@ function partyFrom(id: string, lines: readonly PersonLine[], fields: PartyFields
     name: lines[0]?.row.name.trim() ?? "",
     kind: PARTY_KINDS.find((kind) => kind === fields.kind) ?? "person",
     mailing: mailingFrom(fields),
+    careOf: fields.careOf,
     email: fields.email,
     phone: fields.phone,
     language: LANGUAGES.find((language) => language === fields.language) ?? "en",
@@ -330,7 +338,8 @@ function houseRoles({
     const unitId = stays ? (formerUnit.get(row.id) ?? null) : housedIn(row, units, newId);
     const id = partyRows.has(row.id) ? newId() : row.id;
     const { propertyId } = row;
-    roles.push({ id, partyId, propertyId, role, unitId, capacity: row.capacity.trim() });
+    const said = { capacity: row.capacity.trim(), heldWith: row.heldWith.trim() };
+    roles.push({ id, partyId, propertyId, role, unitId, ...said });
   });
   return { roles, units };
 }

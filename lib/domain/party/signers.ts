@@ -9,6 +9,8 @@ export interface Signer {
   readonly name: string;
   /** A trust, firm, estate, association or public body of which nobody said who signs for it. */
   readonly capacityMissing: boolean;
+  /** Who holds title with them without being named; empty where nobody is known to. */
+  readonly heldWith: string;
 }
 
 type Holders = Pick<LineFile, "roles" | "parties">;
@@ -27,12 +29,12 @@ export function signersFor(file: Holders, propertyId: string): Signer[] {
 
 function withRoles(file: Holders, propertyId: string, roles: readonly PartyRole[]): Signer[] {
   const seen = new Set<string>();
-  return file.roles.flatMap(({ partyId, propertyId: at, role, capacity }) => {
+  return file.roles.flatMap(({ partyId, propertyId: at, role, capacity, heldWith }) => {
     const party = file.parties.find((each) => each.id === partyId);
     if (at !== propertyId || !roles.includes(role) || party === undefined || seen.has(partyId))
       return [];
     seen.add(partyId);
-    return [{ partyId, role, ...signature(party, capacity.trim()) }];
+    return [{ partyId, role, ...signature(party, capacity.trim()), heldWith: heldWith.trim() }];
   });
 }
 

@@ -7,6 +7,7 @@ export interface Stakeholder {
   readonly role: PartyRole;
   readonly unit: Unit | null;
   readonly capacity: string;
+  readonly heldWith: string;
 }
 
 /** Who is on one property, and what the file does not know yet. */
@@ -38,7 +39,8 @@ function stakeholder(role: Role, file: PeopleOfLine): Stakeholder[] {
   const party = file.parties.find((each) => each.id === role.partyId);
   if (party === undefined) return [];
   const unit = file.units.find((each) => each.id === role.unitId) ?? null;
-  return [{ party, role: role.role, unit, capacity: role.capacity }];
+  const { capacity, heldWith } = role;
+  return [{ party, role: role.role, unit, capacity, heldWith }];
 }
 
 interface Known {
@@ -52,6 +54,7 @@ const OWNING: readonly PartyRole[] = ["owner", "contract-purchaser", "associatio
 function missingOn(property: Property, known: Known): string[] {
   return [
     ...missingOwner(property, known),
+    ...missingHolders(known),
     ...missingOccupants(property, known),
     ...missingMail(property, known),
     ...missingCapacity(known),
@@ -65,6 +68,16 @@ function missingOwner(property: Property, { people, file }: Known): string[] {
       OWNING.includes(role) || (role === "crossed-lot-owner" && isOnlyCrossed(property, file)),
   );
   return owning ? [] : ["No owner yet, so no one can be contacted or sign."];
+}
+
+/** Title holders of whom the file knows only that they are there. */
+function missingHolders({ people }: Known): string[] {
+  return people
+    .filter(({ heldWith }) => heldWith !== "")
+    .map(
+      ({ party, heldWith }) =>
+        `${party.name} holds title with others (${heldWith}); find out who, since every owner must sign.`,
+    );
 }
 
 function missingOccupants(property: Property, { units, people }: Known): string[] {

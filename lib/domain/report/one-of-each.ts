@@ -2,6 +2,7 @@ import { CHAIN_START } from "../consent/chain.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Nonsense } from "../facts/nonsense.ts";
 import type { ListName } from "../facts/references.ts";
+import { keptParty } from "../party/as-one.ts";
 
 /** Lists of which no two rows have the same of these fields, and what a second one is told. */
 const ONCE: readonly (readonly [list: ListName, fields: readonly string[], message: string])[] = [
@@ -11,6 +12,7 @@ const ONCE: readonly (readonly [list: ListName, fields: readonly string[], messa
     ["entryId", "tieInId"],
     "This entry and this tie-in were decided on already; write the decision that holds, once",
   ],
+  ["sameParties", ["partyId", "intoId"], "This pair was decided on already; say once what holds"],
   ["reconnections", ["tieInId"], "This tie-in is in the tally already; measure it there"],
   ["waivers", ["holdKey"], "This hold was waived already; write the waiver that holds, once"],
   ["splits", ["number"], "Another split has this number already; number them one after the other"],
@@ -43,5 +45,19 @@ export function brokenChain({ signatures }: LineFile): Nonsense[] {
     const message =
       "It does not follow the signature before it: write the hash of that one, or 64 zeros for the first";
     return [{ list: "signatures" as const, row, path: "previousHash", message }];
+  });
+}
+
+/** Parties that are said to be one with themselves, straight or in a circle, or with two others. */
+export function mergedInCircle({ sameParties }: LineFile): Nonsense[] {
+  return sameParties.flatMap(({ partyId, intoId, same }, row) => {
+    if (!same && partyId !== intoId) return [];
+    const twice = sameParties.findIndex((each) => each.same && each.partyId === partyId) !== row;
+    const circle = partyId === intoId || keptParty(sameParties, partyId) === partyId;
+    if (!circle && !twice) return [];
+    const message = circle
+      ? "It leads back to the party that it is about: name the party that is kept"
+      : "This party is another one already; say once which";
+    return [{ list: "sameParties" as const, row, path: "intoId", message }];
   });
 }

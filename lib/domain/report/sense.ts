@@ -8,7 +8,7 @@ import { formatFeet } from "../length/station.ts";
 import { type TreeProblem, treeProblems } from "../line/tree.ts";
 import { pictureProblem } from "../plan/picture.ts";
 import { itemAmount } from "../sharing/item-amount.ts";
-import { brokenChain, saidTwice } from "./one-of-each.ts";
+import { brokenChain, mergedInCircle, saidTwice } from "./one-of-each.ts";
 
 export type { Nonsense } from "../facts/nonsense.ts";
 
@@ -24,6 +24,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     ...twiceIn(file),
     ...saidTwice(file),
     ...brokenChain(file),
+    ...mergedInCircle(file),
     ...danglingReferences(file).map((each) => ({
       list: each.from,
       row: each.row,

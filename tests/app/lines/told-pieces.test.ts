@@ -48,7 +48,7 @@ const OPEN: ConsentCell = {
 
 const ROW: ConsentRow = {
   propertyId: "p1",
-  signers: [{ partyId: "ann", role: "owner", name: "Ann", capacityMissing: false }],
+  signers: [{ partyId: "ann", role: "owner", name: "Ann", capacityMissing: false, heldWith: "" }],
   cells: Object.fromEntries(CONSENT_KINDS.map((kind) => [kind, OPEN])) as ConsentRow["cells"],
 };
 
@@ -112,6 +112,7 @@ function role(partyId: string, propertyId: string): Role {
     role: "owner",
     unitId: null,
     capacity: "",
+    heldWith: "",
   };
 }
 

@@ -48,6 +48,15 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     diameter: "6",
   }),
   saveRowsAction: { args: (db) => rowsCall(db), writes: true },
+  judgePartiesAction: onLine(
+    (db) => ({
+      a: id(db, of("parties")),
+      b: id(db, `${of("parties")} offset 1`),
+      ...{ keep: "two", reason: "" },
+    }),
+    true,
+  ),
+  undoSamePartyAction: { args: () => [LINE, "none", IDLE, aForm({})] },
   savePeopleAction: { args: () => [LINE, 0, []] },
   decideAction: onLine(
     (db) => ({

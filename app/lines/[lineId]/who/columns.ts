@@ -163,6 +163,14 @@ const MAIL_COLUMNS: readonly GridColumn[] = [
     pasteHeadings: ["mailing address", "mailing street", "mail to"],
   },
   {
+    key: "careOf",
+    title: "Care of",
+    kind: "text",
+    width: 16,
+    hint: "Prints above the street: c/o a relative, a tax service",
+    pasteHeadings: ["c/o", "attention", "attn", "in care of"],
+  },
+  {
     key: "mailUnit",
     title: "Mailing unit",
     kind: "text",
@@ -212,6 +220,14 @@ const REACH_COLUMNS: readonly GridColumn[] = [
     width: 11,
     hint: "Capacity of the person signing for a company, trust or estate",
     example: "trustee",
+  },
+  {
+    key: "heldWith",
+    title: "Title also held by",
+    kind: "text",
+    width: 18,
+    hint: "Owners whose names are not known yet, as in “et ux”; clear it once they are on the list",
+    example: "wife, not named",
   },
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];

@@ -14,6 +14,7 @@ function party(id: string): Party {
     kind: "person",
     name: id,
     mailing: null,
+    careOf: "",
     email: "",
     phone: "",
     language: "en",

@@ -7,6 +7,7 @@ const OTTILIE: Party = {
   kind: "person",
   name: "Ottilie Brandvold",
   mailing: null,
+  careOf: "",
   email: "ottilie@example.com",
   phone: "(360) 555-0112",
   language: "en",
@@ -34,7 +35,16 @@ const UNITS: Unit[] = [
 ];
 
 function role(id: string, partyId: string, rest: Partial<Role> = {}): Role {
-  return { id, partyId, propertyId: "h12", role: "owner", unitId: null, capacity: "", ...rest };
+  return {
+    id,
+    partyId,
+    propertyId: "h12",
+    role: "owner",
+    unitId: null,
+    capacity: "",
+    heldWith: "",
+    ...rest,
+  };
 }
 
 const BEFORE: People = {
@@ -56,6 +66,8 @@ function line(id: string, rest: Partial<PersonRow> = {}): PersonRow {
     propertyId: "h12",
     unit: "",
     capacity: "",
+    heldWith: "",
+    careOf: "",
     street: "",
     mailUnit: "",
     city: "",

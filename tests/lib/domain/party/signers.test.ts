@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
+import { consentTable } from "#lib/domain/consent/table.ts";
 import { signersFor } from "#lib/domain/party/signers.ts";
-import { aFile, aParty, aRole } from "#tests/support/file.ts";
+import { aConsent, aFile, aParty, aProperty, aRole } from "#tests/support/file.ts";
 
 test("signersFor() wants every title holder, a contract purchaser too, each once", () => {
   const file = aFile({
@@ -29,7 +30,10 @@ test("signersFor() takes the association where no title holder is known", () => 
   const parties = [aParty("hoa", { kind: "association" }), aParty("ada")];
   const hoa = aRole("hoa", "p", { role: "association", capacity: "president" });
   expect(signersFor(aFile({ parties, roles: [hoa] }), "p")).toEqual([
-    { partyId: "hoa", role: "association", name: "hoa, by its president", capacityMissing: false },
+    {
+      ...{ partyId: "hoa", role: "association", name: "hoa, by its president" },
+      ...{ capacityMissing: false, heldWith: "" },
+    },
   ]);
   const withOwner = aFile({ parties, roles: [hoa, aRole("ada", "p")] });
   expect(signersFor(withOwner, "p").map(({ partyId }) => partyId)).toEqual(["ada"]);
@@ -60,4 +64,17 @@ test("signersFor() says where nobody knows who signs for a trust or a firm", () 
 
 test("signersFor() is empty where nobody is entered", () => {
   expect(signersFor(aFile(), "p")).toEqual([]);
+});
+
+test("a consent is never on file for all while an owner is not named", () => {
+  const pair = aFile({
+    properties: [aProperty("12")],
+    parties: [aParty("ein")],
+    roles: [aRole("ein", "12", { heldWith: "wife, not named" })],
+    consents: [aConsent("c1", { kind: "dig", partyId: "ein", propertyId: "12" })],
+  });
+  const cellOf = (file: typeof pair) => consentTable(file)[0]?.cells["dig"];
+  expect(cellOf(pair)).toMatchObject({ inHand: false, open: [], signed: ["ein"] });
+  const known = { ...pair, roles: [aRole("ein", "12")] };
+  expect(cellOf(known)).toMatchObject({ inHand: true });
 });

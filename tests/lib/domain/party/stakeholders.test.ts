@@ -29,6 +29,7 @@ function party(id: string, rest: Partial<Party> = {}): Party {
     kind: "person",
     name: id,
     mailing: null,
+    careOf: "",
     email: "",
     phone: "",
     language: "en",
@@ -46,6 +47,7 @@ function role(partyId: string, what: Role["role"], rest: Partial<Role> = {}): Ro
     role: what,
     unitId: null,
     capacity: "",
+    heldWith: "",
     ...rest,
   };
 }

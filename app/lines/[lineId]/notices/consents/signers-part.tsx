@@ -88,5 +88,6 @@ function payWords({ cells, signers }: ConsentRow): string {
   const names = open.flatMap(
     ({ partyId }) => signers.find((signer) => signer.partyId === partyId)?.name ?? [],
   );
-  return `${signed.length} of ${signers.length} signed; open: ${listed(names)}`;
+  const unnamed = signers.map(({ heldWith }) => heldWith).filter((words) => words !== "");
+  return `${signed.length} of ${signers.length} signed; open: ${listed([...names, ...unnamed])}`;
 }
