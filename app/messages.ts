@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import type { FormState } from "#app/form.ts";
 import { done, refused } from "#app/form.ts";
 import type { Refusal, RefusalReason } from "#lib/operations/act.ts";
@@ -43,6 +44,12 @@ function sentence(words: string): string {
 /** A refusal as a sentence: what happened, why, and what to do. */
 export function sentenceOf(refusal: Pick<Refusal, "reason" | "detail">): string {
   return MESSAGES[refusal.reason](refusal.detail.replace(/\.\s*$/, ""));
+}
+
+/** The first field of a form that is wrong, with its sentence beside it. */
+export function refusedBy(error: z.ZodError, form: FormData): FormState {
+  const [issue] = error.issues;
+  return refused(issue?.message ?? "", form, issue?.path.join(".") ?? "");
 }
 
 /**

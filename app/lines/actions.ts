@@ -1,18 +1,14 @@
 "use server";
 
-import { redirect } from "next/navigation";
-import { type FormState, refused, textOf, textOrNull } from "#app/form.ts";
-import { sentenceOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { officeAction } from "#app/action.ts";
+import { text, textOrNull } from "#app/fields.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 
-export async function openLineAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const opened = openLine(act, {
-    name: textOf(form, "name"),
-    town: textOf(form, "town"),
-    authorityId: textOrNull(form, "authorityId"),
-  });
-  if (!opened.ok) return refused(sentenceOf(opened.error), form, opened.error.path);
-  return redirect(`/lines/${opened.value.lineId}/who`);
-}
+export const openLineAction = officeAction("/lines", {
+  may: null,
+  typed: z.object({ name: text, town: text, authorityId: textOrNull }),
+  does: openLine,
+  says: "",
+  leadsTo: ({ lineId }) => `/lines/${lineId}/who`,
+});

@@ -1,11 +1,9 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
-import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
-import { overtaken, sentenceOf, stateOf } from "#app/messages.ts";
-import { officeField, officeFrom } from "#app/office-form.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { formAction, officeAction, placeAt } from "#app/action.ts";
+import { asTyped, id, oneInOr, text } from "#app/fields.ts";
+import { OFFICE_FIELDS, officeField, officeOf } from "#app/office-form.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { STARTERS } from "#lib/domain/starters/authorities.ts";
 import { addAuthority } from "#lib/operations/add-authority.ts";
@@ -13,62 +11,39 @@ import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
 
-export async function saveOfficeAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const office = officeFrom(form);
-  if (!office.ok) return refused(office.error.message, form, office.error.path);
-  const saved = saveOffice(act, office.value, { seen: textOf(form, "seen") });
-  if (!saved.ok && saved.error.reason === "changed-meanwhile") {
-    revalidatePath("/", "layout");
-    return overtaken(saved.error.detail, { where: "above the form", form });
-  }
-  if (!saved.ok) return refused(sentenceOf(saved.error), form, officeField(saved.error.path));
-  revalidatePath("/", "layout");
-  return stateOf(saved, { words: "Saved.", form });
-}
+export const saveOfficeAction = officeAction("/", {
+  may: null,
+  typed: z.object({ ...OFFICE_FIELDS, seen: text }),
+  does: (act, { seen, ...office }) => saveOffice(act, officeOf(office), { seen }),
+  says: "Saved.",
+  theirs: "above the form",
+  field: officeField,
+});
 
-export async function addUserAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const name = textOf(form, "name");
-  const added = await addUser(act, {
-    name,
-    email: textOf(form, "email"),
-    role: oneOf(USER_ROLES, textOf(form, "role")) ?? "viewer",
-    password: passwordFrom(form),
-  });
-  revalidatePath("/office");
-  return stateOf(added, { words: `${name} can now sign in.`, form });
-}
+const role = oneInOr(USER_ROLES, "viewer");
 
-export async function changeUserAction(
-  userId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct();
-  const changed = await changeUser(act, {
-    userId,
-    name: textOf(form, "name"),
-    role: oneOf(USER_ROLES, textOf(form, "role")) ?? "viewer",
-    disabled: textOf(form, "access") === "none",
-    password: passwordFrom(form),
-  });
-  revalidatePath("/office");
-  return stateOf(changed, { words: "Saved.", form });
-}
+export const addUserAction = officeAction("/office", {
+  may: null,
+  typed: z.object({ name: text, email: text, role, password: asTyped }),
+  does: addUser,
+  says: (_value, { name }) => `${name} can now sign in.`,
+});
+
+export const changeUserAction = formAction(
+  placeAt({ userId: id }, () => "/office"),
+  {
+    may: null,
+    typed: z.object({ name: text, role, access: text, password: asTyped }),
+    does: (act, { access, ...user }) => changeUser(act, { ...user, disabled: access === "none" }),
+    says: "Saved.",
+  },
+);
 
 /** A new authority starts with its name alone, or from an example. */
-export async function addAuthorityAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const made = addAuthority(act, {
-    name: textOf(form, "name"),
-    starter: oneOf(STARTERS, textOf(form, "starter")),
-  });
-  if (!made.ok) return refused(sentenceOf(made.error), form, made.error.path);
-  return redirect(`/office/authorities/${made.value.authorityId}`);
-}
-
-function passwordFrom(form: FormData): string {
-  const password = form.get("password");
-  return typeof password === "string" ? password : "";
-}
+export const addAuthorityAction = officeAction("/office", {
+  may: null,
+  typed: z.object({ name: text, starter: oneInOr(STARTERS, null) }),
+  does: addAuthority,
+  says: "",
+  leadsTo: ({ authorityId }) => `/office/authorities/${authorityId}`,
+});

@@ -2,10 +2,12 @@
 
 import { randomUUID } from "node:crypto";
 import { redirect } from "next/navigation";
+import { z } from "zod";
 import { db } from "#app/db.ts";
-import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
-import { sentenceOf } from "#app/messages.ts";
-import { officeField, officeFrom } from "#app/office-form.ts";
+import { asTyped, oneInOr, text, typedIn } from "#app/fields.ts";
+import { type FormState, refused } from "#app/form.ts";
+import { refusedBy, sentenceOf } from "#app/messages.ts";
+import { OFFICE_FIELDS, officeField, officeOf } from "#app/office-form.ts";
 import { hashToken, keepSessionToken, newToken } from "#app/session.ts";
 import { STARTERS } from "#lib/domain/starters/authorities.ts";
 import { readEnv } from "#lib/env.ts";
@@ -15,48 +17,34 @@ import { setUpOffice } from "#lib/operations/set-up-office.ts";
 import { startSession } from "#lib/operations/sign-in.ts";
 import { stampOffice } from "#lib/storage/data-folder.ts";
 
-/** The office and its first admin, who is signed in at once. */
+const typed = z.object({
+  ...OFFICE_FIELDS,
+  userName: text,
+  userEmail: text,
+  password: asTyped,
+  starter: oneInOr(STARTERS, null),
+  authorityName: text,
+});
+
+/** The office and its first admin, who is signed in at once. Nobody can be asked who they are yet. */
 export async function setUpAction(_state: FormState, form: FormData): Promise<FormState> {
-  const office = officeFrom(form);
-  if (!office.ok) return refused(office.error.message, form, office.error.path);
-  const password = form.get("password");
+  const read = typed.safeParse(typedIn(form));
+  if (!read.success) return refusedBy(read.error, form);
+  const { userName, userEmail, password, starter, authorityName, ...office } = read.data;
   const now = new Date().toISOString();
   const { dataFolder } = readEnv();
-  const made = await setUpOffice(
-    {
-      db: db(),
-      now,
-      today: officeDay(db(), now),
-      dataFolder,
-      newId: randomUUID,
-    },
-    {
-      office: office.value,
-      user: {
-        name: textOf(form, "userName"),
-        email: textOf(form, "userEmail"),
-        password: typeof password === "string" ? password : "",
-      },
-    },
-  );
+  const door = { db: db(), now, today: officeDay(db(), now), dataFolder, newId: randomUUID };
+  const made = await setUpOffice(door, {
+    office: officeOf(office),
+    user: { name: userName, email: userEmail, password },
+  });
   if (!made.ok) return refused(sentenceOf(made.error), form, fieldOf(made.error));
   stampOffice(dataFolder, now);
-  const starter = oneOf(STARTERS, textOf(form, "starter"));
-  const authority = textOf(form, "authorityName");
-  if (starter !== null || authority !== "")
-    addAuthority(
-      {
-        db: db(),
-        now,
-        today: officeDay(db(), now),
-        dataFolder,
-        newId: randomUUID,
-        actor: made.value.user,
-      },
-      { name: authority, starter },
-    );
+  const actor = made.value.user;
+  if (starter !== null || authorityName !== "")
+    addAuthority({ ...door, today: officeDay(db(), now), actor }, { name: authorityName, starter });
   const token = newToken();
-  startSession({ db: db(), now }, { userId: made.value.user.id, tokenHash: hashToken(token) });
+  startSession({ db: db(), now }, { userId: actor.id, tokenHash: hashToken(token) });
   await keepSessionToken(token);
   return redirect("/");
 }

@@ -1,21 +1,26 @@
 "use server";
 
-import { redirect } from "next/navigation";
-import { type FormState, refused, textOf } from "#app/form.ts";
-import { sentenceOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { officeAction } from "#app/action.ts";
+import { fileOrNull, text } from "#app/fields.ts";
 import { importLine } from "#lib/operations/import-line.ts";
 
 /** A line file as pasted, or as chosen from the disk; the pasted one wins. */
-export async function importLineAction(_state: FormState, form: FormData): Promise<FormState> {
-  const act = await requireAct();
-  const pasted = textOf(form, "text");
-  const file = form.get("file");
-  const text = pasted === "" && file instanceof File ? await file.text() : pasted;
-  if (text.trim() === "") {
-    return refused("Nothing was imported: choose a line file, or paste one.", form, "file");
-  }
-  const made = importLine(act, text);
-  if (!made.ok) return refused(sentenceOf(made.error), form, "text");
-  return redirect(`/lines/${made.value.lineId}`);
-}
+const lineFile = z
+  .object({ text, file: fileOrNull })
+  .transform(async ({ text: pasted, file }, context) => {
+    const written = pasted === "" ? ((await file?.text()) ?? "") : pasted;
+    if (written.trim() !== "") return { written };
+    const message = "Nothing was imported: choose a line file, or paste one.";
+    context.addIssue({ code: "custom", path: ["file"], message });
+    return z.NEVER;
+  });
+
+export const importLineAction = officeAction("/lines", {
+  may: null,
+  typed: lineFile,
+  does: (act, { written }) => importLine(act, written),
+  says: "",
+  field: () => "text",
+  leadsTo: ({ lineId }) => `/lines/${lineId}`,
+});

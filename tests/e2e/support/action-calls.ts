@@ -34,6 +34,14 @@ function onLine(fields: Fields | ((db: Database.Database) => Fields), writes?: t
   };
 }
 
+/** The same about the line's first run. */
+function onRun(fields: Fields, writes?: true): ActionCall {
+  return {
+    args: (db) => [{ lineId: LINE, runId: id(db, of("runs")) }, IDLE, aForm(fields)],
+    ...(writes ? { writes } : {}),
+  };
+}
+
 /** What each action is called with; one that is not here is called with a line and an empty form. */
 export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   openLineAction: {
@@ -78,7 +86,9 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     true,
   ),
   waiveAction: onLine({ holdKey: "none", words: "Because" }),
-  addTestAction: { args: (db) => [LINE, id(db, of("tie_ins")), IDLE, aForm({})] },
+  addTestAction: {
+    args: (db) => [{ lineId: LINE, tieInId: id(db, of("tie_ins")) }, IDLE, aForm({})],
+  },
   recordRulingAction: onLine((db) => ({
     ...{ kind: "accepted", decidedBy: "J. Field, inspector", decidedOn: DAY, reference: "L-7" },
     tieInId: id(db, of("tie_ins")),
@@ -168,15 +178,10 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     true,
   ),
   savePipeAction: onLine({ upperEnd: "212", mainStation: "", material: "concrete", mainNote: "" }),
-  addNarrationAction: {
-    args: (db) => [
-      LINE,
-      id(db, of("runs")),
-      IDLE,
-      aForm({ text: "0:04 twelve feet, tie-in, left" }),
-    ],
+  addNarrationAction: onRun({ text: "0:04 twelve feet, tie-in, left" }),
+  tieAtMainAction: {
+    args: (db) => [{ lineId: LINE, runId: id(db, of("runs")), counter: 0 }, IDLE, aForm({})],
   },
-  tieAtMainAction: { args: (db) => [LINE, id(db, of("runs")), 0, IDLE, aForm({})] },
   recordDoorAction: {
     args: () => [
       {
@@ -235,7 +240,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   changeUserAction: {
     args: (db) => [
-      id(db, "select id from users where email_key = 'ines@example.com'"),
+      { userId: id(db, "select id from users where email_key = 'ines@example.com'") },
       IDLE,
       aForm({ name: "Ines Peña", role: "viewer", access: "yes", password: "seven dry shovels" }),
     ],
@@ -251,12 +256,16 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: (db) => [LINE, id(db, of("narrations")), { accept: [], drop: ["none"] }],
   },
   takeBackDraftAction: { args: (db) => [LINE, id(db, of("narrations")), "none"] },
-  measureFromMainAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  measureFromMainAction: onRun({}),
   noteEntryAction: {
-    args: (db) => [LINE, id(db, of("narrations")), "none", IDLE, aForm({ entryId: "none" })],
+    args: (db) => [
+      { lineId: LINE, narrationId: id(db, of("narrations")), key: "none" },
+      IDLE,
+      aForm({ entryId: "none" }),
+    ],
   },
   setPictureAction: { args: (db) => [LINE, id(db, of("observations")), "none"] },
-  addObservationAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  addObservationAction: onRun({}),
   addRunAction: onLine(
     {
       name: "Run 9",
@@ -270,16 +279,11 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     },
     true,
   ),
-  saveRunWayAction: {
-    args: (db) => [
-      LINE,
-      id(db, of("runs")),
-      IDLE,
-      aForm({ looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" }),
-    ],
-    writes: true,
-  },
-  removeVideoAction: { args: (db) => [LINE, id(db, of("runs")), IDLE, aForm({})] },
+  saveRunWayAction: onRun(
+    { looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" },
+    true,
+  ),
+  removeVideoAction: onRun({}),
   markRequirementAction: {
     args: (db) => [
       { lineId: LINE, requirementId: id(db, "select id from requirements limit 1") },
@@ -291,7 +295,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   stepAgreementAction: {
     args: () => [{ lineId: LINE, agreementId: "none" }, IDLE, aForm({ kind: "drafted", on: DAY })],
   },
-  printAgreementAction: { args: () => [LINE, "none"] },
+  printAgreementAction: { args: () => [LINE, ["none"]] },
   printAccountsAction: { args: (db) => [LINE, [id(db, of("properties"))]] },
   dropDraftAction: { args: () => [{ lineId: LINE, noticeId: "none" }, IDLE, aForm({})] },
   decideNameAction: {
@@ -321,14 +325,28 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: () => [{ lineId: LINE, replyId: "none" }, IDLE, aForm({ reason: "Not done" })],
   },
   decideChangeOrderAction: {
-    args: () => [LINE, "none", IDLE, aForm({ state: "agreed", by: "Ottilie", reason: "Fair" })],
+    args: () => [
+      { lineId: LINE, changeOrderId: "none" },
+      IDLE,
+      aForm({ state: "agreed", by: "Ottilie", reason: "Fair" }),
+    ],
   },
   bringInHolidaysAction: {
-    args: () => ["authority-quillhaven", { state: "WA", year: 2027 }, IDLE, aForm({ days: [] })],
+    args: () => [
+      { authorityId: "authority-quillhaven", state: "WA", year: 2027 },
+      IDLE,
+      aForm({ days: [] }),
+    ],
   },
-  removeAuthorityAction: { args: () => ["authority-quillhaven", IDLE, aForm({})] },
+  removeAuthorityAction: {
+    args: () => [{ authorityId: "authority-quillhaven" }, IDLE, aForm({})],
+  },
   saveAuthorityFactsAction: {
-    args: () => ["authority-quillhaven", IDLE, aForm({ name: "Mine now", office: "", phone: "" })],
+    args: () => [
+      { authorityId: "authority-quillhaven" },
+      IDLE,
+      aForm({ name: "Mine now", office: "", phone: "" }),
+    ],
   },
   changeOwnPasswordAction: {
     args: () => [IDLE, aForm({ current: "not this one", password: "seven wet shovels" })],

@@ -17,6 +17,7 @@ import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/fact
 import type { Video } from "#lib/domain/facts/video.ts";
 import { counterAt } from "#lib/domain/run/between.ts";
 import { capital } from "#lib/domain/say/capital.ts";
+import { err, ok } from "#lib/result.ts";
 import { OBSERVATION_WORDS } from "../field-terms.ts";
 import { grabStill } from "./grab-still.ts";
 import { ObservationsGrid } from "./observations-grid.client.tsx";
@@ -100,7 +101,7 @@ function RemoveVideo({
     <details className="small">
       <summary>Remove the video</summary>
       <ActionForm
-        action={removeVideoAction.bind(null, lineId, run.id)}
+        action={removeVideoAction.bind(null, { lineId, runId: run.id })}
         label={`Remove the video of ${run.name}`}
       >
         <p>
@@ -198,10 +199,10 @@ function DropStill({ lineId, rows, say }: LogProps & { readonly say: (words: str
   const row = rows.find(({ id }) => id === selected);
   if (row === undefined || row.pictureId === null) return null;
   const drop = async () => {
-    const wrong = await setPictureAction(lineId, row.id, null).catch(
-      () => "Not changed: the server did not respond. Try again.",
+    const set = await setPictureAction(lineId, row.id, null).catch(() =>
+      err("Not changed: the server did not respond. Try again."),
     );
-    say(wrong === "" ? "Photo removed from this row; it is still in the files." : wrong);
+    say(set.ok ? "Photo removed from this row; it is still in the files." : set.error);
   };
   return (
     <button type="button" className="link-button small" onClick={drop}>
@@ -281,8 +282,8 @@ function useStill({
         if (!sent.ok) return sent.error;
         const saved = now.current.rows.some((each) => each.id === id);
         if (!saved) grid.current?.set(id, "pictureId", sent.value);
-        const wrong = saved ? await setPictureAction(lineId, id, sent.value) : "";
-        return wrong === "" ? `Photo at ${at} added to the row.` : wrong;
+        const set = saved ? await setPictureAction(lineId, id, sent.value) : ok(null);
+        return set.ok ? `Photo at ${at} added to the row.` : set.error;
       })
       .catch(() => "Photo not saved: the server did not respond. Try again.")
       .then(say)

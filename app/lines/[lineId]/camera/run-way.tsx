@@ -27,7 +27,7 @@ export function RunWay({
       </summary>
       <ActionForm
         key={`${run.id} ${run.looks} ${run.measuredFrom} ${run.selfLeveling}`}
-        action={saveRunWayAction.bind(null, lineId, run.id)}
+        action={saveRunWayAction.bind(null, { lineId, runId: run.id })}
         className="stack"
         label={`How ${run.name} was made`}
       >

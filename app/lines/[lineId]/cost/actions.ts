@@ -1,9 +1,8 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
-import { stateOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { formAction, onLine, onLineAt } from "#app/action.ts";
+import { id, needed, oneIn, oneInOr, text, textOrNull } from "#app/fields.ts";
 import { SPLIT_RULES, UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
 import { parseFeet } from "#lib/domain/length/station.ts";
 import { chooseOption } from "#lib/operations/choose-option.ts";
@@ -14,113 +13,75 @@ import { proposeChangeOrder } from "#lib/operations/propose-change-order.ts";
 import { takeFixtureWeights } from "#lib/operations/take-fixture-weights.ts";
 
 /** Chooses a rule with its particulars and a reason: a new version with its amounts frozen. */
-export async function chooseSplitAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const rule = oneOf(SPLIT_RULES, textOf(form, "rule"));
-  if (rule === null) return refused("Select a rule.", form, "rule");
-  const reason = textOf(form, "reason");
-  if (reason === "") {
-    return refused("Say why this rule, in words every neighbor may read.", form, "reason");
-  }
-  const chosen = chooseSplit(act, {
-    lineId,
-    choice: {
-      rule,
-      faultStation: rule === "upstream-of-fault" ? parseFeet(textOf(form, "fault")) : null,
-      payerId: rule === "single-payer" ? textOrNull(form, "payer") : null,
-      unknownShares: oneOf(UNKNOWN_SHARES, textOf(form, "unknownShares")) ?? USUAL_UNKNOWN_SHARES,
-    },
-    reason,
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(chosen, { words: "New version saved; its amounts are below.", form });
-}
+export const chooseSplitAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    rule: oneIn(SPLIT_RULES, "Select a rule."),
+    reason: needed("Say why this rule, in words every neighbor may read."),
+    fault: text,
+    payer: textOrNull,
+    unknownShares: oneInOr(UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES),
+  }),
+  does: (act, { lineId, rule, reason, fault, payer, unknownShares }) =>
+    chooseSplit(act, {
+      lineId,
+      choice: {
+        rule,
+        faultStation: rule === "upstream-of-fault" ? parseFeet(fault) : null,
+        payerId: rule === "single-payer" ? payer : null,
+        unknownShares,
+      },
+      reason,
+    }),
+  says: "New version saved; its amounts are below.",
+});
 
 /** Selects one of the priced repair options, with a reason. */
-export async function chooseOptionAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const optionId = textOrNull(form, "optionId");
-  const chosen = chooseOption(act, { lineId, optionId, reason: textOf(form, "reason") });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  const words =
+export const chooseOptionAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ optionId: textOrNull, reason: text }),
+  does: chooseOption,
+  says: (_value, { optionId }) =>
     optionId === null
       ? "No option selected; all are shown side by side."
-      : "Selected. All pages and letters now use this option.";
-  return stateOf(chosen, { words, form });
-}
+      : "Selected. All pages and letters now use this option.",
+});
 
 /** Ends work that reaches a little past the last tie-in at that tie-in. */
-export async function cutToTieInAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const cut = cutToTieIn(act, { lineId, itemId: textOf(form, "itemId") });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(cut, { words: "It now ends at the last tie-in.", form });
-}
+export const cutToTieInAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ itemId: text }),
+  does: cutToTieIn,
+  says: "It now ends at the last tie-in.",
+});
 
 /** Opens the next change order. */
-export async function proposeChangeOrderAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const proposed = proposeChangeOrder(act, {
-    lineId,
-    title: textOf(form, "title"),
-    reason: textOf(form, "reason"),
-    orderedBy: textOf(form, "orderedBy"),
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  const words =
-    "Saved. Now link the items it changes in the scope of work, under “Added by” and “Dropped by”.";
-  return stateOf(proposed, { words, form });
-}
+export const proposeChangeOrderAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ title: text, reason: text, orderedBy: text }),
+  does: proposeChangeOrder,
+  says: "Saved. Now link the items it changes in the scope of work, under “Added by” and “Dropped by”.",
+});
 
 /** A named person approves a change order or rejects it. */
-export async function decideChangeOrderAction(
-  lineId: string,
-  changeOrderId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const state = oneOf(["agreed", "refused"] as const, textOf(form, "state"));
-  if (state === null) return refused("Select approved or rejected.", form, "state");
-  const decided = decideChangeOrder(act, {
-    lineId,
-    changeOrderId,
-    state,
-    by: textOf(form, "by"),
-    reason: textOf(form, "reason"),
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  const words =
+export const decideChangeOrderAction = formAction(onLineAt({ changeOrderId: id }), {
+  may: "work-the-file",
+  typed: z.object({
+    state: oneIn(["agreed", "refused"], "Select approved or rejected."),
+    by: text,
+    reason: text,
+  }),
+  does: decideChangeOrder,
+  says: (_value, { state }) =>
     state === "agreed"
       ? "Approved. It counts from now on; update the split."
-      : "Rejected. It changes nothing.";
-  return stateOf(decided, { words, form });
-}
+      : "Rejected. It changes nothing.",
+});
 
 /** Takes every property's weight from its plumbing fixtures. */
-export async function takeFixtureWeightsAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const taken = takeFixtureWeights(act, { lineId });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(taken, { words: "Weights updated; the rule by weights uses them.", form });
-}
+export const takeFixtureWeightsAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({}),
+  does: takeFixtureWeights,
+  says: "Weights updated; the rule by weights uses them.",
+});

@@ -154,7 +154,7 @@ function Decide({ lineId, orderId }: { readonly lineId: string; readonly orderId
   return (
     <ActionForm
       className="stack screen-only"
-      action={decideChangeOrderAction.bind(null, lineId, orderId)}
+      action={decideChangeOrderAction.bind(null, { lineId, changeOrderId: orderId })}
       label="Approve or reject the change order"
     >
       <div className="form-grid">

@@ -1,27 +1,17 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { type FormState, textOf } from "#app/form.ts";
-import { stateOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { formAction, onLine } from "#app/action.ts";
+import { text } from "#app/fields.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 
 /** Sets which rule of which authority the office applies on this line; empty undoes the choice. */
-export async function chooseRuleAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const [authorityId = "", ruleId = ""] = textOf(form, "rule").split(" ");
-  const chosen = chooseRule(act, {
-    lineId,
-    authorityId: authorityId === "" ? null : authorityId,
-    ruleId: ruleId === "" ? null : ruleId,
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(chosen, {
-    words: "The rule is set; everything that depends on it is updated.",
-    form,
-  });
-}
+export const chooseRuleAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ rule: text }),
+  does: (act, { lineId, rule }) => {
+    const [authorityId = "", ruleId = ""] = rule.split(" ");
+    return chooseRule(act, { lineId, authorityId: authorityId || null, ruleId: ruleId || null });
+  },
+  says: "The rule is set; everything that depends on it is updated.",
+});

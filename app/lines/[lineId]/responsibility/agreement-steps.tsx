@@ -79,7 +79,7 @@ function Way({ agreement, ...part }: Part & { readonly agreement: Agreement }) {
           {state === "recorded" || state === "filed" ? null : (
             <div className="screen-only">
               <JobButton
-                start={printAgreementAction.bind(null, lineId, agreement.id)}
+                start={printAgreementAction.bind(null, lineId, [agreement.id])}
                 working="Making the draft"
                 paper={`/lines/${lineId}/notices/paper`}
               >

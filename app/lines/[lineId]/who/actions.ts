@@ -1,16 +1,19 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import { z } from "zod";
 import type { RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
+import { formAction, onLine } from "#app/action.ts";
 import { db } from "#app/db.ts";
-import { type FormState, oneOf, refused, textOf } from "#app/form.ts";
+import { needed, oneInOr, read } from "#app/fields.ts";
 import { sentenceOf } from "#app/messages.ts";
 import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { personRows } from "#lib/domain/party/people.ts";
 import { peopleRevision, savePeople } from "#lib/operations/save-people.ts";
+import { err, ok } from "#lib/result.ts";
 import { appendRows } from "../append-rows.ts";
 import { MOST_UNITS, missingUnitNames, UNIT_STYLES } from "./unit-names.ts";
 
@@ -45,35 +48,27 @@ export async function savePeopleAction(
 }
 
 /** Adds the units that a property lacks until it has as many as are said. */
-export async function addUnitsAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const propertyId = textOf(form, "propertyId");
-  if (propertyId === "") return refused("Choose the property.", form, "propertyId");
-  const count = Number(textOf(form, "count"));
-  if (!Number.isInteger(count) || count < 1 || count > MOST_UNITS)
-    return refused(`Enter a whole number from 1 to ${MOST_UNITS}.`, form, "count");
-  const style = oneOf(UNIT_STYLES, textOf(form, "style")) ?? "numbers";
-  const there = (getLineFile(db(), lineId)?.units ?? []).filter(
-    (unit) => unit.propertyId === propertyId,
-  );
-  const names = missingUnitNames(
-    count,
-    there.map((unit) => unit.name),
-    style,
-  );
-  if (names.length === 0)
-    return refused(`It has ${there.length} already; take units out in the table.`, form, "count");
-  const rows = names.map((name) => ({
-    id: act.newId(),
-    propertyId,
-    name,
-    use: "dwelling",
-    note: "",
-  }));
-  const words = names.length === 1 ? "1 unit was added." : `${names.length} units were added.`;
-  return appendRows(act, { lineId, table: "units", rows }, { form, words });
+export const addUnitsAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    propertyId: needed("Choose the property."),
+    count: read(unitsIn, `Enter a whole number from 1 to ${MOST_UNITS}.`),
+    style: oneInOr(UNIT_STYLES, "numbers"),
+  }),
+  does: (act, { lineId, propertyId, count, style }) =>
+    appendRows(act, { lineId, table: "units" }, (file) => {
+      const there = file.units.filter((unit) => unit.propertyId === propertyId);
+      const taken = there.map((unit) => unit.name);
+      const names = missingUnitNames(count, taken, style);
+      const message = `It has ${there.length} already; take units out in the table.`;
+      if (names.length === 0) return err({ path: "count", message });
+      const unit = { propertyId, use: "dwelling", note: "" };
+      return ok(names.map((name) => ({ ...unit, id: act.newId(), name })));
+    }),
+  says: ({ count }) => (count === 1 ? "1 unit was added." : `${count} units were added.`),
+});
+
+function unitsIn(typed: string): number | null {
+  const count = Number(typed);
+  return Number.isInteger(count) && count >= 1 && count <= MOST_UNITS ? count : null;
 }

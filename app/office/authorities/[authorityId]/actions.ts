@@ -1,13 +1,14 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
+import { z } from "zod";
 import type { CellProblem, RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
+import { formAction, placeAt } from "#app/action.ts";
 import { db } from "#app/db.ts";
-import { type FormState, refused, textOf, textsOf } from "#app/form.ts";
-import { sentenceOf, stateOf } from "#app/messages.ts";
-import { addressFrom, officeField } from "#app/office-form.ts";
+import { id, text, texts } from "#app/fields.ts";
+import { sentenceOf } from "#app/messages.ts";
+import { ADDRESS_FIELDS, officeField } from "#app/office-form.ts";
 import { requireAct } from "#app/session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
@@ -16,6 +17,7 @@ import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { removeAuthority } from "#lib/operations/remove-authority.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { err } from "#lib/result.ts";
 import { officeRevision } from "./revision.ts";
 
 const PARTS = [
@@ -84,58 +86,56 @@ function refusedPart(refusal: Refusal, part: AuthorityPart): RowsAnswer {
   return { status: "refused", message: "", cells: [cell] };
 }
 
-export async function saveAuthorityFactsAction(
-  authorityId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct();
-  const authority = getAuthority(db(), authorityId);
-  if (authority === null) {
-    return refused(sentenceOf({ reason: "not-found", detail: "the authority" }), form);
-  }
-  const saved = saveAuthority(act, {
-    ...authority,
-    name: textOf(form, "name"),
-    office: textOf(form, "office"),
-    phone: textOf(form, "phone"),
-    email: textOf(form, "email"),
-    note: textOf(form, "note"),
-    address: addressFrom(form),
-  });
-  if (!saved.ok) return refused(sentenceOf(saved.error), form, officeField(saved.error.path));
-  revalidatePath(`/office/authorities/${authorityId}`);
-  return stateOf(saved, { words: "Saved.", form });
+const GONE = { reason: "not-found", path: "", detail: "the authority" } as const;
+
+function pageOf({ authorityId }: { readonly authorityId: string }): string {
+  return `/office/authorities/${authorityId}`;
 }
+
+export const saveAuthorityFactsAction = formAction(placeAt({ authorityId: id }, pageOf), {
+  may: null,
+  typed: z.object({
+    name: text,
+    office: text,
+    phone: text,
+    email: text,
+    note: text,
+    ...ADDRESS_FIELDS,
+  }),
+  does: (act, { authorityId, street, unit, city, state, zip, ...facts }) => {
+    const authority = getAuthority(act.db, authorityId);
+    if (authority === null) return err(GONE);
+    return saveAuthority(act, {
+      ...authority,
+      ...facts,
+      address: { street, unit, city, state, zip },
+    });
+  },
+  says: "Saved.",
+  field: officeField,
+});
+
+const set = { authorityId: id, state: z.string(), year: z.number() };
 
 /** Imports those of the offered holidays that were checked. */
-export async function bringInHolidaysAction(
-  authorityId: string,
-  set: { readonly state: string; readonly year: number },
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct();
-  const saved = bringInHolidays(act, { authorityId, ...set, days: textsOf(form, "days") });
-  if (!saved.ok) return refused(sentenceOf(saved.error), form, saved.error.path);
-  revalidatePath(`/office/authorities/${authorityId}`);
-  const { added } = saved.value;
-  const words =
+export const bringInHolidaysAction = formAction(placeAt(set, pageOf), {
+  may: null,
+  typed: z.object({ days: texts }),
+  does: bringInHolidays,
+  says: ({ added }, { year }) =>
     added === 0
       ? "All of these were already there."
-      : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${set.year} imported. Delete from the table what this authority does not keep, and add what it does.`;
-  return stateOf(saved, { words, form });
-}
+      : `${added === 1 ? "1 holiday" : `${added} holidays`} of ${year} imported. Delete from the table what this authority does not keep, and add what it does.`,
+});
 
 /** Removes an authority that was added by mistake. */
-export async function removeAuthorityAction(
-  authorityId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct();
-  const removed = removeAuthority(act, { authorityId });
-  if (!removed.ok) return refused(sentenceOf(removed.error), form);
-  revalidatePath("/office", "layout");
-  return redirect("/office");
-}
+export const removeAuthorityAction = formAction(
+  placeAt({ authorityId: id }, () => "/office"),
+  {
+    may: null,
+    typed: z.object({}),
+    does: removeAuthority,
+    says: "",
+    leadsTo: () => "/office",
+  },
+);

@@ -80,7 +80,7 @@ function Offered({
   const known = new Set(authority.holidays.map(({ day }) => day));
   return (
     <ActionForm
-      action={bringInHolidaysAction.bind(null, authority.id, set)}
+      action={bringInHolidaysAction.bind(null, { authorityId: authority.id, ...set })}
       label={`Holidays of ${set.year} to import`}
     >
       <table className="plain">

@@ -239,7 +239,7 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
         <details className="screen-only">
           <summary>Edit</summary>
           <ActionForm
-            action={saveAuthorityFactsAction.bind(null, authority.id)}
+            action={saveAuthorityFactsAction.bind(null, { authorityId: authority.id })}
             label="Authority details"
           >
             <div className="form-grid">
@@ -272,7 +272,7 @@ function RemoveAuthority({ authority }: { readonly authority: Authority }) {
     <details className="screen-only">
       <summary>Remove this authority</summary>
       <ActionForm
-        action={removeAuthorityAction.bind(null, authority.id)}
+        action={removeAuthorityAction.bind(null, { authorityId: authority.id })}
         label="Remove this authority"
         confirm={`Remove ${authority.name} with its rules, requirements, fees and deadlines?`}
       >

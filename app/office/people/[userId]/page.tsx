@@ -27,7 +27,10 @@ export default async function PersonPage({
       <PageHead asked={user.name}>
         <p className="muted">Signs in as {user.email}</p>
       </PageHead>
-      <ActionForm action={changeUserAction.bind(null, user.id)} label={`Change ${user.name}`}>
+      <ActionForm
+        action={changeUserAction.bind(null, { userId: user.id })}
+        label={`Change ${user.name}`}
+      >
         <Field label="Name" name="name" defaultValue={user.name} required />
         <Choice label="Role" name="role" options={ROLE_OPTIONS} defaultValue={user.role} />
         <Choice

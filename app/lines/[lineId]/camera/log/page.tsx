@@ -86,7 +86,7 @@ function Observations({
         <QuickRow
           key={`add ${run.id}`}
           title={`Add what ${run.name} saw`}
-          action={addObservationAction.bind(null, lineId, run.id)}
+          action={addObservationAction.bind(null, { lineId, runId: run.id })}
           columns={OBSERVATION_COLUMNS}
           first={["counter", "kind", "clock", "fault", "diameter", "material"]}
           blank={OBSERVATION_BLANK}

@@ -17,7 +17,10 @@ export function NarrationForm({
   readonly first: boolean;
 }) {
   const form = (
-    <ActionForm action={addNarrationAction.bind(null, lineId, run.id)} label="Add a transcript">
+    <ActionForm
+      action={addNarrationAction.bind(null, { lineId, runId: run.id })}
+      label="Add a transcript"
+    >
       <SpokenText />
       <div>
         <SubmitButton pendingWord="Reading …">Draft the log</SubmitButton>

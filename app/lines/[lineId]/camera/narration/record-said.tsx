@@ -44,7 +44,7 @@ function Keeping({
   const meant = entrySpokenOf(file.entries, draft);
   return (
     <ActionForm
-      action={noteEntryAction.bind(null, lineId, narrationId, draft.key)}
+      action={noteEntryAction.bind(null, { lineId, narrationId, key: draft.key })}
       label={`Keep “${draft.aboutRecord}”`}
     >
       <div className="cluster">

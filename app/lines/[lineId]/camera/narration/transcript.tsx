@@ -64,7 +64,7 @@ export function AtMain({
   if (counter === null || tied) return null;
   return (
     <NoticeBox title={`The technician said the main is at ${plainFeet(counter)} on the counter.`}>
-      <ActionForm action={tieAtMainAction.bind(null, lineId, run.id, counter)}>
+      <ActionForm action={tieAtMainAction.bind(null, { lineId, runId: run.id, counter })}>
         <p>{run.name} is not tied to the main yet. Tying it gives its readings stations.</p>
         <div>
           <SubmitButton pendingWord="Tying …" quiet>
@@ -89,7 +89,7 @@ export function MeasuredFromMain({
   if (log.measuredFrom === run.measuredFrom || log.measuredFrom !== "main") return null;
   return (
     <NoticeBox kind="caution" title="The technician gives feet from the main.">
-      <ActionForm action={measureFromMainAction.bind(null, lineId, run.id)}>
+      <ActionForm action={measureFromMainAction.bind(null, { lineId, runId: run.id })}>
         <p>
           {run.name} is entered as measured from the access point. Nothing drafted here can go into
           its log until it is measured from the main too.

@@ -167,7 +167,7 @@ function Tests({
       {mayRecord ? (
         <QuickRow
           title={`Add a test on ${tieIn.label}`}
-          action={addTestAction.bind(null, lineId, tieIn.id)}
+          action={addTestAction.bind(null, { lineId, tieInId: tieIn.id })}
           columns={columns}
           first={["performedOn", "kind", "propertyId", "fixture", "result", "otherWaterBarred"]}
           blank={blank}
@@ -218,7 +218,7 @@ function RepeatTest({
       <QuickRow
         everywhere
         title={`Dye test at ${place}, watched at ${name}`}
-        action={addTestAction.bind(null, lineId, tieInId)}
+        action={addTestAction.bind(null, { lineId, tieInId })}
         columns={columns}
         first={[
           "performedOn",

@@ -1,0 +1,26 @@
+import { getLineFile } from "#db/queries/line-file.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import type { Result } from "#lib/result.ts";
+import { acceptWay } from "./accept-way.ts";
+import type { Act, Refusal } from "./act.ts";
+import { decideAlignment } from "./decide-alignment.ts";
+
+/**
+ * Accepts another way to pair: its shift and scale; or, where those are the same as now, the pairs in
+ * which it differs. Refuses a way that the file no longer offers.
+ */
+export function acceptAlternative(
+  act: Act,
+  asked: { readonly lineId: string; readonly key: string; readonly reason: string },
+): Result<unknown, Refusal> {
+  const { lineId, key, reason } = asked;
+  const file = getLineFile(act.db, lineId);
+  const report = file && reportOn(file, act.today);
+  const way = report?.alternatives.find((each) => each.key === key);
+  const own = report?.alignment?.own.find((each) => each.recordId === way?.recordId);
+  const now = own ?? report?.alignment;
+  const same = way?.shift === now?.shift && way?.scale === now?.scale;
+  if (way === undefined || same) return acceptWay(act, { lineId, key, reason });
+  const { recordId, shift, scale } = way;
+  return decideAlignment(act, { lineId, recordId, shift, scale, reason, state: "accepted" });
+}
