@@ -42,6 +42,7 @@ export const FLOORS = [
   "report",
   "strip",
   "paper",
+  "form",
   "packet",
   "desk",
 ];

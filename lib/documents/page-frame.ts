@@ -11,17 +11,13 @@ import {
   rectangle,
   rgb,
 } from "@cantoo/pdf-lib";
+import { type Size, toPage, turned, turnOf } from "./shown-page.ts";
 
 const SHORT = 612;
 const LONG = 792;
 /** White that a framed page keeps around it; more below, for the stamp. */
 const SIDE = 14;
 const BELOW = 44;
-
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
 
 /** How large a framed page came out, of its own size. */
 export interface Framed {
@@ -110,24 +106,4 @@ export function stampPage(
   };
   if (left !== "") put(left, margin);
   put(right, shown.width - margin - font.widthOfTextAtSize(right, size));
-}
-
-type Turn = 0 | 90 | 180 | 270;
-
-function turnOf(page: PDFPage): Turn {
-  const angle = ((page.getRotation().angle % 360) + 360) % 360;
-  if (angle === 90 || angle === 180 || angle === 270) return angle;
-  return 0;
-}
-
-function turned({ width, height }: Size, turn: Turn): Size {
-  return turn === 90 || turn === 270 ? { width: height, height: width } : { width, height };
-}
-
-/** A point as shown (from the lower left) → the same point on the page before it is turned. */
-function toPage(x: number, y: number, media: Size, turn: Turn): { x: number; y: number } {
-  if (turn === 90) return { x: media.width - y, y: x };
-  if (turn === 180) return { x: media.width - x, y: media.height - y };
-  if (turn === 270) return { x: y, y: media.height - x };
-  return { x, y };
 }

@@ -1,6 +1,7 @@
-import { PDFDocument, PDFName } from "@cantoo/pdf-lib";
+import { PDFDocument } from "@cantoo/pdf-lib";
 import sharp from "sharp";
 import { err, ok, type Result } from "#lib/result.ts";
+import { hasXfa, openPdf } from "./open-pdf.ts";
 import { leaveOnlyWhatShows } from "./plain-pages.ts";
 
 const LETTER = { short: 612, long: 792 };
@@ -50,44 +51,6 @@ async function pdfPages(bytes: Uint8Array): Promise<Result<Uint8Array, string>> 
       "its pages or form fields are damaged. Open it, print it to a new PDF, and add that.",
     );
   }
-}
-
-const DAMAGED = "it is damaged or was cut off. Fetch it again from where it came, and add that.";
-
-async function openPdf(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
-  if (!endsWell(bytes)) return err(DAMAGED);
-  try {
-    const document = await PDFDocument.load(bytes, { updateMetadata: false });
-    return document.getPageCount() > 0 ? ok(document) : err(DAMAGED);
-  } catch (cause) {
-    if (isEncrypted(cause)) return await openLocked(bytes);
-    return err(DAMAGED);
-  }
-}
-
-/** A file that was cut off may still open, with pages lost: its end mark must be there. */
-function endsWell(bytes: Uint8Array): boolean {
-  return new TextDecoder("latin1").decode(bytes.subarray(-2_048)).includes("%%EOF");
-}
-
-/** An owner's password restricts printing but opens without one; a user's password does not. */
-async function openLocked(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {
-  try {
-    const document = await PDFDocument.load(bytes, { password: "", updateMetadata: false });
-    return document.getPageCount() > 0 ? ok(document) : err(DAMAGED);
-  } catch {
-    return err(
-      "it is locked with a password. Open it with the password, print it to a new PDF, and add that.",
-    );
-  }
-}
-
-function isEncrypted(cause: unknown): boolean {
-  return cause instanceof Error && /encrypt|password/i.test(cause.message);
-}
-
-function hasXfa(document: PDFDocument): boolean {
-  return document.getForm().acroForm.dict.has(PDFName.of("XFA"));
 }
 
 /** Only the pages, and of them only what shows. */
