@@ -141,6 +141,6 @@ export function buttonsOf({
 }
 
 /** The name of a button's state when it is on. */
-export function onValue(widget: PDFWidgetAnnotation): string {
+function onValue(widget: PDFWidgetAnnotation): string {
   return widget.getOnValue()?.decodeText() ?? "Yes";
 }

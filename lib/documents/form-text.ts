@@ -2,7 +2,7 @@ import type { PDFFont } from "@cantoo/pdf-lib";
 import type { FormLines } from "#lib/domain/facts/form.ts";
 
 /** Smaller than this nobody at a counter reads. */
-export const LEAST_SIZE = 6;
+const LEAST_SIZE = 6;
 /** From this on nobody has to be told that type is small. */
 const EASY_SIZE = 8;
 const USUAL_SIZE = 10;

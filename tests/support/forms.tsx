@@ -87,6 +87,8 @@ export async function plainerForm(): Promise<Uint8Array> {
             style={{ height: 16, width: 16, marginTop: 12 }}
           />
           <Select
+            noSpell
+            edit={false}
             name="surface"
             select={["", "Asphalt", "Concrete"]}
             value=""
@@ -99,7 +101,7 @@ export async function plainerForm(): Promise<Uint8Array> {
 }
 
 /** Typed by hand: a file of version 1.4, as old programs left them. The parts are objects from 1. */
-export function rawPdf(objects: readonly string[], root = 1): Uint8Array {
+function rawPdf(objects: readonly string[], root = 1): Uint8Array {
   let text = "%PDF-1.4\n";
   const at: number[] = [];
   for (const [index, body] of objects.entries()) {

@@ -4,11 +4,11 @@ import type { PermitKind } from "./permit.ts";
 // An authority's own form: a PDF that it hands out, what is on it, and which fact of a line's file goes
 // where. Every save is a version of its own; what was filled in by an earlier one stays as it was.
 
-export const FORM_FIELD_KINDS = ["text", "check", "choice", "signature"] as const;
-export type FormFieldKind = (typeof FORM_FIELD_KINDS)[number];
+const FORM_FIELD_KINDS = ["text", "check", "choice", "signature"] as const;
+type FormFieldKind = (typeof FORM_FIELD_KINDS)[number];
 
 /** How a text field takes its words: on one line, on several, or a sign to each box. */
-export const FORM_LINES = ["one", "many", "comb"] as const;
+const FORM_LINES = ["one", "many", "comb"] as const;
 export type FormLines = (typeof FORM_LINES)[number];
 
 /** Where something is on a page, in points (72 to the inch) from the upper left of the page as shown. */
@@ -49,7 +49,7 @@ export interface FormPage {
 }
 
 /** How a form wants its days. */
-export const DAY_MANNERS = [
+const DAY_MANNERS = [
   "mm/dd/yyyy",
   "m/d/yyyy",
   "mm/dd/yy",
@@ -60,7 +60,7 @@ export const DAY_MANNERS = [
 export type DayManner = (typeof DAY_MANNERS)[number];
 
 /** Where what stands in a field comes from. */
-export const FORM_SOURCES = [
+const FORM_SOURCES = [
   /** A fact of the line's file. */
   "fact",
   /** The same words on every line. */
@@ -70,10 +70,10 @@ export const FORM_SOURCES = [
   /** Left empty on purpose: for the authority, or to be signed by hand. */
   "blank",
 ] as const;
-export type FormSource = (typeof FORM_SOURCES)[number];
+type FormSource = (typeof FORM_SOURCES)[number];
 
 /** Which value of a fact checks a box, or selects an option. */
-export interface FormWhen {
+interface FormWhen {
   readonly value: string;
   /** Of a choice: what is selected then; of a check box of no meaning. */
   readonly option: string;

@@ -23,10 +23,11 @@ export function waysOfDay(day: Day, manner: DayManner): string[] {
     "yyyy-mm-dd": day,
     "Month d, yyyy": formatDate(day),
   };
-  const figures = {
-    "mm/dd/yy": `${two(month)}${two(date)}${short}`,
-    "yyyy-mm-dd": `${year}${two(month)}${two(date)}`,
-  }[manner as string] ?? `${two(month)}${two(date)}${year}`;
+  const figures =
+    {
+      "mm/dd/yy": `${two(month)}${two(date)}${short}`,
+      "yyyy-mm-dd": `${year}${two(month)}${two(date)}`,
+    }[manner as string] ?? `${two(month)}${two(date)}${year}`;
   const slim = manner === "yyyy-mm-dd" ? [] : [`${month}/${date}/${short}`];
   return distinct([written[manner], ...slim, figures]);
 }
@@ -35,7 +36,9 @@ export function waysOfDay(day: Day, manner: DayManner): string[] {
 export function waysOfMoney(amount: Cents): string[] {
   const full = formatCents(amount);
   const bare = full.replace("$", "");
-  const whole = bare.endsWith(".00") ? [bare.slice(0, -3), bare.slice(0, -3).replaceAll(",", "")] : [];
+  const whole = bare.endsWith(".00")
+    ? [bare.slice(0, -3), bare.slice(0, -3).replaceAll(",", "")]
+    : [];
   return distinct([full, bare, bare.replaceAll(",", ""), ...whole]);
 }
 
@@ -47,9 +50,10 @@ export function waysOfPhone(typed: string): string[] {
   return [shown, `${area}-${exchange}-${line}`, `${area}${exchange}${line}`];
 }
 
-/** A length as a number of feet, since the form says the unit. */
+/** A length as a number of feet, since the form says the unit; then without a decimal that is none. */
 export function waysOfFeet(length: Cft): string[] {
-  return [plainFeet(length)];
+  const feet = plainFeet(length);
+  return distinct([feet, feet.replace(/\.0$/, "")]);
 }
 
 function distinct(ways: readonly string[]): string[] {

@@ -2,8 +2,7 @@ import type { Party, PartyRole, Property } from "../facts/party.ts";
 import { addressLines, formatAddress, stateLetters } from "../party/address.ts";
 import { signersFor } from "../party/signers.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { many, one } from "./fact.ts";
-import type { FormFact, FormInput } from "./form-facts.ts";
+import { type FormFact, type FormInput, many, one } from "./fact.ts";
 
 const PROPERTIES = "Properties on the line";
 const OWNERS = "Owners";
@@ -49,23 +48,30 @@ export const PEOPLE_FACTS: readonly FormFact[] = [
   ),
   property(["property.parcel", "Property: parcel number"], ({ parcel }) => parcel),
   property(["property.legal", "Property: legal description"], (each) => each.legalDescription),
-  one(PROPERTIES, ["property.city", "Properties: city"], (input) =>
-    propertiesOf(input)[0]?.address.city,
+  one(
+    PROPERTIES,
+    ["property.city", "Properties: city"],
+    (input) => propertiesOf(input)[0]?.address.city,
   ),
   one(PROPERTIES, ["property.state", "Properties: state"], (input) => {
     const [first] = propertiesOf(input);
     return first === undefined ? null : stateLetters(first.address.state);
   }),
-  one(PROPERTIES, ["property.zip", "Properties: ZIP code"], (input) =>
-    propertiesOf(input)[0]?.address.zip,
+  one(
+    PROPERTIES,
+    ["property.zip", "Properties: ZIP code"],
+    (input) => propertiesOf(input)[0]?.address.zip,
   ),
-  one(PROPERTIES, ["property.count", "Number of connected properties"], ({ file }) =>
-    file.properties.filter(({ stake }) => stake === "connected").length,
+  one(
+    PROPERTIES,
+    ["property.count", "Number of connected properties"],
+    ({ file }) => file.properties.filter(({ stake }) => stake === "connected").length,
   ),
   one(PROPERTIES, ["property.units", "Number of units on connected properties"], ({ file }) => {
     const connected = file.properties.filter(({ stake }) => stake === "connected");
     return connected.reduce(
-      (sum, { id }) => sum + Math.max(1, file.units.filter((unit) => unit.propertyId === id).length),
+      (sum, { id }) =>
+        sum + Math.max(1, file.units.filter((unit) => unit.propertyId === id).length),
       0,
     );
   }),

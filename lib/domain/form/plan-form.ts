@@ -1,6 +1,7 @@
 import type { AuthorityForm, DayManner, FormEntry, FormField, FormMapping } from "../facts/form.ts";
 import { isDay } from "../time/days.ts";
-import { type FormFact, type FormInput, formFact } from "./form-facts.ts";
+import type { FormFact, FormInput } from "./fact.ts";
+import { formFact } from "./form-facts.ts";
 import type { FormFill, FormOverflow, FormValue } from "./form-fill.ts";
 import { waysOfDay, waysOfFeet, waysOfMoney, waysOfPhone } from "./manner.ts";
 
@@ -82,7 +83,7 @@ function answerOf(field: FormField, at: At): Answered {
   if (field.kind === "signature") return without(field, "to-sign");
   if (entry !== undefined) {
     if (entry.words.trim() === "") return without(field, "blank", "typed");
-    return answered(field, "typed", valueOf(field, [entry.words]));
+    return answered(field, "typed", valueFor(field, [entry.words]));
   }
   if (mapping === undefined) return without(field, "unmapped");
   switch (mapping.source) {
@@ -93,7 +94,7 @@ function answerOf(field: FormField, at: At): Answered {
     case "words":
       return mapping.words.trim() === ""
         ? without(field, "empty")
-        : answered(field, "words", valueOf(field, [mapping.words]));
+        : answered(field, "words", valueFor(field, [mapping.words]));
     case "fact":
       return ofFact(field, mapping, at);
   }
@@ -124,7 +125,7 @@ function wordsOf(value: FormValue): string {
   return value.on ? "checked" : "not checked";
 }
 
-function valueOf(field: FormField, ways: readonly string[]): FormValue {
+function valueFor(field: FormField, ways: readonly string[]): FormValue {
   const [words = ""] = ways;
   if (field.kind === "check") return { kind: "check", field, on: isYes(words) };
   if (field.kind === "choice") return { kind: "choice", field, option: words };
@@ -132,7 +133,7 @@ function valueOf(field: FormField, ways: readonly string[]): FormValue {
 }
 
 /** How a person says that a box is checked. */
-export function isYes(words: string): boolean {
+function isYes(words: string): boolean {
   return /^(yes|x|true|checked|on|1)$/i.test(words.trim());
 }
 
@@ -146,7 +147,7 @@ function ofFact(field: FormField, mapping: FormMapping, { input, days }: At): An
   const ways = waysOf(fact, rows, days);
   return ways.length === 0
     ? without(field, "empty", "fact", fact.words)
-    : answered(field, "fact", valueOf(field, ways), fact.words);
+    : answered(field, "fact", valueFor(field, ways), fact.words);
 }
 
 /** The rows that go into a field; null where there is no such row, so that it rightly stays empty. */
@@ -201,12 +202,7 @@ function ofValues(
   if (known.length === 0) return without(field, "empty", "fact", fact.words);
   const meant = mapping.when.find(({ value }) => known.some((each) => isSame(each, value)));
   if (field.kind === "check")
-    return answered(
-      field,
-      "fact",
-      { kind: "check", field, on: meant !== undefined },
-      fact.words,
-    );
+    return answered(field, "fact", { kind: "check", field, on: meant !== undefined }, fact.words);
   if (meant !== undefined && field.options.includes(meant.option))
     return answered(field, "fact", { kind: "choice", field, option: meant.option }, fact.words);
   return without(field, "empty", "fact", fact.words);

@@ -34,7 +34,11 @@ const CLUES: readonly Clue[] = [
   { all: [/\binsurance|policy|liability\b/, EXPIRES], fact: "contractor.insurance-expires" },
   { all: [LICENSE], none: [/\bbusiness\b/, /\bdriver/], fact: "contractor.license" },
   { all: [/\bbond\b/], none: [/\bamount\b/], fact: "contractor.bond" },
-  { all: [/\b(insurance|policy)\b/], none: [/\bamount\b/, /\bcompany|carrier\b/], fact: "contractor.insurance" },
+  {
+    all: [/\b(insurance|policy)\b/],
+    none: [/\bamount\b/, /\bcompany|carrier\b/],
+    fact: "contractor.insurance",
+  },
   { all: [/\b(811|locate|dig|one call)\b/, DATE], fact: "ticket.called" },
   { all: [/\b(811|locate|ticket|one call)\b/], fact: "ticket.number" },
   { all: [/\b(emergency|24 ?hour|after hours)\b/, PHONE], fact: "contractor.emergency" },
@@ -90,6 +94,7 @@ export function wordsOfName(name: string): string {
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .replace(/([A-Za-z])(\d)/g, "$1 $2")
     .replace(/[^A-Za-z0-9]+/g, " ")
+    .replace(/\bpage \d+\b/gi, "")
     .trim()
     .toLowerCase();
 }

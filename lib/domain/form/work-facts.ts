@@ -1,5 +1,5 @@
-import type { OPTION_KINDS } from "../facts/work-option.ts";
 import { SCOPE_KINDS, type ScopeItem } from "../facts/scope.ts";
+import type { OPTION_KINDS } from "../facts/work-option.ts";
 import { formatFeet } from "../length/station.ts";
 import {
   commonStretch,
@@ -13,8 +13,7 @@ import { optionInForce, scopeInForce, scopeTotal } from "../sharing/scope-in-for
 import { deepestBetween, notedDepths, safeDepth } from "../split/depth.ts";
 import { isDug, stretchOf } from "../split/work-deeds.ts";
 import { SCOPE_KIND_WORDS } from "../split/work-kind-words.ts";
-import { choice, many, one } from "./fact.ts";
-import type { FormFact, FormInput } from "./form-facts.ts";
+import { choice, type FormFact, type FormInput, many, one } from "./fact.ts";
 
 const WORK = "Work";
 const PIPE = "Pipe";
@@ -53,9 +52,7 @@ function isAllSaid(input: FormInput): boolean {
 
 /** Where something is dug; a place of no length counts as its point. */
 function dugOf(input: FormInput): Stretch[] {
-  return diggingOf(input).flatMap(
-    (item) => stretchOf(item, { tieIns: input.report.tieIns }) ?? [],
-  );
+  return diggingOf(input).flatMap((item) => stretchOf(item, { tieIns: input.report.tieIns }) ?? []);
 }
 
 function landDug(input: FormInput): string[] {
@@ -105,10 +102,8 @@ export const WORK_FACTS: readonly FormFact[] = [
   one(WORK, ["work.value", "Value of the work", "money"], ({ file }) =>
     scopeInForce(file).length === 0 ? null : scopeTotal(file),
   ),
-  choice(
-    WORK,
-    ["work.kind", "Kinds of work", withoutUnknown()],
-    (input) => workOf(input).flatMap((each) => kindsSaid(each)),
+  choice(WORK, ["work.kind", "Kinds of work", withoutUnknown()], (input) =>
+    workOf(input).flatMap((each) => kindsSaid(each)),
   ),
   choice(WORK, ["work.option", "Way of doing the work", OPTION_WORDS], ({ file }) => {
     const option = file.options.find(({ id }) => id === optionInForce(file));
@@ -136,9 +131,15 @@ export const WORK_FACTS: readonly FormFact[] = [
   one(PIPE, ["pipe.material", "Existing pipe: material"], ({ file }) =>
     file.line.material === "unknown" ? null : EN.material[file.line.material],
   ),
-  one(PIPE, ["pipe.diameter", "Existing pipe: diameter in inches"], ({ file }) => file.line.diameter),
-  one(PIPE, ["pipe.main-station", "Station of the connection on the public main", "feet"], (input) =>
-    input.file.line.mainStation,
+  one(
+    PIPE,
+    ["pipe.diameter", "Existing pipe: diameter in inches"],
+    ({ file }) => file.line.diameter,
+  ),
+  one(
+    PIPE,
+    ["pipe.main-station", "Station of the connection on the public main", "feet"],
+    (input) => input.file.line.mainStation,
   ),
   one(PIPE, ["pipe.tie-ins", "Number of tie-ins"], ({ report }) => report.tieIns.length),
 ];

@@ -4,7 +4,7 @@ import path from "node:path";
 import { PDFDocument, PDFName, PDFString } from "@cantoo/pdf-lib";
 import { describe, expect, test, vi } from "vitest";
 import { fillForm } from "#lib/documents/fill-form.ts";
-import { readFormApart } from "#lib/documents/forms-apart.ts";
+import { fillFormApart, readFormApart } from "#lib/documents/forms-apart.ts";
 import { readForm } from "#lib/documents/read-form.ts";
 import type { FormField } from "#lib/domain/facts/form.ts";
 import type { FormValue } from "#lib/domain/form/form-fill.ts";
@@ -256,6 +256,15 @@ describe("filling in", () => {
     const { bytes, set } = await filled(await fullForm(), { "Pipe Material": "Steel" });
     expect(set).toEqual([{ field: "Pipe Material", how: "no-such-option", words: "Steel" }]);
     expect(fieldsIn(bytes)["Pipe Material"]).toBeNull();
+  });
+
+  test("in a process of its own it comes out the same", async () => {
+    const bytes = await fullForm();
+    const field = (await fieldsOf(bytes)).get("Applicant Name");
+    if (field === undefined) throw new Error("No such field");
+    const values: FormValue[] = [{ kind: "text", field, ways: ["Ida Grove"] }];
+    const apart = must(await fillFormApart(bytes, { values, flatten: false }));
+    expect(fieldsIn(apart.bytes)["Applicant Name"]).toBe("u:Ida Grove");
   });
 
   test("fields stay fields unless they are to become part of the page", async () => {
