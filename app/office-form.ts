@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { parseTypedDay } from "#app/_components/grid/day-text.ts";
-import { numberOrNull, oneInOr, orNull, text, texts } from "#app/fields.ts";
+import { checked, numberOrNull, oneInOr, orNull, text, texts } from "#app/fields.ts";
 import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import { OPEN_DAYS, type OpenDays, type OpenHours } from "#lib/domain/facts/open-hours.ts";
@@ -41,6 +41,7 @@ export const OFFICE_FIELDS = {
   payMethods: texts,
   payDays: numberOrNull,
   depositPercent: numberOrNull,
+  bothLanguages: checked,
   email: text,
   zone: text,
 };
@@ -71,6 +72,7 @@ export function officeOf(typed: z.output<typeof officeTyped>): Office {
     payMethods: PAYMENT_METHODS.filter((method) => payMethods.includes(method)),
     payDays: rest.payDays,
     depositPercent: rest.depositPercent,
+    bothLanguages: rest.bothLanguages,
     email: rest.email,
     zone: rest.zone,
   };

@@ -93,6 +93,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
       "tie_in_id",
       "split_id",
       "language",
+      "also_in",
       "state",
       "created_on",
       "created_by",

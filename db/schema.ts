@@ -49,7 +49,13 @@ import {
   REPLY_KINDS,
 } from "#lib/domain/facts/notice.ts";
 import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
-import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/facts/party.ts";
+import {
+  PARTY_KINDS,
+  PARTY_LANGUAGES,
+  PARTY_ROLES,
+  STAKES,
+  UNIT_USES,
+} from "#lib/domain/facts/party.ts";
 import {
   INSPECTION_RESULTS,
   PERMIT_KINDS,
@@ -127,6 +133,7 @@ export const office = sqliteTable("office", {
   payMethods: paymentMethods("pay_methods").notNull().default([]),
   payDays: integer("pay_days"),
   depositPercent: integer("deposit_percent"),
+  bothLanguages: yesNo("both_languages").default(false),
   zone: words("zone"),
 });
 
@@ -372,6 +379,7 @@ export const properties = sqliteTable(
     legalDescription: words("legal_description"),
     stake: text("stake", { enum: STAKES }).notNull(),
     weight: real("weight"),
+    bothLanguages: yesNo("both_languages").default(false),
     note: words("note"),
   },
   (t) => [key(t)],
@@ -399,7 +407,7 @@ export const parties = sqliteTable(
     careOf: words("care_of").default(""),
     email: words("email"),
     phone: words("phone"),
-    language: text("language", { enum: LANGUAGES }).notNull(),
+    language: text("language", { enum: PARTY_LANGUAGES }).notNull(),
     needs: words("needs"),
     note: words("note"),
   },
@@ -1019,6 +1027,7 @@ export const notices = sqliteTable(
     tieInId: text("tie_in_id"),
     splitId: text("split_id"),
     language: text("language", { enum: LANGUAGES }).notNull(),
+    alsoIn: text("also_in", { enum: LANGUAGES }),
     state: text("state", { enum: NOTICE_STATES }).notNull(),
     createdOn: words("created_on"),
     createdBy: words("created_by"),

@@ -21,6 +21,7 @@ export const OFFICE: Office = {
   payMethods: ["check", "bank-transfer"],
   payDays: 30,
   depositPercent: 0,
+  bothLanguages: false,
   zone: "America/Los_Angeles",
 };
 

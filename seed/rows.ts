@@ -19,6 +19,7 @@ export function property(id: string, street: string, rest: Partial<Property> = {
     legalDescription: "",
     stake: "connected",
     weight: null,
+    bothLanguages: false,
     note: "",
     ...rest,
   };

@@ -15,7 +15,7 @@ type PictureHref = (uploadId: string) => string;
 
 /**
  * A letter as a page: the same data as its PDF, readable by everybody, in the letter's language.
- * Without `pictureHref` the captions of its pictures stand alone.
+ * Without `pictureHref` the captions of its pictures stand alone. In two languages it is two sheets.
  */
 export function LetterSheet({
   letter,
@@ -23,6 +23,27 @@ export function LetterSheet({
 }: {
   readonly letter: SheetPaper;
   readonly pictureHref?: PictureHref;
+}) {
+  const { also } = letter;
+  if (also === undefined) return <OneSheet letter={letter} pictureHref={pictureHref} />;
+  const { frame } = LETTER_WORDS[also.language];
+  return (
+    <>
+      <p className="muted small" lang={also.language}>
+        {frame.alsoHere[0]}: {frame.below}.
+      </p>
+      <OneSheet letter={letter} pictureHref={pictureHref} />
+      <OneSheet letter={also} pictureHref={pictureHref} />
+    </>
+  );
+}
+
+function OneSheet({
+  letter,
+  pictureHref,
+}: {
+  readonly letter: SheetPaper;
+  readonly pictureHref: PictureHref | undefined;
 }) {
   const words = LETTER_WORDS[letter.language];
   const [name = "", ...sender] = letter.from;

@@ -67,6 +67,14 @@ export function OfficeLetterFields({ office }: { readonly office: Office | null 
           hint="0 for none"
         />
       </div>
+      <fieldset className="stack-tight">
+        <legend>Language of letters</legend>
+        <Tick
+          label="English and Spanish in one envelope for everyone whose language is not known"
+          name="bothLanguages"
+          defaultChecked={office?.bothLanguages ?? false}
+        />
+      </fieldset>
       <fieldset className="cluster">
         <legend>Payment methods</legend>
         {PAYMENT_METHODS.map((method) => (

@@ -41,6 +41,12 @@ export function OfficeFacts({
           <dd>{onCallWords(office)}</dd>
           <dt>Payment</dt>
           <dd>{paymentWords(office)}</dd>
+          <dt>Letters</dt>
+          <dd>
+            {office.bothLanguages
+              ? "in English and Spanish where a language is not known"
+              : "in English where a language is not known"}
+          </dd>
           <dt>License</dt>
           <dd>
             <Standing words={office.license} until={office.licenseExpiresOn} today={today} />

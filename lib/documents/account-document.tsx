@@ -1,5 +1,6 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import type { ReactNode } from "react";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
 import { type AddressLayout, addressLayout } from "./address-layout.ts";
@@ -7,7 +8,7 @@ import { type BlockManner, Blocks } from "./blocks.tsx";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
-import { Letterhead, Window } from "./letter-document.tsx";
+import { Letterhead, SecondHead, Window } from "./letter-document.tsx";
 import { noonOf } from "./noon.ts";
 import { printable } from "./printable.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
@@ -104,9 +105,8 @@ function AccountDocument({
   readonly paper: AccountPaper;
   readonly address: AddressLayout;
 }) {
-  const { frame } = LETTER_WORDS[paper.language];
-  const [name = ""] = paper.to;
   const day = noonOf(paper.day);
+  const { also } = paper;
   return (
     <Document
       title={`${paper.subject} (${paper.reference})`}
@@ -115,11 +115,11 @@ function AccountDocument({
       creationDate={day}
       modificationDate={day}
     >
-      <Page size="LETTER" style={styles.page}>
+      <AccountPage paper={paper}>
         <Letterhead from={paper.from} />
         <Window layout={address} />
         <View style={styles.aside}>
-          {paper.aside.map(([label, value]) => (
+          {[...paper.aside, ...alsoLine(also)].map(([label, value]) => (
             <View key={label}>
               <Text style={styles.label}>{label}</Text>
               <Text style={styles.value}>{value}</Text>
@@ -129,23 +129,48 @@ function AccountDocument({
         <View style={{ ...styles.tick, top: FOLD * 72 }} />
         <View style={{ ...styles.tick, top: FOLD * 144 }} />
         <View style={{ height: BODY_TOP - HEADER }} />
-        <Text style={styles.subject}>{paper.subject}</Text>
-        <Blocks blocks={paper.blocks} manner={MANNER} special={() => null} />
-        <Text
-          fixed
-          style={styles.continued}
-          render={({ pageNumber }) => (pageNumber > 1 ? `${name}  ·  ${paper.reference}` : "")}
-        />
-        <View fixed style={styles.rule} />
-        <Text fixed style={styles.footer}>
-          {paper.footer}
-        </Text>
-        <Text
-          fixed
-          style={styles.pages}
-          render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
-        />
-      </Page>
+      </AccountPage>
+      {also === undefined ? null : (
+        <AccountPage paper={also}>
+          <SecondHead paper={also} about={also.aside.map((each) => each.join(" "))} />
+        </AccountPage>
+      )}
     </Document>
+  );
+}
+
+function alsoLine(also: AccountPaper | undefined): (readonly string[])[] {
+  return also === undefined ? [] : [LETTER_WORDS[also.language].frame.alsoHere];
+}
+
+function AccountPage({
+  paper,
+  children,
+}: {
+  readonly paper: AccountPaper;
+  readonly children: ReactNode;
+}) {
+  const { frame } = LETTER_WORDS[paper.language];
+  const [name = ""] = paper.to;
+  return (
+    <Page size="LETTER" style={styles.page}>
+      {children}
+      <Text style={styles.subject}>{paper.subject}</Text>
+      <Blocks blocks={paper.blocks} manner={MANNER} special={() => null} />
+      <Text
+        fixed
+        style={styles.continued}
+        render={({ subPageNumber }) => (subPageNumber > 1 ? `${name}  ·  ${paper.reference}` : "")}
+      />
+      <View fixed style={styles.rule} />
+      <Text fixed style={styles.footer}>
+        {paper.footer}
+      </Text>
+      <Text
+        fixed
+        style={styles.pages}
+        render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
+      />
+    </Page>
   );
 }

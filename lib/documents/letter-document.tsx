@@ -1,4 +1,5 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
+import type { ReactNode } from "react";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Letter, LetterBlock } from "#lib/domain/paper/letter.ts";
 import type { LetterWords } from "#lib/domain/paper/words-en.ts";
@@ -52,6 +53,9 @@ const styles = StyleSheet.create({
   },
   subject: { fontSize: 15, fontWeight: 600, lineHeight: 1.2, marginBottom: 12 },
   greeting: { marginBottom: 8 },
+  second: { borderTopWidth: 1.5, borderTopColor: INK.ink, paddingTop: 5, marginBottom: 16 },
+  secondFrom: { fontSize: 13, fontWeight: 600, marginBottom: 2 },
+  secondAbout: { fontSize: 9, color: INK.soft },
   continued: { position: "absolute", top: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
   footRule: {
     position: "absolute",
@@ -73,6 +77,9 @@ const styles = StyleSheet.create({
   },
 });
 
+/** How high a fact beside the address is, with its label. */
+const ASIDE_FACT = 32;
+
 /** How closely a letter may be set, the roomiest first; a drawing’s words keep their size in all. */
 export const LETTER_SETTINGS = [
   { size: 10.5, tableSize: 9.5, air: 1, stripHeight: 230, pairs: false, columns: "none" },
@@ -80,18 +87,60 @@ export const LETTER_SETTINGS = [
   { size: 8.75, tableSize: 8.25, air: 0.25, stripHeight: 230, pairs: true, columns: "sections" },
 ] as const satisfies readonly Partial<BlockManner>[];
 
-/** One letter as a document of its own, so that its pages count from 1. */
+interface Setting {
+  readonly pictures: ReadonlyMap<string, PrintPicture>;
+  readonly setting: (typeof LETTER_SETTINGS)[number];
+}
+
+/**
+ * One letter as a document of its own, so that its pages count from 1. In two languages the second
+ * text begins on a page of its own, without a window.
+ */
 export function LetterDocument({
   letter,
   address,
   pictures,
   setting,
-}: {
+}: Setting & {
   readonly letter: Letter;
   readonly address: AddressLayout;
-  readonly pictures: ReadonlyMap<string, PrintPicture>;
-  readonly setting: (typeof LETTER_SETTINGS)[number];
 }) {
+  const day = noonOf(letter.day);
+  const { also } = letter;
+  return (
+    <Document
+      title={`${letter.subject} (${letter.reference})`}
+      author={letter.from[0] ?? ""}
+      language={letter.language}
+      creationDate={day}
+      modificationDate={day}
+    >
+      <LetterPage letter={letter} pictures={pictures} setting={setting}>
+        <Letterhead from={letter.from} />
+        <Window layout={address} />
+        <Aside letter={letter} />
+        <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
+        <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
+        <View style={{ height: BODY_TOP - HEADER }} />
+      </LetterPage>
+      {also === undefined ? null : (
+        <LetterPage letter={also} pictures={pictures} setting={setting}>
+          <SecondHead
+            paper={also}
+            about={[`${LETTER_WORDS[also.language].frame.date} ${also.date}`, also.reference]}
+          />
+        </LetterPage>
+      )}
+    </Document>
+  );
+}
+
+function LetterPage({
+  letter,
+  pictures,
+  setting,
+  children,
+}: Setting & { readonly letter: Letter; readonly children: ReactNode }) {
   const words = LETTER_WORDS[letter.language];
   const [name = ""] = letter.to;
   const manner: BlockManner = {
@@ -101,45 +150,52 @@ export function LetterDocument({
     pictures,
   };
   const { size, air } = setting;
-  const day = noonOf(letter.day);
   return (
-    <Document
-      title={`${letter.subject} (${letter.reference})`}
-      author={letter.from[0] ?? ""}
-      language={letter.language}
-      creationDate={day}
-      modificationDate={day}
-    >
-      <Page size="LETTER" style={styles.page}>
-        <Letterhead from={letter.from} />
-        <Window layout={address} />
-        <Aside letter={letter} words={words} />
-        <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
-        <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
-        <View style={{ height: BODY_TOP - HEADER }} />
-        <Text style={{ ...styles.subject, marginBottom: 4 + 8 * air }}>{letter.subject}</Text>
-        <Text style={{ ...styles.greeting, fontSize: size }}>{letter.greeting}</Text>
-        <Blocks
-          blocks={letter.blocks}
-          manner={manner}
-          special={(block) => <Ending block={block} letter={letter} words={words} air={air} />}
-        />
-        <Text
-          fixed
-          style={styles.continued}
-          render={({ pageNumber }) => (pageNumber > 1 ? `${name}  ·  ${letter.reference}` : "")}
-        />
-        <View fixed style={styles.footRule} />
-        <Text fixed style={styles.footer}>
-          {letter.footer}
-        </Text>
-        <Text
-          fixed
-          style={styles.pageNumber}
-          render={({ pageNumber, totalPages }) => words.frame.page(pageNumber, totalPages)}
-        />
-      </Page>
-    </Document>
+    <Page size="LETTER" style={styles.page}>
+      {children}
+      <Text style={{ ...styles.subject, marginBottom: 4 + 8 * air }}>{letter.subject}</Text>
+      <Text style={{ ...styles.greeting, fontSize: size }}>{letter.greeting}</Text>
+      <Blocks
+        blocks={letter.blocks}
+        manner={manner}
+        special={(block) => <Ending block={block} letter={letter} words={words} air={air} />}
+      />
+      <Text
+        fixed
+        style={styles.continued}
+        render={({ subPageNumber }) => (subPageNumber > 1 ? `${name}  ·  ${letter.reference}` : "")}
+      />
+      <View fixed style={styles.footRule} />
+      <Text fixed style={styles.footer}>
+        {letter.footer}
+      </Text>
+      <Text
+        fixed
+        style={styles.pageNumber}
+        render={({ pageNumber, totalPages }) => words.frame.page(pageNumber, totalPages)}
+      />
+    </Page>
+  );
+}
+
+/** Over the second text of a paper in two languages: from whom, to whom, and that it is the same. */
+export function SecondHead({
+  paper,
+  about,
+}: {
+  readonly paper: Pick<Letter, "from" | "to" | "language">;
+  readonly about: readonly string[];
+}) {
+  const { frame } = LETTER_WORDS[paper.language];
+  const [from = ""] = paper.from;
+  const [to = ""] = paper.to;
+  return (
+    <View style={styles.second}>
+      <Text style={styles.secondFrom}>{from}</Text>
+      <Text style={styles.secondAbout}>
+        {[frame.sameText, `${frame.to}: ${to}`, ...about].join("  ·  ")}
+      </Text>
+    </View>
   );
 }
 
@@ -168,14 +224,17 @@ export function Window({ layout }: { readonly layout: AddressLayout }) {
   ));
 }
 
-function Aside({ letter, words }: { readonly letter: Letter; readonly words: LetterWords }) {
+function Aside({ letter }: { readonly letter: Letter }) {
+  const words = LETTER_WORDS[letter.language];
+  const { also } = letter;
   const facts = [
     [words.frame.date, letter.date],
     [words.frame.reference, letter.reference],
     ...(letter.answerBy === "" ? [] : [[words.frame.answerBy, letter.answerBy]]),
+    ...(also === undefined ? [] : [LETTER_WORDS[also.language].frame.alsoHere]),
   ];
   return (
-    <View style={{ ...styles.aside, top: 176 }}>
+    <View style={{ ...styles.aside, top: also === undefined ? 176 : 176 - ASIDE_FACT }}>
       {facts.map(([label, value]) => (
         <View key={label}>
           <Text style={styles.asideLabel}>{label}</Text>

@@ -9,7 +9,7 @@ import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 import { statementPart } from "./statement-document.tsx";
 
-/** A letter is set no closer than it has to be to keep to two pages. */
+/** A letter is set no closer than it has to be to keep to two pages in each of its languages. */
 const MOST_PAGES = 2;
 
 /**
@@ -48,7 +48,8 @@ async function renderOne(letter: Letter, uploads: ReadonlyMap<string, Uint8Array
   const clean = printable(letter, `The letter to ${name}`);
   const address = addressLayout(clean.to);
   const pictures = await readyPictures(clean.blocks, uploads);
-  const document = await fewestPages(LETTER_SETTINGS, MOST_PAGES, (setting) => (
+  const most = clean.also === undefined ? MOST_PAGES : 2 * MOST_PAGES;
+  const document = await fewestPages(LETTER_SETTINGS, most, (setting) => (
     <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
   ));
   return { title: `${name}: ${clean.title}`, document };

@@ -34,7 +34,7 @@ export async function renderStatements(statements: readonly Statement[]): Promis
 /** One statement as a part of a document: behind the letter that encloses it, say. */
 export async function statementPart(statement: Statement): Promise<Part> {
   const clean = printable(statement, `“${statement.subject}”`);
-  const document = await fewestPages(SETTINGS, 1, (setting) => (
+  const document = await fewestPages(SETTINGS, clean.also === undefined ? 1 : 2, (setting) => (
     <StatementDocument statement={clean} setting={setting} />
   ));
   return { title: clean.subject, document };
@@ -99,8 +99,6 @@ function StatementDocument({
   readonly statement: Statement;
   readonly setting: (typeof SETTINGS)[number];
 }) {
-  const { frame } = LETTER_WORDS[statement.language];
-  const manner: BlockManner = { ...setting, width: WIDTH, stripNote: frame.notToScale };
   const day = noonOf(statement.day);
   return (
     <Document
@@ -110,28 +108,45 @@ function StatementDocument({
       creationDate={day}
       modificationDate={day}
     >
-      <Page size="LETTER" style={styles.page}>
-        <Head statement={statement} />
-        <Text style={styles.subject}>{statement.subject}</Text>
-        <Blocks blocks={statement.blocks} manner={manner} special={() => null} />
-        <Text
-          fixed
-          style={styles.continued}
-          render={({ pageNumber }) =>
-            pageNumber > 1 ? `${statement.subject}  ·  ${statement.reference}` : ""
-          }
-        />
-        <View fixed style={styles.rule} />
-        <Text fixed style={styles.footer}>
-          {statement.footer}
-        </Text>
-        <Text
-          fixed
-          style={styles.pages}
-          render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
-        />
-      </Page>
+      <StatementPage statement={statement} setting={setting} />
+      {statement.also === undefined ? null : (
+        <StatementPage statement={statement.also} setting={setting} />
+      )}
     </Document>
+  );
+}
+
+function StatementPage({
+  statement,
+  setting,
+}: {
+  readonly statement: Statement;
+  readonly setting: (typeof SETTINGS)[number];
+}) {
+  const { frame } = LETTER_WORDS[statement.language];
+  const manner: BlockManner = { ...setting, width: WIDTH, stripNote: frame.notToScale };
+  return (
+    <Page size="LETTER" style={styles.page}>
+      <Head statement={statement} />
+      <Text style={styles.subject}>{statement.subject}</Text>
+      <Blocks blocks={statement.blocks} manner={manner} special={() => null} />
+      <Text
+        fixed
+        style={styles.continued}
+        render={({ subPageNumber }) =>
+          subPageNumber > 1 ? `${statement.subject}  ·  ${statement.reference}` : ""
+        }
+      />
+      <View fixed style={styles.rule} />
+      <Text fixed style={styles.footer}>
+        {statement.footer}
+      </Text>
+      <Text
+        fixed
+        style={styles.pages}
+        render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
+      />
+    </Page>
   );
 }
 

@@ -1,7 +1,6 @@
 import type { z } from "zod";
-import { PARTY_KINDS, PARTY_ROLES } from "#lib/domain/facts/party.ts";
+import { PARTY_KINDS, PARTY_LANGUAGES, PARTY_ROLES } from "#lib/domain/facts/party.ts";
 import type { PersonRow } from "#lib/domain/party/people.ts";
-import { LANGUAGES } from "../domain/say/language.ts";
 import { fieldsFor } from "./field.ts";
 
 const f = fieldsFor("memory");
@@ -24,7 +23,7 @@ export const PERSON_ROW: z.ZodType<PersonRow> = f.row({
   zip: f.words,
   email: f.words,
   phone: f.words,
-  language: f.oneOf(LANGUAGES).default("en"),
+  language: f.oneOf(PARTY_LANGUAGES).default("unknown"),
   needs: f.words,
   note: f.words,
 });

@@ -36,7 +36,13 @@ import {
   REPLY_KINDS,
 } from "#lib/domain/facts/notice.ts";
 import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
-import { PARTY_KINDS, PARTY_ROLES, STAKES, UNIT_USES } from "#lib/domain/facts/party.ts";
+import {
+  PARTY_KINDS,
+  PARTY_LANGUAGES,
+  PARTY_ROLES,
+  STAKES,
+  UNIT_USES,
+} from "#lib/domain/facts/party.ts";
 import {
   INSPECTION_RESULTS,
   PERMIT_KINDS,
@@ -127,6 +133,7 @@ function peopleShapes(f: Fields) {
       legalDescription: f.words,
       stake: f.oneOf(STAKES).default("candidate"),
       weight: nullable(f.parts),
+      bothLanguages: f.yesNo,
       note: f.words,
     }),
     units: f.row({
@@ -144,7 +151,7 @@ function peopleShapes(f: Fields) {
       careOf: f.words,
       email: f.words,
       phone: f.words,
-      language: f.oneOf(LANGUAGES).default("en"),
+      language: f.oneOf(PARTY_LANGUAGES).default("unknown"),
       needs: f.words,
       note: f.words,
     }),
@@ -638,6 +645,28 @@ function moneyShapes(f: Fields) {
   };
 }
 
+function noticeShape(f: Fields) {
+  return f.row({
+    id: f.id,
+    kind: f.oneOf(LETTER_KINDS),
+    partyId: f.ref("party"),
+    propertyId: nullable(f.ref("property")),
+    tieInId: nullable(f.ref("tie-in")),
+    splitId: nullable(f.ref("split")),
+    language: f.oneOf(LANGUAGES).default("en"),
+    alsoIn: nullable(f.oneOf(LANGUAGES)),
+    state: f.oneOf(NOTICE_STATES).default("draft"),
+    createdOn: f.day,
+    createdBy: f.words,
+    replyBy: nullable(f.day),
+    ownWords: f.words,
+    frozen: nullable(f.words.unwrap()),
+    frozenHash: nullable(f.words.unwrap()),
+    sentAt: nullable(f.instant),
+    uploadId: nullable(f.ref("stored file")),
+  });
+}
+
 function letterShapes(f: Fields) {
   return {
     digAreas: f.row({
@@ -654,24 +683,7 @@ function letterShapes(f: Fields) {
       contactPhone: f.words,
       note: f.words,
     }),
-    notices: f.row({
-      id: f.id,
-      kind: f.oneOf(LETTER_KINDS),
-      partyId: f.ref("party"),
-      propertyId: nullable(f.ref("property")),
-      tieInId: nullable(f.ref("tie-in")),
-      splitId: nullable(f.ref("split")),
-      language: f.oneOf(LANGUAGES).default("en"),
-      state: f.oneOf(NOTICE_STATES).default("draft"),
-      createdOn: f.day,
-      createdBy: f.words,
-      replyBy: nullable(f.day),
-      ownWords: f.words,
-      frozen: nullable(f.words.unwrap()),
-      frozenHash: nullable(f.words.unwrap()),
-      sentAt: nullable(f.instant),
-      uploadId: nullable(f.ref("stored file")),
-    }),
+    notices: noticeShape(f),
     deliveries: f.row({
       id: f.id,
       noticeId: f.ref("notice"),

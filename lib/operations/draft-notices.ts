@@ -1,3 +1,4 @@
+import { getOffice } from "#db/queries/office.ts";
 import { insertRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/facts/notice.ts";
@@ -5,6 +6,7 @@ import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
+import { type LetterLanguages, letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
@@ -27,7 +29,7 @@ interface Drafting {
 }
 
 /**
- * Drafts a letter to each recipient, in their language. A draft that is there already is kept.
+ * Drafts a letter to each recipient, in their language or in both. A draft that is there already is kept.
  * Refuses who is not in the file, and a demand for money where nothing proves that it is owed.
  */
 export function draftNotices(
@@ -43,7 +45,10 @@ export function draftNotices(
       return refuse("bad-value", "replyBy", "Enter a date as 11/25/2026");
     const wrong = wrongRecipient(file, reportOn(file, act.today), { kind, recipients });
     if (wrong !== null) return wrong;
-    const drafts = recipients.map((recipient) => draftFor(act, file, { kind, replyBy, recipient }));
+    const languages = letterLanguagesIn(file, getOffice(act.db));
+    const drafts = recipients.map((recipient) =>
+      draftFor(act, file, { kind, replyBy, recipient, languages: languages(recipient) }),
+    );
     const fresh = drafts.filter(({ isNew }) => isNew).map(({ notice }) => notice);
     const names = fresh.map(({ partyId }) => partyName(file, partyId)).join(", ");
     return ok({
@@ -112,7 +117,13 @@ function draftFor(
     kind,
     replyBy,
     recipient,
-  }: { kind: LetterKind; replyBy: string | null; recipient: RecipientChoice },
+    languages,
+  }: {
+    kind: LetterKind;
+    replyBy: string | null;
+    recipient: RecipientChoice;
+    languages: LetterLanguages;
+  },
 ): { notice: Notice; isNew: boolean } {
   const { partyId, propertyId, tieInId, splitId } = recipient;
   const there = file.notices.find(
@@ -132,7 +143,7 @@ function draftFor(
     propertyId,
     tieInId,
     splitId,
-    language: file.parties.find(({ id }) => id === partyId)?.language ?? "en",
+    ...languages,
     state: "draft",
     createdOn: act.today,
     createdBy: act.actor.name,

@@ -42,10 +42,10 @@ function draftOf(
   { noticeId, note, kind, partyId, propertyId, tieInId, splitId, replyBy }: Reminder,
 ): { readonly noticeId: string; readonly notice: Notice } {
   const first = file.notices.find(({ id }) => id === noticeId);
-  const party = file.parties.find(({ id }) => id === partyId);
   const notice: Notice = {
     ...{ id: act.newId(), kind, partyId, propertyId, tieInId, splitId, replyBy },
-    language: first?.language ?? party?.language ?? "en",
+    language: first?.language ?? "en",
+    alsoIn: first?.alsoIn ?? null,
     state: "draft",
     createdOn: act.today,
     createdBy: act.actor.name,

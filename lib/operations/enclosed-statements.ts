@@ -3,6 +3,7 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { type Statement, statementOf } from "#lib/domain/paper/statement.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 
 /** The statements that these letters say they enclose, each under the version that its letter is about. */
 export function enclosedStatements(
@@ -13,10 +14,15 @@ export function enclosedStatements(
     sent.flatMap(({ notice, letter }): [Letter, Statement][] => {
       const { propertyId, splitId } = notice;
       if (propertyId === null || !saysEnclosed(letter)) return [];
-      const statement = statementOf({ ...facts, propertyId, splitId });
+      const languages = languagesIn(letter);
+      const statement = statementOf({ ...facts, propertyId, splitId, languages });
       return statement === null ? [] : [[letter, statement]];
     }),
   );
+}
+
+function languagesIn({ language, also }: Letter): readonly [Language, ...Language[]] {
+  return also === undefined ? [language] : [language, also.language];
 }
 
 /** A proposed split with an amount says so; judged by its parts, since words of old letters differ. */

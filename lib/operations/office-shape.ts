@@ -35,6 +35,7 @@ export const OfficeShape: z.ZodType<Office> = z
     payMethods: f.oneOf(PAYMENT_METHODS).array().default([]),
     payDays: f.whole(365).nullable().default(null),
     depositPercent: f.whole(100).nullable().default(null),
+    bothLanguages: f.yesNo,
     zone: z.string().refine(isZone, "Choose a time zone, as America/Los_Angeles"),
   })
   .superRefine(({ onCallPhone, onCallHours, phone, hours, address }, context) => {

@@ -50,7 +50,9 @@ export function outgoingOf(
     uploadId: null,
     toAddress: party.email,
     toName: party.name,
-    subject: letter.subject,
+    subject: [letter.subject, ...(letter.also === undefined ? [] : [letter.also.subject])].join(
+      " / ",
+    ),
     text: above === "" ? letterText(letter) : `${above}\n\n${letterText(letter)}`,
     messageId: messageIdOf(id, office),
     state: "waiting",

@@ -1,36 +1,41 @@
 import { updateRow } from "#db/queries/row.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
+import type { LetterLanguages } from "#lib/domain/party/letter-languages.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
-import { changedSince } from "./seen.ts";
+import { changedSince, seenOf } from "./seen.ts";
 
 interface NoticeWords {
   readonly lineId: string;
   readonly noticeId: string;
   readonly ownWords: string;
   readonly replyBy: string | null;
+  /** The first language and the one behind it; not given: as they are. */
+  readonly languages?: LetterLanguages;
   /** `seenOf(wordsOf(draft))` as the form was filled in; not given: whatever stands there now. */
   readonly seen?: string;
 }
 
 /** What the form of a draft is filled in from. */
-export function wordsOf({ ownWords, replyBy }: Pick<Notice, "ownWords" | "replyBy">) {
-  return { ownWords, replyBy };
+export function wordsOf({ ownWords, replyBy, language, alsoIn }: Words) {
+  return { ownWords, replyBy, language, alsoIn };
 }
+
+type Words = Pick<Notice, "ownWords" | "replyBy" | "language" | "alsoIn">;
 
 const MOST_WORDS = 20_000;
 
 /**
- * Saves the office's own words on a draft, and the day by which an answer is asked. Refuses where
+ * Saves the office's own words on a draft, the day by which an answer is asked, and its languages. Refuses where
  * somebody saved other words since the form was filled in.
  */
 export function saveNoticeWords(
   act: Act,
-  { lineId, noticeId, ownWords, replyBy, seen }: NoticeWords,
+  { lineId, noticeId, ownWords, replyBy, languages, seen }: NoticeWords,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "save-notice-words" } as const;
   return changeLine(act, deal, (file) => {
@@ -46,17 +51,18 @@ export function saveNoticeWords(
     );
     const changed = changedSince(seen, { now: wordsOf(value), last });
     if (changed !== null) return changed;
-    const same = value.ownWords === ownWords && value.replyBy === replyBy;
+    const before = wordsOf(value);
+    const after = { ...before, ownWords, replyBy, ...languages };
+    const same = seenOf(before) === seenOf(after);
     return ok({
       value: null,
       sentence: same ? null : `Changed the draft ${nameRow(file, "notices", noticeId)}.`,
       detail: {
         noticeId,
-        before: { ownWords: value.ownWords, replyBy: value.replyBy },
-        after: { ownWords, replyBy },
+        before,
+        after,
       },
-      write: (db) =>
-        void updateRow(db, "notices", { lineId, row: { ...value, ownWords, replyBy } }),
+      write: (db) => void updateRow(db, "notices", { lineId, row: { ...value, ...after } }),
     });
   });
 }

@@ -283,7 +283,10 @@ function linkWords(
   const secret = links.newSecret();
   const link = newLink(act, { lineId, notice, days: links.days, secret });
   putLink(db, act, link);
-  const day = LETTER_WORDS[notice.language].day(dayOf(link.expiresAt, zone));
-  const above = LINK_WORDS[notice.language].linkInMail(`${links.address}/n/${SECRET_GAP}`, day);
-  return { above, secret };
+  const { language, alsoIn } = notice;
+  const url = `${links.address}/n/${SECRET_GAP}`;
+  const said = (alsoIn === null ? [language] : [language, alsoIn]).map((each) =>
+    LINK_WORDS[each].linkInMail(url, LETTER_WORDS[each].day(dayOf(link.expiresAt, zone))),
+  );
+  return { above: said.join("\n\n"), secret };
 }

@@ -85,7 +85,7 @@ const NO_SECRET =
 function filledText({ dataFolder }: Workplace, { id, text }: Outgoing): string | null {
   if (!text.includes(SECRET_GAP)) return text;
   const secret = readLinkSecret(dataFolder, id);
-  return secret === null ? null : text.replace(SECRET_GAP, () => secret);
+  return secret === null ? null : text.replaceAll(SECRET_GAP, () => secret);
 }
 
 async function mailOf(place: Workplace, message: Outgoing): Promise<MailMessage> {

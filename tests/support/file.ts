@@ -197,6 +197,7 @@ export function aProperty(id: string, overrides: Partial<Property> = {}): Proper
     legalDescription: "",
     stake: "connected",
     weight: null,
+    bothLanguages: false,
     note: "",
     ...overrides,
   };
@@ -607,6 +608,7 @@ export function aNotice(id: string, overrides: Partial<Notice> = {}): Notice {
     tieInId: null,
     splitId: null,
     language: "en",
+    alsoIn: null,
     state: "draft",
     createdOn: "2026-11-16",
     createdBy: "Dana Okafor",
@@ -875,6 +877,7 @@ export function anOffice(overrides: Partial<Office> = {}): Office {
     payMethods: ["check", "bank-transfer"],
     payDays: 30,
     depositPercent: 0,
+    bothLanguages: false,
     zone: "America/Los_Angeles",
     ...overrides,
   };

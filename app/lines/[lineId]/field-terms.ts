@@ -2,7 +2,13 @@ import type { LandKind } from "#lib/domain/facts/land.ts";
 import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { Band, Standing } from "#lib/domain/facts/pairing.ts";
-import type { PartyKind, PartyRole, Stake, UnitUse } from "#lib/domain/facts/party.ts";
+import type {
+  PartyKind,
+  PartyLanguage,
+  PartyRole,
+  Stake,
+  UnitUse,
+} from "#lib/domain/facts/party.ts";
 import type { MeasuredFrom, RecordKind } from "#lib/domain/facts/record.ts";
 import type {
   AnchorKind,
@@ -17,7 +23,6 @@ import type {
   SelfLeveling,
 } from "#lib/domain/facts/run.ts";
 import type { ControlResult, TestKind } from "#lib/domain/facts/test.ts";
-import type { Language } from "#lib/domain/say/language.ts";
 import { MATERIAL_SYNONYMS } from "./synonyms.ts";
 import { type Choice, optionsOf } from "./terms.ts";
 
@@ -51,7 +56,12 @@ export const ROLE_CELL_WORDS: Record<PartyRole, string> = {
   "crossed-lot-owner": "owner of crossed lot",
 };
 
-export const LANGUAGE_WORDS: Record<Language, string> = { en: "English", es: "Spanish" };
+export const LANGUAGE_WORDS: Record<PartyLanguage, string> = {
+  en: "English",
+  es: "Spanish",
+  both: "both",
+  unknown: "unknown",
+};
 
 export const LAND_WORDS: Record<LandKind, string> = {
   lot: "a lot",

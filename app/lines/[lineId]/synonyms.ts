@@ -1,5 +1,5 @@
 import type { Fitting, Material, Side } from "#lib/domain/facts/line.ts";
-import type { Stake } from "#lib/domain/facts/party.ts";
+import type { PartyLanguage, Stake } from "#lib/domain/facts/party.ts";
 import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/facts/run.ts";
 import type { Place, ScopeKind, Spread } from "#lib/domain/facts/scope.ts";
 import type { ControlResult, TestResult } from "#lib/domain/facts/test.ts";
@@ -56,6 +56,11 @@ export const DEGREE_SYNONYMS: Synonyms<Degree> = {
 export const FOOTAGE_FROM_SYNONYMS: Synonyms<FootageFrom> = {
   access: ["access", "access point", "cleanout", "way in", "zeroed where it went in"],
   main: ["main", "main connection", "from the main", "at the main", "city main"],
+};
+
+export const LANGUAGE_SYNONYMS: Synonyms<PartyLanguage> = {
+  es: ["español", "espanol"],
+  both: ["bilingual", "english and spanish", "english spanish"],
 };
 
 export const STAKE_SYNONYMS: Synonyms<Stake> = {

@@ -6,7 +6,9 @@ import { Section } from "#app/_components/section.tsx";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import type { Language } from "#lib/domain/say/language.ts";
 import { dayOf } from "#lib/domain/time/moment.ts";
 import { openLink } from "#lib/operations/open-link.ts";
 import { AnswerForm } from "./answer-form.tsx";
@@ -42,6 +44,7 @@ export default async function PrivatePage({
   const view = opened.value;
   const language = languageOf((await searchParams).lang, view.language);
   const words = LINK_WORDS[language];
+  const letter = inLanguage(view.letter, language);
   const part = { token, view, language, words };
   return (
     <div className={styles["page"]} lang={language}>
@@ -55,11 +58,11 @@ export default async function PrivatePage({
       <Share {...part} />
       <Section title={words.letter} id="letter" folded={words.readHere}>
         <div className={styles["letter"]}>
-          {view.letter.language === language ? null : (
+          {letter.language === language ? null : (
             <p className="muted small screen-only">{words.letterIn}</p>
           )}
           <LetterSheet
-            letter={view.letter}
+            letter={letter}
             pictureHref={(id) => `/n/${token}/letter?file=${encodeURIComponent(id)}`}
           />
         </div>
@@ -73,6 +76,11 @@ export default async function PrivatePage({
       <Foot {...part} />
     </div>
   );
+}
+
+/** The letter alone in the language in which its page is read; as it was sent where it has only one. */
+function inLanguage({ also, ...letter }: Letter, language: Language): Letter {
+  return also?.language === language ? also : letter;
 }
 
 function Head({ token, view, language, words }: PartProps) {

@@ -61,6 +61,7 @@ const UNKNOWN_OFFICE: Office = {
   payMethods: [],
   payDays: null,
   depositPercent: null,
+  bothLanguages: false,
   email: "",
   zone: "UTC",
 };

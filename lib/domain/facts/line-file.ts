@@ -152,6 +152,8 @@ export interface Office {
   readonly payDays: number | null;
   /** Deposit before the work begins, in whole percent of a share; 0: none; null: not said. */
   readonly depositPercent: number | null;
+  /** Who was never asked for a language gets letters in English and Spanish, in one envelope. */
+  readonly bothLanguages: boolean;
   /** IANA name; decides which day is today. */
   readonly zone: string;
 }

@@ -29,7 +29,10 @@ export interface Notice {
   readonly propertyId: string | null;
   readonly tieInId: string | null;
   readonly splitId: string | null;
+  /** The language that comes first, and the only one where `alsoIn` is null. */
   readonly language: Language;
+  /** The same letter again in this language, behind the first in one document. */
+  readonly alsoIn: Language | null;
   readonly state: NoticeState;
   readonly createdOn: Day;
   readonly createdBy: string;

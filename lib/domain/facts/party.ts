@@ -1,4 +1,4 @@
-import type { Language } from "../say/language.ts";
+import { LANGUAGES } from "../say/language.ts";
 import type { Day } from "../time/day.ts";
 
 /** A mailing address as typed. Lines are kept as the person wrote them. */
@@ -24,6 +24,8 @@ export interface Property {
   readonly stake: Stake;
   /** Agreed measure for the rule by weights (fixture units, floor area …); null: not given. */
   readonly weight: number | null;
+  /** Every letter about this address goes out in English and Spanish, whoever it is to. */
+  readonly bothLanguages: boolean;
   readonly note: string;
 }
 
@@ -49,6 +51,10 @@ export const PARTY_KINDS = [
 ] as const;
 export type PartyKind = (typeof PARTY_KINDS)[number];
 
+/** In which languages somebody wants their letters; `unknown`: nobody has asked. */
+export const PARTY_LANGUAGES = [...LANGUAGES, "both", "unknown"] as const;
+export type PartyLanguage = (typeof PARTY_LANGUAGES)[number];
+
 export interface Party {
   readonly id: string;
   readonly kind: PartyKind;
@@ -59,7 +65,7 @@ export interface Party {
   readonly careOf: string;
   readonly email: string;
   readonly phone: string;
-  readonly language: Language;
+  readonly language: PartyLanguage;
   /** Needs extra help when drains are shut: medical, day care, business. */
   readonly needs: string;
   readonly note: string;

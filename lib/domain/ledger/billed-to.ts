@@ -1,5 +1,6 @@
 import type { LedgerEntry } from "../facts/ledger-entry.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import type { Party } from "../facts/party.ts";
 import { signersFor } from "../party/signers.ts";
 import { standingEntries } from "./balance.ts";
 
@@ -11,13 +12,19 @@ type Books = Pick<LineFile, "ledger" | "roles" | "parties">;
  */
 export function billedTo(
   file: Books,
-  { partyId, propertyId }: Pick<LedgerEntry, "partyId" | "propertyId">,
+  account: Pick<LedgerEntry, "partyId" | "propertyId">,
 ): string[] {
-  const own = file.parties.find(({ id }) => id === partyId)?.name ?? "";
-  const holders = signersFor(file, propertyId);
-  if (!isJoint(file, { partyId, propertyId })) return [own];
-  const others = holders.filter((holder) => holder.partyId !== partyId);
-  return [own, ...others.map(({ partyId: id }) => nameOf(file, id))];
+  return billedParties(file, account).map(({ name }) => name);
+}
+
+/** Those whom `billedTo` names. */
+export function billedParties(
+  file: Books,
+  { partyId, propertyId }: Pick<LedgerEntry, "partyId" | "propertyId">,
+): Party[] {
+  const holders = isJoint(file, { partyId, propertyId }) ? signersFor(file, propertyId) : [];
+  const ids = new Set([partyId, ...holders.map((holder) => holder.partyId)]);
+  return [...ids].flatMap((id) => file.parties.find((party) => party.id === id) ?? []);
 }
 
 /** Whether an account stands for all title holders of its property together. */
@@ -31,8 +38,4 @@ export function isJoint(
     (entry) => entry.kind === "invoice" && entry.propertyId === propertyId,
   );
   return invoiced.length > 0 && invoiced.every((entry) => entry.partyId === partyId);
-}
-
-function nameOf(file: Books, partyId: string): string {
-  return file.parties.find(({ id }) => id === partyId)?.name ?? "";
 }

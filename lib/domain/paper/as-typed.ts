@@ -1,4 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
+import type { Notice } from "../facts/notice.ts";
 import { composeLetter } from "./compose.ts";
 import { LETTER_WORDS, type LetterInput } from "./facts.ts";
 
@@ -24,8 +25,10 @@ const TYPED: readonly Typed[] = [
  * The office's personal note is left out: it is typed for this reader.
  */
 export function typedInEnglish(input: LetterInput): string | null {
-  if (input.notice.language !== "es") return null;
-  const letter = composeLetter({ ...input, notice: { ...input.notice, ownWords: "" } });
+  const { language, alsoIn } = input.notice;
+  if (language !== "es" && alsoIn !== "es") return null;
+  const notice: Notice = { ...input.notice, language: "es", alsoIn: null, ownWords: "" };
+  const letter = composeLetter({ ...input, notice });
   const printed = JSON.stringify(letter.blocks);
   const parts = TYPED.flatMap(([what, texts]) =>
     texts(input.file).some((text) => /\p{L}{3}/u.test(text) && printed.includes(quoted(text)))
@@ -33,7 +36,8 @@ export function typedInEnglish(input: LetterInput): string | null {
       : [],
   );
   if (parts.length === 0) return null;
-  return `This Spanish letter contains English text typed in ${LETTER_WORDS.en.list(parts)}. It prints as typed; explain it in the personal note where the reader needs it.`;
+  const what = alsoIn === null ? "This Spanish letter" : "The Spanish text of this letter";
+  return `${what} contains English text typed in ${LETTER_WORDS.en.list(parts)}. It prints as typed; explain it in the personal note where the reader needs it.`;
 }
 
 /** A text as it stands within JSON. */

@@ -13,10 +13,19 @@ import type { Letter, LetterBlock } from "./letter.ts";
 
 /**
  * One letter as data: only its reader's own share, nobody blamed, the standing cautions always
- * there, in the notice's language. PDF, web page and mail text are all made from it.
+ * there, in the notice's language; where it has a second one, the whole letter again in that.
+ * PDF, web page and mail text are all made from it.
  * Throws where the notice names a party that the file has not.
  */
 export function composeLetter(input: LetterInput): Letter {
+  const { alsoIn } = input.notice;
+  const first = composeIn(input);
+  if (alsoIn === null) return first;
+  const notice = { ...input.notice, language: alsoIn };
+  return { ...first, also: composeIn({ ...input, notice }) };
+}
+
+function composeIn(input: LetterInput): Letter {
   const facts = letterFacts(input);
   const { notice, words, report, office } = facts;
   const reference = referenceOf(facts);

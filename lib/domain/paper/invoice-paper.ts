@@ -13,18 +13,21 @@ import type { LetterBlock } from "./letter.ts";
 import {
   type AccountPaper,
   amount,
-  factsFor,
   framed,
+  inReadersLanguages,
   type PaperFacts,
   type PaperInput,
   referenceOf,
 } from "./paper-frame.ts";
 
-/** An invoice as it stands today, in its party's language. Throws where it is not in the file. */
+/** An invoice as it stands today, in its readers' languages. Throws where it is not in the file. */
 export function invoicePaper(input: PaperInput, entryId: string): AccountPaper {
   const invoice = input.file.ledger.find(({ id, kind }) => id === entryId && kind === "invoice");
   if (invoice === undefined) throw new Error(`There is no invoice ${entryId}`);
-  const facts = factsFor(input, invoice);
+  return inReadersLanguages(input, invoice, (facts) => invoiceFrom(facts, invoice));
+}
+
+function invoiceFrom(facts: PaperFacts, invoice: LedgerEntry): AccountPaper {
   const { words, frame, place } = facts;
   const reference = `${referenceOf(facts)}-${invoice.number}`;
   return {

@@ -60,4 +60,6 @@ export interface Letter {
   readonly footer: string;
   /** Facts that this letter rests on, for the frozen copy. */
   readonly stations: readonly Cft[];
+  /** The same letter in its reader's other language, where it goes out in both. */
+  readonly also?: Letter;
 }

@@ -97,7 +97,7 @@ export function linkView(shown: Shown): LinkView | null {
   const property = file.properties.find(({ id }) => id === notice.propertyId);
   const asks = askedOnScreen(notice).map((kind) => askOf({ file, report }, notice, kind));
   return {
-    language: party.language,
+    language: notice.language,
     partyName: party.name,
     email: party.email,
     place: property === undefined ? file.line.name : placeOf(property.address),
@@ -121,7 +121,12 @@ export function linkView(shown: Shown): LinkView | null {
 
 /** The slip is to be cut off and mailed; on screen the answer stands below the letter. */
 function withoutSlip(letter: Letter): Letter {
-  return { ...letter, blocks: letter.blocks.filter(({ kind }) => kind !== "answer-slip") };
+  const { also } = letter;
+  return {
+    ...letter,
+    blocks: letter.blocks.filter(({ kind }) => kind !== "answer-slip"),
+    ...(also === undefined ? {} : { also: withoutSlip(also) }),
+  };
 }
 
 function askOf(

@@ -3,11 +3,12 @@ import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Address, Party, Property } from "../facts/party.ts";
 import { accountEntries } from "../ledger/accounts.ts";
 import type { Account } from "../ledger/balance.ts";
-import { billedTo } from "../ledger/billed-to.ts";
+import { billedParties, billedTo } from "../ledger/billed-to.ts";
 import { LEDGER_WORDS, type LedgerWords } from "../ledger/words.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines, windowLines } from "../party/address.ts";
+import { languagesOfAll } from "../party/letter-languages.ts";
 import { formatPhone } from "../party/phone.ts";
 import type { Language } from "../say/language.ts";
 import type { Day } from "../time/day.ts";
@@ -29,6 +30,8 @@ export interface AccountPaper {
   readonly reference: string;
   readonly blocks: readonly LetterBlock[];
   readonly footer: string;
+  /** The same paper in the other language, where not all of its readers want the same. */
+  readonly also?: AccountPaper;
 }
 
 /** What invoices and statements are made from. */
@@ -40,6 +43,7 @@ export interface PaperInput {
 
 /** One account with its party, its place and its reader’s words. */
 export interface PaperFacts extends PaperInput {
+  readonly language: Language;
   readonly party: Party;
   readonly property: Property;
   readonly place: string;
@@ -48,30 +52,52 @@ export interface PaperFacts extends PaperInput {
   readonly entries: readonly LedgerEntry[];
 }
 
-/** Gathers what a paper needs. Throws where the account names no one in the file. */
-export function factsFor(input: PaperInput, { partyId, propertyId }: Account): PaperFacts {
+/**
+ * A paper in each language that one of those wants to whom the account is billed, the billed
+ * party's first. Throws where the account names no one in the file.
+ */
+export function inReadersLanguages(
+  input: PaperInput,
+  account: Account,
+  make: (facts: PaperFacts) => AccountPaper,
+): AccountPaper {
+  const { file, office } = input;
+  const property = file.properties.find(({ id }) => id === account.propertyId) ?? null;
+  const readers = billedParties(file, account);
+  const [first, ...others] = languagesOfAll(readers, { property, office });
+  const paper = make(factsFor(input, account, first));
+  const [second] = others;
+  return second === undefined ? paper : { ...paper, also: make(factsFor(input, account, second)) };
+}
+
+function factsFor(
+  input: PaperInput,
+  { partyId, propertyId }: Account,
+  language: Language,
+): PaperFacts {
   const party = input.file.parties.find(({ id }) => id === partyId);
   const property = input.file.properties.find(({ id }) => id === propertyId);
   if (party === undefined || property === undefined)
     throw new Error(`Account of ${partyId} at ${propertyId} names no one in the file`);
   return {
     ...input,
+    language,
     party,
     property,
     place: placeOf(property.address),
-    words: LEDGER_WORDS[party.language],
-    frame: LETTER_WORDS[party.language],
+    words: LEDGER_WORDS[language],
+    frame: LETTER_WORDS[language],
     entries: accountEntries(input.file, { partyId, propertyId }),
   };
 }
 
 /** What every paper bears: sender, addressees, reference, license. */
 export function framed(facts: PaperFacts, reference: string) {
-  const { file, office, party, property, today, frame } = facts;
+  const { file, office, party, property, today, frame, language } = facts;
   const names = billedTo(file, { partyId: party.id, propertyId: property.id });
   const license = office.license === "" ? "" : frame.frame.license(office.license);
   return {
-    language: party.language,
+    language,
     day: today,
     from: [
       office.name,

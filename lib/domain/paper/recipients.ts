@@ -5,7 +5,6 @@ import type { PartyRole } from "../facts/party.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import { heldAt, openAt } from "../ledger/owed.ts";
 import { type Addressee, pauseAudience, startAudience } from "../notices/audience.ts";
-import type { Language } from "../say/language.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { visitDays } from "../testing/visit.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
@@ -19,7 +18,6 @@ export interface Recipient {
   readonly propertyId: string | null;
   readonly tieInId: string | null;
   readonly splitId: string | null;
-  readonly language: Language;
 }
 
 interface About {
@@ -44,8 +42,8 @@ const FINDERS: Record<LetterKind, Finder> = {
   "entry-consent": (file, report) => atEvery(file, lotsToEnter(file, report), LOT_OWNERS),
   "joint-agreement": (file, report) =>
     atEvery(file, [...connected(report), ...crossed(file)], LOT_OWNERS),
-  "work-start": (file) => written(file, startAudience(file)),
-  "drain-pause": (file) => written(file, pauseAudience(file)),
+  "work-start": (file) => written(startAudience(file)),
+  "drain-pause": (file) => written(pauseAudience(file)),
   spill: (file) => [
     ...atEvery(file, file.properties.map(aboutProperty), EVERYBODY),
     ...publicBodies(file),
@@ -91,7 +89,7 @@ function withRoles(file: LineFile, about: About, roles: readonly PartyRole[]): R
     .filter((role) => role.propertyId === about.propertyId && roles.includes(role.role))
     .flatMap((role) => {
       const party = file.parties.find((each) => each.id === role.partyId);
-      return party ? [{ partyId: party.id, ...about, language: party.language }] : [];
+      return party ? [{ partyId: party.id, ...about }] : [];
     });
 }
 
@@ -186,14 +184,13 @@ function lotsToEnter(file: LineFile, { tieIns }: Report): About[] {
     .map(aboutProperty);
 }
 
-/** Those whom a clock waits for, in their language. */
-function written(file: LineFile, audience: readonly Addressee[]): Recipient[] {
+/** Those whom a clock waits for. */
+function written(audience: readonly Addressee[]): Recipient[] {
   return audience.map(({ partyId, propertyId }) => ({
     partyId,
     propertyId,
     tieInId: null,
     splitId: null,
-    language: file.parties.find(({ id }) => id === partyId)?.language ?? "en",
   }));
 }
 
@@ -205,6 +202,5 @@ function publicBodies(file: LineFile): Recipient[] {
       propertyId: null,
       tieInId: null,
       splitId: null,
-      language: party.language,
     }));
 }

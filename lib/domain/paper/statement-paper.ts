@@ -10,20 +10,23 @@ import type { LetterBlock } from "./letter.ts";
 import {
   type AccountPaper,
   amount,
-  factsFor,
   framed,
+  inReadersLanguages,
   type PaperFacts,
   type PaperInput,
   referenceOf,
 } from "./paper-frame.ts";
 
 /**
- * The statement of one account, in its party's language: every entry with the running balance, what
+ * The statement of one account, in its readers' languages: every entry with the running balance, what
  * is open and since when. Throws where the account names nobody in the file.
  */
 export function statementPaper(input: PaperInput, account: Account): AccountPaper {
-  const facts = factsFor(input, account);
-  const { words, frame, place, today } = facts;
+  return inReadersLanguages(input, account, (facts) => statementFrom(facts, account));
+}
+
+function statementFrom(facts: PaperFacts, account: Account): AccountPaper {
+  const { words, frame, place, today, file } = facts;
   const reference = referenceOf(facts);
   return {
     ...framed(facts, reference),
@@ -34,7 +37,7 @@ export function statementPaper(input: PaperInput, account: Account): AccountPape
     ],
     subject: words.statement.subject(place),
     blocks: [
-      paragraph(words.statement.opening(place, input.file.line.name)),
+      paragraph(words.statement.opening(place, file.line.name)),
       ...openBlocks(facts),
       ...rowBlocks(facts, account),
       ...ageBlocks(facts),
@@ -59,8 +62,8 @@ function openBlocks({ words, entries, today, file, property }: PaperFacts): Lett
   return [amount(words.statement.held, -open), paragraph(words.statement.heldNote), ...lines];
 }
 
-function rowBlocks({ file, words, frame, party }: PaperFacts, account: Account): LetterBlock[] {
-  const rows = statementRows(file, account, party.language);
+function rowBlocks({ file, words, frame, language }: PaperFacts, account: Account): LetterBlock[] {
+  const rows = statementRows(file, account, language);
   if (rows.length === 0) return [paragraph(words.statement.empty)];
   const sum = (side: "charged" | "settled") =>
     formatCents(rows.reduce((all, row) => all + (row[side] ?? 0), 0));

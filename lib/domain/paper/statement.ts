@@ -6,8 +6,10 @@ import type { Share } from "../findings/outcome.ts";
 import type { Report } from "../findings/report.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { addressLines } from "../party/address.ts";
+import { languagesOfAll } from "../party/letter-languages.ts";
 import { formatPhone } from "../party/phone.ts";
 import { signersFor } from "../party/signers.ts";
+import type { Language } from "../say/language.ts";
 import { mergeStretches } from "../say/merge.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import type { Day } from "../time/day.ts";
@@ -31,6 +33,8 @@ interface StatementInput {
   readonly propertyId: string;
   /** A version of the split; without one, the version in force. */
   readonly splitId?: string | null;
+  /** In which languages; without them, in each that one of its title holders wants. */
+  readonly languages?: readonly [Language, ...Language[]];
 }
 
 interface StatementFacts {
@@ -42,8 +46,8 @@ interface StatementFacts {
 }
 
 /**
- * The statement for one property under the split in force or the one named, in the language of its first title
- * holder: the pipe and the part they use, each piece of work, and the sum in steps for a pencil. It
+ * The statement for one property under the split in force or the one named, in the languages of its title
+ * holders, the first's first: the pipe and the part they use, each piece of work, and the sum in steps for a pencil. It
  * bears only its reader’s name and amounts, unless the line’s file says that statements show the
  * others’ amounts too. Null before a split is chosen. Throws where there is no such property.
  */
@@ -51,7 +55,26 @@ export function statementOf(input: StatementInput): Statement | null {
   const named = input.file.splits.find(({ id }) => id === input.splitId);
   const split = named ?? latestSplit(input.file);
   if (split === null) return null;
-  const facts = factsOf(input, split);
+  const [first, second] = input.languages ?? languagesHere(input);
+  const statement = statementIn(input, split, first);
+  return second === undefined
+    ? statement
+    : { ...statement, also: { ...statementIn(input, split, second), kind: "proposed-split" } };
+}
+
+function languagesHere({ file, office, propertyId }: StatementInput) {
+  const property = file.properties.find(({ id }) => id === propertyId) ?? null;
+  return languagesOfAll(holdersOf(file, propertyId), { property, office });
+}
+
+function holdersOf(file: LineFile, propertyId: string): Party[] {
+  return signersFor(file, propertyId).flatMap(
+    ({ partyId }) => file.parties.find((each) => each.id === partyId) ?? [],
+  );
+}
+
+function statementIn(input: StatementInput, split: SplitVersion, language: Language): Statement {
+  const facts = factsOf(input, split, language);
   const { letter, own, property, names } = facts;
   const { words } = letter;
   const reference = `${shortCode(input.file.line.id)}-S${split.number}`;
@@ -97,34 +120,38 @@ export function statementPlaces(file: Pick<LineFile, "splits">): string[] {
 function factsOf(
   { file, report, office, propertyId }: StatementInput,
   split: SplitVersion,
+  language: Language,
 ): StatementFacts {
   const property = file.properties.find((each) => each.id === propertyId);
   if (property === undefined) throw new Error(`There is no property ${propertyId} on this line`);
-  const holders = signersFor(file, propertyId).flatMap(
-    ({ partyId }) => file.parties.find((each) => each.id === partyId) ?? [],
-  );
-  const [first = nobody(property)] = holders;
+  const holders = holdersOf(file, propertyId);
+  const [first = nobody(property, language)] = holders;
   const known = file.parties.some(({ id }) => id === first.id);
   const letter = letterFacts({
     file: known ? file : { ...file, parties: [...file.parties, first] },
     report,
     office,
-    notice: noticeFor(first, { propertyId, split, today: report.today }),
+    notice: noticeFor(first.id, { propertyId, split, language, today: report.today }),
   });
   const names = holders.length === 0 ? [first.name] : holders.map(({ name }) => name);
-  return { letter, own: STATEMENT_WORDS[first.language], property, split, names };
+  return { letter, own: STATEMENT_WORDS[language], property, split, names };
 }
 
 /** Whoever owns it, where no name is known. */
-function nobody(property: Property): Party {
-  const name = STATEMENT_WORDS.en.owner(placeOf(property.address));
-  const party = { id: `owner of ${property.id}`, kind: "person", language: "en" } as const;
+function nobody(property: Property, language: Language): Party {
+  const name = STATEMENT_WORDS[language].owner(placeOf(property.address));
+  const party = { id: `owner of ${property.id}`, kind: "person", language } as const;
   return { ...party, name, mailing: null, careOf: "", email: "", phone: "", needs: "", note: "" };
 }
 
 function noticeFor(
-  { id: partyId, language }: Party,
-  about: { readonly propertyId: string; readonly split: SplitVersion; readonly today: Day },
+  partyId: string,
+  about: {
+    readonly propertyId: string;
+    readonly split: SplitVersion;
+    readonly language: Language;
+    readonly today: Day;
+  },
 ): Notice {
   return {
     id: `statement ${about.propertyId}`,
@@ -133,7 +160,8 @@ function noticeFor(
     propertyId: about.propertyId,
     tieInId: null,
     splitId: about.split.id,
-    language,
+    language: about.language,
+    alsoIn: null,
     state: "draft",
     createdOn: about.today,
     createdBy: "",

@@ -8,9 +8,18 @@ type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
 /**
  * A letter as plain text for the body of a mail message: the same facts in the same order, lines of
- * at most 72 signs where words allow it, the drawing as its sentences.
+ * at most 72 signs where words allow it, the drawing as its sentences. A letter in two languages
+ * says at its head that the other follows.
  */
 export function letterText(letter: Letter): string {
+  const { also } = letter;
+  if (also === undefined) return textIn(letter);
+  const { frame } = LETTER_WORDS[also.language];
+  const below = `${frame.alsoHere[0]}: ${frame.below}`;
+  return `${below}\n\n${textIn(letter)}\n${"=".repeat(WIDTH)}\n\n${textIn(also)}`;
+}
+
+function textIn(letter: Letter): string {
   const words = LETTER_WORDS[letter.language];
   const [name = "", ...rest] = letter.from;
   const head = [

@@ -81,6 +81,11 @@ export const EN = {
     slipPhone: "Phone",
     slipNote: "Anything else we should know",
     notToScale: "Not to scale.",
+    /** Beside the text of the other language, for whoever reads this one. */
+    alsoHere: ["In English", "After the Spanish text"],
+    below: "see below",
+    sameText: "The same text in English",
+    to: "To",
     drawnAs: "In words",
   },
 

@@ -123,6 +123,10 @@ export const ES: LetterWords = {
     slipPhone: "Teléfono",
     slipNote: "Algo más que debamos saber",
     notToScale: "No está a escala.",
+    alsoHere: ["En español", "Después del texto en inglés"],
+    below: "vea más abajo",
+    sameText: "El mismo texto en español",
+    to: "Para",
     drawnAs: "En palabras",
   },
 

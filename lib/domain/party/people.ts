@@ -2,14 +2,15 @@ import { err, ok, type Result } from "../../result.ts";
 import {
   type Address,
   PARTY_KINDS,
+  PARTY_LANGUAGES,
   PARTY_ROLES,
   type Party,
   type PartyKind,
+  type PartyLanguage,
   type PartyRole,
   type Role,
   type Unit,
 } from "../facts/party.ts";
-import { LANGUAGES, type Language } from "../say/language.ts";
 import { reachProblems } from "./address-check.ts";
 
 /**
@@ -36,7 +37,7 @@ export interface PersonRow {
   readonly zip: string;
   readonly email: string;
   readonly phone: string;
-  readonly language: Language;
+  readonly language: PartyLanguage;
   readonly needs: string;
   readonly note: string;
 }
@@ -96,7 +97,7 @@ const BLANK: PartyFields = {
   zip: "",
   email: "",
   phone: "",
-  language: "en",
+  language: "unknown",
   needs: "",
   note: "",
 };
@@ -301,7 +302,7 @@ function partyFrom(id: string, lines: readonly PersonLine[], fields: PartyFields
     careOf: fields.careOf,
     email: fields.email,
     phone: fields.phone,
-    language: LANGUAGES.find((language) => language === fields.language) ?? "en",
+    language: PARTY_LANGUAGES.find((language) => language === fields.language) ?? "unknown",
     needs: fields.needs,
     note: fields.note,
   };

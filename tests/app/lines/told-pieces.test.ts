@@ -116,10 +116,7 @@ function role(partyId: string, propertyId: string): Role {
   };
 }
 
-const PARTIES = [
-  { id: "ann", language: "en" },
-  { id: "ben", language: "es" },
-] as Party[];
+const PARTIES = [{ id: "ann", language: "en" }, { id: "ben" }] as Party[];
 const ROLES = [role("ann", "p1"), role("ben", "p2"), role("ben", "p2"), role("ben", "p1")];
 const TO_ANN = {
   partyId: "ann",
@@ -132,8 +129,8 @@ const TO_ANN = {
 test("othersFor() offers everybody with a role who is not proposed, once for each property", () => {
   const file = { roles: ROLES, parties: PARTIES, splits: [] };
   expect(othersFor(file, "finding", [TO_ANN])).toEqual([
-    { partyId: "ben", propertyId: "p2", tieInId: null, splitId: null, language: "es" },
-    { partyId: "ben", propertyId: "p1", tieInId: null, splitId: null, language: "es" },
+    { partyId: "ben", propertyId: "p2", tieInId: null, splitId: null },
+    { partyId: "ben", propertyId: "p1", tieInId: null, splitId: null },
   ]);
 });
 

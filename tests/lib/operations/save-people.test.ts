@@ -17,6 +17,7 @@ const HOUSE: Property = {
   legalDescription: "",
   stake: "connected",
   weight: null,
+  bothLanguages: false,
   note: "",
 };
 

@@ -36,6 +36,7 @@ import { saveNoticeWords } from "#lib/operations/save-notice-words.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { counted } from "../names.ts";
+import { languagesOf } from "./letter-languages.ts";
 import { officeAddress } from "./link-address.ts";
 
 const Recipient = z.object({
@@ -163,6 +164,7 @@ export async function saveWordsAction(
     noticeId,
     ownWords: textOf(form, "ownWords"),
     replyBy: textOrNull(form, "replyBy"),
+    ...languagesOf(textOf(form, "languages")),
     seen: textOf(form, "seen"),
   });
   revalidatePath(`/lines/${lineId}`, "layout");

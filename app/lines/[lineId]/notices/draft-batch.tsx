@@ -17,6 +17,7 @@ import { aboutWords } from "./about-words.ts";
 import { printLettersAction, sendLettersAction } from "./actions.ts";
 import { PrintChosen, TickAll } from "./draft-tools.client.tsx";
 import { GapList } from "./gap-list.tsx";
+import { languageWords } from "./letter-languages.ts";
 import { officeAddress } from "./link-address.ts";
 
 /** All drafts with a check box each: print the selected ones as one PDF, or record how they were sent. */
@@ -102,6 +103,11 @@ function LinksTick() {
   );
 }
 
+function LanguageNote({ draft }: { readonly draft: Notice }) {
+  const words = languageWords(draft);
+  return words === "" ? null : <span className="muted"> ({words})</span>;
+}
+
 function DraftRow({
   lineId,
   file,
@@ -128,7 +134,7 @@ function DraftRow({
       </td>
       <th scope="row">
         {name}
-        {draft.language === "es" ? <span className="muted"> (in Spanish)</span> : null}
+        <LanguageNote draft={draft} />
         {email === "" ? <span className="muted small"> no email on file</span> : null}
       </th>
       <td data-label="Letter">

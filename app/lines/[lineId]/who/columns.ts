@@ -11,7 +11,7 @@ import {
   USE_WORDS,
 } from "../field-terms.ts";
 import { propertyName } from "../names.ts";
-import { STAKE_SYNONYMS } from "../synonyms.ts";
+import { LANGUAGE_SYNONYMS, STAKE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 
 /** The properties of a line as choices of a cell. */
@@ -79,6 +79,13 @@ export const PROPERTY_COLUMNS: readonly GridColumn[] = [
     width: 26,
     pasteHeadings: ["legal"],
   },
+  {
+    key: "bothLanguages",
+    title: "Both languages",
+    kind: "yesno",
+    width: 10,
+    hint: "Every letter about this address in English and Spanish, in one envelope",
+  },
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];
 
@@ -86,6 +93,7 @@ export const PROPERTY_BLANK = {
   address: { street: "", unit: "", city: "", state: "", zip: "" },
   stake: "candidate",
   weight: null,
+  bothLanguages: false,
 };
 
 export function unitColumns(file: Pick<LineFile, "properties">): GridColumn[] {
@@ -195,8 +203,9 @@ const REACH_COLUMNS: readonly GridColumn[] = [
     key: "language",
     title: "Language",
     kind: "choice",
-    choices: optionsOf(LANGUAGE_WORDS),
-    width: 9,
+    choices: optionsOf(LANGUAGE_WORDS, LANGUAGE_SYNONYMS),
+    width: 10,
+    hint: "Letters go out in this language; both: in one envelope",
   },
   {
     key: "needs",
@@ -236,7 +245,7 @@ const REACH_COLUMNS: readonly GridColumn[] = [
 export function personBlank({ properties }: Pick<LineFile, "properties">) {
   const [only, ...others] = properties;
   const propertyId = others.length === 0 ? (only?.id ?? null) : null;
-  return { role: "owner", propertyId, kind: "person", language: "en" };
+  return { role: "owner", propertyId, kind: "person", language: "unknown" };
 }
 
 export function crossingColumns(file: Pick<LineFile, "properties">): GridColumn[] {

@@ -7,7 +7,7 @@ import {
   type Stakeholder,
   streetOf,
 } from "#lib/domain/party/stakeholders.ts";
-import { LANGUAGE_WORDS, ROLE_CELL_WORDS, STAKE_WORDS } from "../field-terms.ts";
+import { ROLE_CELL_WORDS, STAKE_WORDS } from "../field-terms.ts";
 import { counted, listed } from "../names.ts";
 import styles from "./who.module.css";
 
@@ -77,6 +77,8 @@ function PeopleThere({ people }: { readonly people: readonly Stakeholder[] }) {
   );
 }
 
+const PREFERS = { es: "Spanish", both: "English and Spanish" };
+
 function Person({
   party,
   roles,
@@ -95,8 +97,8 @@ function Person({
           · mailing address: {streetOf(party.mailing)}, {party.mailing.city}
         </span>
       )}
-      {party.language === "en" ? null : (
-        <span className="muted small"> · prefers {LANGUAGE_WORDS[party.language]}</span>
+      {party.language === "en" || party.language === "unknown" ? null : (
+        <span className="muted small"> · prefers {PREFERS[party.language]}</span>
       )}
       {party.needs === "" ? null : <span className="small"> · {party.needs}</span>}
     </>

@@ -32,6 +32,7 @@ function notice(id: string, rest: Partial<Notice> = {}): Notice {
     tieInId: null,
     splitId: null,
     language: "en",
+    alsoIn: null,
     state: "sent",
     createdOn: "2026-11-02",
     createdBy: "Ruth",

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
+import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { aHold } from "#tests/support/answers.ts";
 import { aRole, aSplit, aTestDay, aTestStop } from "#tests/support/file.ts";
@@ -119,15 +119,6 @@ test("recipientsOf() a consent to enter are owners of lots that the work touches
 test("recipientsOf() an answer to the authority are public bodies, about no property", () => {
   const { file, report } = sampleLine();
   expect(recipientsOf(file, report, "authority-response")).toEqual([
-    { partyId: "utility", propertyId: null, tieInId: null, splitId: null, language: "en" },
+    { partyId: "utility", propertyId: null, tieInId: null, splitId: null },
   ]);
-});
-
-test("recipientsOf() carries each reader's language", () => {
-  const { file, report } = sampleLine();
-  for (const kind of LETTER_KINDS) {
-    for (const { partyId, language } of recipientsOf(file, report, kind)) {
-      expect(language).toBe(partyId === "jesus" ? "es" : "en");
-    }
-  }
 });

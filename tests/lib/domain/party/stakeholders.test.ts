@@ -18,6 +18,7 @@ function property(rest: Partial<Property> = {}): Property {
     legalDescription: "",
     stake: "connected",
     weight: null,
+    bothLanguages: false,
     note: "",
     ...rest,
   };

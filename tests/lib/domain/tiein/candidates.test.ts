@@ -8,7 +8,16 @@ import { type Candidate, candidatesFor } from "#lib/domain/tiein/candidates.ts";
 
 function property(id: string, stake: Stake): Property {
   const address = { street: id, unit: "", city: "", state: "", zip: "" };
-  return { id, address, parcel: "", legalDescription: "", stake, weight: null, note: "" };
+  return {
+    id,
+    address,
+    parcel: "",
+    legalDescription: "",
+    stake,
+    weight: null,
+    bothLanguages: false,
+    note: "",
+  };
 }
 
 function tieIn(id: string, propertyId: string | null): TieIn {

@@ -21,7 +21,7 @@ export function othersFor(
     const party = file.parties.find((each) => each.id === partyId);
     if (party === undefined) continue;
     for (const tieInId of tieInIds) {
-      const other = { partyId, propertyId, tieInId, splitId, language: party.language };
+      const other = { partyId, propertyId, tieInId, splitId };
       others.set(keyOf(other), other);
     }
   }

@@ -35,7 +35,7 @@ export default async function WritePage({
   readonly searchParams: Promise<{ kind?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const { file, report } = await lineFileOf(lineId);
+  const { file, report, office } = await lineFileOf(lineId);
   const asked = (await searchParams).kind;
   const kind = LETTER_KINDS.find((each) => each === asked) ?? null;
   const due = lettersDue(file, report);
@@ -52,7 +52,7 @@ export default async function WritePage({
         title="Recipients"
         note="Suggested from the file. Select or clear; a draft is created for each. Nothing is sent yet."
       >
-        <RecipientForm lineId={lineId} file={file} report={report} kind={kind} />
+        <RecipientForm lineId={lineId} file={file} report={report} office={office} kind={kind} />
       </Section>
     </>
   );

@@ -2,14 +2,16 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type ReplyBy, replyByFor } from "#lib/domain/notices/reply-by.ts";
 import { type Recipient, recipientsOf } from "#lib/domain/paper/recipients.ts";
+import { letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { partyName, stakeAt, tieInName } from "../../names.ts";
 import { LETTER_WORDS } from "../../terms.ts";
 import { draftLettersAction } from "../actions.ts";
+import { languageWords } from "../letter-languages.ts";
 import { othersFor } from "./others.ts";
 
 /** Those who are proposed, selected; everyone else, not selected; and the reply-by date. */
@@ -17,15 +19,18 @@ export function RecipientForm({
   lineId,
   file,
   report,
+  office,
   kind,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
+  readonly office: Office | null;
   readonly report: Report;
   readonly kind: LetterKind;
 }) {
   const proposed = recipientsOf(file, report, kind);
   const others = othersFor(file, kind, proposed);
+  const languages = letterLanguagesIn(file, office);
   const replyBy = replyByFor(file, kind, report.today);
   if (proposed.length === 0 && others.length === 0) {
     return (
@@ -52,6 +57,7 @@ export function RecipientForm({
               file={file}
               kind={kind}
               recipient={recipient}
+              language={languageWords(languages(recipient))}
               selected
             />
           ))}
@@ -68,6 +74,7 @@ export function RecipientForm({
                 file={file}
                 kind={kind}
                 recipient={recipient}
+                language={languageWords(languages(recipient))}
                 selected={false}
               />
             ))}
@@ -100,11 +107,13 @@ function RecipientBox({
   file,
   kind,
   recipient,
+  language,
   selected,
 }: {
   readonly file: LineFile;
   readonly kind: LetterKind;
   readonly recipient: Recipient;
+  readonly language: string;
   readonly selected: boolean;
 }) {
   const had = file.notices.filter(
@@ -128,7 +137,7 @@ function RecipientBox({
         {partyName(file, recipient.partyId)}
         <span className="muted">
           {placeWords(file, recipient)}
-          {recipient.language === "es" ? ", in Spanish" : ""}
+          {language === "" ? "" : `, ${language}`}
           {hadWords({ kind, had: had.length, written: written.length })}
         </span>
       </span>
@@ -155,7 +164,7 @@ function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient)
   return tieInId === null ? stake : `${stake}, about tie-in ${tieInName(file, tieInId)}`;
 }
 
-/** What the check box sends; the language is the party's own. */
+/** What the check box sends; the languages follow from who they are to. */
 function boxValue({ partyId, propertyId, tieInId, splitId }: Recipient): string {
   return JSON.stringify({ partyId, propertyId, tieInId, splitId });
 }

@@ -1,11 +1,13 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { wordsOf } from "#lib/operations/save-notice-words.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { dropDraftAction, saveWordsAction } from "../../actions.ts";
+import { LANGUAGE_CHOICES, languageChoice } from "../../letter-languages.ts";
 
 /** The personal note, the reply-by date, and deleting the draft. */
 export function DraftForms({
@@ -18,7 +20,7 @@ export function DraftForms({
   const place = { lineId, noticeId: notice.id };
   return (
     <Section
-      title="Personal note"
+      title="Personal note and language"
       note="Printed above the standard text. Safety and legal notices always print."
     >
       <ActionForm
@@ -34,7 +36,16 @@ export function DraftForms({
           defaultValue={notice.ownWords}
           example="Thank you for letting us in on Tuesday."
         />
-        <Field label="Reply by" name="replyBy" type="date" defaultValue={notice.replyBy ?? ""} />
+        <div className="form-grid">
+          <Field label="Reply by" name="replyBy" type="date" defaultValue={notice.replyBy ?? ""} />
+          <Choice
+            label="Language"
+            name="languages"
+            options={LANGUAGE_CHOICES}
+            defaultValue={languageChoice(notice)}
+            hint="Two languages print, mail and go by email as one document"
+          />
+        </div>
         <div>
           <SubmitButton pendingWord="Saving …">Save and preview</SubmitButton>
         </div>
