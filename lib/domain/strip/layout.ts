@@ -1,3 +1,4 @@
+import { multiplesIn, roundStep } from "../length/round-steps.ts";
 import type { Cft } from "../length/station.ts";
 import { type BandRow, bandRows, isCrowded, type RunRow, runRowsAt } from "./band-rows.ts";
 import type { FileDrawing, StripMark } from "./drawing.ts";
@@ -224,12 +225,10 @@ function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
 /** Room for one name at the upper end, also on a phone. */
 const WORD = 118;
 
-const STEPS: readonly Cft[] = [100, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000];
 const LEAST_TICK = 60;
 
 /** Round stations, so far apart that their numbers do not touch. */
 function ticksIn(extent: Cft, { left, right }: { left: number; right: number }): Cft[] {
   const perHundredth = (right - left) / extent;
-  const step = STEPS.find((one) => one * perHundredth >= LEAST_TICK) ?? 100_000;
-  return Array.from({ length: Math.floor(extent / step) + 1 }, (_, index) => index * step);
+  return multiplesIn(0, extent, roundStep(Math.max(100, LEAST_TICK / perHundredth)));
 }

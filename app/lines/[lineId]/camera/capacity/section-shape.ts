@@ -1,4 +1,5 @@
 import type { Capacity, LevelFinding } from "#lib/domain/findings/capacity.ts";
+import { multiplesIn, roundStep } from "#lib/domain/length/round-steps.ts";
 import type { Cft } from "#lib/domain/length/station.ts";
 
 /** Sizes of the long section, in units of the drawing. */
@@ -59,7 +60,10 @@ export function sectionShape({ levels, slopes }: Capacity): SectionShape | null 
       const middle = ends.reduce((sum, { invert }) => sum + invert, 0) / Math.max(1, ends.length);
       return [{ x: x((from + to) / 2), y: y(middle), at }];
     }),
-    ticks: levelTicks(lowest, lowest + span).map((level) => ({ level, y: y(level) })),
+    ticks: multiplesIn(lowest, lowest + span, roundStep(Math.max(50, span / 6))).map((level) => ({
+      level,
+      y: y(level),
+    })),
     stretched: Math.max(1, Math.round(up / span / (across / (last.station - first.station)))),
   };
 }
@@ -79,14 +83,4 @@ function withNames(points: readonly Omit<SectionPoint, "named">[]): SectionPoint
 function heightsOf({ ground, invert, uncertainty }: LevelFinding): Cft[] {
   if (invert === null) return [];
   return [invert - uncertainty, invert + uncertainty, ...(ground === null ? [] : [ground])];
-}
-
-/** Round levels, at most six of them. */
-function levelTicks(from: Cft, to: Cft): Cft[] {
-  const step = [50, 100, 200, 500, 1_000].find((one) => (to - from) / one <= 6) ?? 2_000;
-  const start = Math.ceil(from / step) * step;
-  return Array.from(
-    { length: Math.max(0, Math.floor((to - start) / step) + 1) },
-    (_, at) => start + at * step,
-  );
 }
