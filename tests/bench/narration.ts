@@ -4,7 +4,8 @@ import type { Draft, DraftLog, SpokenReading } from "#lib/domain/narration/draft
 import { draftLog } from "#lib/domain/narration/draft-log.ts";
 
 // How well logs are drafted from talk. The narrations were written, with the log that an experienced
-// person would keep, before anything was tuned on them; those under held-out/ never were tuned on.
+// person would keep, before anything was tuned on them; those under held-out/ and checked/ (other
+// writers, and ours) never were tuned on.
 
 const FOLDER = path.resolve(import.meta.dirname, "../narrations");
 /** A drafted row is right if one of its kind was expected within so many feet. */
@@ -64,7 +65,7 @@ export interface Score {
 }
 
 /** The narrations of a set with their drafted logs. */
-export function narrations(set: "tuned" | "held-out"): Narrated[] {
+export function narrations(set: "tuned" | "checked" | "held-out"): Narrated[] {
   const folder = set === "tuned" ? FOLDER : path.join(FOLDER, set);
   const files = fs.readdirSync(folder).filter((name) => /\.(vtt|srt|txt)$/.test(name));
   return files.sort().map((file) => {
@@ -191,7 +192,7 @@ export function recall({ right, expected }: Score): number {
 
 /** Prints precision, recall and station error per kind, for the tuned and the held-out narrations. */
 export function printNarrations(): void {
-  for (const set of ["tuned", "held-out"] as const) {
+  for (const set of ["tuned", "checked", "held-out"] as const) {
     const narrated = narrations(set);
     console.log(`\nLogs drafted from talk, ${narrated.length} narrations, ${set}`);
     console.log("kind        expected  drafted  right   precision  recall  mean station error");
