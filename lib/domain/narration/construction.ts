@@ -35,15 +35,76 @@ const OF_PIPE =
 const GONE =
   "missing|gone|(?:broke|broken|busted|fell|fallen|chipped|knocked|come|came|popped|rotted|rusted) (?:off|out|away)|out of (?:it|the|this|that|your|our)";
 
+const WHO =
+  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|guest house|back house|next door)";
+
 /** Ground that shows: the wall is through. */
 const SOIL =
-  /\b(see|seeing|looking|exposed|bare|into|nothing but|showing|down to|on to|onto)( [\w']+){0,3}? (dirt|rocks?|soil|bedding|gravel|ground|earth|backfill|sand)\b|\b(dirt|soil|gravel|bedding|sand|rocks?|mud)( is|'s)? (coming|falling|pouring|washing|showing|sitting|lying|laying|behind|under|underneath)\b/;
+  /\b(?:running|flowing|down|sitting|laying|lying) (?:right )?on (?:the |bare )?(?:dirt|soil|rocks?|gravel|ground)\b|\b(see|seeing|looking|exposed|bare|into|nothing but|showing|down to|on to|onto)( [\w']+){0,3}? (dirt|rocks?|soil|bedding|gravel|ground|earth|backfill|sand)\b|\b(dirt|soil|gravel|bedding|sand|rocks?|mud)( is|'s)? (coming|falling|pouring|washing|showing|sitting|lying|laying|behind|under|underneath)\b/;
 
 const CONSTRUCTIONS: readonly Construction[] = [
   {
+    // `clear water coming through the wall`, `a stream running in at that joint`
+    said: /\b(?:water|groundwater|stream|trickle)\b(?: [\w']+){0,3}? (?:coming|comes|running|runs|getting|gets|pouring|squirting|leaking|dripping|trickling|pushing|working|entering)(?: right| straight| its way)? (?:through|in through|thru|in at|in around|in from) (?:the |that |this |a |your |our )?(?:walls?|joints?|cracks?|side|sides|top|crown|roof|pipe|bottom|gap|hole|ceiling|bell|hub)\b/g,
+    means: () => fault("infiltration"),
+    covers: (thing) => thing.kind === "water" || thing.fault === "infiltration",
+  },
+  {
+    // `the tree’s found its way in`
+    said: /\b(?:tree|oak|maple|willow|ficus|sycamore|elm|ivy|bush|hedge)\b(?: [\w']+){0,3}? (?:found|made|making|worked|working|gotten|got|growing|grown|come|coming|poking|pushed)(?: (?:its|his|her|their) way)? (?:in|into|through|inside)\b/g,
+    means: () => fault("roots"),
+    covers: (thing) => thing.fault === "roots",
+  },
+  {
+    // `a chunk of concrete sitting in the invert`
+    said: /\b(?:chunks?|hunks?|lumps?|blocks?|blobs?|globs?|stones?|bricks?|slabs?)\b(?: of [\w']+)?(?: [\w']+){0,2}? (?:sitting|laying|lying|stuck|wedged|lodged|resting) (?:in|on|along|at) (?:the|our|your|here|there)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "deposit" }),
+    covers: (thing) => thing.kind === "deposit" || thing.kind === "blockage",
+  },
+  {
+    // `a shard of clay hanging down`, `a piece of the bell sticking in`
+    said: /\b(?:pieces?|chunks?|shards?|hunks?|slivers?)\b(?: of (?:the |that |your |our )?[\w']+)(?: [\w']+){0,2}? (?:hanging|sticking|poking|dangling|laying over|folded) (?:down|out|in|over|loose)\b/g,
+    means: () => fault("broken"),
+    covers: (thing) => thing.fault === "broken",
+  },
+  {
+    // `the rubber gasket’s hanging out`
+    said: /\b(?:gasket|o ring|seal)\b(?: [\w']+){0,3}? (?:hanging|sticking|out|rolled|displaced|blown|loose|dangling)\b/g,
+    means: () => fault("open-joint"),
+    covers: (thing) => thing.fault === "open-joint",
+  },
+  {
+    // `a nail through the pipe`, `their cable goes right through our line`
+    said: /\b(?:nail|screw|rebar|stake|fence post|post|bolt|cable|wire|conduit|spike|anchor|gas line|water line|auger)\b(?: [\w']+){0,5}? (?:through|thru) (?:the|our|this|your|my) (?:pipe|line|lateral|sewer)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "crossing" }),
+    covers: (thing) => thing.kind === "crossing",
+  },
+  {
+    // `somebody’s put a shovel through it`
+    said: /\b(?:put|stuck|ran|drove|run|shoved|rammed) (?:a|the|his|their) (?:shovel|backhoe|bucket|pick|bar|digging bar|jackhammer|blade|trencher)\b(?: [\w']+){0,2}? (?:through|into|in) (?:it|this|the|that|our|here)\b/g,
+    means: () => fault("broken"),
+    covers: (thing) => /^(broken|hole|crack)$/.test(thing.fault ?? ""),
+  },
+  {
+    // `dirt’s washing in`
+    said: /\b(?:dirt|soil|sand|ground|mud|gravel|bedding|earth)(?: is|'s)?(?: just| actually| been| been)? (?:falling|coming|washing|pouring|spilling|sifting|dropping|leaking) (?:in|through|out)\b/g,
+    means: () => fault("hole"),
+    covers: (thing) =>
+      thing.kind === "deposit" || /^(hole|broken|open-joint|collapsed)$/.test(thing.fault ?? ""),
+  },
+  {
+    // `another house comes in here`, `this is where unit B joins`
+    said: new RegExp(
+      String.raw`\b${WHO}(?: (?:line|lateral|pipe|sewer|side))? (?:comes?|coming|came|joins?|joining|ties|tied|connects?|connected|enters?|drops?|feeds?|dumps?) (?:in|into|on|here|right here|from|at|over|through)\b|\bwhere (?:the )?${WHO} (?:comes in|joins|ties in|connects|enters)\b`,
+      "g",
+    ),
+    means: () => ({ ...PLAIN_THING, kind: "tie-in", describes: false }),
+    covers: (thing) => thing.kind === "tie-in",
+  },
+  {
     // `joint here, it’s wide open`, `that joint’s not pushed home`
     said: new RegExp(
-      String.raw`\b(?:joints?|bell|hub|seam)\b${ANY}{0,10}? (?:(?:wide )?open|opened|gap(?:ed|ing|ped|ping)|apart|separat(?:ed|ing)|unseated|spread|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together))\b`,
+      String.raw`\b(?:joints?|bell|hub|seam)\b${ANY}{0,10}? (?:(?:wide )?open|opened|gap(?:ed|ing|ped|ping)|apart|separat(?:ed|ing)|unseated|spread|parted|let go|letting go|${NOT}${ANY}{0,2}? (?:meet|meeting|touching)|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together))\b`,
       "g",
     ),
     means: ([words]) => ({ ...fault("open-joint"), many: /^joints/.test(words ?? "") }),
@@ -52,7 +113,7 @@ const CONSTRUCTIONS: readonly Construction[] = [
   {
     // `joint’s dropped on us`, `the pipes don’t line up at this joint`
     said: new RegExp(
-      String.raw`\b(?:joints?|pipes?|bell|hub)\b${ANY}{0,6}? (?:moved|cocked|crooked|tilted|twisted|kicked|shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
+      String.raw`\b(?:joints?|pipes?|bell|hub|coupling|fitting|sleeve)\b${ANY}{0,6}? (?:proud|slid|off center|not straight|moved|cocked|crooked|tilted|twisted|kicked|shifted|slipped|settled|sunk|sank|sheared|dropped|stepped|misaligned|(?:is|are|that's|it's|pretty|way|little|bit|hair|slightly|inch|looks) off|out of (?:line|alignment|level)|${NOT}${ANY}{0,2}? (?:line|lined|lining) up)\b`,
       "g",
     ),
     means: () => fault("offset-joint"),

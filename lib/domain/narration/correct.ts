@@ -19,6 +19,10 @@ export function withoutCorrected(talk: Talk): Talk {
   const changes: Changes = { struck: deniedByAnswer(talk), instead: new Map() };
   for (const mark of talk.said) {
     if (changes.struck.has(mark.at)) continue;
+    if (isQuotedBack(talk, mark)) {
+      replaceQuoted(talk, mark, changes);
+      continue;
+    }
     if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);
     else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
       replaceLast(talk, mark, changes);
@@ -28,6 +32,43 @@ export function withoutCorrected(talk: Talk): Talk {
   const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
   const said = left.map((mark, at) => ({ ...corrected(mark, changes), at }));
   return talkWith(talk.speech, said);
+}
+
+/** `Did I say twenty-six?`, `scratch the thirty-five`, `I know I said left`: one’s own word once more, to put it right. */
+function isQuotedBack(talk: Talk, mark: Said): boolean {
+  if (!/^(distance|clock|other)$/.test(mark.what)) return false;
+  return QUOTED.test(wordsOf(talk, mark.from - 6, mark.from));
+}
+
+const QUOTED =
+  /\b(did i say|have i said|i know i said|i think i said|i might have said|(scratch|strike|forget|drop) (the|that))( at| on| the| it was)*$/;
+
+/** What was told as that is what is said next instead; nothing where nothing else is said. */
+function replaceQuoted(talk: Talk, mark: Said, { struck, instead }: Changes): void {
+  const old = talk.said
+    .slice(0, mark.at)
+    .findLast(
+      (one) => isEqual(one, mark) && !struck.has(one.at) && mark.sentence - one.sentence <= 2,
+    );
+  const next = talk.said
+    .slice(mark.at + 1, mark.at + 6)
+    .find((one) => one.what === old?.what && one.sentence - mark.sentence <= 1);
+  struck.add(mark.at);
+  if (!old) return;
+  const same = next !== undefined && next.from - mark.to <= 8;
+  if (!same) struck.add(old.at);
+  else {
+    struck.add(next.at);
+    instead.set(old.at, next);
+  }
+}
+
+function isEqual(one: Said, other: Said): boolean {
+  if (one.what === "distance" && other.what === "distance")
+    return one.distance.from === other.distance.from;
+  if (one.what === "distance" && other.what === "other")
+    return one.distance.from === other.value * 100;
+  return one.what === "clock" && other.what === "clock" && one.clock === other.clock;
 }
 
 /** `twenty-four, twenty-five, call it twenty-five`: the choice is made. */
@@ -164,9 +205,9 @@ function strikeDenied(talk: Talk, mark: Said, struck: Set<number>): void {
   }
   const about =
     /^(that's|it's|that|it|this|no that's)$/.test(wordsOf(talk, mark.from - 1, mark.from)) ||
-    /^(isn't|ain't|wasn't|wouldn't call)/.test(wordsOf(talk, mark.from, mark.to));
+    /^(isn't|ain't|wasn't|wouldn't call|thought)/.test(wordsOf(talk, mark.from, mark.to));
   if (next.what !== "thing" || !about) return;
-  const old = lastLike(talk, mark, { next, struck });
+  const old = lastLike(talk, mark, { next, struck }) ?? lastNamed(talk, mark);
   if (
     old?.what === "thing" &&
     old.thing.kind === next.thing.kind &&
@@ -174,6 +215,18 @@ function strikeDenied(talk: Talk, mark: Said, struck: Set<number>): void {
   )
     struck.add(old.at);
 }
+
+/** The last thing named, so long as nothing was read off since: `tap on the left. Hold up. Let me look. That’s not a tap` */
+function lastNamed(talk: Talk, mark: Said): Said | null {
+  const named = talk.said.slice(0, mark.at).findLast((old) => old.what === "thing");
+  const read = talk.said
+    .slice((named?.at ?? 0) + 1, mark.at)
+    .some((old) => old.what === "distance");
+  return named && !read && mark.sentence - named.sentence <= LOOKED ? named : null;
+}
+
+/** So many sentences somebody looks closer at one thing. */
+const LOOKED = 5;
 
 function inReach(old: Said, last: Said): boolean {
   return old.clause === last.clause || old.what === "thing";

@@ -14,10 +14,11 @@ import type {
   SpokenReading,
   TranscriptProblem,
 } from "./draft.ts";
+import { type Ground, groundOf } from "./ground.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
-import { type Ground, groundOf, inOrder, placeAt } from "./place.ts";
+import { inOrder, placeAt } from "./place.ts";
 import {
   inClause,
   inSentence,

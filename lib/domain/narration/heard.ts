@@ -3,8 +3,9 @@ import type { Degree, Fault, ObservationKind } from "../facts/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
 import { counterOf } from "./axis.ts";
 import { badnessOf } from "./badness.ts";
+import type { Ground } from "./ground.ts";
 import { type PipeSaid, pipeSaid } from "./pipe.ts";
-import { type Ground, type Place, placeAt, placesOf } from "./place.ts";
+import { type Place, placeAt, placesOf } from "./place.ts";
 import {
   clauseWords,
   inClause,
@@ -147,13 +148,40 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   );
 }
 
+/** `sag ends`, `water stops`, right behind the name of what was told before. */
+function isEnded({ talk }: Ground, mark: Said): boolean {
+  const next = talk.said[mark.at + 1];
+  if (mark.what !== "thing" || !isTurn(next, "closes") || next?.from !== mark.to) return false;
+  if (
+    !/^(end|ends|ended|stops|stopped|quits|clears)( up)?( at)?$/.test(
+      wordsOf(talk, next.from, next.to),
+    )
+  )
+    return false;
+  return talk.said.some(
+    (old) =>
+      old.at < mark.at &&
+      old.what === "thing" &&
+      old.thing.kind === mark.thing.kind &&
+      old.thing.fault === mark.thing.fault,
+  );
+}
+
 /** `out of the water`, `that’s the end of the roots`. */
 export function isStretchEnd(ground: Ground, mark: Said): boolean {
   if (mark.what === "thing" && mark.thing.kind === "main") return false;
+  if (isEnded(ground, mark)) return true;
   const before = ground.talk.said[mark.at - 1];
+  const coming =
+    /\b(coming|comes|came|pouring|dripping|running|hanging|sticking) (back )?(up )?out of\b/;
   return (
     before !== undefined &&
     isTurn(before, "closes") &&
+    !(
+      mark.what === "thing" &&
+      mark.thing.kind === "tie-in" &&
+      coming.test(wordsOf(ground.talk, before.from - 1, before.to))
+    ) &&
     before.clause === mark.clause &&
     mark.from - before.to <= 2
   );

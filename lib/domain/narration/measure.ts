@@ -1,3 +1,4 @@
+import type { Cft } from "../length/station.ts";
 import { clockTime, hourAt, hourEnd } from "./hour.ts";
 import type { Distance, Mark } from "./mark.ts";
 import { whyNoDistance } from "./role.ts";
@@ -26,7 +27,7 @@ export function measureAt(clause: ClauseWords, at: number): Mark | null {
   const written = writtenAt(clause, at);
   if (written) return written;
   const number = spokenNumber(words, at) ?? vagueNumber(words, at);
-  if (!number) return words[at] === "zeroed" ? zeroed(at) : null;
+  if (!number) return zeroAt(words, at);
   return (
     hourOf(clause, at, number) ??
     angleAt(words, at, number) ??
@@ -36,8 +37,18 @@ export function measureAt(clause: ClauseWords, at: number): Mark | null {
   );
 }
 
-/** `I’m zeroed at the cap`: the footage is zero. */
-function zeroed(at: number): Mark {
+/** `I’m zeroed at the cap`, `she’s on goose egg`, `counter says nothing`: the footage is zero. */
+function zeroAt(words: readonly string[], at: number): Mark | null {
+  if (words[at] === "zeroed") return zeroed(at, at + 1);
+  if (words[at] === "goose" && words[at + 1] === "egg") return zeroed(at, at + 2);
+  const before = words.slice(Math.max(0, at - 2), at).join(" ");
+  const none = /^(nothing|nada|zip|nil)$/.test(words[at] ?? "");
+  return none && /\b(counter|footage) (says|reads|shows|is|on|at)$/.test(before)
+    ? zeroed(at, at + 1)
+    : null;
+}
+
+function zeroed(at: number, to: number): Mark {
   const distance: Distance = {
     kind: "at",
     from: 0,
@@ -47,7 +58,7 @@ function zeroed(at: number): Mark {
     choice: false,
     weight: 3,
   };
-  return { what: "distance", distance, from: at, to: at + 1 };
+  return { what: "distance", distance, from: at, to };
 }
 
 /** What is written as no distance ever is: dates, fractions, sizes, telephone numbers, references. */
@@ -59,7 +70,7 @@ function writtenAt(clause: ClauseWords, at: number): Mark | null {
       : other(at, at + 1, "a part of something");
   if (/^\d+x\d+$/.test(text)) return other(at, at + 1, "a size");
   if (/^\d+\/\d+\/\d+$|^\d+(st|nd|rd|th)$/.test(text)) return other(at, at + 1, "a date");
-  if (/^\d+:\d\d$/.test(text)) return other(at, at + 1, "a time of day");
+  if (/^\d+:\d\d(:\d\d)?$/.test(text)) return other(at, at + 1, "a time of day");
   if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/.test(text))
     return other(at, at + 1, "a reference or telephone number");
   return null;
@@ -109,11 +120,16 @@ function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | n
   return why === null ? null : other(at, unit ? length.to : number.to, why, number.value / 100);
 }
 
-/** `a couple of feet`, `a few feet`. */
+/** `a couple of feet`, `a few feet`, `a foot past that`. */
 function vagueNumber(words: readonly string[], at: number): SpokenNumber | null {
+  const said = words.slice(at, at + 3).join(" ");
+  if (/^half (a|of a) foot\b/.test(said))
+    return { value: 50, to: at + 2, parts: true, style: "plain", one: false };
   const value = new Map([
     ["couple", 200],
     ["few", 300],
+    ["a", 100],
+    ["another", 100],
   ]).get(words[at] ?? "");
   if (value === undefined) return null;
   const to = words[at + 1] === "of" ? at + 2 : at + 1;
@@ -144,12 +160,38 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
   if (!INCH.has(words[number.to] ?? "")) return null;
   const to = number.to + 1;
   const size = number.value / 100;
+  const step = stepIn(words, to);
+  if (step !== 0) return inchStep(at, to, Math.round((step * number.value) / 12));
   if (
     /^(of|deep|or|wide|down|in|off|gap|offset|drop|crack|hole|long|out)$/.test(words[to] ?? "") ||
     size < 2
   )
     return other(at, to, "a size", size);
   return { what: "diameter", inches: size, from: at, to };
+}
+
+/** `eight inches past that`, `six inches up from the wye`: on or back from what was told last; else 0. */
+function stepIn(words: readonly string[], at: number): 1 | -1 | 0 {
+  const rest = words.slice(at, at + 3).join(" ");
+  if (/^(before|short of|shy of|ahead of) (that|the|it|this)\b/.test(rest)) return -1;
+  return /^((past|beyond|after) (that|the|it|this)|(up|on|further|farther|over) from (that|the|it|there|this)|further|farther)\b/.test(
+    rest,
+  )
+    ? 1
+    : 0;
+}
+
+function inchStep(from: number, to: number, way: Cft): Mark {
+  const distance: Distance = {
+    kind: "relative",
+    from: way,
+    to: null,
+    base: "counter",
+    slack: 0,
+    choice: false,
+    weight: 3,
+  };
+  return { what: "distance", distance, from, to };
 }
 
 const OTHER_UNIT =
@@ -228,11 +270,19 @@ function withUnit(words: readonly string[], number: SpokenNumber): Length {
       unit: true,
     };
   const joined = words[at] === "and" || words[at] === "point" ? at + 1 : at;
-  const more = number.parts ? null : spokenNumber(words, joined);
+  const more = number.parts ? null : inchesSpoken(words, joined);
   if (more && words[at] === "point")
     return { value: number.value + more.value / 10, to: more.to, unit: true };
   if (!more || more.value >= 1200) return { value: number.value, to: at, unit: true };
   return withInches(words, { number, at, more });
+}
+
+/** `two` of `five feet two, five feet two`: inches are not read off to the tenth. */
+function inchesSpoken(words: readonly string[], at: number): SpokenNumber | null {
+  const number = spokenNumber(words, at);
+  const tenths = number?.parts && !/^(and|point|\d)/.test(words[at + 1] ?? "and");
+  if (number === null || !(tenths || number.value >= 1_200)) return number;
+  return spokenNumber(words.slice(0, at + 1), at) ?? number;
 }
 
 /** `seven more feet` */

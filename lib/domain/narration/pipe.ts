@@ -2,7 +2,7 @@ import type { Material } from "../facts/line.ts";
 import { MATERIAL_WORDS } from "../facts/line-words.ts";
 import { isOwner } from "./about.ts";
 import { type Axis, growsUpstream } from "./axis.ts";
-import type { Ground } from "./place.ts";
+import type { Ground } from "./ground.ts";
 import {
   clauseWords,
   inClause,
@@ -70,6 +70,10 @@ function toldBySpan(
     return { ...rowFor(ground, mark, { from: null, changed: false }), begins: "start" };
   const end = last?.begins === "start" ? spanOf(ground.talk, last.mark) : null;
   if (!end || mark.sentence - end.sentence > 1 || mark.material === current) return null;
+  const own = inSentence(ground.talk, mark.sentence).some(
+    (other) => other.what === "distance" && other.at > mark.at && other.distance.kind === "at",
+  );
+  if (own && mark.sentence > end.sentence) return null;
   return { ...rowFor(ground, mark, { from: current, changed: true }), begins: end };
 }
 
@@ -174,13 +178,27 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
     (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
   );
   if (other && isSurface(other) && mark.at < other.at) return true;
+  if (other && isSaidOfToo(talk, mark, other)) return true;
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
 }
 
+/** `some of that orangeburg, and it’s egged out`: told first of the pipe, then how it is. */
+function isSaidOfToo(talk: Talk, mark: Said, other: Said): boolean {
+  return (
+    mark.at < other.at &&
+    /^(pipe )?([\w]+ )?(and|which|but) (it's|it is|she's|that's|is|it)\b/.test(
+      wordsOf(talk, mark.to, other.from + 1),
+    )
+  );
+}
+
 /** `somebody patched it here, cement`: what it was mended with. */
 function isPatch(talk: Talk, mark: Said): boolean {
+  const lead = wordsOf(talk, mark.from - 2, mark.from);
+  if (/\b(chunks?|pieces?|hunks?|lumps?|shards?|slabs?|blobs?|globs?|bits?|splash) of$/.test(lead))
+    return true;
   return /\b(patch(ed|es)?|mortar(ed)?|grout(ed)?|smeared|slopped|packed)\b/.test(
     wordsOf(talk, mark.from - 6, mark.to + 3),
   );

@@ -41,7 +41,7 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a date", isDate],
   ["an amount of money", isMoney],
   ["a time of day", isHour],
-  ["a length of time", (n) => TIME.test(n.follow)],
+  ["a length of time", (n) => TIME.test(n.follow) || isSeconds(n)],
   ["a percentage", (n) => /^(percent|%|per cent|percentage)(?= |$)/.test(n.follow)],
   ["a part of the bore", isShare],
   ["a number of degrees", (n) => /^degrees?\b/.test(n.follow)],
@@ -58,6 +58,16 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
 
 const TIME =
   /^(more )?(minutes?|mins?|seconds?|secs?|hours?|hrs?|years?|yrs?|days?|weeks?|months?|times|nights?)\b/;
+
+/** `four minutes twenty` */
+function isSeconds({ lead, unit, number }: NumberAt): boolean {
+  return (
+    !unit &&
+    !number.parts &&
+    number.value <= 6_000 &&
+    /\d?\b(minutes?|hours?|mins?) (and )?$/.test(`${lead} `)
+  );
+}
 
 /** Why a number is no distance; null where it may be one. */
 export function whyNoDistance(n: NumberAt): string | null {
@@ -92,7 +102,7 @@ function isReference({ written, lead, follow }: NumberAt): boolean {
   if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;
   if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead) && !/^feet/.test(follow))
     return true;
-  return /\b(job|permit|ticket|file|order|invoice|sheet|page|run|recording|video|part|camera|reel|route|highway|schedule|sdr|manhole|mh|tract|parcel|crew|truck|line|version|take|step|class|grade|type|dash)( (number|no|#))?$/.test(
+  return /\b(clip|extension|ext|channel|limit|chapter|resolution|hertz|slide|photo|picture|frame|job|permit|ticket|file|order|invoice|sheet|page|run|recording|video|part|camera|reel|route|highway|schedule|sdr|manhole|mh|tract|parcel|crew|truck|line|version|take|step|class|grade|type|dash)( (number|no|#))?$/.test(
     lead,
   );
 }
@@ -186,7 +196,14 @@ function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
 /** House, lot and unit numbers by the words beside them. */
 function isAddress(n: NumberAt): boolean {
   if (n.unit || n.number.parts) return false;
-  if (n.possessive || HOUSE_NUMBER.test(n.lead) || isBeforeStreet(n.follow)) return true;
+  if (
+    n.possessive ||
+    SOMEBODY_AT.test(n.lead) ||
+    isSubject(n) ||
+    HOUSE_NUMBER.test(n.lead) ||
+    isBeforeStreet(n.follow)
+  )
+    return true;
   const large = n.number.value >= 10_000;
   if (n.beforeName && (large || n.number.style !== "plain")) return true;
   if (!large) return false;
@@ -196,6 +213,17 @@ function isAddress(n: NumberAt): boolean {
 
 const HOUSE_NUMBER =
   /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|buildings?|doors?|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$|\b(belongs to|feeds|serves)$/;
+/** `the neighbor at 24 wants a copy`. */
+const SOMEBODY_AT =
+  /\b(neighbors?|folks|lady|guy|man|woman|customer|tenants?|owners?|people|family|couple|kids|renters?|fella|gal|mrs\.?( \w+)?|mr\.?( \w+)?|who) (over )?(at|in|from|of|next door at)$/;
+/** `Twenty-six is the red house`, `22 called us`, `24 shares it`: what people do, no footage does. */
+const DOES =
+  /^(over (there|here)|(is|was|'s) (the|a|that) (\w+ )?(house|place|building|duplex|one with|unit)|wants?|called|calls|lives?|owns?|gets?|shares?|pays?|paid|complain(s|ed)|agreed|refused|signed|won't|hasn't|says (he|she|they|it|that)|flush(es|ed)|moved|backed up|backs up)\b/;
+
+function isSubject({ follow, number }: NumberAt): boolean {
+  return number.value > 100 && DOES.test(follow);
+}
+
 /** `the cleanout at 211`, `we’re at two oh one`. */
 const AT_HOUSE =
   /\b(we're|we are|i'm|here|out|cleanout|neighbors?|folks|house|over|for|garage|yard|duplex|place|customer|mr|mister|mrs|garden|front|back|at the|says|say|said|planter)( (\w+ )?at|)$/;
@@ -219,9 +247,18 @@ function isReadOut({ follow, lead }: NumberAt): boolean {
   );
 }
 
+/** `cleanout’s right by the porch, about three foot off the wall`: where to find it. */
+const WHERE_IT_IS =
+  /\b(cleanout|manhole|cap|access|box|lid|vent)( [\w']+){0,2} (by|near|beside|behind|along|against|on|next to|in front of) (the|their|your|his|her)( [\w']+){1,5}$/;
+
 /** `the cleanout is two feet off the house`, `ten feet from the curb`. */
 function isOnGround({ lead, follow, unit }: NumberAt): boolean {
   if (!unit) return false;
+  if (
+    /^(in |out |away )?(off|from) /.test(follow.replace(/^(feet|foot) /, "")) &&
+    WHERE_IT_IS.test(lead)
+  )
+    return true;
   if (
     /^(away )?(off|from|behind|short of|inside|in front of|past|shy of) (of )?(the |their |your |his |her |our )?(curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|edge of)\b/.test(
       follow,
@@ -238,6 +275,9 @@ function isDepth({ follow, unit, lead }: NumberAt): boolean {
   return (
     /^(deep|of cover|of dirt|below|underground|under the|under it|down below|high|tall|wide|down from grade|to grade)\b/.test(
       follow,
+    ) ||
+    /\b(locator|sonde|transmitter|beacon)( (says|reads|shows|has|puts|gives|is|it|me|that|at|about))+$/.test(
+      lead,
     ) ||
     /\b(depth|deep|buried|locates? (it )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(
       lead,
@@ -276,7 +316,9 @@ function isCable({ follow, unit, lead, number }: NumberAt): boolean {
 function isPieces({ follow, unit }: NumberAt): boolean {
   return (
     unit &&
-    /^(joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(follow)
+    /^(pipe|joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(
+      follow,
+    )
   );
 }
 
@@ -297,11 +339,13 @@ function isCount(n: NumberAt): boolean {
   if (number.value === 0) return NONE_OF.test(follow);
   if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.
-  if (number.value > 1_200) return NAMED.test(lead) && !first;
+  if (number.value > 1_200) return NAMED.test(lead) && !HARDLY_OF.test(lead) && !first;
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
   return isSmallCount(n);
 }
 
+/** `just shy of twenty-three` is read off. */
+const HARDLY_OF = /\b(shy|short|north|south|side|inside|tick|hair) of$/;
 const NAMED =
   /\b(the|a|an|my|his|her|their|our|your|these|those|of|with|for|like|than|in|by|every|all|got)$/;
 const POINTED =

@@ -51,7 +51,7 @@ export function marksIn(words: readonly Word[]): Mark[] {
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  const read = withSameSide(withHours(withChoices(marks), words), words);
+  const read = withSameSide(withHours(withChoices(marks, words), words), words);
   return withNameless(withConstructions(read, words), words);
 }
 
@@ -114,7 +114,14 @@ function isNameless(
   { beside, words }: { readonly beside: readonly Mark[]; readonly words: readonly Word[] },
 ): boolean {
   if (mark.what !== "turn" || mark.turn !== "another") return false;
-  const named = beside.some((other) => other.what === "thing");
+  // `a crack at fourteen, another one at twenty`: read off, the first is done with.
+  const named = beside.some(
+    (other) =>
+      other.what === "thing" &&
+      !beside.some(
+        (read) => read.what === "distance" && read.from > other.from && read.to <= mark.from,
+      ),
+  );
   const placed = beside.some((other) => PLACING.has(other.what));
   return !named && placed && words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
 }
@@ -160,12 +167,13 @@ const PLACING: ReadonlySet<Mark["what"]> = new Set(["clock", "distance", "diamet
 const GUESS = 200;
 
 /** Two distances in one breath, a foot or two apart, are a guess between them. */
-function withChoices(marks: readonly Mark[]): Mark[] {
+function withChoices(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   const joined: Mark[] = [];
   for (const mark of marks) {
     const last = joined.at(-1);
+    const together = last && words[last.from]?.sentence === words[mark.from]?.sentence;
     if (last && isReadClosely(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
-    else if (last && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
+    else if (last && together && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
     else joined.push(mark);
   }
   return joined;
@@ -230,10 +238,10 @@ function angleAlone({ words, lead }: ClauseWords): Mark | null {
   const number = spokenNumber(words, 0);
   if (number?.to !== words.length || !BEND_ANGLES.has(number.value / 100)) return null;
   const before = lead.split(" ");
-  const read = before.some((_, at) => {
-    const last = spokenNumber(before, at);
-    return last !== null && last.to === before.length && number.value - last.value > GUESS_FAR;
-  });
+  const last = before
+    .map((_, at) => spokenNumber(before, at))
+    .find((found) => found?.to === before.length);
+  const read = last != null && number.value - last.value > GUESS_FAR;
   return read ? { what: "thing", thing: BEND, from: 0, to: words.length } : null;
 }
 
@@ -243,6 +251,8 @@ const GUESS_FAR = 1_000;
 function goesOnTo(clause: ClauseWords, at: number, last: Mark | undefined): Mark | null {
   const words = clause.words.slice(at, at + 10).join(" ");
   const named = last?.what === "thing" && at - last.to <= 1;
+  if (named && at === last.to && words === "end")
+    return { what: "turn", turn: "closes", from: at, to: at + 1 };
   const found = GOES_ON.exec(words) ?? (named ? BARE_TO.exec(words) : null);
   if (!found) return null;
   const to = at + found[0].split(" ").length;

@@ -1,6 +1,7 @@
 import type { Cue } from "./cues.ts";
 import type { NarrationFormat } from "./draft.ts";
 import { inEnglish } from "./spanish.ts";
+import { cutWithoutPoints } from "./without-points.ts";
 
 /** A spoken word, as the rest of this room reads it. */
 export interface Word {
@@ -134,7 +135,23 @@ function breakBetween(
     return apart || before.text.length < WRAPPED || isListLine(next.text) ? "breath" : "none";
   }
   if (next.start === null || before.end === null) return "breath";
-  return next.start - before.end >= PAUSE ? "breath" : "none";
+  if (next.start - before.end < PAUSE) return "none";
+  return isInMidPhrase(before.text, next.text) ? "none" : "breath";
+}
+
+/** Nobody ends a sentence with these: the phrase goes on in the next caption, however long it took. */
+const DANGLING =
+  /(^|\s)(at|the|a|an|of|from|about|into|point|my|your|our|their|another|between|el|los|las|del|con|un|una|hasta|desde),?$/i;
+/** `no permit i looked at`, and somebody begins anew. */
+const BEGINNING =
+  /^(and|but|so|it|it's|i|i'm|we|we're|there|there's|that's|okay|alright|now|then|you|this is|here's)\b/i;
+/** Nor begins one with what only follows a number. */
+const CONTINUING =
+  /^(point|and a (half|quarter|third)|and three quarters|and change|feet|foot|ft|inch|inches|percent|o'clock|y medi[ao]|pies|pulgadas|punto)\b/i;
+
+function isInMidPhrase(before: string, next: string): boolean {
+  const [end, begin] = [before.trim(), next.trim()];
+  return (DANGLING.test(end) && !BEGINNING.test(begin)) || CONTINUING.test(begin);
 }
 
 /** Most lines of plain text are long and end within a sentence: they were wrapped, not ended on purpose. */
@@ -157,7 +174,7 @@ const PART = new RegExp(
     String.raw`\d{1,2}\/\d{1,2}\/\d{2,4}`,
     String.raw`\(?\d{3}\)?[-. ]\d{3}[-.]\d{4}|\d{3}-\d{4}`,
     String.raw`\b[a-z]{1,4}-\d+(?:-\d+)*\b`,
-    String.raw`\d+:\d\d`,
+    String.raw`\d+:\d\d(?::\d\d)?`,
     String.raw`\d+\+\d+(?:\.\d+)?`,
     String.raw`\d+(?:st|nd|rd|th)\b`,
     String.raw`\d+x\d+`,
@@ -184,17 +201,28 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
     const [part] = found;
     const behind = text.slice(found.index + part.length).trimStart();
     const cut = cutBy(part);
-    if (cut === "clause") return [betweenDigits(text, found.index, cue.line) ?? cut];
-    if (cut) return [cut];
+    if (cut) return cutAt(text, found.index, { cut, line: cue.line });
     const share = found.index / Math.max(1, cue.text.length);
     const from = offset + found.index;
     const time = cue.start === null ? null : Math.round(cue.start + share * (span ?? 0));
     const size = PIPE.test(behind);
     const piece = { text: part, from, to: from + part.length, time, line: cue.line, size };
+    if (/^outta$/i.test(part)) return ["out", "of"].map((word) => ({ ...piece, text: word }));
     // `6 in. Clay` ends a sentence, `6 in. clay` does not.
     const ends = /^(in|ft)\.$/i.test(part) && /^\p{Lu}/u.test(behind);
     return ends ? [piece, "sentence"] : [piece];
   });
+}
+
+/** What a mark cuts where it stands: nothing within a length or a range. */
+function cutAt(
+  text: string,
+  index: number,
+  { cut, line }: { readonly cut: Break; readonly line: number },
+): (Piece | Break)[] {
+  if (cut !== "clause") return [cut];
+  if (text[index] === "," && joinsFeet(text, index)) return [];
+  return [betweenDigits(text, index, line) ?? cut];
 }
 
 /** What a mark between words cuts; null for a word. */
@@ -202,6 +230,14 @@ function cutBy(part: string): Break | null {
   if (/^(\.{2,}|[,:…—–()\]]|--|-)$/.test(part)) return "clause";
   if (/^[.?!;¿¡]+$/.test(part)) return part.includes("?") ? "question" : "sentence";
   return part === "\n" ? "none" : null;
+}
+
+/** `seventy-four feet, eight inches` is one length. */
+function joinsFeet(text: string, index: number): boolean {
+  return (
+    /\b(feet|foot|ft)\.?\s?$/i.test(text.slice(0, index)) &&
+    /^,\s+(?:and\s+)?[\w-]+(?:\s[\w-]+)?\s+inch(es)?\b/i.test(text.slice(index))
+  );
 }
 
 /** `41-47` is from 41 to 47; the dash is read as the word `to`. */
@@ -233,7 +269,7 @@ function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Wor
     fresh = "none";
   }
   const english = inEnglish(words.map((word) => ({ ...word, asks: asked.has(word.sentence) })));
-  return unpunctuated ? withClauses(english) : english;
+  return unpunctuated ? cutWithoutPoints(english) : english;
 }
 
 type WordPlace = Pick<Word, "clause" | "sentence" | "breath">;
@@ -248,73 +284,6 @@ function placeAfter({ clause, sentence, breath }: WordPlace, cut: Break): WordPl
     sentence: sentence + counts("sentence"),
     breath: breath + counts("breath"),
   };
-}
-
-/** Words with which people who do not pause begin the next thing that they have to say. */
-const OPENERS: readonly (readonly [words: string, cut: Break])[] = [
-  ["okay", "sentence"],
-  ["ok so", "sentence"],
-  ["alright", "sentence"],
-  ["all right", "sentence"],
-  ["and then", "sentence"],
-  ["so then", "sentence"],
-  ["then at", "sentence"],
-  ["then roots", "sentence"],
-  ["then there's", "sentence"],
-  ["so at", "sentence"],
-  ["and at", "sentence"],
-  ["moving on", "sentence"],
-  ["and there's", "clause"],
-  ["and there is", "clause"],
-  ["and you got", "clause"],
-  ["and you've got", "clause"],
-  ["and we've got", "clause"],
-  ["there's", "clause"],
-  ["there is", "clause"],
-  ["here's", "clause"],
-  ["and that's", "clause"],
-  ["that's", "clause"],
-  ["that one", "clause"],
-  ["and the", "clause"],
-  ["and a", "clause"],
-  ["so", "clause"],
-  ["but", "clause"],
-  ["because", "clause"],
-  ["i mean", "clause"],
-  ["looks like", "clause"],
-  ["you can see", "clause"],
-  ["see how", "clause"],
-];
-
-/** In talk without points, cuts where the speaker begins anew. */
-function withClauses(words: readonly Word[]): Word[] {
-  let clauses = 0;
-  let sentences = 0;
-  return words.map((word, at): Word => {
-    const cut = at > 0 && words[at - 1]?.clause === word.clause ? openingAt(words, at) : "none";
-    if (cut !== "none") clauses += 1;
-    if (cut === "sentence") sentences += 1;
-    return { ...word, clause: word.clause + clauses, sentence: word.sentence + sentences };
-  });
-}
-
-/** `nine and a half`, `and three quarters`. */
-function isFraction(words: readonly Word[], at: number): boolean {
-  return words.slice(at, at + 4).some(({ text }) => /^(half|quarters?|thirds?)$/.test(text));
-}
-
-/** `at twenty there’s`: the next place, and what is there. */
-const AT_NUMBER =
-  /^(and )?(at|around) ((\d[\d.]*|zero|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|eleven|twelve|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|oh|point|and|a|half|quarter|feet|foot) ){1,5}(there's|there is|here's|here is|we've|we|you've|you|i've|i)( |$)/;
-
-function openingAt(words: readonly Word[], at: number): Break {
-  const before = words[at - 1]?.text ?? "";
-  if (/^(and|so|okay|that|it|at|is|the|then|but|looks)$/.test(before)) return "none";
-  if (words[at - 1]?.sentence === words[at]?.sentence && isFraction(words, at)) return "none";
-  const next = words.slice(at, at + 8).map(({ text }) => text);
-  if (AT_NUMBER.test(next.join(" "))) return "sentence";
-  const ahead = next.slice(0, 4).join(" ");
-  return OPENERS.find(([text]) => ahead === text || ahead.startsWith(`${text} `))?.[1] ?? "none";
 }
 
 function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word {

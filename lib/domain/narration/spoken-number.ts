@@ -122,10 +122,21 @@ function pairsAt(words: readonly string[], from: number): Part | null {
     const digit = DIGIT.get(words[first.to + 1] ?? "");
     return digit ? { value: first.value * 100 + digit, to: first.to + 2 } : null;
   }
+  const year = oldYear(words, from);
+  if (year) return year;
   const second = tensAt(words, first.to);
   const apart = second ? second.value - first.value : 0;
-  if (!second || (apart === GUESS && first.value > 20)) return null;
+  // `fifty-five, fifty-five`: said twice, no house number.
+  if (!second || apart === 0 || (apart === GUESS && first.value > 20)) return null;
   return { value: first.value * 100 + second.value, to: second.to };
+}
+
+/** `nineteen and forty-eight`, as old people say a year; not `between nineteen and forty`. */
+function oldYear(words: readonly string[], from: number): Part | null {
+  const century = /^(eighteen|nineteen)$/.test(words[from] ?? "") ? tensAt(words, from) : null;
+  if (!century || words[from + 1] !== "and" || words[from - 1] === "between") return null;
+  const year = tensAt(words, from + 2);
+  return year && year.value >= 20 ? { value: century.value * 100 + year.value, to: year.to } : null;
 }
 
 /** `a hundred and two`, `two hundred`, `hundred four`. */
@@ -212,6 +223,14 @@ const FRACTIONS: readonly (readonly [string, number])[] = [
   ["and a third", 33],
   ["and two thirds", 67],
   ["and change", 50],
+  ["and some change", 50],
+  ["and a skosh", 10],
+  ["and a hair", 10],
+  ["and a touch", 10],
+  ["and a tad", 10],
+  ["and a bit", 20],
+  ["and a little bit", 20],
+  ["and some", 30],
 ];
 
 /** `and a half`, `and three quarters`, `and six tenths`, `and 1/2` is not spoken. */
@@ -261,9 +280,17 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
   const digit = digitOf(words[whole.to]) ?? writtenDigit(words[whole.to]);
   if (digit === null || words[whole.to] === "o") return null;
   const next = words[whole.to + 1] ?? "";
-  if (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next)) return null;
+  const rest = words.slice(whole.to + 1, whole.to + 4).join(" ");
+  if (!isReadOff(rest) && (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next))) return null;
   const single = whole.value < 10 && DIGIT.has(last);
   return single && digit === whole.value + 1 ? null : { value: digit * 10, to: whole.to + 1 };
+}
+
+/** `forty-eight three on the counter` */
+function isReadOff(rest: string): boolean {
+  return /^on (the |my |our )?(counter|footage|screen|reel|monitor|display|meter|readout)\b/.test(
+    rest,
+  );
 }
 
 function writtenDigit(word: string | undefined): number | null {

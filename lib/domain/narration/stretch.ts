@@ -1,6 +1,8 @@
 import type { Cft } from "../length/station.ts";
+import { distanceFor } from "./footage-of.ts";
+import type { Ground } from "./ground.ts";
 import { type Heard, isStretchEnd } from "./heard.ts";
-import { distanceFor, type Ground, inOrder, placeAt } from "./place.ts";
+import { inOrder, placeAt } from "./place.ts";
 import { inClause, isTurn, type Of, type Said, wordsOf } from "./said.ts";
 import { workedOutAt } from "./track.ts";
 

@@ -32,11 +32,40 @@ function entries(kind: Thing["kind"], phrases: string, more: Partial<Thing> = {}
 const fault = (name: Fault, phrases: string) => entries("fault", phrases, { fault: name });
 const fitting = (name: Fitting, phrases: string) => entries("tie-in", phrases, { fitting: name });
 
+/** By themselves these name something else, or stand elsewhere. */
+const NOUNS: ReadonlySet<string> = new Set(["chip", "separate", "deform", "fracture", "flatten"]);
+
+/** A regular verb in all its forms: `pinch` gives `pinches`, `pinched`, `pinching`. */
+function formsOf(stem: string): string[] {
+  const short = stem.replace(/e$/, "");
+  const twice = /[^aeiou][aeiou][pgt]$/.test(stem) && stem.length <= 4 ? stem.slice(-1) : "";
+  const third = /(s|sh|ch|x)$/.test(stem) ? `${stem}es` : `${stem}s`;
+  const base = NOUNS.has(stem) ? [] : [stem];
+  return [...base, third, `${short}${twice}ed`, `${short}${twice}ing`];
+}
+
+/** What a pipe does when it fails, whatever the tense: `it’s blistering`, `that’s crumbled`. */
+const done = (name: Fault, stems: string) =>
+  fault(
+    name,
+    stems
+      .split(",")
+      .flatMap((stem) => formsOf(stem.trim()))
+      .join(","),
+  );
+
 /** The sewer in the street, by whose it is and what it is. */
 const PUBLIC_SEWER = ["city", "street", "public", "sewer", "town", "county"]
   .flatMap((whose) =>
     ["main", "tap", "line", "sewer", "connection", "saddle", "pipe"].map(
       (what) => `${whose} ${what}`,
+    ),
+  )
+  .concat(
+    ["city", "street", "public"].flatMap((whose) =>
+      ["six", "eight", "ten", "twelve", "6", "8", "10", "12"].map(
+        (inches) => `${whose} ${inches} inch`,
+      ),
     ),
   )
   .filter((words) => !/^sewer (line|pipe|sewer|saddle)$/.test(words))
@@ -93,7 +122,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "offset-joint",
-    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint is offset, joints are offset, joint is off, shifted joint, misaligned joint, step in the joint, drop joint, dropped, slipped joint, lip, shear, sheared, kicked over, off set",
+    "offset, offsets, offset joint, offset joints, joint offset, dropped joint, joint is offset, joints are offset, joint is off, shifted joint, misaligned joint, step in the joint, drop joint, dropped, slipped joint, lip, shear, sheared, kicked over, off set, a step down, a step up, a step in, a little step, ledge",
   ),
   ...fault(
     "open-joint",
@@ -127,6 +156,16 @@ export const THING_WORDS: readonly Entry[] = [
     "worn-surface",
     "worn, worn out, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
   ),
+  ...done(
+    "deformed",
+    "pinch, blister, squat, flatten, squash, squish, deform, buckle, deflect, mash",
+  ),
+  ...done("broken", "shatter, crumble, splinter, chip"),
+  ...done("crack", "fracture"),
+  ...done("collapsed", "collapse"),
+  ...done("worn-surface", "corrode, erode, scour"),
+  ...done("open-joint", "separate"),
+  ...done("infiltration", "seep, weep"),
   ...entries(
     "water",
     "under water, underwater, standing water, water, submerged, half full of water, full of water, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
@@ -176,7 +215,7 @@ const MATERIAL_PHRASES: readonly (readonly [Material, string])[] = [
   ],
   [
     "bituminous-fibre",
-    "orangeburg, orange burg, orangeberg, fiber pipe, bituminous fiber, tar paper pipe, fibre pipe, orangeburg pipe",
+    "orangeburg, orange burg, orangeberg, fiber pipe, bituminous fiber, tar paper pipe, tar paper, fibre pipe, orangeburg pipe",
   ],
   ["asbestos-cement", "transite, asbestos cement, asbestos, ac pipe, transite pipe"],
   [

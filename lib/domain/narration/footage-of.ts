@@ -1,0 +1,255 @@
+import { type Ground, isPlacing, placings } from "./ground.ts";
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  spanAt,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
+
+/** A reading counts for something said this long before or after it, in thousandths of a second. */
+const PREVIOUS = 6_000;
+const NEXT = 12_000;
+/** So long the camera has hardly moved. */
+const STILL = 3_000;
+
+/** The reading that belongs to a mark, if one was spoken for it. */
+export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { talk } = ground;
+  const own = pick(ground, placings(ground, inClause(talk, mark.clause)), mark);
+  if (own && !isOfNext(ground, mark, own)) return own;
+  const known = knownPlace(ground, mark);
+  if (known) return distanceFor(ground, known);
+  if (isOnward(ground, mark)) return nextBare(ground, mark);
+  const sentence = pick(ground, placings(ground, inSentence(talk, mark.sentence)), mark);
+  return sentence ?? acrossSentences(ground, mark);
+}
+
+/** `a tap and a crack at forty-six`, behind another reading: the reading is that of the crack. */
+function isOfNext(ground: Ground, mark: Said, own: Of<"distance">): boolean {
+  if (own.at < mark.at) return false;
+  const marks = placings(ground, inSentence(ground.talk, mark.sentence));
+  const earlier = marks.some((other) => other.what === "distance" && other.at < mark.at);
+  return (
+    earlier &&
+    marks.some((other) => other.what === "thing" && other.at > mark.at && other.at < own.at)
+  );
+}
+
+/** What was named before, itself or in its clause: `the pipe is broken around that tap`. */
+function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
+  if (mark.what === "turn") return null;
+  const again = inClause(talk, mark.clause).find(
+    (other) => sense.again.get(other.at) != null && !sense.pointers.has(other.at),
+  );
+  const before = again && sense.again.get(again.at);
+  return before == null || before >= mark.at ? null : (talk.said[before] ?? null);
+}
+
+/** Where the talk begins with a reading, each holds for what follows it; else for what precedes it. */
+function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"> | null {
+  const distances = marks.filter(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" && !(other.at > mark.at && isEnd(ground.talk, mark, other)),
+  );
+  const before = distances.findLast((other) => other.at < mark.at) ?? null;
+  const after = distances.find((other) => other.at > mark.at) ?? null;
+  if (after && isBound(ground.talk, mark, after)) return after;
+  return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+}
+
+/** `crack along the top, runs to twenty-eight`: where it stops, not where it is. */
+function isEnd(talk: Talk, mark: Said, distance: Said): boolean {
+  const before = talk.said[distance.at - 1];
+  return (
+    mark.what === "thing" &&
+    before !== undefined &&
+    before.at > mark.at &&
+    isTurn(before, "closes") &&
+    /\b(to|till|until|through)$/.test(wordsOf(talk, before.from, before.to)) &&
+    distance.from - before.to <= 1
+  );
+}
+
+/** `to clay at eighteen two`, nothing between: bound whatever stands before. */
+function isBound(talk: Talk, mark: Said, after: Said): boolean {
+  return (
+    after.clause === mark.clause &&
+    /^(pipe )?(at|around|about|right at)$/.test(wordsOf(talk, mark.to, after.from))
+  );
+}
+
+/** `then`, `further on`: no longer where the last reading was. */
+function isOnward(ground: Ground, mark: Said): boolean {
+  const clause = inClause(ground.talk, mark.clause);
+  const first = spanAt(ground.talk, mark.clause).from;
+  const lead = wordsOf(ground.talk, first, mark.from);
+  const has = clause.some((other) => isPlacing(ground, other));
+  return (
+    !has &&
+    /\b(then|further|farther|later|moving on|keep going|keep pushing|up ahead|a ways|next|keep on|pushing on|continuing|carrying on|going on)\b/.test(
+      lead,
+    )
+  );
+}
+
+function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
+  const lead = ground.habit === "reads-first" ? readFirst(ground, mark) : null;
+  if (lead) return lead;
+  const bare = nextBare(ground, mark);
+  const next = bare && movesOn(ground, mark, bare) ? null : bare;
+  if (next && ground.habit === "tells-first") return next;
+  return nearBy(ground, mark, next);
+}
+
+/** Of the reading in the sentence before and the next one, that to which the find belongs. */
+function nearBy(ground: Ground, mark: Said, next: Of<"distance"> | null): Of<"distance"> | null {
+  const previous = previousReading(ground, mark);
+  if (next && saysFollows(ground, next) && !(previous?.free && nearer(previous.mark, mark, next)))
+    return next;
+  if (previous?.free) return next && nearer(next, mark, previous.mark) ? next : previous.mark;
+  if (previous && (isHere(ground, mark) || isStill(previous.mark, mark)) && !next)
+    return previous.mark;
+  return next ?? (previous && isHere(ground, mark) ? previous.mark : toldAt(ground, mark));
+}
+
+/** So many sentences back, or thousandths of a second, somebody who reads off first did so. */
+const READ_BACK = 4;
+const READ_TIME = 15_000;
+
+/** The reading before, where the speaker reads off first and has not gone on since. */
+function readFirst(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { talk } = ground;
+  const before = placings(ground, talk.said).filter(
+    (old) => old.at < mark.at && old.sentence < mark.sentence,
+  );
+  const last = before.findLast(({ what }) => what === "distance");
+  if (!last || !isPlacing(ground, last) || last.distance.from === 0) return null;
+  const bare = placings(ground, inSentence(talk, last.sentence)).every(
+    ({ what }) => what === "distance",
+  );
+  if (!bare || mark.sentence - last.sentence > READ_BACK) return null;
+  if (tooFar(last.time, mark.time, READ_TIME)) return null;
+  return MOVING.test(wordsOf(talk, last.to, mark.from)) ? null : last;
+}
+
+/** So many sentences, or thousandths of a second, the camera stands for what is told without a silence. */
+const TOLD = 3;
+const TOLD_TIME = 12_000;
+
+/** `Six point two. Wye. Right.`: told in one breath behind its reading. */
+function toldAt(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { words } = ground.talk.speech;
+  const breath = words[mark.from]?.breath;
+  const last = ground.talk.said
+    .slice(0, mark.at)
+    .findLast((old): old is Of<"distance"> => isPlacing(ground, old));
+  if (!last || words[last.from]?.breath !== breath || mark.sentence - last.sentence > TOLD)
+    return null;
+  const moved = MOVING.test(wordsOf(ground.talk, last.to, mark.from));
+  return moved || tooFar(last.time, mark.time, TOLD_TIME) ? null : last;
+}
+
+const MOVING =
+  /\b(moving|pushing|carrying|heading|going|rolling) (on|along)\b|\bkeep (going|pushing)\b/;
+
+/** `another wye. Moving on. Fifty-five now.`: the reading is of a place further on. */
+function movesOn({ talk }: Ground, mark: Said, next: Said): boolean {
+  return MOVING.test(wordsOf(talk, mark.to, next.from));
+}
+
+function nearer(one: Said, mark: Said, other: Said): boolean {
+  if (one.time === null || mark.time === null || other.time === null) return false;
+  return Math.abs(one.time - mark.time) * 2 < Math.abs(other.time - mark.time);
+}
+
+function isStill(before: Said, mark: Said): boolean {
+  return before.time !== null && mark.time !== null && mark.time - before.time <= STILL;
+}
+
+function isHere(ground: Ground, mark: Said): boolean {
+  return inClause(ground.talk, mark.clause).some((other) => isTurn(other, "here"));
+}
+
+function saysFollows(ground: Ground, next: Said): boolean {
+  return inSentence(ground.talk, next.sentence).some((other) => isTurn(other, "follows"));
+}
+
+/** The last reading in the sentence before; free if nothing else was placed by it. */
+function previousReading(
+  ground: Ground,
+  mark: Said,
+): { mark: Of<"distance">; free: boolean } | null {
+  const sentence = inSentence(ground.talk, mark.sentence - 1);
+  const last = sentence.findLast((other) => isPlacing(ground, other));
+  if (!last || !isPlacing(ground, last) || tooFar(last.time, mark.time, PREVIOUS)) return null;
+  const things = placings(ground, sentence).filter((other) => other.what === "thing");
+  if (last.distance.from === 0) return { mark: last, free: mark.what === "material" };
+  return { mark: last, free: things.length === 0 && !takenByEarlier(ground, last) };
+}
+
+/** A bare reading that the thing in the sentence before it already took. */
+function takenByEarlier(ground: Ground, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
+  const before = inSentence(ground.talk, reading.sentence - 1);
+  if (
+    words[before[0]?.from ?? 0]?.breath !== words[reading.from]?.breath &&
+    opensTold(ground, reading)
+  )
+    return false;
+  const thing = placings(ground, before).findLast((other) => other.what === "thing");
+  const placed = before.some((other) => isPlacing(ground, other));
+  return thing !== undefined && !placed && !tooFar(thing.time, reading.time, NEXT);
+}
+
+/** Something is told behind the reading in its own breath. */
+function opensTold(ground: Ground, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
+  return ground.talk.said.some(
+    (other) =>
+      other.at > reading.at &&
+      /^(thing|material)$/.test(other.what) &&
+      words[other.from]?.breath === words[reading.from]?.breath,
+  );
+}
+
+/** So many sentences on, a reading can still be that of a thing. */
+const AHEAD = 3;
+
+/** The first reading in the sentences after a thing, where it stands there alone. */
+function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
+  const ahead = mark.time === null && ground.habit !== "tells-first" ? 1 : AHEAD;
+  for (let on = 1; on <= ahead; on += 1) {
+    const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
+    const first = marks.find((other) => isPlacing(ground, other));
+    if (!first || !isPlacing(ground, first)) continue;
+    if (opensBreath(ground, mark, first)) return null;
+    return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
+  }
+  return null;
+}
+
+/** A reading after a silence, with something else told behind it in that breath, belongs to that. */
+function opensBreath(ground: Ground, mark: Said, reading: Of<"distance">): boolean {
+  const { words } = ground.talk.speech;
+  const breath = words[reading.from]?.breath;
+  if (breath === words[mark.from]?.breath || saysFollows(ground, reading)) return false;
+  const next = placings(ground, ground.talk.said).find((other) => other.at > reading.at);
+  return (
+    next?.what === "thing" && next.thing.kind !== "main" && words[next.from]?.breath === breath
+  );
+}
+
+/** Nothing else is placed by it, or the speaker says that it goes with what came before. */
+function isBare(ground: Ground, first: Of<"distance">, marks: readonly Said[]): boolean {
+  if (marks[0]?.at !== first.at) return false;
+  const things = marks.some((other) => other.what === "thing" && other.thing.kind !== "main");
+  return !things || first.distance.from === 0 || saysFollows(ground, first);
+}
+
+function tooFar(from: number | null, to: number | null, limit: number): boolean {
+  return from !== null && to !== null && to - from > limit;
+}

@@ -1,0 +1,176 @@
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  type Of,
+  type Said,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
+
+/** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
+export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.weak && !isPlain(talk, mark)) return true;
+  if (isOtherWord(talk, mark) || isOfTieIn(talk, mark)) return true;
+  if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
+    return true;
+  const or = /^or\b/.test(clauseWords(talk, mark.clause));
+  const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
+  return or && !measured && mark.clause > 0;
+}
+
+/** Told of something else that is named already. */
+function isOtherWord(talk: Talk, mark: Of<"thing">): boolean {
+  const { kind } = mark.thing;
+  if (kind === "deposit") return isBehindHole(talk, mark) || isCaught(talk, mark);
+  if (kind === "water" && isLeak(talk, mark)) return true;
+  if (kind === "blockage") return isPartly(talk, mark) || isPlugOfTieIn(talk, mark);
+  return isOfRoots(talk, mark);
+}
+
+/** Told of a branch, or of the connection at the main. */
+function isOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  return (
+    isHoleOfTap(talk, mark) ||
+    isAngleOfTieIn(talk, mark) ||
+    isFlowOfTieIn(talk, mark) ||
+    isPartOfMain(talk, mark)
+  );
+}
+
+/** `a lip that catches paper`: what it would do, nothing that lies there. */
+function isCaught(talk: Talk, mark: Said): boolean {
+  return /\b(catch|catches|snag|snags|grab|grabs|catch all|hang up|hangs up)( the| all| your| any)*( \w+)?$/.test(
+    wordsOf(talk, mark.from - 3, mark.from),
+  );
+}
+
+/** `an abandoned wye, plugged with mortar`: the branch, not the pipe. */
+function isPlugOfTieIn(talk: Talk, mark: Said): boolean {
+  if (
+    !/^(plugged|plug|blocked|stopped up|blocked off|plugged up)$/.test(
+      wordsOf(talk, mark.from, mark.to),
+    )
+  )
+    return false;
+  const before = inSentence(talk, mark.sentence).findLast(
+    (old) => old.at < mark.at && old.what === "thing",
+  );
+  return before?.what === "thing" && before.thing.kind === "tie-in";
+}
+
+/** `a hole, you can see the rocks`: the ground behind it, nothing that lies in the pipe. */
+function isBehindHole(talk: Talk, mark: Said): boolean {
+  if (!/\b(rocks?|gravel|dirt|sand)\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
+  );
+}
+
+/** `roots poking in`: told of the roots. */
+function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.fault !== "protruding-tie-in") return false;
+  const before = talk.said[mark.at - 1];
+  return before?.what === "thing" && before.thing.fault === "roots" && mark.from - before.to <= 2;
+}
+
+/** `tap on my left, no wye, just a hole they chopped`: how the tap was made. */
+function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
+  if (!/\bholes?$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  const made =
+    /\b(just|through|into|out of|only|by) (a|the)$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
+    /^(they|he|somebody|someone|was|that was)?( they)? ?(chopped|cut|knocked|busted|broke|punched|drilled|made|cored)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 3),
+    );
+  const before = (sentence: number) =>
+    inSentence(talk, sentence).some(
+      (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+    );
+  const known = /\b(the|that)$/.test(wordsOf(talk, mark.from - 1, mark.from));
+  const placed = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
+  return (made && before(mark.sentence)) || (known && !placed && before(mark.sentence - 1));
+}
+
+const BROKEN = /^(hole|broken|collapsed)$/;
+
+/** `water’s seeping in`: told by what it does. */
+function isLeak(talk: Talk, mark: Said): boolean {
+  const next = talk.said[mark.at + 1];
+  const leaks = next?.what === "thing" && next.thing.fault === "infiltration";
+  return leaks && next.from - mark.to <= 2;
+}
+
+/** `half blocked`, `65% blocked`: how much of the pipe something takes. */
+function isPartly(talk: Talk, mark: Said): boolean {
+  return /(^|\b)(percent|%|half|quarters?|thirds?|partially|partly|mostly|nearly|almost|way)$/.test(
+    wordsOf(talk, mark.from - 1, mark.from),
+  );
+}
+
+/** `tap on the right, and it’s dripping`: it is in use; the pipe does not leak. */
+function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
+  const lead = wordsOf(talk, mark.from - 3, mark.from);
+  const tieIn = inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+  );
+  if (mark.thing.kind === "water")
+    return tieIn && RUNS.test(wordsOf(talk, mark.to, mark.to + 4)) && !/standing/.test(lead);
+  return tieIn && /\b(it's|it is|that's|that one's|still|and|one's)$/.test(lead);
+}
+
+/** What water does that comes out of a branch. */
+const RUNS =
+  /^(right |just )?(in it|in that|in there|in this one|coming|running|flowing|trickling|pouring|dribbling|out of (it|that|there))\b/;
+
+/** `tap into the eight inch main`. */
+const INTO_MAIN =
+  /^(in|into|to|on|onto|at|of) (the |a |an |our |that )?(([\w.]+|\d+) inch )?(\w+ )?(main|city (line|sewer|main)|sewer main)\b/;
+
+/** `in the main, at the tee`: the fitting at the main is no branch of the line. */
+function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in") return false;
+  const before = talk.said[mark.at - 1];
+  const joined =
+    before?.what === "thing" &&
+    before.thing.kind === "main" &&
+    before.to === mark.from &&
+    before.clause === mark.clause;
+  if (joined || INTO_MAIN.test(wordsOf(talk, mark.to, mark.to + 7))) return true;
+  if (
+    /^(out )?(at|in|under) (the )?(street|road|alley|city)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 4),
+    )
+  )
+    return true;
+  if (!/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from))) return false;
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.what === "thing" && old.thing.kind === "main" && Math.abs(old.at - mark.at) <= 3,
+  );
+}
+
+/** `tee on the right, 90 degrees` is no bend of the pipe. */
+function isAngleOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "bend" || !/\bdegrees?$/.test(wordsOf(talk, mark.from, mark.to)))
+    return false;
+  return inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",
+  );
+}
+
+function isPlain(talk: Talk, mark: Said): boolean {
+  const lead = wordsOf(talk, mark.from - 4, mark.from);
+  if (
+    /\b(a|an|another|first|second|third|fourth|two|three|other|one|capped|live|dead|side)( [a-z]+)?( inch)?( [a-z]+)?$/.test(
+      lead,
+    )
+  )
+    return true;
+  return [-1, 0, 1].some((by) => {
+    const marks = inClause(talk, mark.clause + by).filter(
+      ({ sentence }) => sentence === mark.sentence,
+    );
+    const placing = marks.some(({ what }) => what === "distance" || what === "clock");
+    return placing && (by === 0 || marks.every(({ what }) => what !== "thing"));
+  });
+}

@@ -1,0 +1,70 @@
+import type { Ground } from "./ground.ts";
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  isTurn,
+  type Said,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
+
+/** The pipe’s material, told while the camera goes in. */
+export function isStart({ talk, track }: Ground, mark: Said): boolean {
+  const first = talk.speech.words[0]?.time ?? null;
+  const soon = mark.time === null || first === null || mark.time - first <= START;
+  if (mark.what !== "material") return false;
+  if (isFirstFeet(talk, mark) || isThroughout(talk, mark) || isFirstPipe({ talk, track }, mark))
+    return true;
+  const words = wordsOf(talk, 0, mark.to);
+  const atZero = track.points.every(({ at, counter }) => at > mark.at || counter === 0);
+  const changes = inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
+  return mark.what === "material" && soon && atZero && !changes && ENTRY.test(words);
+}
+
+/** `It’s PVC to start. Ten foot three, wye.`: told before anything was read off, and nothing changed to it. */
+export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mark: Said): boolean {
+  if (mark.what !== "material" || track.points.length === 0) return false;
+  const before = talk.said.some((other) => other.what === "material" && other.at < mark.at);
+  const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
+  const own = inSentence(talk, mark.sentence).some(
+    (other) => other.what === "distance" && other.distance.from > 0,
+  );
+  if (before || read || own) return false;
+  const follows = isTurn(inSentence(talk, mark.sentence + 1)[0], "follows");
+  return !follows && !CHANGED.test(sentenceUpTo(talk, mark));
+}
+
+/** Nobody says so of what was there all along. */
+const CHANGED =
+  /\b(now|then|changes?|changed|turns?|turned|goes|went|go|gone|becomes|switch(es|ed)?|into|out of)\b/;
+
+function sentenceUpTo(talk: Talk, mark: Said): string {
+  const from = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);
+  return wordsOf(talk, from, mark.to);
+}
+
+/** `First couple feet are ductile`. */
+export function isFirstFeet(talk: Talk, mark: Said): boolean {
+  const first = inClause(talk, mark.clause).find((other) => other.what === "material");
+  if (first?.at !== mark.at) return false;
+  return inClause(talk, mark.clause).some(
+    (other) =>
+      other.at < mark.at &&
+      other.what === "distance" &&
+      other.distance.kind === "extent" &&
+      /\bfirst$/.test(wordsOf(talk, other.from - 1, other.from)),
+  );
+}
+
+/** `six inch clay all the way`: told of the whole run, where no other material was. */
+function isThroughout(talk: Talk, mark: Said): boolean {
+  const words = clauseWords(talk, mark.clause);
+  if (!/\b(all the way|throughout|the whole way|the whole run|entire run)$/.test(words))
+    return false;
+  return talk.said.every((other) => other.what !== "material" || other.at >= mark.at);
+}
+
+const START = 30_000;
+const ENTRY =
+  /\b(go(ing)? in|start(ing|ed)?|in (at|through|from)|launch(ing|ed)?|zero(ed)?|reset|counter 0|begin(ning)?( with)?|counting from|from the|push(ing)? from|set up|stuck down)\b/;
