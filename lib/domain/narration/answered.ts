@@ -1,5 +1,5 @@
 import { groupedBy, type Said, type Talk } from "./said.ts";
-import type { Word } from "./speech.ts";
+import type { Word } from "./word.ts";
 
 /** Something to be answered yes or no. */
 const POLAR =

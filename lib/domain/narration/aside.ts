@@ -1,5 +1,5 @@
 import { groupedBy, inClause, type Talk } from "./said.ts";
-import type { Word } from "./speech.ts";
+import type { Word } from "./word.ts";
 
 /** What is so in general, was once, or ought to be: nobody sees it now. */
 const GENERAL =

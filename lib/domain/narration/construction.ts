@@ -1,7 +1,7 @@
 import type { Fault } from "../facts/run.ts";
 import type { Mark } from "./mark.ts";
-import type { Word } from "./speech.ts";
 import { PLAIN_THING, type Thing } from "./things.ts";
+import type { Word } from "./word.ts";
 
 /** So many words of the sentence behind belong to what is said of its subject. */
 const BEHIND = 14;

@@ -2,9 +2,9 @@ import type { Cft } from "../length/station.ts";
 import { clockTime, hourAt, hourEnd } from "./hour.ts";
 import type { Distance, Mark } from "./mark.ts";
 import { whyNoDistance } from "./role.ts";
-import type { Word } from "./speech.ts";
 import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
 import { BEND, BEND_ANGLES } from "./things.ts";
+import type { Word } from "./word.ts";
 
 const FOOT = new Set(["foot", "feet", "ft", "footer"]);
 const INCH = new Set(["inch", "inches"]);

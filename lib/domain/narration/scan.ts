@@ -1,10 +1,10 @@
 import { withConstructions } from "./construction.ts";
 import type { Mark, Meaning } from "./mark.ts";
 import { type ClauseWords, measureAt } from "./measure.ts";
-import type { Word } from "./speech.ts";
 import { spokenNumber } from "./spoken-number.ts";
 import { TURN_WORDS } from "./talk.ts";
 import { BEND, BEND_ANGLES, MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
+import type { Word } from "./word.ts";
 
 interface Phrase {
   readonly words: readonly string[];

@@ -1,4 +1,4 @@
-import type { Word } from "./speech.ts";
+import type { Word } from "./word.ts";
 
 type Cut = "none" | "clause" | "sentence";
 
