@@ -1,112 +1,35 @@
-import { sql } from "drizzle-orm";
+import { type BuildColumns, sql } from "drizzle-orm";
 import {
   type AnySQLiteColumn,
   foreignKey,
   index,
   integer,
   primaryKey,
-  real,
+  type SQLiteTableWithColumns,
   sqliteTable,
   text,
   uniqueIndex,
 } from "drizzle-orm/sqlite-core";
 import { DUE_KINDS, QUESTIONS, TALLIES } from "#lib/domain/desk/answer.ts";
-import { AGREEMENT_STEP_KINDS } from "#lib/domain/facts/agreement-step.ts";
 import {
-  BOUNDARIES,
-  REFUSAL_STEP_KINDS,
-  REQUIREMENT_DUES,
-  RULE_PATTERNS,
-  SHARED_RULES,
-  SHEET_KINDS,
-  WORK_HOLDERS,
-  WORK_KINDS,
+  AUTHORITY,
+  FEE,
+  REFUSAL_STEP,
+  REQUIREMENT,
+  RESPONSIBILITY_RULE,
 } from "#lib/domain/facts/authority.ts";
-import { LEVEL_METHODS } from "#lib/domain/facts/capacity.ts";
-import { CHANGE_ORDER_STATES } from "#lib/domain/facts/change-order.ts";
-import { CLOCK_EVENTS, CLOCK_MEANINGS, CLOCK_UNITS, ROLLS } from "#lib/domain/facts/clock-rule.ts";
-import { CONSENT_KINDS, CONSENT_STATES } from "#lib/domain/facts/consent.ts";
-import { RESTORATIONS } from "#lib/domain/facts/dig-area.ts";
-import { FIXTURES } from "#lib/domain/facts/fixtures.ts";
-import { CALL_OUTCOMES, CALL_PURPOSES } from "#lib/domain/facts/household-call.ts";
+import { CLOCK_RULE, HOLIDAY } from "#lib/domain/facts/clock-rule.ts";
+import { HISTORY_ENTRY } from "#lib/domain/facts/history-entry.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/facts/job.ts";
-import { LAND_KINDS } from "#lib/domain/facts/land.ts";
-import { LEDGER_KINDS, PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
-import {
-  EASEMENT_STATES,
-  FITTINGS,
-  MATERIALS,
-  POINT_KINDS,
-  SIDES,
-  TIE_IN_KINDS,
-} from "#lib/domain/facts/line.ts";
-import {
-  DEALT_HOWS,
-  DELIVERY_METHODS,
-  DELIVERY_OUTCOMES,
-  LETTER_KINDS,
-  NOTICE_STATES,
-  REPLY_KINDS,
-} from "#lib/domain/facts/notice.ts";
-import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
-import {
-  PARTY_KINDS,
-  PARTY_LANGUAGES,
-  PARTY_ROLES,
-  STAKES,
-  UNIT_USES,
-} from "#lib/domain/facts/party.ts";
-import {
-  INSPECTION_RESULTS,
-  PERMIT_KINDS,
-  PERMIT_STATES,
-  REQUIREMENT_STATES,
-} from "#lib/domain/facts/permit.ts";
-import { SHAPE_KINDS, TIE_SIDES, TURNS } from "#lib/domain/facts/plan.ts";
-import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
-import { MEASURED_FROM, RECORD_KINDS } from "#lib/domain/facts/record.ts";
-import { ROLL_CALL_ANSWERS, ROLL_CALL_MATTERS } from "#lib/domain/facts/roll-call.ts";
-import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
-import {
-  ANCHOR_KINDS,
-  ANSWERS,
-  DEGREES,
-  DIRECTIONS,
-  FAULTS,
-  FOOTAGE_FROM,
-  OBSCURED_BY,
-  OBSERVATION_KINDS,
-  READINGS,
-  RUN_ENDS,
-  SELF_LEVELING,
-} from "#lib/domain/facts/run.ts";
-import { PLACES, SCOPE_KINDS, SPREADS } from "#lib/domain/facts/scope.ts";
+import { LINE_FACTS } from "#lib/domain/facts/line.ts";
+import type { ListName } from "#lib/domain/facts/list-name.ts";
+import { LISTS } from "#lib/domain/facts/lists.ts";
+import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
-import { SPILL_STEP_KINDS } from "#lib/domain/facts/spill-step.ts";
-import { SPLIT_RULES, UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
-import { CONTROL_RESULTS, TEST_KINDS, TEST_RESULTS } from "#lib/domain/facts/test.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
-import { VIDEO_TYPES } from "#lib/domain/facts/video.ts";
-import { OPTION_KINDS } from "#lib/domain/facts/work-option.ts";
 import { OUTGOING_STATES } from "#lib/domain/notices/outgoing.ts";
-import { LANGUAGES } from "#lib/domain/say/language.ts";
-import {
-  address,
-  agreementShares,
-  cents,
-  cft,
-  draftDecisions,
-  frozenShares,
-  ids,
-  inches,
-  openAnswers,
-  openHours,
-  paymentMethods,
-  signatureViews,
-  testStops,
-  words,
-  yesNo,
-} from "./column.ts";
+import { address, ids, openAnswers, openHours, paymentMethods, words, yesNo } from "./column.ts";
+import { type ColumnNames, type FactColumns, factColumns, snake } from "./fact-columns.ts";
 
 // Field names are the domain's, so that a selected row is a domain object; column names put the
 // unit last. What belongs to a line is keyed by the line and the id: ids come from people's files
@@ -193,15 +116,11 @@ export const signIns = sqliteTable(
 );
 
 export const authorities = sqliteTable("authorities", {
+  ...factColumns(AUTHORITY.fields),
   id: text("id").primaryKey(),
-  name: words("name"),
-  office: words("office"),
-  address: address("address").notNull(),
-  phone: words("phone"),
-  email: words("email"),
-  note: words("note"),
 });
 
+/** What every part of an authority has: its id, whose it is, its place in the order that people gave it. */
 function ofAuthority() {
   return {
     id: text("id").notNull(),
@@ -212,121 +131,44 @@ function ofAuthority() {
 
 export const rules = sqliteTable(
   "rules",
-  {
-    ...ofAuthority(),
-    title: words("title"),
-    pattern: text("pattern", { enum: RULE_PATTERNS }).notNull(),
-    boundary: text("boundary", { enum: BOUNDARIES }).notNull(),
-    sharedRule: text("shared_rule", { enum: SHARED_RULES }).notNull(),
-    clearingBy: text("clearing_by", { enum: WORK_HOLDERS }).notNull().default("owners"),
-    repairBy: text("repair_by", { enum: WORK_HOLDERS }).notNull().default("authority"),
-    replacementBy: text("replacement_by", { enum: WORK_HOLDERS }).notNull().default("authority"),
-    citation: words("citation"),
-    url: words("url"),
-    asOf: words("as_of"),
-    note: words("note"),
-  },
+  { ...factColumns(RESPONSIBILITY_RULE.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
 export const requirements = sqliteTable(
   "requirements",
-  {
-    ...ofAuthority(),
-    sheet: text("sheet", { enum: SHEET_KINDS }).notNull(),
-    title: words("title"),
-    detail: words("detail"),
-    citation: words("citation"),
-    asOf: words("as_of"),
-    mandatory: yesNo("mandatory"),
-    due: text("due", { enum: REQUIREMENT_DUES }).notNull().default("submission"),
-    permitKind: text("permit_kind", { enum: PERMIT_KINDS }),
-  },
+  { ...factColumns(REQUIREMENT.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
-const PER = ["permit", "connection", "inspection"] as const;
-
-export const fees = sqliteTable(
-  "fees",
-  {
-    ...ofAuthority(),
-    title: words("title"),
-    amount: cents("amount").notNull(),
-    per: text("per", { enum: PER }).notNull(),
-    citation: words("citation"),
-    asOf: words("as_of"),
-  },
-  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
-);
-
-const WAYS = ["after", "before"] as const;
+export const fees = sqliteTable("fees", { ...factColumns(FEE.fields), ...ofAuthority() }, (t) => [
+  primaryKey({ columns: [t.authorityId, t.id] }),
+]);
 
 export const clockRules = sqliteTable(
   "clock_rules",
-  {
-    ...ofAuthority(),
-    title: words("title"),
-    event: text("event", { enum: CLOCK_EVENTS }).notNull(),
-    count: integer("count").notNull(),
-    unit: text("unit", { enum: CLOCK_UNITS }).notNull(),
-    way: text("way", { enum: WAYS }).notNull(),
-    countsEventDay: yesNo("counts_event_day"),
-    fullDays: yesNo("full_days"),
-    roll: text("roll", { enum: ROLLS }).notNull(),
-    mailDays: integer("mail_days").notNull(),
-    meaning: text("meaning", { enum: CLOCK_MEANINGS }).notNull(),
-    citation: words("citation"),
-    asOf: words("as_of"),
-  },
+  { ...factColumns(CLOCK_RULE.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
 export const refusalSteps = sqliteTable(
   "refusal_steps",
-  {
-    ...ofAuthority(),
-    kind: text("kind", { enum: REFUSAL_STEP_KINDS }).notNull(),
-    title: words("title"),
-    detail: words("detail"),
-    days: integer("days"),
-    citation: words("citation"),
-    asOf: words("as_of"),
-  },
+  { ...factColumns(REFUSAL_STEP.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
 export const holidays = sqliteTable(
   "holidays",
-  { ...ofAuthority(), day: words("day"), name: words("name"), source: words("source").default("") },
+  { ...factColumns(HOLIDAY.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
 // ── A line and what is known of it ─────────────────────────────────────────────────────────────
 
 export const lines = sqliteTable("lines", {
+  ...factColumns(LINE_FACTS.fields),
   id: text("id").primaryKey(),
-  name: words("name"),
-  town: words("town"),
-  openedOn: words("opened_on"),
-  closedOn: text("closed_on"),
-  upperEnd: cft("upper_end"),
-  material: text("material", { enum: MATERIALS }).notNull(),
-  diameter: inches("diameter"),
-  mainStation: cft("main_station"),
-  mainNote: words("main_note"),
-  bearing: real("bearing_deg"),
-  bearingFrom: words("bearing_from").default(""),
   authorityId: text("authority_id").references(() => authorities.id),
-  ruleId: text("rule_id"),
-  plumbingCode: text("plumbing_code", { enum: PLUMBING_CODES }),
-  leastSlope: text("least_slope", { enum: SLOPE_NAMES }),
-  optionId: text("option_id"),
-  statementOthers: yesNo("statement_others").default(false),
-  statementRules: yesNo("statement_rules").default(false),
-  warrantyMonths: integer("warranty_months"),
-  warrantyCovers: words("warranty_covers").default(""),
-  note: words("note"),
 });
 
 /** What every row of a line has: its line, its id, its place in the order that people gave it. */
@@ -338,877 +180,176 @@ function ofLine() {
   };
 }
 
-interface Owned {
-  readonly lineId: AnySQLiteColumn;
-  readonly id: AnySQLiteColumn;
-}
+type RowList = Exclude<ListName, "history">;
+type FieldsOf<L extends ListName> = (typeof LISTS)[L]["fields"];
+type ListColumns<L extends ListName> = Omit<ReturnType<typeof ofLine>, "id"> &
+  FactColumns<FieldsOf<L>>;
 
-function key(t: Owned) {
-  return primaryKey({ columns: [t.lineId, t.id] });
-}
+/** The table of one list. */
+type ListTable<L extends ListName> = SQLiteTableWithColumns<{
+  name: string;
+  schema: undefined;
+  columns: BuildColumns<string, ListColumns<L>, "sqlite">;
+  dialect: "sqlite";
+}>;
 
-/** A reference to another row of the same line. */
-function toRow(t: Owned, column: AnySQLiteColumn, target: () => Owned) {
-  return foreignKey(() => ({
-    columns: [t.lineId, column],
-    foreignColumns: [target().lineId, target().id],
-  }));
-}
-
-export const uploads = sqliteTable(
-  "uploads",
-  {
-    ...ofLine(),
-    name: words("name"),
-    type: words("type"),
-    bytes: integer("bytes").notNull(),
-    sha256: words("sha256"),
-    addedBy: words("added_by"),
-    addedAt: words("added_at"),
-    note: words("note"),
+/** Tables and columns that are not called after their list, their field and its unit. */
+const TABLE_NAMES: { readonly [L in RowList]?: string } = {
+  land: "land_stretches",
+  fixtures: "fixture_counts",
+  options: "work_options",
+  scope: "scope_items",
+  ledger: "ledger_entries",
+  events: "dated_events",
+  built: "built_work",
+};
+const COLUMN_NAMES: { readonly [L in RowList]?: ColumnNames<FieldsOf<L>> } = {
+  bends: { degrees: "turn_deg" },
+  planPictures: {
+    width: "width_px",
+    height: "height_px",
+    oneX: "one_x_px",
+    oneY: "one_y_px",
+    otherX: "other_x_px",
+    otherY: "other_y_px",
+    mainX: "main_x_px",
+    mainY: "main_y_px",
   },
-  (t) => [key(t), uniqueIndex("uploads_id").on(t.id)],
-);
+  observations: { videoSecond: "video_s" },
+  tests: { waitMinutes: "wait_min" },
+  notices: { frozen: "frozen_json" },
+  reconnections: { openedSecond: "opened_s" },
+  built: { on: "on_day" },
+};
 
-export const properties = sqliteTable(
-  "properties",
-  {
+type Columns = Readonly<Record<string, AnySQLiteColumn>>;
+
+/** Tables by their list, for what refers to them; a list may name one that is defined below it. */
+const LIST_TABLES = new Map<ListName, Columns>();
+
+/**
+ * The table of a list: keyed by the line and the id, with a foreign key for every field that names a
+ * row of another list. `unique` names sets of columns of which no two rows have the same.
+ */
+function listTable<L extends RowList>(
+  list: L,
+  unique: Readonly<Record<string, readonly (keyof ListColumns<L> & string)[]>> = {},
+): ListTable<L> {
+  const name = TABLE_NAMES[list] ?? snake(list);
+  const columns = {
     ...ofLine(),
-    address: address("address").notNull(),
-    parcel: words("parcel"),
-    legalDescription: words("legal_description"),
-    stake: text("stake", { enum: STAKES }).notNull(),
-    weight: real("weight"),
-    bothLanguages: yesNo("both_languages").default(false),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const units = sqliteTable(
-  "units",
-  {
-    ...ofLine(),
-    propertyId: words("property_id"),
-    name: words("name"),
-    use: text("use", { enum: UNIT_USES }).notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
-);
-
-export const parties = sqliteTable(
-  "parties",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: PARTY_KINDS }).notNull(),
-    name: words("name"),
-    mailing: address("mailing"),
-    careOf: words("care_of").default(""),
-    email: words("email"),
-    phone: words("phone"),
-    language: text("language", { enum: PARTY_LANGUAGES }).notNull(),
-    needs: words("needs"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const roles = sqliteTable(
-  "roles",
-  {
-    ...ofLine(),
-    partyId: words("party_id"),
-    propertyId: words("property_id"),
-    role: text("role", { enum: PARTY_ROLES }).notNull(),
-    unitId: text("unit_id"),
-    capacity: words("capacity"),
-    heldWith: words("held_with").default(""),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.partyId, () => parties),
-    toRow(t, t.propertyId, () => properties),
-    toRow(t, t.unitId, () => units),
-  ],
-);
-
-export const sameParties = sqliteTable(
-  "same_parties",
-  {
-    ...ofLine(),
-    partyId: words("party_id"),
-    intoId: words("into_id"),
-    same: yesNo("same"),
-    by: words("by"),
-    on: words("on"),
-    reason: words("reason"),
-  },
-  (t) => [key(t), toRow(t, t.partyId, () => parties), toRow(t, t.intoId, () => parties)],
-);
-
-export const points = sqliteTable(
-  "points",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: POINT_KINDS }).notNull(),
-    station: cft("station").notNull(),
-    depth: cft("depth"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const crossings = sqliteTable(
-  "crossings",
-  {
-    ...ofLine(),
-    propertyId: words("property_id"),
-    from: cft("from").notNull(),
-    to: cft("to").notNull(),
-    easement: text("easement", { enum: EASEMENT_STATES }).notNull(),
-    recordingNumber: words("recording_number"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
-);
-
-export const land = sqliteTable(
-  "land_stretches",
-  {
-    ...ofLine(),
-    from: cft("from").notNull(),
-    to: cft("to").notNull(),
-    kind: text("kind", { enum: LAND_KINDS }).notNull(),
-    propertyId: text("property_id"),
-    shownBy: words("shown_by"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
-);
-
-function pipe() {
-  return {
-    diameter: inches("diameter"),
-    material: text("material", { enum: MATERIALS }).notNull(),
-    fitting: text("fitting", { enum: FITTINGS }).notNull(),
+    ...factColumns(LISTS[list].fields as FieldsOf<L>, COLUMN_NAMES[list]),
   };
+  const table = sqliteTable(name, columns as never, (t: Columns) => [
+    primaryKey({ columns: [column(t, "lineId"), column(t, "id")] }),
+    ...Object.entries(unique).map(([index, fields]) =>
+      uniqueIndex(index).on(...indexed(t, fields)),
+    ),
+    ...keysTo(list, t),
+  ]);
+  LIST_TABLES.set(list, table as unknown as Columns);
+  return table as unknown as ListTable<L>;
 }
 
-export const tieIns = sqliteTable(
-  "tie_ins",
-  {
-    ...ofLine(),
-    label: words("label"),
-    parentId: text("parent_id"),
-    station: cft("station"),
-    side: text("side", { enum: SIDES }).notNull(),
-    ...pipe(),
-    kind: text("kind", { enum: TIE_IN_KINDS }).notNull(),
-    propertyId: text("property_id"),
-    inactive: yesNo("inactive"),
-    settledReason: words("settled_reason"),
-    settledBy: words("settled_by"),
-    settledOn: text("settled_on"),
-    ownerAccepted: yesNo("owner_accepted"),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    foreignKey({ columns: [t.lineId, t.parentId], foreignColumns: [t.lineId, t.id] }),
-    toRow(t, t.propertyId, () => properties),
-  ],
-);
+const WITHOUT = new Set([
+  "observations.pictureId",
+  "scope.optionId",
+  "scope.addedById",
+  "scope.droppedById",
+  "splits.optionId",
+  "consents.restsOnId",
+  "ledger.reversesId",
+]);
 
-export const bends = sqliteTable(
-  "bends",
-  {
-    ...ofLine(),
-    station: cft("station").notNull(),
-    turn: text("turn", { enum: TURNS }).notNull(),
-    degrees: real("turn_deg").notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
+/** A row names a row of the same line. */
+function keysTo(list: ListName, t: Columns) {
+  return LIST_REFERENCES.filter(
+    ({ from, field, inside }) =>
+      from === list && inside === null && !WITHOUT.has(`${from}.${field}`),
+  ).map(({ field, to }) =>
+    foreignKey(() => {
+      const target = LIST_TABLES.get(to) ?? {};
+      return {
+        columns: [column(t, "lineId"), column(t, field)],
+        foreignColumns: [column(target, "lineId"), column(target, "id")],
+      };
+    }),
+  );
+}
 
-export const fixedPoints = sqliteTable(
-  "fixed_points",
-  {
-    ...ofLine(),
-    name: words("name"),
-    east: cft("east"),
-    north: cft("north"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
+function indexed(t: Columns, fields: readonly string[]): [AnySQLiteColumn, ...AnySQLiteColumn[]] {
+  const [first = "", ...rest] = fields;
+  return [column(t, first), ...rest.map((field) => column(t, field))];
+}
 
-export const ties = sqliteTable(
-  "ties",
-  {
-    ...ofLine(),
-    tieInId: text("tie_in_id"),
-    pointId: text("point_id"),
-    station: cft("station"),
-    fromId: words("from_id"),
-    fromDistance: cft("from_distance").notNull(),
-    otherId: words("other_id"),
-    otherDistance: cft("other_distance").notNull(),
-    apart: cft("apart"),
-    side: text("side", { enum: TIE_SIDES }).notNull(),
-    tapedBy: words("taped_by"),
-    tapedOn: text("taped_on"),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.tieInId, () => tieIns),
-    toRow(t, t.pointId, () => points),
-    toRow(t, t.fromId, () => fixedPoints),
-    toRow(t, t.otherId, () => fixedPoints),
-  ],
-);
+function column(table: Columns, field: string): AnySQLiteColumn {
+  const found = table[field];
+  if (found === undefined) throw new Error(`There is no column for ${field}`);
+  return found;
+}
 
-export const planShapes = sqliteTable(
-  "plan_shapes",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: SHAPE_KINDS }).notNull(),
-    name: words("name"),
-    propertyId: text("property_id"),
-    outline: words("outline"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
-);
-
-export const planPictures = sqliteTable(
-  "plan_pictures",
-  {
-    ...ofLine(),
-    uploadId: words("upload_id"),
-    width: integer("width_px").notNull(),
-    height: integer("height_px").notNull(),
-    oneX: integer("one_x_px").notNull(),
-    oneY: integer("one_y_px").notNull(),
-    otherX: integer("other_x_px").notNull(),
-    otherY: integer("other_y_px").notNull(),
-    apart: cft("apart").notNull(),
-    mainX: integer("main_x_px").notNull(),
-    mainY: integer("main_y_px").notNull(),
-    up: real("up_deg").notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.uploadId, () => uploads)],
-);
-
-export const records = sqliteTable(
-  "records",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: RECORD_KINDS }).notNull(),
-    title: words("title"),
-    number: words("number"),
-    dated: words("dated"),
-    measuredFrom: text("measured_from", { enum: MEASURED_FROM }).notNull(),
-    length: cft("length"),
-    obtainedOn: text("obtained_on"),
-    uploadId: text("upload_id"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.uploadId, () => uploads)],
-);
-
-export const entries = sqliteTable(
-  "entries",
-  {
-    ...ofLine(),
-    recordId: words("record_id"),
-    label: words("label"),
-    distance: cft("distance"),
-    side: text("side", { enum: SIDES }).notNull(),
-    ...pipe(),
-    propertyId: text("property_id"),
-    explanation: words("explanation"),
-    explainedBy: words("explained_by"),
-    explainedOn: text("explained_on"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.recordId, () => records), toRow(t, t.propertyId, () => properties)],
-);
-
-export const runs = sqliteTable(
-  "runs",
-  {
-    ...ofLine(),
-    name: words("name"),
-    ranOn: words("ran_on"),
-    operator: words("operator"),
-    accessPoint: words("access_point"),
-    looks: text("looks", { enum: DIRECTIONS }).notNull(),
-    measuredFrom: text("measured_from", { enum: FOOTAGE_FROM }).notNull().default("access"),
-    selfLeveling: text("self_leveling", { enum: SELF_LEVELING }).notNull().default("unknown"),
-    zeroAt: words("zero_at"),
-    fromCounter: cft("from_counter").notNull(),
-    toCounter: cft("to_counter"),
-    ended: text("ended", { enum: RUN_ENDS }).notNull().default("unknown"),
-    crossingSeen: text("crossing_seen", { enum: ANSWERS }).notNull(),
-    uncertainty: cft("uncertainty"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const anchors = sqliteTable(
-  "anchors",
-  {
-    ...ofLine(),
-    runId: words("run_id"),
-    kind: text("kind", { enum: ANCHOR_KINDS }).notNull(),
-    counter: cft("counter").notNull(),
-    station: cft("station").notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.runId, () => runs)],
-);
-
-export const gaps = sqliteTable(
-  "gaps",
-  {
-    ...ofLine(),
-    runId: words("run_id"),
-    fromCounter: cft("from_counter").notNull(),
-    toCounter: cft("to_counter").notNull(),
-    cause: text("cause", { enum: OBSCURED_BY }).notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.runId, () => runs)],
-);
-
-export const observations = sqliteTable(
-  "observations",
-  {
-    ...ofLine(),
-    runId: words("run_id"),
-    kind: text("kind", { enum: OBSERVATION_KINDS }).notNull(),
-    counter: cft("counter").notNull(),
-    toCounter: cft("to_counter"),
-    clock: real("clock"),
-    fault: text("fault", { enum: FAULTS }),
-    degree: text("degree", { enum: DEGREES }),
-    reduction: real("reduction"),
-    ...pipe(),
-    reading: text("reading", { enum: READINGS }).notNull().default("read"),
-    uncertainty: cft("uncertainty"),
-    videoSecond: real("video_s"),
-    pictureId: text("picture_id"),
-    waterDepth: inches("water_depth"),
-    quote: words("quote").default(""),
-    tieInId: text("tie_in_id"),
-    code: words("code"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.runId, () => runs), toRow(t, t.tieInId, () => tieIns)],
-);
-
-export const narrations = sqliteTable(
-  "narrations",
-  {
-    ...ofLine(),
-    runId: words("run_id"),
-    text: words("text"),
-    addedBy: words("added_by"),
-    addedAt: words("added_at"),
-    decided: draftDecisions("decided").notNull(),
-  },
-  (t) => [key(t), toRow(t, t.runId, () => runs)],
-);
-
-export const videos = sqliteTable(
-  "videos",
-  {
-    ...ofLine(),
-    runId: words("run_id"),
-    name: words("name"),
-    type: text("type", { enum: VIDEO_TYPES }).notNull(),
-    bytes: integer("bytes").notNull(),
-    sha256: words("sha256"),
-    addedBy: words("added_by"),
-    addedAt: words("added_at"),
-    note: words("note"),
-  },
-  (t) => [key(t), uniqueIndex("videos_run").on(t.lineId, t.runId), toRow(t, t.runId, () => runs)],
-);
-
-export const alignments = sqliteTable(
-  "alignments",
-  {
-    ...ofLine(),
-    recordId: text("record_id"),
-    shift: cft("shift").notNull(),
-    scale: integer("scale_ppm").notNull(),
-    state: text("state", { enum: ["accepted", "refused"] }).notNull(),
-    reason: words("reason"),
-    decidedBy: words("decided_by"),
-    decidedOn: words("decided_on"),
-  },
-  (t) => [key(t), toRow(t, t.recordId, () => records)],
-);
-
-export const pairings = sqliteTable(
-  "pairings",
-  {
-    ...ofLine(),
-    entryId: words("entry_id"),
-    tieInId: words("tie_in_id"),
-    state: text("state", { enum: PAIRING_STATES }).notNull(),
-    distance: cft("distance"),
-    reason: words("reason"),
-    decidedBy: words("decided_by"),
-    decidedOn: words("decided_on"),
-  },
-  (t) => [
-    key(t),
-    uniqueIndex("pairings_pair").on(t.lineId, t.entryId, t.tieInId),
-    toRow(t, t.entryId, () => entries),
-    toRow(t, t.tieInId, () => tieIns),
-  ],
-);
-
-export const tests = sqliteTable(
-  "tests",
-  {
-    ...ofLine(),
-    tieInId: words("tie_in_id"),
-    propertyId: text("property_id"),
-    unitId: text("unit_id"),
-    kind: text("kind", { enum: TEST_KINDS }).notNull(),
-    performedOn: words("performed_on"),
-    fixture: words("fixture"),
-    colour: words("colour"),
-    quantity: words("quantity"),
-    startedAt: words("started_at"),
-    firstSeenAt: words("first_seen_at"),
-    seenAt: cft("seen_at"),
-    waitMinutes: real("wait_min"),
-    filmed: words("filmed"),
-    dosedBy: words("dosed_by"),
-    watchedBy: words("watched_by"),
-    otherWaterBarred: yesNo("other_water_barred"),
-    controlPropertyId: text("control_property_id"),
-    controlResult: text("control_result", { enum: CONTROL_RESULTS }).notNull(),
-    result: text("result", { enum: TEST_RESULTS }).notNull(),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.tieInId, () => tieIns),
-    toRow(t, t.propertyId, () => properties),
-    toRow(t, t.unitId, () => units),
-    toRow(t, t.controlPropertyId, () => properties),
-  ],
-);
-
-export const testDays = sqliteTable(
-  "test_days",
-  {
-    ...ofLine(),
-    on: words("on"),
-    controlPropertyId: text("control_property_id"),
-    stops: testStops("stops").notNull(),
-    plantToldOn: text("plant_told_on"),
-    plantTold: words("plant_told").default(""),
-    note: words("note"),
-    plannedBy: words("planned_by"),
-    plannedOn: words("planned_on"),
-  },
-  (t) => [key(t), toRow(t, t.controlPropertyId, () => properties)],
-);
-
-export const rulings = sqliteTable(
-  "rulings",
-  {
-    ...ofLine(),
-    tieInId: words("tie_in_id"),
-    kind: text("kind", { enum: RULING_KINDS }).notNull(),
-    decidedBy: words("decided_by"),
-    decidedOn: words("decided_on"),
-    dueOn: text("due_on"),
-    reference: words("reference"),
-    uploadId: text("upload_id"),
-    note: words("note"),
-    enteredBy: words("entered_by"),
-  },
-  (t) => [key(t), toRow(t, t.tieInId, () => tieIns), toRow(t, t.uploadId, () => uploads)],
-);
-
-export const waivers = sqliteTable(
-  "waivers",
-  {
-    ...ofLine(),
-    holdKey: words("hold_key"),
-    reason: words("reason"),
-    by: words("by"),
-    on: words("on"),
-  },
-  (t) => [key(t), uniqueIndex("waivers_hold").on(t.lineId, t.holdKey)],
-);
-
-export const agreements = sqliteTable(
-  "agreements",
-  {
-    ...ofLine(),
-    title: words("title"),
-    recordingNumber: words("recording_number"),
-    recordedOn: text("recorded_on"),
-    fromStation: cft("from_station"),
-    toStation: cft("to_station"),
-    terms: words("terms"),
-    shares: agreementShares("shares").notNull(),
-  },
-  (t) => [key(t)],
-);
-
-export const agreementSteps = sqliteTable(
-  "agreement_steps",
-  {
-    ...ofLine(),
-    agreementId: words("agreement_id"),
-    kind: text("kind", { enum: AGREEMENT_STEP_KINDS }).notNull(),
-    on: words("on"),
-    by: words("by"),
-    partyId: text("party_id"),
-    number: words("number"),
-    uploadId: text("upload_id"),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.agreementId, () => agreements),
-    toRow(t, t.partyId, () => parties),
-    toRow(t, t.uploadId, () => uploads),
-  ],
-);
-
-export const fixtures = sqliteTable(
-  "fixture_counts",
-  {
-    ...ofLine(),
-    propertyId: words("property_id"),
-    unitId: text("unit_id"),
-    fixture: text("fixture", { enum: FIXTURES }).notNull(),
-    count: integer("count").notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties), toRow(t, t.unitId, () => units)],
-);
-
-export const levels = sqliteTable(
-  "levels",
-  {
-    ...ofLine(),
-    station: cft("station").notNull(),
-    ground: cft("ground"),
-    depth: cft("depth"),
-    invert: cft("invert"),
-    method: text("method", { enum: LEVEL_METHODS }).notNull(),
-    uncertainty: cft("uncertainty"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const options = sqliteTable(
-  "work_options",
-  {
-    ...ofLine(),
-    title: words("title"),
-    kind: text("kind", { enum: OPTION_KINDS }).notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const changeOrders = sqliteTable(
-  "change_orders",
-  {
-    ...ofLine(),
-    number: integer("number").notNull(),
-    title: words("title"),
-    reason: words("reason"),
-    state: text("state", { enum: CHANGE_ORDER_STATES }).notNull(),
-    orderedBy: words("ordered_by"),
-    orderedOn: words("ordered_on"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const scope = sqliteTable(
-  "scope_items",
-  {
-    ...ofLine(),
-    title: words("title"),
-    kind: text("kind", { enum: SCOPE_KINDS }).notNull().default("unknown"),
-    work: text("work", { enum: WORK_KINDS }).notNull(),
-    place: text("place", { enum: PLACES }).notNull(),
-    from: cft("from"),
-    to: cft("to"),
-    tieInId: text("tie_in_id"),
-    quantity: integer("quantity_hundredths").notNull(),
-    unit: words("unit"),
-    rate: cents("rate").notNull(),
-    markup: integer("markup_bp").notNull(),
-    tax: integer("tax_bp").notNull(),
-    spread: text("spread", { enum: SPREADS }).notNull(),
-    rule: text("rule", { enum: SPLIT_RULES }),
-    payerId: text("payer_id"),
-    allegedCause: words("alleged_cause"),
-    optionId: text("option_id"),
-    addedById: text("added_by_id"),
-    droppedById: text("dropped_by_id"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.tieInId, () => tieIns), toRow(t, t.payerId, () => properties)],
-);
-
-export const splits = sqliteTable(
-  "splits",
-  {
-    ...ofLine(),
-    number: integer("number").notNull(),
-    rule: text("rule", { enum: SPLIT_RULES }).notNull(),
-    faultStation: cft("fault_station"),
-    payerId: text("payer_id"),
-    unknownShares: text("unknown_shares", { enum: UNKNOWN_SHARES }).notNull(),
-    reason: words("reason"),
-    chosenBy: words("chosen_by"),
-    chosenOn: words("chosen_on"),
-    total: cents("total").notNull(),
-    shares: frozenShares("shares").notNull(),
-    basis: words("basis"),
-    optionId: text("option_id"),
-    sentAt: text("sent_at"),
-  },
-  (t) => [
-    key(t),
-    uniqueIndex("splits_number").on(t.lineId, t.number),
-    toRow(t, t.payerId, () => properties),
-  ],
-);
-
-export const digAreas = sqliteTable(
-  "dig_areas",
-  {
-    ...ofLine(),
-    propertyId: words("property_id"),
-    place: words("place"),
-    length: cft("length"),
-    width: cft("width"),
-    firstOn: text("first_on"),
-    lastOn: text("last_on"),
-    restoration: text("restoration", { enum: RESTORATIONS }).notNull(),
-    notRestored: words("not_restored"),
-    contact: words("contact"),
-    contactPhone: words("contact_phone"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties)],
-);
-
-export const notices = sqliteTable(
-  "notices",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: LETTER_KINDS }).notNull(),
-    partyId: words("party_id"),
-    propertyId: text("property_id"),
-    tieInId: text("tie_in_id"),
-    splitId: text("split_id"),
-    language: text("language", { enum: LANGUAGES }).notNull(),
-    alsoIn: text("also_in", { enum: LANGUAGES }),
-    state: text("state", { enum: NOTICE_STATES }).notNull(),
-    createdOn: words("created_on"),
-    createdBy: words("created_by"),
-    replyBy: text("reply_by"),
-    ownWords: words("own_words"),
-    frozen: text("frozen_json"),
-    frozenHash: text("frozen_hash"),
-    sentAt: text("sent_at"),
-    uploadId: text("upload_id"),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.partyId, () => parties),
-    toRow(t, t.propertyId, () => properties),
-    toRow(t, t.tieInId, () => tieIns),
-    toRow(t, t.splitId, () => splits),
-    toRow(t, t.uploadId, () => uploads),
-  ],
-);
-
-export const deliveries = sqliteTable(
-  "deliveries",
-  {
-    ...ofLine(),
-    noticeId: words("notice_id"),
-    method: text("method", { enum: DELIVERY_METHODS }).notNull(),
-    sentOn: words("sent_on"),
-    by: words("by"),
-    tracking: words("tracking"),
-    outcome: text("outcome", { enum: DELIVERY_OUTCOMES }).notNull(),
-    outcomeOn: text("outcome_on"),
-    proofUploadId: text("proof_upload_id"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.noticeId, () => notices), toRow(t, t.proofUploadId, () => uploads)],
-);
-
-export const replies = sqliteTable(
-  "replies",
-  {
-    ...ofLine(),
-    noticeId: words("notice_id"),
-    kind: text("kind", { enum: REPLY_KINDS }).notNull(),
-    receivedOn: words("received_on"),
-    takenBy: words("taken_by"),
-    words: words("words"),
-    suitsOn: text("suits_on"),
-    uploadId: text("upload_id"),
-    dealtBy: words("dealt_by").default(""),
-    dealtOn: text("dealt_on"),
-    dealtHow: text("dealt_how", { enum: DEALT_HOWS }),
-    dealtWords: words("dealt_words").default(""),
-  },
-  (t) => [key(t), toRow(t, t.noticeId, () => notices), toRow(t, t.uploadId, () => uploads)],
-);
-
-export const householdCalls = sqliteTable(
-  "household_calls",
-  {
-    ...ofLine(),
-    partyId: words("party_id"),
-    propertyId: words("property_id"),
-    purpose: text("purpose", { enum: CALL_PURPOSES }).notNull(),
-    forDay: words("for_day"),
-    outcome: text("outcome", { enum: CALL_OUTCOMES }).notNull(),
-    words: words("words"),
-    calledBy: words("called_by"),
-    calledOn: words("called_on"),
-    needs: words("needs"),
-  },
-  (t) => [key(t), toRow(t, t.partyId, () => parties), toRow(t, t.propertyId, () => properties)],
-);
-
-export const rollCall = sqliteTable(
-  "roll_call",
-  {
-    ...ofLine(),
-    matter: text("matter", { enum: ROLL_CALL_MATTERS }).notNull(),
-    forDay: words("for_day"),
-    from: words("from"),
-    until: words("until"),
-    propertyId: words("property_id"),
-    unitId: text("unit_id"),
-    answer: text("answer", { enum: ROLL_CALL_ANSWERS }).notNull(),
-    spokeWith: words("spoke_with"),
-    words: words("words"),
-    by: words("by"),
-    at: words("at"),
-  },
-  (t) => [key(t), toRow(t, t.propertyId, () => properties), toRow(t, t.unitId, () => units)],
-);
-
-export const consents = sqliteTable(
-  "consents",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: CONSENT_KINDS }).notNull(),
-    partyId: words("party_id"),
-    propertyId: words("property_id"),
-    state: text("state", { enum: CONSENT_STATES }).notNull(),
-    stateOn: words("state_on"),
-    splitId: text("split_id"),
-    amount: cents("amount"),
-    recordingNumber: words("recording_number"),
-    uploadId: text("upload_id"),
-    note: words("note"),
-    restsOnId: text("rests_on_id"),
-    enteredBy: words("entered_by").default(""),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.partyId, () => parties),
-    toRow(t, t.propertyId, () => properties),
-    toRow(t, t.splitId, () => splits),
-    toRow(t, t.uploadId, () => uploads),
-  ],
-);
-
-/** Append-only, like the history. */
-export const signatures = sqliteTable(
-  "signatures",
-  {
-    ...ofLine(),
-    consentId: words("consent_id"),
-    linkId: words("link_id"),
-    signedName: words("signed_name"),
-    forName: words("for_name").default(""),
-    drawingId: text("drawing_id"),
-    intent: words("intent"),
-    disclosure: words("disclosure"),
-    disclosureVersion: words("disclosure_version"),
-    documentId: words("document_id"),
-    documentHash: words("document_hash"),
-    signedAt: words("signed_at"),
-    zone: words("zone"),
-    address: words("address"),
-    agent: words("agent"),
-    views: signatureViews("views").notNull(),
-    copyMessageId: words("copy_message_id"),
-    previousHash: words("previous_hash"),
-    hash: words("hash"),
-  },
-  (t) => [
-    key(t),
-    toRow(t, t.consentId, () => consents),
-    toRow(t, t.documentId, () => uploads),
-    toRow(t, t.drawingId, () => uploads),
-  ],
-);
-
-/** Append-only, like the history. */
-export const ledger = sqliteTable(
-  "ledger_entries",
-  {
-    ...ofLine(),
-    number: integer("number").notNull(),
-    kind: text("kind", { enum: LEDGER_KINDS }).notNull(),
-    partyId: words("party_id"),
-    propertyId: words("property_id"),
-    amount: cents("amount").notNull(),
-    on: words("on"),
-    dueOn: text("due_on"),
-    splitId: text("split_id"),
-    reversesId: text("reverses_id"),
-    method: text("method", { enum: PAYMENT_METHODS }),
-    reference: words("reference"),
-    uploadId: text("upload_id"),
-    note: words("note"),
-    enteredBy: words("entered_by"),
-    enteredAt: words("entered_at"),
-  },
-  (t) => [
-    key(t),
-    uniqueIndex("ledger_entries_number").on(t.lineId, t.number),
-    uniqueIndex("ledger_entries_reverses").on(t.lineId, t.reversesId),
-    toRow(t, t.partyId, () => parties),
-    toRow(t, t.propertyId, () => properties),
-    toRow(t, t.splitId, () => splits),
-    toRow(t, t.uploadId, () => uploads),
-  ],
-);
+export const properties = listTable("properties");
+export const units = listTable("units");
+export const parties = listTable("parties");
+export const roles = listTable("roles");
+export const sameParties = listTable("sameParties");
+export const points = listTable("points");
+export const crossings = listTable("crossings");
+export const land = listTable("land");
+export const tieIns = listTable("tieIns");
+export const bends = listTable("bends");
+export const fixedPoints = listTable("fixedPoints");
+export const ties = listTable("ties");
+export const planShapes = listTable("planShapes");
+export const planPictures = listTable("planPictures");
+export const records = listTable("records");
+export const entries = listTable("entries");
+export const runs = listTable("runs");
+export const anchors = listTable("anchors");
+export const gaps = listTable("gaps");
+export const observations = listTable("observations");
+export const narrations = listTable("narrations");
+export const videos = listTable("videos", { videos_run: ["lineId", "runId"] });
+export const alignments = listTable("alignments");
+export const pairings = listTable("pairings", { pairings_pair: ["lineId", "entryId", "tieInId"] });
+export const tests = listTable("tests");
+export const testDays = listTable("testDays");
+export const rulings = listTable("rulings");
+export const waivers = listTable("waivers", { waivers_hold: ["lineId", "holdKey"] });
+export const agreements = listTable("agreements");
+export const agreementSteps = listTable("agreementSteps");
+export const fixtures = listTable("fixtures");
+export const levels = listTable("levels");
+export const options = listTable("options");
+export const changeOrders = listTable("changeOrders");
+export const scope = listTable("scope");
+export const splits = listTable("splits", { splits_number: ["lineId", "number"] });
+export const digAreas = listTable("digAreas");
+export const notices = listTable("notices");
+export const deliveries = listTable("deliveries");
+export const replies = listTable("replies");
+export const householdCalls = listTable("householdCalls");
+export const rollCall = listTable("rollCall");
+export const consents = listTable("consents");
+export const signatures = listTable("signatures");
+export const ledger = listTable("ledger", {
+  ledger_entries_number: ["lineId", "number"],
+  ledger_entries_reverses: ["lineId", "reversesId"],
+});
+export const permits = listTable("permits");
+export const permitSteps = listTable("permitSteps");
+export const requirementMarks = listTable("requirementMarks", {
+  requirement_marks_requirement: ["lineId", "requirementId"],
+});
+export const locateTickets = listTable("locateTickets");
+export const inspections = listTable("inspections");
+export const events = listTable("events");
+export const reconnections = listTable("reconnections", {
+  reconnections_tie_in: ["lineId", "tieInId"],
+});
+export const built = listTable("built");
+export const spillSteps = listTable("spillSteps");
+export const uploads = listTable("uploads", { uploads_id: ["id"] });
 
 /** Private links to letters: the secret is nowhere here, only its hash. */
 export const links = sqliteTable(
@@ -1242,157 +383,13 @@ export const linkVisits = sqliteTable(
   (t) => [index("link_visits_link").on(t.linkId)],
 );
 
-export const permits = sqliteTable(
-  "permits",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: PERMIT_KINDS }).notNull(),
-    number: words("number"),
-    expiresOn: text("expires_on"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const permitSteps = sqliteTable(
-  "permit_steps",
-  {
-    ...ofLine(),
-    permitId: words("permit_id"),
-    state: text("state", { enum: PERMIT_STATES }).notNull(),
-    on: words("on"),
-    by: words("by"),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.permitId, () => permits)],
-);
-
-export const requirementMarks = sqliteTable(
-  "requirement_marks",
-  {
-    ...ofLine(),
-    requirementId: words("requirement_id"),
-    state: text("state", { enum: REQUIREMENT_STATES }).notNull(),
-    uploadId: text("upload_id"),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    uniqueIndex("requirement_marks_requirement").on(t.lineId, t.requirementId),
-    toRow(t, t.uploadId, () => uploads),
-  ],
-);
-
-export const locateTickets = sqliteTable(
-  "locate_tickets",
-  {
-    ...ofLine(),
-    number: words("number"),
-    calledOn: words("called_on"),
-    calledAt: words("called_at").default(""),
-    workBeginsOn: text("work_begins_on"),
-    workBeginsAt: words("work_begins_at").default(""),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const inspections = sqliteTable(
-  "inspections",
-  {
-    ...ofLine(),
-    permitId: words("permit_id"),
-    title: words("title"),
-    bookedFor: words("booked_for"),
-    bookedAt: words("booked_at").default(""),
-    inspector: words("inspector"),
-    result: text("result", { enum: INSPECTION_RESULTS }).notNull(),
-    note: words("note"),
-  },
-  (t) => [key(t), toRow(t, t.permitId, () => permits)],
-);
-
-export const events = sqliteTable(
-  "dated_events",
-  {
-    ...ofLine(),
-    event: text("event", { enum: CLOCK_EVENTS }).notNull(),
-    on: words("on"),
-    at: words("at").default(""),
-    until: words("until").default(""),
-    lastOn: text("last_on"),
-    reference: words("reference").default(""),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const spillSteps = sqliteTable(
-  "spill_steps",
-  {
-    ...ofLine(),
-    kind: text("kind", { enum: SPILL_STEP_KINDS }).notNull(),
-    on: words("on"),
-    at: words("at"),
-    place: words("place"),
-    number: words("number"),
-    gallons: integer("gallons"),
-    reached: words("reached"),
-    note: words("note"),
-  },
-  (t) => [key(t)],
-);
-
-export const reconnections = sqliteTable(
-  "reconnections",
-  {
-    ...ofLine(),
-    tieInId: words("tie_in_id"),
-    lowerAccess: cft("lower_access"),
-    fromLower: cft("from_lower"),
-    upperAccess: cft("upper_access"),
-    fromUpper: cft("from_upper"),
-    measuredBy: words("measured_by"),
-    measuredOn: text("measured_on"),
-    openedRunId: text("opened_run_id"),
-    openedSecond: real("opened_s"),
-    openedBy: words("opened_by"),
-    openedOn: text("opened_on"),
-    note: words("note"),
-  },
-  (t) => [
-    key(t),
-    uniqueIndex("reconnections_tie_in").on(t.lineId, t.tieInId),
-    toRow(t, t.tieInId, () => tieIns),
-    toRow(t, t.openedRunId, () => runs),
-  ],
-);
-
-export const built = sqliteTable(
-  "built_work",
-  {
-    ...ofLine(),
-    itemId: text("item_id"),
-    on: words("on_day"),
-    by: words("by"),
-    words: words("words"),
-    uploadId: text("upload_id"),
-  },
-  (t) => [key(t), toRow(t, t.itemId, () => scope), toRow(t, t.uploadId, () => uploads)],
-);
-
 /** Append-only: triggers refuse every change and removal. Without a line: the office's own. */
 export const history = sqliteTable(
   "history",
   {
     position: integer("position").primaryKey({ autoIncrement: true }),
     lineId: text("line_id").references(() => lines.id),
-    id: words("id"),
-    at: words("at"),
-    by: words("by"),
-    action: words("action"),
-    sentence: words("sentence"),
-    detail: words("detail_json"),
+    ...factColumns(HISTORY_ENTRY.fields, { detail: "detail_json" }),
   },
   (t) => [uniqueIndex("history_line").on(t.lineId, t.id)],
 );

@@ -1,7 +1,7 @@
 import { and, desc, eq, isNull, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { history } from "#db/schema.ts";
-import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 
 /** Adds an entry to a line's history, or to the office's own where `lineId` is null. */
 export function insertHistory(db: Db, lineId: string | null, entry: HistoryEntry): void {

@@ -3,6 +3,7 @@ import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Db } from "#db/open.ts";
 import * as schema from "#db/schema.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { LIST_NAMES, type ListName } from "#lib/domain/facts/list-name.ts";
 
 /** A table of rows that belong to a line and keep the order that people gave them. */
 type OwnedTable = SQLiteTable & {
@@ -12,76 +13,18 @@ type OwnedTable = SQLiteTable & {
 };
 
 /** The lists of a line's file that are kept as rows; the history is only ever added to. */
-export type RowList = Exclude<keyof LineFile, "line" | "authority" | "history">;
+export type RowList = Exclude<ListName, "history">;
 
 /** One row of a list, as the domain knows it. */
 export type RowOf<L extends RowList> = LineFile[L][number];
 
-const TABLES: { readonly [L in RowList]: OwnedTable } = {
-  properties: schema.properties,
-  units: schema.units,
-  parties: schema.parties,
-  roles: schema.roles,
-  sameParties: schema.sameParties,
-  points: schema.points,
-  crossings: schema.crossings,
-  land: schema.land,
-  tieIns: schema.tieIns,
-  bends: schema.bends,
-  fixedPoints: schema.fixedPoints,
-  ties: schema.ties,
-  planShapes: schema.planShapes,
-  planPictures: schema.planPictures,
-  records: schema.records,
-  entries: schema.entries,
-  runs: schema.runs,
-  anchors: schema.anchors,
-  gaps: schema.gaps,
-  observations: schema.observations,
-  narrations: schema.narrations,
-  videos: schema.videos,
-  alignments: schema.alignments,
-  pairings: schema.pairings,
-  tests: schema.tests,
-  testDays: schema.testDays,
-  rulings: schema.rulings,
-  waivers: schema.waivers,
-  agreements: schema.agreements,
-  agreementSteps: schema.agreementSteps,
-  fixtures: schema.fixtures,
-  levels: schema.levels,
-  options: schema.options,
-  changeOrders: schema.changeOrders,
-  scope: schema.scope,
-  splits: schema.splits,
-  digAreas: schema.digAreas,
-  notices: schema.notices,
-  deliveries: schema.deliveries,
-  replies: schema.replies,
-  householdCalls: schema.householdCalls,
-  rollCall: schema.rollCall,
-  consents: schema.consents,
-  signatures: schema.signatures,
-  ledger: schema.ledger,
-  permits: schema.permits,
-  permitSteps: schema.permitSteps,
-  requirementMarks: schema.requirementMarks,
-  locateTickets: schema.locateTickets,
-  inspections: schema.inspections,
-  events: schema.events,
-  reconnections: schema.reconnections,
-  built: schema.built,
-  spillSteps: schema.spillSteps,
-  uploads: schema.uploads,
-};
+const TABLES: { readonly [L in RowList]: OwnedTable } = schema;
 
 /** The rows of one list of a line, in order, as domain objects. */
-export function listRows<T extends OwnedTable>(
-  db: Db,
-  table: T,
-  lineId: string,
-): Omit<T["$inferSelect"], "lineId" | "position">[] {
-  return selectOf(db, table).all({ lineId }) as Omit<T["$inferSelect"], "lineId" | "position">[];
+export function listRows<L extends ListName>(db: Db, list: L, lineId: string): LineFile[L] {
+  return selectOf(db, list === "history" ? schema.history : TABLES[list as RowList]).all({
+    lineId,
+  }) as unknown as LineFile[L];
 }
 
 interface Select {
@@ -169,4 +112,4 @@ function endOf(db: Db, list: RowList, lineId: string): number {
 }
 
 /** Every list of a line's file that is kept as rows. */
-export const ROW_LISTS = Object.keys(TABLES) as RowList[];
+export const ROW_LISTS: readonly RowList[] = LIST_NAMES.filter((list) => list !== "history");

@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { uploads, videos } from "#db/schema.ts";
-import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 
 /** A stored file by its id, which is unique over all lines. */
 export function getUpload(db: Db, uploadId: string): (Upload & { readonly lineId: string }) | null {

@@ -1,6 +1,8 @@
 import { z } from "zod";
+import { OUTLINE, OUTLINE_WORDS } from "#lib/domain/plan/outline.ts";
+import { isScaleInBounds } from "#lib/domain/reconcile/fit.ts";
 
-// The pieces that shapes are made of. In memory a length is whole hundredths of a foot; in a line
+// The shapes of what fields hold, by the names of lib/domain/facts/field.ts. In memory a length is whole hundredths of a foot; in a line
 // file it is feet with at most two decimals. Everything else is the same in both.
 
 /** `memory`: rows of a table as the program holds them. `exchange`: as a line file holds them. */
@@ -65,7 +67,7 @@ export function fieldsFor(use: Use) {
         .string({ error: `Enter the ID of the ${of}` })
         .min(1, `Select the ${of}`)
         .max(200, "An ID has at most 200 characters"),
-    words: wordsFor(use).default(""),
+    text: wordsFor(use),
     /** Words that must be there. */
     name: (what: string) =>
       z
@@ -77,16 +79,16 @@ export function fieldsFor(use: Use) {
       .regex(/^[0-9a-f]{64}$/, "Enter the SHA-256 of the bytes, 64 hexadecimal digits"),
     oneOf: <const V extends readonly [string, ...string[]]>(values: V) =>
       z.enum(values, { error: `Choose one of: ${values.join(", ")}` }),
-    yesNo: z.boolean({ error: "Choose yes or no" }).default(false),
+    yesNo: z.boolean({ error: "Choose yes or no" }),
     /** A place or distance that can't lie below zero. */
-    length: hundredths(use, {
+    feet: hundredths(use, {
       least: 0,
       most: LONGEST,
       unit: "feet",
       error: "Enter a length in feet from 0 to 100,000, with at most two decimals",
     }),
     /** What a counter shows: below zero where the camera was drawn back past its zero. */
-    counter: hundredths(use, {
+    signedFeet: hundredths(use, {
       least: -LONGEST,
       most: LONGEST,
       unit: "feet",
@@ -118,12 +120,20 @@ export function fieldsFor(use: Use) {
       const error = `Enter degrees from 0 to ${most}, whole or half`;
       return z.number({ error }).min(0, error).max(most, error).multipleOf(0.5, error);
     },
+    /** Parts per million on top of 1. */
+    scale: z.int({ error: "Enter the scale in parts per million" }).refine(isScaleInBounds, {
+      error: "A scale is at most 20% off, in feet or meters, from either end",
+    }),
+    outline: z
+      .string({ error: OUTLINE_WORDS })
+      .max(4_000, OUTLINE_WORDS)
+      .regex(OUTLINE, OUTLINE_WORDS),
     whole: (most: number) =>
       z
         .int({ error: `Enter a whole number from 0 to ${most}` })
         .min(0, `Enter a whole number from 0 to ${most}`)
         .max(most, `Enter a whole number from 0 to ${most}`),
-    amount: (most: number) =>
+    decimal: (most: number) =>
       z
         .number({ error: `Enter a number from 0 to ${most}` })
         .min(0, `Enter a number from 0 to ${most}`)
@@ -149,8 +159,7 @@ function timeFields(use: Use) {
       ),
     timeOfDay: z
       .string({ error: `Enter a time, ${hour}, or leave it blank` })
-      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, `Enter a time, ${hour}, or leave it blank`)
-      .default(""),
+      .regex(/^(([01]\d|2[0-3]):[0-5]\d)?$/, `Enter a time, ${hour}, or leave it blank`),
   };
 }
 
@@ -183,7 +192,7 @@ function wordsFor(use: Use): z.ZodString {
     .max(use === "memory" ? WORDS_LIMIT : MANY_WORDS, `Enter at most ${WORDS_LIMIT} characters`);
 }
 
-export type Fields = ReturnType<typeof fieldsFor>;
+export type FieldShapes = ReturnType<typeof fieldsFor>;
 
 /** Whole hundredths in memory, a decimal with at most two places in a line file. */
 function hundredths(

@@ -1,13 +1,14 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
-import type { LineFile, Upload } from "#lib/domain/facts/line-file.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { LIST_NAMES, type ListName } from "#lib/domain/facts/list-name.ts";
 import { tooManyWords } from "#lib/domain/facts/most-rows.ts";
-import { type ListName, ROW_WORDS } from "#lib/domain/facts/references.ts";
+import { UPLOAD, type Upload } from "#lib/domain/facts/upload.ts";
 import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { fieldsFor, type Use } from "./field.ts";
-import { authorityShape, lineShape, rowShapes, uploadFields } from "./shape.ts";
+import { authorityShape, fieldsShape, lineShape, rowShapes } from "./shape.ts";
 import { FORMAT_VERSION, pathAsWritten, upgraded } from "./version.ts";
 
 // The line file: everything on one line as one JSON file. Lengths are feet with at most two decimals,
@@ -29,82 +30,32 @@ export interface ReadFile {
 
 const MOST_PROBLEMS = 100;
 
-function fileShape(use: Use) {
-  const f = fieldsFor(use);
-  const rows = rowShapes(use);
-  const list = <S extends z.ZodType>(shape: S) => shape.array().default([] as never);
-  return f.row({
+/** A stored file comes with its bytes. */
+const CONTENT = z
+  .base64({ error: "Enter the file's bytes in base64" })
+  .nullable()
+  .default(null)
+  .meta({ description: "The file's bytes in base64" });
+
+/** What a line file holds: the facts, and the bytes of its stored files. */
+interface Written extends Omit<LineFile, "uploads"> {
+  readonly version: number;
+  readonly uploads: readonly (Upload & { readonly content: string | null })[];
+}
+
+function fileShape(use: Use): z.ZodType<Written> {
+  const shapes = {
+    ...(rowShapes(use) as Readonly<Record<ListName, z.ZodType>>),
+    uploads: fieldsShape(UPLOAD.fields, use).extend({ content: CONTENT }),
+  };
+  return fieldsFor(use).row({
     version: z
       .literal(FORMAT_VERSION, { error: `Enter ${FORMAT_VERSION}: the format's version` })
       .meta({ description: "Version of this format" }),
     line: lineShape(use),
     authority: authorityShape(use).nullable().default(null),
-    properties: list(rows.properties),
-    units: list(rows.units),
-    parties: list(rows.parties),
-    roles: list(rows.roles),
-    sameParties: list(rows.sameParties),
-    points: list(rows.points),
-    crossings: list(rows.crossings),
-    land: list(rows.land),
-    tieIns: list(rows.tieIns),
-    bends: list(rows.bends),
-    fixedPoints: list(rows.fixedPoints),
-    ties: list(rows.ties),
-    planShapes: list(rows.planShapes),
-    planPictures: list(rows.planPictures),
-    records: list(rows.records),
-    entries: list(rows.entries),
-    runs: list(rows.runs),
-    anchors: list(rows.anchors),
-    gaps: list(rows.gaps),
-    observations: list(rows.observations),
-    narrations: list(rows.narrations),
-    videos: list(rows.videos),
-    alignments: list(rows.alignments),
-    pairings: list(rows.pairings),
-    tests: list(rows.tests),
-    testDays: list(rows.testDays),
-    rulings: list(rows.rulings),
-    waivers: list(rows.waivers),
-    agreements: list(rows.agreements),
-    agreementSteps: list(rows.agreementSteps),
-    fixtures: list(rows.fixtures),
-    levels: list(rows.levels),
-    options: list(rows.options),
-    changeOrders: list(rows.changeOrders),
-    scope: list(rows.scope),
-    splits: list(rows.splits),
-    digAreas: list(rows.digAreas),
-    notices: list(rows.notices),
-    deliveries: list(rows.deliveries),
-    replies: list(rows.replies),
-    householdCalls: list(rows.householdCalls),
-    rollCall: list(rows.rollCall),
-    consents: list(rows.consents),
-    signatures: list(rows.signatures),
-    ledger: list(rows.ledger),
-    permits: list(rows.permits),
-    permitSteps: list(rows.permitSteps),
-    requirementMarks: list(rows.requirementMarks),
-    locateTickets: list(rows.locateTickets),
-    inspections: list(rows.inspections),
-    events: list(rows.events),
-    reconnections: list(rows.reconnections),
-    built: list(rows.built),
-    spillSteps: list(rows.spillSteps),
-    uploads: list(
-      f.row({
-        ...uploadFields(f),
-        content: z
-          .base64({ error: "Enter the file's bytes in base64" })
-          .nullable()
-          .default(null)
-          .meta({ description: "The file's bytes in base64" }),
-      }),
-    ),
-    history: list(rows.history),
-  });
+    ...Object.fromEntries(LIST_NAMES.map((list) => [list, shapes[list].array().default([])])),
+  }) as never;
 }
 
 const Shape = fileShape("exchange");
@@ -159,14 +110,14 @@ export function writeLineFile({ file, contents }: ReadFile): string {
       const bytes = contents.get(upload.id);
       return { ...upload, content: bytes ? Buffer.from(bytes).toString("base64") : null };
     }),
-  } as z.output<typeof Shape>);
+  });
   return `${JSON.stringify(encoded, null, 2)}\n`;
 }
 
 /** Lists that are longer than a line's can be. */
 function longLists(value: unknown): FileProblem[] {
   if (typeof value !== "object" || value === null) return [];
-  return (Object.keys(ROW_WORDS) as ListName[]).flatMap((list) => {
+  return LIST_NAMES.flatMap((list) => {
     const rows: unknown = (value as Readonly<Record<string, unknown>>)[list];
     const reason = Array.isArray(rows) ? tooManyWords(rows.length, list) : null;
     return reason === null ? [] : [{ path: list, reason }];

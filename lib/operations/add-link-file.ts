@@ -2,7 +2,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { MOST_LINK_FILES, type PrivateLink } from "#lib/domain/consent/private-link.ts";
-import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { StoredFile } from "#lib/storage/store.ts";
 import type { Refusal } from "./act.ts";

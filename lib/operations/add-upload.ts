@@ -1,6 +1,6 @@
 import { getLine } from "#db/queries/line.ts";
 import { insertRow } from "#db/queries/row.ts";
-import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { StoredFile } from "#lib/storage/store.ts";

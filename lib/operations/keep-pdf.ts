@@ -1,5 +1,5 @@
 import { insertRow } from "#db/queries/row.ts";
-import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { storeFile } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 

@@ -2,40 +2,41 @@ import { z } from "zod";
 import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import { OPEN_DAYS, type OpenHours } from "#lib/domain/facts/open-hours.ts";
+import { ADDRESS } from "#lib/domain/facts/party.ts";
 import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
 import { fieldsFor } from "#lib/exchange/field.ts";
-import { addressShape } from "#lib/exchange/shape.ts";
+import { fieldsShape } from "#lib/exchange/shape.ts";
 
 const f = fieldsFor("memory");
 
 const openHours = z.object({
   days: f.oneOf(OPEN_DAYS),
-  from: f.timeOfDay,
-  to: f.timeOfDay,
+  from: f.timeOfDay.default(""),
+  to: f.timeOfDay.default(""),
 });
 
 /** The facts of the office, each in its shape; an on-call number says when it is answered. */
 export const OfficeShape: z.ZodType<Office> = z
   .object({
     name: f.name("the office's name"),
-    license: f.words,
+    license: f.text.default(""),
     licenseExpiresOn: f.day.nullable().default(null),
-    bond: f.words,
+    bond: f.text.default(""),
     bondExpiresOn: f.day.nullable().default(null),
-    insurance: f.words,
+    insurance: f.text.default(""),
     insuranceExpiresOn: f.day.nullable().default(null),
-    address: addressShape(f),
-    phone: f.words,
+    address: fieldsShape(ADDRESS, "memory"),
+    phone: f.text.default(""),
     hours: openHours.nullable().default(null),
-    onCallPhone: f.words,
+    onCallPhone: f.text.default(""),
     onCallHours: openHours.nullable().default(null),
-    email: f.words,
-    payee: f.words,
+    email: f.text.default(""),
+    payee: f.text.default(""),
     payMethods: f.oneOf(PAYMENT_METHODS).array().default([]),
     payDays: f.whole(365).nullable().default(null),
     depositPercent: f.whole(100).nullable().default(null),
-    bothLanguages: f.yesNo,
+    bothLanguages: f.yesNo.default(false),
     zone: z.string().refine(isZone, "Choose a time zone, as America/Los_Angeles"),
   })
   .superRefine(({ onCallPhone, onCallHours, phone, hours, address }, context) => {

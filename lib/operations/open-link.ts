@@ -2,7 +2,7 @@ import { getLineFile } from "#db/queries/line-file.ts";
 import { listVisits } from "#db/queries/link.ts";
 import { getOffice } from "#db/queries/office.ts";
 import type { LinkDeed } from "#lib/domain/consent/private-link.ts";
-import type { Upload } from "#lib/domain/facts/line-file.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { type LinkView, linkView } from "#lib/domain/paper/link-view.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";

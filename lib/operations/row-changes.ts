@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { nameRow, ROW_WORDS } from "#lib/domain/facts/references.ts";
+import { LISTS } from "#lib/domain/facts/lists.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 
 interface Row {
@@ -47,14 +48,14 @@ export function tellChanges(
 ): { sentence: string; detail: unknown } {
   const sentences = changes.map(({ table, added, removed, changed }) =>
     [
-      phrase("Added", added, (id) => nameRow(after, table, id), ROW_WORDS[table]),
+      phrase("Added", added, (id) => nameRow(after, table, id), LISTS[table].one),
       phrase(
         "Changed",
         changed.map((each) => each.after),
         (id) => nameRow(after, table, id),
-        ROW_WORDS[table],
+        LISTS[table].one,
       ),
-      phrase("Removed", removed, (id) => nameRow(before, table, id), ROW_WORDS[table]),
+      phrase("Removed", removed, (id) => nameRow(before, table, id), LISTS[table].one),
     ]
       .filter((words) => words !== "")
       .join(" "),

@@ -7,17 +7,20 @@ import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import {
   mergePeople,
+  PERSON_ROW,
   type PersonProblem,
   type PersonProblemReason,
   type PersonRow,
 } from "#lib/domain/party/people.ts";
 import { type Nonsense, nonsenseIn } from "#lib/domain/report/sense.ts";
-import { PERSON_ROW } from "#lib/exchange/person-row.ts";
+import { fieldsShape } from "#lib/exchange/shape.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
 import { closedWords } from "./change.ts";
 import { saveTables } from "./row-writes.ts";
 import type { CellProblem, RowsRefusal } from "./save-rows.ts";
+
+const PERSON = fieldsShape(PERSON_ROW.fields, "memory");
 
 /** The tables that the list of people is kept in. */
 const PEOPLE_TABLES = ["parties", "roles", "units"] as const satisfies readonly RowTable[];
@@ -83,7 +86,7 @@ function parsePeople(rows: readonly unknown[]): Result<PersonRow[], RowsRefusal>
   const good: PersonRow[] = [];
   const cells: CellProblem[] = [];
   rows.forEach((row, at) => {
-    const parsed = PERSON_ROW.safeParse(row);
+    const parsed = PERSON.safeParse(row);
     if (parsed.success) good.push(parsed.data);
     else
       for (const { path, message } of parsed.error.issues)

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 import { refuse } from "./change.ts";
 
 /**

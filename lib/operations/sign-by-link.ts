@@ -11,9 +11,10 @@ import {
   signStop,
 } from "#lib/domain/consent/signable.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Signature, SignatureView } from "#lib/domain/facts/signature.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";

@@ -1,6 +1,7 @@
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
 import { certificateOf, certificateText } from "#lib/domain/paper/certificate.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";

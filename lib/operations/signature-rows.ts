@@ -4,9 +4,10 @@ import { type ScreenKind, signingName, termsOf } from "#lib/domain/consent/signa
 import { type NameDoubt, nameDoubt } from "#lib/domain/consent/signer-name.ts";
 import { DISCLOSURE_VERSION, disclosureText, LINK_WORDS } from "#lib/domain/consent/words.ts";
 import type { Consent } from "#lib/domain/facts/consent.ts";
-import type { LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Signature, SignatureView } from "#lib/domain/facts/signature.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { placeOf } from "#lib/domain/paper/facts.ts";
 import { intentSentence } from "#lib/domain/paper/intent.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";

@@ -1,6 +1,6 @@
 import { insertJob } from "#db/queries/job.ts";
 import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/facts/job.ts";
-import type { ListName } from "#lib/domain/facts/references.ts";
+import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";

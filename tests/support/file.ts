@@ -8,11 +8,12 @@ import type {
 import type { ClockRule, Holiday } from "#lib/domain/facts/clock-rule.ts";
 import type { Consent } from "#lib/domain/facts/consent.ts";
 import type { DigArea } from "#lib/domain/facts/dig-area.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 import type { Waiver } from "#lib/domain/facts/hold.ts";
 import type { HouseholdCall } from "#lib/domain/facts/household-call.ts";
 import type { LandStretch } from "#lib/domain/facts/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/facts/line.ts";
-import type { HistoryEntry, LineFile, Office, Upload } from "#lib/domain/facts/line-file.ts";
+import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/facts/notice.ts";
 import type { Pairing } from "#lib/domain/facts/pairing.ts";
 import type { Address, Party, Property, Role, Unit } from "#lib/domain/facts/party.ts";
@@ -32,6 +33,7 @@ import type { SpillStep } from "#lib/domain/facts/spill-step.ts";
 import type { SplitVersion } from "#lib/domain/facts/split.ts";
 import type { TieInTest } from "#lib/domain/facts/test.ts";
 import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 
 /**
  * Facts with the usual values filled in, so that a test names only what it is about.

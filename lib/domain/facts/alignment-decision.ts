@@ -1,22 +1,25 @@
-import type { Cft } from "../length/station.ts";
-import type { Day } from "../time/day.ts";
+import { day, maybe, oneOf, type RowOf, ref, row, scale, signedFeet, words } from "./field.ts";
 
 /**
  * A person's word on the shift and scale between a record and the camera. An accepted one is used
  * instead of what a search would find; a refused one is not proposed again. Kept with its reason.
  */
-export interface AlignmentDecision {
-  readonly id: string;
-  /** Null: for all records together. */
-  readonly recordId: string | null;
-  readonly shift: Cft;
-  /** Parts per million on top of 1. */
-  readonly scale: number;
-  readonly state: "accepted" | "refused";
-  readonly reason: string;
-  readonly decidedBy: string;
-  readonly decidedOn: Day;
-}
+export type AlignmentDecision = RowOf<typeof ALIGNMENT_DECISION>;
+
+export const ALIGNMENT_DECISION = row({
+  one: "alignment",
+  fields: {
+    /** Null: for all records together. */
+    recordId: maybe(ref("records", "record")),
+    shift: signedFeet,
+    /** Parts per million on top of 1. */
+    scale,
+    state: oneOf(["accepted", "refused"]),
+    reason: words,
+    decidedBy: words,
+    decidedOn: day,
+  },
+});
 
 /** The alignment accepted for one record, or for all (null); the last word where there are several. */
 export function acceptedAlignment(

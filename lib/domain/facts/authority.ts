@@ -1,8 +1,26 @@
-import type { Cents } from "../money/cents.ts";
-import type { Day } from "../time/day.ts";
-import type { ClockRule, Holiday } from "./clock-rule.ts";
-import type { Address } from "./party.ts";
-import type { PermitKind } from "./permit.ts";
+import { CLOCK_RULE, HOLIDAY } from "./clock-rule.ts";
+import {
+  cents,
+  day,
+  feet,
+  inside,
+  late,
+  maybe,
+  name,
+  oneOf,
+  parts,
+  type RowOf,
+  ref,
+  row,
+  several,
+  usually,
+  usualValues,
+  whole,
+  words,
+  yesNo,
+} from "./field.ts";
+import { ADDRESS } from "./party.ts";
+import { PERMIT_KINDS } from "./permit.ts";
 
 /**
  * Who owns and who mends, by place on the line. Patterns found in US codes;
@@ -40,7 +58,7 @@ export const SHARED_RULES = [
 ] as const;
 export type SharedRule = (typeof SHARED_RULES)[number];
 
-export const BOUNDARIES = [
+const BOUNDARIES = [
   "main-connection",
   "right-of-way-line",
   "curb",
@@ -54,45 +72,31 @@ export const WORK_KINDS = ["clearing", "repair", "replacement"] as const;
 export type WorkKind = (typeof WORK_KINDS)[number];
 
 /** Who does one kind of work below the boundary, where a rule divides the line. */
-export const WORK_HOLDERS = ["owners", "authority", "unclear"] as const;
+const WORK_HOLDERS = ["owners", "authority", "unclear"] as const;
 export type WorkHolder = (typeof WORK_HOLDERS)[number];
 
 /** One responsibility rule, with where it is written and when that was last looked at. */
-export interface ResponsibilityRule {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly title: string;
-  readonly pattern: RulePattern;
-  readonly boundary: Boundary;
-  readonly sharedRule: SharedRule;
-  /** Who does each kind of work below the boundary; of no meaning where the rule divides nothing. */
-  readonly clearingBy: WorkHolder;
-  readonly repairBy: WorkHolder;
-  readonly replacementBy: WorkHolder;
-  readonly citation: string;
-  readonly url: string;
-  readonly asOf: Day;
-  readonly note: string;
-}
+export type ResponsibilityRule = RowOf<typeof RESPONSIBILITY_RULE>;
 
-/** By when the authority wants something: with the application, before work begins, before the final. */
-export const REQUIREMENT_DUES = ["submission", "work", "final"] as const;
-export type RequirementDue = (typeof REQUIREMENT_DUES)[number];
-
-/** One thing that the authority wants: in the packet, or later. */
-export interface Requirement {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly sheet: SheetKind;
-  readonly title: string;
-  readonly detail: string;
-  readonly citation: string;
-  readonly asOf: Day;
-  readonly mandatory: boolean;
-  readonly due: RequirementDue;
-  /** Where what it asks for is a permit of this kind, in force while the work goes on. */
-  readonly permitKind: PermitKind | null;
-}
+export const RESPONSIBILITY_RULE = row({
+  one: "rule",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    title: name("a title"),
+    pattern: oneOf(RULE_PATTERNS),
+    boundary: oneOf(BOUNDARIES),
+    sharedRule: oneOf(SHARED_RULES),
+    /** Who does each kind of work below the boundary; of no meaning where the rule divides nothing. */
+    clearingBy: late(usually(oneOf(WORK_HOLDERS), "owners")),
+    repairBy: late(usually(oneOf(WORK_HOLDERS), "authority")),
+    replacementBy: late(usually(oneOf(WORK_HOLDERS), "authority")),
+    citation: words,
+    url: words,
+    asOf: day,
+    note: words,
+  },
+});
 
 export const SHEET_KINDS = [
   "application",
@@ -114,15 +118,44 @@ export const SHEET_KINDS = [
 ] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
-export interface Fee {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly title: string;
-  readonly amount: Cents;
-  readonly per: "permit" | "connection" | "inspection";
-  readonly citation: string;
-  readonly asOf: Day;
-}
+/** By when the authority wants something: with the application, before work begins, before the final. */
+const REQUIREMENT_DUES = ["submission", "work", "final"] as const;
+export type RequirementDue = (typeof REQUIREMENT_DUES)[number];
+
+/** One thing that the authority wants: in the packet, or later. */
+export type Requirement = RowOf<typeof REQUIREMENT>;
+
+export const REQUIREMENT = row({
+  one: "requirement",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    sheet: oneOf(SHEET_KINDS),
+    title: name("a title"),
+    detail: words,
+    citation: words,
+    asOf: day,
+    mandatory: yesNo,
+    due: late(usually(oneOf(REQUIREMENT_DUES), "submission")),
+    /** Where what it asks for is a permit of this kind, in force while the work goes on. */
+    permitKind: maybe(oneOf(PERMIT_KINDS)),
+  },
+});
+
+export type Fee = RowOf<typeof FEE>;
+
+export const FEE = row({
+  one: "fee",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    title: name("a title"),
+    amount: cents,
+    per: oneOf(["permit", "connection", "inspection"]),
+    citation: words,
+    asOf: day,
+  },
+});
 
 export const REFUSAL_STEP_KINDS = [
   "notice",
@@ -135,50 +168,72 @@ export const REFUSAL_STEP_KINDS = [
 export type RefusalStepKind = (typeof REFUSAL_STEP_KINDS)[number];
 
 /** A lawful step that is open where a neighbor refuses, as the authority or the code has it. */
-export interface RefusalStep {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly kind: RefusalStepKind;
-  readonly title: string;
-  readonly detail: string;
-  /** Days to wait after the step before; null where nothing is said. */
-  readonly days: number | null;
-  readonly citation: string;
-  readonly asOf: Day;
-}
+export type RefusalStep = RowOf<typeof REFUSAL_STEP>;
 
-export interface Authority {
-  readonly id: string;
-  readonly name: string;
-  readonly office: string;
-  readonly address: Address;
-  readonly phone: string;
-  readonly email: string;
-  readonly note: string;
-  readonly rules: readonly ResponsibilityRule[];
-  readonly requirements: readonly Requirement[];
-  readonly fees: readonly Fee[];
-  readonly clockRules: readonly ClockRule[];
-  readonly holidays: readonly Holiday[];
+export const REFUSAL_STEP = row({
+  one: "refusal step",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    kind: usually(oneOf(REFUSAL_STEP_KINDS), "other"),
+    title: name("a title"),
+    detail: words,
+    /** Days to wait after the step before; null where nothing is said. */
+    days: maybe(whole(3_650)),
+    citation: words,
+    asOf: day,
+  },
+});
+
+/** What an authority is asked for and asks for, each a list of its own. */
+export const AUTHORITY_PARTS = {
+  rules: RESPONSIBILITY_RULE,
+  requirements: REQUIREMENT,
+  fees: FEE,
+  clockRules: CLOCK_RULE,
+  holidays: HOLIDAY,
   /** In the order in which they may be taken. */
-  readonly refusalSteps: readonly RefusalStep[];
-}
+  refusalSteps: REFUSAL_STEP,
+};
+export type AuthorityPart = keyof typeof AUTHORITY_PARTS;
 
-/** A recorded agreement on the shared pipe. It outranks every default. */
-export interface Agreement {
-  readonly id: string;
-  readonly title: string;
-  readonly recordingNumber: string;
-  readonly recordedOn: Day | null;
-  /** The part of the trunk that it covers; null: to the end. */
-  readonly fromStation: number | null;
-  readonly toStation: number | null;
-  readonly terms: string;
-  readonly shares: readonly AgreementShare[];
-}
+export type Authority = RowOf<typeof AUTHORITY> & {
+  readonly [P in keyof typeof AUTHORITY_PARTS]: readonly RowOf<(typeof AUTHORITY_PARTS)[P]>[];
+};
+
+export const AUTHORITY = row({
+  one: "authority",
+  fields: {
+    name: name("the authority's name"),
+    office: words,
+    address: usually(inside(ADDRESS), usualValues(ADDRESS)),
+    phone: words,
+    email: words,
+    note: words,
+  },
+});
 
 /** Shares are parts of the sum of all parts in the same agreement (`1` of `3`, or `33` of `100`). */
-interface AgreementShare {
-  readonly propertyId: string;
-  readonly parts: number;
-}
+const AGREEMENT_SHARE = {
+  propertyId: ref("properties"),
+  parts,
+};
+
+/** A recorded agreement on the shared pipe. It outranks every default. */
+export type Agreement = RowOf<typeof AGREEMENT>;
+
+export const AGREEMENT = row({
+  one: "agreement",
+  most: 50,
+  saved: "office",
+  fields: {
+    title: name("a title"),
+    recordingNumber: words,
+    recordedOn: maybe(day),
+    /** The part of the trunk that it covers; null: to the end. */
+    fromStation: maybe(feet),
+    toStation: maybe(feet),
+    terms: words,
+    shares: several(AGREEMENT_SHARE),
+  },
+});

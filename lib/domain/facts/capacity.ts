@@ -1,15 +1,31 @@
-import type { Cft } from "../length/station.ts";
-import type { Fixture } from "./fixtures.ts";
+import {
+  feet,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  signedFeet,
+  usually,
+  whole,
+  words,
+} from "./field.ts";
+import { FIXTURES } from "./fixtures.ts";
 
 /** Plumbing fixtures of one kind at a property or in one unit of it. */
-export interface FixtureCount {
-  readonly id: string;
-  readonly propertyId: string;
-  readonly unitId: string | null;
-  readonly fixture: Fixture;
-  readonly count: number;
-  readonly note: string;
-}
+export type FixtureCount = RowOf<typeof FIXTURE_COUNT>;
+
+export const FIXTURE_COUNT = row({
+  one: "fixture count",
+  saved: "office",
+  fields: {
+    propertyId: ref("properties"),
+    unitId: maybe(ref("units")),
+    fixture: oneOf(FIXTURES),
+    count: usually(whole(10_000), 1),
+    note: words,
+  },
+});
 
 export const LEVEL_METHODS = [
   "locator",
@@ -22,17 +38,22 @@ export const LEVEL_METHODS = [
 export type LevelMethod = (typeof LEVEL_METHODS)[number];
 
 /** How deep and how high the pipe lies at one station, as somebody measured it. */
-export interface Level {
-  readonly id: string;
-  readonly station: Cft;
-  /** Of the ground, above any one datum; null where only the depth is known. */
-  readonly ground: Cft | null;
-  /** From the ground down to the invert. */
-  readonly depth: Cft | null;
-  /** Of the invert above the same datum, where it was measured itself. */
-  readonly invert: Cft | null;
-  readonly method: LevelMethod;
-  /** Either way; null: the usual of the method. */
-  readonly uncertainty: Cft | null;
-  readonly note: string;
-}
+export type Level = RowOf<typeof LEVEL>;
+
+export const LEVEL = row({
+  one: "level",
+  saved: "office",
+  fields: {
+    station: feet,
+    /** Of the ground, above any one datum; null where only the depth is known. */
+    ground: maybe(signedFeet),
+    /** From the ground down to the invert. */
+    depth: maybe(feet),
+    /** Of the invert above the same datum, where it was measured itself. */
+    invert: maybe(signedFeet),
+    method: usually(oneOf(LEVEL_METHODS), "locator"),
+    /** Either way; null: the usual of the method. */
+    uncertainty: maybe(feet),
+    note: words,
+  },
+});

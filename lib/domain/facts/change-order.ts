@@ -1,19 +1,25 @@
-import type { Day } from "../time/day.ts";
+import { day, name, oneOf, type RowOf, row, usually, whole, words } from "./field.ts";
 
-export const CHANGE_ORDER_STATES = ["proposed", "agreed", "refused"] as const;
+const CHANGE_ORDER_STATES = ["proposed", "agreed", "refused"] as const;
 export type ChangeOrderState = (typeof CHANGE_ORDER_STATES)[number];
 
 /**
  * A change of the scope after it was agreed, as a version: scope items name the order that added
  * them and the order that dropped them. Only agreed orders count.
  */
-export interface ChangeOrder {
-  readonly id: string;
-  readonly number: number;
-  readonly title: string;
-  readonly reason: string;
-  readonly state: ChangeOrderState;
-  readonly orderedBy: string;
-  readonly orderedOn: Day;
-  readonly note: string;
-}
+export type ChangeOrder = RowOf<typeof CHANGE_ORDER>;
+
+export const CHANGE_ORDER = row({
+  one: "change order",
+  most: 100,
+  saved: "office",
+  fields: {
+    number: whole(10_000),
+    title: name("a title"),
+    reason: words,
+    state: usually(oneOf(CHANGE_ORDER_STATES), "proposed"),
+    orderedBy: words,
+    orderedOn: day,
+    note: words,
+  },
+});

@@ -1,13 +1,18 @@
-import type { Day } from "../time/day.ts";
+import { day, late, name, oneOf, type RowOf, row, usually, whole, words, yesNo } from "./field.ts";
 
-export interface Holiday {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly day: Day;
-  readonly name: string;
-  /** Where the day is from: a statute, a state's list with its edition, or the office's own words. */
-  readonly source: string;
-}
+export type Holiday = RowOf<typeof HOLIDAY>;
+
+export const HOLIDAY = row({
+  one: "holiday",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    day,
+    name: words,
+    /** Where the day is from: a statute, a state's list with its edition, or the office's own words. */
+    source: late(words),
+  },
+});
 
 /** What starts a clock. */
 export const CLOCK_EVENTS = [
@@ -36,27 +41,31 @@ export const ROLLS = ["none", "forwards", "backwards"] as const;
 export type Roll = (typeof ROLLS)[number];
 
 /** What the end of the count means. */
-export const CLOCK_MEANINGS = ["due-by", "not-before", "not-after", "expires"] as const;
+const CLOCK_MEANINGS = ["due-by", "not-before", "not-after", "expires"] as const;
 export type ClockMeaning = (typeof CLOCK_MEANINGS)[number];
 
 /** A rule that makes a deadline or opens a window. Data, with its source; never code. */
-export interface ClockRule {
-  readonly id: string;
-  readonly authorityId: string;
-  readonly title: string;
-  readonly event: ClockEvent;
-  readonly count: number;
-  readonly unit: ClockUnit;
-  /** Counted forwards from the event, or backwards before it. */
-  readonly way: "after" | "before";
-  /** The day of the event counts as day 1 (most rules: no). */
-  readonly countsEventDay: boolean;
-  /** Full business days must have passed: the window opens the day after the last one. */
-  readonly fullDays: boolean;
-  readonly roll: Roll;
-  /** Calendar days added when the notice went by mail, after the roll. */
-  readonly mailDays: number;
-  readonly meaning: ClockMeaning;
-  readonly citation: string;
-  readonly asOf: Day;
-}
+export type ClockRule = RowOf<typeof CLOCK_RULE>;
+
+export const CLOCK_RULE = row({
+  one: "clock rule",
+  fields: {
+    authorityId: words,
+    title: name("a title"),
+    event: oneOf(CLOCK_EVENTS),
+    count: whole(10_000),
+    unit: oneOf(CLOCK_UNITS),
+    /** Counted forwards from the event, or backwards before it. */
+    way: usually(oneOf(["after", "before"]), "after"),
+    /** The day of the event counts as day 1 (most rules: no). */
+    countsEventDay: yesNo,
+    /** Full business days must have passed: the window opens the day after the last one. */
+    fullDays: yesNo,
+    roll: usually(oneOf(ROLLS), "none"),
+    /** Calendar days added when the notice went by mail, after the roll. */
+    mailDays: usually(whole(365), 0),
+    meaning: oneOf(CLOCK_MEANINGS),
+    citation: words,
+    asOf: day,
+  },
+});

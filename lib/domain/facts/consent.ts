@@ -1,5 +1,4 @@
-import type { Cents } from "../money/cents.ts";
-import type { Day } from "../time/day.ts";
+import { day, late, maybe, oneOf, type RowOf, ref, row, sum, usually, words } from "./field.ts";
 
 export const CONSENT_KINDS = [
   "enter",
@@ -15,7 +14,7 @@ export type ConsentKind = (typeof CONSENT_KINDS)[number];
 export const RECORDED_STATES = ["asked", "given", "refused", "withdrawn"] as const;
 export type RecordedState = (typeof RECORDED_STATES)[number];
 
-export const CONSENT_STATES = [
+const CONSENT_STATES = [
   ...RECORDED_STATES,
   /** Signed on screen in a name that is not the party's: it counts when a person has looked at it. */
   "name-held",
@@ -25,22 +24,26 @@ export const CONSENT_STATES = [
 export type ConsentState = (typeof CONSENT_STATES)[number];
 
 /** One person's consent of one kind, tied to exactly what was signed. */
-export interface Consent {
-  readonly id: string;
-  readonly kind: ConsentKind;
-  readonly partyId: string;
-  readonly propertyId: string;
-  readonly state: ConsentState;
-  readonly stateOn: Day;
-  /** For `pay`: the split version and the amount that was put to the person. */
-  readonly splitId: string | null;
-  readonly amount: Cents | null;
-  readonly recordingNumber: string;
-  /** The signed paper, and the hash of its bytes. */
-  readonly uploadId: string | null;
-  readonly note: string;
-  /** The word signed on screen whose name this one accepts or refuses; null for all others. */
-  readonly restsOnId: string | null;
-  /** Who of the office recorded it; empty where the party said it by their private link. */
-  readonly enteredBy: string;
-}
+export type Consent = RowOf<typeof CONSENT>;
+
+export const CONSENT = row({
+  one: "consent",
+  fields: {
+    kind: oneOf(CONSENT_KINDS),
+    partyId: ref("parties"),
+    propertyId: ref("properties"),
+    state: usually(oneOf(CONSENT_STATES), "asked"),
+    stateOn: day,
+    /** For `pay`: the split version and the amount that was put to the person. */
+    splitId: maybe(ref("splits")),
+    amount: maybe(sum),
+    recordingNumber: words,
+    /** The signed paper, and the hash of its bytes. */
+    uploadId: maybe(ref("uploads")),
+    note: words,
+    /** The word signed on screen whose name this one accepts or refuses; null for all others. */
+    restsOnId: maybe(ref("consents")),
+    /** Who of the office recorded it; empty where the party said it by their private link. */
+    enteredBy: late(words),
+  },
+});

@@ -1,8 +1,7 @@
-import type { Cft } from "../length/station.ts";
-import type { Day } from "../time/day.ts";
+import { day, feet, maybe, oneOf, type RowOf, ref, row, usually, words } from "./field.ts";
 
 /** What is done with the surface afterwards. */
-export const RESTORATIONS = [
+const RESTORATIONS = [
   "not-set",
   /** Nothing is dug: the crew only walks in, looks and measures. */
   "nothing-dug",
@@ -17,25 +16,30 @@ export const RESTORATIONS = [
 export type Restoration = (typeof RESTORATIONS)[number];
 
 /** One place on one lot where the crew means to enter or to dig, as its owner is asked for it. */
-export interface DigArea {
-  readonly id: string;
-  readonly propertyId: string;
-  /** Where on the lot: `back yard, along the alley fence`. */
-  readonly place: string;
-  /** About how long and wide; null where nothing is dug, or not yet known. */
-  readonly length: Cft | null;
-  readonly width: Cft | null;
-  readonly firstOn: Day | null;
-  readonly lastOn: Day | null;
-  readonly restoration: Restoration;
-  /** What is not put back or replaced, in words that print. */
-  readonly notRestored: string;
-  /** Whom the owner calls on the day, and the number. */
-  readonly contact: string;
-  readonly contactPhone: string;
-  /** The office's own; prints nowhere. */
-  readonly note: string;
-}
+export type DigArea = RowOf<typeof DIG_AREA>;
+
+export const DIG_AREA = row({
+  one: "area to dig",
+  saved: "office",
+  fields: {
+    propertyId: ref("properties"),
+    /** Where on the lot: `back yard, along the alley fence`. */
+    place: words,
+    /** About how long and wide; null where nothing is dug, or not yet known. */
+    length: maybe(feet),
+    width: maybe(feet),
+    firstOn: maybe(day),
+    lastOn: maybe(day),
+    restoration: usually(oneOf(RESTORATIONS), "not-set"),
+    /** What is not put back or replaced, in words that print. */
+    notRestored: words,
+    /** Whom the owner calls on the day, and the number. */
+    contact: words,
+    contactPhone: words,
+    /** The office's own; prints nowhere. */
+    note: words,
+  },
+});
 
 /** What nobody entered yet of an area that is to be dug or entered, in words for the office. */
 export function areaLacks(area: DigArea): string[] {

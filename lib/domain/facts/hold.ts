@@ -1,5 +1,5 @@
 import type { Stretch } from "../length/stretch.ts";
-import type { Day } from "../time/day.ts";
+import { day, name, type RowOf, row, words } from "./field.ts";
 
 /** What a hold stops. */
 export const HOLD_STOPS = [
@@ -63,10 +63,14 @@ export interface RaisedHold
 }
 
 /** A named person's word that work may go on despite a hold. Prints in the packet. */
-export interface Waiver {
-  readonly id: string;
-  readonly holdKey: string;
-  readonly reason: string;
-  readonly by: string;
-  readonly on: Day;
-}
+export type Waiver = RowOf<typeof WAIVER>;
+
+export const WAIVER = row({
+  one: "waiver",
+  fields: {
+    holdKey: name("the hold's key"),
+    reason: words,
+    by: words,
+    on: day,
+  },
+});

@@ -1,7 +1,6 @@
-import type { Cents } from "../money/cents.ts";
-import type { Day, Instant } from "../time/day.ts";
+import { day, instant, maybe, oneOf, type RowOf, ref, row, sum, whole, words } from "./field.ts";
 
-export const LEDGER_KINDS = [
+const LEDGER_KINDS = [
   "invoice",
   "deposit",
   "payment",
@@ -19,28 +18,32 @@ export type PaymentMethod = (typeof PAYMENT_METHODS)[number];
  * One entry of the line's money book. Never edited: what was wrong is reversed by another entry.
  * An account is one party at one property.
  */
-export interface LedgerEntry {
-  readonly id: string;
-  /** Counts up from 1 over the line, without gaps. */
-  readonly number: number;
-  readonly kind: LedgerKind;
-  readonly partyId: string;
-  readonly propertyId: string;
-  /** Above zero; the kind says which way. */
-  readonly amount: Cents;
-  readonly on: Day;
-  /** For an invoice. */
-  readonly dueOn: Day | null;
-  /** For an invoice or credit: the split version that it follows from. */
-  readonly splitId: string | null;
-  /** For a reversal: the entry that it takes back. */
-  readonly reversesId: string | null;
-  /** For what was paid or given back. */
-  readonly method: PaymentMethod | null;
-  /** Check number, transfer reference. */
-  readonly reference: string;
-  readonly uploadId: string | null;
-  readonly note: string;
-  readonly enteredBy: string;
-  readonly enteredAt: Instant;
-}
+export type LedgerEntry = RowOf<typeof LEDGER_ENTRY>;
+
+export const LEDGER_ENTRY = row({
+  one: "ledger entry",
+  fields: {
+    /** Counts up from 1 over the line, without gaps. */
+    number: whole(1_000_000),
+    kind: oneOf(LEDGER_KINDS),
+    partyId: ref("parties"),
+    propertyId: ref("properties"),
+    /** Above zero; the kind says which way. */
+    amount: sum,
+    on: day,
+    /** For an invoice. */
+    dueOn: maybe(day),
+    /** For an invoice or credit: the split version that it follows from. */
+    splitId: maybe(ref("splits")),
+    /** For a reversal: the entry that it takes back. */
+    reversesId: maybe(ref("ledger")),
+    /** For what was paid or given back. */
+    method: maybe(oneOf(PAYMENT_METHODS)),
+    /** Check number, transfer reference. */
+    reference: words,
+    uploadId: maybe(ref("uploads")),
+    note: words,
+    enteredBy: words,
+    enteredAt: instant,
+  },
+});

@@ -1,4 +1,4 @@
-import type { ListName } from "./references.ts";
+import type { ListName } from "./list-name.ts";
 
 /** Something in a row that can't be so, in words that say what to do. */
 export interface Nonsense {

@@ -1,5 +1,17 @@
-import type { Language } from "../say/language.ts";
-import type { Day, Instant } from "../time/day.ts";
+import { LANGUAGES } from "../say/language.ts";
+import {
+  day,
+  instant,
+  late,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  text,
+  usually,
+  words,
+} from "./field.ts";
 
 /** Letter kinds of the trade; A to L in the office's own list. */
 export const LETTER_KINDS = [
@@ -18,33 +30,36 @@ export const LETTER_KINDS = [
 ] as const;
 export type LetterKind = (typeof LETTER_KINDS)[number];
 
-export const NOTICE_STATES = ["draft", "sent"] as const;
-type NoticeState = (typeof NOTICE_STATES)[number];
+const NOTICE_STATES = ["draft", "sent"] as const;
 
 /** A letter to one party. Frozen once sent: what was sent is `frozen`, byte for byte. */
-export interface Notice {
-  readonly id: string;
-  readonly kind: LetterKind;
-  readonly partyId: string;
-  readonly propertyId: string | null;
-  readonly tieInId: string | null;
-  readonly splitId: string | null;
-  /** The language that comes first, and the only one where `alsoIn` is null. */
-  readonly language: Language;
-  /** The same letter again in this language, behind the first in one document. */
-  readonly alsoIn: Language | null;
-  readonly state: NoticeState;
-  readonly createdOn: Day;
-  readonly createdBy: string;
-  readonly replyBy: Day | null;
-  /** Words that the office adds above the standing text. */
-  readonly ownWords: string;
-  /** The letter as composed when sent (letter/letter.ts, as JSON); null while a draft. */
-  readonly frozen: string | null;
-  readonly frozenHash: string | null;
-  readonly sentAt: Instant | null;
-  readonly uploadId: string | null;
-}
+export type Notice = RowOf<typeof NOTICE>;
+
+export const NOTICE = row({
+  one: "letter",
+  fields: {
+    kind: oneOf(LETTER_KINDS),
+    partyId: ref("parties"),
+    propertyId: maybe(ref("properties")),
+    tieInId: maybe(ref("tieIns")),
+    splitId: maybe(ref("splits")),
+    /** The language that comes first, and the only one where `alsoIn` is null. */
+    language: usually(oneOf(LANGUAGES), "en"),
+    /** The same letter again in this language, behind the first in one document. */
+    alsoIn: maybe(oneOf(LANGUAGES)),
+    state: usually(oneOf(NOTICE_STATES), "draft"),
+    createdOn: day,
+    createdBy: words,
+    replyBy: maybe(day),
+    /** Words that the office adds above the standing text. */
+    ownWords: words,
+    /** The letter as composed when sent (letter/letter.ts, as JSON); null while a draft. */
+    frozen: maybe(text),
+    frozenHash: maybe(text),
+    sentAt: maybe(instant),
+    uploadId: maybe(ref("uploads")),
+  },
+});
 
 export const DELIVERY_METHODS = [
   "first-class",
@@ -66,18 +81,22 @@ export const DELIVERY_OUTCOMES = [
 export type DeliveryOutcome = (typeof DELIVERY_OUTCOMES)[number];
 
 /** One attempt to deliver a notice, with its proof. */
-export interface Delivery {
-  readonly id: string;
-  readonly noticeId: string;
-  readonly method: DeliveryMethod;
-  readonly sentOn: Day;
-  readonly by: string;
-  readonly tracking: string;
-  readonly outcome: DeliveryOutcome;
-  readonly outcomeOn: Day | null;
-  readonly proofUploadId: string | null;
-  readonly note: string;
-}
+export type Delivery = RowOf<typeof DELIVERY>;
+
+export const DELIVERY = row({
+  one: "delivery",
+  fields: {
+    noticeId: ref("notices", "notice"),
+    method: oneOf(DELIVERY_METHODS),
+    sentOn: day,
+    by: words,
+    tracking: words,
+    outcome: usually(oneOf(DELIVERY_OUTCOMES), "on-its-way"),
+    outcomeOn: maybe(day),
+    proofUploadId: maybe(ref("uploads")),
+    note: words,
+  },
+});
 
 export const REPLY_KINDS = [
   "agrees",
@@ -99,20 +118,24 @@ export const DEALT_HOWS = ["called-back", "answered", "changed-file", "nothing-t
 export type DealtHow = (typeof DEALT_HOWS)[number];
 
 /** What came back to a letter, and what the office did about it. */
-export interface Reply {
-  readonly id: string;
-  readonly noticeId: string;
-  readonly kind: ReplyKind;
-  readonly receivedOn: Day;
-  readonly takenBy: string;
-  readonly words: string;
-  /** A day that suits them, for a test or a visit; null where none was named. */
-  readonly suitsOn: Day | null;
-  readonly uploadId: string | null;
-  /** Who dealt with it; empty while it waits. */
-  readonly dealtBy: string;
-  readonly dealtOn: Day | null;
-  readonly dealtHow: DealtHow | null;
-  /** What was said or done. */
-  readonly dealtWords: string;
-}
+export type Reply = RowOf<typeof REPLY>;
+
+export const REPLY = row({
+  one: "reply",
+  fields: {
+    noticeId: ref("notices", "notice"),
+    kind: oneOf(REPLY_KINDS),
+    receivedOn: day,
+    takenBy: words,
+    words,
+    /** A day that suits them, for a test or a visit; null where none was named. */
+    suitsOn: maybe(day),
+    uploadId: maybe(ref("uploads")),
+    /** Who dealt with it; empty while it waits. */
+    dealtBy: late(words),
+    dealtOn: maybe(day),
+    dealtHow: maybe(oneOf(DEALT_HOWS)),
+    /** What was said or done. */
+    dealtWords: late(words),
+  },
+});

@@ -1,5 +1,4 @@
-import type { Cft } from "../length/station.ts";
-import type { Day } from "../time/day.ts";
+import { day, maybe, oneOf, type RowOf, ref, row, signedFeet, words } from "./field.ts";
 
 export const PAIRING_STATES = ["accepted", "refused"] as const;
 export type PairingState = (typeof PAIRING_STATES)[number];
@@ -8,17 +7,21 @@ export type PairingState = (typeof PAIRING_STATES)[number];
  * A person's word on one record entry and one tie-in. Proposals are computed and not kept;
  * what was accepted or refused is, with who said so and why.
  */
-export interface Pairing {
-  readonly id: string;
-  readonly entryId: string;
-  readonly tieInId: string;
-  readonly state: PairingState;
-  /** Distance between the two when it was decided, after the shift and scale then accepted. */
-  readonly distance: Cft | null;
-  readonly reason: string;
-  readonly decidedBy: string;
-  readonly decidedOn: Day;
-}
+export type Pairing = RowOf<typeof PAIRING>;
+
+export const PAIRING = row({
+  one: "pairing",
+  fields: {
+    entryId: ref("entries"),
+    tieInId: ref("tieIns"),
+    state: oneOf(PAIRING_STATES),
+    /** Distance between the two when it was decided, after the shift and scale then accepted. */
+    distance: maybe(signedFeet),
+    reason: words,
+    decidedBy: words,
+    decidedOn: day,
+  },
+});
 
 /** In the design's words; one for each tie-in and each record entry. */
 const STANDINGS = [

@@ -1,45 +1,72 @@
 import { LANGUAGES } from "../say/language.ts";
-import type { Day } from "../time/day.ts";
+import {
+  day,
+  inside,
+  late,
+  maybe,
+  name,
+  oneOf,
+  parts,
+  type RowOf,
+  ref,
+  row,
+  usually,
+  type ValuesOf,
+  words,
+  yesNo,
+  yesUnlessSaid,
+} from "./field.ts";
 
 /** A mailing address as typed. Lines are kept as the person wrote them. */
-export interface Address {
-  readonly street: string;
-  readonly unit: string;
-  readonly city: string;
-  readonly state: string;
-  readonly zip: string;
-}
+export type Address = ValuesOf<typeof ADDRESS>;
+
+export const ADDRESS = { street: words, unit: words, city: words, state: words, zip: words };
 
 /** How a property stands to the line. */
-export const STAKES = ["connected", "candidate", "crossed", "neighbour"] as const;
+const STAKES = ["connected", "candidate", "crossed", "neighbour"] as const;
 export type Stake = (typeof STAKES)[number];
 
-export interface Property {
-  readonly id: string;
-  /** Where it is. Owners' mailing addresses are with the parties. */
-  readonly address: Address;
-  readonly parcel: string;
-  readonly legalDescription: string;
-  /** What is thought or known of it; the tie-ins decide what is computed. */
-  readonly stake: Stake;
-  /** Agreed measure for the rule by weights (fixture units, floor area …); null: not given. */
-  readonly weight: number | null;
-  /** Every letter about this address goes out in English and Spanish, whoever it is to. */
-  readonly bothLanguages: boolean;
-  readonly note: string;
-}
+export type Property = RowOf<typeof PROPERTY>;
 
-export const UNIT_USES = ["dwelling", "business"] as const;
+export const PROPERTY = row({
+  one: "property",
+  most: 200,
+  saved: "office",
+  fields: {
+    /** Where it is. Owners' mailing addresses are with the parties. */
+    address: inside({
+      ...ADDRESS,
+      street: name("the street and number"),
+    }),
+    parcel: words,
+    legalDescription: words,
+    /** What is thought or known of it; the tie-ins decide what is computed. */
+    stake: usually(oneOf(STAKES), "candidate"),
+    /** Agreed measure for the rule by weights (fixture units, floor area …); null: not given. */
+    weight: maybe(parts),
+    /** Every letter about this address goes out in English and Spanish, whoever it is to. */
+    bothLanguages: late(yesNo),
+    note: words,
+  },
+});
+
+const UNIT_USES = ["dwelling", "business"] as const;
 export type UnitUse = (typeof UNIT_USES)[number];
 
-export interface Unit {
-  readonly id: string;
-  readonly propertyId: string;
-  /** `Unit 2`, `Bakery`; empty for the only unit of a house. */
-  readonly name: string;
-  readonly use: UnitUse;
-  readonly note: string;
-}
+export type Unit = RowOf<typeof UNIT>;
+
+export const UNIT = row({
+  one: "unit",
+  most: 1_000,
+  saved: "office",
+  fields: {
+    propertyId: ref("properties"),
+    /** `Unit 2`, `Bakery`; empty for the only unit of a house. */
+    name: words,
+    use: usually(oneOf(UNIT_USES), "dwelling"),
+    note: words,
+  },
+});
 
 export const PARTY_KINDS = [
   "person",
@@ -55,37 +82,47 @@ export type PartyKind = (typeof PARTY_KINDS)[number];
 export const PARTY_LANGUAGES = [...LANGUAGES, "both", "unknown"] as const;
 export type PartyLanguage = (typeof PARTY_LANGUAGES)[number];
 
-export interface Party {
-  readonly id: string;
-  readonly kind: PartyKind;
-  readonly name: string;
-  /** Mailing address; null: letters go to the property. */
-  readonly mailing: Address | null;
-  /** Whose hands their mail goes through: a tax service, a relative; empty: their own. */
-  readonly careOf: string;
-  readonly email: string;
-  readonly phone: string;
-  readonly language: PartyLanguage;
-  /** Needs extra help when drains are shut: medical, day care, business. */
-  readonly needs: string;
-  readonly note: string;
-}
+export type Party = RowOf<typeof PARTY>;
+
+export const PARTY = row({
+  one: "party",
+  most: 1_000,
+  saved: "office",
+  fields: {
+    kind: usually(oneOf(PARTY_KINDS), "person"),
+    name: name("a name"),
+    /** Mailing address; null: letters go to the property. */
+    mailing: maybe(inside(ADDRESS)),
+    /** Whose hands their mail goes through: a tax service, a relative; empty: their own. */
+    careOf: late(words),
+    email: words,
+    phone: words,
+    language: usually(oneOf(PARTY_LANGUAGES), "unknown"),
+    /** Needs extra help when drains are shut: medical, day care, business. */
+    needs: words,
+    note: words,
+  },
+});
 
 /**
  * A named person's word on whether two parties of the file are one. Nothing that names the first is
  * rewritten: letters, consents and money stay as they were recorded, and are read as the other's.
  */
-export interface SameParty {
-  readonly id: string;
-  /** The party that is read as the other. */
-  readonly partyId: string;
-  readonly intoId: string;
-  /** False: they were looked at, and are two. */
-  readonly same: boolean;
-  readonly by: string;
-  readonly on: Day;
-  readonly reason: string;
-}
+export type SameParty = RowOf<typeof SAME_PARTY>;
+
+export const SAME_PARTY = row({
+  one: "decision on two parties",
+  fields: {
+    /** The party that is read as the other. */
+    partyId: ref("parties"),
+    intoId: ref("parties"),
+    /** False: they were looked at, and are two. */
+    same: yesUnlessSaid,
+    by: name("who says so"),
+    on: day,
+    reason: words,
+  },
+});
 
 export const PARTY_ROLES = [
   "owner",
@@ -98,15 +135,21 @@ export const PARTY_ROLES = [
 export type PartyRole = (typeof PARTY_ROLES)[number];
 
 /** A party's role toward a property. One party may have several. */
-export interface Role {
-  readonly id: string;
-  readonly partyId: string;
-  readonly propertyId: string;
-  readonly role: PartyRole;
-  /** The unit that an occupant lives or works in; null: the whole property. */
-  readonly unitId: string | null;
-  /** Capacity of who signs for a trust, firm or estate, say `trustee`. */
-  readonly capacity: string;
-  /** Who else holds title without being named, as a list says it: `wife, not named`. */
-  readonly heldWith: string;
-}
+export type Role = RowOf<typeof ROLE>;
+
+export const ROLE = row({
+  one: "role",
+  most: 1_000,
+  saved: "office",
+  fields: {
+    partyId: ref("parties"),
+    propertyId: ref("properties"),
+    role: oneOf(PARTY_ROLES),
+    /** The unit that an occupant lives or works in; null: the whole property. */
+    unitId: maybe(ref("units")),
+    /** Capacity of who signs for a trust, firm or estate, say `trustee`. */
+    capacity: words,
+    /** Who else holds title without being named, as a list says it: `wife, not named`. */
+    heldWith: late(words),
+  },
+});

@@ -1,4 +1,17 @@
-import type { Day } from "../time/day.ts";
+import { CLOCK_EVENTS } from "./clock-rule.ts";
+import {
+  day,
+  idOf,
+  late,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  timeOfDay,
+  usually,
+  words,
+} from "./field.ts";
 
 export const PERMIT_KINDS = ["side-sewer", "street-use", "connection", "other"] as const;
 export type PermitKind = (typeof PERMIT_KINDS)[number];
@@ -28,76 +41,104 @@ export const PERMIT_STATES = [
 ] as const;
 export type PermitState = (typeof PERMIT_STATES)[number];
 
-export interface PermitStep {
-  readonly id: string;
-  readonly permitId: string;
-  readonly state: PermitState;
-  readonly on: Day;
-  readonly by: string;
-  readonly note: string;
-}
+export type PermitStep = RowOf<typeof PERMIT_STEP>;
 
-export interface Permit {
-  readonly id: string;
-  readonly kind: PermitKind;
-  readonly number: string;
-  /** As printed on the permit, if it prints one; it outranks the computed day. */
-  readonly expiresOn: Day | null;
-  readonly note: string;
-}
+export const PERMIT_STEP = row({
+  one: "permit step",
+  fields: {
+    permitId: ref("permits"),
+    state: oneOf(PERMIT_STATES),
+    on: day,
+    by: words,
+    note: words,
+  },
+});
+
+export type Permit = RowOf<typeof PERMIT>;
+
+export const PERMIT = row({
+  one: "permit",
+  saved: "office",
+  fields: {
+    kind: usually(oneOf(PERMIT_KINDS), "side-sewer"),
+    number: words,
+    /** As printed on the permit, if it prints one; it outranks the computed day. */
+    expiresOn: maybe(day),
+    note: words,
+  },
+});
 
 /** What the office says of one requirement. */
 export const REQUIREMENT_STATES = ["in-hand", "missing", "does-not-apply"] as const;
 export type RequirementState = (typeof REQUIREMENT_STATES)[number];
 
-export interface RequirementMark {
-  readonly id: string;
-  readonly requirementId: string;
-  readonly state: RequirementState;
-  readonly uploadId: string | null;
-  readonly note: string;
-}
+export type RequirementMark = RowOf<typeof REQUIREMENT_MARK>;
 
-export interface LocateTicket {
-  readonly id: string;
-  readonly number: string;
-  readonly calledOn: Day;
-  /** Time of the call as `16:05`; empty where none is noted. */
-  readonly calledAt: string;
-  readonly workBeginsOn: Day | null;
-  /** Time at which the work begins, as `07:00`; empty where none is noted. */
-  readonly workBeginsAt: string;
-  readonly note: string;
-}
+export const REQUIREMENT_MARK = row({
+  one: "requirement",
+  fields: {
+    requirementId: idOf("requirement"),
+    state: oneOf(REQUIREMENT_STATES),
+    uploadId: maybe(ref("uploads")),
+    note: words,
+  },
+});
 
-export const INSPECTION_RESULTS = ["booked", "passed", "failed", "cancelled"] as const;
+export type LocateTicket = RowOf<typeof LOCATE_TICKET>;
+
+export const LOCATE_TICKET = row({
+  one: "locate ticket",
+  saved: "office",
+  fields: {
+    number: words,
+    calledOn: day,
+    /** Time of the call as `16:05`; empty where none is noted. */
+    calledAt: late(timeOfDay),
+    workBeginsOn: maybe(day),
+    /** Time at which the work begins, as `07:00`; empty where none is noted. */
+    workBeginsAt: late(timeOfDay),
+    note: words,
+  },
+});
+
+const INSPECTION_RESULTS = ["booked", "passed", "failed", "cancelled"] as const;
 export type InspectionResult = (typeof INSPECTION_RESULTS)[number];
 
-export interface Inspection {
-  readonly id: string;
-  readonly permitId: string;
-  readonly title: string;
-  readonly bookedFor: Day;
-  /** Time as `10:30`; empty where none is noted. */
-  readonly bookedAt: string;
-  readonly inspector: string;
-  readonly result: InspectionResult;
-  readonly note: string;
-}
+export type Inspection = RowOf<typeof INSPECTION>;
+
+export const INSPECTION = row({
+  one: "inspection",
+  saved: "office",
+  fields: {
+    permitId: ref("permits"),
+    title: words,
+    bookedFor: day,
+    /** Time as `10:30`; empty where none is noted. */
+    bookedAt: late(timeOfDay),
+    inspector: words,
+    result: usually(oneOf(INSPECTION_RESULTS), "booked"),
+    note: words,
+  },
+});
 
 /** A happening that starts clocks and that no other fact records (an order, a pause of drains …). */
-export interface DatedEvent {
-  readonly id: string;
-  readonly event: import("./clock-rule.ts").ClockEvent;
-  readonly on: Day;
-  /** Time of day as `16:05`, for rules in hours; empty where none is noted. */
-  readonly at: string;
-  /** When it ends, as `15:30`, for what has hours; empty where none is noted. */
-  readonly until: string;
-  /** Its last day, for what goes over several; null: the one day. */
-  readonly lastOn: Day | null;
-  /** The authority's number or reference, which letters print. */
-  readonly reference: string;
-  /** The office's own; prints nowhere. */
-  readonly note: string;
-}
+export type DatedEvent = RowOf<typeof DATED_EVENT>;
+
+export const DATED_EVENT = row({
+  one: "event",
+  saved: "office",
+  fields: {
+    event: oneOf(CLOCK_EVENTS),
+    on: day,
+    /** Time of day as `16:05`, for rules in hours; empty where none is noted. */
+    at: late(timeOfDay),
+    /** When it ends, as `15:30`, for what has hours; empty where none is noted. */
+    until: late(timeOfDay),
+    /** Its last day, for what goes over several; null: the one day. */
+    lastOn: maybe(day),
+    /** The authority's number or reference, which letters print. */
+    reference: late(words),
+    /** The office's own; prints nowhere. */
+    note: words,
+  },
+});

@@ -1,8 +1,8 @@
 import { formatFeet } from "../length/station.ts";
+import type { Fields } from "./field.ts";
 import type { LineFile } from "./line-file.ts";
-
-/** The parts of a file that are lists of rows. */
-export type ListName = Exclude<keyof LineFile, "line" | "authority">;
+import { LIST_NAMES, type ListName } from "./list-name.ts";
+import { LISTS } from "./lists.ts";
 
 /** A field of a list whose value is the id of a row of another list. */
 interface Reference {
@@ -13,100 +13,17 @@ interface Reference {
   readonly inside: string | null;
 }
 
-function refer(from: ListName, to: ListName, ...fields: readonly string[]): Reference[] {
-  return fields.map((field) => ({ from, field, to, inside: null }));
-}
-
-function referInside(from: ListName, inside: string, to: ListName, field: string): Reference {
-  return { from, field, to, inside };
+function referencesIn(from: ListName, fields: Fields, inside: string | null): Reference[] {
+  return Object.entries(fields).flatMap(([field, { holds }]) => {
+    if (holds.what === "ref") return [{ from, field, to: holds.to, inside }];
+    return holds.what === "several" ? referencesIn(from, holds.fields, field) : [];
+  });
 }
 
 /** Who names whom in a line's file. */
-export const LIST_REFERENCES: readonly Reference[] = [
-  ...refer("units", "properties", "propertyId"),
-  ...refer("roles", "parties", "partyId"),
-  ...refer("roles", "properties", "propertyId"),
-  ...refer("roles", "units", "unitId"),
-  ...refer("sameParties", "parties", "partyId", "intoId"),
-  ...refer("crossings", "properties", "propertyId"),
-  ...refer("land", "properties", "propertyId"),
-  ...refer("tieIns", "tieIns", "parentId"),
-  ...refer("tieIns", "properties", "propertyId"),
-  ...refer("ties", "tieIns", "tieInId"),
-  ...refer("ties", "points", "pointId"),
-  ...refer("ties", "fixedPoints", "fromId", "otherId"),
-  ...refer("planShapes", "properties", "propertyId"),
-  ...refer("planPictures", "uploads", "uploadId"),
-  ...refer("records", "uploads", "uploadId"),
-  ...refer("entries", "records", "recordId"),
-  ...refer("entries", "properties", "propertyId"),
-  ...refer("anchors", "runs", "runId"),
-  ...refer("gaps", "runs", "runId"),
-  ...refer("observations", "runs", "runId"),
-  ...refer("observations", "tieIns", "tieInId"),
-  ...refer("observations", "uploads", "pictureId"),
-  ...refer("narrations", "runs", "runId"),
-  ...refer("videos", "runs", "runId"),
-  ...refer("alignments", "records", "recordId"),
-  ...refer("pairings", "entries", "entryId"),
-  ...refer("pairings", "tieIns", "tieInId"),
-  ...refer("tests", "tieIns", "tieInId"),
-  ...refer("tests", "properties", "propertyId", "controlPropertyId"),
-  ...refer("tests", "units", "unitId"),
-  ...refer("testDays", "properties", "controlPropertyId"),
-  referInside("testDays", "stops", "properties", "propertyId"),
-  referInside("testDays", "stops", "units", "unitId"),
-  referInside("testDays", "stops", "points", "pointId"),
-  ...refer("rulings", "tieIns", "tieInId"),
-  ...refer("rulings", "uploads", "uploadId"),
-  referInside("agreements", "shares", "properties", "propertyId"),
-  ...refer("agreementSteps", "agreements", "agreementId"),
-  ...refer("agreementSteps", "parties", "partyId"),
-  ...refer("agreementSteps", "uploads", "uploadId"),
-  ...refer("fixtures", "properties", "propertyId"),
-  ...refer("fixtures", "units", "unitId"),
-  ...refer("scope", "options", "optionId"),
-  ...refer("scope", "changeOrders", "addedById", "droppedById"),
-  ...refer("splits", "options", "optionId"),
-  ...refer("scope", "tieIns", "tieInId"),
-  ...refer("scope", "properties", "payerId"),
-  ...refer("splits", "properties", "payerId"),
-  referInside("splits", "shares", "properties", "propertyId"),
-  referInside("splits", "shares", "tieIns", "tieInId"),
-  ...refer("digAreas", "properties", "propertyId"),
-  ...refer("notices", "parties", "partyId"),
-  ...refer("notices", "properties", "propertyId"),
-  ...refer("notices", "tieIns", "tieInId"),
-  ...refer("notices", "splits", "splitId"),
-  ...refer("notices", "uploads", "uploadId"),
-  ...refer("deliveries", "notices", "noticeId"),
-  ...refer("deliveries", "uploads", "proofUploadId"),
-  ...refer("replies", "notices", "noticeId"),
-  ...refer("replies", "uploads", "uploadId"),
-  ...refer("householdCalls", "parties", "partyId"),
-  ...refer("householdCalls", "properties", "propertyId"),
-  ...refer("rollCall", "properties", "propertyId"),
-  ...refer("rollCall", "units", "unitId"),
-  ...refer("consents", "parties", "partyId"),
-  ...refer("consents", "properties", "propertyId"),
-  ...refer("consents", "splits", "splitId"),
-  ...refer("consents", "uploads", "uploadId"),
-  ...refer("consents", "consents", "restsOnId"),
-  ...refer("signatures", "consents", "consentId"),
-  ...refer("signatures", "uploads", "documentId", "drawingId"),
-  ...refer("ledger", "parties", "partyId"),
-  ...refer("ledger", "properties", "propertyId"),
-  ...refer("ledger", "splits", "splitId"),
-  ...refer("ledger", "ledger", "reversesId"),
-  ...refer("ledger", "uploads", "uploadId"),
-  ...refer("permitSteps", "permits", "permitId"),
-  ...refer("inspections", "permits", "permitId"),
-  ...refer("requirementMarks", "uploads", "uploadId"),
-  ...refer("reconnections", "tieIns", "tieInId"),
-  ...refer("reconnections", "runs", "openedRunId"),
-  ...refer("built", "scope", "itemId"),
-  ...refer("built", "uploads", "uploadId"),
-];
+export const LIST_REFERENCES: readonly Reference[] = LIST_NAMES.flatMap((list) =>
+  referencesIn(list, LISTS[list].fields, null),
+);
 
 /** A field that names a row which is not in the file. */
 export interface DanglingReference {
@@ -150,73 +67,14 @@ function namesIn(row: Row, { field, inside }: Reference): { id: string; path: st
   });
 }
 
-/** One row of each list, in words. */
-export const ROW_WORDS: Readonly<Record<ListName, string>> = {
-  properties: "property",
-  units: "unit",
-  parties: "party",
-  roles: "role",
-  sameParties: "decision on two parties",
-  points: "point",
-  crossings: "crossed lot",
-  land: "section of land",
-  tieIns: "tie-in",
-  bends: "bend",
-  fixedPoints: "fixed point",
-  ties: "tie",
-  planShapes: "shape of the plan",
-  planPictures: "plan picture",
-  records: "permit record",
-  entries: "record entry",
-  runs: "run",
-  anchors: "anchor",
-  gaps: "gap",
-  observations: "observation",
-  narrations: "narration",
-  videos: "video",
-  alignments: "alignment",
-  pairings: "pairing",
-  tests: "test",
-  testDays: "test day",
-  rulings: "ruling",
-  waivers: "waiver",
-  agreements: "agreement",
-  agreementSteps: "agreement step",
-  fixtures: "fixture count",
-  levels: "level",
-  options: "option",
-  changeOrders: "change order",
-  scope: "scope item",
-  splits: "split",
-  digAreas: "area to dig",
-  notices: "letter",
-  deliveries: "delivery",
-  replies: "reply",
-  householdCalls: "call",
-  rollCall: "roll-call",
-  consents: "consent",
-  signatures: "signature",
-  ledger: "ledger entry",
-  permits: "permit",
-  permitSteps: "permit step",
-  requirementMarks: "requirement",
-  locateTickets: "locate ticket",
-  inspections: "inspection",
-  events: "event",
-  reconnections: "reconnection",
-  built: "work done",
-  spillSteps: "step of the spill",
-  uploads: "stored file",
-  history: "history entry",
-};
-
 type NameFile = Pick<LineFile, ListName>;
 
 /** What a person calls a row: `tie-in T3`, `property 12 Fennel Row`, `letter to Jesús Peña`. */
 export function nameRow(file: NameFile, list: ListName, id: string): string {
   const row = (file[list] as readonly { readonly id: string }[]).find((each) => each.id === id);
   const own = row ? ownName(file, list, row as unknown as Row) : id;
-  return own === "" ? ROW_WORDS[list] : `${ROW_WORDS[list]} ${own}`;
+  const { one } = LISTS[list];
+  return own === "" ? one : `${one} ${own}`;
 }
 
 function ownName(file: NameFile, list: ListName, row: Row): string {

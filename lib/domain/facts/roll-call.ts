@@ -1,4 +1,4 @@
-import type { Day, Instant } from "../time/day.ts";
+import { day, instant, maybe, oneOf, type RowOf, ref, row, timeOfDay, words } from "./field.ts";
 
 /** What everybody is asked or told door by door: that drains are off, and that they are on again. */
 export const ROLL_CALL_MATTERS = ["drains-off", "drains-on"] as const;
@@ -14,23 +14,27 @@ export const ROLL_CALL_ANSWERS = [
 export type RollCallAnswer = (typeof ROLL_CALL_ANSWERS)[number];
 
 /** One call or knock at one door about one pause of drains. Added, never changed; the latest counts. */
-export interface RollCallWord {
-  readonly id: string;
-  readonly matter: RollCallMatter;
-  /** First day of the pause. */
-  readonly forDay: Day;
-  /** The hours that were spoken of, as `08:00`; empty where none were set. Other hours want another call. */
-  readonly from: string;
-  readonly until: string;
-  readonly propertyId: string;
-  /** Null: the whole property. */
-  readonly unitId: string | null;
-  readonly answer: RollCallAnswer;
-  /** Who answered, by name; empty where nobody did, or gave one. */
-  readonly spokeWith: string;
-  /** What was said; for a waiver its reason. */
-  readonly words: string;
-  /** Who called or knocked; for a waiver, who gave it. */
-  readonly by: string;
-  readonly at: Instant;
-}
+export type RollCallWord = RowOf<typeof ROLL_CALL_WORD>;
+
+export const ROLL_CALL_WORD = row({
+  one: "roll-call",
+  fields: {
+    matter: oneOf(ROLL_CALL_MATTERS),
+    /** First day of the pause. */
+    forDay: day,
+    /** The hours that were spoken of, as `08:00`; empty where none were set. Other hours want another call. */
+    from: timeOfDay,
+    until: timeOfDay,
+    propertyId: ref("properties"),
+    /** Null: the whole property. */
+    unitId: maybe(ref("units")),
+    answer: oneOf(ROLL_CALL_ANSWERS),
+    /** Who answered, by name; empty where nobody did, or gave one. */
+    spokeWith: words,
+    /** What was said; for a waiver its reason. */
+    words,
+    /** Who called or knocked; for a waiver, who gave it. */
+    by: words,
+    at: instant,
+  },
+});

@@ -1,60 +1,20 @@
+import { LIST_NAMES, type ListName } from "./list-name.ts";
+import { LISTS } from "./lists.ts";
 import type { Deed } from "./user.ts";
 
-/** The parts of a line's file that people fill as tables and save whole. */
-export const ROW_TABLES = [
-  "properties",
-  "units",
-  "parties",
-  "roles",
-  "points",
-  "crossings",
-  "land",
-  "tieIns",
-  "bends",
-  "fixedPoints",
-  "ties",
-  "planShapes",
-  "planPictures",
-  "records",
-  "entries",
-  "runs",
-  "anchors",
-  "gaps",
-  "observations",
-  "tests",
-  "agreements",
-  "fixtures",
-  "levels",
-  "options",
-  "changeOrders",
-  "scope",
-  "locateTickets",
-  "inspections",
-  "events",
-  "permits",
-  "digAreas",
-  "spillSteps",
-  "reconnections",
-] as const;
-export type RowTable = (typeof ROW_TABLES)[number];
+type Saved = { [L in ListName]: (typeof LISTS)[L]["saved"] extends null ? never : L };
 
-/** What the field enters by itself; all else is office work. */
-const FIELD_TABLES: readonly RowTable[] = [
-  "runs",
-  "anchors",
-  "gaps",
-  "observations",
-  "tests",
-  "ties",
-  "reconnections",
-];
+/** The lists of a line's file that people fill as tables and save whole. */
+export type RowTable = Saved[ListName];
+
+export const ROW_TABLES: readonly RowTable[] = LIST_NAMES.filter(isRowTable);
 
 /** What somebody has to be allowed to do to save such a table. */
 export function deedOfTable(table: RowTable): Deed {
-  return FIELD_TABLES.includes(table) ? "record-the-field" : "work-the-file";
+  return LISTS[table].saved === "field" ? "record-the-field" : "work-the-file";
 }
 
 /** Whether this names one of those tables: what comes from a browser may name anything. */
 export function isRowTable(name: unknown): name is RowTable {
-  return ROW_TABLES.some((table) => table === name);
+  return LIST_NAMES.some((list) => list === name && LISTS[list].saved !== null);
 }

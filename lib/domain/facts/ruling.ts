@@ -1,4 +1,4 @@
-import type { Day } from "../time/day.ts";
+import { day, maybe, oneOf, type RowOf, ref, row, words } from "./field.ts";
 
 /** What becomes of an undocumented tie-in, as authorities decide it. */
 export const RULING_KINDS = [
@@ -20,18 +20,22 @@ export const RULING_KINDS = [
 export type RulingKind = (typeof RULING_KINDS)[number];
 
 /** One decision on one tie-in; a later one replaces it. Kept with who decided and where it is written. */
-export interface Ruling {
-  readonly id: string;
-  readonly tieInId: string;
-  readonly kind: RulingKind;
-  /** Who decided: the authority's officer, or the owner and the authority together. */
-  readonly decidedBy: string;
-  readonly decidedOn: Day;
-  /** When it has to be done by; null where nothing was said. */
-  readonly dueOn: Day | null;
-  /** Case number, letter or section. */
-  readonly reference: string;
-  readonly uploadId: string | null;
-  readonly note: string;
-  readonly enteredBy: string;
-}
+export type Ruling = RowOf<typeof RULING>;
+
+export const RULING = row({
+  one: "ruling",
+  fields: {
+    tieInId: ref("tieIns"),
+    kind: oneOf(RULING_KINDS),
+    /** Who decided: the authority's officer, or the owner and the authority together. */
+    decidedBy: words,
+    decidedOn: day,
+    /** When it has to be done by; null where nothing was said. */
+    dueOn: maybe(day),
+    /** Case number, letter or section. */
+    reference: words,
+    uploadId: maybe(ref("uploads")),
+    note: words,
+    enteredBy: words,
+  },
+});

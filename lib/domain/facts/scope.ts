@@ -1,12 +1,25 @@
-import type { Cft } from "../length/station.ts";
-import type { Cents } from "../money/cents.ts";
-import type { WorkKind } from "./authority.ts";
-import type { SplitRule } from "./split.ts";
+import { WORK_KINDS } from "./authority.ts";
+import {
+  cents,
+  feet,
+  late,
+  maybe,
+  name,
+  oneOf,
+  percent,
+  quantity,
+  type RowOf,
+  ref,
+  row,
+  usually,
+  words,
+} from "./field.ts";
+import { SPLIT_RULES } from "./split.ts";
 
-export const PLACES = ["point", "stretch", "branch", "general"] as const;
+const PLACES = ["point", "stretch", "branch", "general"] as const;
 export type Place = (typeof PLACES)[number];
 
-export const SPREADS = ["by-placed-cost", "equally"] as const;
+const SPREADS = ["by-placed-cost", "equally"] as const;
 export type Spread = (typeof SPREADS)[number];
 
 /**
@@ -36,38 +49,44 @@ export const SCOPE_KINDS = [
 export type ScopeKind = (typeof SCOPE_KINDS)[number];
 
 /** One priced piece of work. */
-export interface ScopeItem {
-  readonly id: string;
-  readonly title: string;
-  readonly kind: ScopeKind;
-  /** For rules that say by the kind of work who does it. */
-  readonly work: WorkKind;
-  readonly place: Place;
-  /** Point: `from` only. Stretch: both. Branch and general: neither. */
-  readonly from: Cft | null;
-  readonly to: Cft | null;
-  /** The branch, for `branch`. */
-  readonly tieInId: string | null;
-  /** Hundredths of the unit, so `1250` of `ft` is 12.5 ft. */
-  readonly quantity: number;
-  readonly unit: string;
-  /** Per whole unit. */
-  readonly rate: Cents;
-  /** Basis points: 1000 is 10 %. Markup first, then tax on the marked-up amount. */
-  readonly markup: number;
-  readonly tax: number;
-  /** How a general item is spread. */
-  readonly spread: Spread;
-  /** Its own rule, if not the line's. */
-  readonly rule: SplitRule | null;
-  /** One property pays it all. */
-  readonly payerId: string | null;
-  /** What somebody says caused it. Kept apart from the split. */
-  readonly allegedCause: string;
-  /** The way of doing the work that it belongs to; null: to every one. */
-  readonly optionId: string | null;
-  /** The change order that added it, and the one that dropped it. */
-  readonly addedById: string | null;
-  readonly droppedById: string | null;
-  readonly note: string;
-}
+export type ScopeItem = RowOf<typeof SCOPE_ITEM>;
+
+export const SCOPE_ITEM = row({
+  one: "scope item",
+  most: 300,
+  saved: "office",
+  fields: {
+    title: name("what is to be done"),
+    kind: late(usually(oneOf(SCOPE_KINDS), "unknown")),
+    /** For rules that say by the kind of work who does it. */
+    work: usually(oneOf(WORK_KINDS), "repair"),
+    place: oneOf(PLACES),
+    /** Point: `from` only. Stretch: both. Branch and general: neither. */
+    from: maybe(feet),
+    to: maybe(feet),
+    /** The branch, for `branch`. */
+    tieInId: maybe(ref("tieIns")),
+    /** Hundredths of the unit, so `1250` of `ft` is 12.5 ft. */
+    quantity: usually(quantity, 100),
+    unit: words,
+    /** Per whole unit. */
+    rate: cents,
+    /** Basis points: 1000 is 10 %. Markup first, then tax on the marked-up amount. */
+    markup: usually(percent, 0),
+    tax: usually(percent, 0),
+    /** How a general item is spread. */
+    spread: usually(oneOf(SPREADS), "by-placed-cost"),
+    /** Its own rule, if not the line's. */
+    rule: maybe(oneOf(SPLIT_RULES)),
+    /** One property pays it all. */
+    payerId: maybe(ref("properties")),
+    /** What somebody says caused it. Kept apart from the split. */
+    allegedCause: words,
+    /** The way of doing the work that it belongs to; null: to every one. */
+    optionId: maybe(ref("options")),
+    /** The change order that added it, and the one that dropped it. */
+    addedById: maybe(ref("changeOrders")),
+    droppedById: maybe(ref("changeOrders")),
+    note: words,
+  },
+});

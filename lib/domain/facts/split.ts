@@ -1,6 +1,19 @@
-import type { Cft } from "../length/station.ts";
-import type { Cents } from "../money/cents.ts";
-import type { Day, Instant } from "../time/day.ts";
+import {
+  day,
+  feet,
+  instant,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  several,
+  sum,
+  usually,
+  type ValuesOf,
+  whole,
+  words,
+} from "./field.ts";
 
 export const SPLIT_RULES = [
   "equal",
@@ -21,36 +34,46 @@ export type UnknownShares = (typeof UNKNOWN_SHARES)[number];
 export const USUAL_UNKNOWN_SHARES: UnknownShares = "held-apart";
 
 /** What a rule needs besides the line and the scope. */
-export interface SplitChoice {
-  readonly rule: SplitRule;
+export type SplitChoice = ValuesOf<typeof SPLIT_CHOICE>;
+
+const SPLIT_CHOICE = {
+  rule: oneOf(SPLIT_RULES),
   /** For upstream-of-fault. */
-  readonly faultStation: Cft | null;
+  faultStation: maybe(feet),
   /** For single-payer. */
-  readonly payerId: string | null;
-  readonly unknownShares: UnknownShares;
-}
+  payerId: maybe(ref("properties")),
+  unknownShares: usually(oneOf(UNKNOWN_SHARES), USUAL_UNKNOWN_SHARES),
+};
+
+export type FrozenShare = ValuesOf<typeof FROZEN_SHARE>;
+
+const FROZEN_SHARE = {
+  /** A property, or a tie-in whose owner is unknown. */
+  propertyId: maybe(ref("properties")),
+  tieInId: maybe(ref("tieIns")),
+  amount: sum,
+  /** Of `amount`, carried for owners not yet known. */
+  recoverable: usually(sum, 0),
+};
 
 /** The amounts under one rule, as sent. Never edited: a new version replaces it. */
-export interface SplitVersion extends SplitChoice {
-  readonly id: string;
-  readonly number: number;
-  readonly reason: string;
-  readonly chosenBy: string;
-  readonly chosenOn: Day;
-  readonly total: Cents;
-  readonly shares: readonly FrozenShare[];
-  /** Fingerprint of what the amounts depend on; another one means stale. */
-  readonly basis: string;
-  /** The way of doing the work that it prices; null where there is only one. */
-  readonly optionId: string | null;
-  readonly sentAt: Instant | null;
-}
+export type SplitVersion = RowOf<typeof SPLIT_VERSION>;
 
-export interface FrozenShare {
-  /** A property, or a tie-in whose owner is unknown. */
-  readonly propertyId: string | null;
-  readonly tieInId: string | null;
-  readonly amount: Cents;
-  /** Of `amount`, carried for owners not yet known. */
-  readonly recoverable: Cents;
-}
+export const SPLIT_VERSION = row({
+  one: "split",
+  most: 200,
+  fields: {
+    number: whole(1_000_000),
+    ...SPLIT_CHOICE,
+    reason: words,
+    chosenBy: words,
+    chosenOn: day,
+    total: sum,
+    shares: several(FROZEN_SHARE),
+    /** Fingerprint of what the amounts depend on; another one means stale. */
+    basis: words,
+    /** The way of doing the work that it prices; null where there is only one. */
+    optionId: maybe(ref("options")),
+    sentAt: maybe(instant),
+  },
+});

@@ -1,5 +1,20 @@
-import type { Day } from "../time/day.ts";
-import type { TestResult } from "./test.ts";
+import {
+  day,
+  late,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  refs,
+  row,
+  several,
+  timeOfDay,
+  usually,
+  type ValuesOf,
+  whole,
+  words,
+} from "./field.ts";
+import { TEST_RESULTS } from "./test.ts";
 
 export const FLOORS = ["outside", "basement", "first-floor", "upper-floor"] as const;
 export type Floor = (typeof FLOORS)[number];
@@ -19,50 +34,59 @@ export const DRAINS = [
 export type Drain = (typeof DRAINS)[number];
 
 /** One drain on one floor; each floor that has drains is tested. */
-export interface FloorDrain {
-  readonly floor: Floor;
-  readonly drain: Drain;
-}
+export type FloorDrain = ValuesOf<typeof FLOOR_DRAIN>;
 
-/** The plan of one day of dye tests: one address after another, one color at a time. */
-export interface TestDay {
-  readonly id: string;
-  readonly on: Day;
-  /** An address whose tie-in is known: dye from there shows that the watcher would see it. */
-  readonly controlPropertyId: string | null;
-  readonly stops: readonly TestStop[];
-  /** The day on which whoever runs the sewer or the plant was told of the dye; null: not told. */
-  readonly plantToldOn: Day | null;
-  /** Who was told, by whom. */
-  readonly plantTold: string;
-  readonly note: string;
-  readonly plannedBy: string;
-  readonly plannedOn: Day;
-}
+const FLOOR_DRAIN = {
+  floor: oneOf(FLOORS),
+  drain: oneOf(DRAINS),
+};
 
 /** One dosing, at one address or into an access of the pipe itself. */
-export interface TestStop {
+export type TestStop = ValuesOf<typeof TEST_STOP>;
+
+const TEST_STOP = {
   /** Null: the pipe itself is dosed, at `pointId`. */
-  readonly propertyId: string | null;
-  readonly unitId: string | null;
+  propertyId: maybe(ref("properties")),
+  unitId: maybe(ref("units")),
   /** The cleanout or manhole that is dosed to see that dye passes the camera; null for an address. */
-  readonly pointId: string | null;
+  pointId: maybe(ref("points", "access of the pipe")),
   /** The tie-ins that are watched: all in view of the one place where the camera lies. */
-  readonly tieInIds: readonly string[];
+  tieInIds: refs("tieIns"),
   /** The drains that are dosed, floor by floor. */
-  readonly drains: readonly FloorDrain[];
+  drains: several(FLOOR_DRAIN),
   /** Another drain, in words. */
-  readonly fixture: string;
-  readonly colour: string;
+  fixture: words,
+  colour: words,
   /** How much dye, in words. */
-  readonly dose: string;
+  dose: words,
   /** Water that is run after it at each drain, in gallons; null: not said. */
-  readonly flushGallons: number | null;
+  flushGallons: maybe(whole(1_000)),
   /** Local clock time, `09:40`. */
-  readonly startsAt: string;
-  readonly waitMinutes: number;
+  startsAt: timeOfDay,
+  waitMinutes: usually(whole(1_440), 0),
   /** Minutes of clear water afterwards, until no color is left for the next dosing. */
-  readonly rinseMinutes: number;
+  rinseMinutes: usually(whole(1_440), 0),
   /** Of a dosing of the pipe itself: whether dye was seen to pass the camera; null: not yet told. */
-  readonly passed: TestResult | null;
-}
+  passed: maybe(oneOf(TEST_RESULTS)),
+};
+
+/** The plan of one day of dye tests: one address after another, one color at a time. */
+export type TestDay = RowOf<typeof TEST_DAY>;
+
+export const TEST_DAY = row({
+  one: "test day",
+  most: 200,
+  fields: {
+    on: day,
+    /** An address whose tie-in is known: dye from there shows that the watcher would see it. */
+    controlPropertyId: maybe(ref("properties")),
+    stops: several(TEST_STOP),
+    /** The day on which whoever runs the sewer or the plant was told of the dye; null: not told. */
+    plantToldOn: maybe(day),
+    /** Who was told, by whom. */
+    plantTold: late(words),
+    note: words,
+    plannedBy: words,
+    plannedOn: day,
+  },
+});

@@ -1,41 +1,58 @@
-import type { Cft } from "../length/station.ts";
-import type { Day } from "../time/day.ts";
+import {
+  day,
+  decimal,
+  feet,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  timeOfDay,
+  usually,
+  words,
+  yesNo,
+} from "./field.ts";
 
-export const TEST_KINDS = ["dye", "trace", "smoke", "flow", "excavation", "statement"] as const;
+const TEST_KINDS = ["dye", "trace", "smoke", "flow", "excavation", "statement"] as const;
 export type TestKind = (typeof TEST_KINDS)[number];
 
 export const TEST_RESULTS = ["positive", "not-seen", "inconclusive"] as const;
 export type TestResult = (typeof TEST_RESULTS)[number];
 
-export const CONTROL_RESULTS = ["not-run", "negative", "positive"] as const;
+const CONTROL_RESULTS = ["not-run", "negative", "positive"] as const;
 export type ControlResult = (typeof CONTROL_RESULTS)[number];
 
 /** Evidence on whose a tie-in is: one attempt at one address. */
-export interface TieInTest {
-  readonly id: string;
-  readonly tieInId: string;
-  readonly propertyId: string | null;
-  readonly unitId: string | null;
-  readonly kind: TestKind;
-  readonly performedOn: Day;
-  readonly fixture: string;
-  readonly colour: string;
-  readonly quantity: string;
-  /** Clock time `09:40`, local; empty where not noted. */
-  readonly startedAt: string;
-  readonly firstSeenAt: string;
-  readonly seenAt: Cft | null;
-  readonly waitMinutes: number | null;
-  /** File and time in it where the test can be seen. */
-  readonly filmed: string;
-  readonly dosedBy: string;
-  readonly watchedBy: string;
-  readonly otherWaterBarred: boolean;
-  readonly controlPropertyId: string | null;
-  readonly controlResult: ControlResult;
-  readonly result: TestResult;
-  readonly note: string;
-}
+export type TieInTest = RowOf<typeof TIE_IN_TEST>;
+
+export const TIE_IN_TEST = row({
+  one: "test",
+  saved: "field",
+  fields: {
+    tieInId: ref("tieIns"),
+    propertyId: maybe(ref("properties")),
+    unitId: maybe(ref("units")),
+    kind: oneOf(TEST_KINDS),
+    performedOn: day,
+    fixture: words,
+    colour: words,
+    quantity: words,
+    /** Clock time `09:40`, local; empty where not noted. */
+    startedAt: timeOfDay,
+    firstSeenAt: timeOfDay,
+    seenAt: maybe(feet),
+    waitMinutes: maybe(decimal(100_000)),
+    /** File and time in it where the test can be seen. */
+    filmed: words,
+    dosedBy: words,
+    watchedBy: words,
+    otherWaterBarred: yesNo,
+    controlPropertyId: maybe(ref("properties")),
+    controlResult: usually(oneOf(CONTROL_RESULTS), "not-run"),
+    result: oneOf(TEST_RESULTS),
+    note: words,
+  },
+});
 
 /** trade ladder: 0 unknown … 6 exposed by excavation or accepted in writing. */
 export type EvidenceLevel = 0 | 1 | 2 | 3 | 4 | 5 | 6;

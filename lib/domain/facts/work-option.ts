@@ -1,3 +1,5 @@
+import { name, oneOf, type RowOf, row, usually, words } from "./field.ts";
+
 /** Ways to mend a line. */
 export const OPTION_KINDS = [
   "spot-repair",
@@ -10,9 +12,15 @@ export const OPTION_KINDS = [
 export type OptionKind = (typeof OPTION_KINDS)[number];
 
 /** One way to do the work, priced beside the others; scope items that name none belong to all. */
-export interface WorkOption {
-  readonly id: string;
-  readonly title: string;
-  readonly kind: OptionKind;
-  readonly note: string;
-}
+export type WorkOption = RowOf<typeof WORK_OPTION>;
+
+export const WORK_OPTION = row({
+  one: "option",
+  most: 30,
+  saved: "office",
+  fields: {
+    title: name("a title"),
+    kind: usually(oneOf(OPTION_KINDS), "other"),
+    note: words,
+  },
+});

@@ -1,13 +1,11 @@
 import { err, ok, type Result } from "../../result.ts";
+import { maybe, oneOf, type RowOf, ref, row, usually, words } from "../facts/field.ts";
 import {
   type Address,
   PARTY_KINDS,
   PARTY_LANGUAGES,
   PARTY_ROLES,
   type Party,
-  type PartyKind,
-  type PartyLanguage,
-  type PartyRole,
   type Role,
   type Unit,
 } from "../facts/party.ts";
@@ -17,30 +15,34 @@ import { reachProblems } from "./address-check.ts";
  * One line of the list that an office types: a name, what they are to which property, and where
  * their mail goes. Somebody with two roles stands on two lines under the same name.
  */
-export interface PersonRow {
-  readonly id: string;
-  readonly name: string;
-  readonly kind: PartyKind;
-  /** Null: no role yet. */
-  readonly role: PartyRole | null;
-  readonly propertyId: string | null;
-  /** Name of the unit at the property; empty: the whole property, or its only unit. */
-  readonly unit: string;
-  readonly capacity: string;
-  /** Who else holds title without being named. */
-  readonly heldWith: string;
-  readonly careOf: string;
-  readonly street: string;
-  readonly mailUnit: string;
-  readonly city: string;
-  readonly state: string;
-  readonly zip: string;
-  readonly email: string;
-  readonly phone: string;
-  readonly language: PartyLanguage;
-  readonly needs: string;
-  readonly note: string;
-}
+export type PersonRow = RowOf<typeof PERSON_ROW>;
+
+export const PERSON_ROW = row({
+  one: "person",
+  fields: {
+    name: words,
+    kind: usually(oneOf(PARTY_KINDS), "person"),
+    /** Null: no role yet. */
+    role: maybe(oneOf(PARTY_ROLES)),
+    propertyId: maybe(ref("properties")),
+    /** Name of the unit at the property; empty: the whole property, or its only unit. */
+    unit: words,
+    capacity: words,
+    /** Who else holds title without being named. */
+    heldWith: words,
+    careOf: words,
+    street: words,
+    mailUnit: words,
+    city: words,
+    state: words,
+    zip: words,
+    email: words,
+    phone: words,
+    language: usually(oneOf(PARTY_LANGUAGES), "unknown"),
+    needs: words,
+    note: words,
+  },
+});
 
 /** The three tables that the list is kept in. */
 export interface People {

@@ -1,7 +1,7 @@
 import { CHAIN_START } from "../consent/chain.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import type { ListName } from "../facts/list-name.ts";
 import type { Nonsense } from "../facts/nonsense.ts";
-import type { ListName } from "../facts/references.ts";
 import { keptParty } from "../party/as-one.ts";
 
 /** Lists of which no two rows have the same of these fields, and what a second one is told. */

@@ -1,8 +1,10 @@
 import type { LineFacts, TieIn } from "../facts/line.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import { LIST_NAMES } from "../facts/list-name.ts";
+import { LISTS } from "../facts/lists.ts";
 import { tooManyRows } from "../facts/most-rows.ts";
 import type { Nonsense } from "../facts/nonsense.ts";
-import { danglingReferences, type ListName, ROW_WORDS } from "../facts/references.ts";
+import { danglingReferences } from "../facts/references.ts";
 import { ledgerProblems } from "../ledger/problems.ts";
 import { formatFeet } from "../length/station.ts";
 import { type TreeProblem, treeProblems } from "../line/tree.ts";
@@ -29,7 +31,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
       list: each.from,
       row: each.row,
       path: each.path,
-      message: `There is no ${ROW_WORDS[each.to]} with the id "${each.id}" in the file; choose one that is there`,
+      message: `There is no ${LISTS[each.to].one} with the id "${each.id}" in the file; choose one that is there`,
     })),
     ...stretchesIn(file),
     ...scopeIn(file),
@@ -42,14 +44,14 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
 }
 
 function twiceIn(file: LineFile): Nonsense[] {
-  return (Object.keys(ROW_WORDS) as ListName[]).flatMap((list) => {
+  return LIST_NAMES.flatMap((list) => {
     const seen = new Set<string>();
     return (file[list] as readonly { readonly id: string }[]).flatMap((one, row) => {
       if (!seen.has(one.id)) {
         seen.add(one.id);
         return [];
       }
-      const message = `Another ${ROW_WORDS[list]} has the id "${one.id}" already; give this one its own`;
+      const message = `Another ${LISTS[list].one} has the id "${one.id}" already; give this one its own`;
       return [{ list, row, path: "id", message }];
     });
   });

@@ -1,5 +1,6 @@
+import type { HistoryEntry } from "../facts/history-entry.ts";
 import type { TieIn } from "../facts/line.ts";
-import type { HistoryEntry, LineFile } from "../facts/line-file.ts";
+import type { LineFile } from "../facts/line-file.ts";
 
 /** Operations by which a person says what is one tie-in and what is not. */
 const SIGHTING_ACTIONS = ["move-sighting", "merge-tie-ins", "undo-sightings"] as const;

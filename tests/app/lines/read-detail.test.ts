@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { matching } from "#app/lines/[lineId]/history/find-entries.ts";
 import { readDetail } from "#app/lines/[lineId]/history/read-detail.ts";
-import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 
 const NAMES = new Map([
   ["t3", "tie-in T3"],

@@ -1,4 +1,4 @@
-import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 
 /** The entries that hold every word of the search, whoever's accents and capitals; newest first. */
 export function matching(

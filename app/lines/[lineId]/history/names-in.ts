@@ -1,11 +1,12 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { type ListName, nameRow, ROW_WORDS } from "#lib/domain/facts/references.ts";
+import { LIST_NAMES } from "#lib/domain/facts/list-name.ts";
+import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Names } from "./read-detail.ts";
 
 /** What every row of the file is called. */
 export function namesIn(file: LineFile): Names {
   const names = new Map<string, string>();
-  for (const list of Object.keys(ROW_WORDS) as ListName[]) {
+  for (const list of LIST_NAMES) {
     if (list === "history") continue;
     for (const { id } of file[list]) names.set(id, nameRow(file, list, id));
   }

@@ -4,7 +4,7 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
 import { getImport } from "#db/queries/history.ts";
-import type { HistoryEntry } from "#lib/domain/facts/line-file.ts";
+import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 import { dayAt } from "#lib/domain/time/days.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { aFixture } from "#tests/support/capacity.ts";
 import { aFile, anUpload, aProperty, aUnit } from "#tests/support/file.ts";
@@ -19,7 +20,7 @@ test("a fixture count that names a unit has to name one of its own property", ()
 });
 
 test("a plan to trace over is a picture, with two points so far apart", () => {
-  const wrong = (type: string, overrides = {}) =>
+  const wrong = (type: Upload["type"], overrides = {}) =>
     nonsenseIn(
       aFile({
         uploads: [anUpload("plan", { type })],

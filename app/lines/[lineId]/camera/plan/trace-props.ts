@@ -1,5 +1,5 @@
-import type { Upload } from "#lib/domain/facts/line-file.ts";
 import type { PlanPicture, PlanShape, Spot } from "#lib/domain/facts/plan.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 
 /** What tracing needs of a line's file. */
 export interface TraceProps {
