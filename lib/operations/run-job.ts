@@ -1,4 +1,4 @@
-import { claimJob, endJob, keepJob } from "#db/queries/job.ts";
+import { jobQueue } from "#db/queries/job.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
@@ -23,7 +23,7 @@ import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { pictureBytes } from "./picture-bytes.ts";
-import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
+import { actFor, minutesAfter, type Workplace, workOnNext } from "./workplace.ts";
 
 const MOST_TRIES = 3;
 
@@ -33,19 +33,8 @@ const MOST_TRIES = 3;
  * writes nothing.
  */
 export async function runNextJob(place: Workplace): Promise<boolean> {
-  const claim = claimOf(place);
-  const job = claimJob(place.db, { ...claim, latest: minutesAfter(claim.now, MOST_TRIES) });
-  if (job === null) return false;
-  try {
-    await whileClaimed(
-      place,
-      (claim) => keepJob(place.db, job.id, claim),
-      () => make(place, job),
-    );
-  } catch (error) {
-    fail(place, job, error);
-  }
-  return true;
+  const work = (job: Job) => make(place, job).catch((error) => fail(place, job, error));
+  return await workOnNext(place, jobQueue, { longestWait: MOST_TRIES, work });
 }
 
 async function make(place: Workplace, job: Job): Promise<void> {
@@ -59,7 +48,7 @@ async function make(place: Workplace, job: Job): Promise<void> {
   place.db.transaction(
     (db) => {
       const end = { state: "done", uploadId: kept.upload.id, endedAt: act.now } as const;
-      if (!endJob(db, { jobId: job.id, worker: place.worker }, end)) return;
+      if (!jobQueue.end(db, { id: job.id, worker: place.worker }, end)) return;
       const inside = { ...act, db };
       kept.enter(inside);
       attachTo(inside, { job, uploadId: kept.upload.id });
@@ -159,11 +148,11 @@ function attachTo(
 function fail(place: Workplace, job: Job, error: unknown): void {
   const words = error instanceof Error ? error.message : String(error);
   const now = place.now();
-  const mine = { jobId: job.id, worker: place.worker };
+  const mine = { id: job.id, worker: place.worker };
   if (error instanceof DocumentRefused || job.attempts >= MOST_TRIES)
-    endJob(place.db, mine, { state: "failed", problem: words, endedAt: now });
+    jobQueue.end(place.db, mine, { state: "failed", problem: words, endedAt: now });
   else
-    endJob(place.db, mine, {
+    jobQueue.end(place.db, mine, {
       state: "waiting",
       problem: words,
       nextTryAt: minutesAfter(now, job.attempts),

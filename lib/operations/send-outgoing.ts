@@ -1,6 +1,6 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { claimOutgoing, endTry, keepOutgoing, listUnsentIds } from "#db/queries/outgoing.ts";
+import { listUnsentIds, outgoingQueue } from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderCertificates } from "#lib/documents/render-certificates.tsx";
@@ -25,7 +25,7 @@ import { keepPdf } from "./keep-pdf.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { SECRET_GAP } from "./outgoing.ts";
 import { pictureBytes } from "./picture-bytes.ts";
-import { actFor, claimOf, minutesAfter, type Workplace, whileClaimed } from "./workplace.ts";
+import { actFor, minutesAfter, type Workplace, workOnNext } from "./workplace.ts";
 
 /** About a day and a half of trying, at growing distances. */
 const MOST_TRIES = 10;
@@ -38,18 +38,13 @@ const LONGEST_WAIT_MINUTES = 6 * 60;
  * is tried again later.
  */
 export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
-  const claim = claimOf(place);
-  const latest = minutesAfter(claim.now, LONGEST_WAIT_MINUTES);
-  const message = claimOutgoing(place.db, { ...claim, latest });
-  if (message === null) return false;
-  const outcome = await whileClaimed(
-    place,
-    (claim) => keepOutgoing(place.db, message.id, claim),
-    () => tryToSend(place, message),
-  );
-  close(place, message, outcome);
-  forgetSecrets(place, message);
-  return true;
+  return await workOnNext(place, outgoingQueue, {
+    longestWait: LONGEST_WAIT_MINUTES,
+    work: async (message) => {
+      close(place, message, await tryToSend(place, message));
+      forgetSecrets(place, message);
+    },
+  });
 }
 
 async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutcome> {
@@ -204,14 +199,14 @@ function close(place: Workplace, message: Outgoing, outcome: SendOutcome): void 
       const mine = { id: message.id, worker: place.worker };
       const act = actFor(place, db, "Outbox");
       if (outcome.state === "accepted") {
-        if (endTry(db, mine, { state: "sent", problem: words, sentAt: now }))
+        if (outgoingQueue.end(db, mine, { state: "sent", problem: words, sentAt: now }))
           noteOnDelivery(act, message, { failed: false, words });
       } else if (failed) {
-        if (endTry(db, mine, { state: "failed", problem: words }))
+        if (outgoingQueue.end(db, mine, { state: "failed", problem: words }))
           noteOnDelivery(act, message, { failed: true, words });
       } else {
         const wait = Math.min(2 ** message.attempts, LONGEST_WAIT_MINUTES);
-        endTry(db, mine, {
+        outgoingQueue.end(db, mine, {
           state: "waiting",
           problem: words,
           nextTryAt: minutesAfter(now, wait),

@@ -1,4 +1,5 @@
 import type { Db } from "#db/open.ts";
+import type { Claim, LeaseQueue } from "#db/queries/lease-queue.ts";
 import type { Day, Instant } from "#lib/domain/time/day.ts";
 import type { SmtpSettings } from "#lib/env.ts";
 import type { Act } from "./act.ts";
@@ -22,28 +23,29 @@ export interface Workplace {
 const LEASE_MINUTES = 2;
 const BEAT_MS = 20_000;
 
-interface Claim {
-  readonly worker: string;
-  readonly now: Instant;
-  readonly until: Instant;
-}
-
-/** Does a piece of work, and says again and again meanwhile that it is still being done. */
-export async function whileClaimed<T>(
+/**
+ * Takes the next piece of a queue and works on it, saying again and again meanwhile that it is still
+ * being done; says whether there was one. Nothing waits longer than `longestWait` minutes.
+ */
+export async function workOnNext<Piece extends { readonly id: string }>(
   place: Workplace,
-  keep: (claim: Claim) => void,
-  work: () => Promise<T>,
-): Promise<T> {
-  const beat = setInterval(() => keep(claimOf(place)), BEAT_MS);
+  queue: LeaseQueue<Piece, never>,
+  { longestWait, work }: { longestWait: number; work: (piece: Piece) => Promise<void> },
+): Promise<boolean> {
+  const claim = claimOf(place);
+  const latest = minutesAfter(claim.now, longestWait);
+  const piece = queue.claim(place.db, { ...claim, latest });
+  if (piece === null) return false;
+  const beat = setInterval(() => queue.keep(place.db, piece.id, claimOf(place)), BEAT_MS);
   try {
-    return await work();
+    await work(piece);
   } finally {
     clearInterval(beat);
   }
+  return true;
 }
 
-/** What a claim names: who, when, until when. */
-export function claimOf({ worker, now }: Workplace): Claim {
+function claimOf({ worker, now }: Workplace): Claim {
   const at = now();
   return { worker, now: at, until: minutesAfter(at, LEASE_MINUTES) };
 }

@@ -4,8 +4,8 @@ import fs from "node:fs";
 import path from "node:path";
 import { simpleParser } from "mailparser";
 import { expect, test } from "vitest";
-import { claimJob, getJob } from "#db/queries/job.ts";
-import { claimOutgoing, listOutgoing } from "#db/queries/outgoing.ts";
+import { getJob, jobQueue } from "#db/queries/job.ts";
+import { listOutgoing, outgoingQueue } from "#db/queries/outgoing.ts";
 import type { SmtpSettings } from "#lib/env.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
@@ -168,7 +168,9 @@ test("a message whose worker died is taken over when its lease is over, and not 
   mailOne(desk);
   const now = dead.place.now();
   const until = new Date(Date.parse(now) + 120_000).toISOString();
-  expect(claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until })).not.toBeNull();
+  expect(
+    outgoingQueue.claim(desk.act.db, { worker: "dead", now, until, latest: until }),
+  ).not.toBeNull();
   expect(await sendNextOutgoing(place)).toBe(false);
   wait(3);
   expect(await sendNextOutgoing(place)).toBe(true);
@@ -184,7 +186,7 @@ test("a delivery says that its message may have gone twice, also when the next t
   mailOne(desk);
   const now = dead.place.now();
   const until = new Date(Date.parse(now) + 120_000).toISOString();
-  claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until });
+  outgoingQueue.claim(desk.act.db, { worker: "dead", now, until, latest: until });
   wait(3);
   await sendNextOutgoing(place);
   wait(60);
@@ -286,7 +288,7 @@ test("a worker that was overtaken writes nothing", async () => {
   const slow = aWorkplace(desk, { worker: "slow" });
   const running = runNextJob(slow.place);
   const now = new Date(Date.parse(act.now) + 10 * 60_000).toISOString();
-  const taken = claimJob(act.db, { worker: "fast", now, until: now, latest: now });
+  const taken = jobQueue.claim(act.db, { worker: "fast", now, until: now, latest: now });
   expect(taken?.id).toBe(jobId);
   await running;
   expect(fileOf(act, lineId).uploads).toEqual([]);
@@ -315,7 +317,7 @@ test("what a worker held when it died before the clock was set back is taken ove
   const { place, wait } = aWorkplace(desk, { smtp: peer.smtp });
   const now = place.now();
   const until = new Date(Date.parse(now) + 120_000).toISOString();
-  claimOutgoing(desk.act.db, { worker: "dead", now, until, latest: until });
+  outgoingQueue.claim(desk.act.db, { worker: "dead", now, until, latest: until });
   wait(-24 * 60);
   expect(await sendNextOutgoing(place)).toBe(true);
   expect(peer.received).toHaveLength(1);

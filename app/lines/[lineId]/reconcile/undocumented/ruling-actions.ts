@@ -1,48 +1,32 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
-import { stateOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { formAction, onLine } from "#app/action.ts";
+import { oneIn, text, textOrNull } from "#app/fields.ts";
 import { RULING_KINDS } from "#lib/domain/facts/ruling.ts";
 import { recordRuling, withdrawRuling } from "#lib/operations/record-ruling.ts";
 
 /** Records what the authority ruled on a tie-in. */
-export async function recordRulingAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const kind = oneOf(RULING_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Select the ruling.", form, "kind");
-  const recorded = recordRuling(act, {
-    lineId,
-    tieInId: textOf(form, "tieInId"),
-    kind,
-    decidedBy: textOf(form, "decidedBy"),
-    decidedOn: textOf(form, "decidedOn"),
-    dueOn: textOrNull(form, "dueOn"),
-    reference: textOf(form, "reference"),
-    uploadId: textOrNull(form, "uploadId"),
-    note: textOf(form, "note"),
-  });
-  if (recorded.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(recorded, { words: "Ruling saved; its effects are calculated.", form });
-}
+export const recordRulingAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    tieInId: text,
+    kind: oneIn(RULING_KINDS, "Select the ruling."),
+    decidedBy: text,
+    decidedOn: text,
+    dueOn: textOrNull,
+    reference: text,
+    uploadId: textOrNull,
+    note: text,
+  }),
+  does: recordRuling,
+  says: "Ruling saved; its effects are calculated.",
+});
 
 /** Deletes a ruling that was entered in error; the one before it is in force again. */
-export async function withdrawRulingAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const withdrawn = withdrawRuling(act, {
-    lineId,
-    rulingId: textOf(form, "rulingId"),
-    reason: textOf(form, "reason"),
-  });
-  if (withdrawn.ok) revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(withdrawn, { words: "Ruling deleted.", form });
-}
+export const withdrawRulingAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ rulingId: text, reason: text }),
+  does: withdrawRuling,
+  says: "Ruling deleted.",
+});
