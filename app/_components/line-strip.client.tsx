@@ -2,47 +2,36 @@
 
 import { useSearchParams, useSelectedLayoutSegments } from "next/navigation";
 import { useEffect, useRef, useState } from "react";
-import type { FileDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
 import styles from "./line-strip.module.css";
+import { useSelection } from "./selection.client.tsx";
 import { Strip } from "./strip.client.tsx";
+import { stripPage } from "./strip-pages.ts";
+import type { StripSent } from "./strip-sent.ts";
 import { useNarrow } from "./use-narrow.ts";
-
-/** What the strip tells on each page, and how large it is there. */
-const PAGES: Readonly<Record<string, { readonly topic: StripTopic; readonly size: StripSize }>> = {
-  who: { topic: "who", size: "small" },
-  record: { topic: "record", size: "small" },
-  camera: { topic: "camera", size: "small" },
-  reconcile: { topic: "reconcile", size: "large" },
-  "reconcile/": { topic: "reconcile", size: "small" },
-  "reconcile/undocumented": { topic: "reconcile", size: "small" },
-  "reconcile/test-day": { topic: "reconcile", size: "small" },
-  responsibility: { topic: "responsibility", size: "large" },
-  cost: { topic: "cost", size: "small" },
-};
-
-const OTHERWISE = { topic: "all", size: "small" } as const;
+import { useWholeStrip } from "./use-whole-strip.ts";
 
 /** The strip over every page of a line: it shows that page's question on the pipe. */
-export function LineStrip({
-  drawings,
-}: {
-  readonly drawings: Readonly<Record<StripTopic, FileDrawing>>;
-}) {
-  const [segment = null, part = ""] = useSelectedLayoutSegments();
-  const page = PAGES[`${segment}/${part}`] ?? PAGES[segment ?? ""] ?? OTHERWISE;
+export function LineStrip({ sent }: { readonly sent: StripSent }) {
+  const folders = useSelectedLayoutSegments();
+  const [segment = null, part = ""] = folders;
+  const page = stripPage(folders);
   const [asked, setAsked] = useState<StripSize | null>(null);
   const narrow = useNarrow();
   const place = useRef<HTMLDivElement>(null);
   const { stuck, height } = useStuck(place);
-  const look = useSearchParams().get("look");
-  const drawing = drawings[page.topic];
-  const choice =
-    segment === "reconcile" ? drawing.choices.find((one) => one.key === look) : undefined;
+  const { selected } = useSelection();
+  const { drawing, chosen, want } = useWholeStrip(sent, { topic: page.topic, selected });
+  const asking = useSearchParams().get("look");
+  const look = segment === "reconcile" ? asking : null;
+  const choice = drawing.choices.find((one) => one.key === look);
   const size = asked ?? (narrow ? "small" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
   useEffect(() => setAsked(null), [segment, part]);
+  useEffect(() => {
+    if (look !== null) want();
+  }, [look, want]);
 
   return (
     <div ref={place} style={stuck ? { height } : undefined}>
@@ -51,6 +40,8 @@ export function LineStrip({
           drawing={drawing}
           size={stuck ? "slim" : size}
           choice={choice ?? null}
+          told={chosen}
+          onLook={want}
           onResize={setAsked}
         />
       </div>

@@ -1,12 +1,15 @@
 import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
+import type { StripChosen } from "#lib/domain/strip/gist.ts";
 import type { StripLayout } from "#lib/domain/strip/layout.ts";
 import styles from "./strip.module.css";
+import { wordsOf } from "./strip-chosen.tsx";
 
 /** What is chosen in words, the key to the signs, and what the drawing had no room for. */
 export function StripCaption({
   drawing,
   layout,
   selected,
+  told,
   choice,
   apart,
   onApart,
@@ -14,11 +17,14 @@ export function StripCaption({
   readonly drawing: FileDrawing;
   readonly layout: StripLayout;
   readonly selected: string | null;
+  /** What is chosen, where the drawing itself does not tell it. */
+  readonly told: StripChosen | null;
   readonly choice: StripChoice | null;
   readonly apart: boolean;
   readonly onApart: (apart: boolean) => void;
 }) {
-  const words = sentenceOf(drawing, selected);
+  const words =
+    told?.id === selected && told !== null ? told.sentence : sentenceOf(drawing, selected);
   const loud = [...layout.above, ...layout.below, ...layout.holds].some((flag) => flag.loud);
   return (
     <div className={styles["said"]}>
@@ -73,7 +79,7 @@ function sentenceOf(drawing: FileDrawing, selected: string | null): string | nul
     (one) => one.id === selected,
   );
   const other = [...spots, ...beside].find((one) => one.id === selected);
-  return mark?.sentence ?? other?.sentence ?? null;
+  return (mark && wordsOf(mark)) ?? other?.sentence ?? null;
 }
 
 function hintFor(drawing: FileDrawing): string {

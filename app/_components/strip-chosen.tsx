@@ -1,4 +1,5 @@
 import type { KeyboardEvent, ReactNode } from "react";
+import { idsOf } from "#lib/domain/strip/crowds.ts";
 import type { StripMark } from "#lib/domain/strip/drawing.ts";
 import type { Flag } from "#lib/domain/strip/flags.ts";
 import styles from "./strip.module.css";
@@ -55,14 +56,29 @@ export function ChosenMark({
   return (
     <Chosen
       stop={mark.id}
-      words={mark.sentence === "" ? mark.label : mark.sentence}
-      ids={[mark.id]}
+      words={wordsOf(mark)}
+      ids={idsOf(mark)}
       pick={pick}
-      onChoose={() => pick.onSelect(mark.id)}
+      onChoose={() => (mark.crowd === undefined ? pick.onSelect(mark.id) : pick.onOpen([mark]))}
     >
       {children}
     </Chosen>
   );
+}
+
+/** A mark in a sentence, or by its name and place where that is all that is known yet. */
+export function wordsOf({ sentence, label, detail }: StripMark): string {
+  if (sentence !== "") return sentence;
+  return detail === "" ? label : `${label}, ${detail}`;
+}
+
+/** So many of a group are named to whoever does not see it. */
+const NAMED = 12;
+
+function namesOf(marks: readonly StripMark[]): string {
+  const names = marks.slice(0, NAMED).map((each) => each.label);
+  const more = marks.length - names.length;
+  return more > 0 ? `${names.join(", ")} and ${more} more` : names.join(", ");
 }
 
 /** A flag: one mark to choose, or several to look at closer. */
@@ -86,10 +102,10 @@ export function ChosenFlag({
   return (
     <Chosen
       stop={flagKey(flag)}
-      words={`${flag.label}: ${marks.map((each) => each.label).join(", ")}. Zoom in.`}
-      ids={marks.map((each) => each.id)}
+      words={`${flag.label}: ${namesOf(marks)}. Zoom in.`}
+      ids={marks.flatMap(idsOf)}
       pick={pick}
-      onChoose={() => pick.onOpen(flag)}
+      onChoose={() => pick.onOpen(marks)}
     >
       {children}
     </Chosen>

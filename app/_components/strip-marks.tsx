@@ -1,9 +1,10 @@
+import { idsOf } from "#lib/domain/strip/crowds.ts";
 import type { StripMark } from "#lib/domain/strip/drawing.ts";
 import { depthOf, type Flag } from "#lib/domain/strip/flags.ts";
 import { xOf } from "#lib/domain/strip/layout.ts";
 import { MEASURES } from "#lib/domain/strip/measures.ts";
 import styles from "./strip.module.css";
-import { ChosenFlag, ChosenMark, Words } from "./strip-chosen.tsx";
+import { ChosenFlag, ChosenMark, Words, wordsOf } from "./strip-chosen.tsx";
 import { bareMarks, flagKey, type StripPart } from "./strip-part.ts";
 
 /** Everything that has a name on the drawing. */
@@ -220,8 +221,8 @@ export function PipeMarks({ drawing, layout, pick, id: _id }: StripPart) {
       return (
         <g
           key={mark.id}
-          data-chosen={pick.chosen.has(mark.id)}
-          data-tip={mark.sentence}
+          data-chosen={idsOf(mark).some((id) => pick.chosen.has(id))}
+          data-tip={wordsOf(mark)}
           className={styles["shape"]}
         >
           {shape}

@@ -1,3 +1,4 @@
+import { idsOf } from "#lib/domain/strip/crowds.ts";
 import type { FileDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import type { Flag } from "#lib/domain/strip/flags.ts";
 import type { StripLayout } from "#lib/domain/strip/layout.ts";
@@ -19,7 +20,7 @@ export interface StripPick {
   readonly tabKey: string;
   readonly onSelect: (id: string) => void;
   /** Looks closer at marks that are counted together. */
-  readonly onOpen: (flag: Flag) => void;
+  readonly onOpen: (marks: readonly StripMark[]) => void;
 }
 
 /** One thing that the arrow keys reach, from left to right. */
@@ -29,6 +30,8 @@ export interface StripStop {
   /** What it selects; null: it opens a group. */
   readonly id: string | null;
   readonly members: readonly string[];
+  /** What a group is made of. */
+  readonly marks: readonly StripMark[];
 }
 
 /** How a flag is called among the stops: a group goes by its first mark. */
@@ -47,8 +50,9 @@ export function stopsOf(drawing: FileDrawing, layout: StripLayout): StripStop[] 
   ].map((flag) => ({
     key: flagKey(flag),
     x: flag.x,
-    id: flag.marks.length > 1 ? null : flag.mark.id,
-    members: flag.marks.map((mark) => mark.id),
+    id: flag.marks.length > 1 || flag.mark.crowd !== undefined ? null : flag.mark.id,
+    members: flag.marks.flatMap(idsOf),
+    marks: flag.marks,
   }));
   const marks = [
     ...drawing.onPipe.filter((mark) => mark.kind === "main"),
@@ -58,12 +62,13 @@ export function stopsOf(drawing: FileDrawing, layout: StripLayout): StripStop[] 
   const onPipe = marks.map((mark) => ({
     key: mark.id,
     x: layout.left + mark.station * scale - (mark.kind === "main" ? 1 : 0),
-    id: mark.id,
-    members: [mark.id],
+    id: mark.crowd === undefined ? mark.id : null,
+    members: idsOf(mark),
+    marks: [mark],
   }));
   const cells = layout.bands.flatMap((band) =>
     band.cells.flatMap(({ id, x }) =>
-      id === null ? [] : [{ key: `${band.title}:${id}`, x, id, members: [id] }],
+      id === null ? [] : [{ key: `${band.title}:${id}`, x, id, members: [id], marks: [] }],
     ),
   );
   return [...onPipe, ...flags, ...cells].toSorted((one, other) => one.x - other.x);

@@ -1,8 +1,9 @@
 "use client";
 
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
-import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
-import type { Flag } from "#lib/domain/strip/flags.ts";
+import { crowded, leastApart } from "#lib/domain/strip/crowds.ts";
+import type { FileDrawing, StripChoice, StripMark } from "#lib/domain/strip/drawing.ts";
+import type { StripChosen } from "#lib/domain/strip/gist.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
 import { goToRow } from "./go-to-row.ts";
@@ -12,7 +13,7 @@ import { StripCaption } from "./strip-caption.tsx";
 import { StripFigure } from "./strip-figure.tsx";
 import { deedOf } from "./strip-keys.ts";
 import { StripOverview } from "./strip-overview.client.tsx";
-import { type StripStop, stopsOf } from "./strip-part.ts";
+import { type StripPick, type StripStop, stopsOf } from "./strip-part.ts";
 import { StripTable } from "./strip-table.tsx";
 import { Titles } from "./strip-titles.tsx";
 import { StripTools } from "./strip-tools.tsx";
@@ -28,12 +29,18 @@ export function Strip({
   drawing,
   size = "large",
   choice = null,
+  told = null,
+  onLook,
   onResize,
 }: {
   readonly drawing: FileDrawing;
   readonly size?: StripSize;
   /** Another way to pair that is to be seen beside the proposed one. */
   readonly choice?: StripChoice | null;
+  /** What is chosen, where the drawing does not tell it. */
+  readonly told?: StripChosen | null;
+  /** Somebody looks closer: the drawing may be a gist, and more of it is wanted. */
+  readonly onLook?: () => void;
   readonly onResize?: (size: StripSize) => void;
 }) {
   const id = useId().replace(/[^\w-]/g, "");
@@ -43,7 +50,10 @@ export function Strip({
   const slim = size === "slim";
   const sheet = useRef<HTMLDivElement>(null);
   const { tip, hide, handlers } = useStripTip(sheet);
-  const fitted = useMemo(() => layStrip(drawing, { width: 1000, size, zoom: 1 }), [drawing, size]);
+  const fitted = useMemo(() => {
+    const width = 1000;
+    return layStrip(crowded(drawing, leastApart(drawing, width)), { width, size, zoom: 1 });
+  }, [drawing, size]);
   const view = useStripView({
     left: fitted.left,
     margins: fitted.left + (fitted.width - fitted.right),
@@ -58,15 +68,18 @@ export function Strip({
   });
   const main = sheets.at(-1) ?? { drawing, layout: fitted, title: drawing.title };
   const { layout } = main;
-  const stops = stopsOf(main.drawing, layout);
-  const spot = drawing.spots.find((one) => one.id === selected) ?? null;
-  const chosen = chosenIds(selected, spot?.markId ?? null);
+  const stops = useMemo(() => stopsOf(main.drawing, layout), [main.drawing, layout]);
+  const { spot, chosen } = useChosenPlace(drawing, told);
   useStripGestures(view);
   useRevealed({ selected, spot, stops, layout, view, drawing });
+  const zoomed = view.zoom > 1;
+  useEffect(() => {
+    if (zoomed) onLook?.();
+  }, [zoomed, onLook]);
 
-  const open = (flag: Pick<Flag, "marks" | "x" | "endX">) => {
-    const last = flag.marks.at(-1)?.toStation ?? flag.marks.at(-1)?.station ?? 0;
-    const first = flag.marks[0]?.station ?? 0;
+  const open = (marks: readonly StripMark[]) => {
+    const last = Math.max(...marks.map((mark) => mark.toStation ?? mark.station));
+    const first = Math.min(...marks.map((mark) => mark.station));
     const span = Math.max((last - first) / drawing.extent, 0.001);
     view.zoomTo(Math.max(0.5 / span, view.zoom * 1.6), {
       part: (first + last) / 2 / drawing.extent,
@@ -90,15 +103,12 @@ export function Strip({
     mark?.focus({ preventScroll: true });
     reveal(view, stop.x);
   };
-  const pick = {
-    chosen,
-    tabKey: tab?.key ?? (stops.some((stop) => stop.key === active) ? (active ?? "") : "main"),
-    onSelect: (mark: string) => select(mark === selected ? null : mark),
-    onOpen: open,
-  };
+  const tabKey = tab?.key ?? (stops.some((stop) => stop.key === active) ? (active ?? "") : "main");
+  const pick = usePick({ chosen, tabKey, open });
 
   function press(event: KeyboardEvent) {
     if (event.key === "Escape") hide();
+    else onLook?.();
     const here = event.target instanceof Element ? markAt(event.target) : null;
     const deed = deedOf(event, { here, stops, zoom: view.zoom });
     if (deed === null) return;
@@ -110,12 +120,9 @@ export function Strip({
   }
 
   function enter(key: string) {
-    const flag = [...layout.below, ...layout.above, ...layout.holds, ...layout.points].find(
-      (one) => `group:${one.mark.id}` === key && one.marks.length > 1,
-    );
-    if (flag !== undefined) return open(flag);
     const stop = stops.find((one) => one.key === key);
-    if (stop?.id == null) return;
+    if (stop === undefined) return;
+    if (stop.id === null) return open(stop.marks);
     select(stop.id);
     goToRow(stop.id);
   }
@@ -174,19 +181,70 @@ export function Strip({
             drawing={drawing}
             layout={layout}
             selected={selected}
+            told={told}
             choice={choice}
             apart={apart}
             onApart={setApart}
           />
           <StripTools size={size} zoom={view.zoom} onZoom={zoomOn} onResize={onResize} />
-          <details className={styles["text"]}>
-            <summary>Show as a table</summary>
-            <StripTable drawing={drawing} />
-          </details>
+          <InWords drawing={drawing} onOpen={onLook} />
         </figcaption>
       )}
     </figure>
   );
+}
+
+/** The strip as tables, made when they are opened. */
+function InWords({
+  drawing,
+  onOpen,
+}: {
+  readonly drawing: FileDrawing;
+  readonly onOpen: (() => void) | undefined;
+}) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details
+      className={styles["text"]}
+      onToggle={({ currentTarget }) => {
+        setOpen(currentTarget.open);
+        if (currentTarget.open) onOpen?.();
+      }}
+    >
+      <summary>Show as a table</summary>
+      {open ? <StripTable drawing={drawing} /> : null}
+    </details>
+  );
+}
+
+/** The same for as long as the same is chosen, so that scrolling draws nothing anew. */
+function usePick({
+  chosen,
+  tabKey,
+  open,
+}: Pick<StripPick, "chosen" | "tabKey"> & { readonly open: StripPick["onOpen"] }): StripPick {
+  const { selected, select } = useSelection();
+  const now = useRef({ open, selected, select });
+  now.current = { open, selected, select };
+  return useMemo(
+    () => ({
+      chosen,
+      tabKey,
+      onSelect: (mark) => now.current.select(mark === now.current.selected ? null : mark),
+      onOpen: (marks) => now.current.open(marks),
+    }),
+    [chosen, tabKey],
+  );
+}
+
+/** What is chosen, and the mark that stands for it. */
+function useChosenPlace(drawing: FileDrawing, told: StripChosen | null) {
+  const { selected } = useSelection();
+  const known = drawing.spots.find((one) => one.id === selected);
+  const spot = known ?? (told?.id === selected ? (told?.spot ?? null) : null);
+  const markId = spot?.markId ?? null;
+  const chosen = useMemo(() => chosenIds(selected, markId), [selected, markId]);
+  return { spot, chosen };
 }
 
 /** What a mark is, beside it; the same words are the mark's own name for whoever does not see it. */

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { crowded, leastApart } from "#lib/domain/strip/crowds.ts";
 import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
@@ -27,11 +28,11 @@ export function useStripSheets({
   const { width, zoom } = view;
   return useMemo(() => {
     const frame = { width, size, zoom };
-    const sheet = (title: string, drawn: FileDrawing, bare: boolean) => ({
-      title,
-      drawing: drawn,
-      layout: layStrip(drawn, { ...frame, bare }),
-    });
+    const least = leastApart(drawing, width * zoom);
+    const sheet = (title: string, whole: FileDrawing, bare: boolean) => {
+      const drawn = crowded(whole, least);
+      return { title, drawing: drawn, layout: layStrip(drawn, { ...frame, bare }) };
+    };
     if (choice === null) return [sheet(drawing.title, drawing, false)];
     if (!apart) {
       const differing = choice.joins.filter((join) => join.differs === true);

@@ -1,22 +1,12 @@
+import { headers } from "next/headers";
 import type { ReactNode } from "react";
 import styles from "#app/_components/line-layout.module.css";
 import { LineNav } from "#app/_components/line-nav.client.tsx";
 import { LineStrip } from "#app/_components/line-strip.client.tsx";
 import { SelectionProvider } from "#app/_components/selection.client.tsx";
-import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { Report } from "#lib/domain/findings/report.ts";
-import { drawStrips } from "#lib/domain/strip/draw.ts";
 import { lineFileOf } from "./file.ts";
 import { partsOf } from "./parts.ts";
-
-/** Kept as long as the report is. */
-const drawn = new WeakMap<Report, ReturnType<typeof drawStrips>>();
-
-function drawingsOf(file: LineFile, report: Report) {
-  const known = drawn.get(report) ?? drawStrips(file, report);
-  drawn.set(report, known);
-  return known;
-}
+import { stripSent } from "./strips.ts";
 
 export default async function LineLayout({
   children,
@@ -27,7 +17,7 @@ export default async function LineLayout({
 }) {
   const { lineId } = await params;
   const { file, report, answers } = await lineFileOf(lineId);
-  const drawings = drawingsOf(file, report);
+  const asked = (await headers()).get("x-asked-page");
   const questions = answers.map(({ question, asked, pressing }) => ({
     question,
     asked,
@@ -43,7 +33,7 @@ export default async function LineLayout({
         </p>
         {file.line.closedOn === null ? null : <span className="tag">closed</span>}
       </div>
-      <LineStrip drawings={drawings} />
+      <LineStrip sent={stripSent(file, report, asked)} />
       <div className={styles["columns"]}>
         <LineNav lineId={lineId} answers={questions} />
         <div className={styles["page"]}>{children}</div>

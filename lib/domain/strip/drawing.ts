@@ -40,6 +40,8 @@ export interface StripMark {
   readonly loud: boolean;
   /** The whole mark in one sentence, for the text alternative. */
   readonly sentence: string;
+  /** Where it stands for several too close to be drawn apart: how many, and which where that is known. */
+  readonly crowd?: { readonly count: number; readonly ids: readonly string[] };
 }
 
 export interface StripJoin {

@@ -1,3 +1,4 @@
+import { countOf } from "./crowds.ts";
 import type { StripMark } from "./drawing.ts";
 import { GAP, type Measures, wide } from "./measures.ts";
 
@@ -183,7 +184,8 @@ function flagOf(item: Item, { x, measures, noun, lean }: FlagRules): Placed {
   const end = marks.at(-1) ?? mark;
   const one = marks.length === 1;
   const own = telling === "bare" ? shortened(mark.label) : mark.label;
-  const label = one ? own : `${marks.length} ${noun}`;
+  const many = marks.reduce((sum, each) => sum + countOf(each), 0);
+  const label = one ? own : `${many} ${noun}`;
   const said = { full: mark.detail, brief: mark.brief ?? mark.detail, bare: "" }[telling];
   const small = measures.detail === 0;
   const inline = small && mark.loud && telling === "full" && (mark.brief ?? "") !== "";

@@ -5,7 +5,7 @@ import type { FileDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import { layStrip } from "#lib/domain/strip/layout.ts";
 
 function stop(key: string, x: number): StripStop {
-  return { key, x, id: key, members: [key] };
+  return { key, x, id: key, members: [key], marks: [] };
 }
 
 const STOPS = [stop("main", 0), stop("T1", 10), stop("T2", 20)];

@@ -1,0 +1,55 @@
+import { foldersIn, stripPage } from "#app/_components/strip-pages.ts";
+import type { StripAnswer, StripSent } from "#app/_components/strip-sent.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
+import { drawStrips } from "#lib/domain/strip/draw.ts";
+import type { StripTopic } from "#lib/domain/strip/drawing.ts";
+import { chosenOn, gistOf } from "#lib/domain/strip/gist.ts";
+
+interface Drawn {
+  readonly drawings: ReturnType<typeof drawStrips>;
+  readonly version: string;
+}
+
+/** Kept as long as the report is. */
+const drawn = new WeakMap<Report, Drawn>();
+
+/** Names of drawings begin anew with the server, so that no earlier one is taken for one of now. */
+const started = Date.now().toString(36);
+let count = 0;
+
+function drawnFrom(file: LineFile, report: Report): Drawn {
+  const known = drawn.get(report);
+  if (known !== undefined) return known;
+  count += 1;
+  const made = { drawings: drawStrips(file, report), version: `${started}-${count}` };
+  drawn.set(report, made);
+  return made;
+}
+
+/**
+ * The strip to send with the page at an address: all that it tells anywhere, or of a long line the
+ * gist of what this page tells.
+ */
+export function stripSent(file: LineFile, report: Report, address: string | null): StripSent {
+  const { drawings, version } = drawnFrom(file, report);
+  const { topic } = stripPage(foldersIn(address ?? ""));
+  const gist = gistOf(drawings[topic]);
+  return {
+    lineId: file.line.id,
+    version,
+    whole: gist.whole,
+    drawings: gist.whole ? drawings : { [topic]: gist.drawing },
+  };
+}
+
+/** The whole strip of a topic, or what it says of one thing. */
+export function stripAnswer(
+  file: LineFile,
+  report: Report,
+  { topic, one }: { readonly topic: StripTopic; readonly one: string | null },
+): StripAnswer {
+  const drawing = drawnFrom(file, report).drawings[topic];
+  if (one === null) return { drawing, chosen: null };
+  return { drawing: null, chosen: chosenOn(drawing, one) };
+}
