@@ -39,6 +39,12 @@ export interface RowsRefusal {
   readonly at: string;
 }
 
+export interface RowsSaved {
+  readonly revision: number;
+  /** Rows that are kept otherwise than they came: trimmed, say, or with the tie-in that they show. */
+  readonly otherwise: readonly { readonly id: string }[];
+}
+
 /** As it comes from a browser: nothing of it is known to be what it should be. */
 interface RowsInput {
   readonly lineId: string;
@@ -68,7 +74,7 @@ const MOST_ROWS = 5_000;
  * and money have operations of their own), where somebody saved it since `base`, where a cell makes no
  * sense, and where something else names a row that would be gone.
  */
-export function saveRows(act: Act, input: RowsInput): Result<{ revision: number }, RowsRefusal> {
+export function saveRows(act: Act, input: RowsInput): Result<RowsSaved, RowsRefusal> {
   const order = orderOf(input);
   if (order === null) return refuseRows("bad-value", { by: NO_TABLE });
   if (!mayDo(act.actor.role, deedOfTable(order.table))) return refuseRows("not-allowed");
@@ -101,7 +107,7 @@ function idIn(row: unknown): unknown {
   return typeof row === "object" && row !== null ? Reflect.get(row, "id") : undefined;
 }
 
-function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRefusal> {
+function saveIn(act: Act, input: RowsOrder): Result<RowsSaved, RowsRefusal> {
   const { lineId, table, base } = input;
   const file = getLineFile(act.db, lineId);
   if (file === null) return refuseRows("not-found", { by: "the line" });
@@ -122,7 +128,16 @@ function saveIn(act: Act, input: RowsOrder): Result<{ revision: number }, RowsRe
   const states = { before: file, after: wanted };
   const written = saveTables(act, { ...states, tables: [table, "observations", "tieIns"] });
   const own = written.find((each) => each.table === table);
-  return ok({ revision: own?.revision ?? revision });
+  return ok({
+    revision: own?.revision ?? revision,
+    otherwise: wanted[table].filter((row, at) => !isAsSent(row, whole[at])),
+  });
+}
+
+function isAsSent(row: object, sent: unknown): boolean {
+  return Object.entries(row).every(
+    ([name, value]) => JSON.stringify(value) === JSON.stringify(Reflect.get(Object(sent), name)),
+  );
 }
 
 /** The rows in their shape, or every cell that has none. */

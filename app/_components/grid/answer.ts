@@ -9,7 +9,13 @@ export interface CellProblem {
 
 /** What saving a table came to. */
 export type RowsAnswer =
-  | { readonly status: "saved"; readonly revision: number; readonly at: string }
+  | {
+      readonly status: "saved";
+      readonly revision: number;
+      readonly at: string;
+      /** Rows that are kept otherwise than they were sent, as they are now. */
+      readonly rows?: readonly GridRow[];
+    }
   | {
       readonly status: "refused";
       readonly message: string;

@@ -16,7 +16,14 @@ import styles from "./grid.module.css";
 import { newRowId } from "./new-id.ts";
 import { PastePanel } from "./paste-panel.client.tsx";
 import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
-import { blankKey, type GridLine, type GridSpec, type GridState, type Place } from "./state.ts";
+import {
+  blankKey,
+  type GridLine,
+  type GridSpec,
+  type GridState,
+  type Place,
+  startGrid,
+} from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
 import { drawRow, useRowWindow } from "./use-row-window.ts";
 import { type Rows, type SaveRows, useRows } from "./use-rows.ts";
@@ -38,6 +45,10 @@ export interface GridProps {
   /** Says what the table is, for those who hear it; two tables on a page need two. */
   readonly label?: string | undefined;
   readonly readOnly?: boolean;
+  /** So many rows follow those that are here; until then nothing is typed. */
+  readonly unsent?: number | undefined;
+  /** Whether all rows of the table are here, also those that are not shown. */
+  readonly whole?: boolean | undefined;
   /** By row id: a page on that row. */
   readonly links?: Readonly<Record<string, GridLink>>;
   readonly remote?: Ref<GridRemote>;
@@ -66,6 +77,28 @@ const NOTHING: Readonly<Record<string, unknown>> = {};
  * what is not saved in the browser, and loses nobody's rows when two people type at once.
  */
 export function GridBox(props: GridBoxProps) {
+  return props.whole === false ? <FirstRows {...props} /> : <TypedRows {...props} />;
+}
+
+/** The first rows of a table whose others are on their way. */
+function FirstRows(props: GridBoxProps) {
+  const { base, columns, blank = NOTHING, where = NOTHING, readOnly = false } = props;
+  const spec = { columns, blank, where };
+  const [state] = useState(() => startGrid(props.rows as readonly GridRow[], base, spec));
+  return <GridTable {...props} grid={{ ...AT_REST, state }} spec={spec} readOnly={readOnly} />;
+}
+
+const nothing = () => undefined;
+const AT_REST: Omit<Rows, "state"> = {
+  dispatch: nothing,
+  saving: false,
+  problems: [],
+  savedAt: null,
+  failure: "",
+  save: nothing,
+};
+
+function TypedRows(props: GridBoxProps) {
   const { base, columns, blank = NOTHING, where = NOTHING, readOnly = false } = props;
   const spec = useStable<GridSpec>({ columns, blank, where });
   const rows = useStable(props.rows as readonly GridRow[]);
@@ -89,7 +122,8 @@ function GridTable({
   const hintId = useId();
   const [entered, setEntered] = useState<{ key: string; column: GridColumn } | null>(null);
   const narrow = useNarrow();
-  const live = useLive();
+  const live = useLive() && props.whole !== false;
+  const unsent = props.unsent ?? 0;
   const selection = useSelection();
   const handlers = useHandlers({ grid, spec, box, setEntered, select: selection.select });
   useRevealed(box, selection.selected, state.lines);
@@ -130,7 +164,8 @@ function GridTable({
               />,
               ...lines
                 .slice(span.from, span.to)
-                .map((line, from) => (
+                .flatMap((line, from) => [
+                  line.id === "" ? <Gap key="unsent" height={unsent * rowHeight} /> : null,
                   <Row
                     key={line.key}
                     line={line}
@@ -144,9 +179,10 @@ function GridTable({
                     unfinished={entered?.key === line.key}
                     link={props.links?.[line.id]}
                     handlers={handlers}
-                  />
-                )),
+                  />,
+                ]),
             ])}
+            {readOnly ? <Gap height={unsent * rowHeight} /> : null}
           </tbody>
           <Foot columns={spec.columns} state={state} />
         </table>
@@ -423,7 +459,8 @@ function useBackToCell(box: { readonly current: HTMLElement | null }, asked: Gri
 /** The same object for as long as its content is the same: pages hand over new ones at each render. */
 function useStable<T>(value: T): T {
   const kept = useRef(value);
-  if (fingerprint(kept.current) !== fingerprint(value)) kept.current = value;
+  if (kept.current !== value && fingerprint(kept.current) !== fingerprint(value))
+    kept.current = value;
   return kept.current;
 }
 

@@ -153,6 +153,11 @@ function hear(
 ) {
   if (answer.status === "saved") {
     dispatch({ do: "saved", rows: sentRows, base: answer.revision, edits: sent.edits });
+    const kept = new Map((answer.rows ?? []).map((row) => [idOf(row), row]));
+    if (kept.size > 0) {
+      const rows = sentRows.map((row) => kept.get(idOf(row)) ?? row);
+      dispatch({ do: "theirs", rows, base: answer.revision, by: "", at: "" });
+    }
   } else if (answer.status === "refused") {
     const cells = answer.cells.flatMap(({ row, column, message }) => {
       const wrong = sentRows[row];

@@ -28,7 +28,8 @@ export async function saveRowsAction(
   const saved = saveRows(act, { lineId: String(lineId), table, base, rows, order });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
-    return { status: "saved", revision: saved.value.revision, at: act.now };
+    const { revision, otherwise } = saved.value;
+    return { status: "saved", revision, at: act.now, rows: otherwise.map((row) => ({ ...row })) };
   }
   const { reason, cells, by, at } = saved.error;
   if (reason === "changed-meanwhile") {

@@ -3,7 +3,8 @@
 import { type Ref, useMemo } from "react";
 import type { GridColumn, GridPicture, GridRow } from "#app/_components/grid/column.ts";
 import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
+import { RowsBox } from "#app/_components/rows-grid.client.tsx";
+import type { HearSaved } from "#app/_components/use-sent-rows.ts";
 import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { OBSERVATION_WORDS } from "../field-terms.ts";
@@ -17,6 +18,9 @@ export function ObservationsGrid({
   anchors,
   base,
   rows,
+  unsent,
+  whole,
+  hear,
   readOnly,
   remote,
 }: {
@@ -25,8 +29,11 @@ export function ObservationsGrid({
   /** Those of this run. */
   readonly anchors: readonly Anchor[];
   readonly base: number;
-  /** The whole table. */
   readonly rows: readonly Observation[];
+  readonly unsent: number;
+  /** `rows` are the whole table. */
+  readonly whole: boolean;
+  readonly hear: HearSaved;
   readonly readOnly: boolean;
   readonly remote?: Ref<GridRemote>;
 }) {
@@ -36,12 +43,15 @@ export function ObservationsGrid({
     return pictured ? withPicture(stationed, { lineId, run }) : stationed;
   }, [run, anchors, rows, pictured, lineId]);
   return (
-    <RowsGrid
+    <RowsBox
       lineId={lineId}
       table="observations"
       where={{ runId: run.id }}
       base={base}
       rows={rows}
+      unsent={unsent}
+      whole={whole}
+      hear={hear}
       columns={columns}
       blank={OBSERVATION_BLANK}
       addWord="observation"

@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LinePart } from "../part.ts";
 import { QuestionHead } from "../question-head.tsx";
+import { RowsGrid } from "../rows-grid.tsx";
 import { cameraPart, runNamed } from "./camera-part.ts";
 import { RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
 import { Meetings } from "./meetings.tsx";

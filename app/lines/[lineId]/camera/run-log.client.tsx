@@ -13,6 +13,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { formatBytes } from "#app/_components/bytes.ts";
 import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { useSelection } from "#app/_components/selection.client.tsx";
+import { type HearSaved, useSentRows } from "#app/_components/use-sent-rows.ts";
 import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
 import type { Video } from "#lib/domain/facts/video.ts";
 import { counterAt } from "#lib/domain/run/between.ts";
@@ -33,8 +34,10 @@ interface RunLogProps {
   /** Those of this run. */
   readonly anchors: readonly Anchor[];
   readonly base: number;
-  /** The whole table. */
   readonly rows: readonly Observation[];
+  readonly unsent: number;
+  /** `rows` are the whole table. */
+  readonly whole: boolean;
   readonly readOnly: boolean;
   readonly video: Video | null;
   /** Whether the recording's bytes are in this office's store. */
@@ -42,8 +45,11 @@ interface RunLogProps {
 }
 
 /** What one run saw, beside its recording where it has one. */
-export function RunLog({ video, present, ...log }: RunLogProps) {
+export function RunLog({ video, present, ...props }: RunLogProps) {
   const grid = useRef<GridRemote>(null);
+  const sent = useSentRows({ of: "observations", ...props });
+  // Rows of this table, here or with the page.
+  const log = { ...props, ...sent, rows: sent.rows as readonly Observation[] };
   if (video === null || !present) {
     return (
       <>
@@ -55,7 +61,7 @@ export function RunLog({ video, present, ...log }: RunLogProps) {
   return <WithVideo video={video} grid={grid} {...log} />;
 }
 
-type LogProps = Omit<RunLogProps, "video" | "present">;
+type LogProps = Omit<RunLogProps, "video" | "present"> & { readonly hear: HearSaved };
 
 function WithoutVideo({ video, lineId, run, readOnly }: LogProps & { video: Video | null }) {
   const url = videoUrl(lineId, run);

@@ -1,10 +1,10 @@
 import Link from "next/link";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import type { LinePart } from "../part.ts";
+import { RowsGrid } from "../rows-grid.tsx";
 import styles from "./camera.module.css";
 import { ANCHOR_BLANK, ANCHOR_COLUMNS, GAP_BLANK, GAP_COLUMNS } from "./columns.ts";
 import { RunWay } from "./run-way.tsx";

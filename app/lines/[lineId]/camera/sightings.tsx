@@ -2,16 +2,15 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { StationedObservation, TieInFinding } from "#lib/domain/findings/report.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
-
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import type { LinePart } from "../part.ts";
+import { RowsGrid } from "../rows-grid.tsx";
 import stacked from "../stacked.module.css";
 import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./actions.ts";
 import styles from "./camera.module.css";

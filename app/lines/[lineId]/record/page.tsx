@@ -1,6 +1,5 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
@@ -10,6 +9,7 @@ import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { MEASURED_WORDS } from "../field-terms.ts";
 import { lineFileOf } from "../file.ts";
 import { QuestionHead } from "../question-head.tsx";
+import { RowsGrid } from "../rows-grid.tsx";
 import { ENTRY_BLANK, entryColumns, RECORD_BLANK, recordColumns } from "./columns.ts";
 
 export const metadata = { title: "What is on record?" };

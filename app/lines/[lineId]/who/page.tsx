@@ -5,8 +5,8 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { sentRows } from "#app/_components/sent-rows.ts";
 import { db } from "#app/db.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -19,6 +19,7 @@ import { peopleRevision } from "#lib/operations/save-people.ts";
 import { lineFileOf } from "../file.ts";
 import { counted } from "../names.ts";
 import { QuestionHead } from "../question-head.tsx";
+import { RowsGrid } from "../rows-grid.tsx";
 import { addUnitsAction } from "./actions.ts";
 import {
   PROPERTY_BLANK,
@@ -122,7 +123,7 @@ function PeopleList({ lineId, file, revisions, readOnly }: GridProps) {
       <PeopleGrid
         lineId={lineId}
         base={peopleRevision(revisions)}
-        rows={personRows(file)}
+        {...sentRows(personRows(file))}
         columns={peopleColumns(file)}
         blank={personBlank(file)}
         addWord="person"

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { sentRows } from "#app/_components/sent-rows.ts";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { readEnv } from "#lib/env.ts";
@@ -98,7 +99,7 @@ function Observations({
         run={run}
         anchors={file.anchors.filter((anchor) => anchor.runId === run.id)}
         base={revisions.observations}
-        rows={file.observations}
+        {...sentRows(file.observations, { runId: run.id })}
         readOnly={!mayRecord}
         video={video}
         present={video !== null && isStored(readEnv().dataFolder, video.sha256)}

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
 import type { LinePart } from "../../part.ts";
+import { RowsGrid } from "../../rows-grid.tsx";
 import { cameraPart } from "../camera-part.ts";
 import { POINT_BLANK, POINT_COLUMNS } from "../columns.ts";
 import { PipeForm } from "../pipe-form.tsx";

@@ -4,7 +4,6 @@ import { Empty } from "#app/_components/empty.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PlanFigure } from "#app/_components/plan-figure.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { plainFeet } from "#lib/domain/length/station.ts";
@@ -13,6 +12,7 @@ import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
+import { RowsGrid } from "../../rows-grid.tsx";
 import { propertyChoices } from "../../who/columns.ts";
 import { cameraPart } from "../camera-part.ts";
 import {

@@ -1,10 +1,10 @@
 import { PageHead } from "#app/_components/page-head.tsx";
-import { RowsGrid } from "#app/_components/rows-grid.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { linePartOf } from "../../line-part.ts";
 import { counted } from "../../names.ts";
+import { RowsGrid } from "../../rows-grid.tsx";
 import { crossingColumns, landColumns } from "../columns.ts";
 
 export const metadata = { title: "Lots and land" };
