@@ -6,6 +6,11 @@ export function pageFrom(asked: string | string[] | undefined, most: number): nu
   return Number.isSafeInteger(number) && number > 1 ? (number - 1) * most : 0;
 }
 
+/** The rows of the part of a list that an address asks for. */
+export function onPage<T>(rows: readonly T[], from: number, most: number): readonly T[] {
+  return rows.slice(from, from + most);
+}
+
 /** `26 to 50 of 1,000`, with the ways back and on; nothing where all is shown. */
 export function Pages({
   from,

@@ -40,7 +40,7 @@ export function HoldBoxes({
       )}
       {waived.length === 0 ? null : (
         <p className="muted">
-          Waived: {listed(waived.map(waivedWords))}.{" "}
+          Waived: {listed(shortList(waived.map(waivedWords)))}.{" "}
           <Link href={`/lines/${lineId}/reconcile#holds`} className="screen-only">
             See why
           </Link>
@@ -50,18 +50,28 @@ export function HoldBoxes({
   );
 }
 
+/** So many are named; of more, the first and how many there are. */
+const NAMED = 12;
+
 /** Each name selects its mark on the strip; a household’s need has none. */
 function Names({ holds }: { readonly holds: readonly Hold[] }) {
-  return holds.map((hold, at) => (
-    <span key={hold.key}>
-      {at === 0 ? "" : joint(at, holds.length)}
-      {hold.cause === "household-need" ? (
-        hold.subjectLabel
-      ) : (
-        <SelectOnStrip id={hold.key}>{hold.subjectLabel}</SelectOnStrip>
-      )}
-    </span>
-  ));
+  const named = holds.length > NAMED ? holds.slice(0, NAMED - 1) : holds;
+  const count = named.length + (named.length < holds.length ? 1 : 0);
+  return (
+    <>
+      {named.map((hold, at) => (
+        <span key={hold.key}>
+          {at === 0 ? "" : joint(at, count)}
+          {hold.cause === "household-need" ? (
+            hold.subjectLabel
+          ) : (
+            <SelectOnStrip id={hold.key}>{hold.subjectLabel}</SelectOnStrip>
+          )}
+        </span>
+      ))}
+      {named.length === holds.length ? null : ` and ${holds.length - named.length} more`}
+    </>
+  );
 }
 
 /** What stands before the next name of a list. */
@@ -91,6 +101,11 @@ function byCause(holds: readonly Hold[]): Group[] {
     groups.set(hold.cause, group === undefined ? [hold] : [...group, hold]);
   }
   return [...groups.values()];
+}
+
+function shortList(words: readonly string[]): readonly string[] {
+  if (words.length <= NAMED) return words;
+  return [...words.slice(0, NAMED - 1), `${words.length - NAMED + 1} more`];
 }
 
 function waivedWords({ subjectLabel, waiver }: Hold): string {

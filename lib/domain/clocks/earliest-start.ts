@@ -172,11 +172,15 @@ function consentBars(file: LineFile, facts: StartFacts): StartBar[] {
   });
 }
 
+/** So many holds are named in one sentence; of more the rest are counted. */
+const MOST_NAMED = 12;
+
 /** Holds that stop what the work does, where it does it. */
 function holdBars(file: LineFile, { holds, tieIns }: StartFacts): StartBar[] {
   const open = holdsAgainst(holds, deedsOfWork(file, tieIns));
   if (open.length === 0) return [];
-  const labels = open.map((hold) => hold.subjectLabel).join(", ");
+  const names = open.map((hold) => hold.subjectLabel);
+  const labels = names.length > MOST_NAMED ? sayList(names, MOST_NAMED) : names.join(", ");
   return [
     waits(
       `${open.length === 1 ? "a hold blocks" : `${open.length} holds block`} the work: ${labels}`,

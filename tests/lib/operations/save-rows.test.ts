@@ -69,7 +69,7 @@ test("saveRows() adds, changes, removes and orders rows by their ids", () => {
   addRows(act, { lineId, table: "properties" }, [a, b, c]);
   const changed = { ...a, parcel: "QH-1" };
   const saved = saveRows(act, { lineId, table: "properties", base: 1, rows: [c, changed] });
-  expect(saved).toEqual({ ok: true, value: { revision: 2 } });
+  expect(saved).toEqual({ ok: true, value: { revision: 2, otherwise: [] } });
   expect(fileOf(act, lineId).properties).toEqual([c, changed]);
 });
 
@@ -86,7 +86,7 @@ test("saveRows() takes the rows that changed and the order of all, and keeps the
   const part = { lineId, table: "properties", base: 1, rows: [changed, d] };
   expect(saveRows(act, { ...part, order: ["c", "a", "d"] })).toEqual({
     ok: true,
-    value: { revision: 2 },
+    value: { revision: 2, otherwise: [] },
   });
   expect(fileOf(act, lineId).properties).toEqual([c, changed, d]);
 });
@@ -143,7 +143,7 @@ test("saveRows() tells nothing and counts nothing when nothing changed", () => {
   addRows(act, { lineId, table: "properties" }, [aProperty("a")]);
   const told = fileOf(act, lineId).history.length;
   const saved = saveRows(act, { lineId, table: "properties", base: 1, rows: [aProperty("a")] });
-  expect(saved).toEqual({ ok: true, value: { revision: 1 } });
+  expect(saved).toEqual({ ok: true, value: { revision: 1, otherwise: [] } });
   expect(fileOf(act, lineId).history).toHaveLength(told);
 });
 
@@ -275,6 +275,19 @@ test("saveRows() gives new sightings a tie-in, the one that is known or a new on
   expect(tieInOf("o3")).toBe(tieInOf("o2"));
   expect(tieInOf("o2")).toBe(tieIns[0]?.id);
   expect(getRevisions(act.db, lineId)).toMatchObject({ observations: 1, tieIns: 1 });
+});
+
+test("saveRows() says which rows are kept otherwise than they were sent", () => {
+  const { act, lineId } = aDesk();
+  addRows(act, { lineId, table: "runs" }, [aRun("run")]);
+  addRows(act, { lineId, table: "anchors" }, [anAnchor("run")]);
+  const rows = [anObservation("seen"), anObservation("crack", { kind: "fault", fault: "crack" })];
+  const saved = must(saveRows(act, { lineId, table: "observations", base: 0, rows }));
+  const [seen] = fileOf(act, lineId).observations;
+  expect(seen?.tieInId).not.toBeNull();
+  expect(saved.otherwise).toEqual([seen]);
+  const again = { lineId, table: "observations", base: saved.revision, rows: [seen, rows[1]] };
+  expect(must(saveRows(act, { ...again, table: "observations" })).otherwise).toEqual([]);
 });
 
 test("saveRows() lets go of a tie-in that only a removed sighting had made", () => {

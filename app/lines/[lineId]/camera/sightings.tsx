@@ -1,6 +1,7 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -16,9 +17,16 @@ import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./ac
 import styles from "./camera.module.css";
 import { TIE_IN_BLANK, tieInColumns } from "./columns.ts";
 
+/** So many tie-ins, each with its sightings to move, stand on a page. */
+const AT_ONCE = 15;
+
 /** The tie-ins that the runs add up to, and which reading became which. */
-export function Sightings(part: LinePart) {
-  const { report } = part;
+export function Sightings({
+  asked,
+  ...part
+}: LinePart & { readonly asked: string | string[] | undefined }) {
+  const { report, lineId } = part;
+  const from = pageFrom(asked, AT_ONCE);
   return (
     <div className="stack">
       <p className="section-note">
@@ -40,7 +48,7 @@ export function Sightings(part: LinePart) {
             </tr>
           </thead>
           <tbody>
-            {report.tieIns.map((finding) => (
+            {onPage(report.tieIns, from, AT_ONCE).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <TieInCells finding={finding} {...part} />
               </SelectableRow>
@@ -48,6 +56,13 @@ export function Sightings(part: LinePart) {
           </tbody>
         </table>
       </Scroll>
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={report.tieIns.length}
+        what="tie-ins"
+        href={(page) => `/lines/${lineId}/camera/tie-ins?page=${page}`}
+      />
     </div>
   );
 }

@@ -10,6 +10,9 @@ import { OvershootBoxes } from "./overshoot-boxes.tsx";
 import { ScopeGrid } from "./scope-grid.tsx";
 import { ScopeSums } from "./scope-sums.tsx";
 
+/** Of a longer scope the table itself is printed: its sums would double the page. */
+const SUMS_FOR_PRINT = 60;
+
 export const metadata: Metadata = { title: "What does it cost, and who pays?" };
 
 /** The scope of work, priced: everything else under the question rests on it. */
@@ -41,12 +44,18 @@ export default async function WorkPage({
           ) : undefined
         }
       >
-        <div className="screen-only">
+        {file.scope.length > SUMS_FOR_PRINT ? (
           <ScopeGrid lineId={lineId} file={file} report={report} />
-        </div>
-        <div className="print-only">
-          <ScopeSums file={file} />
-        </div>
+        ) : (
+          <>
+            <div className="screen-only">
+              <ScopeGrid lineId={lineId} file={file} report={report} />
+            </div>
+            <div className="print-only">
+              <ScopeSums file={file} />
+            </div>
+          </>
+        )}
         {isPriced && isOptional ? (
           <p className="muted screen-only">
             More than one way to repair it, or a change after pricing?{" "}

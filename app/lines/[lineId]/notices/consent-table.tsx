@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { consentStanding } from "#lib/domain/consent/standing.ts";
@@ -20,8 +21,17 @@ interface ConsentTableProps {
   readonly report: Report;
 }
 
+/** So many signers stand on a page. */
+const AT_ONCE = 40;
+
 /** Signers down, the six consents across; each cell leads to where it is recorded. */
-export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
+export function ConsentTable({
+  lineId,
+  file,
+  report,
+  asked,
+}: ConsentTableProps & { readonly asked: string | string[] | undefined }) {
+  const from = pageFrom(asked, AT_ONCE);
   const rows = signerRows(file, consentTable(file, report));
   if (rows.length === 0) {
     return (
@@ -33,35 +43,44 @@ export function ConsentTable({ lineId, file, report }: ConsentTableProps) {
     );
   }
   return (
-    <Scroll>
-      <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Signer</th>
-            {CONSENT_KINDS.map((kind) => (
-              <th key={kind} scope="col">
-                {CONSENT_WORDS[kind]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={`${row.partyId} ${row.propertyId}`}>
-              <th scope="row">
-                {partyName(file, row.partyId)}
-                <Beneath>{stakeAt(file, row.partyId, row.propertyId)}</Beneath>
-              </th>
-              {row.cells.map((cell) => (
-                <td key={cell.kind} data-label={CONSENT_WORDS[cell.kind]}>
-                  <Cell lineId={lineId} file={file} report={report} row={row} cell={cell} />
-                </td>
+    <>
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Signer</th>
+              {CONSENT_KINDS.map((kind) => (
+                <th key={kind} scope="col">
+                  {CONSENT_WORDS[kind]}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroll>
+          </thead>
+          <tbody>
+            {onPage(rows, from, AT_ONCE).map((row) => (
+              <tr key={`${row.partyId} ${row.propertyId}`}>
+                <th scope="row">
+                  {partyName(file, row.partyId)}
+                  <Beneath>{stakeAt(file, row.partyId, row.propertyId)}</Beneath>
+                </th>
+                {row.cells.map((cell) => (
+                  <td key={cell.kind} data-label={CONSENT_WORDS[cell.kind]}>
+                    <Cell lineId={lineId} file={file} report={report} row={row} cell={cell} />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={rows.length}
+        what="signers"
+        href={(page) => `/lines/${lineId}/notices/consents?page=${page}`}
+      />
+    </>
   );
 }
 

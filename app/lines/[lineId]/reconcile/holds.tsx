@@ -2,6 +2,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Hold } from "#lib/domain/facts/hold.ts";
@@ -13,9 +14,16 @@ import type { LinePart } from "../part.ts";
 import { liftWaiverAction, waiveAction } from "./actions.ts";
 import styles from "./reconcile.module.css";
 
+/** So many holds stand on a page. */
+const AT_ONCE = 25;
+
+/** The page of them that the address asks for. */
+type Asked = string | string[] | undefined;
+
 /** Every hold on the line, what it stops and what lifts it; waiving one is a named person's word. */
-export function Holds(part: LinePart) {
+export function Holds({ asked, ...part }: LinePart & { readonly asked: Asked }) {
   const { holds } = part.report;
+  const from = pageFrom(asked, AT_ONCE);
   return (
     <Section
       title="Holds"
@@ -26,13 +34,20 @@ export function Holds(part: LinePart) {
         <p className="muted">No holds.</p>
       ) : (
         <ul className={styles["holds"]}>
-          {holds.map((hold) => (
+          {onPage(holds, from, AT_ONCE).map((hold) => (
             <li key={hold.key} data-waived={hold.waiver !== null}>
               <HoldPart hold={hold} {...part} />
             </li>
           ))}
         </ul>
       )}
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={holds.length}
+        what="holds"
+        href={(page) => `/lines/${part.lineId}/reconcile?holds=${page}#holds`}
+      />
     </Section>
   );
 }

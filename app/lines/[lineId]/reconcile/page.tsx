@@ -11,7 +11,7 @@ export default async function ReconcilePage({
   searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
-  readonly searchParams: Promise<{ in?: string | string[] }>;
+  readonly searchParams: Promise<{ in?: string | string[]; holds?: string | string[] }>;
 }) {
   const { lineId } = await params;
   const asked = await searchParams;
@@ -21,7 +21,7 @@ export default async function ReconcilePage({
       <QuestionHead lineId={lineId} question="reconcile" />
       <NothingToCompare {...part} />
       <Statuses language={asked.in === "es" ? "es" : "en"} {...part} />
-      <Holds {...part} />
+      <Holds asked={asked.holds} {...part} />
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -12,37 +13,59 @@ import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { tieInName } from "../names.ts";
 import { HOLDER_WORDS, WORK_WORDS } from "../terms.ts";
 
+/** So many items stand on a page. */
+const AT_ONCE = 60;
+
 /** Every priced work item with who does it, by its kind and its place. */
-export function ItemsTable({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+export function ItemsTable({
+  file,
+  report,
+  asked,
+}: {
+  readonly file: LineFile;
+  readonly report: Report;
+  readonly asked: string | string[] | undefined;
+}) {
+  const items = scopeInForce(file);
+  const from = pageFrom(asked, AT_ONCE);
   return (
-    <Scroll>
-      <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Work</th>
-            <th scope="col">Kind</th>
-            <th scope="col" className="num">
-              Amount
-            </th>
-            <th scope="col">Responsible</th>
-          </tr>
-        </thead>
-        <tbody>
-          {scopeInForce(file).map((item) => (
-            <tr key={item.id}>
-              <th scope="row">{item.title}</th>
-              <td data-label="Kind">{WORK_WORDS[item.work]}</td>
-              <td data-label="Amount" className="num">
-                {formatCents(itemAmount(item))}
-              </td>
-              <td data-label="Responsible">
-                <WhoseWork file={file} item={item} menders={itemMenders(item, report.reaches)} />
-              </td>
+    <>
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Work</th>
+              <th scope="col">Kind</th>
+              <th scope="col" className="num">
+                Amount
+              </th>
+              <th scope="col">Responsible</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroll>
+          </thead>
+          <tbody>
+            {onPage(items, from, AT_ONCE).map((item) => (
+              <tr key={item.id}>
+                <th scope="row">{item.title}</th>
+                <td data-label="Kind">{WORK_WORDS[item.work]}</td>
+                <td data-label="Amount" className="num">
+                  {formatCents(itemAmount(item))}
+                </td>
+                <td data-label="Responsible">
+                  <WhoseWork file={file} item={item} menders={itemMenders(item, report.reaches)} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={items.length}
+        what="items"
+        href={(page) => `/lines/${file.line.id}/responsibility?page=${page}#work`}
+      />
+    </>
   );
 }
 

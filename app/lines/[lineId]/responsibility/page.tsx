@@ -22,8 +22,10 @@ export const metadata: Metadata = { title: "Who is responsible for what?" };
 
 export default async function ResponsibilityPage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<{ page?: string | string[] }>;
 }) {
   const { lineId } = await params;
   const { file, report, may } = await lineFileOf(lineId);
@@ -75,7 +77,7 @@ export default async function ResponsibilityPage({
           id="work"
           folded={counted(work.length, "item")}
         >
-          <ItemsTable file={file} report={report} />
+          <ItemsTable file={file} report={report} asked={(await searchParams).page} />
         </Section>
       )}
       <Section

@@ -1,10 +1,23 @@
+import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { crewSafety } from "#lib/domain/safety/crew-safety.ts";
 
+/** So many rules of a kind are shown before the others are asked for. */
+const AT_ONCE = 20;
+
 /** What the crew keeps to, where the start is planned. Worked out from the file; no one can remove it. */
-export function CrewSafety({ file, report }: { readonly file: LineFile; readonly report: Report }) {
+export function CrewSafety({
+  file,
+  report,
+  all,
+}: {
+  readonly file: LineFile;
+  readonly report: Report;
+  /** The address asks for every rule of very many. */
+  readonly all: boolean;
+}) {
   return (
     <Section
       title="Crew safety"
@@ -17,7 +30,7 @@ export function CrewSafety({ file, report }: { readonly file: LineFile; readonly
           <h3>{title}</h3>
           {why === "" ? null : <p>{why}</p>}
           <ul>
-            {rules.map((rule) => (
+            {(all ? rules : rules.slice(0, AT_ONCE)).map((rule) => (
               <li key={rule.key}>
                 {rule.words}
                 {rule.citation === "" ? null : (
@@ -25,6 +38,14 @@ export function CrewSafety({ file, report }: { readonly file: LineFile; readonly
                 )}
               </li>
             ))}
+            {all || rules.length <= AT_ONCE ? null : (
+              <li>
+                <Link href={`/lines/${file.line.id}/schedule?safety=all#crew-safety`}>
+                  {rules.length - AT_ONCE} more
+                </Link>{" "}
+                (the packet prints them all)
+              </li>
+            )}
           </ul>
         </section>
       ))}

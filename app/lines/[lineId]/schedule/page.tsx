@@ -22,7 +22,7 @@ export default async function SchedulePage({
   searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
-  readonly searchParams: Promise<{ start?: string | string[] }>;
+  readonly searchParams: Promise<{ start?: string | string[]; safety?: string | string[] }>;
 }) {
   const { lineId } = await params;
   const { file, report, may } = await lineFileOf(lineId);
@@ -71,7 +71,7 @@ export default async function SchedulePage({
         )}
       </Section>
       <Reconnections lineId={lineId} file={file} report={report} />
-      <CrewSafety file={file} report={report} />
+      <CrewSafety file={file} report={report} all={(await searchParams).safety === "all"} />
       <Section
         title="Events that start deadlines"
         id="events"

@@ -12,15 +12,22 @@ export const metadata: Metadata = { title: "Tie-ins" };
 /** The tie-ins that the runs add up to, and which reading became which. */
 export default async function TieInsPage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<{ page?: string | string[] }>;
 }) {
   const { lineId } = await params;
+  const asked = (await searchParams).page;
   const part = await cameraPart(lineId);
   return (
     <>
       <PageHead asked="Which sightings are the same tie-in?" answer={answerOf(part)} />
-      {part.report.tieIns.length === 0 ? <None lineId={lineId} /> : <Sightings {...part} />}
+      {part.report.tieIns.length === 0 ? (
+        <None lineId={lineId} />
+      ) : (
+        <Sightings asked={asked} {...part} />
+      )}
       <TieInsByHand {...part} />
     </>
   );

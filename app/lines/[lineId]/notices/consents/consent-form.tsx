@@ -17,6 +17,8 @@ export interface ConsentQuery {
   readonly party?: string | string[];
   readonly property?: string | string[];
   readonly kind?: string | string[];
+  readonly page?: string | string[];
+  readonly signers?: string | string[];
 }
 
 /** Records one consent; for paying, on the amount of the version in force. */

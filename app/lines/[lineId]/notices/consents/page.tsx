@@ -42,13 +42,24 @@ export default async function ConsentsPage({
         title="Six separate consents"
         note="Allowing entry is not agreeing to pay. The joint agreement is signed, notarized and recorded; a signature alone is not enough."
       >
-        <ConsentTable lineId={lineId} file={file} report={report} />
+        <ConsentTable
+          lineId={lineId}
+          file={file}
+          report={report}
+          asked={(await searchParams).page}
+        />
       </Section>
       <Section
         title="Who has to sign"
+        id="signers"
         note="Every title holder, including contract purchasers; one owner can’t sign for the others. A trust, company or estate signs through a person in a stated capacity."
       >
-        <SignersPart lineId={lineId} file={file} report={report} />
+        <SignersPart
+          lineId={lineId}
+          file={file}
+          report={report}
+          asked={(await searchParams).signers}
+        />
       </Section>
       {may("work-the-file") ? (
         <div className="screen-only">

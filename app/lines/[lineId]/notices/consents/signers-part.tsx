@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { type ConsentRow, consentTable } from "#lib/domain/consent/table.ts";
@@ -14,10 +15,15 @@ interface SignersPartProps {
   readonly lineId: string;
   readonly file: LineFile;
   readonly report: Report;
+  readonly asked: string | string[] | undefined;
 }
 
+/** So many properties stand on a page. */
+const AT_ONCE = 40;
+
 /** Property by property, all who must sign, as what, and how far the consent to pay has come. */
-export function SignersPart({ lineId, file, report }: SignersPartProps) {
+export function SignersPart({ lineId, file, report, asked }: SignersPartProps) {
+  const from = pageFrom(asked, AT_ONCE);
   const rows = consentTable(file, report).filter(({ signers }) => signers.length > 0);
   if (rows.length === 0) {
     return (
@@ -29,32 +35,41 @@ export function SignersPart({ lineId, file, report }: SignersPartProps) {
     );
   }
   return (
-    <Scroll>
-      <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Property</th>
-            <th scope="col">All must sign, as</th>
-            <th scope="col">Current share</th>
-            <th scope="col">Payment consent</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.propertyId}>
-              <th scope="row">{propertyName(file, row.propertyId)}</th>
-              <td data-label="All must sign">
-                {row.signers.map((signer) => (
-                  <SignerLine key={signer.partyId} lineId={lineId} signer={signer} />
-                ))}
-              </td>
-              <td data-label="Current share">{shareWords(file, row.propertyId)}</td>
-              <td data-label="Payment consent">{payWords(row)}</td>
+    <>
+      <Scroll>
+        <table className={`plain ${stacks["stacks"]}`}>
+          <thead>
+            <tr>
+              <th scope="col">Property</th>
+              <th scope="col">All must sign, as</th>
+              <th scope="col">Current share</th>
+              <th scope="col">Payment consent</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroll>
+          </thead>
+          <tbody>
+            {onPage(rows, from, AT_ONCE).map((row) => (
+              <tr key={row.propertyId}>
+                <th scope="row">{propertyName(file, row.propertyId)}</th>
+                <td data-label="All must sign">
+                  {row.signers.map((signer) => (
+                    <SignerLine key={signer.partyId} lineId={lineId} signer={signer} />
+                  ))}
+                </td>
+                <td data-label="Current share">{shareWords(file, row.propertyId)}</td>
+                <td data-label="Payment consent">{payWords(row)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={rows.length}
+        what="properties"
+        href={(page) => `/lines/${lineId}/notices/consents?signers=${page}#signers`}
+      />
+    </>
   );
 }
 

@@ -1,5 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding } from "#lib/domain/findings/report.ts";
@@ -29,16 +30,31 @@ export function unmatchedEntries({ file, report }: Pick<LinePart, "file" | "repo
   };
 }
 
+/** So many entries, each with its forms, stand on a page. */
+const AT_ONCE = 15;
+
 /** Entries that no tie-in matches: what the camera could say of them, and what to do. */
-export function Unmatched(part: LinePart) {
+export function Unmatched({
+  asked,
+  ...part
+}: LinePart & { readonly asked: string | string[] | undefined }) {
   const { open } = unmatchedEntries(part);
+  const from = pageFrom(asked, AT_ONCE);
   if (open.length === 0) return null;
   return (
     <Section
       title="On record, no matching tie-in found"
+      id="left"
       note="“Not seen” is used only where a camera run covered that spot. Elsewhere it may still exist: re-inspect before capping or lining."
     >
-      <List findings={open} {...part} />
+      <List findings={onPage(open, from, AT_ONCE)} {...part} />
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={open.length}
+        what="entries"
+        href={(page) => `/lines/${part.lineId}/reconcile/match?left=${page}#left`}
+      />
     </Section>
   );
 }

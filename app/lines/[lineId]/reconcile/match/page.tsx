@@ -6,23 +6,26 @@ import type { LinePart } from "../../part.ts";
 import { NothingToCompare } from "../nothing-to-compare.tsx";
 import { Decided } from "./decided.tsx";
 import { Explained, Unmatched, unmatchedEntries } from "./entries.tsx";
-import { Proposals } from "./proposals.tsx";
+import { type MatchQuery, Proposals } from "./proposals.tsx";
 
 export const metadata = { title: "Match entries and tie-ins" };
 
 export default async function MatchPage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<MatchQuery>;
 }) {
   const { lineId } = await params;
+  const asked = await searchParams;
   const part = await linePartOf(lineId);
   return (
     <>
       <PageHead asked="Which record entry is which tie-in?" answer={answerOf(part)} />
       <NothingToCompare {...part} />
-      <Proposals {...part} />
-      <Unmatched {...part} />
+      <Proposals asked={asked} {...part} />
+      <Unmatched asked={asked.left} {...part} />
       <Decided {...part} />
       <Explained {...part} />
     </>

@@ -2,6 +2,7 @@ import { Fragment } from "react";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectableRow, SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -18,30 +19,56 @@ import { ACCEPT_REASONS } from "../reasons.ts";
 import styles from "../reconcile.module.css";
 import { DecideForms } from "./decide-forms.tsx";
 
+/** So many matches, each with its forms, stand on a page. */
+const AT_ONCE = 15;
+
+/** Which page of each list the address asks for. */
+export interface MatchQuery {
+  readonly same?: string | string[];
+  readonly review?: string | string[];
+  readonly left?: string | string[];
+}
+
 /** Matches that the program proposes and nobody has decided: those in the same place in one go. */
-export function Proposals(part: LinePart) {
+export function Proposals({ asked, ...part }: LinePart & { readonly asked: MatchQuery }) {
   const { report, mayFile } = part;
   if (report.alignment === null || report.proposals.length === 0) return null;
   const sure = sureProposals(report);
   const together = sure.length > 1 ? sure : [];
   const singly = report.proposals.filter((each) => !together.includes(each));
+  const at = { same: pageFrom(asked.same, AT_ONCE), review: pageFrom(asked.review, AT_ONCE) };
+  const path = `/lines/${part.lineId}/reconcile/match`;
   return (
     <>
       {together.length === 0 ? null : (
         <Section title="Same place" id="same-place">
           {mayFile ? <AcceptSure sure={together} {...part} /> : null}
-          <SureTable sure={together} {...part} />
+          <SureTable sure={onPage(together, at.same, AT_ONCE)} {...part} />
+          <Pages
+            from={at.same}
+            most={AT_ONCE}
+            of={together.length}
+            what="matches"
+            href={(page) => `${path}?same=${page}#same-place`}
+          />
         </Section>
       )}
       {singly.length === 0 ? null : (
         <Section title="Matches to review" id="review">
           <ol className={styles["proposals"]}>
-            {singly.map((proposal) => (
+            {onPage(singly, at.review, AT_ONCE).map((proposal) => (
               <li key={`${proposal.entryId} ${proposal.tieInId}`} className={styles["proposal"]}>
                 <Proposal proposal={proposal} {...part} />
               </li>
             ))}
           </ol>
+          <Pages
+            from={at.review}
+            most={AT_ONCE}
+            of={singly.length}
+            what="matches to review"
+            href={(page) => `${path}?review=${page}#review`}
+          />
         </Section>
       )}
     </>

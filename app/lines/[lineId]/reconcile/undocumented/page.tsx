@@ -5,16 +5,20 @@ import { linePartOf } from "../../line-part.ts";
 import { counted, listed } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
 import { Levels } from "./levels.tsx";
+import type { TieInQuery } from "./opened.tsx";
 import { OtherTests, SettledTieIns, Undocumented } from "./tie-in.tsx";
 
 export const metadata = { title: "Undocumented tie-ins" };
 
 export default async function UndocumentedPage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<TieInQuery>;
 }) {
   const { lineId } = await params;
+  const asked = await searchParams;
   const part = await linePartOf(lineId);
   const open = part.report.tieIns.filter(isOwnerOpen);
   return (
@@ -28,9 +32,9 @@ export default async function UndocumentedPage({
           </p>
         )}
       </PageHead>
-      <Undocumented {...part} />
-      <SettledTieIns {...part} />
-      <OtherTests {...part} />
+      <Undocumented asked={asked} {...part} />
+      <SettledTieIns asked={asked} {...part} />
+      <OtherTests asked={asked} {...part} />
       <Levels />
     </>
   );

@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
@@ -24,12 +25,17 @@ import { ReasonField } from "../reason-field.tsx";
 import { SETTLE_REASONS, SHOWN_REASONS } from "../reasons.ts";
 import styles from "../reconcile.module.css";
 import { Candidates } from "./candidates.tsx";
+import { FEW, Others, opened, pathOf, type TieInQuery } from "./opened.tsx";
 import { Rulings } from "./rulings.tsx";
 import { TEST_BLANK, testColumns } from "./test-columns.ts";
 
+/** So many tie-ins to find out about, with tests, candidates and forms, stand on a page. */
+const AT_ONCE = 4;
+
 /** Tie-ins not on record with work left: whose they may be, what was tested, and what settles them. */
-export function Undocumented(part: LinePart) {
+export function Undocumented({ asked, ...part }: LinePart & { readonly asked: TieInQuery }) {
   const open = part.report.tieIns.filter((each) => needsEvidence(each) && !isAnswered(each));
+  const from = pageFrom(asked.page, AT_ONCE);
   if (open.length === 0) return null;
   return (
     <Section
@@ -38,16 +44,23 @@ export function Undocumented(part: LinePart) {
       note="Never cap or line over a branch until it is proven inactive: someone may depend on it."
     >
       <div className="stack-wide">
-        {open.map((finding) => (
+        {onPage(open, from, AT_ONCE).map((finding) => (
           <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
         ))}
       </div>
+      <Pages
+        from={from}
+        most={AT_ONCE}
+        of={open.length}
+        what="tie-ins"
+        href={(page) => `${pathOf(part)}?page=${page}#undocumented`}
+      />
     </Section>
   );
 }
 
 /** Tie-ins not on record of which a person has said what they are and whose. */
-export function SettledTieIns(part: LinePart) {
+export function SettledTieIns({ asked, ...part }: LinePart & { readonly asked: TieInQuery }) {
   const settled = part.report.tieIns.filter((each) => needsEvidence(each) && isAnswered(each));
   if (settled.length === 0) return null;
   return (
@@ -57,9 +70,10 @@ export function SettledTieIns(part: LinePart) {
       folded={settled.map(({ tieIn }) => tieIn.label).join(", ")}
     >
       <div className="stack-wide">
-        {settled.map((finding) => (
+        {opened(settled, asked).map((finding) => (
           <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
         ))}
+        <Others findings={settled} asked={asked} to="settled" {...part} />
       </div>
     </Section>
   );
@@ -340,7 +354,7 @@ function settleWords(otherwise: boolean): string {
 }
 
 /** Tests and findings on tie-ins that are on record: to prove one inactive, say. */
-export function OtherTests(part: LinePart) {
+export function OtherTests({ asked, ...part }: LinePart & { readonly asked: TieInQuery }) {
   const others = part.report.tieIns.filter((each) => !needsEvidence(each));
   if (others.length === 0 || !part.mayFile) return null;
   return (
@@ -350,8 +364,8 @@ export function OtherTests(part: LinePart) {
       folded={others.map(({ tieIn }) => tieIn.label).join(", ")}
       note="A tie-in on record may also be inactive or a drain, or need a test to confirm it."
     >
-      {others.map((finding) => (
-        <details key={finding.tieIn.id}>
+      {opened(others, asked).map((finding) => (
+        <details key={finding.tieIn.id} open={others.length > FEW}>
           <summary>
             {finding.tieIn.label}, {placeWords(finding)}
           </summary>
@@ -362,6 +376,7 @@ export function OtherTests(part: LinePart) {
           </div>
         </details>
       ))}
+      <Others findings={others} asked={asked} to="others" {...part} />
     </Section>
   );
 }
