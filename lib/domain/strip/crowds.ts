@@ -7,7 +7,7 @@ const FEW = 80;
 /** What several of a kind are called together. */
 const NOUNS: Partial<Record<StripMark["kind"], string>> = {
   fault: "defects",
-  water: "wet stretches",
+  water: "wet sections",
   hold: "holds",
   work: "items",
 };
