@@ -1,5 +1,5 @@
 /** A table of so many rows goes with its page. */
-const SENT_WHOLE = 40;
+const SENT_WHOLE = 32;
 /** Of a longer one so many: what is seen before the others are here. */
 const SENT_FIRST = 24;
 

@@ -18,7 +18,7 @@ import styles from "./camera.module.css";
 import { TIE_IN_BLANK, tieInColumns } from "./columns.ts";
 
 /** So many tie-ins, each with its sightings to move, stand on a page. */
-const AT_ONCE = 15;
+const AT_ONCE = 10;
 
 /** The tie-ins that the runs add up to, and which reading became which. */
 export function Sightings({
