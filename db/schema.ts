@@ -342,6 +342,7 @@ export const requirementMarks = listTable("requirementMarks", {
   requirement_marks_requirement: ["lineId", "requirementId"],
 });
 export const locateTickets = listTable("locateTickets");
+export const utilityResponses = listTable("utilityResponses");
 export const inspections = listTable("inspections");
 export const events = listTable("events");
 export const reconnections = listTable("reconnections", {

@@ -44,5 +44,6 @@ export const FLOORS = [
   "paper",
   "form",
   "packet",
+  "crew",
   "desk",
 ];

@@ -46,6 +46,8 @@ const PAGES = [
   `${FENNEL}/camera/plan`,
   `${FENNEL}/schedule/reconnections`,
   `${FENNEL}/schedule/roll-call`,
+  `${FENNEL}/schedule/dig-card`,
+  "/lines/ropewalk-0001/schedule/dig-card",
   "/lines/ropewalk-0001/schedule/reconnections",
   `${FENNEL}/bring-in`,
   `${FENNEL}/bring-in?table=observations&to=fr-run1`,

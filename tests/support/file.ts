@@ -34,6 +34,7 @@ import type { SplitVersion } from "#lib/domain/facts/split.ts";
 import type { TieInTest } from "#lib/domain/facts/test.ts";
 import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
 import type { Upload } from "#lib/domain/facts/upload.ts";
+import type { UtilityResponse } from "#lib/domain/facts/utility-response.ts";
 
 /**
  * Facts with the usual values filled in, so that a test names only what it is about.
@@ -121,6 +122,7 @@ export function aFile(
     permitSteps: [],
     requirementMarks: [],
     locateTickets: [],
+    utilityResponses: [],
     inspections: [],
     events: [],
     reconnections: [],
@@ -881,6 +883,24 @@ export function anOffice(overrides: Partial<Office> = {}): Office {
     depositPercent: 0,
     bothLanguages: false,
     zone: "America/Los_Angeles",
+    ...overrides,
+  };
+}
+
+/** A gas company that marked on November 24, unless said otherwise. */
+export function aUtilityResponse(
+  id: string,
+  overrides: Partial<UtilityResponse> = {},
+): UtilityResponse {
+  return {
+    id,
+    ticketId: "ticket",
+    utility: "Harbor Gas",
+    kind: "gas",
+    answer: "marked",
+    answeredOn: "2026-11-24",
+    goodUntil: null,
+    note: "",
     ...overrides,
   };
 }

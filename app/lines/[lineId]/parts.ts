@@ -131,6 +131,11 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       isOpen: (file, report) => openRollCalls(file, report).length > 0,
     },
     { slug: "reconnections", name: "Reconnections" },
+    {
+      slug: "dig-card",
+      name: "Dig card",
+      isUsed: ({ locateTickets, scope }) => locateTickets.length > 0 || scope.length > 0,
+    },
   ],
 };
 

@@ -8,6 +8,7 @@ import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import type { InspectionResult, PermitKind } from "#lib/domain/facts/permit.ts";
 import type { Place, Spread } from "#lib/domain/facts/scope.ts";
 import type { UnknownShares } from "#lib/domain/facts/split.ts";
+import type { UtilityAnswer, UtilityKind } from "#lib/domain/facts/utility-response.ts";
 import type { Holder } from "#lib/domain/findings/reach-finding.ts";
 import type { ChaseReason, ToldCell } from "#lib/domain/notices/told.ts";
 import { capital } from "#lib/domain/say/capital.ts";
@@ -156,6 +157,26 @@ export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
   "street-use": "Street use permit",
   connection: "Connection permit",
   other: "Other permit",
+};
+
+export const UTILITY_KIND_WORDS: Record<UtilityKind, string> = {
+  gas: "gas",
+  electric: "electric",
+  water: "water",
+  sewer: "sewer",
+  "storm-drain": "storm drain",
+  "phone-or-cable": "phone or cable",
+  other: "other",
+};
+
+export const UTILITY_ANSWER_WORDS: Record<UtilityAnswer, string> = {
+  awaited: "no response yet",
+  marked: "marked",
+  clear: "clear: nothing here",
+  "marked-in-part": "marked in part",
+  "wants-time": "asked for more time",
+  "wants-to-meet": "wants to meet on site",
+  "no-access": "could not get in",
 };
 
 export const INSPECTION_WORDS: Record<InspectionResult, string> = {

@@ -139,6 +139,7 @@ const HOLD_QUESTION: Record<HoldCause, Question> = {
   "crossing-not-ruled-out": "camera",
   "land-unknown": "who",
   "branch-unmeasured": "schedule",
+  "utility-open": "authority",
 };
 
 /** Holds of one cause that stop the same things are told together. */

@@ -35,6 +35,8 @@ const HOLD_CAUSES = [
   "crossing-not-ruled-out",
   "land-unknown",
   "branch-unmeasured",
+  /** A utility has not marked or cleared the dig, or its marks are too old. */
+  "utility-open",
   "household-need",
 ] as const;
 export type HoldCause = (typeof HOLD_CAUSES)[number];

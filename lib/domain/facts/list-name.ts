@@ -49,6 +49,7 @@ export const LIST_NAMES = [
   "permitSteps",
   "requirementMarks",
   "locateTickets",
+  "utilityResponses",
   "inspections",
   "events",
   "reconnections",

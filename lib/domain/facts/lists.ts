@@ -39,6 +39,7 @@ import { SPLIT_VERSION } from "./split.ts";
 import { TIE_IN_TEST } from "./test.ts";
 import { TEST_DAY } from "./test-day.ts";
 import { UPLOAD } from "./upload.ts";
+import { UTILITY_RESPONSE } from "./utility-response.ts";
 import { VIDEO } from "./video.ts";
 import { WORK_OPTION } from "./work-option.ts";
 
@@ -93,6 +94,7 @@ export const LISTS = {
   permitSteps: PERMIT_STEP,
   requirementMarks: REQUIREMENT_MARK,
   locateTickets: LOCATE_TICKET,
+  utilityResponses: UTILITY_RESPONSE,
   inspections: INSPECTION,
   events: DATED_EVENT,
   reconnections: RECONNECTION,

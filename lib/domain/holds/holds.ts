@@ -15,6 +15,7 @@ import { branchCauses } from "./branch-holds.ts";
 import { crossingCauses } from "./crossing-holds.ts";
 import { landCauses } from "./land-holds.ts";
 import { needCauses } from "./need-holds.ts";
+import { utilityCauses } from "./utility-holds.ts";
 
 type HoldFile = Pick<
   LineFile,
@@ -41,6 +42,10 @@ type HoldFile = Pick<
   | "tieIns"
   | "events"
   | "testDays"
+  | "locateTickets"
+  | "utilityResponses"
+  | "permits"
+  | "permitSteps"
   | "tests"
 >;
 type HoldFacts = Pick<
@@ -63,6 +68,7 @@ const STOPS: Record<HoldCause, readonly HoldStop[]> = {
   "crossing-not-ruled-out": ["clearing", "lining", "bursting"],
   "land-unknown": ["submission", "digging"],
   "branch-unmeasured": ["closing-branches"],
+  "utility-open": ["digging", "bursting"],
   "household-need": ["pause", "test-visit"],
 };
 
@@ -81,6 +87,7 @@ export function holdsOn(file: HoldFile, facts: HoldFacts): Hold[] {
     ...landCauses(file, facts),
     ...crossingCauses(file, facts),
     ...branchCauses(file, facts),
+    ...utilityCauses(file, facts),
     ...needCauses(file, facts),
   ];
   return causes.map((cause) => hold(cause, file.waivers));

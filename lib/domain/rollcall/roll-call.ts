@@ -46,7 +46,7 @@ type CallFile = Parameters<typeof mustStop>[0] &
 type CallFacts = Parameters<typeof mustStop>[1] & Pick<Report, "today">;
 
 /** The last day of a pause. */
-function endOfPause({ on, lastOn }: Pick<DatedEvent, "on" | "lastOn">): Day {
+export function endOfPause({ on, lastOn }: Pick<DatedEvent, "on" | "lastOn">): Day {
   return lastOn !== null && lastOn > on ? lastOn : on;
 }
 

@@ -15,5 +15,6 @@ export const CAUSE_WORDS: Record<HoldCause, string> = {
   "crossing-seen": "something crosses the pipe",
   "crossing-not-ruled-out": "a gas line through the pipe is not ruled out",
   "land-unknown": "land owner not on file",
+  "utility-open": "not marked or cleared",
   "branch-unmeasured": "not measured from both ends",
 };

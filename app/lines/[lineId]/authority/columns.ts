@@ -1,7 +1,13 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { INSPECTION_WORDS, optionsOf, PERMIT_KIND_WORDS } from "../terms.ts";
+import {
+  INSPECTION_WORDS,
+  optionsOf,
+  PERMIT_KIND_WORDS,
+  UTILITY_ANSWER_WORDS,
+  UTILITY_KIND_WORDS,
+} from "../terms.ts";
 
 export const LOCATE_COLUMNS: readonly GridColumn[] = [
   {
@@ -25,6 +31,50 @@ export const LOCATE_COLUMNS: readonly GridColumn[] = [
   { key: "workBeginsAt", title: "Start time", kind: "time", width: 9, hint: "For rules in hours" },
   { key: "note", title: "Note", kind: "text", width: 30, example: "Gas and water responded" },
 ];
+
+/** What each utility on a ticket answered; only “marked” and “clear” let anyone dig. */
+export function utilityColumns({ locateTickets }: Pick<LineFile, "locateTickets">): GridColumn[] {
+  return [
+    {
+      key: "ticketId",
+      title: "Ticket",
+      kind: "choice",
+      width: 16,
+      required: true,
+      choices: distinct(
+        locateTickets.map(({ id, number, calledOn }) => ({
+          value: id,
+          label: number === "" ? `called in ${calledOn}` : number,
+        })),
+      ),
+    },
+    {
+      key: "utility",
+      title: "Utility",
+      kind: "text",
+      width: 22,
+      required: true,
+      example: "Harbor Gas",
+    },
+    {
+      key: "kind",
+      title: "Lines",
+      kind: "choice",
+      width: 13,
+      choices: optionsOf(UTILITY_KIND_WORDS),
+    },
+    {
+      key: "answer",
+      title: "Response",
+      kind: "choice",
+      width: 18,
+      choices: optionsOf(UTILITY_ANSWER_WORDS),
+    },
+    { key: "answeredOn", title: "Responded", kind: "day", width: 13 },
+    { key: "goodUntil", title: "Marks good until", kind: "day", width: 14, hint: "If it said so" },
+    { key: "note", title: "Note", kind: "text", width: 24 },
+  ];
+}
 
 /** What is kept of an inspection; two permits of one kind and number are told apart. */
 export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridColumn[] {

@@ -1,6 +1,7 @@
+import { newestTicket } from "#lib/domain/calendar/happenings.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LineGrid } from "../line-grid.tsx";
-import { inspectionColumns, LOCATE_COLUMNS } from "./columns.ts";
+import { inspectionColumns, LOCATE_COLUMNS, utilityColumns } from "./columns.ts";
 
 interface GridProps {
   readonly lineId: string;
@@ -25,6 +26,30 @@ export function LocateGrid({ lineId, file }: GridProps) {
       addWord="ticket"
       label="Locate tickets"
       emptyWords="No ticket yet. White-line the dig area, then call 811."
+    />
+  );
+}
+
+export function UtilityGrid({ lineId, file }: GridProps) {
+  if (file.locateTickets.length === 0) return null;
+  return (
+    <LineGrid
+      lineId={lineId}
+      table="utilityResponses"
+      rows={file.utilityResponses.map((response) => ({ ...response }))}
+      columns={utilityColumns(file)}
+      blank={{
+        ticketId: newestTicket(file)?.id ?? "",
+        utility: "",
+        kind: "other",
+        answer: "awaited",
+        answeredOn: null,
+        goodUntil: null,
+        note: "",
+      }}
+      addWord="utility"
+      label="Utilities’ responses"
+      emptyWords="No response yet. List every utility that the ticket names."
     />
   );
 }

@@ -5,7 +5,7 @@ import { lineFileOf } from "../../file.ts";
 import { counted } from "../../names.ts";
 import { QuestionHead } from "../../question-head.tsx";
 import { Built } from "../built.tsx";
-import { InspectionGrid, LocateGrid } from "../grids.tsx";
+import { InspectionGrid, LocateGrid, UtilityGrid } from "../grids.tsx";
 import { Permits } from "../permits.tsx";
 
 export const metadata: Metadata = { title: "Permits and inspections" };
@@ -35,6 +35,7 @@ export default async function PermitsPage({
         note="From the one-call center, one ticket per contractor. Utilities usually do not mark private sewers; locate those yourself."
       >
         <LocateGrid lineId={lineId} file={file} />
+        <UtilityGrid lineId={lineId} file={file} />
       </Section>
       <Section
         title="Inspections"

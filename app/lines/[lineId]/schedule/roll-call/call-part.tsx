@@ -11,6 +11,7 @@ import { momentWords } from "#lib/domain/time/moment.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { listed, propertyName } from "../../names.ts";
 import { DoorForm, WaiveForm } from "./door-form.tsx";
+import { DOOR_STATE_WORDS, doorName } from "./door-words.ts";
 import styles from "./roll-call.module.css";
 
 interface CallPartProps {
@@ -74,16 +75,6 @@ function whoWords({ mustStop, matter }: RollCall, file: LineFile): string {
   return `Asked is everyone whose flow passes, or may pass, the work from ${formatFeet(lowest)} up.${spared}`;
 }
 
-const STATE_WORDS: Record<Door["state"], string> = {
-  "not-asked": "Not reached",
-  "not-reached": "Tried, not reached",
-  "other-hours": "Told other hours",
-  "needs-help": "Needs help",
-  "call-first": "Need on file: call first",
-  reached: "Aware",
-  waived: "Waived",
-};
-
 function DoorRow({ door, ...part }: CallPartProps & { readonly door: Door }) {
   const { file, caller, lineId } = part;
   const settled = isSettled(door);
@@ -136,14 +127,7 @@ function Presses({ settled, ...part }: PressesProps) {
 }
 
 function stateWords({ state, word }: Door): string {
-  return state === "reached" && word?.answer === "agreed" ? "Agreed" : STATE_WORDS[state];
-}
-
-function doorName(file: LineFile, { propertyId, unitId }: Door): string {
-  const units = file.units.filter((unit) => unit.propertyId === propertyId);
-  const at = units.findIndex(({ id }) => id === unitId);
-  const unit = at < 0 ? "" : units[at]?.name || `unit ${at + 1}`;
-  return [propertyName(file, propertyId), unit].filter((part) => part !== "").join(", ");
+  return state === "reached" && word?.answer === "agreed" ? "Agreed" : DOOR_STATE_WORDS[state];
 }
 
 function People({ door: { people, passes } }: { readonly door: Door }) {

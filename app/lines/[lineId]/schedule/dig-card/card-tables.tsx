@@ -1,0 +1,167 @@
+import { Scroll } from "#app/_components/scroll.tsx";
+import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
+import { plainFeet } from "#lib/domain/length/station.ts";
+import { formatPhone } from "#lib/domain/party/phone.ts";
+import { permitStanding } from "#lib/domain/permit/steps.ts";
+import { capital } from "#lib/domain/say/capital.ts";
+import { formatDay, formatNearDay } from "#lib/domain/time/format-day.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
+import { propertyName } from "../../names.ts";
+import { UTILITY_ANSWER_WORDS, UTILITY_KIND_WORDS } from "../../terms.ts";
+import type { CardPart } from "./card-parts.tsx";
+import styles from "./dig-card.module.css";
+
+export function Utilities({ card, today }: CardPart) {
+  const { ticket, responses, ticketClocks } = card;
+  return (
+    <section aria-label="Locate ticket" className={styles["wide"]}>
+      <h2>Locate ticket{ticket === null || ticket.number === "" ? "" : ` ${ticket.number}`}</h2>
+      {ticket === null ? <p className={styles["loud"]}>None on file: call 811 first.</p> : null}
+      {ticketClocks.length === 0 ? null : (
+        <p>
+          {ticketClocks.map((clock) => `${clock.title}: ${whenWords(clock, today)}`).join("; ")}.
+        </p>
+      )}
+      {ticket !== null && responses.length === 0 ? (
+        <p className={styles["loud"]}>No utility’s response is on file.</p>
+      ) : null}
+      {responses.length === 0 ? null : (
+        <Scroll>
+          <table className="plain">
+            <thead>
+              <tr>
+                <th scope="col">Utility</th>
+                <th scope="col">Response</th>
+                <th scope="col">On</th>
+                <th scope="col">Marks good until</th>
+              </tr>
+            </thead>
+            <tbody>
+              {responses.map(({ response, open }) => (
+                <tr key={response.id}>
+                  <th scope="row">
+                    {response.utility}{" "}
+                    <span className="muted">({UTILITY_KIND_WORDS[response.kind]})</span>
+                  </th>
+                  <td className={open === null ? undefined : styles["loud"]}>
+                    {open === null ? capital(UTILITY_ANSWER_WORDS[response.answer]) : capital(open)}
+                  </td>
+                  <td>
+                    {response.answeredOn === null ? "–" : formatDay(response.answeredOn, today)}
+                  </td>
+                  <td>
+                    {response.goodUntil === null
+                      ? "by the rule above"
+                      : formatDay(response.goodUntil, today)}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      )}
+    </section>
+  );
+}
+
+function whenWords({ on, at }: Clock, today: string): string {
+  return `${formatDay(on, today)}${at === "" ? "" : `, ${formatTime(at)}`}`;
+}
+
+export function Branches({ file, card: { branches } }: CardPart) {
+  return (
+    <section aria-label="Live branches" className={styles["wide"]}>
+      <h2>Live branches to keep running</h2>
+      {branches.length === 0 ? (
+        <p>No live branch drains to the work.</p>
+      ) : (
+        <Scroll>
+          <table className="plain">
+            <thead>
+              <tr>
+                <th scope="col">Branch</th>
+                <th scope="col" className="num">
+                  From the lower end, ft
+                </th>
+                <th scope="col" className="num">
+                  From the upper end, ft
+                </th>
+                <th scope="col">Serves</th>
+                <th scope="col">Open again</th>
+              </tr>
+            </thead>
+            <tbody>
+              {branches.map((branch) => (
+                <tr key={branch.finding.tieIn.id}>
+                  <th scope="row">{branch.finding.tieIn.label}</th>
+                  <td className="num">{lowerWords(branch)}</td>
+                  <td className="num">
+                    {branch.upper === null ? "–" : plainFeet(branch.upper.station)}
+                  </td>
+                  <td>
+                    {branch.finding.propertyId === null ? (
+                      <span className={styles["loud"]}>owner unknown</span>
+                    ) : (
+                      propertyName(file, branch.finding.propertyId)
+                    )}
+                  </td>
+                  <td>{branch.closed ? "☐ closed by the work" : "stays open"}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      )}
+    </section>
+  );
+}
+
+/** Measured from below, else as the camera's runs put it together. */
+function lowerWords({ lower, finding }: LiveBranch): string {
+  if (lower !== null) return plainFeet(lower.station);
+  if (finding.station === null) return "place unknown";
+  const off = finding.uncertainty === null ? "" : ` ± ${plainFeet(finding.uncertainty)}`;
+  return `${plainFeet(finding.station)}${off}`;
+}
+
+export function Permits({ file, card: { permits }, today }: CardPart) {
+  return (
+    <section aria-label="Permit card">
+      <h2>Permit card on site</h2>
+      {permits.length === 0 ? <p className={styles["loud"]}>No permit is on file.</p> : null}
+      <ul className={styles["tight"]}>
+        {permits.map(({ permit, expiresOn }) => (
+          <li key={permit.id}>
+            <span aria-hidden="true">☐</span> {capital(permitStanding(file, permit))}
+            {expiresOn === null ? "" : `, expires ${formatDay(expiresOn, today)}`}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function Inspections({ file, card: { inspections }, today }: CardPart) {
+  const phone = file.authority?.phone ?? "";
+  return (
+    <section aria-label="Inspector">
+      <h2>Inspector</h2>
+      {inspections.length === 0 ? <p>No inspection is scheduled. No backfill before one.</p> : null}
+      <ul className={styles["tight"]}>
+        {inspections.map(({ inspection, cutOffs }) => (
+          <li key={inspection.id}>
+            {inspection.title}: {formatNearDay(inspection.bookedFor, today)}
+            {inspection.bookedAt === "" ? "" : `, ${formatTime(inspection.bookedAt)}`}
+            {inspection.inspector === "" ? "" : `, ${inspection.inspector}`}
+            {cutOffs.map((clock) => `. ${clock.title}: ${whenWords(clock, today)}`)}
+          </li>
+        ))}
+      </ul>
+      <p>
+        {file.authority === null ? "No authority is chosen." : file.authority.name}
+        {phone === "" ? ": no phone on file" : `: ${formatPhone(phone)}`}
+      </p>
+    </section>
+  );
+}
