@@ -30,7 +30,7 @@ function nameWords(name: string): string[] {
 }
 
 /** What speaks for two names, with their addresses, being one party; empty: nothing does. */
-function likeness(a: Reach, b: Reach): string[] {
+export function likeness(a: Reach, b: Reach): string[] {
   const [one, other] = [nameWords(a.name), nameWords(b.name)];
   const same = one.length > 0 && one.join(" ") === other.join(" ");
   const reach = sameReach(a, b);

@@ -64,6 +64,10 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     }),
     true,
   ),
+  bringInPeopleAction: {
+    args: () => [LINE, [{ site: "1 Alder Court", owner: "Nora Hale", order: "first-last" }]],
+    writes: true,
+  },
   undoSamePartyAction: { args: () => [LINE, "none", IDLE, aForm({})] },
   savePeopleAction: { args: () => [LINE, 0, []] },
   decideAction: onLine(

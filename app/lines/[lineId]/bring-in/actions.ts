@@ -6,6 +6,7 @@ import { sentenceOf } from "#app/messages.ts";
 import { requireAct } from "#app/session.ts";
 import { readTableApart } from "#lib/exchange/table-file/read-table-apart.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
+import { bringInPeople } from "#lib/operations/bring-in-people.ts";
 import {
   BRINGABLE,
   type Bringable,
@@ -20,6 +21,18 @@ export async function readTableAction(form: FormData): Promise<Result<TableFile,
   const file = form.get("file");
   if (!(file instanceof File)) return err("Choose a file first.");
   return readTableApart(new Uint8Array(await file.arrayBuffer()));
+}
+
+/** Brings a list of owners into the properties and people of a line. */
+export async function bringInPeopleAction(
+  lineId: string,
+  rows: readonly object[],
+): Promise<Result<BroughtIn, string>> {
+  const act = await requireAct("work-the-file");
+  const brought = bringInPeople(act, { lineId, rows });
+  if (!brought.ok) return err(sentenceOf(brought.error));
+  revalidatePath(`/lines/${lineId}`, "layout");
+  return ok(brought.value);
 }
 
 /** Brings rows into a record or a run: what came in, and what is to be mended. */

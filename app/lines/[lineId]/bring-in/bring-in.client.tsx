@@ -8,18 +8,21 @@ import { Section } from "#app/_components/section.tsx";
 import { cellOf } from "#app/_components/typed-cell.ts";
 import type { Property } from "#lib/domain/facts/party.ts";
 import type { Run } from "#lib/domain/facts/run.ts";
+import type { ListPlace } from "#lib/domain/party/listed-row.ts";
 import { OBSERVATION_COLUMNS, RUN_COLUMNS, runColumn } from "../camera/columns.ts";
 import { counted } from "../names.ts";
 import { entryColumns } from "../record/columns.ts";
-import { bringInAction, readTableAction } from "./actions.ts";
+import { bringInAction, bringInPeopleAction, readTableAction } from "./actions.ts";
 import styles from "./bring-in.module.css";
 import { FileChoice } from "./file-choice.client.tsx";
 import { DoubleRows, MendRows, ReadyRows } from "./heaps.client.tsx";
 import type { Work } from "./kept.ts";
+import { LISTED_COLUMNS } from "./listed-columns.ts";
+import { ListedRows } from "./listed-rows.client.tsx";
 import { MatchTable } from "./match-table.client.tsx";
-import { readingAt, unsaidIn } from "./sort-rows.ts";
+import { type Heaps, isWrong, readingAt, unsaidIn } from "./sort-rows.ts";
 import { useWork } from "./use-work.ts";
-import { type Heaps, heapsOf, isWrong, onSheet, type Table, typedIn, withReading } from "./work.ts";
+import { heapsOf, onSheet, type Table, typedIn, withReading } from "./work.ts";
 
 interface BringInProps {
   readonly lineId: string;
@@ -32,6 +35,8 @@ interface BringInProps {
   readonly there: readonly object[];
   readonly properties: readonly Property[];
   readonly runs: readonly Run[];
+  /** What is on the line, where the rows are people. */
+  readonly place: ListPlace | null;
 }
 
 /** A file of rows, from choosing it to the last row that is mended and brought in. */
@@ -40,6 +45,7 @@ export function BringIn(props: BringInProps) {
   const columns = useMemo(() => {
     if (table === "entries") return entryColumns({ properties });
     if (table === "runs") return RUN_COLUMNS;
+    if (table === "people") return LISTED_COLUMNS;
     return to === "" ? [runColumn(runs), ...OBSERVATION_COLUMNS] : OBSERVATION_COLUMNS;
   }, [table, to, properties, runs]);
   const { work, start, change, undo, redo } = useWork(`wyebook:bring-in:${lineId}:${table}:${to}`);
@@ -167,10 +173,10 @@ interface WorkProps extends BringInProps {
 
 function WorkOnRows(props: WorkProps) {
   const { work, columns, onChange } = props;
-  const { table, to, there } = props;
+  const { table, to, there, place } = props;
   const heaps = useMemo(
-    () => heapsOf(work, columns, { table, to, there }),
-    [work, columns, table, to, there],
+    () => heapsOf(work, columns, { table, to, there, place }),
+    [work, columns, table, to, there, place],
   );
   const rows = work.sheets[work.sheet]?.rows ?? [];
   const shown = columns.filter(
@@ -243,7 +249,10 @@ function BringBar({
     setRefusal("");
     begin(async () => {
       const rows = coming.map(({ fields }) => fields);
-      const answer = await bringInAction(lineId, { table, to, rows, doubles });
+      const answer =
+        table === "people"
+          ? await bringInPeopleAction(lineId, rows)
+          : await bringInAction(lineId, { table, to, rows, doubles });
       if (!answer.ok) return setRefusal(answer.error);
       const numberOf = (at: number) => coming[at]?.number ?? 0;
       const { added, left } = answer.value;
@@ -265,8 +274,21 @@ function BringBar({
 
   return (
     <>
-      <DoubleRows rows={heaps.doubles} columns={shown} wanted={doubles} onWanted={setDoubles} />
-      <ReadyRows rows={heaps.ready} columns={shown} />
+      {table === "people" ? (
+        <>
+          <ListedRows title="Already there" rows={heaps.doubles} />
+          <ListedRows
+            title="Ready"
+            rows={heaps.ready}
+            onSame={(changes) => onChange((now) => typedIn(now, changes))}
+          />
+        </>
+      ) : (
+        <>
+          <DoubleRows rows={heaps.doubles} columns={shown} wanted={doubles} onWanted={setDoubles} />
+          <ReadyRows rows={heaps.ready} columns={shown} />
+        </>
+      )}
       <div className={`cluster ${styles["bar"]}`}>
         <button
           type="button"

@@ -7,8 +7,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import type { CellChange } from "#app/_components/typed-cell.ts";
 import { TypedTable } from "#app/_components/typed-table.client.tsx";
 import { counted } from "../names.ts";
-import type { SheetRow } from "./sort-rows.ts";
-import { isWrong } from "./work.ts";
+import { isWrong, type SheetRow } from "./sort-rows.ts";
 
 interface HeapProps {
   readonly rows: readonly SheetRow[];

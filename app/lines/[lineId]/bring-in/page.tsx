@@ -5,6 +5,7 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { oneOf } from "#app/form.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { ListPlace } from "#lib/domain/party/listed-row.ts";
 import { lineFileOf } from "../file.ts";
 import { BringIn } from "./bring-in.client.tsx";
 
@@ -25,11 +26,12 @@ export default async function BringInPage({
   const { lineId } = await params;
   const { table: wanted, to } = await searchParams;
   const { file, may } = await lineFileOf(lineId);
-  const table = oneOf(["entries", "observations", "runs"] as const, String(wanted));
+  const table = oneOf(["entries", "observations", "runs", "people"] as const, String(wanted));
   const target = targetOf(file, table, String(to));
   if (table === null || target === null) return <Choose lineId={lineId} file={file} />;
   const back = backOf(lineId, table, target.id);
-  const allowed = may(table === "entries" ? "work-the-file" : "record-the-field");
+  const office = table === "entries" || table === "people";
+  const allowed = may(office ? "work-the-file" : "record-the-field");
   return (
     <>
       <PageHead asked={`Import rows into ${target.name}`}>
@@ -52,6 +54,7 @@ export default async function BringInPage({
           there={thereIn(file, table, target.id)}
           properties={file.properties}
           runs={file.runs}
+          place={table === "people" ? placeOf(file) : null}
         />
       ) : (
         <NoticeBox
@@ -73,13 +76,18 @@ interface Target {
   readonly name: string;
 }
 
-type Table = "entries" | "observations" | "runs";
+type Table = "entries" | "observations" | "runs" | "people";
+
+function placeOf({ properties, parties, roles, units }: LineFile): ListPlace {
+  return { properties, parties, roles, units };
+}
 
 /** In an address: each row of the file names its own run. */
 const EACH = "each";
 
 function targetOf(file: LineFile, table: Table | null, to: string): Target | null {
   if (table === "runs") return { id: "", name: file.line.name };
+  if (table === "people") return { id: "", name: "properties and people" };
   if (table === "entries") {
     const record = file.records.find(({ id }) => id === to);
     return record === undefined ? null : { id: record.id, name: record.title };
@@ -93,12 +101,14 @@ function targetOf(file: LineFile, table: Table | null, to: string): Target | nul
 function thereIn(file: LineFile, table: Table, to: string): readonly object[] {
   if (table === "entries") return file.entries.filter(({ recordId }) => recordId === to);
   if (table === "runs") return file.runs;
+  if (table === "people") return [];
   return file.observations.filter(({ runId }) => to === "" || runId === to);
 }
 
 function backOf(lineId: string, table: Table, id: string): string {
   if (table === "entries") return `/lines/${lineId}/record`;
   if (table === "runs") return `/lines/${lineId}/camera`;
+  if (table === "people") return `/lines/${lineId}/who`;
   return `/lines/${lineId}/camera/log${id === "" ? "" : `?run=${encodeURIComponent(id)}`}`;
 }
 

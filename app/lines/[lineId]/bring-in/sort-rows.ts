@@ -1,6 +1,7 @@
 import { parseCell, unsureIn } from "#app/_components/grid/cell.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { areHeadings, matchHeadings } from "#app/_components/grid/headings.ts";
+import type { ListedRow } from "#lib/domain/party/listed-row.ts";
 
 /** Of a column that holds something and of which nobody has said yet what it is. */
 export const UNSAID = "?";
@@ -24,6 +25,20 @@ export interface SheetRow {
   readonly texts: Readonly<Record<string, string>>;
   readonly fields: Readonly<Record<string, unknown>>;
   readonly problems: Readonly<Record<string, string>>;
+  /** Of a list of owners: what the row comes to. */
+  readonly listed?: ListedRow;
+}
+
+/** The rows of a file in three heaps. */
+export interface Heaps {
+  readonly ready: readonly SheetRow[];
+  readonly mend: readonly SheetRow[];
+  /** At a place where the record or run, or an earlier row, has the same. */
+  readonly doubles: readonly SheetRow[];
+}
+
+export function isWrong({ problems }: Pick<SheetRow, "problems">): boolean {
+  return Object.keys(problems).length > 0;
 }
 
 type Cells = readonly (readonly string[])[];

@@ -3,19 +3,29 @@ import type { CellChange } from "#app/_components/typed-cell.ts";
 import type { RecordEntry } from "#lib/domain/facts/record.ts";
 import type { Observation, Run } from "#lib/domain/facts/run.ts";
 import { isSameEntry, isSameRun, isSameSeen } from "#lib/domain/facts/same-place.ts";
+import type { ListPlace } from "#lib/domain/party/listed-row.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import type { Work } from "./kept.ts";
-import { type Reading, readingOf, type SheetRow, sheetRows } from "./sort-rows.ts";
+import { peopleHeaps } from "./people-heaps.ts";
+import {
+  type Heaps,
+  isWrong,
+  type Reading,
+  readingOf,
+  type SheetRow,
+  sheetRows,
+} from "./sort-rows.ts";
 
-/** The rows of a file in three heaps. */
-export interface Heaps {
-  readonly ready: readonly SheetRow[];
-  readonly mend: readonly SheetRow[];
-  /** At a place where the record or run, or an earlier row, has the same. */
-  readonly doubles: readonly SheetRow[];
+export type Table = "entries" | "observations" | "runs" | "people";
+
+/** Where the rows go. */
+export interface Aim {
+  readonly table: Table;
+  readonly to: string;
+  readonly there: readonly object[];
+  /** What is on the line, where the rows are people. */
+  readonly place?: ListPlace | null;
 }
-
-export type Table = "entries" | "observations" | "runs";
 
 /** A file that was just read: the first sheet, its headings as far as they name our columns. */
 export function workOn(file: TableFile, fileName: string, columns: readonly GridColumn[]): Work {
@@ -72,8 +82,9 @@ export function rowsIn(work: Work, columns: readonly GridColumn[]): SheetRow[] {
 export function heapsOf(
   work: Work,
   columns: readonly GridColumn[],
-  { table, to, there }: { table: Table; to: string; there: readonly object[] },
+  { table, to, there, place = null }: Aim,
 ): Heaps {
+  if (place !== null) return peopleHeaps(work, rowsIn(work, columns), place);
   const kept = new Set(work.mend);
   const before = [...there];
   const heaps: { [H in keyof Heaps]: SheetRow[] } = { ready: [], mend: [], doubles: [] };
@@ -87,10 +98,6 @@ export function heapsOf(
     if (!wrong && !double) before.push(filled);
   }
   return heaps;
-}
-
-export function isWrong({ problems }: Pick<SheetRow, "problems">): boolean {
-  return Object.keys(problems).length > 0;
 }
 
 /** What a row is compared by, with the usual values where the file says nothing. */

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
-import { SubmitButton } from "#app/_components/button.tsx";
+import { ButtonLink, SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
@@ -98,7 +98,17 @@ function Start() {
 
 function Properties({ lineId, file, revisions, readOnly }: GridProps) {
   return (
-    <Section title="Properties" note="Site address. Enter owners’ mailing addresses under People.">
+    <Section
+      title="Properties"
+      note="Site address. Enter owners’ mailing addresses under People."
+      actions={
+        readOnly ? undefined : (
+          <ButtonLink href={`/lines/${lineId}/bring-in?table=people`}>
+            Import a list of owners
+          </ButtonLink>
+        )
+      }
+    >
       <RowsGrid
         lineId={lineId}
         table="properties"
