@@ -5,6 +5,7 @@ import { parseCell } from "#app/_components/grid/cell.ts";
 import { choicesOf, folded } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import * as authority from "#app/lines/[lineId]/authority/columns.ts";
+import { LISTED_COLUMNS } from "#app/lines/[lineId]/bring-in/listed-columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/columns.ts";
 import * as camera from "#app/lines/[lineId]/camera/columns.ts";
 import * as plan from "#app/lines/[lineId]/camera/plan/columns.ts";
@@ -39,6 +40,7 @@ const REPORT = {
 const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "reconcile/undocumented/test-columns": testColumns(FILE),
   "authority/columns": authority.inspectionColumns(FILE),
+  "bring-in/listed-columns": LISTED_COLUMNS,
   "camera/columns": [
     ...camera.RUN_COLUMNS,
     ...camera.ANCHOR_COLUMNS,
