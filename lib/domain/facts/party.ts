@@ -23,7 +23,7 @@ export type Address = ValuesOf<typeof ADDRESS>;
 export const ADDRESS = { street: words, unit: words, city: words, state: words, zip: words };
 
 /** How a property stands to the line. */
-const STAKES = ["connected", "candidate", "crossed", "neighbour"] as const;
+export const STAKES = ["connected", "candidate", "crossed", "neighbour"] as const;
 export type Stake = (typeof STAKES)[number];
 
 export type Property = RowOf<typeof PROPERTY>;

@@ -53,7 +53,7 @@ export function personOf(
     ...mailFields(reach.mailing ?? NOWHERE),
     phone: reach.phone,
     email: reach.email,
-    language: fields.language ?? known?.language ?? "en",
+    language: fields.language ?? known?.language ?? "unknown",
     needs: fields.needs ?? "",
     note: reach.note,
   };

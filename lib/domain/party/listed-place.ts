@@ -57,6 +57,7 @@ export function propertyFor(
     legalDescription: "",
     stake: fields.stake ?? "candidate",
     weight: null,
+    bothLanguages: false,
     note: "",
   };
   return { property: fresh, isNew: true };

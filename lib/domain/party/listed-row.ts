@@ -1,6 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
-import type { PartyRole, Stake } from "../facts/party.ts";
-import type { Language } from "../say/language.ts";
+import type { PartyLanguage, PartyRole, Stake } from "../facts/party.ts";
 import type { NameOrder } from "./owner-names.ts";
 
 /** One row of a list of owners, as its columns hold it; what is missing is not in the list. */
@@ -30,7 +29,7 @@ export interface ListedFields {
   readonly mailLast?: string;
   readonly phone?: string;
   readonly email?: string;
-  readonly language?: Language | undefined;
+  readonly language?: PartyLanguage | undefined;
   readonly needs?: string;
   readonly note?: string;
   /** Of the first, second and third owner of the row: the party on file that a person said it is. */

@@ -2,7 +2,7 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { ListedFields } from "#lib/domain/party/listed-row.ts";
 import type { NameOrder } from "#lib/domain/party/owner-names.ts";
 import { LANGUAGE_WORDS, ROLE_CELL_WORDS, STAKE_WORDS } from "../field-terms.ts";
-import { STAKE_SYNONYMS } from "../synonyms.ts";
+import { LANGUAGE_SYNONYMS, STAKE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 
 type ListedColumn = GridColumn & { readonly key: keyof ListedFields };
@@ -72,7 +72,12 @@ export const LISTED_COLUMNS: readonly ListedColumn[] = [
   column("unit", "Unit", 9, []),
   column("phone", "Phone", 14, ["owner phone"]),
   column("email", "Email", 22, ["owner email", "e-mail"]),
-  { key: "language", title: "Language", kind: "choice", choices: optionsOf(LANGUAGE_WORDS) },
+  {
+    key: "language",
+    title: "Language",
+    kind: "choice",
+    choices: optionsOf(LANGUAGE_WORDS, LANGUAGE_SYNONYMS),
+  },
   column("needs", "Water-service needs", 22, []),
   column("note", "Note", 22, []),
 ];
