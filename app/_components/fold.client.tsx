@@ -1,23 +1,33 @@
 "use client";
 
-import { type ReactNode, useEffect, useRef, useState } from "react";
+import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from "react";
+
+/** As narrow as the rules of app/globals.css have it for a phone. */
+const PHONE = "(max-width: 42rem)";
 
 /** Details that open by themselves when the address names what they hold. */
 export function Fold({
   id,
   summary,
   opened = false,
+  onPhone = false,
   children,
 }: {
   readonly id?: string | undefined;
   /** Open at first. */
   readonly opened?: boolean | undefined;
+  /** Folded on a phone alone; elsewhere it is open and looks like any other part. */
+  readonly onPhone?: boolean | undefined;
   readonly summary: ReactNode;
   readonly children: ReactNode;
 }) {
   const details = useRef<HTMLDetailsElement>(null);
   // Only at first: what a person opens or closes later stays as they left it.
-  const [first] = useState(opened);
+  const [first] = useState(opened || onPhone);
+  useLayoutEffect(() => {
+    if (onPhone && details.current !== null && window.matchMedia(PHONE).matches)
+      details.current.open = opened;
+  }, [onPhone, opened]);
   useEffect(() => {
     const openIfNamed = () => {
       const name = decodeURIComponent(window.location.hash.slice(1));
@@ -33,7 +43,11 @@ export function Fold({
     return () => window.removeEventListener("hashchange", openIfNamed);
   }, [id]);
   return (
-    <details ref={details} className="section-fold" open={first}>
+    <details
+      ref={details}
+      className={onPhone ? "section-fold section-fold-phone" : "section-fold"}
+      open={first}
+    >
       <summary>{summary}</summary>
       {children}
     </details>

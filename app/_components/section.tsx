@@ -9,6 +9,7 @@ export function Section({
   actions,
   folded,
   opened,
+  foldedOnPhone,
   children,
 }: {
   readonly title: string;
@@ -20,22 +21,28 @@ export function Section({
   readonly folded?: ReactNode;
   /** A folded part that is open at first. */
   readonly opened?: boolean;
+  /** As `folded`, on a phone alone: for a long part that is not the first thing to do. */
+  readonly foldedOnPhone?: ReactNode;
   readonly children: ReactNode;
 }) {
-  if (folded !== undefined)
+  const inside = folded ?? foldedOnPhone;
+  if (inside !== undefined)
     return (
       <section className="section" id={id} aria-label={title}>
         <Fold
           id={id}
           opened={opened}
+          onPhone={folded === undefined}
           summary={
             <>
               <h2>{title}</h2>
-              <span className="muted">{folded}</span>
+              <span className="muted">{inside}</span>
             </>
           }
         >
-          {actions === undefined ? null : <div className="cluster screen-only">{actions}</div>}
+          {actions === undefined ? null : (
+            <div className="cluster screen-only section-fold-actions">{actions}</div>
+          )}
           {note === undefined ? null : <p className="section-note">{note}</p>}
           {children}
         </Fold>

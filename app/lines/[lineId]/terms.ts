@@ -134,8 +134,8 @@ export const PROOF_WORDS: Record<NonNullable<ToldCell["provenBy"]>, string> = {
 };
 
 export const CALL_PURPOSE_WORDS: Record<CallPurpose, string> = {
-  "drain-pause": "A pause of drains",
-  "test-visit": "A test visit",
+  "drain-pause": "Drain shutdown",
+  "test-visit": "Test visit",
 };
 
 export const CALL_OUTCOME_WORDS: Record<CallOutcome, string> = {

@@ -12,6 +12,6 @@ export const STOP_WORDS: Record<HoldStop, string> = {
   submission: "submission",
   digging: "digging",
   "closing-branches": "lining, bursting or replacing the pipe over live branches",
-  pause: "a pause of drains",
+  pause: "a drain shutdown",
   "test-visit": "a test visit",
 };

@@ -9,6 +9,7 @@ import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
 import { REQUIREMENT_WORDS } from "#lib/domain/permit/state-words.ts";
+import { counted } from "../names.ts";
 import { PaperLink } from "../notices/paper-link.tsx";
 import { optionsOf } from "../terms.ts";
 import { markRequirementAction } from "./actions.ts";
@@ -33,6 +34,7 @@ export function Checklist({ checks, ...part }: ChecklistProps) {
       <Section
         title="Still needed"
         id="requirements"
+        foldedOnPhone={counted(missing.length, "item")}
         note={authority === null ? undefined : `${authority.name}, ${authority.office}.`}
       >
         {missing.length > 0 ? <Checks {...part} checks={missing} /> : null}

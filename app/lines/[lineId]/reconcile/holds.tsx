@@ -9,7 +9,7 @@ import type { Hold } from "#lib/domain/facts/hold.ts";
 import { isWaivable } from "#lib/domain/holds/holds.ts";
 import { STOP_WORDS } from "#lib/domain/stops/stop-words.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { listed } from "../names.ts";
+import { counted, listed } from "../names.ts";
 import type { LinePart } from "../part.ts";
 import { liftWaiverAction, waiveAction } from "./actions.ts";
 import styles from "./reconcile.module.css";
@@ -28,6 +28,7 @@ export function Holds({ asked, ...part }: LinePart & { readonly asked: Asked }) 
     <Section
       title="Holds"
       id="holds"
+      foldedOnPhone={counted(holds.length, "hold")}
       note="A hold blocks unsafe or unfair steps until its cause is resolved. A waiver does not resolve it: your name and reason print in the packet."
     >
       {holds.length === 0 ? (

@@ -10,11 +10,21 @@ export function tieInWords(finding: TieInFinding): string {
 }
 
 /** `74.5 ± 1.0 ft, left`; `not tied to the main` where no run ties it to the line. */
-export function placeWords({ station, uncertainty, side, compass }: TieInFinding): string {
-  const where = side === "unknown" ? "" : `, ${sideWords(side, compass)}`;
-  if (station === null) return `not tied to the main${where}`;
+export function placeWords(finding: TieInFinding): string {
+  const side = sideOf(finding);
+  return side === "" ? stationOf(finding) : `${stationOf(finding)}, ${side}`;
+}
+
+/** `26.0 ± 1.0 ft`. */
+export function stationOf({ station, uncertainty }: TieInFinding): string {
+  if (station === null) return "not tied to the main";
   const sure = uncertainty === null ? "" : ` ± ${plainFeet(uncertainty)}`;
-  return `${plainFeet(station)}${sure} ft${where}`;
+  return `${plainFeet(station)}${sure} ft`;
+}
+
+/** `left, north side`; empty where the side is unknown. */
+export function sideOf({ side, compass }: TieInFinding): string {
+  return side === "unknown" ? "" : sideWords(side, compass);
 }
 
 /** `House 14 on Side sewer card 1184`. */

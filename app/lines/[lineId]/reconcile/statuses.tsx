@@ -4,11 +4,12 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding, TieInFinding } from "#lib/domain/findings/report.ts";
 import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
+import { Beneath } from "../beneath.tsx";
 import { STANDING_WORDS } from "../field-terms.ts";
 import { propertyName } from "../names.ts";
 import type { LinePart } from "../part.ts";
 import stacked from "../stacked.module.css";
-import { entryWords, placeWords } from "./place-words.ts";
+import { entryWords, sideOf, stationOf } from "./place-words.ts";
 import styles from "./reconcile.module.css";
 
 type Language = "en" | "es";
@@ -38,7 +39,10 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
             {inOrder(report.tieIns).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <th scope="row">{finding.tieIn.label}</th>
-                <td>{placeWords(finding)}</td>
+                <td className="nowrap">
+                  {stationOf(finding)}
+                  <Beneath>{sideOf(finding)}</Beneath>
+                </td>
                 <td className="nowrap" data-title="Owner:">
                   {finding.propertyId === null ? (
                     <span className="muted">unknown</span>

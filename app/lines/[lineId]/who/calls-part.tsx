@@ -43,7 +43,7 @@ export function CallFirst({ about, ...part }: CallsProps) {
     <Section
       title="Call these households first"
       id="calls"
-      note="No pause of drains and no test visit there before they were called and agreed to the day. Plan around what they need. For the crew only: it is in no letter and no packet."
+      note="No drain shutdown and no test visit until they have been called and agreed to the day. For the office and crew only: never in a letter or packet."
     >
       <div className="pair">
         {needs.map((need) => (
@@ -96,7 +96,7 @@ function Household({ need, about, ...part }: CallsProps & { readonly need: House
         </p>
       )}
       {calls.length === 0 ? (
-        <p className="muted">No call is on file.</p>
+        <p className="muted">No calls yet.</p>
       ) : (
         <ul>
           {calls.toReversed().map((call) => (
@@ -119,9 +119,12 @@ function callWords(
   const about = short
     ? ""
     : ` about ${CALL_PURPOSE_WORDS[purpose].toLowerCase()} ${formatDay(forDay, today)}`;
-  const said = words === "" ? "" : `: ${words}`;
-  const other = needs === need.party.needs ? "" : ` (the need was “${needs}” then: call again)`;
-  return `${calledBy} called ${formatDay(calledOn, today)}${about}, ${CALL_OUTCOME_WORDS[outcome]}${said}${other}`;
+  const said = words === "" ? "" : `; ${words}`;
+  const other =
+    needs === need.party.needs
+      ? ""
+      : ` (their need has changed since, from “${needs}”: call again)`;
+  return `${calledBy} called ${formatDay(calledOn, today)}${about}: ${CALL_OUTCOME_WORDS[outcome]}${said}${other}`;
 }
 
 function CallForm({
@@ -147,11 +150,11 @@ function CallForm({
             label="About"
             name="purpose"
             required
-            options={[{ value: "", label: "choose" }, ...optionsOf(CALL_PURPOSE_WORDS)]}
+            options={[{ value: "", label: "select" }, ...optionsOf(CALL_PURPOSE_WORDS)]}
             {...(about === undefined ? {} : { defaultValue: about.purpose })}
           />
           <Field
-            label="On which day it would be"
+            label="Planned date"
             name="forDay"
             type="date"
             required
@@ -159,14 +162,14 @@ function CallForm({
             {...(about === undefined ? {} : { defaultValue: about.day })}
           />
           <Choice
-            label="How it ended"
+            label="Result"
             name="outcome"
             required
-            options={[{ value: "", label: "choose" }, ...optionsOf(CALL_OUTCOME_WORDS)]}
+            options={[{ value: "", label: "select" }, ...optionsOf(CALL_OUTCOME_WORDS)]}
           />
-          <Field label="Who called" name="calledBy" required defaultValue={caller ?? ""} />
+          <Field label="Called by" name="calledBy" required defaultValue={caller ?? ""} />
           <Field
-            label="Called on"
+            label="Date of the call"
             name="calledOn"
             type="date"
             required

@@ -125,7 +125,7 @@ describe("a household that cannot be without drains", () => {
     );
     expect(thing).toMatchObject({
       kind: "blocked",
-      sentence: "Beatrix Holloway (call first) stops a pause of drains and a test visit",
+      sentence: "Beatrix Holloway (call first) stops a drain shutdown and a test visit",
     });
   });
 });

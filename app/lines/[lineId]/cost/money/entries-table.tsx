@@ -76,7 +76,7 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
                   </Beneath>
                 </th>
                 <td data-label="Account">
-                  {propertyName(file, entry.propertyId)}
+                  <span className="nowrap">{propertyName(file, entry.propertyId)}</span>
                   <Beneath>{partyName(file, entry.partyId)}</Beneath>
                 </td>
                 <Sides file={file} entry={entry} />

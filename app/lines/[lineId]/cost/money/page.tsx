@@ -8,6 +8,7 @@ import { overdueAccounts, receivedWords } from "#lib/domain/ledger/sentence.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { lineFileOf } from "../../file.ts";
 import { HoldBoxes } from "../../holds.tsx";
+import { counted } from "../../names.ts";
 import { AccountsTable } from "./accounts-table.tsx";
 import { printAccountsAction } from "./actions.ts";
 import { AgingTable } from "./aging-table.tsx";
@@ -73,6 +74,7 @@ export default async function LedgerPage({
       <Section
         title="Ledger"
         id="book"
+        foldedOnPhone={counted(file.ledger.length, "entry", "entries")}
         note="All entries, newest first. Entries are never changed or deleted; a mistake is reversed by a new entry."
         actions={
           file.ledger.length === 0 ? undefined : (

@@ -52,6 +52,7 @@ export default async function ConsentsPage({
       <Section
         title="Who has to sign"
         id="signers"
+        foldedOnPhone="every title holder"
         note="Every title holder, including contract purchasers; one owner can’t sign for the others. A trust, company or estate signs through a person in a stated capacity."
       >
         <SignersPart
@@ -63,7 +64,12 @@ export default async function ConsentsPage({
       </Section>
       {may("work-the-file") ? (
         <div className="screen-only">
-          <Section title="Record a consent" id="record" note="Select a cell above, or choose here.">
+          <Section
+            title="Record a consent"
+            id="record"
+            foldedOnPhone="given, refused or withdrawn"
+            note="Select a cell above, or choose here."
+          >
             <ConsentForm
               lineId={lineId}
               file={file}
@@ -73,7 +79,10 @@ export default async function ConsentsPage({
           </Section>
         </div>
       ) : null}
-      <Section title="Consent history">
+      <Section
+        title="Consent history"
+        foldedOnPhone={counted(file.consents.length, "entry", "entries")}
+      >
         <ConsentLog lineId={lineId} file={file} report={report} />
       </Section>
     </>

@@ -49,7 +49,7 @@ export default async function LetterFactsPage({
       </Section>
       <Section
         title="Days and hours"
-        note="Of a visit without a planned test day, of the work, of a drain-use pause."
+        note="Of a visit without a planned test day, of the work, of a drain shutdown."
       >
         <p>
           <Link href={`/lines/${lineId}/schedule#events`}>

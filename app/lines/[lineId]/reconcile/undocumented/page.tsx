@@ -1,11 +1,10 @@
 import { ButtonLink } from "#app/_components/button.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
-import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
+import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
 import { linePartOf } from "../../line-part.ts";
-import { counted, listed } from "../../names.ts";
-import type { LinePart } from "../../part.ts";
 import { Levels } from "./levels.tsx";
 import type { TieInQuery } from "./opened.tsx";
+import { undocumentedWords } from "./questions.ts";
 import { OtherTests, SettledTieIns, Undocumented } from "./tie-in.tsx";
 
 export const metadata = { title: "Undocumented tie-ins" };
@@ -23,7 +22,10 @@ export default async function UndocumentedPage({
   const open = part.report.tieIns.filter(isOwnerOpen);
   return (
     <>
-      <PageHead asked="Which property does each undocumented tie-in serve?" answer={answerOf(part)}>
+      <PageHead
+        asked="Which property does each undocumented tie-in serve?"
+        answer={undocumentedWords(part.report.tieIns)}
+      >
         {open.length === 0 || !part.mayRecord ? null : (
           <p className="screen-only">
             <ButtonLink href={`/lines/${lineId}/reconcile/test-day`}>
@@ -38,22 +40,4 @@ export default async function UndocumentedPage({
       <Levels />
     </>
   );
-}
-
-/** `T2 and T6 have no proven owner; tests show the owner of T4`. */
-function answerOf({ report: { tieIns } }: LinePart): string {
-  const labels = (of: LinePart["report"]["tieIns"]) => listed(of.map(({ tieIn }) => tieIn.label));
-  const open = tieIns.filter(isOwnerOpen);
-  const shown = tieIns.filter(isUnsettled);
-  const words = [
-    open.length === 0
-      ? ""
-      : `${labels(open)} ${open.length === 1 ? "has" : "have"} no proven owner`,
-    shown.length === 0 ? "" : `tests show the owner of ${labels(shown)}; settle it below`,
-  ].filter((each) => each !== "");
-  if (words.length > 0) return words.join("; ");
-  const settled = tieIns.filter(({ standing }) => standing === "undocumented").length;
-  return settled === 0
-    ? "Every tie-in is on record"
-    : `${counted(settled, "tie-in")} not on record, all settled`;
 }

@@ -9,7 +9,6 @@ import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/testing/next-test.ts";
 import { LEVEL_WORDS } from "#lib/domain/tiein/level-words.ts";
-import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
 import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { TIE_IN_KIND_WORDS } from "../../field-terms.ts";
@@ -26,6 +25,7 @@ import { SETTLE_REASONS, SHOWN_REASONS } from "../reasons.ts";
 import styles from "../reconcile.module.css";
 import { Candidates } from "./candidates.tsx";
 import { FEW, Others, opened, pathOf, type TieInQuery } from "./opened.tsx";
+import { isAnswered, needsEvidence } from "./questions.ts";
 import { Rulings } from "./rulings.tsx";
 import { TEST_BLANK, testColumns } from "./test-columns.ts";
 
@@ -77,19 +77,6 @@ export function SettledTieIns({ asked, ...part }: LinePart & { readonly asked: T
       </div>
     </Section>
   );
-}
-
-function needsEvidence({ standing, tieIn }: TieInFinding): boolean {
-  return (
-    standing === "undocumented" ||
-    standing === "accepted-by-ruling" ||
-    (tieIn.settledOn !== null && standing !== "on-record-and-seen")
-  );
-}
-
-/** Nothing is left to find out: settled by a person, and not against what tests show. */
-function isAnswered(finding: TieInFinding): boolean {
-  return finding.tieIn.settledOn !== null && !isOwnerOpen(finding) && !isUnsettled(finding);
 }
 
 type TieInProps = LinePart & { readonly finding: TieInFinding };
