@@ -45,8 +45,8 @@ export function openLinkPaper(
   });
 }
 
-function picturesOf({ blocks }: Letter): string[] {
-  return blocks.flatMap((block) =>
+function picturesOf(letter: Letter | null): string[] {
+  return (letter?.blocks ?? []).flatMap((block) =>
     block.kind === "pictures" ? block.pictures.map(({ uploadId }) => uploadId) : [],
   );
 }

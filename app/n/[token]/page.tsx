@@ -44,7 +44,7 @@ export default async function PrivatePage({
   const view = opened.value;
   const language = languageOf((await searchParams).lang, view.language);
   const words = LINK_WORDS[language];
-  const letter = inLanguage(view.letter, language);
+  const letter = view.letter === null ? null : inLanguage(view.letter, language);
   const part = { token, view, language, words };
   return (
     <div className={styles["page"]} lang={language}>
@@ -56,15 +56,19 @@ export default async function PrivatePage({
       <Head {...part} />
       <PdfLink {...part} />
       <Share {...part} />
-      <Section title={words.letter} id="letter" folded={words.readHere}>
+      <Section
+        title={words.letter}
+        id="letter"
+        {...(letter === null ? {} : { folded: words.readHere })}
+      >
         <div className={styles["letter"]}>
-          {letter.language === language ? null : (
-            <p className="muted small screen-only">{words.letterIn}</p>
+          {letter === null ? (
+            <NoticeBox kind="caution" title={words.letterUnreadable}>
+              <p>{words.letterUnreadableNote(view.office.name)}</p>
+            </NoticeBox>
+          ) : (
+            <LetterPart {...part} letter={letter} />
           )}
-          <LetterSheet
-            letter={letter}
-            pictureHref={(id) => `/n/${token}/letter?file=${encodeURIComponent(id)}`}
-          />
         </div>
       </Section>
       <SignedPart {...part} />
@@ -81,6 +85,20 @@ export default async function PrivatePage({
 /** The letter alone in the language in which its page is read; as it was sent where it has only one. */
 function inLanguage({ also, ...letter }: Letter, language: Language): Letter {
   return also?.language === language ? also : letter;
+}
+
+function LetterPart({ token, language, words, letter }: PartProps & { readonly letter: Letter }) {
+  return (
+    <>
+      {letter.language === language ? null : (
+        <p className="muted small screen-only">{words.letterIn}</p>
+      )}
+      <LetterSheet
+        letter={letter}
+        pictureHref={(id) => `/n/${token}/letter?file=${encodeURIComponent(id)}`}
+      />
+    </>
+  );
 }
 
 function Head({ token, view, language, words }: PartProps) {

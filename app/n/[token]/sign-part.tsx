@@ -5,6 +5,7 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { disclosureText } from "#lib/domain/consent/words.ts";
 import { intentSentence } from "#lib/domain/paper/intent.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import type { SigningAsk } from "#lib/domain/paper/link-view.ts";
 import { paperAction, signAction } from "./actions.ts";
 import { DrawName } from "./draw-name.client.tsx";
@@ -22,7 +23,7 @@ export function SignPart(props: PartProps) {
       </Section>
     );
   }
-  if (open.length > 0) {
+  if (open.length > 0 && view.letter !== null) {
     return (
       <Section
         title={words.sign}
@@ -31,7 +32,7 @@ export function SignPart(props: PartProps) {
         folded={words.signFolded}
         opened={view.isOpened}
       >
-        <SignForm {...props} open={open} />
+        <SignForm {...props} open={open} letter={view.letter} />
         <AskForPaper {...props} />
       </Section>
     );
@@ -51,7 +52,8 @@ function SignForm({
   language,
   words,
   open,
-}: PartProps & { readonly open: readonly SigningAsk[] }) {
+  letter,
+}: PartProps & { readonly open: readonly SigningAsk[]; readonly letter: Letter }) {
   const splitId = open.find(({ terms }) => terms.splitId !== null)?.terms.splitId ?? "";
   return (
     <ActionForm
@@ -73,7 +75,7 @@ function SignForm({
                 terms,
                 office: view.office.name,
                 place: view.place,
-                letter: view.letter,
+                letter,
                 date: view.dates[language],
               })}
             </span>

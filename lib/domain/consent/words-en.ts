@@ -90,6 +90,9 @@ export const EN = {
   jump: "On this page",
   letter: "The letter",
   letterIn: "The letter is in the language that it was sent in.",
+  letterUnreadable: "The letter can’t be shown on this page",
+  letterUnreadableNote: (office: string) =>
+    `What was kept of it can’t be read. Use the paper or PDF you have, and ask ${office} for another copy. You can answer below; nothing can be signed here.`,
   readHere: "read it on this page",
   openLetter: "Open the letter as a PDF",
   letterMade: "The PDF of the letter is being created; reload this page in a minute.",

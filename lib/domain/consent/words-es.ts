@@ -11,6 +11,9 @@ export const ES: LinkWords = {
   jump: "En esta página",
   letter: "La carta",
   letterIn: "La carta está en el idioma en que se envió.",
+  letterUnreadable: "No se puede mostrar la carta en esta página",
+  letterUnreadableNote: (office) =>
+    `Lo que se guardó de ella no se puede leer. Use la copia en papel o en PDF que tenga y pida otra a ${office}. Puede responder abajo; aquí no se puede firmar nada.`,
   readHere: "léala en esta página",
   openLetter: "Abrir la carta en PDF",
   letterMade: "El PDF de la carta se está preparando; vuelva a cargar esta página en un minuto.",

@@ -24,6 +24,7 @@ import { latestSplit } from "../split/latest-split.ts";
 import type { Day } from "../time/day.ts";
 import { type Certificate, certificateOf } from "./certificate.ts";
 import { placeOf } from "./facts.ts";
+import { frozenLetter } from "./frozen-letter.ts";
 import type { Letter } from "./letter.ts";
 import { letterDate } from "./letter-date.ts";
 
@@ -58,8 +59,8 @@ export interface LinkView {
   readonly email: string;
   readonly place: string;
   readonly office: Pick<Office, "name" | "phone" | "email" | "zone">;
-  /** As sent, without the slip to cut off. */
-  readonly letter: Letter;
+  /** As sent, without the slip to cut off; null where what is kept of it can't be read. */
+  readonly letter: Letter | null;
   /** The letter's date in each language: on the page it may be read in another than it was sent in. */
   readonly dates: Readonly<Record<Language, string>>;
   /** The letter's PDF was opened by this link: without that nothing is signed. */
@@ -93,9 +94,14 @@ export function linkView(shown: Shown): LinkView | null {
   const { file, report, office, link, notice, visits } = shown;
   const party = file.parties.find(({ id }) => id === notice.partyId);
   if (notice.frozen === null || party === undefined) return null;
-  const letter = withoutSlip(JSON.parse(notice.frozen) as Letter);
+  const kept = frozenLetter(notice.frozen);
+  const letter = kept && withoutSlip(kept);
   const property = file.properties.find(({ id }) => id === notice.propertyId);
-  const asks = askedOnScreen(notice).map((kind) => askOf({ file, report }, notice, kind));
+  // What can't be read can't be signed.
+  const asks =
+    letter === null
+      ? []
+      : askedOnScreen(notice).map((kind) => askOf({ file, report }, notice, kind));
   return {
     language: notice.language,
     partyName: party.name,
@@ -104,8 +110,8 @@ export function linkView(shown: Shown): LinkView | null {
     office: { name: office.name, phone: office.phone, email: office.email, zone: office.zone },
     letter,
     dates: {
-      en: letterDate(file, { notice, letter }, "en"),
-      es: letterDate(file, { notice, letter }, "es"),
+      en: letter === null ? "" : letterDate(file, { notice, letter }, "en"),
+      es: letter === null ? "" : letterDate(file, { notice, letter }, "es"),
     },
     isOpened: visits.some(({ what }) => what === "opened-letter"),
     documentId: notice.uploadId,

@@ -2,6 +2,7 @@ import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Notice } from "../facts/notice.ts";
 import type { Report } from "../findings/report.ts";
 import { composeLetter } from "./compose.ts";
+import { frozenLetter } from "./frozen-letter.ts";
 import type { Letter } from "./letter.ts";
 
 interface Facts {
@@ -29,11 +30,8 @@ export function outdatedVisits(facts: Facts): Notice[] {
 
 /** What a sent letter told; null where it can't be read, so that nobody counts as told by it. */
 function timesToldBy({ frozen }: Notice): string | null {
-  try {
-    return timesIn(JSON.parse(frozen ?? "") as Letter);
-  } catch {
-    return null;
-  }
+  const letter = frozenLetter(frozen ?? "");
+  return letter === null ? null : timesIn(letter);
 }
 
 function timesNow(facts: Facts, notice: Notice): string {

@@ -91,7 +91,7 @@ test("openLink() shows the party's own letter and share, notes the visit, and ch
     superseded: null,
     documentId: null,
   });
-  expect(view.letter.blocks.some(({ kind }) => kind === "answer-slip")).toBe(false);
+  expect(view.letter?.blocks.some(({ kind }) => kind === "answer-slip")).toBe(false);
   const [link] = listLinks(act.db, { lineId, noticeId });
   expect(listVisits(act.db, link?.id ?? "")).toMatchObject([
     { what: "opened", address: "203.0.113.7", agent: "Test browser 1", at: act.now },

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { LetterSheet } from "#app/_components/letter-sheet.tsx";
+import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
@@ -13,6 +14,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import { cellOf } from "#lib/domain/notices/told.ts";
 import { typedInEnglish } from "#lib/domain/paper/as-typed.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
+import { frozenLetter } from "#lib/domain/paper/frozen-letter.ts";
 import { letterGaps } from "#lib/domain/paper/gaps.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { capital } from "#lib/domain/say/capital.ts";
@@ -42,6 +44,7 @@ export default async function LetterPage({
   if (notice === undefined || office === null) notFound();
   const draft = notice.state === "draft";
   const work = may("work-the-file");
+  const letter = letterOf({ file, report, office, notice });
   const typed = draft ? typedInEnglish({ file, report, office, notice }) : null;
   return (
     <>
@@ -100,12 +103,21 @@ export default async function LetterPage({
         )}
       </div>
       <LetterPart draft={draft} note={lockedWords(notice)}>
-        <LetterSheet
-          letter={letterOf({ file, report, office, notice })}
-          pictureHref={(uploadId) =>
-            `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(uploadId)}`
-          }
-        />
+        {letter === null ? (
+          <NoticeBox kind="caution" title="This letter can’t be shown">
+            <p>
+              What was kept of it when it was sent can’t be read. Its PDF, where one was made, is as
+              it went out. Restore a backup, or send the letter again.
+            </p>
+          </NoticeBox>
+        ) : (
+          <LetterSheet
+            letter={letter}
+            pictureHref={(uploadId) =>
+              `/lines/${encodeURIComponent(lineId)}/uploads/${encodeURIComponent(uploadId)}`
+            }
+          />
+        )}
       </LetterPart>
     </>
   );
@@ -146,9 +158,9 @@ function letterOf(facts: {
   readonly report: Report;
   readonly office: Office;
   readonly notice: Notice;
-}): Letter {
+}): Letter | null {
   const { frozen } = facts.notice;
-  return frozen === null ? composeLetter(facts) : (JSON.parse(frozen) as Letter);
+  return frozen === null ? composeLetter(facts) : frozenLetter(frozen);
 }
 
 function stateWords(file: LineFile, notice: Notice, today: string): string {
