@@ -53,7 +53,7 @@ import { problemsIn } from "./problems.ts";
  */
 export function reportOn(file: LineFile, today: Day): Report {
   const facts = standingFactsOf(file);
-  const course = courseOf(file);
+  const { course } = facts;
   const tieIns = file.tieIns.map((tieIn) => tieInFinding(tieIn, { file, facts, course }));
   const entries = file.entries.map((entry): EntryFinding => {
     const place = facts.entryPlaces.get(entry.id);
@@ -159,6 +159,7 @@ function standingFactsOf(file: LineFile): Facts {
     proposals,
     alternatives,
     coverage: coverageOf(file, extent),
+    course: courseOf(file),
     extent,
   };
 }

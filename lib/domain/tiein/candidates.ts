@@ -8,6 +8,8 @@ import { formatDate } from "../time/format-day.ts";
 import { type Clue, type ClueKind, clue } from "./candidate-weights.ts";
 import { isControlRun } from "./control-run.ts";
 import { shownBy } from "./evidence.ts";
+import { onSide } from "./on-side.ts";
+import type { SideSaid } from "./standing-said.ts";
 import { streetClues } from "./street-clues.ts";
 
 const SEEN_WORDS: Record<TestKind, string> = {
@@ -122,7 +124,8 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
       const shown = entryClue(entry.label, { entry: found.station, tieIn: finding.station });
       // How a branch far away is built says nothing of this one.
       if (shown.kind === "entry-far") return [shown];
-      return [shown, ...buildClues(entry, finding), ...sideClues(entry, finding)];
+      const recorded = { side: entry.side, compass: found.compass };
+      return [shown, ...buildClues(entry, finding), ...sideClues(recorded, finding)];
     });
 }
 
@@ -152,10 +155,11 @@ function buildClues(entry: RecordEntry, { tieIn }: TieInFinding): Clue[] {
   return sizes && materials ? [clue("same-build", "Size and material are as on the record.")] : [];
 }
 
-function sideClues(entry: RecordEntry, { side }: TieInFinding): Clue[] {
+function sideClues(recorded: SideSaid, { side, compass }: TieInFinding): Clue[] {
   const clear = (each: string) => each === "left" || each === "right";
-  if (!clear(entry.side) || !clear(side) || entry.side === side) return [];
-  return [clue("other-side", `The record shows it on the ${entry.side}; this is on the ${side}.`)];
+  if (!clear(recorded.side) || !clear(side) || recorded.side === side) return [];
+  const sentence = `The record shows it on the ${onSide(recorded)}; this is on the ${onSide({ side, compass })}.`;
+  return [clue("other-side", sentence)];
 }
 
 function crossingClues(property: Property, { file, finding }: Around): Clue[] {

@@ -3,6 +3,7 @@ import type { PermitRecord } from "../facts/record.ts";
 import type { Ruling } from "../facts/ruling.ts";
 import type { CoverageSpan } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
+import type { CompassPoint } from "../plan/compass.ts";
 import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
 
@@ -26,12 +27,18 @@ export interface SeenSaid {
   readonly runs: readonly string[];
 }
 
+/** A side looking upstream, and the wind that it faces where the line's bearing tells. */
+export interface SideSaid {
+  readonly side: Side;
+  readonly compass: CompassPoint | null;
+}
+
 export interface ComparedSaid {
   readonly off: Cft;
   readonly tolerance: Cft;
   readonly allowedFor: boolean;
   /** Only where they lie on opposite sides. */
-  readonly sides: { readonly recorded: Side; readonly seen: Side } | null;
+  readonly sides: { readonly recorded: SideSaid; readonly seen: SideSaid } | null;
 }
 
 export type SettledSaid = Pick<TieIn, "settledBy" | "settledReason">;

@@ -4,6 +4,7 @@ import { formatFeet, plainFeet } from "../length/station.ts";
 import { IF_WORDS } from "../reconcile/rivals.ts";
 import type { AxisGap } from "../record/axis.ts";
 import { capital } from "../say/capital.ts";
+import { onSide } from "./on-side.ts";
 import { ruledWords } from "./ruling-in-force.ts";
 import {
   type ComparedSaid,
@@ -105,7 +106,9 @@ function comparedWords(compared: ComparedSaid | null): string {
   const { off, tolerance, allowedFor, sides } = compared;
   const allowed = allowedFor ? " after correcting the record’s zero" : "";
   const limit = off <= tolerance ? "within" : "beyond";
-  const opposite = sides ? `; ${sides.recorded} on the record, ${sides.seen} in the pipe` : "";
+  const opposite = sides
+    ? `; ${onSide(sides.recorded)} on the record, ${onSide(sides.seen)} in the pipe`
+    : "";
   return `: ${formatFeet(off)} difference${allowed}, ${limit} the ${formatFeet(tolerance)} tolerance${opposite}`;
 }
 

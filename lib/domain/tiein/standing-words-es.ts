@@ -3,6 +3,7 @@ import type { PermitRecord } from "../facts/record.ts";
 import type { Ruling, RulingKind } from "../facts/ruling.ts";
 import type { CoverageSpan } from "../findings/report.ts";
 import { type Cft, plainFeet } from "../length/station.ts";
+import type { CompassPoint } from "../plan/compass.ts";
 import type { DoubtWhy } from "../reconcile/doubt.ts";
 import type { AxisGap } from "../record/axis.ts";
 import { capital } from "../say/capital.ts";
@@ -12,6 +13,7 @@ import {
   type SeenSaid,
   type SettledSaid,
   type ShownSaid,
+  type SideSaid,
   type StandingWords,
   settledPart,
   stopped,
@@ -52,6 +54,17 @@ const SIDE_WORDS: Record<Side, string> = {
   right: "a la derecha",
   crown: "por arriba",
   unknown: "sin lado conocido",
+};
+
+const WINDS: Record<CompassPoint, string> = {
+  north: "norte",
+  northeast: "noreste",
+  east: "este",
+  southeast: "sureste",
+  south: "sur",
+  southwest: "suroeste",
+  west: "oeste",
+  northwest: "noroeste",
 };
 
 const IF_WORDS: Record<Exclude<DoubtWhy, "not-established">, string> = {
@@ -140,13 +153,19 @@ function seenWords(seen: SeenSaid | null): string {
   return `vista a ${at}, con un margen de ${feet(seen.uncertainty)},${where || " por la cámara"}`;
 }
 
+/** `a la derecha (lado norte)` */
+function sideSaid({ side, compass }: SideSaid): string {
+  const words = SIDE_WORDS[side];
+  return compass === null ? words : `${words} (lado ${WINDS[compass]})`;
+}
+
 function comparedWords(compared: ComparedSaid | null): string {
   if (compared === null) return ", sin una distancia con que comparar";
   const { off, tolerance, allowedFor, sides } = compared;
   const allowed = allowedFor ? " al corregir desde dónde mide el registro" : "";
   const limit = off <= tolerance ? "dentro" : "fuera";
   const opposite = sides
-    ? `; ${SIDE_WORDS[sides.recorded]} en el registro, ${SIDE_WORDS[sides.seen]} en la tubería`
+    ? `; ${sideSaid(sides.recorded)} en el registro, ${sideSaid(sides.seen)} en la tubería`
     : "";
   return `: ${feet(off)} de diferencia${allowed}, ${limit} de los ${feet(tolerance)} en que pueden diferir las lecturas${opposite}`;
 }

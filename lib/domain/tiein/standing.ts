@@ -4,6 +4,7 @@ import type { Standing } from "../facts/pairing.ts";
 import type { RecordEntry } from "../facts/record.ts";
 import type { CoverageSpan } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
+import { type Course, compassAt } from "../plan/course.ts";
 import type { Doubt } from "../reconcile/doubt.ts";
 import { bandOf, pairTolerance } from "../reconcile/likeness.ts";
 import type { AxisGap } from "../record/axis.ts";
@@ -44,6 +45,8 @@ export interface StandingFacts {
   /** Entries that their record has twice, with the one that they repeat. */
   readonly doubled: ReadonlyMap<string, string>;
   readonly coverage: readonly CoverageSpan[];
+  /** Where the line lies on the ground; null where no bearing is on file. */
+  readonly course: Course | null;
 }
 
 /** How a thing stands, whether that rests on a person's word, and why. */
@@ -150,7 +153,9 @@ function linkedStood(link: Link, facts: StandingFacts): Stood {
   const entry = facts.file.entries.find((each) => each.id === link.entryId);
   const place = facts.places.get(link.tieInId);
   const entryPlace = facts.entryPlaces.get(link.entryId);
-  const { elsewhere, compared } = comparison({ entry, place, entryPlace });
+  const tieIn = facts.file.tieIns.find(({ id }) => id === link.tieInId);
+  const course = tieIn?.parentId === null ? facts.course : null;
+  const { elsewhere, compared } = comparison({ entry, place, entryPlace, course });
   return {
     standing: elsewhere ? "on-record-seen-elsewhere" : "on-record-and-seen",
     decided: link.accepted !== null,
@@ -170,10 +175,12 @@ interface Compared {
   readonly entry: RecordEntry | undefined;
   readonly place: TieInPlace | undefined;
   readonly entryPlace: EntryPlace | undefined;
+  /** Null where there is no bearing, and for a branch of a branch, which has none. */
+  readonly course: Course | null;
 }
 
 /** Whether the two lie apart, with the numbers. */
-function comparison({ entry, place, entryPlace }: Compared): {
+function comparison({ entry, place, entryPlace, course }: Compared): {
   readonly elsewhere: boolean;
   readonly compared: ComparedSaid | null;
 } {
@@ -191,7 +198,12 @@ function comparison({ entry, place, entryPlace }: Compared): {
       off,
       tolerance,
       allowedFor: recordedAt !== entryPlace?.recordStation,
-      sides: sameSide ? null : { recorded, seen },
+      sides: sameSide
+        ? null
+        : {
+            recorded: { side: recorded, compass: compassAt(course, recordedAt, recorded) },
+            seen: { side: seen, compass: compassAt(course, seenAt, seen) },
+          },
     },
   };
 }

@@ -2,6 +2,7 @@ import type { Property } from "../facts/party.ts";
 import type { TieInFinding } from "../findings/report.ts";
 import { formatFeet } from "../length/station.ts";
 import { type Clue, clue } from "./candidate-weights.ts";
+import { onSide } from "./on-side.ts";
 
 /** A house on a street: `12 1/2 Fennel Row` is number 12.5 of `fennel row`. */
 export interface HouseNumber {
@@ -108,7 +109,7 @@ function placeOf({ number, station }: Known): string {
 
 /** Even or odd numbers that all join on one side of the line. Two known houses are the least. */
 function sideClue(house: HouseNumber, known: readonly Known[], finding: TieInFinding): Clue[] {
-  const { side } = finding;
+  const { side, compass } = finding;
   if (side !== "left" && side !== "right") return [];
   const alike = known.filter((each) => isEven(each) === isEven(house));
   const sides = new Set(alike.map((each) => each.finding.side));
@@ -116,7 +117,12 @@ function sideClue(house: HouseNumber, known: readonly Known[], finding: TieInFin
   if (alike.length < 2 || sides.size !== 1 || (joins !== "left" && joins !== "right")) return [];
   const numbers = isEven(house) ? "Even numbers" : "Odd numbers";
   return joins === side
-    ? [clue("numbers-join-here", `${numbers} of the street join on the ${joins}, as this does.`)]
+    ? [
+        clue(
+          "numbers-join-here",
+          `${numbers} of the street join on the ${onSide({ side, compass })}, as this does.`,
+        ),
+      ]
     : [clue("numbers-join-opposite", `${numbers} of the street join on the ${joins}, not here.`)];
 }
 

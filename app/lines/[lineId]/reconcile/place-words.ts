@@ -1,7 +1,7 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
+import type { CompassPoint } from "#lib/domain/plan/compass.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 
 /** `T3, 74.5 ± 1.0 ft, left`. */
@@ -31,11 +31,12 @@ export function sideOf({ side, compass }: TieInFinding): string {
 export function entryWords(
   file: Pick<LineFile, "entries" | "records">,
   entryId: string,
+  compass: CompassPoint | null,
 ): { label: string; record: string; place: string } {
   const entry = file.entries.find((each) => each.id === entryId);
   const record = file.records.find((each) => each.id === entry?.recordId);
   if (entry === undefined) return { label: "an entry", record: "", place: "" };
-  const side = entry.side === "unknown" ? "" : `, ${SIDE_WORDS[entry.side]}`;
+  const side = entry.side === "unknown" ? "" : `, ${sideWords(entry.side, compass)}`;
   const place = entry.distance === null ? "no distance" : formatFeet(entry.distance);
   return { label: entry.label, record: record?.title ?? "", place: `${place}${side}` };
 }

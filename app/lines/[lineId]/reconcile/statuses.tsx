@@ -60,7 +60,7 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
               <SelectableRow key={finding.entryId} id={finding.entryId}>
                 <EntryCells
                   finding={finding}
-                  words={entryWords(file, finding.entryId)}
+                  words={entryWords(file, finding.entryId, finding.compass)}
                   language={language}
                 />
               </SelectableRow>

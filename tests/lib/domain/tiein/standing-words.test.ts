@@ -49,11 +49,14 @@ const SPANISH: readonly (readonly [string, StandingSaid, string])[] = [
         off: 250,
         tolerance: 140,
         allowedFor: false,
-        sides: { recorded: "left", seen: "right" },
+        sides: {
+          recorded: { side: "left", compass: null },
+          seen: { side: "right", compass: "north" },
+        },
       },
       acceptedBy: "Dana Okafor",
     },
-    "Card 1184 muestra House 14 a 34.0 pies; vista a 36.5 pies, con un margen de 1.0 pies, por la cámara: 2.5 pies de diferencia, fuera de los 1.4 pies en que pueden diferir las lecturas; a la izquierda en el registro, a la derecha en la tubería. Dana Okafor aceptó que son la misma conexión.",
+    "Card 1184 muestra House 14 a 34.0 pies; vista a 36.5 pies, con un margen de 1.0 pies, por la cámara: 2.5 pies de diferencia, fuera de los 1.4 pies en que pueden diferir las lecturas; a la izquierda en el registro, a la derecha (lado norte) en la tubería. Dana Okafor aceptó que son la misma conexión.",
   ],
   [
     "an undocumented tie-in",
@@ -136,6 +139,11 @@ const gaps: readonly AxisGap[] = [
   "not-a-length",
 ];
 
+const sideSaid = fc.record({
+  side,
+  compass: fc.constantFrom(null, "north" as const, "southwest" as const),
+});
+
 const anySaid: fc.Arbitrary<StandingSaid> = fc.oneof(
   fc.record({ kind: fc.constant("inactive" as const), settled }),
   fc.record({
@@ -152,7 +160,7 @@ const anySaid: fc.Arbitrary<StandingSaid> = fc.oneof(
         off: cft,
         tolerance: cft,
         allowedFor: fc.boolean(),
-        sides: fc.option(fc.record({ recorded: side, seen: side })),
+        sides: fc.option(fc.record({ recorded: sideSaid, seen: sideSaid })),
       }),
     ),
     acceptedBy: fc.option(name),

@@ -72,6 +72,18 @@ test("a pairing on another side is seen elsewhere, and says which sides", () => 
   expect(found.sentence).toContain("right on the record, left in the pipe");
 });
 
+test("where the line has a bearing, the sides are named by the compass as well", () => {
+  const entries = [anEntry("e", { label: "House 14", distance: 3_650, side: "right" })];
+  const file = aFile({ ...FACTS, entries, line: { bearing: 90 } });
+  const [found] = reportOn(file, "2026-11-25").tieIns;
+  expect(found?.sentence).toContain(
+    "right (south side) on the record, left (north side) in the pipe",
+  );
+  expect(found?.sentenceEs).toContain(
+    "a la derecha (lado sur) en el registro, a la izquierda (lado norte) en la tubería",
+  );
+});
+
 /** The same card with one entry more, House 20, which the camera saw at 60.0 ft. */
 const AGREEING = {
   tieIns: [...FACTS.tieIns, aTieIn("u", { label: "T2", kind: "unknown" })],

@@ -145,6 +145,14 @@ test("size and side of an unanswered record entry are held against the tie-in", 
   const against = (id: string) => ranked.find((each) => each.propertyId === id)?.speaksAgainst;
   expect(against("12")).toEqual(["The record shows 6 in; this is 4 in."]);
   expect(against("14")).toEqual(["The record shows it on the right; this is on the left."]);
+  const turned = candidatesFor(
+    { ...FILE, entries },
+    { tieIns: RISING, entries: findings.map((each) => ({ ...each, compass: "east" })) },
+    { ...stranger, compass: "west" },
+  );
+  expect(turned.find((each) => each.propertyId === "14")?.speaksAgainst).toEqual([
+    "The record shows it on the right (east side); this is on the left (west side).",
+  ]);
 });
 
 test("a note of a water bill speaks for a house without a tie-in, not for one with its own", () => {

@@ -26,7 +26,7 @@ export function DecideForms({
   readonly quiet?: boolean;
 }) {
   const { entryId, tieInId, band } = proposal;
-  const { label } = entryWords(file, entryId);
+  const { label } = entryWords(file, entryId, null);
   const pair = { proposal, lineId, label, name: tieInName(file, tieInId) };
   const others = report.tieIns.filter((each) => each.tieIn.id !== tieInId);
   const isConflict = band === "conflict";

@@ -64,7 +64,7 @@ function DecidedCells({
   report,
   mayFile,
 }: LinePart & { readonly pairing: Pairing }) {
-  const { label } = entryWords(file, pairing.entryId);
+  const { label } = entryWords(file, pairing.entryId, null);
   const name = tieInName(file, pairing.tieInId);
   return (
     <>

@@ -84,7 +84,7 @@ function List({ findings, ...part }: LinePart & { readonly findings: readonly En
 
 function Entry({ finding, ...part }: LinePart & { readonly finding: EntryFinding }) {
   const { file, report, lineId, mayFile } = part;
-  const words = entryWords(file, finding.entryId);
+  const words = entryWords(file, finding.entryId, finding.compass);
   const entry = file.entries.find((each) => each.id === finding.entryId);
   if (entry === undefined) return null;
   return (

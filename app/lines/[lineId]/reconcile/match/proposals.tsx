@@ -7,6 +7,7 @@ import { SelectableRow, SelectOnStrip } from "#app/_components/row-select.client
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { ProposedPairing } from "#lib/domain/findings/report.ts";
+import type { CompassPoint } from "#lib/domain/plan/compass.ts";
 import { sureProposals } from "#lib/domain/report/pairs-now.ts";
 import { BAND_WORDS } from "../../field-terms.ts";
 import { counted, tieInName } from "../../names.ts";
@@ -120,7 +121,7 @@ function SureTable({ sure, ...part }: LinePart & { readonly sure: readonly Propo
         </thead>
         <tbody>
           {sure.map((proposal) => {
-            const entry = entryWords(file, proposal.entryId);
+            const entry = entryWords(file, proposal.entryId, compassOf(report, proposal));
             const finding = report.tieIns.find((each) => each.tieIn.id === proposal.tieInId);
             return (
               <SelectableRow key={proposal.entryId} id={proposal.tieInId}>
@@ -154,9 +155,17 @@ function SureTable({ sure, ...part }: LinePart & { readonly sure: readonly Propo
   );
 }
 
+/** The wind that the entry's side faces; null where no bearing tells. */
+function compassOf(
+  { entries }: LinePart["report"],
+  { entryId }: ProposedPairing,
+): CompassPoint | null {
+  return entries.find((each) => each.entryId === entryId)?.compass ?? null;
+}
+
 function Proposal({ proposal, ...part }: LinePart & { readonly proposal: ProposedPairing }) {
   const { file, report, mayFile } = part;
-  const entry = entryWords(file, proposal.entryId);
+  const entry = entryWords(file, proposal.entryId, compassOf(report, proposal));
   const finding = report.tieIns.find((each) => each.tieIn.id === proposal.tieInId);
   const [distance, ...alike] = proposal.reasons;
   return (
