@@ -1,13 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  depthForFlow,
   fullFlow,
   partFull,
   partFullFlow,
   SEWER_ROUGHNESS,
   sectionLeft,
-  wetArea,
 } from "#lib/domain/capacity/manning.ts";
 
 const GALLONS_PER_CUBIC_FOOT = 7.48052;
@@ -131,21 +128,6 @@ describe("part-full flow", () => {
     expect(partFull(0.8128).velocity).toBeCloseTo(1.14, 4);
   });
 
-  test("depthForFlow() gives the lower of the two depths, and none above the greatest flow", () => {
-    expect(depthForFlow(1)).toBeCloseTo(0.81963, 4);
-    expect(depthForFlow(1.05)).toBeLessThan(0.938);
-    expect(depthForFlow(1.08)).toBeNull();
-    expect(depthForFlow(0)).toBe(0);
-  });
-
-  test("depthForFlow() finds the depth of every flow below the greatest", () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0.001, max: 0.93, noNaN: true }), (depth) => {
-        expect(Math.abs((depthForFlow(partFull(depth).flow) ?? -1) - depth)).toBeLessThan(1e-6);
-      }),
-    );
-  });
-
   // The pipe maker's "1/4 full" and "3/4 full" are by area: 6 in at 1% runs 2.38 ft/s, 51.32 gpm and
   // 3.44 ft/s, 223.10 gpm, at depths of 0.298 and 0.702 of the diameter (computed here).
   test.each([
@@ -155,11 +137,6 @@ describe("part-full flow", () => {
     const flow = partFullFlow({ diameter: 5.94, slope: 0.01, roughness: 0.012 }, depth);
     expect(Math.abs(flow.velocity / velocity - 1)).toBeLessThan(0.006);
     expect(Math.abs(flow.gpm / gpm - 1)).toBeLessThan(0.006);
-  });
-
-  // Computed here from the segment of the circle.
-  test("wetArea() of 1 in of water in a 4 in pipe is 2.45674 square inches", () => {
-    expect(wetArea(4, 1)).toBeCloseTo(2.45674, 5);
   });
 
   test("sectionLeft() is what an obstruction leaves", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { checkLoad, drainLimit, smallestFor } from "#lib/domain/capacity/drain-load.ts";
+import { drainLimit } from "#lib/domain/capacity/drain-load.ts";
 import { leastSlope } from "#lib/domain/capacity/drain-tables.ts";
-import { fixtureUnits } from "#lib/domain/capacity/fixture-units.ts";
-import { checkSlope, SLOPES } from "#lib/domain/capacity/slope.ts";
+import { unitsOfOne } from "#lib/domain/capacity/fixture-units.ts";
+import { meetsSlope, SLOPES } from "#lib/domain/capacity/slope.ts";
 import { slopeFinding } from "#lib/domain/capacity/slopes.ts";
 import type { SlopeName } from "#lib/domain/facts/plumbing-code.ts";
 import { ratio } from "#lib/domain/money/ratio.ts";
@@ -23,17 +23,16 @@ describe("slopes", () => {
 
   // Codes call 1/4 in per foot "two percent" (UPC 708 as quoted at thebuildingcodeforum.com,
   // "Table 704.1"): arithmetically 2.00 is less than 2.0833.
-  test("checkSlope() fails 2.00% against 1/4 in per foot and passes it against 2%", () => {
-    expect(checkSlope(ratio(2n, 100n), "quarter-inch").passes).toBe(false);
-    expect(checkSlope(ratio(2n, 100n), "two-percent").passes).toBe(true);
+  test("2.00% does not meet 1/4 in per foot, and meets 2%", () => {
+    expect(meetsSlope(ratio(2n, 100n), at("quarter-inch"))).toBe(false);
+    expect(meetsSlope(ratio(2n, 100n), at("two-percent"))).toBe(true);
   });
 
   // Computed here: 10 ft with 2 in of fall is 0.2 in per foot.
-  test("checkSlope() fails 2 in over 10 ft against 1/4 in and passes it against 1/8 in per foot", () => {
+  test("2 in over 10 ft do not meet 1/4 in per foot, and meet 1/8 in", () => {
     const slope = ratio(2n, 120n);
-    expect(checkSlope(slope, "quarter-inch").passes).toBe(false);
-    expect(checkSlope(slope, "eighth-inch").passes).toBe(true);
-    expect(checkSlope(slope, "quarter-inch").sentence).toContain("1.6667%");
+    expect(meetsSlope(slope, at("quarter-inch"))).toBe(false);
+    expect(meetsSlope(slope, at("eighth-inch"))).toBe(true);
   });
 
   // The same 10 ft with 0.17 ft (2 in) of fall, both levels off by so much either way: computed here.
@@ -92,21 +91,18 @@ describe("slopes", () => {
 
 describe("drainage fixture units", () => {
   // IPC Table 709.1, private use (CaldrOrg/caldr src/assets/ipc_dfu.md).
-  test("fixtureUnits() counts 27 for three houses of a bathroom group, a kitchen sink and a washer", () => {
-    const counts = { "bathroom-group": 3, "kitchen-sink": 3, "clothes-washer": 3 };
-    expect(fixtureUnits("ipc", counts)).toBe(27);
-    expect(checkLoad("ipc", { diameter: 3, slope: at("eighth-inch") }, 27).passes).toBe(true);
+  test.each([
+    ["bathroom-group", 5],
+    ["kitchen-sink", 2],
+    ["clothes-washer", 2],
+  ] as const)("unitsOfOne() of a %s under the IPC is %i", (fixture, units) => {
+    expect(unitsOfOne("ipc", fixture)).toBe(units);
   });
 
-  // IPC Table 709.1: 2; UPC Table 702.1 (CaldrOrg/caldr src/assets/upc_dfu.md): 3.
-  test("fixtureUnits() of a clothes washer differ between the codes", () => {
-    expect(fixtureUnits("ipc", { "clothes-washer": 1 })).toBe(2);
-    expect(fixtureUnits("upc", { "clothes-washer": 1 })).toBe(3);
-  });
-
-  test("fixtureUnits() has no answer for a bathroom group under the UPC", () => {
-    expect(fixtureUnits("upc", { "bathroom-group": 1, lavatory: 1 })).toBeNull();
-    expect(fixtureUnits("upc", { "bathroom-group": 0, lavatory: 2 })).toBe(2);
+  // UPC Table 702.1 (CaldrOrg/caldr src/assets/upc_dfu.md).
+  test("unitsOfOne() of a clothes washer under the UPC is 3, and a bathroom group has none", () => {
+    expect(unitsOfOne("upc", "clothes-washer")).toBe(3);
+    expect(unitsOfOne("upc", "bathroom-group")).toBeNull();
   });
 });
 
@@ -130,35 +126,17 @@ describe("loads of building drains and sewers", () => {
     ).toEqual(loads);
   });
 
-  test("checkLoad() fails 181 units on 4 in at 1/8 in, passes them at 1/4 in, and fails 217 there", () => {
-    const passes = (name: SlopeName, load: number) =>
-      checkLoad("ipc", { diameter: 4, slope: at(name) }, load).passes;
-    expect(passes("eighth-inch", 181)).toBe(false);
-    expect(passes("quarter-inch", 181)).toBe(true);
-    expect(passes("quarter-inch", 216)).toBe(true);
-    expect(passes("quarter-inch", 217)).toBe(false);
+  test("drainLimit() holds 2.00% to the column of 1/8 in per foot", () => {
+    expect(drainLimit("ipc", { diameter: 4, slope: ratio(2n, 100n) })).toEqual({
+      most: 180,
+      column: "eighth-inch",
+    });
   });
 
-  test("checkLoad() holds 2.00% to the column of 1/8 in per foot", () => {
-    const check = checkLoad("ipc", { diameter: 4, slope: ratio(2n, 100n) }, 200);
-    expect(check.passes).toBe(false);
-    expect(check.sentence).toBe(
-      "200 fixture units are more than the 180 that IPC Table 710.1(1), building drains and sewers allows a 4 in pipe at 1/8 in per foot (1.0417%).",
-    );
-  });
-
-  test("checkLoad() has no answer where the table has none", () => {
-    expect(checkLoad("upc", { diameter: 4, slope: at("eighth-inch") }, 1).passes).toBeNull();
-    expect(checkLoad("upc", { diameter: 8, slope: at("quarter-inch") }, 1).passes).toBeNull();
-    expect(checkLoad("ipc", { diameter: 4, slope: ratio(1n, 1000n) }, 1).passes).toBeNull();
-    expect(checkLoad("ipc", { diameter: 7, slope: at("quarter-inch") }, 1).passes).toBeNull();
-  });
-
-  // By the table: 840 is more than the 700 of 6 in, and less than the 1600 of 8 in.
-  test("smallestFor() 840 units at 1/8 in per foot is 8 in", () => {
-    expect(smallestFor("ipc", at("eighth-inch"), 840)).toBe(8);
-    expect(smallestFor("ipc", at("eighth-inch"), 700)).toBe(6);
-    expect(smallestFor("ipc", at("eighth-inch"), 100_000)).toBeNull();
+  test("drainLimit() has no answer where the table has none", () => {
+    expect(drainLimit("upc", { diameter: 8, slope: at("quarter-inch") })).toBeNull();
+    expect(drainLimit("ipc", { diameter: 4, slope: ratio(1n, 1000n) })).toBeNull();
+    expect(drainLimit("ipc", { diameter: 7, slope: at("quarter-inch") })).toBeNull();
   });
 
   // UPC Table 703.2, horizontal, as a public transcription in source code has it.

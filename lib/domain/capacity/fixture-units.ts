@@ -1,4 +1,4 @@
-import { FIXTURES, type Fixture, type FixtureCounts } from "../facts/fixtures.ts";
+import type { Fixture } from "../facts/fixtures.ts";
 import type { PlumbingCode, TableSource } from "../facts/plumbing-code.ts";
 
 interface FixtureTable extends TableSource {
@@ -43,22 +43,6 @@ const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
     },
   },
 };
-
-/**
- * Drainage fixture units of all fixtures together; null where the code's table has no row for one
- * of them (the UPC has none for a bathroom group: count its fixtures).
- */
-export function fixtureUnits(code: PlumbingCode, counts: FixtureCounts): number | null {
-  let sum = 0;
-  for (const fixture of FIXTURES) {
-    const count = counts[fixture] ?? 0;
-    if (count === 0) continue;
-    const units = FIXTURE_UNITS[code].units[fixture];
-    if (units === null) return null;
-    sum += units * count;
-  }
-  return sum;
-}
 
 /** Units of one fixture by the code's table; null where it has no such row. */
 export function unitsOfOne(code: PlumbingCode, fixture: Fixture): number | null {

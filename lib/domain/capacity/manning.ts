@@ -7,9 +7,6 @@ import type { TableSource } from "../facts/plumbing-code.ts";
 const US_FACTOR = 1.486;
 const GALLONS_PER_MINUTE = 448.831;
 
-/** Part-full flow is greatest at this depth over diameter. */
-const DEPTH_OF_MOST_FLOW = 0.93818;
-
 /** Manning's n, from the smoothest to the roughest that is usual. */
 interface Roughness {
   readonly low: number;
@@ -89,27 +86,6 @@ export function partFullFlow(pipe: HydraulicPipe, depth: number): PipeFlow {
     cfs: full.cfs * part.flow,
     gpm: full.gpm * part.flow,
   };
-}
-
-/**
- * Depth over diameter at which a flow (as a ratio to the full flow) runs. Above 1 there are two
- * such depths; the lower one is given. Null: more than the pipe carries at any depth.
- */
-export function depthForFlow(flow: number): number | null {
-  if (flow <= 0) return 0;
-  if (flow > partFull(DEPTH_OF_MOST_FLOW).flow) return null;
-  let [low, high] = [0, DEPTH_OF_MOST_FLOW];
-  for (let step = 0; step < 60; step += 1) {
-    const middle = (low + high) / 2;
-    if (partFull(middle).flow < flow) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
-
-/** Square inches of wet section in a pipe (inches) with water so deep (inches). */
-export function wetArea(diameter: number, depth: number): number {
-  return partFull(depth / diameter).area * (Math.PI / 4) * diameter * diameter;
 }
 
 /**

@@ -5,12 +5,6 @@ import { type Ratio, ratio } from "../money/ratio.ts";
 /** Fall over run, both in the same unit: exact, so that 2% and 1/4 in per foot stay two things. */
 export type Slope = Ratio;
 
-/** A place on the pipe with the level of its invert above any one datum, hundredths of a foot. */
-export interface InvertPoint {
-  readonly station: Cft;
-  readonly invert: Cft;
-}
-
 export interface SlopeMinimum {
   readonly slope: Slope;
   readonly words: string;
@@ -34,36 +28,8 @@ export function invertLevel(ground: Cft, depth: Cft): Cft {
   return ground - depth;
 }
 
-/** Slope between two points, rising upstream; below zero is a back-fall. Null at the same station. */
-export function slopeBetween(one: InvertPoint, other: InvertPoint): Slope | null {
-  const run = other.station - one.station;
-  return run === 0 ? null : ratio(BigInt(other.invert - one.invert), BigInt(run));
-}
-
-/** `1/60` → `1.6667%`. */
-export function formatSlope({ n, d }: Slope): string {
-  const percent = (Number(n) / Number(d)) * 100;
-  return `${percent.toFixed(4).replace(/\.?0+$/, "")}%`;
-}
-
 export function meetsSlope(slope: Slope, minimum: Slope): boolean {
   return slope.n * minimum.d >= minimum.n * slope.d;
-}
-
-export interface SlopeCheck {
-  readonly passes: boolean;
-  readonly sentence: string;
-}
-
-/** Holds a slope against one stated minimum; where the other reading would differ, says so. */
-export function checkSlope(slope: Slope, against: SlopeName): SlopeCheck {
-  const { slope: minimum, words } = SLOPES[against];
-  const passes = meetsSlope(slope, minimum);
-  const verb = passes ? "meets" : "is less than";
-  return {
-    passes,
-    sentence: `${formatSlope(slope)} ${verb} the minimum tested here, ${words}.${otherReading(slope, against, passes)}`,
-  };
 }
 
 const TWINS: Partial<Record<SlopeName, SlopeName>> = {
@@ -76,12 +42,4 @@ const TWINS: Partial<Record<SlopeName, SlopeName>> = {
 /** The other way in which codes write the same minimum; null where there is none. */
 export function twinOf(name: SlopeName): SlopeName | null {
   return TWINS[name] ?? null;
-}
-
-function otherReading(slope: Slope, against: SlopeName, passes: boolean): string {
-  const twin = twinOf(against);
-  if (twin === null) return "";
-  const twinPasses = meetsSlope(slope, SLOPES[twin].slope);
-  if (twinPasses === passes) return "";
-  return ` Read as ${SLOPES[twin].words}, it would ${twinPasses ? "pass" : "fail"}: ask the authority which one it tests.`;
 }

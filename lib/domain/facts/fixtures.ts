@@ -12,5 +12,3 @@ export const FIXTURES = [
 ] as const;
 
 export type Fixture = (typeof FIXTURES)[number];
-
-export type FixtureCounts = Partial<Record<Fixture, number>>;

@@ -63,15 +63,6 @@ export function xOf(
   return layout.left + (station / extent) * (layout.right - layout.left);
 }
 
-/** The station of an x. */
-export function stationAt(
-  layout: Pick<StripLayout, "left" | "right">,
-  extent: Cft,
-  x: number,
-): Cft {
-  return Math.round(((x - layout.left) / (layout.right - layout.left)) * extent);
-}
-
 /**
  * Lays a strip out: names on a few lanes so that no words touch and no pole runs through words,
  * what is too close counted together, then the ruler, the rows and the bands. Pure arithmetic;
