@@ -3,7 +3,7 @@
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { crowded, leastApart } from "#lib/domain/strip/crowds.ts";
 import type { FileDrawing, StripChoice, StripMark } from "#lib/domain/strip/drawing.ts";
-import type { StripChosen } from "#lib/domain/strip/gist.ts";
+import { isHeavy, type StripChosen } from "#lib/domain/strip/gist.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
 import { goToRow } from "./go-to-row.ts";
@@ -70,7 +70,7 @@ export function Strip({
   const { layout } = main;
   const stops = useMemo(() => stopsOf(main.drawing, layout), [main.drawing, layout]);
   const { spot, chosen } = useChosenPlace(drawing, told);
-  useStripGestures(view);
+  useStripGestures(view, isHeavy(drawing));
   useRevealed({ selected, spot, stops, layout, view, drawing });
   const zoomed = view.zoom > 1;
   useEffect(() => {

@@ -17,11 +17,22 @@ export interface StripGist {
   readonly whole: boolean;
 }
 
+/** More marks than are laid out and drawn within a frame. */
+const HEAVY = 150;
+
+/** Whether laying the drawing out anew takes longer than a frame. */
+export function isHeavy({ onPipe, above, below, holds, work }: FileDrawing): boolean {
+  return lengths([onPipe, above, below, holds, work]) > HEAVY;
+}
+
+function lengths(lists: readonly (readonly unknown[])[]): number {
+  return lists.reduce((sum, list) => sum + list.length, 0);
+}
+
 /** The gist of a drawing. */
 export function gistOf(drawing: FileDrawing): StripGist {
   const { onPipe, above, below, holds, work, spots } = drawing;
-  const all = [onPipe, above, below, holds, work, spots];
-  if (all.reduce((sum, list) => sum + list.length, 0) <= SENT_WHOLE)
+  if (lengths([onPipe, above, below, holds, work, spots]) <= SENT_WHOLE)
     return { drawing, whole: true };
   const drawn = crowded(drawing, Math.ceil(drawing.extent / APART));
   const bare = (marks: readonly StripMark[]) => marks.map(withoutWords);
