@@ -112,8 +112,9 @@ function looksOf(file: CrossingFile, { runCoverage, stations }: CrossingFacts): 
   const clear = coverage
     .filter(({ run }) => run.crossingSeen === "no")
     .flatMap(({ spans }) => spans.filter(({ state }) => state === "seen"));
+  const found = new Map(stations.map((each) => [each.observationId, each]));
   const hidden = file.observations.filter(hides).flatMap((seen) => {
-    const stretch = placeOf(stations.find(({ observationId }) => observationId === seen.id));
+    const stretch = placeOf(found.get(seen.id));
     const since = clearSince(
       coverage,
       file.runs.find(({ id }) => id === seen.runId),

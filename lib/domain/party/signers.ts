@@ -30,9 +30,9 @@ export function signersFor(file: Holders, propertyId: string): Signer[] {
 function withRoles(file: Holders, propertyId: string, roles: readonly PartyRole[]): Signer[] {
   const seen = new Set<string>();
   return file.roles.flatMap(({ partyId, propertyId: at, role, capacity, heldWith }) => {
+    if (at !== propertyId || !roles.includes(role) || seen.has(partyId)) return [];
     const party = file.parties.find((each) => each.id === partyId);
-    if (at !== propertyId || !roles.includes(role) || party === undefined || seen.has(partyId))
-      return [];
+    if (party === undefined) return [];
     seen.add(partyId);
     return [{ partyId, role, ...signature(party, capacity.trim()), heldWith: heldWith.trim() }];
   });

@@ -19,6 +19,10 @@ interface Sighting extends SeenFault {
   readonly runId: string;
 }
 
+interface Merged extends Sighting {
+  readonly runIds: readonly string[];
+}
+
 /**
  * The faults of the pipe from the main upstream, each with its lower station first. What two runs
  * saw of the same kind within their uncertainties is one fault, over the whole of both stretches;
@@ -28,20 +32,39 @@ export function faultsSeen(
   { observations }: Pick<LineFile, "observations">,
   { stations }: Pick<Report, "stations">,
 ): SeenFault[] {
-  const faults: (Sighting & { readonly runIds: readonly string[] })[] = [];
+  const faults: Merged[] = [];
   const logged = new Map(observations.map((each) => [each.id, each]));
   const found = stations
     .flatMap((station) => sightingOf(logged.get(station.observationId), station))
     .toSorted((one, other) => lowerOf(one) - lowerOf(other));
+  const farthest = Math.max(0, ...found.map(({ off }) => off));
+  const kinds = new Map<Fault | null, { places: number[]; begin: number }>();
   for (const one of found) {
-    const at = faults.findIndex((each) => !each.runIds.includes(one.runId) && isSame(each, one));
-    const same = faults[at];
-    if (same === undefined) faults.push({ ...one, runIds: [one.runId] });
-    else faults[at] = { ...joined(same, one), runIds: [...same.runIds, one.runId] };
+    const kind = kinds.get(one.fault) ?? { places: [], begin: 0 };
+    kinds.set(one.fault, kind);
+    // Sorted by where they begin: what ended before this one meets none of those that follow either.
+    while (hasEnded(faults[kind.places[kind.begin] ?? -1], lowerOf(one) - farthest))
+      kind.begin += 1;
+    const at = kind.places.slice(kind.begin).find((place) => isSeenAgain(faults[place], one));
+    const same = at === undefined ? undefined : faults[at];
+    if (at === undefined || same === undefined) {
+      kind.places.push(faults.length);
+      faults.push({ ...one, runIds: [one.runId] });
+    } else faults[at] = { ...joined(same, one), runIds: [...same.runIds, one.runId] };
   }
   return faults.map(({ observationId, fault, from, to, off }) => ({
     ...{ observationId, fault, from, to, off },
   }));
+}
+
+function hasEnded(one: Merged | undefined, by: number): boolean {
+  if (one === undefined || one.from === null) return false;
+  return (one.to ?? one.from) + one.off < by;
+}
+
+/** The same fault, and by a run that has not seen it yet. */
+function isSeenAgain(one: Merged | undefined, other: Sighting): boolean {
+  return one !== undefined && !one.runIds.includes(other.runId) && isSame(one, other);
 }
 
 function sightingOf(

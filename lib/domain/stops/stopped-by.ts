@@ -17,8 +17,16 @@ export interface Deed {
  * asks here. A hold or a deed without a known place meets everything.
  */
 export function holdsAgainst(holds: readonly Hold[], deeds: readonly Deed[]): Hold[] {
+  const byStop = new Map<HoldStop, Deed[]>();
+  for (const deed of deeds) {
+    const alike = byStop.get(deed.stop);
+    if (alike === undefined) byStop.set(deed.stop, [deed]);
+    else alike.push(deed);
+  }
   return holds.filter(
-    (hold) => hold.waiver === null && deeds.some((deed) => isStoppedBy(hold, deed)),
+    (hold) =>
+      hold.waiver === null &&
+      hold.stops.some((stop) => byStop.get(stop)?.some((deed) => isStoppedBy(hold, deed))),
   );
 }
 
