@@ -26,7 +26,7 @@ export function crowded(drawing: FileDrawing, least: Cft): FileDrawing {
 }
 
 /** Nearer than so many pixels, two marks are not told apart. */
-const APART = 4;
+const APART = 12;
 
 /** How far apart marks have to begin to be told apart, where the whole line is `wide` pixels wide. */
 export function leastApart({ extent }: Pick<FileDrawing, "extent">, wide: number): Cft {
