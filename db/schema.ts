@@ -165,16 +165,29 @@ export const holidays = sqliteTable(
 
 // ── A line and what is known of it ─────────────────────────────────────────────────────────────
 
-export const lines = sqliteTable("lines", {
-  ...factColumns(LINE_FACTS.fields),
-  id: text("id").primaryKey(),
-  authorityId: text("authority_id").references(() => authorities.id),
-});
+export const lines = sqliteTable(
+  "lines",
+  {
+    ...factColumns(LINE_FACTS.fields),
+    id: text("id").primaryKey(),
+    authorityId: text("authority_id").references(() => authorities.id),
+  },
+  (t) => [
+    foreignKey({
+      columns: [t.authorityId, t.ruleId],
+      foreignColumns: [rules.authorityId, rules.id],
+    }),
+    foreignKey(() => ({
+      columns: [t.id, t.optionId],
+      foreignColumns: keyOf("options"),
+    })),
+  ],
+);
 
 /** What every row of a line has: its line, its id, its place in the order that people gave it. */
 function ofLine() {
   return {
-    lineId: words("line_id").references(() => lines.id),
+    lineId: words("line_id").references((): AnySQLiteColumn => lines.id),
     id: words("id"),
     position: integer("position").notNull(),
   };
@@ -251,30 +264,21 @@ function listTable<L extends RowList>(
   return table as unknown as ListTable<L>;
 }
 
-const WITHOUT = new Set([
-  "observations.pictureId",
-  "scope.optionId",
-  "scope.addedById",
-  "scope.droppedById",
-  "splits.optionId",
-  "consents.restsOnId",
-  "ledger.reversesId",
-]);
-
 /** A row names a row of the same line. */
 function keysTo(list: ListName, t: Columns) {
-  return LIST_REFERENCES.filter(
-    ({ from, field, inside }) =>
-      from === list && inside === null && !WITHOUT.has(`${from}.${field}`),
-  ).map(({ field, to }) =>
-    foreignKey(() => {
-      const target = LIST_TABLES.get(to) ?? {};
-      return {
+  return LIST_REFERENCES.filter(({ from, inside }) => from === list && inside === null).map(
+    ({ field, to }) =>
+      foreignKey(() => ({
         columns: [column(t, "lineId"), column(t, field)],
-        foreignColumns: [column(target, "lineId"), column(target, "id")],
-      };
-    }),
+        foreignColumns: keyOf(to),
+      })),
   );
+}
+
+/** What a row of a list is known by. */
+function keyOf(list: ListName): [AnySQLiteColumn, AnySQLiteColumn] {
+  const table = LIST_TABLES.get(list) ?? {};
+  return [column(table, "lineId"), column(table, "id")];
 }
 
 function indexed(t: Columns, fields: readonly string[]): [AnySQLiteColumn, ...AnySQLiteColumn[]] {

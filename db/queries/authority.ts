@@ -10,6 +10,7 @@ import {
   rules,
 } from "#db/schema.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
+import { checkReferencesAtEnd } from "./row.ts";
 
 /** Every authority with its rules, requirements, fees, clock rules and holidays, by name. */
 export function listAuthorities(db: Db): Authority[] {
@@ -83,8 +84,12 @@ function partsOf<T extends { position: number }>(rows: T[]): Omit<T, "position">
 
 const PARTS = { rules, requirements, fees, clockRules, holidays, refusalSteps };
 
-/** Puts an authority in the place of the one with its id, or adds it. */
+/**
+ * Puts an authority in the place of the one with its id, or adds it: inside of a transaction, since
+ * its parts are written anew while lines name its rules.
+ */
 export function putAuthority(db: Db, authority: Authority): void {
+  checkReferencesAtEnd(db);
   const {
     rules: _1,
     requirements: _2,

@@ -96,7 +96,7 @@ export function readLineFile(text: string): Result<ReadFile, FileProblem[]> {
       content === null ? [] : [[id, Buffer.from(content, "base64")]],
     ),
   );
-  const problems = [...senseOf(file), ...ruleProblems(file), ...contentProblems(file, contents)];
+  const problems = [...senseOf(file), ...choiceProblems(file), ...contentProblems(file, contents)];
   if (problems.length > 0) return err(problems.slice(0, MOST_PROBLEMS));
   return ok({ file, contents });
 }
@@ -184,8 +184,8 @@ function senseOf(file: LineFile): FileProblem[] {
   }));
 }
 
-/** The line's authority and rule have to be those of the file. */
-function ruleProblems({ line, authority }: LineFile): FileProblem[] {
+/** The line's authority, rule and option have to be those of the file. */
+function choiceProblems({ line, authority, options }: LineFile): FileProblem[] {
   const problems: FileProblem[] = [];
   if (line.authorityId !== (authority?.id ?? null))
     problems.push({
@@ -197,6 +197,11 @@ function ruleProblems({ line, authority }: LineFile): FileProblem[] {
     problems.push({
       path: "line.ruleId",
       reason: "The authority has no rule with this ID; enter one of its rules, or null",
+    });
+  if (line.optionId !== null && !options.some(({ id }) => id === line.optionId))
+    problems.push({
+      path: "line.optionId",
+      reason: "The file has no repair option with this ID; enter one of its options, or null",
     });
   return problems;
 }

@@ -480,6 +480,12 @@ test.each([
     /no rule/,
   ],
   [
+    "a chosen option that is not there",
+    { version: 1, line: { ...MINIMAL.line, optionId: "o" } },
+    "line.optionId",
+    /no repair option/,
+  ],
+  [
     "an amount with a fraction of a cent",
     { ...MINIMAL, scope: [{ id: "s", title: "Dig", place: "general", rate: 1.5 }] },
     "scope.0.rate",
