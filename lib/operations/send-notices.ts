@@ -15,6 +15,7 @@ import {
 } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { drainPlaces } from "#lib/domain/notices/audience.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
@@ -74,13 +75,13 @@ interface Sent {
 }
 
 /** Letters that rest on a split being final. */
-const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand"];
+const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand", "invoice-cover"];
 
 /**
  * Records drafts as sent: each letter is composed for the last time and frozen, byte for byte, with
  * its hash, and gets its delivery; by mail message it goes into the outbox. Refuses all of them where
- * one is no draft, is held, has no address to go to, or lacks something and no reason is given to send
- * it all the same (reason and gaps stand in the history), and private links while the office has no
+ * one is no draft, is held, has no address to go to, or lacks something and no admin gives a reason to
+ * send it all the same (name, reason and gaps stand in the history), and private links while the office has no
  * address that opens outside.
  */
 export function sendNotices(
@@ -103,8 +104,8 @@ export function sendNotices(
     }
     const lacking = sent.filter(({ gaps }) => gaps.length > 0);
     const despite = sending.despite?.trim() ?? "";
-    if (lacking.length > 0 && despite === "")
-      return refuse("missing-value", "despite", lackWords(file, lacking));
+    const stopped = lacksStop(act, file, lacking, despite);
+    if (stopped !== null) return stopped;
     return ok({
       value: { deliveryIds: sent.map(({ delivery }) => delivery.id) },
       sentence: `Sent ${namesOf(file, sent)} (${METHOD_WORDS[sending.method]}).${despiteWords(file, lacking, despite)}`,
@@ -126,12 +127,25 @@ function namesOf(file: LineFile, sent: readonly Sent[]): string {
   return sent.map(({ notice }) => nameRow(file, "notices", notice.id)).join(", ");
 }
 
+/** What is lacking stops the letters, unless an admin says why they go all the same. */
+function lacksStop(act: Act, file: LineFile, lacking: readonly Sent[], despite: string) {
+  if (lacking.length === 0 || (despite !== "" && mayOverride(act))) return null;
+  return refuse("missing-value", "despite", lackWords(file, lacking, mayOverride(act)));
+}
+
 /** What each letter lacks, for the person who wants to send it. */
-function lackWords(file: LineFile, lacking: readonly Sent[]): string {
+function lackWords(file: LineFile, lacking: readonly Sent[], mayOverride: boolean): string {
   const each = lacking.map(
     ({ notice, gaps }) => `${nameRow(file, "notices", notice.id)}: ${gaps.join(" ")}`,
   );
-  return `${each.join(" ")} Enter what is missing, or enter here why it is sent anyway`;
+  return mayOverride
+    ? `${each.join(" ")} Enter what is missing, or enter here why it is sent anyway`
+    : `${each.join(" ")} Enter what is missing; only an admin may send it anyway, with a reason`;
+}
+
+/** Sending what is incomplete is an admin's decision, in their name. */
+function mayOverride({ actor }: Act): boolean {
+  return mayDo(actor.role, "run-the-office");
 }
 
 function despiteWords(file: LineFile, lacking: readonly Sent[], despite: string): string {
@@ -226,7 +240,7 @@ function callBefore(file: LineFile, report: Report, { kind, propertyId }: Notice
     const day = file.events.findLast(({ event }) => event === "drains-paused")?.on ?? null;
     return callFirstWords(file, { purpose: "drain-pause", day }, drainPlaces(file));
   }
-  if (kind !== "test-visit" || propertyId === null) return null;
+  if ((kind !== "test-visit" && kind !== "landlord-entry") || propertyId === null) return null;
   const planned = file.testDays
     .filter((day) => day.on >= report.today && placesOfDay(file, report, day).includes(propertyId))
     .map(({ on }) => on);

@@ -110,6 +110,15 @@ export const LETTER_PURPOSES: Record<LetterKind, string> = {
     "To an owner: the amount, its basis and the due date. Blocked while a hold is open.",
   "authority-response": "To the authority: the case, the plan, the dates.",
   "close-out": "To all: final cost, as-built, recording number, who maintains what from now on.",
+  "drains-back":
+    "To everyone who was told not to use drains: the pause is over, and what to do if a drain backs up.",
+  meeting: "To owners: day, hours and place of a meeting about the shared pipe.",
+  "landlord-entry":
+    "To tenants, for the landlord to sign and hand over: when a home is entered, by whom and why.",
+  "street-parking": "To everyone on the line: which part of the street to keep clear, and when.",
+  "change-order": "To owners: what changes in the work, and what it does to their own share.",
+  "invoice-cover":
+    "To owners with a balance due: the amount, the due date, how to pay and to dispute.",
 };
 
 export const TOLD_WORDS: Record<ToldCell["state"], string> = {
@@ -202,6 +211,9 @@ export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
   "drains-paused": "drain shutdown",
   "inspection-booked": "inspection scheduled",
   "work-ends": "work ends",
+  "drains-back": "drains are back on",
+  meeting: "meeting of neighbors",
+  "street-closed": "street parking closed",
 };
 
 export const MEANING_WORDS: Record<ClockMeaning, string> = {

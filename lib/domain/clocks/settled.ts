@@ -71,6 +71,9 @@ const SETTLED: Record<ClockEvent, Settling> = {
   "tenant-entry": () => false,
   "dye-test": () => false,
   "drains-paused": () => false,
+  "drains-back": () => false,
+  meeting: () => false,
+  "street-closed": () => false,
 };
 
 function allAnswered(file: LineFile, { happening }: Running): boolean {

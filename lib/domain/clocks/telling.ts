@@ -18,6 +18,8 @@ const TELLING: Partial<Record<ClockEvent, LetterKind>> = {
   "work-begins": "work-start",
   "drains-paused": "drain-pause",
   "tenant-entry": "test-visit",
+  meeting: "meeting",
+  "street-closed": "street-parking",
 };
 
 /** A letter older than this told of another day. */

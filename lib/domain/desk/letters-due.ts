@@ -26,7 +26,10 @@ type Cause = (file: LineFile, report: Report) => { because: string; since?: Day 
 const CAUSES: readonly (readonly [LetterKind, Cause])[] = [
   ["spill", spilled],
   ["drain-pause", (file, report) => ahead(file, report, "drains-paused", "Drains are paused")],
+  ["drains-back", drainsBack],
   ["work-start", workAhead],
+  ["street-parking", (file, report) => ahead(file, report, "street-closed", "Parking is closed")],
+  ["meeting", (file, report) => ahead(file, report, "meeting", "A meeting is set for")],
   ["authority-response", authorityAsked],
   ["test-visit", testDayAhead],
   ["finding", cameraSaw],
@@ -34,6 +37,7 @@ const CAUSES: readonly (readonly [LetterKind, Cause])[] = [
   ["proposed-split", splitChosen],
   ["entry-consent", areaEntered],
   ["joint-agreement", agreementDrafted],
+  ["change-order", changeProposed],
   ["share-demand", moneyPastDue],
   ["close-out", permitFinal],
 ];
@@ -83,7 +87,7 @@ function spilled({ spillSteps }: LineFile, { today }: Report) {
 function ahead(
   file: LineFile,
   { today }: Report,
-  event: "drains-paused" | "work-begins",
+  event: "drains-paused" | "work-begins" | "street-closed" | "meeting",
   words: string,
 ) {
   const days = file.events.filter((each) => each.event === event).map(({ on }) => on);
@@ -91,6 +95,22 @@ function ahead(
   if (next === undefined) return null;
   const before = days.filter((on) => on < today).toSorted();
   return { because: `${words} ${formatDay(next, today)}`, since: before.at(-1) ?? "" };
+}
+
+/** A pause is over: those who were told of it wait for word. */
+function drainsBack({ events }: LineFile, { today }: Report) {
+  const back = events.findLast(({ event }) => event === "drains-back");
+  const pause = events.findLast(({ event }) => event === "drains-paused");
+  if (back === undefined || back.on > today || (pause !== undefined && back.on < pause.on))
+    return null;
+  return { because: `Drains are back on since ${formatDay(back.on, today)}`, since: back.on };
+}
+
+function changeProposed({ changeOrders }: LineFile) {
+  const open = changeOrders.findLast(({ state }) => state === "proposed");
+  return open === undefined
+    ? null
+    : { because: `Change order ${open.number} is proposed`, since: open.orderedOn };
 }
 
 function workAhead(file: LineFile, report: Report) {

@@ -31,6 +31,9 @@ export const CLOCK_EVENTS = [
   "drains-paused",
   "inspection-booked",
   "work-ends",
+  "drains-back",
+  "meeting",
+  "street-closed",
 ] as const;
 export type ClockEvent = (typeof CLOCK_EVENTS)[number];
 

@@ -17,6 +17,12 @@ export const LETTER_SAID: Record<LetterKind, string> = {
   "share-demand": "payment demand",
   "authority-response": "response to the authority",
   "close-out": "closeout",
+  "drains-back": "drains-back-on notice",
+  meeting: "meeting invitation",
+  "landlord-entry": "landlord’s notice of entry",
+  "street-parking": "street parking notice",
+  "change-order": "change order notice",
+  "invoice-cover": "invoice cover letter",
 };
 
 export const METHOD_WORDS: Record<DeliveryMethod, string> = {

@@ -27,6 +27,12 @@ export const LETTER_KINDS = [
   "share-demand",
   "authority-response",
   "close-out",
+  "drains-back",
+  "meeting",
+  "landlord-entry",
+  "street-parking",
+  "change-order",
+  "invoice-cover",
 ] as const;
 export type LetterKind = (typeof LETTER_KINDS)[number];
 

@@ -15,6 +15,12 @@ const ASKED: Record<LetterKind, readonly ConsentKind[]> = {
   "share-demand": [],
   "authority-response": [],
   "close-out": [],
+  "drains-back": [],
+  meeting: [],
+  "landlord-entry": [],
+  "street-parking": [],
+  "change-order": [],
+  "invoice-cover": [],
 };
 
 /** The consents that a letter of this kind asks for, on screen or on paper. */

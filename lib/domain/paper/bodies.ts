@@ -1,8 +1,10 @@
 import type { LetterKind } from "../facts/notice.ts";
 import { formatCents } from "../money/format-cents.ts";
+import { changeBody, changeChoices, coverBody, coverChoices } from "./body-bill.ts";
 import { agreementBody, entryBody } from "./body-consent.ts";
 import { findingBody, inquiryBody } from "./body-finding.ts";
 import { demandBody, demanded, doneBody, splitBody } from "./body-money.ts";
+import { backBody, landlordBody, meetingBody, parkingBody } from "./body-notice.ts";
 import { isWaterOnly, visitBody } from "./body-visit.ts";
 import { isAuthority, pauseBody, responseBody, spillBody, startBody } from "./body-work.ts";
 import type { LetterFacts } from "./facts.ts";
@@ -22,6 +24,12 @@ export const BODIES: Record<LetterKind, (facts: LetterFacts) => LetterBlock[]> =
   "share-demand": demandBody,
   "authority-response": responseBody,
   "close-out": doneBody,
+  "drains-back": backBody,
+  meeting: meetingBody,
+  "landlord-entry": landlordBody,
+  "street-parking": parkingBody,
+  "change-order": changeBody,
+  "invoice-cover": coverBody,
 };
 
 /** The answers that a reader may tick; none where no answer is asked for. */
@@ -39,4 +47,10 @@ export const CHOICES: Record<LetterKind, (facts: LetterFacts) => readonly string
   "share-demand": (facts) => facts.words.demand.choices(formatCents(demanded(facts))),
   "authority-response": () => [],
   "close-out": () => [],
+  "drains-back": ({ words }) => words.back.choices,
+  meeting: ({ words }) => words.meeting.choices,
+  "landlord-entry": () => [],
+  "street-parking": ({ words }) => words.parking.choices,
+  "change-order": changeChoices,
+  "invoice-cover": coverChoices,
 };

@@ -167,7 +167,7 @@ export function demandBody(facts: LetterFacts): LetterBlock[] {
 }
 
 /** To whom and how to pay; nothing where the office has not said. */
-function payToBlocks({ office, words }: LetterFacts): LetterBlock[] {
+export function payToBlocks({ office, words }: LetterFacts): LetterBlock[] {
   if (office.payee === "") return [];
   const methods = office.payMethods.map((method) => words.demand.method[method]);
   const last = methods.at(-1) ?? "";

@@ -23,6 +23,12 @@ const CAUTIONS: Record<LetterKind, readonly CautionKey[]> = {
   "share-demand": ["official", "records"],
   "authority-response": ["records", "official"],
   "close-out": ["official", "records", "gas"],
+  "drains-back": ["sewage"],
+  meeting: ["official"],
+  "landlord-entry": ["official"],
+  "street-parking": ["trench"],
+  "change-order": ["official"],
+  "invoice-cover": ["official"],
 };
 
 /**

@@ -1,11 +1,13 @@
 import { earliestStart } from "../clocks/earliest-start.ts";
 import { enteredEnd } from "../clocks/work-end.ts";
+import type { ClockEvent } from "../facts/clock-rule.ts";
 import { areaLacks } from "../facts/dig-area.ts";
 import type { DeliveryMethod, LetterKind } from "../facts/notice.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { mayBeDemanded } from "../tiein/may-be-demanded.ts";
 import { formatDate } from "../time/format-day.ts";
+import { billOf, changeTold } from "./body-bill.ts";
 import { digAreasOf, insuranceFor } from "./body-consent.ts";
 import { demanded } from "./body-money.ts";
 import { visitDaysOf } from "./body-visit.ts";
@@ -13,6 +15,19 @@ import { isAuthority, spillSteps, workStanding } from "./body-work.ts";
 import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { eventOf, hoursWords } from "./hours.ts";
+
+/** Letters about a day that is set, and what of it they can't do without. */
+const EVENT_OF: Partial<
+  Record<LetterKind, { kind: ClockEvent; what: string; words: string; place: boolean }>
+> = {
+  meeting: { kind: "meeting", what: "The meeting", words: "meeting of neighbors", place: true },
+  "landlord-entry": {
+    ...{ kind: "tenant-entry", what: "The entry", words: "entry into a home", place: false },
+  },
+  "street-parking": {
+    ...{ kind: "street-closed", what: "The closing", words: "street parking closed", place: true },
+  },
+};
 
 type Check = (facts: LetterFacts) => string | null;
 
@@ -46,6 +61,10 @@ const CHECKS: readonly Check[] = [
   isFresh,
   isDemandable,
   hasTieIn,
+  hasDrainsBack,
+  hasDayAndPlace,
+  hasChangeOrder,
+  hasBill,
 ];
 
 /**
@@ -216,5 +235,52 @@ function isDemandable({ notice, own, report, place }: LetterFacts): string | nul
 function hasTieIn({ notice, asked }: LetterFacts): string | null {
   return notice.kind === "tie-in-inquiry" && asked === null
     ? "The letter does not say which tie-in it asks about."
+    : null;
+}
+
+/** Nobody is told that drains may be used before somebody has said so, with day and hour. */
+function hasDrainsBack(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "drains-back") return null;
+  const back = eventOf(facts, "drains-back");
+  if (back === null || back.at === "")
+    return "When the drains may be used again is not entered: enter the event “drains are back on” with its time.";
+  const pause = eventOf(facts, "drains-paused");
+  const before = pause !== null && `${back.on} ${back.at}` < `${pause.on} ${pause.at}`;
+  if (before) return "The drains were paused again after that: enter when they are back on.";
+  return back.on > facts.report.today ? "The drains are not back on yet." : null;
+}
+
+function hasDayAndPlace(facts: LetterFacts): string | null {
+  const event = EVENT_OF[facts.notice.kind];
+  if (event === undefined) return null;
+  const entered = eventOf(facts, event.kind);
+  if (entered === null)
+    return `${event.what} has no day: enter the event “${event.words}” under Schedule.`;
+  const lacks = [
+    ...(hoursWords(entered, facts.words) === "" ? ["its hours"] : []),
+    ...(event.place && entered.reference === "" ? ["its place, under “Number or place”"] : []),
+  ];
+  if (lacks.length > 0) return `Of the event “${event.words}” is not entered: ${lacks.join(", ")}.`;
+  return (entered.lastOn ?? entered.on) < facts.report.today
+    ? `The event “${event.words}” is past: enter the new day.`
+    : null;
+}
+
+function hasChangeOrder(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "change-order") return null;
+  const told = changeTold(facts);
+  if (told === null) return "No change order is on file.";
+  if (told.order.reason === "") return "The change order says no reason: enter it under Cost.";
+  return told.share === null
+    ? `What the change order does to the share of ${facts.place} can’t be worked out: choose a split first.`
+    : null;
+}
+
+function hasBill(facts: LetterFacts): string | null {
+  const { notice, office, place } = facts;
+  if (notice.kind !== "invoice-cover") return null;
+  if (billOf(facts) === null) return `${place} has no invoice with a balance due.`;
+  return office.payee === "" || office.payMethods.length === 0
+    ? "Payee and payment methods are not entered: add them under Office."
     : null;
 }

@@ -4,7 +4,7 @@ import type { LetterKind } from "../facts/notice.ts";
 import type { PartyRole } from "../facts/party.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import { heldAt, openAt } from "../ledger/owed.ts";
-import { type Addressee, pauseAudience, startAudience } from "../notices/audience.ts";
+import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../notices/audience.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { visitDays } from "../testing/visit.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
@@ -51,6 +51,17 @@ const FINDERS: Record<LetterKind, Finder> = {
   "share-demand": (file, report) => atEvery(file, demandable(file, report), OWNERS),
   "authority-response": (file) => publicBodies(file),
   "close-out": (file) => atEvery(file, withShareId(file), LOT_OWNERS),
+  "drains-back": (file) => written(backAudience(file)),
+  meeting: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_OWNERS),
+  "landlord-entry": (file) => written(tenants(file)),
+  "street-parking": (file) => written(startAudience(file)),
+  "change-order": (file) => atEvery(file, shareHolders(file), OWNERS),
+  "invoice-cover": (file) =>
+    atEvery(
+      file,
+      shareHolders(file).filter(({ propertyId }) => (openAt(file, propertyId) ?? 0) > 0),
+      OWNERS,
+    ),
 };
 
 /**
@@ -131,6 +142,26 @@ function visitStops(file: LineFile, report: Report): About[] {
 
 function inquiries(file: LineFile, report: Report): Recipient[] {
   return atEvery(file, candidateStops(file, report), [...LOT_OWNERS, ...OCCUPANTS, "manager"]);
+}
+
+/** Who was told not to use drains is told that they may again: by letter, or as they would be now. */
+function backAudience(file: LineFile): Addressee[] {
+  const told = file.notices.flatMap(({ kind, state, partyId, propertyId }) =>
+    kind === "drain-pause" && state === "sent" && propertyId !== null
+      ? [{ partyId, propertyId }]
+      : [],
+  );
+  const all = [...told, ...pauseAudience(file)];
+  return all.filter(
+    (one, at) =>
+      all.findIndex(
+        ({ partyId, propertyId }) => partyId === one.partyId && propertyId === one.propertyId,
+      ) === at,
+  );
+}
+
+function tenants(file: LineFile): Addressee[] {
+  return file.properties.flatMap(({ id }) => tenantsAt(file, id));
 }
 
 function shareHolders(file: LineFile): About[] {

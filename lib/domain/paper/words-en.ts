@@ -2,6 +2,7 @@ import type { ScopeKind } from "../facts/scope.ts";
 import type { Cft } from "../length/station.ts";
 import { plainFeet } from "../length/station.ts";
 import { letterDay, letterTime, letterWeekday } from "../time/letter-day.ts";
+import { NOTICE_EN } from "./words-notice.ts";
 
 function feet(length: Cft): string {
   return `${plainFeet(length)} ft`;
@@ -124,6 +125,12 @@ export const EN = {
     "share-demand": "Payment request: your share",
     "authority-response": "Response regarding the shared private sewer",
     "close-out": "Closeout documents for the shared sewer",
+    "drains-back": "You may use your drains again",
+    meeting: "Meeting about the shared sewer",
+    "landlord-entry": "Notice of entry",
+    "street-parking": "Please keep this part of the street clear",
+    "change-order": "Change order for the shared sewer work",
+    "invoice-cover": "Your invoice for the shared sewer work",
   },
   subject: (title: string, place: string) => (place === "" ? title : `${title}: ${place}`),
 
@@ -691,6 +698,8 @@ export const EN = {
       "Someone here needs the entrance kept clear; please call me.",
     ],
   },
+
+  ...NOTICE_EN,
 
   pause: {
     opening: (place: string) =>

@@ -4,6 +4,7 @@ import { plainFeet } from "../length/station.ts";
 import { capital } from "../say/capital.ts";
 import { letterDay, letterTime, letterWeekday } from "../time/letter-day.ts";
 import type { LetterWords } from "./words-en.ts";
+import { NOTICE_ES } from "./words-notice.ts";
 
 function feet(length: Cft): string {
   return `${plainFeet(length)} pies`;
@@ -161,6 +162,12 @@ export const ES: LetterWords = {
     "share-demand": "Solicitud de pago de su parte",
     "authority-response": "Respuesta sobre el desagüe privado compartido",
     "close-out": "Documentos de cierre del desagüe compartido",
+    "drains-back": "Ya puede usar sus desagües",
+    meeting: "Reunión sobre el desagüe compartido",
+    "landlord-entry": "Aviso de entrada a la vivienda",
+    "street-parking": "Deje libre esta parte de la calle",
+    "change-order": "Cambio en la obra del desagüe compartido",
+    "invoice-cover": "Su factura por la obra del desagüe compartido",
   },
   subject: (title, place) => (place === "" ? title : `${title}: ${place}`),
 
@@ -732,6 +739,8 @@ export const ES: LetterWords = {
       "Alguien aquí necesita la entrada libre; llámeme, por favor.",
     ],
   },
+
+  ...NOTICE_ES,
 
   pause: {
     opening: (place) =>

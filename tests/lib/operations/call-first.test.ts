@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
+import type { Act } from "#lib/operations/act.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordHouseholdCall } from "#lib/operations/record-household-call.ts";
@@ -85,8 +86,9 @@ test("sendNotices() announces no pause to anybody, and no visit there, before th
     const recipients = [{ partyId, propertyId, tieInId: null, splitId: null }];
     return must(draftNotices(act, { lineId, kind, replyBy: null, recipients })).noticeIds;
   };
+  const admin: Act = { ...act, actor: { ...act.actor, role: "admin" } };
   const send = (noticeIds: string[]) =>
-    sendNotices(act, {
+    sendNotices(admin, {
       lineId,
       noticeIds,
       method: "by-hand",

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
 import { listOutgoing } from "#db/queries/outgoing.ts";
+import type { Act } from "#lib/operations/act.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
@@ -340,9 +341,20 @@ test("sendNotices() refuses a letter that still lacks something, and says what",
   expect(sendNotices(desk.act, { ...sending, despite: "  " }).ok).toBe(false);
 });
 
-test("a named person may send it all the same; what it lacked and why stand in the history", () => {
+test("the office can't send what lacks something, whatever the reason", () => {
   const desk = aDesk();
-  must(sendNotices(desk.act, { ...lacking(desk), despite: "They asked to have it today" }));
+  const sending = { ...lacking(desk), despite: "They asked to have it today" };
+  expect(sendNotices(desk.act, sending)).toMatchObject({
+    error: { reason: "missing-value", detail: expect.stringContaining("only an admin") },
+  });
+  expect(fileOf(desk.act, desk.lineId).notices[0]?.state).toBe("draft");
+});
+
+test("an admin may send it all the same; what it lacked and why stand in the history", () => {
+  const desk = aDesk();
+  const { act } = desk;
+  const admin: Act = { ...act, actor: { ...act.actor, role: "admin" } };
+  must(sendNotices(admin, { ...lacking(desk), despite: "They asked to have it today" }));
   const entry = fileOf(desk.act, desk.lineId).history.at(-1);
   expect(entry?.sentence).toContain("Sent incomplete, because: They asked to have it today");
   expect(entry?.detail).toContain("No reply-by date is set");

@@ -27,9 +27,12 @@ export function DraftBatch({
   drafts,
   report,
   office,
+  mayOverride,
 }: {
   readonly lineId: string;
   readonly file: LineFile;
+  /** An admin may send what is incomplete, with a reason. */
+  readonly mayOverride: boolean;
   readonly drafts: readonly Notice[];
   readonly report: Report;
   readonly office: Office;
@@ -75,7 +78,13 @@ export function DraftBatch({
         <Field label="Date sent" name="sentOn" type="date" required defaultValue={report.today} />
       </div>
       <LinksTick />
-      {lacking === 0 ? null : (
+      {lacking === 0 || mayOverride ? null : (
+        <p className="muted">
+          {counted(lacking, "draft")} {lacking === 1 ? "is" : "are"} incomplete: enter what is
+          missing, or ask an admin to send {lacking === 1 ? "it" : "them"} anyway.
+        </p>
+      )}
+      {lacking === 0 || !mayOverride ? null : (
         <Field
           label="Send incomplete letters anyway, because"
           name="despite"

@@ -51,6 +51,7 @@ export default async function NoticesPage({
               drafts={drafts}
               report={report}
               office={office}
+              mayOverride={mayDo(user.role, "run-the-office")}
             />
           </Section>
         </div>

@@ -36,10 +36,11 @@ export const EVENT_COLUMNS: readonly GridColumn[] = [
   },
   {
     key: "reference",
-    title: "Number",
+    title: "Number or place",
     kind: "text",
     width: 18,
-    hint: "The authority’s number; prints in letters",
+    hint: "The authority’s number; of a meeting or a closed street, the place. Prints in letters",
+    pasteHeadings: ["number", "place", "reference"],
     example: "Order No. 26-114",
   },
   { key: "note", title: "Note", kind: "text", width: 30, hint: "For the office only" },

@@ -89,6 +89,9 @@ const EVENTS: Record<ClockEvent, string> = {
   "drains-paused": "drains are paused",
   "inspection-booked": "an inspection is booked",
   "work-ends": "work ends",
+  "drains-back": "drains are back on",
+  meeting: "a meeting of neighbors",
+  "street-closed": "street parking is closed",
 };
 
 const UNITS: Record<ClockUnit, string> = {

@@ -68,6 +68,12 @@ const STANDING_CAUTIONS: Record<LetterKind, readonly string[]> = {
   "share-demand": ["Not legal advice", "How far this can be relied on"],
   "authority-response": ["How far this can be relied on", "Not legal advice"],
   "close-out": ["Not legal advice", "How far this can be relied on"],
+  "drains-back": ["Sewage carries disease"],
+  meeting: ["Not legal advice"],
+  "landlord-entry": ["Not legal advice"],
+  "street-parking": ["Open trench"],
+  "change-order": ["Not legal advice"],
+  "invoice-cover": ["Not legal advice"],
 };
 
 test("composeLetter() puts the standing cautions into every kind, whatever the office adds", () => {
