@@ -1,8 +1,15 @@
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LandStretch } from "#lib/domain/facts/land.ts";
 import type { Crossing, LinePoint } from "#lib/domain/facts/line.ts";
 import type { Address, Party, PartyRole, Property, Role, Unit } from "#lib/domain/facts/party.ts";
 import type { RecordEntry } from "#lib/domain/facts/record.ts";
-import type { Anchor, Gap, Observation, Run } from "#lib/domain/facts/run.ts";
+import {
+  type Anchor,
+  type Gap,
+  OBSERVATION,
+  type Observation,
+  type Run,
+} from "#lib/domain/facts/run.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 
 // Rows with the usual values filled in, so that a story names only what is its own.
@@ -147,30 +154,7 @@ export function gap(id: string, runId: string, rest: Partial<Gap>): Gap {
 }
 
 export function seen(id: string, runId: string, rest: Partial<Observation>): Observation {
-  return {
-    id,
-    runId,
-    kind: "tie-in",
-    counter: 0,
-    toCounter: null,
-    clock: null,
-    fault: null,
-    material: "unknown",
-    diameter: null,
-    degree: null,
-    reduction: null,
-    fitting: "unknown",
-    reading: "read",
-    uncertainty: null,
-    videoSecond: null,
-    pictureId: null,
-    waterDepth: null,
-    quote: "",
-    tieInId: null,
-    code: "",
-    note: "",
-    ...rest,
-  };
+  return { ...usualRow(OBSERVATION), id, runId, kind: "tie-in", counter: 0, ...rest };
 }
 
 export function work(id: string, title: string, rest: Partial<ScopeItem>): ScopeItem {

@@ -8,12 +8,14 @@ import type {
 import type { ClockRule, Holiday } from "#lib/domain/facts/clock-rule.ts";
 import type { Consent } from "#lib/domain/facts/consent.ts";
 import type { DigArea } from "#lib/domain/facts/dig-area.ts";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
 import type { Waiver } from "#lib/domain/facts/hold.ts";
 import type { HouseholdCall } from "#lib/domain/facts/household-call.ts";
 import type { LandStretch } from "#lib/domain/facts/land.ts";
 import type { Crossing, LineFacts, LinePoint, TieIn } from "#lib/domain/facts/line.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import { LIST_NAMES, type ListName } from "#lib/domain/facts/list-name.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/facts/notice.ts";
 import type { Pairing } from "#lib/domain/facts/pairing.ts";
 import type { Address, Party, Property, Role, Unit } from "#lib/domain/facts/party.ts";
@@ -27,7 +29,13 @@ import type {
 } from "#lib/domain/facts/permit.ts";
 import type { PermitRecord, RecordEntry } from "#lib/domain/facts/record.ts";
 import type { RollCallWord } from "#lib/domain/facts/roll-call.ts";
-import type { Anchor, Gap, Observation, Run } from "#lib/domain/facts/run.ts";
+import {
+  type Anchor,
+  type Gap,
+  OBSERVATION,
+  type Observation,
+  type Run,
+} from "#lib/domain/facts/run.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
 import type { SpillStep } from "#lib/domain/facts/spill-step.ts";
 import type { SplitVersion } from "#lib/domain/facts/split.ts";
@@ -66,6 +74,10 @@ const LINE: LineFacts = {
   note: "",
 };
 
+const NO_ROWS = Object.fromEntries(LIST_NAMES.map((list) => [list, []])) as unknown as {
+  readonly [L in ListName]: LineFile[L];
+};
+
 /** An empty file on a trunk of 100 ft, with what the test puts into it. */
 export function aFile(
   overrides: Omit<Partial<LineFile>, "line"> & { readonly line?: Partial<LineFacts> } = {},
@@ -73,63 +85,7 @@ export function aFile(
   const { line, ...rest } = overrides;
   return {
     authority: null,
-    properties: [],
-    units: [],
-    parties: [],
-    roles: [],
-    sameParties: [],
-    points: [],
-    crossings: [],
-    land: [],
-    tieIns: [],
-    bends: [],
-    fixedPoints: [],
-    ties: [],
-    planShapes: [],
-    planPictures: [],
-    records: [],
-    entries: [],
-    runs: [],
-    anchors: [],
-    gaps: [],
-    observations: [],
-    narrations: [],
-    videos: [],
-    alignments: [],
-    pairings: [],
-    tests: [],
-    testDays: [],
-    rulings: [],
-    waivers: [],
-    agreements: [],
-    agreementSteps: [],
-    fixtures: [],
-    levels: [],
-    options: [],
-    changeOrders: [],
-    scope: [],
-    splits: [],
-    digAreas: [],
-    notices: [],
-    deliveries: [],
-    replies: [],
-    householdCalls: [],
-    rollCall: [],
-    consents: [],
-    signatures: [],
-    ledger: [],
-    permits: [],
-    permitSteps: [],
-    requirementMarks: [],
-    locateTickets: [],
-    utilityResponses: [],
-    inspections: [],
-    events: [],
-    reconnections: [],
-    built: [],
-    spillSteps: [],
-    uploads: [],
-    history: [],
+    ...NO_ROWS,
     ...rest,
     line: { ...LINE, ...line },
   };
@@ -325,27 +281,15 @@ export function aGap(runId: string, overrides: Partial<Gap> = {}): Gap {
 /** A tie-in seen at 9 o'clock, unless said otherwise. */
 export function anObservation(id: string, overrides: Partial<Observation> = {}): Observation {
   return {
+    ...usualRow(OBSERVATION),
     id,
     runId: "run",
     kind: "tie-in",
     counter: 0,
-    toCounter: null,
     clock: 9,
-    fault: null,
     material: "vitrified-clay",
     diameter: 4,
-    degree: null,
-    reduction: null,
     fitting: "wye",
-    reading: "read",
-    uncertainty: null,
-    videoSecond: null,
-    pictureId: null,
-    waterDepth: null,
-    quote: "",
-    tieInId: null,
-    code: "",
-    note: "",
     ...overrides,
   };
 }

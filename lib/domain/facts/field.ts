@@ -255,3 +255,8 @@ export function usualValues<F extends Fields>(fields: F): UsualOf<F> {
   );
   return Object.fromEntries(usual) as UsualOf<F>;
 }
+
+/** A row of which nothing is said yet: what every row has to say is left out. */
+export function usualRow<R extends Row>({ fields }: R): UsualOf<R["fields"]> {
+  return usualValues(fields);
+}

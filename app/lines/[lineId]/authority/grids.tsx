@@ -15,14 +15,7 @@ export function LocateGrid({ lineId, file }: GridProps) {
       table="locateTickets"
       rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
       columns={LOCATE_COLUMNS}
-      blank={{
-        number: "",
-        calledOn: null,
-        calledAt: "",
-        workBeginsOn: null,
-        workBeginsAt: "",
-        note: "",
-      }}
+      blank={{ calledOn: null }}
       addWord="ticket"
       label="Locate tickets"
       emptyWords="No ticket yet. White-line the dig area, then call 811."
@@ -38,15 +31,7 @@ export function UtilityGrid({ lineId, file }: GridProps) {
       table="utilityResponses"
       rows={file.utilityResponses.map((response) => ({ ...response }))}
       columns={utilityColumns(file)}
-      blank={{
-        ticketId: newestTicket(file)?.id ?? "",
-        utility: "",
-        kind: "other",
-        answer: "awaited",
-        answeredOn: null,
-        goodUntil: null,
-        note: "",
-      }}
+      blank={{ ticketId: newestTicket(file)?.id ?? "", utility: "" }}
       addWord="utility"
       label="Utilities’ responses"
       emptyWords="No response yet. List every utility that the ticket names."
@@ -64,15 +49,7 @@ export function InspectionGrid({ lineId, file }: GridProps) {
       table="inspections"
       rows={file.inspections.map((inspection) => ({ ...inspection }))}
       columns={inspectionColumns(file)}
-      blank={{
-        permitId: file.permits[0]?.id ?? "",
-        title: "",
-        bookedFor: null,
-        bookedAt: "",
-        inspector: "",
-        result: "booked",
-        note: "",
-      }}
+      blank={{ permitId: file.permits[0]?.id ?? "", bookedFor: null }}
       addWord="inspection"
       label="Inspections"
       emptyWords="No inspection scheduled."

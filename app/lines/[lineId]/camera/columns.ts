@@ -1,7 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
-import type { Run } from "#lib/domain/facts/run.ts";
+import { OBSERVATION, RUN, type Run } from "#lib/domain/facts/run.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,
@@ -132,16 +133,8 @@ export function runColumn(runs: readonly Pick<Run, "id" | "name">[]): GridColumn
   };
 }
 
-export const RUN_BLANK = {
-  looks: "downstream",
-  measuredFrom: "access",
-  selfLeveling: "unknown",
-  fromCounter: 0,
-  toCounter: null,
-  ended: "unknown",
-  crossingSeen: "no",
-  uncertainty: null,
-} satisfies Partial<Run>;
+/** Whether anything crosses the pipe is not said until somebody says it. */
+export const RUN_BLANK = { ...usualRow(RUN), looks: "downstream" as const };
 
 export const ANCHOR_COLUMNS: readonly GridColumn[] = [
   { key: "counter", title: "Counter", kind: "feet", width: 8, required: true, example: "98.6" },
@@ -304,25 +297,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
   },
 ];
 
-export const OBSERVATION_BLANK = {
-  kind: "tie-in",
-  clock: null,
-  toCounter: null,
-  fault: null,
-  degree: null,
-  reduction: null,
-  waterDepth: null,
-  diameter: null,
-  material: "unknown",
-  fitting: "unknown",
-  reading: "read",
-  uncertainty: null,
-  videoSecond: null,
-  pictureId: null,
-  quote: "",
-  tieInId: null,
-  code: "",
-};
+export const OBSERVATION_BLANK = { ...usualRow(OBSERVATION), kind: "tie-in" };
 
 export const POINT_COLUMNS: readonly GridColumn[] = [
   {
@@ -345,7 +320,7 @@ export const POINT_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 30, example: "Brass cap in the alley" },
 ];
 
-export const POINT_BLANK = { kind: "cleanout", depth: null };
+export const POINT_BLANK = { kind: "cleanout" };
 
 export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
   const parents = file.tieIns.map(({ id, label }) => ({ value: id, label: `branch of ${label}` }));
@@ -392,19 +367,3 @@ export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
     { key: "note", title: "Note", kind: "text", width: 26 },
   ];
 }
-
-export const TIE_IN_BLANK = {
-  parentId: null,
-  station: null,
-  side: "unknown",
-  diameter: null,
-  material: "unknown",
-  fitting: "unknown",
-  kind: "unknown",
-  propertyId: null,
-  inactive: false,
-  settledReason: "",
-  settledBy: "",
-  settledOn: null,
-  ownerAccepted: false,
-};

@@ -91,10 +91,5 @@ export function NewRun({
 const BLANK: Run = {
   ...RUN_BLANK,
   id: "new",
-  name: "",
   ranOn: "",
-  operator: "",
-  accessPoint: "",
-  zeroAt: "",
-  note: "",
 };

@@ -15,7 +15,7 @@ import { RowsGrid } from "../rows-grid.tsx";
 import stacked from "../stacked.module.css";
 import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./actions.ts";
 import styles from "./camera.module.css";
-import { TIE_IN_BLANK, tieInColumns } from "./columns.ts";
+import { tieInColumns } from "./columns.ts";
 
 /** So many tie-ins, each with its sightings to move, stand on a page. */
 const AT_ONCE = 10;
@@ -225,7 +225,6 @@ export function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: Li
         base={revisions.tieIns}
         rows={file.tieIns}
         columns={tieInColumns(file)}
-        blank={TIE_IN_BLANK}
         addWord="tie-in"
         emptyWords="No tie-ins yet. They come from the observations."
         readOnly={!(mayFile || mayRecord)}

@@ -39,7 +39,7 @@ export function Options({
           table="options"
           rows={file.options.map((option) => ({ ...option }))}
           columns={OPTION_COLUMNS}
-          blank={{ title: "", kind: "other", note: "" }}
+          blank={{ title: "" }}
           addWord="option"
           label="Repair options"
           emptyWords="One option is enough. To compare several, add each here; then set each work item’s option in the scope of work."

@@ -12,28 +12,7 @@ import { optionsOf, PLACE_WORDS, SPREAD_WORDS, WORK_WORDS } from "../terms.ts";
 import { propertyChoices } from "../who/columns.ts";
 import { OPTION_WORDS, ORDER_STATE_WORDS } from "./option-terms.ts";
 
-export const SCOPE_BLANK = {
-  title: "",
-  kind: "unknown",
-  work: "repair",
-  place: "stretch",
-  from: null,
-  to: null,
-  tieInId: null,
-  quantity: 100,
-  unit: "each",
-  rate: 0,
-  markup: 0,
-  tax: 0,
-  spread: "by-placed-cost",
-  rule: null,
-  payerId: null,
-  allegedCause: "",
-  optionId: null,
-  addedById: null,
-  droppedById: null,
-  note: "",
-};
+export const SCOPE_BLANK = { title: "", place: "stretch", unit: "each", rate: 0 };
 
 /** What is kept of a priced work item. */
 export function scopeColumns(file: LineFile, report: Pick<Report, "tieIns">): GridColumn[] {

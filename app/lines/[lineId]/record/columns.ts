@@ -63,14 +63,6 @@ function uploadColumn({ uploads }: Pick<LineFile, "uploads">): GridColumn[] {
   ];
 }
 
-export const RECORD_BLANK = {
-  kind: "card",
-  measuredFrom: "main",
-  length: null,
-  obtainedOn: null,
-  uploadId: null,
-};
-
 export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
   return [
     {
@@ -134,14 +126,3 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
     { key: "note", title: "Note", kind: "text", width: 28 },
   ];
 }
-
-export const ENTRY_BLANK = {
-  side: "unknown",
-  diameter: null,
-  material: "unknown",
-  fitting: "unknown",
-  propertyId: null,
-  explanation: "",
-  explainedBy: "",
-  explainedOn: null,
-};

@@ -10,7 +10,7 @@ import { MEASURED_WORDS } from "../field-terms.ts";
 import { lineFileOf } from "../file.ts";
 import { QuestionHead } from "../question-head.tsx";
 import { RowsGrid } from "../rows-grid.tsx";
-import { ENTRY_BLANK, entryColumns, RECORD_BLANK, recordColumns } from "./columns.ts";
+import { entryColumns, recordColumns } from "./columns.ts";
 
 export const metadata = { title: "What is on record?" };
 
@@ -75,7 +75,6 @@ function Records({ lineId, file, revisions, readOnly }: GridProps) {
         base={revisions.records}
         rows={file.records}
         columns={recordColumns(file)}
-        blank={RECORD_BLANK}
         addWord="record"
         emptyWords="No record yet. Enter the first one here; its entries go below."
         readOnly={readOnly}
@@ -112,7 +111,6 @@ function Entries({
         base={revisions.entries}
         rows={file.entries}
         columns={entryColumns(file)}
-        blank={ENTRY_BLANK}
         addWord="entry"
         emptyWords="No entry yet. Enter the connections as the record shows them, or paste them from a spreadsheet."
         readOnly={readOnly}

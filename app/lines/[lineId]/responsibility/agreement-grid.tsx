@@ -17,15 +17,7 @@ export function AgreementGrid({
       table="agreements"
       rows={file.agreements.map((agreement) => ({ ...agreement }))}
       columns={columnsFor(file)}
-      blank={{
-        title: "",
-        recordingNumber: "",
-        recordedOn: null,
-        fromStation: null,
-        toStation: null,
-        terms: "",
-        shares: [],
-      }}
+      blank={{ title: "" }}
       addWord="agreement"
       label="Recorded agreements"
       emptyWords="No recorded agreement is known. Check with the county recorder for each lot; enter it in the first row."

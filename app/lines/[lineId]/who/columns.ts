@@ -1,6 +1,8 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
+import { usualValues } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { ADDRESS } from "#lib/domain/facts/party.ts";
 import {
   EASEMENT_WORDS,
   LAND_WORDS,
@@ -89,12 +91,7 @@ export const PROPERTY_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];
 
-export const PROPERTY_BLANK = {
-  address: { street: "", unit: "", city: "", state: "", zip: "" },
-  stake: "candidate",
-  weight: null,
-  bothLanguages: false,
-};
+export const PROPERTY_BLANK = { address: usualValues(ADDRESS) };
 
 export function unitColumns(file: Pick<LineFile, "properties">): GridColumn[] {
   return [

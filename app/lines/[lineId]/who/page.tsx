@@ -162,7 +162,6 @@ function Units({ lineId, file, revisions, readOnly }: GridProps) {
         base={revisions.units}
         rows={file.units}
         columns={unitColumns(file)}
-        blank={{ use: "dwelling" }}
         addWord="unit"
         emptyWords="No unit yet: each connected property counts as one."
         readOnly={readOnly}

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { TieIn } from "#lib/domain/facts/line.ts";
-import type { Anchor, Observation, Run } from "#lib/domain/facts/run.ts";
+import { type Anchor, OBSERVATION, type Observation, type Run } from "#lib/domain/facts/run.ts";
 import { resight } from "#lib/domain/run/resight.ts";
 
 function run(id: string): Run {
@@ -28,30 +29,7 @@ function anchor(runId: string, station: number): Anchor {
 }
 
 function seen(id: string, runId: string, rest: Partial<Observation>): Observation {
-  return {
-    id,
-    runId,
-    kind: "tie-in",
-    counter: 0,
-    toCounter: null,
-    clock: null,
-    fault: null,
-    degree: null,
-    reduction: null,
-    material: "unknown",
-    diameter: null,
-    fitting: "unknown",
-    reading: "read",
-    uncertainty: null,
-    videoSecond: null,
-    pictureId: null,
-    waterDepth: null,
-    quote: "",
-    tieInId: null,
-    code: "",
-    note: "",
-    ...rest,
-  };
+  return { ...usualRow(OBSERVATION), id, runId, kind: "tie-in", counter: 0, ...rest };
 }
 
 function tieIn(id: string, rest: Partial<TieIn> = {}): TieIn {

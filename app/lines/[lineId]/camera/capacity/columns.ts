@@ -60,14 +60,6 @@ export const LEVEL_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 24, example: "Locator at the alley cleanout" },
 ];
 
-export const LEVEL_BLANK = {
-  ground: null,
-  depth: null,
-  invert: null,
-  method: "locator",
-  uncertainty: null,
-};
-
 /** Units have a column only on lines that have any. */
 export function fixtureColumns(file: LineFile): GridColumn[] {
   const properties = propertyChoices(file);
@@ -106,5 +98,3 @@ export function fixtureColumns(file: LineFile): GridColumn[] {
     { key: "note", title: "Note", kind: "text", width: 24, example: "Owner, by phone" },
   ];
 }
-
-export const FIXTURE_BLANK = { unitId: null, count: 1 };

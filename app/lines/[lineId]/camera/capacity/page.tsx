@@ -14,7 +14,7 @@ import type { LinePart } from "../../part.ts";
 import { RowsGrid } from "../../rows-grid.tsx";
 import { cameraPart } from "../camera-part.ts";
 import styles from "./capacity.module.css";
-import { FIXTURE_BLANK, fixtureColumns, LEVEL_BLANK, LEVEL_COLUMNS } from "./columns.ts";
+import { fixtureColumns, LEVEL_COLUMNS } from "./columns.ts";
 import { FlowResults, LoadResults, ObstructionResults, SlopeResults } from "./results.tsx";
 import { TablesForm } from "./tables-form.tsx";
 
@@ -96,7 +96,6 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
         base={revisions.levels}
         rows={file.levels}
         columns={LEVEL_COLUMNS}
-        blank={LEVEL_BLANK}
         addWord="level"
         emptyWords="No levels yet. A locator’s depth at each cleanout, with the ground level there, is a start."
         label="Levels"
@@ -139,7 +138,6 @@ function Fixtures({ lineId, file, revisions, mayFile }: LinePart) {
           base={revisions.fixtures}
           rows={file.fixtures}
           columns={fixtureColumns(file)}
-          blank={FIXTURE_BLANK}
           addWord="fixture"
           emptyWords="Nothing counted yet. A house with one bathroom, a kitchen and a washer has three rows."
           label="Plumbing fixtures"

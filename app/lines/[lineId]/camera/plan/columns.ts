@@ -136,8 +136,6 @@ export function tieColumns(
   ];
 }
 
-export const TIE_BLANK = { side: "unknown", tieInId: null, pointId: null, station: null };
-
 export const SHAPE_WORDS: Record<ShapeKind, string> = {
   building: "building",
   "lot-line": "lot line",

@@ -21,7 +21,6 @@ import {
   FIXED_COLUMNS,
   SHAPE_BLANK,
   shapeColumns,
-  TIE_BLANK,
   tieColumns,
 } from "./columns.ts";
 import { Trace } from "./trace.client.tsx";
@@ -193,7 +192,6 @@ function Grids(part: LinePart) {
           base={revisions.fixedPoints}
           rows={file.fixedPoints}
           columns={FIXED_COLUMNS}
-          blank={{}}
           addWord="fixed point"
           emptyWords="No fixed points yet."
           readOnly={!mayFile}
@@ -211,7 +209,6 @@ function Grids(part: LinePart) {
           base={revisions.ties}
           rows={file.ties}
           columns={tieColumns(file)}
-          blank={TIE_BLANK}
           addWord="tie"
           emptyWords={
             file.fixedPoints.length < 2

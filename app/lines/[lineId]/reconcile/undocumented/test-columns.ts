@@ -1,6 +1,8 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { TIE_IN_TEST } from "#lib/domain/facts/test.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import { CONTROL_WORDS, TEST_KIND_WORDS, withNone } from "../../field-terms.ts";
 import { propertyName } from "../../names.ts";
@@ -106,14 +108,4 @@ function unitChoices(
   );
 }
 
-export const TEST_BLANK = {
-  kind: "dye",
-  propertyId: null,
-  unitId: null,
-  result: "inconclusive",
-  seenAt: null,
-  waitMinutes: null,
-  otherWaterBarred: false,
-  controlPropertyId: null,
-  controlResult: "not-run",
-};
+export const TEST_BLANK = { ...usualRow(TIE_IN_TEST), kind: "dye", result: "inconclusive" };

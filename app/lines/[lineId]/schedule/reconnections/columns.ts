@@ -71,4 +71,4 @@ export function reconnectionColumns({
   ];
 }
 
-export const RECONNECTION_BLANK = { tieInId: null, lowerAccess: null, fromLower: null };
+export const RECONNECTION_BLANK = { tieInId: null };

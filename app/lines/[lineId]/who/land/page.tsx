@@ -53,7 +53,6 @@ function Crossings({ lineId, file, revisions, readOnly }: GridProps) {
         base={revisions.crossings}
         rows={file.crossings}
         columns={crossingColumns(file)}
-        blank={{ easement: "unknown" }}
         addWord="crossed lot"
         emptyWords="No crossed lots. If the line stays under the street and the connected lots, leave this blank."
         readOnly={readOnly}
@@ -75,7 +74,6 @@ function Land({ lineId, file, revisions, readOnly }: GridProps) {
         base={revisions.land}
         rows={file.land}
         columns={landColumns(file)}
-        blank={{ kind: "unknown" }}
         addWord="section"
         emptyWords="Not entered yet. Enter the first section from the main, e.g. 0 to 12 ft, street."
         readOnly={readOnly}
