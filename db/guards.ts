@@ -82,6 +82,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
     words: "an answer stays as it came",
   },
   roll_call: { keys: [ROW], words: "the roll-call is append-only" },
+  meeting_words: { keys: [ROW], words: "what a meeting’s sheet says is append-only" },
   household_calls: { keys: [ROW], words: "calls to households are append-only" },
   notices: {
     since: "OLD.state = 'sent'",

@@ -45,10 +45,7 @@ export function draftNotices(
       return refuse("bad-value", "replyBy", "Enter a date as 11/25/2026");
     const wrong = wrongRecipient(file, reportOn(file, act.today), { kind, recipients });
     if (wrong !== null) return wrong;
-    const languages = letterLanguagesIn(file, getOffice(act.db));
-    const drafts = recipients.map((recipient) =>
-      draftFor(act, file, { kind, replyBy, recipient, languages: languages(recipient) }),
-    );
+    const drafts = draftsFor(act, file, { kind, replyBy, recipients });
     const fresh = drafts.filter(({ isNew }) => isNew).map(({ notice }) => notice);
     const names = fresh.map(({ partyId }) => partyName(file, partyId)).join(", ");
     return ok({
@@ -60,6 +57,18 @@ export function draftNotices(
       },
     });
   });
+}
+
+/** The draft for each recipient, in their languages; one that is there already is kept as it is. */
+export function draftsFor(
+  act: Act,
+  file: LineFile,
+  { kind, replyBy, recipients }: Omit<Drafting, "lineId">,
+): { notice: Notice; isNew: boolean }[] {
+  const languages = letterLanguagesIn(file, getOffice(act.db));
+  return recipients.map((recipient) =>
+    draftFor(act, file, { kind, replyBy, recipient, languages: languages(recipient) }),
+  );
 }
 
 function wrongRecipient(

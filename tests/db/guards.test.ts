@@ -51,6 +51,13 @@ async function aProvenLine() {
   insertRow(act.db, "householdCalls", { lineId, row: call });
   const told = aRollCallWord("told", { propertyId: "12" });
   insertRow(act.db, "rollCall", { lineId, row: told });
+  const meeting = { id: "m", on: "2026-11-24", at: "", until: "", place: "", note: "" };
+  insertRow(act.db, "meetings", { lineId, row: meeting });
+  const came = {
+    ...{ id: "came", meetingId: "m", partyId: "owner-12", propertyId: "12", came: true },
+    ...{ wishes: [], words: "", by: "Dana Okafor", at: act.now },
+  };
+  insertRow(act.db, "meetingWords", { lineId, row: came });
   const tried = { at: act.now, what: "refused", account: "a@example.com", agent: "" } as const;
   logSignIn(act.db, { ...tried, address: "192.0.2.1" });
   insertRow(act.db, "waivers", { lineId, row: aWaiver("some-hold") });
@@ -68,6 +75,7 @@ const FREE: Readonly<Record<string, readonly string[]>> = {
   consents: ["recording_number"],
   replies: ["dealt_by", "dealt_on", "dealt_words"],
   roll_call: [],
+  meeting_words: [],
   household_calls: [],
   notices: ["position"],
   deliveries: ["position", "tracking", "note"],

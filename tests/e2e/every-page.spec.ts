@@ -38,6 +38,7 @@ const PAGES = [
   `${FENNEL}/notices/facts`,
   `${FENNEL}/notices/consents`,
   `${FENNEL}/notices/refusal`,
+  `${FENNEL}/notices/meeting`,
   `${FENNEL}/camera/narration?run=fr-run2`,
   `${FENNEL}/camera/log?run=fr-run2`,
   `${FENNEL}/camera/tie-ins`,

@@ -117,6 +117,7 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       isOpen: (file, report) => refusalPaths(file, report).length > 0,
     },
     { slug: "facts", name: "Facts for letters" },
+    { slug: "meeting", name: "Meetings" },
   ],
   authority: [
     { slug: "", name: "Requirements and packet" },

@@ -42,6 +42,8 @@ export const LIST_NAMES = [
   "replies",
   "householdCalls",
   "rollCall",
+  "meetings",
+  "meetingWords",
   "consents",
   "signatures",
   "ledger",

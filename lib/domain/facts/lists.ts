@@ -14,6 +14,7 @@ import { LAND_STRETCH } from "./land.ts";
 import { LEDGER_ENTRY } from "./ledger-entry.ts";
 import { CROSSING, LINE_POINT, TIE_IN } from "./line.ts";
 import type { ListName } from "./list-name.ts";
+import { MEETING, MEETING_WORD } from "./meeting.ts";
 import { NARRATION } from "./narration.ts";
 import { DELIVERY, NOTICE, REPLY } from "./notice.ts";
 import { PAIRING } from "./pairing.ts";
@@ -87,6 +88,8 @@ export const LISTS = {
   replies: REPLY,
   householdCalls: HOUSEHOLD_CALL,
   rollCall: ROLL_CALL_WORD,
+  meetings: MEETING,
+  meetingWords: MEETING_WORD,
   consents: CONSENT,
   signatures: SIGNATURE,
   ledger: LEDGER_ENTRY,

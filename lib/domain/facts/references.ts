@@ -91,6 +91,8 @@ const NAMES: Partial<Record<ListName, (file: NameFile, row: Row) => string>> = {
   notices: (file, row) => `to ${plainName(file, "parties", row["partyId"])}`,
   roles: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
   utilityResponses: (_file, row) => `of ${String(row["utility"])}`,
+  meetings: (_file, row) => `on ${String(row["on"])}`,
+  meetingWords: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
   rollCall: (file, row) => `at ${plainName(file, "properties", row["propertyId"])}`,
   householdCalls: (file, row) => `to ${plainName(file, "parties", row["partyId"])}`,
   consents: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,

@@ -1,7 +1,7 @@
 import { day, instant, maybe, oneOf, type RowOf, ref, row, timeOfDay, words } from "./field.ts";
 
 /** What everybody is asked or told door by door: that drains are off, and that they are on again. */
-const ROLL_CALL_MATTERS = ["drains-off", "drains-on"] as const;
+export const ROLL_CALL_MATTERS = ["drains-off", "drains-on"] as const;
 export type RollCallMatter = (typeof ROLL_CALL_MATTERS)[number];
 
 export const ROLL_CALL_ANSWERS = [

@@ -186,6 +186,14 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   tieAtMainAction: {
     args: (db) => [{ lineId: LINE, runId: id(db, of("runs")), counter: 0 }, IDLE, aForm({})],
   },
+  recordMeetingAction: {
+    args: () => [
+      { ...{ lineId: LINE, meetingId: "none", partyId: "none" }, propertyId: "fr-12", seen: "" },
+      IDLE,
+      aForm({ came: "yes", wishes: ["findings"], words: "" }),
+    ],
+  },
+  draftMeetingAction: { args: () => [{ lineId: LINE, meetingId: "none" }, IDLE, aForm({})] },
   recordDoorAction: {
     args: () => [
       {

@@ -15,7 +15,7 @@ import styles from "./dig-card.module.css";
 export function Utilities({ card, today }: CardPart) {
   const { ticket, responses, ticketClocks } = card;
   return (
-    <section aria-label="Locate ticket" className={styles["wide"]}>
+    <section aria-label="Locate ticket">
       <h2>Locate ticket{ticket === null || ticket.number === "" ? "" : ` ${ticket.number}`}</h2>
       {ticket === null ? <p className={styles["loud"]}>None on file: call 811 first.</p> : null}
       {ticketClocks.length === 0 ? null : (
@@ -71,7 +71,7 @@ function whenWords({ on, at }: Clock, today: string): string {
 
 export function Branches({ file, card: { branches } }: CardPart) {
   return (
-    <section aria-label="Live branches" className={styles["wide"]}>
+    <section aria-label="Live branches">
       <h2>Live branches to keep running</h2>
       {branches.length === 0 ? (
         <p>No live branch drains to the work.</p>

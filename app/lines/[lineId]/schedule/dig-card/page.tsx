@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { PrintButton } from "#app/_components/print-button.client.tsx";
 import { digCard, nextDigDay } from "#lib/domain/crew/dig-card.ts";
 import { isDay } from "#lib/domain/time/days.ts";
 import { formatDay, formatFullDay } from "#lib/domain/time/format-day.ts";
@@ -9,7 +10,6 @@ import { counted } from "../../names.ts";
 import { Doors, Gas, Needs, Trench } from "./card-parts.tsx";
 import { Branches, Inspections, Permits, Utilities } from "./card-tables.tsx";
 import styles from "./dig-card.module.css";
-import { PrintCard } from "./print-card.client.tsx";
 
 export const metadata: Metadata = { title: "Dig card" };
 
@@ -51,7 +51,7 @@ export default async function DigCardPage({
           <button type="submit" className="button">
             Show this day
           </button>
-          <PrintCard />
+          <PrintButton />
         </form>
       </PageHead>
       {stops === 0 ? null : (
@@ -67,13 +67,15 @@ export default async function DigCardPage({
       </p>
       <div className={styles["parts"]}>
         <Utilities {...part} />
-        <Doors {...part} />
-        <Gas card={card} />
-        <Trench card={card} />
+        <div className={styles["flow"]}>
+          <Doors {...part} />
+          <Gas card={card} />
+          <Trench card={card} />
+          <Permits {...part} />
+          <Inspections {...part} />
+          <Needs {...part} />
+        </div>
         <Branches {...part} />
-        <Permits {...part} />
-        <Inspections {...part} />
-        <Needs {...part} />
       </div>
       <p className={styles["read"]}>
         As on file {formatDay(report.today, report.today)}. Read to the crew by{" "}

@@ -1,7 +1,7 @@
 "use client";
 
 /** Prints the page that is open. */
-export function PrintCard() {
+export function PrintButton() {
   return (
     <button type="button" className="button" onClick={() => window.print()}>
       Print

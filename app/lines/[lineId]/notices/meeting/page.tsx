@@ -1,0 +1,103 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { PageHead } from "#app/_components/page-head.tsx";
+import { PrintButton } from "#app/_components/print-button.client.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { Meeting } from "#lib/domain/facts/meeting.ts";
+import { formatDay, formatFullDay } from "#lib/domain/time/format-day.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
+import { lineFileOf } from "../../file.ts";
+import { LineGrid } from "../../line-grid.tsx";
+import { counted } from "../../names.ts";
+import { MEETING_COLUMNS } from "./columns.ts";
+import styles from "./meeting.module.css";
+import { MeetingSheet } from "./sheet.tsx";
+import { MeetingTakeover } from "./takeover.tsx";
+
+export const metadata: Metadata = { title: "Meetings" };
+
+/** Meetings of the neighbors, and the sheet that lies on the table. */
+export default async function MeetingPage({
+  params,
+  searchParams,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+  readonly searchParams: Promise<{ meeting?: string | string[]; in?: string | string[] }>;
+}) {
+  const { lineId } = await params;
+  const asked = await searchParams;
+  const { file, report, office, may } = await lineFileOf(lineId);
+  const { today } = report;
+  const meeting =
+    file.meetings.find(({ id }) => id === asked.meeting) ?? nearest(file.meetings, today);
+  const language = asked.in === "es" ? "es" : "en";
+  const part = { lineId, file, report };
+  return (
+    <div className={`one-page ${styles["page"]}`}>
+      <div className="screen-only">
+        <PageHead
+          asked="What will neighbors ask at the table?"
+          answer={
+            meeting === null
+              ? "No meeting is planned"
+              : `${meeting.on < today ? "Met" : "Meeting"} ${formatDay(meeting.on, today)}${meeting.at === "" ? "" : `, ${formatTime(meeting.at)}`}`
+          }
+        />
+        <Section
+          title="Meetings"
+          id="meetings"
+          folded={counted(file.meetings.length, "meeting")}
+          opened={file.meetings.length === 0}
+          note="Day, hours and place; then print the sheet for the table."
+        >
+          <LineGrid
+            lineId={lineId}
+            table="meetings"
+            rows={file.meetings.map((each) => ({ ...each }))}
+            columns={MEETING_COLUMNS}
+            blank={{ on: null, at: "", until: "", place: "", note: "" }}
+            addWord="meeting"
+            label="Meetings"
+            emptyWords="No meeting yet."
+          />
+        </Section>
+        {file.meetings.length < 2 ? null : (
+          <ul className="cluster">
+            {file.meetings.map(({ id, on }) => (
+              <li key={id}>
+                <Link href={`/lines/${lineId}/notices/meeting?meeting=${encodeURIComponent(id)}`}>
+                  {formatFullDay(on)}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
+      {meeting === null ? null : (
+        <>
+          <div className="cluster screen-only">
+            <PrintButton />
+            <Link
+              href={`/lines/${lineId}/notices/meeting?meeting=${encodeURIComponent(meeting.id)}&in=${language === "en" ? "es" : "en"}`}
+            >
+              {language === "en" ? "Sheet in Spanish" : "Sheet in English"}
+            </Link>
+            <Link href={`/lines/${lineId}/cost/statements`}>
+              Each household’s own figure, for its own envelope
+            </Link>
+          </div>
+          <MeetingSheet {...part} meeting={meeting} office={office} language={language} />
+          {meeting.on > today ? null : (
+            <MeetingTakeover {...part} meeting={meeting} work={may("work-the-file")} />
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The next one to come, or else the last one that was held. */
+function nearest(meetings: readonly Meeting[], today: string): Meeting | null {
+  const inOrder = meetings.toSorted((one, other) => one.on.localeCompare(other.on));
+  return inOrder.find(({ on }) => on >= today) ?? inOrder.at(-1) ?? null;
+}
