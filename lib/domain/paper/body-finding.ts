@@ -2,7 +2,7 @@ import type { RecordEntry } from "../facts/record.ts";
 import type { EntryFinding, TieInFinding } from "../findings/report.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { unseenStretches } from "../run/coverage.ts";
-import { faultsSeen, type SeenFault } from "../run/faults.ts";
+import { faultsSeen, type SeenFault, waterSeen } from "../run/faults.ts";
 import { newestPicture } from "../run/newest-picture.ts";
 import {
   heading,
@@ -19,6 +19,7 @@ import { groundsOf } from "./grounds.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 import { letterStrip } from "./letter-strip.ts";
 import { longSide, shortSide } from "./side-said.ts";
+import type { LetterWords } from "./words-en.ts";
 
 /** What is asked, what is not yet known, then what was seen, when and by whom; no blame and no money. */
 export function findingBody(facts: LetterFacts): LetterBlock[] {
@@ -144,14 +145,30 @@ function faultLines(facts: LetterFacts): LetterBlock[] {
   const { file, report, words } = facts;
   const lines = [
     ...faultsSeen(file, report).map((fault) => faultLine(facts, fault)),
+    ...waterSeen(file, report).map((water) => waterLine(facts, water)),
     ...blockedLines(facts),
   ];
   if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
   return [paragraph(words.finding.faults([...new Set(lines)].join("; ")))];
 }
 
-function faultLine({ words }: LetterFacts, { fault, from, to, off }: SeenFault): string {
-  const what = fault === null ? words.unknown : words.fault[fault];
+function faultLine(facts: LetterFacts, seen: SeenFault): string {
+  const { words } = facts;
+  const what = seen.fault === null ? words.unknown : words.fault[seen.fault];
+  return placedLine(facts, seen, withWater(words, what, seen));
+}
+
+function waterLine(facts: LetterFacts, seen: SeenFault): string {
+  const { words } = facts;
+  return placedLine(facts, seen, withWater(words, words.finding.standingWater, seen));
+}
+
+/** With how deep water stood there, where somebody told. */
+function withWater(words: LetterWords, what: string, { waterDepth }: SeenFault): string {
+  return waterDepth === null ? what : words.finding.deep(what, waterDepth);
+}
+
+function placedLine({ words }: LetterFacts, { from, to, off }: SeenFault, what: string): string {
   if (from === null) return words.finding.faultLine(what, words.finding.relative);
   const where = to === null ? words.feet(from) : words.stretch(from, to);
   const unsure = off > counterTolerance(from) ? ` ± ${words.feet(off)}` : "";

@@ -369,6 +369,8 @@ export const EN = {
     faults: (list: string) => `The camera also saw (feet from the city’s main): ${list}.`,
     noFaults: "No defects were logged.",
     faultLine: (fault: string, where: string) => `${where}: ${fault}`,
+    standingWater: "standing water",
+    deep: (what: string, inches: number) => `${what}, ${inches} in deep when seen`,
     relative: "at a place not measured from the main yet",
     blocked: (where: string) => `${where}: blocked; the camera could not go on`,
     stations:

@@ -415,6 +415,9 @@ export const ES: LetterWords = {
       `La cámara también vio (pies desde la tubería principal de la ciudad): ${list}.`,
     noFaults: "No se anotaron fallas.",
     faultLine: (fault, where) => `${where}: ${fault}`,
+    standingWater: "agua estancada",
+    deep: (what, inches) =>
+      `${what}, con ${inches} ${inches === 1 ? "pulgada" : "pulgadas"} de agua cuando se vio`,
     relative: "en un lugar aún no medido desde la tubería principal",
     blocked: (where) => `${where}: obstruida; la cámara no pudo seguir`,
     stations:

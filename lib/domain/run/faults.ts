@@ -13,6 +13,8 @@ export interface SeenFault {
   readonly to: Cft | null;
   /** How far off its ends may be either way. */
   readonly off: Cft;
+  /** Inches of standing water, as told; the deepest of those told. Null where nobody said. */
+  readonly waterDepth: number | null;
 }
 
 interface Sighting extends SeenFault {
@@ -28,14 +30,34 @@ interface Merged extends Sighting {
  * saw of the same kind within their uncertainties is one fault, over the whole of both stretches;
  * what one run logged twice stays two.
  */
-export function faultsSeen(
+export function faultsSeen(file: Pick<LineFile, "observations">, report: Stations): SeenFault[] {
+  const water = seenOf("water", file, report);
+  return seenOf("fault", file, report).map((fault) =>
+    fault.fault === "belly"
+      ? { ...fault, waterDepth: deepest([fault, ...water.filter((each) => isOver(fault, each))]) }
+      : fault,
+  );
+}
+
+/** Standing water from the main upstream, one or several runs; what a belly holds is told by the belly. */
+export function waterSeen(file: Pick<LineFile, "observations">, report: Stations): SeenFault[] {
+  const bellies = faultsSeen(file, report).filter(({ fault }) => fault === "belly");
+  return seenOf("water", file, report).filter(
+    (water) => !bellies.some((belly) => isOver(belly, water)),
+  );
+}
+
+type Stations = Pick<Report, "stations">;
+
+function seenOf(
+  what: "fault" | "water",
   { observations }: Pick<LineFile, "observations">,
-  { stations }: Pick<Report, "stations">,
+  { stations }: Stations,
 ): SeenFault[] {
   const faults: Merged[] = [];
   const logged = new Map(observations.map((each) => [each.id, each]));
   const found = stations
-    .flatMap((station) => sightingOf(logged.get(station.observationId), station))
+    .flatMap((station) => sightingOf(what, logged.get(station.observationId), station))
     .toSorted((one, other) => lowerOf(one) - lowerOf(other));
   const farthest = Math.max(0, ...found.map(({ off }) => off));
   const kinds = new Map<Fault | null, { places: number[]; begin: number }>();
@@ -52,8 +74,8 @@ export function faultsSeen(
       faults.push({ ...one, runIds: [one.runId] });
     } else faults[at] = { ...joined(same, one), runIds: [...same.runIds, one.runId] };
   }
-  return faults.map(({ observationId, fault, from, to, off }) => ({
-    ...{ observationId, fault, from, to, off },
+  return faults.map(({ observationId, fault, from, to, off, waterDepth }) => ({
+    ...{ observationId, fault, from, to, off, waterDepth },
   }));
 }
 
@@ -67,14 +89,21 @@ function isSeenAgain(one: Merged | undefined, other: Sighting): boolean {
   return one !== undefined && !one.runIds.includes(other.runId) && isSame(one, other);
 }
 
+function deepest(seen: readonly Pick<SeenFault, "waterDepth">[]): number | null {
+  const told = seen.flatMap(({ waterDepth }) => waterDepth ?? []);
+  return told.length === 0 ? null : Math.max(...told);
+}
+
 function sightingOf(
+  kind: "fault" | "water",
   seen: LineFile["observations"][number] | undefined,
   { observationId, runId, station, toStation, uncertainty }: Report["stations"][number],
 ): Sighting[] {
-  if (seen?.kind !== "fault") return [];
+  if (seen?.kind !== kind) return [];
   const ends = [station, toStation].flatMap((each) => each ?? []).toSorted((a, b) => a - b);
   const [from = null, to = null] = ends;
-  return [{ observationId, fault: seen.fault, from, to, runId, off: uncertainty ?? 0 }];
+  const { fault, waterDepth } = seen;
+  return [{ observationId, fault, from, to, runId, off: uncertainty ?? 0, waterDepth }];
 }
 
 function lowerOf({ from }: SeenFault): number {
@@ -82,19 +111,26 @@ function lowerOf({ from }: SeenFault): number {
 }
 
 function isSame(one: Sighting, other: Sighting): boolean {
-  if (one.fault !== other.fault || one.from === null || other.from === null) return false;
+  return one.fault === other.fault && isOver(one, other);
+}
+
+/** Their stretches meet, allowing for how far off each may be. */
+function isOver(one: SeenFault, other: SeenFault): boolean {
+  if (one.from === null || other.from === null) return false;
   const slack = one.off + other.off;
   return other.from <= (one.to ?? one.from) + slack && one.from <= (other.to ?? other.from) + slack;
 }
 
 /** Two points are the first of them; anything else is the stretch over both. */
 function joined(one: Sighting, other: Sighting): Sighting {
-  if (one.to === null && other.to === null) return one;
+  const waterDepth = deepest([one, other]);
+  if (one.to === null && other.to === null) return { ...one, waterDepth };
   const ends = [one.from, one.to, other.from, other.to].flatMap((each) => each ?? []);
   return {
     ...one,
     from: Math.min(...ends),
     to: Math.max(...ends),
     off: Math.max(one.off, other.off),
+    waterDepth,
   };
 }

@@ -74,3 +74,26 @@ test("the schedule and the log of a pull-back carry station, side and how far of
     "Looked downstream, its footage measured from the main. Its left is the right side looking upstream.",
   );
 });
+
+test("a finding tells standing water and how deep it was seen, once, in both languages", () => {
+  const told = (language: Notice["language"]) => {
+    const file = aFile({
+      ...FILE,
+      observations: [
+        anObservation("b", { kind: "fault", fault: "belly", counter: 2_000, toCounter: 2_600 }),
+        anObservation("w", { kind: "water", counter: 2_100, toCounter: 2_500, waterDepth: 2.5 }),
+        anObservation("v", { kind: "water", counter: 4_000, toCounter: 4_400, waterDepth: 1 }),
+        anObservation("u", { kind: "water", counter: 5_500, toCounter: 5_700 }),
+      ],
+    });
+    const notice = aNotice("n", { kind: "finding", partyId: "nils", propertyId: "14", language });
+    const input = { file, report: reportOn(file, "2026-11-25"), office: anOffice(), notice };
+    return letterText(composeLetter(input)).replace(/\s+/g, " ");
+  };
+  expect(told("en")).toContain(
+    "20.0 to 26.0 ft: a low place that holds water, 2.5 in deep when seen; 40.0 to 44.0 ft: standing water, 1 in deep when seen; 55.0 to 57.0 ft: standing water.",
+  );
+  expect(told("es")).toContain(
+    "un hundimiento que retiene agua, con 2.5 pulgadas de agua cuando se vio; 40.0 a 44.0 pies: agua estancada, con 1 pulgada de agua cuando se vio",
+  );
+});
