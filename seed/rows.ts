@@ -111,6 +111,7 @@ export function entry(id: string, recordId: string, rest: Partial<RecordEntry>):
     recordId,
     label: "",
     distance: null,
+    uncertainty: null,
     side: "unknown",
     diameter: 4,
     material: "unknown",

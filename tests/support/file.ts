@@ -219,6 +219,7 @@ export function anEntry(id: string, overrides: Partial<RecordEntry> = {}): Recor
     recordId: "card",
     label: id,
     distance: null,
+    uncertainty: null,
     side: "left",
     diameter: 4,
     material: "vitrified-clay",

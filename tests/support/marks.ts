@@ -17,7 +17,11 @@ export function anEntryMark(
   station: number,
   rest: Partial<RecordMark> = {},
 ): RecordMark {
-  return { ...TRAITS, entryId, recordId: "card", station, explained: false, ...rest };
+  return {
+    ...TRAITS,
+    ...{ entryId, recordId: "card", station, uncertainty: 0, explained: false },
+    ...rest,
+  };
 }
 
 export function aSeenMark(

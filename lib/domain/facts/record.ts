@@ -42,6 +42,8 @@ export const RECORD_ENTRY = row({
     label: words,
     /** Distance on the record, in the record's own direction; null where it gives none. */
     distance: maybe(feet),
+    /** How far off that distance may be, as written (`about 21`, `20–22`) or judged; null: not said. */
+    uncertainty: maybe(feet),
     side: usually(oneOf(SIDES), "unknown"),
     ...pipe(),
     propertyId: maybe(ref("properties")),

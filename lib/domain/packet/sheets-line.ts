@@ -1,5 +1,6 @@
 import type { SheetKind } from "../facts/authority.ts";
 import type { Material, Side } from "../facts/line.ts";
+import type { RecordEntry } from "../facts/record.ts";
 import type { Observation, Run } from "../facts/run.ts";
 import { videoTime } from "../facts/video.ts";
 import type { EntryFinding, StationedObservation, TieInFinding } from "../findings/report.ts";
@@ -143,12 +144,18 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
     tieIn.label,
     finding.station === null ? "unknown" : seenAt(finding.station, finding.uncertainty),
     entry?.label ?? "none",
-    entry ? feet(found?.recordStation ?? entry.distance) : "–",
+    entry ? recordedAt(found?.recordStation ?? null, entry) : "–",
     scheduleSide(finding.side, finding.compass),
     sizeWords(tieIn.diameter, tieIn.material),
     property ? streetOf(property.address) : "unknown",
     `${EN.standing[finding.standing]}${finding.decided ? "" : " (proposed)"}`,
   ];
+}
+
+/** As the record has it, with how far off it says that may be. */
+function recordedAt(station: Cft | null, entry: RecordEntry | undefined): string {
+  const at = station ?? entry?.distance ?? null;
+  return at === null ? feet(null) : seenAt(at, entry?.uncertainty ?? null);
 }
 
 /** `20.4 ± 1.0` */
@@ -175,7 +182,7 @@ function entryRow({ file }: PacketInput, finding: EntryFinding): string[] {
     "none",
     "–",
     entry?.label ?? "",
-    feet(finding.recordStation ?? entry?.distance ?? null),
+    recordedAt(finding.recordStation, entry),
     scheduleSide(entry?.side ?? "unknown", finding.compass),
     sizeWords(entry?.diameter ?? null, entry?.material ?? "unknown"),
     property ? streetOf(property.address) : "unknown",

@@ -79,12 +79,11 @@ function alternative(
   told: Told,
 ): Alternative {
   const { entries, tieIns } = told.input;
-  const tolerances = new Map(
-    tieIns.map((tieIn) => [tieIn.tieInId, pairTolerance(tieIn.station, tieIn.uncertainty)]),
-  );
-  const explained = pairs.filter(
-    ({ tieInId, distance }) => Math.abs(distance) <= (tolerances.get(tieInId) ?? 0),
-  ).length;
+  const explained = pairs.filter(({ entryId, tieInId, distance }) => {
+    const entry = entries.find((each) => each.entryId === entryId);
+    const tieIn = tieIns.find((each) => each.tieInId === tieInId);
+    return entry && tieIn && Math.abs(distance) <= pairTolerance(tieIn, entry);
+  }).length;
   const { shift, scale } = fit;
   const of = entries.length;
   const agree = `${explained} of ${of} ${of === 1 ? "entry" : "entries"} ${explained === 1 ? "matches" : "match"}`;

@@ -104,6 +104,6 @@ function fits({ mayPair }: Found, fit: Fit, entry: RecordMark, tieIn: SeenMark):
   if (!mayPair(entry.entryId, tieIn.tieInId)) return false;
   const unlike = mismatch({ ...entry, side: sideAs(entry.side, fit) }, tieIn);
   if (unlike === null || unlike >= 2) return false;
-  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  const tolerance = pairTolerance(tieIn, entry);
   return Math.abs(tieIn.station - fitted(entry.station, fit)) <= tolerance;
 }

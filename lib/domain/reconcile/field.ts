@@ -13,6 +13,7 @@ export interface Field {
   readonly tieIns: readonly SeenMark[];
   /** What pairs lose for being unlike, entry by entry; null where they may not pair. */
   readonly unlike: readonly (readonly (number | null)[])[];
+  /** Of each tie-in against an entry whose record says nothing of how sure it is. */
   readonly tolerances: readonly Cft[];
   readonly widest: Cft;
 }
@@ -52,8 +53,10 @@ function fieldOf({ entries: given, tieIns: seen, mayPair }: Given, reading: Read
       return lost === null ? null : Math.max(0, lost) * 0.35;
     }),
   );
-  const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn.station, tieIn.uncertainty));
-  return { entries, tieIns, unlike, tolerances, widest: Math.max(0, ...tolerances) };
+  const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn, { uncertainty: 0 }));
+  const uncertainty = Math.max(0, ...entries.map((entry) => entry.uncertainty));
+  const widest = Math.max(0, ...tieIns.map((tieIn) => pairTolerance(tieIn, { uncertainty })));
+  return { entries, tieIns, unlike, tolerances, widest };
 }
 
 /** The most that a fit can explain and gain: each entry by the tie-in that suits it best. */
@@ -143,12 +146,21 @@ function gainsOf(field: Field, fit: Fit, row: number): number[] {
 }
 
 function gained(
-  { tieIns, tolerances, unlike }: Field,
+  field: Field,
   { row, column, station }: { row: number; column: number; station: Cft },
 ): number {
+  const { tieIns, unlike } = field;
   const off = Math.abs((tieIns[column]?.station ?? 0) - station);
-  const tolerance = tolerances[column] ?? 0;
+  const tolerance = toleranceAt(field, row, column);
   if (off > tolerance) return 0;
   const lost = unlike[row]?.[column] ?? null;
   return lost === null ? 0 : Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - lost);
+}
+
+function toleranceAt({ entries, tieIns, tolerances }: Field, row: number, column: number): Cft {
+  const entry = entries[row];
+  const tieIn = tieIns[column];
+  return entry && tieIn && entry.uncertainty > 0
+    ? pairTolerance(tieIn, entry)
+    : (tolerances[column] ?? 0);
 }

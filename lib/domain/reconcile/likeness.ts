@@ -21,6 +21,8 @@ export interface RecordMark extends Traits {
   readonly entryId: string;
   readonly recordId: string;
   readonly station: Cft;
+  /** How far off the record says its distance may be; 0 where it does not say. */
+  readonly uncertainty: Cft;
   /** A person has said what became of it, so that nothing need answer to it. */
   readonly explained: boolean;
 }
@@ -37,11 +39,15 @@ export interface SeenMark extends Traits {
 export const LIKELY_LIMIT: Cft = 500;
 
 /**
- * How far apart two readings of one thing may lie: the larger of 1 ft and 0.5 % of the station for
- * the record, together with what the camera's station is uncertain by.
+ * How far apart two readings of one thing may lie: for the record the larger of 1 ft, 0.5 % of the
+ * station and what it says itself that it may be off, together with what the camera's station is
+ * uncertain by.
  */
-export function pairTolerance(station: Cft, uncertainty: Cft): Cft {
-  return together(counterTolerance(station), uncertainty);
+export function pairTolerance(
+  { station, uncertainty }: Pick<SeenMark, "station" | "uncertainty">,
+  entry: Pick<RecordMark, "uncertainty">,
+): Cft {
+  return together(Math.max(counterTolerance(station), entry.uncertainty), uncertainty);
 }
 
 /**

@@ -132,7 +132,7 @@ function placedBy(chosen: readonly Chosen[], { open, free }: Omit<Round, "couple
 function nearCost(entry: FittedMark, tieIn: SeenMark, refused: ReadonlySet<string>): number | null {
   if (!mayPropose(entry, tieIn, refused)) return null;
   const off = Math.abs(tieIn.station - entry.fittedStation);
-  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  const tolerance = pairTolerance(tieIn, entry);
   const limit = Math.max(LIKELY_LIMIT, tolerance);
   if (off > limit) return null;
   const away =

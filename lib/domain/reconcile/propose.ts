@@ -65,7 +65,7 @@ function proposal(
 ): ProposedPairing {
   const distance = tieIn.station - entry.fittedStation;
   const rawDistance = tieIn.station - entry.station;
-  const tolerance = pairTolerance(tieIn.station, tieIn.uncertainty);
+  const tolerance = pairTolerance(tieIn, entry);
   const near = bandOf(Math.abs(distance), tolerance, sidesAgree(entry.drawnSide, tieIn.side));
   const isByChance = near === "same" && !established;
   const band = isByChance ? "likely" : near;

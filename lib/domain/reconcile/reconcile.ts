@@ -7,7 +7,7 @@ import { decisionsOf, mayPairUnder } from "./decisions.ts";
 import { type Doubt, type Doubts, doubtsOf } from "./doubt.ts";
 import type { MayPair } from "./field.ts";
 import { type Fits, fitsOf } from "./fits.ts";
-import { pairTolerance, type RecordMark, type SeenMark } from "./likeness.ts";
+import { pairTolerance, type RecordMark } from "./likeness.ts";
 import { fitEntries, type Placed, type Placing, place } from "./place.ts";
 import { type Proposing, proposalsFrom } from "./propose.ts";
 import type { ReconcileInput } from "./reconcile-input.ts";
@@ -59,7 +59,7 @@ export function reconcile(given: ReconcileInput): Reconciliation {
   const gone = entries.filter(
     ({ entryId, explained }) => explained && !isPlaced(chosen, entryId),
   ).length;
-  const explained = agreeing([...chosen.fixed, ...chosen.near], tieIns);
+  const explained = agreeing([...chosen.fixed, ...chosen.near]);
   const established =
     fits.decision !== null || isEstablished({ entries, chosen, explained, inView });
   const proposing: Proposing = {
@@ -209,16 +209,13 @@ function isEstablished({
 }
 
 /** Entries that a person accepted for a tie-in, or that lie within the tolerance on its side. */
-function agreeing(placed: readonly Placed[], tieIns: readonly SeenMark[]): number {
-  const tolerances = new Map(
-    tieIns.map((tieIn) => [tieIn, pairTolerance(tieIn.station, tieIn.uncertainty)]),
-  );
+function agreeing(placed: readonly Placed[]): number {
   return placed.reduce((sum, { connection, tieIn }) => {
-    const tolerance = tolerances.get(tieIn) ?? 0;
     const near = connection.entries.filter(
-      ({ fittedStation, side }) =>
+      (entry) =>
         connection.acceptedId !== null ||
-        (Math.abs(tieIn.station - fittedStation) <= tolerance && sidesAgree(side, tieIn.side)),
+        (Math.abs(tieIn.station - entry.fittedStation) <= pairTolerance(tieIn, entry) &&
+          sidesAgree(entry.side, tieIn.side)),
     );
     return sum + near.length;
   }, 0);

@@ -187,7 +187,10 @@ function recordMarks(file: LineFile, axis: ReadonlyMap<string, OnAxis>): RecordM
     const { id: entryId, recordId, side, diameter, material, fitting, propertyId } = entry;
     const explained = entry.explanation !== "";
     return [
-      { entryId, recordId, station, explained, side, diameter, material, fitting, propertyId },
+      {
+        ...{ entryId, recordId, station, explained, side, diameter, material, fitting, propertyId },
+        uncertainty: entry.uncertainty ?? 0,
+      },
     ];
   });
 }

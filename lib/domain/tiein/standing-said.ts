@@ -14,6 +14,8 @@ export interface ShownSaid {
   readonly label: string;
   /** As the record has it. */
   readonly station: Cft | null;
+  /** How far off the record says that may be; 0 where it does not say. */
+  readonly off: Cft;
   /** Once the record's zero is allowed for; null where that changes nothing. */
   readonly moved: Cft | null;
 }

@@ -81,12 +81,13 @@ export function recordName(record: { title: string; kind: string; number: string
 }
 
 /** `Card 1184 shows House 14 at 34.0 ft (36.3 ft with its zero allowed for)`. */
-function shownWords({ record, label, station, moved }: ShownSaid): string {
+function shownWords({ record, label, station, off, moved }: ShownSaid): string {
   const name = record ? recordName(record) : "The record";
   const what = `${name} shows ${label.trim() || "a connection"}`;
   if (station === null) return what;
   const allowed = moved === null ? "" : ` (${formatFeet(moved)} with the zero corrected)`;
-  return `${what} at ${formatFeet(station)}${allowed}`;
+  const unsure = off === 0 ? "" : `, give or take ${formatFeet(off)}`;
+  return `${what} at ${formatFeet(station)}${unsure}${allowed}`;
 }
 
 /** `seen at 36.5 ft, give or take 1.0 ft, in Run 1 and Run 2`. */

@@ -134,12 +134,13 @@ function recordName({ title, kind, number }: NonNullable<ShownSaid["record"]>): 
 }
 
 /** `Card 1184 muestra House 14 a 34.0 pies (36.3 pies al corregir desde dónde mide)`. */
-function shownWords({ record, label, station, moved }: ShownSaid): string {
+function shownWords({ record, label, station, off, moved }: ShownSaid): string {
   const name = record ? recordName(record) : "El registro";
   const what = `${name} muestra ${label.trim() || "una conexión"}`;
   if (station === null) return what;
   const allowed = moved === null ? "" : ` (${feet(moved)} al corregir desde dónde mide)`;
-  return `${what} a ${feet(station)}${allowed}`;
+  const unsure = off === 0 ? "" : `, con un margen de ${feet(off)}`;
+  return `${what} a ${feet(station)}${unsure}${allowed}`;
 }
 
 /** `vista a 36.5 pies, con un margen de 1.0 pies, en Run 1 y Run 2`. */

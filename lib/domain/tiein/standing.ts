@@ -188,7 +188,10 @@ function comparison({ entry, place, entryPlace, course }: Compared): {
   const recordedAt = entryPlace?.station ?? null;
   if (seenAt === null || recordedAt === null) return { elsewhere: false, compared: null };
   const off = Math.abs(seenAt - recordedAt);
-  const tolerance = pairTolerance(seenAt, place?.uncertainty ?? 0);
+  const tolerance = pairTolerance(
+    { station: seenAt, uncertainty: place?.uncertainty ?? 0 },
+    { uncertainty: entry?.uncertainty ?? 0 },
+  );
   const recorded = entry?.side ?? "unknown";
   const seen = place?.side ?? "unknown";
   const sameSide = sidesAgree(recorded, seen);
@@ -304,7 +307,8 @@ function shownOf(entry: RecordEntry, { file, entryPlaces }: StandingFacts): Show
   const station = place?.recordStation ?? null;
   const moved = place && place.station !== station ? place.station : null;
   const record = file.records.find((each) => each.id === entry.recordId) ?? null;
-  return { record, label: entry.label, station, moved };
+  const off = entry.uncertainty ?? 0;
+  return { record, label: entry.label, station, off, moved };
 }
 
 function seenOf(place: TieInPlace | undefined, { file }: StandingFacts): SeenSaid | null {

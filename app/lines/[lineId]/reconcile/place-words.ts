@@ -1,4 +1,5 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RecordEntry } from "#lib/domain/facts/record.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import type { CompassPoint } from "#lib/domain/plan/compass.ts";
@@ -37,6 +38,12 @@ export function entryWords(
   const record = file.records.find((each) => each.id === entry?.recordId);
   if (entry === undefined) return { label: "an entry", record: "", place: "" };
   const side = entry.side === "unknown" ? "" : `, ${sideWords(entry.side, compass)}`;
-  const place = entry.distance === null ? "no distance" : formatFeet(entry.distance);
+  const place = entry.distance === null ? "no distance" : recordedWords(entry);
   return { label: entry.label, record: record?.title ?? "", place: `${place}${side}` };
+}
+
+/** `21.0 ft`, and `21.0 ± 1.0 ft` where the record says itself that it may be off. */
+function recordedWords({ distance, uncertainty }: RecordEntry): string {
+  const at = distance ?? 0;
+  return uncertainty === null ? formatFeet(at) : `${plainFeet(at)} ± ${formatFeet(uncertainty)}`;
 }

@@ -15,6 +15,7 @@ const SHOWN: ShownSaid = {
   record: { title: "Card 1184", kind: "card", number: "1184" },
   label: "House 14",
   station: 3_400,
+  off: 0,
   moved: 3_630,
 };
 const SEEN: SeenSaid = { station: 3_650, uncertainty: 100, runs: ["Run 1", "Run 2"] };
@@ -117,6 +118,7 @@ const shown: fc.Arbitrary<ShownSaid> = fc.record({
   ),
   label: name,
   station: fc.option(cft),
+  off: cft,
   moved: fc.option(cft),
 });
 const settled = fc.record({ settledBy: name, settledReason: fc.constantFrom("", "Dug up.") });

@@ -58,6 +58,22 @@ test("an accepted pairing decides tie-in and entry, and names who accepted", () 
   });
 });
 
+test("a record that says it may be off is allowed as much, and its sentences say so", () => {
+  const told = (uncertainty: number | null) =>
+    tieInOf({ entries: [anEntry("e", { label: "House 14", distance: 3_400, uncertainty })] });
+  expect(told(null)).toMatchObject({ standing: "on-record-seen-elsewhere" });
+  const sure = told(null).sentence;
+  expect(sure).toContain("shows House 14 at 34.0 ft; seen at 36.5 ft");
+  expect(sure).toContain("2.5 ft difference, beyond the 1.4 ft tolerance");
+  const about = told(300);
+  expect(about).toMatchObject({ standing: "on-record-and-seen", entryId: "e" });
+  expect(about.sentence).toContain(
+    "shows House 14 at 34.0 ft, give or take 3.0 ft; seen at 36.5 ft",
+  );
+  expect(about.sentence).toContain("2.5 ft difference, within the 3.2 ft tolerance");
+  expect(about.sentenceEs).toContain("a 34.0 pies, con un margen de 3.0 pies; vista a 36.5 pies");
+});
+
 test("an accepted pairing of things far apart is on record, seen elsewhere, with the numbers", () => {
   const entries = [anEntry("e", { label: "House 14", distance: 4_400 })];
   const found = tieInOf({ entries, pairings: [aPairing("e", "t")] });

@@ -1,0 +1,1 @@
+ALTER TABLE `entries` ADD `uncertainty_cft` integer;
