@@ -20,7 +20,7 @@ const SHEET = [
   ["House", "Footage (ft)", "Inspector", "Side", "Dia"],
   ["House 12", "18.0", "K. Mori", "L", "4"],
   ["", "", "", "", ""],
-  ["House 14", "about 30", "", "left", '6"'],
+  ["House 14", "by the oak", "", "left", '6"'],
 ];
 
 test("readingOf() finds the headings under a title, by title and by other names", () => {
@@ -81,7 +81,20 @@ test("sheetRows() counts rows as the file does, passes empty ones over, and says
       problems: { distance: "enter feet, e.g. 26.5" },
     },
   ]);
-  expect(rows[1]?.texts["distance"]).toBe("about 30");
+  expect(rows[1]?.texts["distance"]).toBe("by the oak");
+});
+
+test("sheetRows() keeps how far off a record's distance is, given as about or as a range", () => {
+  for (const [distance, fields] of [
+    ["about 30", { distance: 3_000, uncertainty: 100 }],
+    ["20–22", { distance: 2_100, uncertainty: 100 }],
+  ] as const) {
+    const rows = sheetRows(SHEET, readingOf(SHEET, COLUMNS), {
+      columns: COLUMNS,
+      edits: { 6: { distance } },
+    });
+    expect(rows[1]).toMatchObject({ fields, problems: {} });
+  }
 });
 
 test("sheetRows() takes what a person typed in place of what the file says", () => {

@@ -22,7 +22,7 @@ const FILE = {
       rows: [
         ["Entry", "Distance", "Side"],
         ["House 12", "18.0", "left"],
-        ["House 14", "about 30", "left"],
+        ["House 14", "by the oak", "left"],
         ["House 16", "52.5", ""],
         ["House 16", "52.5", "right"],
         ["House 18", "70", "left"],
