@@ -20,6 +20,7 @@ interface Place {
   from: number | null;
   to: number | null;
   off: number;
+  waterDepth: null;
   runs: string[];
 }
 
@@ -32,7 +33,8 @@ function slowly(all: readonly Seen[]): Omit<Place, "runs">[] {
       const ends = [one.station, other].filter((end) => end !== null).sort((a, b) => a - b);
       const [from = null, to = null] = ends;
       const off = one.uncertainty ?? 0;
-      return { observationId: `o${at}`, fault: one.fault, from, to, off, runs: [one.runId] };
+      const place = { observationId: `o${at}`, fault: one.fault, from, to, off, waterDepth: null };
+      return { ...place, runs: [one.runId] };
     })
     .toSorted((a, b) => (a.from ?? Number.MAX_SAFE_INTEGER) - (b.from ?? Number.MAX_SAFE_INTEGER));
   for (const one of sorted) {
