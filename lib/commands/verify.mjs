@@ -1,8 +1,9 @@
 // npm run verify: installs, finds a browser, runs every check and test, and counts them.
+import { spawn } from "node:child_process";
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
-import { build, install, requireNode, run, say, stop } from "./house.mjs";
+import { build, install, ROOT, requireNode, run, say, stop } from "./house.mjs";
 
 const BROWSERS = [
   process.env.WYEBOOK_CHROMIUM,
@@ -19,26 +20,21 @@ const browser = findTools();
 const scratch = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-verify-"));
 const tally = { passed: 0, failed: 0, failures: [] };
 
-check("lint", "npm", ["run", "-s", "lint"]);
-check("types", "npm", ["run", "-s", "types"]);
-check("boundaries", "npm", ["run", "-s", "boundaries"]);
-check("unused", "npm", ["run", "-s", "unused"]);
-unitTests("tests", []);
-for (const zone of ["Pacific/Auckland", "Pacific/Honolulu"]) {
-  unitTests(
-    `calendar tests in ${zone}`,
-    [
-      "tests/lib/domain/time",
-      "tests/lib/domain/calendar",
-      "tests/lib/domain/clocks",
-      "tests/app/lines/clock-calendar.test.ts",
-      "tests/published/calendar.test.ts",
-    ],
-    { WYEBOOK_TEST_ZONE: zone },
-  );
-}
-build();
-journeys();
+/** Two things at a time where there are two cores: what one waits for, the other works through. */
+const atOnce = os.availableParallelism() > 1;
+
+await both(
+  () => check("types", "npm", ["run", "-s", "types"]),
+  async () => {
+    await check("lint", "npm", ["run", "-s", "lint"]);
+    await check("boundaries", "npm", ["run", "-s", "boundaries"]);
+    await check("unused", "npm", ["run", "-s", "unused"]);
+  },
+);
+await both(allUnitTests, async () => {
+  build();
+  await journeys();
+});
 
 fs.rmSync(scratch, { recursive: true, force: true });
 for (const failure of tally.failures) say(`failed: ${failure}`);
@@ -51,16 +47,58 @@ function count(passed, failed, words) {
   if (failed > 0) tally.failures.push(words);
 }
 
-function check(name, command, args) {
-  say(`\n== ${name}`);
-  const { status } = run(command, args);
+async function both(one, other) {
+  if (atOnce) return Promise.all([one(), other()]);
+  await one();
+  await other();
+}
+
+/** Runs a program whose output is shown whole when it is done, so that two never mix. */
+async function told(name, command, args, env = {}) {
+  const file = path.join(scratch, `${name.replaceAll(/\W+/g, "-")}.txt`);
+  const out = fs.openSync(file, "w");
+  const started = Date.now();
+  const child = spawn(command, args, {
+    cwd: ROOT,
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
+    stdio: ["ignore", out, out],
+  });
+  const status = await new Promise((resolve) => {
+    child.once("error", () => resolve(1));
+    child.once("close", (code) => resolve(code ?? 1));
+  });
+  fs.closeSync(out);
+  const seconds = Math.round((Date.now() - started) / 1000);
+  say(`\n== ${name} (${seconds} s)\n${fs.readFileSync(file, "utf8").trimEnd()}`);
+  return status;
+}
+
+async function check(name, command, args) {
+  const status = await told(name, command, args);
   count(status === 0 ? 1 : 0, status === 0 ? 0 : 1, name);
 }
 
-function unitTests(name, only, env = {}) {
-  say(`\n== ${name}`);
-  const file = path.join(scratch, `unit-${tally.passed}.json`);
-  const { status } = run(
+async function allUnitTests() {
+  await unitTests("tests", []);
+  for (const zone of ["Pacific/Auckland", "Pacific/Honolulu"]) {
+    await unitTests(
+      `calendar tests in ${zone}`,
+      [
+        "tests/lib/domain/time",
+        "tests/lib/domain/calendar",
+        "tests/lib/domain/clocks",
+        "tests/app/lines/clock-calendar.test.ts",
+        "tests/published/calendar.test.ts",
+      ],
+      { WYEBOOK_TEST_ZONE: zone },
+    );
+  }
+}
+
+async function unitTests(name, only, env = {}) {
+  const file = path.join(scratch, `${name.replaceAll(/\W+/g, "-")}.json`);
+  const status = await told(
+    name,
     process.execPath,
     [
       "node_modules/vitest/vitest.mjs",
@@ -72,20 +110,20 @@ function unitTests(name, only, env = {}) {
       `--outputFile.json=${file}`,
       ...only,
     ],
-    { env },
+    env,
   );
   const report = readReport(file);
   const failed = report?.numFailedTests ?? 0;
   count(report?.numPassedTests ?? 0, status !== 0 && failed === 0 ? 1 : failed, name);
 }
 
-function journeys() {
-  say("\n== journeys in a browser");
+async function journeys() {
   const file = path.join(scratch, "journeys.json");
-  const { status } = run(
+  const status = await told(
+    "journeys in a browser",
     process.execPath,
     ["node_modules/@playwright/test/cli.js", "test", "--config", "tests/playwright.config.ts"],
-    { env: { WYEBOOK_CHROMIUM: browser, WYEBOOK_JOURNEYS_JSON: file } },
+    { WYEBOOK_CHROMIUM: browser, WYEBOOK_JOURNEYS_JSON: file },
   );
   const stats = readReport(file)?.stats;
   const failed = (stats?.unexpected ?? 0) + (stats?.flaky ?? 0);
