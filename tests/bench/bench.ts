@@ -1,3 +1,7 @@
+import { spawnSync } from "node:child_process";
+import fs from "node:fs";
+import os from "node:os";
+import path from "node:path";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
@@ -16,8 +20,12 @@ import {
   aScopeItem,
   aTieIn,
 } from "#tests/support/file.ts";
+import { printBrowser } from "./browser.ts";
+import { goal, printGoals } from "./goals.ts";
 import { theLongLine } from "./long-line.ts";
 import { printNarrations } from "./narration.ts";
+import { printPages } from "./pages.ts";
+import { serveLongLine } from "./served.ts";
 
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
 // Times vary from machine to machine; ratios and rates are what to compare.
@@ -63,6 +71,13 @@ await import("./reconcile.ts");
 await import("./desk.ts");
 
 printNarrations();
+
+printCommand();
+const served = await serveLongLine();
+await printPages(served);
+await printBrowser(served);
+served.stop();
+printGoals();
 
 function longLine(tieIns: number, items: number): LineFile {
   const at = (index: number) => 500 + index * 400;
@@ -117,6 +132,20 @@ function printLongLine(): void {
       `  ${pad(name, 18)}${pad(`${few.toFixed(1)} ms`, 13)}${pad(`${many.toFixed(1)} ms`, 13)}${ratio}`,
     );
   }
+}
+
+/** The report command as a person runs it, beside Node alone. */
+function printCommand(): void {
+  const line = (...args: string[]) => spawnSync("npm", ["run", "-s", "line", "--", ...args]).stdout;
+  const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-bench-")), "example.json");
+  fs.writeFileSync(file, line("example"));
+  const bare = median(5, () => spawnSync("npm", ["exec", "-c", "node --version"]));
+  const took = median(5, () => line("report", file));
+  fs.rmSync(path.dirname(file), { recursive: true });
+  goal("the report command on the example line", took / 1000, {
+    ...{ most: 0.6, unit: "s" },
+    yardstick: `${(bare / 1000).toFixed(1)} s for npm and Node alone`,
+  });
 }
 
 function withReport(job: (file: LineFile, report: Report) => unknown) {

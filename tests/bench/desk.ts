@@ -16,6 +16,7 @@ import { summaryOf } from "#lib/domain/desk/summary.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { sampleLine } from "#tests/support/sample-line.ts";
+import { goal } from "./goals.ts";
 
 // The desk, the lists and search over a growing office, each beside the bare SQL of the same rows.
 
@@ -171,6 +172,11 @@ for (const size of SIZES) {
   for (const { name, ours, bare, values } of WORK) {
     const statement = db.$client.prepare(bare);
     const [mine, sql] = [p95(() => ours(db)), p95(() => statement.all(...values))];
+    if (size !== 1_000)
+      goal(`${name}, ${size.toLocaleString("en-US")} lines, p95`, mine / sql, {
+        ...{ most: 2, unit: "times" },
+        yardstick: "the bare SQL of as many rows",
+      });
     const label = `${name}, ${size.toLocaleString("en-US")} lines`;
     console.log(
       `  ${label.padEnd(44)} ${mine.toFixed(2).padStart(8)}  ×${(mine / sql).toFixed(1)}`,

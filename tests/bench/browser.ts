@@ -1,0 +1,101 @@
+import fs from "node:fs";
+import { chromium, type Page } from "@playwright/test";
+import { goal } from "./goals.ts";
+import { LONG, type Served } from "./served.ts";
+
+const CHROMIUM = process.env["WYEBOOK_CHROMIUM"] ?? "/usr/bin/chromium";
+const CELLS = 5;
+
+/** In a browser, on the longest line: a cell saved until the page shows it, and zooming the strip. */
+export async function printBrowser(served: Served): Promise<void> {
+  console.log("");
+  if (!fs.existsSync(CHROMIUM)) return console.log("No Chromium: nothing measured in a browser.");
+  console.log("In a browser, on the longest line");
+  const browser = await chromium.launch({
+    executablePath: CHROMIUM,
+    args: ["--no-sandbox", "--disable-gpu"],
+  });
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const [name = "", value = ""] = served.cookie.split("=");
+  await context.addCookies([{ name, value, url: served.base }]);
+  const page = await context.newPage();
+  await printSaving(page, served.base);
+  await printZooming(page, served.base);
+  await browser.close();
+}
+
+/** Ctrl+Enter saves nothing by itself; the table saves a while after the last key, which is not counted. */
+async function printSaving(page: Page, base: string): Promise<void> {
+  const sizes: { up: number; down: number }[] = [];
+  page.on("requestfinished", async (request) => {
+    if (request.method() !== "POST") return;
+    const all = await request.sizes();
+    sizes.push({ up: all.requestBodySize, down: all.responseBodySize });
+  });
+  await page.goto(`${base}/lines/${LONG}/camera/log?run=run0`);
+  await page.waitForSelector("table[role=grid]:not([inert])");
+  const times: number[] = [];
+  for (let at = 0; at < CELLS; at += 1) {
+    const cell = page.locator(`[data-place="${at + 2}:0"]`).first();
+    await cell.click();
+    const sent = page.waitForRequest((request) => request.method() === "POST");
+    await cell.fill(`${20 + at}.3`);
+    const request = await sent;
+    const start = performance.now();
+    await request.response();
+    await page
+      .getByText(`${20 + at}.3 ± `)
+      .first()
+      .waitFor();
+    times.push(performance.now() - start);
+  }
+  const middle = times.toSorted((one, other) => one - other)[Math.floor(CELLS / 2)] ?? 0;
+  const most = (of: "up" | "down") => Math.max(...sizes.map((each) => each[of])) / 1024;
+  console.log(
+    `  a cell saved ${middle.toFixed(0)} ms, ${most("up").toFixed(0)} KB up, ${most("down").toFixed(0)} KB down`,
+  );
+  const yardstick = "the wait before it saves by itself not counted";
+  goal("a cell saved, until the page is answered", middle, { most: 300, unit: "ms", yardstick });
+  goal("a saved cell, up", most("up"), { most: 50, unit: "KB", yardstick: "as sent" });
+  goal("a saved cell, down", most("down"), { most: 50, unit: "KB", yardstick: "as sent, gzip" });
+}
+
+async function printZooming(page: Page, base: string): Promise<void> {
+  await page.goto(`${base}/lines/${LONG}/reconcile`);
+  const drawing = page.locator("figure[data-size] svg").first();
+  const box = await drawing.boundingBox();
+  await page.mouse.move((box?.x ?? 0) + 500, (box?.y ?? 0) + 60);
+  const [idle, zoomed] = [await frames(page, 0), await frames(page, 60)];
+  console.log(
+    `  frames at rest p95 ${idle.toFixed(1)} ms, while the strip is zoomed ${zoomed.toFixed(1)} ms`,
+  );
+  goal("zooming the strip, p95 of frames", zoomed, {
+    ...{ most: Math.max(17, idle * 1.05), unit: "ms" },
+    yardstick: `${idle.toFixed(1)} ms at rest`,
+  });
+}
+
+/** The 95th percentile of the time between frames while the wheel turns so many times. */
+async function frames(page: Page, turns: number): Promise<number> {
+  const timed = page.evaluate(
+    () =>
+      new Promise<number[]>((done) => {
+        const took: number[] = [];
+        let last = performance.now();
+        const end = last + 2_000;
+        const tick = () => {
+          const now = performance.now();
+          took.push(now - last);
+          last = now;
+          if (now < end) requestAnimationFrame(tick);
+          else done(took.sort((one, other) => one - other));
+        };
+        requestAnimationFrame(tick);
+      }),
+  );
+  await page.keyboard.down("Control");
+  for (let turn = 0; turn < turns; turn += 1) await page.mouse.wheel(0, turn < 40 ? -40 : 40);
+  await page.keyboard.up("Control");
+  const took = await timed;
+  return took[Math.floor(took.length * 0.95)] ?? 0;
+}

@@ -1,0 +1,75 @@
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import fs from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { openDb } from "#db/open.ts";
+import { insertLine } from "#db/queries/line.ts";
+import { insertRow, ROW_LISTS } from "#db/queries/row.ts";
+import { listUsers } from "#db/queries/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { startSession } from "#lib/operations/sign-in.ts";
+import { freePort } from "#tests/e2e/support/free-port.ts";
+import { theLongLine } from "./long-line.ts";
+
+/** The demo's office and the long line, served as an office has it, with somebody signed in. */
+export interface Served {
+  readonly base: string;
+  readonly cookie: string;
+  readonly stop: () => void;
+}
+
+const TOKEN = "bench";
+const TODAY = "2026-11-25";
+export const LONG = "long-0001";
+export const SMALL = "fennel-0001";
+
+export async function serveLongLine(): Promise<Served> {
+  const house = await import("../../lib/commands/house.mjs");
+  house.build();
+  const root = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-bench-"));
+  const folder = path.join(root, "office");
+  const env = { ...process.env, WYEBOOK_DATA: folder, WYEBOOK_TODAY: TODAY };
+  spawnSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { env, stdio: "ignore" });
+  fill(path.join(folder, "wyebook.db"));
+  const port = await freePort();
+  const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), "127.0.0.1"], {
+    env: { ...env, NODE_ENV: "production", PORT: String(port) },
+    stdio: ["ignore", "ignore", "inherit", "ipc"],
+  });
+  await ready(pages);
+  const stop = () => {
+    pages.once("exit", () => fs.rmSync(root, { recursive: true, force: true }));
+    pages.kill("SIGTERM");
+  };
+  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, stop };
+}
+
+function ready(pages: ChildProcess): Promise<void> {
+  return new Promise((done, fail) => {
+    pages.once("message", () => done());
+    pages.once("exit", () => fail(new Error("the pages could not be served")));
+  });
+}
+
+function fill(file: string): void {
+  const db = openDb(file);
+  putLine(db, theLongLine(LONG));
+  const admin = listUsers(db).find(({ role }) => role === "admin");
+  const tokenHash = createHash("sha256").update(TOKEN).digest("hex");
+  startSession({ db, now: new Date().toISOString() } as Parameters<typeof startSession>[0], {
+    userId: admin?.id ?? "",
+    tokenHash,
+  });
+  db.$client.close();
+}
+
+function putLine(db: ReturnType<typeof openDb>, file: LineFile): void {
+  db.transaction((tx) => {
+    insertLine(tx, { ...file.line, authorityId: null, ruleId: null });
+    for (const list of ROW_LISTS)
+      file[list].forEach((row, position) => {
+        insertRow(tx, list, { lineId: file.line.id, position, row: row as never });
+      });
+  });
+}
