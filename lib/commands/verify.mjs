@@ -57,6 +57,7 @@ async function both(one, other) {
 async function told(name, command, args, env = {}) {
   const file = path.join(scratch, `${name.replaceAll(/\W+/g, "-")}.txt`);
   const out = fs.openSync(file, "w");
+  say(`Running ${name} …`);
   const started = Date.now();
   const child = spawn(command, args, {
     cwd: ROOT,
