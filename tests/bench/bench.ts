@@ -74,9 +74,12 @@ printNarrations();
 
 printCommand();
 const served = await serveLongLine();
-await printPages(served);
-await printBrowser(served);
-served.stop();
+try {
+  await printPages(served);
+  await printBrowser(served);
+} finally {
+  served.stop();
+}
 printGoals();
 
 function longLine(tieIns: number, items: number): LineFile {
