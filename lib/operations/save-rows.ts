@@ -120,7 +120,7 @@ function saveIn(act: Act, input: RowsOrder): Result<RowsSaved, RowsRefusal> {
   }
   const whole = wholeTable(file, input);
   if (whole === null) return refuseRows("bad-value", { by: ODD_ORDER });
-  const parsed = parseRows(table, whole);
+  const parsed = parseRows(table, whole, new Set<unknown>(file[table]));
   if (!parsed.ok) return parsed;
   const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
   const refusal = refusalOf(act, { table, before: file, after: wanted });
@@ -140,10 +140,11 @@ function isAsSent(row: object, sent: unknown): boolean {
   );
 }
 
-/** The rows in their shape, or every cell that has none. */
+/** The rows in their shape, or every cell that has none; those that are stored as they are have theirs. */
 function parseRows<T extends RowTable>(
   table: T,
   rows: readonly unknown[],
+  stored: ReadonlySet<unknown>,
 ): Result<LineFile[T], RowsRefusal> {
   if (rows.length > MOST_ROWS) {
     const message = `A table has at most ${MOST_ROWS} rows; these are ${rows.length}`;
@@ -152,6 +153,10 @@ function parseRows<T extends RowTable>(
   const good: unknown[] = [];
   const cells: CellProblem[] = [];
   rows.forEach((row, at) => {
+    if (stored.has(row)) {
+      good.push(row);
+      return;
+    }
     const parsed = ROW_SHAPES[table].safeParse(row);
     if (parsed.success) good.push(parsed.data);
     else
