@@ -1,17 +1,17 @@
-import { PDFDocument } from "@cantoo/pdf-lib";
-import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
-import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
+import type { AccountPaper, PaymentSlip } from "#lib/domain/paper/paper-frame.ts";
 import { type AddressLayout, addressLayout } from "./address-layout.ts";
 import { type BlockManner, Blocks } from "./blocks.tsx";
+import { fewestPages } from "./fewest-pages.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
 import { Letterhead, SecondHead, Window } from "./letter-document.tsx";
 import { noonOf } from "./noon.ts";
 import { printable } from "./printable.ts";
-import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
+import { exposedBox, FOLD, NUMBER_NINE, NUMBER_TEN, SLIP, visibleBox } from "./window.ts";
 
 /**
  * Invoices and statements as one PDF in Letter size, each from a fresh page with its own page
@@ -38,8 +38,17 @@ async function renderOne(paper: AccountPaper): Promise<Part> {
   const [name = ""] = paper.to;
   const clean = printable(paper, `The ${paper.title.toLowerCase()} to ${name}`);
   const address = addressLayout(clean.to);
-  const bytes = await renderToBuffer(<AccountDocument paper={clean} address={address} />);
-  const document = await PDFDocument.load(bytes, { updateMetadata: false });
+  const most = clean.also === undefined ? 1 : 2;
+  const drawn = (paper: AccountPaper) =>
+    fewestPages(SETTINGS, most, (setting) => (
+      <AccountDocument paper={paper} address={address} setting={setting} />
+    ));
+  const document = await drawn(clean);
+  // A slip stands on the sheet with its invoice or not at all: the text says how to pay.
+  if (clean.slip !== undefined && document.getPageCount() > most) {
+    const { slip: _slip, ...without } = clean;
+    return { title: `${name}: ${clean.subject}`, document: await drawn(without) };
+  }
   return { title: `${name}: ${clean.subject}`, document };
 }
 
@@ -48,23 +57,28 @@ const WIDTH = 468;
 const HEADER = 58;
 const BODY_TOP = exposedBox(NUMBER_TEN, FOLD).bottom + 16;
 const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
-const MANNER: BlockManner = {
-  width: WIDTH,
-  size: 10.5,
-  tableSize: 9.5,
-  stripNote: "",
-  pictures: new Map(),
-};
+
+/** How closely one may be set, the roomiest first; above a slip there is half a page. */
+const SETTINGS = [
+  { size: 10.5, tableSize: 9.5, air: 1 },
+  { size: 9.5, tableSize: 9, air: 0.4 },
+  { size: 8.75, tableSize: 8.5, air: 0.2 },
+] as const satisfies readonly Partial<BlockManner>[];
+type Setting = (typeof SETTINGS)[number];
+
+/** How far the sheet's own foot lies above its edge: below it is the slip. */
+const SLIP_HEIGHT = SLIP * 72;
 
 const styles = StyleSheet.create({
   page: {
     paddingTop: HEADER,
-    paddingBottom: 62,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
     fontSize: 10.5,
     color: INK.ink,
   },
+  /** Room for the sheet's own foot, which stands above a slip; the slip ends with the sheet. */
+  above: { flexGrow: 1, minHeight: 36 },
   aside: { position: "absolute", top: 150, left: ASIDE_LEFT, width: LEFT + WIDTH - ASIDE_LEFT },
   label: { fontSize: 8, color: INK.soft },
   value: { fontSize: 10, marginBottom: 4 },
@@ -79,16 +93,14 @@ const styles = StyleSheet.create({
   continued: { position: "absolute", top: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
   rule: {
     position: "absolute",
-    bottom: 50,
     left: LEFT,
     width: WIDTH,
     borderTopWidth: 0.5,
     borderTopColor: INK.faint,
   },
-  footer: { position: "absolute", bottom: 34, left: LEFT, fontSize: 8.5, color: INK.soft },
+  footer: { position: "absolute", left: LEFT, fontSize: 8.5, color: INK.soft },
   pages: {
     position: "absolute",
-    bottom: 34,
     left: LEFT,
     width: WIDTH,
     textAlign: "right",
@@ -101,9 +113,11 @@ const styles = StyleSheet.create({
 function AccountDocument({
   paper,
   address,
+  setting,
 }: {
   readonly paper: AccountPaper;
   readonly address: AddressLayout;
+  readonly setting: Setting;
 }) {
   const day = noonOf(paper.day);
   const { also } = paper;
@@ -115,7 +129,7 @@ function AccountDocument({
       creationDate={day}
       modificationDate={day}
     >
-      <AccountPage paper={paper}>
+      <AccountPage paper={paper} setting={setting}>
         <Letterhead from={paper.from} />
         <Window layout={address} />
         <View style={styles.aside}>
@@ -131,7 +145,7 @@ function AccountDocument({
         <View style={{ height: BODY_TOP - HEADER }} />
       </AccountPage>
       {also === undefined ? null : (
-        <AccountPage paper={also}>
+        <AccountPage paper={also} setting={setting}>
           <SecondHead paper={also} about={also.aside.map((each) => each.join(" "))} />
         </AccountPage>
       )}
@@ -145,32 +159,99 @@ function alsoLine(also: AccountPaper | undefined): (readonly string[])[] {
 
 function AccountPage({
   paper,
+  setting,
   children,
 }: {
   readonly paper: AccountPaper;
+  readonly setting: Setting;
   readonly children: ReactNode;
 }) {
   const { frame } = LETTER_WORDS[paper.language];
   const [name = ""] = paper.to;
+  const { slip } = paper;
+  const foot = slip === undefined ? 34 : SLIP_HEIGHT + 8;
+  const manner: BlockManner = { ...setting, width: WIDTH, stripNote: "", pictures: new Map() };
   return (
-    <Page size="LETTER" style={styles.page}>
+    <Page size="LETTER" style={{ ...styles.page, paddingBottom: slip === undefined ? 62 : 0 }}>
       {children}
       <Text style={styles.subject}>{paper.subject}</Text>
-      <Blocks blocks={paper.blocks} manner={MANNER} special={() => null} />
+      <Blocks blocks={paper.blocks} manner={manner} special={() => null} />
+      {slip === undefined ? null : (
+        <>
+          <View style={styles.above} />
+          <Slip slip={slip} />
+        </>
+      )}
       <Text
         fixed
         style={styles.continued}
         render={({ subPageNumber }) => (subPageNumber > 1 ? `${name}  ·  ${paper.reference}` : "")}
       />
-      <View fixed style={styles.rule} />
-      <Text fixed style={styles.footer}>
+      <View fixed style={{ ...styles.rule, bottom: foot + 16 }} />
+      <Text fixed style={{ ...styles.footer, bottom: foot }}>
         {paper.footer}
       </Text>
       <Text
         fixed
-        style={styles.pages}
+        style={{ ...styles.pages, bottom: foot }}
         render={({ pageNumber, totalPages }) => frame.page(pageNumber, totalPages)}
       />
     </Page>
+  );
+}
+
+const REMIT = visibleBox(NUMBER_NINE, SLIP);
+/** Three lines stay visible however the slip lies in its envelope. */
+const REMIT_SIZE = 9.5;
+const REMIT_LEADING = 10.75;
+
+const slipStyles = StyleSheet.create({
+  whole: {
+    marginHorizontal: -LEFT,
+    width: 612,
+    height: SLIP_HEIGHT,
+    borderTopWidth: 0.75,
+    borderTopColor: INK.soft,
+    borderStyle: "dashed",
+  },
+  words: { position: "absolute", top: 4, left: LEFT, fontSize: 8, color: INK.soft },
+  title: { position: "absolute", top: 22, left: LEFT, fontSize: 15, fontWeight: 600 },
+  remitLine: { position: "absolute", left: REMIT.left, fontSize: REMIT_SIZE },
+  right: {
+    position: "absolute",
+    top: 22,
+    left: ASIDE_LEFT,
+    width: LEFT + WIDTH - ASIDE_LEFT,
+  },
+  value: { fontSize: 10, marginBottom: 5 },
+  amount: { fontSize: 15, fontWeight: 600, marginBottom: 8 },
+  pen: { borderBottomWidth: 0.75, borderBottomColor: INK.ink, height: 20, marginTop: 2 },
+});
+
+/** The part that comes back with a check, with the office's address in the reply envelope's window. */
+function Slip({ slip }: { readonly slip: PaymentSlip }) {
+  const [label, amount] = slip.amount;
+  return (
+    <View style={slipStyles.whole} wrap={false}>
+      <Text style={slipStyles.words}>{slip.cut}</Text>
+      <Text style={slipStyles.title}>{slip.title}</Text>
+      {slip.remitTo.map((line, at) => (
+        <Text key={line} style={{ ...slipStyles.remitLine, top: REMIT.top + at * REMIT_LEADING }}>
+          {line}
+        </Text>
+      ))}
+      <View style={slipStyles.right}>
+        {slip.lines.map(([name, value]) => (
+          <View key={name}>
+            <Text style={styles.label}>{name}</Text>
+            <Text style={slipStyles.value}>{value}</Text>
+          </View>
+        ))}
+        <Text style={styles.label}>{label}</Text>
+        <Text style={slipStyles.amount}>{amount}</Text>
+        <Text style={styles.label}>{slip.enclosed}</Text>
+        <View style={slipStyles.pen} />
+      </View>
+    </View>
   );
 }

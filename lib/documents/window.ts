@@ -25,6 +25,16 @@ export const NUMBER_TEN: Envelope = {
   window: { fromLeft: 0.875, fromBottom: 0.5, width: 4.5, height: 1.125 },
 };
 
+/** The usual #9 reply envelope with one window (3-7/8 × 8-7/8 in; window 1-1/8 × 4-1/2 in). */
+export const NUMBER_NINE: Envelope = {
+  width: 8.875,
+  height: 3.875,
+  window: { fromLeft: 0.875, fromBottom: 0.5, width: 4.5, height: 1.125 },
+};
+
+/** How high the part of an invoice is that is cut off and returned: it goes into a #9 unfolded. */
+export const SLIP = 3.5;
+
 /**
  * The fold of our letters: accordion (Z), at 4 and at 8 in from the top, the printed top panel
  * facing out. A third of a sheet (3-2/3 in) would slide 11/24 in up and down in a #10 envelope and

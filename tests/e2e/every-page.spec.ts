@@ -87,7 +87,6 @@ const FRONT: Readonly<Record<string, number>> = { [FENNEL]: 1_350 };
 /** What the crew or the office opens on a phone: as short there, with its long parts folded. */
 const SHORT_ON_A_PHONE = [
   `${FENNEL}/authority`,
-  `${FENNEL}/notices/consents`,
   "/lines/ropewalk-0001/cost/money",
 ];
 

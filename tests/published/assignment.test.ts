@@ -16,12 +16,12 @@ interface Known {
 }
 
 /**
- * Marked [V] where the page was read, [M] from memory, [C] computed here by exhaustive search; the
- * optimum of every table was also computed here.
+ * The pages were read, except where it says “from memory”. The optimum of every table was also
+ * computed here, by exhaustive search.
  */
 const KNOWN: readonly Known[] = [
   {
-    source: "Wikipedia, Hungarian algorithm [M]",
+    source: "Wikipedia, Hungarian algorithm (from memory)",
     costs: [
       [8, 4, 7],
       [5, 2, 3],
@@ -31,7 +31,7 @@ const KNOWN: readonly Known[] = [
     columns: [0, 2, 1],
   },
   {
-    source: "hungarianalgorithm.com example, quoted in two public test suites [V]",
+    source: "hungarianalgorithm.com example, quoted in two public test suites",
     costs: [
       [82, 83, 69, 92],
       [77, 37, 49, 92],
@@ -42,7 +42,7 @@ const KNOWN: readonly Known[] = [
     columns: [2, 1, 0, 3],
   },
   {
-    source: "Levitin's textbook [M], asserted in a public test suite [V]",
+    source: "Levitin's textbook (from memory), asserted in a public test suite",
     costs: [
       [9, 2, 7, 8],
       [6, 4, 3, 7],
@@ -53,7 +53,7 @@ const KNOWN: readonly Known[] = [
     columns: [1, 0, 2, 3],
   },
   {
-    source: "munkres (Python) test suite, 3 by 3 [V]",
+    source: "munkres (Python) test suite, 3 by 3",
     costs: [
       [400, 150, 400],
       [400, 450, 600],
@@ -63,7 +63,7 @@ const KNOWN: readonly Known[] = [
     columns: [1, 0, 2],
   },
   {
-    source: "munkres (Python) test suite, 3 by 4 [V]",
+    source: "munkres (Python) test suite, 3 by 4",
     costs: [
       [400, 150, 400, 1],
       [400, 450, 600, 2],
@@ -73,7 +73,7 @@ const KNOWN: readonly Known[] = [
     columns: null,
   },
   {
-    source: "munkres (Python) test suite, second 3 by 3 [V]",
+    source: "munkres (Python) test suite, second 3 by 3",
     costs: [
       [10, 10, 8],
       [9, 8, 1],
@@ -83,7 +83,7 @@ const KNOWN: readonly Known[] = [
     columns: [0, 2, 1],
   },
   {
-    source: "munkres (Python) test suite, second 3 by 4 [M], optimum [C]",
+    source: "munkres (Python) test suite, second 3 by 4 (from memory; optimum computed here)",
     costs: [
       [10, 10, 8, 11],
       [9, 8, 1, 1],
@@ -93,7 +93,7 @@ const KNOWN: readonly Known[] = [
     columns: null,
   },
   {
-    source: "munkres README [M]",
+    source: "munkres README (from memory)",
     costs: [
       [5, 9, 1],
       [10, 3, 2],
@@ -103,7 +103,7 @@ const KNOWN: readonly Known[] = [
     columns: null,
   },
   {
-    source: "scipy linear_sum_assignment documentation [M]",
+    source: "scipy linear_sum_assignment documentation (from memory)",
     costs: [
       [4, 1, 3],
       [2, 0, 5],
@@ -113,7 +113,7 @@ const KNOWN: readonly Known[] = [
     columns: [1, 0, 2],
   },
   {
-    source: "Pilgrim's page on Munkres' algorithm, in a public test suite [V]",
+    source: "Pilgrim's page on Munkres' algorithm, in a public test suite",
     costs: [
       [1, 2, 3],
       [2, 4, 6],
@@ -123,7 +123,7 @@ const KNOWN: readonly Known[] = [
     columns: [2, 1, 0],
   },
   {
-    source: "R clue::solve_LSAP documentation, by rows [M]",
+    source: "R clue::solve_LSAP documentation, by rows (from memory)",
     costs: [
       [5, 3, 2],
       [1, 5, 4],
@@ -133,7 +133,7 @@ const KNOWN: readonly Known[] = [
     columns: [2, 0, 1],
   },
   {
-    source: "OR-Tools assignment tutorial, 5 workers and 4 tasks [M]",
+    source: "OR-Tools assignment tutorial, 5 workers and 4 tasks (from memory)",
     costs: [
       [90, 80, 75, 70],
       [35, 85, 55, 65],
@@ -145,7 +145,7 @@ const KNOWN: readonly Known[] = [
     columns: [3, 2, 1, 0, -1],
   },
   {
-    source: "OR-Tools LinearSumAssignment tutorial [M]",
+    source: "OR-Tools LinearSumAssignment tutorial (from memory)",
     costs: [
       [90, 76, 75, 70],
       [35, 85, 55, 65],
@@ -156,7 +156,7 @@ const KNOWN: readonly Known[] = [
     columns: [3, 2, 1, 0],
   },
   {
-    source: "i10416/munkres test, 4 by 4 [V]",
+    source: "i10416/munkres test, 4 by 4",
     costs: [
       [5, 4, 7, 6],
       [6, 7, 3, 2],
@@ -167,7 +167,7 @@ const KNOWN: readonly Known[] = [
     columns: null,
   },
   {
-    source: "i10416/munkres test, 5 by 5 [V]",
+    source: "i10416/munkres test, 5 by 5",
     costs: [
       [993, 947, 817, 561, 137],
       [503, 617, 437, 921, 27],
@@ -180,7 +180,7 @@ const KNOWN: readonly Known[] = [
   },
 ];
 
-/** Project Euler 345's example, to be made as large as it goes [M], optimum [C]. */
+/** Project Euler 345's example, to be made as large as it goes from memory, its optimum computed here. */
 const EULER: Matrix = [
   [7, 53, 183, 439, 863],
   [497, 383, 563, 79, 973],

@@ -9,8 +9,8 @@ import { federalHolidays } from "#lib/domain/time/federal-holidays.ts";
 import { AUTHORITY } from "#seed/office.ts";
 
 /*
- * Deadlines that others have published. Marked [V] where the page was read, [M] from memory, [C]
- * computed by hand from the published rule. Agencies' calendars differ, so each check names the
+ * Deadlines that others have published. The pages were read, except where it says
+ * “from memory” or “computed here”: by hand, from the published rule. Agencies' calendars differ, so each check names the
  * table of holidays that it counts with.
  */
 
@@ -35,22 +35,23 @@ function dayFor(
   return dayOfRule({ ...PLAIN, ...rule }, event, holidays, { mailed }).on;
 }
 
-describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_6) [V]", () => {
+describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_6)", () => {
   const rule6a = { roll: "forwards", mailDays: 3 } as const;
 
-  // The 2009 committee note's example; its dates from memory [M], its weekdays computed [C].
+  // The 2009 committee note's example; its dates from memory, its weekdays computed here.
   test("dayOfRule() runs 10 days from August 22, 2007 past Labor Day's weekend to Tuesday", () => {
     expect(weekday("2007-09-01")).toBe("Saturday");
     expect(dayFor({ ...rule6a, count: 10 }, "2007-08-22")).toBe("2007-09-04");
   });
 
-  test("dayOfRule() counts 10 days before September 11, 2007 back to the Friday [M]", () => {
+  test("dayOfRule() counts 10 days before September 11, 2007 back to the Friday (from memory)", () => {
     expect(dayFor({ count: 10, way: "before", roll: "backwards" }, "2007-09-11")).toBe(
       "2007-08-31",
     );
   });
 
-  // 72 hours from Friday 10:23 end on Monday at 9:23 by the clock: summer time ended in between [M].
+  // 72 hours from Friday 10:23 end on Monday at 9:23 by the clock: summer time ended in
+  // between (from memory).
   test("dayOfRule() ends 72 hours from 10:23 AM on November 2, 2007 at 9:23 AM on November 5", () => {
     const rule = { ...PLAIN, count: 72, unit: "hours", roll: "forwards" } as const;
     expect(dayOfRule(rule, "2007-11-02", FEDERAL, { mailed: false, at: "10:23" })).toMatchObject({
@@ -59,7 +60,7 @@ describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_
     });
   });
 
-  // Rule 6(a) with 6(d): the days for mail come after the roll, and the sum is rolled again. [C]
+  // Rule 6(a) with 6(d): the days for mail come after the roll, and the sum is rolled again. (computed here)
   test.each([
     ["2026-11-06", 14, "2026-11-20", "2026-11-23"],
     ["2026-11-12", 14, "2026-11-27", "2026-11-30"],
@@ -71,7 +72,7 @@ describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_
     expect(dayFor({ ...rule6a, count }, event, { mailed: true })).toBe(mailed);
   });
 
-  // Whether the Friday on which a Saturday's holiday is kept counts is a choice: the table's. [C]
+  // Whether the Friday on which a Saturday's holiday is kept counts is a choice: the table's. (computed here)
   test("dayOfRule() stops on July 3, 2026 where the table keeps the Fourth on its own day only", () => {
     const unmoved = [{ day: "2026-07-04", name: "Independence Day" }];
     expect(dayFor({ ...rule6a, count: 30 }, "2026-06-03", { holidays: unmoved })).toBe(
@@ -79,14 +80,14 @@ describe("Fed. R. Civ. P. 6 (text read at federal-rules.laws-info.com/frcp/rule_
     );
   });
 
-  // Before 2009 periods under 11 days skipped weekends; the rule now counts every day. [V]
+  // Before 2009 periods under 11 days skipped weekends; the rule now counts every day.
   test("dayOfRule() counts Saturdays and Sundays in between in short periods too", () => {
     expect(dayFor({ ...rule6a, count: 7 }, "2026-11-02")).toBe("2026-11-09");
   });
 });
 
 describe("5 U.S.C. 6103(a) and (b), Executive Order 11582", () => {
-  // Computed from the statute and equal to GSA's table of the same days. [C]
+  // Computed from the statute and equal to GSA's table of the same days. (computed here)
   test.each([
     [2024, "01-01 01-15 02-19 05-27 06-19 07-04 09-02 10-14 11-11 11-28 12-25"],
     [2025, "01-01 01-20 02-17 05-26 06-19 07-04 09-01 10-13 11-11 11-27 12-25"],
@@ -142,14 +143,14 @@ const full = (count: number) =>
   ({ count, unit: "business-days", fullDays: true, meaning: "not-before" }) as const;
 
 describe("one-call notice, as the states' own pages work it out", () => {
-  // https://www.sc811.com/notice-calendar/ [V]: notice on a Monday, life from Tuesday 12:00 a.m.,
+  // https://www.sc811.com/notice-calendar/: notice on a Monday, life from Tuesday 12:00 a.m.,
   // due Thursday 11:59 p.m., dig on Friday morning.
   test("South Carolina: notice on a Monday lets dig on Friday", () => {
     expect(dayFor(full(3), "2026-10-05")).toBe("2026-10-09");
   });
 
-  // https://va811.com/wait-times-explained/ [V]: after 7:00 a.m. on the third working day.
-  // https://va811.com/what-to/ [V]: to dig on Saturday, call no later than Tuesday.
+  // https://va811.com/wait-times-explained/: after 7:00 a.m. on the third working day.
+  // https://va811.com/what-to/: to dig on Saturday, call no later than Tuesday.
   test("Virginia: a call on Tuesday is the last that lets dig on Saturday", () => {
     const rule: ClockCount = { ...PLAIN, ...full(3), fullDays: false };
     expect(dayFor(rule, "2026-10-06")).toBe("2026-10-09");
@@ -157,7 +158,7 @@ describe("one-call notice, as the states' own pages work it out", () => {
     expect(latestEventFor(rule, "2026-10-10", FEDERAL)).toBe("2026-10-06");
   });
 
-  // https://ndonecall.com/2017/04/ [V]: from the Friday before Labor Day the weekend and Monday do
+  // https://ndonecall.com/2017/04/: from the Friday before Labor Day the weekend and Monday do
   // not count; “Tuesday the 4th” and Wednesday wait; dig on Thursday at 12:01 a.m. Tuesday was the 4th
   // in 2018, with Labor Day on September 3.
   test("North Dakota: a call on Friday, August 31, 2018 lets dig on Thursday, September 6", () => {
@@ -169,26 +170,26 @@ describe("one-call notice, as the states' own pages work it out", () => {
     expect(latestEventFor({ ...PLAIN, ...full(2) }, "2018-09-01", FEDERAL)).toBe("2018-08-29");
   });
 
-  // https://ncbase.org/nc-one-call-center-changes/ [V], the 48-hour rule of July 2008: notice Monday
+  // https://ncbase.org/nc-one-call-center-changes/, the 48-hour rule of July 2008: notice Monday
   // 10:45 a.m., clock from Tuesday 12:01 a.m., dig Thursday 12:01 a.m.
   test("North Carolina, 2008: notice on Monday, July 14 lets dig on Thursday, July 17", () => {
     expect(dayFor(full(2), "2008-07-14")).toBe("2008-07-17");
   });
 
-  // https://nc811.org/frequently-asked-questions/ [V]: three full working days now.
+  // https://nc811.org/frequently-asked-questions/: three full working days now.
   test("North Carolina, now: three full working days after a Monday lets dig on Friday", () => {
     expect(dayFor(full(3), "2026-10-05")).toBe("2026-10-09");
   });
 
-  // Tex. Util. Code 251.151 and .157 [V]: a Saturday notice, Tuesday 11:59 a.m.; Wednesday where
-  // Monday is a holiday. The dates computed here [C].
+  // Tex. Util. Code 251.151 and .157: a Saturday notice, Tuesday 11:59 a.m.; Wednesday where
+  // Monday is a holiday. The dates computed here.
   test("Texas: a Saturday notice lets dig on Tuesday, on Wednesday after a holiday Monday", () => {
     const rule = { count: 2, unit: "business-days", meaning: "not-before" } as const;
     expect(dayFor(rule, "2026-10-03")).toBe("2026-10-06");
     expect(dayFor(rule, "2026-09-05")).toBe("2026-09-09");
   });
 
-  // Cal. Gov. Code 4216.2 [V]: at most 14 calendar days ahead; a ticket of 28 days.
+  // Cal. Gov. Code 4216.2: at most 14 calendar days ahead; a ticket of 28 days.
   test("California: a ticket lets start up to 14 calendar days on and lasts 28", () => {
     expect(dayFor({ count: 14, meaning: "not-after" }, "2026-11-20")).toBe("2026-12-04");
     expect(dayFor({ count: 28, meaning: "expires" }, "2026-11-20")).toBe("2026-12-18");

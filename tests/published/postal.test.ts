@@ -3,8 +3,8 @@ import type { Address } from "#lib/domain/facts/party.ts";
 import { addressKey, windowLines } from "#lib/domain/party/address.ts";
 
 /*
- * USPS Publication 28 (edition of October 2023) and DMM 202.2.1. Marked [V] where the page was
- * read, [M] from memory. What concerns the place on the sheet is tested with the letters.
+ * USPS Publication 28 (edition of October 2023) and DMM 202.2.1. The pages were read, except
+ * where it says “from memory”. What concerns the place on the sheet is tested with the letters.
  */
 
 function at(street: string, rest: Partial<Address> = {}): Address {
@@ -16,14 +16,14 @@ function delivered(street: string, unit = ""): string {
 }
 
 describe("Publication 28, delivery line", () => {
-  // The task that any postal practice sets: directional, suffix and unit in one. [C] by sections
+  // The task that any postal practice sets: directional, suffix and unit in one. Worked out here by sections
   // 213, 233, 234 and 235.
   test("windowLines() writes North West Main Street #5 in capitals and short", () => {
     expect(delivered("10 North West Main Street #5")).toBe("10 NW MAIN ST # 5");
     expect(delivered("10 North West Main Street", "Apartment 5")).toBe("10 NW MAIN ST APT 5");
   });
 
-  // Section 233 [M]: a directional that is the street's only name is spelled out.
+  // Section 233 (from memory): a directional that is the street's only name is spelled out.
   test.each([
     ["1 South Street", "1 SOUTH ST"],
     ["5 North Avenue", "5 NORTH AVE"],
@@ -31,12 +31,12 @@ describe("Publication 28, delivery line", () => {
     expect(delivered(typed)).toBe(written);
   });
 
-  // Section 234.2 [V]; the example [M]: of two suffix words only the second is abbreviated.
+  // Section 234.2; the example (from memory): of two suffix words only the second is abbreviated.
   test("windowLines() abbreviates only the last of two suffixes", () => {
     expect(delivered("789 Main Avenue Drive")).toBe("789 MAIN AVENUE DR");
   });
 
-  // Appendix D1 and D2 [V]: hyphens in numbers, grid streets.
+  // Appendix D1 and D2: hyphens in numbers, grid streets.
   test.each([
     ["112-10 Bronx Road", "112-10 BRONX RD"],
     ["842 East 1700 South", "842 E 1700 S"],
@@ -45,7 +45,7 @@ describe("Publication 28, delivery line", () => {
     expect(delivered(typed)).toBe(written);
   });
 
-  // Boxes and routes [M]: no points, no leading zeros.
+  // Boxes and routes (from memory): no points, no leading zeros.
   test.each([
     ["P.O. Box 11890", "PO BOX 11890"],
     ["Post Office Box 00118", "PO BOX 118"],
@@ -55,7 +55,7 @@ describe("Publication 28, delivery line", () => {
     expect(delivered(typed)).toBe(written);
   });
 
-  // Section 213 [V]: # not where the designator is known; a space behind it where it is used [M].
+  // Section 213: # not where the designator is known; a space behind it where it is used (from memory).
   test.each([
     ["Apt. # 5", "APT 5"],
     ["#5", "# 5"],
@@ -70,7 +70,7 @@ describe("Publication 28, delivery line", () => {
     expect(delivered("12 Fennel Row", unit)).toBe(`12 FENNEL ROW ${written}`);
   });
 
-  // Appendix C1 [M].
+  // Appendix C1 (from memory).
   test.each([
     ["Alley", "ALY"],
     ["Boulevard", "BLVD"],
@@ -102,7 +102,7 @@ describe("Publication 28, delivery line", () => {
   });
 });
 
-// Publication 28 A1 and DMM 202.2.1 [V]: capitals, all punctuation may go but the hyphen in a number
+// Publication 28 A1 and DMM 202.2.1: capitals, all punctuation may go but the hyphen in a number
 // or ZIP+4.
 test("windowLines() ends with town, state and ZIP without a comma, ZIP+4 with its hyphen", () => {
   const lines = windowLines(

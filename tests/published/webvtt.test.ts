@@ -67,7 +67,7 @@ describe("WebVTT", () => {
     expect(oracle(text)).toEqual({ cues: [[1000, 4000]], errors: 0 });
   });
 
-  // SRT has no standard; its form is as from memory [M].
+  // SRT has no standard; its form is from memory.
   test("SRT's comma is right in SRT", () => {
     const { format, problems } = parseTranscript("1\n00:00:01,500 --> 00:00:04,250\nwye\n");
     expect([format, problems]).toEqual(["srt", []]);

@@ -80,6 +80,15 @@ const EN = {
     joint: (names: string) => `Addressed to ${names} jointly; one payment covers it.`,
     basis: "The calculation was sent with the proposed split; we will send it again on request.",
   },
+  slip: {
+    cut: "Cut here and return this part with your check.",
+    title: "Payment slip",
+    payable: "Make check payable to",
+    account: "Account",
+    from: "From",
+    amount: "Amount due",
+    enclosed: "Amount enclosed",
+  },
   demand: {
     state: (invoiced: string, settled: string) =>
       `${invoiced} invoiced; ${settled} paid or credited.`,
@@ -170,6 +179,15 @@ const ES: LedgerWords = {
       `Esta factura es para ${names} en conjunto; se paga una sola vez, por cualquiera de ellos.`,
     basis:
       "La cuenta de la parte se envió con el reparto propuesto; la enviamos otra vez si la pide.",
+  },
+  slip: {
+    cut: "Corte aquí y envíe esta parte con su cheque.",
+    title: "Talón de pago",
+    payable: "Cheque a nombre de",
+    account: "Cuenta",
+    from: "De",
+    amount: "Monto por pagar",
+    enclosed: "Monto que envía",
   },
   demand: {
     state: (invoiced, settled) =>

@@ -1,4 +1,5 @@
 import type { LedgerEntry } from "../facts/ledger-entry.ts";
+import type { Office } from "../facts/line-file.ts";
 import { agingOf } from "../ledger/aging.ts";
 import { standingEntries } from "../ledger/balance.ts";
 import { billedTo } from "../ledger/billed-to.ts";
@@ -17,6 +18,7 @@ import {
   inReadersLanguages,
   type PaperFacts,
   type PaperInput,
+  type PaymentSlip,
   referenceOf,
 } from "./paper-frame.ts";
 
@@ -46,6 +48,47 @@ function invoiceFrom(facts: PaperFacts, invoice: LedgerEntry): AccountPaper {
       ...(openOn(facts, invoice) === 0 ? [] : payBlocks(facts, reference)),
       ...(invoice.splitId === null ? [] : [paragraph(words.invoice.basis)]),
     ],
+    ...slipOf(facts, invoice, reference),
+  };
+}
+
+/** To whom checks are made out. */
+function payeeOf({ payee, name }: Office): string {
+  return payee === "" ? name : payee;
+}
+
+function takesChecks({ payMethods }: Office): boolean {
+  return payMethods.length === 0 || payMethods.includes("check");
+}
+
+/** The payment slip at the foot, where something is open and can be paid by a mailed check. */
+function slipOf(
+  facts: PaperFacts,
+  invoice: LedgerEntry,
+  reference: string,
+): { readonly slip?: PaymentSlip } {
+  const { office, words, frame, file } = facts;
+  const open = openOn(facts, invoice);
+  const place = addressLines(office.address);
+  if (open === 0 || place.length === 0 || !takesChecks(office)) return {};
+  const { slip } = words;
+  return {
+    slip: {
+      cut: slip.cut,
+      title: slip.title,
+      remitTo: [office.name, ...[place.slice(0, -1).join(", "), place.at(-1) ?? ""]].filter(
+        (line) => line !== "",
+      ),
+      lines: [
+        [words.invoice.number, String(invoice.number)],
+        [slip.account, reference],
+        [slip.from, billedTo(file, invoice).join(" & ")],
+        [words.invoice.due, frame.day(invoice.dueOn ?? invoice.on)],
+        [slip.payable, payeeOf(office)],
+      ],
+      amount: [slip.amount, formatCents(open)],
+      enclosed: slip.enclosed,
+    },
   };
 }
 
@@ -118,7 +161,7 @@ function payBlocks(facts: PaperFacts, reference: string): LetterBlock[] {
   return [
     heading(words.invoice.howToPay),
     ...list([
-      `${words.invoice.check(office.name, place)} ${words.invoice.quote(reference)}`,
+      `${words.invoice.check(payeeOf(office), place)} ${words.invoice.quote(reference)}`,
       ...(contact === "" ? [] : [words.invoice.askOther(contact)]),
     ]),
     ...jointBlocks(facts),

@@ -30,8 +30,23 @@ export interface AccountPaper {
   readonly reference: string;
   readonly blocks: readonly LetterBlock[];
   readonly footer: string;
+  /** To cut off and return with a check; none where nothing is open or the office takes no checks. */
+  readonly slip?: PaymentSlip;
   /** The same paper in the other language, where not all of its readers want the same. */
   readonly also?: AccountPaper;
+}
+
+/** The foot of an invoice. */
+export interface PaymentSlip {
+  readonly cut: string;
+  readonly title: string;
+  /** The office's address, for the window of a return envelope: at most three lines and the name. */
+  readonly remitTo: readonly string[];
+  /** Label and value. */
+  readonly lines: readonly (readonly [string, string])[];
+  readonly amount: readonly [string, string];
+  /** Left open for a pen. */
+  readonly enclosed: string;
 }
 
 /** What invoices and statements are made from. */
@@ -67,7 +82,10 @@ export function inReadersLanguages(
   const [first, ...others] = languagesOfAll(readers, { property, office });
   const paper = make(factsFor(input, account, first));
   const [second] = others;
-  return second === undefined ? paper : { ...paper, also: make(factsFor(input, account, second)) };
+  if (second === undefined) return paper;
+  // One slip asks for the money once.
+  const { slip: _slip, ...also } = make(factsFor(input, account, second));
+  return { ...paper, also };
 }
 
 function factsFor(

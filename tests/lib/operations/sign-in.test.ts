@@ -50,7 +50,7 @@ test("setUpOffice() makes the office and its first admin, once", async () => {
 test("setUpOffice() hashes with argon2id at OWASP's least cost, as another verifier reads it", async () => {
   const { db } = await aStaffedOffice();
   const passwordHash = getAccount(db, "dana@example.com")?.passwordHash ?? "";
-  // OWASP Password Storage sheet @6b8819d (2026-08-17): m=19456, t=2, p=1 [V]
+  // OWASP Password Storage sheet @6b8819d (2026-08-17): m=19456, t=2, p=1
   expect(passwordHash).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$/);
   expect(await verify(passwordHash, PASSWORD)).toBe(true);
   expect(await verify(passwordHash, `${PASSWORD} `)).toBe(false);

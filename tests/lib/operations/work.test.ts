@@ -92,7 +92,7 @@ test("sendNextOutgoing() mails the frozen letter as text and PDF, as the receive
   });
 });
 
-// RFC 5322 2.1.1 and RFC 2045 6.8, from memory [M]: lines end CRLF, at most 998 octets.
+// RFC 5322 2.1.1 and RFC 2045 6.8, from memory: lines end CRLF, at most 998 octets.
 test("sendNextOutgoing() writes lines that every mail server takes", async () => {
   const desk = aDesk();
   const peer = await aPeer();

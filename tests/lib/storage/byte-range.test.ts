@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parseContentRange, parseRange } from "#lib/storage/byte-range.ts";
 
-// RFC 9110, sections 14.1.2 and 14.2, from memory [M]: the examples for a representation of 10000 bytes.
+// RFC 9110, sections 14.1.2 and 14.2, from memory: the examples for a representation of 10000 bytes.
 test.each([
   ["bytes=0-499", { from: 0, to: 499 }],
   ["bytes=500-999", { from: 500, to: 999 }],

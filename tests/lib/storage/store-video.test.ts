@@ -13,7 +13,7 @@ const bytes = aRecording();
 const sha256 = createHash("sha256").update(bytes).digest("hex");
 const stored = { type: "video/webm", bytes: bytes.length, sha256 };
 
-/** The first box of an MP4 or QuickTime file (ISO/IEC 14496-12, from memory [M]). */
+/** The first box of an MP4 or QuickTime file (ISO/IEC 14496-12, from memory). */
 function ftyp(brand: string): Buffer {
   const box = Buffer.alloc(24);
   box.writeUInt32BE(24, 0);

@@ -124,7 +124,7 @@ test("storedPath() takes nothing but a hash", () => {
   expect(() => storedPath("/data", "../../etc/passwd")).toThrow("Not a hash");
 });
 
-// RFC 6266 and RFC 8187, from memory [M].
+// RFC 6266 and RFC 8187, from memory.
 test("contentDisposition() names a file for old and new readers, and breaks out of no header", () => {
   expect(contentDisposition("inline", 'Peña "Łódź" (1).pdf')).toBe(
     `inline; filename="Pena __odz_ (1).pdf"; filename*=UTF-8''Pe%C3%B1a%20%22%C5%81%C3%B3d%C5%BA%22%20%281%29.pdf`,
