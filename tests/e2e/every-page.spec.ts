@@ -85,10 +85,7 @@ const TALLEST = 2_700;
 const FRONT: Readonly<Record<string, number>> = { [FENNEL]: 1_350 };
 
 /** What the crew or the office opens on a phone: as short there, with its long parts folded. */
-const SHORT_ON_A_PHONE = [
-  `${FENNEL}/authority`,
-  "/lines/ropewalk-0001/cost/money",
-];
+const SHORT_ON_A_PHONE = [`${FENNEL}/authority`, "/lines/ropewalk-0001/cost/money"];
 
 // Light and dark differ in their colors alone.
 for (const [scheme, rules] of [
