@@ -184,7 +184,7 @@ test("what needs fixing is one press away", async ({ page }) => {
   await pasteRows(page, entries, {
     first: "Entry, new entry",
     rows: [
-      ["House 21", "about 18", "left"],
+      ["House 21", "by the fence", "left"],
       ["House 23", "34", "west"],
     ],
   });

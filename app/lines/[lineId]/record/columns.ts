@@ -85,22 +85,6 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       unsure: "uncertainty",
     },
     {
-      key: "uncertainty",
-      title: "Uncertainty ±",
-      kind: "feet",
-      width: 9,
-      hint: "How far off the distance on the record may be; filled when it is typed as “about 21” or “20–22”",
-      pasteHeadings: [
-        "give or take",
-        "plus or minus",
-        "plus minus",
-        "off by",
-        "accuracy",
-        "tolerance",
-        "uncertainty",
-      ],
-    },
-    {
       key: "side",
       title: "Side",
       kind: "choice",
@@ -141,5 +125,21 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       pasteHeadings: ["for", "address"],
     },
     { key: "note", title: "Note", kind: "text", width: 28 },
+    {
+      key: "uncertainty",
+      title: "Uncertainty ±",
+      kind: "feet",
+      width: 9,
+      hint: "How far off the distance on the record may be; filled when it is typed as “about 21” or “20–22”",
+      pasteHeadings: [
+        "give or take",
+        "plus or minus",
+        "plus minus",
+        "off by",
+        "accuracy",
+        "tolerance",
+        "uncertainty",
+      ],
+    },
   ];
 }
