@@ -5,6 +5,7 @@ import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/facts/ledger-en
 import { OPEN_DAYS } from "#lib/domain/facts/open-hours.ts";
 import type { Address } from "#lib/domain/facts/party.ts";
 import { json } from "./fact-columns.ts";
+import { FieldsShape, MappingsShape, NotesShape, PagesShape } from "./form-shape.ts";
 
 // Columns by what they hold, so that a table reads as a list of facts.
 
@@ -26,6 +27,23 @@ const AddressShape = z.object({
 
 export function address(name: string) {
   return json<Address>(`${name}_json`, AddressShape);
+}
+
+/** What is on a form, and what goes where. */
+export function formPages(name: string) {
+  return json(`${name}_json`, PagesShape);
+}
+
+export function formFields(name: string) {
+  return json(`${name}_json`, FieldsShape);
+}
+
+export function formMappings(name: string) {
+  return json(`${name}_json`, MappingsShape);
+}
+
+export function notes(name: string) {
+  return json(`${name}_json`, NotesShape);
 }
 
 export function openHours(name: string) {

@@ -145,6 +145,11 @@ const KEPT: Readonly<Record<string, Kept>> = {
     keys: [ROW, ["id"]],
     words: "a stored file stays as it came in",
   },
+  forms: {
+    removable: true,
+    keys: [["id", "version"]],
+    words: "a version of a form stays as it was saved",
+  },
   links: {
     columns: [
       "id",

@@ -19,16 +19,30 @@ import {
   RESPONSIBILITY_RULE,
 } from "#lib/domain/facts/authority.ts";
 import { CLOCK_RULE, HOLIDAY } from "#lib/domain/facts/clock-rule.ts";
+import { DAY_MANNERS } from "#lib/domain/facts/form.ts";
 import { HISTORY_ENTRY } from "#lib/domain/facts/history-entry.ts";
 import { JOB_KINDS, JOB_STATES } from "#lib/domain/facts/job.ts";
 import { LINE_FACTS } from "#lib/domain/facts/line.ts";
 import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { LISTS } from "#lib/domain/facts/lists.ts";
+import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
 import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { OUTGOING_STATES } from "#lib/domain/notices/outgoing.ts";
-import { address, ids, openAnswers, openHours, paymentMethods, words, yesNo } from "./column.ts";
+import {
+  address,
+  formFields,
+  formMappings,
+  formPages,
+  ids,
+  notes,
+  openAnswers,
+  openHours,
+  paymentMethods,
+  words,
+  yesNo,
+} from "./column.ts";
 import { type ColumnNames, type FactColumns, factColumns, snake } from "./fact-columns.ts";
 
 // Field names are the domain's, so that a selected row is a domain object; column names put the
@@ -161,6 +175,32 @@ export const holidays = sqliteTable(
   "holidays",
   { ...factColumns(HOLIDAY.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+/** The forms that authorities hand out: every save is a version, and stays. */
+export const forms = sqliteTable(
+  "forms",
+  {
+    id: text("id").notNull(),
+    authorityId: words("authority_id").references(() => authorities.id),
+    version: integer("version").notNull(),
+    title: words("title"),
+    permitKind: text("permit_kind", { enum: PERMIT_KINDS }).notNull(),
+    requirementId: text("requirement_id"),
+    fileName: words("file_name"),
+    sha256: words("sha256"),
+    bytes: integer("bytes").notNull(),
+    pages: formPages("pages").notNull(),
+    fields: formFields("fields").notNull(),
+    notes: notes("notes").notNull(),
+    mappings: formMappings("mappings").notNull(),
+    days: text("days", { enum: DAY_MANNERS }).notNull(),
+    flatten: yesNo("flatten"),
+    retired: yesNo("retired"),
+    savedBy: words("saved_by"),
+    savedAt: words("saved_at"),
+  },
+  (t) => [primaryKey({ columns: [t.id, t.version] }), index("forms_authority").on(t.authorityId)],
 );
 
 // ── A line and what is known of it ─────────────────────────────────────────────────────────────
@@ -348,6 +388,7 @@ export const requirementMarks = listTable("requirementMarks", {
   requirement_marks_requirement: ["lineId", "requirementId"],
 });
 export const locateTickets = listTable("locateTickets");
+export const formEntries = listTable("formEntries");
 export const utilityResponses = listTable("utilityResponses");
 export const inspections = listTable("inspections");
 export const events = listTable("events");

@@ -4,6 +4,7 @@ import {
   authorities,
   clockRules,
   fees,
+  forms,
   holidays,
   refusalSteps,
   requirements,
@@ -118,5 +119,6 @@ export function putAuthority(db: Db, authority: Authority): void {
 export function deleteAuthority(db: Db, authorityId: string): void {
   for (const table of Object.values(PARTS))
     db.delete(table).where(eq(table.authorityId, authorityId)).run();
+  db.delete(forms).where(eq(forms.authorityId, authorityId)).run();
   db.delete(authorities).where(eq(authorities.id, authorityId)).run();
 }

@@ -167,7 +167,7 @@ function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
               <Text style={styles.entryPage}>Pages</Text>
             </View>
             {half.map((entry) => (
-              <IndexLine key={entry.number} entry={entry} />
+              <IndexLine key={`${entry.number} ${entry.title}`} entry={entry} />
             ))}
           </View>
         ))}

@@ -82,7 +82,7 @@ function fitsIn(
   if (lines === "many") {
     const set = wrapped(text, { size, font, width: room.width });
     const low = room.height - set.length * lineHeight(font, size);
-    return low >= size * 0.2 && set.every((line) => line < room.width + 0.1);
+    return low >= size * 0.2 && set.every((line) => line <= room.width - 1);
   }
   if (/[\r\n]/.test(text)) return false;
   if (font.heightAtSize(size, { descender: false }) > room.height + 2) return false;

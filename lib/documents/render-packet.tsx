@@ -1,12 +1,16 @@
 import * as fontkit from "@cantoo/fontkit";
 import { PDFDocument, type PDFPage } from "@cantoo/pdf-lib";
 import { renderToBuffer } from "@react-pdf/renderer";
+import type { FormFill } from "#lib/domain/form/form-fill.ts";
 import type { Packet, Sheet } from "#lib/domain/packet/packet.ts";
+import { err } from "#lib/result.ts";
 import { CoverDocument, type IndexEntry } from "./cover-document.tsx";
 import { readyFonts, regularFontBytes } from "./fonts.ts";
+import { formPages } from "./form-pages.tsx";
 import { joinParts } from "./join-pdf.ts";
 import { frameOnLetter, stampPage } from "./page-frame.ts";
 import { readyPictures } from "./pictures.ts";
+import { leaveOnlyWhatShows } from "./plain-pages.ts";
 import { printable } from "./printable.ts";
 import {
   FlowDocument,
@@ -35,17 +39,19 @@ interface ReadyPart {
 /**
  * The packet as one PDF in Letter size: cover with what is missing and the index, every sheet, those
  * of words and tables on shared pages, stored files merged in; every page numbered within the whole, an outline, fixed dates, so that the
- * same packet gives the same bytes. `uploads` are the stored files' bytes by id; one that cannot be
+ * same packet gives the same bytes. `uploads` are the stored files' bytes by id, `forms` those of the
+ * authority's forms by hash; one that cannot be
  * merged is named among what is missing and has a page that says why. For the worker process only.
  * Throws DocumentRefused where a word cannot be printed.
  */
 export async function renderPacket(
   packet: Packet,
   uploads: ReadonlyMap<string, Uint8Array>,
+  forms: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<Uint8Array> {
   await readyFonts();
-  const clean = printable(packet, "The packet");
-  const ready = await readyParts(clean, uploads);
+  const clean = cleaned(packet);
+  const ready = await readyParts(clean, { uploads, forms });
   const cover = await renderCover(clean, ready);
   const joined = await joinParts(
     [
@@ -71,10 +77,25 @@ export async function renderPacket(
   return joined.save();
 }
 
-async function readyParts(
-  packet: Packet,
-  uploads: ReadonlyMap<string, Uint8Array>,
-): Promise<ReadyPart[]> {
+/** What goes into a form's fields keeps its lines, and the fields their names. */
+function cleaned(packet: Packet): Packet {
+  const plain = packet.sheets.map(({ form: _form, ...sheet }) => sheet);
+  const clean = printable({ ...packet, sheets: plain }, "The packet");
+  const sheets = clean.sheets.map((sheet, at) => {
+    const form = packet.sheets[at]?.form;
+    return form === undefined ? sheet : { ...sheet, form };
+  });
+  return { ...clean, sheets };
+}
+
+/** Bytes of what is merged. */
+interface Stored {
+  readonly uploads: ReadonlyMap<string, Uint8Array>;
+  readonly forms: ReadonlyMap<string, Uint8Array>;
+}
+
+async function readyParts(packet: Packet, stored: Stored): Promise<ReadyPart[]> {
+  const { uploads } = stored;
   const apart = openUploads();
   try {
     const parts: ReadyPart[] = [];
@@ -90,7 +111,11 @@ async function readyParts(
         continue;
       }
       await close();
-      parts.push(await ownPart(sheet, { packet, number, uploads, apart }));
+      if (sheet.form !== undefined)
+        parts.push(
+          ...(await formParts({ ...sheet, form: sheet.form }, { packet, number, stored })),
+        );
+      else parts.push(await ownPart(sheet, { packet, number, uploads, apart }));
     }
     await close();
     return parts;
@@ -131,6 +156,40 @@ async function flowPart(
       ...(spans.get(number) ?? { first: 1, last: 1 }),
     })),
   };
+}
+
+/**
+ * A form of the authority and what is attached to it. In a packet its answers are part of the page: a
+ * packet is kept as it went out.
+ */
+async function formParts(
+  sheet: Sheet & { readonly form: FormFill },
+  at: { readonly packet: Packet; readonly number: number; readonly stored: Stored },
+): Promise<ReadyPart[]> {
+  const { number, packet } = at;
+  const part = (
+    document: PDFDocument,
+    { title = sheet.title, foreign = false, refused = null }: Partial<ReadySheet & ReadyPart>,
+  ) => ({
+    document,
+    foreign,
+    sheets: [{ number, title, refused, first: 1, last: document.getPageCount() }],
+  });
+  const { uploads, forms } = at.stored;
+  const bytes = forms.get(sheet.form.sha256);
+  const made =
+    bytes === undefined
+      ? err("its PDF is not in the store. Add the form again.")
+      : await formPages({ ...sheet.form, flatten: true }, { bytes, about: packet, number });
+  if (!made.ok) {
+    const refused = `The form “${sheet.title}” could not be filled in: ${made.error}`;
+    const stand: Sheet = { ...sheet, blocks: [{ kind: "paragraph", text: refused }] };
+    return [part(await renderSheet(stand, { packet, number, uploads }), { refused })];
+  }
+  const { form, attached } = made.value;
+  leaveOnlyWhatShows(form.getPages());
+  const title = `${sheet.title}: attached sheet`;
+  return [part(form, { foreign: true }), ...(attached === null ? [] : [part(attached, { title })])];
 }
 
 /** A sheet on pages of its own: a drawing, a wide table, a stored file. */

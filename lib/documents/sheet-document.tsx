@@ -64,8 +64,8 @@ export interface SheetSpan {
 }
 
 /** Whether a sheet shares pages with its neighbors: words and tables that stand upright. */
-export function isFlowing({ drawing, uploadId, blocks }: Sheet): boolean {
-  return drawing === null && uploadId === null && !isWide(blocks);
+export function isFlowing({ drawing, uploadId, blocks, form }: Sheet): boolean {
+  return drawing === null && uploadId === null && form === undefined && !isWide(blocks);
 }
 
 /**

@@ -21,6 +21,7 @@ export function latestDay(file: LineFile): Day {
     ...file.rollCall.map(({ at }) => at.slice(0, 10)),
     ...file.consents.map(({ stateOn }) => stateOn),
     ...file.permitSteps.map(({ on }) => on),
+    ...file.formEntries.map(({ on }) => on),
     ...file.locateTickets.map(({ calledOn }) => calledOn),
     ...file.history.map(({ at }) => at.slice(0, 10)),
   ];

@@ -4,6 +4,7 @@ import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { renderAgreements } from "#lib/documents/agreement-document.tsx";
+import { renderForm } from "#lib/documents/form-pages.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
@@ -12,6 +13,7 @@ import type { Job, JobKind } from "#lib/domain/facts/job.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
+import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
 import { statementsOf } from "#lib/domain/paper/statement.ts";
@@ -19,6 +21,7 @@ import { reportOn } from "#lib/domain/report/report-on.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
 import { enclosedStatements } from "./enclosed-statements.ts";
+import { formBytes, formsOf } from "./forms-of.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
@@ -41,10 +44,10 @@ async function make(place: Workplace, job: Job): Promise<void> {
   const file = getLineFile(place.db, job.lineId);
   const office = getOffice(place.db);
   if (file === null || office === null) throw new DocumentRefused("The office is not set up.");
-  const bytes = await render(place, { job, file, office });
+  const { bytes, note, called } = await render(place, { job, file, office });
   const act = actFor(place, place.db, job.by);
-  const name = nameOf(job, file, act.today);
-  const kept = await keepPdf(act, { lineId: job.lineId, name, bytes, note: "" });
+  const name = `${called ?? KIND_NAMES[job.kind]} ${act.today} ${file.line.name}.pdf`;
+  const kept = await keepPdf(act, { lineId: job.lineId, name, bytes, note });
   place.db.transaction(
     (db) => {
       const end = { state: "done", uploadId: kept.upload.id, endedAt: act.now } as const;
@@ -63,12 +66,22 @@ async function make(place: Workplace, job: Job): Promise<void> {
   );
 }
 
-function render(
+/** A PDF that was made. */
+interface Made {
+  readonly bytes: Uint8Array;
+  /** What somebody should know of it. */
+  readonly note: string;
+  /** What it is called, where its kind does not say it. */
+  readonly called?: string;
+}
+
+async function render(
   place: Workplace,
   { job, file, office }: { job: Job; file: LineFile; office: Office },
-): Promise<Uint8Array> {
+): Promise<Made> {
   const report = reportOn(file, place.today());
-  return MAKERS[job.kind]({ place, job, facts: { file, report, office } });
+  const made = await MAKERS[job.kind]({ place, job, facts: { file, report, office } });
+  return made instanceof Uint8Array ? { bytes: made, note: "" } : made;
 }
 
 interface Making {
@@ -78,7 +91,7 @@ interface Making {
 }
 
 /** How each kind of document is made. */
-const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
+const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = {
   letters: ({ place, job, facts }) => {
     const { notices } = facts.file;
     const asked = job.subjectIds.flatMap((id) => notices.find((each) => each.id === id) ?? []);
@@ -88,7 +101,27 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array>> = {
     const pictures = pictureBytes(place.dataFolder, facts.file, letters);
     return renderLetters(letters, pictures, enclosedStatements(sent, facts));
   },
-  packet: ({ place, facts }) => renderPacket(composePacket(facts), storedBytes(place, facts.file)),
+  packet: ({ place, facts }) => {
+    const forms = formsOf(place.db, facts.file);
+    return renderPacket(
+      composePacket({ ...facts, forms }),
+      storedBytes(place, facts.file),
+      formBytes(place.dataFolder, forms),
+    );
+  },
+  form: async ({ place, job, facts }) => {
+    const form = formsOf(place.db, facts.file).find(({ id }) => job.subjectIds.includes(id));
+    if (form === undefined) throw new DocumentRefused("The form is no longer in use.");
+    const { fill } = planOf(form, facts);
+    const made = await renderForm(fill, {
+      bytes: formBytes(place.dataFolder, [form]).get(form.sha256),
+      about: { lineName: facts.file.line.name, day: facts.report.today },
+    });
+    if (!made.ok)
+      throw new DocumentRefused(`The form “${form.title}” could not be filled in: ${made.error}`);
+    const note = [`Version ${form.version} of the form.`, ...setWords(made.value.set)].join(" ");
+    return { bytes: made.value.bytes, note, called: form.title };
+  },
   statements: ({ job, facts }) => {
     const statements = statementsOf(facts, job.subjectIds);
     if (statements.length === 0)
@@ -127,11 +160,8 @@ const KIND_NAMES: Record<JobKind, string> = {
   statements: "Statements",
   accounts: "Statements of account",
   agreement: "Agreement draft",
+  form: "Form",
 };
-
-function nameOf(job: Job, file: LineFile, today: string): string {
-  return `${KIND_NAMES[job.kind]} ${today} ${file.line.name}.pdf`;
-}
 
 /** The paper of a letter that was sent belongs to it. */
 function attachTo(

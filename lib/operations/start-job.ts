@@ -4,6 +4,7 @@ import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
+import { formsOf } from "./forms-of.ts";
 
 interface JobOrder {
   readonly lineId: string;
@@ -21,6 +22,7 @@ const KIND_WORDS: Record<JobKind, string> = {
   statements: "a PDF of statements",
   accounts: "a PDF of statements of account",
   agreement: "the draft of an agreement",
+  form: "the authority’s form",
 };
 
 /** What a document is about: rows of which lists, and what they are called. */
@@ -30,6 +32,7 @@ const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly o
   statements: { rows: ["properties"], one: "properties" },
   accounts: { rows: ["properties", "ledger"], one: "properties or invoices" },
   agreement: { rows: ["agreements"], one: "agreements" },
+  form: { rows: [], one: "forms" },
 };
 
 /** Has a PDF made outside of the request; the packet is made whatever is missing, and says so first. */
@@ -38,13 +41,17 @@ export function startJob(
   { lineId, kind, subjectIds }: JobOrder,
 ): Result<{ jobId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "start-job", evenClosed: true } as const;
-  return changeLine(act, deal, (file) => {
+  return changeLine(act, deal, (file, db) => {
     if (!JOB_KINDS.includes(kind)) return refuse("bad-value", "kind", "Select what to create");
     const { rows, one } = SUBJECTS[kind];
-    const known = new Set(rows.flatMap((list) => file[list].map(({ id }) => id)));
+    const forms = kind === "form" ? formsOf(db, file) : [];
+    const known = new Set([
+      ...rows.flatMap((list) => file[list].map(({ id }) => id)),
+      ...forms.map(({ id }) => id),
+    ]);
     if (subjectIds.some((id) => !known.has(id)))
       return refuse("not-found", "subjectIds", `one of the ${one}`);
-    if (rows.length > 0 && subjectIds.length === 0)
+    if ((rows.length > 0 || kind === "form") && subjectIds.length === 0)
       return refuse("missing-value", "subjectIds", `Select one of the ${one}`);
     const job: Job = {
       id: act.newId(),

@@ -1,14 +1,15 @@
-import type { Day, Instant } from "../time/day.ts";
+import type { Instant } from "../time/day.ts";
+import { day, type RowOf, row, words } from "./field.ts";
 import type { PermitKind } from "./permit.ts";
 
 // An authority's own form: a PDF that it hands out, what is on it, and which fact of a line's file goes
 // where. Every save is a version of its own; what was filled in by an earlier one stays as it was.
 
-const FORM_FIELD_KINDS = ["text", "check", "choice", "signature"] as const;
+export const FORM_FIELD_KINDS = ["text", "check", "choice", "signature"] as const;
 type FormFieldKind = (typeof FORM_FIELD_KINDS)[number];
 
 /** How a text field takes its words: on one line, on several, or a sign to each box. */
-const FORM_LINES = ["one", "many", "comb"] as const;
+export const FORM_LINES = ["one", "many", "comb"] as const;
 export type FormLines = (typeof FORM_LINES)[number];
 
 /** Where something is on a page, in points (72 to the inch) from the upper left of the page as shown. */
@@ -49,7 +50,7 @@ export interface FormPage {
 }
 
 /** How a form wants its days. */
-const DAY_MANNERS = [
+export const DAY_MANNERS = [
   "mm/dd/yyyy",
   "m/d/yyyy",
   "mm/dd/yy",
@@ -60,7 +61,7 @@ const DAY_MANNERS = [
 export type DayManner = (typeof DAY_MANNERS)[number];
 
 /** Where what stands in a field comes from. */
-const FORM_SOURCES = [
+export const FORM_SOURCES = [
   /** A fact of the line's file. */
   "fact",
   /** The same words on every line. */
@@ -121,12 +122,16 @@ export interface AuthorityForm {
 }
 
 /** What somebody typed into a field of a form for one line; it goes before what the form takes from facts. */
-export interface FormEntry {
-  readonly id: string;
-  readonly formId: string;
-  readonly field: string;
-  /** `yes` checks a box; the option of a choice; empty: the field stays empty. */
-  readonly words: string;
-  readonly by: string;
-  readonly on: Day;
-}
+export type FormEntry = RowOf<typeof FORM_ENTRY>;
+
+export const FORM_ENTRY = row({
+  one: "form answer",
+  fields: {
+    formId: words,
+    field: words,
+    /** `yes` checks a box; the option of a choice; empty: the field stays empty. */
+    words,
+    by: words,
+    on: day,
+  },
+});

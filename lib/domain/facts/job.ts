@@ -1,6 +1,13 @@
 import type { Instant } from "../time/day.ts";
 
-export const JOB_KINDS = ["letters", "packet", "statements", "accounts", "agreement"] as const;
+export const JOB_KINDS = [
+  "letters",
+  "packet",
+  "statements",
+  "accounts",
+  "agreement",
+  "form",
+] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
 
 export const JOB_STATES = ["waiting", "running", "done", "failed"] as const;
@@ -11,7 +18,7 @@ export interface Job {
   readonly id: string;
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which ones, in this order; for statements and accounts: whose, by property. */
+  /** For letters: which ones, in this order; for statements and accounts: whose, by property; for a form: which. */
   readonly subjectIds: readonly string[];
   readonly state: JobState;
   readonly attempts: number;

@@ -51,6 +51,7 @@ export const LIST_NAMES = [
   "permitSteps",
   "requirementMarks",
   "locateTickets",
+  "formEntries",
   "utilityResponses",
   "inspections",
   "events",

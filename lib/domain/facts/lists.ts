@@ -7,6 +7,7 @@ import { CHANGE_ORDER } from "./change-order.ts";
 import { CONSENT } from "./consent.ts";
 import { DIG_AREA } from "./dig-area.ts";
 import type { Row } from "./field.ts";
+import { FORM_ENTRY } from "./form.ts";
 import { HISTORY_ENTRY } from "./history-entry.ts";
 import { WAIVER } from "./hold.ts";
 import { HOUSEHOLD_CALL } from "./household-call.ts";
@@ -97,6 +98,7 @@ export const LISTS = {
   permitSteps: PERMIT_STEP,
   requirementMarks: REQUIREMENT_MARK,
   locateTickets: LOCATE_TICKET,
+  formEntries: FORM_ENTRY,
   utilityResponses: UTILITY_RESPONSE,
   inspections: INSPECTION,
   events: DATED_EVENT,

@@ -9,6 +9,7 @@ import { capacitySheet } from "./sheet-capacity.ts";
 import { noticeSheet } from "./sheet-notice.ts";
 import { safetySheet } from "./sheet-safety.ts";
 import { type PacketInput, sheetState } from "./sheet-states.ts";
+import { formIsApplication, formSheets, formsMissing } from "./sheets-form.ts";
 import { applicationSheet, contractorSheet, scopeSheet } from "./sheets-job.ts";
 import { drawingSheet, observationSheet, scheduleSheet, testSheet } from "./sheets-line.ts";
 import { consentSheet, holdSheet, responsibilitySheet, splitSheet } from "./sheets-people.ts";
@@ -61,7 +62,12 @@ function sheetsOf(input: PacketInput): Sheet[] {
     contractorSheet(input),
     holdSheet(input),
   ];
-  return [...all.filter(({ kind }) => kinds.has(kind)), ...uploadSheets(input)];
+  const own = formIsApplication(input) ? all.slice(1) : all;
+  return [
+    ...formSheets(input),
+    ...own.filter(({ kind }) => kinds.has(kind)),
+    ...uploadSheets(input),
+  ];
 }
 
 /** By whose list the packet was put together, and what it leaves out on purpose. */
@@ -104,5 +110,5 @@ function missingFrom(input: PacketInput, checks: readonly PacketCheck[]): string
       : [
           `This is a draft, not for submission: ${held === 1 ? "one hold is" : `${held} holds are`} open in the office’s file.`,
         ];
-  return [...authority, ...draft, ...asked, ...usual];
+  return [...authority, ...draft, ...asked, ...usual, ...formsMissing(input)];
 }

@@ -1,4 +1,5 @@
 import type { RequirementDue, SheetKind } from "../facts/authority.ts";
+import type { FormFill } from "../form/form-fill.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import type { PlanView } from "../strip/draw-plan.ts";
 import type { StripDrawing } from "../strip/drawing.ts";
@@ -14,6 +15,8 @@ export interface Sheet {
   readonly drawing: StripDrawing | null;
   /** Stored file that is merged here instead of composed pages. */
   readonly uploadId: string | null;
+  /** A form of the authority that is filled in and merged here. */
+  readonly form?: FormFill;
 }
 
 /** What the authority asked for and how it stands. */

@@ -3,6 +3,7 @@ import { endOfWork } from "../clocks/work-end.ts";
 import { unbuiltWork } from "../closing/as-built.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { SheetKind } from "../facts/authority.ts";
+import type { AuthorityForm } from "../facts/form.ts";
 import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Property } from "../facts/party.ts";
 import type { Report } from "../findings/report.ts";
@@ -22,6 +23,8 @@ export interface PacketInput {
   readonly file: LineFile;
   readonly report: Report;
   readonly office: Office;
+  /** The authority's own forms; none where they play no part. */
+  readonly forms?: readonly AuthorityForm[];
 }
 
 /** Whether the facts for a sheet are complete, and what is wanting. */
