@@ -1,8 +1,7 @@
 import type { z } from "zod";
 import type { FormState } from "#app/form.ts";
-import { done, refused } from "#app/form.ts";
+import { refused } from "#app/form.ts";
 import type { Refusal, RefusalReason } from "#lib/operations/act.ts";
-import type { Result } from "#lib/result.ts";
 
 /** Every reason for which an operation refuses, in words. A new reason does not compile without them. */
 const MESSAGES: Record<RefusalReason, (detail: string) => string> = {
@@ -65,13 +64,4 @@ export function overtaken(
     `Not saved yet: ${who} saved this since you opened it. Their version is ${where}; what you typed is still here. Save again to replace theirs.`,
     form,
   );
-}
-
-/** The state of a form after its operation: `words` if it was done, else the refusal beside its field. */
-export function stateOf<T>(
-  result: Result<T, Refusal>,
-  { words, form }: { words: string; form: FormData },
-): FormState {
-  if (result.ok) return done(words);
-  return refused(sentenceOf(result.error), form, result.error.path);
 }

@@ -13,7 +13,7 @@ import type { CellProblem } from "./save-rows.ts";
 import { followSightings } from "./sightings.ts";
 
 export const BRINGABLE = ["entries", "observations", "runs"] as const;
-export type Bringable = (typeof BRINGABLE)[number];
+type Bringable = (typeof BRINGABLE)[number];
 
 interface BringIn {
   readonly lineId: string;

@@ -68,7 +68,9 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: () => [LINE, [{ site: "1 Alder Court", owner: "Nora Hale", order: "first-last" }]],
     writes: true,
   },
-  undoSamePartyAction: { args: () => [LINE, "none", IDLE, aForm({})] },
+  undoSamePartyAction: {
+    args: () => [{ lineId: LINE, wordId: "none" }, IDLE, aForm({})],
+  },
   savePeopleAction: { args: () => [LINE, 0, []] },
   decideAction: onLine(
     (db) => ({
@@ -106,7 +108,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "issued", on: DAY, note: "" }),
     ],
   },
-  buildPacketAction: { args: () => [LINE], writes: true },
+  buildPacketAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   draftLettersAction: onLine(
     (db) => ({

@@ -50,7 +50,7 @@ export function PacketSection({
       ))}
       {work ? (
         <JobButton
-          start={buildPacketAction.bind(null, lineId)}
+          start={buildPacketAction.bind(null, lineId, [])}
           working="Building the packet"
           paper={`/lines/${lineId}/notices/paper`}
           main

@@ -1,19 +1,14 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { oneOf } from "#app/form.ts";
-import { sentenceOf } from "#app/messages.ts";
+import { z } from "zod";
+import { askAction } from "#app/action.ts";
+import { id } from "#app/fields.ts";
 import { requireAct } from "#app/session.ts";
 import { readTableApart } from "#lib/exchange/table-file/read-table-apart.ts";
 import type { TableFile } from "#lib/exchange/table-file/sheet.ts";
 import { bringInPeople } from "#lib/operations/bring-in-people.ts";
-import {
-  BRINGABLE,
-  type Bringable,
-  type BroughtIn,
-  bringInRows,
-} from "#lib/operations/bring-in-rows.ts";
-import { err, ok, type Result } from "#lib/result.ts";
+import { BRINGABLE, bringInRows } from "#lib/operations/bring-in-rows.ts";
+import { err, type Result } from "#lib/result.ts";
 
 /** The rows of a file that a person chose; nothing is stored. */
 export async function readTableAction(form: FormData): Promise<Result<TableFile, string>> {
@@ -23,28 +18,21 @@ export async function readTableAction(form: FormData): Promise<Result<TableFile,
   return readTableApart(new Uint8Array(await file.arrayBuffer()));
 }
 
-/** Brings a list of owners into the properties and people of a line. */
-export async function bringInPeopleAction(
-  lineId: string,
-  rows: readonly object[],
-): Promise<Result<BroughtIn, string>> {
-  const act = await requireAct("work-the-file");
-  const brought = bringInPeople(act, { lineId, rows });
-  if (!brought.ok) return err(sentenceOf(brought.error));
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return ok(brought.value);
-}
+/** Rows as read from a file; the operation looks at each. */
+const rows = z.custom<object>((row) => typeof row === "object" && row !== null).array();
 
-/** Brings rows into a record or a run: what came in, and what is to be mended. */
-export async function bringInAction(
-  lineId: string,
-  input: { table: Bringable; to: string; rows: readonly object[]; doubles: boolean },
-): Promise<Result<BroughtIn, string>> {
-  const act = await requireAct("record-the-field");
-  const table = oneOf(BRINGABLE, input.table);
-  if (table === null) return err("Open this page again from a record or a run.");
-  const brought = bringInRows(act, { ...input, table, lineId });
-  if (!brought.ok) return err(sentenceOf(brought.error));
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return ok(brought.value);
-}
+/** Brings a list of owners into the properties and people of a line. */
+export const bringInPeopleAction = askAction({
+  may: "work-the-file",
+  takes: z.tuple([id, rows]),
+  does: (act, [lineId, listed]) => bringInPeople(act, { lineId, rows: listed }),
+});
+
+const target = z.object({ table: z.enum(BRINGABLE), to: id, rows, doubles: z.boolean() });
+
+/** Brings rows into a record or a run: what came in, and what is to be fixed. */
+export const bringInAction = askAction({
+  may: "record-the-field",
+  takes: z.tuple([id, target]),
+  does: (act, [lineId, input]) => bringInRows(act, { ...input, lineId }),
+});

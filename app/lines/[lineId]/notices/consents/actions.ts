@@ -1,66 +1,49 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { type FormState, oneOf, refused, textOf, textOrNull } from "#app/form.ts";
-import { stateOf } from "#app/messages.ts";
-import { requireAct } from "#app/session.ts";
+import { z } from "zod";
+import { formAction, onLine, onLineAt } from "#app/action.ts";
+import { id, oneIn, orNull, text, textOrNull, twoIds } from "#app/fields.ts";
 import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/facts/consent.ts";
 import { parseCents } from "#lib/domain/money/parse-cents.ts";
 import { decideSignedName } from "#lib/operations/decide-signed-name.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 
 /** Records one consent of one signer, with the paper and the amount that it is on. */
-export async function recordConsentAction(
-  lineId: string,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const [partyId = "", propertyId = ""] = textOf(form, "signer").split(" ");
-  if (partyId === "" || propertyId === "") return refused("Choose the signer.", form, "signer");
-  const kind = oneOf(CONSENT_KINDS, textOf(form, "kind"));
-  if (kind === null) return refused("Choose the consent.", form, "kind");
-  const state = oneOf(RECORDED_STATES, textOf(form, "state"));
-  if (state === null) return refused("Choose a status.", form, "state");
-  const amount = textOf(form, "amount");
-  const cents = amount === "" ? null : parseCents(amount);
-  if (amount !== "" && cents === null) {
-    return refused(`“${amount}” is not an amount. Enter it as 1250.00.`, form, "amount");
-  }
-  const recorded = recordConsent(act, {
-    lineId,
-    kind,
-    partyId,
-    propertyId,
-    state,
-    stateOn: textOf(form, "stateOn"),
-    splitId: kind === "pay" ? textOrNull(form, "splitId") : null,
-    amount: kind === "pay" ? cents : null,
-    recordingNumber: textOf(form, "recordingNumber"),
-    uploadId: textOrNull(form, "uploadId"),
-    note: textOf(form, "note"),
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  return stateOf(recorded, { words: "The consent is recorded.", form });
-}
+export const recordConsentAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    signer: twoIds("Choose the signer."),
+    kind: oneIn(CONSENT_KINDS, "Choose the consent."),
+    state: oneIn(RECORDED_STATES, "Choose a status."),
+    amount: orNull(parseCents, (typed) => `“${typed}” is not an amount. Enter it as 1250.00.`),
+    stateOn: text,
+    splitId: textOrNull,
+    recordingNumber: text,
+    uploadId: textOrNull,
+    note: text,
+  }),
+  does: (act, { signer: [partyId, propertyId], splitId, amount, ...typed }) =>
+    recordConsent(act, {
+      ...typed,
+      partyId,
+      propertyId,
+      splitId: typed.kind === "pay" ? splitId : null,
+      amount: typed.kind === "pay" ? amount : null,
+    }),
+  says: "The consent is recorded.",
+});
 
 /** Takes a name typed under a signature for the signer's, or does not, with the reason. */
-export async function decideNameAction(
-  { lineId, consentId }: { readonly lineId: string; readonly consentId: string },
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const answer = oneOf(["accepted", "refused"] as const, textOf(form, "answer"));
-  if (answer === null) return refused("Choose whether it was the signer.", form, "answer");
-  const accepted = answer === "accepted";
-  const decided = decideSignedName(act, {
-    ...{ lineId, consentId, accepted },
-    reason: textOf(form, "reason"),
-  });
-  revalidatePath(`/lines/${lineId}`, "layout");
-  const words = accepted
-    ? "Accepted. The consent counts from now on."
-    : "Not accepted. The consent does not count; ask for a new signature.";
-  return stateOf(decided, { words, form });
-}
+export const decideNameAction = formAction(onLineAt({ consentId: id }), {
+  may: "work-the-file",
+  typed: z.object({
+    answer: oneIn(["accepted", "refused"], "Choose whether it was the signer."),
+    reason: text,
+  }),
+  does: (act, { answer, ...word }) =>
+    decideSignedName(act, { ...word, accepted: answer === "accepted" }),
+  says: (_value, { answer }) =>
+    answer === "accepted"
+      ? "Accepted. The consent counts from now on."
+      : "Not accepted. The consent does not count; ask for a new signature.",
+});

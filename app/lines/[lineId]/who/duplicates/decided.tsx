@@ -29,7 +29,7 @@ export function DecidedPairs({
           </span>
           {work ? (
             <ActionForm
-              action={undoSamePartyAction.bind(null, lineId, id)}
+              action={undoSamePartyAction.bind(null, { lineId, wordId: id })}
               className="cluster screen-only"
               label={`Undo: ${nameOf(partyId)}`}
             >

@@ -1,8 +1,11 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { type FormState, textOf } from "#app/form.ts";
-import { sentenceOf, stateOf } from "#app/messages.ts";
+import { z } from "zod";
+import { formAction, onLineAt } from "#app/action.ts";
+import { id } from "#app/fields.ts";
+import { textOf } from "#app/form.ts";
+import { sentenceOf } from "#app/messages.ts";
 import { newToken, requireAct } from "#app/session.ts";
 import { makeLink } from "#lib/operations/make-link.ts";
 import { revokeLink } from "#lib/operations/revoke-link.ts";
@@ -29,13 +32,9 @@ export async function makeLinkAction(
 }
 
 /** Revokes the private link. */
-export async function revokeLinkAction(
-  place: LetterPlace,
-  _state: FormState,
-  form: FormData,
-): Promise<FormState> {
-  const act = await requireAct("work-the-file");
-  const revoked = revokeLink(act, place);
-  revalidatePath(`/lines/${place.lineId}`, "layout");
-  return stateOf(revoked, { words: "Revoked. The link no longer works.", form });
-}
+export const revokeLinkAction = formAction(onLineAt({ noticeId: id }), {
+  may: "work-the-file",
+  typed: z.object({}),
+  does: revokeLink,
+  says: "Revoked. The link no longer works.",
+});

@@ -1,0 +1,38 @@
+import fs from "node:fs";
+import path from "node:path";
+import { expect, test } from "vitest";
+
+const APP = path.resolve(import.meta.dirname, "../../app");
+
+/** Actions with an order of their own, and why. */
+const APART: Readonly<Record<string, string>> = {
+  "signInAction, signOutAction": "nobody is signed in",
+  setUpAction: "there is no office yet",
+  "answerAction, paperAction, signAction, withdrawAction":
+    "a link's reader is no one of the office",
+  "saveRowsAction, savePeopleAction, savePartAction": "a table is answered by its cells",
+  readTableAction: "nothing is stored",
+  makeLinkAction: "its secret is told this once",
+};
+
+function actionFiles(): string[] {
+  return fs
+    .readdirSync(APP, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => fs.readFileSync(path.join(APP, name), "utf8"))
+    .filter((text) => text.startsWith('"use server";'));
+}
+
+test("every action goes the way that all go, but for those named here", () => {
+  const apart = Object.keys(APART).flatMap((names) => names.split(", "));
+  const found = actionFiles().flatMap((text) =>
+    [...text.matchAll(/^export (?:const (\w+) = (\w+)\(|async function (\w+))/gm)].map(
+      ([, name = "", by = "", own = ""]) => ({ name: name || own, by }),
+    ),
+  );
+  expect(found.length).toBeGreaterThan(80);
+  const others = found.filter(
+    ({ by }) => !/^(formAction|officeAction|askAction|jobAction)$/.test(by),
+  );
+  expect(others.map(({ name }) => name).sort()).toEqual(apart.sort());
+});
