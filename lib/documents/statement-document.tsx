@@ -1,7 +1,8 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
-import { type BlockManner, Blocks } from "./blocks.tsx";
+import type { BlockManner } from "./block-manner.ts";
+import { Blocks } from "./blocks.tsx";
 import { fewestPages } from "./fewest-pages.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";

@@ -8,6 +8,7 @@ import * as authority from "#app/lines/[lineId]/authority/columns.ts";
 import { LISTED_COLUMNS } from "#app/lines/[lineId]/bring-in/listed-columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/columns.ts";
 import * as camera from "#app/lines/[lineId]/camera/columns.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-columns.ts";
 import * as plan from "#app/lines/[lineId]/camera/plan/columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/scope-columns.ts";
 import * as facts from "#app/lines/[lineId]/notices/facts/columns.ts";
@@ -45,10 +46,10 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
     ...camera.RUN_COLUMNS,
     ...camera.ANCHOR_COLUMNS,
     ...camera.GAP_COLUMNS,
-    ...camera.OBSERVATION_COLUMNS,
     ...camera.POINT_COLUMNS,
     ...camera.tieInColumns(FILE),
   ],
+  "camera/observation-columns": OBSERVATION_COLUMNS,
   "capacity/columns": [...capacity.LEVEL_COLUMNS, ...capacity.fixtureColumns(FILE)],
   "cost/scope-columns": [...scopeColumns(FILE, REPORT), ...OPTION_COLUMNS],
   "plan/columns": [

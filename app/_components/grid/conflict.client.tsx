@@ -5,8 +5,9 @@ import { formatCell } from "./cell.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { valueAt } from "./field-path.ts";
 import styles from "./grid.module.css";
+import type { GridSpec } from "./grid-state.ts";
 import { type Clash, isSame, mergeRows } from "./merge.ts";
-import { allRows, type GridSpec } from "./state.ts";
+import { allRows } from "./state.ts";
 import type { Rows } from "./use-rows.ts";
 
 /** Two people changed the same cells: both versions, and the choice between them. */

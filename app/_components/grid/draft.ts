@@ -1,4 +1,5 @@
-import { allRows, type Draft, type GridState } from "./state.ts";
+import type { Draft, GridState } from "./grid-state.ts";
+import { allRows } from "./state.ts";
 
 /** Keeps rows that are not saved yet in the browser; a browser that has no room keeps none. */
 export function keepDraft(name: string, state: GridState): void {

@@ -13,17 +13,13 @@ import { ConflictPanel } from "./conflict.client.tsx";
 import { valueAt } from "./field-path.ts";
 import { Frame } from "./frame.client.tsx";
 import styles from "./grid.module.css";
+import type { GridLine, GridSpec, GridState } from "./grid-state.ts";
 import { newRowId } from "./new-id.ts";
 import { PastePanel } from "./paste-panel.client.tsx";
+import { blankKey } from "./paste-rows.ts";
+import type { Place } from "./problems.ts";
 import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
-import {
-  blankKey,
-  type GridLine,
-  type GridSpec,
-  type GridState,
-  type Place,
-  startGrid,
-} from "./state.ts";
+import { startGrid } from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
 import { drawRow, useRowWindow } from "./use-row-window.ts";
 import { type Rows, type SaveRows, useRows } from "./use-rows.ts";

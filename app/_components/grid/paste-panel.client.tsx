@@ -4,8 +4,8 @@ import { useEffect, useId, useRef, useState } from "react";
 import { Scroll } from "../scroll.tsx";
 import type { GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
+import type { GridSpec } from "./grid-state.ts";
 import { firstValues, letterOf, type Pasted } from "./paste.ts";
-import type { GridSpec } from "./state.ts";
 import type { Rows } from "./use-rows.ts";
 
 /** What a select says before somebody has chosen, and for a column that is left out on purpose. */

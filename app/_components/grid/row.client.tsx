@@ -11,7 +11,8 @@ import { type GridColumn, type GridLink, type GridPicture, UNIT_WORDS } from "./
 import { computedText } from "./computed.ts";
 import { valueAt } from "./field-path.ts";
 import styles from "./grid.module.css";
-import { type GridLine, problemIn } from "./state.ts";
+import type { GridLine } from "./grid-state.ts";
+import { problemIn } from "./problems.ts";
 import { ThumbCell } from "./thumb-cell.client.tsx";
 
 /** What a row can ask of its table; stays the same object while the table is on the screen. */

@@ -4,7 +4,8 @@ import { useRef } from "react";
 import { choicesOf } from "./choices.ts";
 import type { GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
-import { isDirty, type Place, placeAfter } from "./state.ts";
+import { type Place, placeAfter } from "./problems.ts";
+import { isDirty } from "./state.ts";
 import type { Rows } from "./use-rows.ts";
 
 /**

@@ -10,18 +10,10 @@ import {
 import type { RowsAnswer } from "./answer.ts";
 import type { GridColumn, GridRow } from "./column.ts";
 import { dropDraft, keepDraft, readDraft } from "./draft.ts";
+import type { GridAction, GridSpec, GridState } from "./grid-state.ts";
 import { idOf } from "./merge.ts";
-import {
-  allRows,
-  type GridAction,
-  type GridSpec,
-  type GridState,
-  isDirty,
-  type Place,
-  problemPlaces,
-  reduceGrid,
-  startGrid,
-} from "./state.ts";
+import { type Place, problemPlaces } from "./problems.ts";
+import { allRows, isDirty, reduceGrid, startGrid } from "./state.ts";
 
 const AUTOSAVE_AFTER = 1200;
 

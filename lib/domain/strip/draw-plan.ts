@@ -1,5 +1,4 @@
-import type { LineFile } from "../facts/line-file.ts";
-import type { PlanShape, ShapeKind, Spot } from "../facts/plan.ts";
+import type { Spot } from "../facts/plan.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import { formatBearing, sideBearing } from "../plan/compass.ts";
@@ -17,8 +16,21 @@ import { pointName, spotOf } from "../plan/ties.ts";
 import { sayCount } from "../say/count.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
+import { groundPart } from "./plan-ground.ts";
 import { type Label, placeLabels } from "./plan-labels.ts";
-import type { Point, Shape, Tone } from "./strip-shape.ts";
+import { cross, diamond, dot, northArrow, ring, scaleBar, triangle } from "./plan-marks.ts";
+import {
+  between,
+  type Drawn,
+  ends,
+  LABEL,
+  middleOf,
+  NAME,
+  type PlanFacts,
+  type PlanFile,
+  type Sheet,
+} from "./plan-sheet.ts";
+import type { Point, Shape } from "./strip-shape.ts";
 
 /** What has to stand under every plan view. */
 export const PLAN_NOTE =
@@ -37,40 +49,12 @@ export interface PlanView {
 
 /** The scales that an engineer's ruler has, then larger ones. */
 const SCALES = [10, 20, 30, 40, 50, 60, 100, 200, 400, 1_000, 4_000];
+
 /** Room for words and the north arrow around what is drawn. */
 const MARGIN = 48;
+
 /** How far a branch is drawn: its way is known, its course is not. */
 const STUB: Cft = 800;
-
-const LABEL = 8;
-const NAME = 7.5;
-
-type PlanFile = Pick<
-  LineFile,
-  | "line"
-  | "bends"
-  | "points"
-  | "fixedPoints"
-  | "ties"
-  | "planShapes"
-  | "scope"
-  | "options"
-  | "changeOrders"
->;
-type PlanFacts = Pick<Report, "tieIns" | "ties" | "extent">;
-
-/** A drawing's way from the ground to the sheet. */
-interface Sheet {
-  readonly course: Course;
-  readonly to: (spot: Spot) => Point;
-  readonly width: number;
-  readonly height: number;
-}
-
-interface Drawn {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
-}
 
 /**
  * Streets, lot lines and buildings, the line by its bearing and bends, its tie-ins, points, ties and the
@@ -138,10 +122,6 @@ function toPoints(length: number, feetPerInch: number): number {
   return ((length / 100) * 72) / feetPerInch;
 }
 
-function ends(values: readonly number[]): [number, number] {
-  return [Math.min(...values), Math.max(...values)];
-}
-
 function everySpot(file: PlanFile, { tieIns, ties, extent }: PlanFacts, course: Course): Spot[] {
   return [
     ...pathBetween(course, 0, Math.max(extent, 1_000)),
@@ -158,54 +138,6 @@ function stubOf(course: Course, { station, side, tieIn }: TieInFinding): Spot[] 
   const joint = spotAt(course, station);
   const facing = sideBearing(bearingAt(course, station), side);
   return facing === null ? [joint] : [joint, offset(joint, facing, STUB)];
-}
-
-const GROUND: Record<
-  ShapeKind,
-  { readonly tone: Tone; readonly width: number; readonly dash: boolean }
-> = {
-  building: { tone: "soft", width: 1, dash: false },
-  "lot-line": { tone: "faint", width: 0.9, dash: true },
-  "street-edge": { tone: "soft", width: 0.7, dash: false },
-  easement: { tone: "soft", width: 0.6, dash: true },
-  other: { tone: "faint", width: 0.7, dash: false },
-};
-
-function groundPart({ planShapes }: PlanFile, { to }: Sheet): Drawn {
-  const drawn = planShapes.map((shape) => ({ shape, points: cornersOf(shape.outline).map(to) }));
-  return {
-    shapes: drawn.map(({ shape, points }) => groundShape(shape, points)),
-    labels: drawn.flatMap(({ shape, points }) => groundLabel(shape, points)),
-  };
-}
-
-function groundShape({ kind }: PlanShape, points: readonly Point[]): Shape {
-  const { tone, width, dash } = GROUND[kind];
-  return kind === "building" && points.length > 2
-    ? { kind: "area", points, fill: "paper", tone, width }
-    : { kind: "line", points, width, tone, dash };
-}
-
-function groundLabel({ kind, name }: PlanShape, points: readonly Point[]): Label[] {
-  const [first, second] = points;
-  if (name.trim() === "" || first === undefined || second === undefined) return [];
-  const common = { text: name.trim(), size: NAME, tone: "soft" as const };
-  if (kind === "building") {
-    const middle = middleOf(points);
-    const or = points.map((corner) => between(middle, corner, 0.4));
-    return [{ ...common, at: middle, or, toward: null }];
-  }
-  return [{ ...common, at: middleOf([first, second]), toward: [0, -1] }];
-}
-
-function middleOf(points: readonly Point[]): Point {
-  const [left, right] = ends(points.map(([x]) => x));
-  const [top, bottom] = ends(points.map(([, y]) => y));
-  return [(left + right) / 2, (top + bottom) / 2];
-}
-
-function between(from: Point, to: Point, part: number): Point {
-  return [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part];
 }
 
 function trunkPart({ bends, line }: PlanFile, { extent }: PlanFacts, sheet: Sheet): Drawn {
@@ -406,153 +338,6 @@ function stubBoxes({ tieIns }: PlanFacts, { course, to }: Sheet) {
       return { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 };
     });
   });
-}
-
-function northArrow(width: number): Shape[] {
-  const x = width - 20;
-  return [
-    {
-      kind: "line",
-      points: [
-        [x, 42],
-        [x, 16],
-      ],
-      width: 1,
-      tone: "ink",
-      dash: false,
-    },
-    {
-      kind: "area",
-      points: [
-        [x, 8],
-        [x - 4.5, 20],
-        [x + 4.5, 20],
-      ],
-      fill: "ink",
-      tone: "ink",
-      width: 0.5,
-    },
-    {
-      kind: "words",
-      at: [x - 9, 20],
-      text: "N",
-      size: 10,
-      strong: true,
-      tone: "ink",
-      anchor: "end",
-      upright: false,
-    },
-  ];
-}
-
-/** A bar of two inches, with the feet that it stands for. */
-function scaleBar({ height, feetPerInch }: { height: number; feetPerInch: number }): Shape[] {
-  const y = height - 8;
-  const tick = (x: number): Shape => ({
-    kind: "line",
-    points: [
-      [x, y - 4],
-      [x, y + 2],
-    ],
-    width: 1,
-    tone: "ink",
-    dash: false,
-  });
-  const word = (x: number, text: string): Shape => ({
-    kind: "words",
-    at: [x, y - 7],
-    text,
-    size: NAME,
-    strong: false,
-    tone: "ink",
-    anchor: "start",
-    upright: false,
-  });
-  return [
-    {
-      kind: "line",
-      points: [
-        [4, y],
-        [148, y],
-      ],
-      width: 1,
-      tone: "ink",
-      dash: false,
-    },
-    ...[4, 76, 148].map(tick),
-    word(4, "0"),
-    word(76, `${feetPerInch}`),
-    word(140, `${2 * feetPerInch} ft`),
-  ];
-}
-
-function dot([x, y]: Point, radius: number, tone: Tone): Shape {
-  return { kind: "area", points: circle(x, y, radius), fill: tone, tone, width: 0.5 };
-}
-
-function ring([x, y]: Point, radius: number): Shape {
-  return { kind: "area", points: circle(x, y, radius), fill: "faint", tone: "soft", width: 0.8 };
-}
-
-function circle(x: number, y: number, radius: number): Point[] {
-  return Array.from({ length: 16 }, (_, step): Point => {
-    const angle = (step * Math.PI) / 8;
-    return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
-  });
-}
-
-function diamond([x, y]: Point, half: number): Shape {
-  return {
-    kind: "area",
-    points: [
-      [x, y - half],
-      [x + half, y],
-      [x, y + half],
-      [x - half, y],
-    ],
-    fill: "loud",
-    tone: "loud",
-    width: 0.5,
-  };
-}
-
-function triangle([x, y]: Point, half: number): Shape {
-  return {
-    kind: "area",
-    points: [
-      [x, y - half],
-      [x + half, y + half],
-      [x - half, y + half],
-    ],
-    fill: "paper",
-    tone: "ink",
-    width: 1,
-  };
-}
-
-function cross([x, y]: Point, half: number): Shape[] {
-  return [
-    {
-      kind: "line",
-      points: [
-        [x - half, y - half],
-        [x + half, y + half],
-      ],
-      width: 0.8,
-      tone: "ink",
-      dash: false,
-    },
-    {
-      kind: "line",
-      points: [
-        [x - half, y + half],
-        [x + half, y - half],
-      ],
-      width: 0.8,
-      tone: "ink",
-      dash: false,
-    },
-  ];
 }
 
 function sentenceOf({ line, bends, planShapes }: PlanFile, { tieIns, extent }: PlanFacts): string {

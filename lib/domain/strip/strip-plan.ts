@@ -1,40 +1,14 @@
-import type { Cft } from "../length/station.ts";
-import { formatDrawingStation } from "../length/station.ts";
+import { type Cft, formatDrawingStation } from "../length/station.ts";
 import { textWidth } from "../say/text-width.ts";
-import type { StripBand, StripDrawing, StripMark } from "./drawing.ts";
+import type { StripDrawing, StripMark } from "./drawing.ts";
 import { northArrow } from "./north.ts";
-import { flagRow, flagWidth } from "./strip-flags.ts";
+import { type Axis, axisOf, CLEAR, placeAll, type StripFrame } from "./plan-axis.ts";
+import { drawBands } from "./plan-bands.ts";
+import { flagRow } from "./strip-flags.ts";
 import { pipeHatch } from "./strip-hatch.ts";
 import { DETAIL, EDGE, LINE, line, PIPE, words } from "./strip-ink.ts";
 import type { Point, Shape, StripPlan } from "./strip-shape.ts";
-import type { PlacedMark } from "./strip-sign.ts";
 import { uprightRow } from "./strip-upright.ts";
-
-/** What is drawn of a strip, and where. */
-export interface StripFrame {
-  /** Width of the paper that the plan may take, in points. */
-  readonly width: number;
-  /** Points to a foot; null: as large as the width allows, which is not to scale. */
-  readonly scale: number | null;
-  readonly from: Cft;
-  readonly to: Cft;
-  /** Height that it should keep to, where second lines can be spared for it; null: all are drawn. */
-  readonly height: number | null;
-}
-
-interface Axis {
-  readonly x: (station: Cft) => number;
-  readonly perHundredth: number;
-  readonly left: number;
-  readonly right: number;
-  readonly from: Cft;
-  readonly to: Cft;
-  /** At which ends the line goes on outside of the frame. */
-  readonly cut: { readonly left: boolean; readonly right: boolean };
-}
-
-/** How far words keep from where the drawing is cut. */
-const CLEAR = 4;
 
 /**
  * Lays a strip out on paper: flags above and below the pipe on as many levels as they need,
@@ -99,33 +73,6 @@ function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): Stri
   const top = northAt + drawNorth(shapes, drawing, axis, { top: northAt, width: frame.width });
   const ends = drawBands(shapes, drawing.bands, axis, { top, width: frame.width });
   return { width: frame.width, ...ends, shapes };
-}
-
-/** The axis: to the given scale, or as wide as the last flags leave room for. */
-function axisOf(drawing: StripDrawing, frame: StripFrame, upright: boolean): Axis {
-  const left = 6;
-  const room = frame.width - left - 6;
-  const length = Math.max(frame.to - frame.from, 1);
-  const marks = [...drawing.above, ...drawing.below, ...drawing.onPipe].filter(
-    (mark) => mark.station > frame.from && mark.station <= frame.to,
-  );
-  const limits = marks.map(
-    (mark) => (room - flagWidth(mark)) / Math.max(mark.station - frame.from, 1),
-  );
-  const flagged = Math.max(Math.min(room / length, ...limits), (room * 0.75) / length);
-  const fit = upright ? (room - 10) / length : flagged;
-  const perHundredth = frame.scale === null ? fit : frame.scale / 100;
-  const x = (station: Cft) => left + (station - frame.from) * perHundredth;
-  const cut = { left: frame.from > 0, right: frame.to < drawing.extent };
-  return { x, perHundredth, left, right: x(frame.to), from: frame.from, to: frame.to, cut };
-}
-
-function placeAll(marks: readonly StripMark[], axis: Axis): PlacedMark[] {
-  return marks.map((mark) => ({
-    mark,
-    x: axis.x(mark.station),
-    whisker: mark.whisker * axis.perHundredth,
-  }));
 }
 
 function drawPipe(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: number): void {
@@ -257,6 +204,7 @@ function tickSpot({ left, right, cut }: Axis, { x, width }: { x: number; width: 
 }
 
 const NORTH_ROW = 34;
+
 const NORTH_REACH = 9;
 
 /** North and the bearing, in a row of their own on the page that has the main; says how high it is. */
@@ -280,143 +228,4 @@ function drawNorth(
     for (const [index, each] of said.entries())
       shapes.push(words(each, [left, middle[1] - 2 + index * LINE], DETAIL, { tone: "soft" }));
   return NORTH_ROW;
-}
-
-/** Draws the bands; says where they end, and where the notes below them do. */
-function drawBands(
-  shapes: Shape[],
-  bands: readonly StripBand[],
-  axis: Axis,
-  { top, width }: { top: number; width: number },
-): { foot: number; height: number } {
-  const notes: string[] = [];
-  const title = axis.left + (axis.cut.left ? CLEAR : 0);
-  let y = top + 4;
-  for (const band of bands) {
-    shapes.push(words(band.title, [title, y + 8], DETAIL, { strong: true, tone: "soft" }));
-    drawBandCells(shapes, band, axis, { y: y + 12, notes });
-    y += 28;
-  }
-  const foot = y;
-  for (const row of packNotes(notes, width - 12)) {
-    shapes.push(words(row, [axis.left, y + 8], DETAIL, {}));
-    y += LINE + 1;
-  }
-  return { foot, height: y + 4 };
-}
-
-function drawBandCells(
-  shapes: Shape[],
-  band: StripBand,
-  axis: Axis,
-  { y, notes }: { y: number; notes: string[] },
-): void {
-  for (const cell of band.cells) {
-    const from = Math.max(cell.from, axis.from);
-    const to = Math.min(cell.to, axis.to);
-    if (to <= from) continue;
-    const left = axis.x(from);
-    const right = axis.x(to);
-    const box = { left, right, top: y, bottom: y + 14 };
-    shapes.push(...bandHatch(cell.hatch, box));
-    shapes.push(
-      line(
-        [
-          [left, y],
-          [right, y],
-        ],
-        0.5,
-        cell.loud ? "loud" : "ink",
-      ),
-    );
-    shapes.push(
-      line(
-        [
-          [left, y + 14],
-          [right, y + 14],
-        ],
-        0.5,
-        cell.loud ? "loud" : "ink",
-      ),
-    );
-    shapes.push(
-      line(
-        [
-          [left, y],
-          [left, y + 14],
-        ],
-        0.5,
-        "ink",
-      ),
-    );
-    shapes.push(
-      line(
-        [
-          [right, y],
-          [right, y + 14],
-        ],
-        0.5,
-        "ink",
-      ),
-    );
-    const fits = textWidth(cell.words, DETAIL, cell.loud) <= right - left - 6;
-    const text = fits ? cell.words : noteFor(notes, cell.words);
-    if (text === "") continue;
-    drawOnPatch(shapes, text, [(left + right) / 2, y + 10], cell.loud);
-  }
-}
-
-/** Words over a hatch stand on a patch of paper. */
-function drawOnPatch(shapes: Shape[], text: string, at: Point, loud: boolean): void {
-  const half = textWidth(text, DETAIL, loud) / 2 + 2;
-  const [x, y] = at;
-  shapes.push({
-    kind: "area",
-    points: [
-      [x - half, y - 7.5],
-      [x + half, y - 7.5],
-      [x + half, y + 2.5],
-      [x - half, y + 2.5],
-    ],
-    fill: "paper",
-    tone: "paper",
-    width: 0,
-  });
-  shapes.push(
-    words(text, at, DETAIL, { anchor: "middle", strong: loud, tone: loud ? "loud" : "ink" }),
-  );
-}
-
-function noteFor(notes: string[], text: string): string {
-  const known = notes.indexOf(text);
-  if (known >= 0) return noteSign(known);
-  notes.push(text);
-  return noteSign(notes.length - 1);
-}
-
-function noteSign(index: number): string {
-  return String.fromCharCode(97 + (index % 26)).repeat(1 + Math.floor(index / 26));
-}
-
-/** `a …` notes on as few rows as the width allows. */
-function packNotes(notes: readonly string[], width: number): string[] {
-  const rows: string[] = [];
-  for (const [index, note] of notes.entries()) {
-    const text = `${noteSign(index)}  ${note}`;
-    const last = rows.at(-1);
-    const joined = last === undefined ? text : `${last}     ${text}`;
-    if (last !== undefined && textWidth(joined, DETAIL, false) <= width)
-      rows[rows.length - 1] = joined;
-    else rows.push(text);
-  }
-  return rows;
-}
-
-function bandHatch(
-  hatch: "none" | "sparse" | "dense" | "cross",
-  box: { left: number; right: number; top: number; bottom: number },
-): Shape[] {
-  if (hatch === "none") return [];
-  if (hatch === "cross") return pipeHatch("bituminous-fibre", box);
-  return pipeHatch(hatch === "sparse" ? "vitrified-clay" : "cast-iron", box);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { areHeadings, columnNamed, matchHeadings } from "#app/_components/grid/headings.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-columns.ts";
 import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 
 const COLUMNS: GridColumn[] = [

@@ -1,16 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { GridColumn, GridRow } from "#app/_components/grid/column.ts";
-import {
-  allRows,
-  blankKey,
-  type GridAction,
-  type GridSpec,
-  type GridState,
-  isDirty,
-  problemIn,
-  reduceGrid,
-  startGrid,
-} from "#app/_components/grid/state.ts";
+import type { GridAction, GridSpec, GridState } from "#app/_components/grid/grid-state.ts";
+import { blankKey } from "#app/_components/grid/paste-rows.ts";
+import { problemIn } from "#app/_components/grid/problems.ts";
+import { allRows, isDirty, reduceGrid, startGrid } from "#app/_components/grid/state.ts";
 
 const LABEL: GridColumn = { key: "label", title: "Label", kind: "text", required: true };
 const DISTANCE: GridColumn = { key: "distance", title: "Distance", kind: "feet" };

@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import {
+  OBSERVATION_BLANK,
+  OBSERVATION_COLUMNS,
+} from "#app/lines/[lineId]/camera/observation-columns.ts";
 import { rowFromForm } from "#app/lines/[lineId]/row-form.ts";
 
 function formOf(fields: Record<string, string>): FormData {

@@ -13,7 +13,8 @@ import { undoSightings } from "#lib/operations/undo-sightings.ts";
 import { ok } from "#lib/result.ts";
 import { appendRows, changeRows } from "../append-rows.ts";
 import { rowFromForm } from "../row-form.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS, RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
+import { RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./observation-columns.ts";
 
 /** Saves what is known of the shared pipe itself. */
 export const savePipeAction = formAction(onLine, {

@@ -8,7 +8,7 @@ import type { HearSaved } from "#app/_components/use-sent-rows.ts";
 import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { OBSERVATION_WORDS } from "../field-terms.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./columns.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./observation-columns.ts";
 import { stationWords } from "./station-words.ts";
 
 /** What one run saw, with the station of each reading worked out while it is typed. */

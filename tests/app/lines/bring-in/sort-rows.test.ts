@@ -8,7 +8,7 @@ import {
   unsaidIn,
   withMeaning,
 } from "#app/lines/[lineId]/bring-in/sort-rows.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-columns.ts";
 import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 import { aProperty } from "../../../support/file.ts";
 

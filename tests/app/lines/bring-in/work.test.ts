@@ -8,7 +8,7 @@ import {
   withReading,
   workOn,
 } from "#app/lines/[lineId]/bring-in/work.ts";
-import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/columns.ts";
+import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-columns.ts";
 import { entryColumns } from "#app/lines/[lineId]/record/columns.ts";
 import { anEntry, anObservation } from "../../../support/file.ts";
 

@@ -11,7 +11,7 @@ import type { LinePart } from "../../part.ts";
 import { QuickRow } from "../../quick-row.tsx";
 import { addObservationAction } from "../actions.ts";
 import { cameraPart, runNamed } from "../camera-part.ts";
-import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "../columns.ts";
+import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "../observation-columns.ts";
 import { RunChooser } from "../run-chooser.tsx";
 import { RunLog } from "../run-log.client.tsx";
 import { RunSources } from "../run-sources.tsx";

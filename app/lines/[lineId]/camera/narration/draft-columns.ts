@@ -2,7 +2,8 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { DraftDecision } from "#lib/domain/facts/narration.ts";
 import type { TextSpan } from "#lib/domain/narration/draft.ts";
 import type { PlacedRow } from "#lib/domain/narration/moved.ts";
-import { GAP_COLUMNS, OBSERVATION_COLUMNS } from "../columns.ts";
+import { GAP_COLUMNS } from "../columns.ts";
+import { OBSERVATION_COLUMNS } from "../observation-columns.ts";
 
 /** A drafted row as the screen shows it: the words it rests on, and its cells as typed. */
 export interface DraftView {

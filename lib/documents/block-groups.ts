@@ -1,0 +1,139 @@
+import type { LetterBlock } from "#lib/domain/paper/letter.ts";
+import { textWidth } from "#lib/domain/say/text-width.ts";
+import { type BlockManner, columnWidth } from "./block-manner.ts";
+
+/** Two columns that no page's end parts, and what stays with them beneath. */
+export interface Columns {
+  readonly left: readonly LetterBlock[];
+  readonly right: readonly LetterBlock[];
+  readonly under: readonly LetterBlock[];
+}
+
+type Entry = { readonly group: readonly LetterBlock[] } | Columns;
+
+/** Groups in their order, with those in columns that the manner sets so. */
+export function sideBySide(all: readonly LetterBlock[][], manner: BlockManner): Entry[] {
+  const done: Entry[] = [];
+  let run: LetterBlock[][] = [];
+  let kind: "words" | "cautions" | null = null;
+  const close = () => {
+    done.push(...(kind === "words" ? inColumns(run, manner) : inPairs(run)));
+    run = [];
+  };
+  for (const group of all) {
+    const next = runKind(group, manner);
+    if (next !== kind) close();
+    kind = next;
+    if (next === null) done.push({ group });
+    else run.push(group);
+  }
+  close();
+  return done;
+}
+
+function runKind(group: readonly LetterBlock[], { columns = "none", pairs = false }: BlockManner) {
+  // A heading alone heads a table or a drawing: it stays with that.
+  const alone = group.length === 1 && group[0]?.kind === "heading";
+  const words = !alone && group.every(isWords);
+  if (columns === "all" && words) return "words";
+  if (pairs && isCaution(group)) return "cautions";
+  return columns === "sections" && words ? "words" : null;
+}
+
+const WORDS: readonly LetterBlock["kind"][] = ["heading", "paragraph", "list", "caution", "amount"];
+
+function isWords({ kind }: LetterBlock): boolean {
+  return WORDS.includes(kind);
+}
+
+/** A caution, with the signature that may stay with it. */
+function isCaution([first, second]: readonly LetterBlock[]): boolean {
+  return first?.kind === "caution" && (second === undefined || second.kind === "signature");
+}
+
+function inPairs(run: readonly LetterBlock[][]): Entry[] {
+  return run.flatMap((group, at): Entry[] => {
+    if (at % 2 === 1) return [];
+    const next = run[at + 1];
+    if (next === undefined) return [{ group }];
+    return [{ left: group.slice(0, 1), right: next.slice(0, 1), under: next.slice(1) }];
+  });
+}
+
+/** The run in two columns of about one height; a short one stays as it is. */
+function inColumns(all: readonly LetterBlock[][], manner: BlockManner): Entry[] {
+  const first = manner.columns === "all" ? 0 : all.findIndex(([one]) => one?.kind === "heading");
+  const run = first < 0 ? [] : all.slice(first);
+  const headings = run.filter(([one]) => one?.kind === "heading").length;
+  const few = manner.columns === "all" ? run.length < 3 : headings < 2;
+  if (few) return all.map((group) => ({ group }));
+  const heights = run.map((group) => group.reduce((sum, each) => sum + wordLines(each, manner), 0));
+  const sum = (part: readonly number[]) => part.reduce((all, each) => all + each, 0);
+  const tallest = heights.map((_, at) =>
+    Math.max(sum(heights.slice(0, at + 1)), sum(heights.slice(at + 1))),
+  );
+  const cut = tallest.indexOf(Math.min(...tallest)) + 1;
+  return [
+    ...all.slice(0, first).map((group) => ({ group })),
+    { left: run.slice(0, cut).flat(), right: run.slice(cut).flat(), under: [] },
+  ];
+}
+
+/** About how many lines a block takes in a column. */
+function wordLines(block: LetterBlock, manner: BlockManner): number {
+  const lines = (text: string, indent: number) =>
+    Math.ceil(textWidth(text, manner.size, false) / (columnWidth(manner) - indent)) + 0.3;
+  if (block.kind === "amount") return 2.7;
+  if (block.kind === "heading") return lines(block.text, 0) + 0.8;
+  if (block.kind === "paragraph") return lines(block.text, 0);
+  if (block.kind === "list") return block.lines.reduce((sum, each) => sum + lines(each, 13), 0.3);
+  return block.kind === "caution" ? lines(block.title, 11) + lines(block.text, 11) + 0.4 : 0;
+}
+
+/** A table that may break begins where its head and two rows have room. */
+export function isLongTable(group: readonly LetterBlock[]): boolean {
+  const [only] = group;
+  return group.length === 1 && only?.kind === "table" && !isShort(only);
+}
+
+/** Where a page may end: not within a group, nor right after a heading. */
+export function partingOf(group: readonly LetterBlock[]) {
+  const [only] = group;
+  const whole =
+    (only?.kind === "table" && isShort(only)) || (only?.kind === "list" && only.lines.length <= 4);
+  if (group.length > 1 || whole) return { wrap: false };
+  return group[0]?.kind === "heading" ? { minPresenceAhead: 70 } : {};
+}
+
+/**
+ * A heading stays with what it heads, and a sentence with the list that it announces, unless that is
+ * so long that it must break itself. A signature stays with the words or the drawing before it: it
+ * never stands alone on a page.
+ */
+export function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
+  const done: LetterBlock[][] = [];
+  for (const block of blocks) {
+    const last = done.at(-1);
+    if (last && staysWith(last, block)) last.push(block);
+    else done.push([block]);
+  }
+  return done;
+}
+
+function staysWith(group: readonly LetterBlock[], block: LetterBlock): boolean {
+  const last = group.at(-1);
+  if (last === undefined) return false;
+  if (block.kind === "signature") return SIGNED.includes(last.kind);
+  if (group.length > 1) return false;
+  const announces = last.kind === "paragraph" && last.text.endsWith(":");
+  return (last.kind === "heading" || (announces && block.kind === "list")) && isShort(block);
+}
+
+/** What a signature may follow on the same page; long tables and lists break by themselves. */
+const SIGNED: readonly LetterBlock["kind"][] = ["paragraph", "caution", "strip", "pictures"];
+
+function isShort(block: LetterBlock): boolean {
+  if (block.kind === "table") return block.rows.length <= 5;
+  if (block.kind === "list") return block.lines.length <= 7;
+  return ["paragraph", "amount", "strip"].includes(block.kind);
+}
