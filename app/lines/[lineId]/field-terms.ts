@@ -44,6 +44,7 @@ export const PARTY_KIND_WORDS: Record<PartyKind, string> = {
   estate: "estate",
   association: "association",
   "public-body": "public agency",
+  resident: "resident, name not known",
 };
 
 /** Short enough for a cell. */

@@ -75,6 +75,8 @@ export const PARTY_KINDS = [
   "estate",
   "association",
   "public-body",
+  /** Whoever lives in a unit, while nobody knows their name. */
+  "resident",
 ] as const;
 export type PartyKind = (typeof PARTY_KINDS)[number];
 

@@ -42,7 +42,10 @@ function composeIn(input: LetterInput): Letter {
     reference,
     subject: words.subject(titleOf(facts), facts.place),
     answerBy: answerBy(facts),
-    greeting: words.frame.greeting(facts.party.name, facts.party.kind === "person"),
+    greeting:
+      facts.party.kind === "resident"
+        ? words.frame.greetingResident
+        : words.frame.greeting(facts.party.name, facts.party.kind === "person"),
     blocks: blocksOf(facts),
     closing: words.frame.closing,
     footer: footerOf(facts, reference),

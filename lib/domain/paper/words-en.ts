@@ -65,6 +65,7 @@ export const EN = {
     reference: "Reference",
     answerBy: "Please reply by",
     greeting: (name: string, _isPerson: boolean) => `Dear ${name}:`,
+    greetingResident: "Dear resident:",
     closing: "Sincerely,",
     page: (page: number, of: number) => `Page ${page} of ${of}`,
     license: (number: string) => `Contractor license ${number}`,

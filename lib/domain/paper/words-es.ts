@@ -106,6 +106,7 @@ export const ES: LetterWords = {
     answerBy: "Responda a más tardar el",
     greeting: (name, isPerson) =>
       isPerson ? `Estimado/a ${name}:` : `Estimados señores de ${name}:`,
+    greetingResident: "Estimado/a residente:",
     closing: "Atentamente,",
     page: (page, of) => `Página ${page} de ${of}`,
     license: (number) => `Licencia de contratista ${number}`,

@@ -87,7 +87,8 @@ export function likelySame({
   );
   return parties.flatMap((a, at) =>
     parties.slice(at + 1).flatMap((b) => {
-      if (decided.has(JSON.stringify([a.id, b.id]))) return [];
+      const nameless = a.kind === "resident" || b.kind === "resident";
+      if (nameless || decided.has(JSON.stringify([a.id, b.id]))) return [];
       const because = likeness(a, b);
       return because.length === 0 ? [] : [{ a, b, because }];
     }),

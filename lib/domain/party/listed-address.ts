@@ -13,8 +13,9 @@ export function listedAddress(
     String((fields as Readonly<Record<string, unknown>>)[`${which}${name}`] ?? "").trim();
   const number = of("Number").replace(/\.0+$/, "");
   const lines = [[number, of("")].filter((part) => part !== "").join(" "), of("2")];
-  const hands = lines.filter((line) => CARE_OF.test(line));
-  const streets = lines.filter((line) => line !== "" && !CARE_OF.test(line));
+  const parted = lines.map(inCare);
+  const hands = parted.map(({ hands: own }) => own).filter((line) => line !== "");
+  const streets = parted.map(({ street: own }) => own).filter((line) => line !== "");
   const last = lastLine(of("Last"));
   const whole = streets.length === 1 && of("City") === "" && of("Last") === "";
   const { street, rest } = whole
@@ -30,10 +31,19 @@ export function listedAddress(
       state: of("State") || rest.state,
       zip: zipOf(of("Zip") || rest.zip),
     },
-    careOf: hands.map((line) => nameInCase(line.replace(CARE_OF, "").trim())).join(", "),
+    careOf: hands.map(nameInCase).join(", "),
   };
 }
 
+/** `C/O DUNMORE TAX PO BOX 118`: in whose hands, and where they are, as far as the cell says. */
+function inCare(line: string): { readonly hands: string; readonly street: string } {
+  if (!CARE_OF.test(line)) return { hands: "", street: line };
+  const rest = line.replace(CARE_OF, "").trim();
+  const [, hands = rest, street = ""] = WITH_STREET.exec(rest) ?? [];
+  return { hands, street };
+}
+
+const WITH_STREET = /^(.*?)[\s,]+((?:P\.? ?O\.? ?BOX|\d+[A-Z]?\s+\S).*)$/i;
 const CARE_OF = /^\s*(?:C\/O|CARE OF|ATTN:?|ATTENTION:?|%)\s*/i;
 
 interface Last {

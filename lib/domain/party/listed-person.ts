@@ -1,4 +1,4 @@
-import type { Address, Party, PartyRole, Property } from "../facts/party.ts";
+import type { Address, Party, PartyKind, PartyRole, Property } from "../facts/party.ts";
 import { formatAddress } from "./address.ts";
 import { likeness } from "./likely-same.ts";
 import { listedAddress } from "./listed-address.ts";
@@ -36,10 +36,9 @@ export function personOf(
 ): { readonly person: PersonRow; readonly shown: ListedPerson } {
   const chosen = chosenFor(there, fields, index);
   const name = chosen?.name ?? owner.name;
-  const known = chosen ?? there.parties.find((party) => nameKey(party.name) === nameKey(name));
+  const known = chosen ?? knownBy(there, owner.kind, name);
   const reach = chosen === undefined ? reachOf(fields, owners, property) : ON_FILE;
-  const usual: PartyRole = property?.stake === "crossed" ? "crossed-lot-owner" : "owner";
-  const role = fields.role ?? usual;
+  const role = fields.role ?? usualRole(owner.kind, property);
   const person: PersonRow = {
     id: newId(),
     name,
@@ -65,6 +64,17 @@ export function personOf(
     likely: known === undefined ? likelyOn(there, { name, ...reach }) : [],
   };
   return { person, shown };
+}
+
+/** Who is on file under a name; a resident without one is nobody else's namesake. */
+function knownBy({ parties }: ListPlace, kind: PartyKind, name: string): Party | undefined {
+  if (kind === "resident") return undefined;
+  return parties.find((party) => nameKey(party.name) === nameKey(name));
+}
+
+function usualRole(kind: PartyKind, property: Property | null): PartyRole {
+  if (kind === "resident") return "occupant";
+  return property?.stake === "crossed" ? "crossed-lot-owner" : "owner";
 }
 
 function chosenFor({ parties }: ListPlace, fields: ListedFields, index: number): Party | undefined {

@@ -1,4 +1,5 @@
 import type { PartyKind } from "../facts/party.ts";
+import { RESIDENT } from "./residents.ts";
 import { isCapitals, nameInCase } from "./title-case.ts";
 
 /** How a list writes the names of persons: `Ottilie Brandvold`, or `BRANDVOLD OTTILIE`. */
@@ -103,7 +104,10 @@ function ownersIn(text: string, order: NameOrder): OwnerNamed[] {
   return personsIn(named, order).map((name) => ({ name, kind: "person", capacity: "" }));
 }
 
+const NAMELESS = /^(?:CURRENT |PRESENT )?(?:RESIDENT|OCCUPANT|TENANT)S?$/i;
+
 function kindOfWhole(text: string): PartyKind | null {
+  if (NAMELESS.test(text)) return "resident";
   if (PUBLIC.test(text)) return "public-body";
   if (ESTATE.test(text)) return "estate";
   if (TRUST.test(text) || TRUSTEE.test(text)) return "trust";
@@ -112,6 +116,7 @@ function kindOfWhole(text: string): PartyKind | null {
 }
 
 function wholeOwner(text: string, kind: PartyKind, order: NameOrder): OwnerNamed {
+  if (kind === "resident") return { name: RESIDENT, kind, capacity: "" };
   if (kind === "trust") return trustOwner(text, order);
   if (kind === "estate") {
     const of = trimmed(

@@ -212,18 +212,19 @@ function identify({ before, rows, original, newId }: Identifying): string[] {
   const found = rows.map((row) => {
     const partyId = owner.get(row.id);
     if (partyId === undefined) return null;
-    if (nameKey(original.get(row.id)?.name ?? "") !== nameKey(row.name)) return null;
+    const was = original.get(row.id);
+    if (was === undefined || personKey(was) !== personKey(row)) return null;
     claimed.add(partyId);
-    if (!byName.has(nameKey(row.name))) byName.set(nameKey(row.name), partyId);
+    if (!byName.has(personKey(row))) byName.set(personKey(row), partyId);
     return partyId;
   });
   return rows.map((row, at) => {
-    const settled = found[at] ?? byName.get(nameKey(row.name));
+    const settled = found[at] ?? byName.get(personKey(row));
     if (settled !== undefined) return settled;
     const former = owner.get(row.id);
     const partyId = former !== undefined && !claimed.has(former) ? former : newId();
     claimed.add(partyId);
-    byName.set(nameKey(row.name), partyId);
+    byName.set(personKey(row), partyId);
     return partyId;
   });
 }
@@ -369,6 +370,12 @@ function inOldOrder(parties: readonly Party[], before: readonly Party[]): Party[
   const place = new Map(before.map((party, at) => [party.id, at]));
   const last = before.length;
   return parties.toSorted((a, b) => (place.get(a.id) ?? last) - (place.get(b.id) ?? last));
+}
+
+/** Who a line is about: the same name is the same person; residents without one are told by their unit. */
+function personKey({ kind, name, propertyId, unit }: PersonRow): string {
+  if (kind !== "resident") return nameKey(name);
+  return JSON.stringify(["resident", propertyId, unitKey(unit)]);
 }
 
 function nameKey(name: string): string {

@@ -12,6 +12,7 @@ import { requireAct } from "#app/session.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getRevisions } from "#db/queries/revision.ts";
 import { personRows } from "#lib/domain/party/people.ts";
+import { addResidents } from "#lib/operations/add-residents.ts";
 import { peopleRevision, savePeople } from "#lib/operations/save-people.ts";
 import { err, ok } from "#lib/result.ts";
 import { appendRows } from "../append-rows.ts";
@@ -72,3 +73,11 @@ function unitsIn(typed: string): number | null {
   const count = Number(typed);
   return Number.isInteger(count) && count >= 1 && count <= MOST_UNITS ? count : null;
 }
+
+/** Puts whoever lives in a unit without a known occupant on the list, so that letters reach them. */
+export const addResidentsAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({}),
+  does: (act, { lineId }) => addResidents(act, { lineId }),
+  says: "Current residents were added; letters can go to them.",
+});

@@ -14,13 +14,14 @@ import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
 import { personRows } from "#lib/domain/party/people.ts";
+import { namelessPlaces } from "#lib/domain/party/residents.ts";
 import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
 import { peopleRevision } from "#lib/operations/save-people.ts";
 import { lineFileOf } from "../file.ts";
 import { counted } from "../names.ts";
 import { QuestionHead } from "../question-head.tsx";
 import { RowsGrid } from "../rows-grid.tsx";
-import { addUnitsAction } from "./actions.ts";
+import { addResidentsAction, addUnitsAction } from "./actions.ts";
 import {
   PROPERTY_BLANK,
   PROPERTY_COLUMNS,
@@ -50,6 +51,7 @@ export default async function WhoPage({
       {file.properties.length === 0 ? <Start /> : null}
       <Properties {...{ lineId, file, revisions, readOnly }} />
       <PeopleList {...{ lineId, file, revisions, readOnly }} />
+      <Residents {...{ lineId, file, revisions, readOnly }} />
       <Units {...{ lineId, file, revisions, readOnly }} />
     </>
   );
@@ -145,6 +147,26 @@ function PeopleList({ lineId, file, revisions, readOnly }: GridProps) {
         readOnly={readOnly}
       />
     </Section>
+  );
+}
+
+/** Homes in which nobody is known by name: letters can go to whoever lives there. */
+function Residents({ lineId, file, readOnly }: GridProps) {
+  const { length } = namelessPlaces(file);
+  if (readOnly || length === 0) return null;
+  return (
+    <ActionForm
+      action={addResidentsAction.bind(null, lineId)}
+      className="cluster screen-only"
+      label="Current residents"
+    >
+      <p className="muted">
+        {counted(length, "place")} without an occupant on file: no letter to occupants goes there.
+      </p>
+      <SubmitButton quiet pendingWord="Adding …">
+        Add “Current Resident”
+      </SubmitButton>
+    </ActionForm>
   );
 }
 

@@ -165,3 +165,17 @@ test("a ZIP code that a spreadsheet cut and a unit in the street are put right",
   });
   expect(rows[0]?.said).toEqual(["No owner named."]);
 });
+
+test("a care-of line with its address in one cell is taken apart", () => {
+  const mail = "C/O DUNMORE TAX PO BOX 118";
+  const row: ListedFields = { site: "12 FENNEL ROW", owner: "NORA HALE", mail };
+  const { after } = listed(
+    EMPTY,
+    [row, { ...row, owner: "ANA RUIZ", mail: "% BO HALE 9 OAK ST" }],
+    ids(),
+  );
+  expect(after.parties).toMatchObject([
+    { careOf: "Dunmore Tax", mailing: { street: "PO Box 118" } },
+    { careOf: "Bo Hale", mailing: { street: "9 Oak St" } },
+  ]);
+});

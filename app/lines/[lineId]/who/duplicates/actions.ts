@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, onLine, onLineAt } from "#app/action.ts";
-import { id, needed, text } from "#app/fields.ts";
+import { id, needed, oneIn, text } from "#app/fields.ts";
 import { judgeParties, undoSameParty } from "#lib/operations/merge-parties.ts";
 
 /** Says of two people on the list that they are one, under which name, or that they are two. */
@@ -11,7 +11,7 @@ export const judgePartiesAction = formAction(onLine, {
   typed: z.object({
     a: needed("Choose a person."),
     b: needed("Choose the other person."),
-    keep: needed("Choose which name is kept, or that they are two."),
+    keep: oneIn(["a", "b", "two"], "Choose which name is kept, or that they are two."),
     reason: text,
   }),
   does: (act, { lineId, a, b, keep, reason }) => {
