@@ -220,12 +220,12 @@ const slipStyles = StyleSheet.create({
   remitLine: { position: "absolute", left: REMIT.left, fontSize: REMIT_SIZE },
   right: {
     position: "absolute",
-    top: 22,
+    top: 14,
     left: ASIDE_LEFT,
     width: LEFT + WIDTH - ASIDE_LEFT,
   },
-  value: { fontSize: 10, marginBottom: 5 },
-  amount: { fontSize: 15, fontWeight: 600, marginBottom: 8 },
+  value: { fontSize: 9.5, marginBottom: 2 },
+  amount: { fontSize: 14, fontWeight: 600, marginBottom: 4 },
   pen: { borderBottomWidth: 0.75, borderBottomColor: INK.ink, height: 20, marginTop: 2 },
 });
 
