@@ -212,7 +212,6 @@ export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
   "inspection-booked": "inspection scheduled",
   "work-ends": "work ends",
   "drains-back": "drains are back on",
-  meeting: "meeting of neighbors",
   "street-closed": "street parking closed",
 };
 

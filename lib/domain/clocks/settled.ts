@@ -72,7 +72,6 @@ const SETTLED: Record<ClockEvent, Settling> = {
   "dye-test": () => false,
   "drains-paused": () => false,
   "drains-back": () => false,
-  meeting: () => false,
   "street-closed": () => false,
 };
 

@@ -18,7 +18,6 @@ const TELLING: Partial<Record<ClockEvent, LetterKind>> = {
   "work-begins": "work-start",
   "drains-paused": "drain-pause",
   "tenant-entry": "test-visit",
-  meeting: "meeting",
   "street-closed": "street-parking",
 };
 

@@ -3,6 +3,7 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { LetterKind } from "../facts/notice.ts";
 import type { Report } from "../findings/report.ts";
 import { overdueAccounts } from "../ledger/sentence.ts";
+import { nextMeeting } from "../paper/next-meeting.ts";
 import { type Recipient, recipientsOf } from "../paper/recipients.ts";
 import { permitStateOf } from "../permit/steps.ts";
 import { sayCount } from "../say/count.ts";
@@ -29,7 +30,7 @@ const CAUSES: readonly (readonly [LetterKind, Cause])[] = [
   ["drains-back", drainsBack],
   ["work-start", workAhead],
   ["street-parking", (file, report) => ahead(file, report, "street-closed", "Parking is closed")],
-  ["meeting", (file, report) => ahead(file, report, "meeting", "A meeting is set for")],
+  ["meeting", meetingAhead],
   ["authority-response", authorityAsked],
   ["test-visit", testDayAhead],
   ["finding", cameraSaw],
@@ -87,7 +88,7 @@ function spilled({ spillSteps }: LineFile, { today }: Report) {
 function ahead(
   file: LineFile,
   { today }: Report,
-  event: "drains-paused" | "work-begins" | "street-closed" | "meeting",
+  event: "drains-paused" | "work-begins" | "street-closed",
   words: string,
 ) {
   const days = file.events.filter((each) => each.event === event).map(({ on }) => on);
@@ -95,6 +96,16 @@ function ahead(
   if (next === undefined) return null;
   const before = days.filter((on) => on < today).toSorted();
   return { because: `${words} ${formatDay(next, today)}`, since: before.at(-1) ?? "" };
+}
+
+function meetingAhead({ meetings }: LineFile, { today }: Report) {
+  const next = nextMeeting(meetings, today);
+  if (next === null || next.on < today) return null;
+  const before = meetings.map(({ on }) => on).filter((on) => on < today);
+  return {
+    because: `A meeting is set for ${formatDay(next.on, today)}`,
+    since: before.toSorted().at(-1) ?? "",
+  };
 }
 
 /** A pause is over: those who were told of it wait for word. */

@@ -32,7 +32,6 @@ export const CLOCK_EVENTS = [
   "inspection-booked",
   "work-ends",
   "drains-back",
-  "meeting",
   "street-closed",
 ] as const;
 export type ClockEvent = (typeof CLOCK_EVENTS)[number];

@@ -5,6 +5,7 @@ import { heading, lead, list, paragraph, table } from "./common.ts";
 import { type LetterFacts, pipeOf } from "./facts.ts";
 import { eventOf, hoursWords, phoneRows } from "./hours.ts";
 import type { LetterBlock } from "./letter.ts";
+import { nextMeeting } from "./next-meeting.ts";
 
 /** A day as it was entered, in the words of a letter; what is missing is said to be. */
 interface DayWords {
@@ -49,9 +50,12 @@ export function backBody(facts: LetterFacts): LetterBlock[] {
 export function meetingBody(facts: LetterFacts): LetterBlock[] {
   const { words } = facts;
   const { meeting } = words;
-  const { event, day, hours, where } = dayOf(facts, "meeting");
+  const set = nextMeeting(facts.file.meetings, facts.report.today);
+  const day = set === null ? words.notSet : words.weekday(set.on);
+  const hours = hoursWords(set, words);
+  const where = set?.place ?? "";
   return [
-    ...lead(event === null ? null : meeting.lead(day, hours, where)),
+    ...lead(set === null ? null : meeting.lead(day, hours, where)),
     paragraph(meeting.opening(pipeOf(facts))),
     ...table(words.visit.head, [
       [meeting.day, day],

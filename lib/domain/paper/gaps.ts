@@ -15,12 +15,12 @@ import { isAuthority, spillSteps, workStanding } from "./body-work.ts";
 import { workBegins } from "./common.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { eventOf, hoursWords } from "./hours.ts";
+import { nextMeeting } from "./next-meeting.ts";
 
 /** Letters about a day that is set, and what of it they can't do without. */
 const EVENT_OF: Partial<
   Record<LetterKind, { kind: ClockEvent; what: string; words: string; place: boolean }>
 > = {
-  meeting: { kind: "meeting", what: "The meeting", words: "meeting of neighbors", place: true },
   "landlord-entry": {
     ...{ kind: "tenant-entry", what: "The entry", words: "entry into a home", place: false },
   },
@@ -63,6 +63,7 @@ const CHECKS: readonly Check[] = [
   hasTieIn,
   hasDrainsBack,
   hasDayAndPlace,
+  hasMeeting,
   hasChangeOrder,
   hasBill,
 ];
@@ -264,6 +265,19 @@ function hasDayAndPlace(facts: LetterFacts): string | null {
   return (entered.lastOn ?? entered.on) < facts.report.today
     ? `The event “${event.words}” is past: enter the new day.`
     : null;
+}
+
+function hasMeeting(facts: LetterFacts): string | null {
+  if (facts.notice.kind !== "meeting") return null;
+  const set = nextMeeting(facts.file.meetings, facts.report.today);
+  if (set === null) return "No meeting is planned: enter its day under Meetings.";
+  const lacks = [
+    ...(hoursWords(set, facts.words) === "" ? ["its hours"] : []),
+    ...(set.place === "" ? ["its place"] : []),
+  ];
+  if (lacks.length > 0)
+    return `The meeting lacks ${lacks.join(" and ")}: enter that under Meetings.`;
+  return set.on < facts.report.today ? "The meeting is past: enter the new day." : null;
 }
 
 function hasChangeOrder(facts: LetterFacts): string | null {

@@ -39,7 +39,7 @@ export const EVENT_COLUMNS: readonly GridColumn[] = [
     title: "Number or place",
     kind: "text",
     width: 18,
-    hint: "The authority’s number; of a meeting or a closed street, the place. Prints in letters",
+    hint: "The authority’s number; of a closed street, the place. Prints in letters",
     pasteHeadings: ["number", "place", "reference"],
     example: "Order No. 26-114",
   },

@@ -90,7 +90,6 @@ const EVENTS: Record<ClockEvent, string> = {
   "inspection-booked": "an inspection is booked",
   "work-ends": "work ends",
   "drains-back": "drains are back on",
-  meeting: "a meeting of neighbors",
   "street-closed": "street parking is closed",
 };
 

@@ -95,16 +95,16 @@ describe("the drains are back on", () => {
 
 test("a meeting has day, hours and place, and nobody's amount", () => {
   const open = aRow();
-  expect(gapsOf(open, "meeting")).toMatch(/has no day/);
-  const vague = aRow({ events: [anEvent("m", { event: "meeting", on: "2026-12-01" })] });
-  expect(gapsOf(vague, "meeting")).toMatch(/its hours, its place/);
-  const when = { on: "2026-12-01", at: "18:00", until: "19:30", reference: "Grange Hall" };
-  const set = aRow({ events: [anEvent("m", { event: "meeting", ...when })] });
+  expect(gapsOf(open, "meeting")).toMatch(/No meeting is planned/);
+  const vague = { id: "m", on: "2026-12-01", at: "", until: "", place: "", note: "" };
+  expect(gapsOf(aRow({ meetings: [vague] }), "meeting")).toMatch(/its hours and its place/);
+  const when = { ...vague, at: "18:00", until: "19:30", place: "Grange Hall" };
+  const set = aRow({ meetings: [{ ...when, id: "old", on: "2026-11-02" }, when] });
   expect(gapsOf(set, "meeting")).toBe("");
   expect(textOf(set, "meeting")).toMatch(/Tuesday, December 1, 2026, 6:00 pm to 7:30 pm, Grange/i);
   expect(textOf(set, "meeting")).not.toContain("$");
   expect(namesOf(set, "meeting")).toEqual(["ott 12", "ned 14"]);
-  const past = aRow({ events: [anEvent("m", { event: "meeting", ...when, on: "2026-11-01" })] });
+  const past = aRow({ meetings: [{ ...when, on: "2026-11-01" }] });
   expect(gapsOf(past, "meeting")).toMatch(/is past/);
 });
 

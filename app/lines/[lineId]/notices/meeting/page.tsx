@@ -3,7 +3,7 @@ import Link from "next/link";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PrintButton } from "#app/_components/print-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
-import type { Meeting } from "#lib/domain/facts/meeting.ts";
+import { nextMeeting } from "#lib/domain/paper/next-meeting.ts";
 import { formatDay, formatFullDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { lineFileOf } from "../../file.ts";
@@ -29,7 +29,7 @@ export default async function MeetingPage({
   const { file, report, office, may } = await lineFileOf(lineId);
   const { today } = report;
   const meeting =
-    file.meetings.find(({ id }) => id === asked.meeting) ?? nearest(file.meetings, today);
+    file.meetings.find(({ id }) => id === asked.meeting) ?? nextMeeting(file.meetings, today);
   const language = asked.in === "es" ? "es" : "en";
   const part = { lineId, file, report };
   return (
@@ -94,10 +94,4 @@ export default async function MeetingPage({
       )}
     </div>
   );
-}
-
-/** The next one to come, or else the last one that was held. */
-function nearest(meetings: readonly Meeting[], today: string): Meeting | null {
-  const inOrder = meetings.toSorted((one, other) => one.on.localeCompare(other.on));
-  return inOrder.find(({ on }) => on >= today) ?? inOrder.at(-1) ?? null;
 }
