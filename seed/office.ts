@@ -288,7 +288,7 @@ export const AUTHORITY: Authority = {
     {
       id: `${DISTRICT}-clock-pause`,
       authorityId: DISTRICT,
-      title: "Tell occupants before drains are paused",
+      title: "Notify occupants before a drain shutdown",
       event: "drains-paused",
       count: 24,
       unit: "hours",

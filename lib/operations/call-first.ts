@@ -9,7 +9,7 @@ import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 
 const PURPOSE_WORDS: Record<CallPurpose, string> = {
-  "drain-pause": "a pause of drains",
+  "drain-pause": "a drain shutdown",
   "test-visit": "a test visit",
 };
 

@@ -58,7 +58,7 @@ export function recordHouseholdCall(
       calledBy: word.calledBy.trim(),
       needs: party.value.needs,
     };
-    const what = call.purpose === "drain-pause" ? "a pause of drains" : "a test visit";
+    const what = call.purpose === "drain-pause" ? "a drain shutdown" : "a test visit";
     const said = call.words === "" ? "." : `: ${call.words}`;
     return ok({
       value: { callId: call.id },

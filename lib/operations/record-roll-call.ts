@@ -53,7 +53,7 @@ export function recordRollCall(
     const call = rollCallsOf(file, reportOn(file, act.today)).find(
       ({ matter, pause }) => matter === said.matter && pause.id === said.pauseId,
     );
-    if (call === undefined) return refuse("not-found", "", "the pause of drains");
+    if (call === undefined) return refuse("not-found", "", "the drain shutdown");
     const { pause } = call;
     if (pauseKey(pause) !== said.about)
       return refuse("changed-meanwhile", "", "the day or hours of the pause");

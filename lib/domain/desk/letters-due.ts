@@ -26,7 +26,7 @@ type Cause = (file: LineFile, report: Report) => { because: string; since?: Day 
 
 const CAUSES: readonly (readonly [LetterKind, Cause])[] = [
   ["spill", spilled],
-  ["drain-pause", (file, report) => ahead(file, report, "drains-paused", "Drains are paused")],
+  ["drain-pause", (file, report) => ahead(file, report, "drains-paused", "Drains are shut down")],
   ["drains-back", drainsBack],
   ["work-start", workAhead],
   ["street-parking", (file, report) => ahead(file, report, "street-closed", "Parking is closed")],

@@ -111,7 +111,7 @@ function hasPauseHours(facts: LetterFacts): string | null {
   if (facts.notice.kind !== "drain-pause") return null;
   const event = eventOf(facts, "drains-paused");
   if (event === null)
-    return "The day of the pause is not set: enter the event “drains are paused”.";
+    return "The day of the shutdown is not set: enter the event “drain shutdown” under Dates.";
   return hoursWords(event, facts.words) === ""
     ? "The hours of the pause are not set: enter when it begins and ends with the event."
     : null;
@@ -247,7 +247,7 @@ function hasDrainsBack(facts: LetterFacts): string | null {
     return "When the drains may be used again is not entered: enter the event “drains are back on” with its time.";
   const pause = eventOf(facts, "drains-paused");
   const before = pause !== null && `${back.on} ${back.at}` < `${pause.on} ${pause.at}`;
-  if (before) return "The drains were paused again after that: enter when they are back on.";
+  if (before) return "The drains were shut down again after that: enter when they are back on.";
   return back.on > facts.report.today ? "The drains are not back on yet." : null;
 }
 

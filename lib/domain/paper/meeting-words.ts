@@ -76,8 +76,9 @@ const EN: MeetingWords = {
     asked: "When, and when can’t I use my drains?",
     none: "No day is set for the work yet.",
     begins: (day) => `Work is planned to begin ${day}.`,
-    noPause: "No pause of drains is set; you are told beforehand.",
-    pause: (day) => `Drains are to be paused on ${day}; tell us if you cannot be without water.`,
+    noPause: "No drain shutdown is planned yet; you will be told ahead of time.",
+    pause: (day) =>
+      `Please use no drain on ${day} during the hours that you will be given; tell us now if someone at your address cannot do without.`,
   },
 };
 
@@ -131,7 +132,7 @@ const ES: MeetingWords = {
     begins: (day) => `El trabajo está previsto a partir del ${day}.`,
     noPause: "No hay fecha para dejar de usar los desagües; se le avisará antes.",
     pause: (day) =>
-      `No se podrán usar los desagües el ${day}; avísenos si usted no puede quedarse sin agua.`,
+      `Por favor, no use ningún desagüe el ${day} en el horario que se le indicará; avísenos ya si alguien en su domicilio no puede prescindir de ellos.`,
   },
 };
 

@@ -197,7 +197,7 @@ function clocks(permitDays: number): readonly Row<ClockRule>[] {
     },
     {
       ...before,
-      title: "Notify occupants before drains are paused",
+      title: "Notify occupants before a drain shutdown",
       event: "drains-paused",
       count: 24,
       unit: "hours",

@@ -81,9 +81,9 @@ describe("what is against digging comes first", () => {
     };
     expect(cardOf(told).stops.join(" ")).not.toContain("Drain pause");
     expect(cardOf({ events: [] }).stops).toContain(
-      "No pause of drains is entered for this day, and live branches drain to the work.",
+      "No drain shutdown is entered for this day, and live branches drain to the work.",
     );
-    expect(cardOf({ events: [], tieIns: [] }).stops.join(" ")).not.toContain("pause of drains");
+    expect(cardOf({ events: [], tieIns: [] }).stops.join(" ")).not.toContain("shutdown");
   });
 });
 

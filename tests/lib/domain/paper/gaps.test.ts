@@ -43,7 +43,9 @@ test("letterGaps() wants a street address where the post carries the letter, and
 
 test("letterGaps() asks for day and hours of a pause of drains", () => {
   const without = { ...LINE, file: { ...LINE.file, events: [] } };
-  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, without)[0]).toMatch(/day of the pause/);
+  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, without)[0]).toMatch(
+    /day of the shutdown/,
+  );
   const noHours = LINE.file.events.map((event) => ({ ...event, until: "" }));
   const silent = { ...LINE, file: { ...LINE.file, events: noHours } };
   expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, silent)[0]).toMatch(/hours of the pause/);

@@ -81,7 +81,7 @@ describe("the drains are back on", () => {
 
   test("a pause that came after it stops the letter", () => {
     const again = anEvent("q", { event: "drains-paused", on: TODAY, at: "13:00", until: "15:00" });
-    expect(gapsOf(aRow({ events: [back, again] }), "drains-back")).toMatch(/paused again/);
+    expect(gapsOf(aRow({ events: [back, again] }), "drains-back")).toMatch(/shut down again/);
     const later = { ...back, on: "2026-11-30" };
     expect(gapsOf(aRow({ events: [later] }), "drains-back")).toMatch(/not back on yet/);
   });

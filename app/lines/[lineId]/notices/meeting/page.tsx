@@ -3,7 +3,10 @@ import Link from "next/link";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PrintButton } from "#app/_components/print-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
+import type { Meeting } from "#lib/domain/facts/meeting.ts";
 import { nextMeeting } from "#lib/domain/paper/next-meeting.ts";
+import type { Language } from "#lib/domain/say/language.ts";
+import type { Day } from "#lib/domain/time/day.ts";
 import { formatDay, formatFullDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { lineFileOf } from "../../file.ts";
@@ -75,23 +78,40 @@ export default async function MeetingPage({
       </div>
       {meeting === null ? null : (
         <>
-          <div className="cluster screen-only">
-            <PrintButton />
-            <Link
-              href={`/lines/${lineId}/notices/meeting?meeting=${encodeURIComponent(meeting.id)}&in=${language === "en" ? "es" : "en"}`}
-            >
-              {language === "en" ? "Sheet in Spanish" : "Sheet in English"}
-            </Link>
-            <Link href={`/lines/${lineId}/cost/statements`}>
-              Each household’s own figure, for its own envelope
-            </Link>
-          </div>
+          <SheetLinks {...{ lineId, meeting, language, today }} />
           <MeetingSheet {...part} meeting={meeting} office={office} language={language} />
           {meeting.on > today ? null : (
             <MeetingTakeover {...part} meeting={meeting} work={may("work-the-file")} />
           )}
         </>
       )}
+    </div>
+  );
+}
+
+interface LinksProps {
+  readonly lineId: string;
+  readonly meeting: Meeting;
+  readonly language: Language;
+  readonly today: Day;
+}
+
+/** What is done about a meeting: print its sheet, invite to it, and each household's own figure. */
+function SheetLinks({ lineId, meeting, language, today }: LinksProps) {
+  const notices = `/lines/${lineId}/notices`;
+  const other = language === "en" ? "es" : "en";
+  return (
+    <div className="cluster screen-only">
+      <PrintButton />
+      {meeting.on < today ? null : (
+        <Link href={`${notices}/write?kind=meeting`}>Letters that invite</Link>
+      )}
+      <Link href={`${notices}/meeting?meeting=${encodeURIComponent(meeting.id)}&in=${other}`}>
+        {language === "en" ? "Sheet in Spanish" : "Sheet in English"}
+      </Link>
+      <Link href={`/lines/${lineId}/cost/statements`}>
+        Each household’s own figure, for its own envelope
+      </Link>
     </div>
   );
 }

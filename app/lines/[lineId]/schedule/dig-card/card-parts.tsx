@@ -24,7 +24,7 @@ export function Doors({ lineId, file, card: { rollCall }, today }: CardPart) {
     return (
       <section aria-label="Roll-call">
         <h2>Roll-call</h2>
-        <p>No pause of drains is entered for this day.</p>
+        <p>No drain shutdown is entered for this day.</p>
       </section>
     );
   const { pause, doors } = rollCall;

@@ -26,7 +26,7 @@ interface CallPartProps {
 }
 
 const TITLES: Record<RollCallMatter, string> = {
-  "drains-off": "Before drains are paused",
+  "drains-off": "Before drains are shut down",
   "drains-on": "Drains are back on",
 };
 
@@ -59,7 +59,7 @@ function pauseWords({ pause }: RollCall, today: Day): string {
     pause.at === "" || pause.until === ""
       ? "; the hours are not set yet, so no one can be told them"
       : `, ${formatTime(pause.at)} to ${formatTime(pause.until)}`;
-  return `Drains are paused ${formatDay(pause.on, today)}${until}${hours}.`;
+  return `Drains are shut down ${formatDay(pause.on, today)}${until}${hours}.`;
 }
 
 /** From whose flow passes the work; whoever joins below is named, so that nobody calls them in vain. */

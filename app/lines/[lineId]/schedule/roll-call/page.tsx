@@ -35,7 +35,7 @@ export default async function RollCallPage({
       />
       {calls.length === 0 ? (
         <Empty
-          title="No pause of drains is planned."
+          title="No drain shutdown is planned."
           example="Wednesday, December 2, 8 am to noon: 3 of 7 not reached."
         >
           <p>
