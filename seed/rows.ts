@@ -47,6 +47,7 @@ export function party(id: string, name: string, rest: Partial<Party> = {}): Part
     phone: "",
     language: "en",
     needs: "",
+    needsSaidBy: "",
     note: "",
     ...rest,
   };

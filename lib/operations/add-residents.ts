@@ -38,6 +38,7 @@ export function addResidents(
           phone: "",
           language: "unknown",
           needs: "",
+          needsSaidBy: "",
           note: "",
         },
         role: {

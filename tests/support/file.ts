@@ -178,6 +178,7 @@ export function aParty(id: string, overrides: Partial<Party> = {}): Party {
     phone: "",
     language: "en",
     needs: "",
+    needsSaidBy: "",
     note: "",
     ...overrides,
   };

@@ -31,7 +31,12 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
   const file = path.join(folder, "document.pdf");
   fs.writeFileSync(file, bytes);
   const run = (tool: string, ...args: string[]) =>
-    execFileSync(tool, args, { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+    // Times as they are in the document, whatever zone the test runs in.
+    execFileSync(tool, args, {
+      encoding: "utf8",
+      stdio: ["ignore", "pipe", "pipe"],
+      env: { ...process.env, TZ: "UTC" },
+    });
   const one = (page?: number) =>
     page === undefined ? [] : ["-f", String(page), "-l", String(page)];
   return {

@@ -102,6 +102,8 @@ export const PARTY = row({
     language: usually(oneOf(PARTY_LANGUAGES), "unknown"),
     /** Needs extra help when drains are shut: medical, day care, business. */
     needs: words,
+    /** Who said so, and when; empty: not noted. */
+    needsSaidBy: late(words),
     note: words,
   },
 });

@@ -141,7 +141,17 @@ function factsOf(
 function nobody(property: Property, language: Language): Party {
   const name = STATEMENT_WORDS[language].owner(placeOf(property.address));
   const party = { id: `owner of ${property.id}`, kind: "person", language } as const;
-  return { ...party, name, mailing: null, careOf: "", email: "", phone: "", needs: "", note: "" };
+  return {
+    ...party,
+    name,
+    mailing: null,
+    careOf: "",
+    email: "",
+    phone: "",
+    needs: "",
+    needsSaidBy: "",
+    note: "",
+  };
 }
 
 function noticeFor(

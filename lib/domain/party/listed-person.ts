@@ -54,6 +54,7 @@ export function personOf(
     email: reach.email,
     language: fields.language ?? known?.language ?? "unknown",
     needs: fields.needs ?? "",
+    needsSaidBy: "",
     note: reach.note,
   };
   const shown: ListedPerson = {

@@ -40,6 +40,7 @@ export const PERSON_ROW = row({
     phone: words,
     language: usually(oneOf(PARTY_LANGUAGES), "unknown"),
     needs: words,
+    needsSaidBy: words,
     note: words,
   },
 });
@@ -83,6 +84,7 @@ const PARTY_FIELDS = [
   "phone",
   "language",
   "needs",
+  "needsSaidBy",
   "note",
 ] as const satisfies readonly (keyof PersonRow)[];
 
@@ -101,6 +103,7 @@ const BLANK: PartyFields = {
   phone: "",
   language: "unknown",
   needs: "",
+  needsSaidBy: "",
   note: "",
 };
 
@@ -134,6 +137,7 @@ function personRow(party: Party, role: Role | null, units: readonly Unit[]): Per
     phone: party.phone,
     language: party.language,
     needs: party.needs,
+    needsSaidBy: party.needsSaidBy,
     note: party.note,
   };
 }
@@ -307,6 +311,7 @@ function partyFrom(id: string, lines: readonly PersonLine[], fields: PartyFields
     phone: fields.phone,
     language: PARTY_LANGUAGES.find((language) => language === fields.language) ?? "unknown",
     needs: fields.needs,
+    needsSaidBy: fields.needsSaidBy,
     note: fields.note,
   };
 }

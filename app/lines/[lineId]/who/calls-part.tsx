@@ -76,6 +76,9 @@ function Household({ need, about, ...part }: CallsProps & { readonly need: House
       </h3>
       <p>
         <span className="strong">{party.needs}</span>
+        {party.needsSaidBy === "" ? null : (
+          <span className="muted"> (said by {party.needsSaidBy})</span>
+        )}
         {party.phone === "" ? (
           <span className="muted"> (no phone on file)</span>
         ) : (

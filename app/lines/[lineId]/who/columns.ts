@@ -236,6 +236,14 @@ const REACH_COLUMNS: readonly GridColumn[] = [
     example: "wife, not named",
   },
   { key: "note", title: "Note", kind: "text", width: 24 },
+  {
+    key: "needsSaidBy",
+    title: "Who said what they need",
+    kind: "text",
+    width: 22,
+    hint: "Who told the office about the water-service needs, and when",
+    example: "daughter, by phone 11/18",
+  },
 ];
 
 /** A new row: most often an owner; the property only where there is no other. */

@@ -19,6 +19,7 @@ function party(id: string): Party {
     phone: "",
     language: "en",
     needs: "",
+    needsSaidBy: "",
     note: "",
   };
 }

@@ -12,6 +12,7 @@ const OTTILIE: Party = {
   phone: "(360) 555-0112",
   language: "en",
   needs: "",
+  needsSaidBy: "",
   note: "",
 };
 const FIRM: Party = {
@@ -77,6 +78,7 @@ function line(id: string, rest: Partial<PersonRow> = {}): PersonRow {
     phone: "",
     language: "en",
     needs: "",
+    needsSaidBy: "",
     note: "",
     ...rest,
   };
@@ -115,6 +117,13 @@ describe("personRows()", () => {
 describe("mergePeople()", () => {
   test("mergePeople() of what personRows() gave changes nothing", () => {
     expect(merged(personRows(BEFORE))).toEqual(BEFORE);
+  });
+
+  test("mergePeople() keeps who said what a household needs", () => {
+    const said = { needs: "Home dialysis", needsSaidBy: "her daughter, by phone 11/18" };
+    const { parties } = merged(changed("r3", said));
+    expect(parties.find(({ name }) => name.startsWith("Larkspur"))).toMatchObject(said);
+    expect(personRows({ ...BEFORE, parties })[2]).toMatchObject(said);
   });
 
   test("mergePeople() makes one party of two new lines with the same name, whatever its spacing", () => {

@@ -35,6 +35,7 @@ function party(id: string, rest: Partial<Party> = {}): Party {
     phone: "",
     language: "en",
     needs: "",
+    needsSaidBy: "",
     note: "",
     ...rest,
   };

@@ -1,0 +1,1 @@
+ALTER TABLE `parties` ADD `needs_said_by` text DEFAULT '' NOT NULL;
