@@ -64,6 +64,10 @@ function lastLine(text: string): Last {
     if (words.length >= length && STATES.has(plainWords(state).join(" ")))
       return { city: words.slice(0, -length).join(" "), state, zip };
   }
+  // Two letters before a ZIP code are meant as a state; whether there is such a one is asked later.
+  const meant = words.at(-1) ?? "";
+  if (zip !== "" && words.length > 1 && /^[A-Z]{2}$/i.test(meant))
+    return { city: words.slice(0, -1).join(" "), state: meant, zip };
   return { city: head.trim().replace(/,$/, ""), state: "", zip };
 }
 

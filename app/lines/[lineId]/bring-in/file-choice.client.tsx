@@ -28,7 +28,7 @@ export function FileChoice({
     <div className="field">
       <label htmlFor={id}>{name === null ? "A spreadsheet or CSV file" : "Another file"}</label>
       <span id={`${id}-hint`} className="hint">
-        XLSX, CSV or text with tabs; up to 4 MB and 2,000 rows. A cell with a formula import as the
+        XLSX, CSV or text with tabs; up to 4 MB and 2,000 rows. A cell with a formula imports as the
         value that shows.
       </span>
       <input

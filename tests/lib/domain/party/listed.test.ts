@@ -136,6 +136,17 @@ test("a row that contradicts what is on file stays outside, the others come in",
   expect(after.parties.map(({ name }) => name)).toEqual(["Ottilie Brandvold", "Nora Hale"]);
 });
 
+test("a state that is none, in one cell with city and ZIP code, is asked about and no part of the city", () => {
+  const mail = { owner: "Winfield Family Trust", mail: "900 Signal Hill Rd" };
+  const rows: ListedFields[] = [
+    { ...mail, site: "25 Yarrow Ln", mailLast: "QUILLHAVEN ZZ 98000" },
+    { ...mail, site: "27 Yarrow Ln", owner: "Bo Hale", mailLast: "LA MESA" },
+  ];
+  const { rows: read } = listed(EMPTY, rows, ids());
+  expect(read[0]?.problems).toMatchObject([{ column: "mailLast" }]);
+  expect(read[1]?.problems.map(({ message }) => message).join()).not.toContain("Mesa");
+});
+
 test("two rows about a new property make one, also when the first stays outside", () => {
   const rows: ListedFields[] = [
     { site: "14 Fennel Row", owner: "Ann Other", phone: "12" },
