@@ -4,7 +4,7 @@ import { insertRow } from "#db/queries/row.ts";
 import { DELIVERY_METHODS, type Delivery, type DeliveryMethod } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
-import type { Letter } from "#lib/domain/paper/letter.ts";
+import { frozenLetter, UNREADABLE_LETTER } from "#lib/domain/paper/frozen-letter.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -44,6 +44,9 @@ export function recordDelivery(
     const party = file.parties.find(({ id }) => id === partyId);
     const noAddress = method === "mail-message" ? wrongAddress(party) : null;
     if (noAddress !== null) return refuse("missing-value", "method", noAddress);
+    const letter = frozenLetter(frozen);
+    if (method === "mail-message" && letter === null)
+      return refuse("not-in-this-state", "method", UNREADABLE_LETTER);
     const office = getOffice(db);
     const delivery: Delivery = {
       id: act.newId(),
@@ -63,8 +66,7 @@ export function recordDelivery(
       detail: { after: delivery },
       write: (one) => {
         insertRow(one, "deliveries", { lineId, row: delivery });
-        if (method !== "mail-message" || !party || !office) return;
-        const letter = JSON.parse(frozen) as Letter;
+        if (method !== "mail-message" || !party || !office || !letter) return;
         insertOutgoing(one, outgoingOf(act, { lineId, letter, delivery, party, office }));
       },
     });

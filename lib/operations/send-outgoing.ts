@@ -11,7 +11,6 @@ import { nameRow } from "#lib/domain/facts/references.ts";
 import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
-import type { Letter } from "#lib/domain/paper/letter.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { MailMessage } from "#lib/mail/message.ts";
 import { type SendOutcome, sendMail } from "#lib/mail/send.ts";
@@ -22,6 +21,7 @@ import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
 import { enclosedStatements } from "./enclosed-statements.ts";
 import { keepPdf } from "./keep-pdf.ts";
+import { sentLetter } from "./letter-of.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { SECRET_GAP } from "./outgoing.ts";
 import { pictureBytes } from "./picture-bytes.ts";
@@ -60,6 +60,8 @@ async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutco
       words: `No mail server is set, so nothing was sent: written to ${name}`,
     };
   } catch (error) {
+    // What cannot be printed now cannot be printed in an hour.
+    if (error instanceof DocumentRefused) return { state: "refused", words: error.message };
     return { state: "later", words: error instanceof Error ? error.message : String(error) };
   }
 }
@@ -163,7 +165,7 @@ async function paperOf(
   if (notice.frozen === null) throw new Error("The letter was not sent yet");
   if (notice.uploadId !== null)
     throw new Error("The PDF of this letter is no longer stored; restore it from a backup");
-  const letter = JSON.parse(notice.frozen) as Letter;
+  const letter = sentLetter(notice.frozen);
   const pictures = pictureBytes(place.dataFolder, file, [letter]);
   const facts = { file, report: reportOn(file, place.today()), office };
   const enclosed = enclosedStatements([{ notice, letter }], facts);

@@ -16,6 +16,8 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Signature, SignatureView } from "#lib/domain/facts/signature.ts";
 import type { Upload } from "#lib/domain/facts/upload.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { frozenLetter } from "#lib/domain/paper/frozen-letter.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { isStoredWhole, storeFile } from "#lib/storage/store.ts";
@@ -86,11 +88,12 @@ export async function signByLink(
     if (wrong !== null) return wrong;
     const views = listVisits(db, link.id).map(({ at, what }) => ({ at, what }));
     if (!views.some(({ what }) => what === "opened-letter")) return stopped("letter-not-opened");
-    const document = documentOf(act, file, notice);
-    if (document === null) return stopped("letter-not-ready");
-    const copy = copyOutgoing(act, { file, office, notice, document, language: signing.language });
+    const paper = paperOf(act, file, notice);
+    if (!paper.ok) return paper;
+    const sent = { file, office, notice, ...paper.value };
+    const copy = copyOutgoing(act, { ...sent, language: signing.language });
     const signed = signaturesOf(act, {
-      ...{ file, office, notice, document, signing, link, sha256 },
+      ...{ ...sent, signing, link, sha256 },
       drawingId: drawing.value?.id ?? null,
       views: seenBefore(views, door.now, signing.language),
       copyMessageId: copy?.messageId ?? "",
@@ -158,6 +161,18 @@ function wrongSigning(
 function documentOf({ dataFolder }: Act, file: LineFile, notice: Notice): Upload | null {
   const upload = file.uploads.find(({ id }) => id === notice.uploadId);
   return upload !== undefined && isStoredWhole(dataFolder, upload.sha256) ? upload : null;
+}
+
+/** What is signed: the letter as it was sent and its PDF. */
+function paperOf(
+  act: Act,
+  file: LineFile,
+  notice: Notice,
+): Result<{ letter: Letter; document: Upload }, Refusal> {
+  const document = documentOf(act, file, notice);
+  if (document === null) return stopped("letter-not-ready");
+  const letter = frozenLetter(notice.frozen ?? "");
+  return letter === null ? stopped("letter-unreadable") : ok({ letter, document });
 }
 
 function seenBefore(views: readonly SignatureView[], now: string, language: Language) {

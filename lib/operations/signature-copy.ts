@@ -15,6 +15,8 @@ interface Copied {
   readonly file: LineFile;
   readonly office: Office;
   readonly notice: Notice;
+  /** The notice's letter as it was sent. */
+  readonly letter: Letter;
   readonly document: Upload;
   readonly language: Language;
 }
@@ -25,7 +27,7 @@ interface Copied {
  */
 export function copyOutgoing(
   act: Act,
-  { file, office, notice, document, language }: Copied,
+  { file, office, notice, letter, document, language }: Copied,
 ): {
   readonly messageId: string;
   readonly withCertificates: (signed: readonly Signed[]) => Outgoing;
@@ -35,7 +37,6 @@ export function copyOutgoing(
   const id = act.newId();
   const messageId = messageIdOf(id, office);
   const { mail } = LINK_WORDS[language];
-  const letter = JSON.parse(notice.frozen ?? "{}") as Letter;
   return {
     messageId,
     withCertificates: (signed) => ({

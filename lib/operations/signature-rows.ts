@@ -25,6 +25,8 @@ interface Given {
   readonly file: LineFile;
   readonly office: Office;
   readonly notice: Notice;
+  /** The notice's letter as it was sent. */
+  readonly letter: Letter;
   readonly document: Upload;
   readonly link: PrivateLink;
   readonly signing: {
@@ -134,10 +136,9 @@ function unsealed(
   };
 }
 
-function intentOf({ file, office, notice, signing }: Given, kind: ScreenKind): string {
+function intentOf({ file, office, notice, letter, signing }: Given, kind: ScreenKind): string {
   const words = LINK_WORDS[signing.language];
   const property = file.properties.find(({ id }) => id === notice.propertyId);
-  const letter = JSON.parse(notice.frozen ?? "{}") as Letter;
   const intent = intentSentence(words, {
     kind,
     terms: termsOf(file, notice, kind),

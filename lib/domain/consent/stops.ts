@@ -24,6 +24,8 @@ export const LINK_STOPS = [
   "area-open",
   "signed-already",
   "letter-not-ready",
+  /** What was kept of the letter is no letter any more. */
+  "letter-unreadable",
   "letter-not-opened",
   "no-intent",
   "no-records",

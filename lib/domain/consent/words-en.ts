@@ -38,6 +38,8 @@ const stops: Record<LinkStop, string> = {
     "The letter does not say yet where and when we would dig, so it can’t be signed yet. You can still reply; the office will write to you again.",
   "signed-already": "You have already signed this.",
   "letter-not-ready": "The letter’s PDF is still being created. Reload this page in a minute.",
+  "letter-unreadable":
+    "What was kept of this letter can’t be read, so it can’t be signed here. Ask the office for a new letter.",
   "letter-not-opened":
     "Open the letter’s PDF first. That shows that you can read and keep it on this device.",
   "no-intent": "Check what you agree to.",

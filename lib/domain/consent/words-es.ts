@@ -186,6 +186,8 @@ export const ES: LinkWords = {
     "signed-already": "Usted ya ha firmado esto.",
     "letter-not-ready":
       "El PDF de la carta todavía se está preparando. Vuelva a cargar esta página en un minuto.",
+    "letter-unreadable":
+      "No se puede leer lo que guardamos de esta carta; por eso no se puede firmar aquí. Pida a la oficina una carta nueva.",
     "letter-not-opened":
       "Abra primero el PDF de la carta. Así se ve que puede leerla y guardarla en este aparato.",
     "no-intent": "Marque lo que acepta.",

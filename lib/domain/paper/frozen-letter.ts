@@ -13,6 +13,10 @@ export function frozenLetter(frozen: string): Letter | null {
   }
 }
 
+/** Why nothing is printed, mailed or signed from it; what to do. */
+export const UNREADABLE_LETTER =
+  "The letter as it was sent can’t be read. Restore this line from a backup, or send the letter again as a new one";
+
 function isLetter(kept: unknown): kept is Letter {
   if (typeof kept !== "object" || kept === null) return false;
   const texts = ["kind", "language", "date", "subject"].map((key) => Reflect.get(kept, key));
