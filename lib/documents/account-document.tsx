@@ -14,17 +14,28 @@ import { noonOf } from "./noon.ts";
 import { printable } from "./printable.ts";
 import { exposedBox, FOLD, NUMBER_NINE, NUMBER_TEN, SLIP, visibleBox } from "./window.ts";
 
+/** `withoutSlip` names the papers that are too long for a sheet with the payment slip due to them. */
+interface PrintedAccounts {
+  readonly bytes: Uint8Array;
+  readonly withoutSlip: readonly string[];
+}
+
 /**
  * Invoices and statements as one PDF in Letter size, each from a fresh page with its own page
  * numbers, for #10 window envelopes. The same papers give the same bytes. Slow: for the worker
  * process only. Throws DocumentRefused with words where one cannot be printed as it is.
  */
-export async function renderAccounts(papers: readonly AccountPaper[]): Promise<Uint8Array> {
+export async function renderAccounts(papers: readonly AccountPaper[]): Promise<PrintedAccounts> {
   const [first] = papers;
   if (!first) throw new RangeError("Cannot render accounts: none given");
   await readyFonts();
   const parts: Part[] = [];
-  for (const paper of papers) parts.push(await renderOne(paper));
+  const withoutSlip: string[] = [];
+  for (const paper of papers) {
+    const { hasSlip, ...part } = await renderOne(paper);
+    parts.push(part);
+    if (paper.slip !== undefined && !hasSlip) withoutSlip.push(part.title);
+  }
   const joined = await joinParts(parts, {
     title: papers.length === 1 ? first.subject : `${papers.length} accounts`,
     author: first.from[0] ?? "",
@@ -32,13 +43,14 @@ export async function renderAccounts(papers: readonly AccountPaper[]): Promise<U
     language: first.language,
     day: first.day,
   });
-  return joined.save();
+  return { bytes: await joined.save(), withoutSlip };
 }
 
-async function renderOne(paper: AccountPaper): Promise<Part> {
+async function renderOne(paper: AccountPaper): Promise<Part & { readonly hasSlip: boolean }> {
   const [name = ""] = paper.to;
   const clean = printable(paper, `The ${paper.title.toLowerCase()} to ${name}`);
   const address = addressLayout(clean.to);
+  const title = `${name}: ${clean.subject}`;
   const most = clean.also === undefined ? 1 : 2;
   const drawn = (paper: AccountPaper) =>
     fewestPages(SETTINGS, most, (setting) => (
@@ -48,9 +60,9 @@ async function renderOne(paper: AccountPaper): Promise<Part> {
   // A slip stands on the sheet with its invoice or not at all: the text says how to pay.
   if (clean.slip !== undefined && document.getPageCount() > most) {
     const { slip: _slip, ...without } = clean;
-    return { title: `${name}: ${clean.subject}`, document: await drawn(without) };
+    return { title, document: await drawn(without), hasSlip: false };
   }
-  return { title: `${name}: ${clean.subject}`, document };
+  return { title, document, hasSlip: clean.slip !== undefined };
 }
 
 const LEFT = 72;

@@ -128,11 +128,12 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = 
       throw new DocumentRefused("There is no split yet; choose a rule first.");
     return renderStatements(statements);
   },
-  accounts: ({ job, facts }) => {
+  accounts: async ({ job, facts }) => {
     const papers = accountPapers({ ...facts, today: facts.report.today }, job.subjectIds);
     if (papers.length === 0)
       throw new DocumentRefused("There are no ledger entries for these properties yet.");
-    return renderAccounts(papers);
+    const { bytes, withoutSlip } = await renderAccounts(papers);
+    return { bytes, note: withoutSlip.map(noSlip).join(" ") };
   },
   agreement: ({ job, facts }) => {
     const today = facts.report.today;
@@ -144,6 +145,10 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = 
     return renderAgreements(papers);
   },
 };
+
+function noSlip(paper: string): string {
+  return `${paper}: too long for one sheet with a payment slip, so it has none. It says how to pay.`;
+}
 
 function storedBytes(place: Workplace, file: LineFile): Map<string, Uint8Array> {
   return new Map(

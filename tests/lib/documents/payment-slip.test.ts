@@ -35,7 +35,7 @@ function invoiceOf(file = FILE, office = OFFICE) {
 }
 
 test("an invoice ends in a payment slip: account, amount and payee, the address in a #9’s window", async () => {
-  const pdf = readPdf(await renderAccounts([invoiceOf()]));
+  const pdf = readPdf((await renderAccounts([invoiceOf()])).bytes);
   pdf.check();
   expect(pdf.info()["Pages"]).toBe("2");
   const first = pdf.text(1);
@@ -72,4 +72,18 @@ test("an invoice has no slip where nothing is open, or the office takes no check
   });
   expect(invoiceOf({ ...FILE, ledger: [...FILE.ledger, paid] }).slip).toBeUndefined();
   expect(invoiceOf(FILE, { ...OFFICE, payMethods: ["card"] }).slip).toBeUndefined();
+});
+
+test("an invoice too long for its slip prints without it, and that is said by name", async () => {
+  const short = await renderAccounts([invoiceOf()]);
+  expect(short.withoutSlip).toEqual([]);
+  const [entry] = FILE.ledger;
+  if (entry === undefined) throw new Error("no invoice");
+  const note = "Paid in parts, as was agreed on the telephone. ".repeat(40);
+  const long = invoiceOf({ ...FILE, ledger: [{ ...entry, note }] });
+  const { bytes, withoutSlip } = await renderAccounts([long]);
+  expect(withoutSlip).toEqual([expect.stringContaining("Invoice No. 1 for 12 Fennel Row")]);
+  const text = readPdf(bytes).text();
+  expect(text).not.toContain("Payment slip");
+  expect(text).toContain("By check payable to");
 });

@@ -29,7 +29,7 @@ const FILE = aFile({
 const INPUT = { file: FILE, office: anOffice(), today: "2026-11-25" };
 
 async function printed(...subjectIds: string[]): Promise<string> {
-  const bytes = await renderAccounts(accountPapers(INPUT, subjectIds));
+  const { bytes } = await renderAccounts(accountPapers(INPUT, subjectIds));
   return readPdf(bytes).text().replaceAll(/\s+/g, " ");
 }
 

@@ -135,7 +135,7 @@ test("a paper of joint owners is in each language that one of them wants, and as
   ]) {
     if (invoice === undefined) throw new Error("no paper");
     expect([invoice.language, invoice.also?.language]).toEqual(["en", "es"]);
-    const pdf = readPdf(await renderAccounts([invoice]));
+    const pdf = readPdf((await renderAccounts([invoice])).bytes);
     pdf.check();
     expect(pdf.text(2)).toContain(invoice.also?.subject);
     expect(pdf.text(2)).toContain("Página 2 de 2");
