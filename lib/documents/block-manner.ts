@@ -78,6 +78,11 @@ export function spaced(manner: BlockManner, margins: Readonly<Record<string, num
   return Object.fromEntries(entries) as Record<string, number>;
 }
 
+/** Room above a heading: never so little that it hangs on the words before it. */
+export function aboveHeading(manner: BlockManner): number {
+  return Math.max(4.5, 9 * airOf(manner));
+}
+
 /** A line height of 1.4 goes down to 1.25 where words are set closely. */
 export function leading(manner: BlockManner, lineHeight: number) {
   return { lineHeight: 1.2 + (lineHeight - 1.2) * airOf(manner) };

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import type { LetterBlock } from "#lib/domain/paper/letter.ts";
 import { type Columns, groups, isLongTable, partingOf, sideBySide } from "./block-groups.ts";
 import {
+  aboveHeading,
   airOf,
   type BlockManner,
   columnWidth,
@@ -97,7 +98,8 @@ function Block({
         <Text
           style={{
             ...styles.heading,
-            ...spaced(manner, { marginTop: 9, marginBottom: 4 }),
+            ...spaced(manner, { marginBottom: 4 }),
+            marginTop: aboveHeading(manner),
             fontSize: manner.size + 1.5 * airOf(manner),
           }}
           minPresenceAhead={48}

@@ -8,6 +8,7 @@ import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
+import type { LetterSetting } from "./letter-settings.ts";
 import { noonOf } from "./noon.ts";
 import type { PrintPicture } from "./pictures.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
@@ -81,16 +82,9 @@ const styles = StyleSheet.create({
 /** How high a fact beside the address is, with its label. */
 const ASIDE_FACT = 32;
 
-/** How closely a letter may be set, the roomiest first; a drawing’s words keep their size in all. */
-export const LETTER_SETTINGS = [
-  { size: 10.5, tableSize: 9.5, air: 1, stripHeight: 230, pairs: false, columns: "none" },
-  { size: 10, tableSize: 9, air: 0.6, stripHeight: 230, pairs: true, columns: "none" },
-  { size: 8.75, tableSize: 8.25, air: 0.25, stripHeight: 230, pairs: true, columns: "sections" },
-] as const satisfies readonly Partial<BlockManner>[];
-
 interface Setting {
   readonly pictures: ReadonlyMap<string, PrintPicture>;
-  readonly setting: (typeof LETTER_SETTINGS)[number];
+  readonly setting: LetterSetting;
 }
 
 /**

@@ -37,7 +37,10 @@ function checked(text: string, what: string): string {
     .replace(/[\ufb00-\ufb06]/g, (joined) => joined.normalize("NFKC"))
     .replace(INVISIBLE, "")
     .replace(/[\t\r\n\u2028\u2029]+/g, " ")
-    .replace(/[\u2000-\u200a\u3000]/g, " ");
+    .replace(/[\u2000-\u200a\u3000]/g, " ")
+    // A time of day is not torn at a line's end.
+    .replace(/(?<=\d) ([ap])\. m\./g, "\u00a0$1.\u00a0m.")
+    .replace(/(?<=\d) (AM|PM)\b/g, "\u00a0$1");
   for (const sign of clean) {
     const point = sign.codePointAt(0) ?? 0;
     if (!canPrint(point)) throw new DocumentRefused(refusal(sign, point, { text: clean, what }));

@@ -4,7 +4,8 @@ import { addressLayout } from "./address-layout.ts";
 import { fewestPages } from "./fewest-pages.ts";
 import { readyFonts } from "./fonts.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
-import { LETTER_SETTINGS, LetterDocument } from "./letter-document.tsx";
+import { LetterDocument } from "./letter-document.tsx";
+import { isPlain, LETTER_SETTINGS, PLAIN_SETTINGS } from "./letter-settings.ts";
 import { readyPictures } from "./pictures.ts";
 import { printable } from "./printable.ts";
 import { statementPart } from "./statement-document.tsx";
@@ -48,9 +49,15 @@ async function renderOne(letter: Letter, uploads: ReadonlyMap<string, Uint8Array
   const clean = printable(letter, `The letter to ${name}`);
   const address = addressLayout(clean.to);
   const pictures = await readyPictures(clean.blocks, uploads);
-  const most = clean.also === undefined ? MOST_PAGES : 2 * MOST_PAGES;
-  const document = await fewestPages(LETTER_SETTINGS, most, (setting) => (
-    <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
-  ));
-  return { title: `${name}: ${clean.title}`, document };
+  const languages = clean.also === undefined ? 1 : 2;
+  const drawn = (settings: typeof LETTER_SETTINGS, most: number) =>
+    fewestPages(settings, most * languages, (setting) => (
+      <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
+    ));
+  const title = `${name}: ${clean.title}`;
+  if (isPlain(clean)) {
+    const document = await drawn(PLAIN_SETTINGS, 1);
+    if (document.getPageCount() <= MOST_PAGES * languages) return { title, document };
+  }
+  return { title, document: await drawn(LETTER_SETTINGS, MOST_PAGES) };
 }

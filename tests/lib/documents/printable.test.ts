@@ -43,3 +43,10 @@ test("renderLetters() keeps joined letters searchable as the letters that they j
   expect(text).toContain("Office, offer, file");
   expect(text).toContain("office@example.com");
 });
+
+test("printable() holds a time of day together, in both languages", () => {
+  expect(printable("de 9:00 a. m. a 3:30 p. m.", "A letter")).toBe(
+    "de 9:00\u00a0a.\u00a0m. a 3:30\u00a0p.\u00a0m.",
+  );
+  expect(printable("6:30 PM to 8:00 PM", "A letter")).toBe("6:30\u00a0PM to 8:00\u00a0PM");
+});

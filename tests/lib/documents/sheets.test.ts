@@ -14,7 +14,7 @@ import { statementOf, statementPlaces, statementsOf } from "#lib/domain/paper/st
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { LANGUAGES, type Language } from "#lib/domain/say/language.ts";
 import { demoLines } from "#tests/support/demo.ts";
-import { aNotice } from "#tests/support/file.ts";
+import { aNotice, anEvent } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 
 // How many sheets the papers of the example office take, and of a made-up line beside it: two owners
@@ -136,6 +136,22 @@ describe("a letter is two sheets at most", () => {
   });
 });
 
+test.each(LANGUAGES)(
+  "a notice of a few words is one page, with its reply slip, in %s",
+  async (language) => {
+    const back = anEvent("b", { event: "drains-back", on: TODAY, at: "11:40" });
+    for (const [kind, from] of [
+      ["drains-back", demo.fennel],
+      ["invoice-cover", demo.ropewalk],
+    ] as const) {
+      const file = { ...from, events: [...from.events, back] };
+      const pages = await lettersOf(file, reportOn(file, TODAY), kind, language);
+      expect(pages.length, kind).toBeGreaterThan(0);
+      expect(Math.max(...pages), kind).toBe(1);
+    }
+  },
+);
+
 test("what is asked, and by when, stands in the first half page", async () => {
   const file = sixShare(demo.fennel);
   const report = reportOn(file, TODAY);
@@ -209,5 +225,5 @@ test("an invoice is one page", async () => {
   const invoices = file.ledger.filter(({ kind }) => kind === "invoice").map(({ id }) => id);
   expect(invoices.length).toBeGreaterThan(0);
   for (const paper of accountPapers(input, invoices))
-    expect(pagesOf(await renderAccounts([paper]))).toBe(1);
+    expect(pagesOf((await renderAccounts([paper])).bytes)).toBe(1);
 });

@@ -1,0 +1,32 @@
+import type { Letter } from "#lib/domain/paper/letter.ts";
+import type { BlockManner } from "./block-manner.ts";
+
+/** How closely words and drawings of a letter may be set; a drawing’s words keep their size. */
+export type LetterSetting = Required<
+  Pick<BlockManner, "size" | "tableSize" | "air" | "stripHeight" | "pairs" | "columns">
+>;
+
+const ROOMY: LetterSetting = {
+  ...{ size: 10.5, tableSize: 9.5, air: 1 },
+  ...{ stripHeight: 230, pairs: false, columns: "none" },
+};
+const CLOSE: LetterSetting = { ...ROOMY, size: 10, tableSize: 9, air: 0.35, pairs: true };
+
+/** The roomiest first. */
+export const LETTER_SETTINGS: readonly LetterSetting[] = [
+  ROOMY,
+  CLOSE,
+  { ...CLOSE, size: 8.75, tableSize: 8.25, air: 0.25, columns: "sections" },
+];
+
+/** For a letter of words alone, which keeps to one page where it is legible there. */
+export const PLAIN_SETTINGS: readonly LetterSetting[] = [
+  ROOMY,
+  CLOSE,
+  { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2 },
+];
+
+/** Whether a letter has nothing but words: no drawing, no picture. */
+export function isPlain({ blocks }: Letter): boolean {
+  return blocks.every(({ kind }) => kind !== "strip" && kind !== "pictures");
+}
