@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Notice } from "../facts/notice.ts";
+import type { DatedEvent } from "../facts/permit.ts";
 import { composeLetter } from "./compose.ts";
 import { LETTER_WORDS, type LetterInput } from "./facts.ts";
 
@@ -16,8 +17,15 @@ const TYPED: readonly Typed[] = [
   ["agreements", ({ agreements }) => agreements.map(({ title }) => title)],
   ["inspections", ({ inspections }) => inspections.map(({ title }) => title)],
   ["the spill", ({ spillSteps }) => spillSteps.flatMap((each) => [each.place, each.reached])],
+  ["the change order", ({ changeOrders }) => changeOrders.map(({ reason }) => reason)],
+  ["the place of a meeting or of parking", ({ events }) => events.flatMap(placeIn)],
   ["the warranty", ({ line }) => [line.warrantyCovers]],
 ];
+
+/** Only these events have a place in words; with the others it is a number. */
+function placeIn({ event, reference }: DatedEvent): string[] {
+  return event === "meeting" || event === "street-closed" ? [reference] : [];
+}
 
 /**
  * A Spanish letter that prints text as the office typed it, which is then likely English: in which

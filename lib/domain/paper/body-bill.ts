@@ -93,9 +93,13 @@ export function coverBody(facts: LetterFacts): LetterBlock[] {
   const { words, place } = facts;
   const { cover } = words;
   const bill = billOf(facts);
-  const first = bill?.invoices[0];
-  if (bill === null || first === undefined) return [paragraph(cover.none)];
+  const [dueOn] = bill?.invoices.map((each) => each.dueOn).toSorted() ?? [];
+  if (bill === null || dueOn === undefined) return [paragraph(cover.none)];
   const total = openOn(bill);
+  const isPast = dueOn < facts.report.today;
+  const one = isPast ? cover.leadPast : cover.lead;
+  const many = isPast ? cover.leadManyPast : cover.leadMany;
+  const leadOf = bill.invoices.length > 1 ? many : one;
   const rows = bill.invoices.map(({ entry, open, dueOn }) => [
     cover.number(entry.number),
     words.day(entry.on),
@@ -104,10 +108,10 @@ export function coverBody(facts: LetterFacts): LetterBlock[] {
   ]);
   const sums = rows.length < 2 ? [] : [[cover.total, "", "", formatCents(total)]];
   return [
-    ...lead(cover.lead(place, formatCents(total), words.weekday(first.dueOn))),
+    ...lead(leadOf(place, formatCents(total), words.weekday(dueOn))),
     paragraph(cover.opening),
     ...table(cover.head, [...rows, ...sums], { numeric: [3], totals: sums.length }),
     ...payToBlocks(facts),
-    paragraph(cover.dispute),
+    paragraph(isPast ? cover.disputePast : cover.dispute),
   ];
 }

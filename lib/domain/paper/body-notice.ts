@@ -90,6 +90,7 @@ export function landlordBody(facts: LetterFacts): LetterBlock[] {
     paragraph(agreed === null ? landlord.notAgreed : landlord.agreed(words.day(agreed))),
     heading(landlord.ask),
     ...list(landlord.asks),
+    heading(landlord.sign),
     paragraph(landlord.signed),
   ];
 }
@@ -122,12 +123,16 @@ export function parkingBody(facts: LetterFacts): LetterBlock[] {
   const { event, day, hours, where } = dayOf(facts, "street-closed");
   const last = event?.lastOn ?? null;
   const known = event !== null && where !== "";
+  const leadOf = () =>
+    last === null
+      ? parking.lead(where, day, hours)
+      : parking.leadDays(where, day, words.weekday(last));
   return [
-    ...lead(known ? parking.lead(where, day, last === null ? hours : "") : null),
+    ...lead(known ? leadOf() : null),
     paragraph(parking.opening),
     ...table(words.visit.head, [
       [parking.where, where === "" ? words.notSet : where],
-      [parking.day, day],
+      [last === null ? parking.day : parking.from, day],
       ...(last === null ? [] : [[parking.until, words.weekday(last)]]),
       [parking.hours, hours === "" ? words.notSet : hours],
       ...phoneRows(facts),

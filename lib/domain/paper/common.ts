@@ -9,13 +9,18 @@ import { scopeInForce } from "../sharing/scope-in-force.ts";
 import type { LetterFacts } from "./facts.ts";
 import type { LetterBlock, LetterPicture } from "./letter.ts";
 
+/** One stop where a sentence ends in `p. m.`, as a Spanish office writes it; an ellipsis stays. */
+function stopped(text: string): string {
+  return text.replace(/(?<!\.)\.\.(?!\.)/g, ".");
+}
+
 export function paragraph(text: string): LetterBlock {
-  return { kind: "paragraph", text };
+  return { kind: "paragraph", text: stopped(text) };
 }
 
 /** What is asked and by when; null where nothing is. It stands before all else in a letter. */
 export function lead(text: string | null): LetterBlock[] {
-  return text === null ? [] : [{ kind: "paragraph", text, lead: true }];
+  return text === null ? [] : [{ kind: "paragraph", text: stopped(text), lead: true }];
 }
 
 /** ` by Wednesday, December 9, 2026`, or nothing while no day is set. */
@@ -29,7 +34,7 @@ export function heading(text: string): LetterBlock {
 
 /** A list, or nothing where it has no lines. */
 export function list(lines: readonly string[]): LetterBlock[] {
-  return lines.length === 0 ? [] : [{ kind: "list", lines }];
+  return lines.length === 0 ? [] : [{ kind: "list", lines: lines.map(stopped) }];
 }
 
 /** A table, or nothing where it has no rows. */

@@ -60,14 +60,18 @@ export const NOTICE_EN = {
       "If the day or hours do not suit you, call us or your landlord before then.",
       "Tell us of pets, alarms, or anyone who is ill or cannot be without water.",
     ],
-    signed: "Given by (owner or manager): ____________________   Date: ____________",
+    sign: "For the owner or manager to sign",
+    signed: "Name and signature: ________________________________________   Date: ______________",
   },
   parking: {
     lead: (where: string, day: string, hours: string) =>
       `Please keep ${where} clear on ${day}${hours === "" ? "" : `, ${hours}`}.`,
+    leadDays: (where: string, first: string, last: string) =>
+      `Please keep ${where} clear from ${first} through ${last}.`,
     opening: "The space is needed for the work on the shared sewer.",
     where: "Which part of the street",
-    day: "From",
+    day: "Day",
+    from: "From",
     until: "Through",
     hours: "Hours",
     ask: "What we ask",
@@ -107,6 +111,12 @@ export const NOTICE_EN = {
   cover: {
     lead: (place: string, amount: string, day: string) =>
       `Your invoice for ${place} is enclosed: ${amount}, due on ${day}.`,
+    leadPast: (place: string, amount: string, day: string) =>
+      `Your invoice for ${place} is enclosed: ${amount}, which was due on ${day}.`,
+    leadMany: (place: string, amount: string, day: string) =>
+      `Your invoices for ${place} are enclosed: ${amount} together. The first is due on ${day}.`,
+    leadManyPast: (place: string, amount: string, day: string) =>
+      `Your invoices for ${place} are enclosed: ${amount} together. The first was due on ${day}.`,
     none: "No invoice with a balance due is on file.",
     opening: "It is your share of the work on the shared sewer. No other owner’s amount is in it.",
     head: ["Invoice", "Date", "Due", "Balance due"],
@@ -114,6 +124,7 @@ export const NOTICE_EN = {
     total: "Total",
     dispute:
       "If you think an amount is wrong, write to us before the due date: which one, and why.",
+    disputePast: "If you think an amount is wrong, write to us: which one, and why.",
     choices: (amount: string) => [
       `I will pay ${amount}.`,
       "I would like to pay in installments; please call me.",
@@ -184,15 +195,18 @@ export const NOTICE_ES: NoticeWords = {
       "Si el día o la hora no le convienen, llámenos o llame a su arrendador antes.",
       "Díganos si hay animales, alarmas, personas enfermas o alguien que no pueda estar sin agua.",
     ],
-    signed:
-      "Entregado por (propietario o administrador): ____________________   Fecha: ____________",
+    sign: "Firma del propietario o administrador",
+    signed: "Nombre y firma: ________________________________________   Fecha: ______________",
   },
   parking: {
     lead: (where, day, hours) =>
       `Por favor, deje libre ${where} el ${day}${hours === "" ? "" : `, ${hours}`}.`,
+    leadDays: (where, first, last) =>
+      `Por favor, deje libre ${where} desde el ${first} hasta el ${last}.`,
     opening: "Ese espacio se necesita para la obra del desagüe compartido.",
     where: "Qué parte de la calle",
-    day: "Desde el",
+    day: "Día",
+    from: "Desde el",
     until: "Hasta el",
     hours: "Horas",
     ask: "Lo que le pedimos",
@@ -232,6 +246,12 @@ export const NOTICE_ES: NoticeWords = {
   cover: {
     lead: (place, amount, day) =>
       `Adjuntamos su factura por ${place}: ${amount}, con vencimiento el ${day}.`,
+    leadPast: (place, amount, day) =>
+      `Adjuntamos su factura por ${place}: ${amount}, que venció el ${day}.`,
+    leadMany: (place, amount, day) =>
+      `Adjuntamos sus facturas por ${place}: ${amount} en total. La primera vence el ${day}.`,
+    leadManyPast: (place, amount, day) =>
+      `Adjuntamos sus facturas por ${place}: ${amount} en total. La primera venció el ${day}.`,
     none: "No hay en nuestros archivos ninguna factura con saldo pendiente.",
     opening:
       "Es su parte de la obra del desagüe compartido. No incluye el monto de ningún otro propietario.",
@@ -239,6 +259,7 @@ export const NOTICE_ES: NoticeWords = {
     number: (number) => `No. ${number}`,
     total: "Total de las facturas",
     dispute: "Si cree que un monto está mal, escríbanos antes del vencimiento: cuál es y por qué.",
+    disputePast: "Si cree que un monto está mal, escríbanos: cuál es y por qué.",
     choices: (amount) => [
       `Voy a pagar ${amount}.`,
       "Quisiera pagar a plazos; llámeme, por favor.",

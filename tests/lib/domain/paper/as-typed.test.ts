@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { typedInEnglish } from "#lib/domain/paper/as-typed.ts";
+import { anEvent } from "#tests/support/file.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 function said(kind: "proposed-split" | "finding" | "drain-pause", language: "en" | "es") {
@@ -13,6 +14,14 @@ test("typedInEnglish() names what a Spanish letter prints as the office typed it
   );
   expect(said("finding", "es")).toContain("access points of camera runs");
   expect(said("finding", "es")).not.toContain("work items");
+});
+
+test("typedInEnglish() names the place of a meeting and the reason of a change order", () => {
+  const line = sampleLine();
+  const where = anEvent("m", { event: "meeting", reference: "Grange Hall" });
+  const file = { ...line.file, events: [...line.file.events, where] };
+  const notice = sampleNotice("jesus", "p14", { kind: "meeting", language: "es" });
+  expect(typedInEnglish({ ...line, file, notice })).toContain("the place of a meeting");
 });
 
 test("typedInEnglish() says nothing of an English letter, nor where no such text is printed", () => {

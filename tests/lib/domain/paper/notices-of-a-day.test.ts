@@ -17,6 +17,7 @@ import {
   aProperty,
   aRole,
   aScopeItem,
+  aSpillStep,
   aSplit,
 } from "#tests/support/file.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
@@ -133,8 +134,9 @@ test("a parking notice says which part of the street, and over how many days", (
   const file = aRow({ events: [closed] });
   expect(gapsOf(file, "street-parking")).toBe("");
   const text = textOf(file, "street-parking");
-  expect(text).toContain("keep Fennel Row, 10 to 16 clear on Tuesday, December 1, 2026");
-  expect(text).toContain("Thursday, December 3, 2026");
+  expect(text).toContain(
+    "keep Fennel Row, 10 to 16 clear from Tuesday, December 1, 2026 through Thursday, December 3, 2026.",
+  );
   const nowhere = aRow({ events: [{ ...closed, reference: "" }] });
   expect(gapsOf(nowhere, "street-parking")).toMatch(/its place/);
 });
@@ -150,6 +152,39 @@ test("an invoice's cover has what is open and when it is due; without one it say
   expect(text).toContain("$2,500.00, due on Sunday, December 20, 2026");
   expect(text).toContain("Example Drain LLC");
   expect(gapsOf(file, "invoice-cover")).toBe("");
+});
+
+test("an invoice's cover says of a day that is past that it is, and of several invoices the first", () => {
+  const due = (number: number, dueOn: string) =>
+    aLedgerEntry(number, { partyId: "ott", amount: 100_000, on: "2026-10-01", dueOn });
+  const late = textOf(aRow({ ledger: [due(1, "2026-11-01")] }), "invoice-cover");
+  expect(late).toContain("$1,000.00, which was due on Sunday, November 1, 2026");
+  expect(late).not.toContain("before the due date");
+  const both = aRow({ ledger: [due(1, "2026-12-20"), due(2, "2026-12-05")] });
+  expect(textOf(both, "invoice-cover")).toContain(
+    "$2,000.00 together. The first is due on Saturday, December 5, 2026",
+  );
+  expect(textOf(both, "invoice-cover", { language: "es" })).toContain("La primera vence el sábado");
+});
+
+test("a street that is kept clear for one day says that day alone", () => {
+  const when = { on: "2026-12-07", at: "07:00", until: "17:00", reference: "the alley" };
+  const file = aRow({ events: [anEvent("s", { event: "street-closed", ...when })] });
+  expect(textOf(file, "street-parking")).toMatch(/clear on Monday.* Day Monday/);
+});
+
+test("a Spanish sentence that ends in a time of day has one stop", () => {
+  const day = { on: "2026-12-01", at: "10:00", until: "15:30", reference: "Grange Hall" };
+  const kinds = ["drains-paused", "drains-back", "tenant-entry", "meeting"] as const;
+  const events = kinds.map((event) => anEvent(event, { event, ...day }));
+  const spill = aSpillStep("k", { at: "08:10", place: "the alley" });
+  const file = aRow({ events, spillSteps: [spill, { ...spill, id: "c", kind: "crew-on-site" }] });
+  const letters = ["drain-pause", "drains-back", "landlord-entry", "spill"] as const;
+  for (const kind of letters) {
+    const text = textOf(file, kind, { language: "es", to: ["bea", "14"] });
+    expect(text, kind).toMatch(/[ap]\. m\./);
+    expect(text, kind).not.toContain("..");
+  }
 });
 
 test("a change order's notice shows the reader's own share before and after, and why", () => {
