@@ -6,7 +6,7 @@ import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import { meetingGuests, meetingQuestions } from "#lib/domain/paper/meeting-sheet.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import type { Language } from "#lib/domain/say/language.ts";
-import { formatTime } from "#lib/domain/time/time-of-day.ts";
+import { letterTime } from "#lib/domain/time/letter-day.ts";
 import { propertyName } from "../../names.ts";
 import styles from "./meeting.module.css";
 
@@ -68,7 +68,9 @@ interface SheetProps {
 /** One page for the table: six questions answered from the file, and who is there. */
 export function MeetingSheet({ file, report, meeting, office, language }: SheetProps) {
   const words = SHEET_WORDS[language];
-  const hours = [meeting.at, meeting.until].filter((time) => time !== "").map(formatTime);
+  const hours = [meeting.at, meeting.until]
+    .filter((time) => time !== "")
+    .map((time) => letterTime(time, language));
   return (
     <article lang={language} className={styles["sheet"]} aria-label={words.title}>
       <header>
