@@ -1,6 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Notice } from "../facts/notice.ts";
-import type { DatedEvent } from "../facts/permit.ts";
 import { composeLetter } from "./compose.ts";
 import { LETTER_WORDS, type LetterInput } from "./facts.ts";
 
@@ -18,14 +17,15 @@ const TYPED: readonly Typed[] = [
   ["inspections", ({ inspections }) => inspections.map(({ title }) => title)],
   ["the spill", ({ spillSteps }) => spillSteps.flatMap((each) => [each.place, each.reached])],
   ["the change order", ({ changeOrders }) => changeOrders.map(({ reason }) => reason)],
-  ["the place of a meeting or of parking", ({ events }) => events.flatMap(placeIn)],
+  ["the place of the meeting", ({ meetings }) => meetings.map(({ place }) => place)],
+  // Only with parking is it a place in words; with other events it is a number.
+  [
+    "the part of the street",
+    ({ events }) =>
+      events.flatMap(({ event, reference }) => (event === "street-closed" ? [reference] : [])),
+  ],
   ["the warranty", ({ line }) => [line.warrantyCovers]],
 ];
-
-/** Only these events have a place in words; with the others it is a number. */
-function placeIn({ event, reference }: DatedEvent): string[] {
-  return event === "meeting" || event === "street-closed" ? [reference] : [];
-}
 
 /**
  * A Spanish letter that prints text as the office typed it, which is then likely English: in which

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { typedInEnglish } from "#lib/domain/paper/as-typed.ts";
-import { anEvent } from "#tests/support/file.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 function said(kind: "proposed-split" | "finding" | "drain-pause", language: "en" | "es") {
@@ -16,12 +15,12 @@ test("typedInEnglish() names what a Spanish letter prints as the office typed it
   expect(said("finding", "es")).not.toContain("work items");
 });
 
-test("typedInEnglish() names the place of a meeting and the reason of a change order", () => {
+test("typedInEnglish() names the place where neighbors meet", () => {
   const line = sampleLine();
-  const where = anEvent("m", { event: "meeting", reference: "Grange Hall" });
-  const file = { ...line.file, events: [...line.file.events, where] };
+  const meeting = { id: "m", on: "2026-12-03", at: "18:30", until: "20:00", note: "" };
+  const file = { ...line.file, meetings: [{ ...meeting, place: "Grange Hall" }] };
   const notice = sampleNotice("jesus", "p14", { kind: "meeting", language: "es" });
-  expect(typedInEnglish({ ...line, file, notice })).toContain("the place of a meeting");
+  expect(typedInEnglish({ ...line, file, notice })).toContain("the place of the meeting");
 });
 
 test("typedInEnglish() says nothing of an English letter, nor where no such text is printed", () => {

@@ -175,7 +175,7 @@ test("a street that is kept clear for one day says that day alone", () => {
 
 test("a Spanish sentence that ends in a time of day has one stop", () => {
   const day = { on: "2026-12-01", at: "10:00", until: "15:30", reference: "Grange Hall" };
-  const kinds = ["drains-paused", "drains-back", "tenant-entry", "meeting"] as const;
+  const kinds = ["drains-paused", "drains-back", "tenant-entry"] as const;
   const events = kinds.map((event) => anEvent(event, { event, ...day }));
   const spill = aSpillStep("k", { at: "08:10", place: "the alley" });
   const file = aRow({ events, spillSteps: [spill, { ...spill, id: "c", kind: "crew-on-site" }] });
