@@ -3,7 +3,6 @@ import { getForm, insertFormVersion } from "#db/queries/form.ts";
 import { readFormApart } from "#lib/documents/forms-apart.ts";
 import type { AuthorityForm, FormField } from "#lib/domain/facts/form.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
-import { suggestedMappings } from "#lib/domain/form/suggest.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { readStored, type StoredFile } from "#lib/storage/store.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -20,7 +19,7 @@ interface NewForm {
 }
 
 /** Whether somebody may add a form to an authority: asked before a long upload is taken in. */
-function mayTakeForm(act: Act, authorityId: string): Result<null, Refusal> {
+export function mayTakeForm(act: Act, authorityId: string): Result<null, Refusal> {
   if (!mayDo(act.actor.role, "run-the-office")) return refuse("not-allowed");
   return getAuthority(act.db, authorityId) === null
     ? refuse("not-found", "authorityId", "the authority")
@@ -28,10 +27,10 @@ function mayTakeForm(act: Act, authorityId: string): Result<null, Refusal> {
 }
 
 /**
- * Takes in an authority's own form, a PDF that is stored already: its fields are listed, and what goes
- * into each is suggested by its name. A newer print of a known form keeps what was said of fields that it
- * still has, and the boxes that were placed on pages that it still has. Refuses what can't be filled in
- * here, with what to do.
+ * Takes in an authority's own form, a PDF that is stored already: its fields are listed, and a person
+ * says what goes into each. A newer print of a known form keeps what was said of fields that it still
+ * has, and the boxes that were placed on pages that it still has. Refuses what can't be filled in here,
+ * with what to do.
  */
 export async function takeForm(
   act: Act,
@@ -68,7 +67,7 @@ export async function takeForm(
       sha256: stored.sha256,
       bytes: stored.bytes,
       fields,
-      mappings: [...kept, ...suggestedMappings(fields, kept)],
+      mappings: kept,
       retired: false,
       savedBy: act.actor.name,
       savedAt: act.now,

@@ -62,6 +62,11 @@ const ADMIN_ACTIONS = [
   "saveAuthorityFactsAction",
   "bringInHolidaysAction",
   "removeAuthorityAction",
+  "saveFormFactsAction",
+  "saveMappingsAction",
+  "takeSuggestionsAction",
+  "saveBoxAction",
+  "removeBoxAction",
 ];
 /** Of a person's own account; of whoever holds a link; of a new office. */
 const OWN_ACTIONS = ["changeOwnPasswordAction", "signInAction", "signOutAction"];
@@ -98,6 +103,7 @@ function pathOf({ page }: BuiltAction): string {
     "[lineId]": LINE,
     "[noticeId]": "fennel-0039",
     "[authorityId]": "authority-quillhaven",
+    "[formId]": "none",
     "[userId]": "none",
     "[propertyId]": "none",
     "[token]": "x".repeat(43),

@@ -32,6 +32,7 @@ const PAGES = [
   "/office/authorities/authority-quillhaven",
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
+  `${FENNEL}/authority/forms`,
   `${FENNEL}/notices/write`,
   `${FENNEL}/notices/write?kind=finding`,
   `${FENNEL}/notices/deliveries`,

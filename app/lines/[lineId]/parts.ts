@@ -121,6 +121,7 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
   ],
   authority: [
     { slug: "", name: "Requirements and packet" },
+    { slug: "forms", name: "Forms", isUsed: ({ authority }) => authority !== null },
     { slug: "permits", name: "Permits and inspections", isOpen: isPermitOurs },
   ],
   schedule: [

@@ -1,4 +1,5 @@
 import type { AuthorityForm } from "../facts/form.ts";
+import { fieldTitle } from "../form/field-title.ts";
 import type { FormFill, FormSet } from "../form/form-fill.ts";
 import { emptyFields, planForm } from "../form/plan-form.ts";
 import { heading, paragraph, table } from "../paper/common.ts";
@@ -64,7 +65,7 @@ const MOST_NAMED = 6;
 /** What is still empty in them, in words for the cover. */
 export function formsMissing(input: PacketInput): string[] {
   return packetForms(input).flatMap((form) => {
-    const empty = emptyFields(planOf(form, input)).map(({ field }) => field.name);
+    const empty = emptyFields(planOf(form, input)).map(({ field }) => fieldTitle(field));
     if (empty.length === 0) return [];
     const named = empty.slice(0, MOST_NAMED).join(", ");
     const more = empty.length > MOST_NAMED ? ` and ${empty.length - MOST_NAMED} more` : "";

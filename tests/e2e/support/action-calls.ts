@@ -365,6 +365,23 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   changeOwnPasswordAction: {
     args: () => [IDLE, aForm({ current: "not this one", password: "seven wet shovels" })],
   },
+  saveFormFactsAction: onAuthorityForm({
+    title: "Mine now",
+    permitKind: "side-sewer",
+    requirementId: "",
+    days: "mm/dd/yyyy",
+  }),
+  saveMappingsAction: onAuthorityForm({ at: "0", "from.0": "typed" }),
+  takeSuggestionsAction: onAuthorityForm({}),
+  saveBoxAction: onAuthorityForm({
+    ...{ name: "Parcel", kind: "one", page: "1", left: "1", top: "1" },
+    ...{ width: "2", height: "0.25" },
+  }),
+  removeBoxAction: onAuthorityForm({}),
+  typeInFormAction: onLineForm({ at: "0", "typed.0": "PVC" }),
+  typeOverAction: onLineForm({ field: "Date", words: "today" }),
+  dropStraysAction: onLineForm({ stray: "Date" }),
+  makeFormAction: { args: () => [LINE, ["none"]] },
   setUpAction: {
     args: () => [
       IDLE,
@@ -375,6 +392,17 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     ],
   },
 };
+
+/** An action on a form of the authority: the demo has none, so that nothing is written. */
+function onAuthorityForm(fields: Fields): ActionCall {
+  const at = { authorityId: "authority-quillhaven", formId: "none", version: 1, box: "" };
+  return { args: () => [at, IDLE, aForm(fields)] };
+}
+
+/** The same as it comes out on the line. */
+function onLineForm(fields: Fields): ActionCall {
+  return { args: () => [{ lineId: LINE, formId: "none", version: 1 }, IDLE, aForm(fields)] };
+}
 
 /** A run's note, changed as its grid would save it. */
 function rowsCall(db: Database.Database): readonly unknown[] {

@@ -2,7 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/db.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
+import { formsOf } from "#lib/operations/forms-of.ts";
 import { lineFileOf } from "../file.ts";
 import { HoldBoxes } from "../holds.tsx";
 import { QuestionHead } from "../question-head.tsx";
@@ -21,7 +23,8 @@ export default async function PacketPage({
   const { lineId } = await params;
   const { file, report, office, may } = await lineFileOf(lineId);
   const work = may("work-the-file");
-  const packet = office === null ? null : composePacket({ file, report, office });
+  const packet =
+    office === null ? null : composePacket({ file, report, office, forms: formsOf(db(), file) });
   return (
     <>
       <QuestionHead lineId={lineId} question="authority" />

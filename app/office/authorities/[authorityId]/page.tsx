@@ -12,6 +12,7 @@ import { db } from "#app/db.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import { getAuthority } from "#db/queries/authority.ts";
+import { listForms } from "#db/queries/form.ts";
 import { holidayCaution } from "#lib/domain/calendar/holiday-caution.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
@@ -28,6 +29,7 @@ import {
   REQUIREMENT_COLUMNS,
   RULE_COLUMNS,
 } from "./columns.ts";
+import { FormList } from "./forms/form-list.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 import { officeRevision } from "./revision.ts";
 
@@ -101,6 +103,13 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           blank={{ sheet: "upload", mandatory: true, due: "submission", asOf: day }}
           emptyWords="No requirements yet. Paste the authority’s checklist: title, sheet, detail, citation. Example: Line drawing to scale, line drawing, with stations in feet."
         />
+      </Section>
+      <Section
+        title="Forms"
+        id="forms"
+        note="The authority’s own application forms. Wyebook fills them in from the line’s file; they come first in the packet."
+      >
+        <FormList authorityId={authority.id} forms={listForms(db(), authority.id)} may={may} />
       </Section>
       <Section title="Fees" id="fees" folded={counted(authority.fees.length, "fee")}>
         <PartsGrid

@@ -6,6 +6,7 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { PaperView } from "#app/_components/paper-view.client.tsx";
 import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
+import type { Job } from "#lib/domain/facts/job.ts";
 import { lineFileOf } from "../../../file.ts";
 
 export const metadata: Metadata = { title: "Document" };
@@ -19,9 +20,8 @@ export default async function PaperPage({
   const { file } = await lineFileOf(lineId);
   const upload = file.uploads.find((each) => each.id === uploadId);
   if (upload === undefined) notFound();
-  const isPacket = listJobs(db(), lineId).some(
-    (job) => job.kind === "packet" && job.uploadId === upload.id,
-  );
+  const job = listJobs(db(), lineId).find((each) => each.uploadId === upload.id);
+  const back = backFrom(job);
   const address = `/lines/${lineId}/uploads/${upload.id}`;
   return (
     <>
@@ -33,13 +33,7 @@ export default async function PaperPage({
           <a href={address} target="_blank" rel="noreferrer">
             Open in a new tab to print
           </a>
-          {isPacket ? (
-            <Link href={`/lines/${lineId}/authority#packet`}>
-              Back to What does the authority need?
-            </Link>
-          ) : (
-            <Link href={`/lines/${lineId}/notices`}>Back to the letters</Link>
-          )}
+          <Link href={`/lines/${lineId}/${back.page}`}>{back.words}</Link>
         </p>
         <p className="muted">
           Added by {upload.addedBy}, {formatBytes(upload.bytes)}; document ID{" "}
@@ -54,4 +48,13 @@ export default async function PaperPage({
       )}
     </>
   );
+}
+
+/** The page under the line that this paper belongs to. */
+function backFrom(job: Pick<Job, "kind" | "subjectIds"> | undefined) {
+  if (job?.kind === "form")
+    return { page: `authority/forms/${job.subjectIds[0]}`, words: "Back to the form" };
+  if (job?.kind === "packet")
+    return { page: "authority#packet", words: "Back to What does the authority need?" };
+  return { page: "notices", words: "Back to the letters" };
 }

@@ -1,0 +1,23 @@
+import type { FormField, FormPlace } from "../facts/form.ts";
+import { capital } from "../say/capital.ts";
+import { wordsOfName } from "./suggest.ts";
+
+/** A field as people call it: what the form says of it, else its name as words. */
+export function fieldTitle({ hint, name, placed }: FormField): string {
+  if (hint !== "") return hint;
+  const words = wordsOfName(name);
+  return placed || words === "" || words === name.toLowerCase() ? name : capital(words);
+}
+
+/** Points to the inch. */
+export const INCH = 72;
+
+/** A length on paper in inches with at most two decimals, from points. */
+export function inches(points: number): string {
+  return String(Math.round((points / INCH) * 100) / 100);
+}
+
+/** Where something stands: `page 1, 2.1 in from the left, 0.75 in from the top`. */
+export function placeWords({ page, left, top }: FormPlace): string {
+  return `page ${page}, ${inches(left)} in from the left, ${inches(top)} in from the top`;
+}
