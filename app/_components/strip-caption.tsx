@@ -56,7 +56,14 @@ export function StripCaption({
       <p role="status" className={styles["chosen"]}>
         {words === null ? (
           <span className="muted">
-            {hintFor(drawing)}
+            {isBare(drawing) ? (
+              "Nothing to show yet. The drawing fills in as you enter records and camera runs."
+            ) : (
+              <>
+                Permit record above the pipe, camera below.
+                <span className="screen-only"> Click a mark to find it in the table.</span>
+              </>
+            )}
             {loud ? (
               <>
                 {" "}
@@ -82,9 +89,6 @@ function sentenceOf(drawing: FileDrawing, selected: string | null): string | nul
   return (mark && wordsOf(mark)) ?? other?.sentence ?? null;
 }
 
-function hintFor(drawing: FileDrawing): string {
-  if (drawing.above.length + drawing.below.length + drawing.onPipe.length < 2) {
-    return "Nothing to show yet. The drawing fills in as you enter records and camera runs.";
-  }
-  return "Permit record above the pipe, camera below. Click a mark to find it in the table.";
+function isBare({ above, below, onPipe }: FileDrawing): boolean {
+  return above.length + below.length + onPipe.length < 2;
 }

@@ -1,5 +1,5 @@
 import { Text, View } from "@react-pdf/renderer";
-import { type BlockManner, type BlockOf, set, spaced, styles } from "./block-manner.ts";
+import { airOf, type BlockManner, type BlockOf, set, spaced, styles } from "./block-manner.ts";
 import { columnShares } from "./columns.ts";
 import { INK } from "./ink.ts";
 
@@ -52,7 +52,14 @@ export function Table({
     </Text>
   );
   return (
-    <View style={{ ...styles.table, ...spaced(manner, { marginTop: 2, marginBottom: 9 }) }}>
+    <View
+      style={{
+        ...styles.table,
+        ...spaced(manner, { marginTop: 2, marginBottom: 9 }),
+        // Set closely, its titles would hang on the words before it.
+        ...(titled && airOf(manner) < 0.4 ? { marginTop: 4 } : {}),
+      }}
+    >
       {titled && (
         <View style={styles.head} wrap={false} minPresenceAhead={26} fixed>
           {block.head.map((title, column) => cell(title, column, "headCell"))}
