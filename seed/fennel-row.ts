@@ -201,7 +201,7 @@ function addPeople(act: SeedAct, lineId: string): void {
     party("fr-p7", "Tomas Ferreira", { phone: "(360) 555-0121" }),
     party("fr-p8", "Beatrix Holloway", {
       phone: "(360) 555-0116",
-      needs: "Home dialysis; call before any pause of drains",
+      needs: "Home dialysis; call before any drain shutdown",
     }),
     party("fr-p9", "Nils Adeyemi", { mailing: inTown("11 Ropewalk Lane") }),
     party("fr-p10", "Georgina Stroud", { mailing: inTown("9 Ropewalk Lane") }),

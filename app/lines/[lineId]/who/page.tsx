@@ -157,7 +157,7 @@ function Residents({ lineId, file, readOnly }: GridProps) {
   return (
     <ActionForm
       action={addResidentsAction.bind(null, lineId)}
-      className="cluster screen-only"
+      className={`cluster screen-only ${styles["residents"]}`}
       label="Current residents"
     >
       <p className="muted">
