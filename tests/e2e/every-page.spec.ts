@@ -1,3 +1,5 @@
+import fs from "node:fs";
+import path from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import { expect, test } from "@playwright/test";
 import { DEMO_OFFICE } from "../playwright.config.ts";
@@ -163,4 +165,27 @@ test("a page tells a stranger not even its name", async ({ page }) => {
   expect(await answer.text()).not.toContain("Quillhaven");
   await open(page, path);
   await expect(page).toHaveTitle(/^Sign in/);
+});
+
+test("no route of the office answers a stranger", async ({ page }) => {
+  const routes = fs
+    .readdirSync("app", { recursive: true, encoding: "utf8" })
+    .filter((file) => path.basename(file) === "route.ts")
+    .map((file) => `/${path.dirname(file)}`)
+    // A private link is its reader's own key.
+    .filter((route) => !route.startsWith("/n/"));
+  expect(routes.length).toBeGreaterThan(8);
+  for (const route of routes) {
+    const at = route.replace("[lineId]", "fennel-0001").replaceAll(/\[\w+\]/g, "x");
+    for (const method of ["GET", "PUT"]) {
+      const answer = await page.request.fetch(`${at}?of=people&topic=who`, {
+        method,
+        maxRedirects: 0,
+        headers: { origin: DEMO_OFFICE },
+      });
+      const told = `${method} ${at}: ${answer.status()}`;
+      expect([401, 405], told).toContain(answer.status());
+      expect(await answer.text(), told).not.toMatch(/Fennel|Quillhaven/);
+    }
+  }
 });
