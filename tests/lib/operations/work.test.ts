@@ -269,16 +269,30 @@ test("runNextJob() gives a job up in words after three tries", async () => {
   const desk = aDesk();
   const { act, lineId } = desk;
   const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds: [mailOne(desk)] }));
-  tamper(act.db, "update notices set frozen_json = '{}'");
   const { place, wait } = aWorkplace(desk);
+  // Where there should be a folder to keep papers in, there is none.
+  const dataFolder = path.join(act.dataFolder, "no-folder");
+  fs.writeFileSync(dataFolder, "");
   for (let tries = 0; tries < 3; tries += 1) {
-    expect(await runNextJob(place)).toBe(true);
+    expect(await runNextJob({ ...place, dataFolder })).toBe(true);
     wait(60);
   }
-  expect(await runNextJob(place)).toBe(false);
+  expect(await runNextJob({ ...place, dataFolder })).toBe(false);
   const job = getJob(act.db, jobId);
   expect(job).toMatchObject({ state: "failed", attempts: 3, uploadId: null });
   expect(job?.problem).not.toBe("");
+});
+
+test("runNextJob() gives a job up at once, and says why, where a sent letter can't be read", async () => {
+  const desk = aDesk();
+  const { act, lineId } = desk;
+  const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds: [mailOne(desk)] }));
+  tamper(act.db, "update notices set frozen_json = '{}'");
+  const { place } = aWorkplace(desk);
+  expect(await runNextJob(place)).toBe(true);
+  expect(await runNextJob(place)).toBe(false);
+  expect(getJob(act.db, jobId)).toMatchObject({ state: "failed", attempts: 1, uploadId: null });
+  expect(getJob(act.db, jobId)?.problem).toMatch(/can’t be read/);
 });
 
 test("a worker that was overtaken writes nothing", async () => {
