@@ -12,14 +12,24 @@ export async function typeRow(
   { word, cells }: { word: string; cells: Readonly<Record<string, string>> },
 ): Promise<void> {
   const row = (await grid.locator("tr[data-row-id]").count()) + 1;
+  const [first] = Object.keys(cells);
   let at = `new ${word}`;
   for (const [title, text] of Object.entries(cells)) {
     const cell = grid.getByLabel(`${title}, ${at}`, { exact: true });
-    if (!(await cell.evaluate((input) => input === document.activeElement))) await cell.click();
+    if (!(await hasFocus(cell, title === first ? 0 : 500))) await cell.click();
     await page.keyboard.type(text);
     await page.keyboard.press("Tab");
     at = `row ${row}`;
   }
+}
+
+/** Whether the key before led here, as soon as it shows; a person looks, too, before they press. */
+async function hasFocus(cell: Locator, patience: number): Promise<boolean> {
+  const focused = () => cell.evaluate((input) => input === document.activeElement);
+  if (patience === 0) return await focused();
+  return await expect(cell)
+    .toBeFocused({ timeout: patience })
+    .then(() => true, focused);
 }
 
 /** Pastes rows out of a spreadsheet into a table's empty row. */
