@@ -113,7 +113,7 @@ function sentenceOf(file: LineFile, { propertyId, unitId }: Door, word: RollCall
   const unit = file.units.find(({ id }) => id === unitId)?.name ?? "";
   const place = [sayProperty(file, propertyId), unit].filter((part) => part !== "").join(", ");
   const what =
-    word.matter === "drains-off" ? "Drain pause of" : "Drains back on after the pause of";
+    word.matter === "drains-off" ? "Drain shutdown of" : "Drains back on after the shutdown of";
   const who = word.spokeWith === "" ? "" : ` (${word.spokeWith})`;
   const said = word.words === "" ? "" : `: ${word.words}`;
   return `${what} ${formatDate(word.forDay)}: ${place}${who} ${ANSWER_WORDS[word.answer]}, by ${word.by}${said}`;

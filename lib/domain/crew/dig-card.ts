@@ -128,10 +128,23 @@ function ticketStops(
     return [
       "No utility’s response to the locate ticket is on file: check each one before digging.",
     ];
-  const ended = ticketClocks.some((clock) => clock.meaning === "expires" && clock.on < on);
+  const ends = ticketClocks.filter(({ meaning }) => meaning === "expires");
+  const ended = ends.some((clock) => clock.on < on);
+  // How long marks are good is said by the utility or by a rule; where neither does, nobody knows.
+  const endless = responses.filter(
+    ({ response, open }) =>
+      open === null &&
+      response.answer === "marked" &&
+      response.goodUntil === null &&
+      ends.length === 0,
+  );
   return [
     ...responses.flatMap(({ response, open }) =>
       open === null ? [] : [`${response.utility || "A utility"} ${open}.`],
+    ),
+    ...endless.map(
+      ({ response }) =>
+        `${response.utility || "A utility"} marked, but until when its marks are good is not on file.`,
     ),
     ...(ended
       ? ["The marks of the locate ticket have expired by this day: call it in again."]

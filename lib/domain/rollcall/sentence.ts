@@ -30,11 +30,11 @@ export function rollCallSentence(call: Pick<RollCall, "doors" | "matter">): stri
 }
 
 const MATTER_WORDS: Record<RollCallMatter, (day: string) => string> = {
-  "drains-off": (day) => `Drain pause ${day}`,
+  "drains-off": (day) => `Drain shutdown ${day}`,
   "drains-on": () => "Drains are back on",
 };
 
-/** `Drain pause Wednesday, December 2: 3 of 7 not reached`. */
+/** `Drain shutdown Wednesday, December 2: 3 of 7 not reached`. */
 export function rollCallLine(call: RollCall, today: Day): string {
   const head = MATTER_WORDS[call.matter](formatNearDay(call.pause.on, today));
   return `${head}: ${lowered(rollCallSentence(call))}`;

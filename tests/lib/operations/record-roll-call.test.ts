@@ -41,7 +41,7 @@ test("recordRollCall() keeps who answered, what they said, who called and when",
     }),
   ]);
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
-    "Drain pause of December 2, 2026: 14 Fennel Row (Jesús Peña) is aware, by Ines Peña",
+    "Drain shutdown of December 2, 2026: 14 Fennel Row (Jesús Peña) is aware, by Ines Peña",
   );
 });
 

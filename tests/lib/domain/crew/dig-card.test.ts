@@ -33,7 +33,10 @@ const FACTS = {
   points: [aPoint("deep", { kind: "cleanout", station: 5_000, depth: 800 })],
   scope: [aScopeItem("dig", { kind: "spot-repair", place: "stretch", from: 4_000, to: 5_000 })],
   locateTickets: [aLocateTicket("ticket", { calledOn: "2026-11-20", workBeginsOn: DAY })],
-  utilityResponses: [aUtilityResponse("gas"), aUtilityResponse("water", { utility: "City Water" })],
+  utilityResponses: [
+    aUtilityResponse("gas", { goodUntil: "2026-12-10" }),
+    aUtilityResponse("water", { utility: "City Water", goodUntil: "2026-12-10" }),
+  ],
   events: [PAUSE],
 };
 
@@ -61,9 +64,19 @@ describe("what is against digging comes first", () => {
     expect(cardOf().stops.join(" ")).not.toMatch(/Gas|Water|locate ticket/);
   });
 
+  test("marks of which nobody said until when they are good, and no rule does", () => {
+    const marked = aUtilityResponse("gas", { answer: "marked", goodUntil: null });
+    const said = "Harbor Gas marked, but until when its marks are good is not on file.";
+    expect(cardOf({ utilityResponses: [marked] }).stops).toContain(said);
+    const good = { ...marked, goodUntil: DAY };
+    expect(cardOf({ utilityResponses: [good] }).stops).not.toContain(said);
+    const clear = { ...marked, answer: "clear" as const };
+    expect(cardOf({ utilityResponses: [clear] }).stops).not.toContain(said);
+  });
+
   test("doors that are not reached, and a day without a pause while live branches drain to the work", () => {
     expect(cardOf().stops).toContain(
-      "Drain pause tomorrow: 1 of 2 not reached, 1 household to call first.",
+      "Drain shutdown tomorrow: 1 of 2 not reached, 1 household to call first.",
     );
     const told = {
       rollCall: [
@@ -79,7 +92,7 @@ describe("what is against digging comes first", () => {
         }),
       ],
     };
-    expect(cardOf(told).stops.join(" ")).not.toContain("Drain pause");
+    expect(cardOf(told).stops.join(" ")).not.toContain("Drain shutdown");
     expect(cardOf({ events: [] }).stops).toContain(
       "No drain shutdown is entered for this day, and live branches drain to the work.",
     );

@@ -190,15 +190,15 @@ describe("when it is asked", () => {
       dueThings(file, settled(file, today))
         .filter(({ where }) => where === "schedule/roll-call")
         .map(({ kind, sentence }) => `${kind}: ${sentence}`);
-    expect(said(aLine(), TODAY)).toEqual(["due: Drain pause tomorrow: 4 of 4 not reached"]);
-    expect(said(aLine(), PAUSE.on)).toEqual(["late: Drain pause today: 4 of 4 not reached"]);
+    expect(said(aLine(), TODAY)).toEqual(["due: Drain shutdown tomorrow: 4 of 4 not reached"]);
+    expect(said(aLine(), PAUSE.on)).toEqual(["late: Drain shutdown today: 4 of 4 not reached"]);
     expect(said(aLine(), "2026-11-01")).toEqual([]);
     expect(said(aLine({ rollCall: all }), TODAY)).toEqual([]);
     const schedule = answersOn(aLine(), settled(aLine()), anOffice()).find(
       ({ question }) => question === "schedule",
     );
     expect(schedule).toMatchObject({
-      closes: "Drain pause tomorrow: 4 of 4 not reached",
+      closes: "Drain shutdown tomorrow: 4 of 4 not reached",
       where: "schedule/roll-call",
     });
   });
