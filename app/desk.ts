@@ -3,7 +3,6 @@ import { db } from "#app/db.ts";
 import { today } from "#app/today.ts";
 import {
   countOldSummaries,
-  countOnDesk,
   dueOf,
   getTallies,
   type SummedLine,
@@ -52,7 +51,10 @@ export function deskNow({
       rows: dueOf(db(), kind, { from: 0, most: things[kind] }),
       of: tallies[kind],
     })),
-    lines: { rows: summedLines(db(), "on-the-desk", { day, ...lines }), of: countOnDesk(db()) },
+    lines: {
+      rows: summedLines(db(), "on-the-desk", { day, ...lines }),
+      of: tallies["on-the-desk"],
+    },
     old: countOldSummaries(db(), day),
   };
 }

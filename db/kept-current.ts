@@ -36,12 +36,19 @@ export function keepsCurrent(name: string): boolean {
 const EVENTS = ["INSERT", "UPDATE", "DELETE"] as const;
 type Event = (typeof EVENTS)[number];
 
-function trigger(table: string, event: Event, about: string, body: readonly string[]): KeptTrigger {
+function trigger(
+  table: string,
+  event: Event,
+  about: string,
+  body: readonly string[],
+  when = "",
+): KeptTrigger {
   const name = `${table}_${event.toLowerCase()}_${about}${ENDING}`;
   const lines = body.map((each) => `\t${each};`).join("\n");
+  const only = when === "" ? "" : ` WHEN ${when}`;
   return {
     name,
-    sql: `CREATE TRIGGER \`${name}\` AFTER ${event} ON \`${table}\`\nBEGIN\n${lines}\nEND`,
+    sql: `CREATE TRIGGER \`${name}\` AFTER ${event} ON \`${table}\`${only}\nBEGIN\n${lines}\nEND`,
   };
 }
 
@@ -115,9 +122,20 @@ function untally(): string {
   return tally("OLD", "- 1");
 }
 
-/** How many things of each kind stand on the desk. */
+/** How many lines stand on the desk, and how many things of each kind. */
 function counted(): KeptTrigger[] {
+  const onDesk = (by: string) =>
+    `UPDATE tallies SET count = count + ${by} WHERE name = 'on-the-desk'`;
   return [
+    trigger("line_summaries", "INSERT", "tally", [onDesk("NEW.waiting")]),
+    trigger(
+      "line_summaries",
+      "UPDATE",
+      "tally",
+      [onDesk("NEW.waiting - OLD.waiting")],
+      "NEW.waiting <> OLD.waiting",
+    ),
+    trigger("line_summaries", "DELETE", "tally", [onDesk("-OLD.waiting")]),
     trigger("due_things", "INSERT", "tally", [
       "UPDATE tallies SET count = count + 1 WHERE name = NEW.kind",
     ]),

@@ -1,6 +1,7 @@
 import { and, eq, getTableColumns, max, sql } from "drizzle-orm";
 import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import * as schema from "#db/schema.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LIST_NAMES, type ListName } from "#lib/domain/facts/list-name.ts";
@@ -27,28 +28,17 @@ export function listRows<L extends ListName>(db: Db, list: L, lineId: string): L
   }) as unknown as LineFile[L];
 }
 
-interface Select {
-  all(values: { readonly lineId: string }): unknown[];
-}
-
-/** A database's selects, each written and prepared once; a transaction is on its own database’s session. */
-const prepared = new WeakMap<object, Map<OwnedTable, Select>>();
-
-function selectOf(db: Db, table: OwnedTable): Select {
-  const session: object = Reflect.get(db, "session");
-  const selects = prepared.get(session) ?? new Map<OwnedTable, Select>();
-  prepared.set(session, selects);
-  const known = selects.get(table);
-  if (known !== undefined) return known;
-  const { lineId: _lineId, position: _position, ...columns } = getTableColumns(table);
-  const made = db
-    .select(columns as Record<string, SQLiteColumn>)
-    .from(table as SQLiteTable)
-    .where(eq(table.lineId, sql.placeholder("lineId")))
-    .orderBy(table.position)
-    .prepare();
-  selects.set(table, made);
-  return made;
+/** Each list's select is written and prepared once for a database. */
+function selectOf(db: Db, table: OwnedTable) {
+  return preparedOn(db, table, () => {
+    const { lineId: _lineId, position: _position, ...columns } = getTableColumns(table);
+    return db
+      .select(columns as Record<string, SQLiteColumn>)
+      .from(table as SQLiteTable)
+      .where(eq(table.lineId, sql.placeholder("lineId")))
+      .orderBy(table.position)
+      .prepare();
+  });
 }
 
 /** Adds a row, at the end unless a position is given. */

@@ -1,6 +1,7 @@
 import { eq, sql } from "drizzle-orm";
 import { foldText } from "#db/fold-text.ts";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { lines, searchTexts } from "#db/schema.ts";
 import type { Question } from "#lib/domain/desk/answer.ts";
 
@@ -45,7 +46,17 @@ export const MOST_HITS = 200;
 export function search(db: Db, text: string): SearchHit[] {
   const wanted = matchOf(text);
   if (wanted === "") return [];
-  const found = db
+  const found = preparedOn(db, "search", () => selectHits(db)).all({ wanted });
+  return found.map(({ kind, detail, ...hit }) => ({
+    ...hit,
+    kind,
+    detail: detail.replace(/\s+/g, " ").trim(),
+    question: SHOWN_BY[kind] ?? null,
+  }));
+}
+
+function selectHits(db: Db) {
+  return db
     .select({
       lineId: lines.id,
       lineName: lines.name,
@@ -56,16 +67,10 @@ export function search(db: Db, text: string): SearchHit[] {
     .from(sql`search_index`)
     .innerJoin(searchTexts, eq(searchTexts.id, sql`search_index.rowid`))
     .innerJoin(lines, eq(lines.id, searchTexts.lineId))
-    .where(sql`search_index MATCH ${wanted}`)
+    .where(sql`search_index MATCH ${sql.placeholder("wanted")}`)
     .orderBy(sql`${searchTexts.kind} <> 'line'`, sql`bm25(search_index, 5.0, 1.0)`)
     .limit(MOST_HITS)
-    .all();
-  return found.map(({ kind, detail, ...hit }) => ({
-    ...hit,
-    kind,
-    detail: detail.replace(/\s+/g, " ").trim(),
-    question: SHOWN_BY[kind] ?? null,
-  }));
+    .prepare();
 }
 
 /** Every word as the beginning of one, in the full-text index's own language; none of its operators. */

@@ -1,9 +1,16 @@
-import { and, asc, count, desc, eq, inArray, or, sql } from "drizzle-orm";
+import { and, asc, count, desc, eq, or, sql } from "drizzle-orm";
 import { foldText } from "#db/fold-text.ts";
 import { gatherWords } from "#db/kept-current.ts";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { dueThings, lineSummaries, lines, searchTexts, tallies } from "#db/schema.ts";
-import type { DueKind, DueThing, OpenAnswer, Tallies } from "#lib/domain/desk/answer.ts";
+import {
+  type DueKind,
+  type DueThing,
+  type OpenAnswer,
+  TALLIES,
+  type Tallies,
+} from "#lib/domain/desk/answer.ts";
 import type { LineSummary } from "#lib/domain/desk/summary.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 
@@ -68,13 +75,25 @@ function otherDay(day: Day) {
 
 /** How many summaries are not of this day or of what changed since. */
 export function countOldSummaries(db: Db, day: Day): number {
-  const number = (where: ReturnType<typeof and>) =>
-    db.select({ number: count() }).from(lineSummaries).where(where).get()?.number ?? 0;
+  const { day: on, stale, waiting } = lineSummaries;
   return (
-    number(CHANGED) +
-    number(and(eq(lineSummaries.waiting, true), otherDay(day), eq(lineSummaries.stale, false)))
+    preparedOn(db, "old summaries", () =>
+      db
+        .select({ number: count() })
+        .from(lineSummaries)
+        .where(
+          or(
+            CHANGED,
+            and(sql`${waiting} = 1`, sql`${on} < ${DAY}`, sql`${stale} = 0`),
+            and(sql`${waiting} = 1`, sql`${on} > ${DAY}`, sql`${stale} = 0`),
+          ),
+        )
+        .prepare(),
+    ).get({ day })?.number ?? 0
   );
 }
+
+const DAY = sql.placeholder("day");
 
 /** Keeps what was summed up from `version` of a line's file on a day. */
 export function putSummary(
@@ -105,28 +124,25 @@ export function forgetSummaries(db: Db): void {
   db.update(lineSummaries).set({ stale: true }).run();
 }
 
-/** How many lines are open and closed, and how many things of each kind there are. */
+/** How many lines are open, closed and on the desk, and how many things of each kind there are. */
 export function getTallies(db: Db): Tallies {
-  const counts = new Map(
-    db
-      .select()
-      .from(tallies)
-      .all()
-      .map(({ name, count: number }) => [name, number]),
-  );
-  const of = (name: keyof Tallies) => counts.get(name) ?? 0;
-  return {
-    open: of("open"),
-    closed: of("closed"),
-    late: of("late"),
-    due: of("due"),
-    blocked: of("blocked"),
-    waiting: of("waiting"),
-  };
+  const counted = preparedOn(db, "tallies", () => db.select().from(tallies).prepare()).all();
+  const counts = new Map(counted.map(({ name, count: number }) => [name, number]));
+  return Object.fromEntries(TALLIES.map((name) => [name, counts.get(name) ?? 0])) as Tallies;
 }
 
 /** What is late, due, blocked or waiting over all lines: what has a day first, by its day. */
 export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & Named)[] {
+  return preparedOn(db, "due things", () => selectDue(db))
+    .all({ kind, from, most })
+    .map(({ sortDay, path, ...thing }) => ({
+      ...thing,
+      on: sortDay === NO_DAY ? null : sortDay,
+      ...(path === null ? {} : { where: path }),
+    }));
+}
+
+function selectDue(db: Db) {
   return db
     .select({
       lineId: dueThings.lineId,
@@ -139,17 +155,15 @@ export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & 
     })
     .from(dueThings)
     .innerJoin(lines, eq(lines.id, dueThings.lineId))
-    .where(eq(dueThings.kind, kind))
+    .where(eq(dueThings.kind, sql.placeholder("kind")))
     .orderBy(asc(dueThings.sortDay), asc(dueThings.sentence))
-    .limit(most)
-    .offset(from)
-    .all()
-    .map(({ sortDay, path, ...thing }) => ({
-      ...thing,
-      on: sortDay === NO_DAY ? null : sortDay,
-      ...(path === null ? {} : { where: path }),
-    }));
+    .limit(MOST)
+    .offset(FROM)
+    .prepare();
 }
+
+const MOST = sql.placeholder("most");
+const FROM = sql.placeholder("from");
 
 interface Named {
   readonly lineName: string;
@@ -178,6 +192,17 @@ export function summedLines(
   which: Listed,
   { day, from, most }: Page & { readonly day: Day },
 ): SummedLine[] {
+  return preparedOn(db, `lines ${which}`, () => selectLines(db, which))
+    .all({ from, most })
+    .map(({ stale, day: on, waiting, ...line }) => ({
+      ...line,
+      old: stale || (waiting && on !== day),
+    }));
+}
+
+/** The page is picked in the index alone; only what is on it is read and joined. */
+function selectLines(db: Db, which: Listed) {
+  const order = [desc(lineSummaries.pressing), asc(lineSummaries.sortName)];
   const picked = db
     .select({ lineId: lineSummaries.lineId })
     .from(lineSummaries)
@@ -186,34 +211,17 @@ export function summedLines(
         ? eq(lineSummaries.waiting, true)
         : eq(lineSummaries.closed, which === "closed"),
     )
-    .orderBy(desc(lineSummaries.pressing), asc(lineSummaries.sortName))
-    .limit(most)
-    .offset(from)
-    .all();
-  const ids = picked.map(({ lineId }) => lineId);
-  const rows = db
+    .orderBy(...order)
+    .limit(MOST)
+    .offset(FROM)
+    .as("picked");
+  return db
     .select(SUMMED)
-    .from(lineSummaries)
-    .innerJoin(lines, eq(lines.id, lineSummaries.lineId))
-    .where(inArray(lineSummaries.lineId, ids))
-    .all();
-  const byId = new Map(rows.map((row) => [row.lineId, row]));
-  return ids.flatMap((id) => {
-    const row = byId.get(id);
-    if (row === undefined) return [];
-    const { stale, day: on, waiting, ...line } = row;
-    return [{ ...line, old: stale || (waiting && on !== day) }];
-  });
-}
-
-/** How many lines stand on the desk. */
-export function countOnDesk(db: Db): number {
-  const row = db
-    .select({ number: count() })
-    .from(lineSummaries)
-    .where(eq(lineSummaries.waiting, true))
-    .get();
-  return row?.number ?? 0;
+    .from(picked)
+    .innerJoin(lineSummaries, eq(lineSummaries.lineId, picked.lineId))
+    .innerJoin(lines, eq(lines.id, picked.lineId))
+    .orderBy(...order)
+    .prepare();
 }
 
 /** Gathers the words of search anew from the rows as they stand. */

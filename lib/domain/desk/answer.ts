@@ -41,8 +41,8 @@ export interface DueThing {
   readonly where?: string;
 }
 
-/** What the office counts over all lines. */
-export const TALLIES = ["open", "closed", ...DUE_KINDS] as const;
+/** What the office counts over all lines: those open, closed and on the desk, and the things due. */
+export const TALLIES = ["open", "closed", "on-the-desk", ...DUE_KINDS] as const;
 export type Tallies = Readonly<Record<(typeof TALLIES)[number], number>>;
 
 /** An open question as the desk shows it. */

@@ -2,7 +2,14 @@ import { sayCount } from "../say/count.ts";
 import type { Tallies } from "./answer.ts";
 
 /** The desk in one sentence: how much of what, over all lines. */
-export function deskSentence({ open, closed, late, due, blocked, waiting }: Tallies): string {
+export function deskSentence({
+  open,
+  closed,
+  late,
+  due,
+  blocked,
+  waiting,
+}: Omit<Tallies, "on-the-desk">): string {
   const [first, ...rest] = [
     said(late, "item overdue", "items overdue"),
     said(due, "due this week", "due this week"),

@@ -148,6 +148,8 @@ function check(
   const tallies = getTallies(desk.act.db);
   const counted = DUE_KINDS.map((kind) => dueOf(desk.act.db, kind, ALL).length);
   expect(DUE_KINDS.map((kind) => tallies[kind])).toEqual(counted);
+  const onDesk = summedLines(desk.act.db, "on-the-desk", { day, ...ALL });
+  expect(tallies["on-the-desk"]).toBe(onDesk.length);
 }
 
 test("a closed line leaves the desk, and its counts", () => {
@@ -160,6 +162,7 @@ test("a closed line leaves the desk, and its counts", () => {
   expect(getTallies(desk.act.db)).toEqual({
     open: 0,
     closed: 1,
+    "on-the-desk": 0,
     late: 0,
     due: 0,
     blocked: 0,
