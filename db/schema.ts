@@ -273,6 +273,7 @@ const COLUMN_NAMES: { readonly [L in RowList]?: ColumnNames<FieldsOf<L>> } = {
   notices: { frozen: "frozen_json" },
   reconnections: { openedSecond: "opened_s" },
   built: { on: "on_day" },
+  builtPieces: { runSecond: "run_s" },
 };
 
 type Columns = Readonly<Record<string, AnySQLiteColumn>>;
@@ -396,6 +397,7 @@ export const reconnections = listTable("reconnections", {
   reconnections_tie_in: ["lineId", "tieInId"],
 });
 export const built = listTable("built");
+export const builtPieces = listTable("builtPieces");
 export const spillSteps = listTable("spillSteps");
 export const uploads = listTable("uploads", { uploads_id: ["id"] });
 

@@ -1,3 +1,4 @@
+import type { BuiltPiece } from "#lib/domain/facts/built.ts";
 import type { Bend, FixedPoint, PlanPicture, PlanShape, Tie } from "#lib/domain/facts/plan.ts";
 import type { Reconnection } from "#lib/domain/facts/reconnection.ts";
 
@@ -69,6 +70,30 @@ export function aReconnection(id: string, overrides: Partial<Reconnection> = {})
     openedSecond: null,
     openedBy: "",
     openedOn: null,
+    note: "",
+    ...overrides,
+  };
+}
+
+/** 6 in PVC laid from 5 to 15 ft for the work “dig”, measured by somebody named. */
+export function aBuiltPiece(id: string, overrides: Partial<BuiltPiece> = {}): BuiltPiece {
+  return {
+    id,
+    kind: "replaced",
+    itemId: "dig",
+    tieInId: null,
+    from: 500,
+    to: 1_500,
+    diameter: 6,
+    material: "pvc",
+    fitting: "unknown",
+    depthFrom: null,
+    depthTo: null,
+    slope: null,
+    runId: null,
+    runSecond: null,
+    measuredBy: "Marek Sandoval",
+    measuredOn: "2026-11-24",
     note: "",
     ...overrides,
   };

@@ -57,6 +57,7 @@ export const LIST_NAMES = [
   "events",
   "reconnections",
   "built",
+  "builtPieces",
   "spillSteps",
   "uploads",
   "history",

@@ -1,7 +1,7 @@
 import { AGREEMENT_STEP } from "./agreement-step.ts";
 import { ALIGNMENT_DECISION } from "./alignment-decision.ts";
 import { AGREEMENT } from "./authority.ts";
-import { BUILT_WORK } from "./built.ts";
+import { BUILT_PIECE, BUILT_WORK } from "./built.ts";
 import { FIXTURE_COUNT, LEVEL } from "./capacity.ts";
 import { CHANGE_ORDER } from "./change-order.ts";
 import { CONSENT } from "./consent.ts";
@@ -104,6 +104,7 @@ export const LISTS = {
   events: DATED_EVENT,
   reconnections: RECONNECTION,
   built: BUILT_WORK,
+  builtPieces: BUILT_PIECE,
   spillSteps: SPILL_STEP,
   uploads: UPLOAD,
   history: HISTORY_ENTRY,
