@@ -88,9 +88,13 @@ function isTicketDone(file: LineFile, { rule, happening, on, today }: Running): 
   const newest = newestTicket(file);
   if (newest?.id !== happening.subjectId) return true;
   const isDug = file.permits.some((permit) =>
-    ["passed-may-backfill", "as-built-submitted", "as-built-rejected", "final"].includes(
-      permitStateOf(file, permit),
-    ),
+    [
+      "passed-may-backfill",
+      "as-built-submitted",
+      "as-built-rejected",
+      "as-built-accepted",
+      "final",
+    ].includes(permitStateOf(file, permit)),
   );
   const begins = newest.workBeginsOn;
   const begun = begins !== null && begins <= on && begins <= today;

@@ -33,6 +33,7 @@ export const PERMIT_STATES = [
   "passed-may-backfill",
   "as-built-submitted",
   "as-built-rejected",
+  "as-built-accepted",
   "final",
   "expired",
   "extended",

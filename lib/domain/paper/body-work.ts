@@ -188,6 +188,12 @@ export function workStanding({ file }: LetterFacts): "final" | "dug" | "open" {
     .map((permit) => permitStateOf(file, permit))
     .filter((state) => state !== "withdrawn" && state !== "superseded");
   if (states.length > 0 && states.every((state) => state === "final")) return "final";
-  const inspected = ["passed-may-backfill", "as-built-submitted", "as-built-rejected", "final"];
+  const inspected = [
+    "passed-may-backfill",
+    "as-built-submitted",
+    "as-built-rejected",
+    "as-built-accepted",
+    "final",
+  ];
   return states.length > 0 && states.every((state) => inspected.includes(state)) ? "dug" : "open";
 }

@@ -18,6 +18,7 @@ export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   "passed-may-backfill": "passed, OK to backfill",
   "as-built-submitted": "as-built submitted",
   "as-built-rejected": "as-built rejected",
+  "as-built-accepted": "as-built accepted",
   final: "final",
   expired: "expired",
   extended: "extended",

@@ -63,8 +63,9 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
     "extended",
     "expired",
   ],
-  "as-built-submitted": ["final", "as-built-rejected", "extended", "expired"],
+  "as-built-submitted": ["as-built-accepted", "final", "as-built-rejected", "extended", "expired"],
   "as-built-rejected": ["as-built-submitted", "extended", "expired"],
+  "as-built-accepted": ["final", "as-built-submitted", "extended", "expired"],
   final: [],
   expired: ["extended", "superseded"],
   extended: [
@@ -74,6 +75,7 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
     "passed-may-backfill",
     "as-built-submitted",
     "as-built-rejected",
+    "as-built-accepted",
     "final",
     "extended",
     "expired",
@@ -119,8 +121,9 @@ const USUAL: Partial<Record<PermitState, readonly PermitState[]>> = {
   "inspection-requested": ["passed-may-backfill", "inspection-failed"],
   "inspection-failed": ["inspection-requested"],
   "passed-may-backfill": ["as-built-submitted", "final"],
-  "as-built-submitted": ["final", "as-built-rejected"],
+  "as-built-submitted": ["as-built-accepted", "as-built-rejected", "final"],
   "as-built-rejected": ["as-built-submitted"],
+  "as-built-accepted": ["final"],
   expired: ["extended"],
 };
 
@@ -146,6 +149,7 @@ const WORK_STATES: readonly PermitState[] = [
   "passed-may-backfill",
   "as-built-submitted",
   "as-built-rejected",
+  "as-built-accepted",
 ];
 
 function isWork(state: PermitState): boolean {
@@ -205,6 +209,7 @@ const IN_FORCE: readonly PermitState[] = [
   "passed-may-backfill",
   "as-built-submitted",
   "as-built-rejected",
+  "as-built-accepted",
   "extended",
 ];
 
@@ -238,6 +243,7 @@ const MOVER: Record<PermitState, PermitMover> = {
   "passed-may-backfill": "office",
   "as-built-submitted": "authority",
   "as-built-rejected": "office",
+  "as-built-accepted": "authority",
   final: "nobody",
   expired: "office",
   extended: "crew",
@@ -274,6 +280,7 @@ const STATE_WORDS: Record<PermitState, string> = {
   "passed-may-backfill": "passed, OK to backfill",
   "as-built-submitted": "is waiting for as-built approval",
   "as-built-rejected": "had its as-built rejected",
+  "as-built-accepted": "had its as-built accepted",
   final: "is final",
   expired: "has expired",
   extended: "is extended",
@@ -283,7 +290,7 @@ const STATE_WORDS: Record<PermitState, string> = {
 
 /** A state as it stands alone in a table: `in review`, `issued`. */
 export function permitStateWords(state: PermitState): string {
-  return STATE_WORDS[state].replace(/^(?:is|was|has) /, "");
+  return STATE_WORDS[state].replace(/^(?:is|was|has|had its) /, "");
 }
 
 /** What a kind of permit is called, in the middle of a sentence. */
@@ -326,6 +333,7 @@ const MOMENTS: readonly PermitState[] = [
   "inspection-failed",
   "passed-may-backfill",
   "as-built-rejected",
+  "as-built-accepted",
   "final",
   "withdrawn",
   "superseded",

@@ -33,6 +33,7 @@ const USUAL: readonly PermitState[] = [
   "as-built-submitted",
   "as-built-rejected",
   "as-built-submitted",
+  "as-built-accepted",
   "final",
 ];
 
@@ -40,6 +41,17 @@ test("nextPermitStates() allows the usual way from the draft to the final", () =
   USUAL.slice(1).forEach((state, at) => {
     expect(nextPermitStates(USUAL[at] ?? "final")).toContain(state);
   });
+});
+
+test("nextPermitStates() takes the as-built down as accepted, which is not yet the final", () => {
+  const file = aFile({
+    permits: [aPermit("p")],
+    permitSteps: [aPermitStep("s", "p", { state: "as-built-accepted" })],
+  });
+  expect(nextPermitStates("passed-may-backfill")).not.toContain("as-built-accepted");
+  expect(isInForce("as-built-accepted")).toBe(true);
+  expect(moverOf("as-built-accepted")).toBe("authority");
+  expect(usualStepsOf(file, aPermit("p"))).toEqual(["final"]);
 });
 
 test("nextPermitStates() takes a denial down as one, and an appeal of it, and lets no work begin", () => {
