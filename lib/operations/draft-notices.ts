@@ -5,6 +5,7 @@ import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/facts/no
 import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { type LetterLanguages, letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
@@ -76,15 +77,16 @@ function wrongRecipient(
   report: Report,
   { kind, recipients }: Pick<Drafting, "kind" | "recipients">,
 ) {
+  const { about, named } = LETTER_PLANS[kind];
   for (const [at, recipient] of recipients.entries()) {
     const path = `recipients.${at}`;
     const missing = missingIn(file, recipient);
     if (missing !== null) return refuse("not-found", path, missing);
-    if (kind === "proposed-split" && recipient.splitId === null)
+    if (about === "split" && recipient.splitId === null)
       return refuse("missing-value", path, "Choose a split first");
-    if (kind === "tie-in-inquiry" && recipient.tieInId === null)
+    if (about === "tie-in" && recipient.tieInId === null)
       return refuse("missing-value", path, "Choose the tie-in that the letter asks about");
-    if (kind === "share-demand" && !isDemandable(file, report, recipient))
+    if (named === "always" && !isDemandable(file, report, recipient))
       return refuse(
         "held",
         path,

@@ -1,5 +1,4 @@
 import { insertRow } from "#db/queries/row.ts";
-import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import {
@@ -12,6 +11,7 @@ import {
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { sayList } from "#lib/domain/say/say-list.ts";
+import { isStale } from "#lib/domain/split/stale.ts";
 import { ASKS_FOR_MONEY } from "#lib/domain/stops/stopped-by.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { isDay } from "#lib/exchange/field.ts";

@@ -10,27 +10,19 @@ import {
   DELIVERY_METHODS,
   type Delivery,
   type DeliveryMethod,
-  type LetterKind,
   type Notice,
 } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { drainPlaces } from "#lib/domain/notices/audience.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import { letterGaps } from "#lib/domain/paper/gaps.ts";
+import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
-import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
-import {
-  ASKS_FOR_MONEY,
-  type Deed,
-  heldWords,
-  holdsAgainst,
-} from "#lib/domain/stops/stopped-by.ts";
-import { placesOfDay } from "#lib/domain/testing/water-off.ts";
+import { heldWords, holdsAgainst } from "#lib/domain/stops/stopped-by.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { keepLinkSecret } from "#lib/storage/link-secret.ts";
@@ -73,9 +65,6 @@ interface Sent {
   readonly letter: Letter;
   readonly delivery: Delivery;
 }
-
-/** Letters that rest on a split being final. */
-const FINAL: readonly LetterKind[] = ["joint-agreement", "share-demand", "invoice-cover"];
 
 /**
  * Records drafts as sent: each letter is composed for the last time and frozen, byte for byte, with
@@ -225,37 +214,16 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
 
 /** Why a letter may not go: what it rests on is not settled and nobody waived that. */
 function heldBack(file: LineFile, report: Report, notice: Notice): string | null {
-  if (notice.kind === "share-demand" && !isDemandable(file, report, notice))
+  if (LETTER_PLANS[notice.kind].named === "always" && !isDemandable(file, report, notice))
     return `Nothing proves yet that ${nameRow(file, "parties", notice.partyId)} owes a share`;
-  const uncalled = callBefore(file, report, notice);
-  if (uncalled !== null) return uncalled;
-  const deeds = deedsOfLetter(file, report, notice.kind);
+  const plan = LETTER_PLANS[notice.kind];
+  const uncalled = plan
+    .callsFirst?.(file, report, notice.propertyId)
+    .flatMap((asked) => callFirstWords(file, asked, asked.places) ?? [])[0];
+  if (uncalled !== undefined) return uncalled;
+  const deeds = plan.deeds?.(file, report) ?? [];
   const held = holdsAgainst(report.holds, deeds);
   return held.length === 0 ? null : heldWords(held, deeds);
-}
-
-/** Households with a need are called before anybody is told of a pause, or they of a visit. */
-function callBefore(file: LineFile, report: Report, { kind, propertyId }: Notice): string | null {
-  if (kind === "drain-pause") {
-    const day = file.events.findLast(({ event }) => event === "drains-paused")?.on ?? null;
-    return callFirstWords(file, { purpose: "drain-pause", day }, drainPlaces(file));
-  }
-  if ((kind !== "test-visit" && kind !== "landlord-entry") || propertyId === null) return null;
-  const planned = file.testDays
-    .filter((day) => day.on >= report.today && placesOfDay(file, report, day).includes(propertyId))
-    .map(({ on }) => on);
-  const entry = file.events.findLast(({ event }) => event === "tenant-entry")?.on ?? null;
-  const days = planned.length > 0 ? planned : [entry];
-  const words = days.map((day) =>
-    callFirstWords(file, { purpose: "test-visit", day }, [propertyId]),
-  );
-  return words.find((each) => each !== null) ?? null;
-}
-
-/** What a letter does or announces, and holds may stop. */
-function deedsOfLetter(file: LineFile, report: Report, kind: LetterKind): readonly Deed[] {
-  if (kind === "work-start") return deedsOfWork(file, report.tieIns);
-  return FINAL.includes(kind) ? ASKS_FOR_MONEY : [];
 }
 
 interface Writing {

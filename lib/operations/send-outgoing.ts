@@ -10,7 +10,7 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
-import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
+import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { MailMessage } from "#lib/mail/message.ts";
 import { type SendOutcome, sendMail } from "#lib/mail/send.ts";
@@ -147,7 +147,7 @@ async function copyOf(
 
 /** What the letter is called, in its reader’s language. */
 function fileName({ language, kind }: Notice, office: Office): string {
-  return fileWords(`${office.name} ${LETTER_WORDS[language].title[kind]}`);
+  return fileWords(`${office.name} ${LETTER_PLANS[kind].title[language]}`);
 }
 
 function fileWords(words: string): string {

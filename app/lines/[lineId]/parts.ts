@@ -1,6 +1,5 @@
 import { consentTable } from "#lib/domain/consent/table.ts";
 import type { Question } from "#lib/domain/desk/answer.ts";
-import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
@@ -15,6 +14,7 @@ import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { isStale } from "#lib/domain/split/stale.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
 
 /** A page of its own under a question. */

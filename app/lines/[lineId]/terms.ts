@@ -91,36 +91,6 @@ export const LETTER_WORDS = Object.fromEntries(
   Object.entries(LETTER_SAID).map(([kind, words]) => [kind, capital(words)]),
 ) as Record<LetterKind, string>;
 
-/** Who gets a letter and what it is for, before it is chosen. */
-export const LETTER_PURPOSES: Record<LetterKind, string> = {
-  finding:
-    "To every owner on the line and of every crossed lot: what was seen, what the record shows, what is not known yet.",
-  "tie-in-inquiry":
-    "To owners and occupants of candidate addresses: why they are asked, and for what.",
-  "test-visit":
-    "To occupants and owners where a tie-in will be tested: when, who comes, what to do.",
-  "proposed-split":
-    "To owners: the rule, the section, their own amount, and what other rules would give.",
-  "entry-consent": "To owners of lots to be entered or dug: what, where, and restoration.",
-  "joint-agreement": "To all owners: sign, notarize and record the maintenance agreement.",
-  "work-start": "To owners and occupants: dates, hours, access, after-hours contact.",
-  "drain-pause": "To every occupant on the line: when no water may be used.",
-  spill: "To owners, occupants and the authority: where, keep out, what is being done.",
-  "share-demand":
-    "To an owner: the amount, its basis and the due date. Blocked while a hold is open.",
-  "authority-response": "To the authority: the case, the plan, the dates.",
-  "close-out": "To all: final cost, as-built, recording number, who maintains what from now on.",
-  "drains-back":
-    "To everyone who was told not to use drains: the pause is over, and what to do if a drain backs up.",
-  meeting: "To owners: day, hours and place of a meeting about the shared pipe.",
-  "landlord-entry":
-    "To tenants, for the landlord to sign and hand over: when a home is entered, by whom and why.",
-  "street-parking": "To everyone on the line: which part of the street to keep clear, and when.",
-  "change-order": "To owners: what changes in the work, and what it does to their own share.",
-  "invoice-cover":
-    "To owners with a balance due: the amount, the due date, how to pay and to dispute.",
-};
-
 export const TOLD_WORDS: Record<ToldCell["state"], string> = {
   draft: "draft",
   sent: "sent",

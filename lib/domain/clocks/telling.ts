@@ -1,8 +1,9 @@
 import { type Happening, sentDayOf } from "../calendar/happenings.ts";
 import { dayOfRule } from "../calendar/rule-day.ts";
 import type { ClockEvent, ClockRule } from "../facts/clock-rule.ts";
+import { LETTER_KINDS, LETTERS, type LetterKind } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
-import type { Delivery, DeliveryMethod, LetterKind, Notice } from "../facts/notice.ts";
+import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
 import type { Telling, Told } from "../findings/clock.ts";
 import { arrivalOf } from "../notices/arrival.ts";
 import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../notices/audience.ts";
@@ -14,12 +15,9 @@ import { addDays } from "../time/days.ts";
 import { letterDay } from "../time/letter-day.ts";
 
 /** The letter that tells of an event before it comes. */
-const TELLING: Partial<Record<ClockEvent, LetterKind>> = {
-  "work-begins": "work-start",
-  "drains-paused": "drain-pause",
-  "tenant-entry": "test-visit",
-  "street-closed": "street-parking",
-};
+function letterTelling(event: ClockEvent): LetterKind | undefined {
+  return LETTER_KINDS.find((kind) => LETTERS[kind].tellsOf === event);
+}
 
 /** A letter older than this told of another day. */
 const TELLS_FOR = 60;
@@ -34,7 +32,7 @@ export function tellingBefore(
   rule: ClockRule,
   happening: Happening,
 ): Telling | null {
-  const kind = TELLING[happening.event];
+  const kind = letterTelling(happening.event);
   if (rule.way !== "before" || kind === undefined) return null;
   const holidays = file.authority?.holidays ?? [];
   const lastDay = (mailed: boolean): Day => {

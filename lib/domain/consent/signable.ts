@@ -1,5 +1,6 @@
 import type { Consent, ConsentKind } from "../facts/consent.ts";
 import { areaLacks } from "../facts/dig-area.ts";
+import { LETTERS } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Notice } from "../facts/notice.ts";
 import type { Party } from "../facts/party.ts";
@@ -93,7 +94,7 @@ export function signStop(
   notice: Notice,
   kind: ScreenKind,
 ): LinkStop | null {
-  if (notice.kind === "joint-agreement") return "on-paper";
+  if (LETTERS[notice.kind].onPaper) return "on-paper";
   if (!askedOnScreen(notice).includes(kind)) return "nothing-to-sign";
   if (file.line.closedOn !== null) return "closed";
   if (signingName(file, notice, kind) === null) return "not-your-signature";

@@ -9,6 +9,7 @@ import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import { agreedScope, mustChooseOption } from "../sharing/scope-in-force.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import { isStale } from "../split/stale.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 
 const RULE_WORDS: Record<SplitRule, string> = {
@@ -58,12 +59,6 @@ function unsplit(report: Report): Reply {
       pressing: PRESSING.ordinary,
     },
   ]);
-}
-
-/** Whether the facts would give other amounts than the version has. */
-export function isStale(report: Report, version: SplitVersion): boolean {
-  const outcome = report.splits.find(({ choice }) => choice.rule === version.rule);
-  return outcome !== undefined && outcome.basis !== version.basis;
 }
 
 interface Agreed {

@@ -7,9 +7,9 @@ import { formatCents } from "../money/format-cents.ts";
 import { sayProperty } from "../party/say.ts";
 import { sayList } from "../say/say-list.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import { isStale } from "../split/stale.ts";
 import { formatDay } from "../time/format-day.ts";
 import type { DueThing } from "./answer.ts";
-import { isStale } from "./cost-answer.ts";
 
 type Thing = Omit<DueThing, "lineId">;
 

@@ -1,6 +1,7 @@
 import { notSaidBy, type PathStep, pathSteps, type Withholding } from "../consent/refusal-steps.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { ConsentKind } from "../facts/consent.ts";
+import { LETTERS } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import type { Share } from "../findings/outcome.ts";
@@ -108,9 +109,9 @@ function objectedAt(file: LineFile, row: ConsentRow): Withheld[] | null {
   });
   const [first] = objections.map(({ reply }) => reply.receivedOn).toSorted();
   if (first === undefined) return null;
-  const asked = objections.flatMap(({ notice }) =>
-    notice.kind === "share-demand" ? ["pay" as const] : consentsAsked(notice.kind),
-  );
+  const asked = objections.flatMap(({ notice }) => [
+    ...(LETTERS[notice.kind].objectedTo ?? consentsAsked(notice.kind)),
+  ]);
   const needed = ASKED.filter((kind) => row.cells[kind].needed && !row.cells[kind].inHand);
   const open = needed.length > 0 ? needed : EVERYTHING;
   const kinds = asked.length > 0 ? ASKED.filter((kind) => asked.includes(kind)) : open;

@@ -1,29 +1,13 @@
 import type { ConsentKind, ConsentState } from "./consent.ts";
-import type { DealtHow, DeliveryMethod, DeliveryOutcome, LetterKind, ReplyKind } from "./notice.ts";
+import { LETTER_KINDS, LETTERS, type LetterKind } from "./letter-kind.ts";
+import type { DealtHow, DeliveryMethod, DeliveryOutcome, ReplyKind } from "./notice.ts";
 
 // Letters, their delivery and what comes back, in the words of a US office, as they stand inside a
 // sentence: one list for screens, history and packet.
 
-export const LETTER_SAID: Record<LetterKind, string> = {
-  finding: "shared-line finding",
-  "tie-in-inquiry": "unknown tie-in inquiry",
-  "test-visit": "notice of test visit",
-  "proposed-split": "proposed split",
-  "entry-consent": "consent to enter and dig",
-  "joint-agreement": "joint agreement",
-  "work-start": "notice of work",
-  "drain-pause": "do-not-use-drains notice",
-  spill: "spill notice",
-  "share-demand": "payment demand",
-  "authority-response": "response to the authority",
-  "close-out": "closeout",
-  "drains-back": "drains-back-on notice",
-  meeting: "meeting invitation",
-  "landlord-entry": "landlord’s notice of entry",
-  "street-parking": "street parking notice",
-  "change-order": "change order notice",
-  "invoice-cover": "invoice cover letter",
-};
+export const LETTER_SAID = Object.fromEntries(
+  LETTER_KINDS.map((kind) => [kind, LETTERS[kind].said]),
+) as Readonly<Record<LetterKind, string>>;
 
 export const METHOD_WORDS: Record<DeliveryMethod, string> = {
   "first-class": "first-class mail",

@@ -12,29 +12,9 @@ import {
   usually,
   words,
 } from "./field.ts";
+import { LETTER_KINDS, type LetterKind } from "./letter-kind.ts";
 
-/** Letter kinds of the trade; A to L in the office's own list. */
-export const LETTER_KINDS = [
-  "finding",
-  "tie-in-inquiry",
-  "test-visit",
-  "proposed-split",
-  "entry-consent",
-  "joint-agreement",
-  "work-start",
-  "drain-pause",
-  "spill",
-  "share-demand",
-  "authority-response",
-  "close-out",
-  "drains-back",
-  "meeting",
-  "landlord-entry",
-  "street-parking",
-  "change-order",
-  "invoice-cover",
-] as const;
-export type LetterKind = (typeof LETTER_KINDS)[number];
+export { LETTER_KINDS, type LetterKind };
 
 const NOTICE_STATES = ["draft", "sent"] as const;
 

@@ -1,31 +1,10 @@
 import { CONSENT_KINDS, type ConsentKind } from "../facts/consent.ts";
-import type { LetterKind, Notice } from "../facts/notice.ts";
-
-/** What each letter puts to its reader for consent. */
-const ASKED: Record<LetterKind, readonly ConsentKind[]> = {
-  finding: [],
-  "tie-in-inquiry": [],
-  "test-visit": ["enter"],
-  "proposed-split": ["pay"],
-  "entry-consent": ["enter", "dig"],
-  "joint-agreement": ["agreement-signed"],
-  "work-start": [],
-  "drain-pause": [],
-  spill: [],
-  "share-demand": [],
-  "authority-response": [],
-  "close-out": [],
-  "drains-back": [],
-  meeting: [],
-  "landlord-entry": [],
-  "street-parking": [],
-  "change-order": [],
-  "invoice-cover": [],
-};
+import { LETTERS, type LetterKind } from "../facts/letter-kind.ts";
+import type { Notice } from "../facts/notice.ts";
 
 /** The consents that a letter of this kind asks for, on screen or on paper. */
 export function consentsAsked(kind: LetterKind): readonly ConsentKind[] {
-  return ASKED[kind];
+  return LETTERS[kind].asks;
 }
 
 /**

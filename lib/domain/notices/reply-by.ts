@@ -1,7 +1,6 @@
 import { dayOfRule } from "../calendar/rule-day.ts";
-import type { ClockEvent } from "../facts/clock-rule.ts";
+import { LETTERS, type LetterKind } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
-import type { LetterKind } from "../facts/notice.ts";
 import type { Day } from "../time/day.ts";
 
 /** The day by which a rule on file has an answer come, with how it was counted. */
@@ -11,17 +10,6 @@ export interface ReplyBy {
   readonly sentence: string;
   readonly citation: string;
 }
-
-/** Which events each letter that asks for an answer is; a letter that only tells is none. */
-const STARTS: Partial<Record<LetterKind, readonly ClockEvent[]>> = {
-  finding: ["letter-sent"],
-  "tie-in-inquiry": ["letter-sent"],
-  "test-visit": ["letter-sent"],
-  "proposed-split": ["letter-sent", "split-sent"],
-  "entry-consent": ["letter-sent"],
-  "joint-agreement": ["letter-sent"],
-  "share-demand": ["letter-sent", "certified-letter-mailed"],
-};
 
 /**
  * By when a letter that goes today has an answer due under the authority's rules on letters; where
@@ -33,7 +21,7 @@ export function replyByFor(
   kind: LetterKind,
   today: Day,
 ): ReplyBy | null {
-  const events = STARTS[kind] ?? [];
+  const events = LETTERS[kind].answeredFrom ?? [];
   const days = (authority?.clockRules ?? [])
     .filter(
       ({ event, way, meaning }) =>

@@ -3,6 +3,7 @@ import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
 import { answerOf } from "../notices/answered.ts";
 import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../notices/arrival.ts";
 import { paragraph, table } from "../paper/common.ts";
+import { LETTER_PLANS } from "../paper/kinds/index.ts";
 import { EN } from "../paper/words-en.ts";
 import { DELIVERY_WORDS } from "./notice-state.ts";
 import type { Sheet } from "./packet.ts";
@@ -24,7 +25,7 @@ export function noticeSheet({ file }: { readonly file: LineFile }): Sheet {
 
 function rowsOf(file: LineFile, notice: Notice): string[][] {
   const party = file.parties.find(({ id }) => id === notice.partyId);
-  const letter = `${EN.title[notice.kind]}, to ${party?.name ?? "unknown"}`;
+  const letter = `${LETTER_PLANS[notice.kind].title.en}, to ${party?.name ?? "unknown"}`;
   const arrival = arrivalOf(file, notice);
   const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
   if (attempts.length === 0)

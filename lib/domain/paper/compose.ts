@@ -4,11 +4,9 @@ import { consentsAsked } from "../notices/asked.ts";
 import { windowLines } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { dayAt } from "../time/days.ts";
-import { BODIES, CHOICES } from "./bodies.ts";
-import { isWaterOnly } from "./body-visit.ts";
-import { isAuthority } from "./body-work.ts";
 import { cautionBlocks } from "./cautions.ts";
 import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
+import { LETTER_PLANS } from "./kinds/index.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
 
 /**
@@ -28,11 +26,12 @@ export function composeLetter(input: LetterInput): Letter {
 function composeIn(input: LetterInput): Letter {
   const facts = letterFacts(input);
   const { notice, words, report, office } = facts;
+  const plan = LETTER_PLANS[notice.kind];
   const reference = referenceOf(facts);
   const day = notice.sentAt === null ? report.today : dayAt(notice.sentAt, office.zone);
   return {
     kind: notice.kind,
-    asks: notice.kind === "test-visit" && isWaterOnly(facts) ? [] : consentsAsked(notice.kind),
+    asks: plan.asksNothing?.(facts) ? [] : consentsAsked(notice.kind),
     language: notice.language,
     title: titleOf(facts),
     day,
@@ -53,18 +52,15 @@ function composeIn(input: LetterInput): Letter {
   };
 }
 
-/** A report of a spill to an authority asks nobody to keep away; where nobody comes in is no visit. */
 function titleOf(facts: LetterFacts): string {
-  const { notice, words } = facts;
-  if (notice.kind === "spill" && isAuthority(facts)) return words.spill.reportTitle;
-  if (notice.kind === "test-visit" && isWaterOnly(facts)) return words.visit.titleWater;
-  return words.title[notice.kind];
+  const { title, titleFor } = LETTER_PLANS[facts.notice.kind];
+  return titleFor?.(facts) ?? title[facts.notice.language];
 }
 
 function blocksOf(facts: LetterFacts): LetterBlock[] {
   const { notice, words, office } = facts;
   const by = notice.createdBy === "" ? office.name : notice.createdBy;
-  const body = BODIES[notice.kind](facts);
+  const body = LETTER_PLANS[notice.kind].body(facts);
   const asked = body.filter(isLead);
   return [
     ...asked,
@@ -102,12 +98,16 @@ function contactLines({ office, words }: LetterFacts): string[] {
 /** Only a letter that has an answer slip asks for an answer by a day. */
 function answerBy(facts: LetterFacts): string {
   const { notice, words } = facts;
-  if (notice.replyBy === null || CHOICES[notice.kind](facts).length === 0) return "";
+  if (notice.replyBy === null || choicesOf(facts).length === 0) return "";
   return words.weekday(notice.replyBy);
 }
 
+function choicesOf(facts: LetterFacts): readonly string[] {
+  return LETTER_PLANS[facts.notice.kind].choices(facts);
+}
+
 function slipOf(facts: LetterFacts): LetterBlock[] {
-  const choices = CHOICES[facts.notice.kind](facts);
+  const choices = choicesOf(facts);
   if (choices.length === 0) return [];
   return [{ kind: "answer-slip", choices, returnBy: answerBy(facts) }];
 }

@@ -14,6 +14,7 @@ import { personsOf } from "../consent/signer-name.ts";
 import { type ConsentStanding, signedStanding } from "../consent/standing.ts";
 import type { LinkStop } from "../consent/stops.ts";
 import type { Consent } from "../facts/consent.ts";
+import { LETTERS } from "../facts/letter-kind.ts";
 import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Notice, Reply } from "../facts/notice.ts";
 import type { Signature } from "../facts/signature.ts";
@@ -120,7 +121,7 @@ export function linkView(shown: Shown): LinkView | null {
     superseded: supersededIn(file, notice, asks),
     replies: file.replies.filter(({ noticeId }) => noticeId === notice.id),
     asks,
-    onPaper: notice.kind === "joint-agreement",
+    onPaper: LETTERS[notice.kind].onPaper === true,
     signed: signedBy(file, report, notice),
   };
 }

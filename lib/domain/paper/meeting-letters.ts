@@ -2,7 +2,8 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { MeetingWish, MeetingWord } from "../facts/meeting.ts";
 import type { LetterKind } from "../facts/notice.ts";
 import type { Report } from "../findings/report.ts";
-import { type Recipient, recipientsOf } from "./recipients.ts";
+import type { Recipient } from "./addressed.ts";
+import { recipientsOf } from "./recipients.ts";
 
 /** The letter that answers each wish. */
 const WISH_LETTERS: Record<MeetingWish, LetterKind> = {

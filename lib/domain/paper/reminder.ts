@@ -9,6 +9,7 @@ import { latestSplit } from "../split/latest-split.ts";
 import type { Day } from "../time/day.ts";
 import { addDays, daysBetween } from "../time/days.ts";
 import { LETTER_WORDS } from "./facts.ts";
+import { LETTER_PLANS } from "./kinds/index.ts";
 import { recipientsOf } from "./recipients.ts";
 
 /** A second letter of the same kind to someone whose reply is past due. */
@@ -68,9 +69,6 @@ function isDrafted(file: LineFile, { kind, partyId, propertyId, tieInId }: Notic
   );
 }
 
-/** Letters that may only go to those whom the file names for them. */
-const ONLY_TO_RECIPIENTS: readonly LetterKind[] = ["tie-in-inquiry", "share-demand"];
-
 /** The version that the reminder is on; undefined where the letter is not due to them any more. */
 function splitFor(file: LineFile, report: Report, notice: Notice): string | null | undefined {
   const due = recipientsOf(file, report, notice.kind).find(
@@ -78,7 +76,7 @@ function splitFor(file: LineFile, report: Report, notice: Notice): string | null
       partyId === notice.partyId && propertyId === notice.propertyId && tieInId === notice.tieInId,
   );
   if (due !== undefined) return due.splitId;
-  if (ONLY_TO_RECIPIENTS.includes(notice.kind)) return undefined;
+  if (LETTER_PLANS[notice.kind].named !== undefined) return undefined;
   const isNewest = notice.splitId === null || notice.splitId === latestSplit(file)?.id;
   return isNewest ? notice.splitId : undefined;
 }

@@ -113,26 +113,6 @@ export const EN = {
     pause: (place: string, day: string, hours: string) =>
       `Do not let any water go down any drain at ${place} on ${day}${hours === "" ? "" : `, ${hours}`}.`,
   },
-  title: {
-    finding: "What the camera found in a shared sewer pipe",
-    "tie-in-inquiry": "A question about a sewer connection",
-    "test-visit": "Notice of a drain test visit",
-    "proposed-split": "Proposed cost split for the shared sewer",
-    "entry-consent": "Request to enter and dig",
-    "joint-agreement": "Agreement on the shared sewer",
-    "work-start": "Work on the shared sewer is about to start",
-    "drain-pause": "Do not use your drains",
-    spill: "Sewage spill: please keep away",
-    "share-demand": "Payment request: your share",
-    "authority-response": "Response regarding the shared private sewer",
-    "close-out": "Closeout documents for the shared sewer",
-    "drains-back": "You may use your drains again",
-    meeting: "Meeting about the shared sewer",
-    "landlord-entry": "Notice of entry",
-    "street-parking": "Please keep this part of the street clear",
-    "change-order": "Change order for the shared sewer work",
-    "invoice-cover": "Your invoice for the shared sewer work",
-  },
   subject: (title: string, place: string) => (place === "" ? title : `${title}: ${place}`),
 
   material: {

@@ -150,26 +150,6 @@ export const ES: LetterWords = {
     pause: (place, day, hours) =>
       `No deje correr agua por ningún desagüe de ${place} el ${day}${hours === "" ? "" : `, ${hours}`}.`,
   },
-  title: {
-    finding: "Lo que vio la cámara en el desagüe compartido",
-    "tie-in-inquiry": "Una pregunta sobre una conexión de desagüe",
-    "test-visit": "Aviso de una visita para probar los desagües",
-    "proposed-split": "Propuesta de reparto del costo del desagüe compartido",
-    "entry-consent": "Solicitud para entrar y excavar",
-    "joint-agreement": "Acuerdo sobre el desagüe compartido",
-    "work-start": "Va a empezar la obra en el desagüe compartido",
-    "drain-pause": "No use sus desagües",
-    spill: "Derrame de aguas negras: manténgase lejos",
-    "share-demand": "Solicitud de pago de su parte",
-    "authority-response": "Respuesta sobre el desagüe privado compartido",
-    "close-out": "Documentos de cierre del desagüe compartido",
-    "drains-back": "Ya puede usar sus desagües",
-    meeting: "Reunión sobre el desagüe compartido",
-    "landlord-entry": "Aviso de entrada a la vivienda",
-    "street-parking": "Deje libre esta parte de la calle",
-    "change-order": "Cambio en la obra del desagüe compartido",
-    "invoice-cover": "Su factura por la obra del desagüe compartido",
-  },
   subject: (title, place) => (place === "" ? title : `${title}: ${place}`),
 
   material: {

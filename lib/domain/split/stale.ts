@@ -137,3 +137,9 @@ function sayAmounts(changes: readonly ShareChange[]): string {
   });
   return sayList(words);
 }
+
+/** Whether a version no longer gives the amounts that the report works out by its rule. */
+export function isStale({ splits }: Pick<Report, "splits">, version: SplitVersion): boolean {
+  const outcome = splits.find(({ choice }) => choice.rule === version.rule);
+  return outcome !== undefined && outcome.basis !== version.basis;
+}

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
-import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { isStale } from "#lib/domain/split/stale.ts";
 import { nobodysTieIns } from "#lib/domain/split/unknown-owner.ts";
 import { lineFileOf } from "../../file.ts";
 import { HoldBoxes } from "../../holds.tsx";

@@ -5,7 +5,6 @@ import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { isStale } from "#lib/domain/desk/cost-answer.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import {
@@ -19,6 +18,7 @@ import {
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { signersFor } from "#lib/domain/party/signers.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { isStale } from "#lib/domain/split/stale.ts";
 import { addDays } from "#lib/domain/time/days.ts";
 import { partyName, propertyName, tieInName } from "../../names.ts";
 import { invoiceSplitAction } from "./actions.ts";

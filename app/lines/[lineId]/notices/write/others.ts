@@ -1,6 +1,7 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
-import type { Recipient } from "#lib/domain/paper/recipients.ts";
+import type { Recipient } from "#lib/domain/paper/addressed.ts";
+import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 
 /**
@@ -12,10 +13,11 @@ export function othersFor(
   kind: LetterKind,
   proposed: readonly Recipient[],
 ): Recipient[] {
-  if (kind === "share-demand") return [];
-  const tieInIds = kind === "tie-in-inquiry" ? asked(proposed) : [null];
-  const splitId = kind === "proposed-split" ? (latestSplit(file)?.id ?? null) : null;
-  if (kind === "proposed-split" && splitId === null) return [];
+  const { named, about } = LETTER_PLANS[kind];
+  if (named === "always") return [];
+  const tieInIds = about === "tie-in" ? asked(proposed) : [null];
+  const splitId = about === "split" ? (latestSplit(file)?.id ?? null) : null;
+  if (about === "split" && splitId === null) return [];
   const others = new Map<string, Recipient>();
   for (const { partyId, propertyId } of file.roles) {
     const party = file.parties.find((each) => each.id === partyId);

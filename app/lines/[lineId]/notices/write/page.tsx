@@ -4,9 +4,8 @@ import { ButtonLink } from "#app/_components/button.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { type LetterDue, lettersDue } from "#lib/domain/desk/letters-due.ts";
-import type { HoldStop } from "#lib/domain/facts/hold.ts";
+import { LETTER_KINDS, LETTERS } from "#lib/domain/facts/letter-kind.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { capital } from "#lib/domain/say/capital.ts";
@@ -14,18 +13,11 @@ import { sayList } from "#lib/domain/say/say-list.ts";
 import { lineFileOf } from "../../file.ts";
 import { HoldBoxes } from "../../holds.tsx";
 import { counted, lowered, partyName } from "../../names.ts";
-import { LETTER_PURPOSES, LETTER_WORDS } from "../../terms.ts";
+import { LETTER_WORDS } from "../../terms.ts";
 import { RecipientForm } from "./recipient-form.tsx";
 import styles from "./write.module.css";
 
 export const metadata: Metadata = { title: "Write letters" };
-
-/** What may be held of a letter before it goes. */
-const STOPPED_BY: Partial<Record<LetterKind, readonly HoldStop[]>> = {
-  "share-demand": ["demand"],
-  "drain-pause": ["pause"],
-  "test-visit": ["test-visit"],
-};
 
 export default async function WritePage({
   params,
@@ -42,12 +34,12 @@ export default async function WritePage({
   if (kind === null) return <ChooseKind lineId={lineId} file={file} report={report} due={due} />;
   return (
     <>
-      <PageHead asked={LETTER_WORDS[kind]} answer={LETTER_PURPOSES[kind]}>
+      <PageHead asked={LETTER_WORDS[kind]} answer={LETTERS[kind].purpose}>
         <p>
           <Link href={`/lines/${lineId}/notices/write`}>Choose another letter</Link>
         </p>
       </PageHead>
-      <HoldBoxes lineId={lineId} holds={report.holds} stops={STOPPED_BY[kind] ?? []} />
+      <HoldBoxes lineId={lineId} holds={report.holds} stops={LETTERS[kind].stops ?? []} />
       <Section
         title="Recipients"
         note="Suggested from the file. Select or clear; a draft is created for each. Nothing is sent yet."
@@ -105,7 +97,7 @@ function ChooseKind({
                 {LETTER_WORDS[kind]}
               </Link>
               <br />
-              {LETTER_PURPOSES[kind]}{" "}
+              {LETTERS[kind].purpose}{" "}
               <span className="muted">
                 {capital(counted(recipientsOf(file, report, kind).length, "suggested recipient"))}.
               </span>

@@ -1,12 +1,67 @@
-import type { TestStop } from "../facts/test-day.ts";
-import { type VisitDay, visitDays } from "../testing/visit.ts";
-import { heading, lead, list, paragraph, replyBy, table } from "./common.ts";
-import type { LetterFacts } from "./facts.ts";
-import { eventOf, hoursWords } from "./hours.ts";
-import type { LetterBlock } from "./letter.ts";
+import type { LineFile } from "../../facts/line-file.ts";
+import type { TestStop } from "../../facts/test-day.ts";
+import type { Report } from "../../findings/report.ts";
+import { type VisitDay, visitDays } from "../../testing/visit.ts";
+import { formatDay } from "../../time/format-day.ts";
+import { type About, aboutProperty, atEvery, candidateStops, OWNERS } from "../addressed.ts";
+import { callsBeforeVisit } from "../calls-first.ts";
+import { heading, lead, list, paragraph, replyBy, table } from "../common.ts";
+import type { LetterFacts } from "../facts.ts";
+import { eventOf, hoursWords } from "../hours.ts";
+import type { LetterBlock } from "../letter.ts";
+import type { LetterPlan } from "../letter-plan.ts";
+
+/** Whoever lives at or owns a stop of a test day is told when, who comes and what to do. */
+export const TEST_VISIT: LetterPlan = {
+  title: {
+    en: "Notice of a drain test visit",
+    es: "Aviso de una visita para probar los desagües",
+  },
+  titleFor: (facts) => (isWaterOnly(facts) ? facts.words.visit.titleWater : null),
+  recipients: (file, report) =>
+    atEvery(file, visitStops(file, report), [...OWNERS, "occupant", "manager"]),
+  // Where nobody comes in, nobody is asked to be let in.
+  asksNothing: isWaterOnly,
+  callsFirst: callsBeforeVisit,
+  body: visitBody,
+  choices: (facts) =>
+    isWaterOnly(facts) ? facts.words.visit.choicesWater : facts.words.visit.choices,
+  cautions: ["dye", "smoke", "gas"],
+  // A planned day is one of dye tests.
+  spared: (facts) => (visitDaysOf(facts).length > 0 ? ["smoke"] : []),
+  gaps: [hasVisitDay],
+  due: testDayAhead,
+};
+
+/**
+ * The addresses of the test days still to come, each once: those that are visited and those that are
+ * asked to keep water off. While no day is planned, every candidate.
+ */
+function visitStops(file: LineFile, report: Report): About[] {
+  const planned = file.properties.filter(
+    ({ id }) => visitDays(file, report, { propertyId: id, unitId: null }).length > 0,
+  );
+  return planned.length === 0 ? candidateStops(file, report) : planned.map(aboutProperty);
+}
+
+function hasVisitDay(facts: LetterFacts): string | null {
+  const { notice, place } = facts;
+  if (notice.kind !== "test-visit" || visitDaysOf(facts).length > 0) return null;
+  const entry = eventOf(facts, "tenant-entry");
+  if (facts.file.testDays.length === 0 && entry !== null)
+    return hoursWords(entry, facts.words) === ""
+      ? "The hours of the visit are not set: enter when it begins and ends with the event, or plan a test day."
+      : null;
+  return `No test day to come has a stop at ${place} or asks it to keep water off: plan the day first.`;
+}
+
+function testDayAhead({ testDays }: LineFile, { today }: Report) {
+  const next = testDays.map(({ on }) => on).find((on) => on >= today);
+  return next === undefined ? null : { because: `A test day is set for ${formatDay(next, today)}` };
+}
 
 /** The coming test days that have to do with the reader's own address, or unit of it. */
-export function visitDaysOf({ file, report, property, party }: LetterFacts): VisitDay[] {
+function visitDaysOf({ file, report, property, party }: LetterFacts): VisitDay[] {
   if (property === null) return [];
   const roles = file.roles.filter(
     (role) => role.partyId === party.id && role.propertyId === property.id,
@@ -16,13 +71,13 @@ export function visitDaysOf({ file, report, property, party }: LetterFacts): Vis
 }
 
 /** Nobody comes in: the reader is only asked to use no water. */
-export function isWaterOnly(facts: LetterFacts): boolean {
+function isWaterOnly(facts: LetterFacts): boolean {
   const days = visitDaysOf(facts);
   return days.length > 0 && days.every(({ slots }) => slots.length === 0);
 }
 
 /** When we come to this address by the plan, what happens, what must not be done meanwhile. */
-export function visitBody(facts: LetterFacts): LetterBlock[] {
+function visitBody(facts: LetterFacts): LetterBlock[] {
   const { words, place } = facts;
   const days = visitDaysOf(facts);
   if (isWaterOnly(facts))

@@ -1,9 +1,10 @@
-import type { RecordEntry } from "../facts/record.ts";
-import type { EntryFinding, TieInFinding } from "../findings/report.ts";
-import { counterTolerance } from "../run/convert.ts";
-import { unseenStretches } from "../run/coverage.ts";
-import { faultsSeen, type SeenFault, waterSeen } from "../run/faults.ts";
-import { newestPicture } from "../run/newest-picture.ts";
+import type { LineFile } from "../../facts/line-file.ts";
+import type { RecordEntry } from "../../facts/record.ts";
+import type { EntryFinding, TieInFinding } from "../../findings/report.ts";
+import { counterTolerance } from "../../run/convert.ts";
+import { unseenStretches } from "../../run/coverage.ts";
+import { faultsSeen, type SeenFault, waterSeen } from "../../run/faults.ts";
+import { aboutProperty, atEvery, LOT_OWNERS } from "../addressed.ts";
 import {
   heading,
   heldStretches,
@@ -13,16 +14,37 @@ import {
   pictures,
   replyBy,
   table,
-} from "./common.ts";
-import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "./facts.ts";
-import { groundsOf } from "./grounds.ts";
-import type { LetterBlock, LetterPicture } from "./letter.ts";
-import { letterStrip } from "./letter-strip.ts";
-import { longSide, shortSide } from "./side-said.ts";
-import type { LetterWords } from "./words-en.ts";
+} from "../common.ts";
+import { knownOwner, type LetterFacts, pipeOf, placeOf, whoOf } from "../facts.ts";
+import type { LetterBlock } from "../letter.ts";
+import type { LetterPlan } from "../letter-plan.ts";
+import { letterStrip } from "../letter-strip.ts";
+import { shortSide } from "../side-said.ts";
+import { byStation, stillOf } from "../stills.ts";
+import type { LetterWords } from "../words-en.ts";
+
+/** Every owner, and those of crossed lots, are told what was seen and what is not yet known. It informs: a day to reply by is the office’s choice. */
+export const FINDING: LetterPlan = {
+  title: {
+    en: "What the camera found in a shared sewer pipe",
+    es: "Lo que vio la cámara en el desagüe compartido",
+  },
+  recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_OWNERS),
+  body: findingBody,
+  choices: ({ words }) => words.finding.choices,
+  cautions: ["records", "cap", "gas", "sewage"],
+  gaps: [],
+  due: cameraSaw,
+};
+
+function cameraSaw({ runs, observations }: LineFile) {
+  return runs.length === 0 || observations.length === 0
+    ? null
+    : { because: "The camera run is on file, and every owner is to know what it saw" };
+}
 
 /** What is asked, what is not yet known, then what was seen, when and by whom; no blame and no money. */
-export function findingBody(facts: LetterFacts): LetterBlock[] {
+function findingBody(facts: LetterFacts): LetterBlock[] {
   const { words } = facts;
   return [
     ...lead(words.lead.finding(replyBy(facts))),
@@ -71,10 +93,6 @@ function runLines({ file, words }: LetterFacts): LetterBlock[] {
       return line(words.day(run.ranOn), run.operator, run.accessPoint, seen);
     }),
   );
-}
-
-function byStation(a: { station: number | null }, b: { station: number | null }): number {
-  return (a.station ?? Number.MAX_SAFE_INTEGER) - (b.station ?? Number.MAX_SAFE_INTEGER);
 }
 
 function tieInTable(facts: LetterFacts): LetterBlock[] {
@@ -127,18 +145,6 @@ function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
   const nobodys = report.tieIns.filter((finding) => finding.live && knownOwner(finding) === null);
   const shown = [...own, ...nobodys.toSorted(byStation)];
   return [...new Set(shown)].slice(0, MOST_PICTURES);
-}
-
-/** The newest still of a tie-in, with where and when it was seen. */
-function stillOf(
-  { file, words }: LetterFacts,
-  { tieIn, station, uncertainty }: TieInFinding,
-): LetterPicture[] {
-  const found = newestPicture(file, tieIn.id);
-  if (found === null) return [];
-  const where = station === null ? words.finding.relative : words.about(station, uncertainty ?? 0);
-  const caption = words.picture.caption(tieIn.label, where, words.day(found.run.ranOn));
-  return [{ uploadId: found.uploadId, caption, alt: words.picture.alt(caption) }];
 }
 
 function faultLines(facts: LetterFacts): LetterBlock[] {
@@ -239,45 +245,4 @@ function answerLines({ report, words }: LetterFacts): string[] {
   return heldStretches(report.reaches)
     .filter(({ holder }) => holder === "unclear")
     .map(({ from, to }) => words.finding.unclear(words.stretch(from, to)));
-}
-
-/** Why this address is asked about one tie-in, and what would help to settle it. */
-export function inquiryBody(facts: LetterFacts): LetterBlock[] {
-  const { words, asked } = facts;
-  const opening =
-    asked?.station == null
-      ? words.inquiry.openingUnplaced
-      : words.inquiry.opening(
-          words.about(asked.station, asked.uncertainty ?? 0),
-          longSide(facts, asked),
-        );
-  return [
-    ...lead(words.lead.inquiry(facts.place, replyBy(facts))),
-    paragraph(opening),
-    paragraph(words.inquiry.why(words.list(groundsOf(facts)))),
-    paragraph(words.inquiry.whyMatters),
-    heading(words.inquiry.ask),
-    ...list(words.inquiry.asks),
-    heading(words.inquiry.facts),
-    ...askedTable(facts),
-    ...(asked?.station == null ? [] : [letterStrip(facts, "one")]),
-    ...pictures(asked === null ? [] : stillOf(facts, asked)),
-  ];
-}
-
-function askedTable(facts: LetterFacts): LetterBlock[] {
-  const { asked, words } = facts;
-  if (asked === null) return [];
-  const { inquiry } = words;
-  const { tieIn } = asked;
-  return table(inquiry.factHead, [
-    [
-      inquiry.station,
-      asked.station === null ? words.unknown : words.about(asked.station, asked.uncertainty ?? 0),
-    ],
-    [inquiry.side, longSide(facts, asked)],
-    [inquiry.size, tieIn.diameter === null ? words.unknown : words.inches(tieIn.diameter)],
-    [inquiry.material, words.material[tieIn.material]],
-    [inquiry.evidence, inquiry.level[asked.level] ?? words.unknown],
-  ]);
 }

@@ -1,10 +1,13 @@
-import { insuranceStanding, type StandingPaper } from "../clocks/contractor-standing.ts";
-import { endOfWork } from "../clocks/work-end.ts";
-import { workOnLot } from "../consent/lots-worked.ts";
-import type { DigArea } from "../facts/dig-area.ts";
-import type { ScopeItem } from "../facts/scope.ts";
-import { plainFeet } from "../length/station.ts";
-import { formatPhone } from "../party/phone.ts";
+import { insuranceStanding, type StandingPaper } from "../../clocks/contractor-standing.ts";
+import { endOfWork } from "../../clocks/work-end.ts";
+import { workOnLot } from "../../consent/lots-worked.ts";
+import { areaLacks, type DigArea } from "../../facts/dig-area.ts";
+import type { LineFile } from "../../facts/line-file.ts";
+import type { ScopeItem } from "../../facts/scope.ts";
+import type { Report } from "../../findings/report.ts";
+import { plainFeet } from "../../length/station.ts";
+import { formatPhone } from "../../party/phone.ts";
+import { type About, aboutProperty, atEvery, LOT_OWNERS } from "../addressed.ts";
 import {
   heading,
   lead,
@@ -14,13 +17,57 @@ import {
   whereIs,
   workBegins,
   workTitle,
-} from "./common.ts";
-import { type LetterFacts, placeOf } from "./facts.ts";
-import type { LetterBlock } from "./letter.ts";
-import { letterStrip } from "./letter-strip.ts";
+} from "../common.ts";
+import type { LetterFacts } from "../facts.ts";
+import type { LetterBlock } from "../letter.ts";
+import type { LetterPlan } from "../letter-plan.ts";
+import { letterStrip } from "../letter-strip.ts";
+
+/** Owners of lots to enter or dig are asked for leave: where, when, on what terms. */
+export const ENTRY_CONSENT: LetterPlan = {
+  title: {
+    en: "Request to enter and dig",
+    es: "Solicitud para entrar y excavar",
+  },
+  recipients: (file, report) => atEvery(file, lotsToEnter(file, report), LOT_OWNERS),
+  wantsReply: true,
+  body: entryBody,
+  choices: ({ words }) => words.entry.choices,
+  cautions: ["enterOnly", "trench", "sewage", "records"],
+  gaps: [hasDigArea, isInsured],
+  due: areaEntered,
+};
+
+/** Lots with an area entered, and lots over or on whose branch something is done. */
+function lotsToEnter(file: LineFile, { tieIns }: Report): About[] {
+  const asked = new Set(file.digAreas.map(({ propertyId }) => propertyId));
+  return file.properties
+    .filter(({ id }) => asked.has(id) || workOnLot(file, tieIns, id).entered.length > 0)
+    .map(aboutProperty);
+}
+
+function hasDigArea(facts: LetterFacts): string | null {
+  const areas = digAreasOf(facts);
+  if (areas.length === 0)
+    return `The area to enter or dig at ${facts.place} is not entered: where, how large, which days, who puts the surface back.`;
+  const lacks = [...new Set(areas.flatMap(areaLacks))];
+  return lacks.length === 0
+    ? null
+    : `Of the area at ${facts.place} is not entered: ${lacks.join(", ")}.`;
+}
+
+function isInsured(facts: LetterFacts): string | null {
+  const paper = insuranceFor(facts);
+  const fine = paper.state === "in-force" || paper.state === "end-of-work-unknown";
+  return fine ? null : paper.sentence;
+}
+
+function areaEntered({ digAreas }: LineFile) {
+  return digAreas.length === 0 ? null : { because: "Lots are to be entered or dug" };
+}
 
 /** Where, when, on what terms as they were entered; and that it can be taken back. */
-export function entryBody(facts: LetterFacts): LetterBlock[] {
+function entryBody(facts: LetterFacts): LetterBlock[] {
   const { words, place } = facts;
   const lines = areaLines(facts);
   const crossed = facts.file.crossings.some(({ propertyId }) => propertyId === facts.property?.id);
@@ -42,7 +89,7 @@ export function entryBody(facts: LetterFacts): LetterBlock[] {
 }
 
 /** The areas that were entered for the reader's lot. */
-export function digAreasOf({ file, property }: LetterFacts): DigArea[] {
+function digAreasOf({ file, property }: LetterFacts): DigArea[] {
   return file.digAreas.filter(({ propertyId }) => propertyId === property?.id);
 }
 
@@ -58,7 +105,7 @@ function areaWords({ words }: LetterFacts, area: DigArea): string {
 }
 
 /** The liability insurance, held against the last day on the reader's lot, else that of the work. */
-export function insuranceFor({ office, report, file, property }: LetterFacts): StandingPaper {
+function insuranceFor({ office, report, file, property }: LetterFacts): StandingPaper {
   const lasts = file.digAreas.flatMap(({ propertyId, lastOn }) =>
     propertyId === property?.id ? (lastOn ?? []) : [],
   );
@@ -129,28 +176,4 @@ function areaLines(facts: LetterFacts): string[] {
 /** What is done on the reader's lot or branch. */
 function workHere({ file, report, property }: LetterFacts): readonly ScopeItem[] {
   return property === null ? [] : workOnLot(file, report.tieIns, property.id).entered;
-}
-
-/** What the recorded agreement is for and how it comes about; no amounts. */
-export function agreementBody(facts: LetterFacts): LetterBlock[] {
-  const { file, report, words } = facts;
-  const ids = new Set([
-    ...report.tieIns.map(({ propertyId }) => propertyId),
-    ...file.crossings.map(({ propertyId }) => propertyId),
-  ]);
-  const places = file.properties
-    .filter(({ id }) => ids.has(id))
-    .map(({ address }) => placeOf(address));
-  const existing = file.agreements.map(({ title, recordingNumber }) =>
-    words.agreement.existing(title, recordingNumber),
-  );
-  return [
-    ...lead(words.lead.agreement(replyBy(facts))),
-    paragraph(words.agreement.opening),
-    ...existing.map(paragraph),
-    heading(words.agreement.parties),
-    ...list(places),
-    heading(words.agreement.steps),
-    ...list(words.agreement.stepLines(file.authority?.name ?? words.agreement.authority)),
-  ];
 }
