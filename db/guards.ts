@@ -109,7 +109,8 @@ const KEPT: Readonly<Record<string, Kept>> = {
     words: "a letter that was sent stays as it was sent",
   },
   deliveries: {
-    columns: [...ROW, "notice_id", "method", "sent_on", "by"],
+    columns: [...ROW, "notice_id", "method", "sent_on", "by", "at", "place", "handed_to"],
+    once: ["declared_upload_id"],
     neither: UNEXPLAINED,
     keys: [ROW],
     words: "what became of a delivery is only corrected with a reason",

@@ -679,6 +679,16 @@ const SPOKEN = `0:05 Run two, going in at the alley cleanout, counter on zero, l
 3:15 Can't get past the roots at thirty-three. Pulling back.
 `;
 
+/** Invented numbers of certified mail, with check digits that fit. */
+const NUMBERS = [
+  "9407555010000000000004",
+  "9407555010000000000011",
+  "9407555010000000000028",
+  "9407555010000000000035",
+  "9407555010000000000042",
+  "9407555010000000000059",
+];
+
 function writeFinding(desk: Desk, actor: Actor, lineId: string): void {
   const act = desk(actor, "2026-11-16");
   const owners = [
@@ -712,7 +722,7 @@ function writeFinding(desk: Desk, actor: Actor, lineId: string): void {
         deliveryId: delivery.id,
         outcome,
         outcomeOn: "2026-11-19",
-        tracking: `9407 5550 1${at} 00`,
+        tracking: NUMBERS[at] ?? "",
         note: outcome === "returned" ? "Box closed" : "",
         proofUploadId: null,
       }),

@@ -14,6 +14,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
+import { wrongNumber } from "./record-delivery.ts";
 
 /** What became of a delivery, with its proof. */
 interface Said {
@@ -104,7 +105,9 @@ function wrongOutcome(
   file: LineFile,
   { change, delivery }: { change: Said; delivery: Delivery },
 ) {
-  const { outcome, outcomeOn, proofUploadId } = change;
+  const { outcome, outcomeOn, proofUploadId, tracking } = change;
+  const number = tracking === delivery.tracking ? null : wrongNumber(delivery.method, tracking);
+  if (number !== null) return refuse("bad-value", "tracking", number);
   if (!DELIVERY_OUTCOMES.includes(outcome))
     return refuse("bad-value", "outcome", "Choose a result");
   if (proofUploadId !== null && !file.uploads.some(({ id }) => id === proofUploadId))

@@ -35,6 +35,7 @@ import { isDemandable } from "./draft-notices.ts";
 import { newLink, putLink, wrongDays } from "./link-rows.ts";
 import { outgoingOf, SECRET_GAP, wrongAddress } from "./outgoing.ts";
 import { pastDay } from "./past-day.ts";
+import { wrongNumber } from "./record-delivery.ts";
 
 interface Sending {
   readonly lineId: string;
@@ -207,7 +208,14 @@ function prepare(act: Act, preparing: Preparing): Result<Sent, Refusal> {
     outcomeOn: null,
     proofUploadId: null,
     note: "",
+    at: "",
+    place: "",
+    handedTo: "",
+    declaredUploadId: null,
   };
+  const number = wrongNumber(delivery.method, delivery.tracking);
+  if (number !== null)
+    return refuse("bad-value", noticeId, `${nameRow(file, "notices", noticeId)}: ${number}`);
   const gaps = letterGaps(facts, { method: sending.method });
   return ok({ notice, letter, delivery, gaps });
 }

@@ -78,7 +78,7 @@ const FREE: Readonly<Record<string, readonly string[]>> = {
   meeting_words: [],
   household_calls: [],
   notices: ["position"],
-  deliveries: ["position", "tracking", "note"],
+  deliveries: ["position", "tracking", "note", "declared_upload_id"],
   splits: ["position"],
   waivers: ["position"],
   uploads: ["position", "note"],

@@ -588,6 +588,10 @@ export function aDelivery(
     outcomeOn: null,
     proofUploadId: null,
     note: "",
+    at: "",
+    place: "",
+    handedTo: "",
+    declaredUploadId: null,
     ...overrides,
   };
 }

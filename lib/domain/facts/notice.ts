@@ -9,6 +9,7 @@ import {
   ref,
   row,
   text,
+  timeOfDay,
   usually,
   words,
 } from "./field.ts";
@@ -81,6 +82,14 @@ export const DELIVERY = row({
     outcomeOn: maybe(day),
     proofUploadId: maybe(ref("uploads")),
     note: words,
+    /** The time of day at which it was done, where somebody noted it. */
+    at: late(timeOfDay),
+    /** Where it was handed over, posted or left. */
+    place: late(words),
+    /** Who took it, for a letter that was handed over. */
+    handedTo: late(words),
+    /** The declaration of this delivery, as it was signed on paper. */
+    declaredUploadId: maybe(ref("uploads")),
   },
 });
 

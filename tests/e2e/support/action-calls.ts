@@ -133,7 +133,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: (db) => [
       { lineId: LINE, noticeId: id(db, of("notices", "and state = 'sent'")) },
       IDLE,
-      aForm({ method: "by-hand", sentOn: DAY, tracking: "", note: "Once more" }),
+      aForm({ method: "by-hand", sentOn: DAY, handedTo: "Her son", note: "Once more" }),
     ],
     writes: true,
   },

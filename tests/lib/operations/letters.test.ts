@@ -58,7 +58,7 @@ test("sendNotices() freezes the letter with its hash, and later changes of facts
       noticeIds,
       method: "certified",
       sentOn: TODAY,
-      tracking: { [noticeIds[0] ?? ""]: "9407 5550" },
+      tracking: { [noticeIds[0] ?? ""]: "9407 5550 1000 0000 0000 04" },
     }),
   );
   const [sent] = fileOf(act, lineId).notices;
@@ -71,7 +71,7 @@ test("sendNotices() freezes the letter with its hash, and later changes of facts
       noticeId: sent?.id,
       method: "certified",
       sentOn: TODAY,
-      tracking: "9407 5550",
+      tracking: "9407 5550 1000 0000 0000 04",
       outcome: "on-its-way",
     },
   ]);
@@ -195,7 +195,7 @@ test("recordDelivery() sends the same letter once more; changeDelivery() says wh
     deliveryId: first?.id ?? "",
     outcome: "returned",
     outcomeOn: "2026-11-19",
-    tracking: "9407",
+    tracking: "9407 5550 1000 0000 0000 11",
     note: "Box closed",
     proofUploadId: null,
   } as const;

@@ -39,12 +39,15 @@ const DELIVERED = {
 test("changeDeliveries() records one result for all that are chosen, each with its own number", () => {
   const { act, lineId, deliveryIds } = aDeskOfLetters();
   const [first = "", second = ""] = deliveryIds;
-  const tracking = { [first]: "9407 5550 01", [second]: "9407 5550 02" };
+  const tracking = {
+    [first]: "9407 5550 1000 0000 0000 04",
+    [second]: "9407 5550 1000 0000 0000 11",
+  };
   const changed = { lineId, deliveryIds: [first, second], ...DELIVERED, tracking };
   expect(must(changeDeliveries(act, changed))).toEqual({ count: 2 });
   expect(fileOf(act, lineId).deliveries).toMatchObject([
-    { outcome: "delivered", outcomeOn: "2026-11-05", tracking: "9407 5550 01" },
-    { outcome: "delivered", outcomeOn: "2026-11-05", tracking: "9407 5550 02" },
+    { outcome: "delivered", outcomeOn: "2026-11-05", tracking: "9407 5550 1000 0000 0000 04" },
+    { outcome: "delivered", outcomeOn: "2026-11-05", tracking: "9407 5550 1000 0000 0000 11" },
     { outcome: "on-its-way", outcomeOn: null },
   ]);
   expect(fileOf(act, lineId).history.at(-1)?.sentence).toMatch(

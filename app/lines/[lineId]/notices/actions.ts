@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, jobAction, onLine, onLineAt } from "#app/action.ts";
-import { checked, id, oneIn, someTexts, text, textOrNull } from "#app/fields.ts";
+import { checked, id, oneIn, orNull, someTexts, text, textOrNull } from "#app/fields.ts";
 import { newToken } from "#app/session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
@@ -12,6 +12,7 @@ import {
   LETTER_KINDS,
   REPLY_KINDS,
 } from "#lib/domain/facts/notice.ts";
+import { parseTime } from "#lib/domain/time/time-of-day.ts";
 import { changeDeliveries } from "#lib/operations/change-deliveries.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
@@ -132,10 +133,17 @@ export const dropDraftAction = formAction(onLetter, {
   leadsTo: (_value, { lineId }) => `/lines/${lineId}/notices`,
 });
 
+const time = orNull(parseTime, "Enter a time as 4:05 pm, or leave it blank.").transform(
+  (at) => at ?? "",
+);
+
 /** One more attempt to bring a letter that was sent already. */
 export const recordDeliveryAction = formAction(onLetter, {
   may: "work-the-file",
-  typed: z.object({ method: delivered, sentOn: text, tracking: text, note: text }),
+  typed: z.object({
+    ...{ method: delivered, sentOn: text, at: time, doneBy: text, place: text, handedTo: text },
+    ...{ tracking: text, note: text, proofUploadId: textOrNull },
+  }),
   does: recordDelivery,
   says: "The delivery attempt is recorded.",
 });

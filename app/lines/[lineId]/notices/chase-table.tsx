@@ -1,9 +1,12 @@
 import Link from "next/link";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
+import { nextWay } from "#lib/domain/notices/next-way.ts";
 import { type Chase, chaseList, noChaseWords } from "#lib/domain/notices/told.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { Beneath } from "../beneath.tsx";
 import { partyName } from "../names.ts";
 import { CHASE_WORDS, LETTER_WORDS } from "../terms.ts";
 
@@ -44,6 +47,7 @@ export function ChaseTable({
               </td>
               <td data-label="Contact">
                 <Reach file={file} partyId={chase.partyId} />
+                <NextWayWords file={file} noticeId={chase.noticeId} />
               </td>
             </tr>
           ))}
@@ -51,6 +55,13 @@ export function ChaseTable({
       </table>
     </div>
   );
+}
+
+/** How to bring a letter that came back. */
+function NextWayWords({ file, noticeId }: { readonly file: LineFile; readonly noticeId: string }) {
+  const notice = file.notices.find(({ id }) => id === noticeId);
+  const next = notice === undefined ? null : nextWay(file, notice);
+  return next === null ? null : <Beneath>Next: {METHOD_WORDS[next.method]}</Beneath>;
 }
 
 function whyWords(chase: Chase, today: string): string {

@@ -58,6 +58,10 @@ function delivery(noticeId: string, rest: Partial<Delivery> = {}): Delivery {
     outcome: "on-its-way",
     outcomeOn: null,
     proofUploadId: null,
+    at: "",
+    place: "",
+    handedTo: "",
+    declaredUploadId: null,
     note: "",
     ...rest,
   };

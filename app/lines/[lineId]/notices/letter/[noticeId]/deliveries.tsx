@@ -7,8 +7,11 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, Notice } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS, OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
+import { type NextWay, nextWay } from "#lib/domain/notices/next-way.ts";
+import { numberFault } from "#lib/domain/notices/tracking.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { optionsOf } from "../../../terms.ts";
 import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
 import { PaperLink } from "../../paper-link.tsx";
@@ -38,7 +41,14 @@ export function Deliveries({ lineId, file, notice, today, work }: DeliveriesProp
           work={work}
         />
       ))}
-      {work ? <AnotherAttempt lineId={lineId} noticeId={notice.id} today={today} /> : null}
+      {work ? (
+        <AnotherAttempt
+          lineId={lineId}
+          noticeId={notice.id}
+          today={today}
+          next={nextWay(file, notice)}
+        />
+      ) : null}
     </div>
   );
 }
@@ -65,10 +75,18 @@ function Attempt({
         {outcomeOn}
       </h3>
       <p className="muted">
-        By {attempt.by}.{attempt.tracking === "" ? "" : ` Tracking number ${attempt.tracking}.`}
+        {byWords(attempt)}
+        {attempt.tracking === "" ? "" : ` Tracking number ${attempt.tracking}.`}
         {attempt.note === "" ? "" : ` ${attempt.note}`}
       </p>
+      <NumberDoubt attempt={attempt} />
       <PaperLink lineId={lineId} file={file} uploadId={attempt.proofUploadId} words="Proof" />
+      <PaperLink
+        lineId={lineId}
+        file={file}
+        uploadId={attempt.declaredUploadId}
+        words="Signed declaration"
+      />
       {work ? (
         <details open={attempt.outcome === "on-its-way" && awaitsWord(attempt)}>
           <summary>Result</summary>
@@ -77,6 +95,23 @@ function Attempt({
       ) : null}
     </article>
   );
+}
+
+/** By whom, at what time, where and into whose hands, as far as it is on file. */
+function byWords({ by, at, place, handedTo }: Delivery): string {
+  const parts = [
+    `By ${by}`,
+    ...(handedTo === "" ? [] : [`to ${handedTo}`]),
+    ...(place === "" ? [] : [place]),
+    ...(at === "" ? [] : [`at ${formatTime(at)}`]),
+  ];
+  return `${parts.join(", ")}.`;
+}
+
+/** A number of which one digit can't be right proves nothing once somebody looks it up. */
+function NumberDoubt({ attempt: { method, tracking } }: { readonly attempt: Delivery }) {
+  const fault = method === "certified" ? numberFault(tracking) : null;
+  return fault === null ? null : <p className="mend">{fault.words}.</p>;
 }
 
 function OutcomeForm({
@@ -146,18 +181,26 @@ function outcomesFor({ method, outcome }: Delivery) {
   return optionsOf(OUTCOME_WORDS).filter(({ value }) => !(never && value === "delivered"));
 }
 
+/** One more attempt; after one that failed it is open, with the next way selected. */
 function AnotherAttempt({
   lineId,
   noticeId,
   today,
+  next,
 }: {
   readonly lineId: string;
   readonly noticeId: string;
   readonly today: string;
+  readonly next: NextWay | null;
 }) {
   return (
-    <details>
+    <details key={next?.method ?? "none"} open={next !== null}>
       <summary>Add an attempt</summary>
+      {next === null ? null : (
+        <p>
+          {next.because}. Next: <strong>{METHOD_WORDS[next.method]}</strong>.
+        </p>
+      )}
       <ActionForm
         action={recordDeliveryAction.bind(null, { lineId, noticeId })}
         label="Add an attempt"
@@ -168,11 +211,22 @@ function AnotherAttempt({
             label="Method"
             name="method"
             required
+            defaultValue={next?.method ?? ""}
             options={[{ value: "", label: "select" }, ...optionsOf(METHOD_WORDS)]}
           />
           <Field label="Date" name="sentOn" type="date" required defaultValue={today} />
+          <Field label="Time" name="at" example="4:05 pm" />
+          <Field label="Done by" name="doneBy" hint="Blank if it was you." example="Marcus Reyes" />
+          <Field label="Where" name="place" example="Front door of unit 2" />
+          <Field label="Handed to" name="handedTo" hint="Only if hand delivered." />
           <Field label="Tracking number" name="tracking" />
-          <Field label="Note" name="note" example="Hung on the front door, photo taken" />
+          <Field label="Note" name="note" example="Gate was locked" />
+          <Upload
+            lineId={lineId}
+            name="proofUploadId"
+            label="Photo or receipt"
+            hint="A photo of the posted notice, the certificate of mailing. Optional."
+          />
         </div>
         <div>
           <SubmitButton pendingWord="Recording …" quiet>
