@@ -385,6 +385,7 @@ export const ledger = listTable("ledger", {
 });
 export const permits = listTable("permits");
 export const permitSteps = listTable("permitSteps");
+export const corrections = listTable("corrections");
 export const requirementMarks = listTable("requirementMarks", {
   requirement_marks_requirement: ["lineId", "requirementId"],
 });

@@ -4,6 +4,7 @@ import { getOffice } from "#db/queries/office.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { renderAgreements } from "#lib/documents/agreement-document.tsx";
+import { renderClerkSheet } from "#lib/documents/clerk-sheet.tsx";
 import { renderForm } from "#lib/documents/form-pages.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
@@ -16,6 +17,7 @@ import { composePacket } from "#lib/domain/packet/compose.ts";
 import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
+import { correctionsAnswer } from "#lib/domain/paper/corrections-answer.ts";
 import { statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { readStored } from "#lib/storage/store.ts";
@@ -144,6 +146,12 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = 
     if (papers.length === 0) throw new DocumentRefused("The agreement is no longer in the file.");
     return renderAgreements(papers);
   },
+  corrections: ({ job, facts }) => {
+    const today = facts.report.today;
+    const sheet = correctionsAnswer({ ...facts, today }, job.subjectIds[0] ?? "");
+    if (sheet === null) throw new DocumentRefused("No corrections were asked for by this step.");
+    return renderClerkSheet(sheet);
+  },
 };
 
 function noSlip(paper: string): string {
@@ -166,6 +174,7 @@ const KIND_NAMES: Record<JobKind, string> = {
   accounts: "Statements of account",
   agreement: "Agreement draft",
   form: "Form",
+  corrections: "Answers to corrections",
 };
 
 /** The paper of a letter that was sent belongs to it. */

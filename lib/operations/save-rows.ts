@@ -10,6 +10,7 @@ import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
 import { callFirstCells } from "./call-first.ts";
 import { closedWords } from "./change.ts";
+import { correctionCells, correctionRemoval } from "./correction-guard.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
 import { heldCells, orderCells, removalWords } from "./scope-guard.ts";
@@ -181,10 +182,11 @@ function refusalOf(
     ...oddlyTyped(pair),
     ...heldCells(pair, act.today),
     ...callFirstCells(pair, act.today),
+    ...correctionCells(pair, act.today),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };
-  const stays = removalWords(pair);
+  const stays = removalWords(pair) ?? correctionRemoval(pair);
   if (stays !== null) return { reason: "not-in-this-state", cells: [], by: stays, at: "" };
   const [elsewhere] = wrong;
   return elsewhere ? inUse(before, after, elsewhere) : null;

@@ -23,6 +23,7 @@ const KIND_WORDS: Record<JobKind, string> = {
   accounts: "a PDF of statements of account",
   agreement: "the draft of an agreement",
   form: "the authority’s form",
+  corrections: "the answers to corrections",
 };
 
 /** What a document is about: rows of which lists, and what they are called. */
@@ -33,6 +34,7 @@ const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly o
   accounts: { rows: ["properties", "ledger"], one: "properties or invoices" },
   agreement: { rows: ["agreements"], one: "agreements" },
   form: { rows: [], one: "forms" },
+  corrections: { rows: ["permitSteps"], one: "rounds of corrections" },
 };
 
 /** Has a PDF made outside of the request; the packet is made whatever is missing, and says so first. */

@@ -5,6 +5,7 @@ import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
 import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import {
   deedsOfStep,
@@ -34,7 +35,7 @@ interface StepWord {
 
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, work without every permit that it takes, a final without the as-built that the authority
+ * before it, going back to the authority with a comment unanswered, work without every permit that it takes, a final without the as-built that the authority
  * wants, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
@@ -81,6 +82,8 @@ function wrongStep(
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
     return refuse("bad-value", "on", `The step before it was on ${formatDate(last.on)}`);
+  const unanswered = RESUBMITS.includes(state) ? resubmissionBar(file, permit) : null;
+  if (unanswered !== null) return refuse("not-in-this-state", "state", unanswered);
   const unbuilt = state === "final" ? asBuiltWanting(file, permit) : null;
   if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
   const report = reportOn(file, act.today);

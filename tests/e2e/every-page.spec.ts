@@ -35,6 +35,7 @@ const PAGES = [
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
   `${FENNEL}/authority/forms`,
+  `${FENNEL}/authority/corrections`,
   `${FENNEL}/notices/write`,
   `${FENNEL}/notices/write?kind=finding`,
   `${FENNEL}/notices/deliveries`,

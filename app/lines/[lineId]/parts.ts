@@ -11,6 +11,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
 import { likelySame } from "#lib/domain/party/likely-same.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
+import { resubmissionBar } from "#lib/domain/permit/corrections.ts";
 import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
@@ -123,6 +124,12 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "", name: "Requirements and packet" },
     { slug: "forms", name: "Forms", isUsed: ({ authority }) => authority !== null },
     { slug: "permits", name: "Permits and inspections", isOpen: isPermitOurs },
+    {
+      slug: "corrections",
+      name: "Corrections",
+      isUsed: ({ permitSteps }) => permitSteps.some(({ state }) => state === "corrections"),
+      isOpen: (file) => file.permits.some((permit) => resubmissionBar(file, permit) !== null),
+    },
   ],
   schedule: [
     { slug: "", name: "Dates" },

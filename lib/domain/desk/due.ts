@@ -7,6 +7,7 @@ import type { Clock } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { chaseList } from "../notices/told.ts";
 import { sayParty, sayProperty } from "../party/say.ts";
+import { openItems, roundsOf } from "../permit/corrections.ts";
 import { moverOf, type PermitMover, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { capital } from "../say/capital.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
@@ -277,15 +278,19 @@ const MOVER_KIND: Partial<Record<PermitMover, Thing["kind"]>> = {
 
 function permitThings(file: LineFile, { today }: Report): Thing[] {
   return file.permits.flatMap((permit): Thing[] => {
-    const kind = MOVER_KIND[moverOf(permitStateOf(file, permit))];
+    const state = permitStateOf(file, permit);
+    const kind = MOVER_KIND[moverOf(state)];
     if (kind === undefined) return [];
+    const round = state === "corrections" ? roundsOf(file, permit).at(-1) : undefined;
+    const open = round === undefined ? [] : openItems(round);
+    const left = open.length === 0 ? "" : `: ${sayCount(open.length, "comment")} not answered`;
     return [
       {
-        sentence: permitSentence(file, permit, today),
+        sentence: `${permitSentence(file, permit, today)}${left}`,
         on: null,
         kind,
         question: "authority",
-        where: "authority/permits",
+        where: round === undefined ? "authority/permits" : "authority/corrections",
       },
     ];
   });

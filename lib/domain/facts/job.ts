@@ -7,6 +7,7 @@ export const JOB_KINDS = [
   "accounts",
   "agreement",
   "form",
+  "corrections",
 ] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
 
@@ -18,7 +19,7 @@ export interface Job {
   readonly id: string;
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which ones, in this order; for statements and accounts: whose, by property; for a form: which. */
+  /** For letters: which ones, in this order; for statements and accounts: whose, by property; for a form: which; for corrections: of which round. */
   readonly subjectIds: readonly string[];
   readonly state: JobState;
   readonly attempts: number;

@@ -49,6 +49,7 @@ export const LIST_NAMES = [
   "ledger",
   "permits",
   "permitSteps",
+  "corrections",
   "requirementMarks",
   "locateTickets",
   "formEntries",

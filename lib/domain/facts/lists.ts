@@ -5,6 +5,7 @@ import { BUILT_PIECE, BUILT_WORK } from "./built.ts";
 import { FIXTURE_COUNT, LEVEL } from "./capacity.ts";
 import { CHANGE_ORDER } from "./change-order.ts";
 import { CONSENT } from "./consent.ts";
+import { CORRECTION } from "./correction.ts";
 import { DIG_AREA } from "./dig-area.ts";
 import type { Row } from "./field.ts";
 import { FORM_ENTRY } from "./form.ts";
@@ -96,6 +97,7 @@ export const LISTS = {
   ledger: LEDGER_ENTRY,
   permits: PERMIT,
   permitSteps: PERMIT_STEP,
+  corrections: CORRECTION,
   requirementMarks: REQUIREMENT_MARK,
   locateTickets: LOCATE_TICKET,
   formEntries: FORM_ENTRY,

@@ -91,6 +91,7 @@ const NAMES: Partial<Record<ListName, (file: NameFile, row: Row) => string>> = {
   notices: (file, row) => `to ${plainName(file, "parties", row["partyId"])}`,
   roles: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
   utilityResponses: (_file, row) => `of ${String(row["utility"])}`,
+  corrections: (_file, row) => String(row["number"]).trim(),
   meetings: (_file, row) => `on ${String(row["on"])}`,
   meetingWords: (file, row) => `of ${plainName(file, "parties", row["partyId"])}`,
   rollCall: (file, row) => `at ${plainName(file, "properties", row["propertyId"])}`,

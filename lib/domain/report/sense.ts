@@ -38,6 +38,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     ...tiesIn(file),
     ...picturesIn(file),
     ...unitsIn(file),
+    ...correctionsIn(file),
     ...treeIn(file.tieIns, file.line),
     ...ledgerProblems(file.ledger).map((problem) => ({ list: "ledger" as const, ...problem })),
   ];
@@ -130,6 +131,16 @@ function picturesIn({ planPictures, uploads }: LineFile): Nonsense[] {
     return found.flatMap((each) =>
       each === null ? [] : [{ list: "planPictures" as const, row, ...each }],
     );
+  });
+}
+
+/** A correction belongs to a step by which corrections were asked for. */
+function correctionsIn({ corrections, permitSteps }: LineFile): Nonsense[] {
+  return corrections.flatMap(({ stepId }, row) => {
+    const step = permitSteps.find(({ id }) => id === stepId);
+    if (step === undefined || step.state === "corrections") return [];
+    const message = "No corrections were asked for by this step; choose the round";
+    return [{ list: "corrections" as const, row, path: "stepId", message }];
   });
 }
 

@@ -108,6 +108,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "issued", on: DAY, note: "" }),
     ],
   },
+  printCorrectionsAction: { args: (db) => [LINE, [id(db, of("permit_steps"))]], writes: true },
   buildPacketAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   draftLettersAction: onLine(

@@ -62,5 +62,8 @@ export const stepPermitAction = formAction(onLineAt({ permitId: id }), {
   says: "Recorded.",
 });
 
+/** Has the answers to one round of corrections made for the clerk. */
+export const printCorrectionsAction = jobAction("corrections", "work-the-file");
+
 /** Starts the whole packet being made as one PDF. */
 export const buildPacketAction = jobAction("packet", "work-the-file");
