@@ -1,7 +1,7 @@
 import { memo } from "react";
-import { xOf } from "#lib/domain/strip/layout.ts";
 import { MEASURES } from "#lib/domain/strip/measures.ts";
 import { northArrow } from "#lib/domain/strip/north.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 import styles from "./strip.module.css";
 import { ChosenMark } from "./strip-chosen.tsx";
 import { HatchDefs, hatchOf } from "./strip-hatches.tsx";
@@ -72,10 +72,10 @@ function North({ drawing: { north }, layout }: StripFigureProps) {
 }
 
 /** The place of what is chosen, shaded from the record down to the ruler. */
-function Spot({ drawing, layout, spot }: StripFigureProps) {
+function Spot({ layout, spot }: StripFigureProps) {
   if (spot === null) return null;
-  const from = xOf(layout, drawing.extent, spot.from);
-  const to = xOf(layout, drawing.extent, spot.to);
+  const from = xOn(layout, spot.from);
+  const to = xOn(layout, spot.to);
   return (
     <rect
       className={styles["spot"]}
@@ -92,7 +92,7 @@ const MOST_OF_THE_LINE = 0.6;
 
 /** Where work is stopped, tinted from the bracket down through the pipe. */
 function HoldTints({ drawing, layout }: StripFigureProps) {
-  const x = (station: number) => xOf(layout, drawing.extent, station);
+  const x = (station: number) => xOn(layout, station);
   return layout.holds.flatMap((flag) =>
     flag.marks
       .filter((mark) => mark.loud)
@@ -164,7 +164,7 @@ function PublicMain({ layout, drawing, pick }: StripFigureProps) {
 /** The trunk: hatched by material, its walls broken where no camera looked. */
 function Pipe({ drawing, layout, id }: StripFigureProps) {
   const { pipeTop, pipeBottom } = layout;
-  const x = (station: number) => xOf(layout, drawing.extent, station);
+  const x = (station: number) => xOn(layout, station);
   const end = Math.max(...drawing.pipes.map((pipe) => pipe.to), 0);
   const unseen = (drawing.bands.find((band) => band.title === "Camera")?.cells ?? []).filter(
     (cell) => cell.words !== "seen",

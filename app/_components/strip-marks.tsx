@@ -1,8 +1,8 @@
 import { idsOf } from "#lib/domain/strip/crowds.ts";
 import type { StripMark } from "#lib/domain/strip/drawing.ts";
 import { depthOf, type Flag } from "#lib/domain/strip/flags.ts";
-import { xOf } from "#lib/domain/strip/layout.ts";
 import { MEASURES } from "#lib/domain/strip/measures.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 import styles from "./strip.module.css";
 import { ChosenFlag, ChosenMark, Words, wordsOf } from "./strip-chosen.tsx";
 import { bareMarks, flagKey, type StripPart } from "./strip-part.ts";
@@ -63,9 +63,9 @@ export function Joins({ layout, pick }: StripPart) {
 const RISER_HALVES: Readonly<Record<string, number>> = { cleanout: 3, manhole: 6 };
 
 /** A boundary: chain line through the whole drawing. A cleanout or manhole: a riser to the surface. */
-function PointFlag({ flag, layout, drawing, pick }: FlagPart) {
+function PointFlag({ flag, layout, pick }: FlagPart) {
   const top = layout.pointsY + depthOf(layout.points) - flag.far;
-  const x = (mark: StripMark) => xOf(layout, drawing.extent, mark.station);
+  const x = (mark: StripMark) => xOn(layout, mark.station);
   const indent = (RISER_HALVES[flag.mark.label] ?? 0) + 5;
   return (
     <ChosenFlag flag={flag} pick={pick}>
@@ -104,9 +104,9 @@ function PointShape({
 }
 
 /** A bracket over the place where work stops. */
-function HoldFlag({ flag, layout, drawing, pick }: FlagPart) {
+function HoldFlag({ flag, layout, pick }: FlagPart) {
   const y = layout.holdsY + depthOf(layout.holds) + 2;
-  const x = (station: number) => xOf(layout, drawing.extent, station);
+  const x = (station: number) => xOn(layout, station);
   return (
     <ChosenFlag flag={flag} pick={pick}>
       {flag.marks.map((mark) => {
@@ -125,7 +125,7 @@ function HoldFlag({ flag, layout, drawing, pick }: FlagPart) {
   );
 }
 
-function EntryFlag({ flag, layout, drawing, pick }: FlagPart) {
+function EntryFlag({ flag, layout, pick }: FlagPart) {
   const top = layout.recordY - 8 - flag.far;
   const line = flag.loud ? styles["loudLine"] : styles["fine"];
   const one = flag.marks.length === 1;
@@ -143,7 +143,7 @@ function EntryFlag({ flag, layout, drawing, pick }: FlagPart) {
           key={mark.id}
           className={mark.loud ? styles["loudOpen"] : styles["open"]}
           data-shape={mark.id}
-          x={xOf(layout, drawing.extent, mark.station) - 3.5}
+          x={xOn(layout, mark.station) - 3.5}
           y={layout.recordY - 3.5}
           width={7}
           height={7}
@@ -177,13 +177,13 @@ function TieInFlag({ flag, ...part }: FlagPart) {
 }
 
 /** The branch itself, with a whisker as long as its place is uncertain. */
-function Branch({ mark, layout, drawing }: StripPart & { readonly mark: StripMark }) {
-  const x = xOf(layout, drawing.extent, mark.station);
+function Branch({ mark, layout }: Pick<StripPart, "layout"> & { readonly mark: StripMark }) {
+  const x = xOn(layout, mark.station);
   const { wye } = MEASURES[layout.size];
   const half = layout.size === "large" ? 4 : 2.5;
   const bottom = layout.pipeBottom;
   const end = bottom + wye;
-  const spread = (mark.whisker / drawing.extent) * (layout.right - layout.left);
+  const spread = mark.whisker * layout.perHundredth;
   return (
     <g data-shape={mark.id}>
       {spread < 2 ? null : (
@@ -210,7 +210,7 @@ export function PipeMarks({ drawing, layout, pick, id: _id }: StripPart) {
   return drawing.onPipe
     .filter((mark) => mark.kind === "fault" || mark.kind === "water")
     .map((mark) => {
-      const shape = <Fault mark={mark} drawing={drawing} layout={layout} />;
+      const shape = <Fault mark={mark} layout={layout} />;
       if (bare.includes(mark)) {
         return (
           <ChosenMark key={mark.id} mark={mark} pick={pick}>
@@ -232,15 +232,11 @@ export function PipeMarks({ drawing, layout, pick, id: _id }: StripPart) {
 }
 
 /** A defect cracks through the pipe; a stretch of one runs along its floor. */
-function Fault({
-  mark,
-  drawing,
-  layout,
-}: Pick<StripPart, "drawing" | "layout"> & { readonly mark: StripMark }) {
+function Fault({ mark, layout }: Pick<StripPart, "layout"> & { readonly mark: StripMark }) {
   const { pipeTop, pipeBottom } = layout;
-  const x = xOf(layout, drawing.extent, mark.station);
+  const x = xOn(layout, mark.station);
   const height = pipeBottom - pipeTop;
-  const end = mark.toStation === null ? x : xOf(layout, drawing.extent, mark.toStation);
+  const end = mark.toStation === null ? x : xOn(layout, mark.toStation);
   const drawn =
     mark.toStation === null
       ? `M${x - 2} ${pipeTop - 2}l4 ${height * 0.35}l-5 ${height * 0.15}l5 ${height * 0.25}l-4 ${height * 0.25 + 4}`

@@ -2,6 +2,7 @@ import { idsOf } from "#lib/domain/strip/crowds.ts";
 import type { FileDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import type { Flag } from "#lib/domain/strip/flags.ts";
 import type { StripLayout } from "#lib/domain/strip/layout.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 
 /** What every part of the drawing is handed. */
 export interface StripPart {
@@ -58,10 +59,9 @@ export function stopsOf(drawing: FileDrawing, layout: StripLayout): StripStop[] 
     ...drawing.onPipe.filter((mark) => mark.kind === "main"),
     ...bareMarks(drawing, layout),
   ];
-  const scale = (layout.right - layout.left) / drawing.extent;
   const onPipe = marks.map((mark) => ({
     key: mark.id,
-    x: layout.left + mark.station * scale - (mark.kind === "main" ? 1 : 0),
+    x: xOn(layout, mark.station) - (mark.kind === "main" ? 1 : 0),
     id: mark.crowd === undefined ? mark.id : null,
     members: idsOf(mark),
     marks: [mark],

@@ -2,6 +2,7 @@ import { plainFeet } from "#lib/domain/length/station.ts";
 import type { BandCell, BandRow, RunRow } from "#lib/domain/strip/band-rows.ts";
 import type { MarkRow } from "#lib/domain/strip/layout.ts";
 import { wide } from "#lib/domain/strip/measures.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 import styles from "./strip.module.css";
 import { Chosen, ChosenFlag, Words } from "./strip-chosen.tsx";
 import { flagKey, type StripPart } from "./strip-part.ts";
@@ -30,9 +31,8 @@ export function MarkRows(part: StripPart) {
   return part.layout.rows.map((row) => <OneMarkRow key={row.title} row={row} {...part} />);
 }
 
-function OneMarkRow({ row, layout, drawing, pick }: StripPart & { readonly row: MarkRow }) {
-  const scale = (layout.right - layout.left) / drawing.extent;
-  const x = (station: number) => layout.left + station * scale;
+function OneMarkRow({ row, layout, pick }: StripPart & { readonly row: MarkRow }) {
+  const x = (station: number) => xOn(layout, station);
   return (
     <g>
       <path className={styles["faint"]} d={`M${layout.left} ${row.top}H${layout.right}`} />

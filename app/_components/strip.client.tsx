@@ -6,6 +6,7 @@ import type { FileDrawing, StripChoice, StripMark } from "#lib/domain/strip/draw
 import { isHeavy, type StripChosen } from "#lib/domain/strip/gist.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 import { goToRow } from "./go-to-row.ts";
 import { useSelection } from "./selection.client.tsx";
 import styles from "./strip.module.css";
@@ -71,7 +72,7 @@ export function Strip({
   const stops = useMemo(() => stopsOf(main.drawing, layout), [main.drawing, layout]);
   const { spot, chosen } = useChosenPlace(drawing, told);
   useStripGestures(view, isHeavy(drawing));
-  useRevealed({ selected, spot, stops, layout, view, drawing });
+  useRevealed({ selected, spot, stops, layout, view });
   const zoomed = view.zoom > 1;
   useEffect(() => {
     if (zoomed) onLook?.();
@@ -275,18 +276,15 @@ function useRevealed({
   stops,
   layout,
   view,
-  drawing,
 }: {
   selected: string | null;
   spot: FileDrawing["spots"][number] | null;
   stops: readonly StripStop[];
   layout: StripLayout;
   view: StripView;
-  drawing: FileDrawing;
 }) {
-  const scale = (layout.right - layout.left) / drawing.extent;
   const stop = stops.find((one) => selected !== null && one.members.includes(selected));
-  const x = stop?.x ?? (spot === null ? null : layout.left + ((spot.from + spot.to) / 2) * scale);
+  const x = stop?.x ?? (spot === null ? null : xOn(layout, (spot.from + spot.to) / 2));
   // biome-ignore lint/correctness/useExhaustiveDependencies: only another choice moves the paper, not another zoom
   useEffect(() => {
     if (x !== null) reveal(view, x);

@@ -1,6 +1,7 @@
 import { isOfCapacity } from "./capacity-band.ts";
 import type { FileDrawing, StripBand, StripRun } from "./drawing.ts";
 import { type StripSize, wide } from "./measures.ts";
+import { type StripAxis, xOn } from "./places.ts";
 
 export interface BandCell {
   readonly id: string | null;
@@ -35,7 +36,7 @@ export interface RunRow {
 }
 
 interface Place {
-  readonly x: (station: number) => number;
+  readonly axis: StripAxis;
   readonly size: StripSize;
 }
 
@@ -69,9 +70,9 @@ export function runRowsAt(drawing: FileDrawing, top: number, place: Place & { he
       run,
       top: top + at * place.height,
       height: place.height,
-      cells: cells.map((cell) => besideCell(cell, blind, place.x(drawing.extent))),
-      fromX: run.from === null ? null : place.x(run.from),
-      toX: run.to === null ? null : place.x(run.to),
+      cells: cells.map((cell) => besideCell(cell, blind, place.axis.right)),
+      fromX: run.from === null ? null : xOn(place.axis, run.from),
+      toX: run.to === null ? null : xOn(place.axis, run.to),
     };
   });
   return { runs, bottom: top + runs.length * place.height };
@@ -111,15 +112,15 @@ function shownBands(drawing: FileDrawing, size: StripSize): FileDrawing["bands"]
 
 type Notes = { letter: string; words: string }[] | null;
 
-function cellOf(cell: StripBand["cells"][number], { x, size }: Place, notes: Notes): BandCell {
-  const from = x(cell.from);
-  const width = x(cell.to) - from;
+function cellOf(cell: StripBand["cells"][number], { axis, size }: Place, notes: Notes): BandCell {
+  const x = xOn(axis, cell.from);
+  const width = xOn(axis, cell.to) - x;
   const lines =
     fitted(cell.words, width, size) ??
     (cell.brief === undefined ? null : fitted(cell.brief, width, "small")) ??
     lettered(cell.words, width, notes);
   const { words, loud, hatch, lot = false } = cell;
-  return { id: cell.id ?? null, x: from, width, lines, words, loud, hatch, lot };
+  return { id: cell.id ?? null, x, width, lines, words, loud, hatch, lot };
 }
 
 /** The words on one or two lines that fit the width, or null. */

@@ -1,12 +1,10 @@
 import { type Cft, plainFeet, toTenth } from "../length/station.ts";
-import type { StripDrawing, StripJoin } from "./drawing.ts";
+import type { StripDrawing } from "./drawing.ts";
 import { wide } from "./measures.ts";
+import { joinsOn, type PlacedJoin, type StripAxis } from "./places.ts";
 
 /** A pairing as a line from the record down to the pipe, with the distance where it has room. */
-export interface JoinLine {
-  readonly join: StripJoin;
-  readonly fromX: number;
-  readonly toX: number;
+export interface JoinLine extends PlacedJoin {
   /** Empty where entry and tie-in stand at one station, or where there is no room. */
   readonly words: string;
   readonly wordsX: number;
@@ -22,17 +20,15 @@ const NIL: Cft = 5;
 /** The joins between what is drawn; words only where they touch no other line and no other words. */
 export function joinLines(
   drawing: StripDrawing,
-  x: (station: Cft) => number,
+  axis: StripAxis,
   { worded }: { readonly worded: boolean },
 ): JoinLine[] {
-  const above = new Map(drawing.above.map((mark) => [mark.id, mark.station]));
-  const below = new Map(drawing.below.map((mark) => [mark.id, mark.station]));
-  const lines = drawing.joins.flatMap((join): JoinLine[] => {
-    const from = above.get(join.entryId);
-    const to = below.get(join.tieInId);
-    if (from === undefined || to === undefined) return [];
-    return [{ join, fromX: x(from), toX: x(to), words: "", wordsX: 0, width: 0 }];
-  });
+  const lines = joinsOn(axis, drawing).map(
+    (placed): JoinLine => ({
+      ...placed,
+      ...{ words: "", wordsX: 0, width: 0 },
+    }),
+  );
   if (!worded) return lines;
   const taken: { from: number; to: number }[] = [];
   return lines.map((line) => {

@@ -5,6 +5,7 @@ import type { FileDrawing, StripMark } from "./drawing.ts";
 import { depthOf, type Flag, type FlagRules, flagsOf } from "./flags.ts";
 import { type JoinLine, joinLines } from "./join-lines.ts";
 import { GAP, MEASURES, type Measures, type StripSize, wide } from "./measures.ts";
+import { type StripAxis, xOn } from "./places.ts";
 
 /** How much paper there is. All lengths from here on are in units of the drawing, say pixels. */
 export interface StripFrame {
@@ -24,14 +25,12 @@ export interface MarkRow {
   readonly flags: readonly Flag[];
 }
 
-export interface StripLayout {
+export interface StripLayout extends StripAxis {
   readonly size: StripSize;
   readonly width: number;
   readonly height: number;
-  /** Where the titles of the rows end; x of station 0, and of the end of the line. */
+  /** Where the titles of the rows end. */
   readonly gutter: number;
-  readonly left: number;
-  readonly right: number;
   readonly holdsY: number;
   readonly holds: readonly Flag[];
   readonly pointsY: number;
@@ -54,15 +53,6 @@ export interface StripLayout {
   readonly notes: readonly { readonly letter: string; readonly words: string }[];
 }
 
-/** The x of a station. */
-export function xOf(
-  layout: Pick<StripLayout, "left" | "right">,
-  extent: Cft,
-  station: Cft,
-): number {
-  return layout.left + (station / extent) * (layout.right - layout.left);
-}
-
 /**
  * Lays a strip out: names on a few lanes so that no words touch and no pole runs through words,
  * what is too close counted together, then the ruler, the rows and the bands. Pure arithmetic;
@@ -72,8 +62,8 @@ export function layStrip(drawing: FileDrawing, frame: StripFrame): StripLayout {
   const { size, bare = false } = frame;
   const measures = MEASURES[size];
   const axis = axisOf(drawing, frame, measures);
-  const x = (station: Cft) => xOf(axis, drawing.extent, station);
-  const upper = upperPart(drawing, { x, measures, bare, size, edge: axis.width });
+  const x = (station: Cft) => xOn(axis, station);
+  const upper = upperPart(drawing, { axis, measures, bare, size, edge: axis.width });
   const pipeBottom = upper.pipeTop + measures.pipe;
   const belowY = pipeBottom + measures.wye + 4;
   const below = flagsOf(drawing.below, {
@@ -84,7 +74,7 @@ export function layStrip(drawing: FileDrawing, frame: StripFrame): StripLayout {
   const slim = size === "slim";
   const rulerY = Math.max(belowY + depthOf(below), pipeBottom + measures.main) + (slim ? 7 : 12);
   const top = rulerY + (slim ? 20 : 26);
-  const lower = lowerPart(drawing, { x, measures, size, top, bare: bare || slim });
+  const lower = lowerPart(drawing, { axis, measures, size, top, bare: bare || slim });
   return {
     size,
     ...axis,
@@ -94,13 +84,13 @@ export function layStrip(drawing: FileDrawing, frame: StripFrame): StripLayout {
     belowY,
     below,
     rulerY,
-    ticks: ticksIn(drawing.extent, axis).map((station) => ({ station, x: x(station) })),
+    ticks: ticksIn(axis).map((station) => ({ station, x: x(station) })),
     ...lower,
   };
 }
 
 interface Place {
-  readonly x: (station: Cft) => number;
+  readonly axis: StripAxis;
   readonly measures: Measures;
   readonly bare: boolean;
 }
@@ -108,12 +98,12 @@ interface Place {
 /** Holds, boundaries and the record, down to the pipe. */
 function upperPart(
   drawing: FileDrawing,
-  { x, measures, bare, size, edge }: Place & { readonly size: StripSize; readonly edge: number },
+  { axis, measures, bare, size, edge }: Place & { readonly size: StripSize; readonly edge: number },
 ) {
   const small = measures.detail === 0;
   // A slim strip draws boundaries and cleanouts, and leaves their names to whoever points at them.
   const pointMeasures = size === "slim" ? { ...measures, label: 0 } : measures;
-  const rules = { x, measures, lean: 0, edge };
+  const rules = { x: (station: Cft) => xOn(axis, station), measures, lean: 0, edge };
   const flags = (
     marks: readonly StripMark[],
     more: Partial<FlagRules> & Pick<FlagRules, "lanes" | "noun">,
@@ -135,7 +125,7 @@ function upperPart(
     pointsY + depthOf(points) + depthOf(above) + 10,
     measures.main + 8 - measures.between,
   );
-  const joins = joinLines(drawing, x, { worded: !small });
+  const joins = joinLines(drawing, axis, { worded: !small });
   return {
     holds,
     holdsY,
@@ -151,9 +141,10 @@ function upperPart(
 /** What stands under the ruler. */
 function lowerPart(
   drawing: FileDrawing,
-  { x, measures, size, top, bare }: Place & { size: StripSize; top: number },
+  { axis, measures, size, top, bare }: Place & { size: StripSize; top: number },
 ) {
   if (bare) return { rows: [], runs: [], bands: [], notes: [], height: top };
+  const x = (station: Cft) => xOn(axis, station);
   const rows: MarkRow[] = [];
   let bottom = top;
   for (const { title, marks, noun, lanes } of markRows(drawing, size)) {
@@ -167,8 +158,8 @@ function lowerPart(
   const shown = size === "small" ? drawing.bands.some((band) => band.title === "Camera") : true;
   const few = size === "small" && isCrowded(drawing);
   const told = shown && !few ? drawing : { ...drawing, runs: [] };
-  const ran = runRowsAt(told, bottom, { x, size, height: size === "small" ? 18 : 22 });
-  const laid = bandRows(drawing, ran.bottom, { x, size });
+  const ran = runRowsAt(told, bottom, { axis, size, height: size === "small" ? 18 : 22 });
+  const laid = bandRows(drawing, ran.bottom, { axis, size });
   const { bands, notes } = laid;
   return { rows, runs: ran.runs, bands, notes, height: laid.bottom + 2 };
 }
@@ -209,8 +200,9 @@ function axisOf(drawing: FileDrawing, frame: StripFrame, measures: Measures) {
   });
   const marginRight = Math.min(Math.max(28, ...overhang), Math.max(frame.width * 0.2, WORD));
   const fit = Math.max(frame.width - left - marginRight, 60);
-  const right = left + fit * frame.zoom;
-  return { left, right, width: right + marginRight };
+  const perHundredth = (fit * frame.zoom) / drawing.extent;
+  const right = left + drawing.extent * perHundredth;
+  return { left, right, from: 0, to: drawing.extent, perHundredth, width: right + marginRight };
 }
 
 /** Room for one name at the upper end, also on a phone. */
@@ -219,7 +211,6 @@ const WORD = 118;
 const LEAST_TICK = 60;
 
 /** Round stations, so far apart that their numbers do not touch. */
-function ticksIn(extent: Cft, { left, right }: { left: number; right: number }): Cft[] {
-  const perHundredth = (right - left) / extent;
-  return multiplesIn(0, extent, roundStep(Math.max(100, LEAST_TICK / perHundredth)));
+function ticksIn({ from, to, perHundredth }: StripAxis): Cft[] {
+  return multiplesIn(from, to, roundStep(Math.max(100, LEAST_TICK / perHundredth)));
 }

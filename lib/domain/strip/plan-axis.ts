@@ -1,5 +1,6 @@
 import type { Cft } from "../length/station.ts";
 import type { StripDrawing, StripMark } from "./drawing.ts";
+import { type StripAxis, xOn } from "./places.ts";
 import { flagWidth } from "./strip-flags.ts";
 import type { PlacedMark } from "./strip-sign.ts";
 
@@ -15,13 +16,7 @@ export interface StripFrame {
   readonly height: number | null;
 }
 
-export interface Axis {
-  readonly x: (station: Cft) => number;
-  readonly perHundredth: number;
-  readonly left: number;
-  readonly right: number;
-  readonly from: Cft;
-  readonly to: Cft;
+export interface Axis extends StripAxis {
   /** At which ends the line goes on outside of the frame. */
   readonly cut: { readonly left: boolean; readonly right: boolean };
 }
@@ -43,15 +38,15 @@ export function axisOf(drawing: StripDrawing, frame: StripFrame, upright: boolea
   const flagged = Math.max(Math.min(room / length, ...limits), (room * 0.75) / length);
   const fit = upright ? (room - 10) / length : flagged;
   const perHundredth = frame.scale === null ? fit : frame.scale / 100;
-  const x = (station: Cft) => left + (station - frame.from) * perHundredth;
   const cut = { left: frame.from > 0, right: frame.to < drawing.extent };
-  return { x, perHundredth, left, right: x(frame.to), from: frame.from, to: frame.to, cut };
+  const right = left + (frame.to - frame.from) * perHundredth;
+  return { perHundredth, left, right, from: frame.from, to: frame.to, cut };
 }
 
 export function placeAll(marks: readonly StripMark[], axis: Axis): PlacedMark[] {
   return marks.map((mark) => ({
     mark,
-    x: axis.x(mark.station),
+    x: xOn(axis, mark.station),
     whisker: mark.whisker * axis.perHundredth,
   }));
 }

@@ -1,5 +1,6 @@
 import { textWidth } from "../say/text-width.ts";
 import type { StripBand } from "./drawing.ts";
+import { across } from "./places.ts";
 import { type Axis, CLEAR } from "./plan-axis.ts";
 import { pipeHatch } from "./strip-hatch.ts";
 import { DETAIL, LINE, line, words } from "./strip-ink.ts";
@@ -35,11 +36,9 @@ function drawBandCells(
   { y, notes }: { y: number; notes: string[] },
 ): void {
   for (const cell of band.cells) {
-    const from = Math.max(cell.from, axis.from);
-    const to = Math.min(cell.to, axis.to);
-    if (to <= from) continue;
-    const left = axis.x(from);
-    const right = axis.x(to);
+    const shown = across(axis, cell);
+    if (shown === null) continue;
+    const { left, right } = shown;
     const box = { left, right, top: y, bottom: y + 14 };
     shapes.push(...bandHatch(cell.hatch, box));
     shapes.push(

@@ -1,7 +1,8 @@
-import { type Cft, formatDrawingStation } from "../length/station.ts";
+import { formatDrawingStation } from "../length/station.ts";
 import { textWidth } from "../say/text-width.ts";
 import type { StripDrawing, StripMark } from "./drawing.ts";
 import { northArrow } from "./north.ts";
+import { across, joinsOn, xOn } from "./places.ts";
 import { type Axis, axisOf, CLEAR, placeAll, type StripFrame } from "./plan-axis.ts";
 import { drawBands } from "./plan-bands.ts";
 import { flagRow } from "./strip-flags.ts";
@@ -77,10 +78,9 @@ function layOut(drawing: StripDrawing, frame: StripFrame, upright = false): Stri
 
 function drawPipe(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: number): void {
   for (const pipe of drawing.pipes) {
-    const from = Math.max(pipe.from, axis.from);
-    const to = Math.min(pipe.to, axis.to);
-    if (to <= from) continue;
-    const box = { left: axis.x(from), right: axis.x(to), top, bottom: top + PIPE };
+    const shown = across(axis, pipe);
+    if (shown === null) continue;
+    const box = { ...shown, top, bottom: top + PIPE };
     shapes.push(...pipeHatch(pipe.material, box));
     if (pipe.to < axis.to)
       shapes.push(
@@ -117,16 +117,12 @@ function drawPipe(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: numbe
 }
 
 function drawJoins(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: number): void {
-  const inside = (station: Cft) => station >= axis.from && station <= axis.to;
-  for (const join of drawing.joins) {
-    const entry = drawing.above.find((mark) => mark.id === join.entryId);
-    const tieIn = drawing.below.find((mark) => mark.id === join.tieInId);
-    if (!entry || !tieIn || !inside(entry.station) || !inside(tieIn.station)) continue;
+  for (const { join, fromX, toX } of joinsOn(axis, drawing)) {
     shapes.push({
       kind: "line",
       points: [
-        [axis.x(entry.station), top - 3],
-        [axis.x(tieIn.station), top + PIPE + 3],
+        [fromX, top - 3],
+        [toX, top + PIPE + 3],
       ],
       width: 1,
       tone: "ink",
@@ -139,15 +135,14 @@ function drawJoins(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: numb
 function drawStretches(shapes: Shape[], drawing: StripDrawing, axis: Axis, top: number): void {
   for (const mark of drawing.onPipe) {
     if (mark.toStation === null) continue;
-    const from = Math.max(mark.station, axis.from);
-    const to = Math.min(mark.toStation, axis.to);
-    if (to <= from) continue;
+    const shown = across(axis, { from: mark.station, to: mark.toStation });
+    if (shown === null) continue;
     const y = top + PIPE / 2;
     shapes.push({
       kind: "line",
       points: [
-        [axis.x(from), y],
-        [axis.x(to), y],
+        [shown.left, y],
+        [shown.right, y],
       ],
       width: mark.kind === "water" ? 3.5 : 2,
       tone: mark.kind === "water" ? "soft" : "ink",
@@ -170,7 +165,7 @@ function drawRuler(shapes: Shape[], drawing: StripDrawing, axis: Axis, y: number
   let free = Number.NEGATIVE_INFINITY;
   for (const tick of drawing.ticks) {
     if (tick < axis.from || tick > axis.to) continue;
-    const x = axis.x(tick);
+    const x = xOn(axis, tick);
     const text = formatDrawingStation(tick);
     const width = textWidth(text, DETAIL, false);
     shapes.push(

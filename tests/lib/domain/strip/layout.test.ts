@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { FileDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import type { Flag } from "#lib/domain/strip/flags.ts";
-import { layStrip, xOf } from "#lib/domain/strip/layout.ts";
+import { layStrip } from "#lib/domain/strip/layout.ts";
 import { wide } from "#lib/domain/strip/measures.ts";
+import { xOn } from "#lib/domain/strip/places.ts";
 
 function mark(id: string, station: number, rest: Partial<StripMark> = {}): StripMark {
   return {
@@ -81,10 +82,10 @@ function crowded(list: readonly Partial<StripMark>[]): FileDrawing {
 describe("layStrip()", () => {
   test("puts station 0 at the left end and the extent at the right", () => {
     const laid = layStrip(drawing(), FRAME);
-    expect(xOf(laid, 10_000, 0)).toBe(laid.left);
-    expect(xOf(laid, 10_000, 10_000)).toBe(laid.right);
+    expect(xOn(laid, 0)).toBe(laid.left);
+    expect(xOn(laid, 10_000)).toBe(laid.right);
     expect(laid.width).toBeCloseTo(1000);
-    const along = (xOf(laid, 10_000, 2_640) - laid.left) / (laid.right - laid.left);
+    const along = (xOn(laid, 2_640) - laid.left) / (laid.right - laid.left);
     expect(along).toBeCloseTo(0.264);
   });
 
@@ -302,9 +303,7 @@ describe("layStrip()", () => {
       FRAME,
     );
     expect(laid.bands.map((band) => band.title)).toEqual(["Pipe"]);
-    expect(laid.runs.map((row) => [row.fromX, row.toX])).toEqual([
-      [xOf(laid, 10_000, 5000), laid.left],
-    ]);
+    expect(laid.runs.map((row) => [row.fromX, row.toX])).toEqual([[xOn(laid, 5000), laid.left]]);
   });
 
   test("shows record, pipe and camera alone where another strip stands below", () => {
