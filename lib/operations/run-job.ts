@@ -5,6 +5,7 @@ import { updateRow } from "#db/queries/row.ts";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { renderAgreements } from "#lib/documents/agreement-document.tsx";
 import { renderClerkSheet } from "#lib/documents/clerk-sheet.tsx";
+import { renderDeclarations } from "#lib/documents/declaration-document.tsx";
 import { renderForm } from "#lib/documents/form-pages.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
@@ -18,6 +19,7 @@ import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
 import { correctionsAnswer } from "#lib/domain/paper/corrections-answer.ts";
+import { declarationsOf } from "#lib/domain/paper/declaration.ts";
 import { statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { readStored } from "#lib/storage/store.ts";
@@ -152,7 +154,18 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = 
     if (sheet === null) throw new DocumentRefused("No corrections were asked for by this step.");
     return renderClerkSheet(sheet);
   },
+  declaration: declarations,
 };
+
+/** Says which exhibits are not in it. */
+async function declarations({ place, job, facts }: Making): Promise<Made> {
+  const today = facts.report.today;
+  const found = declarationsOf({ ...facts, today }, job.subjectIds);
+  if (found.length === 0)
+    throw new DocumentRefused("There is nothing to declare yet: these emails were not sent.");
+  const { bytes, missing } = await renderDeclarations(found, storedBytes(place, facts.file));
+  return { bytes, note: missing.join(" ") };
+}
 
 function noSlip(paper: string): string {
   return `${paper}: too long for one sheet with a payment slip, so it has none. It says how to pay.`;
@@ -175,6 +188,7 @@ const KIND_NAMES: Record<JobKind, string> = {
   agreement: "Agreement draft",
   form: "Form",
   corrections: "Answers to corrections",
+  declaration: "Declaration of delivery",
 };
 
 /** The paper of a letter that was sent belongs to it. */

@@ -24,6 +24,7 @@ const KIND_WORDS: Record<JobKind, string> = {
   agreement: "the draft of an agreement",
   form: "the authority’s form",
   corrections: "the answers to corrections",
+  declaration: "a declaration of delivery",
 };
 
 /** What a document is about: rows of which lists, and what they are called. */
@@ -35,6 +36,7 @@ const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly o
   agreement: { rows: ["agreements"], one: "agreements" },
   form: { rows: [], one: "forms" },
   corrections: { rows: ["permitSteps"], one: "rounds of corrections" },
+  declaration: { rows: ["deliveries"], one: "deliveries" },
 };
 
 /** Has a PDF made outside of the request; the packet is made whatever is missing, and says so first. */

@@ -8,6 +8,7 @@ export const JOB_KINDS = [
   "agreement",
   "form",
   "corrections",
+  "declaration",
 ] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
 
@@ -19,7 +20,10 @@ export interface Job {
   readonly id: string;
   readonly lineId: string;
   readonly kind: JobKind;
-  /** For letters: which ones, in this order; for statements and accounts: whose, by property; for a form: which; for corrections: of which round. */
+  /**
+   * For letters: which ones, in this order; for statements and accounts: whose, by property; for a form:
+   * which; for corrections: of which round; for declarations: of which deliveries.
+   */
   readonly subjectIds: readonly string[];
   readonly state: JobState;
   readonly attempts: number;

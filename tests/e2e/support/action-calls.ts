@@ -111,6 +111,11 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   printCorrectionsAction: { args: (db) => [LINE, [id(db, of("permit_steps"))]], writes: true },
   buildPacketAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
+  declareDeliveriesAction: { args: (db) => [LINE, [id(db, of("deliveries"))]], writes: true },
+  fileDeclarationAction: onLine(
+    (db) => ({ declared: id(db, of("deliveries")), uploadId: id(db, of("uploads")) }),
+    true,
+  ),
   draftLettersAction: onLine(
     (db) => ({
       ...{ kind: "finding", replyBy: "" },

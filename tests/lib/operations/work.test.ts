@@ -6,41 +6,18 @@ import { simpleParser } from "mailparser";
 import { expect, test } from "vitest";
 import { getJob, jobQueue } from "#db/queries/job.ts";
 import { listOutgoing, outgoingQueue } from "#db/queries/outgoing.ts";
-import type { SmtpSettings } from "#lib/env.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import { startJob } from "#lib/operations/start-job.ts";
-import type { Workplace } from "#lib/operations/workplace.ts";
 import { storedPath } from "#lib/storage/store.ts";
 import { aDesk, fileOf, must } from "../../support/office.ts";
 import { aPeer } from "../../support/smtp.ts";
 import { tamper } from "../../support/tamper.ts";
+import { aWorkplace } from "../../support/workplace.ts";
 
 type Desk = ReturnType<typeof aDesk>;
-
-/** A worker at a clock that the test moves. */
-function aWorkplace(
-  { act }: Desk,
-  { smtp = null, worker = "worker-1" }: { smtp?: SmtpSettings | null; worker?: string } = {},
-) {
-  const clock = { now: act.now };
-  const place: Workplace = {
-    db: act.db,
-    dataFolder: act.dataFolder,
-    worker,
-    now: () => clock.now,
-    today: () => clock.now.slice(0, 10),
-    newId: act.newId,
-    smtp,
-    mailFrom: "",
-  };
-  const wait = (minutes: number) => {
-    clock.now = new Date(Date.parse(clock.now) + minutes * 60_000).toISOString();
-  };
-  return { place, wait };
-}
 
 function mailOne({ act, lineId }: Desk, partyId = "owner-14", propertyId = "14"): string {
   const recipients = [{ partyId, propertyId, tieInId: null, splitId: null }];

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, jobAction, onLine, onLineAt } from "#app/action.ts";
-import { checked, id, oneIn, orNull, someTexts, text, textOrNull } from "#app/fields.ts";
+import { checked, id, needed, oneIn, orNull, someTexts, text, textOrNull } from "#app/fields.ts";
 import { newToken } from "#app/session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
@@ -19,6 +19,7 @@ import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { draftReminders } from "#lib/operations/draft-reminders.ts";
 import { dropDraft } from "#lib/operations/drop-draft.ts";
+import { fileDeclaration } from "#lib/operations/file-declaration.ts";
 import { recordDelivery } from "#lib/operations/record-delivery.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveNoticeWords } from "#lib/operations/save-notice-words.ts";
@@ -113,6 +114,21 @@ export const changeDeliveriesAction = formAction(onLine, {
 
 /** Starts one PDF of several letters being made. */
 export const printLettersAction = jobAction("letters", null);
+
+/** Starts a declaration of delivery being made, for each person who did one of these. */
+export const declareDeliveriesAction = jobAction("declaration", null);
+
+/** The declaration as it was signed, kept with every delivery that it is on. */
+export const fileDeclarationAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    declared: someTexts("Select the deliveries that it is about."),
+    uploadId: needed("Add the signed declaration as a PDF or a photo."),
+  }),
+  does: (act, { declared, ...paper }) => fileDeclaration(act, { ...paper, deliveryIds: declared }),
+  says: (_value, { declared }) =>
+    `Filed with ${counted(declared.length, "delivery", "deliveries")}.`,
+});
 
 const onLetter = onLineAt({ noticeId: id });
 

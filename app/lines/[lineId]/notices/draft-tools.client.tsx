@@ -24,15 +24,20 @@ function boxesOf(form: HTMLFormElement | null, name: string): HTMLInputElement[]
   );
 }
 
-/** Makes one PDF of the letters that are selected in the form around it. */
+/** Makes one PDF of what is selected in the form around it: of letters, unless said otherwise. */
 export function PrintChosen({
   name,
   lineId,
   print,
+  words = "Print selected as one PDF",
+  none = "Select the letters to print.",
 }: {
   readonly name: string;
   readonly lineId: string;
-  readonly print: (noticeIds: readonly string[]) => Promise<JobStart>;
+  readonly print: (ids: readonly string[]) => Promise<JobStart>;
+  readonly words?: string;
+  /** Said where nothing is selected. */
+  readonly none?: string;
 }) {
   const place = useRef<HTMLDivElement>(null);
   function start(): Promise<JobStart> {
@@ -41,14 +46,14 @@ export function PrintChosen({
       .filter((box) => box.checked)
       .map((box) => box.value);
     if (ids.length === 0) {
-      return Promise.resolve({ ok: false, message: "Select the letters to print." });
+      return Promise.resolve({ ok: false, message: none });
     }
     return print(ids);
   }
   return (
     <div ref={place}>
       <JobButton start={start} working="Making the PDF" paper={`/lines/${lineId}/notices/paper`}>
-        Print selected as one PDF
+        {words}
       </JobButton>
     </div>
   );

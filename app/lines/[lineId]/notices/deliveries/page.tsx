@@ -3,8 +3,10 @@ import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
+import { isDeclarable } from "#lib/domain/paper/declaration.ts";
 import { lineFileOf } from "../../file.ts";
 import { counted } from "../../names.ts";
+import { DeclarationForm } from "./declaration-form.tsx";
 import { ResultsForm } from "./results-form.tsx";
 
 export const metadata: Metadata = { title: "Deliveries" };
@@ -18,6 +20,8 @@ export default async function DeliveriesPage({
   const { lineId } = await params;
   const { file, report } = await lineFileOf(lineId);
   const open = awaitingResult(file);
+  const done = file.deliveries.filter(isDeclarable);
+  const signed = done.filter(({ declaredUploadId }) => declaredUploadId !== null).length;
   return (
     <>
       <PageHead
@@ -40,6 +44,16 @@ export default async function DeliveriesPage({
           note="Select the letters that came to the same end on the same day. Tracking numbers can be filled in here; a tracking number or a proof shows that certified mail arrived."
         >
           <ResultsForm lineId={lineId} file={file} attempts={open} today={report.today} />
+        </Section>
+      )}
+      {done.length === 0 ? null : (
+        <Section
+          title="Declaration of delivery"
+          id="declaration"
+          folded={`${counted(done.length, "delivery", "deliveries")}, ${signed} with a signed declaration`}
+          note="What was done, by whom, when, how and to whom, with the photos and receipts attached, for the person who did it to sign on paper. The wording is a draft: whether your authority or court wants another, ask them."
+        >
+          <DeclarationForm lineId={lineId} file={file} attempts={done} today={report.today} />
         </Section>
       )}
     </>

@@ -1,0 +1,25 @@
+import type { SmtpSettings } from "#lib/env.ts";
+import type { Workplace } from "#lib/operations/workplace.ts";
+import type { aDesk } from "./office.ts";
+
+/** A worker at a clock that the test moves. */
+export function aWorkplace(
+  { act }: Pick<ReturnType<typeof aDesk>, "act">,
+  { smtp = null, worker = "worker-1" }: { smtp?: SmtpSettings | null; worker?: string } = {},
+) {
+  const clock = { now: act.now };
+  const place: Workplace = {
+    db: act.db,
+    dataFolder: act.dataFolder,
+    worker,
+    now: () => clock.now,
+    today: () => clock.now.slice(0, 10),
+    newId: act.newId,
+    smtp,
+    mailFrom: "",
+  };
+  const wait = (minutes: number) => {
+    clock.now = new Date(Date.parse(clock.now) + minutes * 60_000).toISOString();
+  };
+  return { place, wait };
+}
