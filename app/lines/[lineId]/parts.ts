@@ -1,5 +1,5 @@
 import { consentTable } from "#lib/domain/consent/table.ts";
-import type { Question } from "#lib/domain/desk/answer.ts";
+import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
 import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
@@ -17,6 +17,7 @@ import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { isStale } from "#lib/domain/split/stale.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
+import { remembered } from "#lib/remembered.ts";
 
 /** A page of its own under a question. */
 interface Part {
@@ -176,10 +177,20 @@ function isConsentOpen(file: LineFile, report: Report): boolean {
 
 /** The pages of one question as the side list shows them. */
 export function partsOf(question: Question, file: LineFile, report: Report): readonly PartLink[] {
-  return (PARTS[question] ?? [])
-    .filter(({ isUsed }) => isUsed?.(file) ?? true)
-    .map(({ slug, name, isOpen }) => ({ slug, name, open: isOpen?.(file, report) ?? false }));
+  return partsOfAll(report, file).get(question) ?? [];
 }
+
+const partsOfAll = remembered(
+  (report: Report, file: LineFile) =>
+    new Map(
+      QUESTIONS.map((question): [Question, readonly PartLink[]] => [
+        question,
+        (PARTS[question] ?? [])
+          .filter(({ isUsed }) => isUsed?.(file) ?? true)
+          .map(({ slug, name, isOpen }) => ({ slug, name, open: isOpen?.(file, report) ?? false })),
+      ]),
+    ),
+);
 
 /** A permit waits for the office. */
 function isPermitOurs(file: LineFile): boolean {

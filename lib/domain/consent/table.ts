@@ -1,3 +1,4 @@
+import { remembered } from "../../remembered.ts";
 import { CONSENT_KINDS, type Consent, type ConsentKind } from "../facts/consent.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Report } from "../findings/report.ts";
@@ -31,7 +32,14 @@ export interface ConsentRow {
 type Amounts = Pick<Report, "splits" | "tieIns">;
 
 /** Property by property, which of the six consents are in hand and whose signature is open. */
-export function consentTable(file: LineFile, report: Amounts | null = null): ConsentRow[] {
+export function consentTable(file: LineFile, report: Amounts | null = null): readonly ConsentRow[] {
+  return report === null ? tableOf(file, null) : tableWith(report, file);
+}
+
+/** The desk, the dates and the pages all ask for it. */
+const tableWith = remembered((report: Amounts, file: LineFile) => tableOf(file, report));
+
+function tableOf(file: LineFile, report: Amounts | null): readonly ConsentRow[] {
   return file.properties.map((property) => {
     const signers = signersFor(file, property.id);
     const cells = CONSENT_KINDS.map((kind): [ConsentKind, ConsentCell] => [

@@ -1,5 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
-import type { Address, Party } from "../facts/party.ts";
+import type { Party } from "../facts/party.ts";
 import { addressKey } from "./address.ts";
 
 /** Two parties that may be one, with what speaks for it. A person decides. */
@@ -29,31 +29,46 @@ function nameWords(name: string): string[] {
     .sort();
 }
 
+/** What of a party is compared, written one way. */
+interface Traits {
+  readonly words: readonly string[];
+  readonly name: string;
+  /** Each empty where it is not known, or too short to tell people apart. */
+  readonly mailing: string;
+  readonly phone: string;
+  readonly email: string;
+}
+
+function traitsOf({ name, mailing, phone, email }: Reach): Traits {
+  const words = nameWords(name);
+  const digits = phone.replace(/\D/g, "").slice(-10);
+  return {
+    words,
+    name: words.join(" "),
+    mailing: mailing === null ? "" : addressKey(mailing),
+    phone: digits.length > 6 ? digits : "",
+    email: email.toLowerCase(),
+  };
+}
+
 /** What speaks for two names, with their addresses, being one party; empty: nothing does. */
 export function likeness(a: Reach, b: Reach): string[] {
-  const [one, other] = [nameWords(a.name), nameWords(b.name)];
-  const same = one.length > 0 && one.join(" ") === other.join(" ");
+  return alike(traitsOf(a), traitsOf(b));
+}
+
+function alike(a: Traits, b: Traits): string[] {
   const reach = sameReach(a, b);
-  if (same) return ["Same name, written differently.", ...reach];
-  const near = reach.length > 0 && sharesMost(one, other);
+  if (a.name !== "" && a.name === b.name) return ["Same name, written differently.", ...reach];
+  const near = reach.length > 0 && sharesMost(a.words, b.words);
   return near ? ["Similar name.", ...reach] : [];
 }
 
-function sameReach(a: Reach, b: Reach): string[] {
-  const phone = digits(a.phone);
-  return [
-    isSameAddress(a.mailing, b.mailing) ? "Same mailing address." : "",
-    phone.length > 6 && phone === digits(b.phone) ? "Same phone." : "",
-    a.email !== "" && a.email.toLowerCase() === b.email.toLowerCase() ? "Same email." : "",
-  ].filter((words) => words !== "");
-}
+const REACHED = { mailing: "Same mailing address.", phone: "Same phone.", email: "Same email." };
 
-function isSameAddress(a: Address | null, b: Address | null): boolean {
-  return a !== null && b !== null && addressKey(a) === addressKey(b);
-}
-
-function digits(phone: string): string {
-  return phone.replace(/\D/g, "").slice(-10);
+function sameReach(a: Traits, b: Traits): string[] {
+  return (["mailing", "phone", "email"] as const).flatMap((by) =>
+    a[by] !== "" && a[by] === b[by] ? [REACHED[by]] : [],
+  );
 }
 
 /** One name's words are all in the other's, or all but one letter of one word are. */
@@ -85,12 +100,14 @@ export function likelySame({
       JSON.stringify([intoId, partyId]),
     ]),
   );
-  return parties.flatMap((a, at) =>
-    parties.slice(at + 1).flatMap((b) => {
-      const nameless = a.kind === "resident" || b.kind === "resident";
-      if (nameless || decided.has(JSON.stringify([a.id, b.id]))) return [];
-      const because = likeness(a, b);
-      return because.length === 0 ? [] : [{ a, b, because }];
+  const named = parties
+    .filter(({ kind }) => kind !== "resident")
+    .map((party) => ({ party, traits: traitsOf(party) }));
+  return named.flatMap(({ party: a, traits }, at) =>
+    named.slice(at + 1).flatMap(({ party: b, traits: others }) => {
+      const because = alike(traits, others);
+      const open = because.length > 0 && !decided.has(JSON.stringify([a.id, b.id]));
+      return open ? [{ a, b, because }] : [];
     }),
   );
 }

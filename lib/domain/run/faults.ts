@@ -1,3 +1,4 @@
+import { remembered } from "../../remembered.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Fault } from "../facts/run.ts";
 import type { Report } from "../findings/report.ts";
@@ -30,14 +31,23 @@ interface Merged extends Sighting {
  * saw of the same kind within their uncertainties is one fault, over the whole of both stretches;
  * what one run logged twice stays two.
  */
-export function faultsSeen(file: Pick<LineFile, "observations">, report: Stations): SeenFault[] {
-  const water = seenOf("water", file, report);
-  return seenOf("fault", file, report).map((fault) =>
-    fault.fault === "belly"
-      ? { ...fault, waterDepth: deepest([fault, ...water.filter((each) => isOver(fault, each))]) }
-      : fault,
-  );
+export function faultsSeen(
+  file: Pick<LineFile, "observations">,
+  report: Stations,
+): readonly SeenFault[] {
+  return faultsOf(report.stations, file.observations);
 }
+
+const faultsOf = remembered(
+  (stations: Report["stations"], observations: LineFile["observations"]): readonly SeenFault[] => {
+    const water = seenOf("water", { observations }, { stations });
+    return seenOf("fault", { observations }, { stations }).map((fault) =>
+      fault.fault === "belly"
+        ? { ...fault, waterDepth: deepest([fault, ...water.filter((each) => isOver(fault, each))]) }
+        : fault,
+    );
+  },
+);
 
 /** Standing water from the main upstream, one or several runs; what a belly holds is told by the belly. */
 export function waterSeen(file: Pick<LineFile, "observations">, report: Stations): SeenFault[] {

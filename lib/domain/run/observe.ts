@@ -1,3 +1,4 @@
+import { remembered } from "../../remembered.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Observation, Run } from "../facts/run.ts";
 import type { StationedObservation } from "../findings/report.ts";
@@ -11,12 +12,22 @@ type RunFacts = Pick<LineFile, "runs" | "anchors">;
 /** Every observation on the line's axis, as far as its run can tell; in the file's order. */
 export function stationObservations(
   file: RunFacts & Pick<LineFile, "observations">,
-): StationedObservation[] {
-  const runs = convertersOf(file);
-  return file.observations.map((seen) =>
-    stationOne(seen, runs.get(seen.runId), readingOff(seen, file.observations)),
-  );
+): readonly StationedObservation[] {
+  return stationed(file.observations, file.runs, file.anchors);
 }
+
+const stationed = remembered(
+  (
+    observations: LineFile["observations"],
+    runs: LineFile["runs"],
+    anchors: LineFile["anchors"],
+  ): readonly StationedObservation[] => {
+    const converters = convertersOf({ runs, anchors });
+    return observations.map((seen) =>
+      stationOne(seen, converters.get(seen.runId), readingOff(seen, observations)),
+    );
+  },
+);
 
 /** One converter for each run, by the run's id. */
 export function convertersOf(
