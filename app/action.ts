@@ -52,7 +52,7 @@ function pagesOfLine({ lineId }: OnLine): string {
 }
 
 /** What is wrong in one field, as a sentence; an empty path: in the form as a whole. */
-interface FieldProblem {
+export interface FieldProblem {
   readonly path: string;
   readonly message: string;
 }

@@ -121,5 +121,29 @@ export function twoIds(message: string) {
   });
 }
 
+/** What a page packed into one value as JSON; null where something else was sent. */
+function unpacked<T>(shape: z.ZodType<T>, typed: string): T | null {
+  try {
+    return shape.safeParse(JSON.parse(typed)).data ?? null;
+  } catch {
+    return null;
+  }
+}
+
+const STALE_PAGE = "This page is out of date. Reload it and choose again.";
+
+/** One value that a page packed. */
+export function packed<T>(shape: z.ZodType<T>) {
+  return read((typed) => unpacked(shape, typed), STALE_PAGE);
+}
+
+/** At least one value that a page packed. */
+export function somePacked<T>(shape: z.ZodType<T>, message: string) {
+  return someTexts(message).transform((values, context): readonly T[] => {
+    const all = values.map((typed) => unpacked(shape, typed)).filter((each) => each !== null);
+    return all.length === values.length ? all : refuse(context, STALE_PAGE, "");
+  });
+}
+
 /** An id that a page hands to its action. */
 export const id = z.string();

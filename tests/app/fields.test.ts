@@ -11,6 +11,8 @@ import {
   oneIn,
   oneInOr,
   oneInOrNull,
+  packed,
+  somePacked,
   someTexts,
   text,
   textOrNull,
@@ -118,5 +120,30 @@ describe("what is wrong is told beside its field, the first one first", () => {
     const role = oneInOr(["admin", "field"], "viewer");
     expect(readAs({ role }, formOf(["role", "boss"]))).toEqual({ role: "viewer" });
     expect(readAs({ role }, formOf(["role", "field"]))).toEqual({ role: "field" });
+  });
+});
+
+describe("what a page packed into a field", () => {
+  const pair = z.tuple([z.string(), z.string().nullable()]);
+  const stale = "This page is out of date. Reload it and choose again.";
+
+  test("is read as it was packed", () => {
+    const form = formOf(["place", '["a",null]'], ["who", '["b","c"]'], ["who", '["d",null]']);
+    expect(readAs({ place: packed(pair), who: somePacked(pair, "Choose one.") }, form)).toEqual({
+      place: ["a", null],
+      who: [
+        ["b", "c"],
+        ["d", null],
+      ],
+    });
+  });
+
+  test("is refused in words where something else was sent, and never thrown", () => {
+    for (const sent of ["{", "null", "7", "[1,2]", '["a"]', '{"0":"a"}', "\u0000"]) {
+      expect(readAs({ place: packed(pair) }, formOf(["place", sent]))).toBe(`place: ${stale}`);
+      const two = formOf(["who", '["b","c"]'], ["who", sent]);
+      expect(readAs({ who: somePacked(pair, "Choose one.") }, two)).toBe(`who: ${stale}`);
+    }
+    expect(readAs({ who: somePacked(pair, "Choose one.") }, formOf())).toBe("who: Choose one.");
   });
 });

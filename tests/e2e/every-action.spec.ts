@@ -260,6 +260,30 @@ test("nonsense is answered in words, not with a bare error", async () => {
   }
 });
 
+test("what a page packs into a field is refused in words where something else was sent", async () => {
+  const cookie = cookies.get("office") ?? "";
+  const letters = actionNamed("draftLettersAction");
+  const day = actionNamed("planDayAction");
+  const before = contentsOf(office);
+  const packs = ["", "{", "null", "7", "[1, 2, 3]", '{"partyId": 7}', '["x"]', '"__proto__"'];
+  for (const pack of packs) {
+    const forms: [BuiltAction, ReturnType<typeof aForm>][] = [
+      [letters, aForm({ kind: "finding", replyBy: "", recipient: pack })],
+      [letters, aForm({ kind: "finding", replyBy: "", recipient: [pack, pack] })],
+      [day, aForm({ on: "2026-12-01", count: "1", "stops.0.place": pack === "" ? "x" : pack })],
+    ];
+    for (const [action, form] of forms) {
+      const args = [LINE, IDLE, form];
+      const answer = await callAction(office, { action, path: pathOf(action), args, cookie });
+      expect(answer.status, `${action.name} ${pack}`).toBeLessThan(400);
+      expect(answer.text, `${action.name} ${pack}`).toMatch(
+        /This page is out of date|is not found/,
+      );
+    }
+  }
+  expect(changedTables(before, contentsOf(office))).toEqual([]);
+});
+
 test("a change that names another page's origin, or none, is refused", async () => {
   const action = actionNamed("proposeChangeOrderAction");
   const args = argsOf(action);

@@ -2,7 +2,17 @@
 
 import { z } from "zod";
 import { formAction, jobAction, onLine, onLineAt } from "#app/action.ts";
-import { checked, id, needed, oneIn, orNull, someTexts, text, textOrNull } from "#app/fields.ts";
+import {
+  checked,
+  id,
+  needed,
+  oneIn,
+  orNull,
+  somePacked,
+  someTexts,
+  text,
+  textOrNull,
+} from "#app/fields.ts";
 import { newToken } from "#app/session.ts";
 import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import {
@@ -42,9 +52,7 @@ export const draftLettersAction = formAction(onLine, {
   may: "work-the-file",
   typed: z.object({
     kind: oneIn(LETTER_KINDS, "Choose a letter first."),
-    recipient: someTexts("Select at least one person.").transform((chosen) =>
-      chosen.map((each) => Recipient.parse(JSON.parse(each))),
-    ),
+    recipient: somePacked(Recipient, "Select at least one person."),
     replyBy: textOrNull,
   }),
   does: (act, { recipient, ...draft }) => draftNotices(act, { ...draft, recipients: recipient }),

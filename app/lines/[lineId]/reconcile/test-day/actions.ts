@@ -4,6 +4,7 @@ import { z } from "zod";
 import { formAction, onLine } from "#app/action.ts";
 import { checked, numberOrNull, oneIn, text, textOrNull } from "#app/fields.ts";
 import { TEST_RESULTS } from "#lib/domain/facts/test.ts";
+import type { TestStop } from "#lib/domain/facts/test-day.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
 import { err } from "#lib/result.ts";
@@ -23,7 +24,12 @@ export const planDayAction = formAction(onLine, {
   }),
   does: (act, plan, form) => {
     const places = stopPlaces(form);
-    const stops = places.map((at) => stopFrom(form, at));
+    const stops: TestStop[] = [];
+    for (const at of places) {
+      const stop = stopFrom(form, at);
+      if (!stop.ok) return stop;
+      stops.push(stop.value);
+    }
     const planned = planTestDay(act, { ...plan, stops });
     if (planned.ok) return planned;
     return err({ ...planned.error, path: pathOnForm(planned.error.path, places) });

@@ -1,8 +1,10 @@
 import { z } from "zod";
-import { numberOrNull, oneInOr, text, texts, typedIn } from "#app/fields.ts";
+import type { FieldProblem } from "#app/action.ts";
+import { numberOrNull, oneInOr, packed, text, texts, typedIn } from "#app/fields.ts";
 import { TEST_RESULTS } from "#lib/domain/facts/test.ts";
 import { DRAINS, FLOORS, type TestStop } from "#lib/domain/facts/test-day.ts";
 import { parseTime } from "#lib/domain/time/time-of-day.ts";
+import { err, ok, type Result } from "#lib/result.ts";
 
 /** More stops than this are no day's work. */
 const MOST_STOPS = 60;
@@ -16,7 +18,7 @@ const number = text.transform(Number);
 const drain = oneInOr(DRAINS, null);
 
 const STOP = z.object({
-  place: text.transform((typed) => Place.parse(JSON.parse(typed))),
+  place: packed(Place),
   tieInIds: texts,
   fixture: text,
   colour: text,
@@ -35,21 +37,26 @@ export function stopPlaces(form: FormData): number[] {
   return places.filter((at) => (form.get(`stops.${at}.place`) ?? "") !== "");
 }
 
-/** One stop as typed; its fields are named `stops.3.dose`. */
-export function stopFrom(form: FormData, at: number): TestStop {
+/** One stop as typed, or what is wrong in it; its fields are named `stops.3.dose`. */
+export function stopFrom(form: FormData, at: number): Result<TestStop, FieldProblem> {
   const before = `stops.${at}.`;
   const own = Object.fromEntries(
     Object.entries(typedIn(form))
       .filter(([name]) => name.startsWith(before))
       .map(([name, value]) => [name.slice(before.length), value]),
   );
-  const { place, ...typed } = STOP.parse(own);
+  const read = STOP.safeParse(own);
+  if (!read.success) {
+    const [issue] = read.error.issues;
+    return err({ path: `${before}${String(issue?.path[0] ?? "place")}`, message: issue?.message ?? "" });
+  }
+  const { place, ...typed } = read.data;
   const [propertyId, unitId, pointId] = place;
   const drains = FLOORS.flatMap((floor) => {
     const used = drain.parse(own[`drain.${floor}`]);
     return used === null ? [] : [{ floor, drain: used }];
   });
-  return { propertyId, unitId, pointId, ...typed, drains };
+  return ok({ propertyId, unitId, pointId, ...typed, drains });
 }
 
 /** The plan counts only stops with an address; the sentence stands beside the form's own field. */
