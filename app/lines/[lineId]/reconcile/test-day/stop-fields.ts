@@ -48,7 +48,10 @@ export function stopFrom(form: FormData, at: number): Result<TestStop, FieldProb
   const read = STOP.safeParse(own);
   if (!read.success) {
     const [issue] = read.error.issues;
-    return err({ path: `${before}${String(issue?.path[0] ?? "place")}`, message: issue?.message ?? "" });
+    return err({
+      path: `${before}${String(issue?.path[0] ?? "place")}`,
+      message: issue?.message ?? "",
+    });
   }
   const { place, ...typed } = read.data;
   const [propertyId, unitId, pointId] = place;
