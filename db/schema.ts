@@ -26,6 +26,12 @@ import { LINE_FACTS } from "#lib/domain/facts/line.ts";
 import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { LISTS } from "#lib/domain/facts/lists.ts";
 import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
+import {
+  DRAWING_ITEM,
+  PAVEMENT_RULE,
+  PERMIT_ORDER,
+  REQUIREMENT_CONDITION,
+} from "#lib/domain/facts/permit-rule.ts";
 import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
@@ -60,6 +66,10 @@ export const office = sqliteTable("office", {
   bondExpiresOn: text("bond_expires_on"),
   insurance: words("insurance"),
   insuranceExpiresOn: text("insurance_expires_on"),
+  compensation: words("compensation").default(""),
+  compensationExpiresOn: text("compensation_expires_on"),
+  businessLicense: words("business_license").default(""),
+  businessLicenseExpiresOn: text("business_license_expires_on"),
   address: address("address").notNull(),
   phone: words("phone"),
   hours: openHours("hours"),
@@ -174,6 +184,30 @@ export const refusalSteps = sqliteTable(
 export const holidays = sqliteTable(
   "holidays",
   { ...factColumns(HOLIDAY.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const conditions = sqliteTable(
+  "requirement_conditions",
+  { ...factColumns(REQUIREMENT_CONDITION.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const permitOrders = sqliteTable(
+  "permit_orders",
+  { ...factColumns(PERMIT_ORDER.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const pavementRules = sqliteTable(
+  "pavement_rules",
+  { ...factColumns(PAVEMENT_RULE.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const drawingItems = sqliteTable(
+  "drawing_items",
+  { ...factColumns(DRAWING_ITEM.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
@@ -389,6 +423,11 @@ export const corrections = listTable("corrections");
 export const requirementMarks = listTable("requirementMarks", {
   requirement_marks_requirement: ["lineId", "requirementId"],
 });
+export const applications = listTable("applications");
+export const ownerAuthorizations = listTable("ownerAuthorizations");
+export const proposedPipes = listTable("proposedPipes");
+export const surfaceCuts = listTable("surfaceCuts");
+export const drawingMarks = listTable("drawingMarks");
 export const locateTickets = listTable("locateTickets");
 export const formEntries = listTable("formEntries");
 export const utilityResponses = listTable("utilityResponses");

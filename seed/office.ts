@@ -1,5 +1,5 @@
 import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
-import type { Authority } from "#lib/domain/facts/authority.ts";
+import { type Authority, noParts } from "#lib/domain/facts/authority.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 
 /** Invented firm, invented people. */
@@ -11,6 +11,10 @@ export const OFFICE: Office = {
   bondExpiresOn: "2027-02-28",
   insurance: "General liability, $1,000,000, certificate 55-0142",
   insuranceExpiresOn: "2026-12-31",
+  compensation: "State fund account 55-0177",
+  compensationExpiresOn: "2027-03-31",
+  businessLicense: "Quillhaven business license 55-0163",
+  businessLicenseExpiresOn: "2026-12-31",
   address: { street: "240 Tannery Road", unit: "", city: "Quillhaven", state: "WA", zip: "98000" },
   phone: "(360) 555-0100",
   hours: { days: "monday-to-friday", from: "07:30", to: "16:30" },
@@ -42,9 +46,9 @@ type Requirement = Authority["requirements"][number];
 function requirement(
   id: string,
   rest: Pick<Requirement, "sheet" | "title" | "detail" | "mandatory"> &
-    Partial<Pick<Requirement, "due" | "permitKind">>,
+    Partial<Pick<Requirement, "due" | "permitKind" | "paper">>,
 ): Requirement {
-  const { due = "submission", permitKind = null, ...own } = rest;
+  const { due = "submission", permitKind = null, paper = null, ...own } = rest;
   return {
     id: `${DISTRICT}-${id}`,
     authorityId: DISTRICT,
@@ -53,6 +57,7 @@ function requirement(
     ...own,
     due,
     permitKind,
+    paper,
   };
 }
 
@@ -73,6 +78,7 @@ function holidays(): Authority["holidays"] {
 
 /** An invented district with rules of the usual kinds, and the state's one-call clock. */
 export const AUTHORITY: Authority = {
+  ...noParts(),
   id: DISTRICT,
   name: "Quillhaven Sewer District",
   office: "Side sewer counter, second floor",

@@ -34,6 +34,7 @@ export const FLOORS = [
   "rollcall",
   "reconnection",
   "holds",
+  "application",
   "ledger",
   "closing",
   "clocks",

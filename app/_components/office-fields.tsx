@@ -70,6 +70,36 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
   );
 }
 
+/** Papers that some authorities ask for beside license, bond and insurance. */
+export function OfficePaperFields({ office }: { readonly office: Office | null }) {
+  return (
+    <div className="form-grid">
+      <Field
+        label="Workers’ compensation"
+        name="compensation"
+        defaultValue={office?.compensation}
+        example="State fund account 55-0177"
+      />
+      <DayField
+        label="Compensation expires"
+        name="compensationExpiresOn"
+        day={office?.compensationExpiresOn}
+      />
+      <Field
+        label="Business license"
+        name="businessLicense"
+        defaultValue={office?.businessLicense}
+        example="City license 55-0163"
+      />
+      <DayField
+        label="Business license expires"
+        name="businessLicenseExpiresOn"
+        day={office?.businessLicenseExpiresOn}
+      />
+    </div>
+  );
+}
+
 export function AddressFields({ address }: { readonly address: Address | undefined }) {
   return (
     <div className="form-grid">

@@ -1,6 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import { OfficeFields } from "#app/_components/office-fields.tsx";
+import { OfficeFields, OfficePaperFields } from "#app/_components/office-fields.tsx";
 import {
   OfficeLetterFields,
   OPEN_DAY_WORDS,
@@ -59,6 +59,30 @@ export function OfficeFacts({
           <dd>
             <Standing words={office.insurance} until={office.insuranceExpiresOn} today={today} />
           </dd>
+          {office.compensation === "" ? null : (
+            <>
+              <dt>Workers’ compensation</dt>
+              <dd>
+                <Standing
+                  words={office.compensation}
+                  until={office.compensationExpiresOn}
+                  today={today}
+                />
+              </dd>
+            </>
+          )}
+          {office.businessLicense === "" ? null : (
+            <>
+              <dt>Business license</dt>
+              <dd>
+                <Standing
+                  words={office.businessLicense}
+                  until={office.businessLicenseExpiresOn}
+                  today={today}
+                />
+              </dd>
+            </>
+          )}
           <dt>Time zone</dt>
           <dd>{office.zone}</dd>
         </dl>
@@ -69,6 +93,7 @@ export function OfficeFacts({
           <ActionForm action={saveOfficeAction} label="Company details">
             <input type="hidden" name="seen" value={seenOf(office)} />
             <OfficeFields office={office} />
+            <OfficePaperFields office={office} />
             <OfficeLetterFields office={office} />
             <div>
               <SubmitButton pendingWord="Saving …">Save</SubmitButton>

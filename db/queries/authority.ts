@@ -3,14 +3,23 @@ import type { Db } from "#db/open.ts";
 import {
   authorities,
   clockRules,
+  conditions,
+  drawingItems,
   fees,
   forms,
   holidays,
+  pavementRules,
+  permitOrders,
   refusalSteps,
   requirements,
   rules,
 } from "#db/schema.ts";
-import type { Authority } from "#lib/domain/facts/authority.ts";
+import {
+  AUTHORITY_PART_NAMES,
+  type Authority,
+  type AuthorityPart,
+  eachPart,
+} from "#lib/domain/facts/authority.ts";
 import { checkReferencesAtEnd } from "./row.ts";
 
 /** Every authority with its rules, requirements, fees, clock rules and holidays, by name. */
@@ -26,64 +35,34 @@ export function listAuthorities(db: Db): Authority[] {
 export function getAuthority(db: Db, authorityId: string): Authority | null {
   const authority = db.select().from(authorities).where(eq(authorities.id, authorityId)).get();
   if (!authority) return null;
-  return {
-    ...authority,
-    rules: partsOf(
-      db
-        .select()
-        .from(rules)
-        .where(eq(rules.authorityId, authorityId))
-        .orderBy(asc(rules.position))
-        .all(),
-    ),
-    requirements: partsOf(
-      db
-        .select()
-        .from(requirements)
-        .where(eq(requirements.authorityId, authorityId))
-        .orderBy(asc(requirements.position))
-        .all(),
-    ),
-    fees: partsOf(
-      db
-        .select()
-        .from(fees)
-        .where(eq(fees.authorityId, authorityId))
-        .orderBy(asc(fees.position))
-        .all(),
-    ),
-    clockRules: partsOf(
-      db
-        .select()
-        .from(clockRules)
-        .where(eq(clockRules.authorityId, authorityId))
-        .orderBy(asc(clockRules.position))
-        .all(),
-    ),
-    holidays: partsOf(
-      db
-        .select()
-        .from(holidays)
-        .where(eq(holidays.authorityId, authorityId))
-        .orderBy(asc(holidays.position))
-        .all(),
-    ),
-    refusalSteps: partsOf(
-      db
-        .select()
-        .from(refusalSteps)
-        .where(eq(refusalSteps.authorityId, authorityId))
-        .orderBy(asc(refusalSteps.position))
-        .all(),
-    ),
-  };
+  return { ...authority, ...eachPart((part) => partRows(db, part, authorityId)) } as Authority;
 }
 
-function partsOf<T extends { position: number }>(rows: T[]): Omit<T, "position">[] {
-  return rows.map(({ position: _position, ...part }) => part);
-}
+/** The table of each part. */
+const PARTS = {
+  rules,
+  requirements,
+  fees,
+  clockRules,
+  holidays,
+  refusalSteps,
+  conditions,
+  permitOrders,
+  pavementRules,
+  drawingItems,
+} satisfies Record<AuthorityPart, unknown>;
 
-const PARTS = { rules, requirements, fees, clockRules, holidays, refusalSteps };
+function partRows(db: Db, part: AuthorityPart, authorityId: string): object[] {
+  // Every part is keyed and ordered alike; which one it is makes no difference here.
+  const table = PARTS[part] as typeof rules;
+  return db
+    .select()
+    .from(table)
+    .where(eq(table.authorityId, authorityId))
+    .orderBy(asc(table.position))
+    .all()
+    .map(({ position: _position, ...row }) => row);
+}
 
 /**
  * Puts an authority in the place of the one with its id, or adds it: inside of a transaction, since
@@ -91,20 +70,14 @@ const PARTS = { rules, requirements, fees, clockRules, holidays, refusalSteps };
  */
 export function putAuthority(db: Db, authority: Authority): void {
   checkReferencesAtEnd(db);
-  const {
-    rules: _1,
-    requirements: _2,
-    fees: _3,
-    clockRules: _4,
-    holidays: _5,
-    refusalSteps: _6,
-    ...facts
-  } = authority;
+  const facts = Object.fromEntries(
+    Object.entries(authority).filter(([name]) => !(name in PARTS)),
+  ) as Omit<Authority, AuthorityPart>;
   db.insert(authorities)
     .values(facts)
     .onConflictDoUpdate({ target: authorities.id, set: facts })
     .run();
-  for (const name of Object.keys(PARTS) as (keyof typeof PARTS)[]) {
+  for (const name of AUTHORITY_PART_NAMES) {
     const table = PARTS[name];
     db.delete(table).where(eq(table.authorityId, authority.id)).run();
     authority[name].forEach((part, position) => {

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { AUTHORITY, AUTHORITY_PARTS, type AuthorityPart } from "#lib/domain/facts/authority.ts";
+import { AUTHORITY, AUTHORITY_PARTS, eachPart } from "#lib/domain/facts/authority.ts";
 import type { Field, Fields, Holds, ValuesOf } from "#lib/domain/facts/field.ts";
 import { LINE_FACTS } from "#lib/domain/facts/line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -103,11 +103,12 @@ export function lineShape(use: Use): z.ZodType<LineFile["line"]> {
 /** An authority with everything that it asks for; its parts may leave out whose they are. */
 export function authorityShape(use: Use): z.ZodType<NonNullable<LineFile["authority"]>> {
   const by = shaperFor(use);
-  const parts = (Object.keys(AUTHORITY_PARTS) as AuthorityPart[]).map((part) => [
-    part,
-    rowShape(AUTHORITY_PARTS[part].fields, by).array().default([]),
-  ]);
-  return by.f.row({ ...shapesOf(AUTHORITY.fields, by), ...Object.fromEntries(parts) }) as never;
+  const parts = eachPart((part) =>
+    rowShape(AUTHORITY_PARTS[part].fields as Fields, by)
+      .array()
+      .default([]),
+  );
+  return by.f.row({ ...shapesOf(AUTHORITY.fields, by), ...parts }) as never;
 }
 
 /** The shape of fields that stand outside of any list. */

@@ -1,5 +1,5 @@
 import { getOffice } from "#db/queries/office.ts";
-import type { Authority } from "#lib/domain/facts/authority.ts";
+import { type Authority, noParts } from "#lib/domain/facts/authority.ts";
 import { stateLetters } from "#lib/domain/party/address.ts";
 import { type Starter, starterAuthority } from "#lib/domain/starters/authorities.ts";
 import type { Result } from "#lib/result.ts";
@@ -27,10 +27,5 @@ const EMPTY: Omit<Authority, "id" | "name"> = {
   phone: "",
   email: "",
   note: "",
-  rules: [],
-  requirements: [],
-  fees: [],
-  clockRules: [],
-  holidays: [],
-  refusalSteps: [],
+  ...noParts(),
 };

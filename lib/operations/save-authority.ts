@@ -1,6 +1,6 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
-import type { Authority } from "#lib/domain/facts/authority.ts";
+import { AUTHORITY_PART_NAMES, type Authority } from "#lib/domain/facts/authority.ts";
 import { reachProblems } from "#lib/domain/party/address-check.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
@@ -9,11 +9,9 @@ import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
 import { parse } from "./parse.ts";
 
-const PARTS = ["rules", "requirements", "fees", "clockRules", "holidays", "refusalSteps"] as const;
-
 /**
- * Saves an authority whole, with its rules, requirements, fees, clock rules and holidays. Refuses to
- * take away a rule that a line rests on.
+ * Saves an authority whole, with every part of it. Refuses to
+ * take away a rule that a line rests on, or a requirement on which a condition hangs.
  */
 export function saveAuthority(
   act: Act,
@@ -29,6 +27,8 @@ export function saveAuthority(
     if (odd !== null) return odd;
     const twice = idTwice(after);
     if (twice !== null) return refuse("bad-value", twice, "Two parts have the same id");
+    const loose = conditionOfNone(before, after);
+    if (loose !== null) return loose;
     const kept = new Set(after.rules.map(({ id }) => id));
     const user = listLines(db).find(
       (line) => line.authorityId === after.id && line.ruleId !== null && !kept.has(line.ruleId),
@@ -55,8 +55,25 @@ function oddReach(before: Authority | null, { address, phone }: Authority) {
   return refuse("bad-value", path, odd.message);
 }
 
+/** A condition that names no requirement: one was taken out, or never there. */
+function conditionOfNone(before: Authority | null, { requirements, conditions }: Authority) {
+  const at = conditions.findIndex(
+    ({ requirementId }) => !requirements.some(({ id }) => id === requirementId),
+  );
+  const condition = conditions[at];
+  if (condition === undefined) return null;
+  const gone = before?.requirements.find(({ id }) => id === condition.requirementId);
+  return gone === undefined
+    ? refuse("bad-value", `conditions.${at}.requirementId`, "Select the requirement")
+    : refuse(
+        "in-use",
+        "requirements",
+        `“${gone.title}” is named under “When requirements apply”; delete that row first`,
+      );
+}
+
 function idTwice(authority: Authority): string | null {
-  for (const name of PARTS) {
+  for (const name of AUTHORITY_PART_NAMES) {
     const seen = new Set<string>();
     for (const [at, { id }] of authority[name].entries()) {
       if (seen.has(id)) return `${name}.${at}.id`;

@@ -84,9 +84,9 @@ function wrongStep(
     return refuse("bad-value", "on", `The step before it was on ${formatDate(last.on)}`);
   const unanswered = RESUBMITS.includes(state) ? resubmissionBar(file, permit) : null;
   if (unanswered !== null) return refuse("not-in-this-state", "state", unanswered);
-  const unbuilt = state === "final" ? asBuiltWanting(file, permit) : null;
-  if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
   const report = reportOn(file, act.today);
+  const unbuilt = state === "final" ? asBuiltWanting(file, permit, report.tieIns) : null;
+  if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
   const wanting = wantingPermits(file, report, { permit, state, on });
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);

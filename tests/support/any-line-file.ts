@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import fc from "fast-check";
+import { AUTHORITY_PART_NAMES } from "#lib/domain/facts/authority.ts";
 import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { type FileProblem, lineFileSchema } from "#lib/exchange/line-file.ts";
 
@@ -170,7 +171,7 @@ function joined(file: Row): Row {
     return rule["id"];
   });
   line["ruleId"] = rules[0] ?? null;
-  for (const part of ["requirements", "fees", "clockRules", "holidays", "refusalSteps"])
+  for (const part of AUTHORITY_PART_NAMES.filter((each) => each !== "rules"))
     ((authority?.[part] ?? []) as Row[]).forEach((row, at) => {
       row["id"] = `${part}-${at}`;
     });

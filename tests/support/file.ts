@@ -1,9 +1,10 @@
-import type {
-  Agreement,
-  Authority,
-  Fee,
-  Requirement,
-  ResponsibilityRule,
+import {
+  type Agreement,
+  type Authority,
+  type Fee,
+  noParts,
+  type Requirement,
+  type ResponsibilityRule,
 } from "#lib/domain/facts/authority.ts";
 import type { ClockRule, Holiday } from "#lib/domain/facts/clock-rule.ts";
 import type { Consent } from "#lib/domain/facts/consent.ts";
@@ -434,6 +435,7 @@ export function aRequirement(id: string, overrides: Partial<Requirement> = {}): 
     mandatory: true,
     due: "submission",
     permitKind: null,
+    paper: null,
     ...overrides,
   };
 }
@@ -491,12 +493,7 @@ export function anAuthority(overrides: Partial<Authority> = {}): Authority {
     phone: "(360) 555-0100",
     email: "permits@example.org",
     note: "",
-    rules: [],
-    requirements: [],
-    fees: [],
-    clockRules: [],
-    holidays: [],
-    refusalSteps: [],
+    ...noParts(),
     ...overrides,
   };
 }
@@ -821,6 +818,10 @@ export function anOffice(overrides: Partial<Office> = {}): Office {
     bondExpiresOn: "2027-06-30",
     insurance: "Harbor Mutual 55-0102",
     insuranceExpiresOn: "2027-06-30",
+    compensation: "",
+    compensationExpiresOn: null,
+    businessLicense: "",
+    businessLicenseExpiresOn: null,
     address: anAddress("7 Dock Street"),
     phone: "(360) 555-0101",
     hours: { days: "monday-to-friday", from: "08:00", to: "17:00" },

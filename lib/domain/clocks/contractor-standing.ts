@@ -1,3 +1,4 @@
+import type { ContractorPaper } from "../facts/authority.ts";
 import type { Office } from "../facts/line-file.ts";
 import type { Day } from "../time/day.ts";
 import { letterDay } from "../time/letter-day.ts";
@@ -15,6 +16,7 @@ const PAPER_STATES = [
 
 /** One paper that a contractor must have in force. */
 export interface StandingPaper {
+  readonly paper: ContractorPaper;
   readonly title: string;
   readonly number: string;
   readonly expiresOn: Day | null;
@@ -31,19 +33,49 @@ interface WorkDays {
 
 /**
  * License, bond and insurance as they stand today and on the last day of work; a paper’s last day
- * itself still counts.
+ * itself still counts. Workers’ compensation and the business license count where they are on file;
+ * an authority that wants one asks for it by name (`paperStanding`).
  */
 export function contractorStanding(office: Office, days: WorkDays): StandingPaper[] {
+  const more = (["workers-compensation", "business-license"] as const)
+    .map((kind) => paperStanding(kind, office, days))
+    .filter(({ number }) => number !== "");
   return [
-    paper("Contractor’s license", office.license, office.licenseExpiresOn, days),
-    paper("Bond", office.bond, office.bondExpiresOn, days),
+    ...(["license", "bond"] as const).map((kind) => paperStanding(kind, office, days)),
     insuranceStanding(office, days),
+    ...more,
   ];
 }
 
+type OwnPaper = Exclude<ContractorPaper, "additional-insured">;
+
+/** One paper of the office’s own. */
+export function paperStanding(kind: OwnPaper, office: Office, days: WorkDays): StandingPaper {
+  const [title, number, expiresOn] = PAPERS[kind](office);
+  return { paper: kind, ...paper(title, number, expiresOn, days) };
+}
+
+const PAPERS: Readonly<
+  Record<OwnPaper, (office: Office) => readonly [string, string, Day | null]>
+> = {
+  license: (office) => ["Contractor’s license", office.license, office.licenseExpiresOn],
+  bond: (office) => ["Bond", office.bond, office.bondExpiresOn],
+  insurance: (office) => ["Liability insurance", office.insurance, office.insuranceExpiresOn],
+  "workers-compensation": (office) => [
+    "Workers’ compensation",
+    office.compensation,
+    office.compensationExpiresOn,
+  ],
+  "business-license": (office) => [
+    "Business license",
+    office.businessLicense,
+    office.businessLicenseExpiresOn,
+  ],
+};
+
 /** Liability insurance alone, as a letter that asks to enter a lot speaks of it. */
 export function insuranceStanding(office: Office, days: WorkDays): StandingPaper {
-  return paper("Liability insurance", office.insurance, office.insuranceExpiresOn, days);
+  return paperStanding("insurance", office, days);
 }
 
 function paper(
@@ -51,7 +83,7 @@ function paper(
   number: string,
   expiresOn: Day | null,
   { today, end }: WorkDays,
-): StandingPaper {
+): Omit<StandingPaper, "paper"> {
   const found = { title, number, expiresOn };
   if (number === "") return { ...found, state: "not-on-file", sentence: `${title}: not on file.` };
   if (expiresOn === null)

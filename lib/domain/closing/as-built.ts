@@ -1,6 +1,9 @@
+import type { ConditionFile } from "../application/answer.ts";
+import { mayApply } from "../application/conditions.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Permit, RequirementState } from "../facts/permit.ts";
 import type { ScopeItem } from "../facts/scope.ts";
+import type { TieInFinding } from "../findings/report.ts";
 import { stepsOf } from "../permit/steps.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOnPipe } from "../split/work-deeds.ts";
@@ -24,13 +27,15 @@ const SETTLED: readonly RequirementState[] = ["in-hand", "does-not-apply"];
  * was built is recorded, nor an as-built was submitted, nor its requirement marked. Null: it can.
  */
 export function asBuiltWanting(
-  file: BuiltFile & Pick<LineFile, "authority" | "requirementMarks" | "permitSteps">,
+  file: BuiltFile & ConditionFile & Pick<LineFile, "requirementMarks" | "permitSteps">,
   permit: Pick<Permit, "id">,
+  tieIns: readonly TieInFinding[],
 ): string | null {
   const asked = (file.authority?.requirements ?? []).filter(
     ({ id, sheet, mandatory }) =>
       sheet === "as-built" &&
       mandatory &&
+      mayApply({ id }, { file, tieIns }) &&
       !SETTLED.includes(
         file.requirementMarks.findLast((mark) => mark.requirementId === id)?.state ?? "missing",
       ),

@@ -1,3 +1,5 @@
+import type { ConditionFile } from "../application/answer.ts";
+import { requirementApplies } from "../application/conditions.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { PermitKind } from "../facts/permit.ts";
 import type { Report } from "../findings/report.ts";
@@ -14,30 +16,25 @@ export interface PermitNeed {
   readonly citation: string;
 }
 
-type NeedFile = Pick<
-  LineFile,
-  | "authority"
-  | "requirementMarks"
-  | "land"
-  | "crossings"
-  | "points"
-  | "scope"
-  | "options"
-  | "changeOrders"
-> & { readonly line: Pick<LineFile["line"], "optionId"> };
+type NeedFile = ConditionFile & Pick<LineFile, "requirementMarks">;
 
 /**
  * Every kind of permit that must be in force while the work goes on: the side sewer's; the street's
- * where something is dug in the right-of-way; and each that the authority’s requirements name. One
- * that the office marked as not applying here is left out, with its word on file.
+ * where something is dug in the right-of-way; and each that the authority’s requirements name and that
+ * may apply by their conditions. One that the office marked as not applying here is left out, with its
+ * word on file, unless a condition shows that it applies.
  */
 export function neededPermits(file: NeedFile, tieIns: Report["tieIns"]): PermitNeed[] {
-  const asked = (file.authority?.requirements ?? []).flatMap((requirement) =>
-    requirement.permitKind === null ? [] : [{ requirement, kind: requirement.permitKind }],
-  );
-  const applies = ({ requirement }: (typeof asked)[number]) =>
+  const asked = (file.authority?.requirements ?? []).flatMap((requirement) => {
+    const { permitKind: kind } = requirement;
+    if (kind === null) return [];
+    const { applies: byFacts } = requirementApplies(requirement, { file, tieIns });
+    return byFacts === "no" ? [] : [{ requirement, kind, byFacts }];
+  });
+  const applies = ({ requirement, byFacts }: (typeof asked)[number]) =>
+    byFacts === "yes" ||
     file.requirementMarks.findLast((mark) => mark.requirementId === requirement.id)?.state !==
-    "does-not-apply";
+      "does-not-apply";
   const street = streetDug(file, tieIns);
   const needs: PermitNeed[] = [
     { kind: "side-sewer", because: "", citation: "" },

@@ -32,7 +32,10 @@ export function authorityAnswer(file: LineFile, report: Report, office: Office |
 function checksOn(file: LineFile, report: Report, office: Office | null): PacketCheck[] {
   const papers = new Set(
     (file.authority?.requirements ?? [])
-      .filter(({ sheet }) => office === null && sheet === "contractor-standing")
+      .filter(
+        ({ sheet, paper }) =>
+          office === null && (sheet === "contractor-standing" || paper !== null),
+      )
       .map(({ id }) => id),
   );
   const isIssued = file.permits.some((permit) => isInForce(permitStateOf(file, permit)));
@@ -52,6 +55,10 @@ const UNKNOWN_OFFICE: Office = {
   bondExpiresOn: null,
   insurance: "unknown",
   insuranceExpiresOn: null,
+  compensation: "unknown",
+  compensationExpiresOn: null,
+  businessLicense: "unknown",
+  businessLicenseExpiresOn: null,
   address: { street: "", unit: "", city: "", state: "", zip: "" },
   phone: "",
   hours: null,

@@ -21,6 +21,7 @@ import {
 } from "./field.ts";
 import { ADDRESS } from "./party.ts";
 import { PERMIT_KINDS } from "./permit.ts";
+import { DRAWING_ITEM, PAVEMENT_RULE, PERMIT_ORDER, REQUIREMENT_CONDITION } from "./permit-rule.ts";
 
 /**
  * Who owns and who mends, by place on the line. Patterns found in US codes;
@@ -100,12 +101,15 @@ export const RESPONSIBILITY_RULE = row({
 
 export const SHEET_KINDS = [
   "application",
+  "attestation",
   "line-drawing",
   "schedule-of-connections",
   "observation-log",
   "tests",
   "capacity",
   "scope",
+  "proposed-pipe",
+  "pavement",
   "crew-safety",
   "responsibility",
   "split",
@@ -121,6 +125,17 @@ export type SheetKind = (typeof SHEET_KINDS)[number];
 /** By when the authority wants something: with the application, before work begins, before the final. */
 const REQUIREMENT_DUES = ["submission", "work", "final"] as const;
 export type RequirementDue = (typeof REQUIREMENT_DUES)[number];
+
+/** What a contractor has to have in force, each with the day on which it runs out. */
+export const CONTRACTOR_PAPERS = [
+  "license",
+  "bond",
+  "insurance",
+  "additional-insured",
+  "workers-compensation",
+  "business-license",
+] as const;
+export type ContractorPaper = (typeof CONTRACTOR_PAPERS)[number];
 
 /** One thing that the authority wants: in the packet, or later. */
 export type Requirement = RowOf<typeof REQUIREMENT>;
@@ -139,6 +154,8 @@ export const REQUIREMENT = row({
     due: late(usually(oneOf(REQUIREMENT_DUES), "submission")),
     /** Where what it asks for is a permit of this kind, in force while the work goes on. */
     permitKind: maybe(oneOf(PERMIT_KINDS)),
+    /** Where what it asks for is this paper of the contractor, in force to the end of the work. */
+    paper: maybe(oneOf(CONTRACTOR_PAPERS)),
   },
 });
 
@@ -194,12 +211,34 @@ export const AUTHORITY_PARTS = {
   holidays: HOLIDAY,
   /** In the order in which they may be taken. */
   refusalSteps: REFUSAL_STEP,
+  /** On what a requirement hangs; one without any always applies. */
+  conditions: REQUIREMENT_CONDITION,
+  permitOrders: PERMIT_ORDER,
+  pavementRules: PAVEMENT_RULE,
+  drawingItems: DRAWING_ITEM,
 };
 export type AuthorityPart = keyof typeof AUTHORITY_PARTS;
 
-export type Authority = RowOf<typeof AUTHORITY> & {
-  readonly [P in keyof typeof AUTHORITY_PARTS]: readonly RowOf<(typeof AUTHORITY_PARTS)[P]>[];
-};
+/** Every part of an authority by name, in the order in which they are written. */
+export const AUTHORITY_PART_NAMES = Object.keys(AUTHORITY_PARTS) as readonly AuthorityPart[];
+
+type Parts = { readonly [P in AuthorityPart]: readonly RowOf<(typeof AUTHORITY_PARTS)[P]>[] };
+
+/** All parts, each made of its name. */
+export function eachPart<T>(make: (part: AuthorityPart) => T): {
+  readonly [P in AuthorityPart]: T;
+} {
+  return Object.fromEntries(AUTHORITY_PART_NAMES.map((part) => [part, make(part)])) as {
+    [P in AuthorityPart]: T;
+  };
+}
+
+/** An authority of which no part is entered yet. */
+export function noParts(): Parts {
+  return eachPart(() => []);
+}
+
+export type Authority = RowOf<typeof AUTHORITY> & Parts;
 
 export const AUTHORITY = row({
   one: "authority",

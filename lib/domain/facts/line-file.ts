@@ -26,6 +26,11 @@ export interface Office {
   readonly bondExpiresOn: Day | null;
   readonly insurance: string;
   readonly insuranceExpiresOn: Day | null;
+  /** Workers’ compensation, and the license to do business in town; empty: not on file. */
+  readonly compensation: string;
+  readonly compensationExpiresOn: Day | null;
+  readonly businessLicense: string;
+  readonly businessLicenseExpiresOn: Day | null;
   readonly address: Address;
   readonly phone: string;
   /** When the office answers its phone; null: not said, and nothing is printed. */

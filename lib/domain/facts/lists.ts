@@ -1,5 +1,12 @@
 import { AGREEMENT_STEP } from "./agreement-step.ts";
 import { ALIGNMENT_DECISION } from "./alignment-decision.ts";
+import {
+  APPLICATION,
+  DRAWING_MARK,
+  OWNER_AUTHORIZATION,
+  PROPOSED_PIPE,
+  SURFACE_CUT,
+} from "./application.ts";
 import { AGREEMENT } from "./authority.ts";
 import { BUILT_PIECE, BUILT_WORK } from "./built.ts";
 import { FIXTURE_COUNT, LEVEL } from "./capacity.ts";
@@ -99,6 +106,11 @@ export const LISTS = {
   permitSteps: PERMIT_STEP,
   corrections: CORRECTION,
   requirementMarks: REQUIREMENT_MARK,
+  applications: APPLICATION,
+  ownerAuthorizations: OWNER_AUTHORIZATION,
+  proposedPipes: PROPOSED_PIPE,
+  surfaceCuts: SURFACE_CUT,
+  drawingMarks: DRAWING_MARK,
   locateTickets: LOCATE_TICKET,
   formEntries: FORM_ENTRY,
   utilityResponses: UTILITY_RESPONSE,

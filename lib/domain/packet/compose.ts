@@ -9,6 +9,7 @@ import { capacitySheet } from "./sheet-capacity.ts";
 import { noticeSheet } from "./sheet-notice.ts";
 import { safetySheet } from "./sheet-safety.ts";
 import { type PacketInput, sheetState } from "./sheet-states.ts";
+import { attestationSheet, pavementSheet, proposedPipeSheet } from "./sheets-application.ts";
 import { formIsApplication, formSheets, formsMissing } from "./sheets-form.ts";
 import { applicationSheet, contractorSheet, scopeSheet } from "./sheets-job.ts";
 import { drawingSheet, observationSheet, scheduleSheet, testSheet } from "./sheets-line.ts";
@@ -45,15 +46,18 @@ export function composePacket(input: PacketInput): Packet {
 
 /** The sheets that this authority asks for, in the order in which a clerk reads. */
 function sheetsOf(input: PacketInput): Sheet[] {
-  const { kinds } = packetContents(input.file);
+  const { kinds } = packetContents(input);
   const all = [
     applicationSheet(input),
+    attestationSheet(input),
     drawingSheet(input),
     scheduleSheet(input),
     observationSheet(input),
     testSheet(input),
     capacitySheet(input),
     scopeSheet(input),
+    proposedPipeSheet(input),
+    pavementSheet(input),
     safetySheet(input),
     responsibilitySheet(input),
     splitSheet(input),
@@ -71,8 +75,9 @@ function sheetsOf(input: PacketInput): Sheet[] {
 }
 
 /** By whose list the packet was put together, and what it leaves out on purpose. */
-function contentsOf({ file }: PacketInput): string[] {
-  const contents = packetContents(file);
+function contentsOf(input: PacketInput): string[] {
+  const { file } = input;
+  const contents = packetContents(input);
   const name = file.authority?.name ?? "the authority";
   const left = leftOutNames(contents, heldKinds(file));
   const why =
@@ -97,7 +102,7 @@ function missingFrom(input: PacketInput, checks: readonly PacketCheck[]): string
   const authority =
     file.authority === null ? ["The authority is not chosen; what it asks for is unknown."] : [];
   const usual =
-    packetContents(file).by === "usual"
+    packetContents(input).by === "usual"
       ? (["application", "scope", "consents", "contractor-standing"] as const).flatMap((kind) => {
           const state = sheetState(kind, input);
           return state.complete ? [] : state.sentences;

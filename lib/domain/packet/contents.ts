@@ -1,7 +1,14 @@
+import type { ConditionFile } from "../application/answer.ts";
+import { requirementApplies } from "../application/conditions.ts";
 import type { Requirement, SheetKind } from "../facts/authority.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import type { Report } from "../findings/report.ts";
 
-type ContentFile = Pick<LineFile, "authority" | "requirementMarks">;
+/** What decides on the contents: the authority’s list, and what its conditions rest on. */
+interface ContentInput {
+  readonly file: ConditionFile & Pick<LineFile, "authority" | "requirementMarks">;
+  readonly report: Pick<Report, "tieIns">;
+}
 
 /** What a packet holds, and by whose list. */
 export interface PacketContents {
@@ -25,8 +32,8 @@ const USUAL: readonly SheetKind[] = [
  * The kinds of sheets that this authority asks for with the application, and no more: the packet
  * becomes a public record. What keeps the crew safe is in every packet.
  */
-export function packetContents(file: ContentFile): PacketContents {
-  const asked = askedWithApplication(file);
+export function packetContents(input: ContentInput): PacketContents {
+  const asked = askedWithApplication(input);
   const kinds = asked.length === 0 ? USUAL : asked.map(({ sheet }) => sheet);
   return {
     kinds: new Set([...kinds, "crew-safety"]),
@@ -34,13 +41,25 @@ export function packetContents(file: ContentFile): PacketContents {
   };
 }
 
-/** Requirements that are due with the application and that nobody marked as not applying. */
-export function askedWithApplication({ authority, requirementMarks }: ContentFile): Requirement[] {
-  return (authority?.requirements ?? []).filter(
-    ({ id, due, permitKind }) =>
-      due === "submission" &&
-      permitKind === null &&
-      requirementMarks.findLast((mark) => mark.requirementId === id)?.state !== "does-not-apply",
+/** Requirements that are due with the application and that may apply here. */
+export function askedWithApplication(input: ContentInput): Requirement[] {
+  return (input.file.authority?.requirements ?? []).filter(
+    (requirement) =>
+      requirement.due === "submission" &&
+      requirement.permitKind === null &&
+      isAsked(requirement, input),
+  );
+}
+
+/**
+ * Whether a requirement may apply: by its conditions; else unless the office marked that it does not.
+ * A condition that is known to hold outranks the mark.
+ */
+export function isAsked({ id }: Pick<Requirement, "id">, { file, report }: ContentInput): boolean {
+  const { applies } = requirementApplies({ id }, { file, tieIns: report.tieIns });
+  if (applies === "yes" || applies === "no") return applies === "yes";
+  return (
+    file.requirementMarks.findLast((mark) => mark.requirementId === id)?.state !== "does-not-apply"
   );
 }
 
@@ -48,6 +67,9 @@ export function askedWithApplication({ authority, requirementMarks }: ContentFil
 const NAMES: Partial<Record<SheetKind, string>> = {
   "observation-log": "the camera’s log",
   tests: "tests",
+  attestation: "the applicant’s signature and the owners’ authorizations",
+  "proposed-pipe": "the new pipe",
+  pavement: "pavement and traffic",
   capacity: "slope and load",
   responsibility: "responsibility by section",
   split: "who pays what",
@@ -69,6 +91,9 @@ export function heldKinds(file: LineFile): Set<SheetKind> {
   const kinds: readonly (readonly [SheetKind, boolean])[] = [
     ["observation-log", file.observations.length > 0],
     ["tests", file.tests.length > 0],
+    ["attestation", file.ownerAuthorizations.length > 0],
+    ["proposed-pipe", file.proposedPipes.length > 0],
+    ["pavement", file.surfaceCuts.length > 0],
     ["capacity", file.levels.length + file.fixtures.length > 0],
     ["responsibility", file.line.ruleId !== null || file.agreements.length > 0],
     ["split", file.splits.length > 0],

@@ -28,6 +28,8 @@ export interface PacketCheck {
   /** By when it is asked for; only what is due with the application is in the packet. */
   readonly due: RequirementDue;
   readonly sentence: string;
+  /** Why it applies here or not, by its conditions; empty where it hangs on nothing. */
+  readonly why: string;
   readonly citation: string;
 }
 

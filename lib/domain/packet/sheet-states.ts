@@ -16,6 +16,7 @@ import { latestSplit } from "../split/latest-split.ts";
 import { holdsAgainst, isStopped } from "../stops/stopped-by.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
+import { attestationState, pavementState, proposedPipeState } from "./application-states.ts";
 import { packetContents } from "./contents.ts";
 import { noticeState } from "./notice-state.ts";
 
@@ -36,6 +37,7 @@ export interface SheetState {
 
 const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   application: applicationState,
+  attestation: attestationState,
   "line-drawing": ({ file }) =>
     given(
       file.line.upperEnd !== null,
@@ -52,6 +54,8 @@ const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   tests: testState,
   capacity: capacityState,
   scope: scopeState,
+  "proposed-pipe": proposedPipeState,
+  pavement: pavementState,
   "crew-safety": ({ file }) =>
     given(
       scopeInForce(file).length > 0,
@@ -181,11 +185,12 @@ function splitState({ file, report }: PacketInput): SheetState {
 }
 
 /** Green only where it is known whose consent the work needs; never because nothing was entered. */
-function consentState({ file, report }: PacketInput): SheetState {
+function consentState(input: PacketInput): SheetState {
+  const { file, report } = input;
   const rows = consentTable(file, report);
   const missing = rows.flatMap((row) => {
     const property = file.properties.find(({ id }) => id === row.propertyId);
-    const open = askedCells(file, row).filter(([, cell]) => cell.needed && !cell.inHand);
+    const open = askedCells(input, row).filter(([, cell]) => cell.needed && !cell.inHand);
     if (!property || open.length === 0) return [];
     const kinds = open.map(([kind]) => CONSENT_WORDS[kind] ?? kind);
     return [`${streetOf(property.address)}: consent not received (${kinds.join(", ")}).`];
@@ -199,13 +204,13 @@ function consentState({ file, report }: PacketInput): SheetState {
         `The land over the pipe ${sayWhere(stretch)}, where “${item.title}” is done, has no owner entered.`,
     ),
   );
-  const needs = rows.some((row) => askedCells(file, row).some(([, { needed }]) => needed));
+  const needs = rows.some((row) => askedCells(input, row).some(([, { needed }]) => needed));
   return wanting([...unpriced, ...unnamed, ...missing], needs ? ALL_CONSENTS : NO_CONSENTS);
 }
 
 /** Whether somebody agreed to pay concerns an authority only where it asks who pays what. */
-function askedCells(file: LineFile, { cells }: ConsentRow) {
-  const pays = packetContents(file).kinds.has("split");
+function askedCells(input: PacketInput, { cells }: ConsentRow) {
+  const pays = packetContents(input).kinds.has("split");
   return Object.entries(cells).filter(([kind]) => pays || kind !== "pay");
 }
 

@@ -4,7 +4,7 @@ import type { FormFill, FormSet } from "../form/form-fill.ts";
 import { emptyFields, planForm } from "../form/plan-form.ts";
 import { heading, paragraph, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
-import { packetContents } from "./contents.ts";
+import { isAsked, packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
 
@@ -12,18 +12,13 @@ import type { PacketInput } from "./sheet-states.ts";
 const OF_PACKET: readonly AuthorityForm["permitKind"][] = ["side-sewer", "connection"];
 
 /** The forms that belong to the packet: those of its permits, unless what they meet is not asked for. */
-function packetForms({ file, forms = [] }: PacketInput): AuthorityForm[] {
-  return forms.filter(
+function packetForms(input: PacketInput): AuthorityForm[] {
+  return (input.forms ?? []).filter(
     ({ permitKind, requirementId, retired }) =>
       !retired &&
       OF_PACKET.includes(permitKind) &&
-      (requirementId === null || isAsked(file, requirementId)),
+      (requirementId === null || isAsked({ id: requirementId }, input)),
   );
-}
-
-function isAsked(file: PacketInput["file"], requirementId: string): boolean {
-  const mark = file.requirementMarks.findLast((each) => each.requirementId === requirementId);
-  return mark?.state !== "does-not-apply";
 }
 
 /** A form filled in from this file. */
@@ -56,7 +51,7 @@ export function formIsApplication(input: PacketInput): boolean {
   return (
     asking.length > 0 &&
     asking.every(({ id }) => met.has(id)) &&
-    packetContents(input.file).by === "authority"
+    packetContents(input).by === "authority"
   );
 }
 

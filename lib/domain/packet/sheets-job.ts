@@ -18,6 +18,7 @@ import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { depthUnknown, groupCautions, scopeCautions } from "../split/scope-cautions.ts";
 import { kindsOf } from "../split/work-deeds.ts";
 import { SCOPE_KIND_WORDS } from "../split/work-kind-words.ts";
+import { appliedFor } from "./applied-for.ts";
 import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./sheet-states.ts";
@@ -52,6 +53,7 @@ export function applicationSheet(input: PacketInput): Sheet {
   return composed("application", "Application data", [
     heading("The line"),
     ...lineFacts(input),
+    ...appliedFor(input),
     heading("Properties"),
     ...propertyTable(input),
     heading("Owners and managers"),
@@ -183,9 +185,10 @@ function feeBlocks({ file }: PacketInput): LetterBlock[] {
  * Every piece of work, what is done, where, and what the work is valued at. How the amounts come about
  * is the neighbors’ business: only where the authority asks who pays what.
  */
-export function scopeSheet({ file, report }: PacketInput): Sheet {
+export function scopeSheet(input: PacketInput): Sheet {
+  const { file, report } = input;
   const items = scopeInForce(file);
-  const priced = packetContents(file).kinds.has("split");
+  const priced = packetContents(input).kinds.has("split");
   const total = items.reduce((sum, item) => sum + itemAmount(item), 0);
   return composed("scope", "Scope of work", [
     ...(priced ? pricedTable(items, file, total) : plainTable(items, file, total)),

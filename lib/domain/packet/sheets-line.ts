@@ -36,8 +36,9 @@ const BAND_SHEETS: Readonly<Record<string, SheetKind>> = {
  * The strip to scale, on landscape pages. Slope and load stand on their own sheet, for want of room;
  * who answers and what it costs are drawn where the authority asks for their sheets.
  */
-export function drawingSheet({ file, report }: PacketInput): Sheet {
-  const { kinds } = packetContents(file);
+export function drawingSheet(input: PacketInput): Sheet {
+  const { file, report } = input;
+  const { kinds } = packetContents(input);
   const { extent, ticks, above, below, onPipe, joins, pipes, bands, title, north } = drawStrip(
     file,
     report,

@@ -111,7 +111,7 @@ export const CONSENT_STANDING_WORDS: Record<(typeof CONSENT_STANDINGS)[number], 
  */
 export function consentSheet(input: PacketInput): Sheet {
   const { file } = input;
-  const all = packetContents(file).kinds.has("split");
+  const all = packetContents(input).kinds.has("split");
   const rows = file.consents
     .filter((consent) => all || isPublic(input, consent))
     .map((consent) => consentRow(input, consent, all));

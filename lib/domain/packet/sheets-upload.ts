@@ -26,8 +26,8 @@ export function uploadSheets(input: PacketInput): Sheet[] {
   const party = (id: string | undefined) =>
     file.parties.find((each) => each.id === id)?.name ?? "unknown";
   const notice = (id: string) => file.notices.find((each) => each.id === id);
-  const { kinds } = packetContents(file);
-  const asked = new Set(askedWithApplication(file).map(({ id }) => id));
+  const { kinds } = packetContents(input);
+  const asked = new Set(askedWithApplication(input).map(({ id }) => id));
   const enclosed: Enclosed[] = [
     ...file.requirementMarks
       .filter(({ state, requirementId }) => state !== "does-not-apply" && asked.has(requirementId))

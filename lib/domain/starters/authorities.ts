@@ -1,12 +1,19 @@
 import { offeredHolidays } from "../calendar/holiday-sets.ts";
-import type {
-  Authority,
-  Fee,
-  RefusalStep,
-  Requirement,
-  ResponsibilityRule,
+import {
+  AUTHORITY_PART_NAMES,
+  type Authority,
+  type Fee,
+  type RefusalStep,
+  type Requirement,
+  type ResponsibilityRule,
 } from "../facts/authority.ts";
 import type { ClockRule } from "../facts/clock-rule.ts";
+import type {
+  DrawingItem,
+  PavementRule,
+  PermitOrder,
+  RequirementCondition,
+} from "../facts/permit-rule.ts";
 import type { Day } from "../time/day.ts";
 
 /** The invented authorities that an office can start from. */
@@ -145,8 +152,39 @@ const REQUIREMENTS: readonly Row<Requirement>[] = [
 ];
 
 function required(sheet: Requirement["sheet"], title: string, detail = ""): Row<Requirement> {
-  return { sheet, title, detail, mandatory: true, due: "submission", permitKind: null };
+  return {
+    sheet,
+    title,
+    detail,
+    mandatory: true,
+    due: "submission",
+    permitKind: null,
+    paper: null,
+  };
 }
+
+/** On what a requirement of the examples hangs, by its title. */
+const CONDITIONS: readonly (readonly [string, RequirementCondition["fact"]])[] = [
+  ["Recorded easement for each lot crossed", "lot-crossed"],
+  ["Street use permit, where the street is dug", "dug-in-right-of-way"],
+];
+
+const ORDERS: readonly Row<PermitOrder>[] = [
+  { kind: "street-use", step: "submitted", waitsFor: "side-sewer", until: "submitted" },
+];
+
+const PAVEMENT: readonly Row<PavementRule>[] = [
+  { surface: "asphalt", beyond: 100, leastWidth: 400, leastLength: 400, noCutYears: null },
+];
+
+const DRAWING: readonly Row<DrawingItem>[] = [
+  { item: "north-arrow", title: "North arrow" },
+  { item: "scale", title: "Scale" },
+  { item: "lot-lines", title: "Lot lines" },
+  { item: "buildings", title: "Buildings" },
+  { item: "cleanouts", title: "Cleanouts" },
+  { item: "connections", title: "Every connection with its distance from the main" },
+];
 
 function clocks(permitDays: number): readonly Row<ClockRule>[] {
   const plain = {
@@ -252,6 +290,7 @@ export function starterAuthority(
       citation: EXAMPLE_CITATION,
       asOf: today,
     }));
+  const requirements = numbered("requirement", REQUIREMENTS);
   return {
     id,
     name: name.trim() === "" ? kind.name : name,
@@ -261,9 +300,13 @@ export function starterAuthority(
     email: "",
     note: "Started from an invented example. Check every row against your code before you rely on it.",
     rules: numbered("rule", kind.rules).map((rule) => ({ ...rule, url: "", note: "" })),
-    requirements: numbered("requirement", REQUIREMENTS),
+    requirements,
     fees: numbered("fee", kind.fees),
     clockRules: numbered("clock", clocks(kind.permitDays)),
+    conditions: numbered("condition", conditionsOf(requirements)),
+    permitOrders: numbered("order", ORDERS),
+    pavementRules: numbered("pavement", PAVEMENT),
+    drawingItems: numbered("drawing", DRAWING),
     refusalSteps: numbered("step", STEPS),
     holidays: [year, year + 1].flatMap((each) =>
       offeredHolidays(state, each)
@@ -279,10 +322,19 @@ export function starterAuthority(
   };
 }
 
+function conditionsOf(
+  requirements: readonly Pick<Requirement, "id" | "title">[],
+): Row<RequirementCondition>[] {
+  return CONDITIONS.flatMap(([title, fact]) =>
+    requirements
+      .filter((requirement) => requirement.title === title)
+      .map(({ id: requirementId }) => ({ requirementId, fact, limit: null })),
+  );
+}
+
 /** How many rows of an authority are still an example's: nobody has put a citation in. */
 export function exampleRows(authority: Authority): number {
-  const { rules, requirements, fees, clockRules, refusalSteps } = authority;
-  return [...rules, ...requirements, ...fees, ...clockRules, ...refusalSteps].filter(
-    ({ citation }) => citation === EXAMPLE_CITATION,
+  return AUTHORITY_PART_NAMES.flatMap((part): readonly object[] => authority[part]).filter(
+    (row) => "citation" in row && row.citation === EXAMPLE_CITATION,
   ).length;
 }

@@ -19,6 +19,7 @@ function check(requirementId: string, rest: Partial<PacketCheck>): PacketCheck {
     mandatory: true,
     due: "submission",
     sentence: "",
+    why: "",
     citation: "",
     ...rest,
   };

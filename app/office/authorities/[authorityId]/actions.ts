@@ -12,23 +12,17 @@ import { ADDRESS_FIELDS, officeField } from "#app/office-form.ts";
 import { requireAct } from "#app/session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOfficeHistory } from "#db/queries/history.ts";
-import type { Authority } from "#lib/domain/facts/authority.ts";
+import {
+  AUTHORITY_PART_NAMES,
+  type Authority,
+  type AuthorityPart,
+} from "#lib/domain/facts/authority.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { removeAuthority } from "#lib/operations/remove-authority.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { err } from "#lib/result.ts";
 import { officeRevision } from "./revision.ts";
-
-const PARTS = [
-  "rules",
-  "requirements",
-  "fees",
-  "clockRules",
-  "holidays",
-  "refusalSteps",
-] as const satisfies readonly (keyof Authority)[];
-export type AuthorityPart = (typeof PARTS)[number];
 
 /**
  * Saves one table of an authority; the rest of it stays as it is now. Whoever can reach this may name
@@ -46,7 +40,7 @@ export async function savePartAction(
     const message = sentenceOf({ reason: "not-found", detail: "the authority" });
     return { status: "refused", message, cells: [] };
   }
-  if (!PARTS.includes(part) || !Array.isArray(rows)) {
+  if (!AUTHORITY_PART_NAMES.includes(part) || !Array.isArray(rows)) {
     const message = sentenceOf({
       reason: "bad-value",
       detail: "That table does not belong to an authority",

@@ -1,4 +1,4 @@
-import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
+import type { GridColumn } from "#app/_components/grid/column.ts";
 import type {
   Boundary,
   Fee,
@@ -10,7 +10,8 @@ import type {
   WorkHolder,
 } from "#lib/domain/facts/authority.ts";
 import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/facts/clock-rule.ts";
-import type { PermitKind } from "#lib/domain/facts/permit.ts";
+import { options, PERMITS, SOURCE } from "./column-parts.ts";
+import { PAPER_COLUMN } from "./permit-columns.ts";
 
 const PATTERNS: Record<RulePattern, string> = {
   "owners-to-main": "owners to the main",
@@ -47,21 +48,17 @@ const DUES: Record<RequirementDue, string> = {
   final: "the final inspection",
 };
 
-const PERMITS: Record<PermitKind, string> = {
-  "side-sewer": "side sewer permit",
-  "street-use": "street use permit",
-  connection: "connection permit",
-  other: "other permit",
-};
-
 const SHEETS: Record<SheetKind, string> = {
   application: "application",
+  attestation: "applicant and owners’ authorization",
   "line-drawing": "line drawing",
   "schedule-of-connections": "schedule of connections",
   "observation-log": "observation log",
   tests: "tests",
   capacity: "slope and load",
   scope: "scope of work",
+  "proposed-pipe": "proposed pipe",
+  pavement: "pavement and traffic",
   "crew-safety": "worker safety",
   responsibility: "responsibility",
   split: "split",
@@ -118,25 +115,6 @@ const PER: Record<Fee["per"], string> = {
   connection: "connection",
   inspection: "inspection",
 };
-
-const SOURCE: readonly GridColumn[] = [
-  {
-    key: "citation",
-    title: "Citation",
-    kind: "text",
-    width: 26,
-    hint: "Code, section or handbook, so someone else can find it",
-    pasteHeadings: ["written where", "source"],
-  },
-  {
-    key: "asOf",
-    title: "Last checked",
-    kind: "day",
-    required: true,
-    hint: "Date last verified in the source",
-    pasteHeadings: ["as of", "date", "looked at"],
-  },
-];
 
 const HOLDERS: Record<WorkHolder, string> = {
   owners: "owners",
@@ -247,6 +225,7 @@ export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
     hint: "If it is another permit that must be valid during the work",
     choices: [{ value: "", label: "–" }, ...options(PERMITS)],
   },
+  PAPER_COLUMN,
   ...SOURCE,
 ];
 
@@ -386,7 +365,3 @@ export const HOLIDAY_COLUMNS: readonly GridColumn[] = [
     example: "5 U.S.C. 6103",
   },
 ];
-
-function options(words: Readonly<Record<string, string>>): GridChoice[] {
-  return Object.entries(words).map(([value, label]) => ({ value, label }));
-}

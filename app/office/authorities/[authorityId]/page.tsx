@@ -31,6 +31,7 @@ import {
 } from "./columns.ts";
 import { FormList } from "./forms/form-list.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
+import { PermitParts } from "./permit-parts.tsx";
 import { officeRevision } from "./revision.ts";
 
 interface Props {
@@ -104,6 +105,7 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           emptyWords="No requirements yet. Paste the authority’s checklist: title, sheet, detail, citation. Example: Line drawing to scale, line drawing, with stations in feet."
         />
       </Section>
+      <PermitParts authority={authority} grid={grid} day={day} />
       <Section
         title="Forms"
         id="forms"

@@ -1,7 +1,8 @@
 "use client";
 
 import { GridBox, type GridProps } from "#app/_components/grid/grid-box.client.tsx";
-import { type AuthorityPart, savePartAction } from "./actions.ts";
+import type { AuthorityPart } from "#lib/domain/facts/authority.ts";
+import { savePartAction } from "./actions.ts";
 
 /** One table of an authority, to type in. */
 export function PartsGrid({

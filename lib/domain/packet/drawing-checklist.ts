@@ -1,0 +1,163 @@
+import type { DrawingMark } from "../facts/application.ts";
+import type { LineFile } from "../facts/line-file.ts";
+import type { DrawingItem, DrawingItemKind } from "../facts/permit-rule.ts";
+import type { ShapeKind } from "../facts/plan.ts";
+import type { Report } from "../findings/report.ts";
+import { EN } from "../paper/words-en.ts";
+import { courseOf } from "../plan/course.ts";
+import { notedDepths } from "../split/depth.ts";
+
+/** One item of the authority’s drawing checklist, and whether the drawing shows it. */
+export interface DrawingCheck {
+  readonly item: DrawingItem;
+  readonly state: "shown" | "missing" | "does-not-apply";
+  /** Who says so. */
+  readonly by: "program" | "person" | "nobody";
+  readonly sentence: string;
+}
+
+export const DRAWING_WORDS: Readonly<Record<DrawingItemKind, string>> = {
+  "north-arrow": "north arrow",
+  scale: "scale",
+  streets: "streets",
+  "lot-lines": "lot lines",
+  buildings: "buildings",
+  easements: "easements",
+  ties: "ties from fixed points",
+  inverts: "inverts",
+  depths: "depths",
+  cleanouts: "cleanouts",
+  "pipe-size-and-material": "pipe size and material",
+  connections: "connections with stations",
+  "flow-direction": "direction of flow (by a person)",
+  other: "other (by a person)",
+};
+
+interface Drawn {
+  readonly file: LineFile;
+  readonly report: Report;
+}
+
+/** What the program finds on its own drawing. */
+interface Found {
+  readonly shown: boolean;
+  readonly words: string;
+}
+
+/** What is shown on the drawing, item by item; where the program can’t tell, a person says so by name. */
+export function drawingChecklist(drawn: Drawn): DrawingCheck[] {
+  return (drawn.file.authority?.drawingItems ?? []).map((item) => {
+    const mark = drawn.file.drawingMarks.findLast(({ itemId }) => itemId === item.id);
+    const found = FINDS[item.item]?.(drawn) ?? null;
+    if (found?.shown === true) return byProgram(item, found.words);
+    if (mark !== undefined && mark.state !== "not-shown") return byPerson(item, mark);
+    const words = found?.words ?? "A person has to look at the drawing and say so.";
+    const said = mark === undefined ? "" : ` ${markWords(mark)}`;
+    return { item, state: "missing", by: "nobody", sentence: `${words}${said}` };
+  });
+}
+
+function byProgram(item: DrawingItem, sentence: string): DrawingCheck {
+  return { item, state: "shown", by: "program", sentence };
+}
+
+function byPerson(item: DrawingItem, mark: DrawingMark): DrawingCheck {
+  const state = mark.state === "shown" ? "shown" : "does-not-apply";
+  return { item, state, by: "person", sentence: markWords(mark) };
+}
+
+const STATE_WORDS = {
+  shown: "Shown",
+  "not-shown": "Not shown",
+  "does-not-apply": "Does not apply",
+} as const;
+
+/** `Shown, per Dana Okafor, November 25, 2026: on the attached survey.` */
+function markWords({ state, by, on, note }: DrawingMark): string {
+  const words = `${STATE_WORDS[state]}, per ${by}, ${EN.day(on)}`;
+  return note.trim() === "" ? `${words}.` : `${words}: ${note.trim().replace(/[.]$/, "")}.`;
+}
+
+function given(shown: boolean, yes: string, no: string): Found {
+  return { shown, words: shown ? yes : no };
+}
+
+const NO_PLAN = "There is no plan view: the line’s bearing is not entered.";
+
+/** Only what the plan view draws; without a bearing there is none. */
+function onPlan({ file }: Drawn, found: Found): Found {
+  return courseOf(file) === null ? { shown: false, words: NO_PLAN } : found;
+}
+
+function shapes(kind: ShapeKind, words: string) {
+  return (drawn: Drawn): Found =>
+    onPlan(
+      drawn,
+      given(
+        drawn.file.planShapes.some((shape) => shape.kind === kind),
+        `The plan view shows ${words}.`,
+        `No ${words} are drawn on the plan view.`,
+      ),
+    );
+}
+
+const FINDS: Partial<Record<DrawingItemKind, (drawn: Drawn) => Found>> = {
+  "north-arrow": ({ file }) =>
+    given(courseOf(file) !== null, "The plan view is drawn north up, with an arrow.", NO_PLAN),
+  scale: ({ file }) =>
+    given(
+      file.line.upperEnd !== null,
+      "The drawing is to scale.",
+      "The upper end of the line is not entered.",
+    ),
+  streets: shapes("street-edge", "street edges"),
+  "lot-lines": shapes("lot-line", "lot lines"),
+  buildings: shapes("building", "buildings"),
+  easements: shapes("easement", "easements"),
+  ties: ({ report }) => {
+    const good = report.ties.filter(({ spot }) => spot !== null).length;
+    return given(
+      report.ties.length > 0 && good === report.ties.length,
+      "Points are tied to fixed points, and every tie closes.",
+      report.ties.length === 0
+        ? "No point is tied to fixed points."
+        : "A tie does not close or its side is not entered.",
+    );
+  },
+  inverts: ({ file }) =>
+    given(
+      file.levels.filter(({ invert }) => invert !== null).length > 1,
+      "Inverts are on file for more than one station.",
+      "Inverts are not on file for two stations.",
+    ),
+  depths: ({ file }) =>
+    given(notedDepths(file).length > 0, "Depths are noted.", "No depth is noted."),
+  cleanouts: ({ file }) =>
+    given(
+      file.points.some(({ kind }) => kind === "cleanout") ||
+        file.tieIns.some(({ kind }) => kind === "cleanout-riser"),
+      "Cleanouts are drawn where they are.",
+      "No cleanout is entered. If there is none, say so.",
+    ),
+  "pipe-size-and-material": ({ file }) =>
+    given(
+      file.line.material !== "unknown" && file.line.diameter !== null,
+      "Size and material at the main are on the drawing.",
+      "The pipe’s size or material is not entered.",
+    ),
+  connections: ({ report }) =>
+    given(
+      report.tieIns.length > 0 && report.tieIns.every(({ station }) => station !== null),
+      "Every tie-in is drawn with its station.",
+      report.tieIns.length === 0
+        ? "No tie-in was seen yet."
+        : "A tie-in has no station: its run is relative only.",
+    ),
+};
+
+/** What stops the drawing from being whole, in sentences; empty: nothing. */
+export function drawingWants(drawn: Drawn): string[] {
+  return drawingChecklist(drawn)
+    .filter(({ state }) => state === "missing")
+    .map(({ item, sentence }) => `${item.title}: ${sentence}`);
+}
