@@ -69,7 +69,7 @@ export function undocumented({ tieIns }: ConditionSite): Answer {
   if (sure !== undefined) return yes(`tie-in ${sure.tieIn.label} is undocumented`);
   const [first] = open;
   if (first !== undefined)
-    return unknown(`tie-in ${first.tieIn.label} may be undocumented; nobody has decided it`);
+    return unknown(`tie-in ${first.tieIn.label} may be undocumented and is not decided`);
   const undecided = tieIns.find(({ decided }) => !decided);
   if (tieIns.length === 0) return unknown("no tie-in was seen yet");
   return undecided === undefined

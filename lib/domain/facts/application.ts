@@ -63,7 +63,7 @@ export const APPLICATION = row({
 });
 
 /** An owner’s word that the contractor may apply for them. */
-export type OwnerAuthorization = RowOf<typeof OWNER_AUTHORIZATION>;
+type OwnerAuthorization = RowOf<typeof OWNER_AUTHORIZATION>;
 
 export const OWNER_AUTHORIZATION = row({
   one: "owner’s authorization",

@@ -127,7 +127,7 @@ const REQUIREMENT_DUES = ["submission", "work", "final"] as const;
 export type RequirementDue = (typeof REQUIREMENT_DUES)[number];
 
 /** What a contractor has to have in force, each with the day on which it runs out. */
-export const CONTRACTOR_PAPERS = [
+const CONTRACTOR_PAPERS = [
   "license",
   "bond",
   "insurance",

@@ -17,7 +17,7 @@ import { PERMIT_KINDS } from "./permit.ts";
  * What a requirement may hang on. Each is answered from the line’s file with yes, no or unknown
  * (lib/domain/permit/conditions.ts); unknown counts as if it applied.
  */
-export const CONDITION_FACTS = [
+const CONDITION_FACTS = [
   "something-dug",
   "dug-in-right-of-way",
   "dug-on-lot",
@@ -56,11 +56,11 @@ export const REQUIREMENT_CONDITION = row({
 });
 
 /** Steps of a permit that may have to wait for another permit. */
-export const WAITING_STEPS = ["submitted", "issued", "working"] as const;
+const WAITING_STEPS = ["submitted", "issued", "working"] as const;
 export type WaitingStep = (typeof WAITING_STEPS)[number];
 
 /** How far the other permit has to be. */
-export const AWAITED_STEPS = ["submitted", "issued", "final"] as const;
+const AWAITED_STEPS = ["submitted", "issued", "final"] as const;
 export type AwaitedStep = (typeof AWAITED_STEPS)[number];
 
 /** Which permit has to wait for which: the street use permit is not issued before the side sewer’s. */
@@ -120,7 +120,7 @@ export const PAVEMENT_RULE = row({
 });
 
 /** What an authority may want on the drawing. */
-export const DRAWING_ITEMS = [
+const DRAWING_ITEMS = [
   "north-arrow",
   "scale",
   "streets",

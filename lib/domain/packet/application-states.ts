@@ -7,7 +7,7 @@ import { endOfWork } from "../clocks/work-end.ts";
 import type { ContractorPaper } from "../facts/authority.ts";
 import { sayWhere } from "../length/stretch.ts";
 import { sayList } from "../say/say-list.ts";
-import type { PacketInput, SheetState } from "./sheet-states.ts";
+import type { PacketInput, SheetState } from "./packet-input.ts";
 
 function wanting(missing: readonly string[], complete: string): SheetState {
   return missing.length === 0

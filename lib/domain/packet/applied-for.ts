@@ -3,7 +3,7 @@ import { formatCents } from "../money/format-cents.ts";
 import { heading, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { scopeInForce, scopeTotal } from "../sharing/scope-in-force.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 
 /** What the applicant applies for, beside the line: only what somebody entered. */
 export function appliedFor({ file }: PacketInput): LetterBlock[] {

@@ -4,7 +4,8 @@ import type { Permit, PermitKind, RequirementMark } from "../facts/permit.ts";
 import { isInForce, KIND_NAMES, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { paperState } from "./application-states.ts";
 import type { PacketCheck } from "./packet.ts";
-import { type PacketInput, type SheetState, sheetState } from "./sheet-states.ts";
+import type { PacketInput, SheetState } from "./packet-input.ts";
+import { sheetState } from "./sheet-states.ts";
 
 /**
  * Each thing that the authority asks for, and how it stands. One whose conditions say for sure that it

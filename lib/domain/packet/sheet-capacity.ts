@@ -23,7 +23,7 @@ import { EN } from "../paper/words-en.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
 
 /** Slope, load and flow with the tables that they rest on. */

@@ -2,7 +2,7 @@ import { heading, list, paragraph } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { crewSafety, type SafetyPart } from "../safety/crew-safety.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
 
 /** What the crew keeps to on this job, by the work in force; it is in every packet. */

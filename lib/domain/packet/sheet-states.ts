@@ -3,10 +3,7 @@ import { endOfWork } from "../clocks/work-end.ts";
 import { unbuiltWork } from "../closing/as-built.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { SheetKind } from "../facts/authority.ts";
-import type { AuthorityForm } from "../facts/form.ts";
-import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Property } from "../facts/party.ts";
-import type { Report } from "../findings/report.ts";
 import { landUnsaid } from "../holds/land-holds.ts";
 import { sayWhere } from "../length/stretch.ts";
 import { EN } from "../paper/words-en.ts";
@@ -19,21 +16,7 @@ import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { attestationState, pavementState, proposedPipeState } from "./application-states.ts";
 import { packetContents } from "./contents.ts";
 import { noticeState } from "./notice-state.ts";
-
-export interface PacketInput {
-  readonly file: LineFile;
-  readonly report: Report;
-  readonly office: Office;
-  /** The authority's own forms; none where they play no part. */
-  readonly forms?: readonly AuthorityForm[];
-}
-
-/** Whether the facts for a sheet are complete, and what is wanting. */
-export interface SheetState {
-  readonly complete: boolean;
-  /** Sentences: what is there, or each thing that is wanting. */
-  readonly sentences: readonly string[];
-}
+import type { PacketInput, SheetState } from "./packet-input.ts";
 
 const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   application: applicationState,

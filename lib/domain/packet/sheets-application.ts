@@ -17,7 +17,7 @@ import type { LetterBlock } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
 
 const NONE = "not entered";

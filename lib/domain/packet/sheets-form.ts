@@ -6,7 +6,7 @@ import { heading, paragraph, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { isAsked, packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 
 /** The permits that one packet applies for; a street use permit has an application of its own. */
 const OF_PACKET: readonly AuthorityForm["permitKind"][] = ["side-sewer", "connection"];

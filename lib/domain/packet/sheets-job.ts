@@ -21,7 +21,7 @@ import { SCOPE_KIND_WORDS } from "../split/work-kind-words.ts";
 import { appliedFor } from "./applied-for.ts";
 import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 
 /** A sheet of composed blocks. */
 export function composed(

@@ -22,7 +22,7 @@ import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
 
 /** Bands that tell what another sheet tells: drawn where that one is asked for. */

@@ -10,7 +10,8 @@ import { streetOf } from "../party/stakeholders.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
-import { CONSENT_WORDS, type PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
+import { CONSENT_WORDS } from "./sheet-states.ts";
 import { composed } from "./sheets-job.ts";
 
 /** Who is responsible for each section, by which rule, and what agreements are recorded. */

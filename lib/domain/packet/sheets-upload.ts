@@ -5,7 +5,7 @@ import { heading, paragraph, pictures, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { askedWithApplication, packetContents } from "./contents.ts";
 import type { Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { CONSENT_STANDING_WORDS } from "./sheets-people.ts";
 
 interface Enclosed {

@@ -3,7 +3,7 @@ import { contractorStanding } from "#lib/domain/clocks/contractor-standing.ts";
 import { endOfWork } from "#lib/domain/clocks/work-end.ts";
 import { SHEET_KINDS, type SheetKind } from "#lib/domain/facts/authority.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
-import type { PacketInput } from "#lib/domain/packet/sheet-states.ts";
+import type { PacketInput } from "#lib/domain/packet/packet-input.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { aHold } from "#tests/support/answers.ts";
 import {
