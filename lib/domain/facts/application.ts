@@ -63,8 +63,6 @@ export const APPLICATION = row({
 });
 
 /** An owner’s word that the contractor may apply for them. */
-type OwnerAuthorization = RowOf<typeof OWNER_AUTHORIZATION>;
-
 export const OWNER_AUTHORIZATION = row({
   one: "owner’s authorization",
   most: 300,
