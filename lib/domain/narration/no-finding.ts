@@ -23,7 +23,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
 function isOtherWord(talk: Talk, mark: Of<"thing">): boolean {
   const { kind } = mark.thing;
   if (kind === "deposit") return isBehindHole(talk, mark) || isCaught(talk, mark);
-  if (kind === "water" && isLeak(talk, mark)) return true;
+  if (kind === "water") return isLeak(talk, mark) || isFlowing(talk, mark);
   if (kind === "blockage") return isPartly(talk, mark) || isPlugOfTieIn(talk, mark);
   return isOfRoots(talk, mark);
 }
@@ -45,18 +45,35 @@ function isCaught(talk: Talk, mark: Said): boolean {
   );
 }
 
-/** `an abandoned wye, plugged with mortar`: the branch, not the pipe. */
-function isPlugOfTieIn(talk: Talk, mark: Said): boolean {
-  if (
-    !/^(plugged|plug|blocked|stopped up|blocked off|plugged up)$/.test(
+/** `an abandoned wye, plugged with mortar`, `plugged wye`, `Dead. Brick in it.`: the branch, not the pipe. */
+function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  const plug =
+    /^(plugged|plug|blocked|stopped up|blocked off|plugged up|brick)$/.test(
       wordsOf(talk, mark.from, mark.to),
-    )
-  )
-    return false;
-  const before = inSentence(talk, mark.sentence).findLast(
+    ) && mark.thing.halts === undefined;
+  if (!plug) return false;
+  const next = talk.said[mark.at + 1];
+  if (next?.what === "thing" && next.thing.kind === "tie-in" && next.from - mark.to <= 1)
+    return true;
+  const before = talk.said
+    .slice(0, mark.at)
+    .findLast((old) => old.what === "thing" || old.what === "distance");
+  if (before?.what === "thing")
+    return before.thing.kind === "tie-in" && mark.sentence - before.sentence <= PLUGGED;
+  const own = inSentence(talk, mark.sentence).findLast(
     (old) => old.at < mark.at && old.what === "thing",
   );
-  return before?.what === "thing" && before.thing.kind === "tie-in";
+  return own?.what === "thing" && own.thing.kind === "tie-in";
+}
+
+/** So many sentences on, a plug is still that of the branch just told. */
+const PLUGGED = 2;
+
+/** `water’s flowing good`: it does not stand. */
+function isFlowing(talk: Talk, mark: Said): boolean {
+  return /^(is |still |just |all |keeps )*(flowing|moving|draining|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
+    wordsOf(talk, mark.to, mark.to + 4),
+  );
 }
 
 /** `a hole, you can see the rocks`: the ground behind it, nothing that lies in the pipe. */
@@ -100,8 +117,14 @@ function isLeak(talk: Talk, mark: Said): boolean {
   return leaks && next.from - mark.to <= 2;
 }
 
-/** `half blocked`, `65% blocked`: how much of the pipe something takes. */
+/** `half blocked`, `65% blocked`, `blocking maybe half`: how much of the pipe something takes. */
 function isPartly(talk: Talk, mark: Said): boolean {
+  if (
+    /^(?:[\w]+ ){0,3}?(?:\w+ )?(?:percent|%|half|a third|a quarter|three quarters|two thirds|most of)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 5),
+    )
+  )
+    return true;
   return /(^|\b)(percent|%|half|quarters?|thirds?|partially|partly|mostly|nearly|almost|way)$/.test(
     wordsOf(talk, mark.from - 1, mark.from),
   );
@@ -131,6 +154,16 @@ const INTO_MAIN =
 function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "tie-in") return false;
   const before = talk.said[mark.at - 1];
+  // `footage zero at the connection`: where the footage was set.
+  if (
+    before?.what === "distance" &&
+    before.distance.from === 0 &&
+    before.clause === mark.clause &&
+    /^(is |at |on |from |here )*(the |our )?(center of the )?$/.test(
+      `${wordsOf(talk, before.to, mark.from)} `,
+    )
+  )
+    return true;
   const joined =
     before?.what === "thing" &&
     before.thing.kind === "main" &&

@@ -312,8 +312,13 @@ function isCable({ follow, unit, lead, number }: NumberAt): boolean {
   );
 }
 
-/** `three foot joints`, `five foot lengths`. */
-function isPieces({ follow, unit }: NumberAt): boolean {
+/** No pipe of a lateral comes in longer pieces, hundredths of a foot. */
+const LONGEST_PIECE = 2_000;
+
+/** `three foot joints`, `five foot lengths`; at thirty feet a joint is found. */
+function isPieces({ follow, unit, number }: NumberAt): boolean {
+  if (number.value > LONGEST_PIECE && !/^(joints|sections|pieces|sticks|lengths)\b/.test(follow))
+    return false;
   return (
     unit &&
     /^(pipe|joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(

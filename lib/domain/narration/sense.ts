@@ -1,6 +1,16 @@
 import { asideClauses } from "./aside.ts";
 import { isNoFinding } from "./no-finding.ts";
-import { inClause, inSentence, isTurn, type Of, type Said, type Talk, wordsOf } from "./said.ts";
+import { hearsayFrom, isSupposed } from "./reported.ts";
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  spanAt,
+  type Talk,
+  wordsOf,
+} from "./said.ts";
 
 /** What the talk as a whole says about its marks: which are real, which only talked about. */
 export interface Sense {
@@ -50,8 +60,10 @@ function isUnreal(
   if (mark.what === "turn") return false;
   const clause = inClause(talk, mark.clause);
   if (isClaimed(mark, clause, claiming) || isExpected(mark, clause)) return true;
+  if (isHearsay(talk, mark, clause)) return true;
   if (mark.what === "distance" && isOfRecord(talk, mark)) return true;
-  if (mark.what === "thing") return isNoFinding(talk, mark) || isDenied(talk, mark, unreal);
+  if (mark.what === "thing")
+    return isNoFinding(talk, mark) || isDenied(talk, mark, unreal) || isOnlySupposed(talk, mark);
   return mark.what === "material" && isDenied(talk, mark, unreal);
 }
 
@@ -108,14 +120,14 @@ function isReadElsewhere(talk: Talk, mark: Said, before: Said): boolean {
   return Math.abs(here.distance.from - there.distance.from) > APART;
 }
 
-/** The reading with which a sentence opens, ahead of what it tells. */
+/** The reading of a thing: that with which its sentence opens, else the one behind it in its clause. */
 function readingOf(talk: Talk, mark: Said): Of<"distance"> | null {
-  return (
-    inSentence(talk, mark.sentence).findLast(
-      (other): other is Of<"distance"> =>
-        other.what === "distance" && other.distance.kind === "at" && other.at < mark.at,
-    ) ?? null
+  const own = inSentence(talk, mark.sentence).filter(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" && other.distance.kind === "at" && !other.distance.choice,
   );
+  const behind = own.find((other) => other.at > mark.at && other.clause === mark.clause);
+  return own.findLast((other) => other.at < mark.at) ?? behind ?? null;
 }
 
 /** `Next one is nine feet past that, somebody knocked a hole in`. */
@@ -232,6 +244,19 @@ function isExpected(mark: Said, clause: readonly Said[]): boolean {
   return !clause.some(
     (other) => isTurn(other, "self") && other.from >= turn.to && other.to <= mark.from,
   );
+}
+
+/** Others said so, or the speaker had thought so, and he does not go on to say what he sees himself. */
+function isHearsay(talk: Talk, mark: Said, clause: readonly Said[]): boolean {
+  const from = hearsayFrom(talk, mark.clause);
+  if (from === null || mark.from < from) return false;
+  return !clause.some(
+    (other) => isTurn(other, "self") && other.from >= from && other.to <= mark.from,
+  );
+}
+
+function isOnlySupposed(talk: Talk, mark: Said): boolean {
+  return isSupposed(wordsOf(talk, mark.to, Math.min(mark.to + 4, spanAt(talk, mark.clause).to)));
 }
 
 /** `no roots`, `didn’t see any cracks or roots`, `no cracks, roots or bellies`. */

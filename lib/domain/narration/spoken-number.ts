@@ -267,6 +267,7 @@ const NOT_TENTHS: ReadonlySet<string> = new Set([
   "that",
   "different",
   "separate",
+  "way",
   "places",
   "quarters",
   "thirds",
@@ -281,13 +282,15 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
   if (digit === null || words[whole.to] === "o") return null;
   const next = words[whole.to + 1] ?? "";
   const rest = words.slice(whole.to + 1, whole.to + 4).join(" ");
-  if (!isReadOff(rest) && (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next))) return null;
+  if (!isReadOff(rest, digit) && (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next)))
+    return null;
   const single = whole.value < 10 && DIGIT.has(last);
   return single && digit === whole.value + 1 ? null : { value: digit * 10, to: whole.to + 1 };
 }
 
-/** `forty-eight three on the counter` */
-function isReadOff(rest: string): boolean {
+/** `forty-eight three on the counter`, `forty-six five on the right`; two on the right may be two. */
+function isReadOff(rest: string, digit: number): boolean {
+  if (digit > 2 && /^on (the |my |your )?(right|left|top|bottom)\b/.test(rest)) return true;
   return /^on (the |my |our )?(counter|footage|screen|reel|monitor|display|meter|readout)\b/.test(
     rest,
   );

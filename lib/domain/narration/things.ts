@@ -1,5 +1,6 @@
 import type { Fitting, Material } from "../facts/line.ts";
 import type { Fault, ObservationKind } from "../facts/run.ts";
+import { formsOf } from "./forms.ts";
 
 /** What a technician names. `main` is the connection at the public main: a place, not a row. */
 export interface Thing {
@@ -33,16 +34,18 @@ const fault = (name: Fault, phrases: string) => entries("fault", phrases, { faul
 const fitting = (name: Fitting, phrases: string) => entries("tie-in", phrases, { fitting: name });
 
 /** By themselves these name something else, or stand elsewhere. */
-const NOUNS: ReadonlySet<string> = new Set(["chip", "separate", "deform", "fracture", "flatten"]);
-
-/** A regular verb in all its forms: `pinch` gives `pinches`, `pinched`, `pinching`. */
-function formsOf(stem: string): string[] {
-  const short = stem.replace(/e$/, "");
-  const twice = /[^aeiou][aeiou][pgt]$/.test(stem) && stem.length <= 4 ? stem.slice(-1) : "";
-  const third = /(s|sh|ch|x)$/.test(stem) ? `${stem}es` : `${stem}s`;
-  const base = NOUNS.has(stem) ? [] : [stem];
-  return [...base, third, `${short}${twice}ed`, `${short}${twice}ing`];
-}
+const NOUNS: ReadonlySet<string> = new Set([
+  "chip",
+  "separate",
+  "deform",
+  "fracture",
+  "flatten",
+  "crush",
+  "mash",
+  "smash",
+  "warp",
+  "displace",
+]);
 
 /** What a pipe does when it fails, whatever the tense: `it’s blistering`, `that’s crumbled`. */
 const done = (name: Fault, stems: string) =>
@@ -50,7 +53,7 @@ const done = (name: Fault, stems: string) =>
     name,
     stems
       .split(",")
-      .flatMap((stem) => formsOf(stem.trim()))
+      .flatMap((stem) => formsOf(stem.trim()).filter((form) => !NOUNS.has(form)))
       .join(","),
   );
 
@@ -154,21 +157,45 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "worn-surface",
-    "worn, worn out, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
+    "worn, worn out, wear, surface wear, invert wear, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
   ),
   ...done(
     "deformed",
-    "pinch, blister, squat, flatten, squash, squish, deform, buckle, deflect, mash",
+    "pinch, blister, squat, flatten, squash, squish, deform, buckle, deflect, mash, crush, warp, kink, bubble, dent, bulge, ovalize",
   ),
-  ...done("broken", "shatter, crumble, splinter, chip"),
+  ...done("broken", "shatter, crumble, splinter, chip, smash"),
   ...done("crack", "fracture"),
+  ...fault(
+    "offset-joint",
+    "misalignment, misaligned, mis aligned, displacement, displaced, displaced joint, joint displacement, vertical offset, horizontal offset, a shelf, little shelf, stepped joint, uneven joint",
+  ),
+  ...fault(
+    "roots",
+    "rootlet, rootlets, tap root, tap roots, fuzzies, fuzz, hairy roots, root growth, root beard, root infestation, root strands, root fibers, root blockage",
+  ),
+  ...fault(
+    "belly",
+    "low place, back graded, back grade, bow in it, bow in the pipe, flat grade, reverse fall",
+  ),
+  ...fault(
+    "crack",
+    "spiderwebbed, spiderwebbing, spiderweb, spidered, crack line, fracture line, hairline fracture",
+  ),
+  ...fault(
+    "worn-surface",
+    "pitting, spall, deterioration, invert gone, invert is gone, rotted bottom, rusted bottom",
+  ),
+  ...fault("broken", "in pieces, smashed up, pcs of pipe, broken bell, pieces of pipe, fragments"),
   ...done("collapsed", "collapse"),
-  ...done("worn-surface", "corrode, erode, scour"),
+  ...done("worn-surface", "corrode, erode, scour, spall, deteriorate"),
   ...done("open-joint", "separate"),
-  ...done("infiltration", "seep, weep"),
+  ...done("infiltration", "seep, weep, drip, infiltrate"),
+  ...done("belly", "sag"),
+  ...done("protruding-tie-in", "protrude, intrude"),
+  ...done("offset-joint", "misalign, displace"),
   ...entries(
     "water",
-    "under water, underwater, standing water, water, submerged, half full of water, full of water, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
+    "under water, underwater, standing water, water, submerged, half full of water, full of water, dipping under, dips under, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
   ),
   ...entries(
     "deposit",
@@ -192,7 +219,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "main",
-    "the main connection, at the main connection, in the main connection, main, the main, main connection, connection at the main, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, in the main, into the main, main line, trunk sewer",
+    "the main connection, at the main connection, in the main connection, main, the main, main connection, connection at the main, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, that's the city, the big pipe, that's the big pipe, in the main, into the main, main line, trunk sewer",
   ),
 ];
 

@@ -1,0 +1,113 @@
+import { anyFormOf } from "./forms.ts";
+import { PLAIN_THING } from "./things.ts";
+import { ANY, type Construction, OURS } from "./told.ts";
+
+const WHO =
+  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|guest house|back house|next door)";
+const JOINS = `(?:${anyFormOf("come join tie connect enter drop feed dump hook tap run")})`;
+
+const TIE_IN = { ...PLAIN_THING, kind: "tie-in" } as const;
+const BROKEN_IN = { ...TIE_IN, fitting: "break-in", describes: true } as const;
+const BLOCKAGE = { ...PLAIN_THING, kind: "blockage" } as const;
+
+/** Branches, obstacles and the end of the way, told by a subject and what is said of it. */
+export const THINGS_TOLD: readonly Construction[] = [
+  {
+    // `a chunk of concrete sitting in the invert`
+    said: /\b(?:chunks?|hunks?|lumps?|blocks?|blobs?|globs?|stones?|bricks?|slabs?)\b(?: of [\w']+)?(?: [\w']+){0,2}? (?:sitting|laying|lying|stuck|wedged|lodged|resting) (?:in|on|along|at) (?:the|our|your|here|there)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "deposit" }),
+    covers: (thing) => thing.kind === "deposit" || thing.kind === "blockage",
+  },
+  {
+    // `a nail through the pipe`, `their cable goes right through our line`
+    said: /\b(?:nail|screw|rebar|stake|fence post|post|bolt|cable|wire|conduit|spike|anchor|gas line|water line|auger)\b(?: [\w']+){0,5}? (?:through|thru) (?:the|our|this|your|my) (?:pipe|line|lateral|sewer)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "crossing" }),
+    covers: (thing) => thing.kind === "crossing",
+  },
+  {
+    // `another house comes in here`, `this is where unit B joins`, `that’s where the neighbors hook up`
+    said: new RegExp(
+      String.raw`\b${WHO}(?: (?:line|lateral|pipe|sewer|side))? ${JOINS}(?: (?:right|back))? (?:in|into|on|up|here|right here|from|at|over|through)\b|\bwhere (?:the )?${WHO} ${JOINS}(?: (?:in|up|on|into))?\b|\b(?:somebody|someone)(?: is|'s)?(?: coming| tied| tapped| hooked)? in (?:here|there|on)\b`,
+      "g",
+    ),
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in",
+  },
+  {
+    // `there’s your neighbor, comes in on the left`
+    said: /\b(?:there's|here's|that's|this is) (?:your|the|his|her|our) (?:\w+ )?(?:neighbors?|house next door)\b(?! (?:\w+ )?(?:tap|line|lateral|connection|wye|tee|branch|pipe|service|house|yard|tree))/g,
+    means: () => ({ ...TIE_IN, describes: true }),
+    covers: (thing) => thing.kind === "tie-in",
+  },
+  {
+    // `the connection was made by breaking into the pipe`
+    said: new RegExp(
+      String.raw`\b(?:breaking|cutting|chopping|hammering|knocking|punching|busting|chiseling|sawing)(?: (?:a hole|it|a pipe|their way))? (?:in|into|through)(?: ${OURS})\b`,
+      "g",
+    ),
+    means: () => BROKEN_IN,
+    covers: (thing) => thing.kind === "tie-in" || /^(hole|broken)$/.test(thing.fault ?? ""),
+  },
+  {
+    // `busted a hole in the top and stuck a pipe in it`
+    said: new RegExp(
+      String.raw`\b(?:bust|knock|broke|punch|chop|cut|chisel|beat|smash|made|poke|drill|core|chip|bang|hammer)(?:ed|ted|d|ped|led)?(?: out| through| themselves| himself)? (?:a|the) hole\b${ANY}{0,7}? (?:stuck|shoved|ran|run|put|jammed|rammed|set|slid|hooked|tied|stabbed|poked|dropped)\b`,
+      "g",
+    ),
+    means: () => BROKEN_IN,
+    covers: (thing) => thing.kind === "tie-in" || /^(hole|broken|crack)$/.test(thing.fault ?? ""),
+  },
+  {
+    // `somebody’s pipe poked through the side of ours`, `a four inch just shoved in the top`
+    said: /\b(?:pipe|line|inch|piece of (?:abs|pvc|plastic|pipe))\b(?: (?:just|right|is|has|been|that|that's|somebody|they|got|abs|pvc|clay|plastic|iron)){0,3} (?:stuck|poked|poking|shoved|jammed|rammed|stabbed|run|ran|punched|coming|comes|came|pushed|glued|mortared|dumping|dumps|dumped|joins|joining|ties|tied|feeds|feeding|drops|enters|entering) (?:right |straight )?(?:in|into|through|thru|at|on|from)\b(?! (?:the |some )?(?:water|belly|sag|main|city))/g,
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in" && !thing.describes,
+  },
+  {
+    // `somebody hammered that one in`, `they ran into our pipe with a piece of ABS`
+    said: /\b(?:hammered|broke|punched|chopped|knocked|busted|cut|beat|chiseled|jammed|stuck|shoved|stabbed) (?:that|this|it|them|that one|this one|one) in\b|\b(?:ran|tied|went|came|hooked|plumbed|tapped|cut|broke|busted) (?:right |straight )?into (?:our|this|the|my|your) (?:pipe|line|lateral)\b/g,
+    means: ([words]) => ({
+      ...TIE_IN,
+      fitting: / in$/.test(words ?? "") ? "break-in" : "unknown",
+      describes: true,
+    }),
+    covers: (thing) => thing.kind === "tie-in" || thing.fault === "broken",
+  },
+  {
+    // `looks like somebody stuck a two inch in here on top`
+    said: /\b(?:stuck|put|shoved|ran|run|jammed|rammed|poked|stabbed|brought|slid|fed) (?:a|an|their|his|her|another|some)(?: (?!hole)[\w'-]+){0,3} (?:inch|pipe|line|plastic|abs|pvc)(?: (?!hole)[\w']+)? (?:in|into|through|thru) (?:here|there|the (?:top|side|pipe|wall|bottom|crown|joint|line)|our|ours|it|on|at)\b/g,
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in" && !thing.describes,
+  },
+  {
+    // `couldn’t get the camera to go any farther`, `not getting by that`
+    said: new RegExp(
+      String.raw`\b(?:can't|cannot|couldn't|could not|won't|wouldn't|not|unable to|no way)${ANY}{0,2}? (?:get|go|going|getting|gonna|push|pushing|make|pass|move|fit|squeeze)${ANY}{0,5}? (?:by|past|through|farther|further|around|beyond)\b|\b(?:won't|will not|wouldn't|can't|couldn't) (?:go|budge|move|pass)$|\b(?:up against|run into|ran into|hit|hitting|bumping|against) (?:something|a wall|solid|an obstruction)\b`,
+      "g",
+    ),
+    means: ([words]) =>
+      /\b(hardly|barely|almost)\b/.test(words ?? "") ? null : { ...BLOCKAGE, halts: "could-not" },
+    covers: (thing) => thing.kind === "blockage",
+  },
+  {
+    // `I’m stopped`, `that’s as far as this goes`
+    said: /\b(?:(?:i'm|we're|we are|i am|she's|it's|camera(?: is|'s)?|got) (?:dead |all |just )?(?:stopped|stuck|hung up|jammed|wedged)|(?:that's|this is|that is|that was|it's) (?:about )?(?:as far as|all she|all it|the end of the road|all i can|all we can|where (?:i|we|it|she) (?:stops?|quits?|ends?)))\b/g,
+    means: () => ({ ...BLOCKAGE, halts: "ended" }),
+    covers: (thing) => thing.kind === "blockage",
+  },
+  {
+    // `something’s blocking the pipe`, `there’s a rock in the way`
+    said: new RegExp(
+      String.raw`\b(?:something|object|stuff|rock|brick|wad|chunk|plug)\b${ANY}{0,4}? (?:(?:blocking|obstructing|plugging|choking)(?: (?:us|me|it|off|everything)| ${OURS}|$)|in the way|in our way)`,
+      "g",
+    ),
+    means: () => BLOCKAGE,
+    covers: (thing) => /^(blockage|deposit)$/.test(thing.kind),
+  },
+  {
+    // `the camera could not be advanced`, `unable to pass`, `survey abandoned`
+    said: /\b(?:unable to|could not|couldn't|cannot|can't) (?:be )?(?:pass|continue|advance|proceed|advanced|pushed|continued|passed)(?: (?:any )?(?:farther|further|beyond|past))?\b|\b(?:survey|inspection|run|push)(?: was| is| has been)? (?:abandoned|terminated|cut short)\b/g,
+    means: () => ({ ...BLOCKAGE, halts: "could-not" }),
+    covers: (thing) => thing.kind === "blockage",
+  },
+];
