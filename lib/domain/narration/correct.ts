@@ -105,6 +105,8 @@ function isNoAsCorrection(talk: Talk, mark: Said): boolean {
 
 function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void {
   const weak = /^(wait|hang on|hold on|actually)$/.test(wordsOf(talk, mark.from, mark.to));
+  // `it’s over at, hold on, forty-two`: nothing was said yet that could be put right.
+  if (weak && DANGLING.test(wordsOf(talk, mark.from - 1, mark.from))) return;
   const after = talk.said
     .slice(mark.at + 1, mark.at + 6)
     .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1)
@@ -120,6 +122,8 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
     instead.set(old.at, next);
   }
 }
+
+const DANGLING = /^(at|about|around|is|to|from|like|maybe|say|says|reads)$/;
 
 /** A correction follows at once; later words are about something else. */
 function isPrompt(mark: Said, next: Said): boolean {

@@ -14,6 +14,7 @@ import type {
   SpokenReading,
   TranscriptProblem,
 } from "./draft.ts";
+import { withoutEvidence } from "./evidence.ts";
 import { type Ground, groundOf } from "./ground.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import type { Distance } from "./mark.ts";
@@ -50,9 +51,8 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
-  const rows = merged(withEnds(ground, absorbed(heardIn(ground)))).filter(
-    (row) => row.kind !== "main",
-  );
+  const whole = merged(withEnds(ground, absorbed(heardIn(ground))));
+  const rows = withoutEvidence(ground, whole).filter((row) => row.kind !== "main");
   return {
     format: transcript.format,
     drafts: absorbed(rows).map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),

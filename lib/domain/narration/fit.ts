@@ -15,7 +15,8 @@ export interface Candidate {
 }
 
 /** Costs in the measure of the candidates' weights. A turn costs more than any one reading is worth. */
-const TURN = 4;
+const TURN = 5;
+const AGAINST = 4;
 const TURN_SAID = 1;
 const SMALL_STEP_BACK = 0.6;
 const REPEATED = 0.1;
@@ -29,14 +30,18 @@ const HEAD_START = 700;
 /** Where nothing tells the time, a step longer than this is a jump. */
 const LONGEST_STEP = 12_000;
 
+/** Which way footage goes: 1 grows, −1 falls. */
+type Sense = 1 | -1;
+
 /**
- * Which candidates lie on the way of one camera: the heaviest row of them that goes one way and no
- * faster than a camera goes, where turning back and jumping cost more than one reading weighs. The
- * others are outliers: numbers that were no distance, or were misheard.
+ * Which candidates lie on the way of one camera: the heaviest row of them that goes no faster than a
+ * camera goes, where turning round and jumping cost more than one reading weighs; once it has turned,
+ * it goes on that way for nothing. The others are outliers: numbers that were no distance, or were
+ * misheard.
  */
 export function fitted(candidates: readonly Candidate[]): {
   readonly kept: readonly Candidate[];
-  readonly motion: 1 | -1;
+  readonly motion: Sense;
 } {
   const up = bestRow(candidates, 1);
   const down = bestRow(candidates, -1);
@@ -48,38 +53,60 @@ interface Row {
   readonly kept: readonly Candidate[];
 }
 
+/** A candidate reached with the camera going one way, and from where it was reached. */
+interface Link {
+  readonly score: number;
+  readonly from: number;
+  readonly fromSense: Sense;
+}
+type Links = Readonly<Record<Sense, Link>>;
+
 /** Looks back so many candidates for the one before; enough for any run of outliers. */
 const REACH = 60;
 
-function bestRow(candidates: readonly Candidate[], motion: 1 | -1): Row {
-  const links: { score: number; from: number }[] = [];
-  for (const at of candidates.keys()) links.push(bestLink(candidates, links, { at, motion }));
-  const scores = links.map(({ score }) => score);
-  const best = scores.indexOf(Math.max(...scores));
-  const kept: Candidate[] = [];
-  for (let at = best; at >= 0; at = links[at]?.from ?? -1) {
-    const one = candidates[at];
-    if (one) kept.unshift(one);
+function bestRow(candidates: readonly Candidate[], motion: Sense): Row {
+  const links: Links[] = [];
+  for (const at of candidates.keys()) {
+    const reached = (sense: Sense) => bestLink(candidates, links, { at, sense, motion });
+    links.push({ 1: reached(1), [-1]: reached(-1) } as Links);
   }
-  return { score: scores[best] ?? 0, kept };
+  let best: { at: number; sense: Sense; score: number } = { at: -1, sense: motion, score: 0 };
+  for (const [at, link] of links.entries())
+    for (const sense of [motion, motion === 1 ? -1 : 1] as const)
+      if (link[sense].score > best.score) best = { at, sense, score: link[sense].score };
+  const kept: Candidate[] = [];
+  let { at, sense } = best;
+  while (at >= 0) {
+    const one = candidates[at];
+    const link = links[at]?.[sense];
+    if (one) kept.unshift(one);
+    at = link?.from ?? -1;
+    sense = link?.fromSense ?? sense;
+  }
+  return { score: best.score, kept };
 }
 
-/** The best row that ends in one candidate, by the one before it. */
+/** The best row that ends in one candidate with the camera going one way. */
 function bestLink(
   candidates: readonly Candidate[],
-  links: readonly { readonly score: number }[],
-  { at, motion }: { readonly at: number; readonly motion: 1 | -1 },
-): { score: number; from: number } {
+  links: readonly Links[],
+  { at, sense, motion }: { readonly at: number; readonly sense: Sense; readonly motion: Sense },
+): Link {
   const next = candidates[at];
-  const best = { score: next?.weight ?? 0, from: -1 };
+  const begins = sense === motion ? (next?.weight ?? 0) : Number.NEGATIVE_INFINITY;
+  let best: Link = { score: begins, from: -1, fromSense: sense };
   let back = false;
   for (let old = at - 1; old >= Math.max(0, at - REACH); old -= 1) {
     const last = candidates[old];
     back = back || candidates[old + 1]?.back === true;
     if (!next || !last) continue;
-    const score = (links[old]?.score ?? 0) + next.weight - cost(last, next, { motion, back });
-    if (score > best.score || (score === best.score && best.from === -1))
-      Object.assign(best, { score, from: old });
+    for (const fromSense of [1, -1] as const) {
+      const link = links[old]?.[fromSense];
+      const way = cost(last, next, { fromSense, sense, back });
+      const score = (link?.score ?? Number.NEGATIVE_INFINITY) + next.weight - way;
+      if (score > best.score || (score === best.score && best.from === -1))
+        best = { score, from: old, fromSense };
+    }
   }
   return best;
 }
@@ -87,17 +114,24 @@ function bestLink(
 function cost(
   last: Candidate,
   next: Candidate,
-  { motion, back }: { readonly motion: 1 | -1; readonly back: boolean },
+  {
+    fromSense,
+    sense,
+    back,
+  }: { readonly fromSense: Sense; readonly sense: Sense; readonly back: boolean },
 ): number {
-  const step = stepBetween(last, next) * motion;
+  const step = stepBetween(last, next) * sense;
   const jump = isJump(last, next, Math.abs(step)) ? JUMP : 0;
-  return jump + (step < 0 ? costOfTurn(-step, back) : 0);
+  const turn = back ? TURN_SAID : TURN;
+  return jump + (fromSense === sense ? 0 : turn) + costOfStepBack(step, back);
 }
 
-function costOfTurn(step: Cft, back: boolean): number {
-  if (step <= SAME) return REPEATED;
+/** Against the way the camera goes only a little; more than that is a turn, or no reading. */
+function costOfStepBack(step: Cft, back: boolean): number {
+  if (step >= 0) return 0;
+  if (-step <= SAME) return REPEATED;
   if (back) return TURN_SAID;
-  return step <= SMALL ? SMALL_STEP_BACK : TURN;
+  return -step <= SMALL ? SMALL_STEP_BACK : AGAINST;
 }
 
 /** From the nearest end of the one to the nearest of the other; none within a range. */

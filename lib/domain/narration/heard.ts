@@ -1,7 +1,7 @@
 import type { Fitting, Material } from "../facts/line.ts";
 import type { Degree, Fault, ObservationKind } from "../facts/run.ts";
 import { aboutOf, isOwner, recordOwner } from "./about.ts";
-import { counterOf } from "./axis.ts";
+import { counterOf, growsUpstream } from "./axis.ts";
 import { badnessOf } from "./badness.ts";
 import type { Ground } from "./ground.ts";
 import { type PipeSaid, pipeSaid } from "./pipe.ts";
@@ -45,6 +45,8 @@ export interface Heard {
   readonly ats: readonly number[];
   /** Spoken of as another than the one before. */
   readonly another: boolean;
+  /** `still roots`, `roots continue`: the stretch told before goes on to here. */
+  readonly goesOn: boolean;
 }
 
 /** Everything that was seen, by the talk, in the order of speaking. */
@@ -94,7 +96,8 @@ function isUnknownAgain(row: Heard): boolean {
 /** Where the camera went in, and the end of a stretch, are no findings. */
 function isSeen(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
-  if (isEntry(ground, mark) || isStretchEnd(ground, mark)) return false;
+  if (isEntry(ground, mark) || isStretchEnd(ground, mark) || isTapAtMain(ground, mark))
+    return false;
   return !(mark.thing.kind === "main" && isFarMain(ground, mark));
 }
 
@@ -127,6 +130,19 @@ function isStopped(
         !/^(crack|infiltration|open-joint|collapsed)$/.test(other.thing.fault ?? ""),
     ),
   );
+}
+
+/** `the tap itself looks okay`, where the talk comes from the main and nothing was read off yet. */
+function isTapAtMain({ talk, track, axis }: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in" || !growsUpstream(axis)) return false;
+  const zero = track.points.find(({ counter }) => counter === 0);
+  const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
+  if (zero === undefined || zero.at > mark.at || read) return false;
+  const named = /\b(the|our)$/.test(wordsOf(talk, mark.from - 1, mark.from));
+  const own = inSentence(talk, mark.sentence).some(
+    (other) => other.what === "clock" || (other.what === "distance" && other.distance.from > 0),
+  );
+  return named && !own;
 }
 
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
@@ -225,8 +241,20 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
         antecedent: ground.sense.again.get(mark.at) ?? null,
         ats: [mark.at],
         another,
+        goesOn: isGoingOn(ground, mark),
       }),
     ),
+  );
+}
+
+function isGoingOn({ talk }: Ground, mark: Said): boolean {
+  return (
+    /\b(still|more of the same|same)( in| some| all| got| have| see| seeing| the| these| those| this)*$/.test(
+      wordsOf(talk, mark.from - 4, mark.from),
+    ) ||
+    /^(continues?|continuing|keeps? going|goes on|go on|carry on)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 2),
+    )
   );
 }
 
@@ -300,6 +328,7 @@ const BARE = {
   antecedent: null,
   ats: [],
   another: false,
+  goesOn: false,
 } as const;
 
 function hedgesBeside(ground: Ground, mark: Said): string[] {

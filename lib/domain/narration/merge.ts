@@ -1,6 +1,7 @@
 import { DEGREES, type Degree } from "../facts/run.ts";
 import type { Cft } from "../length/station.ts";
 import type { Heard } from "./heard.ts";
+import { inOrder } from "./place.ts";
 import { isLong } from "./stretch.ts";
 
 /** So near to each other two mentions of a kind are one thing. */
@@ -24,9 +25,21 @@ export function merged(heard: readonly Heard[]): Heard[] {
 function isSame(row: Heard, next: Heard): boolean {
   const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
+  if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
   return isWithin(row, next) || isNamedAgain(row, next);
+}
+
+/** So much farther on, hundredths of a foot, a stretch is not what still goes on. */
+const GOES_ON = 1_000;
+
+/** Read off at a place that the stretch has not reached yet. */
+function isSpokenBehind(row: Heard, next: Heard): boolean {
+  const end = row.place.toCounter ?? row.place.counter;
+  const at = next.place.counter;
+  if (end === null || at === null || next.place.reading !== "read") return false;
+  return Math.abs(at - end) <= GOES_ON;
 }
 
 /** The same thing named once more, where at most one of the two mentions has a reading. */
@@ -80,15 +93,31 @@ function greater(a: number | null, b: number | null): number | null {
   return a === null || b === null ? (a ?? b) : Math.max(a, b);
 }
 
-function together(row: Heard, next: Heard): Heard {
+/** The place that tells more. */
+function placeOf(row: Heard, next: Heard): Heard["place"] {
+  if (next.goesOn) return stretched(row, next);
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const ended =
     row.place.toCounter === null && next.place.toCounter !== null && next.place.counter !== null;
+  return better || (ended && row.place.counter !== null) ? next.place : row.place;
+}
+
+/** The place of the one, on to that of the other. */
+function stretched(row: Heard, next: Heard): Heard["place"] {
+  const ends = [row, next]
+    .flatMap(({ place }) => [place.counter, place.toCounter])
+    .filter((end) => end !== null);
+  const read = next.place.reading === "read";
+  return read ? { ...row.place, ...inOrder(Math.min(...ends), Math.max(...ends)) } : row.place;
+}
+
+function together(row: Heard, next: Heard): Heard {
+  const better = row.place.reading !== "read" && next.place.reading === "read";
   const near = next.clauses[0] - row.clauses[1] <= 3;
   return {
     ...row,
     ats: [...row.ats, ...next.ats],
-    place: better || (ended && row.place.counter !== null) ? next.place : row.place,
+    place: placeOf(row, next),
     degree: worse(row.degree, next.degree),
     reduction: greater(row.reduction, next.reduction),
     waterDepth: greater(row.waterDepth, next.waterDepth),

@@ -91,12 +91,15 @@ function toldByChange(
 }
 
 const UNTIL =
-  /^(?:pipe )?(?:for the first|for|out to|on out to|up to|down to|clear to|all the way to|to|till|until|through|out for)(?: (?:about|around|maybe|the|like|roughly))*$/;
+  /^(?:pipe )?(?:and )?(?:in (?:good|fair|poor|bad) (?:shape|condition) )?(?:from (?:the |our )?\w+(?: \w+)? (?:to|until|out to)|for the first|for|out to|on out to|up to|down to|clear to|all the way to|to|till|until|through|out for)(?: (?:about|around|maybe|the|like|roughly))*$/;
 
 /** How far the material goes that is told first: `cast iron out to seven feet`, `first six feet it’s plastic`. */
 function spanOf(talk: Talk, mark: Said): Of<"distance"> | null {
   const next = talk.said.find(
-    (other) => other.at > mark.at && !isTurn(other, "hedge", "nothing", "closes", "change"),
+    (other) =>
+      other.at > mark.at &&
+      !isTurn(other, "hedge", "nothing", "closes", "change") &&
+      !(other.what === "thing" && other.thing.kind === "cleanout"),
   );
   if (next?.what === "distance" && next.sentence === mark.sentence)
     if (UNTIL.test(wordsOf(talk, mark.to, next.from))) return next;

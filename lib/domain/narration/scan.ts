@@ -23,7 +23,7 @@ function phrase(text: string, meaning: Meaning): Phrase {
 
 /** `it goes on up to`, `they run clear to`, `out at`: where something stops, if a distance follows. */
 const GOES_ON =
-  /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|extend|extends|stretch|stretches|last|lasts)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
+  /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|extend|extends|stretch|stretches|last|lasts)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done|over)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
 
 /** `grease clear out to fifty`, right behind what is named. */
 const BARE_TO =
@@ -51,7 +51,8 @@ export function marksIn(words: readonly Word[]): Mark[] {
       marks.push({ ...mark, from: mark.from + from, to: mark.to + from });
     from = to;
   }
-  const read = withSameSide(withHours(withChoices(marks, words), words), words);
+  const hours = withHours(withHoursFirst(withChoices(marks, words), words), words);
+  const read = withSameSide(hours, words);
   return withNameless(withConstructions(read, words), words);
 }
 
@@ -146,6 +147,42 @@ function withHours(marks: readonly Mark[], words: readonly Word[]): Mark[] {
     const seen = before.at(-1)?.what === "thing" && mark.from - (before.at(-1)?.to ?? 0) <= 2;
     return read && seen ? clockMark(from / 100, mark.from, mark.to) : mark;
   });
+}
+
+/**
+ * `At nine, a lateral. Eight feet.`, `from ten to two, cracked, thirteen feet`: told with the hour
+ * first, where the breath goes on to a find and ends in what is plainly a footage.
+ */
+function withHoursFirst(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  return marks.map((mark, at): Mark => {
+    if (mark.what !== "distance" || mark.distance.weight > 2) return mark;
+    const { from, to, kind, choice } = mark.distance;
+    const hours = isHour(from) && (to === null || isHour(to)) && kind === "at" && !choice;
+    if (!hours || !/^(at|from)$/.test(words[mark.from - 1]?.text ?? "")) return mark;
+    const breath = words[mark.from]?.breath;
+    const own = marks.filter((other) => words[other.from]?.breath === breath);
+    const [first, last] = own.filter((other) => other.what === "distance");
+    const found = marks.slice(at + 1).find(({ what }) => what === "thing");
+    const ends =
+      first === mark &&
+      last?.what === "distance" &&
+      last.distance.weight > 2 &&
+      last.distance.kind === "at" &&
+      own.every((other) => other.what !== "thing" || other.from < last.from) &&
+      found !== undefined &&
+      found.from < last.from;
+    return ends ? clockMark(middleHour(from / 100, (to ?? from) / 100), mark.from, mark.to) : mark;
+  });
+}
+
+function isHour(value: number): boolean {
+  return value % 100 === 0 && value >= 100 && value <= 1_200;
+}
+
+/** Going clockwise from the one to the other. */
+function middleHour(from: number, to: number): number {
+  const middle = from + ((to - from + 12) % 12) / 2;
+  return middle >= 13 ? middle - 12 : middle;
 }
 
 /** `your second wye, same side`: the side of the last tie-in that had one. */

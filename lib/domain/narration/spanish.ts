@@ -31,6 +31,10 @@ veinte=twenty; veintiuno=twenty one; veintiún=twenty one; veintidós=twenty two
 treinta=thirty; cuarenta=forty; cincuenta=fifty; sesenta=sixty; setenta=seventy; ochenta=eighty; noventa=ninety; cien=one hundred; ciento=one hundred; doscientos=two hundred; trescientos=three hundred; cuatrocientos=four hundred; quinientos=five hundred; seiscientos=six hundred; setecientos=seven hundred; ochocientos=eight hundred; novecientos=nine hundred
 a las once=at eleven; a los once=at eleven; once pies=eleven feet; once y medio=eleven and a half
 y=and; a=to; de=from; del=from the; en=at; la=the; el=the; los=the; las=the; por=by; muy=very; por todos lados=all around
+ye=wye; una ye=a wye; i griega=wye; rompieron el tubo=broke in; rompió el tubo=broke in; metieron=ran; metió=ran; se conectó=tied in; se conectaron=tied in; no sale en el plano=not on the drawing; no sale en la tarjeta=not on the card; no aparece en el plano=not on the drawing; no tiene permiso=no permit; sin permiso=no permit
+se bajó el tubo=dropped joint; se hundió=dropped; hundido=sagged; hundida=sagged; hundimiento=sag; se cayó el tubo=collapsed; derrumbado=collapsed; derrumbe=collapse; desfasado=offset; desfasada=offset; desplazado=offset; desplazada=offset; escalón=a step down; escalon=a step down; separada=separated; separado=separated; se abrió=opened; se separó=separated; rajadas=cracked; rajados=cracked; rajaduras=cracks; fisuras=cracks; fisurado=cracked; fisurada=cracked; estrellado=cracked; partido=split; partida=split
+deformado=deformed; deformada=deformed; ovalado=oval; ovalada=oval; aplastados=squashed; chueco=offset; corroído=corroded; corroída=corroded; oxidado=corroded; oxidada=corroded; carcomido=eaten away; carcomida=eaten away; gastado=worn; gastada=worn; picado=pitted; perforado=hole; perforada=hole; falta el piso=the bottom is missing; sin piso=no bottom; le falta=missing a; se ve la tierra=see dirt; se ve tierra=see dirt; pura tierra=bare dirt; pura piedra=bare rock; piso=bottom; techo=top
+agua parada=standing water; agua encharcada=standing water; encharcado=ponded; charco=puddle; bajo el agua=under water; sumergida=submerged; fuga=leak; escurre=dripping; se filtra=seeping; piedra=rock; piedras=rocks; basura=debris; toallitas=wipes; papel=paper; trapos=rags; arena=sand; óxido=rust; taponado=blocked; taponada=blocked; obstruido=obstructed; obstruida=obstructed; no pasa la cámara=can't get past; ya no pasa=can't get past; no puedo pasar=can't get past; codo=elbow; curva=bend; vuelta=bend; tapón=cap; llegamos al main=at the main; llegamos a la principal=at the main; la calle=the street
 `;
 
 interface Phrase {
@@ -92,11 +96,25 @@ export function inEnglish<W extends Source>(words: readonly W[]): W[] {
       at += 1;
       continue;
     }
+    // `de los cuarenta y dos a los cuarenta y seis`
+    const ends = /^a l[oa]s$/.test(found.from.join(" ")) && isRange(out);
+    if (ends) {
+      out.push({ ...word, text: "to" });
+      at += found.from.length;
+      continue;
+    }
     const joins = found.from.join(" ") === "y" && TENS.test(out.at(-1)?.text ?? "");
     if (!joins) out.push(...found.to.map((text) => ({ ...word, text })));
     at += found.from.length;
   }
   return out;
+}
+
+/** So many words after `from`, a range is still open. */
+const OPEN = 4;
+
+function isRange(out: readonly Source[]): boolean {
+  return out.slice(-OPEN).some(({ text }) => text === "from" || text === "between");
 }
 
 function phraseAt(words: readonly Source[], at: number): Phrase | null {

@@ -1,5 +1,6 @@
 import type { Cue } from "./cues.ts";
 import type { NarrationFormat } from "./draft.ts";
+import { heardRight } from "./misheard.ts";
 import { inEnglish } from "./spanish.ts";
 import { cutWithoutPoints } from "./without-points.ts";
 import type { Word } from "./word.ts";
@@ -148,7 +149,7 @@ const PIPE = /^(vcp|pvc|abs|clay|ci|cast|pipe|line|tee|wye|tap|concrete|iron|pla
 /** Words, numbers as they are written, and what cuts a sentence; longest kinds first. */
 const PART = new RegExp(
   [
-    String.raw`\d{1,2}\/\d{1,2}\/\d{2,4}`,
+    String.raw`\d{1,2}\/\d{1,2}\/\d{2,4}|\d{1,2}\.\d{1,2}\.\d{2,4}|\d{1,2}-\d{1,2}-\d{2,4}`,
     String.raw`\(?\d{3}\)?[-. ]\d{3}[-.]\d{4}|\d{3}-\d{4}`,
     String.raw`\b[a-z]{1,4}-\d+(?:-\d+)*\b`,
     String.raw`\d+:\d\d(?::\d\d)?`,
@@ -159,11 +160,12 @@ const PART = new RegExp(
     String.raw`\d{1,3}(?:,\d{3})+`,
     String.raw`\d+(?:\.\d+)?|\.\d+`,
     String.raw`(?<=\d\s?)(?:in|ft)\.`,
-    String.raw`\b(?:approx|mr|mrs|ms|dr|est|ave|st)\.(?=\s)`,
+    String.raw`\b(?:approx|mr|mrs|ms|dr|est|ave|st|long|lat|conn|inv|jt)\.(?=\s)`,
     String.raw`\bc\/o\b|\bw\/`,
     String.raw`(?<=\d\s*)['’′](?!\p{L})|(?<=\d\s*)["”″]|(?:''|’’)`,
+    String.raw`\bh2o\b`,
     String.raw`\p{L}+(?:['’]\p{L}+)*['’]?`,
-    "[%#$@]",
+    "[%#$@>→]",
     String.raw`[.?!;¿¡]+|,|[:…—–()\]]|--|(?<=\s)-(?=\s)|(?<=\d\s?['’′"”″]?)-(?=\d)|\n`,
   ].join("|"),
   "giu",
@@ -245,7 +247,8 @@ function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Wor
     words.push(wordOf(piece, last, last ? placeAfter(last, fresh) : FIRST));
     fresh = "none";
   }
-  const english = inEnglish(words.map((word) => ({ ...word, asks: asked.has(word.sentence) })));
+  const heard = heardRight(words.map((word) => ({ ...word, asks: asked.has(word.sentence) })));
+  const english = inEnglish(heard);
   return unpunctuated ? cutWithoutPoints(english) : english;
 }
 
@@ -301,6 +304,21 @@ const IN_FULL: ReadonlyMap<string, string> = new Map([
   ["jt", "joint"],
   ["jts", "joints"],
   ["med", "medium"],
+  ["lat", "lateral"],
+  ["lats", "laterals"],
+  ["conn", "connection"],
+  ["svc", "service"],
+  ["h2o", "water"],
+  ["inv", "invert"],
+  ["frac", "fracture"],
+  ["circ", "circumferential"],
+  ["hvy", "heavy"],
+  ["mod", "moderate"],
+  ["sev", "severe"],
+  ["infil", "infiltration"],
+  ["obst", "obstruction"],
+  [">", "to"],
+  ["→", "to"],
   ["decimal", "point"],
   ["niner", "nine"],
   ["fiver", "five"],

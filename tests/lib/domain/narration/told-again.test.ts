@@ -1,0 +1,97 @@
+import { expect, test } from "vitest";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+
+const RUN = { looks: "downstream", measuredFrom: null, mainCounter: null } as const;
+
+/** Kind or fault with its feet, and where it ends. */
+function toldIn(talk: string): (string | number)[][] {
+  return draftLog(talk, RUN).drafts.map(({ kind, fault, counter, toCounter }) => [
+    fault ?? kind,
+    (counter ?? 0) / 100,
+    ...(toCounter === null ? [] : [toCounter / 100]),
+  ]);
+}
+
+test("what is told going in and told again coming back is one row, with what was missed in between", () => {
+  expect(
+    toldIn(
+      "0:02 Zero at the flange.\n0:30 Eleven, joint dropped.\n1:00 Twenty-eight, roots.\n1:30 Thirty-six, a hole on top.\n2:00 Forty-two, wye right.\n2:20 Fifty, we're in the main. Okay, turning around, coming back.\n2:40 There's that wye again, forty-two.\n2:55 Here's the hole, thirty-six.\n3:10 Thirty-three, I missed this one, crack on the right.\n3:30 The roots at twenty-eight.\n3:50 And the dropped joint at eleven.",
+    ),
+  ).toEqual([
+    ["offset-joint", 11],
+    ["roots", 28],
+    ["hole", 36],
+    ["tie-in", 42],
+    ["crack", 33],
+  ]);
+});
+
+test("what still goes on is no second row", () => {
+  expect(
+    toldIn(
+      "0:01 Zero at the cleanout.\n0:30 Twenty-seven, roots.\n0:50 Still roots, twenty-nine.\n1:20 Fifty feet, main.",
+    ),
+  ).toEqual([["roots", 27, 29]]);
+});
+
+test("the ground that shows through is told of the fault through which it shows", () => {
+  const open =
+    "0:01 Zero at the cleanout.\n0:30 Twenty-four, pulled apart. Good inch and a half, see dirt.";
+  expect(toldIn(open)).toEqual([["open-joint", 24]]);
+  const missing =
+    "0:01 Zero at the cleanout.\n0:30 There's a chunk missing. Thirty-four. On the right side, like three o'clock. You can see dirt.";
+  expect(toldIn(missing)).toEqual([["hole", 34]]);
+  const two =
+    "0:01 Zero at the cleanout.\n0:30 Twenty-four, the pipe is broken and there's a hole.";
+  expect(toldIn(two)).toEqual([
+    ["broken", 24],
+    ["hole", 24],
+  ]);
+});
+
+test("the hour told first, without its word, is no footage", () => {
+  const { drafts, readings } = draftLog(
+    "0:02 Zero at the box.\n0:20 At nine, a lateral. Eight feet.\n0:41 From ten to two, cracked, thirteen feet.\n1:02 At six, debris. Eighteen feet.",
+    RUN,
+  );
+  expect(drafts.map(({ kind, counter, clock }) => [kind, counter, clock])).toEqual([
+    ["tie-in", 800, 9],
+    ["fault", 1300, 12],
+    ["deposit", 1800, 6],
+  ]);
+  expect(readings.map(({ counter }) => counter)).toEqual([0, 800, 1300, 1800]);
+  const read = draftLog("0:02 Zero.\n0:20 At nine, a wye. Twelve feet, roots.", RUN);
+  expect(read.drafts.map(({ counter }) => counter)).toEqual([900, 1200]);
+});
+
+test("a captioning machine’s words are put right where those beside them leave no doubt", () => {
+  expect(
+    toldIn(
+      "0:01 okay zero at the cleanout\n0:20 there's the why on the right at twenty four feed\n0:50 tree routes at thirty one\n1:10 i don't know why they did that at forty",
+    ),
+  ).toEqual([
+    ["tie-in", 24],
+    ["roots", 31],
+  ]);
+});
+
+test("a number behind a pause is the first one, not another", () => {
+  expect(
+    toldIn(
+      "0:01 Zero at the cleanout.\n0:30 We're in a puddle now, thirty-eight. And it's over at, hold on, forty-two.",
+    ),
+  ).toEqual([["water", 38]]);
+});
+
+test("Spanish of another crew", () => {
+  expect(
+    toldIn(
+      "0:02 Contador en cero.\n0:20 Doce pies, es una ye, a la izquierda.\n0:40 Treinta y uno, junta desfasada.\n1:00 De los cuarenta y dos a los cuarenta y seis hay agua parada.\n1:20 Cincuenta, le falta el piso, pura tierra.",
+    ),
+  ).toEqual([
+    ["tie-in", 12],
+    ["offset-joint", 31],
+    ["water", 42, 46],
+    ["hole", 50],
+  ]);
+});
