@@ -17,7 +17,7 @@ export default function PageError({
 }) {
   const mark = digestOf(error);
   const fault = faultOf(error);
-  const isNeighbor = usePathname().startsWith("/n/");
+  const isNeighbor = /^\/n(\/|$)/.test(usePathname());
   if (fault !== null)
     return (
       <div className="sheet sheet-narrow" role="alert">

@@ -43,6 +43,7 @@ export const FLOORS = [
   "report",
   "strip",
   "paper",
+  "mailing",
   "form",
   "packet",
   "crew",

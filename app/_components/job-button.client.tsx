@@ -67,6 +67,16 @@ export function JobButton({
   );
 }
 
+/** How a job that was started elsewhere stands; the page is drawn anew when it ends. */
+export function JobStatus({ jobId }: { readonly jobId: string }) {
+  const view = useJob(jobId);
+  return (
+    <span role="status">
+      {view === null ? null : <span className="muted">{wordsOf(view)}</span>}
+    </span>
+  );
+}
+
 function JobWords({ view, paper }: { readonly view: JobView; readonly paper: string }) {
   if (view.state === "done" && view.uploadId !== null) {
     return <a href={`${paper}/${view.uploadId}`}>Open it</a>;

@@ -5,5 +5,5 @@ import type { ReactNode } from "react";
 
 /** What belongs to the office; left out of the pages that neighbors open by a private link. */
 export function OfficeOnly({ children }: { readonly children: ReactNode }) {
-  return usePathname().startsWith("/n/") ? null : children;
+  return /^\/n(\/|$)/.test(usePathname()) ? null : children;
 }

@@ -42,7 +42,13 @@ export function insertJob(db: Db, job: Job): void {
 /** The PDFs that wait to be made. */
 export const jobQueue = leaseQueue<
   Job,
-  | { readonly state: "done"; readonly uploadId: string; readonly endedAt: Instant }
+  | {
+      readonly state: "done";
+      /** Null: it is kept outside of the line’s files, as a mailing is. */
+      readonly uploadId: string | null;
+      readonly endedAt: Instant;
+      readonly problem?: string;
+    }
   | { readonly state: "failed"; readonly problem: string; readonly endedAt: Instant }
   | { readonly state: "waiting"; readonly problem: string; readonly nextTryAt: Instant }
 >(jobs, { get: getJob, held: "running" });

@@ -34,6 +34,7 @@ export interface LinkDoor extends Pick<Act, "db" | "now" | "today" | "dataFolder
 const REASONS: Partial<Record<LinkStop, RefusalReason>> = {
   gone: "not-found",
   "too-many": "too-many-tries",
+  "bad-code": "bad-value",
   "bad-file": "wrong-type",
   "too-large": "too-large",
   held: "held",
@@ -99,6 +100,19 @@ function linkOf(db: Db, secret: string): PrivateLink | null {
 
 function windowStart(now: Instant): Instant {
   return new Date(Date.parse(now) - TRIES_WINDOW_MINUTES * 60_000).toISOString();
+}
+
+/**
+ * Takes a try of a typed code before it is looked at, since looking costs as much as a password does.
+ * Whoever typed too many, or opened too many links that are not there, has to wait.
+ */
+export function takeCodeTry(door: LinkDoor): Result<null, Refusal> {
+  const from = countedAddress(door.address).slice(0, 100);
+  const tries = `code-tries:${from}`;
+  const misses = triesOf(door, `link-misses:${from}`);
+  if (triesOf(door, tries) >= LINK_MISSES || misses >= LINK_MISSES) return stopped("too-many");
+  takeTry(door, tries);
+  return ok(null);
 }
 
 function triesOf({ db, now }: LinkDoor, key: string): number {

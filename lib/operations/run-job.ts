@@ -8,12 +8,18 @@ import { renderClerkSheet } from "#lib/documents/clerk-sheet.tsx";
 import { renderDeclarations } from "#lib/documents/declaration-document.tsx";
 import { renderForm } from "#lib/documents/form-pages.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
+import { renderHangers } from "#lib/documents/render-hangers.tsx";
+import { renderLabels } from "#lib/documents/render-labels.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { renderStatements } from "#lib/documents/statement-document.tsx";
 import type { Job, JobKind } from "#lib/domain/facts/job.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { doorHanger, mayHang } from "#lib/domain/mailing/door-hanger.ts";
+import { labelSheet } from "#lib/domain/mailing/label-sheets.ts";
+import { orderedNotices } from "#lib/domain/mailing/mailing-list.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
@@ -28,6 +34,7 @@ import { enclosedStatements } from "./enclosed-statements.ts";
 import { formBytes, formsOf } from "./forms-of.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
+import { makeMailing } from "./make-mailing.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
 import { pictureBytes } from "./picture-bytes.ts";
 import { actFor, minutesAfter, type Workplace, workOnNext } from "./workplace.ts";
@@ -45,12 +52,14 @@ export async function runNextJob(place: Workplace): Promise<boolean> {
 }
 
 async function make(place: Workplace, job: Job): Promise<void> {
+  if (job.kind === "mailing") return await makeMailing(place, job);
   const file = getLineFile(place.db, job.lineId);
   const office = getOffice(place.db);
   if (file === null || office === null) throw new DocumentRefused("The office is not set up.");
-  const { bytes, note, called } = await render(place, { job, file, office });
+  const { kind } = job;
+  const { bytes, note, called } = await render(place, { job, kind, file, office });
   const act = actFor(place, place.db, job.by);
-  const name = `${called ?? KIND_NAMES[job.kind]} ${act.today} ${file.line.name}.pdf`;
+  const name = `${called ?? KIND_NAMES[kind]} ${act.today} ${file.line.name}.pdf`;
   const kept = await keepPdf(act, { lineId: job.lineId, name, bytes, note });
   place.db.transaction(
     (db) => {
@@ -81,10 +90,10 @@ interface Made {
 
 async function render(
   place: Workplace,
-  { job, file, office }: { job: Job; file: LineFile; office: Office },
+  { job, kind, file, office }: { job: Job; kind: StoredKind; file: LineFile; office: Office },
 ): Promise<Made> {
   const report = reportOn(file, place.today());
-  const made = await MAKERS[job.kind]({ place, job, facts: { file, report, office } });
+  const made = await MAKERS[kind]({ place, job, facts: { file, report, office } });
   return made instanceof Uint8Array ? { bytes: made, note: "" } : made;
 }
 
@@ -94,8 +103,11 @@ interface Making {
   readonly facts: { readonly file: LineFile; readonly report: Report; readonly office: Office };
 }
 
+/** What becomes a file of the line; a mailing has codes on it and does not. */
+type StoredKind = Exclude<JobKind, "mailing">;
+
 /** How each kind of document is made. */
-const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = {
+const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>> = {
   letters: ({ place, job, facts }) => {
     const { notices } = facts.file;
     const asked = job.subjectIds.flatMap((id) => notices.find((each) => each.id === id) ?? []);
@@ -104,6 +116,24 @@ const MAKERS: Record<JobKind, (making: Making) => Promise<Uint8Array | Made>> = 
     const letters = sent.map(({ letter }) => letter);
     const pictures = pictureBytes(place.dataFolder, facts.file, letters);
     return renderLetters(letters, pictures, enclosedStatements(sent, facts));
+  },
+  labels: ({ job, facts }) => {
+    const [sheetId, ...ids] = job.subjectIds;
+    const sheet = labelSheet(sheetId);
+    const notices = askedFor(ids, facts.file);
+    if (sheet === null) throw new DocumentRefused("There is no such label sheet. Choose another.");
+    const letters = orderedNotices(facts.file, notices).map((one) => letterOf(one, facts));
+    const about = { title: `Labels, ${facts.file.line.name}`, day: facts.report.today };
+    return renderLabels(onceEach(letters.map(({ to }) => to)), sheet, about);
+  },
+  "door-hangers": ({ job, facts }) => {
+    const notices = askedFor(job.subjectIds, facts.file);
+    const hung = orderedNotices(facts.file, notices).filter(({ kind }) => mayHang(kind));
+    if (hung.length === 0)
+      throw new DocumentRefused("None of these letters may hang on a door: they are private.");
+    const hangers = hung.map((one) => doorHanger(letterOf(one, facts)));
+    const about = { title: `Door hangers, ${facts.file.line.name}`, day: facts.report.today };
+    return renderHangers(hangers, about);
   },
   packet: ({ place, facts }) => {
     const forms = formsOf(place.db, facts.file);
@@ -167,6 +197,18 @@ async function declarations({ place, job, facts }: Making): Promise<Made> {
   return { bytes, note: missing.join(" ") };
 }
 
+function askedFor(ids: readonly string[], file: LineFile): Notice[] {
+  const asked = ids.flatMap((id) => file.notices.find((each) => each.id === id) ?? []);
+  if (asked.length === 0) throw new DocumentRefused("The letters are no longer in the file.");
+  return asked;
+}
+
+/** One label for each address: two letters to one reader go into one envelope. */
+function onceEach(addresses: readonly (readonly string[])[]): (readonly string[])[] {
+  const seen = new Map(addresses.map((lines) => [lines.join("\n"), lines]));
+  return [...seen.values()];
+}
+
 function noSlip(paper: string): string {
   return `${paper}: too long for one sheet with a payment slip, so it has none. It says how to pay.`;
 }
@@ -180,8 +222,10 @@ function storedBytes(place: Workplace, file: LineFile): Map<string, Uint8Array> 
   );
 }
 
-const KIND_NAMES: Record<JobKind, string> = {
+const KIND_NAMES: Record<StoredKind, string> = {
   letters: "Letters",
+  labels: "Labels",
+  "door-hangers": "Door hangers",
   packet: "Packet",
   statements: "Statements",
   accounts: "Statements of account",

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Db } from "#db/open.ts";
+import { insertJob } from "#db/queries/job.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { insertOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
@@ -33,8 +34,10 @@ import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
 import { isDemandable } from "./draft-notices.ts";
 import { newLink, putLink, wrongDays } from "./link-rows.ts";
+import { mailingJob } from "./mailing-job.ts";
 import { outgoingOf, SECRET_GAP, wrongAddress } from "./outgoing.ts";
 import { pastDay } from "./past-day.ts";
+import { CODED_METHODS, type CodeWish, putCode } from "./printed-codes.ts";
 import { wrongNumber } from "./record-delivery.ts";
 
 interface Sending {
@@ -48,6 +51,8 @@ interface Sending {
   readonly despite?: string;
   /** By mail message: puts a private link into each message, above the letter. */
   readonly links?: LinkWish;
+  /** On paper: prints them all in mailing order, each with the code of its private page where one is wished. */
+  readonly print?: { readonly codes?: CodeWish };
 }
 
 interface LinkWish {
@@ -78,7 +83,7 @@ export function sendNotices(
   act: Act,
   sending: Sending,
 ): Result<{ deliveryIds: string[] }, Refusal> {
-  const { lineId, noticeIds } = sending;
+  const { lineId, noticeIds, method } = sending;
   const deal = { lineId, deed: "work-the-file", action: "send-notices" } as const;
   return changeLine(act, deal, (file, db) => {
     const office = getOffice(db);
@@ -108,6 +113,8 @@ export function sendNotices(
       })),
       write: (one) => {
         for (const each of sent) write(one, { act, file, office, sent: each, sending });
+        if (sending.print !== undefined && method !== "mail-message")
+          insertJob(one, mailingJob(act, { lineId, noticeIds }));
       },
     });
   });
@@ -143,19 +150,20 @@ function despiteWords(file: LineFile, lacking: readonly Sent[], despite: string)
   return ` Sent incomplete, because: ${despite} (${namesOf(file, lacking)}).`;
 }
 
-function checkSending(act: Act, { noticeIds, method, sentOn, links }: Sending) {
+function checkSending(act: Act, { noticeIds, method, sentOn, links, print }: Sending) {
   if (noticeIds.length === 0) return refuse("missing-value", "noticeIds", "Choose a letter");
   if (new Set(noticeIds).size !== noticeIds.length)
     return refuse("bad-value", "noticeIds", "A letter was chosen twice");
   if (!DELIVERY_METHODS.includes(method))
     return refuse("bad-value", "method", "Choose a delivery method");
-  const wrong = links === undefined ? null : (wrongDays(links.days) ?? deadLinks(links));
+  const wished = links ?? print?.codes;
+  const wrong = wished === undefined ? null : (wrongDays(wished.days) ?? deadLinks(wished.address));
   if (wrong !== null) return wrong;
   return pastDay(act, { day: sentOn, path: "sentOn" });
 }
 
 /** A link that opens nothing for its reader is worse than none. */
-function deadLinks({ address }: LinkWish) {
+export function deadLinks(address: string | null) {
   const stop = addressStop(address);
   return stop === null ? null : refuse("not-in-this-state", "links", ADDRESS_WORDS[stop](address));
 }
@@ -250,6 +258,9 @@ function write(db: Db, { act, file, office, sent, sending }: Writing): void {
   const split = file.splits.find(({ id }) => id === notice.splitId);
   if (split && split.sentAt === null)
     updateRow(db, "splits", { lineId, row: { ...split, sentAt: act.now } });
+  const codes = sending.print?.codes;
+  if (codes !== undefined && CODED_METHODS.includes(delivery.method))
+    putCode(db, act, { lineId, notice, wish: codes });
   if (delivery.method !== "mail-message") return;
   const party = file.parties.find(({ id }) => id === notice.partyId);
   if (!party) return;

@@ -1,6 +1,7 @@
 import { insertJob } from "#db/queries/job.ts";
 import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/facts/job.ts";
 import type { ListName } from "#lib/domain/facts/list-name.ts";
+import { LABEL_SHEETS, labelSheet } from "#lib/domain/mailing/label-sheets.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
@@ -18,6 +19,9 @@ interface JobOrder {
 
 const KIND_WORDS: Record<JobKind, string> = {
   letters: "a PDF of letters",
+  mailing: "a print of letters",
+  labels: "label sheets",
+  "door-hangers": "door hangers",
   packet: "the packet",
   statements: "a PDF of statements",
   accounts: "a PDF of statements of account",
@@ -30,6 +34,9 @@ const KIND_WORDS: Record<JobKind, string> = {
 /** What a document is about: rows of which lists, and what they are called. */
 const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly one: string }> = {
   letters: { rows: ["notices"], one: "letters" },
+  mailing: { rows: ["notices"], one: "letters" },
+  labels: { rows: ["notices"], one: "letters" },
+  "door-hangers": { rows: ["notices"], one: "letters" },
   packet: { rows: [], one: "lines" },
   statements: { rows: ["properties"], one: "properties" },
   accounts: { rows: ["properties", "ledger"], one: "properties or invoices" },
@@ -52,11 +59,14 @@ export function startJob(
     const known = new Set([
       ...rows.flatMap((list) => file[list].map(({ id }) => id)),
       ...forms.map(({ id }) => id),
+      ...(kind === "labels" ? LABEL_SHEETS.map(({ id }) => id) : []),
     ]);
     if (subjectIds.some((id) => !known.has(id)))
       return refuse("not-found", "subjectIds", `one of the ${one}`);
     if ((rows.length > 0 || kind === "form") && subjectIds.length === 0)
       return refuse("missing-value", "subjectIds", `Select one of the ${one}`);
+    if (kind === "labels" && labelSheet(subjectIds[0]) === null)
+      return refuse("bad-value", "subjectIds", "Choose a label sheet");
     const job: Job = {
       id: act.newId(),
       lineId,

@@ -7,8 +7,11 @@ const PART = 30 * MINUTE;
 /** A recording that is sent in pieces can go on for a week after a break. */
 const HALF_SENT = 7 * 24 * 60 * MINUTE;
 
+/** A mailing is kept for printing it once more, and no longer. */
+const MAILING = 7 * 24 * 60 * MINUTE;
+
 /**
- * Removes what was left half written when the program was ended in the middle: parts of uploads, of
+ * Removes mailings that are a week old, and what was left half written when the program was ended in the middle: parts of uploads, of
  * stored files and of backups. What is whole stays. Says how many there were.
  */
 export function sweepParts(dataFolder: string, now: number): number {
@@ -18,6 +21,8 @@ export function sweepParts(dataFolder: string, now: number): number {
     ...partsIn(path.join(files, "incoming"), /^(?!video-)/, PART),
     ...partsIn(path.join(files, "incoming"), /^video-/, HALF_SENT),
     ...stores.flatMap((name) => partsIn(path.join(files, name), /^[0-9a-f]{64}\./, PART)),
+    // Mailings have the codes of private pages on them.
+    ...partsIn(path.join(dataFolder, "mailings"), /./, MAILING),
     ...partsIn(path.join(dataFolder, "backups"), /\.part$/, HALF_SENT),
   ].filter(({ place, age }) => now - changedAt(place) > age);
   for (const { place } of parts) fs.rmSync(place, { recursive: true, force: true });

@@ -8,7 +8,7 @@ const APP = path.resolve(import.meta.dirname, "../../app");
 const APART: Readonly<Record<string, string>> = {
   "signInAction, signOutAction": "nobody is signed in",
   setUpAction: "there is no office yet",
-  "answerAction, paperAction, signAction, withdrawAction":
+  "answerAction, openByCodeAction, paperAction, signAction, withdrawAction":
     "a link's reader is no one of the office",
   "saveRowsAction, savePeopleAction, savePartAction": "a table is answered by its cells",
   readTableAction: "nothing is stored",

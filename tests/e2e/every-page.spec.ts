@@ -38,6 +38,8 @@ const PAGES = [
   `${FENNEL}/authority/corrections`,
   `${FENNEL}/notices/write`,
   `${FENNEL}/notices/write?kind=finding`,
+  `${FENNEL}/notices/batch`,
+  `${FENNEL}/notices/batch?kind=finding`,
   `${FENNEL}/notices/deliveries`,
   `${FENNEL}/notices/facts`,
   `${FENNEL}/notices/consents`,
@@ -77,6 +79,7 @@ const PAGES = [
   "/lines/ropewalk-0001/cost/money",
   "/lines/ropewalk-0001/cost/money/rw-h2",
   "/lines/ropewalk-0001/authority/permits",
+  "/n",
   "/n/no-such-link",
   "/lines/tollgate-0001/authority",
 ];

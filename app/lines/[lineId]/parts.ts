@@ -104,6 +104,11 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       isOpen: (file, report) => lettersDue(file, report).length > 0,
     },
     {
+      slug: "batch",
+      name: "Batch",
+      isUsed: ({ notices, roles }) => notices.length + roles.length > 0,
+    },
+    {
       slug: "deliveries",
       name: "Deliveries",
       isOpen: (file) => awaitingResult(file).length > 0,

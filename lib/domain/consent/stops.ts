@@ -3,6 +3,8 @@ export const LINK_STOPS = [
   /** No such link, or one that ran out or was called back: nobody is told which. */
   "gone",
   "too-many",
+  /** What was typed from a letter is no code, or has a slip. */
+  "bad-code",
   "closed",
   "no-kind",
   "no-words",

@@ -18,6 +18,8 @@ export type LinkReply = (typeof LINK_REPLIES)[number];
 const stops: Record<LinkStop, string> = {
   gone: "This link no longer works. Ask the office for a new one.",
   "too-many": "Too many tries from this connection. Wait 15 minutes and try again.",
+  "bad-code":
+    "That is not a code from our letters. Check it against the letter: three groups of four.",
   closed: "The office has closed the file on this work. Call or write to them.",
   "no-kind": "Choose a reply.",
   "bad-day": "That is not a valid date. Choose it again or leave it blank.",
@@ -287,6 +289,22 @@ export const EN = {
     words:
       "Attached are the letter you signed on screen, exactly as you signed it, and the certificate of your signature. Keep both.",
     back: "If this was not you, or you want to withdraw it, tell us at once.",
+  },
+  /** Beside the QR code of a letter on paper. */
+  printed: {
+    scan: "Scan to read and reply on your phone",
+    type: (door: string) => `or go to ${door} and type this code`,
+    until: (day: string) => `Good through ${day}. Only for you; please don’t share it.`,
+  },
+  /** Where the code of a letter on paper is typed. */
+  door: {
+    title: "Open your letter",
+    note: "Type the code printed beside the square at the top of your letter.",
+    code: "Code from your letter",
+    hint: "Three groups of four, for example K7QM-2XPD-9RT3. Capitals and hyphens do not matter.",
+    open: "Open my letter",
+    opening: "Opening …",
+    help: "No code, or it does not work? Call the office that wrote to you: its phone number is on the letter.",
   },
   linkInMail: (url: string, day: string) =>
     `Read this letter and reply on screen until ${day}:\n${url}\nThe link is only for you; please don’t share it.`,

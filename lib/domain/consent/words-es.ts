@@ -164,6 +164,8 @@ export const ES: LinkWords = {
   stops: {
     gone: "Este enlace ya no sirve. Pida uno nuevo a la oficina.",
     "too-many": "Demasiados intentos desde esta conexión. Espere 15 minutos e inténtelo de nuevo.",
+    "bad-code":
+      "Ese no es un código de nuestras cartas. Compárelo con la carta: tres grupos de cuatro.",
     closed: "La oficina ha cerrado el expediente de este trabajo. Llame o escriba.",
     "no-kind": "Elija una respuesta.",
     "bad-day": "Esa fecha no existe. Elíjala otra vez o déjela en blanco.",
@@ -254,6 +256,20 @@ export const ES: LinkWords = {
     words:
       "Con este mensaje van la carta que firmó en pantalla, exactamente como la firmó, y el certificado de su firma. Guarde los dos.",
     back: "Si no fue usted, o quiere retirarlo, avísenos enseguida.",
+  },
+  printed: {
+    scan: "Escanee para leer y responder en su teléfono",
+    type: (door) => `o vaya a ${door} y escriba este código`,
+    until: (day) => `Vale hasta el ${day}. Es solo para usted; no lo comparta.`,
+  },
+  door: {
+    title: "Abra su carta",
+    note: "Escriba el código impreso junto al cuadro en la parte de arriba de su carta.",
+    code: "Código de su carta",
+    hint: "Tres grupos de cuatro, por ejemplo K7QM-2XPD-9RT3. Da igual escribir con mayúsculas o con guiones.",
+    open: "Abrir mi carta",
+    opening: "Abriendo …",
+    help: "¿No tiene código o no funciona? Llame a la oficina que le escribió: su teléfono está en la carta.",
   },
   linkInMail: (url, day) =>
     `Lea esta carta y respóndala en pantalla, hasta el ${day}:\n${url}\nEl enlace es solo para usted; por favor, no lo comparta.`,

@@ -2,6 +2,9 @@ import type { Instant } from "../time/day.ts";
 
 export const JOB_KINDS = [
   "letters",
+  "mailing",
+  "labels",
+  "door-hangers",
   "packet",
   "statements",
   "accounts",
@@ -21,8 +24,10 @@ export interface Job {
   readonly lineId: string;
   readonly kind: JobKind;
   /**
-   * For letters: which ones, in this order; for statements and accounts: whose, by property; for a form:
-   * which; for corrections: of which round; for declarations: of which deliveries.
+   * For letters: which ones, in this order; for mailings, labels and door hangers: which, for labels
+   * the kind of sheet first; for statements and accounts: whose, by property; for a form:
+   * which; for corrections: of which round; for declarations: of which
+   * deliveries.
    */
   readonly subjectIds: readonly string[];
   readonly state: JobState;

@@ -1,7 +1,7 @@
 import type { Office } from "../facts/line-file.ts";
-import type { Address, Role } from "../facts/party.ts";
 import { consentsAsked } from "../notices/asked.ts";
 import { windowLines } from "../party/address.ts";
+import { mailTo } from "../party/mail-to.ts";
 import { formatPhone } from "../party/phone.ts";
 import { dayAt } from "../time/days.ts";
 import { cautionBlocks } from "./cautions.ts";
@@ -37,7 +37,7 @@ function composeIn(input: LetterInput): Letter {
     day,
     date: words.day(day),
     from: senderLines(office),
-    to: windowLines(addressee(facts), mailingAddress(facts), facts.party.careOf),
+    to: windowLines(addressee(facts), mailTo(facts.file, facts.notice), facts.party.careOf),
     reference,
     subject: words.subject(titleOf(facts), facts.place),
     answerBy: answerBy(facts),
@@ -142,27 +142,4 @@ function shortCode(id: string): string {
 /** For a trust or firm the capacity of who signs stays out of the window: the name is the title's. */
 function addressee({ party }: LetterFacts): string {
   return party.name;
-}
-
-/** The mailing address; without one the property, with the unit that the party lives or works in. */
-function mailingAddress({ file, party, property }: LetterFacts): Address {
-  if (party.mailing !== null) return party.mailing;
-  const role = file.roles.find(
-    (each) => each.partyId === party.id && each.propertyId === property?.id,
-  );
-  if (property === null) return homeOf(file.properties, file.roles, party.id);
-  const unit = file.units.find((each) => each.id === role?.unitId)?.name ?? "";
-  const { address } = property;
-  return address.unit === "" && unit !== "" ? { ...address, unit } : address;
-}
-
-const NOWHERE: Address = { street: "", unit: "", city: "", state: "", zip: "" };
-
-function homeOf(
-  properties: LetterFacts["file"]["properties"],
-  roles: readonly Role[],
-  partyId: string,
-): Address {
-  const role = roles.find((each) => each.partyId === partyId);
-  return properties.find((each) => each.id === role?.propertyId)?.address ?? NOWHERE;
 }

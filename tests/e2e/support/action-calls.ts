@@ -116,6 +116,9 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     (db) => ({ declared: id(db, of("deliveries")), uploadId: id(db, of("uploads")) }),
     true,
   ),
+  printLabelsAction: { args: (db) => [LINE, ["30", id(db, of("notices"))]], writes: true },
+  printHangersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
+  draftBatchAction: onLine({ kind: "meeting", replyBy: "" }, true),
   draftLettersAction: onLine(
     (db) => ({
       ...{ kind: "finding", replyBy: "" },

@@ -9,6 +9,8 @@ import { exportLine } from "#lib/operations/export-line.ts";
 import { makeBackup } from "#lib/operations/make-backup.ts";
 import { openOffice } from "#lib/operations/open-office.ts";
 import { restoreBackup } from "#lib/operations/restore-backup.ts";
+import { keepLinkSecret } from "#lib/storage/link-secret.ts";
+import { keepMailing } from "#lib/storage/mailings.ts";
 import { storedPath, storeFile } from "#lib/storage/store.ts";
 import { storeVideo } from "#lib/storage/store-video.ts";
 import { anOffice, aProperty, aRun } from "../../support/file.ts";
@@ -70,6 +72,20 @@ test("makeBackup() refuses when a stored file is missing or was changed, and lea
     error: { reason: "not-found" },
   });
   expect(fs.readdirSync(parent)).toEqual([]);
+});
+
+test("makeBackup() holds nothing that opens a private page: no waiting code, no mailing", async () => {
+  const { dataFolder } = await anOfficeOnDisk();
+  keepLinkSecret(dataFolder, "print-notice-1", "K7QM2XPD9RTB");
+  keepMailing(dataFolder, "job-1", new TextEncoder().encode("%PDF-1.7\nK7QM-2XPD-9RTB\n%%EOF"));
+  const folder = path.join(aFolder(), "backup");
+  must(makeBackup({ now: NOW, dataFolder, folder }));
+  const names = fs.readdirSync(folder, { recursive: true, encoding: "utf8" });
+  expect(names.filter((name) => /secret|mailing/.test(name))).toEqual([]);
+  const files = names
+    .map((name) => path.join(folder, name))
+    .filter((at) => fs.statSync(at).isFile());
+  for (const at of files) expect(fs.readFileSync(at, "latin1")).not.toMatch(/K7QM/);
 });
 
 test("restoreBackup() refuses a backup that is not whole and a folder that holds an office", async () => {
