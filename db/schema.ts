@@ -555,6 +555,31 @@ export const outbox = sqliteTable(
   ],
 );
 
+/** How the office sends mail; one row. */
+export const mailRules = sqliteTable("mail_rules", {
+  id: integer("id").primaryKey(),
+  /** At most so many messages an hour; null: as many as there are. */
+  perHour: integer("per_hour"),
+});
+
+/** Up to where the office's mailbox was read; one row. */
+export const mailbox = sqliteTable("mailbox", {
+  id: integer("id").primaryKey(),
+  validity: text("validity"),
+  uid: integer("uid").notNull().default(0),
+  lookedAt: text("looked_at"),
+  /** Why it could not be read the last time; empty: it was. */
+  problem: words("problem").default(""),
+});
+
+/** Messages that came in and were taken, so that none is taken twice. */
+export const incoming = sqliteTable("incoming", {
+  /** SHA-256 of the Message-ID, or of the message where it has none. */
+  key: text("key").primaryKey(),
+  at: words("at"),
+  what: text("what", { enum: ["bounce", "answer", "left"] }).notNull(),
+});
+
 // ── Kept beside the facts, and kept current by triggers (kept-current.ts) ──────────────────────
 
 /** What the desk and the lists say of a line, and whether the line changed since. */

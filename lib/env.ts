@@ -32,6 +32,11 @@ const Env = z.object({
   WYEBOOK_SMTP_USER: z.string().default(""),
   WYEBOOK_SMTP_PASSWORD: z.string().default(""),
   WYEBOOK_MAIL_FROM: z.string().default(""),
+  WYEBOOK_IMAP_HOST: z.string().default(""),
+  WYEBOOK_IMAP_PORT: z.coerce.number().int().min(1).max(65_535).default(993),
+  WYEBOOK_IMAP_USER: z.string().default(""),
+  WYEBOOK_IMAP_PASSWORD: z.string().default(""),
+  WYEBOOK_IMAP_FOLDER: z.string().default("INBOX"),
   NODE_ENV: z.string().default("development"),
 });
 
@@ -56,6 +61,8 @@ export interface Env {
   readonly smtp: SmtpSettings | null;
   /** From whom mail comes; empty: the office's own address. */
   readonly mailFrom: string;
+  /** The mailbox to which returned mail and answers come; null: nobody reads one. */
+  readonly imap: ImapSettings | null;
 }
 
 export interface SmtpSettings {
@@ -64,6 +71,15 @@ export interface SmtpSettings {
   /** Empty: without signing in. */
   readonly user: string;
   readonly password: string;
+}
+
+export interface ImapSettings {
+  readonly host: string;
+  /** 993 is encrypted from the start; at any other the server is asked to encrypt. */
+  readonly port: number;
+  readonly user: string;
+  readonly password: string;
+  readonly folder: string;
 }
 
 /** Reads the environment; the only place that does. Throws where a value makes no sense. */
@@ -89,6 +105,16 @@ export function readEnv(source: Record<string, string | undefined> = process.env
             password: env.WYEBOOK_SMTP_PASSWORD,
           },
     mailFrom: env.WYEBOOK_MAIL_FROM,
+    imap:
+      env.WYEBOOK_IMAP_HOST === ""
+        ? null
+        : {
+            host: env.WYEBOOK_IMAP_HOST,
+            port: env.WYEBOOK_IMAP_PORT,
+            user: env.WYEBOOK_IMAP_USER,
+            password: env.WYEBOOK_IMAP_PASSWORD,
+            folder: env.WYEBOOK_IMAP_FOLDER,
+          },
   };
 }
 

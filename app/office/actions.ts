@@ -2,14 +2,17 @@
 
 import { z } from "zod";
 import { formAction, officeAction, placeAt } from "#app/action.ts";
-import { asTyped, id, oneInOr, text } from "#app/fields.ts";
+import { asTyped, id, numberOrNull, oneInOr, text } from "#app/fields.ts";
 import { OFFICE_FIELDS, officeField, officeOf } from "#app/office-form.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { STARTERS } from "#lib/domain/starters/authorities.ts";
+import { readEnv } from "#lib/env.ts";
 import { addAuthority } from "#lib/operations/add-authority.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
+import { saveMailRules } from "#lib/operations/save-mail-rules.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
+import { testMail } from "#lib/operations/test-mail.ts";
 
 export const saveOfficeAction = officeAction("/", {
   may: null,
@@ -46,4 +49,19 @@ export const addAuthorityAction = officeAction("/office", {
   does: addAuthority,
   says: "",
   leadsTo: ({ authorityId }) => `/office/authorities/${authorityId}`,
+});
+
+/** Sends whoever asks a message by the settings as they are, and opens the mailbox. */
+export const testMailAction = officeAction("/office", {
+  may: null,
+  typed: z.object({}),
+  does: (act) => testMail(act, readEnv()),
+  says: ({ said }) => said,
+});
+
+export const saveMailRulesAction = officeAction("/office", {
+  may: null,
+  typed: z.object({ perHour: numberOrNull }),
+  does: saveMailRules,
+  says: "Saved.",
 });

@@ -8,3 +8,9 @@ export function mailPlace(): { readonly kind: "server" | "folder"; readonly name
   if (smtp === null) return { kind: "folder", name: path.join(dataFolder, "unsent-mail") };
   return { kind: "server", name: `${smtp.host}, port ${smtp.port}` };
 }
+
+/** The mailbox that returned mail and answers are read from; null while none is set. */
+export function mailboxPlace(): string | null {
+  const { imap } = readEnv();
+  return imap === null ? null : `${imap.user} at ${imap.host}`;
+}

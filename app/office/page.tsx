@@ -49,7 +49,7 @@ export default async function OfficePage() {
       </Section>
       {may ? <Doors zone={office?.zone ?? "UTC"} /> : null}
       <Section title="Email">
-        <MailStanding />
+        <MailStanding may={may} zone={office?.zone ?? "UTC"} />
       </Section>
     </div>
   );

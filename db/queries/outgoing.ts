@@ -1,4 +1,4 @@
-import { eq, inArray, sql } from "drizzle-orm";
+import { and, count, eq, gt, inArray, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { outbox } from "#db/schema.ts";
 import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
@@ -36,6 +36,17 @@ export function listOutgoing(db: Db, lineId: string): Outgoing[] {
     .where(eq(outbox.lineId, lineId))
     .orderBy(outbox.createdAt, sql`rowid`)
     .all();
+}
+
+/** The message that went out under this Message-ID. */
+export function getOutgoingByMessageId(db: Db, messageId: string): Outgoing | null {
+  return db.select(COLUMNS).from(outbox).where(eq(outbox.messageId, messageId)).get() ?? null;
+}
+
+/** How many messages went out after this moment. */
+export function countSentSince(db: Db, after: Instant): number {
+  const sent = db.select({ sent: count() }).from(outbox);
+  return sent.where(and(eq(outbox.state, "sent"), gt(outbox.sentAt, after))).get()?.sent ?? 0;
 }
 
 /** Messages that still wait or are being sent. */

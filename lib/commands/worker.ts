@@ -7,6 +7,7 @@ import { openOffice } from "#lib/operations/open-office.ts";
 import { renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
+import { readIncoming } from "#lib/operations/take-incoming.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
 import { sweepParts } from "#lib/storage/sweep.ts";
 
@@ -49,6 +50,7 @@ const place: Workplace = {
   newId: randomUUID,
   smtp: env.smtp,
   mailFrom: env.mailFrom,
+  imap: env.imap,
 };
 
 // Started by another program, it ends with that one.
@@ -61,7 +63,7 @@ sweepParts(env.dataFolder, Date.now());
 setInterval(() => sweepParts(env.dataFolder, Date.now()), SWEEP_MS).unref();
 
 // Side by side: a packet that takes its minute keeps no letter from going out.
-await Promise.all([goOn(sendNextOutgoing), goOn(runNextJob), goOn(sumUp)]);
+await Promise.all([goOn(sendNextOutgoing), goOn(readIncoming), goOn(runNextJob), goOn(sumUp)]);
 db.$client.close();
 
 /** A few lines at a time, so that what people wait for comes between. */

@@ -1,6 +1,7 @@
 import { getLineFile } from "#db/queries/line-file.ts";
+import { getMailRules } from "#db/queries/mailbox.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { listUnsentIds, outgoingQueue } from "#db/queries/outgoing.ts";
+import { countSentSince, listUnsentIds, outgoingQueue } from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderCertificates } from "#lib/documents/render-certificates.tsx";
@@ -38,6 +39,7 @@ const LONGEST_WAIT_MINUTES = 6 * 60;
  * is tried again later.
  */
 export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
+  if (isFull(place)) return false;
   return await workOnNext(place, outgoingQueue, {
     longestWait: LONGEST_WAIT_MINUTES,
     work: async (message) => {
@@ -45,6 +47,13 @@ export async function sendNextOutgoing(place: Workplace): Promise<boolean> {
       forgetSecrets(place, message);
     },
   });
+}
+
+/** Whether the office's limit of messages an hour is reached; a folder has none. */
+function isFull({ db, smtp, now }: Workplace): boolean {
+  const { perHour } = getMailRules(db);
+  if (perHour === null || smtp === null) return false;
+  return countSentSince(db, minutesAfter(now(), -60)) >= perHour;
 }
 
 async function tryToSend(place: Workplace, message: Outgoing): Promise<SendOutcome> {

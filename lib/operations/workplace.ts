@@ -1,7 +1,7 @@
 import type { Db } from "#db/open.ts";
 import type { Claim, LeaseQueue } from "#db/queries/lease-queue.ts";
 import type { Day, Instant } from "#lib/domain/time/day.ts";
-import type { SmtpSettings } from "#lib/env.ts";
+import type { ImapSettings, SmtpSettings } from "#lib/env.ts";
 import type { Act } from "./act.ts";
 
 /** Where work is done that no request waits for. */
@@ -17,6 +17,8 @@ export interface Workplace {
   readonly smtp: SmtpSettings | null;
   /** Empty: the office's own address. */
   readonly mailFrom: string;
+  /** Null: nobody reads a mailbox. */
+  readonly imap: ImapSettings | null;
 }
 
 /** A worker that is silent for this long is taken for dead. */

@@ -43,6 +43,7 @@ export function aWorker({ act }: LinkDesk, smtp: SmtpSettings | null = null): Wo
     newId: act.newId,
     smtp,
     mailFrom: "",
+    imap: null,
   };
 }
 

@@ -1,11 +1,15 @@
-import type { SmtpSettings } from "#lib/env.ts";
+import type { ImapSettings, SmtpSettings } from "#lib/env.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
 import type { aDesk } from "./office.ts";
 
 /** A worker at a clock that the test moves. */
 export function aWorkplace(
   { act }: Pick<ReturnType<typeof aDesk>, "act">,
-  { smtp = null, worker = "worker-1" }: { smtp?: SmtpSettings | null; worker?: string } = {},
+  {
+    smtp = null,
+    imap = null,
+    worker = "worker-1",
+  }: { smtp?: SmtpSettings | null; imap?: ImapSettings | null; worker?: string } = {},
 ) {
   const clock = { now: act.now };
   const place: Workplace = {
@@ -17,6 +21,7 @@ export function aWorkplace(
     newId: act.newId,
     smtp,
     mailFrom: "",
+    imap,
   };
   const wait = (minutes: number) => {
     clock.now = new Date(Date.parse(clock.now) + minutes * 60_000).toISOString();

@@ -269,6 +269,8 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     ],
     writes: true,
   },
+  testMailAction: { args: () => [IDLE, aForm({})] },
+  saveMailRulesAction: { args: () => [IDLE, aForm({ perHour: "50" })], writes: true },
   addAuthorityAction: { args: () => [IDLE, aForm({ name: "Alder Water" })], writes: true },
   savePartAction: { args: () => ["authority-quillhaven", "rules", "none", []] },
   readTableAction: { args: () => [aForm({})] },

@@ -252,6 +252,7 @@ describe("on a line", () => {
         newId: act.newId,
         worker: "worker-1",
         smtp: null,
+        imap: null,
         mailFrom: "",
       };
       expect(await runNextJob(place)).toBe(true);
