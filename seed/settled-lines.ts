@@ -34,6 +34,18 @@ interface House {
   readonly camera: number;
 }
 
+/** What a tape and a level told of a piece of new pipe. */
+interface MeasuredPiece {
+  readonly id: string;
+  readonly itemId: string;
+  readonly from: number;
+  readonly to: number;
+  readonly depthFrom: number;
+  readonly depthTo: number;
+  readonly slope: number;
+  readonly note: string;
+}
+
 interface Story {
   readonly key: string;
   readonly name: string;
@@ -48,6 +60,10 @@ interface Story {
   readonly fromPit: readonly { readonly house: number; readonly up: number; readonly on: Day }[];
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
   readonly built: readonly { readonly itemId: string; readonly on: Day; readonly words: string }[];
+  /** As measured once it was built. */
+  readonly measured: readonly MeasuredPiece[];
+  /** Which way it leaves the main, and how far along that from the downstream manhole. */
+  readonly lies: { readonly bearing: number; readonly mainStation: number } | null;
   /** The last day of work. */
   readonly worksUntil: Day;
   readonly ticket: { readonly number: string; readonly calledOn: Day; readonly workBeginsOn: Day };
@@ -124,6 +140,8 @@ export const ROPEWALK: Story = {
     ],
   },
   built: [],
+  measured: [],
+  lies: null,
   worksUntil: "2026-12-11",
   ticket: { number: "26-555-0171", calledOn: "2026-11-23", workBeginsOn: "2026-12-01" },
   money: {
@@ -201,6 +219,19 @@ export const TOLLGATE: Story = {
       words: "6 in PVC, 14.0 to 22.0 ft, coupled to the clay at both ends",
     },
   ],
+  measured: [
+    {
+      id: "tg-m1",
+      itemId: "tg-s1",
+      from: 1_400,
+      to: 2_200,
+      depthFrom: 720,
+      depthTo: 690,
+      slope: 210,
+      note: "Flexible couplings with shear rings at both ends, 6 in of gravel below",
+    },
+  ],
+  lies: { bearing: 14, mainStation: 8_860 },
   worksUntil: "2026-07-02",
   ticket: { number: "26-555-0144", calledOn: "2026-06-22", workBeginsOn: "2026-06-29" },
   money: {
@@ -225,7 +256,12 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
   must(
     saveLine(act, {
       lineId,
-      facts: { material: "vitrified-clay", diameter: 6, upperEnd: story.upperEnd },
+      facts: {
+        material: "vitrified-clay",
+        diameter: 6,
+        upperEnd: story.upperEnd,
+        ...(story.lies === null ? {} : { ...story.lies, bearingFrom: "plat" }),
+      },
     }),
   );
   addHouses(act, lineId, story);
@@ -527,6 +563,19 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
         uploadId: null,
         ...built,
       }),
+    );
+  if (story.measured.length > 0)
+    addRows(
+      desk(actor, story.worksUntil),
+      { lineId, table: "builtPieces" },
+      story.measured.map((piece) => ({
+        kind: "replaced",
+        diameter: 6,
+        material: "pvc",
+        measuredBy: "Marek Łódź",
+        measuredOn: story.worksUntil,
+        ...piece,
+      })),
     );
   addRows(desk(actor, story.ticket.calledOn), { lineId, table: "locateTickets" }, [
     { id: `${story.key}-ticket`, ...story.ticket, note: "" },

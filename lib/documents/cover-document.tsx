@@ -80,7 +80,7 @@ export function CoverDocument({
         <View style={styles.topRule} />
         <Text style={styles.kind}>{packet.title}</Text>
         <Text style={styles.name}>{packet.lineName}</Text>
-        <Text style={styles.to}>{`To ${packet.authorityName}`}</Text>
+        <Text style={styles.to}>{toWords(packet)}</Text>
         <View style={styles.facts}>
           <View style={styles.factColumn}>
             <Text style={styles.factLabel}>Prepared by</Text>
@@ -97,6 +97,7 @@ export function CoverDocument({
         </View>
         <Missing
           lines={[...packet.missing, ...refused]}
+          purpose={packet.purpose}
           optional={packet.checks.some(
             ({ state, due }) => state === "missing" && due === "submission",
           )}
@@ -113,24 +114,57 @@ export function CoverDocument({
   );
 }
 
+/** For whom it is: the authority, or the file. */
+function toWords({ purpose, authorityName }: Packet): string {
+  return purpose === "close-out" ? "For the file" : `To ${authorityName}`;
+}
+
+/** What a cover says of what is missing. */
+const MISSING_WORDS: Record<
+  Packet["purpose"],
+  { readonly none: string; readonly all: string; readonly one: string; readonly more: string }
+> = {
+  application: {
+    none: "Nothing is missing",
+    all: "Every item on the checklist entered here is in this packet.",
+    one: "item is missing",
+    more: "items are missing",
+  },
+  "as-built": {
+    none: "Nothing is missing",
+    all: "Everything recorded as built was measured, with sizes, depths and ties.",
+    one: "item is missing",
+    more: "items are missing",
+  },
+  "close-out": {
+    none: "Nothing is open",
+    all: "Permits are final, what was built is recorded, branches are open, the ledger is settled and no hold is open on what was done.",
+    one: "item is open",
+    more: "items are open",
+  },
+};
+
 function Missing({
   lines,
   optional,
+  purpose,
 }: {
   readonly lines: readonly string[];
+  readonly purpose: Packet["purpose"];
   /** Something that is only asked for sometimes is missing, as the list below says. */
   readonly optional: boolean;
 }) {
+  const words = MISSING_WORDS[purpose];
   if (lines.length === 0) {
     return (
       <View style={styles.nothing} wrap={false}>
         <Text style={styles.missingTitle}>
-          {optional ? "No required item is missing" : "Nothing is missing"}
+          {optional ? "No required item is missing" : words.none}
         </Text>
         <Text style={styles.text}>
           {optional
             ? "Items requested only in some cases that are not included are in the list below."
-            : "Every item on the checklist entered here is in this packet."}
+            : words.all}
         </Text>
       </View>
     );
@@ -138,7 +172,7 @@ function Missing({
   return (
     <View style={styles.missing}>
       <Text style={styles.missingTitle}>
-        {lines.length === 1 ? "1 item is missing" : `${lines.length} items are missing`}
+        {lines.length === 1 ? `1 ${words.one}` : `${lines.length} ${words.more}`}
       </Text>
       {lines.map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a list never move

@@ -20,6 +20,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import { doorHanger, mayHang } from "#lib/domain/mailing/door-hanger.ts";
 import { labelSheet } from "#lib/domain/mailing/label-sheets.ts";
 import { orderedNotices } from "#lib/domain/mailing/mailing-list.ts";
+import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
@@ -143,6 +144,8 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
       formBytes(place.dataFolder, forms),
     );
   },
+  "as-built": ({ place, facts }) =>
+    renderPacket(composeAsBuilt(facts), storedBytes(place, facts.file)),
   form: async ({ place, job, facts }) => {
     const form = formsOf(place.db, facts.file).find(({ id }) => job.subjectIds.includes(id));
     if (form === undefined) throw new DocumentRefused("The form is no longer in use.");
@@ -227,6 +230,7 @@ const KIND_NAMES: Record<StoredKind, string> = {
   labels: "Labels",
   "door-hangers": "Door hangers",
   packet: "Packet",
+  "as-built": "As-built",
   statements: "Statements",
   accounts: "Statements of account",
   agreement: "Agreement draft",

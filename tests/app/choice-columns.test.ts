@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { parseCell } from "#app/_components/grid/cell.ts";
 import { choicesOf, folded } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { builtColumns } from "#app/lines/[lineId]/authority/as-built/columns.ts";
 import * as authority from "#app/lines/[lineId]/authority/columns.ts";
 import { LISTED_COLUMNS } from "#app/lines/[lineId]/bring-in/listed-columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/columns.ts";
@@ -60,6 +61,7 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   ],
   "schedule/columns": EVENT_COLUMNS,
   "reconnections/columns": reconnectionColumns(FILE),
+  "as-built/columns": builtColumns(FILE),
   "facts/columns": [...facts.digAreaColumns(FILE), ...facts.SPILL_COLUMNS],
   "record/columns": [...record.recordColumns(FILE), ...record.entryColumns(FILE)],
   "who/columns": [

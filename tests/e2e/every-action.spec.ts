@@ -43,6 +43,7 @@ const FIELD_ACTIONS = [
   "addRunAction",
   "saveRunWayAction",
   "startTallyAction",
+  "startMeasuringAction",
   "recordDoorAction",
   "removeVideoAction",
   "setPictureAction",

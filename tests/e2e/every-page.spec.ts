@@ -82,6 +82,7 @@ const PAGES = [
   "/n",
   "/n/no-such-link",
   "/lines/tollgate-0001/authority",
+  "/lines/tollgate-0001/authority/as-built",
 ];
 
 /**

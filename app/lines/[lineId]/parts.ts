@@ -1,3 +1,4 @@
+import { asBuiltOf } from "#lib/domain/closing/built-parts.ts";
 import { consentTable } from "#lib/domain/consent/table.ts";
 import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
 import { lettersDue } from "#lib/domain/desk/letters-due.ts";
@@ -12,7 +13,7 @@ import { awaitingResult } from "#lib/domain/notices/awaiting-result.ts";
 import { likelySame } from "#lib/domain/party/likely-same.ts";
 import { stakeholdersOf } from "#lib/domain/party/stakeholders.ts";
 import { resubmissionBar } from "#lib/domain/permit/corrections.ts";
-import { moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
+import { hasWorkBegun, moverOf, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { isStale } from "#lib/domain/split/stale.ts";
@@ -135,6 +136,15 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       name: "Corrections",
       isUsed: ({ permitSteps }) => permitSteps.some(({ state }) => state === "corrections"),
       isOpen: (file) => file.permits.some((permit) => resubmissionBar(file, permit) !== null),
+    },
+    {
+      slug: "as-built",
+      name: "As-built",
+      isUsed: (file) => file.built.length > 0 || hasWorkBegun(file),
+      isOpen: (file, report) =>
+        file.built.length > 0 &&
+        file.line.closedOn === null &&
+        asBuiltOf(file, report).open.length > 0,
     },
   ],
   schedule: [

@@ -7,6 +7,8 @@ import { type Cft, formatFeet } from "../length/station.ts";
 import { sayWhere } from "../length/stretch.ts";
 import { tallyOf } from "../reconnection/tally.ts";
 import { counterTolerance } from "../run/convert.ts";
+import { forCount } from "../say/count.ts";
+import { sayList } from "../say/say-list.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOnPipe, kindsOf } from "../split/work-deeds.ts";
 import type { Day } from "../time/day.ts";
@@ -73,6 +75,22 @@ export function asBuiltOf(file: LineFile, report: Found): AsBuilt {
       ),
     ],
   };
+}
+
+/** What the as-built shows, in one sentence. */
+export function asBuiltSentence({ parts, open }: AsBuilt): string {
+  if (parts.length === 0) return "Nothing is recorded as built";
+  const branches = new Set(parts.flatMap(({ tieInId }) => tieInId ?? [])).size;
+  const pieces = parts.filter(({ tieInId }) => tieInId === null).length;
+  const drawn = sayList([
+    ...(pieces === 0 ? [] : [forCount(pieces, "1 piece of pipe", `${pieces} pieces of pipe`)]),
+    ...(branches === 0 ? [] : [forCount(branches, "1 branch", `${branches} branches`)]),
+  ]);
+  const left =
+    open.length === 0
+      ? ""
+      : `; ${forCount(open.length, "1 item is", `${open.length} items are`)} not drawn yet`;
+  return `${drawn} recorded as built${left}`;
 }
 
 /** Whether the work that a measurement belongs to is recorded as done. */
@@ -295,3 +313,54 @@ function changesPipe(item: ScopeItem, file: LineFile): boolean {
 }
 
 const CLEARS: readonly ScopeKind[] = ["clear", "clean"];
+
+const PIECE_KINDS: Partial<Record<ScopeKind, BuiltKind>> = {
+  "dig-and-replace": "replaced",
+  "spot-repair": "repaired",
+  line: "lined",
+  burst: "burst",
+  cap: "capped",
+  reconnect: "reconnected",
+};
+
+/**
+ * A row to measure for each piece of work that is recorded as done and has none yet. Its place stays
+ * empty: what was priced is not what was built.
+ */
+export function piecesToStart(file: LineFile, report: Found, newId: () => string): BuiltPiece[] {
+  const placed = new Set(asBuiltOf(file, report).parts.map(({ itemId }) => itemId));
+  const begun = new Set(file.builtPieces.map(({ itemId }) => itemId));
+  return scopeInForce(file)
+    .filter((item) => changesPipe(item, file) && isDone(file, item.id))
+    .filter(({ id }) => !placed.has(id) && !begun.has(id))
+    .map((item) => {
+      const [only, ...others] = kindsOf(item, file);
+      const word = file.built.findLast(({ itemId }) => itemId === item.id || itemId === null);
+      return {
+        id: newId(),
+        kind: (only && others.length === 0 && PIECE_KINDS[only]) || "other",
+        itemId: item.id,
+        tieInId: item.place === "branch" ? item.tieInId : null,
+        from: null,
+        to: null,
+        diameter: null,
+        material: "unknown",
+        fitting: "unknown",
+        depthFrom: null,
+        depthTo: null,
+        slope: null,
+        runId: secondVideo(file, word?.on ?? null),
+        runSecond: null,
+        measuredBy: "",
+        measuredOn: null,
+        note: "",
+      };
+    });
+}
+
+/** The newest run that was made on the day of the work or after it. */
+function secondVideo({ runs }: Pick<LineFile, "runs">, done: Day | null): string | null {
+  if (done === null) return null;
+  const after = runs.filter(({ ranOn }) => ranOn >= done);
+  return after.toSorted((a, b) => a.ranOn.localeCompare(b.ranOn)).at(-1)?.id ?? null;
+}

@@ -6,6 +6,7 @@ export const JOB_KINDS = [
   "labels",
   "door-hangers",
   "packet",
+  "as-built",
   "statements",
   "accounts",
   "agreement",

@@ -24,25 +24,31 @@ import { uploadSheets } from "./sheets-upload.ts";
 export function composePacket(input: PacketInput): Packet {
   const { file, report, office } = input;
   const checks = packetChecks(input);
-  const contact = [formatPhone(office.phone), office.email]
-    .filter((part) => part !== "")
-    .join(" · ");
-  const license = office.license === "" ? "" : EN.frame.license(office.license);
   return {
+    purpose: "application",
     title: "Permit application for a shared private sewer",
     lineName: file.line.name,
     authorityName: file.authority?.name ?? "authority unknown",
     day: report.today,
     preparedOn: EN.day(report.today),
-    preparedBy: [office.name, formatAddress(office.address), contact, license].filter(
-      (line) => line !== "",
-    ),
+    preparedBy: officeLines(office),
     checks,
     missing: missingFrom(input, checks),
     contents: contentsOf(input),
     sheets: sheetsOf(input),
     footer: [office.name, file.line.name, EN.day(report.today)].join(" · "),
   };
+}
+
+/** Who prepared a document, with how to reach them. */
+export function officeLines(office: PacketInput["office"]): string[] {
+  const contact = [formatPhone(office.phone), office.email]
+    .filter((part) => part !== "")
+    .join(" · ");
+  const license = office.license === "" ? "" : EN.frame.license(office.license);
+  return [office.name, formatAddress(office.address), contact, license].filter(
+    (line) => line !== "",
+  );
 }
 
 /** The sheets that this authority asks for, in the order in which a clerk reads. */

@@ -33,8 +33,10 @@ export interface PacketCheck {
   readonly citation: string;
 }
 
-/** The permit application as one document, as data. What is missing comes first. */
+/** A set of sheets as one document, as data: the permit application, the as-built, the closeout file. What is missing comes first. */
 export interface Packet {
+  /** What it is for; its cover says so. */
+  readonly purpose: "application" | "as-built" | "close-out";
   readonly title: string;
   readonly lineName: string;
   readonly authorityName: string;

@@ -70,10 +70,10 @@ export function drawingSheet(input: PacketInput): Sheet {
 }
 
 /** What a landscape page holds below its head, in points. */
-const PLAN_FRAME = { width: 704, height: 430 };
+export const PLAN_FRAME = { width: 704, height: 430 };
 
 /** Ties from fixed points, as an as-built gives them; those that do not close are not printed as places. */
-function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {
+export function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {
   if (ties.length === 0) return [];
   return [
     heading("Ties from fixed points"),
@@ -165,13 +165,13 @@ function seenAt(station: Cft, off: Cft | null): string {
 }
 
 /** `4 in clay`; what is not known of either is said. */
-function sizeWords(diameter: number | null, material: Material): string {
+export function sizeWords(diameter: number | null, material: Material): string {
   const size = diameter === null ? "size unknown" : `${diameter} in`;
   return material === "unknown" ? `${size}, material unknown` : `${size} ${EN.material[material]}`;
 }
 
 /** `right, north`: as seen looking upstream, and by the compass where the line has a bearing. */
-function scheduleSide(side: Side, compass: CompassPoint | null): string {
+export function scheduleSide(side: Side, compass: CompassPoint | null): string {
   const plain = EN.sideShort[side];
   return compass === null ? plain : `${plain}, ${EN.compass[compass]}`;
 }

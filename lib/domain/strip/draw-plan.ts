@@ -184,7 +184,7 @@ function awayFrom([first, second]: readonly Point[]): Point {
 }
 
 function workPart(file: PlanFile, _facts: PlanFacts, { course, to }: Sheet): Drawn {
-  const work = scopeInForce(file).flatMap(({ title, place, from, to: end }) =>
+  const work = (file.work ?? scopeInForce(file)).flatMap(({ title, place, from, to: end }) =>
     from === null || (place !== "stretch" && place !== "point")
       ? []
       : [{ title, from, end: end ?? from }],

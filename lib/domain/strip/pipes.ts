@@ -19,7 +19,8 @@ export function pipesOf(file: LineFile, report: Report, extent: Cft): StripPipe[
   return [{ from: 0, to: extent, material, words: pipeWords(MATERIAL_WORDS[material], diameter) }];
 }
 
-function pipeWords(material: string, diameter: number | null): string {
+/** `6 in PVC`; what is not known of either is said. */
+export function pipeWords(material: string, diameter: number | null): string {
   const word = material === "unknown" ? "material unknown" : material;
   return diameter === null ? word : `${diameter} in ${word}`;
 }

@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Spot } from "../facts/plan.ts";
+import type { ScopeItem } from "../facts/scope.ts";
 import type { Report } from "../findings/report.ts";
 import type { Course } from "../plan/course.ts";
 import type { Label } from "./plan-labels.ts";
@@ -20,7 +21,10 @@ export type PlanFile = Pick<
   | "scope"
   | "options"
   | "changeOrders"
->;
+> & {
+  /** What is drawn as the work; left out: the work in force. */
+  readonly work?: readonly Pick<ScopeItem, "id" | "title" | "place" | "from" | "to">[];
+};
 
 export type PlanFacts = Pick<Report, "tieIns" | "ties" | "extent">;
 

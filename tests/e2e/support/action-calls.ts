@@ -110,6 +110,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   printCorrectionsAction: { args: (db) => [LINE, [id(db, of("permit_steps"))]], writes: true },
   buildPacketAction: { args: () => [LINE, []], writes: true },
+  buildAsBuiltAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   declareDeliveriesAction: { args: (db) => [LINE, [id(db, of("deliveries"))]], writes: true },
   fileDeclarationAction: onLine(

@@ -1,15 +1,12 @@
-import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
 import type { Packet } from "#lib/domain/packet/packet.ts";
-import { dayAt } from "#lib/domain/time/days.ts";
-import { formatDay } from "#lib/domain/time/format-day.ts";
-import { officeZone } from "#lib/operations/office-day.ts";
 import { counted } from "../names.ts";
 import { buildPacketAction } from "./actions.ts";
+import { MadePapers } from "./made-papers.tsx";
 
 /** The packet as it would be now, a button that makes it one PDF, and those made before. */
 export function PacketSection({
@@ -64,40 +61,13 @@ export function PacketSection({
 }
 
 function Built({ lineId, today }: { readonly lineId: string; readonly today: string }) {
-  const zone = officeZone(db());
-  const built = listJobs(db(), lineId).filter((job) => job.kind === "packet");
-  if (built.length === 0) {
+  if (listJobs(db(), lineId).some(({ kind }) => kind === "packet"))
     return (
-      <Empty title="No packets yet.">
-        <p>Create one any time, even just to see what is missing; nothing is sent.</p>
-      </Empty>
+      <MadePapers lineId={lineId} today={today} kind="packet" caption="Packets, newest first" />
     );
-  }
   return (
-    <table className="plain">
-      <caption>Packets, newest first</caption>
-      <thead>
-        <tr>
-          <th scope="col">Created</th>
-          <th scope="col">By</th>
-          <th scope="col">Document</th>
-        </tr>
-      </thead>
-      <tbody>
-        {built.map((job) => (
-          <tr key={job.id}>
-            <th scope="row">{formatDay(dayAt(job.createdAt, zone), today)}</th>
-            <td>{job.by}</td>
-            <td>
-              {job.uploadId === null ? (
-                <span className="muted">{job.state}</span>
-              ) : (
-                <Link href={`/lines/${lineId}/notices/paper/${job.uploadId}`}>Open it</Link>
-              )}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Empty title="No packets yet.">
+      <p>Create one any time, even just to see what is missing; nothing is sent.</p>
+    </Empty>
   );
 }
