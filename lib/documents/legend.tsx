@@ -1,7 +1,7 @@
 import { Line, StyleSheet, Svg, Text, View } from "@react-pdf/renderer";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import { EN } from "#lib/domain/paper/words-en.ts";
-import type { StripDrawing } from "#lib/domain/strip/drawing.ts";
+import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import { pipeHatch } from "#lib/domain/strip/strip-hatch.ts";
 import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
 import type { FeetPerInch } from "./drawing-pages.ts";
@@ -43,13 +43,9 @@ export function Legend({
         {used.map((name) => (
           <Key key={name} plan={swatch(name)} word={EN.material[name]} />
         ))}
-        <Key plan={sign("square")} word="permit record" />
-        <Key plan={sign("round")} word="tie-in, seen" />
-        <Key plan={sign("diamond")} word="undocumented or on hold" />
-        <Key plan={sign("cross")} word="defect" />
-        <Key plan={sign("whisker")} word="uncertainty" />
-        <Key plan={sign("solid")} word="matched" />
-        <Key plan={sign("dashed")} word="match proposed" />
+        {KEYS.map(([name, word, isUsed]) =>
+          isUsed(drawing) ? <Key key={name} plan={sign(name)} word={word} /> : null,
+        )}
       </View>
       <View style={styles.scale}>
         <ScaleBar />
@@ -68,6 +64,22 @@ function Key({ plan, word }: { readonly plan: StripPlan; readonly word: string }
       <Text style={styles.word}>{word}</Text>
     </View>
   );
+}
+
+/** The signs, with what they stand for and whether a drawing has one. */
+const KEYS: readonly (readonly [keyof typeof SIGNS, string, (drawing: StripDrawing) => boolean])[] =
+  [
+    ["square", "permit record", ({ above }) => above.length > 0],
+    ["round", "tie-in, seen", ({ below }) => below.length > 0],
+    ["diamond", "undocumented or on hold", (drawing) => marksOf(drawing).some(({ loud }) => loud)],
+    ["cross", "defect", ({ onPipe }) => onPipe.some(({ kind }) => kind === "fault")],
+    ["whisker", "uncertainty", (drawing) => marksOf(drawing).some(({ whisker }) => whisker > 0)],
+    ["solid", "matched", ({ joins }) => joins.some(({ state }) => state === "accepted")],
+    ["dashed", "match proposed", ({ joins }) => joins.some(({ state }) => state !== "accepted")],
+  ];
+
+function marksOf({ above, below, onPipe }: StripDrawing): StripMark[] {
+  return [...above, ...below, ...onPipe];
 }
 
 /** One inch and two, with the feet that they stand for. */

@@ -112,8 +112,8 @@ function headRows({ file, office }: PacketInput): string[][] {
     (permit) => `${permitName(permit)}: ${permitStateWords(permitStateOf(file, permit))}`,
   );
   return [
-    ["Addresses served", lines(connected.map((property) => parcelWords(property)))],
-    ["Permits", lines(permits)],
+    ...rowsOf("Addresses served", connected.map(parcelWords)),
+    ...rowsOf("Permits", permits),
     [
       "Main connection along the public main, from the downstream manhole",
       line.mainStation === null
@@ -137,8 +137,10 @@ function parcelWords({ address, parcel }: PacketInput["file"]["properties"][numb
   return parcel === "" ? formatAddress(address) : `${formatAddress(address)}, parcel ${parcel}`;
 }
 
-function lines(words: readonly string[]): string {
-  return words.length === 0 ? "none on file" : words.join("\n");
+/** One row for each; the first names what they are. */
+function rowsOf(title: string, words: readonly string[]): string[][] {
+  const all = words.length === 0 ? ["none on file"] : words;
+  return all.map((word, at) => [at === 0 ? title : "", word]);
 }
 
 /** `14.0 to 22.0`, `31.0`, in feet from the main connection. */

@@ -41,7 +41,9 @@ export function drawBuilt(
       .filter(({ cells }) => cells.length > 0)
       .map((band) => ({ ...band, cells: band.cells.map((cell) => ({ ...cell, loud: false })) })),
     title: `${file.line.name} as built: ${formatFeet(extent)} from the main connection upstream`,
-    north: north ?? null,
+    north: north
+      ? { ...north, note: "Branches are drawn below the pipe, whatever their side." }
+      : null,
   };
 }
 

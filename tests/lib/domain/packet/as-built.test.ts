@@ -108,7 +108,7 @@ describe("composeAsBuilt()", () => {
     ]);
     const text = JSON.stringify(composed(aLine()).sheets[0]?.blocks);
     expect(text).toContain(
-      '["T1","30.0","left","size unknown, material unknown","12 Fennel Row","in use, not changed"]',
+      '["T1","30.0","left","4 in clay","12 Fennel Row","in use, not changed"]',
     );
     expect(text).toContain("capped, November 23, 2026");
     expect(text).toContain(
