@@ -12,8 +12,9 @@ import { permitName, permitStateOf, permitStateWords } from "../permit/steps.ts"
 import { depthWords, drawBuilt, planBuilt } from "../strip/draw-built.ts";
 import type { Day } from "../time/day.ts";
 import { officeLines } from "./compose.ts";
+import { type DrawingCheck, drawingChecklist } from "./drawing-checklist.ts";
 import type { Packet, Sheet } from "./packet.ts";
-import type { PacketInput } from "./sheet-states.ts";
+import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
 import { PLAN_FRAME, scheduleSide, sizeWords, tieBlocks } from "./sheets-line.ts";
 
@@ -44,25 +45,62 @@ export function composeAsBuilt(input: PacketInput): Packet {
 }
 
 /** What stands in the way of a clerk’s yes, as far as the file can tell. */
-export function asBuiltMissing({ file }: PacketInput, { parts, open }: AsBuilt): string[] {
-  const { line } = file;
+function asBuiltMissing(input: PacketInput, built: AsBuilt): string[] {
+  const { file } = input;
+  const { parts, open } = built;
   const unnumbered = file.permits.filter(({ number }) => number === "");
+  const asked = asBuiltChecklist(input, built);
   return [
     ...(parts.length === 0 ? ["Nothing is recorded as built."] : []),
     ...open,
     ...parts.flatMap(({ differs }) => (differs === "" ? [] : [differs])),
     ...parts.filter(isLaid).flatMap((part) => lacksOf(part)),
-    ...(line.bearing === null
-      ? ["No plan view and no north arrow: the bearing at the main connection is not entered."]
-      : []),
-    ...(line.mainStation === null
+    ...(asked.length === 0 ? usualWants(input) : wantsOf(asked)),
+    ...(file.line.mainStation === null
       ? ["The distance of the main connection from the downstream manhole is not entered."]
       : []),
-    ...(file.ties.length === 0 ? ["No point of the line is tied to fixed points."] : []),
     ...unnumbered.map(
       (permit) => `The number of the ${permitName(permit).toLowerCase()} is not entered.`,
     ),
   ];
+}
+
+/** What most counters want on an as-built, where the authority’s own list is not on file. */
+function usualWants({ file }: PacketInput): string[] {
+  return [
+    ...(file.line.bearing === null
+      ? ["No plan view and no north arrow: the bearing at the main connection is not entered."]
+      : []),
+    ...(file.ties.length === 0 ? ["No point of the line is tied to fixed points."] : []),
+  ];
+}
+
+function wantsOf(checks: readonly DrawingCheck[]): string[] {
+  return checks
+    .filter(({ state }) => state === "missing")
+    .map(({ item, sentence }) => `${item.title}: ${sentence}`);
+}
+
+/**
+ * The authority’s drawing checklist, held against the as-built: inverts and depths are those of the
+ * new pipe, as somebody measured them.
+ */
+function asBuiltChecklist(input: PacketInput, { parts }: AsBuilt): DrawingCheck[] {
+  const laid = parts.filter(isLaid);
+  const deep = laid.filter(({ depthFrom, depthTo }) => depthFrom !== null && depthTo !== null);
+  return drawingChecklist(input).map((check) => {
+    const { item } = check.item;
+    if ((item !== "inverts" && item !== "depths") || check.by === "person") return check;
+    const shown = laid.length > 0 && deep.length === laid.length;
+    return {
+      item: check.item,
+      state: shown ? "shown" : "missing",
+      by: shown ? "program" : "nobody",
+      sentence: shown
+        ? "The depth to the invert is on the drawing for both ends of each piece of new pipe."
+        : "The depth to the invert is not entered for both ends of each piece of new pipe.",
+    };
+  });
 }
 
 /** A stretch of new pipe. */
@@ -92,6 +130,7 @@ export function asBuiltSheets(input: PacketInput, built: AsBuilt): Sheet[] {
       heading("Connections as they are now"),
       ...connectionTable(input, built),
       ...inspectionBlocks(input),
+      ...checklistBlocks(asBuiltChecklist(input, built)),
     ]),
     {
       kind: "line-drawing",
@@ -235,6 +274,23 @@ function inspectionBlocks({ file }: PacketInput): LetterBlock[] {
     ]);
   if (rows.length === 0) return [];
   return [heading("Inspections"), ...table(["Inspection", "On", "Inspector", "Result"], rows)];
+}
+
+const CHECK_WORDS = {
+  shown: "☑ shown",
+  missing: "☐ missing",
+  "does-not-apply": "– not applicable",
+};
+
+function checklistBlocks(checks: readonly DrawingCheck[]): LetterBlock[] {
+  if (checks.length === 0) return [];
+  return [
+    heading("The authority’s drawing checklist"),
+    ...table(
+      ["Item", "", "By"],
+      checks.map(({ item, state, sentence }) => [item.title, CHECK_WORDS[state], sentence]),
+    ),
+  ];
 }
 
 /** Drawings and photos that were added to what was built, and to what the authority asks for. */

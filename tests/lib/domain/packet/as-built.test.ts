@@ -2,8 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { aDrawingItem } from "#tests/support/application.ts";
 import {
   aFile,
+  anAuthority,
   anObservation,
   anOffice,
   aPermit,
@@ -124,8 +126,8 @@ describe("composeAsBuilt()", () => {
     expect(composed(bare).missing).toEqual([
       "Replaced 5.0 to 15.0: material, size, and depth to the invert not entered.",
       "No plan view and no north arrow: the bearing at the main connection is not entered.",
-      "The distance of the main connection from the downstream manhole is not entered.",
       "No point of the line is tied to fixed points.",
+      "The distance of the main connection from the downstream manhole is not entered.",
       "The number of the side sewer permit is not entered.",
     ]);
     const plan = (file: LineFile) => composed(file).sheets.find(({ plan }) => plan !== null)?.plan;
@@ -135,5 +137,21 @@ describe("composeAsBuilt()", () => {
     );
     expect(words?.join(" ")).toContain("replaced, 5.0 to 15.0 ft");
     expect(words?.join(" ")).not.toContain("20.0 ft");
+  });
+
+  test("holds the as-built against the authority’s drawing checklist, depths by the new pipe", () => {
+    const authority = anAuthority({
+      drawingItems: [aDrawingItem("inverts"), aDrawingItem("ties")],
+    });
+    const shallow = composed({ ...aLine({ builtPieces: [aBuiltPiece("p")] }), authority });
+    expect(shallow.missing.filter((words) => words.includes(": "))).toEqual(
+      expect.arrayContaining([
+        expect.stringContaining("not entered for both ends of each piece of new pipe"),
+        expect.stringContaining("No point is tied to fixed points."),
+      ]),
+    );
+    const measured = composed({ ...aLine(), authority });
+    expect(measured.missing.join(" ")).not.toContain("both ends");
+    expect(JSON.stringify(measured.sheets[0]?.blocks)).toContain("☑ shown");
   });
 });
