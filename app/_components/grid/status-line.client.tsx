@@ -105,7 +105,7 @@ function Keys({ column }: { readonly column: GridColumn }) {
     <span className={styles["keys"]}>
       <kbd>Enter</kbd> next row, <kbd>F2</kbd> {choicesOf(column).length > 0 ? "choices" : "edit"},{" "}
       <kbd>Ctrl+Z</kbd> undo, <kbd>Ctrl+D</kbd> copy from above, <kbd>Ctrl+V</kbd> paste rows,{" "}
-      <kbd>Esc</kbd> cancel
+      <kbd>Esc</kbd> cancel, then leave the table
     </span>
   );
 }

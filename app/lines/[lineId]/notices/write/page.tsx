@@ -83,6 +83,7 @@ function ChooseKind({
                 </div>
                 <ButtonLink href={`/lines/${lineId}/notices/write?kind=${kind}`} main={at === 0}>
                   Write {counted(recipients.length, "letter")}
+                  <span className="hidden">: {LETTER_WORDS[kind]}</span>
                 </ButtonLink>
               </li>
             ))}
