@@ -11,6 +11,7 @@ export function Fold({
   summary,
   opened = false,
   onPhone = false,
+  bare = false,
   children,
 }: {
   readonly id?: string | undefined;
@@ -18,6 +19,8 @@ export function Fold({
   readonly opened?: boolean | undefined;
   /** Folded on a phone alone; elsewhere it is open and looks like any other part. */
   readonly onPhone?: boolean | undefined;
+  /** Of a part that is folded on a phone alone: elsewhere its summary is not shown. */
+  readonly bare?: boolean | undefined;
   readonly summary: ReactNode;
   readonly children: ReactNode;
 }) {
@@ -45,7 +48,7 @@ export function Fold({
   return (
     <details
       ref={details}
-      className={onPhone ? "section-fold section-fold-phone" : "section-fold"}
+      className={`section-fold ${onPhone ? "section-fold-phone" : ""} ${bare ? "section-fold-bare" : ""}`}
       open={first}
     >
       <summary>{summary}</summary>

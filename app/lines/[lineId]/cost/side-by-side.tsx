@@ -78,7 +78,9 @@ function Under({
             : `${formatCents(total)} total under each rule. ${differenceWords(chosen)}`
         }
       />
-      <SplitBars payers={payers} outcomes={outcomes} chosen={chosen} />
+      <Fold onPhone bare summary="How each amount varies">
+        <SplitBars payers={payers} outcomes={outcomes} chosen={chosen} />
+      </Fold>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { Empty } from "#app/_components/empty.tsx";
+import { Fold } from "#app/_components/fold.client.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
@@ -10,6 +11,7 @@ import { formatDay } from "#lib/domain/time/format-day.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 import { officeZone } from "#lib/operations/office-day.ts";
 import { lineFileOf } from "../file.ts";
+import { counted } from "../names.ts";
 import { QuestionHead } from "../question-head.tsx";
 import { EntryDetail } from "./entry-detail.tsx";
 import { matching, peopleIn } from "./find-entries.ts";
@@ -123,24 +125,26 @@ function Log({
   const days = byDay(entries, zone);
   return (
     <div className="stack">
-      {[...days].map(([day, ofDay]) => (
+      {[...days].map(([day, ofDay], at) => (
         <section key={day} className={styles["day"]} aria-label={formatDay(day, today)}>
           <h3>{formatDay(day, today)}</h3>
-          <ol className={styles["entries"]}>
-            {ofDay.map((entry) => (
-              <li key={entry.id}>
-                <time dateTime={entry.at} className={`muted ${styles["time"]}`}>
-                  {timeIn(zone, entry.at)}
-                </time>
-                <div className="stack-tight">
-                  <p>
-                    {entry.sentence} <span className="muted nowrap">{entry.by}</span>
-                  </p>
-                  <EntryDetail detail={entry.detail} names={names} />
-                </div>
-              </li>
-            ))}
-          </ol>
+          <Fold onPhone bare opened={at < 2} summary={counted(ofDay.length, "entry", "entries")}>
+            <ol className={styles["entries"]}>
+              {ofDay.map((entry) => (
+                <li key={entry.id}>
+                  <time dateTime={entry.at} className={`muted ${styles["time"]}`}>
+                    {timeIn(zone, entry.at)}
+                  </time>
+                  <div className="stack-tight">
+                    <p>
+                      {entry.sentence} <span className="muted nowrap">{entry.by}</span>
+                    </p>
+                    <EntryDetail detail={entry.detail} names={names} />
+                  </div>
+                </li>
+              ))}
+            </ol>
+          </Fold>
         </section>
       ))}
     </div>

@@ -45,7 +45,7 @@ export function ConsentTable({
   return (
     <>
       <Scroll>
-        <table className={`plain ${stacks["stacks"]}`}>
+        <table className={`plain ${stacks["stacks"]} ${stacks["paired"]}`}>
           <thead>
             <tr>
               <th scope="col">Signer</th>

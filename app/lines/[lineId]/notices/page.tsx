@@ -101,6 +101,9 @@ export default async function NoticesPage({
       </Section>
       <Section
         title="Letters by party"
+        {...(file.notices.length === 0
+          ? {}
+          : { foldedOnPhone: counted(file.notices.length, "letter") })}
         actions={
           work ? (
             <ButtonLink href={`/lines/${lineId}/notices/write`} main={drafts.length === 0}>

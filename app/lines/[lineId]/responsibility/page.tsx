@@ -57,6 +57,7 @@ export default async function ResponsibilityPage({
         title="By section"
         note={`From the main upstream. ${common}${citation === "" ? "" : ` (${citation})`}`.trim()}
         id="reaches"
+        foldedOnPhone={counted(sections.length, "section")}
         actions={<Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>}
       >
         <SectionTable file={file} sections={sections} oneSource={citation !== ""} />

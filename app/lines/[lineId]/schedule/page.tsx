@@ -58,6 +58,7 @@ export default async function SchedulePage({
       <Section
         title="When can the work start?"
         id="start"
+        foldedOnPhone="what must come first"
         note="Worked back from what must come first: the locate window, notices, the permit, consents, holds."
       >
         <StartBars start={start} today={report.today} />

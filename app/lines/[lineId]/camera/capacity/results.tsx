@@ -11,6 +11,7 @@ import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { Capacity, ReachCapacity } from "#lib/domain/findings/capacity.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { loadId, slopeId } from "#lib/domain/strip/capacity-band.ts";
+import { counted } from "../../names.ts";
 import { LongSection } from "./long-section.tsx";
 
 /** Stands with every block of results. */
@@ -92,6 +93,7 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Section
       title="Load"
+      foldedOnPhone={counted(loaded.length, "section")}
       note="Drainage fixture units of everyone whose flow passes, compared with what the code table allows for a pipe of this size and slope."
     >
       <Result>

@@ -74,7 +74,7 @@ function Places({ report }: LinePart) {
         </NoticeBox>
       ))}
       {report.tieIns.length === 0 ? null : (
-        <Section title="Sides by compass">
+        <Section title="Sides by compass" foldedOnPhone={counted(report.tieIns.length, "tie-in")}>
           <Scroll>
             <table className="plain">
               <thead>

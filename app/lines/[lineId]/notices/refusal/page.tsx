@@ -11,6 +11,12 @@ import { PathView } from "./path-view.tsx";
 
 export const metadata: Metadata = { title: "If an owner does not agree" };
 
+const HOW_WORDS = {
+  refused: "refused",
+  objected: "objects",
+  silent: "did not answer in time",
+} as const;
+
 export default async function RefusalPage({
   params,
 }: {
@@ -34,11 +40,13 @@ export default async function RefusalPage({
           </p>
         </Empty>
       ) : null}
-      {paths.map((path) => (
+      {paths.map((path, at) => (
         <Section
           key={path.withheld.propertyId}
           title={path.withheld.place}
           id={path.withheld.propertyId}
+          foldedOnPhone={HOW_WORDS[path.withheld.how]}
+          opened={at === 0}
         >
           <PathView lineId={lineId} file={file} path={path} today={report.today} />
         </Section>

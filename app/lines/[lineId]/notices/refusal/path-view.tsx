@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
 import type { RefusalPath, WithoutThem } from "#lib/domain/desk/refusal-path.ts";
 import type { ConsentKind } from "#lib/domain/facts/consent.ts";
@@ -91,7 +92,7 @@ const CAN_WORDS: Record<WithoutThem["can"], string> = {
 function Work({ work }: { readonly work: readonly WithoutThem[] }) {
   return (
     <Scroll>
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
             <th scope="col">Work</th>
@@ -103,8 +104,8 @@ function Work({ work }: { readonly work: readonly WithoutThem[] }) {
           {work.map(({ itemId, title, can, sentence }) => (
             <tr key={itemId}>
               <th scope="row">{title}</th>
-              <td>{CAN_WORDS[can]}</td>
-              <td>{sentence}</td>
+              <td data-label="Can proceed">{CAN_WORDS[can]}</td>
+              <td data-label="Why">{sentence}</td>
             </tr>
           ))}
         </tbody>

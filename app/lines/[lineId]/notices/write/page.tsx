@@ -90,7 +90,10 @@ function ChooseKind({
           </ul>
         </Section>
       )}
-      <Section title={due.length === 0 ? "All letters" : "Other letters"}>
+      <Section
+        title={due.length === 0 ? "All letters" : "Other letters"}
+        {...(due.length === 0 ? {} : { foldedOnPhone: counted(others.length, "kind") })}
+      >
         <ul className={styles["kinds"]}>
           {others.map((kind) => (
             <li key={kind}>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Fold } from "#app/_components/fold.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -157,11 +158,13 @@ function Proposal({ order, ...part }: DayPart & { readonly order: StopOrder }) {
       title="Proposed"
       note="One camera at one place, one color and one address at a time. Change what you like before you save it."
     >
-      <ul className={`small ${styles["reasons"]}`}>
-        {proposed.reasons.map((reason) => (
-          <li key={reason}>{reason}</li>
-        ))}
-      </ul>
+      <Fold onPhone bare summary="Why these stops, in this order">
+        <ul className={`small ${styles["reasons"]}`}>
+          {proposed.reasons.map((reason) => (
+            <li key={reason}>{reason}</li>
+          ))}
+        </ul>
+      </Fold>
       <p className="screen-only">
         <Link href={`/lines/${lineId}/reconcile/test-day?order=${other}`}>
           {order === "upstream-first" ? "Sort by likelihood" : "Sort from upstream down"}

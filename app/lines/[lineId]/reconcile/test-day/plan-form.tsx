@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Fold } from "#app/_components/fold.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { FLOORS, type TestDay, type TestStop } from "#lib/domain/facts/test-day.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -12,7 +13,7 @@ import { tieInName } from "../../names.ts";
 import { optionsOf } from "../../terms.ts";
 import { propertyChoices } from "../../who/columns.ts";
 import { dropDayAction, planDayAction } from "./actions.ts";
-import { placeOptions, placeValue } from "./stop-names.ts";
+import { placeOptions, placeValue, stopPlace } from "./stop-names.ts";
 import styles from "./test-day.module.css";
 
 type Plan = Pick<
@@ -104,7 +105,19 @@ interface StopFieldsProps {
 
 /** A stop of the plan; the empty one after them is closed until one more is wanted. */
 function StopPart(props: StopFieldsProps) {
-  if (props.stop !== null || props.at === 0) return <StopFields {...props} />;
+  const { stop, at, file } = props;
+  if (stop !== null)
+    return (
+      <Fold
+        onPhone
+        bare
+        opened={at === 0}
+        summary={`Stop ${at + 1}: ${stopPlace(file, stop)}, ${formatTime(stop.startsAt)}`}
+      >
+        <StopFields {...props} />
+      </Fold>
+    );
+  if (at === 0) return <StopFields {...props} />;
   return (
     <details>
       <summary>Add a stop</summary>

@@ -1,6 +1,7 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
+import { Fold } from "#app/_components/fold.client.tsx";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
@@ -44,8 +45,8 @@ export function Undocumented({ asked, ...part }: LinePart & { readonly asked: Ti
       note="Never cap or line over a branch until it is proven inactive: someone may depend on it."
     >
       <div className="stack-wide">
-        {onPage(open, from, AT_ONCE).map((finding) => (
-          <UndocumentedTieIn key={finding.tieIn.id} finding={finding} {...part} />
+        {onPage(open, from, AT_ONCE).map((finding, at) => (
+          <UndocumentedTieIn key={finding.tieIn.id} finding={finding} first={at === 0} {...part} />
         ))}
       </div>
       <Pages
@@ -81,7 +82,12 @@ export function SettledTieIns({ asked, ...part }: LinePart & { readonly asked: T
 
 type TieInProps = LinePart & { readonly finding: TieInFinding };
 
-function UndocumentedTieIn({ finding, ...part }: TieInProps) {
+/** On a phone the first alone is open: one tie-in at a time. */
+function UndocumentedTieIn({
+  finding,
+  first = false,
+  ...part
+}: TieInProps & { readonly first?: boolean }) {
   const { tieIn } = finding;
   return (
     <article
@@ -95,17 +101,21 @@ function UndocumentedTieIn({ finding, ...part }: TieInProps) {
         <p>{finding.sentence}</p>
         <p className="muted">{looksWords(finding)}</p>
       </div>
-      {part.mayFile ? <SettleProven finding={finding} {...part} /> : null}
-      <div className="pair">
-        <div className="stack-tight">
-          <Confidence finding={finding} />
-          <Settled finding={finding} {...part} />
-          <Rulings finding={finding} {...part} />
-          {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
+      <Fold onPhone bare opened={first} summary="Evidence, likely owners and tests">
+        <div className="stack">
+          {part.mayFile ? <SettleProven finding={finding} {...part} /> : null}
+          <div className="pair">
+            <div className="stack-tight">
+              <Confidence finding={finding} />
+              <Settled finding={finding} {...part} />
+              <Rulings finding={finding} {...part} />
+              {part.mayFile ? <SettleForm finding={finding} {...part} /> : null}
+            </div>
+            <Candidates finding={finding} {...part} />
+          </div>
+          <Tests heading="h4" finding={finding} {...part} />
         </div>
-        <Candidates finding={finding} {...part} />
-      </div>
-      <Tests heading="h4" finding={finding} {...part} />
+      </Fold>
     </article>
   );
 }

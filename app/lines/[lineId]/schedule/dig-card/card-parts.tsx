@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Fold } from "#app/_components/fold.client.tsx";
 import type { DigCard } from "#lib/domain/crew/dig-card.ts";
 import type { GasCrossing } from "#lib/domain/crew/gas-crossing.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -87,11 +88,13 @@ export function Trench({ card: { trench } }: { readonly card: DigCard }) {
     <section aria-label="Depth">
       <h2>Depth, and what it demands</h2>
       <p>{trench.why}</p>
-      <ul className={styles["tight"]}>
-        {trench.rules.map(({ key, words }) => (
-          <li key={key}>{words}</li>
-        ))}
-      </ul>
+      <Fold onPhone bare summary={`${trench.rules.length} rules at this depth`}>
+        <ul className={styles["tight"]}>
+          {trench.rules.map(({ key, words }) => (
+            <li key={key}>{words}</li>
+          ))}
+        </ul>
+      </Fold>
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { Fold } from "#app/_components/fold.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
@@ -7,7 +8,7 @@ import { permitStanding } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay, formatNearDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
-import { propertyName } from "../../names.ts";
+import { counted, propertyName } from "../../names.ts";
 import { UTILITY_ANSWER_WORDS, UTILITY_KIND_WORDS } from "../../terms.ts";
 import type { CardPart } from "./card-parts.tsx";
 import styles from "./dig-card.module.css";
@@ -76,42 +77,44 @@ export function Branches({ file, card: { branches } }: CardPart) {
       {branches.length === 0 ? (
         <p>No live branch drains to the work.</p>
       ) : (
-        <Scroll>
-          <table className="plain">
-            <thead>
-              <tr>
-                <th scope="col">Branch</th>
-                <th scope="col" className="num">
-                  From the lower end, ft
-                </th>
-                <th scope="col" className="num">
-                  From the upper end, ft
-                </th>
-                <th scope="col">Serves</th>
-                <th scope="col">Open again</th>
-              </tr>
-            </thead>
-            <tbody>
-              {branches.map((branch) => (
-                <tr key={branch.finding.tieIn.id}>
-                  <th scope="row">{branch.finding.tieIn.label}</th>
-                  <td className="num">{lowerWords(branch)}</td>
-                  <td className="num">
-                    {branch.upper === null ? "–" : plainFeet(branch.upper.station)}
-                  </td>
-                  <td>
-                    {branch.finding.propertyId === null ? (
-                      <span className={styles["loud"]}>owner unknown</span>
-                    ) : (
-                      propertyName(file, branch.finding.propertyId)
-                    )}
-                  </td>
-                  <td>{branch.closed ? "☐ closed by the work" : "stays open"}</td>
+        <Fold onPhone bare summary={counted(branches.length, "branch", "branches")}>
+          <Scroll>
+            <table className="plain">
+              <thead>
+                <tr>
+                  <th scope="col">Branch</th>
+                  <th scope="col" className="num">
+                    From the lower end, ft
+                  </th>
+                  <th scope="col" className="num">
+                    From the upper end, ft
+                  </th>
+                  <th scope="col">Serves</th>
+                  <th scope="col">Open again</th>
                 </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
+              </thead>
+              <tbody>
+                {branches.map((branch) => (
+                  <tr key={branch.finding.tieIn.id}>
+                    <th scope="row">{branch.finding.tieIn.label}</th>
+                    <td className="num">{lowerWords(branch)}</td>
+                    <td className="num">
+                      {branch.upper === null ? "–" : plainFeet(branch.upper.station)}
+                    </td>
+                    <td>
+                      {branch.finding.propertyId === null ? (
+                        <span className={styles["loud"]}>owner unknown</span>
+                      ) : (
+                        propertyName(file, branch.finding.propertyId)
+                      )}
+                    </td>
+                    <td>{branch.closed ? "☐ closed by the work" : "stays open"}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Scroll>
+        </Fold>
       )}
     </section>
   );

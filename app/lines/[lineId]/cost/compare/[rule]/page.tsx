@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { Fold } from "#app/_components/fold.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { SPLIT_RULES } from "#lib/domain/facts/split.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -41,17 +42,24 @@ export default async function CalculationsPage({
         </p>
       </PageHead>
       <div className={styles["rules"]}>
-        {outcome.shares.map((share) => (
+        {outcome.shares.map((share, at) => (
           <section
             key={payerKey(share)}
             id={payerKey(share)}
             className="stack-tight"
             aria-label={share.label}
           >
-            <h2>
-              {share.label}: {formatCents(share.amount)}
-            </h2>
-            <CalculationTable calculation={share} oddCents="" />
+            <Fold
+              onPhone
+              opened={at === 0}
+              summary={
+                <h2>
+                  {share.label}: {formatCents(share.amount)}
+                </h2>
+              }
+            >
+              <CalculationTable calculation={share} oddCents="" />
+            </Fold>
           </section>
         ))}
       </div>
