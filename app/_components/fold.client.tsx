@@ -26,11 +26,11 @@ export function Fold({
 }) {
   const details = useRef<HTMLDetailsElement>(null);
   // Only at first: what a person opens or closes later stays as they left it.
-  const [first] = useState(opened || onPhone);
+  const [first] = useState({ wide: opened || onPhone, phone: opened });
   useLayoutEffect(() => {
     if (onPhone && details.current !== null && window.matchMedia(PHONE).matches)
-      details.current.open = opened;
-  }, [onPhone, opened]);
+      details.current.open = first.phone;
+  }, [onPhone, first]);
   useEffect(() => {
     const openIfNamed = () => {
       const name = decodeURIComponent(window.location.hash.slice(1));
@@ -49,7 +49,7 @@ export function Fold({
     <details
       ref={details}
       className={`section-fold ${onPhone ? "section-fold-phone" : ""} ${bare ? "section-fold-bare" : ""}`}
-      open={first}
+      open={first.wide}
     >
       <summary>{summary}</summary>
       {children}

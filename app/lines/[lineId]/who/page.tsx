@@ -130,7 +130,8 @@ function PeopleList({ lineId, file, revisions, readOnly }: GridProps) {
   return (
     <Section
       title="People"
-      {...(file.roles.length === 0 ? {} : { foldedOnPhone: counted(file.roles.length, "row") })}
+      foldedOnPhone={counted(file.roles.length, "row")}
+      opened={file.roles.length === 0}
       note="One row per role: owner, occupant, manager. The same name means the same person: an owner who lives there has two rows, and the mailing address is entered once."
     >
       <PeopleGrid

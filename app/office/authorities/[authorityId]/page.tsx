@@ -92,9 +92,8 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
       </Section>
       <Section
         title="Requirements"
-        {...(authority.requirements.length === 0
-          ? {}
-          : { foldedOnPhone: counted(authority.requirements.length, "requirement") })}
+        foldedOnPhone={counted(authority.requirements.length, "requirement")}
+        opened={authority.requirements.length === 0}
         note="Each requirement names the sheet that meets it; anything Wyebook can’t create is an upload. The packet holds what is required with the application, and no more."
       >
         <PartsGrid

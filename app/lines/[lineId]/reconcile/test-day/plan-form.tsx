@@ -111,7 +111,6 @@ function StopPart(props: StopFieldsProps) {
       <Fold
         onPhone
         bare
-        opened={at === 0}
         summary={`Stop ${at + 1}: ${stopPlace(file, stop)}, ${formatTime(stop.startsAt)}`}
       >
         <StopFields {...props} />
