@@ -24,12 +24,16 @@ import { checkReferencesAtEnd } from "./row.ts";
 
 /** Every authority with its rules, requirements, fees, clock rules and holidays, by name. */
 export function listAuthorities(db: Db): Authority[] {
-  const found = db
-    .select({ id: authorities.id })
+  return listAuthorityNames(db).flatMap(({ id }) => getAuthority(db, id) ?? []);
+}
+
+/** What authorities are called, by name. */
+export function listAuthorityNames(db: Db): Pick<Authority, "id" | "name">[] {
+  return db
+    .select({ id: authorities.id, name: authorities.name })
     .from(authorities)
     .orderBy(sql`fold_text(${authorities.name})`)
     .all();
-  return found.flatMap(({ id }) => getAuthority(db, id) ?? []);
 }
 
 export function getAuthority(db: Db, authorityId: string): Authority | null {

@@ -1,4 +1,4 @@
-import { and, desc, eq, isNull, sql } from "drizzle-orm";
+import { and, count, desc, eq, isNull, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { history } from "#db/schema.ts";
 import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
@@ -25,6 +25,29 @@ export function listOfficeHistory(db: Db): HistoryEntry[] {
     .where(isNull(history.lineId))
     .orderBy(desc(history.position))
     .all();
+}
+
+/** How many entries the history of the office has. */
+export function countOfficeEntries(db: Db): number {
+  const row = db.select({ many: count() }).from(history).where(isNull(history.lineId)).get();
+  return row?.many ?? 0;
+}
+
+/** Who did this, or anything, to the office last, and when; null where nobody has. */
+export function getLastOfficeEntry(
+  db: Db,
+  action?: string,
+): Pick<HistoryEntry, "at" | "by"> | null {
+  const row = db
+    .select({ at: history.at, by: history.by })
+    .from(history)
+    .where(
+      and(isNull(history.lineId), action === undefined ? undefined : eq(history.action, action)),
+    )
+    .orderBy(desc(history.position))
+    .limit(1)
+    .get();
+  return row ?? null;
 }
 
 /** Who brought a line in with a file, and when; null where it was opened here. */

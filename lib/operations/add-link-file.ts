@@ -1,6 +1,5 @@
-import { getLineFile } from "#db/queries/line-file.ts";
 import { getPartyName } from "#db/queries/party.ts";
-import { insertRow } from "#db/queries/row.ts";
+import { insertRow, listRows } from "#db/queries/row.ts";
 import { MOST_LINK_FILES, type PrivateLink } from "#lib/domain/consent/private-link.ts";
 import type { Upload } from "#lib/domain/facts/upload.ts";
 import { ok, type Result } from "#lib/result.ts";
@@ -31,7 +30,7 @@ export function fileNote({ id }: Pick<PrivateLink, "id">): string {
 export function mayAddLinkFile(door: LinkDoor, secret: string): Result<PrivateLink, Refusal> {
   const found = findOpenLink(door, secret, "doing");
   if (!found.ok) return found;
-  const uploads = getLineFile(door.db, found.value.lineId)?.uploads ?? [];
+  const uploads = listRows(door.db, "uploads", found.value.lineId);
   return hasRoom(uploads, found.value) ? found : stopped("too-many-files");
 }
 

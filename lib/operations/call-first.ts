@@ -8,7 +8,7 @@ import { sayList } from "#lib/domain/say/say-list.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 
-const PURPOSE_WORDS: Record<CallPurpose, string> = {
+export const PURPOSE_WORDS: Record<CallPurpose, string> = {
   "drain-pause": "a drain shutdown",
   "test-visit": "a test visit",
 };

@@ -12,6 +12,7 @@ import { formatDate } from "#lib/domain/time/format-day.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
+import { PURPOSE_WORDS } from "./call-first.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
 
@@ -58,7 +59,7 @@ export function recordHouseholdCall(
       calledBy: word.calledBy.trim(),
       needs: party.value.needs,
     };
-    const what = call.purpose === "drain-pause" ? "a drain shutdown" : "a test visit";
+    const what = PURPOSE_WORDS[call.purpose];
     const said = call.words === "" ? "." : `: ${call.words}`;
     return ok({
       value: { callId: call.id },

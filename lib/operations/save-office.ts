@@ -1,4 +1,4 @@
-import { listOfficeHistory } from "#db/queries/history.ts";
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import { getOffice, putOffice } from "#db/queries/office.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import { ok, type Result } from "#lib/result.ts";
@@ -21,7 +21,7 @@ export function saveOffice(
     const parsed = parse(OfficeShape, office);
     if (!parsed.ok) return parsed;
     const before = getOffice(db);
-    const last = listOfficeHistory(db).find(({ action }) => action === "save-office");
+    const last = getLastOfficeEntry(db, "save-office");
     const changed = changedSince(seen, { now: before, last });
     if (changed !== null) return changed;
     const same = JSON.stringify(before) === JSON.stringify(parsed.value);

@@ -16,7 +16,7 @@ export function seenOf(state: unknown): string {
  */
 export function changedSince(
   seen: string | undefined,
-  { now, last }: { now: unknown; last: Pick<HistoryEntry, "by"> | undefined },
+  { now, last }: { now: unknown; last: Pick<HistoryEntry, "by"> | null | undefined },
 ) {
   if (seen === undefined || seen === seenOf(now)) return null;
   return refuse("changed-meanwhile", "", last?.by ?? "");

@@ -2,13 +2,7 @@ import type { LandKind } from "#lib/domain/facts/land.ts";
 import type { EasementState, Material, PointKind, TieInKind } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { Band, Standing } from "#lib/domain/facts/pairing.ts";
-import type {
-  PartyKind,
-  PartyLanguage,
-  PartyRole,
-  Stake,
-  UnitUse,
-} from "#lib/domain/facts/party.ts";
+import type { PartyKind, PartyLanguage, Stake, UnitUse } from "#lib/domain/facts/party.ts";
 import type { MeasuredFrom, RecordKind } from "#lib/domain/facts/record.ts";
 import type {
   AnchorKind,
@@ -45,16 +39,6 @@ export const PARTY_KIND_WORDS: Record<PartyKind, string> = {
   association: "association",
   "public-body": "public agency",
   resident: "resident, name not known",
-};
-
-/** Short enough for a cell. */
-export const ROLE_CELL_WORDS: Record<PartyRole, string> = {
-  owner: "owner",
-  occupant: "occupant",
-  manager: "manager",
-  association: "association",
-  "contract-purchaser": "contract purchaser",
-  "crossed-lot-owner": "owner of crossed lot",
 };
 
 export const LANGUAGE_WORDS: Record<PartyLanguage, string> = {

@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PartyRole } from "#lib/domain/facts/party.ts";
+import { ROLE_WORDS } from "#lib/domain/facts/party.ts";
 
 /** A property as people call it: its street and unit. */
 export function propertyName(file: Pick<LineFile, "properties">, id: string | null): string {
@@ -34,17 +35,13 @@ export function stakeAt(
 ): string {
   const roles = file.roles
     .filter((role) => role.partyId === partyId && role.propertyId === propertyId)
-    .map((role) => ROLE_WORDS[role.role]);
+    .map((role) => SPOKEN[role.role]);
   const words = listed([...new Set(roles)]);
   return `${words === "" ? "for" : `${words} of`} ${propertyName(file, propertyId)}`;
 }
 
-const ROLE_WORDS: Record<PartyRole, string> = {
-  owner: "owner",
-  occupant: "occupant",
-  manager: "manager",
-  association: "association",
-  "contract-purchaser": "contract purchaser",
+const SPOKEN: Readonly<Record<PartyRole, string>> = {
+  ...ROLE_WORDS,
   "crossed-lot-owner": "owner, crossed only,",
 };
 

@@ -7,14 +7,14 @@ import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { db } from "#app/db.ts";
 import { requireAct } from "#app/session.ts";
-import { listAuthorities } from "#db/queries/authority.ts";
+import { listAuthorityNames } from "#db/queries/authority.ts";
 import { openLineAction } from "../actions.ts";
 
 export const metadata: Metadata = { title: "Open a line" };
 
 export default async function NewLinePage() {
   await requireAct("work-the-file");
-  const authorities = listAuthorities(db());
+  const authorities = listAuthorityNames(db());
   return (
     <div className="sheet sheet-narrow">
       <PageHead asked="Open a line">

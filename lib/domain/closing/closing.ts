@@ -3,7 +3,7 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { Report } from "../findings/report.ts";
 import { balanceOf } from "../ledger/balance.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { hasWorkBegun, permitStanding, permitStateOf } from "../permit/steps.ts";
+import { hasWorkBegun, isGivenUp, permitStanding, permitStateOf } from "../permit/steps.ts";
 import { tallyOf } from "../reconnection/tally.ts";
 import { sayList } from "../say/say-list.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
@@ -50,8 +50,7 @@ export function closingOf(file: LineFile, report: Pick<Report, "holds" | "tieIns
 
 function permitGap(file: LineFile): string | null {
   const permits = file.permits.filter((permit) => {
-    const state = permitStateOf(file, permit);
-    return state !== "withdrawn" && state !== "superseded";
+    return !isGivenUp(permitStateOf(file, permit));
   });
   if (permits.length === 0) return "No permit on file.";
   const open = permits.filter((permit) => permitStateOf(file, permit) !== "final");

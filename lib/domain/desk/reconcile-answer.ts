@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Standing } from "../facts/pairing.ts";
+import { isSeenOnRecord } from "../facts/pairing.ts";
 import type { EntryFinding, Report, TieInFinding } from "../findings/report.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
@@ -68,8 +69,7 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
 
 /** Paired with the record by a proposal that nobody has accepted. */
 function waitsForDecision({ decided, standing }: TieInFinding): boolean {
-  const isPaired = standing === "on-record-and-seen" || standing === "on-record-seen-elsewhere";
-  return isPaired && !decided;
+  return isSeenOnRecord(standing) && !decided;
 }
 
 function counted(count: number, one: string, many = one): Counted {

@@ -39,5 +39,10 @@ const STANDINGS = [
 ] as const;
 export type Standing = (typeof STANDINGS)[number];
 
+/** Record and camera both have it, be it at another place. */
+export function isSeenOnRecord(standing: Standing): boolean {
+  return standing === "on-record-and-seen" || standing === "on-record-seen-elsewhere";
+}
+
 const BANDS = ["same", "likely", "conflict"] as const;
 export type Band = (typeof BANDS)[number];

@@ -138,6 +138,21 @@ export const PARTY_ROLES = [
 ] as const;
 export type PartyRole = (typeof PARTY_ROLES)[number];
 
+/** Who holds a property. */
+export const OWNING_ROLES: readonly PartyRole[] = ["owner", "contract-purchaser", "association"];
+
+/** Who has a say over a lot: its holders, and the owner of one that the line only crosses. */
+export const LOT_ROLES: readonly PartyRole[] = [...OWNING_ROLES, "crossed-lot-owner"];
+
+export const ROLE_WORDS: Readonly<Record<PartyRole, string>> = {
+  owner: "owner",
+  occupant: "occupant",
+  manager: "manager",
+  association: "association",
+  "contract-purchaser": "contract purchaser",
+  "crossed-lot-owner": "owner of crossed lot",
+};
+
 /** A party's role toward a property. One party may have several. */
 export type Role = RowOf<typeof ROLE>;
 

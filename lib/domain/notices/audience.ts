@@ -1,5 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
-import type { PartyRole } from "../facts/party.ts";
+import { LOT_ROLES, OWNING_ROLES, type PartyRole } from "../facts/party.ts";
 
 /** Somebody who has to be told of something, about one property. */
 export interface Addressee {
@@ -8,9 +8,6 @@ export interface Addressee {
 }
 
 type People = Pick<LineFile, "properties" | "roles" | "parties" | "tieIns" | "entries">;
-
-const OWNERS: readonly PartyRole[] = ["owner", "contract-purchaser", "association"];
-const TITLE: readonly PartyRole[] = [...OWNERS, "crossed-lot-owner"];
 
 /**
  * Every address that drains into the line or may: connected, a candidate, on a permit record, or the
@@ -30,7 +27,7 @@ export function drainPlaces(file: Pick<People, "properties" | "tieIns" | "entrie
 export function pauseAudience(file: People): Addressee[] {
   return drainPlaces(file).flatMap((propertyId) => {
     const there = at(file, propertyId, ["occupant", "manager"]);
-    return there.length > 0 ? there : at(file, propertyId, OWNERS);
+    return there.length > 0 ? there : at(file, propertyId, OWNING_ROLES);
   });
 }
 
@@ -41,7 +38,7 @@ export function startAudience(file: People): Addressee[] {
 
 /** Who lives at a property without holding its title: the law's notice of entry is for them. */
 export function tenantsAt(file: People, propertyId: string): Addressee[] {
-  const owners = new Set(at(file, propertyId, TITLE).map(({ partyId }) => partyId));
+  const owners = new Set(at(file, propertyId, LOT_ROLES).map(({ partyId }) => partyId));
   return at(file, propertyId, ["occupant"]).filter(({ partyId }) => !owners.has(partyId));
 }
 

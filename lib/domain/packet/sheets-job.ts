@@ -1,7 +1,8 @@
 import { contractorStanding, type StandingPaper } from "../clocks/contractor-standing.ts";
 import { endOfWork } from "../clocks/work-end.ts";
 import type { LineFile } from "../facts/line-file.ts";
-import type { PartyRole, Property } from "../facts/party.ts";
+import type { Property } from "../facts/party.ts";
+import { ROLE_WORDS } from "../facts/party.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import type { Report } from "../findings/report.ts";
 import { formatFeet } from "../length/station.ts";
@@ -37,15 +38,6 @@ const STAKES: Record<Property["stake"], string> = {
   candidate: "possibly connected",
   crossed: "crossed only",
   neighbour: "neighbor",
-};
-
-const ROLES: Record<PartyRole, string> = {
-  owner: "owner",
-  occupant: "occupant",
-  manager: "manager",
-  association: "association",
-  "contract-purchaser": "contract purchaser",
-  "crossed-lot-owner": "owner of crossed lot",
 };
 
 /** Where, who, what work, under which permits and tickets, at which fees. */
@@ -108,7 +100,7 @@ function ownerTable({ file }: PacketInput): LetterBlock[] {
     return [
       [
         name,
-        ROLES[role.role],
+        ROLE_WORDS[role.role],
         streetOf(property.address),
         formatAddress(party.mailing ?? property.address),
       ],

@@ -1,10 +1,11 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { PartyRole } from "../facts/party.ts";
-import type { Report, TieInFinding } from "../findings/report.ts";
+import { LOT_ROLES } from "../facts/party.ts";
+import type { Report } from "../findings/report.ts";
 import type { Addressee } from "../notices/audience.ts";
 import { latestSplit } from "../split/latest-split.ts";
 import { candidatesFor } from "../tiein/candidates.ts";
-import { bearsDemand } from "../tiein/evidence.ts";
+import { isUnproven } from "../tiein/open-question.ts";
 
 /** Somebody to whom a kind of letter is due, and what it is about. */
 export interface Recipient {
@@ -21,9 +22,7 @@ export interface About {
   readonly splitId: string | null;
 }
 
-export const OWNERS: readonly PartyRole[] = ["owner", "contract-purchaser", "association"];
-export const LOT_OWNERS: readonly PartyRole[] = [...OWNERS, "crossed-lot-owner"];
-export const EVERYBODY: readonly PartyRole[] = [...LOT_OWNERS, "occupant", "manager"];
+export const EVERYBODY: readonly PartyRole[] = [...LOT_ROLES, "occupant", "manager"];
 
 export function aboutProperty(property: { readonly id: string }): About {
   return { propertyId: property.id, tieInId: null, splitId: null };
@@ -89,15 +88,9 @@ export function shareHolders(file: LineFile): About[] {
 
 /** The addresses that an undocumented tie-in may lead to, while nothing bears a demand on its owner. */
 export function candidateStops(file: LineFile, report: Report): About[] {
-  return report.tieIns.filter(isOpenQuestion).flatMap((finding) =>
+  return report.tieIns.filter(isUnproven).flatMap((finding) =>
     candidatesFor(file, report, finding)
       .filter((candidate) => candidate.weight > 0)
       .map(({ propertyId }) => ({ propertyId, tieInId: finding.tieIn.id, splitId: null })),
-  );
-}
-
-function isOpenQuestion(finding: TieInFinding): boolean {
-  return (
-    finding.standing === "undocumented" && !bearsDemand(finding.level, finding.tieIn.ownerAccepted)
   );
 }

@@ -6,7 +6,7 @@ import type { SplitOutcome } from "../findings/outcome.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import type { Language } from "../say/language.ts";
 import { latestSplit } from "../split/latest-split.ts";
-import { bearsDemand } from "../tiein/evidence.ts";
+import { isUnproven } from "../tiein/open-question.ts";
 import { EN, type LetterWords } from "./words-en.ts";
 import { ES } from "./words-es.ts";
 
@@ -102,9 +102,7 @@ export function placeOf(address: Address): string {
  * is nobody's there until tests or its owner have settled it (level 5, or accepted).
  */
 export function knownOwner(finding: TieInFinding): string | null {
-  const open =
-    finding.standing === "undocumented" && !bearsDemand(finding.level, finding.tieIn.ownerAccepted);
-  return open ? null : finding.propertyId;
+  return isUnproven(finding) ? null : finding.propertyId;
 }
 
 /** Where a tie-in's owner may be named: the address, else null. */

@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Address, Party, PartyRole, Property, Role, Unit } from "../facts/party.ts";
+import { OWNING_ROLES } from "../facts/party.ts";
 
 /** Somebody on a property, in one role. */
 export interface Stakeholder {
@@ -49,8 +50,6 @@ interface Known {
   readonly file: PeopleOfLine;
 }
 
-const OWNING: readonly PartyRole[] = ["owner", "contract-purchaser", "association"];
-
 function missingOn(property: Property, known: Known): string[] {
   return [
     ...missingOwner(property, known),
@@ -65,7 +64,8 @@ function missingOn(property: Property, known: Known): string[] {
 function missingOwner(property: Property, { people, file }: Known): string[] {
   const owning = people.some(
     ({ role }) =>
-      OWNING.includes(role) || (role === "crossed-lot-owner" && isOnlyCrossed(property, file)),
+      OWNING_ROLES.includes(role) ||
+      (role === "crossed-lot-owner" && isOnlyCrossed(property, file)),
   );
   return owning ? [] : ["No owner yet, so no one can be contacted or sign."];
 }
@@ -110,7 +110,9 @@ const SIGNED_FOR = ["trust", "estate", "firm", "association"] as const;
 function missingCapacity({ people }: Known): string[] {
   const unsaid = people.filter(
     ({ party, role, capacity }) =>
-      OWNING.includes(role) && SIGNED_FOR.some((kind) => kind === party.kind) && capacity === "",
+      OWNING_ROLES.includes(role) &&
+      SIGNED_FOR.some((kind) => kind === party.kind) &&
+      capacity === "",
   );
   return unsaid.map(({ party }) => `Not known: who signs for ${party.name} and in what capacity.`);
 }

@@ -325,6 +325,11 @@ function sinceWords({ state, on }: PermitStep, today: Day): string {
     : `since ${onNearDay(on, today).replace(/^on /, "")}`;
 }
 
+/** Nothing more comes of it: neither work nor an inspection waits for it. */
+export function isGivenUp(state: PermitState): boolean {
+  return state === "withdrawn" || state === "superseded";
+}
+
 /** States that are told as a happening, not as something that lasts. */
 const MOMENTS: readonly PermitState[] = [
   "submitted",

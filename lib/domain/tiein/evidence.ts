@@ -27,7 +27,7 @@ export interface EvidenceHints {
 }
 
 /** Money may be asked and work on the tie-in done from here on, or with the owner's own word. */
-const DEMAND_LEVEL: EvidenceLevel = 5;
+export const DEMAND_LEVEL: EvidenceLevel = 5;
 
 /** From here on a test has shown whose it is, proof or not. */
 const SHOWN_LEVEL: EvidenceLevel = 4;

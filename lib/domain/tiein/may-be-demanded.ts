@@ -1,3 +1,4 @@
+import { isSeenOnRecord } from "../facts/pairing.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import { bearsDemand } from "./evidence.ts";
 
@@ -8,8 +9,6 @@ export function mayBeDemanded(finding: TieInFinding, report: Pick<Report, "holds
       hold.waiver === null && hold.stops.includes("demand") && hold.subjectId === finding.tieIn.id,
   );
   if (held) return false;
-  const onRecord =
-    finding.decided &&
-    (finding.standing === "on-record-and-seen" || finding.standing === "on-record-seen-elsewhere");
+  const onRecord = finding.decided && isSeenOnRecord(finding.standing);
   return onRecord || bearsDemand(finding.level, finding.tieIn.ownerAccepted);
 }

@@ -1,4 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
+import { isSeenOnRecord } from "../facts/pairing.ts";
 import type { Ruling, RulingKind } from "../facts/ruling.ts";
 import type { TieInFinding } from "../findings/report.ts";
 import { formatFeet } from "../length/station.ts";
@@ -60,7 +61,7 @@ function effectOf(ruling: Ruling, finding: TieInFinding, file: RulingFile): Ruli
 function isDone(kind: RulingKind, { tieIn, standing, level }: TieInFinding): boolean {
   switch (kind) {
     case "legalise":
-      return standing === "on-record-and-seen" || standing === "on-record-seen-elsewhere";
+      return isSeenOnRecord(standing);
     case "disconnect":
     case "own-connection":
       return tieIn.inactive || tieIn.kind === "capped-stub";

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { getJob } from "#db/queries/job.ts";
 import { getKeptFile } from "#db/queries/line-file.ts";
 import { putOffice } from "#db/queries/office.ts";
 import { getRevisions } from "#db/queries/revision.ts";
@@ -12,14 +13,18 @@ import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { exportLine } from "#lib/operations/export-line.ts";
 import { judgeParties, undoSameParty } from "#lib/operations/merge-parties.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
+import { runNextJob } from "#lib/operations/run-job.ts";
 import { peopleRevision, savePeople } from "#lib/operations/save-people.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
+import { startJob } from "#lib/operations/start-job.ts";
 import { anOffice, aParty, aProperty, aRole } from "../../support/file.ts";
+import { aWorker } from "../../support/link.ts";
 import { aDb, addRows, aFolder, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
 
 /** Ottilie twice: once as the office typed her, once as the county writes her. */
 function twice() {
-  const act = anAct(aDb(), { dataFolder: aFolder() });
+  const db = aDb();
+  const act = { ...anAct(db, { dataFolder: aFolder() }), db };
   putOffice(act.db, anOffice());
   const lineId = anOpenLine(act);
   addRows(act, { lineId, table: "properties" }, [aProperty("12"), aProperty("14")]);
@@ -93,6 +98,20 @@ test("what is on file of a merged party is read as the other's, and nothing is r
     { partyId: "county", intoId: "ott", same: true, by: "Dana Okafor", reason: "Her card" },
   ]);
   expect(exportLine(act, lineId)).toContain("BRANDVOLD, OTTILIE M.");
+});
+
+test("the paper of a merged party's letter belongs to that letter, which stays as it was sent", async () => {
+  const { act, lineId } = twice();
+  sendTo(act, lineId, "county", "14");
+  must(judgeParties(act, { lineId, partyId: "county", intoId: "ott", same: true, reason: "" }));
+  const [sent] = kept(act, lineId).notices;
+  const subjectIds = [sent?.id ?? ""];
+  const { jobId } = must(startJob(act, { lineId, kind: "letters", subjectIds }));
+  await runNextJob(aWorker({ act, lineId }));
+  expect(getJob(act.db, jobId)).toMatchObject({ state: "done", problem: "" });
+  const [now] = kept(act, lineId).notices;
+  expect(now?.uploadId).toMatch(/./);
+  expect(now).toEqual({ ...sent, uploadId: now?.uploadId });
 });
 
 test("undone, both stand as before", () => {

@@ -1,7 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { ROLE_WORDS } from "#lib/domain/facts/party.ts";
 import type { ListedFields } from "#lib/domain/party/listed-row.ts";
 import type { NameOrder } from "#lib/domain/party/owner-names.ts";
-import { LANGUAGE_WORDS, ROLE_CELL_WORDS, STAKE_WORDS } from "../field-terms.ts";
+import { LANGUAGE_WORDS, STAKE_WORDS } from "../field-terms.ts";
 import { LANGUAGE_SYNONYMS, STAKE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 
@@ -68,7 +69,7 @@ export const LISTED_COLUMNS: readonly ListedColumn[] = [
     choices: optionsOf(STAKE_WORDS, STAKE_SYNONYMS),
     hint: "New properties are “possibly connected” unless the list says otherwise",
   },
-  { key: "role", title: "Role", kind: "choice", choices: optionsOf(ROLE_CELL_WORDS), width: 16 },
+  { key: "role", title: "Role", kind: "choice", choices: optionsOf(ROLE_WORDS), width: 16 },
   column("unit", "Unit", 9, []),
   column("phone", "Phone", 14, ["owner phone"]),
   column("email", "Email", 22, ["owner email", "e-mail"]),

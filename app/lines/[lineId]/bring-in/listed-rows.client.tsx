@@ -2,8 +2,8 @@
 
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { CellChange } from "#app/_components/typed-cell.ts";
+import { ROLE_WORDS } from "#lib/domain/facts/party.ts";
 import { type ListedPerson, SAME_AS } from "#lib/domain/party/listed-row.ts";
-import { ROLE_CELL_WORDS } from "../field-terms.ts";
 import type { SheetRow } from "./sort-rows.ts";
 
 type OnSame = (changes: readonly CellChange[]) => void;
@@ -59,7 +59,7 @@ function ListedLine({ row, onSame }: { readonly row: SheetRow; readonly onSame?:
       <td>
         {people.map((person, index) => (
           <div key={person.name}>
-            {person.name}, {ROLE_CELL_WORDS[person.role]}
+            {person.name}, {ROLE_WORDS[person.role]}
             {person.there ? <span className="muted"> (on file)</span> : null}
             {onSame === undefined ? null : (
               <SameChoice row={row} person={person} index={index} onSame={onSame} />

@@ -2,13 +2,12 @@ import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
 import { usualValues } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { ADDRESS } from "#lib/domain/facts/party.ts";
+import { ADDRESS, ROLE_WORDS } from "#lib/domain/facts/party.ts";
 import {
   EASEMENT_WORDS,
   LAND_WORDS,
   LANGUAGE_WORDS,
   PARTY_KIND_WORDS,
-  ROLE_CELL_WORDS,
   STAKE_WORDS,
   USE_WORDS,
 } from "../field-terms.ts";
@@ -130,7 +129,7 @@ export function peopleColumns(
       key: "role",
       title: "Role",
       kind: "choice",
-      choices: mayBeNone(optionsOf(ROLE_CELL_WORDS)),
+      choices: mayBeNone(optionsOf(ROLE_WORDS)),
       required: placed,
       width: 18,
       pasteHeadings: ["is"],

@@ -1,5 +1,6 @@
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import type { Party } from "#lib/domain/facts/party.ts";
+import { ROLE_WORDS } from "#lib/domain/facts/party.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
 import {
@@ -7,7 +8,7 @@ import {
   type Stakeholder,
   streetOf,
 } from "#lib/domain/party/stakeholders.ts";
-import { ROLE_CELL_WORDS, STAKE_WORDS } from "../field-terms.ts";
+import { STAKE_WORDS } from "../field-terms.ts";
 import { counted, listed } from "../names.ts";
 import styles from "./who.module.css";
 
@@ -108,7 +109,7 @@ function Person({
 function roleWords({ role, unit, capacity }: Stakeholder): string {
   const place = unit === null || unit.name === "" ? "" : ` of ${unit.name}`;
   const signs = capacity === "" ? "" : ` (signs as ${capacity})`;
-  return `${ROLE_CELL_WORDS[role]}${place}${signs}`;
+  return `${ROLE_WORDS[role]}${place}${signs}`;
 }
 
 function Missing({ sentences }: { readonly sentences: readonly string[] }) {

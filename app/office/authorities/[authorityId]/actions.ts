@@ -11,7 +11,7 @@ import { sentenceOf } from "#app/messages.ts";
 import { ADDRESS_FIELDS, officeField } from "#app/office-form.ts";
 import { requireAct } from "#app/session.ts";
 import { getAuthority } from "#db/queries/authority.ts";
-import { listOfficeHistory } from "#db/queries/history.ts";
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import {
   AUTHORITY_PART_NAMES,
   type Authority,
@@ -56,7 +56,7 @@ export async function savePartAction(
 }
 
 function changedMeanwhile(authority: Authority, part: AuthorityPart): RowsAnswer {
-  const [last] = listOfficeHistory(db());
+  const last = getLastOfficeEntry(db());
   return {
     status: "changed-meanwhile",
     by: last?.by ?? "",

@@ -1,8 +1,8 @@
 import "server-only";
 import { db } from "#app/db.ts";
-import { listOfficeHistory } from "#db/queries/history.ts";
+import { countOfficeEntries } from "#db/queries/history.ts";
 
 /** How often the office's own facts, authorities among them, were changed: only ever grows. */
 export function officeRevision(): number {
-  return listOfficeHistory(db()).length;
+  return countOfficeEntries(db());
 }

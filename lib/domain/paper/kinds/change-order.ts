@@ -1,10 +1,11 @@
 import type { ChangeOrder } from "../../facts/change-order.ts";
 import type { LineFile } from "../../facts/line-file.ts";
+import { OWNING_ROLES } from "../../facts/party.ts";
 import type { Cents } from "../../money/cents.ts";
 import { formatCents } from "../../money/format-cents.ts";
 import { type ChangeOrderEffect, changeOrderEffects } from "../../split/change-order-effect.ts";
 import { latestSplit } from "../../split/latest-split.ts";
-import { atEvery, OWNERS, shareHolders } from "../addressed.ts";
+import { atEvery, shareHolders } from "../addressed.ts";
 import { heading, lead, list, paragraph, table, whereIs, workTitle } from "../common.ts";
 import type { LetterFacts } from "../facts.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -16,7 +17,7 @@ export const CHANGE_ORDER: LetterPlan = {
     en: "Change order for the shared sewer work",
     es: "Cambio en la obra del desagüe compartido",
   },
-  recipients: (file) => atEvery(file, shareHolders(file), OWNERS),
+  recipients: (file) => atEvery(file, shareHolders(file), OWNING_ROLES),
   body: changeBody,
   choices: changeChoices,
   cautions: ["official"],

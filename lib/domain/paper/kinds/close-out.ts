@@ -1,9 +1,10 @@
 import type { LineFile } from "../../facts/line-file.ts";
+import { LOT_ROLES } from "../../facts/party.ts";
 import type { PermitState } from "../../facts/permit.ts";
 import { formatCents } from "../../money/format-cents.ts";
-import { permitStateOf } from "../../permit/steps.ts";
+import { isGivenUp, permitStateOf } from "../../permit/steps.ts";
 import { latestSplit } from "../../split/latest-split.ts";
-import { type About, atEvery, LOT_OWNERS } from "../addressed.ts";
+import { type About, atEvery } from "../addressed.ts";
 import {
   heading,
   heldStretches,
@@ -25,7 +26,7 @@ export const CLOSE_OUT: LetterPlan = {
     en: "Closeout documents for the shared sewer",
     es: "Documentos de cierre del desagüe compartido",
   },
-  recipients: (file) => atEvery(file, withShareId(file), LOT_OWNERS),
+  recipients: (file) => atEvery(file, withShareId(file), LOT_ROLES),
   body: doneBody,
   choices: () => [],
   cautions: ["official", "records", "gas"],
@@ -95,7 +96,7 @@ function hasPermit({ file }: LetterFacts): boolean {
 }
 
 function isDropped(state: PermitState): boolean {
-  return state === "withdrawn" || state === "superseded" || state === "denied";
+  return isGivenUp(state) || state === "denied";
 }
 
 /** What was built, as it was said; while nobody has said it, the work as it was planned. */
@@ -198,7 +199,7 @@ function nextLines({ report, words }: LetterFacts): string[] {
 function workStanding({ file }: LetterFacts): "final" | "dug" | "open" {
   const states = file.permits
     .map((permit) => permitStateOf(file, permit))
-    .filter((state) => state !== "withdrawn" && state !== "superseded");
+    .filter((state) => !isGivenUp(state));
   if (states.length > 0 && states.every((state) => state === "final")) return "final";
   const inspected = [
     "passed-may-backfill",

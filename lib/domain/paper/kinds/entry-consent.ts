@@ -3,11 +3,12 @@ import { endOfWork } from "../../clocks/work-end.ts";
 import { workOnLot } from "../../consent/lots-worked.ts";
 import { areaLacks, type DigArea } from "../../facts/dig-area.ts";
 import type { LineFile } from "../../facts/line-file.ts";
+import { LOT_ROLES } from "../../facts/party.ts";
 import type { ScopeItem } from "../../facts/scope.ts";
 import type { Report } from "../../findings/report.ts";
 import { plainFeet } from "../../length/station.ts";
 import { formatPhone } from "../../party/phone.ts";
-import { type About, aboutProperty, atEvery, LOT_OWNERS } from "../addressed.ts";
+import { type About, aboutProperty, atEvery } from "../addressed.ts";
 import {
   heading,
   lead,
@@ -29,7 +30,7 @@ export const ENTRY_CONSENT: LetterPlan = {
     en: "Request to enter and dig",
     es: "Solicitud para entrar y excavar",
   },
-  recipients: (file, report) => atEvery(file, lotsToEnter(file, report), LOT_OWNERS),
+  recipients: (file, report) => atEvery(file, lotsToEnter(file, report), LOT_ROLES),
   wantsReply: true,
   body: entryBody,
   choices: ({ words }) => words.entry.choices,

@@ -1,10 +1,11 @@
 import type { LineFile } from "../../facts/line-file.ts";
+import { LOT_ROLES } from "../../facts/party.ts";
 import type { RecordEntry } from "../../facts/record.ts";
 import type { EntryFinding, TieInFinding } from "../../findings/report.ts";
 import { counterTolerance } from "../../run/convert.ts";
 import { unseenStretches } from "../../run/coverage.ts";
 import { faultsSeen, type SeenFault, waterSeen } from "../../run/faults.ts";
-import { aboutProperty, atEvery, LOT_OWNERS } from "../addressed.ts";
+import { aboutProperty, atEvery } from "../addressed.ts";
 import {
   heading,
   heldStretches,
@@ -29,7 +30,7 @@ export const FINDING: LetterPlan = {
     en: "What the camera found in a shared sewer pipe",
     es: "Lo que vio la cámara en el desagüe compartido",
   },
-  recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_OWNERS),
+  recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_ROLES),
   body: findingBody,
   choices: ({ words }) => words.finding.choices,
   cautions: ["records", "cap", "gas", "sewage"],

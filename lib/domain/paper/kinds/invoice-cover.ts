@@ -1,10 +1,11 @@
+import { OWNING_ROLES } from "../../facts/party.ts";
 import { accountEntries } from "../../ledger/accounts.ts";
 import { type Aging, agingOf } from "../../ledger/aging.ts";
 import { openAt } from "../../ledger/owed.ts";
 import type { Cents } from "../../money/cents.ts";
 import { formatCents } from "../../money/format-cents.ts";
 import { ASKS_FOR_MONEY } from "../../stops/stopped-by.ts";
-import { atEvery, OWNERS, shareHolders } from "../addressed.ts";
+import { atEvery, shareHolders } from "../addressed.ts";
 import { lead, paragraph, table } from "../common.ts";
 import type { LetterFacts } from "../facts.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -21,7 +22,7 @@ export const INVOICE_COVER: LetterPlan = {
     atEvery(
       file,
       shareHolders(file).filter(({ propertyId }) => (openAt(file, propertyId) ?? 0) > 0),
-      OWNERS,
+      OWNING_ROLES,
     ),
   deeds: () => ASKS_FOR_MONEY,
   body: coverBody,

@@ -1,8 +1,9 @@
 import { agreementProgress } from "../../agreement/agreement-progress.ts";
 import type { LineFile } from "../../facts/line-file.ts";
+import { LOT_ROLES } from "../../facts/party.ts";
 import type { Report } from "../../findings/report.ts";
 import { ASKS_FOR_MONEY } from "../../stops/stopped-by.ts";
-import { type About, atEvery, LOT_OWNERS } from "../addressed.ts";
+import { type About, atEvery } from "../addressed.ts";
 import { heading, lead, list, paragraph, replyBy } from "../common.ts";
 import { type LetterFacts, placeOf } from "../facts.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -14,7 +15,7 @@ export const JOINT_AGREEMENT: LetterPlan = {
     en: "Agreement on the shared sewer",
     es: "Acuerdo sobre el desagüe compartido",
   },
-  recipients: (file, report) => atEvery(file, [...connected(report), ...crossed(file)], LOT_OWNERS),
+  recipients: (file, report) => atEvery(file, [...connected(report), ...crossed(file)], LOT_ROLES),
   wantsReply: true,
   deeds: () => ASKS_FOR_MONEY,
   body: agreementBody,

@@ -1,7 +1,8 @@
 import type { LineFile } from "../../facts/line-file.ts";
+import { LOT_ROLES } from "../../facts/party.ts";
 import type { Report } from "../../findings/report.ts";
 import { formatDay } from "../../time/format-day.ts";
-import { aboutProperty, atEvery, LOT_OWNERS } from "../addressed.ts";
+import { aboutProperty, atEvery } from "../addressed.ts";
 import { heading, lead, list, paragraph, table } from "../common.ts";
 import { type LetterFacts, pipeOf } from "../facts.ts";
 import { hoursWords, phoneRows } from "../hours.ts";
@@ -15,7 +16,7 @@ export const MEETING: LetterPlan = {
     en: "Meeting about the shared sewer",
     es: "Reunión sobre el desagüe compartido",
   },
-  recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_OWNERS),
+  recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_ROLES),
   body: meetingBody,
   choices: ({ words }) => words.meeting.choices,
   cautions: ["official"],

@@ -1,10 +1,11 @@
 import type { LineFile } from "../../facts/line-file.ts";
+import { OWNING_ROLES } from "../../facts/party.ts";
 import type { Report } from "../../findings/report.ts";
 import { formatCents } from "../../money/format-cents.ts";
 import { citationOf, sourceOf } from "../../responsibility/citation.ts";
 import { latestSplit } from "../../split/latest-split.ts";
 import { isStale } from "../../split/stale.ts";
-import { atEvery, OWNERS, shareHolders } from "../addressed.ts";
+import { atEvery, shareHolders } from "../addressed.ts";
 import {
   heading,
   heldStretches,
@@ -29,7 +30,7 @@ export const PROPOSED_SPLIT: LetterPlan = {
     en: "Proposed cost split for the shared sewer",
     es: "Propuesta de reparto del costo del desagüe compartido",
   },
-  recipients: (file) => atEvery(file, shareHolders(file), OWNERS),
+  recipients: (file) => atEvery(file, shareHolders(file), OWNING_ROLES),
   about: "split",
   wantsReply: true,
   body: splitBody,

@@ -1,5 +1,6 @@
 import { consentStanding } from "../../consent/standing.ts";
 import type { LineFile } from "../../facts/line-file.ts";
+import { OWNING_ROLES } from "../../facts/party.ts";
 import type { Report, TieInFinding } from "../../findings/report.ts";
 import { heldAt, openAt } from "../../ledger/owed.ts";
 import { overdueAccounts } from "../../ledger/sentence.ts";
@@ -8,8 +9,9 @@ import { formatCents } from "../../money/format-cents.ts";
 import { sayCount } from "../../say/count.ts";
 import { latestSplit } from "../../split/latest-split.ts";
 import { ASKS_FOR_MONEY } from "../../stops/stopped-by.ts";
+import { DEMAND_LEVEL } from "../../tiein/evidence.ts";
 import { mayBeDemanded } from "../../tiein/may-be-demanded.ts";
-import { type About, atEvery, OWNERS, shareHolders } from "../addressed.ts";
+import { type About, atEvery, shareHolders } from "../addressed.ts";
 import { heading, lead, list, paragraph, replyBy, workTable } from "../common.ts";
 import type { LetterFacts } from "../facts.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -32,7 +34,7 @@ export const SHARE_DEMAND: LetterPlan = {
     en: "Payment request: your share",
     es: "Solicitud de pago de su parte",
   },
-  recipients: (file, report) => atEvery(file, demandable(file, report), OWNERS),
+  recipients: (file, report) => atEvery(file, demandable(file, report), OWNING_ROLES),
   named: "always",
   wantsReply: true,
   deeds: () => ASKS_FOR_MONEY,
@@ -68,7 +70,7 @@ function isOpen(facts: LetterFacts): string | null {
 function isDemandable({ own, report, place }: LetterFacts): string | null {
   return own.some((finding) => mayBeDemanded(finding, report))
     ? null
-    : `Nothing on file shows well enough that ${place} is on the line; a payment demand needs level 5 evidence or the owner’s written acceptance.`;
+    : `Nothing on file shows well enough that ${place} is on the line; a payment demand needs level ${DEMAND_LEVEL} evidence or the owner’s written acceptance.`;
 }
 
 function moneyPastDue(file: LineFile, { today }: Report) {

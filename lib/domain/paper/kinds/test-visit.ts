@@ -1,9 +1,10 @@
 import type { LineFile } from "../../facts/line-file.ts";
+import { OWNING_ROLES } from "../../facts/party.ts";
 import type { TestStop } from "../../facts/test-day.ts";
 import type { Report } from "../../findings/report.ts";
 import { type VisitDay, visitDays } from "../../testing/visit.ts";
 import { formatDay } from "../../time/format-day.ts";
-import { type About, aboutProperty, atEvery, candidateStops, OWNERS } from "../addressed.ts";
+import { type About, aboutProperty, atEvery, candidateStops } from "../addressed.ts";
 import { callsBeforeVisit } from "../calls-first.ts";
 import { heading, lead, list, paragraph, replyBy, table } from "../common.ts";
 import type { LetterFacts } from "../facts.ts";
@@ -19,7 +20,7 @@ export const TEST_VISIT: LetterPlan = {
   },
   titleFor: (facts) => (isWaterOnly(facts) ? facts.words.visit.titleWater : null),
   recipients: (file, report) =>
-    atEvery(file, visitStops(file, report), [...OWNERS, "occupant", "manager"]),
+    atEvery(file, visitStops(file, report), [...OWNING_ROLES, "occupant", "manager"]),
   // Where nobody comes in, nobody is asked to be let in.
   asksNothing: isWaterOnly,
   callsFirst: callsBeforeVisit,
