@@ -19,6 +19,7 @@ import { recordReply } from "#lib/operations/record-reply.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { addRows, type deskAt, fileOf, must } from "./desk.ts";
+import { applyForFennel } from "./fennel-application.ts";
 import { BENDS, FIXED_POINTS, PLAN_SHAPES, tiesOf } from "./fennel-plan.ts";
 import { AUTHORITY } from "./office.ts";
 import {
@@ -647,6 +648,7 @@ function addWork(act: SeedAct, lineId: string): void {
   addRows(act, { lineId, table: "scope" }, SCOPE);
   const reason = "A liner would close T2, and no one knows yet whose it is";
   must(chooseOption(act, { lineId, optionId: DIG, reason }));
+  applyForFennel(act, lineId);
 }
 
 /** Depths as located, and the fixtures that owners have counted so far. */

@@ -61,6 +61,35 @@ function requirement(
   };
 }
 
+function condition(
+  requirement: string,
+  fact: Authority["conditions"][number]["fact"],
+): Authority["conditions"][number] {
+  return {
+    id: `${DISTRICT}-if-${requirement}`,
+    authorityId: DISTRICT,
+    requirementId: `${DISTRICT}-${requirement}`,
+    fact,
+    limit: null,
+    citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
+    asOf: AS_OF,
+  };
+}
+
+function drawingItem(
+  item: Authority["drawingItems"][number]["item"],
+  title: string,
+): Authority["drawingItems"][number] {
+  return {
+    id: `${DISTRICT}-drawing-${item}`,
+    authorityId: DISTRICT,
+    item,
+    title,
+    citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
+    asOf: AS_OF,
+  };
+}
+
 /** Washington counts neither federal nor state holidays as business days (RCW 19.122.020(3)). */
 function holidays(): Authority["holidays"] {
   return [2026, 2027].flatMap((year) =>
@@ -340,5 +369,36 @@ export const AUTHORITY: Authority = {
       citation: "Quillhaven District Code 14.20.068 (invented)",
       asOf: AS_OF,
     },
+  ],
+  conditions: [condition("easement", "lot-crossed"), condition("street", "dug-in-right-of-way")],
+  permitOrders: [
+    {
+      id: `${DISTRICT}-order-street`,
+      authorityId: DISTRICT,
+      kind: "street-use",
+      step: "issued",
+      waitsFor: "side-sewer",
+      until: "issued",
+      citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
+      asOf: AS_OF,
+    },
+  ],
+  pavementRules: [
+    {
+      id: `${DISTRICT}-pavement-asphalt`,
+      authorityId: DISTRICT,
+      surface: "asphalt",
+      beyond: 100,
+      leastWidth: 400,
+      leastLength: 400,
+      noCutYears: null,
+      citation: "Quillhaven Street Standards 7.4 (invented)",
+      asOf: AS_OF,
+    },
+  ],
+  drawingItems: [
+    drawingItem("scale", "Scale, 1 in = 10 ft or 20 ft"),
+    drawingItem("connections", "Every connection with its distance from the main"),
+    drawingItem("pipe-size-and-material", "Size and material of the pipe"),
   ],
 };

@@ -6,6 +6,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
+import { orderBar } from "#lib/domain/permit/order.ts";
 import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import {
   deedsOfStep,
@@ -35,7 +36,8 @@ interface StepWord {
 
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, going back to the authority with a comment unanswered, work without every permit that it takes, a final without the as-built that the authority
+ * before it, going back to the authority with a comment unanswered, a step before the permit that it waits for, work
+ * without every permit that it takes, a final without the as-built that the authority
  * wants, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
@@ -82,6 +84,8 @@ function wrongStep(
   if (wrongDay !== null) return wrongDay;
   if (last !== null && on < last.on)
     return refuse("bad-value", "on", `The step before it was on ${formatDate(last.on)}`);
+  const early = orderBar(file, permit, state);
+  if (early !== null) return refuse("not-in-this-state", "state", early);
   const unanswered = RESUBMITS.includes(state) ? resubmissionBar(file, permit) : null;
   if (unanswered !== null) return refuse("not-in-this-state", "state", unanswered);
   const report = reportOn(file, act.today);

@@ -34,6 +34,7 @@ const PAGES = [
   "/office/authorities/authority-quillhaven",
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
+  `${FENNEL}/authority/application`,
   `${FENNEL}/authority/forms`,
   `${FENNEL}/authority/corrections`,
   `${FENNEL}/notices/write`,

@@ -129,6 +129,7 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
   ],
   authority: [
     { slug: "", name: "Requirements and packet" },
+    { slug: "application", name: "Application" },
     { slug: "forms", name: "Forms", isUsed: ({ authority }) => authority !== null },
     { slug: "permits", name: "Permits and inspections", isOpen: isPermitOurs },
     {

@@ -3,6 +3,7 @@ import type { PermitState } from "../facts/permit.ts";
 import type { Report } from "../findings/report.ts";
 import { packetChecks } from "../packet/checks.ts";
 import type { PacketCheck } from "../packet/packet.ts";
+import { waitsOn } from "../permit/order.ts";
 import { isInForce, moverOf, permitSentence, permitStateOf } from "../permit/steps.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
@@ -105,6 +106,9 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
   const open = file.permits.flatMap((permit): Opening[] => {
     const state = permitStateOf(file, permit);
     const closes = OFFICE_MUST[state];
+    const waits = waitsOn(file, permit);
+    if (waits !== null)
+      return [{ closes: waits, where: "authority/permits", pressing: PRESSING.someTime }];
     if (closes === undefined || moverOf(state) !== "office") return [];
     return [
       {

@@ -32,11 +32,16 @@ function checkOf(requirement: Requirement, input: PacketInput): PacketCheck {
     mandatory: requirement.mandatory,
     due: requirement.due,
     citation: requirement.citation,
-    why,
+    why: applies === "unknown" && mark?.state === "does-not-apply" ? notShown(why) : why,
     ...(applies === "no"
       ? { state: "does-not-apply" as const, sentence: why }
       : standing(requirement, mark ?? null, { found: foundState(requirement, input), applies })),
   };
+}
+
+/** What the office's word stands for, where the facts can't tell. */
+function notShown(why: string): string {
+  return why.replace("Counts as applying until this is known", "Not known from the facts");
 }
 
 function foundState({ permitKind, paper, sheet }: Requirement, input: PacketInput): SheetState {

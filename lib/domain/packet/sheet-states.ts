@@ -15,18 +15,14 @@ import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { attestationState, pavementState, proposedPipeState } from "./application-states.ts";
 import { packetContents } from "./contents.ts";
+import { drawingWants } from "./drawing-checklist.ts";
 import { noticeState } from "./notice-state.ts";
 import type { PacketInput, SheetState } from "./packet-input.ts";
 
 const STATES: Record<SheetKind, (input: PacketInput) => SheetState> = {
   application: applicationState,
   attestation: attestationState,
-  "line-drawing": ({ file }) =>
-    given(
-      file.line.upperEnd !== null,
-      "The drawing is to scale.",
-      "The upper end of the line is unknown.",
-    ),
+  "line-drawing": drawingState,
   "schedule-of-connections": scheduleState,
   "observation-log": ({ file }) =>
     given(
@@ -85,6 +81,17 @@ function applicationState({ file, office }: PacketInput): SheetState {
     ...(office.license === "" ? ["The contractor’s license number is missing."] : []),
   ];
   return wanting(missing, "All application data is on file.");
+}
+
+function drawingState({ file, report }: PacketInput): SheetState {
+  const listed = (file.authority?.drawingItems ?? []).length > 0;
+  return wanting(
+    [
+      ...(file.line.upperEnd === null ? ["The upper end of the line is unknown."] : []),
+      ...drawingWants({ file, report }),
+    ],
+    listed ? "The drawing is to scale and shows what is asked." : "The drawing is to scale.",
+  );
 }
 
 function scopeState({ file }: PacketInput): SheetState {

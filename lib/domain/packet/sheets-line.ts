@@ -21,6 +21,7 @@ import { drawPlan } from "../strip/draw-plan.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { packetContents } from "./contents.ts";
+import { drawingChecklist } from "./drawing-checklist.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
@@ -52,7 +53,7 @@ export function drawingSheet(input: PacketInput): Sheet {
     kind: "line-drawing",
     title: "Line drawing",
     plan: drawPlan(file, report, PLAN_FRAME),
-    blocks: tieBlocks(report),
+    blocks: [...checklistBlocks(input), ...tieBlocks(report)],
     drawing: {
       extent,
       ticks,
@@ -71,6 +72,21 @@ export function drawingSheet(input: PacketInput): Sheet {
 
 /** What a landscape page holds below its head, in points. */
 export const PLAN_FRAME = { width: 704, height: 430 };
+
+const SHOWN_WORDS = { shown: "shown", missing: "MISSING", "does-not-apply": "not applicable" };
+
+/** What the authority looks for on the drawing, and who says that it is there. */
+function checklistBlocks(input: PacketInput): LetterBlock[] {
+  const checks = drawingChecklist(input);
+  if (checks.length === 0) return [];
+  return [
+    heading("Drawing checklist"),
+    ...table(
+      ["Item", "Drawing", "How"],
+      checks.map(({ item, state, sentence }) => [item.title, SHOWN_WORDS[state], sentence]),
+    ),
+  ];
+}
 
 /** Ties from fixed points, as an as-built gives them; those that do not close are not printed as places. */
 export function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {

@@ -318,6 +318,22 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     ],
     writes: true,
   },
+  saveApplicationAction: {
+    args: () => [
+      { lineId: LINE, permitKind: "side-sewer" },
+      IDLE,
+      aForm({ applicant: "Dana Okafor", applicantIs: "contractor", workType: "repair" }),
+    ],
+    writes: true,
+  },
+  markDrawingAction: {
+    args: (db) => [
+      { lineId: LINE, itemId: id(db, "select id from drawing_items limit 1") },
+      IDLE,
+      aForm({ state: "not-shown", note: "" }),
+    ],
+    writes: true,
+  },
   stepAgreementAction: {
     args: () => [{ lineId: LINE, agreementId: "none" }, IDLE, aForm({ kind: "drafted", on: DAY })],
   },

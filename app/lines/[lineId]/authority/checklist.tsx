@@ -96,6 +96,9 @@ function Check({
           {check.sentence}
           {check.citation === "" ? null : <span className="muted small"> {check.citation}</span>}
         </p>
+        {check.why === "" || check.why === check.sentence ? null : (
+          <p className="muted small">{check.why}</p>
+        )}
         {mark === undefined || mark.note === "" ? null : <p>“{mark.note}”</p>}
         <PaperLink lineId={lineId} file={file} uploadId={mark?.uploadId ?? null} words="Document" />
         {work ? (

@@ -5,6 +5,7 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
+import { waitsOn } from "#lib/domain/permit/order.ts";
 import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import { nextStatesOf, permitStateOf, usualStepsOf } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
@@ -66,6 +67,7 @@ function PermitArticle({
 }) {
   const steps = file.permitSteps.filter((step) => step.permitId === permit.id);
   const state = permitStateOf(file, permit);
+  const waits = waitsOn(file, permit);
   return (
     <article className="stack">
       <h3>
@@ -79,6 +81,7 @@ function PermitArticle({
         <PaperForm key={`${permit.number} ${permit.expiresOn}`} lineId={lineId} permit={permit} />
       ) : null}
       {permit.note === "" ? null : <p className="muted">{permit.note}</p>}
+      {waits === null ? null : <p className="strong">{waits}.</p>}
       {steps.length > SHOWN ? (
         <details>
           <summary>{counted(steps.length - SHOWN, "earlier step")}</summary>

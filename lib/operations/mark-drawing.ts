@@ -1,0 +1,66 @@
+import { insertRow, updateRow } from "#db/queries/row.ts";
+import {
+  DRAWING_STATES,
+  type DrawingMark,
+  type DrawingState,
+} from "#lib/domain/facts/application.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeLine, find, refuse } from "./change.ts";
+
+interface DrawingWord {
+  readonly lineId: string;
+  readonly itemId: string;
+  readonly state: DrawingState;
+  readonly note: string;
+}
+
+const WORDS: Readonly<Record<DrawingState, string>> = {
+  shown: "shown",
+  "not-shown": "not shown",
+  "does-not-apply": "does not apply",
+};
+
+/**
+ * A person's word, by name and day, that the drawing shows one item of the authority's checklist, or that it
+ * does not apply. Refuses one without saying where it is shown, or why it does not apply.
+ */
+export function markDrawing(
+  act: Act,
+  { lineId, itemId, state, note }: DrawingWord,
+): Result<null, Refusal> {
+  const deal = { lineId, deed: "work-the-file", action: "mark-drawing" } as const;
+  return changeLine(act, deal, (file) => {
+    const item = find(file.authority?.drawingItems ?? [], itemId, {
+      path: "itemId",
+      what: "the item of the drawing",
+    });
+    if (!item.ok) return item;
+    if (!DRAWING_STATES.includes(state))
+      return refuse("bad-value", "state", "Select whether it is shown");
+    if (state !== "not-shown" && note.trim() === "")
+      return refuse(
+        "bad-value",
+        "note",
+        state === "shown" ? "Enter where it is shown" : "Enter why it does not apply",
+      );
+    const old = file.drawingMarks.findLast((each) => each.itemId === itemId);
+    const mark: DrawingMark = {
+      id: old?.id ?? act.newId(),
+      itemId,
+      state,
+      by: act.actor.name,
+      on: act.today,
+      note: note.trim(),
+    };
+    return ok({
+      value: null,
+      sentence: `Drawing, “${item.value.title}”: ${WORDS[state]}${mark.note === "" ? "." : `. ${mark.note}`}`,
+      detail: { before: old ?? null, after: mark },
+      write: (db) => {
+        if (!updateRow(db, "drawingMarks", { lineId, row: mark }))
+          insertRow(db, "drawingMarks", { lineId, row: mark });
+      },
+    });
+  });
+}
