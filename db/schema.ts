@@ -14,6 +14,7 @@ import { DUE_KINDS, QUESTIONS, TALLIES } from "#lib/domain/desk/answer.ts";
 import {
   AUTHORITY,
   FEE,
+  INSPECTION_KIND,
   REFUSAL_STEP,
   REQUIREMENT,
   RESPONSIBILITY_RULE,
@@ -168,6 +169,12 @@ export const requirements = sqliteTable(
 export const fees = sqliteTable("fees", { ...factColumns(FEE.fields), ...ofAuthority() }, (t) => [
   primaryKey({ columns: [t.authorityId, t.id] }),
 ]);
+
+export const inspectionKinds = sqliteTable(
+  "inspection_kinds",
+  { ...factColumns(INSPECTION_KIND.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
 
 export const clockRules = sqliteTable(
   "clock_rules",
@@ -420,6 +427,7 @@ export const ledger = listTable("ledger", {
 export const permits = listTable("permits");
 export const permitSteps = listTable("permitSteps");
 export const corrections = listTable("corrections");
+export const permitFees = listTable("permitFees");
 export const requirementMarks = listTable("requirementMarks", {
   requirement_marks_requirement: ["lineId", "requirementId"],
 });

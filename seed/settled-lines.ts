@@ -551,6 +551,21 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
       }),
     );
   for (const [state, on] of story.permit.steps) {
+    if (state === "passed-may-backfill")
+      addRows(desk(actor, on), { lineId, table: "inspections" }, [
+        {
+          id: `${story.key}-trench`,
+          permitId: `${story.key}-permit`,
+          title: "Open trench",
+          kindId: `${AUTHORITY.id}-inspection-trench`,
+          bookedFor: on,
+          bookedAt: "10:00",
+          bookedUntil: "12:00",
+          inspector: "Paulo Reyes",
+          result: "passed",
+          note: "",
+        },
+      ]);
     must(
       stepPermit(desk(actor, on), { lineId, permitId: `${story.key}-permit`, state, on, note: "" }),
     );

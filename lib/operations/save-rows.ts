@@ -11,6 +11,7 @@ import type { Act } from "./act.ts";
 import { callFirstCells } from "./call-first.ts";
 import { closedWords } from "./change.ts";
 import { correctionCells, correctionRemoval } from "./correction-guard.ts";
+import { inspectionCells } from "./inspection-guard.ts";
 import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
 import { heldCells, orderCells, removalWords } from "./scope-guard.ts";
@@ -183,6 +184,7 @@ function refusalOf(
     ...heldCells(pair, act.today),
     ...callFirstCells(pair, act.today),
     ...correctionCells(pair, act.today),
+    ...inspectionCells(pair),
     ...own.map(({ row, path, message }) => ({ row, column: columnOf(path, rows[row]), message })),
   ];
   if (cells.length > 0) return { reason: "bad-rows", cells, by: "", at: "" };

@@ -6,6 +6,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
+import { inspectionBar } from "#lib/domain/permit/inspections.ts";
 import { orderBar } from "#lib/domain/permit/order.ts";
 import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import {
@@ -36,7 +37,8 @@ interface StepWord {
 
 /**
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
- * before it, going back to the authority with a comment unanswered, a step before the permit that it waits for, work
+ * before it, going back to the authority with a comment unanswered, a step before the permit that it
+ * waits for, backfill or a final without the inspections that the authority wants passed before, work
  * without every permit that it takes, a final without the as-built that the authority
  * wants, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
@@ -88,6 +90,8 @@ function wrongStep(
   if (early !== null) return refuse("not-in-this-state", "state", early);
   const unanswered = RESUBMITS.includes(state) ? resubmissionBar(file, permit) : null;
   if (unanswered !== null) return refuse("not-in-this-state", "state", unanswered);
+  const uninspected = uninspectedBefore(file, permit, state);
+  if (uninspected !== null) return refuse("not-in-this-state", "state", uninspected);
   const report = reportOn(file, act.today);
   const unbuilt = state === "final" ? asBuiltWanting(file, permit, report.tieIns) : null;
   if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
@@ -95,6 +99,13 @@ function wrongStep(
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
   return refuseHeld(report, deedsOfStep(state, work), "state");
+}
+
+/** Covering the pipe, what follows it, and the final want the inspections of the authority’s list. */
+function uninspectedBefore(file: LineFile, permit: Permit, state: PermitState): string | null {
+  if (state === "final") return inspectionBar(file, permit, "final");
+  const covers = state === "passed-may-backfill" || state === "as-built-submitted";
+  return covers ? inspectionBar(file, permit, "backfill") : null;
 }
 
 /** Work begins, and is shown to an inspector, only under every permit that it takes. */

@@ -37,6 +37,7 @@ const PAGES = [
   `${FENNEL}/authority/application`,
   `${FENNEL}/authority/forms`,
   `${FENNEL}/authority/corrections`,
+  `${FENNEL}/authority/fees`,
   `${FENNEL}/notices/write`,
   `${FENNEL}/notices/write?kind=finding`,
   `${FENNEL}/notices/batch`,

@@ -20,13 +20,14 @@ import { LIST_NAMES, type ListName } from "#lib/domain/facts/list-name.ts";
 import type { Delivery, Notice, Reply } from "#lib/domain/facts/notice.ts";
 import type { Pairing } from "#lib/domain/facts/pairing.ts";
 import type { Address, Party, Property, Role, Unit } from "#lib/domain/facts/party.ts";
-import type {
-  DatedEvent,
-  Inspection,
-  LocateTicket,
-  Permit,
-  PermitStep,
-  RequirementMark,
+import {
+  type DatedEvent,
+  INSPECTION,
+  type Inspection,
+  type LocateTicket,
+  type Permit,
+  type PermitStep,
+  type RequirementMark,
 } from "#lib/domain/facts/permit.ts";
 import type { PermitRecord, RecordEntry } from "#lib/domain/facts/record.ts";
 import type { RollCallWord } from "#lib/domain/facts/roll-call.ts";
@@ -447,6 +448,8 @@ export function aFee(id: string, overrides: Partial<Fee> = {}): Fee {
     title: "Side sewer permit",
     amount: 31_000,
     per: "permit",
+    permitKind: null,
+    included: 0,
     citation: "QMC 3.20.010",
     asOf: "2026-10-01",
     ...overrides,
@@ -719,6 +722,7 @@ export function anInspection(
   overrides: Partial<Inspection> = {},
 ): Inspection {
   return {
+    ...usualRow(INSPECTION),
     id,
     permitId,
     title: "Open trench",

@@ -1,6 +1,7 @@
 import { asBuiltOf } from "#lib/domain/closing/built-parts.ts";
 import { consentTable } from "#lib/domain/consent/table.ts";
 import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
+import { feeThings } from "#lib/domain/desk/fee-things.ts";
 import { lettersDue } from "#lib/domain/desk/letters-due.ts";
 import { moneyThings } from "#lib/domain/desk/money-things.ts";
 import { isLineUpOpen, isMatchOpen, isOwnershipOpen } from "#lib/domain/desk/reconcile-answer.ts";
@@ -132,6 +133,12 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
     { slug: "application", name: "Application" },
     { slug: "forms", name: "Forms", isUsed: ({ authority }) => authority !== null },
     { slug: "permits", name: "Permits and inspections", isOpen: isPermitOurs },
+    {
+      slug: "fees",
+      name: "Fees",
+      isUsed: ({ authority }) => authority !== null,
+      isOpen: (file, report) => feeThings(file, report).length > 0,
+    },
     {
       slug: "corrections",
       name: "Corrections",

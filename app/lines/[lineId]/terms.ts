@@ -161,6 +161,7 @@ export const UTILITY_ANSWER_WORDS: Record<UtilityAnswer, string> = {
 export const INSPECTION_WORDS: Record<InspectionResult, string> = {
   booked: "scheduled",
   passed: "passed",
+  "passed-in-part": "passed in part",
   failed: "failed",
   cancelled: "canceled",
 };

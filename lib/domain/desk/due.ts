@@ -22,6 +22,7 @@ import { daysBetween } from "../time/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../time/format-day.ts";
 import type { DueThing, Question } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
+import { feeThings } from "./fee-things.ts";
 import { moneyThings } from "./money-things.ts";
 import { refusalPaths } from "./refusal-path.ts";
 import { replyThings } from "./reply-things.ts";
@@ -55,6 +56,7 @@ function openThings(file: LineFile, report: Report): Thing[] {
     ...splitThings(file, report),
     ...moneyThings(file, report),
     ...permitThings(file, report),
+    ...feeThings(file, report),
   ];
 }
 

@@ -13,6 +13,7 @@ import {
   ref,
   row,
   several,
+  timeOfDay,
   usually,
   usualValues,
   whole,
@@ -159,6 +160,18 @@ export const REQUIREMENT = row({
   },
 });
 
+/** What a fee is counted by. A deposit comes back with the final. */
+export const FEE_PERS = [
+  "permit",
+  "connection",
+  "structure",
+  "inspection",
+  "hour",
+  "reinspection",
+  "deposit",
+] as const;
+export type FeePer = (typeof FEE_PERS)[number];
+
 export type Fee = RowOf<typeof FEE>;
 
 export const FEE = row({
@@ -168,7 +181,42 @@ export const FEE = row({
     authorityId: words,
     title: name("a title"),
     amount: cents,
-    per: oneOf(["permit", "connection", "inspection"]),
+    per: oneOf(FEE_PERS),
+    /** Asked only for permits of this kind; null: for each. */
+    permitKind: late(maybe(oneOf(PERMIT_KINDS))),
+    /** So many are in the base fee already. */
+    included: late(usually(whole(1_000), 0)),
+    citation: words,
+    asOf: day,
+  },
+});
+
+/** What an inspection has to be passed before: nothing, covering the pipe, or the final. */
+export const INSPECTION_NEEDS = ["no", "backfill", "final"] as const;
+export type InspectionNeed = (typeof INSPECTION_NEEDS)[number];
+
+/** In what the lead of an inspection’s booking is counted. */
+export const BOOKING_UNITS = ["hours", "business-days"] as const;
+
+/** One kind of inspection of this authority: how it is booked, and what cannot go on before it passed. */
+export type InspectionKind = RowOf<typeof INSPECTION_KIND>;
+
+export const INSPECTION_KIND = row({
+  one: "kind of inspection",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    title: name("a title"),
+    /** For permits of this kind; null: for each. */
+    permitKind: maybe(oneOf(PERMIT_KINDS)),
+    neededBefore: usually(oneOf(INSPECTION_NEEDS), "no"),
+    /** How long before it is booked; 0: nothing is said. */
+    lead: usually(whole(1_000), 0),
+    leadUnit: usually(oneOf(BOOKING_UNITS), "business-days"),
+    /** Calls after this time of day count for the next business day; empty: none is said. */
+    cutOff: timeOfDay,
+    /** The result is a test’s figures: pressure at its start and end, minutes, and who witnessed it. */
+    asksForFigures: yesNo,
     citation: words,
     asOf: day,
   },
@@ -207,6 +255,7 @@ export const AUTHORITY_PARTS = {
   rules: RESPONSIBILITY_RULE,
   requirements: REQUIREMENT,
   fees: FEE,
+  inspectionKinds: INSPECTION_KIND,
   clockRules: CLOCK_RULE,
   holidays: HOLIDAY,
   /** In the order in which they may be taken. */

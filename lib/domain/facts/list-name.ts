@@ -50,6 +50,7 @@ export const LIST_NAMES = [
   "permits",
   "permitSteps",
   "corrections",
+  "permitFees",
   "requirementMarks",
   "applications",
   "ownerAuthorizations",

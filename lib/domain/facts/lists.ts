@@ -36,6 +36,7 @@ import {
   PERMIT_STEP,
   REQUIREMENT_MARK,
 } from "./permit.ts";
+import { PERMIT_FEE_ENTRY } from "./permit-fee.ts";
 import { BEND, FIXED_POINT, PLAN_PICTURE, PLAN_SHAPE, TIE } from "./plan.ts";
 import { RECONNECTION } from "./reconnection.ts";
 import { PERMIT_RECORD, RECORD_ENTRY } from "./record.ts";
@@ -105,6 +106,7 @@ export const LISTS = {
   permits: PERMIT,
   permitSteps: PERMIT_STEP,
   corrections: CORRECTION,
+  permitFees: PERMIT_FEE_ENTRY,
   requirementMarks: REQUIREMENT_MARK,
   applications: APPLICATION,
   ownerAuthorizations: OWNER_AUTHORIZATION,

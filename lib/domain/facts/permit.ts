@@ -5,6 +5,7 @@ import {
   late,
   maybe,
   oneOf,
+  quantity,
   type RowOf,
   ref,
   row,
@@ -102,7 +103,7 @@ export const LOCATE_TICKET = row({
   },
 });
 
-const INSPECTION_RESULTS = ["booked", "passed", "failed", "cancelled"] as const;
+const INSPECTION_RESULTS = ["booked", "passed", "passed-in-part", "failed", "cancelled"] as const;
 export type InspectionResult = (typeof INSPECTION_RESULTS)[number];
 
 export type Inspection = RowOf<typeof INSPECTION>;
@@ -116,8 +117,21 @@ export const INSPECTION = row({
     bookedFor: day,
     /** Time as `10:30`; empty where none is noted. */
     bookedAt: late(timeOfDay),
+    /** The end of the window as `12:00`; empty where none is given. */
+    bookedUntil: late(timeOfDay),
+    /** The authority’s kind of inspection; null: none of its list. */
+    kindId: late(maybe(idOf("the kind of inspection"))),
     inspector: words,
     result: usually(oneOf(INSPECTION_RESULTS), "booked"),
+    /** Pressure of a test in hundredths of a psi, at its start and at its end. */
+    startPsi: late(maybe(quantity)),
+    endPsi: late(maybe(quantity)),
+    /** How long a test ran, in hundredths of a minute. */
+    minutes: late(maybe(quantity)),
+    /** Who saw the test. */
+    witness: late(words),
+    /** Hours of the inspector that the authority charges, in hundredths. */
+    hours: late(maybe(quantity)),
     note: words,
   },
 });

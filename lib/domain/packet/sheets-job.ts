@@ -3,6 +3,7 @@ import { endOfWork } from "../clocks/work-end.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Property } from "../facts/party.ts";
 import { ROLE_WORDS } from "../facts/party.ts";
+import type { Permit } from "../facts/permit.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import type { Report } from "../findings/report.ts";
 import { formatFeet } from "../length/station.ts";
@@ -13,6 +14,7 @@ import { EN } from "../paper/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { feesOf } from "../permit/fees.ts";
 import { permitStateOf, permitStateWords } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../sharing/item-amount.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
@@ -159,19 +161,29 @@ const PERMITS = {
   other: "Other",
 };
 
-function feeBlocks({ file }: PacketInput): LetterBlock[] {
-  const rows = (file.authority?.fees ?? []).map(({ title, amount, per, citation, asOf }) => [
+function feeBlocks({ file, report }: PacketInput): LetterBlock[] {
+  const connections = report.tieIns.filter(({ live }) => live).length;
+  const permit = file.permits.find(({ kind }) => kind === "side-sewer") ?? file.permits[0];
+  const { lines, total } = feesOf(file, permit ?? UNNUMBERED, connections);
+  if (lines.length === 0) return [];
+  const rows = lines.map(({ fee: { title, citation, asOf }, sum, amount }) => [
     title,
-    `per ${per}`,
     `${citation}, as of ${EN.day(asOf)}`,
+    sum,
     formatCents(amount),
   ]);
-  if (rows.length === 0) return [];
   return [
     heading("Fees per the authority’s schedule"),
-    ...table(["Fee", "Per", "Source", "Amount"], rows, { numeric: [3] }),
+    ...table(
+      ["Fee", "Source", "Calculation", "Amount"],
+      rows.length === 1 ? rows : [...rows, ["Total", "", "", formatCents(total)]],
+      { numeric: [3], totals: rows.length === 1 ? 0 : 1 },
+    ),
   ];
 }
+
+/** The line’s own permit before it is on file. */
+const UNNUMBERED: Permit = { id: "", kind: "side-sewer", number: "", expiresOn: null, note: "" };
 
 /**
  * Every piece of work, what is done, where, and what the work is valued at. How the amounts come about

@@ -223,6 +223,11 @@ export function isDoneWith(state: PermitState): boolean {
   return state === "expired" || PERMIT_MOVES[state].length === 0;
 }
 
+/** It came to nothing: no fee of it is owed any more. */
+export function isNeverIssued(state: PermitState): boolean {
+  return state === "withdrawn" || state === "superseded" || state === "denied";
+}
+
 /** Whose move it is. */
 export type PermitMover = "office" | "authority" | "crew" | "nobody";
 

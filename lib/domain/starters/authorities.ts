@@ -2,12 +2,16 @@ import { offeredHolidays } from "../calendar/holiday-sets.ts";
 import {
   AUTHORITY_PART_NAMES,
   type Authority,
+  FEE,
   type Fee,
+  INSPECTION_KIND,
+  type InspectionKind,
   type RefusalStep,
   type Requirement,
   type ResponsibilityRule,
 } from "../facts/authority.ts";
 import type { ClockRule } from "../facts/clock-rule.ts";
+import { usualRow } from "../facts/field.ts";
 import type {
   DrawingItem,
   PavementRule,
@@ -30,7 +34,7 @@ interface Kind {
   readonly about: string;
   readonly rules: readonly Row<ResponsibilityRule>[];
   readonly permitDays: number;
-  readonly fees: readonly Row<Fee>[];
+  readonly fees: readonly Omit<Row<Fee>, "permitKind" | "included">[];
 }
 
 /** A row without what is the same for all rows of an example. */
@@ -92,7 +96,7 @@ const KINDS: Record<Starter, Kind> = {
     fees: [
       { title: "Side sewer repair permit", amount: 28_000, per: "permit" },
       { title: "Each building connected", amount: 1_500, per: "connection" },
-      { title: "Reinspection", amount: 12_000, per: "inspection" },
+      { title: "Reinspection", amount: 12_000, per: "reinspection" },
     ],
   },
   "town-cleanout": {
@@ -266,6 +270,12 @@ const STEPS: readonly Row<RefusalStep>[] = [
   },
 ];
 
+/** What they come to look at; which of it holds the backfill or the final is for the office to say. */
+const INSPECTIONS: readonly Pick<InspectionKind, "title" | "lead" | "leadUnit">[] = [
+  { title: "Open trench, before backfill", lead: 1, leadUnit: "business-days" },
+  { title: "Final", lead: 1, leadUnit: "business-days" },
+];
+
 /** The examples to choose from, each with what sets it apart. */
 export function starterChoices(): readonly { readonly starter: Starter; readonly about: string }[] {
   return STARTERS.map((starter) => ({ starter, about: KINDS[starter].about }));
@@ -301,7 +311,11 @@ export function starterAuthority(
     note: "Started from an invented example. Check every row against your code before you rely on it.",
     rules: numbered("rule", kind.rules).map((rule) => ({ ...rule, url: "", note: "" })),
     requirements,
-    fees: numbered("fee", kind.fees),
+    fees: numbered("fee", kind.fees).map((fee) => ({ ...usualRow(FEE), ...fee })),
+    inspectionKinds: numbered("inspection", INSPECTIONS).map((each) => ({
+      ...usualRow(INSPECTION_KIND),
+      ...each,
+    })),
     clockRules: numbered("clock", clocks(kind.permitDays)),
     conditions: numbered("condition", conditionsOf(requirements)),
     permitOrders: numbered("order", ORDERS),

@@ -77,7 +77,10 @@ export function utilityColumns({ locateTickets }: Pick<LineFile, "locateTickets"
 }
 
 /** What is kept of an inspection; two permits of one kind and number are told apart. */
-export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridColumn[] {
+export function inspectionColumns({
+  permits,
+  authority,
+}: Pick<LineFile, "permits" | "authority">): GridColumn[] {
   return [
     {
       key: "title",
@@ -118,5 +121,24 @@ export function inspectionColumns({ permits }: Pick<LineFile, "permits">): GridC
       choices: optionsOf(INSPECTION_WORDS),
     },
     { key: "note", title: "Note", kind: "text", width: 24 },
+    {
+      key: "kindId",
+      title: "Kind",
+      kind: "choice",
+      width: 18,
+      hint: "From the authority’s list",
+      choices: [
+        { value: "", label: "not on its list" },
+        ...distinct(
+          (authority?.inspectionKinds ?? []).map(({ id, title }) => ({ value: id, label: title })),
+        ),
+      ],
+    },
+    { key: "bookedUntil", title: "Until", kind: "time", width: 9, hint: "End of the window" },
+    { key: "startPsi", title: "Start psi", kind: "hundredths", width: 8 },
+    { key: "endPsi", title: "End psi", kind: "hundredths", width: 8 },
+    { key: "minutes", title: "Minutes", kind: "hundredths", width: 8 },
+    { key: "witness", title: "Witness", kind: "text", width: 14 },
+    { key: "hours", title: "Hours charged", kind: "hundredths", width: 9 },
   ];
 }

@@ -49,7 +49,7 @@ export function InspectionGrid({ lineId, file }: GridProps) {
       table="inspections"
       rows={file.inspections.map((inspection) => ({ ...inspection }))}
       columns={inspectionColumns(file)}
-      blank={{ permitId: file.permits[0]?.id ?? "", bookedFor: null }}
+      blank={{ permitId: file.permits[0]?.id ?? "", bookedFor: null, kindId: null }}
       addWord="inspection"
       label="Inspections"
       emptyWords="No inspection scheduled."

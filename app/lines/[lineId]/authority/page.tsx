@@ -9,12 +9,11 @@ import { lineFileOf } from "../file.ts";
 import { HoldBoxes } from "../holds.tsx";
 import { QuestionHead } from "../question-head.tsx";
 import { Checklist } from "./checklist.tsx";
-import { Fees } from "./fees.tsx";
 import { PacketSection } from "./packet-section.tsx";
 
 export const metadata: Metadata = { title: "What does the authority need?" };
 
-/** What the application takes: the checklist, the packet that meets it, and the fees. */
+/** What the application takes: the checklist, and the packet that meets it. */
 export default async function PacketPage({
   params,
 }: {
@@ -44,15 +43,6 @@ export default async function PacketPage({
         </Section>
       ) : (
         <Checklist lineId={lineId} file={file} checks={packet.checks} work={work} />
-      )}
-      {file.authority === null ? null : (
-        <Section
-          title="Fees"
-          folded="estimate for one permit"
-          note="From the authority’s fee schedule. Verify before paying."
-        >
-          <Fees file={file} report={report} authority={file.authority} />
-        </Section>
       )}
     </>
   );

@@ -1,7 +1,9 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type {
   Boundary,
-  Fee,
+  FeePer,
+  InspectionKind,
+  InspectionNeed,
   RefusalStepKind,
   RequirementDue,
   RulePattern,
@@ -110,10 +112,34 @@ const MEANINGS: Record<ClockMeaning, string> = {
   expires: "expires",
 };
 
-const PER: Record<Fee["per"], string> = {
+const PER: Record<FeePer, string> = {
   permit: "permit",
   connection: "connection",
+  structure: "property served",
   inspection: "inspection",
+  hour: "inspector’s hour",
+  reinspection: "reinspection",
+  deposit: "deposit, returned",
+};
+
+const NEEDED: Record<InspectionNeed, string> = {
+  no: "nothing",
+  backfill: "backfill",
+  final: "the final",
+};
+
+const BOOKING: Record<InspectionKind["leadUnit"], string> = {
+  hours: "hours",
+  "business-days": "business days",
+};
+
+/** Rows that hold for one kind of permit, or for each. */
+const FOR_PERMIT: GridColumn = {
+  key: "permitKind",
+  title: "Permit",
+  kind: "choice",
+  width: 16,
+  choices: [{ value: "", label: "any permit" }, ...options(PERMITS)],
 };
 
 const HOLDERS: Record<WorkHolder, string> = {
@@ -247,6 +273,32 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
     choices: options(PER),
     pasteHeadings: ["for each"],
   },
+  ...SOURCE,
+  { key: "included", title: "Included", kind: "whole", hint: "So many cost nothing extra" },
+  FOR_PERMIT,
+];
+
+export const INSPECTION_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "title",
+    title: "Inspection",
+    kind: "text",
+    width: 24,
+    required: true,
+    example: "Open trench",
+  },
+  {
+    key: "neededBefore",
+    title: "Needed before",
+    kind: "choice",
+    choices: options(NEEDED),
+    hint: "The permit does not go on without it",
+  },
+  FOR_PERMIT,
+  { key: "lead", title: "Book ahead", kind: "whole", example: "1" },
+  { key: "leadUnit", title: "Counted in", kind: "choice", choices: options(BOOKING) },
+  { key: "cutOff", title: "Call by", kind: "time", hint: "Later calls count for the next day" },
+  { key: "asksForFigures", title: "Test figures", kind: "yesno" },
   ...SOURCE,
 ];
 

@@ -25,6 +25,7 @@ import {
   CLOCK_COLUMNS,
   FEE_COLUMNS,
   HOLIDAY_COLUMNS,
+  INSPECTION_COLUMNS,
   REFUSAL_COLUMNS,
   REQUIREMENT_COLUMNS,
   RULE_COLUMNS,
@@ -123,8 +124,33 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           addWord="fee"
           rows={authority.fees}
           columns={FEE_COLUMNS}
-          blank={{ per: "permit", asOf: day }}
+          blank={{ per: "permit", included: 0, permitKind: null, asOf: day }}
           emptyWords="No fees yet. Example: Side sewer repair permit, $280.00, per permit."
+        />
+      </Section>
+      <Section
+        title="Inspections"
+        id="inspections"
+        folded={counted(authority.inspectionKinds.length, "inspection")}
+        note="Each kind, how it is booked, and what cannot go on before it passed."
+      >
+        <PartsGrid
+          {...grid}
+          part="inspectionKinds"
+          label="Kinds of inspection"
+          addWord="inspection"
+          rows={authority.inspectionKinds}
+          columns={INSPECTION_COLUMNS}
+          blank={{
+            neededBefore: "no",
+            permitKind: null,
+            lead: 0,
+            leadUnit: "business-days",
+            cutOff: "",
+            asksForFigures: false,
+            asOf: day,
+          }}
+          emptyWords="No inspections yet. Example: Open trench, needed before backfill, book 1 business day ahead, call by 3:00 PM."
         />
       </Section>
       <Section

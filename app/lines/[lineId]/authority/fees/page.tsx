@@ -1,0 +1,99 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Empty } from "#app/_components/empty.tsx";
+import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { Permit } from "#lib/domain/facts/permit.ts";
+import { feeSentences, feesOf } from "#lib/domain/permit/fees.ts";
+import { isNeverIssued, permitName, permitStateOf } from "#lib/domain/permit/steps.ts";
+import { lineFileOf } from "../../file.ts";
+import { LineGrid } from "../../line-grid.tsx";
+import { QuestionHead } from "../../question-head.tsx";
+import { feeColumns } from "./columns.ts";
+import { FeeTable } from "./fee-table.tsx";
+
+export const metadata: Metadata = { title: "Fees" };
+
+/** Before a permit is on file, what the line’s own would cost. */
+const EXPECTED: Permit = { id: "", kind: "side-sewer", number: "", expiresOn: null, note: "" };
+
+/** What each permit costs by the authority’s schedule, what was billed, paid and returned. */
+export default async function FeesPage({
+  params,
+}: {
+  readonly params: Promise<{ lineId: string }>;
+}) {
+  const { lineId } = await params;
+  const { file, report } = await lineFileOf(lineId);
+  const connections = report.tieIns.filter(({ live }) => live).length;
+  const running = file.permits.filter((permit) => !isNeverIssued(permitStateOf(file, permit)));
+  const permits = running.length === 0 ? [EXPECTED] : running;
+  return (
+    <>
+      <QuestionHead lineId={lineId} question="authority" />
+      {file.authority === null ? (
+        <Section title="Fees">
+          <Empty title="No authority is selected for this line.">
+            <p>
+              Select it with its rule under{" "}
+              <Link href={`/lines/${lineId}/responsibility`}>Who is responsible for what?</Link>
+            </p>
+          </Empty>
+        </Section>
+      ) : (
+        permits.map((permit, at) => (
+          <Section
+            key={permit.id}
+            title={permit.id === "" ? "Estimate for the side sewer permit" : permitName(permit)}
+            {...(at === 0
+              ? {
+                  note: "From the authority’s fee schedule, counted from this file. Verify before paying.",
+                }
+              : {})}
+          >
+            <PermitPart file={file} permit={permit} connections={connections} />
+          </Section>
+        ))
+      )}
+      {file.permits.length === 0 ? null : (
+        <Section
+          title="Bills, payments and refunds"
+          id="payments"
+          note="With the authority alone; what neighbors pay is in the ledger."
+        >
+          <LineGrid
+            lineId={lineId}
+            table="permitFees"
+            rows={file.permitFees.map((entry) => ({ ...entry }))}
+            columns={feeColumns(file)}
+            blank={{ permitId: file.permits[0]?.id ?? "", kind: "paid", feeId: null, on: null }}
+            addWord="amount"
+            label="Bills, payments and refunds"
+            emptyWords="Nothing billed or paid yet."
+          />
+        </Section>
+      )}
+    </>
+  );
+}
+
+function PermitPart({
+  file,
+  permit,
+  connections,
+}: {
+  readonly file: LineFile;
+  readonly permit: Permit;
+  readonly connections: number;
+}) {
+  if (file.authority === null) return null;
+  const fees = feesOf(file, permit, connections);
+  return (
+    <div className="stack">
+      {feeSentences(fees, permitStateOf(file, permit) === "final").map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+      <FeeTable fees={fees} authority={file.authority} />
+    </div>
+  );
+}
