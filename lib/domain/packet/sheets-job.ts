@@ -173,12 +173,8 @@ function feeBlocks({ file, report }: PacketInput): LetterBlock[] {
     formatCents(amount),
   ]);
   return [
-    heading("Fees per the authority’s schedule"),
-    ...table(
-      ["Fee", "Source", "Calculation", "Amount"],
-      rows.length === 1 ? rows : [...rows, ["Total", "", "", formatCents(total)]],
-      { numeric: [3], totals: rows.length === 1 ? 0 : 1 },
-    ),
+    heading(`Fees per the authority’s schedule: ${formatCents(total)}`),
+    ...table(["Fee", "Source", "Calculation", "Amount"], rows, { numeric: [3] }),
   ];
 }
 
