@@ -1,5 +1,6 @@
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import type { FileDrawing, StripBand, StripMark } from "#lib/domain/strip/drawing.ts";
+import { Heads } from "./heads.tsx";
 
 /** The drawing in words: everything that it shows, in tables. */
 export function StripTable({ drawing }: { readonly drawing: FileDrawing }) {
@@ -16,13 +17,7 @@ export function StripTable({ drawing }: { readonly drawing: FileDrawing }) {
       {runs.length === 0 ? null : (
         <table className="plain">
           <caption>What each run saw</caption>
-          <thead>
-            <tr>
-              <th scope="col">Run</th>
-              <th scope="col">Sections</th>
-              <th scope="col">Result</th>
-            </tr>
-          </thead>
+          <Heads of={["Run", "Sections", "Result"]} />
           <tbody>
             {runs.map((run) => (
               <tr key={run.id}>
@@ -71,19 +66,15 @@ function MarkTable({
   return (
     <table className="plain">
       <caption>{title}</caption>
-      <thead>
-        <tr>
-          <th scope="col" className="num">
-            Station, ft
-          </th>
-          <th scope="col" className="num">
-            Uncertainty, ± ft
-          </th>
-          <th scope="col">Mark</th>
-          <th scope="col">Paired with</th>
-          <th scope="col">What it is</th>
-        </tr>
-      </thead>
+      <Heads
+        of={[
+          { num: "Station, ft" },
+          { num: "Uncertainty, ± ft" },
+          "Mark",
+          "Paired with",
+          "What it is",
+        ]}
+      />
       <tbody>
         {marks.map((mark) => (
           <tr key={mark.id}>

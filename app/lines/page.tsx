@@ -3,6 +3,7 @@ import Link from "next/link";
 import { Old } from "#app/_components/being-renewed.tsx";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -89,13 +90,7 @@ function LineTable({
   return (
     <div className="scroll">
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col">Town</th>
-            <th scope="col">Most urgent</th>
-          </tr>
-        </thead>
+        <Heads of={["Line", "Town", "Most urgent"]} />
         <tbody>
           {lines.map((line) => (
             <tr key={line.lineId}>

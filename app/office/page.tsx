@@ -3,6 +3,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { StarterFields } from "#app/_components/starter-fields.tsx";
@@ -72,26 +73,16 @@ function Authorities({
       ) : (
         <div className="scroll">
           <table className="plain">
-            <thead>
-              <tr>
-                <th scope="col">Authority</th>
-                <th scope="col" className="num">
-                  Rules
-                </th>
-                <th scope="col" className="num">
-                  Requirements
-                </th>
-                <th scope="col" className="num">
-                  Fees
-                </th>
-                <th scope="col" className="num">
-                  Deadlines
-                </th>
-                <th scope="col" className="num">
-                  Holidays
-                </th>
-              </tr>
-            </thead>
+            <Heads
+              of={[
+                "Authority",
+                { num: "Rules" },
+                { num: "Requirements" },
+                { num: "Fees" },
+                { num: "Deadlines" },
+                { num: "Holidays" },
+              ]}
+            />
             <tbody>
               {authorities.map((authority) => (
                 <tr key={authority.id}>

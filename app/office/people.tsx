@@ -3,6 +3,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
 import type { User } from "#lib/domain/facts/user.ts";
 import { addUserAction } from "./actions.ts";
@@ -21,13 +22,7 @@ export function People({
     <div className="stack">
       <div className="scroll">
         <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">Name</th>
-              <th scope="col">Email address</th>
-              <th scope="col">Role</th>
-            </tr>
-          </thead>
+          <Heads of={["Name", "Email address", "Role"]} />
           <tbody>
             {users.map((user) => (
               <tr key={user.id}>

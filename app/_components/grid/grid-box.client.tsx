@@ -1,28 +1,27 @@
 "use client";
 
-import { type Ref, useEffect, useId, useImperativeHandle, useMemo, useRef, useState } from "react";
+import { type Ref, useId, useImperativeHandle, useMemo, useRef, useState } from "react";
 import { useSelection } from "../selection.client.tsx";
 import { useLive } from "../use-live.ts";
 import { useNarrow } from "../use-narrow.ts";
-import { formatCell } from "./cell.ts";
-import type { CellCommand } from "./cell-keys.ts";
 import { readClipboard } from "./clipboard.ts";
-import { type GridColumn, type GridLink, type GridRow, UNIT_WORDS } from "./column.ts";
-import { computedSum } from "./computed.ts";
+import type { GridColumn, GridLink, GridRow } from "./column.ts";
 import { ConflictPanel } from "./conflict.client.tsx";
-import { valueAt } from "./field-path.ts";
+import { Foot, Head } from "./ends.tsx";
+import { focusCell, stayNear, useBackToCell, useRevealed } from "./focus.ts";
 import { Frame } from "./frame.client.tsx";
 import styles from "./grid.module.css";
 import type { GridLine, GridSpec, GridState } from "./grid-state.ts";
 import { newRowId } from "./new-id.ts";
+import { obey } from "./obey.ts";
 import { PastePanel } from "./paste-panel.client.tsx";
 import { blankKey } from "./paste-rows.ts";
-import type { Place } from "./problems.ts";
-import { NUMERIC, Row, type RowHandlers } from "./row.client.tsx";
+import { Row, type RowHandlers } from "./row.client.tsx";
 import { startGrid } from "./state.ts";
 import { StatusLine } from "./status-line.client.tsx";
-import { drawRow, useRowWindow } from "./use-row-window.ts";
+import { useRowWindow } from "./use-row-window.ts";
 import { type Rows, type SaveRows, useRows } from "./use-rows.ts";
+import { useStable } from "./use-stable.ts";
 
 export interface GridProps {
   /** The revision that `rows` are; it only ever grows. */
@@ -207,76 +206,6 @@ function Gap({ height }: { readonly height: number }) {
   );
 }
 
-function Head({
-  columns,
-  readOnly,
-}: {
-  readonly columns: readonly GridColumn[];
-  readonly readOnly: boolean;
-}) {
-  return (
-    <thead>
-      <tr>
-        <th scope="col" className={styles["number"]}>
-          <span className="hidden">Row</span>
-        </th>
-        {columns.map((column) => (
-          <th
-            key={column.key}
-            scope="col"
-            className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}
-          >
-            {column.title}
-            {UNIT_WORDS[column.kind] === "" || column.kind === "day" ? null : (
-              <span className={styles["unit"]}> {UNIT_WORDS[column.kind]}</span>
-            )}
-          </th>
-        ))}
-        {readOnly ? null : (
-          <th scope="col" className={styles["end"]}>
-            <span className="hidden">Remove</span>
-          </th>
-        )}
-      </tr>
-    </thead>
-  );
-}
-
-function Foot({
-  columns,
-  state,
-}: {
-  readonly columns: readonly GridColumn[];
-  readonly state: GridState;
-}) {
-  if (!columns.some((column) => column.total === true)) return null;
-  return (
-    <tfoot>
-      <tr>
-        <th scope="row" className={styles["number"]}>
-          Total
-        </th>
-        {columns.map((column) => (
-          <td key={column.key} className={styles[NUMERIC.has(column.kind) ? "numeric" : "plain"]}>
-            {column.total === true ? sumOf(column, state) : ""}
-          </td>
-        ))}
-        <td />
-      </tr>
-    </tfoot>
-  );
-}
-
-function sumOf(column: GridColumn, state: GridState): string {
-  const rows = state.lines.map((line) => line.values);
-  if (column.computed !== undefined) return computedSum(column.computed, rows);
-  const sum = rows.reduce((total, row) => {
-    const value = valueAt(row, column.key);
-    return typeof value === "number" ? total + value : total;
-  }, 0);
-  return formatCell(column, sum);
-}
-
 function useHandlers({
   grid,
   spec,
@@ -345,135 +274,6 @@ function useRemote(
   );
 }
 
-interface Here {
-  readonly row: number;
-  readonly column: number;
-  readonly box: HTMLElement | null;
-  readonly grid: Rows;
-  readonly spec: GridSpec;
-}
-
-function obey(command: CellCommand, { row, column, box, grid, spec }: Here) {
-  const { state, dispatch } = grid;
-  if (typeof command === "object") {
-    focusCell(box, placeAt(command, { row, column }, { state, spec }));
-  } else if (command === "undo" || command === "redo") {
-    dispatch({ do: command });
-    stayNear(box, { row, column });
-  } else if (command === "remove-row") {
-    const line = state.lines[row];
-    if (line === undefined) return;
-    dispatch({ do: "remove", key: line.key });
-    stayNear(box, { row, column });
-  } else if (command === "fill-down") {
-    const above = state.lines[row - 1];
-    const into = spec.columns[column];
-    if (above === undefined || into === undefined) return;
-    const text = formatCell(into, valueAt(above.values, into.key));
-    const key = state.lines[row]?.key ?? blankKey(state);
-    dispatch({ do: "type", key, column: into, text, newId: newRowId() });
-  } else if (command === "cancel") box?.querySelector<HTMLElement>("[data-leave]")?.focus();
-}
-
-function placeAt(
-  command: Extract<CellCommand, object>,
-  at: { row: number; column: number },
-  { state, spec }: { state: GridState; spec: GridSpec },
-): { row: number; column: number } {
-  const lastRow = state.lines.length;
-  const lastColumn = spec.columns.length - 1;
-  if ("edge" in command) {
-    if (command.edge === "row-start") return { row: at.row, column: 0 };
-    if (command.edge === "row-end") return { row: at.row, column: lastColumn };
-    if (command.edge === "first") return { row: 0, column: 0 };
-    return { row: lastRow, column: lastColumn };
-  }
-  return {
-    row: Math.min(Math.max(at.row + command.rows, 0), lastRow),
-    column: Math.min(Math.max(at.column + command.columns, 0), lastColumn),
-  };
-}
-
-function focusCell(box: HTMLElement | null, { row, column }: { row: number; column: number }) {
-  // The blank line may become a row with the same stroke: look for the cell once that is drawn.
-  requestAnimationFrame(() => {
-    drawRow(box, row);
-    const cell =
-      box?.querySelector<HTMLElement>(`[data-place="${row}:${column}"]`) ??
-      box?.querySelector<HTMLElement>(`tr[data-folded="true"][data-number="${row}"] button`);
-    cell?.focus();
-    cell?.scrollIntoView({ block: "nearest", inline: "nearest" });
-  });
-}
-
-/** Where the row with the cursor went, the cursor goes to the row that took its place. */
-function stayNear(box: HTMLElement | null, { row, column }: Place) {
-  requestAnimationFrame(() => {
-    if (box === null || box.contains(document.activeElement)) return;
-    drawRow(box, row);
-    const at = Array.from({ length: row + 1 }, (_none, up) => row - up);
-    const cells = at.map((each) =>
-      box.querySelector<HTMLElement>(`[data-place="${each}:${column}"]`),
-    );
-    cells.find((cell) => cell !== null)?.focus();
-  });
-}
-
 function blankLine(state: GridState): GridLine {
   return { key: blankKey(state), id: "", values: {}, raw: {}, problems: {} };
-}
-
-/** Brings the row of what was selected on the strip into view, unless somebody is typing here. */
-function useRevealed(
-  box: { readonly current: HTMLElement | null },
-  selected: string | null,
-  lines: readonly GridLine[],
-) {
-  const now = useRef(lines);
-  now.current = lines;
-  useEffect(() => {
-    if (selected === null || box.current?.contains(document.activeElement)) return;
-    const at = now.current.findIndex(({ id }) => id === selected);
-    if (at < 0) return;
-    drawRow(box.current, at);
-    const row = box.current?.querySelector(`[data-row-id="${CSS.escape(selected)}"]`);
-    row?.scrollIntoView({ block: "nearest" });
-  }, [box, selected]);
-}
-
-/** Once it is said where pasted columns go, the cursor is back where they were pasted. */
-function useBackToCell(box: { readonly current: HTMLElement | null }, asked: GridState["asked"]) {
-  const before = useRef(asked);
-  useEffect(() => {
-    const last = before.current;
-    before.current = asked;
-    if (last !== null && asked === null)
-      focusCell(box.current, { row: last.at, column: last.column });
-  }, [box, asked]);
-}
-
-/** The same object for as long as its content is the same: pages hand over new ones at each render. */
-function useStable<T>(value: T): T {
-  const kept = useRef(value);
-  if (kept.current !== value && fingerprint(kept.current) !== fingerprint(value))
-    kept.current = value;
-  return kept.current;
-}
-
-const numbered = new WeakMap<object, number>();
-let lastNumber = 0;
-
-/** Content as text; a function counts as itself. */
-function fingerprint(value: unknown): string {
-  return JSON.stringify(value, (_name, part: unknown) =>
-    typeof part === "function" ? numberOf(part) : part,
-  );
-}
-
-function numberOf(part: object): number {
-  const known = numbered.get(part);
-  if (known !== undefined) return known;
-  lastNumber += 1;
-  numbered.set(part, lastNumber);
-  return lastNumber;
 }

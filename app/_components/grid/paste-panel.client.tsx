@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useId, useRef, useState } from "react";
+import { Heads } from "../heads.tsx";
 import { Scroll } from "../scroll.tsx";
 import type { GridColumn } from "./column.ts";
 import styles from "./grid.module.css";
@@ -72,13 +73,7 @@ function Panel({
       <p>Choose where each one goes. Nothing is pasted until then.</p>
       <Scroll>
         <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">Pasted</th>
-              <th scope="col">First values</th>
-              <th scope="col">Goes into</th>
-            </tr>
-          </thead>
+          <Heads of={["Pasted", "First values", "Goes into"]} />
           <tbody>
             {pasted.open.map((place) => (
               <OpenColumn

@@ -1,5 +1,6 @@
 "use client";
 
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { CellChange } from "#app/_components/typed-cell.ts";
 import { ROLE_WORDS } from "#lib/domain/facts/party.ts";
@@ -25,15 +26,7 @@ export function ListedRows({
       <h3>{title}</h3>
       <Scroll>
         <table className="plain" aria-label={`${title}: properties and people`}>
-          <thead>
-            <tr>
-              <th scope="col">Row</th>
-              <th scope="col">Property</th>
-              <th scope="col">People</th>
-              <th scope="col">Mail goes to</th>
-              <th scope="col">How it was read</th>
-            </tr>
-          </thead>
+          <Heads of={["Row", "Property", "People", "Mail goes to", "How it was read"]} />
           <tbody>
             {rows.map((row) => (
               <ListedLine key={row.number} row={row} {...(onSame ? { onSame } : {})} />

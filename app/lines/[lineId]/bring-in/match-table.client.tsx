@@ -2,6 +2,7 @@
 
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { firstValues, letterOf } from "#app/_components/grid/paste.ts";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import styles from "./bring-in.module.css";
 import { type Match, type Reading, UNSAID, unsaidIn, widthOf, withMeaning } from "./sort-rows.ts";
@@ -26,13 +27,7 @@ export function MatchTable({
     <>
       <Scroll>
         <table className={`plain ${styles["match"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">In the file</th>
-              <th scope="col">First values</th>
-              <th scope="col">Import as</th>
-            </tr>
-          </thead>
+          <Heads of={["In the file", "First values", "Import as"]} />
           <tbody>
             {Array.from({ length: widthOf(rows) }, (_none, at) => {
               const heading = (head === null ? "" : (rows[head]?.[at] ?? "")) || letterOf(at);

@@ -1,20 +1,9 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
-import { FITTING_WORDS } from "#lib/domain/facts/line-words.ts";
 import { OBSERVATION } from "#lib/domain/facts/run.ts";
-import {
-  DEGREE_WORDS,
-  FAULT_WORDS,
-  materialChoices,
-  OBSERVATION_WORDS,
-  withNone,
-} from "../field-terms.ts";
-import {
-  DEGREE_SYNONYMS,
-  FAULT_SYNONYMS,
-  FITTING_SYNONYMS,
-  OBSERVATION_SYNONYMS,
-} from "../synonyms.ts";
+import { DEGREE_WORDS, FAULT_WORDS, OBSERVATION_WORDS, withNone } from "../field-terms.ts";
+import { pipeColumns, uncertaintyColumn } from "../pipe-columns.ts";
+import { DEGREE_SYNONYMS, FAULT_SYNONYMS, OBSERVATION_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 
 /** Columns before and after the station that is worked out beside each reading. */
@@ -57,28 +46,7 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     width: 15,
     pasteHeadings: ["fault"],
   },
-  {
-    key: "diameter",
-    title: "Size",
-    kind: "inches",
-    width: 6,
-    pasteHeadings: ["diameter", "pipe size"],
-  },
-  {
-    key: "material",
-    title: "Material",
-    kind: "choice",
-    choices: materialChoices(),
-    width: 16,
-    pasteHeadings: ["pipe material"],
-  },
-  {
-    key: "fitting",
-    title: "Fitting",
-    kind: "choice",
-    choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
-    width: 9,
-  },
+  ...pipeColumns(),
   {
     key: "toCounter",
     title: "To",
@@ -112,22 +80,9 @@ export const OBSERVATION_COLUMNS: readonly GridColumn[] = [
     width: 6,
     hint: "Depth of standing water, if given",
   },
-  {
-    key: "uncertainty",
-    title: "Uncertainty ±",
-    kind: "feet",
-    width: 9,
-    hint: "How far off this reading may be; filled when the counter is typed as “about 31” or “31–33”",
-    pasteHeadings: [
-      "give or take",
-      "plus or minus",
-      "plus minus",
-      "off by",
-      "accuracy",
-      "tolerance",
-      "uncertainty",
-    ],
-  },
+  uncertaintyColumn(
+    "How far off this reading may be; filled when the counter is typed as “about 31” or “31–33”",
+  ),
   {
     key: "videoSecond",
     title: "Video",

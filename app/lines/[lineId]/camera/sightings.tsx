@@ -1,6 +1,7 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
@@ -36,17 +37,7 @@ export function Sightings({
       <JustMoved {...part} />
       <Scroll>
         <table className={`plain ${stacked["stacked"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Tie-in</th>
-              <th scope="col" className="num">
-                Station, ft
-              </th>
-              <th scope="col">Side</th>
-              <th scope="col">Seen as</th>
-              <th scope="col">Sightings</th>
-            </tr>
-          </thead>
+          <Heads of={["Tie-in", { num: "Station, ft" }, "Side", "Seen as", "Sightings"]} />
           <tbody>
             {onPage(report.tieIns, from, AT_ONCE).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { formatExactCents } from "#lib/domain/split/exact.ts";
@@ -17,14 +18,7 @@ export function CalculationTable({
   return (
     <Scroll>
       <table className={`plain ${styles["steps"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Step</th>
-            <th scope="col" className="num">
-              Exact
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Step", { num: "Exact" }]} />
         <tbody>
           {steps.map((step, at) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a calculation have no names and never move

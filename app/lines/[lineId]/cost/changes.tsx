@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
@@ -113,20 +114,7 @@ function BeforeAfter({
   return (
     <Scroll>
       <table className={`plain ${styles["steps"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Property</th>
-            <th scope="col" className="num">
-              Before
-            </th>
-            <th scope="col" className="num">
-              After
-            </th>
-            <th scope="col" className="num">
-              Difference
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Property", { num: "Before" }, { num: "After" }, { num: "Difference" }]} />
         <tbody>
           {shares.map((share) => (
             <tr key={share.key}>

@@ -1,5 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -56,18 +57,7 @@ function Proposed({
       <Scroll>
         <table className={`plain ${styles["steps"]}`}>
           <caption>Units by {table}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              <th scope="col">Calculation</th>
-              <th scope="col" className="num">
-                Weight
-              </th>
-              <th scope="col" className="num">
-                Current weight
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Property", "Calculation", { num: "Weight" }, { num: "Current weight" }]} />
           <tbody>
             {weights.map(({ propertyId, label, words, weight }) => (
               <tr key={propertyId}>

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
@@ -23,18 +24,7 @@ export function ScopeSums({ file }: { readonly file: LineFile }) {
             ? ""
             : `, without ${counted(left, "item")} of another option or a change order that does not count`}
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Item</th>
-            <th scope="col">Where</th>
-            <th scope="col" className="num">
-              Calculation
-            </th>
-            <th scope="col" className="num">
-              Amount
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Item", "Where", { num: "Calculation" }, { num: "Amount" }]} />
         <tbody>
           {items.map((item) => (
             <tr key={item.id}>

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -43,14 +44,7 @@ export function Statements({
     >
       <div className="pair">
         <table className={`plain ${styles["steps"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Statement</th>
-              <th scope="col" className="num">
-                Share
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Statement", { num: "Share" }]} />
           <tbody>
             {places.map((propertyId) => (
               <tr key={propertyId}>

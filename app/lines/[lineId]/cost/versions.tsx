@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -73,17 +74,7 @@ export function Version({
       {report === null ? null : <Stale file={file} report={report} version={version} />}
       <Scroll>
         <table className={`plain ${styles["steps"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              <th scope="col" className="num">
-                Amount
-              </th>
-              <th scope="col" className="num">
-                Of this, recoverable
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Property", { num: "Amount" }, { num: "Of this, recoverable" }]} />
           <tbody>
             {version.shares.map((share) => (
               <tr key={share.propertyId ?? share.tieInId}>

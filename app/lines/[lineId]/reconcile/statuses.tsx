@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -26,15 +27,7 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
     >
       <Scroll>
         <table className={`plain ${stacked["stacked"]} ${styles["statuses"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Tie-in</th>
-              <th scope="col">Location</th>
-              <th scope="col">Owner</th>
-              <th scope="col">Status</th>
-              <th scope="col">Summary</th>
-            </tr>
-          </thead>
+          <Heads of={["Tie-in", "Location", "Owner", "Status", "Summary"]} />
           <tbody>
             {inOrder(report.tieIns).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>

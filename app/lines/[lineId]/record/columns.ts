@@ -1,9 +1,10 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
-import { MEASURED_WORDS, materialChoices, RECORD_KIND_WORDS, withNone } from "../field-terms.ts";
-import { FITTING_SYNONYMS, SIDE_SYNONYMS } from "../synonyms.ts";
+import { SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import { MEASURED_WORDS, RECORD_KIND_WORDS, withNone } from "../field-terms.ts";
+import { pipeColumns, uncertaintyColumn } from "../pipe-columns.ts";
+import { SIDE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 import { propertyChoices } from "../who/columns.ts";
 
@@ -92,29 +93,7 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       width: 9,
       hint: "Left or right looking upstream",
     },
-    {
-      key: "diameter",
-      title: "Size",
-      kind: "inches",
-      width: 6,
-      example: "4",
-      pasteHeadings: ["diameter", "pipe size"],
-    },
-    {
-      key: "material",
-      title: "Material",
-      kind: "choice",
-      choices: materialChoices(),
-      width: 16,
-      pasteHeadings: ["pipe material"],
-    },
-    {
-      key: "fitting",
-      title: "Fitting",
-      kind: "choice",
-      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
-      width: 9,
-    },
+    ...pipeColumns({ example: "4" }),
     {
       key: "propertyId",
       title: "Property",
@@ -125,21 +104,8 @@ export function entryColumns(file: Pick<LineFile, "properties">): GridColumn[] {
       pasteHeadings: ["for", "address"],
     },
     { key: "note", title: "Note", kind: "text", width: 28 },
-    {
-      key: "uncertainty",
-      title: "Uncertainty ±",
-      kind: "feet",
-      width: 9,
-      hint: "How far off the distance on the record may be; filled when it is typed as “about 21” or “20–22”",
-      pasteHeadings: [
-        "give or take",
-        "plus or minus",
-        "plus minus",
-        "off by",
-        "accuracy",
-        "tolerance",
-        "uncertainty",
-      ],
-    },
+    uncertaintyColumn(
+      "How far off the distance on the record may be; filled when it is typed as “about 21” or “20–22”",
+    ),
   ];
 }

@@ -1,15 +1,12 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PermitRecord } from "#lib/domain/facts/record.ts";
-import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import { MEASURED_WORDS } from "../field-terms.ts";
 import { lineFileOf } from "../file.ts";
+import { LineGrid } from "../line-grid.tsx";
 import { QuestionHead } from "../question-head.tsx";
-import { RowsGrid } from "../rows-grid.tsx";
 import { entryColumns, recordColumns } from "./columns.ts";
 
 export const metadata = { title: "What is on record?" };
@@ -21,15 +18,13 @@ export default async function RecordPage({
 }) {
   const { lineId } = await params;
   const { file, may } = await lineFileOf(lineId);
-  const revisions = getRevisions(db(), lineId);
-  const shared = { lineId, file, revisions, readOnly: !may("work-the-file") };
   return (
     <>
       <QuestionHead lineId={lineId} question="record" />
       {file.records.length === 0 ? <FirstRecord /> : null}
-      <Records {...shared} />
+      <Records file={file} />
       {file.records.map((record) => (
-        <Entries key={record.id} record={record} {...shared} />
+        <Entries key={record.id} record={record} file={file} mayAdd={may("work-the-file")} />
       ))}
       {file.entries.length === 0 ? null : (
         <p>
@@ -40,13 +35,6 @@ export default async function RecordPage({
       )}
     </>
   );
-}
-
-interface GridProps {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly revisions: Record<RowTable, number>;
-  readonly readOnly: boolean;
 }
 
 function FirstRecord() {
@@ -63,21 +51,19 @@ function FirstRecord() {
   );
 }
 
-function Records({ lineId, file, revisions, readOnly }: GridProps) {
+function Records({ file }: { readonly file: LineFile }) {
   return (
     <Section
       title="Records"
       note="A record is not proof. Many agencies say their cards must be verified in the field."
     >
-      <RowsGrid
-        lineId={lineId}
+      <LineGrid
+        lineId={file.line.id}
         table="records"
-        base={revisions.records}
         rows={file.records}
         columns={recordColumns(file)}
         addWord="record"
         emptyWords="No record yet. Enter the first one here; its entries go below."
-        readOnly={readOnly}
       />
     </Section>
   );
@@ -85,35 +71,36 @@ function Records({ lineId, file, revisions, readOnly }: GridProps) {
 
 function Entries({
   record,
-  lineId,
   file,
-  revisions,
-  readOnly,
-}: GridProps & { readonly record: PermitRecord }) {
+  mayAdd,
+}: {
+  readonly record: PermitRecord;
+  readonly file: LineFile;
+  readonly mayAdd: boolean;
+}) {
+  const lineId = file.line.id;
   return (
     <Section
       title={`Entries on ${record.title}`}
       note={measureNote(record)}
       actions={
-        readOnly ? null : (
+        mayAdd ? (
           <Link
             href={`/lines/${lineId}/bring-in?table=entries&to=${encodeURIComponent(record.id)}`}
           >
             Import rows from a file
           </Link>
-        )
+        ) : null
       }
     >
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="entries"
         where={{ recordId: record.id }}
-        base={revisions.entries}
         rows={file.entries}
         columns={entryColumns(file)}
         addWord="entry"
         emptyWords="No entry yet. Enter the connections as the record shows them, or paste them from a spreadsheet."
-        readOnly={readOnly}
       />
     </Section>
   );

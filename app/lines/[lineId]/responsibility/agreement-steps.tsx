@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
@@ -117,14 +118,7 @@ function Holders({
   return (
     <Scroll>
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Title holder</th>
-            <th scope="col">Property</th>
-            <th scope="col">Signed</th>
-            <th scope="col">Notarized</th>
-          </tr>
-        </thead>
+        <Heads of={["Title holder", "Property", "Signed", "Notarized"]} />
         <tbody>
           {holders.map((holder) => (
             <tr key={holder.partyId}>

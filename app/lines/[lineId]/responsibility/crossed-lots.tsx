@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { Crossing } from "#lib/domain/facts/line.ts";
@@ -18,14 +19,7 @@ export function CrossedLots({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Lot</th>
-            <th scope="col">Crossed</th>
-            <th scope="col">Easement</th>
-            <th scope="col">What this means</th>
-          </tr>
-        </thead>
+        <Heads of={["Lot", "Crossed", "Easement", "What this means"]} />
         <tbody>
           {crossingUses(file, report.reaches).map(({ crossing, uses }) => (
             <tr key={crossing.id}>

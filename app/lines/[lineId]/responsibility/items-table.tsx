@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -32,16 +33,7 @@ export function ItemsTable({
     <>
       <Scroll>
         <table className={`plain ${stacks["stacks"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Work</th>
-              <th scope="col">Kind</th>
-              <th scope="col" className="num">
-                Amount
-              </th>
-              <th scope="col">Responsible</th>
-            </tr>
-          </thead>
+          <Heads of={["Work", "Kind", { num: "Amount" }, "Responsible"]} />
           <tbody>
             {onPage(items, from, AT_ONCE).map((item) => (
               <tr key={item.id}>

@@ -1,4 +1,5 @@
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -35,16 +36,7 @@ export function SectionTable({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Section</th>
-            <th scope="col">Serves</th>
-            <th scope="col">Owner</th>
-            <th scope="col">Repaired by</th>
-            <th scope="col">Responsible</th>
-            <th scope="col">Pipe</th>
-          </tr>
-        </thead>
+        <Heads of={["Section", "Serves", "Owner", "Repaired by", "Responsible", "Pipe"]} />
         <tbody>
           {sections.map((section) => (
             <SelectableRow

@@ -1,14 +1,13 @@
-import { Readable } from "node:stream";
-import type { ReadableStream } from "node:stream/web";
 import { writable } from "#app/db.ts";
 import { sentenceOf } from "#app/messages.ts";
 import { isFromOwnPage } from "#app/own-origin.ts";
 import { refusedRequest, signedOut } from "#app/refused-request.ts";
 import { actOf, getUser } from "#app/session.ts";
+import { storedBody } from "#app/stored-body.ts";
 import { readEnv } from "#lib/env.ts";
 import type { RefusalReason } from "#lib/operations/act.ts";
 import { addUpload, mayAddUpload } from "#lib/operations/add-upload.ts";
-import { type StoreProblem, storeFile } from "#lib/storage/store.ts";
+import type { StoreProblem } from "#lib/storage/store.ts";
 
 const REASONS: Record<StoreProblem, { reason: RefusalReason; status: number }> = {
   "too-large": { reason: "too-large", status: 413 },
@@ -31,13 +30,8 @@ export async function PUT(
   const { lineId } = await params;
   const may = mayAddUpload(act, lineId);
   if (!may.ok) return refusedRequest(403, sentenceOf(may.error));
-  const { body } = request;
-  if (body === null) return refusedRequest(400, "Nothing was stored: the file is empty.");
-  const { dataFolder, uploadLimit } = readEnv();
-  const stored = await storeFile(dataFolder, Readable.fromWeb(body as ReadableStream), {
-    declared: declaredIn(request),
-    limit: uploadLimit,
-  });
+  const stored = await storedBody(request, readEnv().uploadLimit);
+  if (stored === null) return refusedRequest(400, "Nothing was stored: the file is empty.");
   if (!stored.ok) {
     const { reason, status } = REASONS[stored.error.reason];
     return refusedRequest(status, sentenceOf({ reason, detail: stored.error.detail }));
@@ -46,9 +40,4 @@ export async function PUT(
   const added = addUpload(act, { lineId, name, stored: stored.value, note: "" });
   if (!added.ok) return refusedRequest(404, sentenceOf(added.error));
   return Response.json({ id: added.value.uploadId }, { status: 201 });
-}
-
-function declaredIn(request: Request): number | null {
-  const length = request.headers.get("content-length");
-  return length !== null && /^\d+$/.test(length) ? Number(length) : null;
 }

@@ -1,12 +1,9 @@
-import { Readable } from "node:stream";
-import type { ReadableStream } from "node:stream/web";
 import { isFromOwnPage } from "#app/own-origin.ts";
 import { refusedRequest } from "#app/refused-request.ts";
+import { storedBody } from "#app/stored-body.ts";
 import { LINK_FILE_LIMIT } from "#lib/domain/consent/private-link.ts";
 import { LINK_WORDS } from "#lib/domain/consent/words.ts";
-import { readEnv } from "#lib/env.ts";
 import { addLinkFile, mayAddLinkFile } from "#lib/operations/add-link-file.ts";
-import { storeFile } from "#lib/storage/store.ts";
 import { doorOf, languageOf, stopWords } from "../door.ts";
 
 /** Takes in a neighbor's photo or paper, written to disk as it comes; the answer names its id. */
@@ -21,12 +18,8 @@ export async function PUT(
   const { token } = await params;
   const may = mayAddLinkFile(door, token);
   if (!may.ok) return refusedRequest(403, stopWords(words, may.error));
-  const { body } = request;
-  if (body === null) return refusedRequest(400, words.stops["bad-file"]);
-  const stored = await storeFile(readEnv().dataFolder, Readable.fromWeb(body as ReadableStream), {
-    declared: declaredIn(request),
-    limit: LINK_FILE_LIMIT,
-  });
+  const stored = await storedBody(request, LINK_FILE_LIMIT);
+  if (stored === null) return refusedRequest(400, words.stops["bad-file"]);
   if (!stored.ok) {
     const stop = stored.error.reason === "too-large" ? "too-large" : "bad-file";
     return refusedRequest(stop === "too-large" ? 413 : 415, words.stops[stop]);
@@ -35,9 +28,4 @@ export async function PUT(
   const added = addLinkFile(door, may.value, { name, stored: stored.value });
   if (!added.ok) return refusedRequest(403, stopWords(words, added.error));
   return Response.json({ id: added.value.uploadId }, { status: 201 });
-}
-
-function declaredIn(request: Request): number | null {
-  const length = request.headers.get("content-length");
-  return length !== null && /^\d+$/.test(length) ? Number(length) : null;
 }

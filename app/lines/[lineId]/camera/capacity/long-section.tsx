@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { METHOD_WORDS, percentOf } from "#lib/domain/capacity/words.ts";
 import type { Capacity } from "#lib/domain/findings/capacity.ts";
@@ -124,16 +125,16 @@ function LevelTable({ capacity }: { readonly capacity: Capacity }) {
   return (
     <Scroll>
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Station, ft</th>
-            <th scope="col">Ground, ft</th>
-            <th scope="col">Depth, ft</th>
-            <th scope="col">Invert, ft</th>
-            <th scope="col">Uncertainty, ± ft</th>
-            <th scope="col">Measured by</th>
-          </tr>
-        </thead>
+        <Heads
+          of={[
+            "Station, ft",
+            "Ground, ft",
+            "Depth, ft",
+            "Invert, ft",
+            "Uncertainty, ± ft",
+            "Measured by",
+          ]}
+        />
         <tbody>
           {capacity.levels.map((level) => (
             <tr key={level.levelId}>

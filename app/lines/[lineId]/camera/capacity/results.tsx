@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { Heads } from "#app/_components/heads.tsx";
 import { SelectableRow } from "#app/_components/row-select.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -54,14 +55,7 @@ function SlopeTable({ slopes }: Pick<Capacity, "slopes">) {
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Between</th>
-            <th scope="col">Result</th>
-            <th scope="col">Slope</th>
-            <th scope="col">Reason</th>
-          </tr>
-        </thead>
+        <Heads of={["Between", "Result", "Slope", "Reason"]} />
         <tbody>
           {slopes.map(({ from, to, verdict, slope, sentence }) => (
             <SelectableRow key={from} id={slopeId({ from })}>
@@ -99,15 +93,7 @@ export function LoadResults({ capacity }: { readonly capacity: Capacity }) {
       <Result>
         <Scroll>
           <table className={`plain ${stacks["stacks"]}`}>
-            <thead>
-              <tr>
-                <th scope="col">Section</th>
-                <th scope="col">Pipe</th>
-                <th scope="col">Result</th>
-                <th scope="col">Load</th>
-                <th scope="col">Reason</th>
-              </tr>
-            </thead>
+            <Heads of={["Section", "Pipe", "Result", "Load", "Reason"]} />
             <tbody>
               {loaded.map(({ reach, found }) => (
                 <SelectableRow key={reach.from} id={loadId(reach)}>
@@ -180,17 +166,17 @@ function FlowTable({ flowing }: { readonly flowing: ReturnType<typeof flowStretc
     <Result>
       <Scroll>
         <table className={`plain ${stacks["stacks"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Section</th>
-              <th scope="col">Pipe</th>
-              <th scope="col">Slope</th>
-              <th scope="col">n</th>
-              <th scope="col">Running full</th>
-              <th scope="col">Half full</th>
-              <th scope="col">Full, over the slope’s uncertainty</th>
-            </tr>
-          </thead>
+          <Heads
+            of={[
+              "Section",
+              "Pipe",
+              "Slope",
+              "n",
+              "Running full",
+              "Half full",
+              "Full, over the slope’s uncertainty",
+            ]}
+          />
           <tbody>
             {flowing.map(({ flow, slope, ...reach }) => (
               <tr key={reach.from}>

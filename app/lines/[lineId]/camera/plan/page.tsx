@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PlanFigure } from "#app/_components/plan-figure.tsx";
@@ -77,16 +78,7 @@ function Places({ report }: LinePart) {
         <Section title="Sides by compass" foldedOnPhone={counted(report.tieIns.length, "tie-in")}>
           <Scroll>
             <table className="plain">
-              <thead>
-                <tr>
-                  <th scope="col">Tie-in</th>
-                  <th scope="col" className="num">
-                    Station, ft
-                  </th>
-                  <th scope="col">Side</th>
-                  <th scope="col">Ties from fixed points</th>
-                </tr>
-              </thead>
+              <Heads of={["Tie-in", { num: "Station, ft" }, "Side", "Ties from fixed points"]} />
               <tbody>
                 {report.tieIns.map(({ tieIn, station, side, compass }) => (
                   <tr key={tieIn.id}>

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -147,15 +148,7 @@ function Preview({
   return (
     <Scroll>
       <table className={`plain ${styles["preview"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Property</th>
-            <th scope="col">To</th>
-            <th scope="col" className="num">
-              Amount
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Property", "To", { num: "Amount" }]} />
         <tbody>
           {places.flatMap((propertyId) =>
             proposals

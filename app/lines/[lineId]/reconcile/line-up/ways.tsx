@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { AlignmentDecision } from "#lib/domain/facts/alignment-decision.ts";
@@ -107,14 +108,7 @@ function Ways({ alignment, ...part }: LinePart & { readonly alignment: Alignment
   return (
     <Scroll>
       <table className={`plain ${stacked["stacked"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Record as</th>
-            <th scope="col">Shifted</th>
-            <th scope="col">Matching entries</th>
-            <th scope="col">Decided</th>
-          </tr>
-        </thead>
+        <Heads of={["Record as", "Shifted", "Matching entries", "Decided"]} />
         <tbody>
           {ways.map((way) => (
             <tr key={way.key}>

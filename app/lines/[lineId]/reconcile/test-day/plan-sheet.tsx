@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -33,17 +34,7 @@ export function PlanTable({ file, day }: Omit<SheetPart, "report">) {
   return (
     <Scroll>
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Dye added</th>
-            <th scope="col">At</th>
-            <th scope="col">Dye</th>
-            <th scope="col">Watched</th>
-            <th scope="col">Until</th>
-            <th scope="col">Clear by</th>
-            <th scope="col">Result</th>
-          </tr>
-        </thead>
+        <Heads of={["Dye added", "At", "Dye", "Watched", "Until", "Clear by", "Result"]} />
         <tbody>
           {stopsInForce(file, day).map((stop) => (
             <StopRow key={stopKey(stop)} file={file} day={day} stop={stop} />

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { sayAny } from "#lib/domain/say/say-list.ts";
 import { CLUE_WEIGHTS } from "#lib/domain/tiein/candidate-weights.ts";
@@ -84,14 +85,7 @@ function Weights() {
         What is known about each address is added up by these weights. Scores, not probabilities.
       </p>
       <table className="plain small">
-        <thead>
-          <tr>
-            <th scope="col">What is known</th>
-            <th scope="col" className="num">
-              Weight
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["What is known", { num: "Weight" }]} />
         <tbody>
           {Object.entries(CLUE_WEIGHTS).map(([kind, { words, weight }]) => (
             <tr key={kind}>

@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Party } from "#lib/domain/facts/party.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
@@ -31,15 +32,7 @@ export function LikelyPair({
       <p className="muted">{because.join(" ")}</p>
       <div className="scroll">
         <table className="plain" aria-label={`${a.name} and ${b.name}`}>
-          <thead>
-            <tr>
-              <th scope="col">Name</th>
-              <th scope="col">On the line</th>
-              <th scope="col">Mailing address</th>
-              <th scope="col">Phone and email</th>
-              <th scope="col">On file</th>
-            </tr>
-          </thead>
+          <Heads of={["Name", "On the line", "Mailing address", "Phone and email", "On file"]} />
           <tbody>
             <PartyLine file={file} party={a} />
             <PartyLine file={file} party={b} />

@@ -1,10 +1,9 @@
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { RowTable } from "#lib/domain/facts/row-table.ts";
-import { linePartOf } from "../../line-part.ts";
+import { lineFileOf } from "../../file.ts";
+import { LineGrid } from "../../line-grid.tsx";
 import { counted } from "../../names.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
 import { crossingColumns, landColumns } from "../columns.ts";
 
 export const metadata = { title: "Lots and land" };
@@ -15,9 +14,8 @@ export default async function LandPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, revisions, mayFile } = await linePartOf(lineId);
+  const { file, report } = await lineFileOf(lineId);
   const open = report.holds.filter(({ cause }) => cause === "land-unknown").length;
-  const grids = { lineId, file, revisions, readOnly: !mayFile };
   return (
     <>
       <PageHead
@@ -28,55 +26,44 @@ export default async function LandPage({
             : `Not on file where ${counted(open, "work item digs", "work items dig")}`
         }
       />
-      <Land {...grids} />
-      <Crossings {...grids} />
+      <Land file={file} />
+      <Crossings file={file} />
     </>
   );
 }
 
-interface GridProps {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly revisions: Record<RowTable, number>;
-  readonly readOnly: boolean;
-}
-
-function Crossings({ lineId, file, revisions, readOnly }: GridProps) {
+function Crossings({ file }: { readonly file: LineFile }) {
   return (
     <Section
       title="Lots crossed"
       note="A lot the line runs through is affected even if it is not connected. Stations are feet from the main connection."
     >
-      <RowsGrid
-        lineId={lineId}
+      <LineGrid
+        lineId={file.line.id}
         table="crossings"
-        base={revisions.crossings}
         rows={file.crossings}
         columns={crossingColumns(file)}
         addWord="crossed lot"
         emptyWords="No crossed lots. If the line stays under the street and the connected lots, leave this blank."
-        readOnly={readOnly}
       />
     </Section>
   );
 }
 
-function Land({ lineId, file, revisions, readOnly }: GridProps) {
+function Land({ file }: { readonly file: LineFile }) {
   return (
     <Section
       title="Whose land"
       id="land"
       note="Whose land lies over the pipe, section by section, and what shows it. Where you dig, that decides whose consent and which permit you need; until it is entered, nothing is submitted or dug there."
     >
-      <RowsGrid
-        lineId={lineId}
+      <LineGrid
+        lineId={file.line.id}
         table="land"
-        base={revisions.land}
         rows={file.land}
         columns={landColumns(file)}
         addWord="section"
         emptyWords="Not entered yet. Enter the first section from the main, e.g. 0 to 12 ft, street."
-        readOnly={readOnly}
       />
     </Section>
   );
