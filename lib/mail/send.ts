@@ -1,3 +1,4 @@
+import { Transform } from "node:stream";
 import nodemailer from "nodemailer";
 import type { SmtpSettings } from "#lib/env.ts";
 import { composeMail } from "./compose.ts";
@@ -10,7 +11,12 @@ import type { MailMessage } from "./message.ts";
 export type SendOutcome =
   | { readonly state: "accepted"; readonly words: string }
   | { readonly state: "refused"; readonly words: string }
-  | { readonly state: "later"; readonly words: string };
+  | {
+      readonly state: "later";
+      readonly words: string;
+      /** The server had the whole message, and its answer was lost: it may have taken it. */
+      readonly unsure?: boolean;
+    };
 
 /** Hands one message to the SMTP server and says what it answered. */
 export async function sendMail(smtp: SmtpSettings, message: MailMessage): Promise<SendOutcome> {
@@ -25,25 +31,40 @@ export async function sendMail(smtp: SmtpSettings, message: MailMessage): Promis
     disableFileAccess: true,
     disableUrlAccess: true,
   });
+  let isWhole = false;
+  transport.use("stream", (mail, done) => {
+    mail.message.transform(
+      () =>
+        new Transform({
+          transform: (chunk, _encoding, next) => next(null, chunk),
+          flush: (end) => {
+            isWhole = true;
+            end();
+          },
+        }),
+    );
+    done();
+  });
   try {
     const sent = await transport.sendMail(composeMail(message));
     return { state: "accepted", words: oneLine(sent.response) };
   } catch (error) {
-    return outcomeOf(error);
+    return outcomeOf(error, isWhole);
   } finally {
     transport.close();
   }
 }
 
 /** Told apart by the server's own code: the library's codes are the same for both. */
-function outcomeOf(error: unknown): SendOutcome {
+function outcomeOf(error: unknown, isWhole: boolean): SendOutcome {
   const { responseCode, response, message } = error as {
     responseCode?: number;
     response?: string;
     message?: string;
   };
   const words = oneLine(response ?? message ?? "no answer");
-  const permanent = responseCode !== undefined && responseCode >= 500 && responseCode < 600;
+  if (responseCode === undefined) return { state: "later", words, unsure: isWhole };
+  const permanent = responseCode >= 500 && responseCode < 600;
   return { state: permanent ? "refused" : "later", words };
 }
 

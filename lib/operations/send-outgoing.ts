@@ -202,7 +202,8 @@ function close(place: Workplace, message: Outgoing, outcome: SendOutcome): void 
   const now = place.now();
   const gaveUp = outcome.state === "later" && message.attempts >= MOST_TRIES;
   const failed = outcome.state === "refused" || gaveUp;
-  const twice = message.problem.includes(MAYBE_TWICE) ? `; ${MAYBE_TWICE}` : "";
+  const unsure = outcome.state === "later" && outcome.unsure === true;
+  const twice = unsure || message.problem.includes(MAYBE_TWICE) ? `; ${MAYBE_TWICE}` : "";
   const said = `${outcome.words}${twice}`;
   const words = gaveUp ? `Given up after ${MOST_TRIES} tries: ${said}` : said;
   place.db.transaction(
