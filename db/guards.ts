@@ -44,6 +44,11 @@ const KEPT: Readonly<Record<string, Kept>> = {
     words: "the ledger is append-only",
   },
   signatures: { keys: [ROW, ["line_id", "consent_id"]], words: "signatures are append-only" },
+  wordings: {
+    keys: [["position"], ["kind", "language", "version"]],
+    words: "versions of a wording are append-only",
+  },
+  wording_uses: { keys: [["position"]], words: "which wording was in use is append-only" },
   link_visits: { keys: [["position"]], words: "the visits of links are append-only" },
   sign_ins: { keys: [["position"]], words: "the log of sign-ins is append-only" },
   permit_steps: { keys: [ROW], words: "the steps of permits are append-only" },

@@ -26,6 +26,7 @@ import { JOB_KINDS, JOB_STATES } from "#lib/domain/facts/job.ts";
 import { LINE_FACTS } from "#lib/domain/facts/line.ts";
 import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { LISTS } from "#lib/domain/facts/lists.ts";
+import { LETTER_KINDS } from "#lib/domain/facts/notice.ts";
 import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
 import {
   DRAWING_ITEM,
@@ -37,6 +38,7 @@ import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { OUTGOING_STATES } from "#lib/domain/notices/outgoing.ts";
+import { LANGUAGES } from "#lib/domain/say/language.ts";
 import {
   address,
   formFields,
@@ -243,6 +245,30 @@ export const forms = sqliteTable(
   },
   (t) => [primaryKey({ columns: [t.id, t.version] }), index("forms_authority").on(t.authorityId)],
 );
+
+/** How the office words its letters: versions, and from when which one is in use. */
+export const wordings = sqliteTable(
+  "wordings",
+  {
+    position: integer("position").primaryKey({ autoIncrement: true }),
+    kind: text("kind", { enum: LETTER_KINDS }).notNull(),
+    language: text("language", { enum: LANGUAGES }).notNull(),
+    version: integer("version").notNull(),
+    text: words("text"),
+    savedBy: words("saved_by"),
+    savedAt: words("saved_at"),
+  },
+  (t) => [uniqueIndex("wordings_version").on(t.kind, t.language, t.version)],
+);
+
+export const wordingUses = sqliteTable("wording_uses", {
+  position: integer("position").primaryKey({ autoIncrement: true }),
+  kind: text("kind", { enum: LETTER_KINDS }).notNull(),
+  language: text("language", { enum: LANGUAGES }).notNull(),
+  version: integer("version").notNull(),
+  by: words("used_by"),
+  at: words("used_at"),
+});
 
 // ── A line and what is known of it ─────────────────────────────────────────────────────────────
 

@@ -42,6 +42,7 @@ export const FLOORS = [
   // Told to people
   "report",
   "strip",
+  "wording",
   "paper",
   "mailing",
   "form",

@@ -13,6 +13,7 @@ import { formatPhone } from "#lib/domain/party/phone.ts";
 import { daysBetween } from "#lib/domain/time/days.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
+import { companyOf } from "#lib/operations/save-office.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { saveOfficeAction } from "./actions.ts";
 
@@ -91,7 +92,7 @@ export function OfficeFacts({
         <details className="screen-only">
           <summary>Edit</summary>
           <ActionForm action={saveOfficeAction} label="Company details">
-            <input type="hidden" name="seen" value={seenOf(office)} />
+            <input type="hidden" name="seen" value={seenOf(companyOf(office))} />
             <OfficeFields office={office} />
             <OfficePaperFields office={office} />
             <OfficeLetterFields office={office} />

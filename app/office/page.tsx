@@ -45,6 +45,14 @@ export default async function OfficePage() {
       >
         <Authorities authorities={listAuthorities(db())} may={may} />
       </Section>
+      <Section
+        title="Letter wording"
+        note="Your own sentences for each kind of letter, in English and Spanish."
+      >
+        <p>
+          <Link href="/office/wording">Open letter wording</Link>
+        </p>
+      </Section>
       <Section title="Users" note="Who can sign in, and what each can do.">
         <People users={listUsers(db())} may={may} me={user.id} />
       </Section>

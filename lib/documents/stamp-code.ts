@@ -44,15 +44,15 @@ export function stampCode(
       { text: words.type(door), size: 8, ink: SOFT },
     ];
   });
-  const untilWords = languages.map((language) =>
-    LINK_WORDS[language].printed.until(until[language]),
-  );
+  const [only, other] = languages.map((language) => LINK_WORDS[language].printed);
+  const days = languages.map((language) => LINK_WORDS[language].printed.until(until[language]));
+  const small = other === undefined ? [...days, only?.own ?? ""] : [days.join("  ·  ")];
   const all = [
     ...lines,
     { text: code, size: 13, ink: INK },
-    ...untilWords.map((text) => ({ text, size: 7.5, ink: SOFT })),
+    ...small.map((text) => ({ text, size: 7.5, ink: SOFT })),
   ];
-  let top = TOP + 4;
+  let top = TOP + 1;
   for (const { text, size, ink } of all) {
     const room = right - LEFT;
     const set = Math.min(size, (size * room) / font.widthOfTextAtSize(text, size));

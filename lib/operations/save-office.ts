@@ -20,7 +20,7 @@ export function saveOffice(
   return changeOffice(act, { deed: "run-the-office", action: "save-office" }, (db) => {
     const parsed = parse(OfficeShape, office);
     if (!parsed.ok) return parsed;
-    const before = getOffice(db);
+    const before = companyOf(getOffice(db));
     const last = getLastOfficeEntry(db, "save-office");
     const changed = changedSince(seen, { now: before, last });
     if (changed !== null) return changed;
@@ -32,4 +32,11 @@ export function saveOffice(
       write: (one) => putOffice(one, parsed.value),
     });
   });
+}
+
+/** What is typed of the company itself, as the form has it: without the wordings in use. */
+export function companyOf(office: Office | null): Office | null {
+  if (office === null) return null;
+  const { wordings: _inUse, ...company } = office;
+  return company;
 }

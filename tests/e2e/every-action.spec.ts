@@ -67,6 +67,8 @@ const ADMIN_ACTIONS = [
   "saveMappingsAction",
   "takeSuggestionsAction",
   "saveBoxAction",
+  "saveWordingAction",
+  "useWordingAction",
   "removeBoxAction",
 ];
 /** Of a person's own account; of whoever holds a link; of a new office. */

@@ -31,6 +31,8 @@ const PAGES = [
   "/lines/import",
   "/office",
   "/account",
+  "/office/wording",
+  "/office/wording/finding",
   "/office/authorities/authority-quillhaven",
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),

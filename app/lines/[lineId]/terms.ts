@@ -1,17 +1,16 @@
+import { LETTER_NAMES } from "#app/_components/letter-names.ts";
 import type { Boundary, RulePattern, SharedRule, WorkKind } from "#lib/domain/facts/authority.ts";
 import type { ClockEvent, ClockMeaning } from "#lib/domain/facts/clock-rule.ts";
 import type { CallOutcome, CallPurpose } from "#lib/domain/facts/household-call.ts";
 import type { Material } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/facts/line-words.ts";
-import type { LetterKind } from "#lib/domain/facts/notice.ts";
-import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
+
 import type { InspectionResult, PermitKind } from "#lib/domain/facts/permit.ts";
 import type { Place, Spread } from "#lib/domain/facts/scope.ts";
 import type { UnknownShares } from "#lib/domain/facts/split.ts";
 import type { UtilityAnswer, UtilityKind } from "#lib/domain/facts/utility-response.ts";
 import type { Holder } from "#lib/domain/findings/reach-finding.ts";
 import type { ChaseReason, ToldCell } from "#lib/domain/notices/told.ts";
-import { capital } from "#lib/domain/say/capital.ts";
 
 // Every closed set that these pages show, in the trade's plain words.
 
@@ -87,9 +86,7 @@ export const UNKNOWN_SHARE_WORDS: Record<UnknownShares, string> = {
 };
 
 /** The kinds of letter, as they stand alone. */
-export const LETTER_WORDS = Object.fromEntries(
-  Object.entries(LETTER_SAID).map(([kind, words]) => [kind, capital(words)]),
-) as Record<LetterKind, string>;
+export const LETTER_WORDS = LETTER_NAMES;
 
 export const TOLD_WORDS: Record<ToldCell["state"], string> = {
   draft: "draft",

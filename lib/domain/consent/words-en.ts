@@ -294,7 +294,8 @@ export const EN = {
   printed: {
     scan: "Scan to read and reply on your phone",
     type: (door: string) => `or go to ${door} and type this code`,
-    until: (day: string) => `Good through ${day}. Only for you; please don’t share it.`,
+    until: (day: string) => `Good through ${day}`,
+    own: "Only for you; please don’t share it",
   },
   /** Where the code of a letter on paper is typed. */
   door: {

@@ -260,7 +260,8 @@ export const ES: LinkWords = {
   printed: {
     scan: "Escanee para leer y responder en su teléfono",
     type: (door) => `o vaya a ${door} y escriba este código`,
-    until: (day) => `Vale hasta el ${day}. Es solo para usted; no lo comparta.`,
+    until: (day) => `Vale hasta el ${day}`,
+    own: "Es solo para usted; no lo comparta",
   },
   door: {
     title: "Abra su carta",

@@ -7,6 +7,7 @@ import type { ListName } from "./list-name.ts";
 import type { LISTS } from "./lists.ts";
 import type { OpenHours } from "./open-hours.ts";
 import type { Address } from "./party.ts";
+import type { Wording } from "./wording.ts";
 
 /** The rows of every list, as `observations: readonly Observation[]`. */
 type Lists = { readonly [L in ListName]: readonly RowOf<(typeof LISTS)[L]>[] };
@@ -51,4 +52,6 @@ export interface Office {
   readonly bothLanguages: boolean;
   /** IANA name; decides which day is today. */
   readonly zone: string;
+  /** The office’s own wordings of letters that are in use; kept apart from what is typed of the company. */
+  readonly wordings?: readonly Wording[];
 }

@@ -8,6 +8,7 @@ import { cautionBlocks } from "./cautions.ts";
 import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
 import { LETTER_PLANS } from "./kinds/index.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
+import { wordedBody } from "./worded.ts";
 
 /**
  * One letter as data: only its reader's own share, nobody blamed, the standing cautions always
@@ -60,7 +61,7 @@ function titleOf(facts: LetterFacts): string {
 function blocksOf(facts: LetterFacts): LetterBlock[] {
   const { notice, words, office } = facts;
   const by = notice.createdBy === "" ? office.name : notice.createdBy;
-  const body = LETTER_PLANS[notice.kind].body(facts);
+  const body = wordedBody(facts, LETTER_PLANS[notice.kind].body(facts));
   const asked = body.filter(isLead);
   return [
     ...asked,

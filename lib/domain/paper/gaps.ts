@@ -1,6 +1,7 @@
 import type { DeliveryMethod } from "../facts/notice.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { LETTER_PLANS } from "./kinds/index.ts";
+import { wordingGaps } from "./worded.ts";
 
 /** Carried by the post. */
 const POSTED: readonly DeliveryMethod[] = ["first-class", "certified"];
@@ -17,7 +18,7 @@ export function letterGaps(
   const facts = letterFacts(input);
   const { gaps } = LETTER_PLANS[facts.notice.kind];
   const checks = [hasReplyBy, ...gaps, ...(POSTED.includes(method) ? [hasAddress] : [])];
-  return checks.flatMap((check) => check(facts) ?? []);
+  return [...checks.flatMap((check) => check(facts) ?? []), ...wordingGaps(facts)];
 }
 
 function hasReplyBy({ notice }: LetterFacts): string | null {

@@ -44,6 +44,8 @@ export interface LetterPlan {
   readonly wantsReply?: true;
   /** Whether it asks this reader for no consent, though its kind does. */
   readonly asksNothing?: (facts: LetterFacts) => boolean;
+  /** The office’s own wording may stand in place of the sentences that are the same in every letter. */
+  readonly ownProse?: true;
   /** What stands between greeting and cautions. */
   readonly body: (facts: LetterFacts) => LetterBlock[];
   /** The answers that a reader may tick; none where no answer is asked for. */

@@ -117,6 +117,18 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     (db) => ({ declared: id(db, of("deliveries")), uploadId: id(db, of("uploads")) }),
     true,
   ),
+  saveWordingAction: {
+    args: () => [
+      { kind: "finding", language: "en" },
+      IDLE,
+      aForm({ text: "Hello {reader}.\n\n{facts}" }),
+    ],
+    writes: true,
+  },
+  useWordingAction: {
+    args: () => [{ kind: "finding", language: "en" }, IDLE, aForm({ version: "1" })],
+    writes: true,
+  },
   printLabelsAction: { args: (db) => [LINE, ["30", id(db, of("notices"))]], writes: true },
   printHangersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   draftBatchAction: onLine({ kind: "meeting", replyBy: "" }, true),

@@ -16,6 +16,7 @@ export const AUTHORITY_RESPONSE: LetterPlan = {
     es: "Respuesta sobre el desagüe privado compartido",
   },
   recipients: publicBodies,
+  ownProse: true,
   body: responseBody,
   choices: () => [],
   cautions: ["records", "official"],

@@ -27,6 +27,7 @@ export const CLOSE_OUT: LetterPlan = {
     es: "Documentos de cierre del desagüe compartido",
   },
   recipients: (file) => atEvery(file, withShareId(file), LOT_ROLES),
+  ownProse: true,
   body: doneBody,
   choices: () => [],
   cautions: ["official", "records", "gas"],

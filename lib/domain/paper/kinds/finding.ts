@@ -31,6 +31,7 @@ export const FINDING: LetterPlan = {
     es: "Lo que vio la cámara en el desagüe compartido",
   },
   recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_ROLES),
+  ownProse: true,
   body: findingBody,
   choices: ({ words }) => words.finding.choices,
   cautions: ["records", "cap", "gas", "sewage"],

@@ -17,6 +17,7 @@ export const MEETING: LetterPlan = {
     es: "Reunión sobre el desagüe compartido",
   },
   recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_ROLES),
+  ownProse: true,
   body: meetingBody,
   choices: ({ words }) => words.meeting.choices,
   cautions: ["official"],

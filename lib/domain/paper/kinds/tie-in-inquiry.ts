@@ -21,6 +21,7 @@ export const TIE_IN_INQUIRY: LetterPlan = {
   about: "tie-in",
   named: "reminders",
   wantsReply: true,
+  ownProse: true,
   body: inquiryBody,
   choices: ({ words }) => words.inquiry.choices,
   cautions: ["records", "cap", "gas", "official"],

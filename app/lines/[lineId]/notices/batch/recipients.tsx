@@ -6,6 +6,7 @@ import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import type { BatchRow } from "#lib/domain/mailing/batch.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { mailTo } from "#lib/domain/party/mail-to.ts";
+import { Beneath } from "../../beneath.tsx";
 import { partyName, stakeAt, tieInName } from "../../names.ts";
 import { LETTER_WORDS, TOLD_WORDS } from "../../terms.ts";
 import { GapList } from "../gap-list.tsx";
@@ -88,7 +89,7 @@ function Row({
       <td data-label="Because">{whyWords(file, row)}</td>
       <td data-label="Address">
         {noMail === null ? address : <span className="mend">No mail: {noMail}</span>}
-        {noEmail === null ? null : <span className="muted small"> {noEmail}</span>}
+        {noEmail === null ? null : <Beneath>{noEmail}</Beneath>}
         {noMail !== null && noEmail !== null ? (
           <span className="strong"> Deliver by hand or post it.</span>
         ) : null}
