@@ -30,7 +30,12 @@ export function asideClauses(talk: Talk): Set<number> {
   return aside;
 }
 
+/** `that’s two taps so far`: counted, not seen once more. */
+const COUNTED =
+  /\b(that's|makes|that makes|got|have|is) (one|two|three|four|five|six|seven|eight|\d) [\w']+( [\w']+)? (so far|total|in all|in total|now|altogether)\b/;
+
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
+  if (COUNTED.test(text)) return true;
   if (DEALS.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));

@@ -40,6 +40,7 @@ export function axisOf(
 
 function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | null {
   if (run.looks === "upstream") return null;
+  if (endsAtMain(talk, sense)) return "access";
   const zero = placeOfZero(talk);
   if (zero === "main") return "main";
   if (run.mainCounter !== null && run.mainCounter > 0) return "access";
@@ -49,6 +50,27 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   );
   const fromMain = distances.filter(({ distance }) => distance.base === "main").length;
   return fromMain > 0 && (zero === null || fromMain * 2 > distances.length) ? "main" : null;
+}
+
+/** So many readings tell a way. */
+const WAY = 3;
+
+/** `and there’s the main, sixty-three`, the farthest that was read: the footage was set at the way in. */
+function endsAtMain(talk: Talk, sense: Sense): boolean {
+  const read = talk.said.filter(
+    (mark): mark is Of<"distance"> =>
+      mark.what === "distance" && mark.distance.kind === "at" && !sense.unreal.has(mark.at),
+  );
+  const last = read.findLast(({ distance }) => distance.from > 0);
+  if (last === undefined || read.length < WAY || last.distance.base === "main") return false;
+  const farthest = read.every(({ distance }) => distance.from <= last.distance.from);
+  const reached = (talk.sentences.get(last.sentence) ?? []).some(
+    (mark) =>
+      mark.what === "thing" &&
+      mark.thing.kind === "main" &&
+      !/\b(from|off|of|to|toward)( the| our)?$/.test(wordsOf(talk, mark.from - 3, mark.from)),
+  );
+  return farthest && reached && last.distance.weight > 1;
 }
 
 /** What people call the sewer in the street, and where the lateral meets it. */
@@ -77,22 +99,59 @@ function isToldFromMain(talk: Talk): boolean {
 
 /** Words that say that the camera is at the main; `headed for the main` does not. */
 const AT_MAIN =
-  /\b(at|in|on|inside|reached|hit|this is|looking at|looking at is|here is|here's|sitting (in|at)|from)( the| our| my| your)?( \w+)? (main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection))\b|\bzero is the main\b|\bmain\b( \w+){0,3} zero\b/;
+  /\b(at|in|on|inside|reached|hit|hits|this is|that's|that is|that right there is|there's|looking at|looking at is|here is|here's|sitting (in|at)|from|out at)( the| our| my| your)?( \w+)? (main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection))\b|\bzero is the (main|tap)\b|\bmain\b( \w+){0,3} zero\b|\b(out|down|way out) (at|in) the street\b|\b(camera|head|it|i'm|we're)( is| already| out| down| all the way)* (at|in) the (street|city)\b|\b(down at|sitting at|here at) the (tap|wye|tee|saddle)\b|\b(city|public|street|town|county) (pipe|line|sewer|main)( [\w']+){0,2} (looking at|you see)\b/;
+/** `pushed it all the way out to the main`: the camera came there. */
+const CAME_TO_MAIN = new RegExp(
+  String.raw`\b(?:pushed|ran|run|shoved|went|got|fed|sent|made it|took it|hit|reached|came|been|am|i'm|we're|is)(?: [\w']+){0,6}? (?:to|at|in|into|hit|reached)(?: (?:the|our|your))? ${PUBLIC}\b|\b(?:hit|reached|made it to)(?: (?:the|our|your))? ${PUBLIC}\b`,
+);
+/** What is still ahead, told before the main is named. */
+const AHEAD =
+  /\b(till|until|we'll|i'll|gonna|going to|going from|headed|heading|towards?|go|want to|before|looking downstream|push(ing)? (to|from|for|out)|yesterday)\b/;
 const TOWARDS =
   /\b(to|toward|towards|for|till|until|down) (the |our )?(\w+ )?(main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection)|street)\b/;
 const ACCESS =
-  /\b(cleanout|clean out|house|access|stack|basement|cap|yard|garage|crawl space|toilet|riser)\b/;
+  /\b(cleanout|clean out|house|access|stack|basement|cap|yard|garage|crawl space|toilet|riser|two way|flange|vent)\b/;
+/** The camera comes back, as whoever begins at the main says. */
+const COMES_BACK =
+  /\b(pull|pulling|come|coming|drag|dragging|bring|bringing|work|working|walk|head|heading|back|backing)( it| her| this| our way| us| the camera)? (back|out)\b|\bon (the|my|our) way back\b|\bretract(ing)?\b|\bretriev(e|ing)\b|\bback(ing)? (it )?(up|out)\b/;
+
+/** So many sentences back, where the camera stands is told before its footage is set. */
+const STANDS = 3;
 
 /** Where the footage was set to zero: by the sentence that says so, else by those beside it. */
 function placeOfZero(talk: Talk): FootageFrom | null {
-  const zero = talk.said.find((mark) => mark.what === "distance" && mark.distance.from === 0);
+  const zero = zeroOf(talk);
   if (!zero) return startAtMain(talk) === null ? null : "main";
   const own = placeIn(talk, zero.sentence, { own: true });
-  return (
-    own ??
-    placeIn(talk, zero.sentence - 1, { own: false }) ??
-    placeIn(talk, zero.sentence + 1, { own: false })
+  if (own) return own;
+  for (let back = 1; back <= STANDS; back += 1) {
+    const before = placeBefore(talk, zero.sentence - back);
+    if (before) return before;
+  }
+  return placeIn(talk, zero.sentence + 1, { own: false });
+}
+
+/** The last zero that was told before anything was read off. */
+export function zeroOf(talk: Talk): Said | null {
+  const zeros = talk.said.filter((mark) => mark.what === "distance" && mark.distance.from === 0);
+  const [first] = zeros;
+  if (!first) return null;
+  const found = talk.said.find(
+    (mark) =>
+      mark.at > first.at &&
+      mark.what === "thing" &&
+      !/^(main|cleanout)$/.test(mark.thing.kind) &&
+      readingIn(talk, mark.sentence) !== null,
   );
+  return zeros.findLast((mark) => found === undefined || mark.at < found.at) ?? first;
+}
+
+/** Where the camera had come to: a footage read off there tells how far it went. */
+function placeBefore(talk: Talk, sentence: number): FootageFrom | null {
+  const words = sentenceAt(talk, sentence);
+  const came = CAME_TO_MAIN.exec(words) ?? AT_MAIN.exec(words);
+  if (came && !AHEAD.test(words.slice(0, came.index + came[0].length))) return "main";
+  return ACCESS.test(words) ? "access" : null;
 }
 
 function placeIn(
@@ -100,16 +159,19 @@ function placeIn(
   sentence: number,
   { own }: { readonly own: boolean },
 ): FootageFrom | null {
-  if (readingIn(talk, sentence)) return null;
   const words = sentenceAt(talk, sentence);
+  if (readingIn(talk, sentence)) return null;
   const named = (talk.sentences.get(sentence) ?? []).some(
     (mark) => mark.what === "thing" && mark.thing.kind === "main",
   );
-  const main = AT_MAIN.test(words) || (own && named && !TOWARDS.test(words));
+  const at = AT_MAIN.exec(words) ?? CAME_TO_MAIN.exec(words);
+  const arrived = at !== null && !AHEAD.test(words.slice(0, at.index + at[0].length));
+  const ahead = AHEAD.test(words.slice(0, Math.max(0, words.indexOf("main"))));
+  const main = arrived || (own && named && !TOWARDS.test(words) && !ahead);
   const access = ACCESS.test(words);
-  if (main && access) return AT_MAIN.test(words) ? "main" : "access";
+  if (main && access) return arrived ? "main" : "access";
   if (main && (own || !TOWARDS.test(words))) return "main";
-  return access ? "access" : null;
+  return access && !COMES_BACK.test(words) ? "access" : null;
 }
 
 function readingIn(talk: Talk, sentence: number): Said | null {

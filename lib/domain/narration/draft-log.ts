@@ -29,6 +29,7 @@ import {
   quoteOf,
   type Said,
   talkOf,
+  wordsOf,
 } from "./said.ts";
 import { marksIn } from "./scan.ts";
 import { senseOf } from "./sense.ts";
@@ -162,6 +163,8 @@ function readingsOf(ground: Ground): SpokenReading[] {
   const spoken = new Set(track.points.filter((point) => point.spoken).map(({ at }) => at));
   return talk.said.flatMap((mark): SpokenReading[] => {
     if (mark.what !== "distance" || !spoken.has(mark.at)) return [];
+    // `I’ve reset it`: zero by what was done, not read out.
+    if (/^reset/.test(wordsOf(talk, mark.from, mark.to))) return [];
     const { base } = mark.distance;
     const quote = quoteOf(talk, mark.clause, mark.clause);
     return endsOf(mark.distance).flatMap((end) => {

@@ -37,13 +37,26 @@ export function measureAt(clause: ClauseWords, at: number): Mark | null {
 
 /** `I’m zeroed at the cap`, `she’s on goose egg`, `counter says nothing`: the footage is zero. */
 function zeroAt(words: readonly string[], at: number): Mark | null {
-  if (words[at] === "zeroed") return zeroed(at, at + 1);
+  if (/^(zeroed|zeroing|zero'd|zeros)$/.test(words[at] ?? "")) return zeroed(at, at + 1);
+  if (isReset(words, at)) return zeroed(at, at + 1);
   if (words[at] === "goose" && words[at + 1] === "egg") return zeroed(at, at + 2);
   const before = words.slice(Math.max(0, at - 2), at).join(" ");
   const none = /^(nothing|nada|zip|nil)$/.test(words[at] ?? "");
   return none && /\b(counter|footage) (says|reads|shows|is|on|at)$/.test(before)
     ? zeroed(at, at + 1)
     : null;
+}
+
+/** `I’m resetting it`, `footage is reset there`, `reset the counter`. */
+function isReset(words: readonly string[], at: number): boolean {
+  if (!/^(reset|resetting|resets)$/.test(words[at] ?? "")) return false;
+  const behind = words.slice(at + 1, at + 3).join(" ");
+  const before = words.slice(Math.max(0, at - 4), at).join(" ");
+  return (
+    /^(it|the (counter|footage|reel|number)|my counter|here|there|at)\b/.test(behind) ||
+    /\b(counter|footage|reel|number|it|i'm|we're)( is| was| has been| got|'s)?$/.test(before) ||
+    behind === ""
+  );
 }
 
 function zeroed(at: number, to: number): Mark {

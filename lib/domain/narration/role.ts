@@ -187,7 +187,7 @@ function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
   return (
     short &&
     /\b(since|back in|in|circa|year)$/.test(lead) &&
-    !/\b(comes?|coming|come|broke|tied|ties|zoom|still|go|going|goes|are|is|right|back) in$/.test(
+    !/\b(comes?|coming|come|broke|tied|ties|tie|break|cut|tap|hammer|run|running|stick|sticking|pokes|sticks|zoom|still|go|going|goes|are|is|right|back) in$/.test(
       lead,
     )
   );
@@ -330,8 +330,11 @@ function isPieces({ follow, unit, number }: NumberAt): boolean {
 const PLACED =
   /\b(at|around|about|roughly|approximately|near|reads|reading|says|showing|show|counter|footage|is|that's|it's|we're|i'm|you're|on|past|over|under|of|exactly|say|mark|to|from|between|until|till|through|bout|be|was|called|it|put|puts|now|maybe|only|clear|make|hit|hits|hitting|here's|even|then|still|again|have|see)$/;
 
+/** Nobody counts more of a thing than this in one pipe; `forty, more roots` is read off. */
+const MANY = 1_200;
+
 const NOUN =
-  /^(of (those|these|them|the|us|my|our|your)|more|houses?|homes?|units?|people|families|places|spots|pieces|pipes?|joints|ones|lines|guys|men|man|owners|backups|bids|bathrooms?|families|others|different|separate|way|crew|kids|dogs|or (two|three|four)|in a row|minor|small|little|big|hairlines?)\b/;
+  /^(of (those|these|them|the|us|my|our|your)|houses?|homes?|units?|people|families|places|spots|pieces|pipes|joints|ones|lines|guys|men|man|owners|backups|bids|bathrooms?|families|others|different|separate|way|crew|kids|dogs|or (two|three|four)|in a row|minor|small|little|big|hairlines?)\b/;
 
 /** `zero roots`: none of them; any other zero is that of the footage. */
 const NONE_OF =
@@ -343,6 +346,7 @@ function isCount(n: NumberAt): boolean {
   if (unit || number.parts) return false;
   if (number.value === 0) return NONE_OF.test(follow);
   if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
+  if (number.value <= MANY && /^more\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.
   if (number.value > 1_200) return NAMED.test(lead) && !HARDLY_OF.test(lead) && !first;
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;

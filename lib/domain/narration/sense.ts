@@ -90,7 +90,32 @@ const BACK = 3;
 function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): Said | null {
   if (inClause(talk, mark.clause).some((other) => isTurn(other, "another"))) return null;
   if (mark.thing.describes && isNext(talk, mark)) return null;
-  const before = talk.said
+  const before = lastOfKind(talk, mark, unreal);
+  if (!before) return null;
+  const known = SEEN_BEFORE.test(wordsOf(talk, mark.to, mark.to + 3));
+  return known || isMeantAgain(talk, mark, before) ? before : null;
+}
+
+/** Named with `that`, or just after, and not read off elsewhere. */
+function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boolean {
+  if (isReadElsewhere(talk, mark, before)) return false;
+  const back = mark.sentence - before.sentence;
+  if (mark.thing.describes) return back <= 1;
+  const lead = wordsOf(talk, mark.from - 3, mark.from);
+  if (/\bas the$/.test(lead)) return false;
+  if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
+  const named = /\b(that's|it's|that is|it is|definitely|called it)( a| an)?$/.test(lead);
+  const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
+  return named && back <= 1 && !own;
+}
+
+/** The last thing of its kind that was seen before it. */
+function lastOfKind(
+  talk: Talk,
+  mark: Of<"thing">,
+  unreal: ReadonlySet<number>,
+): Of<"thing"> | undefined {
+  return talk.said
     .slice(0, mark.at)
     .findLast(
       (old): old is Of<"thing"> =>
@@ -99,16 +124,11 @@ function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>
         old.thing.kind === mark.thing.kind &&
         old.thing.fault === mark.thing.fault,
     );
-  if (!before || isReadElsewhere(talk, mark, before)) return null;
-  const back = mark.sentence - before.sentence;
-  if (mark.thing.describes) return back <= 1 ? before : null;
-  const lead = wordsOf(talk, mark.from - 3, mark.from);
-  if (/\bas the$/.test(lead)) return null;
-  if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK ? before : null;
-  const named = /\b(that's|it's|that is|it is|definitely|called it)( a| an)?$/.test(lead);
-  const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
-  return named && back <= 1 && !own ? before : null;
 }
+
+/** `that lateral back there`, `the crack we saw going in`. */
+const SEEN_BEFORE =
+  /^(back there|back here|(that )?(we|i) (just )?(saw|passed|had|showed|mentioned|told|called|said)|from before|(from )?earlier|going in|on the way (in|out|down))\b/;
 
 /** Farther apart, hundredths of a foot, two that were read off are two. */
 const APART = 200;

@@ -95,3 +95,95 @@ test("Spanish of another crew", () => {
     ["hole", 50],
   ]);
 });
+
+/** What is said of one thing in several sentences, and what a log keeps of it: kind or fault, with its feet. */
+const ONE_THING: readonly (readonly [talk: string, log: string])[] = [
+  [
+    "0:30 Twenty-two, roots in the joint.\n0:36 Those roots are coming from the top, see em.\n1:00 Forty, tap on the left.\n1:06 That tap's the neighbor's.",
+    "roots@22 tie-in@40",
+  ],
+  [
+    "0:30 There's a crack at twenty-two.\n0:34 It's a pretty bad crack.\n1:00 And a wye at forty on the right. The wye looks old.",
+    "crack@22 tie-in@40",
+  ],
+  [
+    "0:30 Starting into a belly, thirty.\n0:40 Still in the belly.\n0:50 And the belly ends at thirty-six.",
+    "belly@30-36",
+  ],
+  [
+    "0:30 Twenty-two, roots, and you can see where the roots cracked the pipe.",
+    "roots@22 crack@22",
+  ],
+  ["0:30 Twenty-two, roots.\n1:00 Forty, more roots.", "roots@22 roots@40"],
+  [
+    "0:30 Twenty-two, tap left.\n1:00 Another tap at forty, same side.\n1:10 So that's two taps so far.",
+    "tie-in@22 tie-in@40",
+  ],
+  [
+    "0:30 Twenty-two, broken pipe. See the broken piece there. That break needs to be dug up.",
+    "broken@22",
+  ],
+  [
+    "0:30 Okay at forty-four the pipe's collapsed and I can't get past the collapse.",
+    "collapsed@44 blockage@44",
+  ],
+  [
+    "0:30 Twenty-two, tap on the right, that's the tap I was telling you about on the phone.",
+    "tie-in@22",
+  ],
+  ["0:30 Twenty-two, tap on the right with roots in it.", "tie-in@22 roots@22"],
+  [
+    "0:30 Twenty-two, roots.\n2:00 So basically you've got roots at twenty-two and that's what's backing you up.",
+    "roots@22",
+  ],
+  [
+    "0:30 Twenty-two, roots.\n0:50 Thirty-one, crack.\n2:00 So to recap, roots at twenty-two, a crack at thirty-one. Everything else looks good.",
+    "roots@22 crack@31",
+  ],
+  [
+    "0:30 Twenty-two, roots.\n0:50 Thirty-one, crack.\n2:00 I'd cut the roots and line the cracked section.",
+    "roots@22 crack@31",
+  ],
+  [
+    "0:30 Twenty-two, lateral on the left.\n0:50 Thirty, some grease on the top. That grease is coming from that lateral back there.",
+    "tie-in@22 deposit@30",
+  ],
+  ["0:30 Thirty, water. Water, water, water. Out at thirty-four.", "water@30-34"],
+  ["0:30 Twenty-two, there's a hole in the top. You can see daylight through the hole.", "hole@22"],
+  [
+    "0:30 Twenty-two, joint's separated. Big gap. You can see the gap all the way around.",
+    "open-joint@22",
+  ],
+  [
+    "0:30 Twenty-two, offset. The camera drops down that offset. About an inch of offset.",
+    "offset-joint@22",
+  ],
+  ["0:30 Twenty-two, pipe's egged. It's out of round maybe ten percent.", "deformed@22"],
+  ["0:30 Grease from twenty-two to twenty-eight. Heavy grease.", "deposit@22-28"],
+  [
+    "0:30 Roots starting at fifteen. Roots. More roots. Roots all the way to twenty.",
+    "roots@15-20",
+  ],
+  [
+    "0:30 Twenty-two, you've got groundwater leaking in. See it drip, drip, drip.",
+    "infiltration@22",
+  ],
+  [
+    "0:30 Twenty-two here's the tee. It's a four inch tee. Looks like that tee's been there forever.",
+    "tie-in@22",
+  ],
+  ["0:30 Twenty-two, bottom's all rotted. No bottom left.", "worn-surface@22"],
+  ["0:30 Twenty-two, there's a cleanout. That cleanout must be buried.", "cleanout@22"],
+  ["0:30 Twenty-two, taps on both sides.", "tie-in@22 tie-in@22"],
+  [
+    "0:30 Roots here, twenty-two. Moving along, looks good, looks good, no issues. Okay.\n1:00 Alright here's your tie-in, forty.",
+    "roots@22 tie-in@40",
+  ],
+];
+
+test.each(ONE_THING)("%s", (talk, log) => {
+  const told = toldIn(`0:02 Zero at the cleanout.\n${talk}\n3:00 Sixty-three, we're at the main.`);
+  expect(told.map(([what, ...feet]) => `${what}@${feet.join("-")}`).sort()).toEqual(
+    log.split(" ").sort(),
+  );
+});
