@@ -24,7 +24,7 @@ export default {
     forbid(
       "domain-is-pure",
       { path: "^lib/domain/" },
-      { pathNot: [`^lib/(domain/|result\\.ts$)`, PURE_PACKAGES] },
+      { pathNot: [`^lib/(domain/|(result|remembered)\\.ts$)`, PURE_PACKAGES] },
     ),
     forbid(
       "db-knows-only-domain",

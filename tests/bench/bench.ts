@@ -22,10 +22,14 @@ import {
 } from "#tests/support/file.ts";
 import { printBrowser } from "./browser.ts";
 import { goal, printGoals } from "./goals.ts";
+import { printLetters } from "./letters.ts";
 import { theLongLine } from "./long-line.ts";
 import { printNarrations } from "./narration.ts";
 import { printPages } from "./pages.ts";
+import { printPairing } from "./pairing.ts";
+import { printPeople } from "./people.ts";
 import { serveLongLine } from "./served.ts";
+import { printWeights } from "./weights.ts";
 
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
 // Times vary from machine to machine; ratios and rates are what to compare.
@@ -67,6 +71,7 @@ console.log("");
 await import("./split.ts");
 
 await import("./reconcile.ts");
+printPairing();
 
 await import("./desk.ts");
 
@@ -77,6 +82,9 @@ const served = await serveLongLine();
 try {
   await printPages(served);
   await printBrowser(served);
+  await printWeights(served);
+  await printPeople(served);
+  await printLetters(served);
 } finally {
   served.stop();
 }

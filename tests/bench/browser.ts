@@ -1,9 +1,9 @@
 import fs from "node:fs";
-import { chromium, type Page } from "@playwright/test";
+import { type BrowserContext, chromium, type Page } from "@playwright/test";
 import { goal } from "./goals.ts";
-import { LONG, type Served } from "./served.ts";
+import { LONG, type Served, SMALL } from "./served.ts";
 
-const CHROMIUM = process.env["WYEBOOK_CHROMIUM"] ?? "/usr/bin/chromium";
+export const CHROMIUM = process.env["WYEBOOK_CHROMIUM"] ?? "/usr/bin/chromium";
 const CELLS = 5;
 
 /** In a browser, on the longest line: a cell saved until the page shows it, and zooming the strip. */
@@ -18,10 +18,27 @@ export async function printBrowser(served: Served): Promise<void> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
   const [name = "", value = ""] = served.cookie.split("=");
   await context.addCookies([{ name, value, url: served.base }]);
+  await printFonts(await context.newPage(), served.base);
   const page = await context.newPage();
   await printSaving(page, served.base);
   await printZooming(page, served.base);
+  await printTyping(context, served.base);
   await browser.close();
+}
+
+/** Typefaces that a first visit fetches: the sign-in and a line's page. */
+async function printFonts(page: Page, base: string): Promise<void> {
+  let bytes = 0;
+  page.on("requestfinished", async (request) => {
+    if (request.resourceType() === "font") bytes += (await request.sizes()).responseBodySize;
+  });
+  for (const path of ["/sign-in", `/lines/${SMALL}`])
+    await page.goto(base + path, { waitUntil: "networkidle" });
+  console.log(`  typefaces of a first visit ${(bytes / 1024).toFixed(0)} KB`);
+  goal("typefaces of a first visit", bytes / 1024, {
+    ...{ most: 120, unit: "KB" },
+    yardstick: "as sent",
+  });
 }
 
 /** Ctrl+Enter saves nothing by itself; the table saves a while after the last key, which is not counted. */
@@ -74,6 +91,57 @@ async function printZooming(page: Page, base: string): Promise<void> {
     yardstick: `${idle.toFixed(1)} ms at rest`,
   });
 }
+
+const PASTED = 1_000;
+const KEYS = 12;
+
+/** A key in a table of a thousand pasted rows, until the frame after it is there. */
+async function printTyping(context: BrowserContext, base: string): Promise<void> {
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  const page = await context.newPage();
+  await page.goto(`${base}/lines/${LONG}/camera/log?run=run1`);
+  await page.waitForSelector("table[role=grid]:not([inert])");
+  const rows = Array.from({ length: PASTED }, (_, at) => `${(at / 10).toFixed(1)}\tnote`);
+  await page.evaluate((text) => navigator.clipboard.writeText(text), rows.join("\n"));
+  const cell = page.locator("table[role=grid] tr:last-child input").first();
+  await cell.click();
+  await page.keyboard.press("ControlOrMeta+V");
+  const place = page.locator('[data-place$=":0"]').last();
+  await place.click();
+  await page.evaluate(KEY_TIMES);
+  for (let key = 0; key < KEYS; key += 1) {
+    await page.keyboard.press("1");
+    await page.evaluate(UNTIL_PAINTED);
+  }
+  const times = await page.evaluate<number[]>("window.keyTimes.took");
+  const middle = times.toSorted((one, other) => one - other)[Math.floor(times.length / 2)] ?? 0;
+  console.log(`  a key among ${PASTED} pasted rows, until painted ${middle.toFixed(0)} ms`);
+  goal("a key in a table of 1,000 pasted rows, until painted", middle, {
+    ...{ most: 50, unit: "ms" },
+    yardstick: "to the task behind its frame",
+  });
+}
+
+const UNTIL_PAINTED = `new Promise((done) => {
+  (function look() {
+    if (window.keyTimes.waiting === 0) done();
+    else setTimeout(look, 5);
+  })();
+})`;
+
+/** From the key to the task behind the frame that shows it. */
+const KEY_TIMES = `(() => {
+  const times = { took: [], waiting: 0 };
+  window.keyTimes = times;
+  addEventListener("keydown", () => {
+    const start = performance.now();
+    times.waiting += 1;
+    requestAnimationFrame(() => setTimeout(() => {
+      times.took.push(performance.now() - start);
+      times.waiting -= 1;
+    }));
+  }, true);
+})()`;
 
 /** As text, since what compiles this file would put helpers of its own into a function. */
 const TIME_FRAMES = `new Promise((done) => {

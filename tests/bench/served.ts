@@ -16,6 +16,8 @@ import { theLongLine } from "./long-line.ts";
 export interface Served {
   readonly base: string;
   readonly cookie: string;
+  /** The small line's first account, as the form for money names it. */
+  readonly account: string;
   readonly stop: () => void;
 }
 
@@ -31,7 +33,7 @@ export async function serveLongLine(): Promise<Served> {
   const folder = path.join(root, "office");
   const env = { ...process.env, WYEBOOK_DATA: folder, WYEBOOK_TODAY: TODAY };
   spawnSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { env, stdio: "ignore" });
-  fill(path.join(folder, "wyebook.db"));
+  const account = fill(path.join(folder, "wyebook.db"));
   const port = await freePort();
   const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), "127.0.0.1"], {
     env: { ...env, NODE_ENV: "production", PORT: String(port) },
@@ -42,7 +44,7 @@ export async function serveLongLine(): Promise<Served> {
     pages.once("exit", () => fs.rmSync(root, { recursive: true, force: true }));
     pages.kill("SIGTERM");
   };
-  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, stop };
+  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, account, stop };
 }
 
 function ready(pages: ChildProcess): Promise<void> {
@@ -52,7 +54,8 @@ function ready(pages: ChildProcess): Promise<void> {
   });
 }
 
-function fill(file: string): void {
+/** Adds the long line and a session; gives the small line's first account. */
+function fill(file: string): string {
   const db = openDb(file);
   putLine(db, theLongLine(LONG));
   const admin = listUsers(db).find(({ role }) => role === "admin");
@@ -61,7 +64,12 @@ function fill(file: string): void {
     userId: admin?.id ?? "",
     tokenHash,
   });
+  const account = db.$client
+    .prepare("SELECT party_id || ' ' || property_id FROM roles WHERE line_id = ? ORDER BY position")
+    .pluck()
+    .get(SMALL);
   db.$client.close();
+  return String(account);
 }
 
 function putLine(db: ReturnType<typeof openDb>, file: LineFile): void {

@@ -133,7 +133,10 @@ interface Call {
 }
 
 /** Calls a server action over HTTP the way the browser's own code does. */
-export async function callAction(office: OwnOffice, call: Call): Promise<Answer> {
+export async function callAction(
+  office: Pick<OwnOffice, "port" | "origin">,
+  call: Call,
+): Promise<Answer> {
   const { action, path: at, args, cookie, headers = {}, from } = call;
   const origin = call.origin === undefined ? office.origin : call.origin;
   const sent = new Response(encoded(args));

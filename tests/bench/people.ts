@@ -1,0 +1,106 @@
+import {
+  aForm,
+  type BuiltAction,
+  builtActions,
+  callAction,
+  IDLE,
+} from "#tests/e2e/support/own-office.ts";
+import { goal } from "./goals.ts";
+import { type Served, SMALL } from "./served.ts";
+
+const PEOPLE = 30;
+const SECONDS = 20;
+/** One thing in so many is a payment entered; the rest is reading. */
+const WRITES = 5;
+/** A person looks at what came before asking for more. */
+const LOOK_MS = 1_000;
+
+const LINES = [SMALL, "ropewalk-0001", "lantern-0001"];
+const PAGES = ["", "/who", "/camera", "/reconcile", "/cost", "/notices", "/authority", "/schedule"];
+
+/** Thirty people at once on the demo's lines, one act in five a payment: how long each waits. */
+export async function printPeople(served: Served): Promise<void> {
+  console.log("");
+  const lines = await linesThere(served);
+  const entering = builtActions().find(({ name }) => name === "enterMoneyAction");
+  if (entering === undefined) throw new Error("There is no action that enters money");
+  const until = performance.now() + SECONDS * 1000;
+  const each = Array.from({ length: PEOPLE }, (_, at) =>
+    person(served, { at, until, lines, entering }),
+  );
+  const acts = (await Promise.all(each)).flat();
+  const failed = acts.filter(({ ok }) => !ok).length;
+  const times = acts.map(({ ms }) => ms).sort((one, other) => one - other);
+  const at = (part: number) => times[Math.floor(times.length * part)] ?? 0;
+  console.log(
+    `${PEOPLE} people for ${SECONDS} s, each a second between answers: ${acts.length} acts, ${failed} failed, p50 ${at(0.5).toFixed(0)} ms, p95 ${at(0.95).toFixed(0)} ms`,
+  );
+  goal("30 people, one act in five a payment, p95", at(0.95), {
+    ...{ most: 150, unit: "ms" },
+    yardstick: `${at(0.5).toFixed(0)} ms p50`,
+  });
+  goal("30 people, acts that failed", failed, { most: 0, unit: "acts", yardstick: "none" });
+}
+
+async function linesThere({ base, cookie }: Served): Promise<string[]> {
+  const found = await Promise.all(
+    LINES.map(async (line) => {
+      const answer = await fetch(`${base}/lines/${line}`, { headers: { cookie } });
+      return answer.ok ? [line] : [];
+    }),
+  );
+  return found.flat();
+}
+
+interface Act {
+  readonly ms: number;
+  readonly ok: boolean;
+}
+
+interface Person {
+  readonly at: number;
+  readonly until: number;
+  readonly lines: readonly string[];
+  readonly entering: BuiltAction;
+}
+
+async function person(served: Served, { at, until, lines, entering }: Person): Promise<Act[]> {
+  const acts: Act[] = [];
+  await rest((at / PEOPLE) * LOOK_MS);
+  for (let turn = at; performance.now() < until; turn += 1) {
+    const line = lines[turn % lines.length] ?? "";
+    const start = performance.now();
+    const ok =
+      turn % WRITES === 0
+        ? await pays(served, { line: SMALL, turn, entering })
+        : await reads(served, `/lines/${line}${PAGES[turn % PAGES.length]}`);
+    acts.push({ ms: performance.now() - start, ok });
+    await rest(LOOK_MS);
+  }
+  return acts;
+}
+
+async function reads({ base, cookie }: Served, page: string): Promise<boolean> {
+  const answer = await fetch(base + page, { headers: { cookie } });
+  await answer.text();
+  return answer.ok;
+}
+
+async function pays(
+  { base, cookie, account }: Served,
+  { line, turn, entering }: { line: string; turn: number; entering: BuiltAction },
+): Promise<boolean> {
+  const form = aForm({
+    ...{ kind: "deposit", amount: "100.00", method: "check", on: "2026-11-25" },
+    ...{ reference: String(turn), note: "", beyond: "on", account },
+  });
+  const { status, text } = await callAction(
+    { port: Number(new URL(base).port), origin: base },
+    { action: entering, path: `/lines/${line}/cost/money`, args: [line, IDLE, form], cookie },
+  );
+  return status === 200 && text.includes('"status":"done"');
+}
+
+function rest(ms: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, ms));
+}
