@@ -23,12 +23,27 @@ const PHONE = /\b(phone|tel|telephone|cell|mobile)\b/;
 const EMAIL = /\b(e ?mail|email)\b/;
 const LICENSE = /\b(licen[sc]e|lic|registration|reg)\b/;
 
+const COMPENSATION = /\b(workers? comp|workers? compensation|compensation)\b/;
+const NEW = /\b(new|proposed)\b/;
+
 /** For the authority, or by hand: nothing of ours. */
 const NOT_OURS =
   /\b(office use|official use|staff|city use|agency use|received|approved|approval|inspector|reviewed|receipt|sign|signature|signed|initials?|seal|notary)\b/;
 
 /** The first that fits is taken, so the narrower ones come first. */
 const CLUES: readonly Clue[] = [
+  { all: [/\bbusiness\b/, LICENSE, EXPIRES], fact: "contractor.business-license-expires" },
+  { all: [/\bbusiness\b/, LICENSE], fact: "contractor.business-license" },
+  { all: [COMPENSATION, EXPIRES], fact: "contractor.compensation-expires" },
+  { all: [COMPENSATION], none: [/\bcompany|carrier\b/], fact: "contractor.compensation" },
+  { all: [/\badditional insured\b/], fact: "application.insured-as" },
+  { all: [NEW, /\bmaterial\b/], fact: "pipe-new.material" },
+  { all: [NEW, /\b(diameter|dia|size)\b/], fact: "pipe-new.size" },
+  { all: [NEW, /\blength\b/], fact: "pipe-new.length" },
+  { all: [NEW, /\b(slope|grade)\b/], fact: "pipe-new.slope" },
+  { all: [/\bbedding\b/], fact: "pipe-new.bedding" },
+  { all: [/\b(square feet|sq ft|square footage)\b/], fact: "surface.total" },
+  { all: [/\btraffic\b/], none: [/\b(plan|permit|number|no)\b/], fact: "application.traffic" },
   { all: [LICENSE, EXPIRES], fact: "contractor.license-expires" },
   { all: [/\bbond\b/, EXPIRES], fact: "contractor.bond-expires" },
   { all: [/\binsurance|policy|liability\b/, EXPIRES], fact: "contractor.insurance-expires" },
@@ -59,7 +74,8 @@ const CLUES: readonly Clue[] = [
   { all: [CONTRACTOR], none: [/\b(type|is|title)\b/], fact: "contractor.name" },
   { all: [/\b(parcel|apn|tax (id|no|number|lot))\b/], fact: "property.parcel" },
   { all: [/\blegal\b/], fact: "property.legal" },
-  { all: [/\b(valuation|value|cost|estimate)\b/], fact: "work.value" },
+  { all: [/\bvaluation\b/], fact: "application.valuation" },
+  { all: [/\b(value|cost|estimate)\b/], fact: "work.value" },
   { all: [/\b(descri\w*|scope)\b/], none: [/\blegal\b/], fact: "work.description" },
   { all: [/\b(start|begin|begins|commence\w*)\b/, /\b(date|work|on)\b/], fact: "work.begins" },
   { all: [/\b(end|finish|completion|complete)\b/, /\b(date|work|on)\b/], fact: "work.ends" },
