@@ -4,8 +4,11 @@ import { describe, expect, test } from "vitest";
 import { parseCell } from "#app/_components/grid/cell.ts";
 import { choicesOf, folded } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import * as application from "#app/lines/[lineId]/authority/application/columns.ts";
 import { builtColumns } from "#app/lines/[lineId]/authority/as-built/columns.ts";
 import * as authority from "#app/lines/[lineId]/authority/columns.ts";
+import { correctionColumns } from "#app/lines/[lineId]/authority/corrections/columns.ts";
+import { feeColumns } from "#app/lines/[lineId]/authority/fees/columns.ts";
 import { LISTED_COLUMNS } from "#app/lines/[lineId]/bring-in/listed-columns.ts";
 import * as capacity from "#app/lines/[lineId]/camera/capacity/columns.ts";
 import * as camera from "#app/lines/[lineId]/camera/columns.ts";
@@ -13,12 +16,14 @@ import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-colu
 import * as plan from "#app/lines/[lineId]/camera/plan/columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/scope-columns.ts";
 import * as facts from "#app/lines/[lineId]/notices/facts/columns.ts";
+import { pipeColumns } from "#app/lines/[lineId]/pipe-columns.ts";
 import { testColumns } from "#app/lines/[lineId]/reconcile/undocumented/test-columns.ts";
 import * as record from "#app/lines/[lineId]/record/columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/schedule/columns.ts";
 import { reconnectionColumns } from "#app/lines/[lineId]/schedule/reconnections/columns.ts";
 import * as who from "#app/lines/[lineId]/who/columns.ts";
 import * as office from "#app/office/authorities/[authorityId]/columns.ts";
+import * as permit from "#app/office/authorities/[authorityId]/permit-columns.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { aFile, anAddress, anUpload, aPermit, aProperty, aTieIn, aUnit } from "../support/file.ts";
 
@@ -43,6 +48,20 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "reconcile/undocumented/test-columns": testColumns(FILE),
   "authority/columns": authority.inspectionColumns(FILE),
   "bring-in/listed-columns": LISTED_COLUMNS,
+  "application/columns": [
+    ...application.authorizationColumns(FILE),
+    ...application.pipeColumns(FILE),
+    ...application.SURFACE_COLUMNS,
+  ],
+  "corrections/columns": correctionColumns(FILE),
+  "fees/columns": feeColumns(FILE),
+  "[authorityId]/permit-columns": [
+    ...permit.conditionColumns([]),
+    ...permit.ORDER_COLUMNS,
+    ...permit.PAVEMENT_COLUMNS,
+    ...permit.DRAWING_COLUMNS,
+  ],
+  "[lineId]/pipe-columns": pipeColumns(),
   "camera/columns": [
     ...camera.RUN_COLUMNS,
     ...camera.ANCHOR_COLUMNS,
