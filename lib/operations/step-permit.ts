@@ -51,6 +51,7 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     if (!permit.ok) return permit;
     const wrong = wrongStep(act, file, { permit: permit.value, state, on });
     if (wrong !== null) return wrong;
+    if (state === "emergency" && note.trim() === "") return refuse("missing-value", "note", LEAVE);
     const step: PermitStep = {
       id: act.newId(),
       permitId,
@@ -67,6 +68,8 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     });
   });
 }
+
+const LEAVE = "Enter who at the authority allowed the work before the permit, and when";
 
 function wrongStep(
   act: Act,
@@ -90,6 +93,8 @@ function wrongStep(
   if (early !== null) return refuse("not-in-this-state", "state", early);
   const unanswered = RESUBMITS.includes(state) ? resubmissionBar(file, permit) : null;
   if (unanswered !== null) return refuse("not-in-this-state", "state", unanswered);
+  const late = lateExtension(file, permit, { state, on });
+  if (late !== null) return refuse("not-in-this-state", "state", late);
   const uninspected = uninspectedBefore(file, permit, state);
   if (uninspected !== null) return refuse("not-in-this-state", "state", uninspected);
   const report = reportOn(file, act.today);
@@ -99,6 +104,32 @@ function wrongStep(
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
   return refuseHeld(report, deedsOfStep(state, work), "state");
+}
+
+/** An extension is asked for while the permit runs, and by the day that the authority’s rule gives. */
+function lateExtension(
+  file: LineFile,
+  permit: Permit,
+  { state, on }: { state: PermitState; on: Day },
+): string | null {
+  if (state !== "extension-asked") return null;
+  const missed = clocksOf(file, on).find(
+    (clock) =>
+      clock.subjectId === permit.id &&
+      clock.on < on &&
+      !clock.settled &&
+      (clock.meaning === "expires" || isAskBy(file, clock.key)),
+  );
+  if (missed === undefined) return null;
+  return missed.meaning === "expires"
+    ? `${permitName(permit)} expired on ${formatDate(missed.on)}: it can only be extended by the authority’s own word, or applied for again`
+    : `${missed.title} was due by ${formatDate(missed.on)}. If the authority extends it all the same, record it as extended`;
+}
+
+function isAskBy(file: LineFile, key: string): boolean {
+  return (file.authority?.clockRules ?? []).some(
+    ({ id, event }) => event === "permit-expires" && key.startsWith(`${id}:`),
+  );
 }
 
 /** Covering the pipe, what follows it, and the final want the inspections of the authority’s list. */

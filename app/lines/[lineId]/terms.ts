@@ -173,6 +173,8 @@ export const CLOCK_EVENT_WORDS: Record<ClockEvent, string> = {
   "permit-submitted": "permit submitted",
   "corrections-asked": "corrections required",
   "permit-denied": "permit denied",
+  "permit-expires": "permit expires",
+  "emergency-work": "emergency work began",
   "authority-order": "order from the authority",
   "tenant-entry": "entry into a home",
   "dye-test": "dye test",

@@ -121,6 +121,7 @@ const STEP_EVENTS = [
   ["issued", "permit-issued"],
   ["corrections", "corrections-asked"],
   ["denied", "permit-denied"],
+  ["emergency", "emergency-work"],
 ] as const;
 
 function permits(file: LineFile): Happening[] {

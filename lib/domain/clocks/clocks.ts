@@ -8,10 +8,12 @@ import type { Clock } from "../findings/clock.ts";
 import { answerOf } from "../notices/answered.ts";
 import { arrivalOf, cameBack } from "../notices/arrival.ts";
 import { isReplaced } from "../notices/told.ts";
+import { permitName } from "../permit/steps.ts";
 import type { Day } from "../time/day.ts";
 import { addDays } from "../time/days.ts";
 import { formatFullDay } from "../time/format-day.ts";
 import { formatTime } from "../time/time-of-day.ts";
+import { bookingClocks } from "./booking.ts";
 import { printedExpiry, withPrintedDay } from "./permit-expiry.ts";
 import { isSettled } from "./settled.ts";
 import { tellingBefore } from "./telling.ts";
@@ -19,15 +21,17 @@ import { tellingBefore } from "./telling.ts";
 /**
  * Every clock on the line, the earliest first, settled ones too: the reply-by days of letters, the
  * authority's rules on what happened (locate calls, permits, corrections, orders …), the printed
- * expiry of permits, and booked inspections. The contractor's own standing is the office's and not
+ * expiry of permits, extensions to ask for, inspections to book and booked inspections. The contractor's own standing is the office's and not
  * here.
  */
 export function clocksOf(file: LineFile, today: Day): Clock[] {
+  const ends = [...ruleClocks(file, today), ...printedClocks(file)];
   return [
     ...replyClocks(file),
-    ...ruleClocks(file, today),
-    ...printedClocks(file),
+    ...ends,
+    ...extensionClocks(file, ends, today),
     ...inspectionClocks(file),
+    ...bookingClocks(file, today),
   ].toSorted((one, other) => one.on.localeCompare(other.on) || one.key.localeCompare(other.key));
 }
 
@@ -69,6 +73,29 @@ function ruleClocks(file: LineFile, today: Day): Clock[] {
       .filter((happening) => happening.event === rule.event)
       .map((happening) => ruleClock(file, rule, { happening, today })),
   );
+}
+
+/** Rules on asking for an extension: counted back from the day on which the permit expires. */
+function extensionClocks(file: LineFile, ends: readonly Clock[], today: Day): Clock[] {
+  const rules = (file.authority?.clockRules ?? []).filter(
+    ({ event }) => event === "permit-expires",
+  );
+  return file.permits.flatMap((permit) => {
+    const end = ends.findLast(
+      ({ subjectId, meaning }) => subjectId === permit.id && meaning === "expires",
+    );
+    if (end === undefined) return [];
+    const happening: Happening = {
+      event: "permit-expires",
+      on: end.on,
+      at: end.at,
+      subjectId: permit.id,
+      about: permitName(permit),
+      mailed: false,
+      noticeIds: [],
+    };
+    return rules.map((rule) => ruleClock(file, rule, { happening, today }));
+  });
 }
 
 function ruleClock(

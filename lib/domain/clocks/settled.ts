@@ -5,7 +5,7 @@ import type { LetterKind } from "../facts/notice.ts";
 import type { PermitState } from "../facts/permit.ts";
 import type { Telling } from "../findings/clock.ts";
 import { answerOf } from "../notices/answered.ts";
-import { isDoneWith, permitStateOf, stepsOf } from "../permit/steps.ts";
+import { isDoneWith, isInForce, permitStateOf, stepsOf } from "../permit/steps.ts";
 import type { Day } from "../time/day.ts";
 import { isToldInTime } from "./telling.ts";
 
@@ -31,9 +31,17 @@ export function isSettled(file: LineFile, running: Running): boolean {
     return (
       happening.on < today ||
       (telling !== null && isToldInTime(telling)) ||
-      isPlantTold(file, happening)
+      isPlantTold(file, happening) ||
+      isExtensionDone(file, happening)
     );
   return SETTLED[happening.event](file, running);
+}
+
+/** The extension is asked for, or the permit needs none any more. */
+function isExtensionDone(file: LineFile, { event, subjectId }: Happening): boolean {
+  if (event !== "permit-expires") return false;
+  const state = permitStateOf(file, { id: subjectId });
+  return state === "extension-asked" || !isInForce(state);
 }
 
 /** Whoever runs the sewer was told of the dye of that day. */
@@ -62,6 +70,8 @@ const SETTLED: Record<ClockEvent, Settling> = {
   "corrections-asked": (file, { happening }) =>
     hasLeft(file, happening.subjectId, ["corrections", "waiting-on-signatures"]),
   "permit-denied": (file, { happening }) => hasLeft(file, happening.subjectId, ["denied"]),
+  "permit-expires": () => false,
+  "emergency-work": (file, { happening }) => hasLeft(file, happening.subjectId, ["emergency"]),
   "authority-order": (file, { happening }) =>
     hasSent(file, "authority-response", { from: happening.on, to: null }),
   "inspection-booked": (file, { happening }) =>

@@ -25,6 +25,8 @@ export const CLOCK_EVENTS = [
   "permit-submitted",
   "corrections-asked",
   "permit-denied",
+  "permit-expires",
+  "emergency-work",
   "authority-order",
   "tenant-entry",
   "dye-test",

@@ -19,6 +19,8 @@ export type PermitKind = (typeof PERMIT_KINDS)[number];
 
 export const PERMIT_STATES = [
   "drafting",
+  /** Work that could not wait began with the authority’s leave; the permit is applied for afterward. */
+  "emergency",
   "waiting-on-signatures",
   "submitted",
   "returned-incomplete",
@@ -37,6 +39,7 @@ export const PERMIT_STATES = [
   "as-built-accepted",
   "final",
   "expired",
+  "extension-asked",
   "extended",
   "withdrawn",
   "superseded",

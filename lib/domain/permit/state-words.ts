@@ -3,6 +3,7 @@ import type { PermitState, RequirementState } from "../facts/permit.ts";
 /** Where a permit is, in a list or after a comma; in a sentence `permitStanding` says it. */
 export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   drafting: "being drafted",
+  emergency: "emergency work, permit afterward",
   "waiting-on-signatures": "waiting for signatures or recording",
   submitted: "submitted",
   "returned-incomplete": "returned, incomplete",
@@ -21,6 +22,7 @@ export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   "as-built-accepted": "as-built accepted",
   final: "final",
   expired: "expired",
+  "extension-asked": "extension asked for",
   extended: "extended",
   withdrawn: "withdrawn",
   superseded: "superseded",

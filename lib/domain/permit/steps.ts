@@ -12,7 +12,8 @@ type PermitFacts = Pick<LineFile, "permitSteps">;
  * that are issued over the counter skip the review; a reinstatement leads out of `expired`.
  */
 const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
-  drafting: ["waiting-on-signatures", "submitted", "withdrawn"],
+  drafting: ["waiting-on-signatures", "submitted", "emergency", "withdrawn"],
+  emergency: ["waiting-on-signatures", "submitted", "issued", "withdrawn"],
   "waiting-on-signatures": ["submitted", "drafting", "withdrawn"],
   submitted: [
     "in-review",
@@ -45,29 +46,73 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
   denied: ["appealed", "superseded", "withdrawn"],
   appealed: ["in-review", "approved-fees-due", "issued", "denied", "withdrawn"],
   "approved-fees-due": ["issued", "expired", "withdrawn"],
-  issued: ["working", "inspection-requested", "extended", "expired", "withdrawn", "superseded"],
-  working: ["inspection-requested", "extended", "expired", "withdrawn", "superseded"],
+  issued: [
+    "working",
+    "inspection-requested",
+    "extension-asked",
+    "extended",
+    "expired",
+    "withdrawn",
+    "superseded",
+  ],
+  working: [
+    "inspection-requested",
+    "extension-asked",
+    "extended",
+    "expired",
+    "withdrawn",
+    "superseded",
+  ],
   "inspection-requested": [
     "passed-may-backfill",
     "inspection-failed",
     "working",
+    "extension-asked",
     "extended",
     "expired",
   ],
-  "inspection-failed": ["working", "inspection-requested", "extended", "expired"],
+  "inspection-failed": [
+    "working",
+    "inspection-requested",
+    "extension-asked",
+    "extended",
+    "expired",
+  ],
   "passed-may-backfill": [
     "as-built-submitted",
     "final",
     "working",
     "inspection-requested",
+    "extension-asked",
     "extended",
     "expired",
   ],
-  "as-built-submitted": ["as-built-accepted", "final", "as-built-rejected", "extended", "expired"],
-  "as-built-rejected": ["as-built-submitted", "extended", "expired"],
-  "as-built-accepted": ["final", "as-built-submitted", "extended", "expired"],
+  "as-built-submitted": [
+    "as-built-accepted",
+    "final",
+    "as-built-rejected",
+    "extension-asked",
+    "extended",
+    "expired",
+  ],
+  "as-built-rejected": ["as-built-submitted", "extension-asked", "extended", "expired"],
+  "as-built-accepted": ["final", "as-built-submitted", "extension-asked", "extended", "expired"],
   final: [],
   expired: ["extended", "superseded"],
+  "extension-asked": [
+    "extended",
+    "working",
+    "inspection-requested",
+    "inspection-failed",
+    "passed-may-backfill",
+    "as-built-submitted",
+    "as-built-rejected",
+    "as-built-accepted",
+    "final",
+    "expired",
+    "withdrawn",
+    "superseded",
+  ],
   extended: [
     "working",
     "inspection-requested",
@@ -77,6 +122,7 @@ const PERMIT_MOVES: Record<PermitState, readonly PermitState[]> = {
     "as-built-rejected",
     "as-built-accepted",
     "final",
+    "extension-asked",
     "extended",
     "expired",
     "withdrawn",
@@ -97,10 +143,10 @@ export function nextPermitStates(state: PermitState): PermitState[] {
  */
 export function nextStatesOf(file: PermitFacts, permit: Pick<Permit, "id">): PermitState[] {
   const state = permitStateOf(file, permit);
-  if (state !== "extended") return nextPermitStates(state);
+  if (state !== "extended" && state !== "extension-asked") return nextPermitStates(state);
   const before = stepsOf(file, permit).findLast((step) => !PAUSES.includes(step.state));
   const went = before === undefined ? [] : nextPermitStates(before.state);
-  return nextPermitStates("extended").filter(
+  return nextPermitStates(state).filter(
     (next) => went.includes(next) || (!isWork(next) && next !== "final"),
   );
 }
@@ -124,7 +170,9 @@ const USUAL: Partial<Record<PermitState, readonly PermitState[]>> = {
   "as-built-submitted": ["as-built-accepted", "as-built-rejected", "final"],
   "as-built-rejected": ["as-built-submitted"],
   "as-built-accepted": ["final"],
+  emergency: ["submitted"],
   expired: ["extended"],
+  "extension-asked": ["extended"],
 };
 
 /**
@@ -139,10 +187,11 @@ export function usualStepsOf(file: PermitFacts, permit: Pick<Permit, "id">): Per
   return (USUAL[from] ?? []).filter((next) => may.includes(next));
 }
 
-const PAUSES: readonly PermitState[] = ["extended", "expired"];
+const PAUSES: readonly PermitState[] = ["extension-asked", "extended", "expired"];
 
 /** States of the work itself and of what follows it. */
 const WORK_STATES: readonly PermitState[] = [
+  "emergency",
   "working",
   "inspection-requested",
   "inspection-failed",
@@ -160,7 +209,7 @@ function isWork(state: PermitState): boolean {
 export function hasWorkBegun(file: PermitFacts & Pick<LineFile, "permits">): boolean {
   return file.permits.some(
     (permit) =>
-      isInForce(permitStateOf(file, permit)) &&
+      !isDoneWith(permitStateOf(file, permit)) &&
       stepsOf(file, permit).some(({ state }) => isWork(state)),
   );
 }
@@ -179,6 +228,7 @@ export function deedsOfStep(state: PermitState, work: readonly Deed[]): readonly
 
 /** The work begins, is looked at, or is buried: also where the step before was left out. */
 const ASKED_AGAIN: readonly PermitState[] = [
+  "emergency",
   "working",
   "inspection-requested",
   "passed-may-backfill",
@@ -210,6 +260,7 @@ const IN_FORCE: readonly PermitState[] = [
   "as-built-submitted",
   "as-built-rejected",
   "as-built-accepted",
+  "extension-asked",
   "extended",
 ];
 
@@ -228,39 +279,6 @@ export function isNeverIssued(state: PermitState): boolean {
   return state === "withdrawn" || state === "superseded" || state === "denied";
 }
 
-/** Whose move it is. */
-export type PermitMover = "office" | "authority" | "crew" | "nobody";
-
-const MOVER: Record<PermitState, PermitMover> = {
-  drafting: "office",
-  "waiting-on-signatures": "office",
-  submitted: "authority",
-  "returned-incomplete": "office",
-  "in-review": "authority",
-  corrections: "office",
-  denied: "office",
-  appealed: "authority",
-  "approved-fees-due": "office",
-  issued: "crew",
-  working: "crew",
-  "inspection-requested": "authority",
-  "inspection-failed": "crew",
-  "passed-may-backfill": "office",
-  "as-built-submitted": "authority",
-  "as-built-rejected": "office",
-  "as-built-accepted": "authority",
-  final: "nobody",
-  expired: "office",
-  extended: "crew",
-  withdrawn: "nobody",
-  superseded: "nobody",
-};
-
-/** Whose move it is in a state. */
-export function moverOf(state: PermitState): PermitMover {
-  return MOVER[state];
-}
-
 const KIND_WORDS: Record<PermitKind, string> = {
   "side-sewer": "Side sewer permit",
   "street-use": "Street use permit",
@@ -270,6 +288,7 @@ const KIND_WORDS: Record<PermitKind, string> = {
 
 const STATE_WORDS: Record<PermitState, string> = {
   drafting: "is being drafted",
+  emergency: "is to be applied for after the emergency work",
   "waiting-on-signatures": "is waiting for signatures or recording",
   submitted: "was submitted",
   "returned-incomplete": "was returned as incomplete",
@@ -288,6 +307,7 @@ const STATE_WORDS: Record<PermitState, string> = {
   "as-built-accepted": "had its as-built accepted",
   final: "is final",
   expired: "has expired",
+  "extension-asked": "has an extension asked for",
   extended: "is extended",
   withdrawn: "was withdrawn",
   superseded: "was superseded",

@@ -82,6 +82,8 @@ const EVENTS: Record<ClockEvent, string> = {
   "permit-submitted": "the permit is submitted",
   "corrections-asked": "corrections are required",
   "permit-denied": "the permit is denied",
+  "permit-expires": "the permit expires",
+  "emergency-work": "emergency work begins",
   "authority-order": "the authority gives an order",
   "tenant-entry": "a dwelling is entered",
   "dye-test": "dye goes down the sewer",

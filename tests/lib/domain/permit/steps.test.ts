@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import { PERMIT_STATES, type PermitState } from "#lib/domain/facts/permit.ts";
+import { moverOf } from "#lib/domain/permit/mover.ts";
 import {
   isDoneWith,
   isInForce,
   lastStepOf,
-  moverOf,
   nextPermitStates,
   permitSentence,
   permitStanding,
