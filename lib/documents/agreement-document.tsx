@@ -1,6 +1,7 @@
 import { PDFDocument } from "@cantoo/pdf-lib";
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { AgreementPaper } from "#lib/domain/paper/agreement-paper.ts";
+import { AGREEMENT_WORDS } from "#lib/domain/paper/agreement-words.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts } from "./join-pdf.ts";
@@ -9,8 +10,8 @@ import { printable } from "./printable.ts";
 
 /**
  * Drafts of agreements as one PDF in Letter size, for paper, a notary and the county recorder: at the
- * top right of the first page 3 in by 3 in stay free for the recorder’s stamp. Never signed on
- * screen. Slow: for the worker process only. Throws DocumentRefused with words where one cannot be
+ * top right of the first page 3 in by 3 in stay free for the recorder’s stamp. A reading copy has
+ * neither that nor a line to sign on. Never signed on screen. Slow: for the worker process only. Throws DocumentRefused with words where one cannot be
  * printed as it is.
  */
 export async function renderAgreements(papers: readonly AgreementPaper[]): Promise<Uint8Array> {
@@ -22,7 +23,10 @@ export async function renderAgreements(papers: readonly AgreementPaper[]): Promi
     const clean = printable(paper, `The draft “${paper.title}”`);
     const bytes = await renderToBuffer(<AgreementDocument paper={clean} />);
     const document = await PDFDocument.load(bytes, { updateMetadata: false });
-    parts.push({ title: clean.title, document });
+    parts.push({
+      title: clean.copy === null ? clean.title : `${clean.title}: ${READING_COPY_NAME}`,
+      document,
+    });
   }
   const joined = await joinParts(parts, {
     title: `Draft: ${first.title}`,
@@ -33,6 +37,8 @@ export async function renderAgreements(papers: readonly AgreementPaper[]): Promi
   });
   return joined.save();
 }
+
+const READING_COPY_NAME = "reading copy in Spanish";
 
 const INCH = 72;
 const LEFT = INCH;
@@ -58,6 +64,13 @@ const styles = StyleSheet.create({
     borderColor: INK.faint,
     padding: 5,
   },
+  copy: {
+    borderWidth: 0.6,
+    borderColor: INK.soft,
+    padding: 8,
+    marginBottom: 6,
+  },
+  copyWords: { fontSize: 11, fontWeight: 600, lineHeight: 1.3, marginBottom: 2 },
   small: { fontSize: 8.5, color: INK.soft, lineHeight: 1.35 },
   draft: { fontSize: 9.5, lineHeight: 1.35, width: 235, marginTop: 20 },
   title: { fontSize: 17, fontWeight: 600, lineHeight: 1.2, marginTop: 10, marginBottom: 10 },
@@ -95,23 +108,26 @@ const styles = StyleSheet.create({
 
 function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
   const day = noonOf(paper.day);
+  const words = AGREEMENT_WORDS[paper.language];
   return (
     <Document
       title={`Draft: ${paper.title}`}
       author={paper.returnTo[0] ?? ""}
-      language="en"
+      language={paper.language}
       creationDate={day}
       modificationDate={day}
     >
       <Page size="LETTER" style={styles.page}>
-        <Top paper={paper} />
+        {paper.copy === null ? <Top paper={paper} /> : <CopyTop paper={paper} copy={paper.copy} />}
         <Text style={styles.title}>{paper.title}</Text>
-        <Text style={styles.heading}>Between</Text>
+        <Text style={styles.heading}>{words.between}</Text>
         {paper.parties.map(({ name, lots }) => (
-          <Text key={name} style={styles.text}>{`${name}, for ${lots}`}</Text>
+          <Text key={name} style={styles.text}>
+            {words.of(name, lots)}
+          </Text>
         ))}
-        <Text style={styles.heading}>The lots</Text>
-        <Lots paper={paper} />
+        <Text style={styles.heading}>{words.lots}</Text>
+        <Lots paper={paper} head={words.columns} />
         {paper.sections.map(({ title, text }) => (
           <View key={title} minPresenceAhead={40} wrap={text.length > 3}>
             <Text style={styles.heading} minPresenceAhead={40}>
@@ -125,22 +141,61 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
             ))}
           </View>
         ))}
-        <Text style={styles.heading} minPresenceAhead={200}>
-          Signatures, each notarized
-        </Text>
-        {paper.parties.map(({ name }) => (
-          <Signature key={name} name={name} />
-        ))}
+        {paper.copy === null ? <Signatures paper={paper} /> : null}
         <Text fixed style={styles.footer}>
-          Draft, not yet reviewed or signed
+          {paper.copy === null ? "Draft, not yet reviewed or signed" : paper.copy.es}
         </Text>
         <Text
           fixed
           style={styles.pages}
-          render={({ pageNumber, totalPages }) => `Page ${pageNumber} of ${totalPages}`}
+          render={({ pageNumber, totalPages }) => words.page(pageNumber, totalPages)}
         />
       </Page>
     </Document>
+  );
+}
+
+/** So many fit on a sheet with its heading. */
+const SIGNATURES_A_SHEET = 3;
+
+/** In sheets on which none stands alone, each of which says what it belongs to. */
+function Signatures({ paper: { title, parties } }: { readonly paper: AgreementPaper }) {
+  return signatureSheets(parties.map(({ name }) => name)).map((names) => (
+    <View key={names.join()} wrap={false}>
+      <Text style={styles.heading}>{`Signatures to “${title}”, each notarized`}</Text>
+      {names.map((name) => (
+        <Signature key={name} name={name} />
+      ))}
+    </View>
+  ));
+}
+
+/** Names by the sheet, three at most; a last one alone takes another with it. */
+export function signatureSheets(names: readonly string[]): string[][] {
+  const sheets: string[][] = [];
+  for (let from = 0; from < names.length; ) {
+    const left = names.length - from;
+    const many = left === SIGNATURES_A_SHEET + 1 ? 2 : SIGNATURES_A_SHEET;
+    sheets.push(names.slice(from, from + many));
+    from += many;
+  }
+  return sheets;
+}
+
+/** In place of the recorder’s space: what the copy is, in both languages. */
+function CopyTop({
+  paper,
+  copy,
+}: {
+  readonly paper: AgreementPaper;
+  readonly copy: NonNullable<AgreementPaper["copy"]>;
+}) {
+  return (
+    <View style={styles.copy}>
+      <Text style={styles.copyWords}>{copy.es}</Text>
+      <Text style={styles.small}>{copy.en}</Text>
+      <Text style={{ ...styles.draft, width: WIDTH, marginTop: 8 }}>{paper.draft}</Text>
+    </View>
   );
 }
 
@@ -164,9 +219,14 @@ function Top({ paper }: { readonly paper: AgreementPaper }) {
 
 const COLUMNS = ["30%", "17%", "35%", "18%"] as const;
 
-function Lots({ paper }: { readonly paper: AgreementPaper }) {
+function Lots({
+  paper,
+  head,
+}: {
+  readonly paper: AgreementPaper;
+  readonly head: readonly string[];
+}) {
   const rows = paper.lots.map(({ place, parcel, legal, share }) => [place, parcel, legal, share]);
-  const head = ["Address", "Parcel", "Legal description", "Share"];
   return (
     <View>
       {[head, ...rows].map((row, at) => (

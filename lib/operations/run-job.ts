@@ -24,7 +24,7 @@ import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
-import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
+import { agreementPaper, readingCopy } from "#lib/domain/paper/agreement-paper.ts";
 import { correctionsAnswer } from "#lib/domain/paper/corrections-answer.ts";
 import { declarationsOf } from "#lib/domain/paper/declaration.ts";
 import { statementsOf } from "#lib/domain/paper/statement.ts";
@@ -172,14 +172,18 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
     const { bytes, withoutSlip } = await renderAccounts(papers);
     return { bytes, note: withoutSlip.map(noSlip).join(" ") };
   },
-  agreement: ({ job, facts }) => {
+  agreement: async ({ job, facts }) => {
     const today = facts.report.today;
     const papers = job.subjectIds.flatMap((id) => {
       const agreement = facts.file.agreements.find((each) => each.id === id);
-      return agreement === undefined ? [] : [agreementPaper({ ...facts, today }, agreement)];
+      if (agreement === undefined) return [];
+      const copy = readingCopy({ ...facts, today }, agreement);
+      const draft = agreementPaper({ ...facts, today }, agreement);
+      return copy === null ? [draft] : [draft, copy];
     });
     if (papers.length === 0) throw new DocumentRefused("The agreement is no longer in the file.");
-    return renderAgreements(papers);
+    const bytes = await renderAgreements(papers);
+    return { bytes, note: papers.some(({ copy }) => copy !== null) ? COPY_INSIDE : "" };
   },
   corrections: ({ job, facts }) => {
     const today = facts.report.today;
@@ -211,6 +215,9 @@ function onceEach(addresses: readonly (readonly string[])[]): (readonly string[]
   const seen = new Map(addresses.map((lines) => [lines.join("\n"), lines]));
   return [...seen.values()];
 }
+
+const COPY_INSIDE =
+  "A reading copy in Spanish follows the draft: hand it out beside it, and keep its pages out of what is signed and recorded.";
 
 function noSlip(paper: string): string {
   return `${paper}: too long for one sheet with a payment slip, so it has none. It says how to pay.`;

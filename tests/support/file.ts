@@ -400,6 +400,7 @@ export function anAgreement(id: string, overrides: Partial<Agreement> = {}): Agr
     fromStation: null,
     toStation: null,
     terms: "",
+    termsEs: "",
     shares: [],
     ...overrides,
   };

@@ -322,6 +322,8 @@ export const AGREEMENT = row({
     fromStation: maybe(feet),
     toStation: maybe(feet),
     terms: words,
+    /** The terms as the office has them in Spanish, for the reading copy; empty: in English alone. */
+    termsEs: late(words),
     shares: several(AGREEMENT_SHARE),
   },
 });

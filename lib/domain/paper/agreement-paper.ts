@@ -1,15 +1,21 @@
 import { agreementProgress } from "../agreement/agreement-progress.ts";
-import { agreementExtent } from "../agreement/agreement-standing.ts";
 import type { Agreement } from "../facts/authority.ts";
 import type { LineFile, Office } from "../facts/line-file.ts";
 import { plainFeet } from "../length/station.ts";
 import { addressLines, formatAddress } from "../party/address.ts";
+import { letterLanguagesIn } from "../party/letter-languages.ts";
+import type { Language } from "../say/language.ts";
 import type { Day } from "../time/day.ts";
 import { formatDate } from "../time/format-day.ts";
+import { AGREEMENT_WORDS, READING_COPY } from "./agreement-words.ts";
 import { EN } from "./words-en.ts";
+import { ES } from "./words-es.ts";
 
 /** The draft of an agreement that is to be recorded, as data. What is not known is a blank to fill in. */
 export interface AgreementPaper {
+  readonly language: Language;
+  /** Of a copy that is for reading alone: what it is, in its language and in English; null: the draft. */
+  readonly copy: typeof READING_COPY | null;
   readonly title: string;
   readonly day: Day;
   readonly draft: string;
@@ -35,34 +41,67 @@ interface AgreementLot {
 const BLANK = "____________________";
 const SHORT_BLANK = "__________";
 
+interface Composed {
+  readonly file: LineFile;
+  readonly office: Office;
+  readonly today: Day;
+}
+
 /** Composes the draft. Nothing in it is anybody’s law: the terms are what was typed in the file. */
-export function agreementPaper(
-  { file, office, today }: { file: LineFile; office: Office; today: Day },
+export function agreementPaper(facts: Composed, agreement: Agreement): AgreementPaper {
+  return composed(facts, agreement, "en");
+}
+
+/**
+ * The draft in Spanish, to read beside it: with no line to sign on and no room for a recorder. Null
+ * where no title holder is written to in Spanish.
+ */
+export function readingCopy(facts: Composed, agreement: Agreement): AgreementPaper | null {
+  const languagesOf = letterLanguagesIn(facts.file, facts.office);
+  const { holders } = agreementProgress(facts.file, agreement);
+  const wanted = holders.some(({ partyId, propertyIds }) =>
+    propertyIds.some((propertyId) => {
+      const { language, alsoIn } = languagesOf({ partyId, propertyId });
+      return language === "es" || alsoIn === "es";
+    }),
+  );
+  return wanted ? composed(facts, agreement, "es") : null;
+}
+
+function composed(
+  { file, office, today }: Composed,
   agreement: Agreement,
+  language: Language,
 ): AgreementPaper {
+  const words = AGREEMENT_WORDS[language];
   const { holders } = agreementProgress(file, agreement);
   const placeOf = (propertyId: string) => {
     const property = file.properties.find(({ id }) => id === propertyId);
     return property === undefined ? BLANK : formatAddress(property.address) || BLANK;
   };
   return {
+    language,
+    copy: language === "es" ? READING_COPY : null,
     title: agreement.title,
     day: today,
-    draft: `Draft of ${formatDate(today)}. Not binding. To be reviewed by ${file.authority?.name ?? "the sewer authority"} and by each party’s own attorney or advisor before anyone signs; where the authority or the county has a form of its own, that form is used.`,
+    draft: words.draft(
+      language === "en" ? formatDate(today) : ES.day(today),
+      file.authority?.name ?? null,
+    ),
     returnTo: [office.name, ...addressLines(office.address)],
     parties: holders.map(({ name, capacityMissing, propertyIds }) => ({
-      name: capacityMissing ? `${name}, by its ${BLANK}` : name,
+      name: capacityMissing ? words.by(name, BLANK) : name,
       lots: propertyIds.map(placeOf).join("; "),
     })),
-    lots: lotsOf(file, agreement, placeOf),
-    sections: sectionsOf(file, agreement),
+    lots: lotsOf(file, agreement, { placeOf, language }),
+    sections: sectionsOf(file, agreement, language),
   };
 }
 
 function lotsOf(
   file: LineFile,
   { shares }: Agreement,
-  placeOf: (propertyId: string) => string,
+  { placeOf, language }: { placeOf: (propertyId: string) => string; language: Language },
 ): AgreementLot[] {
   const named = shares.filter(({ parts }) => parts > 0);
   const all = named.reduce((sum, { parts }) => sum + parts, 0);
@@ -72,38 +111,57 @@ function lotsOf(
       place: placeOf(propertyId),
       parcel: property?.parcel || SHORT_BLANK,
       legal: property?.legalDescription || BLANK,
-      share: `${parts} of ${all} parts`,
+      share: AGREEMENT_WORDS[language].parts(parts, all),
     };
   });
 }
 
-function sectionsOf(file: LineFile, agreement: Agreement): AgreementPaper["sections"] {
-  const { line } = file;
-  const end =
-    line.upperEnd === null ? "" : `, ${plainFeet(line.upperEnd)} ft long from the public main`;
-  const size = line.diameter === null ? "" : `, ${line.diameter} in inside diameter`;
-  const material = line.material === "unknown" ? "" : `, ${EN.material[line.material]}`;
-  const terms = agreement.terms
-    .split(/\n+/)
-    .map((text) => text.trim())
-    .filter((text) => text !== "");
+function sectionsOf(
+  file: LineFile,
+  agreement: Agreement,
+  language: Language,
+): AgreementPaper["sections"] {
+  const words = AGREEMENT_WORDS[language];
   return [
     {
-      title: "The shared pipe",
-      text: [
-        `One private sewer line shared by the lots named above: “${line.name}”, ${line.town || BLANK}${end}${size}${material}. Lengths are in feet along the pipe from its connection at the public main.`,
-        `This agreement covers ${agreementExtent(agreement)}.`,
-      ],
+      title: words.pipe,
+      text: [pipeText(file, language), coversText(agreement, language)],
     },
-    {
-      title: "Shares",
-      text: [
-        "Each lot is responsible for its share, as stated in the table of lots, of the costs described below.",
-      ],
-    },
-    {
-      title: "Terms",
-      text: terms.length === 0 ? [`${BLANK}${BLANK}${BLANK}`, `${BLANK}${BLANK}${BLANK}`] : terms,
-    },
+    { title: words.shares, text: [words.sharesAre] },
+    { title: words.terms, text: termsText(agreement, language) },
   ];
+}
+
+function pipeText({ line }: LineFile, language: Language): string {
+  const words = AGREEMENT_WORDS[language];
+  const { material } = language === "en" ? EN : ES;
+  const more = [
+    line.upperEnd === null ? "" : words.long(plainFeet(line.upperEnd)),
+    line.diameter === null ? "" : words.wide(String(line.diameter)),
+    line.material === "unknown" ? "" : `, ${material[line.material]}`,
+  ];
+  return words.pipeIs(line.name, line.town || BLANK, more.join(""));
+}
+
+function coversText({ fromStation, toStation }: Agreement, language: Language): string {
+  const { covers } = AGREEMENT_WORDS[language];
+  if (fromStation === null && toStation === null) return covers.whole;
+  const from = plainFeet(fromStation ?? 0);
+  return toStation === null ? covers.up(from) : covers.between(from, plainFeet(toStation));
+}
+
+function termsText({ terms, termsEs }: Agreement, language: Language): string[] {
+  const { termsInEnglish } = AGREEMENT_WORDS[language];
+  const own = paragraphs(language === "es" ? termsEs : terms);
+  if (own.length > 0) return own;
+  const english = paragraphs(terms);
+  if (english.length > 0) return [termsInEnglish, ...english];
+  return [`${BLANK}${BLANK}${BLANK}`, `${BLANK}${BLANK}${BLANK}`];
+}
+
+function paragraphs(text: string): string[] {
+  return text
+    .split(/\n+/)
+    .map((each) => each.trim())
+    .filter((each) => each !== "");
 }

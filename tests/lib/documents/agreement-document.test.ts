@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { renderAgreements } from "#lib/documents/agreement-document.tsx";
-import { agreementPaper } from "#lib/domain/paper/agreement-paper.ts";
+import { renderAgreements, signatureSheets } from "#lib/documents/agreement-document.tsx";
+import { agreementPaper, readingCopy } from "#lib/domain/paper/agreement-paper.ts";
 import { aFile, anAgreement, anOffice, aParty, aProperty, aRole } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 
@@ -44,4 +44,45 @@ test("the draft says that it binds nobody, and leaves the acknowledgment to the 
   expect(text).toContain("For the recorder’s use");
   expect(text).toContain("Each lot pays its part.");
   expect(text.match(/Acknowledgment of/g)).toHaveLength(2);
+});
+
+test("no signer stands alone on a sheet, and each sheet says what is signed on it", async () => {
+  const names = (many: number) => Array.from({ length: many }, (_none, at) => `Signer ${at}`);
+  for (let many = 2; many < 12; many += 1) {
+    const sheets = signatureSheets(names(many));
+    expect(sheets.flat()).toEqual(names(many));
+    for (const sheet of sheets) expect([2, 3]).toContain(sheet.length);
+  }
+  const parties = names(4).map((name) => ({ name, lots: "12 Fennel Row" }));
+  const pages = readPdf(await renderAgreements([{ ...PAPER, parties }]))
+    .text()
+    .split("\f")
+    .map((page) => page.match(/Acknowledgment of/g)?.length ?? 0);
+  expect(pages.filter((many) => many > 0)).toEqual([2, 2]);
+});
+
+test("who is written to in Spanish gets a copy to read, with nothing to sign or to record", async () => {
+  const facts = { file: FILE, office: anOffice(), today: "2026-11-25" };
+  expect(readingCopy(facts, AGREEMENT)).toBeNull();
+  const [ann, ...others] = FILE.parties;
+  const file = {
+    ...FILE,
+    parties: [{ ...ann, language: "es" as const }, ...others],
+  } as typeof FILE;
+  const copy = readingCopy({ ...facts, file }, AGREEMENT);
+  if (copy === null) throw new Error("No copy");
+  const text = readPdf(await renderAgreements([copy]))
+    .text()
+    .replaceAll(/\s+/g, " ");
+  expect(text).toContain("Copia de lectura: no se firma ni se registra.");
+  expect(text).toContain("not to be signed or recorded");
+  expect(text).not.toMatch(/Acknowledgment|recorder’s use|return to/);
+  // The terms are nobody's to translate: without the office's own they stay in English, and it says so.
+  expect(text).toContain("Las condiciones están aquí en inglés");
+  expect(text).toContain("Each lot pays its part.");
+  const own = readingCopy(
+    { ...facts, file },
+    { ...AGREEMENT, termsEs: "Cada lote paga su parte." },
+  );
+  expect(own?.sections.at(-1)?.text).toEqual(["Cada lote paga su parte."]);
 });

@@ -53,6 +53,14 @@ function columnsFor(file: LineFile): GridColumn[] {
     },
     { key: "toStation", title: "To", kind: "feet", width: 7, hint: "Blank = to the upper end" },
     { key: "terms", title: "Terms", kind: "text", width: 30, example: "Equal thirds" },
+    {
+      key: "termsEs",
+      title: "Terms in Spanish",
+      kind: "text",
+      width: 30,
+      hint: "For the Spanish reading copy; blank = the terms stay in English there",
+      example: "Por terceras partes iguales",
+    },
     ...file.properties.map(
       (property): GridColumn => ({
         key: `shares[propertyId=${property.id}].parts`,

@@ -1,0 +1,1 @@
+ALTER TABLE `agreements` ADD `terms_es` text DEFAULT '' NOT NULL;
