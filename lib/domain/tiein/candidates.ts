@@ -121,7 +121,7 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
     .flatMap((entry) => {
       const found = report.entries.find((each) => each.entryId === entry.id);
       if (found === undefined || found.tieInId !== null) return [];
-      const shown = entryClue(entry.label, { entry: found.station, tieIn: finding.station });
+      const shown = entryClue(entry, { entry: found.station, tieIn: finding.station });
       // How a branch far away is built says nothing of this one.
       if (shown.kind === "entry-far") return [shown];
       const recorded = { side: entry.side, compass: found.compass };
@@ -129,14 +129,19 @@ function entryClues(property: Property, { file, report, finding }: Around): Clue
     });
 }
 
-function entryClue(label: string, at: { entry: Cft | null; tieIn: Cft | null }): Clue {
+/** Near or far by as much as the record says that it may be off. */
+function entryClue(
+  { label, uncertainty }: Pick<RecordEntry, "label" | "uncertainty">,
+  at: { entry: Cft | null; tieIn: Cft | null },
+): Clue {
+  const off = uncertainty ?? 0;
   const nothing = "with no matching tie-in";
   if (at.entry === null || at.tieIn === null)
     return clue("entry-unplaced", `The record shows “${label}” somewhere, ${nothing}.`);
   const apart = Math.abs(at.entry - at.tieIn);
   return clue(
-    apart <= NEAR ? "entry-near" : "entry-far",
-    `The record shows “${label}” at ${formatFeet(at.entry)}, ${formatFeet(apart)} from here, ${nothing}.`,
+    apart <= Math.max(NEAR, off) ? "entry-near" : "entry-far",
+    `The record shows “${label}” at ${formatFeet(at.entry)}${off > 0 ? `, give or take ${formatFeet(off)}` : ""}, ${formatFeet(apart)} from here, ${nothing}.`,
   );
 }
 

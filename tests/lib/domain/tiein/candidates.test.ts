@@ -160,6 +160,13 @@ describe("candidatesFor()", () => {
       "The record shows “Shop 22” at 80.0 ft, 5.5 ft from here, with no matching tie-in.",
     ]);
     expect(candidates(file as LineFile, [], [{ ...entry, tieInId: "t1" }])).toEqual([]);
+    const unsure = {
+      properties: [property("s", "neighbour")],
+      entries: [{ ...entries[0], uncertainty: 600 }],
+    } as unknown;
+    expect(candidates(unsure as LineFile, [], [entry])[0]?.speaksFor).toEqual([
+      "The record shows “Shop 22” at 80.0 ft, give or take 6.0 ft, 5.5 ft from here, with no matching tie-in.",
+    ]);
   });
 
   test("candidatesFor() hears a crossed lot only where the line crosses it", () => {
