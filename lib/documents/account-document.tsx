@@ -32,7 +32,7 @@ export async function renderAccounts(papers: readonly AccountPaper[]): Promise<P
   const parts: Part[] = [];
   const withoutSlip: string[] = [];
   for (const paper of papers) {
-    const { hasSlip, ...part } = await renderOne(paper);
+    const { hasSlip, ...part } = await accountPart(paper);
     parts.push(part);
     if (paper.slip !== undefined && !hasSlip) withoutSlip.push(part.title);
   }
@@ -46,7 +46,10 @@ export async function renderAccounts(papers: readonly AccountPaper[]): Promise<P
   return { bytes: await joined.save(), withoutSlip };
 }
 
-async function renderOne(paper: AccountPaper): Promise<Part & { readonly hasSlip: boolean }> {
+/** One invoice or statement of account as a part of a document: behind the letter that encloses it, say. */
+export async function accountPart(
+  paper: AccountPaper,
+): Promise<Part & { readonly hasSlip: boolean }> {
   const [name = ""] = paper.to;
   const clean = printable(paper, `The ${paper.title.toLowerCase()} to ${name}`);
   const address = addressLayout(clean.to);

@@ -1,5 +1,7 @@
 import type { Letter } from "#lib/domain/paper/letter.ts";
+import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
+import { accountPart } from "./account-document.tsx";
 import { addressLayout } from "./address-layout.ts";
 import { fewestPages } from "./fewest-pages.ts";
 import { readyFonts } from "./fonts.ts";
@@ -17,13 +19,13 @@ const MOST_PAGES = 2;
  * Letters as one PDF in Letter size, each from a fresh page with its own page numbers and a place
  * in the outline; ready to print, fold at the ticks and put into #10 window envelopes. The same
  * letters give the same bytes. `uploads` are the bytes of the stored pictures that they name, by id;
- * one that is not there leaves its caption alone. An enclosed statement follows its letter. Slow (some 100 ms a letter): for the worker process only.
+ * one that is not there leaves its caption alone. An enclosed statement or invoices follow their letter. Slow (some 100 ms a letter): for the worker process only.
  * Throws DocumentRefused with words where a letter cannot be printed as it is, or none is given.
  */
 export async function renderLetters(
   letters: readonly Letter[],
   uploads: ReadonlyMap<string, Uint8Array> = new Map(),
-  enclosed: ReadonlyMap<Letter, Statement> = new Map(),
+  enclosed: ReadonlyMap<Letter, Statement | readonly AccountPaper[]> = new Map(),
 ): Promise<Uint8Array> {
   const [first] = letters;
   if (!first) throw new RangeError("Cannot render letters: none given");
@@ -31,8 +33,8 @@ export async function renderLetters(
   const parts: Part[] = [];
   for (const letter of letters) {
     parts.push(await renderOne(letter, uploads));
-    const statement = enclosed.get(letter);
-    if (statement) parts.push(await statementPart(statement));
+    const papers = enclosed.get(letter);
+    if (papers !== undefined) parts.push(...(await partsOf(papers)));
   }
   const joined = await joinParts(parts, {
     title: letters.length === 1 ? first.subject : `${letters.length} letters`,
@@ -42,6 +44,13 @@ export async function renderLetters(
     day: first.day,
   });
   return joined.save();
+}
+
+async function partsOf(papers: Statement | readonly AccountPaper[]): Promise<Part[]> {
+  if ("subject" in papers) return [await statementPart(papers)];
+  const parts: Part[] = [];
+  for (const paper of papers) parts.push(await accountPart(paper));
+  return parts;
 }
 
 async function renderOne(letter: Letter, uploads: ReadonlyMap<string, Uint8Array>): Promise<Part> {

@@ -17,7 +17,7 @@ import { keepMailing } from "#lib/storage/mailings.ts";
 import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
-import { enclosedStatements } from "./enclosed-statements.ts";
+import { enclosedPapers } from "./enclosed-papers.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
@@ -130,7 +130,7 @@ async function paperOf(act: Act, facts: Facts, notice: Notice): Promise<Paper> {
   const bytes = await renderLetters(
     [letter],
     pictures,
-    enclosedStatements([{ notice, letter }], facts),
+    enclosedPapers([{ notice, letter }], facts),
   );
   const lineId = file.line.id;
   const name = `${notice.kind} ${act.today}.pdf`;

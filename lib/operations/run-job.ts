@@ -31,7 +31,7 @@ import { statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { tell } from "./change.ts";
-import { enclosedStatements } from "./enclosed-statements.ts";
+import { enclosedPapers } from "./enclosed-papers.ts";
 import { formBytes, formsOf } from "./forms-of.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { letterOf } from "./letter-of.ts";
@@ -116,7 +116,7 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
     const sent = asked.map((notice) => ({ notice, letter: letterOf(notice, facts) }));
     const letters = sent.map(({ letter }) => letter);
     const pictures = pictureBytes(place.dataFolder, facts.file, letters);
-    return renderLetters(letters, pictures, enclosedStatements(sent, facts));
+    return renderLetters(letters, pictures, enclosedPapers(sent, facts));
   },
   labels: ({ job, facts }) => {
     const [sheetId, ...ids] = job.subjectIds;

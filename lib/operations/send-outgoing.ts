@@ -20,7 +20,7 @@ import { forgetLinkSecret, readLinkSecret, sweepLinkSecrets } from "#lib/storage
 import { readStored } from "#lib/storage/store.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
-import { enclosedStatements } from "./enclosed-statements.ts";
+import { enclosedPapers } from "./enclosed-papers.ts";
 import { keepPdf } from "./keep-pdf.ts";
 import { sentLetter } from "./letter-of.ts";
 import { noticeWithoutPaper } from "./notice-without-paper.ts";
@@ -177,7 +177,7 @@ async function paperOf(
   const letter = sentLetter(notice.frozen);
   const pictures = pictureBytes(place.dataFolder, file, [letter]);
   const facts = { file, report: reportOn(file, place.today()), office };
-  const enclosed = enclosedStatements([{ notice, letter }], facts);
+  const enclosed = enclosedPapers([{ notice, letter }], facts);
   const bytes = await renderLetters([letter], pictures, enclosed);
   const act = actFor(place, place.db, "Outbox");
   const name = `${notice.kind} ${act.today}.pdf`;

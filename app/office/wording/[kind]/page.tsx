@@ -72,6 +72,7 @@ export default async function WordingPage({
         <Versions at={at} versions={versions} inUse={inUse} may={may} zone={zone} />
       </Section>
       <Section
+        key={newest?.version ?? 0}
         title="Preview"
         id="preview"
         folded={
