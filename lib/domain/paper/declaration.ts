@@ -81,7 +81,10 @@ export function declarationsOf(facts: Facts, deliveryIds: readonly string[]): De
   );
 }
 
-/** Whether there is something done that a person can declare: an email in the outbox is not sent yet. */
+/**
+ * Whether there is something done that a person can declare: an email in the outbox is not sent yet, and
+ * one that a server refused or gave back delivered nothing.
+ */
 export function isDeclarable({ method, tracking, outcome }: Delivery): boolean {
   return method !== "mail-message" || (tracking !== "" && outcome !== "failed");
 }
