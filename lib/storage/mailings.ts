@@ -26,8 +26,3 @@ export function readMailing(dataFolder: string, jobId: string): Uint8Array | nul
 export function hasMailing(dataFolder: string, jobId: string): boolean {
   return fs.existsSync(placeOf(dataFolder, jobId));
 }
-
-/** Removes a mailing that was printed. */
-export function removeMailing(dataFolder: string, jobId: string): void {
-  fs.rmSync(placeOf(dataFolder, jobId), { force: true });
-}

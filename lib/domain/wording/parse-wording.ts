@@ -18,7 +18,7 @@ export const WORDING_FIELDS = [
 export type WordingField = (typeof WORDING_FIELDS)[number];
 
 /** Where everything that is computed goes: alone on its line, once. */
-export const FACTS_FIELD = "facts";
+const FACTS_FIELD = "facts";
 
 /** A piece of a sentence: words as typed, or a field. */
 export type WordingPiece = string | { readonly field: WordingField };
@@ -34,7 +34,7 @@ export interface WordingProblem {
   readonly reason: string;
 }
 
-export const LONGEST_WORDING = 8_000;
+const LONGEST_WORDING = 8_000;
 
 /**
  * Reads a wording: a blank line ends a paragraph, `# ` begins a heading, `- ` a line of a list,
