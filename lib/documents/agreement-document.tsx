@@ -64,6 +64,14 @@ const styles = StyleSheet.create({
     borderColor: INK.faint,
     padding: 5,
   },
+  copyPage: {
+    paddingTop: 46,
+    paddingBottom: 56,
+    paddingHorizontal: LEFT,
+    fontFamily: FAMILY as unknown as string,
+    fontSize: 11,
+    color: INK.ink,
+  },
   copy: {
     borderWidth: 0.6,
     borderColor: INK.soft,
@@ -89,12 +97,19 @@ const styles = StyleSheet.create({
   line: { borderTopWidth: 0.6, borderTopColor: INK.ink, paddingTop: 3, marginRight: 18 },
   notary: {
     marginTop: 10,
-    height: 118,
+    height: 104,
     borderWidth: 0.6,
     borderColor: INK.soft,
     padding: 6,
   },
-  footer: { position: "absolute", bottom: 34, left: LEFT, fontSize: 8.5, color: INK.soft },
+  footer: {
+    position: "absolute",
+    bottom: 34,
+    left: LEFT,
+    width: WIDTH - 70,
+    fontSize: 8.5,
+    color: INK.soft,
+  },
   pages: {
     position: "absolute",
     bottom: 34,
@@ -117,7 +132,7 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
       creationDate={day}
       modificationDate={day}
     >
-      <Page size="LETTER" style={styles.page}>
+      <Page size="LETTER" style={paper.copy === null ? styles.page : styles.copyPage}>
         {paper.copy === null ? <Top paper={paper} /> : <CopyTop paper={paper} copy={paper.copy} />}
         <Text style={styles.title}>{paper.title}</Text>
         <Text style={styles.heading}>{words.between}</Text>
@@ -143,7 +158,9 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
         ))}
         {paper.copy === null ? <Signatures paper={paper} /> : null}
         <Text fixed style={styles.footer}>
-          {paper.copy === null ? "Draft, not yet reviewed or signed" : paper.copy.es}
+          {paper.copy === null
+            ? `Draft, not yet reviewed or signed: ${paper.title}`
+            : paper.copy.es}
         </Text>
         <Text
           fixed
@@ -155,31 +172,31 @@ function AgreementDocument({ paper }: { readonly paper: AgreementPaper }) {
   );
 }
 
-/** So many fit on a sheet with its heading. */
-const SIGNATURES_A_SHEET = 3;
-
-/** In sheets on which none stands alone, each of which says what it belongs to. */
-function Signatures({ paper: { title, parties } }: { readonly paper: AgreementPaper }) {
-  return signatureSheets(parties.map(({ name }) => name)).map((names) => (
-    <View key={names.join()} wrap={false}>
-      <Text style={styles.heading}>{`Signatures to “${title}”, each notarized`}</Text>
-      {names.map((name) => (
+/** One below the other, the last two kept together: nobody’s stands on a sheet alone. */
+function Signatures({ paper: { parties } }: { readonly paper: AgreementPaper }) {
+  const names = parties.map(({ name }) => name);
+  const [first = "", ...rest] = names.slice(0, -2);
+  const last = names.slice(-2);
+  const heading = <Text style={styles.heading}>Signatures, each notarized</Text>;
+  return (
+    <>
+      {first === "" ? null : (
+        <View wrap={false}>
+          {heading}
+          <Signature name={first} />
+        </View>
+      )}
+      {rest.map((name) => (
         <Signature key={name} name={name} />
       ))}
-    </View>
-  ));
-}
-
-/** Names by the sheet, three at most; a last one alone takes another with it. */
-export function signatureSheets(names: readonly string[]): string[][] {
-  const sheets: string[][] = [];
-  for (let from = 0; from < names.length; ) {
-    const left = names.length - from;
-    const many = left === SIGNATURES_A_SHEET + 1 ? 2 : SIGNATURES_A_SHEET;
-    sheets.push(names.slice(from, from + many));
-    from += many;
-  }
-  return sheets;
+      <View wrap={false}>
+        {first === "" ? heading : null}
+        {last.map((name) => (
+          <Signature key={name} name={name} />
+        ))}
+      </View>
+    </>
+  );
 }
 
 /** In place of the recorder’s space: what the copy is, in both languages. */

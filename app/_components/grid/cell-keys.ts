@@ -34,7 +34,7 @@ const ALT_KEYS: Readonly<Record<string, CellCommand>> = {
 };
 const PLAIN_KEYS: Readonly<Record<string, CellCommand>> = { Escape: "cancel", F2: "edit" };
 
-/** Keyboard first: what each key does, in the manner of the sheets that offices know. */
+/** Keyboard first: what each key does; the usual keys for tables that are typed in. */
 export function commandOf(event: KeyboardEvent, mode: CellMode): CellCommand | null {
   if (event.ctrlKey || event.metaKey) return commandWithControl(event, mode);
   if (event.altKey) return mode.choice ? (ALT_KEYS[event.key] ?? null) : null;
