@@ -227,8 +227,20 @@ function builtState({ file }: PacketInput): SheetState {
 function standingState({ file, office, report }: PacketInput): SheetState {
   const days = { today: report.today, end: endOfWork(file) };
   const bad = contractorStanding(office, days).filter(({ state }) => state !== "in-force");
+  const open = bad.filter(({ state }) => state === "end-of-work-unknown");
+  const other = bad.filter((each) => !open.includes(each));
+  const until = open.map(
+    ({ title, expiresOn }) => `${title} (${expiresOn === null ? "unknown" : EN.day(expiresOn)})`,
+  );
   return wanting(
-    bad.map(({ sentence }) => sentence),
+    [
+      ...other.map(({ sentence }) => sentence),
+      ...(open.length === 0
+        ? []
+        : [
+            `The last day of work is not entered, so whether these last until it is unknown: ${EN.list(until)}.`,
+          ]),
+    ],
     "License, bond and insurance are current through the end of the work.",
   );
 }

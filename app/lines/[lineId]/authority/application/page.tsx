@@ -82,6 +82,7 @@ export default async function ApplicationPage({
       <Section
         title="Proposed pipe"
         id="pipe"
+        foldedOnPhone={counted(file.proposedPipes.length, "row")}
         note="What each piece of work puts in. A blank length is the section’s."
       >
         <LineGrid
@@ -99,6 +100,7 @@ export default async function ApplicationPage({
       <Section
         title="Surfaces to cut"
         id="surfaces"
+        foldedOnPhone={counted(file.surfaceCuts.length, "surface")}
         note="Square feet follow from the trench, the soil and the authority’s least cut."
       >
         <LineGrid

@@ -1,0 +1,73 @@
+import { expect, test } from "vitest";
+import type { SheetKind } from "#lib/domain/facts/authority.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { composePacket } from "#lib/domain/packet/compose.ts";
+import { aCondition, anApplication, aSurfaceCut } from "#tests/support/application.ts";
+import { anOffice, aRequirement } from "#tests/support/file.ts";
+import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
+
+function packet(kinds: readonly SheetKind[], change: Partial<LineFile> = {}) {
+  const line = askingFor(kinds, sampleLine());
+  return composePacket({ ...line, file: { ...line.file, ...change } });
+}
+
+test("who signed, the new pipe and the surface are in the packet where they are asked for, and open where not entered", () => {
+  const asked = packet(["attestation", "pavement"], {
+    applications: [anApplication()],
+    surfaceCuts: [aSurfaceCut(), aSurfaceCut({ id: "open", walls: "not-set" })],
+  });
+  const words = (kind: SheetKind) =>
+    JSON.stringify(asked.sheets.find((sheet) => sheet.kind === kind)?.blocks);
+  expect(words("attestation")).toContain("November 20, 2026");
+  expect(words("attestation")).toContain("NOT ON FILE");
+  expect(words("pavement")).toContain('"30"');
+  expect(words("pavement")).toContain('["Total","","","unknown",""]');
+  expect(words("pavement")).toContain("One lane stays open");
+  expect(asked.sheets.map(({ kind }) => kind)).not.toContain("proposed-pipe");
+  expect(asked.missing.join(" ")).toContain("how the walls stand not entered");
+});
+
+test("a sheet whose condition says for sure that it does not apply is left out, and its check says why", () => {
+  const line = askingFor(["tests"], sampleLine());
+  const { authority } = line.file;
+  if (authority === null) throw new Error("no authority");
+  const id = authority.requirements.find(({ sheet }) => sheet === "tests")?.id ?? "";
+  const found = (fact: "buildings-over", limit: number) =>
+    composePacket({
+      ...line,
+      file: {
+        ...line.file,
+        authority: { ...authority, conditions: [aCondition(fact, { requirementId: id, limit })] },
+      },
+    });
+  const out = found("buildings-over", 9_900);
+  expect(out.sheets.map(({ kind }) => kind)).not.toContain("tests");
+  expect(out.checks.find((check) => check.requirementId === id)).toMatchObject({
+    state: "does-not-apply",
+    why: expect.stringContaining("Does not apply:"),
+  });
+  expect(found("buildings-over", 0).sheets.map(({ kind }) => kind)).toContain("tests");
+});
+
+test("one paper of the contractor is judged by its own end, whatever was marked", () => {
+  const line = sampleLine();
+  const { authority } = line.file;
+  if (authority === null) throw new Error("no authority");
+  const comp = aRequirement("comp", { sheet: "upload", paper: "workers-compensation" });
+  const state = (expires: string) =>
+    composePacket({
+      ...line,
+      office: anOffice({ compensation: "Fund 55-0177", compensationExpiresOn: expires }),
+      file: {
+        ...line.file,
+        authority: { ...authority, requirements: [comp] },
+        requirementMarks: [
+          { id: "m", requirementId: "comp", state: "in-hand", uploadId: null, note: "" },
+        ],
+      },
+    }).checks[0];
+  expect(state("2026-01-01")).toMatchObject({
+    state: "missing",
+    sentence: expect.stringContaining("Marked as on file, but: Workers’ compensation"),
+  });
+});
