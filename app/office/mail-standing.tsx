@@ -31,9 +31,11 @@ export function MailStanding({ may, zone }: { readonly may: boolean; readonly zo
       {may ? (
         <>
           <ActionForm action={testMailAction} label="Test the mail settings">
-            <SubmitButton pendingWord="Testing …" quiet>
-              Send me a test email
-            </SubmitButton>
+            <div>
+              <SubmitButton pendingWord="Testing …" quiet>
+                Send me a test email
+              </SubmitButton>
+            </div>
           </ActionForm>
           <ActionForm action={saveMailRulesAction} label="Limit of email">
             <div className="form-grid">

@@ -181,7 +181,7 @@ function outcomesFor({ method, outcome }: Delivery) {
   return optionsOf(OUTCOME_WORDS).filter(({ value }) => !(never && value === "delivered"));
 }
 
-/** One more attempt; after one that failed it is open, with the next way selected. */
+/** One more attempt; after one that failed the next way is said, and selected in the form. */
 function AnotherAttempt({
   lineId,
   noticeId,
@@ -194,46 +194,53 @@ function AnotherAttempt({
   readonly next: NextWay | null;
 }) {
   return (
-    <details key={next?.method ?? "none"} open={next !== null}>
-      <summary>Add an attempt</summary>
+    <>
       {next === null ? null : (
         <p>
           {next.because}. Next: <strong>{METHOD_WORDS[next.method]}</strong>.
         </p>
       )}
-      <ActionForm
-        action={recordDeliveryAction.bind(null, { lineId, noticeId })}
-        label="Add an attempt"
-        reset
-      >
-        <div className="form-grid">
-          <Choice
-            label="Method"
-            name="method"
-            required
-            defaultValue={next?.method ?? ""}
-            options={[{ value: "", label: "select" }, ...optionsOf(METHOD_WORDS)]}
-          />
-          <Field label="Date" name="sentOn" type="date" required defaultValue={today} />
-          <Field label="Time" name="at" example="4:05 pm" />
-          <Field label="Done by" name="doneBy" hint="Blank if it was you." example="Marcus Reyes" />
-          <Field label="Where" name="place" example="Front door of unit 2" />
-          <Field label="Handed to" name="handedTo" hint="Only if hand delivered." />
-          <Field label="Tracking number" name="tracking" />
-          <Field label="Note" name="note" example="Gate was locked" />
-          <Upload
-            lineId={lineId}
-            name="proofUploadId"
-            label="Photo or receipt"
-            hint="A photo of the posted notice, the certificate of mailing. Optional."
-          />
-        </div>
-        <div>
-          <SubmitButton pendingWord="Recording …" quiet>
-            Record the attempt
-          </SubmitButton>
-        </div>
-      </ActionForm>
-    </details>
+      <details key={next?.method ?? "none"}>
+        <summary>Add an attempt</summary>
+        <ActionForm
+          action={recordDeliveryAction.bind(null, { lineId, noticeId })}
+          label="Add an attempt"
+          reset
+        >
+          <div className="form-grid">
+            <Choice
+              label="Method"
+              name="method"
+              required
+              defaultValue={next?.method ?? ""}
+              options={[{ value: "", label: "select" }, ...optionsOf(METHOD_WORDS)]}
+            />
+            <Field label="Date" name="sentOn" type="date" required defaultValue={today} />
+            <Field label="Time" name="at" example="4:05 pm" />
+            <Field
+              label="Done by"
+              name="doneBy"
+              hint="Blank if it was you."
+              example="Marcus Reyes"
+            />
+            <Field label="Where" name="place" example="Front door of unit 2" />
+            <Field label="Handed to" name="handedTo" hint="Only if hand delivered." />
+            <Field label="Tracking number" name="tracking" />
+            <Field label="Note" name="note" example="Gate was locked" />
+            <Upload
+              lineId={lineId}
+              name="proofUploadId"
+              label="Photo or receipt"
+              hint="A photo of the posted notice, the certificate of mailing. Optional."
+            />
+          </div>
+          <div>
+            <SubmitButton pendingWord="Recording …" quiet>
+              Record the attempt
+            </SubmitButton>
+          </div>
+        </ActionForm>
+      </details>
+    </>
   );
 }
