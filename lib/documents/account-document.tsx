@@ -5,7 +5,7 @@ import type { AccountPaper, PaymentSlip } from "#lib/domain/paper/paper-frame.ts
 import { type AddressLayout, addressLayout } from "./address-layout.ts";
 import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
-import { fewestPages } from "./fewest-pages.ts";
+import { type Drawn, fewestPages } from "./fewest-pages.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
@@ -49,23 +49,23 @@ export async function renderAccounts(papers: readonly AccountPaper[]): Promise<P
 /** One invoice or statement of account as a part of a document: behind the letter that encloses it, say. */
 export async function accountPart(
   paper: AccountPaper,
-): Promise<Part & { readonly hasSlip: boolean }> {
+): Promise<Part & Drawn & { readonly hasSlip: boolean }> {
   const [name = ""] = paper.to;
   const clean = printable(paper, `The ${paper.title.toLowerCase()} to ${name}`);
   const address = addressLayout(clean.to);
   const title = `${name}: ${clean.subject}`;
   const most = clean.also === undefined ? 1 : 2;
-  const drawn = (paper: AccountPaper) =>
+  const draw = (paper: AccountPaper) =>
     fewestPages(SETTINGS, most, (setting) => (
       <AccountDocument paper={paper} address={address} setting={setting} />
     ));
-  const document = await drawn(clean);
+  const drawn = await draw(clean);
   // A slip stands on the sheet with its invoice or not at all: the text says how to pay.
-  if (clean.slip !== undefined && document.getPageCount() > most) {
+  if (clean.slip !== undefined && drawn.document.getPageCount() > most) {
     const { slip: _slip, ...without } = clean;
-    return { title, document: await drawn(without), hasSlip: false };
+    return { title, ...(await draw(without)), hasSlip: false };
   }
-  return { title, document, hasSlip: clean.slip !== undefined };
+  return { title, ...drawn, hasSlip: clean.slip !== undefined };
 }
 
 const LEFT = 72;

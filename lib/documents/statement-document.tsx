@@ -3,7 +3,7 @@ import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
 import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
-import { fewestPages } from "./fewest-pages.ts";
+import { type Drawn, fewestPages } from "./fewest-pages.ts";
 import { FAMILY, readyFonts } from "./fonts.ts";
 import { INK } from "./ink.ts";
 import { joinParts, type Part } from "./join-pdf.ts";
@@ -33,12 +33,12 @@ export async function renderStatements(statements: readonly Statement[]): Promis
 }
 
 /** One statement as a part of a document: behind the letter that encloses it, say. */
-export async function statementPart(statement: Statement): Promise<Part> {
+export async function statementPart(statement: Statement): Promise<Part & Drawn> {
   const clean = printable(statement, `“${statement.subject}”`);
-  const document = await fewestPages(SETTINGS, clean.also === undefined ? 1 : 2, (setting) => (
+  const drawn = await fewestPages(SETTINGS, clean.also === undefined ? 1 : 2, (setting) => (
     <StatementDocument statement={clean} setting={setting} />
   ));
-  return { title: clean.subject, document };
+  return { title: clean.subject, ...drawn };
 }
 
 const LEFT = 50;

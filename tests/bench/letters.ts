@@ -40,7 +40,7 @@ export async function printLetters(served: Served): Promise<void> {
   console.log(
     `  longest wait for a small page meanwhile ${pause.toFixed(0)} ms, ${quiet.toFixed(0)} ms before`,
   );
-  goal("100 two-page letters, one process", ours / theirs, {
+  goal("100 two-page letters, drawn as the worker does", ours / theirs, {
     ...{ most: 1, unit: "times" },
     yardstick: `${seconds(theirs)} for Chromium’s print of the same HTML`,
   });
