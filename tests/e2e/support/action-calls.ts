@@ -108,7 +108,13 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "issued", on: DAY, note: "" }),
     ],
   },
-  printCorrectionsAction: { args: (db) => [LINE, [id(db, of("permit_steps"))]], writes: true },
+  printCorrectionsAction: {
+    args: (db) => [
+      "ropewalk-0001",
+      [id(db, "select id from permit_steps where line_id = 'ropewalk-0001' limit 1")],
+    ],
+    writes: true,
+  },
   buildPacketAction: { args: () => [LINE, []], writes: true },
   buildAsBuiltAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
