@@ -50,7 +50,7 @@ export async function printLetters(served: Served): Promise<void> {
   });
 }
 
-const MAKER = path.join(import.meta.dirname, "letters-maker.ts");
+const MAKER = new URL("./letters-maker.ts", import.meta.url);
 
 function hundredLetters(): Letter[] {
   const { file, report, office } = sampleLine();

@@ -161,7 +161,7 @@ export const REQUIREMENT = row({
 });
 
 /** What a fee is counted by. A deposit comes back with the final. */
-export const FEE_PERS = [
+const FEE_PERS = [
   "permit",
   "connection",
   "structure",
@@ -192,11 +192,11 @@ export const FEE = row({
 });
 
 /** What an inspection has to be passed before: nothing, covering the pipe, or the final. */
-export const INSPECTION_NEEDS = ["no", "backfill", "final"] as const;
+const INSPECTION_NEEDS = ["no", "backfill", "final"] as const;
 export type InspectionNeed = (typeof INSPECTION_NEEDS)[number];
 
 /** In what the lead of an inspection’s booking is counted. */
-export const BOOKING_UNITS = ["hours", "business-days"] as const;
+const BOOKING_UNITS = ["hours", "business-days"] as const;
 
 /** One kind of inspection of this authority: how it is booked, and what cannot go on before it passed. */
 export type InspectionKind = RowOf<typeof INSPECTION_KIND>;

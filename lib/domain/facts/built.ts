@@ -32,7 +32,7 @@ export const BUILT_WORK = row({
 });
 
 /** What was done to the pipe at a place. */
-export const BUILT_KINDS = [
+const BUILT_KINDS = [
   "replaced",
   "lined",
   "burst",

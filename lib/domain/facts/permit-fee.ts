@@ -1,7 +1,7 @@
 import { cents, day, idOf, maybe, oneOf, type RowOf, ref, row, usually, words } from "./field.ts";
 
 /** What happened to a fee: the authority billed it, the office paid it, money came back. */
-export const FEE_ENTRY_KINDS = ["billed", "paid", "refunded"] as const;
+const FEE_ENTRY_KINDS = ["billed", "paid", "refunded"] as const;
 export type FeeEntryKind = (typeof FEE_ENTRY_KINDS)[number];
 
 /** One amount between the office and the authority over a permit. */

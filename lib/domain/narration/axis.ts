@@ -132,7 +132,7 @@ function placeOfZero(talk: Talk): FootageFrom | null {
 }
 
 /** The last zero that was told before anything was read off. */
-export function zeroOf(talk: Talk): Said | null {
+function zeroOf(talk: Talk): Said | null {
   const zeros = talk.said.filter((mark) => mark.what === "distance" && mark.distance.from === 0);
   const [first] = zeros;
   if (!first) return null;

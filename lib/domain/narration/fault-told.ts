@@ -153,8 +153,3 @@ export const FAULTS_TOLD: readonly Construction[] = [
     String.raw`\b${anyFormOf("stick poke jut project protrude intrude hang extend stab")}${ANY}{0,3}? (?:into|in to|out in|through)(?: ${OURS})\b|\b(?:it|that|tap|one|pipe|lateral|connection)(?: \w+)? (?:sticks|pokes|hangs|juts|protrudes|intrudes) (?:in|out|down)\b`,
   ),
 ];
-
-/** Whether ground shows in these words. */
-export function showsGround(words: string): boolean {
-  return SOIL.test(words);
-}

@@ -25,7 +25,7 @@ const CORRECTION_STATES = [
 export type CorrectionState = (typeof CORRECTION_STATES)[number];
 
 /** One comment with how far it has got. */
-export interface CorrectionStanding {
+interface CorrectionStanding {
   readonly correction: Correction;
   readonly state: CorrectionState;
 }

@@ -4,7 +4,6 @@ import type { Permit } from "../facts/permit.ts";
 import type { PermitFeeEntry } from "../facts/permit-fee.ts";
 import type { Cents } from "../money/cents.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { sayCount } from "../say/count.ts";
 import { heldInspections, reinspections } from "./inspections.ts";
 import { permitStateOf } from "./steps.ts";
 
@@ -14,7 +13,7 @@ type FeeFile = Pick<
 >;
 
 /** One fee of the schedule as it comes to on this permit. */
-export interface FeeLine {
+interface FeeLine {
   readonly fee: Fee;
   readonly amount: Cents;
   /** How it is worked out: `3 connections, 1 included: 2 × $60.00`. */
@@ -138,10 +137,4 @@ export function feeSentences(fees: PermitFees, isFinal: boolean): string[] {
       ? `The permit is final: ${back} of the deposit has to come back.`
       : `Paid ${formatCents(net)}, ${back} more than the schedule now comes to. Ask the authority for it.`,
   ];
-}
-
-/** `2 fees, $370.00; paid $310.00`. */
-export function feesInShort({ lines, total, paid }: PermitFees): string {
-  const words = `${sayCount(lines.length, "fee")}, ${formatCents(total)}`;
-  return paid === 0 ? words : `${words}; paid ${formatCents(paid)}`;
 }
