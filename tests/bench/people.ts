@@ -72,7 +72,7 @@ async function person(served: Served, { at, until, lines, entering }: Person): P
     const start = performance.now();
     const ok =
       turn % WRITES === 0
-        ? await pays(served, { line: SMALL, turn, entering })
+        ? await pays(served, { reference: `${at}-${turn}`, entering })
         : await reads(served, `/lines/${line}${PAGES[turn % PAGES.length]}`);
     acts.push({ ms: performance.now() - start, ok });
     await rest(LOOK_MS);
@@ -88,15 +88,15 @@ async function reads({ base, cookie }: Served, page: string): Promise<boolean> {
 
 async function pays(
   { base, cookie, account }: Served,
-  { line, turn, entering }: { line: string; turn: number; entering: BuiltAction },
+  { reference, entering }: { reference: string; entering: BuiltAction },
 ): Promise<boolean> {
   const form = aForm({
     ...{ kind: "deposit", amount: "100.00", method: "check", on: "2026-11-25" },
-    ...{ reference: String(turn), note: "", beyond: "on", account },
+    ...{ reference, note: "", beyond: "on", account },
   });
   const { status, text } = await callAction(
     { port: Number(new URL(base).port), origin: base },
-    { action: entering, path: `/lines/${line}/cost/money`, args: [line, IDLE, form], cookie },
+    { action: entering, path: `/lines/${SMALL}/cost/money`, args: [SMALL, IDLE, form], cookie },
   );
   return status === 200 && text.includes('"status":"done"');
 }
