@@ -1,6 +1,7 @@
 import type { LetterBlock } from "#lib/domain/paper/letter.ts";
 import { textWidth } from "#lib/domain/say/text-width.ts";
 import { type BlockManner, columnWidth } from "./block-manner.ts";
+import { columnShares } from "./columns.ts";
 
 /** Two columns that no page's end parts, and what stays with them beneath. */
 export interface Columns {
@@ -15,9 +16,10 @@ type Entry = { readonly group: readonly LetterBlock[] } | Columns;
 export function sideBySide(all: readonly LetterBlock[][], manner: BlockManner): Entry[] {
   const done: Entry[] = [];
   let run: LetterBlock[][] = [];
-  let kind: "words" | "cautions" | null = null;
+  let kind: "words" | "cautions" | "facts" | null = null;
   const close = () => {
-    done.push(...(kind === "words" ? inColumns(run, manner) : inPairs(run)));
+    if (kind === "facts") done.push(...factColumns(run, manner));
+    else done.push(...(kind === "words" ? inColumns(run, manner) : inPairs(run)));
     run = [];
   };
   for (const group of all) {
@@ -37,6 +39,7 @@ function runKind(group: readonly LetterBlock[], { columns = "none", pairs = fals
   const words = !alone && group.every(isWords);
   if (columns === "all" && words) return "words";
   if (pairs && isCaution(group)) return "cautions";
+  if (pairs && !alone && isFacts(group)) return "facts";
   return columns === "sections" && words ? "words" : null;
 }
 
@@ -49,6 +52,29 @@ function isWords({ kind }: LetterBlock): boolean {
 /** A caution, with the signature that may stay with it. */
 function isCaution([first, second]: readonly LetterBlock[]): boolean {
   return first?.kind === "caution" && (second === undefined || second.kind === "signature");
+}
+
+/** A heading with names and values, or with words, that can stand in half the width. */
+function isFacts([first, ...rest]: readonly LetterBlock[]): boolean {
+  return first?.kind === "heading" && rest.every((each) => isWords(each) || isFactTable(each));
+}
+
+/** Names and values, without titles. */
+function isFactTable(block: LetterBlock): block is Extract<LetterBlock, { kind: "table" }> {
+  return (
+    block.kind === "table" && block.head.length === 2 && block.head.every((title) => title === "")
+  );
+}
+
+/** So many lines stand in columns that no page's end parts. */
+const MOST_LINES = 25;
+
+/** Facts, and words beside them, in two columns of about one height; without facts they stay as they are. */
+function factColumns(run: readonly LetterBlock[][], manner: BlockManner): Entry[] {
+  const split =
+    run.length < 2 || !run.some((group) => group.some(isFactTable)) ? null : cutOf(run, manner);
+  if (split === null || split.lines > MOST_LINES) return run.map((group) => ({ group }));
+  return [{ left: run.slice(0, split.at).flat(), right: run.slice(split.at).flat(), under: [] }];
 }
 
 function inPairs(run: readonly LetterBlock[][]): Entry[] {
@@ -67,16 +93,22 @@ function inColumns(all: readonly LetterBlock[][], manner: BlockManner): Entry[] 
   const headings = run.filter(([one]) => one?.kind === "heading").length;
   const few = manner.columns === "all" ? run.length < 3 : headings < 2;
   if (few) return all.map((group) => ({ group }));
+  const { at } = cutOf(run, manner);
+  return [
+    ...all.slice(0, first).map((group) => ({ group })),
+    { left: run.slice(0, at).flat(), right: run.slice(at).flat(), under: [] },
+  ];
+}
+
+/** After which group columns part so that the taller one is as short as can be, and how many lines it has. */
+function cutOf(run: readonly LetterBlock[][], manner: BlockManner): { at: number; lines: number } {
   const heights = run.map((group) => group.reduce((sum, each) => sum + wordLines(each, manner), 0));
   const sum = (part: readonly number[]) => part.reduce((all, each) => all + each, 0);
   const tallest = heights.map((_, at) =>
     Math.max(sum(heights.slice(0, at + 1)), sum(heights.slice(at + 1))),
   );
-  const cut = tallest.indexOf(Math.min(...tallest)) + 1;
-  return [
-    ...all.slice(0, first).map((group) => ({ group })),
-    { left: run.slice(0, cut).flat(), right: run.slice(cut).flat(), under: [] },
-  ];
+  const lines = Math.min(...tallest);
+  return { at: tallest.indexOf(lines) + 1, lines };
 }
 
 /** About how many lines a block takes in a column. */
@@ -87,7 +119,21 @@ function wordLines(block: LetterBlock, manner: BlockManner): number {
   if (block.kind === "heading") return lines(block.text, 0) + 0.8;
   if (block.kind === "paragraph") return lines(block.text, 0);
   if (block.kind === "list") return block.lines.reduce((sum, each) => sum + lines(each, 13), 0.3);
+  if (isFactTable(block)) return factLines(block, manner);
   return block.kind === "caution" ? lines(block.title, 11) + lines(block.text, 11) + 0.4 : 0;
+}
+
+function factLines(block: Extract<LetterBlock, { kind: "table" }>, manner: BlockManner): number {
+  const width = columnWidth(manner);
+  const size = manner.tableSize;
+  const shares = columnShares(block, { width, size });
+  const rowLines = (row: readonly string[]) =>
+    row.map((text, column) =>
+      Math.ceil(
+        textWidth(text, size, false) / Math.max(1, ((shares[column] ?? 0) / 100) * width - 8),
+      ),
+    );
+  return block.rows.reduce((sum, row) => sum + Math.max(1, ...rowLines(row)) + 0.3, 0.5);
 }
 
 /** A table that may break begins where its head and two rows have room. */
@@ -110,24 +156,32 @@ export function partingOf(group: readonly LetterBlock[]) {
  * so long that it must break itself. A signature stays with the words or the drawing before it: it
  * never stands alone on a page.
  */
-export function groups(blocks: readonly LetterBlock[]): LetterBlock[][] {
+export function groups(
+  blocks: readonly LetterBlock[],
+  { pairs = false }: Pick<BlockManner, "pairs"> = {},
+): LetterBlock[][] {
   const done: LetterBlock[][] = [];
   for (const block of blocks) {
     const last = done.at(-1);
-    if (last && staysWith(last, block)) last.push(block);
+    if (last && staysWith(last, block, pairs)) last.push(block);
     else done.push([block]);
   }
   return done;
 }
 
-function staysWith(group: readonly LetterBlock[], block: LetterBlock): boolean {
+function staysWith(group: readonly LetterBlock[], block: LetterBlock, pairs: boolean): boolean {
   const last = group.at(-1);
   if (last === undefined) return false;
   if (block.kind === "signature") return SIGNED.includes(last.kind);
   if (group.length > 1) return false;
+  if (pairs && last.kind === "heading" && isFactTable(block))
+    return block.rows.length <= MOST_FACTS;
   const announces = last.kind === "paragraph" && last.text.endsWith(":");
   return (last.kind === "heading" || (announces && block.kind === "list")) && isShort(block);
 }
+
+/** Names and values that stay with their heading in half the width. */
+const MOST_FACTS = 12;
 
 /** What a signature may follow on the same page; long tables and lists break by themselves. */
 const SIGNED: readonly LetterBlock["kind"][] = ["paragraph", "caution", "strip", "pictures"];

@@ -25,7 +25,7 @@ export function Blocks({
   readonly manner: BlockManner;
   readonly special: (block: LetterBlock) => ReactNode;
 }) {
-  return sideBySide(groups(blocks), manner).flatMap((entry, index) => {
+  return sideBySide(groups(blocks, manner), manner).flatMap((entry, index) => {
     if ("left" in entry)
       // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
       return [<Beside key={index} {...entry} manner={manner} special={special} />];

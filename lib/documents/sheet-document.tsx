@@ -2,9 +2,11 @@ import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { Fragment } from "react";
 import { formatDrawingStation } from "#lib/domain/length/station.ts";
 import type { Sheet } from "#lib/domain/packet/packet.ts";
+import { textWidth } from "#lib/domain/say/text-width.ts";
 import { PLAN_NOTE, type PlanView } from "#lib/domain/strip/draw-plan.ts";
 import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
+import { columnShares } from "./columns.ts";
 import { type DrawingPage, drawingPages, PLAN_HEIGHT, PLAN_WIDTH } from "./drawing-pages.ts";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
@@ -248,18 +250,33 @@ function DrawingPagesOf({
   ));
 }
 
-/** A line of a table or a heading below a drawing, in points. */
-const UNDER_LINE = 16;
+/** A heading below a drawing, a line of a table and a further line of a row, in points with some to spare. */
+const UNDER_HEADING = 22;
+const UNDER_LINE = 14.5;
+const MORE_LINE = 10.5;
 
 /** Whether what a drawing’s sheet says in words has room below its last page’s drawing. */
 function isRoomUnder({ drawing, blocks }: Sheet): boolean {
   if (drawing === null || blocks.length === 0) return false;
   const last = drawingPages(drawing).pages.at(-1);
-  const lines = blocks.reduce(
-    (sum, block) => sum + (block.kind === "table" ? block.rows.length + 1 : 2),
-    0,
-  );
-  return last !== undefined && last.plan.height + lines * UNDER_LINE <= PLAN_HEIGHT;
+  const height = blocks.reduce((sum, block) => sum + heightUnder(block), 0);
+  return last !== undefined && last.plan.height + height <= PLAN_HEIGHT;
+}
+
+function heightUnder(block: Sheet["blocks"][number]): number {
+  if (block.kind !== "table") return block.kind === "heading" ? UNDER_HEADING : 32;
+  const size = FLOW_MANNER.tableSize;
+  const shares = columnShares(block, { width: PLAN_WIDTH, size });
+  const more = (row: readonly string[]) =>
+    Math.max(
+      ...row.map((text, column) => {
+        const room = ((shares[column] ?? 0) / 100) * PLAN_WIDTH - 8;
+        return Math.ceil(textWidth(text, size, false) / Math.max(1, room)) - 1;
+      }),
+      0,
+    );
+  const titled = block.head.some((title) => title !== "") ? UNDER_LINE : 0;
+  return block.rows.reduce((sum, row) => sum + UNDER_LINE + more(row) * MORE_LINE, titled);
 }
 
 function titleOf(title: string, { from, to, first, last }: DrawingPage): string {

@@ -64,37 +64,40 @@ export function proposedPipeSheet({ file }: PacketInput): Sheet {
     rows.length === 0
       ? [paragraph("No new pipe is put in.")]
       : table(
-          [
-            "Work",
-            "Material",
-            "Size",
-            "Length, ft",
-            "Slope",
-            "Method",
-            "Bedding",
-            "Joint",
-            "Connection",
-          ],
+          ["Work", "Pipe", "Length, ft", "Slope", "Method", "Bedding; joint", "Connection"],
           rows,
-          { numeric: [3] },
+          { numeric: [2] },
         ),
   );
 }
 
 function pipeRow({ item, pipe, length }: PipeProposal): string[] {
   const long = length === null ? NONE : plainFeet(length);
-  if (pipe === null) return [item.title, NONE, NONE, long, "–", NONE, NONE, NONE, NONE];
+  if (pipe === null) return [item.title, NONE, long, "–", NONE, NONE, NONE];
   return [
     item.title,
-    pipe.material === "unknown" ? NONE : EN.material[pipe.material],
-    pipe.diameter === null ? NONE : `${pipe.diameter} in`,
+    pipeWords(pipe),
     long,
     pipe.slope === null ? "–" : slopeWords(pipe.slope),
     METHOD_WORDS[pipe.method],
-    said(pipe.bedding),
-    said(pipe.joint),
+    pipe.bedding.trim() === "" && pipe.joint.trim() === ""
+      ? NONE
+      : `bedding ${said(pipe.bedding)}; joint ${said(pipe.joint)}`,
     said(pipe.connection),
   ];
+}
+
+/** `6 in PVC`; which of the two nobody entered is said. */
+function pipeWords({
+  diameter,
+  material,
+}: Pick<NonNullable<PipeProposal["pipe"]>, "diameter" | "material">): string {
+  if (diameter === null && material === "unknown") return NONE;
+  const size = diameter === null ? "size not entered" : `${diameter} in`;
+  if (material === "unknown") return `${size}, material not entered`;
+  return diameter === null
+    ? `${EN.material[material]}, ${size}`
+    : `${size} ${EN.material[material]}`;
 }
 
 /** Surfaces that are cut with their areas, how they are put back, and how people get by. */

@@ -272,11 +272,12 @@ export function contractorSheet({ file, office, report }: PacketInput): Sheet {
     expiresOn === null ? "unknown" : EN.day(expiresOn),
     STATES[state],
   ]);
-  const bad = papers.filter(({ state }) => state !== "in-force");
+  // Until somebody enters the last day of work, one sentence says so of all of them.
+  const bad = papers.filter(({ state }) => state !== "in-force" && state !== "end-of-work-unknown");
   return composed("contractor-standing", "Contractor’s license, bond and insurance", [
     paragraph(
       end === null
-        ? "The last day of work is not entered yet."
+        ? "The last day of work is not entered yet, so whether these last until it is unknown."
         : `The last day of work is ${EN.day(end)}.`,
     ),
     ...table(["Document", "Number", "Expires", `On ${EN.day(report.today)}`], rows),

@@ -21,7 +21,7 @@ import { drawPlan } from "../strip/draw-plan.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { packetContents } from "./contents.ts";
-import { drawingChecklist } from "./drawing-checklist.ts";
+import { type DrawingCheck, drawingChecklist } from "./drawing-checklist.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
@@ -73,20 +73,26 @@ export function drawingSheet(input: PacketInput): Sheet {
 /** What a landscape page holds below its head, in points. */
 export const PLAN_FRAME = { width: 704, height: 430 };
 
-const SHOWN_WORDS = { shown: "shown", missing: "MISSING", "does-not-apply": "not applicable" };
-
-/** What the authority looks for on the drawing, and who says that it is there. */
+/**
+ * What the authority looks for on the drawing: what the drawing shows by itself in one row, what a person
+ * said or nobody knows in words.
+ */
 function checklistBlocks(input: PacketInput): LetterBlock[] {
   const checks = drawingChecklist(input);
   if (checks.length === 0) return [];
-  return [
-    heading("Drawing checklist"),
-    ...table(
-      ["Item", "Drawing", "How"],
-      checks.map(({ item, state, sentence }) => [item.title, SHOWN_WORDS[state], sentence]),
-    ),
-  ];
+  const titled = (state: DrawingCheck["state"]) =>
+    checks
+      .filter((check) => check.state === state)
+      .map(({ item, by, sentence }) =>
+        by === "program" ? item.title : `${item.title} (${sentence.replace(/[.]$/, "")})`,
+      );
+  const rows = (["shown", "missing", "does-not-apply"] as const)
+    .map((state) => [SHOWN_WORDS[state], titled(state).join("; ")])
+    .filter(([, items]) => items !== "");
+  return [heading("Drawing checklist"), ...table(["", ""], rows)];
 }
+
+const SHOWN_WORDS = { shown: "Shown", missing: "MISSING", "does-not-apply": "Not applicable" };
 
 /** Ties from fixed points, as an as-built gives them; those that do not close are not printed as places. */
 export function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {

@@ -27,6 +27,17 @@ test("who signed, the new pipe and the surface are in the packet where they are 
   expect(asked.missing.join(" ")).toContain("how the walls stand not entered");
 });
 
+test("the new pipe has few enough columns to stand upright among the other sheets", () => {
+  const asked = packet(["proposed-pipe"]);
+  const sheet = asked.sheets.find(({ kind }) => kind === "proposed-pipe");
+  const tables = sheet?.blocks.flatMap((block) => (block.kind === "table" ? [block] : [])) ?? [];
+  expect(tables).toHaveLength(1);
+  for (const { head, rows } of tables) {
+    expect(head.length).toBeLessThanOrEqual(8);
+    for (const row of rows) expect(row).toHaveLength(head.length);
+  }
+});
+
 test("a sheet whose condition says for sure that it does not apply is left out, and its check says why", () => {
   const line = askingFor(["tests"], sampleLine());
   const { authority } = line.file;
