@@ -34,6 +34,7 @@ import {
   PERMIT_ORDER,
   REQUIREMENT_CONDITION,
 } from "#lib/domain/facts/permit-rule.ts";
+import { PROOF_RULE } from "#lib/domain/facts/proof-rule.ts";
 import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
@@ -217,6 +218,12 @@ export const pavementRules = sqliteTable(
 export const drawingItems = sqliteTable(
   "drawing_items",
   { ...factColumns(DRAWING_ITEM.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const proofRules = sqliteTable(
+  "proof_rules",
+  { ...factColumns(PROOF_RULE.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 

@@ -90,6 +90,22 @@ function drawingItem(
   };
 }
 
+function proofRule(
+  method: Authority["proofRules"][number]["method"],
+  counts: Authority["proofRules"][number]["counts"],
+  letter: Authority["proofRules"][number]["letter"] = null,
+): Authority["proofRules"][number] {
+  return {
+    id: `${DISTRICT}-proof-${method}`,
+    authorityId: DISTRICT,
+    letter,
+    method,
+    counts,
+    citation: "Quillhaven Code 13.40.050 (invented)",
+    asOf: AS_OF,
+  };
+}
+
 /** Washington counts neither federal nor state holidays as business days (RCW 19.122.020(3)). */
 function holidays(): Authority["holidays"] {
   return [2026, 2027].flatMap((year) =>
@@ -432,5 +448,10 @@ export const AUTHORITY: Authority = {
     drawingItem("scale", "Scale, 1 in = 10 ft or 20 ft"),
     drawingItem("connections", "Every connection with its distance from the main"),
     drawingItem("pipe-size-and-material", "Size and material of the pipe"),
+  ],
+  proofRules: [
+    proofRule("first-class", "never"),
+    proofRule("certified", "attempted"),
+    proofRule("posted", "photo", "work-start"),
   ],
 };

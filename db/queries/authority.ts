@@ -11,6 +11,7 @@ import {
   inspectionKinds,
   pavementRules,
   permitOrders,
+  proofRules,
   refusalSteps,
   requirements,
   rules,
@@ -56,6 +57,7 @@ const PARTS = {
   permitOrders,
   pavementRules,
   drawingItems,
+  proofRules,
 } satisfies Record<AuthorityPart, unknown>;
 
 function partRows(db: Db, part: AuthorityPart, authorityId: string): object[] {

@@ -7,7 +7,7 @@ import {
 } from "#lib/domain/facts/notice.ts";
 import { OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
-import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
+import { canBeTaken, wayRuleOf } from "#lib/domain/notices/way-rule.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";
@@ -113,12 +113,13 @@ function wrongOutcome(
   if (proofUploadId !== null && !file.uploads.some(({ id }) => id === proofUploadId))
     return refuse("not-found", "proofUploadId", "the stored proof");
   if (outcome === "on-its-way") return null;
-  const { arrives, because } = ARRIVAL_RULES[delivery.method];
-  if (outcome === "delivered" && delivery.outcome !== "delivered" && arrives === "never")
+  const rule = wayRuleOf(file, delivery);
+  const taken = canBeTaken(delivery.method, rule);
+  if (outcome === "delivered" && delivery.outcome !== "delivered" && !taken)
     return refuse(
       "bad-value",
       "outcome",
-      `${because} Record what they answer, or deliver the letter by hand or by certified mail`,
+      `${rule.because} Record what they answer, or deliver the letter by hand or by certified mail`,
     );
   if (outcomeOn === null) return refuse("missing-value", "outcomeOn", "Enter the date");
   if (outcomeOn < delivery.sentOn)

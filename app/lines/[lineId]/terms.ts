@@ -96,6 +96,7 @@ export const TOLD_WORDS: Record<ToldCell["state"], string> = {
   left: "left at the site, delivery not confirmed",
   unproven: "reported delivered, no proof on file",
   arrived: "delivered",
+  counts: "counts as delivered",
   returned: "returned to sender",
   unclaimed: "unclaimed",
   failed: "not delivered",
@@ -107,6 +108,9 @@ export const PROOF_WORDS: Record<NonNullable<ToldCell["provenBy"]>, string> = {
   signature: "they signed",
   "handed-over": "handed over",
   receipt: "tracking or receipt",
+  attempted: "offered, not collected",
+  photo: "posted with a photo",
+  sent: "sent, did not come back",
 };
 
 export const CALL_PURPOSE_WORDS: Record<CallPurpose, string> = {

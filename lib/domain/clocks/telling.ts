@@ -3,10 +3,11 @@ import { dayOfRule } from "../calendar/rule-day.ts";
 import type { ClockEvent, ClockRule } from "../facts/clock-rule.ts";
 import { LETTER_KINDS, LETTERS, type LetterKind } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
-import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
+import type { DeliveryMethod, Notice } from "../facts/notice.ts";
 import type { Telling, Told } from "../findings/clock.ts";
-import { arrivalOf } from "../notices/arrival.ts";
+import { arrivalOf, attemptProof } from "../notices/arrival.ts";
 import { type Addressee, pauseAudience, startAudience, tenantsAt } from "../notices/audience.ts";
+import { hasGone } from "../notices/way-rule.ts";
 import { sayParty } from "../party/say.ts";
 import { sayList } from "../say/say-list.ts";
 import { stopsInForce } from "../testing/test-day-results.ts";
@@ -157,12 +158,8 @@ function attemptsOf(file: LineFile, letter: Notice): { on: Day; mailed: boolean 
   const sent = sentDayOf(file, letter);
   if (attempts.length === 0) return sent === null ? [] : [{ on: sent, mailed: false }];
   const went = attempts
-    .filter(hasGone)
+    .filter((each) => hasGone(each) || attemptProof(file, letter, each) !== null)
     .map(({ sentOn, method }) => ({ on: sentOn, mailed: POST.includes(method) }));
   const { on, by } = arrivalOf(file, letter);
   return on !== null && by === "answer" ? [...went, { on, mailed: false }] : went;
-}
-
-function hasGone({ outcome }: Delivery): boolean {
-  return outcome === "on-its-way" || outcome === "delivered";
 }

@@ -23,6 +23,7 @@ import {
 import { ADDRESS } from "./party.ts";
 import { PERMIT_KINDS } from "./permit.ts";
 import { DRAWING_ITEM, PAVEMENT_RULE, PERMIT_ORDER, REQUIREMENT_CONDITION } from "./permit-rule.ts";
+import { PROOF_RULE } from "./proof-rule.ts";
 
 /**
  * Who owns and who mends, by place on the line. Patterns found in US codes;
@@ -265,6 +266,8 @@ export const AUTHORITY_PARTS = {
   permitOrders: PERMIT_ORDER,
   pavementRules: PAVEMENT_RULE,
   drawingItems: DRAWING_ITEM,
+  /** Where it says nothing the house's table does (lib/domain/notices/way-rule.ts). */
+  proofRules: PROOF_RULE,
 };
 export type AuthorityPart = keyof typeof AUTHORITY_PARTS;
 

@@ -1,55 +1,10 @@
 import { sentDayOf } from "../calendar/happenings.ts";
 import type { Consent } from "../facts/consent.ts";
 import type { LineFile } from "../facts/line-file.ts";
-import type { Delivery, DeliveryMethod, DeliveryOutcome, Notice } from "../facts/notice.ts";
+import type { Delivery, DeliveryOutcome, Notice } from "../facts/notice.ts";
 import type { Day } from "../time/day.ts";
 import { consentsAskedBy } from "./asked.ts";
-
-/** What one way of delivery proves by itself. */
-interface ArrivalRule {
-  /** When an attempt proves that the letter reached its party. */
-  readonly arrives: "once-handed-over" | "with-tracking-or-receipt" | "never";
-  /** How a letter stands that went this way and did not come back, while nothing proves its arrival. */
-  readonly stands: "on-its-way" | "mailed" | "left";
-  readonly because: string;
-}
-
-/**
- * What counts as arrival, way by way. An answer or a signature counts whatever the way: whoever
- * answers a letter has it.
- */
-export const ARRIVAL_RULES: Record<DeliveryMethod, ArrivalRule> = {
-  "first-class": {
-    arrives: "never",
-    stands: "mailed",
-    because: "First-class mail shows that it was mailed. No one signs for it.",
-  },
-  certified: {
-    arrives: "with-tracking-or-receipt",
-    stands: "on-its-way",
-    because: "Certified mail is delivered when its tracking number or return receipt says so.",
-  },
-  "mail-message": {
-    arrives: "never",
-    stands: "mailed",
-    because: "A mail server accepted the message. That does not show that anyone read it.",
-  },
-  "by-hand": {
-    arrives: "once-handed-over",
-    stands: "on-its-way",
-    because: "The person who delivered it is named and can confirm it.",
-  },
-  posted: {
-    arrives: "never",
-    stands: "left",
-    because: "A posted notice shows what was at the site, not who read it.",
-  },
-  "door-hanger": {
-    arrives: "never",
-    stands: "left",
-    because: "A door hanger shows where it was left, not who found it.",
-  },
-};
+import { ARRIVAL_RULES, type AttemptProof, proofUnder, wayRule } from "./way-rule.ts";
 
 /** How a letter that was sent stands with its party. */
 export type LetterStanding =
@@ -62,34 +17,52 @@ export type LetterStanding =
   /** Said to be delivered, with nothing that shows it. */
   | "unproven"
   | "arrived"
+  /** No one took it as far as is known; the authority counts it as delivered all the same. */
+  | "counts"
   | Extract<DeliveryOutcome, "returned" | "unclaimed" | "failed">;
 
 /** Whether a letter reached its party, and what shows it. */
 export interface Arrival {
   readonly state: LetterStanding;
-  /** The day on which it is proven to have been there; null while nothing proves it. */
+  /** The day from which it is proven, or counts; null while nothing proves it. */
   readonly on: Day | null;
-  readonly by: "answer" | "signature" | "handed-over" | "receipt" | null;
+  readonly by: "answer" | "signature" | AttemptProof["by"] | null;
   /** The attempt that proves it, else the last one; null before the first. */
   readonly attempt: Delivery | null;
 }
 
-type Letters = Pick<LineFile, "deliveries" | "replies" | "consents">;
+type Letters = Pick<LineFile, "authority" | "deliveries" | "replies" | "consents">;
 
 /**
- * Whether a letter that was sent has arrived: by what came back to it, else by an attempt whose way
- * proves it. Every place that asks asks here.
+ * Whether a letter that was sent has arrived: by what came back to it, else by an attempt that counts
+ * with the authority of the line (`wayRule`). Every place that asks asks here.
  */
 export function arrivalOf(file: Letters, notice: Notice): Arrival {
   const attempts = file.deliveries.filter(({ noticeId }) => noticeId === notice.id);
-  const proven = attempts.find((attempt) => attemptProves(attempt) !== null) ?? null;
-  const attempt = proven ?? attempts.at(-1) ?? null;
+  const proofs = attempts.flatMap((attempt) => {
+    const proof = attemptProof(file, notice, attempt);
+    return proof === null ? [] : [{ attempt, ...proof, state: stateOf(proof) }];
+  });
+  // What was handed over or taken says more than what only counts.
+  const proven = proofs.find(({ state }) => state === "arrived") ?? proofs[0] ?? null;
+  const attempt = proven?.attempt ?? attempts.at(-1) ?? null;
   const word = firstWord(file, notice);
-  if (word !== null && (proven === null || word.on < dayOf(proven)))
+  if (word !== null && (proven === null || word.on < proven.on))
     return { state: "arrived", ...word, attempt };
-  if (proven !== null)
-    return { state: "arrived", on: dayOf(proven), by: attemptProves(proven), attempt: proven };
-  return { state: standingOf(attempt), on: null, by: null, attempt };
+  return proven ?? { state: standingOf(attempt), on: null, by: null, attempt };
+}
+
+function stateOf({ by }: AttemptProof): "arrived" | "counts" {
+  return by === "handed-over" || by === "receipt" ? "arrived" : "counts";
+}
+
+/** What an attempt shows by itself of its letter, with the authority of the line; null: nothing. */
+export function attemptProof(
+  file: Pick<LineFile, "authority">,
+  notice: Pick<Notice, "kind">,
+  attempt: Delivery,
+): AttemptProof | null {
+  return proofUnder(wayRule(file, notice.kind, attempt.method), attempt);
 }
 
 /** Whether a letter came back: the way did not lead to its party. */
@@ -103,22 +76,6 @@ function standingOf(attempt: Delivery | null): LetterStanding {
   if (outcome === "returned" || outcome === "unclaimed" || outcome === "failed") return outcome;
   const { stands } = ARRIVAL_RULES[method];
   return outcome === "delivered" && stands === "on-its-way" ? "unproven" : stands;
-}
-
-function dayOf({ outcome, outcomeOn, sentOn }: Delivery): Day {
-  return outcome === "delivered" ? (outcomeOn ?? sentOn) : sentOn;
-}
-
-/** What an attempt proves by itself; null: no arrival. */
-export function attemptProves(attempt: Delivery): "handed-over" | "receipt" | null {
-  const { outcome, method, by, tracking, proofUploadId } = attempt;
-  const { arrives } = ARRIVAL_RULES[method];
-  if (arrives === "once-handed-over") {
-    const went = outcome === "on-its-way" || outcome === "delivered";
-    return went && by.trim() !== "" ? "handed-over" : null;
-  }
-  if (arrives === "never" || outcome !== "delivered") return null;
-  return tracking.trim() !== "" || proofUploadId !== null ? "receipt" : null;
 }
 
 /** The first thing that its party said to a letter: a reply, or a word on what it asks for. */

@@ -10,7 +10,7 @@ import { consentsAskedBy } from "./asked.ts";
  * back; null: none. For money only a letter on the version of the split that holds.
  */
 export function askedByLetter(
-  file: Pick<LineFile, "notices" | "deliveries" | "replies" | "consents" | "splits">,
+  file: Pick<LineFile, "authority" | "notices" | "deliveries" | "replies" | "consents" | "splits">,
   { kind, partyId, propertyId }: Pick<Consent, "kind" | "partyId" | "propertyId">,
 ): Notice | null {
   const splitId = latestSplit(file)?.id ?? null;

@@ -1,6 +1,7 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Delivery } from "../facts/notice.ts";
-import { ARRIVAL_RULES, arrivalOf } from "./arrival.ts";
+import { arrivalOf } from "./arrival.ts";
+import { canBeTaken, wayRuleOf } from "./way-rule.ts";
 
 /**
  * Deliveries whose result is not recorded, of letters of which nothing shows the arrival yet: the
@@ -8,7 +9,7 @@ import { ARRIVAL_RULES, arrivalOf } from "./arrival.ts";
  * left out: the outbox says what became of it. The oldest first.
  */
 export function awaitingResult(
-  file: Pick<LineFile, "notices" | "deliveries" | "replies" | "consents">,
+  file: Pick<LineFile, "authority" | "notices" | "deliveries" | "replies" | "consents">,
 ): Delivery[] {
   const open = file.deliveries.filter(({ noticeId, outcome, method }) => {
     const notice = file.notices.find(({ id }) => id === noticeId);
@@ -16,10 +17,10 @@ export function awaitingResult(
       outcome === "on-its-way" &&
       method !== "mail-message" &&
       notice !== undefined &&
-      arrivalOf(file, notice).state !== "arrived"
+      arrivalOf(file, notice).on === null
     );
   });
-  const rank = ({ method }: Delivery) => (ARRIVAL_RULES[method].arrives === "never" ? 1 : 0);
+  const rank = (each: Delivery) => (canBeTaken(each.method, wayRuleOf(file, each)) ? 0 : 1);
   return open.toSorted(
     (one, other) => rank(one) - rank(other) || one.sentOn.localeCompare(other.sentOn),
   );

@@ -24,7 +24,7 @@ const AFTER: Record<DeliveryMethod, readonly DeliveryMethod[]> = {
  * tried.
  */
 export function nextWay(
-  file: Pick<LineFile, "deliveries" | "replies" | "consents" | "parties">,
+  file: Pick<LineFile, "authority" | "deliveries" | "replies" | "consents" | "parties">,
   notice: Notice,
 ): NextWay | null {
   const { state, attempt } = arrivalOf(file, notice);

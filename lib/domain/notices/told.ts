@@ -80,7 +80,7 @@ function byAge(one: Notice, other: Notice): number {
 
 /** How a letter stands: whether it arrived, by what, and what came back. */
 export function cellOf(
-  file: Pick<LineFile, "deliveries" | "replies" | "consents">,
+  file: Pick<LineFile, "authority" | "deliveries" | "replies" | "consents">,
   notice: Notice,
 ): ToldCell {
   const { state, on, by, attempt } = arrivalOf(file, notice);
@@ -191,7 +191,8 @@ function reasonOf(
   if (replyBy !== null && replyBy < today)
     return answer === "open-again" ? "not-settled" : "reply-late";
   const sent = attempts === 0 ? "" : (cell.on ?? "");
-  if (state !== "arrived" && !isReached(file, partyId, sent)) return "delivery-unknown";
+  if (state !== "arrived" && state !== "counts" && !isReached(file, partyId, sent))
+    return "delivery-unknown";
   return replyBy === null ? null : "reply-awaited";
 }
 
@@ -201,10 +202,11 @@ export function noChaseWords(file: LineFile): string {
   const waiting = waitingReplies(file).length;
   if (sent.length === 0) return "Nothing to follow up: no letters sent yet.";
   const replies = waiting === 0 ? "" : ` Replies that came in are listed above.`;
-  const shown = sent.every((notice) => arrivalOf(file, notice).state === "arrived");
+  const shown = sent.every((notice) => arrivalOf(file, notice).on !== null);
+  const counts = sent.some((notice) => arrivalOf(file, notice).state === "counts");
   const asked = sent.some(({ replyBy }) => replyBy !== null);
   const arrived = shown
-    ? "all letters were delivered"
+    ? `all letters were delivered${counts ? ", or count as delivered with this authority" : ""}`
     : "everyone who was sent a letter is reached";
   return `Nothing to follow up: ${arrived}${asked ? " and no replies are due" : ""}.${replies}`;
 }

@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { DeliveryMethod } from "../facts/notice.ts";
+import { arrivalOf } from "../notices/arrival.ts";
 import { isReached } from "../notices/told.ts";
 
 /** What each way of delivery is called in a packet. */
@@ -34,7 +35,17 @@ export function noticeState({ file }: { readonly file: LineFile }): {
         : `Nothing shows that a letter reached ${name} (${went.join(", ")}).`;
     });
   if (missing.length > 0) return { complete: false, sentences: missing };
-  return { complete: true, sentences: ["Every owner on file has been reached."] };
+  const counting = file.notices.some(
+    (notice) => notice.state === "sent" && arrivalOf(file, notice).state === "counts",
+  );
+  return {
+    complete: true,
+    sentences: [
+      counting
+        ? "Every owner on file has been reached, or counts as notified by this authority’s rules of proof."
+        : "Every owner on file has been reached.",
+    ],
+  };
 }
 
 function waysTo(file: LineFile, partyId: string): string[] {

@@ -1,7 +1,8 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
 import { answerOf } from "../notices/answered.ts";
-import { ARRIVAL_RULES, type Arrival, arrivalOf, attemptProves } from "../notices/arrival.ts";
+import { type Arrival, arrivalOf } from "../notices/arrival.ts";
+import { ARRIVAL_RULES, type AttemptProof, proofUnder, wayRule } from "../notices/way-rule.ts";
 import { paragraph, table } from "../paper/common.ts";
 import { LETTER_PLANS } from "../paper/kinds/index.ts";
 import { EN } from "../paper/words-en.ts";
@@ -33,7 +34,8 @@ function rowsOf(file: LineFile, notice: Notice): string[][] {
   return attempts.map((attempt, at) => [
     letter,
     wentWords(attempt),
-    (at === attempts.length - 1 ? wordOf(file, notice, arrival) : null) ?? becameWords(attempt),
+    (at === attempts.length - 1 ? wordOf(file, notice, arrival) : null) ??
+      becameWords(file, notice, attempt),
   ]);
 }
 
@@ -55,18 +57,38 @@ function wordOf(file: LineFile, notice: Notice, { on, by }: Arrival): string | n
   return `arrived: they answered ${EN.day(on)}`;
 }
 
-function becameWords(attempt: Delivery): string {
-  const { method, outcome, outcomeOn, sentOn, by } = attempt;
-  const proof = attemptProves(attempt);
+function becameWords(file: LineFile, { kind }: Notice, attempt: Delivery): string {
+  const { method, outcome, outcomeOn, sentOn } = attempt;
+  const rule = wayRule(file, kind, method);
+  const proof = proofUnder(rule, attempt);
+  const source = rule.rows.flatMap(({ citation }) => (citation === "" ? [] : citation)).join("; ");
+  if (proof !== null) {
+    const day = EN.day(proof.on);
+    if (proof.by === "handed-over" || proof.by === "receipt") return shownWords(attempt, proof);
+    return `${COUNTS[proof.by]}; counts as delivered ${day} (${source})`;
+  }
   const day = EN.day(outcomeOn ?? sentOn);
-  if (proof === "handed-over") return `arrived ${day}, handed over by ${by}`;
-  if (proof === "receipt")
-    return `arrived ${day}, by its ${attempt.tracking === "" ? "receipt" : "tracking number"}`;
+  const house = proofUnder({ counts: [ARRIVAL_RULES[method].counts] }, attempt);
+  if (house !== null)
+    return `${shownWords(attempt, house)}; not enough for this authority (${source})`;
   if (outcome === "returned") return `returned ${day}`;
   if (outcome === "unclaimed") return `not collected ${day}`;
   if (outcome === "failed") return `failed ${day}`;
-  if (ARRIVAL_RULES[method].stands === "mailed") return "mailed; no proof of delivery";
-  if (ARRIVAL_RULES[method].stands === "left") return "posted; no proof of receipt";
+  if (rule.stands === "mailed") return "mailed; no proof of delivery";
+  if (rule.stands === "left") return "posted; no proof of receipt";
   if (outcome === "delivered") return `reported delivered ${day}; no proof`;
   return "in transit";
+}
+
+const COUNTS = {
+  attempted: "offered, not collected",
+  photo: "posted, with a photo",
+  sent: "sent, did not come back",
+} as const;
+
+/** What shows that a letter was taken. */
+function shownWords({ by, tracking }: Delivery, proof: AttemptProof): string {
+  const day = EN.day(proof.on);
+  if (proof.by === "handed-over") return `arrived ${day}, handed over by ${by}`;
+  return `arrived ${day}, by its ${tracking === "" ? "receipt" : "tracking number"}`;
 }

@@ -1,6 +1,6 @@
 import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Delivery, DeliveryMethod, Notice } from "../facts/notice.ts";
-import { attemptProves } from "../notices/arrival.ts";
+import { hasReceipt } from "../notices/way-rule.ts";
 import { addressLines } from "../party/address.ts";
 import { sayParty } from "../party/say.ts";
 import type { Day } from "../time/day.ts";
@@ -189,7 +189,7 @@ function becameWords(delivery: Delivery): string {
   if (outcome === "unclaimed") return `Not collected, came back${day}.`;
   if (outcome === "failed") return `Could not be delivered${day}.`;
   if (outcome !== "delivered") return "";
-  if (attemptProves(delivery) === "receipt")
+  if (hasReceipt(delivery))
     return `Delivered${day}, by its ${tracking === "" ? "receipt" : "tracking number"}.`;
   return `Reported as delivered${day}.`;
 }

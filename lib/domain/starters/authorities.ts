@@ -18,6 +18,7 @@ import type {
   PermitOrder,
   RequirementCondition,
 } from "../facts/permit-rule.ts";
+import type { ProofRule } from "../facts/proof-rule.ts";
 import type { Day } from "../time/day.ts";
 
 /** The invented authorities that an office can start from. */
@@ -270,6 +271,13 @@ const STEPS: readonly Row<RefusalStep>[] = [
   },
 ];
 
+/** No easier than the house's own table, whoever leaves them as they are. */
+const PROOFS: readonly Row<ProofRule>[] = [
+  { letter: null, method: "first-class", counts: "never" },
+  { letter: null, method: "certified", counts: "accepted" },
+  { letter: null, method: "by-hand", counts: "handed-over" },
+];
+
 /** What they come to look at; which of it holds the backfill or the final is for the office to say. */
 const INSPECTIONS: readonly Pick<InspectionKind, "title" | "lead" | "leadUnit">[] = [
   { title: "Open trench, before backfill", lead: 1, leadUnit: "business-days" },
@@ -321,6 +329,7 @@ export function starterAuthority(
     permitOrders: numbered("order", ORDERS),
     pavementRules: numbered("pavement", PAVEMENT),
     drawingItems: numbered("drawing", DRAWING),
+    proofRules: numbered("proof", PROOFS),
     refusalSteps: numbered("step", STEPS),
     holidays: [year, year + 1].flatMap((each) =>
       offeredHolidays(state, each)

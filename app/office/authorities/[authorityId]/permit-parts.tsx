@@ -7,6 +7,7 @@ import {
   ORDER_COLUMNS,
   PAVEMENT_COLUMNS,
 } from "./permit-columns.ts";
+import { PROOF_COLUMNS } from "./proof-columns.ts";
 
 interface PermitPartsProps {
   readonly authority: Authority;
@@ -95,6 +96,23 @@ export function PermitParts({ authority, grid, day }: PermitPartsProps) {
             asOf: day,
           }}
           emptyWords="No rules yet. Example: asphalt, 1 ft beyond each edge, at least 4 ft wide."
+        />
+      </Section>
+      <Section
+        title="Proof of delivery"
+        id="proof"
+        folded={rows(authority.proofRules.length)}
+        note="What counts as delivered, by letter and method. Where no row applies, mail, postings, and door hangers count only with a reply; certified mail when accepted; handed over in person at once. A row with no citation can only ask for more."
+      >
+        <PartsGrid
+          {...grid}
+          part="proofRules"
+          label="Proof of delivery"
+          addWord="rule"
+          rows={authority.proofRules}
+          columns={PROOF_COLUMNS}
+          blank={{ letter: null, counts: "never", citation: "", asOf: day }}
+          emptyWords="No rules yet. Example: Every letter, certified mail, when accepted or attempted, Code 13.40.050."
         />
       </Section>
     </>

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { DELIVERY_METHODS, type Delivery, type LetterKind } from "#lib/domain/facts/notice.ts";
-import { ARRIVAL_RULES, arrivalOf } from "#lib/domain/notices/arrival.ts";
+import { arrivalOf } from "#lib/domain/notices/arrival.ts";
+import { ARRIVAL_RULES } from "#lib/domain/notices/way-rule.ts";
 import { aConsent, aDelivery, aFile, aNotice, aReply } from "#tests/support/file.ts";
 
 function arrival(

@@ -8,7 +8,7 @@ import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS, OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
-import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
+import { canBeTaken, wayRuleOf } from "#lib/domain/notices/way-rule.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { partyName } from "../../names.ts";
 import { LETTER_WORDS, optionsOf } from "../../terms.ts";
@@ -104,7 +104,7 @@ function AttemptRow({
   const notice = file.notices.find(({ id }) => id === attempt.noticeId);
   if (notice === undefined) return null;
   const name = partyName(file, notice.partyId);
-  const shows = ARRIVAL_RULES[attempt.method].arrives !== "never";
+  const shows = canBeTaken(attempt.method, wayRuleOf(file, attempt));
   return (
     <tr>
       <td>

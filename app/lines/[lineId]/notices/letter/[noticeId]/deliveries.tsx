@@ -6,9 +6,9 @@ import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, Notice } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS, OUTCOME_WORDS } from "#lib/domain/facts/notice-words.ts";
-import { ARRIVAL_RULES } from "#lib/domain/notices/arrival.ts";
 import { type NextWay, nextWay } from "#lib/domain/notices/next-way.ts";
 import { numberFault } from "#lib/domain/notices/tracking.ts";
+import { canBeTaken, wayRuleOf } from "#lib/domain/notices/way-rule.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
@@ -88,7 +88,7 @@ function Attempt({
         words="Signed declaration"
       />
       {work ? (
-        <details open={attempt.outcome === "on-its-way" && awaitsWord(attempt)}>
+        <details open={attempt.outcome === "on-its-way" && awaitsWord(file, attempt)}>
           <summary>Result</summary>
           <OutcomeForm lineId={lineId} file={file} attempt={attempt} today={today} />
         </details>
@@ -137,8 +137,8 @@ function OutcomeForm({
           label="Result"
           name="outcome"
           defaultValue={attempt.outcome}
-          options={outcomesFor(attempt)}
-          hint={ARRIVAL_RULES[attempt.method].because}
+          options={outcomesFor(file, attempt)}
+          hint={wayRuleOf(file, attempt).because}
         />
         <Field
           label="Date"
@@ -171,13 +171,15 @@ function OutcomeForm({
 }
 
 /** Whether anything more is to be heard of an attempt unless it comes back. */
-function awaitsWord({ method }: Delivery): boolean {
-  return ARRIVAL_RULES[method].arrives === "with-tracking-or-receipt";
+function awaitsWord(file: LineFile, attempt: Delivery): boolean {
+  if (attempt.method === "by-hand") return false;
+  return canBeTaken(attempt.method, wayRuleOf(file, attempt));
 }
 
 /** Without "delivered" where the way can't show it. */
-function outcomesFor({ method, outcome }: Delivery) {
-  const never = ARRIVAL_RULES[method].arrives === "never" && outcome !== "delivered";
+function outcomesFor(file: LineFile, attempt: Delivery) {
+  const taken = canBeTaken(attempt.method, wayRuleOf(file, attempt));
+  const never = !taken && attempt.outcome !== "delivered";
   return optionsOf(OUTCOME_WORDS).filter(({ value }) => !(never && value === "delivered"));
 }
 

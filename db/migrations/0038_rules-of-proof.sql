@@ -1,0 +1,12 @@
+CREATE TABLE `proof_rules` (
+	`id` text NOT NULL,
+	`authority_id` text NOT NULL,
+	`letter` text,
+	`method` text NOT NULL,
+	`counts` text NOT NULL,
+	`citation` text NOT NULL,
+	`as_of` text NOT NULL,
+	`position` integer NOT NULL,
+	PRIMARY KEY(`authority_id`, `id`),
+	FOREIGN KEY (`authority_id`) REFERENCES `authorities`(`id`) ON UPDATE no action ON DELETE no action
+);
