@@ -7,13 +7,17 @@ import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/db.ts";
 import { type Desk, deskNow } from "#app/desk.ts";
 import { Closes } from "#app/lines/[lineId]/closes.tsx";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
+import { getOffice } from "#db/queries/office.ts";
 import type { SummedLine } from "#db/queries/summary.ts";
+import { pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
 import { formatFullDay } from "#lib/domain/time/format-day.ts";
 import styles from "./desk.module.css";
 
@@ -31,13 +35,15 @@ export default async function DeskPage({
   const user = await requireUser();
   const day = today();
   const from = pageFrom((await searchParams).page, LINES);
+  const office = getOffice(db());
+  const papers = office === null ? [] : pressingPapers(office, day);
   const { tallies, due, lines, old } = deskNow({ things: THINGS, lines: { from, most: LINES } });
   return (
     <div className="sheet">
       <PageHead asked={formatFullDay(day)} answer={deskSentence(tallies)}>
         <BeingRenewed old={old} />
       </PageHead>
-      {due.length === 0 ? null : <Due due={due} day={day} />}
+      {due.length === 0 && papers.length === 0 ? null : <Due due={due} papers={papers} day={day} />}
       <Section
         title="Lines"
         actions={
@@ -67,10 +73,31 @@ export default async function DeskPage({
   );
 }
 
-function Due({ due, day }: { readonly due: Desk["due"]; readonly day: string }) {
+function Due({
+  due,
+  papers,
+  day,
+}: {
+  readonly due: Desk["due"];
+  /** License, bond and insurance that run out. */
+  readonly papers: readonly Clock[];
+  readonly day: string;
+}) {
   return (
     <Section title="What is due">
       <div className="stack">
+        {papers.length === 0 ? null : (
+          <div className={styles["kind"]}>
+            <h3>Company papers</h3>
+            <ul className="plain-list">
+              {papers.map(({ key, sentence }) => (
+                <li key={key}>
+                  <Link href="/office">{sentence}</Link>
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
         {due.map(({ kind, rows, of }) => (
           <div key={kind} className={styles["kind"]}>
             <div>

@@ -1,3 +1,4 @@
+import { getOffice } from "#db/queries/office.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { permitBars, ranOut } from "#lib/domain/clocks/permit-bars.ts";
@@ -5,6 +6,7 @@ import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { finalBar } from "#lib/domain/packet/final-bar.ts";
 import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
 import { inspectionBar } from "#lib/domain/permit/inspections.ts";
 import { orderBar } from "#lib/domain/permit/order.ts";
@@ -39,8 +41,8 @@ interface StepWord {
  * Records where a permit has got to. Refuses a step that does not follow from the last one, a day
  * before it, going back to the authority with a comment unanswered, a step before the permit that it
  * waits for, backfill or a final without the inspections that the authority wants passed before, work
- * without every permit that it takes, a final without the as-built that the authority
- * wants, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * without every permit that it takes, a final without the as-built or anything else
+ * that the authority asks for before it, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
@@ -98,12 +100,23 @@ function wrongStep(
   const uninspected = uninspectedBefore(file, permit, state);
   if (uninspected !== null) return refuse("not-in-this-state", "state", uninspected);
   const report = reportOn(file, act.today);
-  const unbuilt = state === "final" ? asBuiltWanting(file, permit, report.tieIns) : null;
-  if (unbuilt !== null) return refuse("not-in-this-state", "state", unbuilt);
+  const lacking = state === "final" ? lackingBefore(act, { file, report, permit }) : null;
+  if (lacking !== null) return refuse("not-in-this-state", "state", lacking);
   const wanting = wantingPermits(file, report, { permit, state, on });
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
   return refuseHeld(report, deedsOfStep(state, work), "state");
+}
+
+/** The as-built and whatever else the authority asks for before the final; of an office that nobody entered its papers are not known. */
+function lackingBefore(
+  act: Act,
+  { file, report, permit }: { file: LineFile; report: Report; permit: Permit },
+): string | null {
+  const unbuilt = asBuiltWanting(file, permit, report.tieIns);
+  const office = getOffice(act.db);
+  if (unbuilt !== null || office === null) return unbuilt;
+  return finalBar({ file, report, office }, permit);
 }
 
 /** An extension is asked for while the permit runs, and by the day that the authority’s rule gives. */

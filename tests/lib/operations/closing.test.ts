@@ -109,6 +109,30 @@ describe("the final", () => {
     expect(walk("final")).toMatchObject({ ok: true });
   });
 
+  test("stepPermit() makes no permit final without what else the authority asks for before it", () => {
+    const { act, lineId, walk } = desk();
+    const asks = aRequirement("receipt", {
+      sheet: "upload",
+      title: "Disposal receipt",
+      due: "final",
+    });
+    const later = aRequirement("later", { sheet: "upload", title: "Photograph", due: "final" });
+    const authority = anAuthority({
+      rules: [aRule("rule")],
+      requirements: [asks, { ...later, mandatory: false }],
+    });
+    must(saveAuthority(anAct(act.db, { role: "admin" }), authority));
+    expect(walk(...WORK, "passed-may-backfill", "final")).toMatchObject({
+      error: {
+        reason: "not-in-this-state",
+        detail: expect.stringContaining("asks for “Disposal receipt” before the final"),
+      },
+    });
+    const mark = { lineId, requirementId: "receipt", uploadId: null, note: "In the job folder" };
+    must(markRequirement(act, { ...mark, state: "in-hand" }));
+    expect(walk("final")).toMatchObject({ ok: true });
+  });
+
   test("stepPermit() takes the submitted as-built, or the office's word that none applies", () => {
     const submitted = desk({ asBuilt: true });
     expect(submitted.walk(...WORK, "passed-may-backfill", "as-built-submitted", "final")).toEqual(
