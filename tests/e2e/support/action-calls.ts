@@ -119,10 +119,11 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   buildAsBuiltAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   declareDeliveriesAction: { args: (db) => [LINE, [id(db, of("deliveries"))]], writes: true },
-  fileDeclarationAction: onLine(
-    (db) => ({ declared: id(db, of("deliveries")), uploadId: id(db, of("uploads")) }),
-    true,
-  ),
+  // The demo has no scan to file.
+  fileDeclarationAction: onLine((db) => ({
+    declared: id(db, of("deliveries")),
+    uploadId: id(db, of("uploads")),
+  })),
   saveWordingAction: {
     args: () => [
       { kind: "finding", language: "en" },

@@ -23,7 +23,7 @@ export function Recipients({
   readonly lineId: string;
   readonly file: LineFile;
   readonly rows: readonly BatchRow[];
-  /** The head's own box. */
+  /** The head's own box; null: no row can be selected. */
   readonly head: ReactNode;
   /** Whether a row can be selected, and is at first; null: it can't. */
   readonly boxed: (row: BatchRow) => boolean | null;
@@ -33,7 +33,7 @@ export function Recipients({
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
-            <th scope="col">{head}</th>
+            {head === null ? <td /> : <th scope="col">{head}</th>}
             <th scope="col">To</th>
             <th scope="col">Because</th>
             <th scope="col">Address</th>

@@ -24,7 +24,7 @@ export function SendBatch({
   mayOverride,
 }: BatchPart & { readonly work: boolean; readonly mayOverride: boolean }) {
   if (!work)
-    return <Recipients lineId={lineId} file={file} rows={rows} head="" boxed={() => null} />;
+    return <Recipients lineId={lineId} file={file} rows={rows} head={null} boxed={() => null} />;
   const lacking = rows.filter(({ gaps }) => gaps.length > 0).length;
   return (
     <ActionForm
