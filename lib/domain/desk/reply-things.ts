@@ -21,6 +21,12 @@ const REPLY_VERBS: Record<ReplyKind, string> = {
   other: "replied",
 };
 
+/** What such a reply makes a task of, with where it is done where that is one page. */
+const REPLY_TASKS: Partial<Record<ReplyKind, { readonly task: string; readonly page?: string }>> = {
+  "wants-another-day": { task: "set another day and tell them" },
+  "wants-paper": { task: "print the letter and mail it", page: "notices/letter/" },
+};
+
 const MOST_WORDS = 90;
 
 /**
@@ -31,11 +37,14 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
   return waitingReplies(file).map((reply) => {
     const notice = file.notices.find(({ id }) => id === reply.noticeId);
     const replyBy = notice?.replyBy ?? null;
+    const { task, page } = REPLY_TASKS[reply.kind] ?? {};
+    const todo = task === undefined ? "" : `; ${task}`;
     return {
-      sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${aboutWords(file, notice)}${quoteOf(reply)}`,
+      sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${todo}${aboutWords(file, notice)}${quoteOf(reply)}`,
       on: reply.receivedOn,
       kind: replyBy !== null && replyBy < today ? "late" : "due",
       question: "notices",
+      ...(page === undefined ? {} : { where: `${page}${reply.noticeId}` }),
     };
   });
 }

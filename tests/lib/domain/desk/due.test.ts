@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { dueThings, inOrder } from "#lib/domain/desk/due.ts";
+import { replyThings } from "#lib/domain/desk/reply-things.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { REPLY_KINDS, type Reply, type ReplyKind } from "#lib/domain/facts/notice.ts";
@@ -159,12 +160,23 @@ test("dueThings() says what each reply wants of the office", () => {
     "Ada Winfield wants to schedule a test: Thursday, December 3 works (proposed split, 14 Fennel Row)",
   );
   expect(says("wants-another-day", { words: "I work nights" })).toBe(
-    "Ada Winfield wants another day (proposed split, 14 Fennel Row): “I work nights”",
+    "Ada Winfield wants another day; set another day and tell them (proposed split, 14 Fennel Row): “I work nights”",
   );
   expect(says("wants-paper")).toBe(
-    "Ada Winfield wants it on paper (proposed split, 14 Fennel Row)",
+    "Ada Winfield wants it on paper; print the letter and mail it (proposed split, 14 Fennel Row)",
   );
   expect(says("agrees")).toBe("Ada Winfield agrees (proposed split, 14 Fennel Row)");
+});
+
+test("dueThings() makes a wish for paper a task of its own, at its letter, until a named person dealt with it", () => {
+  const tasks = (more: Partial<Reply>) => {
+    const reply = aReply("r", "n", { kind: "wants-paper", ...more });
+    return replyThings(aFile({ ...ASKED, replies: [reply] }), TODAY);
+  };
+  const how = { dealtOn: TODAY, dealtHow: "answered", dealtWords: "Mailed it" } as const;
+  expect(tasks({})).toMatchObject([{ question: "notices", where: "notices/letter/n" }]);
+  expect(tasks({ ...how, dealtBy: "" })).toHaveLength(1);
+  expect(tasks({ ...how, dealtBy: "Dana Okafor" })).toEqual([]);
 });
 
 test("dueThings() is never quieter about a reply than about silence, before and after its day", () => {
