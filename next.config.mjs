@@ -43,10 +43,9 @@ export default {
         ],
       },
       {
-        // The address of a private page is its key: it is told to nobody, and kept nowhere.
+        // The address of a private page is its key: it is told to no other site, and kept nowhere.
         source: "/n/:path*",
         headers: [
-          { key: "Referrer-Policy", value: "no-referrer" },
           { key: "X-Robots-Tag", value: "noindex, nofollow, noarchive" },
           { key: "Cache-Control", value: "no-store" },
         ],

@@ -39,6 +39,8 @@ interface ActionFormProps {
   /** A question that must be answered with yes first, for steps that cannot be taken back. */
   readonly confirm?: string;
   readonly label?: string;
+  /** The form's own part of its page, as an address: where a browser without scripts comes back. */
+  readonly comesBackTo?: string;
   readonly children: ReactNode;
 }
 
@@ -53,6 +55,7 @@ export function ActionForm({
   reset = false,
   confirm,
   label,
+  comesBackTo,
   children,
 }: ActionFormProps) {
   const [isLive, setLive] = useState(false);
@@ -63,6 +66,7 @@ export function ActionForm({
   const [state, dispatch, pending] = useActionState(
     isLive ? heardBy({ id: footId, form }, inWords(action), done) : action,
     IDLE,
+    comesBackTo,
   );
 
   useEffect(() => {
@@ -150,10 +154,13 @@ function Answer({ state, done }: { state: FormState; done: string | undefined })
   return <p className="form-done">{done ?? state.message}</p>;
 }
 
-/** A field of the form shows the sentence itself, and has the focus. */
+/**
+ * A field of the form shows the sentence itself, and has the focus. Where the page comes back without
+ * scripts no one looks, and the form's foot says it as well.
+ */
 function isBesideField(form: HTMLFormElement | null, state: FormState): boolean {
-  if (state.status !== "refused" || state.path === "") return false;
-  const field = form?.elements.namedItem(state.path);
+  if (form === null || state.status !== "refused" || state.path === "") return false;
+  const field = form.elements.namedItem(state.path);
   return field instanceof HTMLElement && field.dataset["says"] !== undefined;
 }
 

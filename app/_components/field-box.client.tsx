@@ -13,6 +13,8 @@ export interface FieldProps {
   readonly example?: string | undefined;
   readonly type?: "text" | "email" | "tel" | "date" | "password" | "number" | "search" | "url";
   readonly required?: boolean | undefined;
+  /** Said beside the name of a required field, where the page is not in English. */
+  readonly requiredWord?: string | undefined;
   /** More than one line: how many to show. */
   readonly rows?: number | undefined;
   /** Shown after the field, say `ft`; a `$` stands before it. */
@@ -56,7 +58,13 @@ export function FieldBox(props: FieldProps) {
     placeholder: props.example === undefined ? undefined : `e.g. ${props.example}`,
   } as const;
   return (
-    <Framed {...box} label={props.label} hint={props.hint} required={required}>
+    <Framed
+      {...box}
+      label={props.label}
+      hint={props.hint}
+      required={required}
+      word={props.requiredWord}
+    >
       {rows === undefined ? (
         <span className={unit === undefined ? "input-line" : "input-line input-unit"}>
           {unit === "$" ? <span className="muted">$</span> : null}
@@ -138,6 +146,7 @@ function Framed({
   hint,
   error,
   required,
+  word = "required",
   children,
 }: {
   readonly id: string;
@@ -145,13 +154,14 @@ function Framed({
   readonly hint: string | undefined;
   readonly error: string | undefined;
   readonly required: boolean | undefined;
+  readonly word?: string | undefined;
   readonly children: ReactNode;
 }) {
   return (
     <div className="field">
       <label htmlFor={id}>
         {label}
-        {required === true ? <span className="muted needed"> required</span> : null}
+        {required === true ? <span className="muted needed"> {word}</span> : null}
       </label>
       {hint === undefined ? null : (
         <span id={`${id}-hint`} className="hint">

@@ -9,7 +9,9 @@ import { openByCodeAction } from "./actions.ts";
 export const metadata: Metadata = {
   title: { absolute: "Open your letter · Abra su carta" },
   robots: { index: false, follow: false, noarchive: true },
-  referrer: "no-referrer",
+  // Told to no other site. Told to none at all, a form sent without scripts would come from nowhere
+  // for the server, and be refused.
+  referrer: "same-origin",
 };
 
 /** Where the code of a letter on paper is typed; in both languages, as nobody knows yet who reads it. */
@@ -19,7 +21,7 @@ export default function CodePage() {
       {LANGUAGES.map((language) => {
         const { door } = LINK_WORDS[language];
         return (
-          <section key={language} lang={language} className="stack-tight">
+          <section key={language} id={language} lang={language} className="stack-tight">
             {language === "en" ? (
               <h1 className="display">{door.title}</h1>
             ) : (
@@ -30,8 +32,16 @@ export default function CodePage() {
               className="stack"
               action={openByCodeAction.bind(null, language)}
               label={door.title}
+              comesBackTo={`/n#${language}`}
             >
-              <Field label={door.code} name="code" required hint={door.hint} width={24} />
+              <Field
+                label={door.code}
+                name="code"
+                required
+                requiredWord={door.required}
+                hint={door.hint}
+                width={24}
+              />
               <div>
                 <SubmitButton pendingWord={door.opening}>{door.open}</SubmitButton>
               </div>

@@ -6,6 +6,7 @@ import { answerAction } from "./actions.ts";
 import { LinkFile } from "./link-file.client.tsx";
 import type { PartProps } from "./part.ts";
 import styles from "./private-page.module.css";
+import { ReplyChoices } from "./reply-choices.client.tsx";
 
 /** What would you like to say: agree, disagree, ask, offer a paper, book a test. */
 export function AnswerForm({ token, language, words }: PartProps) {
@@ -18,32 +19,28 @@ export function AnswerForm({ token, language, words }: PartProps) {
     stored: words.fileStored("{name}"),
   };
   return (
-    <>
+    <ActionForm
+      className="stack screen-only"
+      action={answerAction.bind(null, { token, language })}
+      label={words.say}
+      comesBackTo={`/n/${token}?lang=${language}#say`}
+      reset
+    >
+      <ReplyChoices
+        legend={words.sayLabel}
+        choices={LINK_REPLIES.map((kind) => ({ kind, words: words.replies[kind] }))}
+      />
+      <Field label={words.words} name="words" rows={4} hint={words.wordsHint} />
+      <Field label={words.day} name="day" type="date" hint={words.dayHint} width={16} />
       <noscript>
-        <p>{words.noScripts}</p>
+        <p className="muted">{words.noScripts}</p>
       </noscript>
-      <ActionForm
-        className="stack screen-only"
-        action={answerAction.bind(null, { token, language })}
-        label={words.say}
-        reset
-      >
-        <fieldset className={styles["choices"]}>
-          <legend>{words.sayLabel}</legend>
-          {LINK_REPLIES.map((kind) => (
-            <label key={kind} className={styles["choice"]}>
-              <input type="radio" name="kind" value={kind} />
-              <span>{words.replies[kind]}</span>
-            </label>
-          ))}
-        </fieldset>
-        <Field label={words.words} name="words" rows={4} hint={words.wordsHint} />
-        <Field label={words.day} name="day" type="date" hint={words.dayHint} width={16} />
+      <div className={styles["byScript"]}>
         <LinkFile to={`/n/${token}/file?lang=${language}`} name="uploadId" words={file} />
-        <div>
-          <SubmitButton pendingWord={words.sending}>{words.send}</SubmitButton>
-        </div>
-      </ActionForm>
-    </>
+      </div>
+      <div>
+        <SubmitButton pendingWord={words.sending}>{words.send}</SubmitButton>
+      </div>
+    </ActionForm>
   );
 }

@@ -27,7 +27,20 @@ export async function doorOf(): Promise<LinkDoor> {
 
 /** Whether this page comes back after a deed on it, and is no new opening. */
 export async function isAfterDeed(): Promise<boolean> {
-  return (await headers()).get("next-action") !== null;
+  const sent = await headers();
+  return sent.get("next-action") !== null || isPosted(sent);
+}
+
+/** Whether this page comes back after a form that a browser without scripts sent. */
+export async function isAfterPost(): Promise<boolean> {
+  return isPosted(await headers());
+}
+
+function isPosted(sent: Pick<Headers, "get">): boolean {
+  const kind = sent.get("content-type") ?? "";
+  return (
+    sent.get("next-action") === null && /^(multipart\/form-data|application\/x-www)/.test(kind)
+  );
 }
 
 /** The language that was chosen on the page; the reader's own where none was. */

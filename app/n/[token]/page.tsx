@@ -12,7 +12,7 @@ import type { Language } from "#lib/domain/say/language.ts";
 import { dayOf } from "#lib/domain/time/moment.ts";
 import { openLink } from "#lib/operations/open-link.ts";
 import { AnswerForm } from "./answer-form.tsx";
-import { doorOf, isAfterDeed, languageOf, stopOf } from "./door.ts";
+import { doorOf, isAfterDeed, isAfterPost, languageOf, stopOf } from "./door.ts";
 import type { PartProps } from "./part.ts";
 import styles from "./private-page.module.css";
 import { Said } from "./said.tsx";
@@ -23,7 +23,9 @@ import { TooMany } from "./too-many.tsx";
 export const metadata: Metadata = {
   title: { absolute: "Your letter · Su carta" },
   robots: { index: false, follow: false, noarchive: true },
-  referrer: "no-referrer",
+  // Told to no other site. Told to none at all, a form sent without scripts would come from nowhere
+  // for the server, and be refused.
+  referrer: "same-origin",
 };
 
 /** What a neighbor sees of their own letter, and where they answer and sign. */
@@ -45,7 +47,8 @@ export default async function PrivatePage({
   const language = languageOf((await searchParams).lang, view.language);
   const words = LINK_WORDS[language];
   const letter = view.letter === null ? null : inLanguage(view.letter, language);
-  const part = { token, view, language, words };
+  const isPosted = await isAfterPost();
+  const part = { token, view, language, words, isPosted };
   return (
     <div className={styles["page"]} lang={language}>
       {door.officeUser === "" ? null : (
@@ -73,7 +76,13 @@ export default async function PrivatePage({
       </Section>
       <SignedPart {...part} />
       <Said {...part} />
-      <Section title={words.say} id="say" folded={words.sayFolded} note={words.sayNote}>
+      <Section
+        title={words.say}
+        id="say"
+        folded={words.sayFolded}
+        opened={isPosted}
+        note={words.sayNote}
+      >
         <AnswerForm {...part} />
       </Section>
       <SignPart {...part} />

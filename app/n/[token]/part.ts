@@ -8,4 +8,6 @@ export interface PartProps {
   readonly view: LinkView;
   readonly language: Language;
   readonly words: LinkWords;
+  /** The page comes back after a form that a browser without scripts sent. */
+  readonly isPosted: boolean;
 }

@@ -14,8 +14,9 @@ export function Said({ view, language, words }: PartProps) {
   return (
     <Section title={words.saidTitle} id="said">
       <ul className="plain-list stack">
-        {view.replies.map((reply) => (
-          <li key={reply.id} className="stack-tight">
+        {view.replies.map((reply, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: ids of the file stay in the office
+          <li key={at} className="stack-tight">
             <p className="strong">
               {words.said(LETTER_WORDS[language].day(reply.receivedOn), kindOf(reply))}
             </p>

@@ -30,7 +30,7 @@ export function SignPart(props: PartProps) {
         id="sign"
         note={words.signNote}
         folded={words.signFolded}
-        opened={view.isOpened}
+        opened={view.isOpened || props.isPosted}
       >
         <SignForm {...props} open={open} letter={view.letter} />
         <AskForPaper {...props} />
@@ -60,6 +60,7 @@ function SignForm({
       className="stack screen-only"
       action={signAction.bind(null, { token, language })}
       label={words.sign}
+      comesBackTo={`/n/${token}?lang=${language}#sign`}
     >
       <OpenFirst token={token} view={view} words={words} />
       <p className="strong">{words.signAs(open[0]?.name ?? "")}</p>
@@ -98,15 +99,17 @@ function SignForm({
         <Field label={words.capacity} name="capacity" hint={words.capacityHint} />
       ) : null}
       <Names people={open[0]?.people ?? []} words={words} />
-      <DrawName
-        name="drawing"
-        words={{
-          draw: words.draw,
-          note: words.drawNote,
-          place: words.drawPlace,
-          clear: words.drawClear,
-        }}
-      />
+      <div className={styles["byScript"]}>
+        <DrawName
+          name="drawing"
+          words={{
+            draw: words.draw,
+            note: words.drawNote,
+            place: words.drawPlace,
+            clear: words.drawClear,
+          }}
+        />
+      </div>
       <div>
         <SubmitButton pendingWord={words.signing}>{words.signNow}</SubmitButton>
       </div>
@@ -160,6 +163,7 @@ function AskForPaper({ token, language, words }: PartProps) {
       className="stack-tight screen-only"
       action={paperAction.bind(null, { token, language })}
       label={words.paper}
+      comesBackTo={`/n/${token}?lang=${language}#sign`}
     >
       <div>
         <SubmitButton pendingWord={words.sending} quiet>

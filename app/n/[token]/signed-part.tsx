@@ -19,7 +19,7 @@ export function SignedPart(props: PartProps) {
   return (
     <Section title={words.signedTitle} id="signed">
       {view.signed.map((signed) => (
-        <Signed key={signed.signature.id} {...props} signed={signed} />
+        <Signed key={signed.signature.documentId} {...props} signed={signed} />
       ))}
       <p className="muted">
         {copied ? `${words.copySent(view.email)} ` : null}
@@ -77,9 +77,10 @@ function Withdraw({
   language,
   words,
   signed,
-}: Omit<PartProps, "view"> & { readonly signed: SignedWord }) {
+}: Omit<PartProps, "view" | "isPosted"> & { readonly signed: SignedWord }) {
   const { consent, binding, releaseAskedOn } = signed;
   const action = withdrawAction.bind(null, { token, language, consentId: consent.id });
+  const comesBackTo = `/n/${token}?lang=${language}#signed`;
   const day = LETTER_WORDS[language].day;
   if (binding === null) {
     return (
@@ -87,6 +88,7 @@ function Withdraw({
         className="stack-tight screen-only"
         action={action}
         label={words.withdraw}
+        comesBackTo={comesBackTo}
         confirm={words.withdrawConfirm}
       >
         <p className="muted small">
@@ -106,7 +108,12 @@ function Withdraw({
     <>
       <p>{words.binding[binding.why](day(binding.since))}</p>
       {releaseAskedOn === null ? (
-        <ActionForm className="stack-tight screen-only" action={action} label={words.release}>
+        <ActionForm
+          className="stack-tight screen-only"
+          action={action}
+          label={words.release}
+          comesBackTo={comesBackTo}
+        >
           <p className="muted small">{words.releaseNote}</p>
           <Field label={words.releaseWhy} name="words" rows={3} />
           <div>

@@ -237,7 +237,7 @@ export const EN = {
     "It may have expired, been replaced by a newer one, or was only partly copied. Ask the office that wrote to you for a new link.",
   tooManyTitle: "Too many tries",
   noScripts:
-    "To reply here, JavaScript must be enabled. You can also reply by phone, by mail or on the reply slip.",
+    "To add a photo or document here, JavaScript must be enabled. You can also mail it or bring it to the office.",
   refusedPlain: "It was not saved. Reload the page, or call the office.",
 
   kinds,
@@ -302,6 +302,7 @@ export const EN = {
     title: "Open your letter",
     note: "Type the code printed beside the square at the top of your letter.",
     code: "Code from your letter",
+    required: "required",
     hint: "Three groups of four, for example K7QM-2XPD-9RT3. Capitals and hyphens do not matter.",
     open: "Open my letter",
     opening: "Opening …",

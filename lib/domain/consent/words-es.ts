@@ -153,7 +153,7 @@ export const ES: LinkWords = {
     "Puede que haya vencido, que lo reemplace otro más nuevo o que no se haya copiado entero. Pida un enlace nuevo a la oficina que le escribió.",
   tooManyTitle: "Demasiados intentos",
   noScripts:
-    "Para responder aquí, el navegador debe tener JavaScript activado. También puede responder por teléfono, por correo o con el talón de la carta.",
+    "Para agregar aquí una foto o un documento, el navegador debe tener JavaScript activado. También puede enviarlo por correo o llevarlo a la oficina.",
   refusedPlain: "No se guardó. Vuelva a cargar la página o llame a la oficina.",
 
   kinds: {
@@ -267,6 +267,7 @@ export const ES: LinkWords = {
     title: "Abra su carta",
     note: "Escriba el código impreso junto al cuadro en la parte de arriba de su carta.",
     code: "Código de su carta",
+    required: "obligatorio",
     hint: "Tres grupos de cuatro, por ejemplo K7QM-2XPD-9RT3. Da igual escribir con mayúsculas o con guiones.",
     open: "Abrir mi carta",
     opening: "Abriendo …",

@@ -22,6 +22,7 @@ import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import type { Language } from "../say/language.ts";
 import { latestSplit } from "../split/latest-split.ts";
+import { nameless } from "../strip/nameless.ts";
 import type { Day } from "../time/day.ts";
 import { type Certificate, certificateOf } from "./certificate.ts";
 import { placeOf } from "./facts.ts";
@@ -96,7 +97,7 @@ export function linkView(shown: Shown): LinkView | null {
   const party = file.parties.find(({ id }) => id === notice.partyId);
   if (notice.frozen === null || party === undefined) return null;
   const kept = frozenLetter(notice.frozen);
-  const letter = kept && withoutSlip(kept);
+  const letter = kept && forReader(kept);
   const property = file.properties.find(({ id }) => id === notice.propertyId);
   // What can't be read can't be signed.
   const asks =
@@ -126,13 +127,20 @@ export function linkView(shown: Shown): LinkView | null {
   };
 }
 
-/** The slip is to be cut off and mailed; on screen the answer stands below the letter. */
-function withoutSlip(letter: Letter): Letter {
+/**
+ * The slip is to be cut off and mailed; on screen the answer stands below the letter. Ids of the file
+ * are the office's own: the reader's browser is given none.
+ */
+function forReader(letter: Letter): Letter {
   const { also } = letter;
   return {
     ...letter,
-    blocks: letter.blocks.filter(({ kind }) => kind !== "answer-slip"),
-    ...(also === undefined ? {} : { also: withoutSlip(also) }),
+    blocks: letter.blocks
+      .filter(({ kind }) => kind !== "answer-slip")
+      .map((block) =>
+        block.kind === "strip" ? { ...block, drawing: nameless(block.drawing) } : block,
+      ),
+    ...(also === undefined ? {} : { also: forReader(also) }),
   };
 }
 

@@ -7,7 +7,7 @@ import { freePort } from "./free-port.ts";
 
 const ROOT = path.resolve(import.meta.dirname, "../../..");
 
-/** A demo office of its own behind the page server, without a worker, and a look at its database. */
+/** A demo office of its own behind the page server, and a look at its database. */
 export interface OwnOffice {
   readonly port: number;
   readonly origin: string;
@@ -19,9 +19,15 @@ export interface OwnOffice {
 interface Starting {
   readonly folder: string;
   readonly env?: Readonly<Record<string, string>>;
+  /** With the worker beside it, which makes PDFs and sends mail. */
+  readonly worker?: boolean;
 }
 
-export async function startOwnOffice({ folder, env = {} }: Starting): Promise<OwnOffice> {
+export async function startOwnOffice({
+  folder,
+  env = {},
+  worker = false,
+}: Starting): Promise<OwnOffice> {
   const all = { ...process.env, WYEBOOK_DATA: folder, WYEBOOK_TODAY: "2026-11-25" };
   execFileSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { cwd: ROOT, env: all });
   const port = await freePort();
@@ -31,15 +37,28 @@ export async function startOwnOffice({ folder, env = {} }: Starting): Promise<Ow
     stdio: ["ignore", "ignore", "inherit"],
   });
   await untilAnswering(port, pages);
+  const helper = worker
+    ? spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
+        cwd: ROOT,
+        env: { ...all, NODE_ENV: "production", ...env },
+        stdio: ["ignore", "ignore", "inherit"],
+      })
+    : null;
   const db = new Database(path.join(folder, "wyebook.db"), { readonly: true });
   const stop = async () => {
     db.close();
-    const ended = new Promise((resolve) => pages.once("exit", resolve));
-    pages.kill("SIGTERM");
-    await ended;
+    for (const process of [pages, helper]) await ended(process);
     fs.rmSync(folder, { recursive: true, force: true });
   };
   return { port, origin: `http://localhost:${port}`, db, folder, stop };
+}
+
+/** Told to stop, and gone. */
+async function ended(process: ChildProcess | null): Promise<void> {
+  if (process === null || process.exitCode !== null) return;
+  const gone = new Promise((resolve) => process.once("exit", resolve));
+  process.kill("SIGTERM");
+  await gone;
 }
 
 async function untilAnswering(port: number, pages: ChildProcess): Promise<void> {

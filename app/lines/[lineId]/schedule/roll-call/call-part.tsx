@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RollCallMatter } from "#lib/domain/facts/roll-call.ts";
@@ -41,6 +42,13 @@ export function CallPart(props: CallPartProps) {
       id={call.matter}
       note={`${pauseWords(call, today)} ${whoWords(call, file)}`}
     >
+      {props.mayWaive && call.matter === "drains-on" ? (
+        <p className="screen-only">
+          <Link href={`/lines/${props.lineId}/notices/write?kind=drains-back`}>
+            Write the letter “You may use your drains again”
+          </Link>
+        </p>
+      ) : null}
       <ul className={styles["doors"]}>
         {[...open, ...settled].map((door) => (
           <DoorRow key={`${door.propertyId} ${door.unitId ?? ""}`} door={door} {...props} />
