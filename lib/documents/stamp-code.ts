@@ -46,7 +46,8 @@ export function stampCode(
   });
   const [only, other] = languages.map((language) => LINK_WORDS[language].printed);
   const days = languages.map((language) => LINK_WORDS[language].printed.until(until[language]));
-  const small = other === undefined ? [...days, only?.own ?? ""] : [days.join("  ·  ")];
+  // Two dates on one line would have to be set smaller than anyone reads.
+  const small = other === undefined ? [...days, only?.own ?? ""] : days;
   const all = [
     ...lines,
     { text: code, size: 13, ink: INK },
