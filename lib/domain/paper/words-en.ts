@@ -139,7 +139,7 @@ export const EN = {
     deformed: "deformed pipe",
     collapsed: "collapsed pipe",
     infiltration: "water coming in",
-    "protruding-tie-in": "a connection that protrudes into the pipe",
+    "protruding-tie-in": "a connection sticking into the pipe",
     "worn-surface": "a worn pipe wall",
   },
   side: {
