@@ -603,6 +603,29 @@ export const mailRules = sqliteTable("mail_rules", {
   perHour: integer("per_hour"),
 });
 
+/** When the office reminds of a kind of letter. */
+export const reminderRules = sqliteTable("reminder_rules", {
+  kind: text("kind", { enum: LETTER_KINDS }).primaryKey(),
+  daysAfter: integer("days_after").notNull(),
+  every: integer("every").notNull(),
+  most: integer("most").notNull(),
+  sends: integer("sends", { mode: "boolean" }).notNull(),
+  sendsBy: words("sends_by"),
+  sendsAt: words("sends_at"),
+});
+
+/** Of which letters the worker drafted a reminder, so that none is drafted twice, also where a draft was discarded. */
+export const remindersDrafted = sqliteTable(
+  "reminders_drafted",
+  {
+    lineId: words("line_id").references(() => lines.id, { onDelete: "cascade" }),
+    noticeId: text("notice_id").notNull(),
+    draftId: text("draft_id").notNull(),
+    sends: integer("sends", { mode: "boolean" }).notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.lineId, t.noticeId] })],
+);
+
 /** Up to where the office's mailbox was read; one row. */
 export const mailbox = sqliteTable("mailbox", {
   id: integer("id").primaryKey(),

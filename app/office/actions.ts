@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, officeAction, placeAt } from "#app/action.ts";
-import { asTyped, id, numberOrNull, oneInOr, text } from "#app/fields.ts";
+import { asTyped, checked, id, numberOrNull, oneInOr, text } from "#app/fields.ts";
 import { OFFICE_FIELDS, officeField, officeOf } from "#app/office-form.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { STARTERS } from "#lib/domain/starters/authorities.ts";
@@ -12,6 +12,7 @@ import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
 import { saveMailRules } from "#lib/operations/save-mail-rules.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
+import { saveReminderRule } from "#lib/operations/save-reminder-rule.ts";
 import { testMail } from "#lib/operations/test-mail.ts";
 
 export const saveOfficeAction = officeAction("/", {
@@ -57,6 +58,19 @@ export const testMailAction = officeAction("/office", {
   typed: z.object({}),
   does: (act) => testMail(act, readEnv()),
   says: ({ said }) => said,
+});
+
+export const saveReminderRuleAction = officeAction("/office", {
+  may: null,
+  typed: z.object({
+    kind: text,
+    daysAfter: numberOrNull,
+    every: numberOrNull,
+    most: numberOrNull,
+    sends: checked,
+  }),
+  does: saveReminderRule,
+  says: "Saved.",
 });
 
 export const saveMailRulesAction = officeAction("/office", {

@@ -21,6 +21,7 @@ import { Doors } from "./doors.tsx";
 import { MailStanding } from "./mail-standing.tsx";
 import { OfficeFacts } from "./office-facts.tsx";
 import { People } from "./people.tsx";
+import { ReminderRules } from "./reminder-rules.tsx";
 
 export const metadata: Metadata = { title: "Office" };
 
@@ -60,6 +61,7 @@ export default async function OfficePage() {
       <Section title="Email">
         <MailStanding may={may} zone={office?.zone ?? "UTC"} />
       </Section>
+      <ReminderRules may={may} zone={office?.zone ?? "UTC"} />
     </div>
   );
 }

@@ -4,6 +4,7 @@ import os from "node:os";
 import { readEnv } from "#lib/env.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
 import { openOffice } from "#lib/operations/open-office.ts";
+import { reminding } from "#lib/operations/remind-by-rule.ts";
 import { renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
@@ -63,7 +64,13 @@ sweepParts(env.dataFolder, Date.now());
 setInterval(() => sweepParts(env.dataFolder, Date.now()), SWEEP_MS).unref();
 
 // Side by side: a packet that takes its minute keeps no letter from going out.
-await Promise.all([goOn(sendNextOutgoing), goOn(readIncoming), goOn(runNextJob), goOn(sumUp)]);
+await Promise.all([
+  goOn(sendNextOutgoing),
+  goOn(readIncoming),
+  goOn(runNextJob),
+  goOn(reminding()),
+  goOn(sumUp),
+]);
 db.$client.close();
 
 /** A few lines at a time, so that what people wait for comes between. */

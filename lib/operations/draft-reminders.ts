@@ -36,7 +36,8 @@ export function draftReminders(
   });
 }
 
-function draftOf(
+/** A reminder as a draft, with the letter that it reminds of. */
+export function draftOf(
   act: Act,
   file: LineFile,
   { noticeId, note, kind, partyId, propertyId, tieInId, splitId, replyBy }: Reminder,

@@ -290,6 +290,10 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     writes: true,
   },
   testMailAction: { args: () => [IDLE, aForm({})] },
+  saveReminderRuleAction: {
+    args: () => [IDLE, aForm({ kind: "finding", daysAfter: "3", every: "14", most: "2" })],
+    writes: true,
+  },
   saveMailRulesAction: { args: () => [IDLE, aForm({ perHour: "50" })], writes: true },
   addAuthorityAction: { args: () => [IDLE, aForm({ name: "Alder Water" })], writes: true },
   savePartAction: { args: () => ["authority-quillhaven", "rules", "none", []] },
