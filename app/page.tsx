@@ -18,7 +18,7 @@ import { pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
-import { formatFullDay } from "#lib/domain/time/format-day.ts";
+import { formatFullDay, formatNearDay } from "#lib/domain/time/format-day.ts";
 import styles from "./desk.module.css";
 
 export const metadata: Metadata = { title: "Desk" };
@@ -90,9 +90,11 @@ function Due({
           <div className={styles["kind"]}>
             <h3>Company papers</h3>
             <ul className="plain-list">
-              {papers.map(({ key, sentence }) => (
+              {papers.map(({ key, title, on }) => (
                 <li key={key}>
-                  <Link href="/office">{sentence}</Link>
+                  <Link href="/office">
+                    {title}: {on < day ? "expired" : "expires"} {formatNearDay(on, day)}
+                  </Link>
                 </li>
               ))}
             </ul>
