@@ -21,6 +21,7 @@ import { doorHanger, mayHang } from "#lib/domain/mailing/door-hanger.ts";
 import { labelSheet } from "#lib/domain/mailing/label-sheets.ts";
 import { orderedNotices } from "#lib/domain/mailing/mailing-list.ts";
 import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
+import { composeCloseOut } from "#lib/domain/packet/close-out.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { planOf, setWords } from "#lib/domain/packet/sheets-form.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
@@ -144,6 +145,8 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
       formBytes(place.dataFolder, forms),
     );
   },
+  "close-out": ({ place, facts }) =>
+    renderPacket(composeCloseOut(facts), storedBytes(place, facts.file)),
   "as-built": ({ place, facts }) =>
     renderPacket(composeAsBuilt(facts), storedBytes(place, facts.file)),
   form: async ({ place, job, facts }) => {
@@ -238,6 +241,7 @@ const KIND_NAMES: Record<StoredKind, string> = {
   "door-hangers": "Door hangers",
   packet: "Packet",
   "as-built": "As-built",
+  "close-out": "Closeout file",
   statements: "Statements",
   accounts: "Statements of account",
   agreement: "Agreement draft",

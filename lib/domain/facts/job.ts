@@ -7,6 +7,7 @@ export const JOB_KINDS = [
   "door-hangers",
   "packet",
   "as-built",
+  "close-out",
   "statements",
   "accounts",
   "agreement",

@@ -120,7 +120,7 @@ function lacksOf(part: BuiltPart): string[] {
 }
 
 /** The sheets of an as-built, for itself and for the closeout file. */
-function asBuiltSheets(input: PacketInput, built: AsBuilt): Sheet[] {
+export function asBuiltSheets(input: PacketInput, built: AsBuilt): Sheet[] {
   const { file, report } = input;
   return [
     composed("as-built", "As-built", [

@@ -117,6 +117,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   buildPacketAction: { args: () => [LINE, []], writes: true },
   buildAsBuiltAction: { args: () => [LINE, []], writes: true },
+  buildCloseOutAction: { args: () => [LINE, []], writes: true },
   printLettersAction: { args: (db) => [LINE, [id(db, of("notices"))]], writes: true },
   declareDeliveriesAction: { args: (db) => [LINE, [id(db, of("deliveries"))]], writes: true },
   // The demo has no scan to file.

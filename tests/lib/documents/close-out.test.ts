@@ -1,0 +1,47 @@
+import { expect, test, vi } from "vitest";
+import { renderPacket } from "#lib/documents/render-packet.tsx";
+import { composeCloseOut } from "#lib/domain/packet/close-out.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { demoLines } from "#tests/support/demo.ts";
+import { readPdf } from "#tests/support/pdf.ts";
+
+vi.setConfig({ testTimeout: 120_000 });
+
+test("composeCloseOut() is one document with an index that leads to every sheet, and says what is open", async () => {
+  const { office, tollgate, ropewalk } = await demoLines();
+  const report = reportOn(tollgate, "2026-11-25");
+  const packet = composeCloseOut({ file: tollgate, report, office });
+  expect(packet.missing).toEqual([]);
+  const pdf = readPdf(await renderPacket(packet, new Map()));
+  pdf.check();
+  const pages = Number(pdf.info()["Pages"]);
+  const [first] = [pdf.text(1)];
+  expect(first).toContain("Nothing is open");
+  expect(first).toContain("For the file");
+  const titles = [
+    "How the file stands",
+    "As-built",
+    "Ledger",
+    "Proof of notice",
+    "History of the file",
+  ];
+  for (const title of titles) {
+    const [, page = "0"] = new RegExp(`${title}\\s+(\\d+)`).exec(first ?? "") ?? [];
+    expect(Number(page), title).toBeGreaterThan(1);
+    expect(Number(page)).toBeLessThanOrEqual(pages);
+    expect(pdf.text(Number(page))).toContain(title);
+  }
+  const text = Array.from({ length: pages }, (_, at) => pdf.text(at + 1)).join("\n");
+  expect(text).toContain("SS-26-0402");
+  expect(text).toContain("replaced");
+  for (const { amount } of tollgate.ledger.filter(({ kind }) => kind === "payment"))
+    expect(text).toContain((amount / 100).toLocaleString("en-US", { minimumFractionDigits: 2 }));
+
+  const open = composeCloseOut({
+    file: ropewalk,
+    report: reportOn(ropewalk, "2026-11-25"),
+    office,
+  });
+  expect(open.missing.join(" ")).toContain("Not final: side sewer permit");
+  expect(open.missing.join(" ")).toContain("Not recorded as done");
+});
