@@ -138,7 +138,11 @@ function ledgerSheet({ file }: PacketInput): Sheet {
 
 /** Everything that was done on the file, by whom. */
 function historySheet({ file }: PacketInput): Sheet {
-  const rows = file.history.map(({ at, by, sentence }) => [at.slice(0, 10), by, sentence]);
+  const rows = file.history.map(({ at, by, sentence }) => [
+    at.slice(0, 10),
+    by.replaceAll(" ", "\u00a0"),
+    sentence,
+  ]);
   return composed(
     "upload",
     "History of the file",

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { ButtonLink } from "#app/_components/button.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { earliestStart } from "#lib/domain/clocks/earliest-start.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import { isDay } from "#lib/domain/time/days.ts";
 import { lineFileOf } from "../file.ts";
 import { counted } from "../names.ts";
@@ -25,7 +26,7 @@ export default async function SchedulePage({
   readonly searchParams: Promise<{ start?: string | string[]; safety?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, user } = await lineFileOf(lineId);
   const asked = (await searchParams).start;
   const wished = typeof asked === "string" && isDay(asked) ? asked : null;
   const start = earliestStart(file, report.today, report);
@@ -41,7 +42,7 @@ export default async function SchedulePage({
   return (
     <>
       <QuestionHead lineId={lineId} question="schedule" />
-      <CloseOut file={file} today={report.today} may={may("work-the-file")} />
+      <CloseOut file={file} today={report.today} may={mayDo(user.role, "work-the-file")} />
       <Section title="Due and blocked" note="Everything waiting on someone, and who.">
         <DueList file={file} report={report} />
       </Section>
