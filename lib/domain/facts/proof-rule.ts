@@ -3,7 +3,7 @@ import { LETTER_KINDS } from "./letter-kind.ts";
 import { DELIVERY_METHODS } from "./notice.ts";
 
 /** What has to be on file of an attempt before its letter counts as delivered. */
-export const PROOF_COUNTS = [
+const PROOF_COUNTS = [
   /** The way shows nothing by itself; only an answer or a signature does. */
   "never",
   /** It was sent, and did not come back. */
