@@ -86,20 +86,7 @@ function Due({
   return (
     <Section title="What is due">
       <div className="stack">
-        {papers.length === 0 ? null : (
-          <div className={styles["kind"]}>
-            <h3>Company papers</h3>
-            <ul className="plain-list">
-              {papers.map(({ key, title, on }) => (
-                <li key={key}>
-                  <Link href="/office">
-                    {title}: {on < day ? "expired" : "expires"} {formatNearDay(on, day)}
-                  </Link>
-                </li>
-              ))}
-            </ul>
-          </div>
-        )}
+        <Papers papers={papers.filter(({ on }) => on < day)} day={day} />
         {due.map(({ kind, rows, of }) => (
           <div key={kind} className={styles["kind"]}>
             <div>
@@ -113,8 +100,28 @@ function Due({
             <DueList things={rows} day={day} />
           </div>
         ))}
+        <Papers papers={papers.filter(({ on }) => on >= day)} day={day} />
       </div>
     </Section>
+  );
+}
+
+/** License, bond and insurance: what has run out comes before all else, what will comes last. */
+function Papers({ papers, day }: { readonly papers: readonly Clock[]; readonly day: string }) {
+  if (papers.length === 0) return null;
+  return (
+    <div className={styles["kind"]}>
+      <h3>Company papers</h3>
+      <ul className="plain-list">
+        {papers.map(({ key, title, on }) => (
+          <li key={key}>
+            <Link href="/office">
+              {title}: {on < day ? "expired" : "expires"} {formatNearDay(on, day)}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -63,6 +63,7 @@ const ADMIN_ACTIONS = [
   "saveAuthorityFactsAction",
   "bringInHolidaysAction",
   "saveMailRulesAction",
+  "saveReminderRuleAction",
   "removeAuthorityAction",
   "saveFormFactsAction",
   "saveMappingsAction",

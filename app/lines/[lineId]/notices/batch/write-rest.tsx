@@ -29,7 +29,7 @@ export function WriteRest({
       }
     >
       <ActionForm
-        className="cluster screen-only"
+        className="cluster cluster-end screen-only"
         action={draftBatchAction.bind(null, lineId)}
         label="Write the missing drafts"
       >
