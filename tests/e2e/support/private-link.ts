@@ -1,3 +1,4 @@
+import type { BrowserContext } from "@playwright/test";
 import { aForm, builtActions, callAction, type OwnOffice, signInTo } from "./own-office.ts";
 
 /** A private link to a letter that went out, as the office makes it: its path. */
@@ -15,4 +16,11 @@ export async function privateLink(
   const path = /\/n\/[\w-]{22,}/.exec(text)?.[0];
   if (path === undefined) throw new Error(`No link was made: ${text.slice(0, 500)}`);
   return path;
+}
+
+/** Signs a browser in as the demo's admin. */
+export async function signedIn(office: OwnOffice, context: BrowserContext): Promise<void> {
+  const { cookie } = await signInTo(office, "demo@example.com");
+  const [name = "", ...value] = cookie.split("=");
+  await context.addCookies([{ name, value: value.join("="), url: office.origin }]);
 }
