@@ -42,13 +42,26 @@ export class Keys {
   /** The next stop; what is wrong with it is noted. */
   async tab(): Promise<Stop> {
     await this.press("Tab");
-    const stop = await this.page.evaluate(stopNow);
+    const stop = await this.settled();
     if (stop.path === "") return stop;
     const at = `${new URL(this.page.url()).pathname}: ${stop.says}`;
     if (!stop.ringed) this.faults.add(`${at}: no visible focus`);
     if (!stop.seen) this.faults.add(`${at}: focus out of sight`);
     if (stop.path === this.before && !stop.inParts) this.faults.add(`${at}: holds the focus`);
     this.before = stop.path;
+    return stop;
+  }
+
+  /** The stop as it is to be seen: the page may still be scrolling to it, or settling above it. */
+  private async settled(): Promise<Stop> {
+    let stop = await this.page.evaluate(stopNow);
+    if (stop.path === "" || (stop.seen && stop.ringed)) return stop;
+    await expect(async () => {
+      stop = await this.page.evaluate(stopNow);
+      expect(stop.path === "" || (stop.seen && stop.ringed)).toBe(true);
+    })
+      .toPass({ timeout: 1_000, intervals: [50] })
+      .catch(() => {});
     return stop;
   }
 
