@@ -24,6 +24,7 @@ import { reconnectionColumns } from "#app/lines/[lineId]/schedule/reconnections/
 import * as who from "#app/lines/[lineId]/who/columns.ts";
 import * as office from "#app/office/authorities/[authorityId]/columns.ts";
 import * as permit from "#app/office/authorities/[authorityId]/permit-columns.ts";
+import { PROOF_COLUMNS } from "#app/office/authorities/[authorityId]/proof-columns.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { aFile, anAddress, anUpload, aPermit, aProperty, aTieIn, aUnit } from "../support/file.ts";
 
@@ -55,6 +56,7 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   ],
   "corrections/columns": correctionColumns(FILE),
   "fees/columns": feeColumns(FILE),
+  "[authorityId]/proof-columns": PROOF_COLUMNS,
   "[authorityId]/permit-columns": [
     ...permit.conditionColumns([]),
     ...permit.ORDER_COLUMNS,
