@@ -36,9 +36,11 @@ export async function drawLetters(
   const [own = [], ...others] = Array.from({ length: processes }, (_, at) =>
     tasks.slice(at * share, (at + 1) * share),
   );
-  const helped = others.map((each) => drawnApart({ tasks: each, uploads }));
-  const mine = await drawnHere(own, uploads);
-  const theirs = await Promise.all(helped);
+  // Waited for together: where one is refused, nothing is left that fails unheard.
+  const [mine, theirs] = await Promise.all([
+    drawnHere(own, uploads),
+    Promise.all(others.map((each) => drawnApart({ tasks: each, uploads }))),
+  ]);
   const parts = [mine];
   for (const [at, found] of theirs.entries())
     parts.push(found ?? (await drawnHere(others[at] ?? [], uploads)));
