@@ -17,7 +17,9 @@ export default defineConfig({
   test: {
     setupFiles: ["tests/support/quiet-console.ts", "tests/support/fixed-seed.ts"],
     env: { TZ: process.env["WYEBOOK_TEST_ZONE"] ?? "America/Los_Angeles" },
-    testTimeout: 30_000,
+    // For what hangs. How long a thing takes is measured by the bench, at rest.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     projects: [
       { extends: true, test: { name: "pure", include: PURE, isolate: false } },
       {

@@ -3,6 +3,7 @@ import { spawn } from "node:child_process";
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { stripVTControlCharacters } from "node:util";
 import { build, install, ROOT, requireNode, run, say, stop } from "./house.mjs";
 
 const BROWSERS = [
@@ -41,10 +42,11 @@ for (const failure of tally.failures) say(`failed: ${failure}`);
 say(`${tally.passed} passed, ${tally.failed} failed`);
 process.exit(tally.failed === 0 ? 0 : 1);
 
-function count(passed, failed, words) {
+/** Counts what a step came to; `named` are the tests of it that failed, each with its first words. */
+function count(passed, failed, words, named = []) {
   tally.passed += passed;
   tally.failed += failed;
-  if (failed > 0) tally.failures.push(words);
+  if (failed > 0) tally.failures.push(words, ...named.map((name) => `  ${name}`));
 }
 
 async function both(one, other) {
@@ -119,7 +121,8 @@ async function unitTests(name, only, env = {}) {
   );
   const report = readReport(file);
   const failed = report?.numFailedTests ?? 0;
-  count(report?.numPassedTests ?? 0, status !== 0 && failed === 0 ? 1 : failed, name);
+  const named = (report?.testResults ?? []).flatMap(failuresOf);
+  count(report?.numPassedTests ?? 0, status !== 0 && failed === 0 ? 1 : failed, name, named);
 }
 
 async function journeys() {
@@ -130,9 +133,37 @@ async function journeys() {
     ["node_modules/@playwright/test/cli.js", "test", "--config", "tests/playwright.config.ts"],
     { WYEBOOK_CHROMIUM: browser, WYEBOOK_JOURNEYS_JSON: file },
   );
-  const stats = readReport(file)?.stats;
-  const failed = (stats?.unexpected ?? 0) + (stats?.flaky ?? 0);
-  count(stats?.expected ?? 0, status !== 0 && failed === 0 ? 1 : failed, "journeys");
+  const report = readReport(file);
+  const failed = (report?.stats.unexpected ?? 0) + (report?.stats.flaky ?? 0);
+  const named = journeysThatFailed(report?.suites ?? []);
+  count(report?.stats.expected ?? 0, status !== 0 && failed === 0 ? 1 : failed, "journeys", named);
+}
+
+/** The tests of a file that failed; the file itself where it could not be run. */
+function failuresOf({ name, status, message, assertionResults }) {
+  const failed = assertionResults.filter((each) => each.status === "failed");
+  const file = path.relative(ROOT, name);
+  if (failed.length === 0 && status === "failed") return [`${file}: ${firstWords(message)}`];
+  return failed.map(
+    (each) => `${file} › ${each.fullName}: ${firstWords(each.failureMessages.join(" "))}`,
+  );
+}
+
+/** The journeys that failed, or passed only when tried again. */
+function journeysThatFailed(suites) {
+  return suites.flatMap((suite) => [
+    ...journeysThatFailed(suite.suites ?? []),
+    ...(suite.specs ?? [])
+      .filter(({ tests }) => tests.some(({ status }) => /unexpected|flaky/.test(status)))
+      .map(({ file, title, tests }) => {
+        const errors = tests.flatMap(({ results }) => results.flatMap((each) => each.errors ?? []));
+        return `${file} › ${title}: ${firstWords(errors[0]?.message)}`;
+      }),
+  ]);
+}
+
+function firstWords(message = "") {
+  return stripVTControlCharacters(message).replaceAll(/\s+/g, " ").trim().slice(0, 300);
 }
 
 function readReport(file) {

@@ -31,7 +31,7 @@ beforeAll(() => {
   filledDb.close();
   demo = fs.readFileSync(file);
   fs.rmSync(dataFolder, { recursive: true, force: true });
-}, 60_000);
+});
 
 /** The demo's rows in a database with the first `count` migrations, as far as it has room for them. */
 function demoAt(count: number): Database.Database {
@@ -242,9 +242,8 @@ test("a database that is up to date is opened while another program writes to it
   openDb(file).$client.close();
   const other = new Database(file);
   other.exec("BEGIN IMMEDIATE");
-  const started = Date.now();
-  openDb(file).$client.close();
-  expect(Date.now() - started).toBeLessThan(5_000);
+  // Whatever would write has to wait for the other, and then gives up.
+  expect(() => openDb(file).$client.close()).not.toThrow();
   other.close();
 });
 

@@ -95,7 +95,7 @@ test("a backup that is killed at any moment is not there, and the next one is wh
   expect((await run("backup", { args: [folder], dataFolder })).code).toBe(0);
   expect(fs.readdirSync(parent)).toEqual(["backup"]);
   expect(filesUnder(folder)).toBe(FILES + 1);
-}, 120_000);
+});
 
 test("a restore that is killed at any moment is whole or not there, and the next one works", async () => {
   const folder = path.join(aFolder(), "backup");
@@ -119,7 +119,7 @@ test("a restore that is killed at any moment is whole or not there, and the next
   expect(done).toMatchObject({ code: 0 });
   expect(fs.readdirSync(parent)).toEqual(["data"]);
   expect(filesUnder(dataFolder)).toBe(whole);
-}, 120_000);
+});
 
 test("backup and restore refuse in a sentence, without a stack", async () => {
   const dataFolder = anOfficeWithFiles();
@@ -131,4 +131,4 @@ test("backup and restore refuse in a sentence, without a stack", async () => {
   expect(emptied.code).toBe(1);
   expect(emptied.said).toMatch(/^No backup was made: The office's database .* is empty, although/);
   expect(emptied.said).not.toContain("    at ");
-}, 60_000);
+});

@@ -52,6 +52,8 @@ async function aTroublesome(stage: Stage) {
     authOptional: true,
     disabledCommands: ["STARTTLS"],
     onConnect: (_session, next) => {
+      // Greeted by nobody, the first letter stays claimed until its worker is killed.
+      if (!done.has("claimed")) return;
       // The one before it is the last that this server took.
       if (before === "claimed" && comesTo("connects")) return stage.kill();
       next();

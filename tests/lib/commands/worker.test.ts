@@ -53,7 +53,7 @@ test("the worker sends what waits, makes what was asked for, and ends when told 
   expect(complaints).toBe("");
   expect(getJob(db, jobId)).toMatchObject({ state: "done", attempts: 1 });
   expect(fs.readdirSync(path.join(dataFolder, "unsent-mail"))).toHaveLength(1);
-}, 120_000);
+});
 
 test("while a packet is held up by an upload, letters go out; the packet comes and names the upload", async () => {
   const dataFolder = aFolder();

@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import fs from "node:fs";
 import path from "node:path";
 import { PDFDocument, PDFName, PDFString } from "@cantoo/pdf-lib";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { fillForm } from "#lib/documents/fill-form.ts";
 import { fillFormApart, readFormApart } from "#lib/documents/forms-apart.ts";
 import { readForm } from "#lib/documents/read-form.ts";
@@ -12,8 +12,6 @@ import { fullForm, oldForm, plainerForm, scannedForm } from "../../support/forms
 import { manyFields } from "../../support/hostile-pdf.ts";
 import { aFolder, must } from "../../support/office.ts";
 import { readPdf } from "../../support/pdf.ts";
-
-vi.setConfig({ testTimeout: 20_000 });
 
 /** What another program finds in the form's fields. */
 function fieldsIn(bytes: Uint8Array): Record<string, unknown> {

@@ -1,11 +1,9 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { composeCloseOut } from "#lib/domain/packet/close-out.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { demoLines } from "#tests/support/demo.ts";
 import { readPdf } from "#tests/support/pdf.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 test("composeCloseOut() is one document with an index that leads to every sheet, and says what is open", async () => {
   const { office, tollgate, ropewalk } = await demoLines();

@@ -1,4 +1,4 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
@@ -6,8 +6,6 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 /** A letter with nothing in it but these words. */
 function letterOf(text: string): Letter {
   const letter = composeLetter({ ...sampleLine(), notice: sampleNotice("ottilie", "p12") });

@@ -1,11 +1,9 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { joinParts } from "#lib/documents/join-pdf.ts";
 import { drawLetters } from "#lib/documents/letters-apart.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const ABOUT = { title: "", author: "", subject: "", language: "en", day: "2026-11-25" };
 

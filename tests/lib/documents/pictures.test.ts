@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { composePacket } from "#lib/domain/packet/compose.ts";
@@ -11,8 +11,6 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { askingFor, sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 const STILLS = ["o1", "o3", "f1"];
 
 /** The sample line with stills of T1, of T3 that is nobody's, and of a fault. */

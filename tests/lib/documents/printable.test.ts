@@ -1,4 +1,4 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { canPrint, DocumentRefused, printable } from "#lib/documents/printable.ts";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
@@ -6,8 +6,6 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 const SIGNS = "Peña Łódź ½ ⅓ ≥ ≤ ☐ ☑ ☒ ′ ″ → ő ¿ ¡";
 
 test("canPrint() knows every sign that letters use", () => {

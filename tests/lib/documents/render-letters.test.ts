@@ -1,4 +1,4 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
 import { exposedBox, FOLD, NUMBER_TEN, visibleBox } from "#lib/documents/window.ts";
 import { LETTER_KINDS, type LetterKind } from "#lib/domain/facts/notice.ts";
@@ -9,8 +9,6 @@ import { type PdfWord, readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 const READERS: Partial<Record<LetterKind, readonly [string, string | null]>> = {
   "tie-in-inquiry": ["nils", "p11"],
   "entry-consent": ["georgina", "p9"],

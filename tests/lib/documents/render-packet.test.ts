@@ -1,6 +1,6 @@
 import { degrees, PDFDocument, PDFName, StandardFonts } from "@cantoo/pdf-lib";
 import sharp from "sharp";
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { drawingPages } from "#lib/documents/drawing-pages.ts";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { SHEET_KINDS } from "#lib/domain/facts/authority.ts";
@@ -10,8 +10,6 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 /** A packet with a cover and stored files only. */
 /** The sample line, where the authority asks for every sheet. */
 function wholeLine() {

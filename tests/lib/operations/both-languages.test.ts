@@ -1,4 +1,4 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { putOffice } from "#db/queries/office.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
@@ -21,8 +21,6 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000 });
-
 const TODAY = "2026-11-25";
 const RECIPIENTS = ["12", "14", "16"].map((propertyId) => ({
   partyId: `owner-${propertyId}`,

@@ -86,7 +86,7 @@ test("checkOffice() finds what was done behind the guards, one thing at a time",
     meddle(path.join(dataFolder, "wyebook.db"), sql);
     expect(wordsIn(dataFolder), sql).toContain(words);
   }
-}, 120_000);
+});
 
 test("checkOffice() says that guards were taken away, and they are there again", async () => {
   const { dataFolder, file } = await anOfficeOnDisk();

@@ -1,7 +1,7 @@
 import fs from "node:fs";
 import path from "node:path";
 import { PDFDocument } from "@cantoo/pdf-lib";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { getForm, listForms, listFormVersions } from "#db/queries/form.ts";
 import { listJobs } from "#db/queries/job.ts";
 import { putOffice } from "#db/queries/office.ts";
@@ -26,8 +26,6 @@ import { aField } from "../../support/form.ts";
 import { fullForm, scannedForm } from "../../support/forms.tsx";
 import { aDb, addRows, aFolder, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
 import { readPdf } from "../../support/pdf.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 async function* once(bytes: Uint8Array) {
   yield bytes;

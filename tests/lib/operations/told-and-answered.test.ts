@@ -123,4 +123,4 @@ test("a letter to twelve owners in two languages, by email and mail: a refusal, 
   const text = pdf.text().replaceAll(/\s+/g, " ");
   expect(text.match(/Sent by email/g)).toHaveLength(7);
   expect(text.match(/Mailed by first-class mail/g)).toHaveLength(5);
-}, 120_000);
+});

@@ -118,7 +118,7 @@ test("streamStored() gives the very bytes of a range, and lets go when its reade
   const reader = streamStored(place, { from: 0, to: bytes.length - 1 }).getReader();
   await reader.read();
   await reader.cancel();
-  await vi.waitFor(() => expect(open()).toEqual([]));
+  await vi.waitFor(() => expect(open()).toEqual([]), { timeout: 60_000 });
 });
 
 function linkOf(fd: string): string {

@@ -288,7 +288,7 @@ describe("worstGroup()", () => {
       ),
       { numRuns: 120 },
     );
-  }, 120_000);
+  });
 });
 
 function parsed(exact: string | undefined): Ratio {
