@@ -1,6 +1,7 @@
 import "server-only";
 import { db } from "#app/db.ts";
 import { today } from "#app/today.ts";
+import { getOffice } from "#db/queries/office.ts";
 import {
   countOldSummaries,
   dueOf,
@@ -8,7 +9,9 @@ import {
   type SummedLine,
   summedLines,
 } from "#db/queries/summary.ts";
+import { papersBy, pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import { DUE_KINDS, type DueKind, type DueThing, type Tallies } from "#lib/domain/desk/answer.ts";
+import type { Clock } from "#lib/domain/findings/clock.ts";
 import { renewIfFree } from "#lib/operations/renew-summaries.ts";
 
 /** What changed a moment ago is summed up at once; a whole office on a new day is the worker's. */
@@ -28,6 +31,8 @@ export interface Desk {
   readonly tallies: Tallies;
   readonly due: readonly ({ readonly kind: DueKind } & Listed<NamedThing>)[];
   readonly lines: Listed<SummedLine>;
+  /** The office’s own papers that ran out or will soon; what is late or due of them is counted. */
+  readonly papers: readonly Clock[];
   /** How many lines still say what they said before they, or the day, changed. */
   readonly old: number;
 }
@@ -44,8 +49,15 @@ export function deskNow({
   const day = today();
   renewIfFree(db(), day, AT_ONCE);
   const tallies = getTallies(db());
+  const papers = companyPapers(day);
+  const { late, due } = papersBy(papers, day);
   return {
-    tallies,
+    tallies: {
+      ...tallies,
+      late: tallies.late + late.length,
+      due: tallies.due + due.length,
+    },
+    papers,
     due: DUE_KINDS.filter((kind) => tallies[kind] > 0).map((kind) => ({
       kind,
       rows: dueOf(db(), kind, { from: 0, most: things[kind] }),
@@ -57,6 +69,19 @@ export function deskNow({
     },
     old: countOldSummaries(db(), day),
   };
+}
+
+/** License, bond, insurance: those of the office that ran out, or will within weeks. */
+function companyPapers(day: string): readonly Clock[] {
+  const office = getOffice(db());
+  return office === null ? [] : pressingPapers(office, day);
+}
+
+/** Those of them that count among what is late or due; none among what is blocked or waits. */
+export function papersOf(kind: DueKind): readonly Clock[] {
+  const day = today();
+  const counted = papersBy(companyPapers(day), day);
+  return kind === "late" || kind === "due" ? counted[kind] : [];
 }
 
 /** One page of what is late, due, blocked or waiting over all lines. */

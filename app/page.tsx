@@ -2,23 +2,21 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { BeingRenewed, Old } from "#app/_components/being-renewed.tsx";
 import { ButtonLink } from "#app/_components/button.tsx";
+import { CompanyPapers } from "#app/_components/company-papers.tsx";
 import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
 import { type Desk, deskNow } from "#app/desk.ts";
 import { Closes } from "#app/lines/[lineId]/closes.tsx";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
-import { getOffice } from "#db/queries/office.ts";
 import type { SummedLine } from "#db/queries/summary.ts";
-import { pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
-import { formatFullDay, formatNearDay } from "#lib/domain/time/format-day.ts";
+import { formatFullDay } from "#lib/domain/time/format-day.ts";
 import styles from "./desk.module.css";
 
 export const metadata: Metadata = { title: "Desk" };
@@ -35,9 +33,10 @@ export default async function DeskPage({
   const user = await requireUser();
   const day = today();
   const from = pageFrom((await searchParams).page, LINES);
-  const office = getOffice(db());
-  const papers = office === null ? [] : pressingPapers(office, day);
-  const { tallies, due, lines, old } = deskNow({ things: THINGS, lines: { from, most: LINES } });
+  const { tallies, due, papers, lines, old } = deskNow({
+    things: THINGS,
+    lines: { from, most: LINES },
+  });
   return (
     <div className="sheet">
       <PageHead asked={formatFullDay(day)} answer={deskSentence(tallies)}>
@@ -86,7 +85,7 @@ function Due({
   return (
     <Section title="What is due">
       <div className="stack">
-        <Papers papers={papers.filter(({ on }) => on < day)} day={day} />
+        <CompanyPapers papers={papers.filter(({ on }) => on < day)} day={day} />
         {due.map(({ kind, rows, of }) => (
           <div key={kind} className={styles["kind"]}>
             <div>
@@ -100,28 +99,9 @@ function Due({
             <DueList things={rows} day={day} />
           </div>
         ))}
-        <Papers papers={papers.filter(({ on }) => on >= day)} day={day} />
+        <CompanyPapers papers={papers.filter(({ on }) => on >= day)} day={day} />
       </div>
     </Section>
-  );
-}
-
-/** License, bond and insurance: what has run out comes before all else, what will comes last. */
-function Papers({ papers, day }: { readonly papers: readonly Clock[]; readonly day: string }) {
-  if (papers.length === 0) return null;
-  return (
-    <div className={styles["kind"]}>
-      <h3>Company papers</h3>
-      <ul className="plain-list">
-        {papers.map(({ key, title, on }) => (
-          <li key={key}>
-            <Link href="/office">
-              {title}: {on < day ? "expired" : "expires"} {formatNearDay(on, day)}
-            </Link>
-          </li>
-        ))}
-      </ul>
-    </div>
   );
 }
 

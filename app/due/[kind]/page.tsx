@@ -1,11 +1,12 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { CompanyPapers } from "#app/_components/company-papers.tsx";
 import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { dueNow } from "#app/desk.ts";
+import { dueNow, papersOf } from "#app/desk.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import { DUE_KINDS, type DueKind } from "#lib/domain/desk/answer.ts";
@@ -27,19 +28,20 @@ export default async function DuePage({ params, searchParams }: Asked) {
   const kind = kindOf((await params).kind);
   const from = pageFrom((await searchParams).page, MOST);
   const { rows, of } = dueNow(kind, { from, most: MOST });
+  const papers = papersOf(kind);
+  const all = of + papers.length;
   return (
     <div className="sheet">
       <PageHead
         asked={DUE_TITLES[kind]}
-        answer={
-          of === 1 ? "1 item on all lines" : `${of.toLocaleString("en-US")} items on all lines`
-        }
+        answer={all === 1 ? "1 item in all" : `${all.toLocaleString("en-US")} items in all`}
       >
         <p>
           <Link href="/">Back to the desk</Link>
         </p>
       </PageHead>
       <Section title="By date">
+        {from === 0 ? <CompanyPapers papers={papers} day={today()} /> : null}
         <DueList things={rows} day={today()} />
         <Pages
           from={from}

@@ -41,3 +41,17 @@ export function paperClocks(office: Office, today: Day): Clock[] {
 export function pressingPapers(office: Office, today: Day): Clock[] {
   return paperClocks(office, today).filter(({ on }) => on <= addDays(today, AHEAD));
 }
+
+/** A paper that ran out is late; one that does within this many days is due, as everything on the desk. */
+const DUE_WITHIN = 7;
+
+/** The papers that count among what is late or due over all of the office; the rest are only ahead. */
+export function papersBy(
+  papers: readonly Clock[],
+  today: Day,
+): { readonly late: readonly Clock[]; readonly due: readonly Clock[] } {
+  return {
+    late: papers.filter(({ on }) => on < today),
+    due: papers.filter(({ on }) => on >= today && on <= addDays(today, DUE_WITHIN)),
+  };
+}

@@ -22,11 +22,13 @@ function clock(key: string, on: string, rest: Partial<Clock> = {}): Clock {
   };
 }
 
-function eventsOf(clocks: readonly Clock[]): ICAL.Event[] {
+function eventsOf(clocks: readonly Clock[], papers: readonly Clock[] = []): ICAL.Event[] {
   const text = clockCalendar({
     lineId: "fennel",
     name: "Cinder Alley, behind Fennel Row",
     clocks,
+    papers,
+    office: "https://office.example.org/office",
     address: "https://office.example.org/lines/fennel/schedule",
   });
   const calendar = new ICAL.Component(ICAL.parse(text));
@@ -57,6 +59,8 @@ test("clockCalendar() comes out the same byte for byte", () => {
     lineId: "f",
     name: "F",
     clocks: [clock("a", "2026-12-08")],
+    papers: [],
+    office: "https://office.example.org/office",
     address: "https://office.example.org",
   };
   expect(clockCalendar(facts)).toBe(clockCalendar(facts));
@@ -78,4 +82,12 @@ test("groupClocks() tells what has passed from what runs, today still runs", () 
   expect(keys(groups.week)).toEqual(["today", "week"]);
   expect(keys(groups.later)).toEqual(["later"]);
   expect(keys(groups.settled)).toEqual(["settled"]);
+});
+
+test("clockCalendar() has the company’s papers under one UID in every line’s calendar", () => {
+  const license = clock("paper:license", "2027-06-30", { title: "License", meaning: "expires" });
+  const [event] = eventsOf([], [license]);
+  expect(event?.uid).toBe("paper%3Alicense@office.wyebook");
+  expect(event?.summary).toBe("expires on: License");
+  expect(event?.startDate.toString()).toBe("2027-06-30");
 });
