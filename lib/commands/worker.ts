@@ -52,6 +52,7 @@ const place: Workplace = {
   smtp: env.smtp,
   mailFrom: env.mailFrom,
   imap: env.imap,
+  address: env.address,
 };
 
 // Started by another program, it ends with that one.

@@ -1,3 +1,4 @@
+import { randomBytes } from "node:crypto";
 import { listLines } from "#db/queries/line.ts";
 import {
   insertDraftedReminder,
@@ -7,6 +8,7 @@ import {
 import { insertRow, listRows } from "#db/queries/row.ts";
 import { versionOf } from "#db/queries/summary.ts";
 import { sentDayOf } from "#lib/domain/calendar/happenings.ts";
+import { addressStop, LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
@@ -70,7 +72,7 @@ function remindOn(place: Workplace, lineId: string, rules: readonly ReminderRule
       },
     });
   });
-  sendReleased(act, lineId, rules);
+  sendReleased(act, lineId, { rules, address: place.address });
 }
 
 /** The letters of the same kind that were sent to the same party about the same thing. */
@@ -88,12 +90,19 @@ function lettersLike(file: LineFile, { kind, partyId, propertyId, tieInId }: Not
 }
 
 /**
- * Emails the drafts that were made while sending was on and of whose kind it still is. What can't go
- * so (no address, something lacks, a hold) stays a draft on the desk.
+ * Emails the drafts that were made while sending was on and of whose kind it still is, each with the
+ * link to its reader's page where the office's address opens outside. What can't go so (no address,
+ * something lacks, a hold) stays a draft on the desk.
  */
-function sendReleased(act: Act, lineId: string, rules: readonly ReminderRule[]): void {
+function sendReleased(
+  act: Act,
+  lineId: string,
+  { rules, address }: { readonly rules: readonly ReminderRule[]; readonly address: string | null },
+): void {
   const on = new Set(rules.filter(({ sends }) => sends).map(({ kind }) => kind));
   if (on.size === 0) return;
+  const linked = addressStop(address) === null;
+  const links = { days: LINK_DAYS, address, newSecret };
   const drafted = listDraftedReminders(act.db, lineId).filter(({ sends }) => sends);
   for (const { draftId } of drafted) {
     const draft = listRows(act.db, "notices", lineId).find(({ id }) => id === draftId);
@@ -101,6 +110,11 @@ function sendReleased(act: Act, lineId: string, rules: readonly ReminderRule[]):
     sendNotices(act, {
       ...{ lineId, noticeIds: [draftId] },
       ...{ method: "mail-message", sentOn: act.today },
+      ...(linked ? { links } : {}),
     });
   }
+}
+
+function newSecret(): string {
+  return randomBytes(32).toString("base64url");
 }

@@ -19,6 +19,8 @@ export interface Workplace {
   readonly mailFrom: string;
   /** Null: nobody reads a mailbox. */
   readonly imap: ImapSettings | null;
+  /** How this office is reached from outside, for links in mail; null: nobody set it. */
+  readonly address: string | null;
 }
 
 /** A worker that is silent for this long is taken for dead. */

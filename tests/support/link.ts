@@ -22,7 +22,7 @@ export function aSecret(): string {
 }
 
 /** A neighbor at the door, by default at the desk's own moment. */
-export function aDoor({ act }: LinkDesk, overrides: Partial<LinkDoor> = {}): LinkDoor {
+export function aDoor({ act }: Pick<LinkDesk, "act">, overrides: Partial<LinkDoor> = {}): LinkDoor {
   const { db, now, today, dataFolder, newId } = act;
   return {
     ...{ db, now, today, dataFolder, newId },
@@ -44,6 +44,7 @@ export function aWorker({ act }: LinkDesk, smtp: SmtpSettings | null = null): Wo
     smtp,
     mailFrom: "",
     imap: null,
+    address: null,
   };
 }
 

@@ -9,7 +9,13 @@ export function aWorkplace(
     smtp = null,
     imap = null,
     worker = "worker-1",
-  }: { smtp?: SmtpSettings | null; imap?: ImapSettings | null; worker?: string } = {},
+    address = null,
+  }: {
+    smtp?: SmtpSettings | null;
+    imap?: ImapSettings | null;
+    worker?: string;
+    address?: string | null;
+  } = {},
 ) {
   const clock = { now: act.now };
   const place: Workplace = {
@@ -22,6 +28,7 @@ export function aWorkplace(
     smtp,
     mailFrom: "",
     imap,
+    address,
   };
   const wait = (minutes: number) => {
     clock.now = new Date(Date.parse(clock.now) + minutes * 60_000).toISOString();

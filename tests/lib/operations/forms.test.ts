@@ -251,6 +251,7 @@ describe("on a line", () => {
         worker: "worker-1",
         smtp: null,
         imap: null,
+        address: null,
         mailFrom: "",
       };
       expect(await runNextJob(place)).toBe(true);

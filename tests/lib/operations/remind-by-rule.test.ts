@@ -4,12 +4,16 @@ import { listDraftedReminders, listReminderRules } from "#db/queries/reminder.ts
 import { listRows, updateRow } from "#db/queries/row.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { dropDraft } from "#lib/operations/drop-draft.ts";
+import { openLink } from "#lib/operations/open-link.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { reminding } from "#lib/operations/remind-by-rule.ts";
 import { saveReminderRule } from "#lib/operations/save-reminder-rule.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
+import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
+import { aDoor } from "../../support/link.ts";
 import { aDesk, fileOf, must } from "../../support/office.ts";
+import { aPeer } from "../../support/smtp.ts";
 import { aWorkplace } from "../../support/workplace.ts";
 
 const SENT = "2026-11-02";
@@ -146,6 +150,28 @@ test("with sending turned on it is emailed once; who has no address stays on the
   expect(withAddress).toBe(1);
   expect(listOutgoing(act.db, lineId)).toHaveLength(withAddress);
   expect(drafts()).toHaveLength(2 - withAddress);
+});
+
+test("an emailed reminder carries the link to its reader's page where the office has an address, else none", async () => {
+  const mailed = async (address: string | null) => {
+    const { act, place, wait, lineId } = aDeskThatWaits();
+    giveAddress(act, lineId);
+    must(saveReminderRule(act, { ...RULE, sends: true }));
+    wait(3 * DAY);
+    const peer = await aPeer();
+    const here = { ...place, address, smtp: peer.smtp };
+    await runs(here);
+    while (await sendNextOutgoing(here));
+    expect(peer.received).toHaveLength(1);
+    return { act, text: peer.received[0]?.text ?? "" };
+  };
+  const { act, text } = await mailed("https://office.example.com");
+  const secret = /https:\/\/office\.example\.com\/n\/([\w-]{43})/.exec(text)?.[1] ?? "";
+  expect(openLink(aDoor({ act }), secret)).toMatchObject({
+    value: { partyName: "Ottilie Brandvold" },
+  });
+  for (const dead of [null, "http://localhost:3200"])
+    expect((await mailed(dead)).text).not.toContain("/n/");
 });
 
 test("a draft that was made before sending was turned on still waits for a release", async () => {
