@@ -13,7 +13,7 @@ export interface NumberFault {
  * alone never stops anybody: it is said beside the number.
  */
 export function numberFault(typed: string): NumberFault | null {
-  const number = typed.replaceAll(/[\s.-]/g, "").toUpperCase();
+  const number = bareNumber(typed);
   if (number === "") return null;
   if (/^[A-Z]{2}\d{9}[A-Z]{2}$/.test(number))
     return fitsEleven(number.slice(2, 11)) ? null : WRONG_DIGIT;
@@ -21,6 +21,11 @@ export function numberFault(typed: string): NumberFault | null {
   // Of 20 digits some are counted with the two that the scanner puts before them.
   const fits = fitsTen(number) || (number.length === 20 && fitsTen(`91${number}`));
   return fits ? null : WRONG_DIGIT;
+}
+
+/** A number as it is compared: without the blanks, dots and hyphens that people type. */
+export function bareNumber(typed: string): string {
+  return typed.replaceAll(/[\s.-]/g, "").toUpperCase();
 }
 
 const NO_NUMBER: NumberFault = {

@@ -8,6 +8,7 @@ import { LINK_DAYS } from "#lib/domain/consent/private-link.ts";
 import { DELIVERY_METHODS, LETTER_KINDS } from "#lib/domain/facts/notice.ts";
 import { draftBatch } from "#lib/operations/draft-batch.ts";
 import { newCodes } from "#lib/operations/link-code.ts";
+import { numberDeliveries } from "#lib/operations/number-deliveries.ts";
 import { printMailing } from "#lib/operations/print-mailing.ts";
 import { CODED_METHODS, type CodeWish } from "#lib/operations/printed-codes.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -57,6 +58,25 @@ export const printAgainAction = formAction(onLine, {
     }),
   says: "The print is being made.",
 });
+
+const NUMBER = "number:";
+
+/** Numbers of certified mail, each at its own delivery. */
+export const saveNumbersAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.looseObject({}),
+  does: (act, { lineId }, form) => numberDeliveries(act, { lineId, numbers: numbersIn(form) }),
+  says: ({ count }) =>
+    count === 0 ? "Nothing has changed." : `${counted(count, "number")} saved.`,
+  field: (path) => `${NUMBER}${path}`,
+});
+
+function numbersIn(form: FormData): Record<string, string> {
+  const typed = [...form.keys()].filter((name) => name.startsWith(NUMBER));
+  return Object.fromEntries(
+    typed.map((name) => [name.slice(NUMBER.length), text.parse(form.get(name))]),
+  );
+}
 
 function mailedLinks() {
   return { days: LINK_DAYS, address: officeAddress(), newSecret: newToken };

@@ -16,6 +16,7 @@ import { sayParts } from "#lib/domain/say/count.ts";
 import { lineFileOf } from "../../file.ts";
 import { counted } from "../../names.ts";
 import { LETTER_WORDS } from "../../terms.ts";
+import { Numbers } from "./numbers.tsx";
 import { PrintAgain } from "./print-again.tsx";
 import { Prints } from "./prints.tsx";
 import { SendBatch } from "./send-batch.tsx";
@@ -75,6 +76,7 @@ export default async function BatchPage({
           />
         </Section>
       )}
+      {work ? <Numbers {...part} /> : null}
       <Prints lineId={lineId} jobs={jobs} mayOpen={mayDo(user.role, "work-the-file")} />
       {work && out.length > 0 ? <PrintAgain {...part} rows={out} /> : null}
       {written.length === 0 ? null : (
