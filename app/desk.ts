@@ -3,6 +3,8 @@ import { db } from "#app/db.ts";
 import { today } from "#app/today.ts";
 import { getOffice } from "#db/queries/office.ts";
 import {
+  countDue,
+  countKept,
   countOldSummaries,
   dueOf,
   getTallies,
@@ -11,6 +13,13 @@ import {
 } from "#db/queries/summary.ts";
 import { papersBy, pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import { DUE_KINDS, type DueKind, type DueThing, type Tallies } from "#lib/domain/desk/answer.ts";
+import {
+  countsOf,
+  type DueCount,
+  endOfWeek,
+  isNarrowed,
+  type Narrowing,
+} from "#lib/domain/desk/narrowing.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { renewIfFree } from "#lib/operations/renew-summaries.ts";
 
@@ -33,6 +42,8 @@ export interface Desk {
   readonly lines: Listed<SummedLine>;
   /** The office’s own papers that ran out or will soon; what is late or due of them is counted. */
   readonly papers: readonly Clock[];
+  /** What there is to narrow it by, with how much each leaves. */
+  readonly counts: readonly DueCount[];
   /** How many lines still say what they said before they, or the day, changed. */
   readonly old: number;
 }
@@ -41,31 +52,38 @@ export interface Desk {
 export function deskNow({
   things,
   lines,
+  narrowing,
 }: {
   /** The most of each kind. */
   readonly things: Readonly<Record<DueKind, number>>;
   readonly lines: { readonly from: number; readonly most: number };
+  readonly narrowing: Narrowing;
 }): Desk {
   const day = today();
   renewIfFree(db(), day, AT_ONCE);
   const tallies = getTallies(db());
   const papers = companyPapers(day);
   const { late, due } = papersBy(papers, day);
+  const counts = countDue(db(), endOfWeek(day));
+  const left = isNarrowed(narrowing) ? countsOf(counts, narrowing) : tallies;
+  const { keeper } = narrowing;
   return {
     tallies: {
       ...tallies,
       late: tallies.late + late.length,
       due: tallies.due + due.length,
     },
-    papers,
-    due: DUE_KINDS.filter((kind) => tallies[kind] > 0).map((kind) => ({
+    // A paper is the whole office's: no line's, and nobody's in particular.
+    papers: isNarrowed(narrowing) ? [] : papers,
+    counts,
+    due: DUE_KINDS.filter((kind) => left[kind] > 0).map((kind) => ({
       kind,
-      rows: dueOf(db(), kind, { from: 0, most: things[kind] }),
-      of: tallies[kind],
+      rows: dueOf(db(), kind, { from: 0, most: things[kind], narrowing }),
+      of: left[kind],
     })),
     lines: {
-      rows: summedLines(db(), "on-the-desk", { day, ...lines }),
-      of: tallies["on-the-desk"],
+      rows: summedLines(db(), "on-the-desk", { day, ...lines, keeper }),
+      of: keeper === null ? tallies["on-the-desk"] : countKept(db(), keeper),
     },
     old: countOldSummaries(db(), day),
   };
@@ -87,10 +105,14 @@ export function papersOf(kind: DueKind): readonly Clock[] {
 /** One page of what is late, due, blocked or waiting over all lines. */
 export function dueNow(
   kind: DueKind,
-  page: { readonly from: number; readonly most: number },
+  page: { readonly from: number; readonly most: number; readonly narrowing: Narrowing },
 ): Listed<NamedThing> {
-  renewIfFree(db(), today(), AT_ONCE);
-  return { rows: dueOf(db(), kind, page), of: getTallies(db())[kind] };
+  const day = today();
+  renewIfFree(db(), day, AT_ONCE);
+  const of = isNarrowed(page.narrowing)
+    ? countsOf(countDue(db(), endOfWeek(day)), page.narrowing)[kind]
+    : getTallies(db())[kind];
+  return { rows: dueOf(db(), kind, page), of };
 }
 
 /** One page of the lines that are open or closed, the most pressing first. */

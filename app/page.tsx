@@ -5,6 +5,7 @@ import { ButtonLink } from "#app/_components/button.tsx";
 import { CompanyPapers } from "#app/_components/company-papers.tsx";
 import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
 import { Empty } from "#app/_components/empty.tsx";
+import { type AskedWords, Narrow, oneOfEach } from "#app/_components/narrow.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -14,6 +15,12 @@ import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import type { SummedLine } from "#db/queries/summary.ts";
 import { deskSentence } from "#lib/domain/desk/desk-sentence.ts";
+import {
+  type AskedNarrowing,
+  isNarrowed,
+  narrowedAddress,
+  narrowingOf,
+} from "#lib/domain/desk/narrowing.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { formatFullDay } from "#lib/domain/time/format-day.ts";
@@ -28,80 +35,123 @@ const LINES = 20;
 export default async function DeskPage({
   searchParams,
 }: {
-  readonly searchParams: Promise<{ readonly page?: string | string[] }>;
+  readonly searchParams: Promise<Asked>;
 }) {
   const user = await requireUser();
   const day = today();
-  const from = pageFrom((await searchParams).page, LINES);
-  const { tallies, due, papers, lines, old } = deskNow({
+  const { page, ...rest } = await searchParams;
+  const asked = oneOfEach(rest);
+  const narrowing = narrowingOf(asked, { userId: user.id, today: day });
+  const from = pageFrom(page, LINES);
+  const narrowed = isNarrowed(narrowing);
+  const { tallies, due, papers, lines, counts, old } = deskNow({
     things: THINGS,
     lines: { from, most: LINES },
+    narrowing,
   });
   return (
     <div className="sheet">
       <PageHead asked={formatFullDay(day)} answer={deskSentence(tallies)}>
         <BeingRenewed old={old} />
       </PageHead>
-      {due.length === 0 && papers.length === 0 ? null : <Due due={due} papers={papers} day={day} />}
-      <Section
-        title="Lines"
-        actions={
-          mayDo(user.role, "work-the-file") ? (
-            <ButtonLink href="/lines/new">Open a line</ButtonLink>
-          ) : null
-        }
-      >
-        {lines.of === 0 ? (
-          <NoLines may={mayDo(user.role, "work-the-file")} />
-        ) : (
-          <ol className={styles["lines"]}>
-            {lines.rows.map((line) => (
-              <LineEntry key={line.lineId} line={line} />
-            ))}
-          </ol>
-        )}
-        <Pages
+      {due.length === 0 && papers.length === 0 && !narrowed ? null : (
+        <Section
+          title="What is due"
+          actions={<Narrow asked={asked} narrowing={narrowing} counts={counts} user={user} />}
+        >
+          {due.length === 0 && papers.length === 0 ? (
+            <p>Nothing due here.</p>
+          ) : (
+            <Due due={due} papers={papers} day={day} asked={asked} />
+          )}
+        </Section>
+      )}
+      {narrowing.waitsOn !== null || narrowing.until !== null ? null : (
+        <Lines
+          lines={lines}
           from={from}
-          most={LINES}
-          of={lines.of}
-          what="lines"
-          href={(page) => `/?page=${page}`}
+          asked={asked}
+          whose={narrowing.keeper}
+          may={mayDo(user.role, "work-the-file")}
         />
-      </Section>
+      )}
     </div>
   );
+}
+
+function Lines({
+  lines,
+  from,
+  asked,
+  whose,
+  may,
+}: {
+  readonly lines: Desk["lines"];
+  readonly from: number;
+  readonly asked: AskedNarrowing;
+  readonly whose: string | null;
+  readonly may: boolean;
+}) {
+  const none = whose === null ? <NoLines may={may} /> : <p>No lines here.</p>;
+  return (
+    <Section
+      title="Lines"
+      actions={may ? <ButtonLink href="/lines/new">Open a line</ButtonLink> : null}
+    >
+      {lines.of === 0 ? (
+        none
+      ) : (
+        <ol className={styles["lines"]}>
+          {lines.rows.map((line) => (
+            <LineEntry key={line.lineId} line={line} />
+          ))}
+        </ol>
+      )}
+      <Pages
+        from={from}
+        most={LINES}
+        of={lines.of}
+        what="lines"
+        href={(number) => narrowedAddress("/", asked, { page: String(number) })}
+      />
+    </Section>
+  );
+}
+
+interface Asked extends AskedWords {
+  readonly page?: string | string[];
 }
 
 function Due({
   due,
   papers,
   day,
+  asked,
 }: {
   readonly due: Desk["due"];
   /** License, bond and insurance that run out. */
   readonly papers: readonly Clock[];
   readonly day: string;
+  readonly asked: AskedNarrowing;
 }) {
   return (
-    <Section title="What is due">
-      <div className="stack">
-        <CompanyPapers papers={papers.filter(({ on }) => on < day)} day={day} />
-        {due.map(({ kind, rows, of }) => (
-          <div key={kind} className={styles["kind"]}>
-            <div>
-              <h3>{DUE_TITLES[kind]}</h3>
-              {of > rows.length ? (
-                <Link href={`/due/${kind}`} className="small">
-                  All {of.toLocaleString("en-US")}
-                </Link>
-              ) : null}
-            </div>
-            <DueList things={rows} day={day} />
+    <div className="stack">
+      <CompanyPapers papers={papers.filter(({ on }) => on < day)} day={day} />
+      {due.map(({ kind, rows, of }) => (
+        <div key={kind} className={styles["kind"]}>
+          <div>
+            <h3>{DUE_TITLES[kind]}</h3>
+            {of > rows.length ? (
+              <Link href={narrowedAddress(`/due/${kind}`, asked)} className="small">
+                All {of.toLocaleString("en-US")}
+              </Link>
+            ) : null}
           </div>
-        ))}
-        <CompanyPapers papers={papers.filter(({ on }) => on >= day)} day={day} />
-      </div>
-    </Section>
+          <DueList things={rows} day={day} />
+        </div>
+      ))}
+      <CompanyPapers papers={papers.filter(({ on }) => on >= day)} day={day} />
+    </div>
   );
 }
 

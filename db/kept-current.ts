@@ -22,6 +22,7 @@ export function currentTriggers(): KeptTrigger[] {
     ...linesChanged(),
     ...restsOn(),
     ...counted(),
+    ...kept(),
     ...wordsOfLines(),
     ...wordsOfRows(),
     ...indexed(),
@@ -76,6 +77,7 @@ function tablesOfLines(): string[] {
 const BESIDE: ReadonlySet<string> = new Set([
   "line_summaries",
   "due_things",
+  "line_keepers",
   "search_texts",
   "revisions",
   "jobs",
@@ -138,10 +140,37 @@ function counted(): KeptTrigger[] {
     trigger("line_summaries", "DELETE", "tally", [onDesk("-OLD.waiting")]),
     trigger("due_things", "INSERT", "tally", [
       "UPDATE tallies SET count = count + 1 WHERE name = NEW.kind",
+      countIn(),
     ]),
+    trigger("due_things", "UPDATE", "tally", [countOut(), countIn()], "NEW.keeper <> OLD.keeper"),
     trigger("due_things", "DELETE", "tally", [
       "UPDATE tallies SET count = count - 1 WHERE name = OLD.kind",
+      countOut(),
     ]),
+  ];
+}
+
+function countIn(): string {
+  return "INSERT INTO due_counts (keeper, waits_on, kind, sort_day, count) VALUES (NEW.keeper, NEW.waits_on, NEW.kind, NEW.sort_day, 1) ON CONFLICT DO UPDATE SET count = count + 1";
+}
+
+/** A count that has come to nothing keeps no row: days pass. */
+function countOut(): string {
+  const which =
+    "keeper = OLD.keeper AND waits_on = OLD.waits_on AND kind = OLD.kind AND sort_day = OLD.sort_day";
+  return `UPDATE due_counts SET count = count - 1 WHERE ${which};\n\tDELETE FROM due_counts WHERE ${which} AND count = 0`;
+}
+
+/** Who looks after a line stands with its summary and with what is due on it. */
+function kept(): KeptTrigger[] {
+  const keeper = (who: string, row: string) =>
+    ["line_summaries", "due_things"].map(
+      (table) => `UPDATE ${table} SET keeper = ${who} WHERE line_id = ${row}.line_id`,
+    );
+  return [
+    trigger("line_keepers", "INSERT", "keeper", keeper("NEW.user_id", "NEW")),
+    trigger("line_keepers", "UPDATE", "keeper", keeper("NEW.user_id", "NEW")),
+    trigger("line_keepers", "DELETE", "keeper", keeper("''", "OLD")),
   ];
 }
 

@@ -10,7 +10,7 @@ import {
   text,
   uniqueIndex,
 } from "drizzle-orm/sqlite-core";
-import { DUE_KINDS, QUESTIONS, TALLIES } from "#lib/domain/desk/answer.ts";
+import { DUE_KINDS, QUESTIONS, TALLIES, WAITS_ON } from "#lib/domain/desk/answer.ts";
 import {
   AUTHORITY,
   FEE,
@@ -646,6 +646,14 @@ export const incoming = sqliteTable("incoming", {
 
 // ── Kept beside the facts, and kept current by triggers (kept-current.ts) ──────────────────────
 
+/** Who of the office looks after a line; a line without a row has nobody. No part of its file. */
+export const lineKeepers = sqliteTable("line_keepers", {
+  lineId: text("line_id")
+    .primaryKey()
+    .references(() => lines.id, { onDelete: "cascade" }),
+  userId: words("user_id").references(() => users.id),
+});
+
 /** What the desk and the lists say of a line, and whether the line changed since. */
 export const lineSummaries = sqliteTable(
   "line_summaries",
@@ -670,11 +678,14 @@ export const lineSummaries = sqliteTable(
     /** The most pressing questions that are open, as many as are shown. */
     open: openAnswers("open"),
     openCount: integer("open_count").notNull().default(0),
+    /** Who looks after it; empty: nobody. */
+    keeper: words("keeper").default(""),
   },
   (t) => [
     index("line_summaries_stale").on(t.stale).where(sql`${t.stale} = 1`),
     index("line_summaries_desk").on(t.waiting, t.day),
     index("line_summaries_waiting").on(t.waiting, sql`${t.pressing} DESC`, t.sortName),
+    index("line_summaries_keeper").on(t.keeper, t.waiting, sql`${t.pressing} DESC`, t.sortName),
     index("line_summaries_list").on(t.closed, sql`${t.pressing} DESC`, t.sortName),
   ],
 );
@@ -686,6 +697,10 @@ export const dueThings = sqliteTable(
     lineId: words("line_id").references(() => lines.id, { onDelete: "cascade" }),
     position: integer("position").notNull(),
     kind: text("kind", { enum: DUE_KINDS }).notNull(),
+    /** Who has to move. */
+    waitsOn: text("waits_on", { enum: WAITS_ON }).notNull().default("office"),
+    /** Who looks after the line; empty: nobody. */
+    keeper: words("keeper").default(""),
     /** The day it is due; one that is never for what has none, so that it sorts last. */
     sortDay: words("sort_day"),
     sentence: words("sentence"),
@@ -696,7 +711,22 @@ export const dueThings = sqliteTable(
   (t) => [
     primaryKey({ columns: [t.lineId, t.position] }),
     index("due_things_desk").on(t.kind, t.sortDay, t.sentence),
+    index("due_things_waits").on(t.waitsOn, t.kind, t.sortDay, t.sentence),
+    index("due_things_keeper").on(t.keeper, t.kind, t.sortDay, t.sentence),
   ],
+);
+
+/** How many things are due, by all that the desk can be narrowed to: few rows, whatever the office has. */
+export const dueCounts = sqliteTable(
+  "due_counts",
+  {
+    keeper: words("keeper"),
+    waitsOn: text("waits_on", { enum: WAITS_ON }).notNull(),
+    kind: text("kind", { enum: DUE_KINDS }).notNull(),
+    sortDay: words("sort_day"),
+    count: integer("count").notNull().default(0),
+  },
+  (t) => [primaryKey({ columns: [t.keeper, t.waitsOn, t.kind, t.sortDay] })],
 );
 
 /** How many lines are open and closed, and how many things of each kind stand on the desk. */

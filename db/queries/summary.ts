@@ -1,9 +1,17 @@
-import { and, asc, count, desc, eq, or, sql } from "drizzle-orm";
+import { and, asc, count, desc, eq, lte, or, sql } from "drizzle-orm";
 import { foldText } from "#db/fold-text.ts";
 import { gatherWords } from "#db/kept-current.ts";
 import type { Db } from "#db/open.ts";
 import { preparedOn } from "#db/prepared.ts";
-import { dueThings, lineSummaries, lines, searchTexts, tallies } from "#db/schema.ts";
+import {
+  dueCounts,
+  dueThings,
+  lineKeepers,
+  lineSummaries,
+  lines,
+  searchTexts,
+  tallies,
+} from "#db/schema.ts";
 import {
   type DueKind,
   type DueThing,
@@ -11,6 +19,7 @@ import {
   TALLIES,
   type Tallies,
 } from "#lib/domain/desk/answer.ts";
+import { type DueCount, EVERYTHING, type Narrowing } from "#lib/domain/desk/narrowing.ts";
 import type { LineSummary } from "#lib/domain/desk/summary.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 
@@ -113,10 +122,32 @@ export function putSummary(
     .where(eq(lineSummaries.lineId, lineId))
     .run();
   db.delete(dueThings).where(eq(dueThings.lineId, lineId)).run();
+  const keeper = keeperOf(db, lineId) ?? "";
   for (const [position, { on, where, ...thing }] of things.entries())
     db.insert(dueThings)
-      .values({ ...thing, position, sortDay: on ?? NO_DAY, path: where ?? null })
+      .values({ ...thing, position, keeper, sortDay: on ?? NO_DAY, path: where ?? null })
       .run();
+}
+
+/** Who looks after a line, by the user's id; null: nobody. */
+export function keeperOf(db: Db, lineId: string): string | null {
+  const row = db
+    .select({ userId: lineKeepers.userId })
+    .from(lineKeepers)
+    .where(eq(lineKeepers.lineId, lineId))
+    .get();
+  return row?.userId ?? null;
+}
+
+/** From now on this user looks after the line, or nobody does. */
+export function putKeeper(db: Db, lineId: string, userId: string | null): void {
+  db.delete(lineKeepers).where(eq(lineKeepers.lineId, lineId)).run();
+  if (userId !== null) db.insert(lineKeepers).values({ lineId, userId }).run();
+}
+
+/** Nobody looks any more after the lines that this user did. */
+export function dropKeeper(db: Db, userId: string): void {
+  db.delete(lineKeepers).where(eq(lineKeepers.userId, userId)).run();
 }
 
 /** Marks every summary as out of date, so that all are made anew. */
@@ -131,10 +162,19 @@ export function getTallies(db: Db): Tallies {
   return Object.fromEntries(TALLIES.map((name) => [name, counts.get(name) ?? 0])) as Tallies;
 }
 
-/** What is late, due, blocked or waiting over all lines: what has a day first, by its day. */
-export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & Named)[] {
-  return preparedOn(db, "due things", () => selectDue(db))
-    .all({ kind, from, most })
+/**
+ * What is late, due, blocked or waiting over all lines, or over those that the desk is narrowed to:
+ * what has a day first, by its day.
+ */
+export function dueOf(
+  db: Db,
+  kind: DueKind,
+  { from, most, narrowing = EVERYTHING }: Page & { readonly narrowing?: Narrowing },
+): (DueThing & Named)[] {
+  const { keeper, waitsOn, until } = narrowing;
+  const key = `due things ${[keeper, waitsOn, until].map((each) => each !== null)}`;
+  return preparedOn(db, key, () => selectDue(db, narrowing))
+    .all({ kind, from, most, keeper, waitsOn, until })
     .map(({ sortDay, path, ...thing }) => ({
       ...thing,
       on: sortDay === NO_DAY ? null : sortDay,
@@ -142,12 +182,13 @@ export function dueOf(db: Db, kind: DueKind, { from, most }: Page): (DueThing & 
     }));
 }
 
-function selectDue(db: Db) {
+function selectDue(db: Db, { keeper, waitsOn, until }: Narrowing) {
   return db
     .select({
       lineId: dueThings.lineId,
       lineName: lines.name,
       kind: dueThings.kind,
+      waitsOn: dueThings.waitsOn,
       sortDay: dueThings.sortDay,
       sentence: dueThings.sentence,
       question: dueThings.question,
@@ -155,11 +196,45 @@ function selectDue(db: Db) {
     })
     .from(dueThings)
     .innerJoin(lines, eq(lines.id, dueThings.lineId))
-    .where(eq(dueThings.kind, sql.placeholder("kind")))
+    .where(
+      and(
+        eq(dueThings.kind, sql.placeholder("kind")),
+        keeper === null ? undefined : eq(dueThings.keeper, sql.placeholder("keeper")),
+        waitsOn === null ? undefined : eq(dueThings.waitsOn, sql.placeholder("waitsOn")),
+        until === null ? undefined : lte(dueThings.sortDay, sql.placeholder("until")),
+      ),
+    )
     .orderBy(asc(dueThings.sortDay), asc(dueThings.sentence))
     .limit(MOST)
     .offset(FROM)
     .prepare();
+}
+
+/** How many things there are by all that a desk can be narrowed to; `until` ends what is soon. */
+export function countDue(db: Db, until: Day): DueCount[] {
+  return preparedOn(db, "due counts", () => {
+    const soon = sql<number>`${dueCounts.sortDay} <= ${sql.placeholder("until")}`;
+    return db
+      .select({
+        keeper: dueCounts.keeper,
+        waitsOn: dueCounts.waitsOn,
+        kind: dueCounts.kind,
+        soon: soon.mapWith(Boolean),
+        count: sql<number>`sum(${dueCounts.count})`,
+      })
+      .from(dueCounts)
+      .groupBy(dueCounts.keeper, dueCounts.waitsOn, dueCounts.kind, soon)
+      .prepare();
+  }).all({ until });
+}
+
+/** How many lines on the desk somebody looks after; empty: nobody does. */
+export function countKept(db: Db, keeper: string): number {
+  const found = db
+    .select({ number: count() })
+    .from(lineSummaries)
+    .where(and(eq(lineSummaries.keeper, keeper), eq(lineSummaries.waiting, true)));
+  return found.get()?.number ?? 0;
 }
 
 const MOST = sql.placeholder("most");
@@ -190,10 +265,11 @@ type Listed = "on-the-desk" | "open" | "closed";
 export function summedLines(
   db: Db,
   which: Listed,
-  { day, from, most }: Page & { readonly day: Day },
+  { day, from, most, keeper = null }: Page & { readonly day: Day; readonly keeper?: string | null },
 ): SummedLine[] {
-  return preparedOn(db, `lines ${which}`, () => selectLines(db, which))
-    .all({ from, most })
+  const whose = keeper === null ? "all" : "one keeper's";
+  return preparedOn(db, `lines ${which}, ${whose}`, () => selectLines(db, which, keeper))
+    .all({ from, most, keeper })
     .map(({ stale, day: on, waiting, ...line }) => ({
       ...line,
       old: stale || (waiting && on !== day),
@@ -201,15 +277,18 @@ export function summedLines(
 }
 
 /** The page is picked in the index alone; only what is on it is read and joined. */
-function selectLines(db: Db, which: Listed) {
+function selectLines(db: Db, which: Listed, keeper: string | null) {
   const order = [desc(lineSummaries.pressing), asc(lineSummaries.sortName)];
   const picked = db
     .select({ lineId: lineSummaries.lineId })
     .from(lineSummaries)
     .where(
-      which === "on-the-desk"
-        ? eq(lineSummaries.waiting, true)
-        : eq(lineSummaries.closed, which === "closed"),
+      and(
+        which === "on-the-desk"
+          ? eq(lineSummaries.waiting, true)
+          : eq(lineSummaries.closed, which === "closed"),
+        keeper === null ? undefined : eq(lineSummaries.keeper, sql.placeholder("keeper")),
+      ),
     )
     .orderBy(...order)
     .limit(MOST)

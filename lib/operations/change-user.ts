@@ -1,7 +1,8 @@
 import type { Db } from "#db/open.ts";
 import { removeSessionsOf } from "#db/queries/session.ts";
+import { dropKeeper } from "#db/queries/summary.ts";
 import { countOtherAdmins, getUser, setPasswordHash, updateUser } from "#db/queries/user.ts";
-import { mayDo, type User, type UserRole } from "#lib/domain/facts/user.ts";
+import { isKeeper, mayDo, type User, type UserRole } from "#lib/domain/facts/user.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
@@ -20,7 +21,8 @@ interface UserChange {
 
 /**
  * Changes a person's name, role or password, or takes their access away. Ends their sessions where
- * role, access or password change. Refuses to leave the office without an admin.
+ * role, access or password change, and lines that they looked after are nobody's where they no longer
+ * work files. Refuses to leave the office without an admin.
  */
 export async function changeUser(act: Act, change: UserChange): Promise<Result<null, Refusal>> {
   if (!mayDo(act.actor.role, "run-the-office")) return refuse("not-allowed");
@@ -45,6 +47,7 @@ export async function changeUser(act: Act, change: UserChange): Promise<Result<n
       detail: { before, after, password: passwordHash === null ? "stays" : "changed" },
       write: (one) => {
         updateUser(one, after);
+        if (!isKeeper(after)) dropKeeper(one, after.id);
         if (passwordHash !== null) setPasswordHash(one, after.id, passwordHash);
         if (endsSessions(before, after, passwordHash)) removeSessionsOf(one, after.id);
       },

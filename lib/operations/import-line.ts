@@ -4,7 +4,9 @@ import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { insertHistory } from "#db/queries/history.ts";
 import { getLine, insertLine } from "#db/queries/line.ts";
 import { checkReferencesAtEnd, insertRow, ROW_LISTS } from "#db/queries/row.ts";
+import { putKeeper } from "#db/queries/summary.ts";
 import { getUpload } from "#db/queries/upload.ts";
+import { getUser } from "#db/queries/user.ts";
 import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { type ActorRole, mayDo } from "#lib/domain/facts/user.ts";
@@ -47,6 +49,7 @@ export function importLine(act: Act, text: string): Result<{ lineId: string }, I
       for (const upload of file.uploads)
         keepBytes(act.dataFolder, upload.sha256, contents.get(upload.id) ?? new Uint8Array());
       insertFile(db, file);
+      if (getUser(db, act.actor.id) !== null) putKeeper(db, file.line.id, act.actor.id);
       tell(
         { ...act, db },
         {

@@ -1,5 +1,7 @@
 import { getAuthority } from "#db/queries/authority.ts";
 import { insertLine } from "#db/queries/line.ts";
+import { putKeeper } from "#db/queries/summary.ts";
+import { getUser } from "#db/queries/user.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { lineShape } from "#lib/exchange/shape.ts";
@@ -8,7 +10,7 @@ import type { Act, Refusal } from "./act.ts";
 import { refuse, tell } from "./change.ts";
 import { parse } from "./parse.ts";
 
-/** Opens the file on a line. Refuses without a name, and an authority that the office does not know. */
+/** Opens the file on a line, which whoever opens it looks after. Refuses without a name, and an authority that the office does not know. */
 export function openLine(
   act: Act,
   input: { readonly name: string; readonly town: string; readonly authorityId: string | null },
@@ -23,6 +25,7 @@ export function openLine(
       if (line.authorityId !== null && getAuthority(db, line.authorityId) === null)
         return refuse("not-found", "authorityId", "the authority");
       insertLine(db, line);
+      if (getUser(db, act.actor.id) !== null) putKeeper(db, lineId, act.actor.id);
       const sentence = `Opened the file on ${line.name}.`;
       tell({ ...act, db }, { lineId, action: "open-line", sentence, detail: line });
       return ok({ lineId });

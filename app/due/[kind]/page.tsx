@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { CompanyPapers } from "#app/_components/company-papers.tsx";
 import { DUE_TITLES, DueList } from "#app/_components/due-list.tsx";
+import { type AskedWords, narrowedWords, oneOfEach } from "#app/_components/narrow.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -10,10 +11,11 @@ import { dueNow, papersOf } from "#app/desk.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import { DUE_KINDS, type DueKind } from "#lib/domain/desk/answer.ts";
+import { isNarrowed, narrowedAddress, narrowingOf } from "#lib/domain/desk/narrowing.ts";
 
 interface Asked {
   readonly params: Promise<{ readonly kind: string }>;
-  readonly searchParams: Promise<{ readonly page?: string | string[] }>;
+  readonly searchParams: Promise<AskedWords & { readonly page?: string | string[] }>;
 }
 
 const MOST = 50;
@@ -24,20 +26,24 @@ export async function generateMetadata({ params }: Asked): Promise<Metadata> {
 
 /** Everything of one kind, over all lines. */
 export default async function DuePage({ params, searchParams }: Asked) {
-  await requireUser();
+  const user = await requireUser();
   const kind = kindOf((await params).kind);
-  const from = pageFrom((await searchParams).page, MOST);
-  const { rows, of } = dueNow(kind, { from, most: MOST });
-  const papers = papersOf(kind);
+  const { page, ...rest } = await searchParams;
+  const asked = oneOfEach(rest);
+  const narrowing = narrowingOf(asked, { userId: user.id, today: today() });
+  const from = pageFrom(page, MOST);
+  const { rows, of } = dueNow(kind, { from, most: MOST, narrowing });
+  const papers = isNarrowed(narrowing) ? [] : papersOf(kind);
   const all = of + papers.length;
+  const where = isNarrowed(narrowing) ? narrowedWords(asked) : "in all";
   return (
     <div className="sheet">
       <PageHead
         asked={DUE_TITLES[kind]}
-        answer={all === 1 ? "1 item in all" : `${all.toLocaleString("en-US")} items in all`}
+        answer={all === 1 ? `1 item ${where}` : `${all.toLocaleString("en-US")} items ${where}`}
       >
         <p>
-          <Link href="/">Back to the desk</Link>
+          <Link href={narrowedAddress("/", asked)}>Back to the desk</Link>
         </p>
       </PageHead>
       <Section title="By date">
@@ -48,7 +54,7 @@ export default async function DuePage({ params, searchParams }: Asked) {
           most={MOST}
           of={of}
           what="items"
-          href={(page) => `/due/${kind}?page=${page}`}
+          href={(number) => narrowedAddress(`/due/${kind}`, asked, { page: String(number) })}
         />
       </Section>
     </div>

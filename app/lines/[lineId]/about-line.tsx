@@ -5,8 +5,9 @@ import { Field } from "#app/_components/field.tsx";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
+import { isKeeper, type User } from "#lib/domain/facts/user.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
-import { saveLineAction } from "./actions.ts";
+import { keepLineAction, saveLineAction } from "./actions.ts";
 import { CloseForm } from "./close-form.tsx";
 
 /** `96.0 ft, concrete, 6 in`. */
@@ -26,15 +27,23 @@ export function AboutLine({
   file,
   today,
   may,
+  keeper,
+  users,
 }: {
   readonly file: LineFile;
   readonly today: string;
   readonly may: boolean;
+  /** Who looks after it, by id; null: nobody. */
+  readonly keeper: string | null;
+  readonly users: readonly User[];
 }) {
   const { line } = file;
+  const kept = users.find(({ id }) => id === keeper);
   return (
     <div className="stack">
       <dl className="facts">
+        <dt>Handled by</dt>
+        <dd>{kept?.name ?? "no one"}</dd>
         <dt>Upper end of the trunk</dt>
         <dd>{line.upperEnd === null ? "unknown" : formatFeet(line.upperEnd)}</dd>
         <dt>At the main connection</dt>
@@ -61,20 +70,57 @@ export function AboutLine({
         </a>{" "}
         <span className="muted">as a line file (can be imported into another Wyebook office)</span>
       </p>
-      {may ? <LineForms file={file} today={today} /> : null}
+      {may ? (
+        <div className="stack screen-only">
+          <KeeperForm lineId={line.id} keeper={keeper} users={users.filter(isKeeper)} />
+          <LineForms file={file} today={today} />
+        </div>
+      ) : null}
     </div>
   );
 }
 
 function LineForms({ file, today }: { readonly file: LineFile; readonly today: string }) {
   return (
-    <div className="stack screen-only">
+    <>
       {file.line.closedOn === null ? <FactsForm file={file} /> : null}
       <details id="close">
         <summary>{file.line.closedOn === null ? "Close the file" : "Reopen the file"}</summary>
         <CloseForm file={file} today={today} />
       </details>
-    </div>
+    </>
+  );
+}
+
+/** Whose desk shows the line under “Mine”. */
+function KeeperForm({
+  lineId,
+  keeper,
+  users,
+}: {
+  readonly lineId: string;
+  readonly keeper: string | null;
+  readonly users: readonly User[];
+}) {
+  return (
+    <details>
+      <summary>Change who handles it</summary>
+      <ActionForm action={keepLineAction.bind(null, lineId)} label="Handled by">
+        <Choice
+          label="Handled by"
+          name="userId"
+          defaultValue={keeper ?? ""}
+          options={[
+            { value: "", label: "No one" },
+            ...users.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          hint="They find the line on the desk under Mine."
+        />
+        <div>
+          <SubmitButton pendingWord="Saving …">Save</SubmitButton>
+        </div>
+      </ActionForm>
+    </details>
   );
 }
 

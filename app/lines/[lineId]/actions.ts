@@ -2,10 +2,11 @@
 
 import { z } from "zod";
 import { formAction, onLine } from "#app/action.ts";
-import { feetOrNull, numberOrNull, oneInOr, text } from "#app/fields.ts";
+import { feetOrNull, numberOrNull, oneInOr, text, textOrNull } from "#app/fields.ts";
 import { CLOSING_WORDS } from "#lib/domain/closing/closing.ts";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import { closeLine, reopenLine } from "#lib/operations/close-line.ts";
+import { keepLine } from "#lib/operations/keep-line.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 
 const feet = feetOrNull((typed) => `Not saved: “${typed}” is not a length. Enter feet, e.g. 26.5.`);
@@ -23,6 +24,13 @@ export const saveLineAction = formAction(onLine, {
     note: text,
   }),
   does: (act, { lineId, ...facts }) => saveLine(act, { lineId, facts }),
+  says: "Saved.",
+});
+
+export const keepLineAction = formAction(onLine, {
+  may: null,
+  typed: z.object({ userId: textOrNull }),
+  does: keepLine,
   says: "Saved.",
 });
 

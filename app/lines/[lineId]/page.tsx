@@ -1,6 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Section } from "#app/_components/section.tsx";
+import { db } from "#app/db.ts";
+import { keeperOf } from "#db/queries/summary.ts";
+import { listUsers } from "#db/queries/user.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
@@ -45,7 +48,13 @@ export default async function OverviewPage({ params }: Props) {
         </ol>
       </nav>
       <Section title="Line details" id="about" folded={pipeWords(file)}>
-        <AboutLine file={file} today={report.today} may={mayDo(user.role, "work-the-file")} />
+        <AboutLine
+          file={file}
+          today={report.today}
+          may={mayDo(user.role, "work-the-file")}
+          keeper={keeperOf(db(), lineId)}
+          users={listUsers(db())}
+        />
       </Section>
     </>
   );

@@ -29,12 +29,18 @@ export interface QuestionAnswer {
 export const DUE_KINDS = ["late", "due", "blocked", "waiting"] as const;
 export type DueKind = (typeof DUE_KINDS)[number];
 
+/** Who has to move before a thing is done; `date`: nobody, a day has to come. */
+export const WAITS_ON = ["office", "neighbor", "authority", "utility", "crew", "date"] as const;
+export type WaitsOn = (typeof WAITS_ON)[number];
+
 /** One thing due or blocked, over all lines or on one. */
 export interface DueThing {
   readonly lineId: string;
   readonly sentence: string;
   readonly on: string | null;
   readonly kind: DueKind;
+  /** Who has to move. */
+  readonly waitsOn: WaitsOn;
   /** Which question's page settles it. */
   readonly question: Question;
   /** Where that is done, as a path under the line; left out where it is the question's own page. */

@@ -8,7 +8,7 @@ import type { Report } from "../findings/report.ts";
 import { chaseList } from "../notices/told.ts";
 import { sayParty, sayProperty } from "../party/say.ts";
 import { openItems, roundsOf } from "../permit/corrections.ts";
-import { moverOf, type PermitMover } from "../permit/mover.ts";
+import { moverOf } from "../permit/mover.ts";
 import { permitSentence, permitStateOf } from "../permit/steps.ts";
 import { capital } from "../say/capital.ts";
 import { forCount, sayCount, sayParts } from "../say/count.ts";
@@ -21,7 +21,7 @@ import { rulingEffects } from "../tiein/ruling-effects.ts";
 import type { Day } from "../time/day.ts";
 import { daysBetween } from "../time/days.ts";
 import { formatDay, formatNearDay, onNearDay } from "../time/format-day.ts";
-import type { DueThing, Question } from "./answer.ts";
+import type { DueThing, Question, WaitsOn } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { feeThings } from "./fee-things.ts";
 import { moneyThings } from "./money-things.ts";
@@ -82,10 +82,26 @@ function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing
   const isTelling = group.kind === "reply" || clock.telling !== null;
   const question = isTelling ? "notices" : questionOf(file, clock);
   const ahead = daysBetween(today, clock.on);
-  const thing = { sentence: clockSentence(file, group, today), on: clock.on, question };
+  const thing = {
+    sentence: clockSentence(file, group, today),
+    on: clock.on,
+    question,
+    waitsOn: waitsOnClock(file, group),
+  };
   if (clock.meaning === "not-before") return [{ ...thing, kind: "waiting" }];
   if (ahead < 0) return [{ ...thing, kind: "late" }];
   return ahead > HORIZON ? [] : [{ ...thing, kind: "due" }];
+}
+
+/** A reply is its reader's to give; a window opens when marks are there, or when its day comes. */
+function waitsOnClock(file: LineFile, { clock, kind }: ClockGroup): WaitsOn {
+  if (kind === "reply") return "neighbor";
+  if (kind === "inspection") return "authority";
+  if (clock.meaning === "not-before") return kind === "locate" ? "utility" : "date";
+  const permit = file.permits.find(({ id }) => id === clock.subjectId);
+  const state = permit === undefined ? null : permitStateOf(file, permit);
+  const isAnswer = clock.meaning === "due-by" && state !== null && moverOf(state) === "authority";
+  return isAnswer ? "authority" : "office";
 }
 
 function questionOf(file: LineFile, clock: Clock): Question {
@@ -109,12 +125,13 @@ function letterThings(file: LineFile, { today }: Report): Thing[] {
         sentence: `The letter to ${sayParty(file, partyId)} was returned ${onNearDay(since, today)}`,
         on: since,
         kind: "due",
+        waitsOn: "office",
         question: "notices",
       }),
     );
   if (drafts === 0) return back;
   const sentence = `${sayCount(drafts, "letter")} drafted, not sent`;
-  return [...back, { sentence, on: null, kind: "due", question: "notices" }];
+  return [...back, { sentence, on: null, kind: "due", waitsOn: "office", question: "notices" }];
 }
 
 /** Signatures in another name than the party's wait for a person of the office. */
@@ -123,6 +140,7 @@ function nameThings(file: LineFile): Thing[] {
     sentence: `${sayParty(file, consent.partyId)}: the consent to ${consent.kind} was signed as “${signature.signedName}”; check the name before it counts`,
     on: consent.stateOn,
     kind: "due" as const,
+    waitsOn: "office" as const,
     question: "notices" as const,
     where: "notices/consents",
   }));
@@ -146,6 +164,25 @@ const HOLD_QUESTION: Record<HoldCause, Question> = {
   "utility-open": "authority",
 };
 
+/** Who can settle a hold's cause. */
+const HOLD_WAITS: Record<HoldCause, WaitsOn> = {
+  "household-need": "office",
+  "tie-in-owner-unknown": "office",
+  "tie-in-undecided": "office",
+  "ruling-not-done": "neighbor",
+  "entry-undecided": "office",
+  "entry-not-inspected": "crew",
+  "entry-place-unclear": "office",
+  "station-relative-only": "crew",
+  "responsibility-unclear": "office",
+  "easement-missing": "neighbor",
+  "crossing-seen": "utility",
+  "crossing-not-ruled-out": "crew",
+  "land-unknown": "office",
+  "branch-unmeasured": "crew",
+  "utility-open": "utility",
+};
+
 /** Holds of one cause that stop the same things are told together. */
 function holdThings({ holds }: Report): Thing[] {
   const groups = new Map<string, Hold[]>();
@@ -158,6 +195,7 @@ function holdThings({ holds }: Report): Thing[] {
       sentence: holdSentence(group),
       on: null,
       kind: "blocked" as const,
+      waitsOn: HOLD_WAITS[cause],
       question: HOLD_QUESTION[cause],
     })),
   );
@@ -178,7 +216,12 @@ function holdSentence(group: readonly Hold[]): string {
 function rulingThings(file: LineFile, { today, tieIns }: Report): Thing[] {
   return rulingEffects(file, tieIns).flatMap(({ ruling, asks, mover }): Thing[] => {
     if (asks === null) return [];
-    const thing = { sentence: asks, on: ruling.dueOn, question: "reconcile" as const };
+    const thing = {
+      sentence: asks,
+      on: ruling.dueOn,
+      question: "reconcile" as const,
+      waitsOn: mover === "office" ? ("office" as const) : ("neighbor" as const),
+    };
     if (ruling.dueOn === null) return [{ ...thing, kind: mover === "office" ? "due" : "waiting" }];
     const ahead = daysBetween(today, ruling.dueOn);
     if (ahead < 0) return [{ ...thing, kind: "late" }];
@@ -200,6 +243,7 @@ function refusalThings(file: LineFile, report: Report): Thing[] {
           sentence: `${sayParty(file, partyId)} ${did} ${what} for ${sayProperty(file, propertyId)}`,
           on: null,
           kind: "blocked",
+          waitsOn: "neighbor",
           question: kind === "pay" ? "cost" : "notices",
           where: "notices/consents",
         };
@@ -223,6 +267,7 @@ function pathThings(file: LineFile, report: Report): Thing[] {
         sentence: `${withheld.place} ${withheld.how === "refused" ? "refused" : "has not answered"}: the next step, “${next.step.title}”, is open from ${day.replace(/^on /, "")}`,
         on: next.earliest,
         kind: "waiting",
+        waitsOn: next.earliest > report.today ? "date" : "office",
         question: "notices",
       },
     ];
@@ -252,6 +297,7 @@ function splitThings(file: LineFile, report: Report): Thing[] {
       sentence: "The split is out of date",
       on: null,
       kind: "due",
+      waitsOn: "office",
       question: "cost",
       where: "cost/choose",
     });
@@ -260,6 +306,7 @@ function splitThings(file: LineFile, report: Report): Thing[] {
       sentence: `Signed for an earlier amount: ${names(superseded)}`,
       on: null,
       kind: "due",
+      waitsOn: "neighbor",
       question: "cost",
       where: "notices/consents",
     });
@@ -268,22 +315,21 @@ function splitThings(file: LineFile, report: Report): Thing[] {
       sentence: `Not yet agreed to pay: ${names(asked)}`,
       on: null,
       kind: "waiting",
+      waitsOn: "neighbor",
       question: "cost",
       where: "notices/consents",
     });
   return things;
 }
 
-const MOVER_KIND: Partial<Record<PermitMover, Thing["kind"]>> = {
-  office: "due",
-  authority: "waiting",
-};
+const MOVER_KIND = { office: "due", authority: "waiting" } as const;
 
 function permitThings(file: LineFile, { today }: Report): Thing[] {
   return file.permits.flatMap((permit): Thing[] => {
     const state = permitStateOf(file, permit);
-    const kind = MOVER_KIND[moverOf(state)];
-    if (kind === undefined) return [];
+    const mover = moverOf(state);
+    if (mover !== "office" && mover !== "authority") return [];
+    const kind = MOVER_KIND[mover];
     const round = state === "corrections" ? roundsOf(file, permit).at(-1) : undefined;
     const open = round === undefined ? [] : openItems(round);
     const left = open.length === 0 ? "" : `: ${sayCount(open.length, "comment")} not answered`;
@@ -292,6 +338,7 @@ function permitThings(file: LineFile, { today }: Report): Thing[] {
         sentence: `${permitSentence(file, permit, today)}${left}`,
         on: null,
         kind,
+        waitsOn: mover,
         question: "authority",
         where: round === undefined ? "authority/permits" : "authority/corrections",
       },

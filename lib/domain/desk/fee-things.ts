@@ -21,6 +21,7 @@ export function feeThings(file: LineFile, { tieIns }: Report): Omit<DueThing, "l
         sentence,
         on: null,
         kind: due > 0 ? ("due" as const) : ("waiting" as const),
+        waitsOn: due > 0 ? ("office" as const) : ("authority" as const),
         question: "authority" as const,
         where: "authority/fees",
       },

@@ -43,6 +43,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
       sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${todo}${aboutWords(file, notice)}${quoteOf(reply)}`,
       on: reply.receivedOn,
       kind: replyBy !== null && replyBy < today ? "late" : "due",
+      waitsOn: "office",
       question: "notices",
       ...(page === undefined ? {} : { where: `${page}${reply.noticeId}` }),
     };

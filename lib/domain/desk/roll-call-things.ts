@@ -30,6 +30,7 @@ export function rollCallThings(file: LineFile, report: Report): Omit<DueThing, "
     sentence: rollCallLine(call, report.today),
     on: call.pause.on,
     kind: call.pause.on <= report.today ? "late" : "due",
+    waitsOn: "office",
     question: "schedule",
     where: ROLL_CALL_PAGE,
   }));

@@ -29,6 +29,11 @@ export function mayDo(role: ActorRole, deed: Deed): boolean {
   return MAY[role].includes(deed);
 }
 
+/** Whether somebody can look after a line: they work files and can sign in. */
+export function isKeeper({ role, disabled }: Pick<User, "role" | "disabled">): boolean {
+  return mayDo(role, "work-the-file") && !disabled;
+}
+
 /** A person who may sign in. The password's hash stays in the database. */
 export interface User {
   readonly id: string;

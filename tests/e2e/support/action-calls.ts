@@ -55,6 +55,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     material: "unknown",
     diameter: "6",
   }),
+  keepLineAction: onLine({ userId: "" }, true),
   saveRowsAction: { args: (db) => rowsCall(db), writes: true },
   judgePartiesAction: onLine(
     (db) => ({

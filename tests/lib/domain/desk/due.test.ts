@@ -295,7 +295,7 @@ test("dueThings() tells a permit by whose move it is", () => {
 
 test("inOrder() puts late before due before blocked before waiting, then by day", () => {
   const thing = (kind: "late" | "due" | "blocked" | "waiting", on: string | null) =>
-    ({ lineId: "l", sentence: "", question: "schedule", kind, on }) as const;
+    ({ lineId: "l", sentence: "", question: "schedule", waitsOn: "office", kind, on }) as const;
   const things = [
     thing("waiting", "2026-11-26"),
     thing("blocked", null),
