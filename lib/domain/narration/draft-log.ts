@@ -2,6 +2,7 @@ import type { ObscuredBy } from "../facts/run.ts";
 import type { Cft } from "../length/station.ts";
 import { keyOf } from "../say/key.ts";
 import { axisOf, counterOf, fromMainOf } from "./axis.ts";
+import { withoutStrangers } from "./company.ts";
 import { withoutCorrected } from "./correct.ts";
 import type { Cue } from "./cues.ts";
 import type {
@@ -47,7 +48,7 @@ import { parseTranscript } from "./transcript.ts";
 export function draftLog(text: string, run: NarrationRun): DraftLog {
   const transcript = parseTranscript(text);
   const speech = speechOf(transcript.cues, transcript.format);
-  const talk = withoutCorrected(talkOf(speech, marksIn(speech.words)));
+  const talk = withoutCorrected(withoutStrangers(talkOf(speech, marksIn(speech.words))));
   const sense = senseOf(talk);
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });

@@ -144,8 +144,13 @@ function vagueNumber(words: readonly string[], at: number): SpokenNumber | null 
   ]).get(words[at] ?? "");
   if (value === undefined) return null;
   const to = words[at + 1] === "of" ? at + 2 : at + 1;
+  // `forty bucks a foot`
+  if (words[at] === "a" && PRICED.test(words[at - 1] ?? "")) return null;
   return FOOT.has(words[to] ?? "") ? { value, to, parts: false, style: "plain", one: false } : null;
 }
+
+const PRICED =
+  /^(bucks|dollars|cents|inch|inches|percent|grand|hundred|thousand|half|quarter|per|times?|pounds?)$/;
 
 /** `a forty-five`: a bend, not a distance. */
 function angleAt(words: readonly string[], at: number, number: SpokenNumber): Mark | null {

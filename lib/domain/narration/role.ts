@@ -1,23 +1,5 @@
-import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
-
-/** A number with the words around it. */
-export interface NumberAt {
-  readonly number: SpokenNumber;
-  /** Small letters, one space between: what was said before it in the same breath, at most ten words. */
-  readonly lead: string;
-  /** What was said behind it in the same sentence, at most eight words. */
-  readonly follow: string;
-  /** As it was written: `2:30`, `9/22/26`, `SS-26-118`. */
-  readonly written: string;
-  /** `nine ten’s tap`. */
-  readonly possessive: boolean;
-  /** The next word begins with a capital, which the first of a sentence would anyway. */
-  readonly beforeName: boolean;
-  /** The number is the first thing said in its clause. */
-  readonly first: boolean;
-  /** Feet go with it. */
-  readonly unit: boolean;
-}
+import { isAddress, type NumberAt } from "./address-said.ts";
+import { spokenNumber } from "./spoken-number.ts";
 
 /** Farther from its zero than this, hundredths of a foot, no camera goes in a lateral. */
 const FARTHEST = 50_000;
@@ -25,14 +7,6 @@ const FARTHEST = 50_000;
 const MONTH =
   "january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept|sep|oct|nov|dec";
 const DAY = "monday|tuesday|wednesday|thursday|friday|saturday|sunday";
-const STREET =
-  "street|st|st\\.|avenue|ave|ave\\.|lane|ln|row|road|rd|drive|dr|dr\\.|court|ct|alley|way|place|pl|walk|terrace|circle|boulevard|blvd|loop|trail|house|houses|block|building|folks|people|family|lady|guy|place|residence|property|side of";
-const BRANCH =
-  "wye|wyes|tee|tap|taps|lateral|connection|branch|tie in|line|saddle|y|service|stub|kitchen|house";
-/** What a branch is said to belong to: `that’s`, `goes to`, `must be`. */
-const BELONGS =
-  "that's|that is|that one|that one's|that one is|it's|that'd be|that'll be|would be|should be|must be|gotta be|got to be|has to be|be|to|for|from|feeds|serves|belongs to|goes to|going to|is|was|says|say|said|call|called|or|and";
-
 type Test = (n: NumberAt) => boolean;
 
 /** What a number is, other than a distance, with the words by which it is told; the first that fits. */
@@ -90,16 +64,30 @@ function paired(n: NumberAt): string | null {
   const other = { ...n, number: second, lead, follow, first: false };
   // `Eleven, four inch wye`: a comma joins only what is no thing of its own.
   const roles = joint === "," ? LISTED : PAIRED;
-  return roles.find(([, is]) => is(other))?.[0] ?? null;
+  const counted = joint === "," && second.value >= TEN && second.value > n.number.value;
+  if (/^(or|to)$/.test(joint) && COUNTABLE.test(other.follow)) return "a count";
+  return (
+    roles.find(([, is]) => is(other))?.[0] ??
+    (counted && !second.parts && NOUN.test(other.follow) ? "a count" : null)
+  );
 }
 
 const PAIRED = ROLES.filter(([why]) =>
   /time|percentage|money|degrees|bore|size|house|depth|cable/.test(why),
 );
+/** `thirty or forty cracks` */
+const COUNTABLE =
+  /^((little|small|tiny|big|old|different|separate) )*(cracks|taps|holes|joints|hairs|hairlines|lines|pieces|spots|chips|strands|guys|calls|jobs|of (them|those|these))\b/;
+
+/** So many, hundredths, nobody reads off in feet and counts in one breath: `fifteen, twenty little cracks`. */
+const TEN = 1_000;
 const LISTED = ROLES.filter(([why]) => /percentage|degrees|length of time/.test(why));
 
-function isReference({ written, lead, follow }: NumberAt): boolean {
+function isReference({ written, lead, follow, unit }: NumberAt): boolean {
   if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;
+  if (!unit && /\b(her|his|my|their|your|phone|cell|permit|office) number\b/.test(lead))
+    return true;
+  if (/\bcopy( that| you)?( ,)*$/.test(lead)) return true;
   if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead) && !/^feet/.test(follow))
     return true;
   return /\b(clip|extension|ext|channel|limit|chapter|resolution|hertz|slide|photo|picture|frame|job|permit|ticket|file|order|invoice|sheet|page|run|recording|video|part|camera|reel|route|highway|schedule|sdr|manhole|mh|tract|parcel|crew|truck|line|version|take|step|class|grade|type|dash)( (number|no|#))?$/.test(
@@ -132,6 +120,10 @@ function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
 function isHour({ written, lead, follow, number, unit }: NumberAt): boolean {
   if (/^\d+:\d\d$/.test(written)) return true;
   if (unit) return false;
+  // `twenty to eleven right now`
+  if (/^(to|past|till|of) \w+ (right now|already|now|in the|this morning)\b/.test(follow))
+    return true;
+  if (/\b(half|quarter) (past|to|till|after|of)$/.test(lead)) return true;
   if (
     /^(a ?m|p ?m|am|pm|o'clock now|in the (morning|afternoon|evening)|this morning)\b/.test(follow)
   )
@@ -176,6 +168,12 @@ const SIZE =
 /** `in 2009`, `built in nineteen fifty-four`, `since sixty-two`. */
 function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
   if (unit || number.parts) return false;
+  if (
+    /\b(twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties)( ,)?( maybe| like| about| or)*$/.test(
+      lead,
+    )
+  )
+    return true;
   const year = number.value >= 170_000 && number.value <= 209_900;
   if (year && (/^\d{4}$/.test(written) || number.style !== "plain")) return true;
   if (
@@ -188,60 +186,6 @@ function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
     short &&
     /\b(since|back in|in|circa|year)$/.test(lead) &&
     !/\b(comes?|coming|come|broke|tied|ties|tie|break|cut|tap|hammer|run|running|stick|sticking|pokes|sticks|zoom|still|go|going|goes|are|is|right|back) in$/.test(
-      lead,
-    )
-  );
-}
-
-/** House, lot and unit numbers by the words beside them. */
-function isAddress(n: NumberAt): boolean {
-  if (n.unit || n.number.parts) return false;
-  if (
-    n.possessive ||
-    SOMEBODY_AT.test(n.lead) ||
-    isSubject(n) ||
-    HOUSE_NUMBER.test(n.lead) ||
-    isBeforeStreet(n.follow)
-  )
-    return true;
-  const large = n.number.value >= 10_000;
-  if (n.beforeName && (large || n.number.style !== "plain")) return true;
-  if (!large) return false;
-  if (/^(through|thru) \d|^(all|both) share\b/.test(n.follow)) return true;
-  return !isReadOut(n) && (AT_HOUSE.test(n.lead) || OWNED.test(n.lead));
-}
-
-const HOUSE_NUMBER =
-  /\b(number|no\.|house|houses|units?|apartments?|apt|lots?|suite|space|buildings?|doors?|address|addresses|#|numbers|residence)( (\w+ )*(and|through|thru|to|or))?$|\b(belongs to|feeds|serves)$/;
-/** `the neighbor at 24 wants a copy`. */
-const SOMEBODY_AT =
-  /\b(neighbors?|folks|lady|guy|man|woman|customer|tenants?|owners?|people|family|couple|kids|renters?|fella|gal|mrs\.?( \w+)?|mr\.?( \w+)?|who) (over )?(at|in|from|of|next door at)$/;
-/** `Twenty-six is the red house`, `22 called us`, `24 shares it`: what people do, no footage does. */
-const DOES =
-  /^(over (there|here)|(is|was|'s) (the|a|that) (\w+ )?(house|place|building|duplex|one with|unit)|wants?|called|calls|lives?|owns?|gets?|shares?|pays?|paid|complain(s|ed)|agreed|refused|signed|won't|hasn't|says (he|she|they|it|that)|flush(es|ed)|moved|backed up|backs up)\b/;
-
-function isSubject({ follow, number }: NumberAt): boolean {
-  return number.value > 100 && DOES.test(follow);
-}
-
-/** `the cleanout at 211`, `we’re at two oh one`. */
-const AT_HOUSE =
-  /\b(we're|we are|i'm|here|out|cleanout|neighbors?|folks|house|over|for|garage|yard|duplex|place|customer|mr|mister|mrs|garden|front|back|at the|says|say|said|planter)( (\w+ )?at|)$/;
-/** `wye on the right. That’s two oh three.`: whose it is. */
-const OWNED = new RegExp(`\\b(${BRANCH})\\b.*\\b(${BELONGS})( probably| maybe| likely)?$`);
-
-function isBeforeStreet(follow: string): boolean {
-  return (
-    new RegExp(`^(\\w+ )?(${STREET})\\b`).test(follow) &&
-    !/^(on|at|in|there's|is|and|with|of|for|to) /.test(follow)
-  );
-}
-
-/** `on the counter`, `feet`, `from the main`: spoken as a distance whatever its size. */
-function isReadOut({ follow, lead }: NumberAt): boolean {
-  return (
-    /^(on the counter|on the footage|from|off|feet|foot|on it)\b/.test(follow) ||
-    /\b(counter|footage|reads|reading|reel|mark|shows)( (is|at|says|reads|shows))?( about| around)?$/.test(
       lead,
     )
   );
@@ -260,24 +204,28 @@ function isOnGround({ lead, follow, unit }: NumberAt): boolean {
   )
     return true;
   if (
-    /^(away )?(off|from|behind|short of|inside|in front of|past|shy of) (of )?(the |their |your |his |her |our )?(curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|edge of)\b/.test(
+    /^(away )?(off|from|behind|short of|inside|in front of|past|shy of) (of )?(the |their |your |his |her |our )?(curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|line|edge of)\b/.test(
       follow,
     )
   )
     return true;
-  return /\b(cleanout|manhole|meter|tree|maple|oak|willow|house|garage|gas line|water line)( is| sits|'s)( about| maybe| roughly)*$/.test(
+  if (/\b(sits?|set|setback|stands?) (way )?back( about| maybe| roughly| like)*$/.test(lead))
+    return true;
+  return /\b(cleanout|manhole|meter|tree|maple|oak|willow|house|garage|gas line|water line)('s)?( is| sits)?( about| maybe| roughly| like)*$/.test(
     lead,
   );
 }
 
+/** `the locator’s reading seven six`. */
+const DEPTH_READ =
+  /\b(locator|sonde|transmitter|beacon)( (says|reads|reading|shows|showing|has|had|puts|gives|giving|is|s|it|me|that|at|about|roughly))+$/;
+
 function isDepth({ follow, unit, lead }: NumberAt): boolean {
-  if (!unit) return false;
+  if (DEPTH_READ.test(lead)) return true;
+  if (!unit) return /^(deep|down from grade)\b/.test(follow);
   return (
-    /^(deep|of cover|of dirt|below|underground|under the|under it|down below|high|tall|wide|down from grade|to grade)\b/.test(
+    /^(deep|of cover|of dirt|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(
       follow,
-    ) ||
-    /\b(locator|sonde|transmitter|beacon)( (says|reads|shows|has|puts|gives|is|it|me|that|at|about))+$/.test(
-      lead,
     ) ||
     /\b(depth|deep|buried|locates? (it )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(
       lead,
@@ -348,7 +296,11 @@ function isCount(n: NumberAt): boolean {
   if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
   if (number.value <= MANY && /^more\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.
-  if (number.value > 1_200) return NAMED.test(lead) && !HARDLY_OF.test(lead) && !first;
+  if (number.value > 1_200) {
+    const got =
+      /\b(got|looks like|look like)$/.test(lead) && /^(,|$|on (it|that|this)\b)/.test(follow);
+    return NAMED.test(lead) && !HARDLY_OF.test(lead) && !first && !got;
+  }
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
   return isSmallCount(n);
 }
@@ -363,6 +315,9 @@ const POINTED =
 const SINGULAR =
   /^(is|was|this|abs|us|there's|it's|that's|has|roots|cracks|starts|changes|goes|turns|always|its|here's|looks|kinks)\b/;
 
+/** `Okay, so twelve`: nothing before it in its clause that counts. */
+const OPENS = /(^|, )((okay|ok|alright|so|and|now|then|well|um|uh|yeah|yep) ?)+$/;
+
 function isSmallCount({ number, lead, follow, first }: NumberAt): boolean {
   // `three of four`
   if (/(^| )of$/.test(lead) && !/\b(reading|footage|mark|distance|counter) of$/.test(lead))
@@ -370,5 +325,5 @@ function isSmallCount({ number, lead, follow, first }: NumberAt): boolean {
   const read = /\b(counter|footage|reads|reading|at)$/.test(lead);
   if (number.one && (!read || follow === "")) return true;
   if (POINTED.test(lead) || (/^[a-z]{3,}s\b/.test(follow) && !SINGULAR.test(follow))) return true;
-  return !(first || PLACED.test(lead));
+  return !(first || OPENS.test(lead) || PLACED.test(lead));
 }

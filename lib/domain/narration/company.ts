@@ -1,0 +1,269 @@
+import {
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  type Said,
+  spanAt,
+  type Talk,
+  talkWith,
+  wordsOf,
+} from "./said.ts";
+
+/**
+ * A number is a footage by the company that it keeps. Spoken with feet and a place, with the
+ * counter or to the tenth it says so itself; a bare one stands among few words: what was found,
+ * sides, sizes, where the camera goes, and the small words of any sentence. Beside a name, a person
+ * or anything else that no pipe has, nobody can tell, and it is set aside.
+ */
+export function withoutStrangers(talk: Talk): Talk {
+  const known = knownWords(talk);
+  const said: Said[] = [];
+  for (const mark of talk.said) {
+    const bare = mark.what === "distance" && mark.distance.kind === "at" && mark.distance.from > 0;
+    const alike = isOnward(mark, said.at(-1)) && !hasUnit(talk, mark);
+    if (!bare || (!alike && keepsCompany(talk, mark, known))) said.push(mark);
+    else said.push(asideOf(mark));
+  }
+  return talkWith(talk.speech, said);
+}
+
+function asideOf(mark: Of<"distance">): Said {
+  const { at, clause, sentence, until, time, from, to } = mark;
+  const value = mark.distance.from / 100;
+  return { what: "other", value, why: UNTOLD, at, clause, sentence, until, time, from, to };
+}
+
+/** `five five five, oh one, forty-seven`: right behind a number that is none, of the same kind. */
+function isOnward(mark: Said, before: Said | undefined): boolean {
+  return (
+    before?.what === "other" &&
+    before.to === mark.from &&
+    before.sentence === mark.sentence &&
+    /^a (reference|date)|^nothing/.test(before.why)
+  );
+}
+
+const UNTOLD = "nothing said beside it makes it a footage";
+
+/** Marks that tell of the pipe; what is chat, denied or hoped for does not speak for a number. */
+function knownWords(talk: Talk): ReadonlySet<number> {
+  const known = new Set<number>();
+  for (const mark of talk.said) {
+    if (isTurn(mark, "nothing", "record", "record-comment") || mark.what === "other") continue;
+    for (let at = mark.from; at < mark.to; at += 1) known.add(at);
+  }
+  return known;
+}
+
+function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
+  const span = spanAt(talk, mark.clause);
+  const lead = wordsOf(talk, Math.max(span.from, mark.from - 5), mark.from);
+  const strange = (at: number) => {
+    const inside = at >= span.from && at < span.to;
+    return inside && !known.has(at) && !isPlain(talk.speech.words[at]?.text ?? "");
+  };
+  if (isReadOut(talk, mark, lead)) return true;
+  if (hasUnit(talk, mark)) return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
+  if (strange(mark.to) || isSomethingElse(talk, mark)) return false;
+  if (AT.test(lead)) return !PEOPLE.test(lead);
+  return standsAmong(talk, mark, { known, lead, strange });
+}
+
+function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
+  return (
+    isListed(talk, mark) ||
+    isSubject(talk, mark) ||
+    isHouse(talk, mark) ||
+    isCallSign(talk, mark) ||
+    isSizeInstead(talk, mark)
+  );
+}
+
+interface Around {
+  readonly known: ReadonlySet<number>;
+  /** The words before it in its clause. */
+  readonly lead: string;
+  /** No word of the pipe, nor of any sentence. */
+  readonly strange: (at: number) => boolean;
+}
+
+/** A bare number among words of the pipe, where a footage stands. */
+function standsAmong(talk: Talk, mark: Of<"distance">, { known, lead, strange }: Around): boolean {
+  const found = inClause(talk, mark.clause).filter(
+    ({ what, from }) => TELLS.test(what) && known.has(from),
+  );
+  if (isSizeStep(mark, found)) return false;
+  const placed = PLACES.test(lead);
+  if (placed && found.length > 0) return !strange(mark.from - 2);
+  if (FIRST.test(lead) && found.some((other) => isJustBehind(mark, other))) return true;
+  for (let off = 1; off <= BESIDE; off += 1)
+    if (strange(mark.from - off) || strange(mark.to - 1 + off)) return false;
+  return placed || STANDS.test(lead) || found.some((other) => isBeside(mark, other));
+}
+
+/** So many words on each side tell what a number is. */
+const BESIDE = 4;
+const TELLS = /^(thing|material|clock|turn)$/;
+
+/** Where a footage stands: first of its clause, or behind words that read it off. */
+const STANDS =
+  /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|yep|right|here|there|about|around|maybe|roughly|like|just|only|almost|nearly|el|la|los|en|but|let's|see|next|past|another|one|with|on|up|in|[a-z]) ?)*$|\b(is|was|be|are|i'm|we're|you're|it's|that's|there's|that'll|here's|now|s|'s|got|get|gets|i have|we have|see|make|makes|only|just|then|and|or|still|put down|write down|footage|distance|location|on|over|under)( (it|that|her|us|this|about|around|maybe|roughly|like|just|right|almost|nearly|the|uh|um))*$/;
+
+/** `12 wye L 6x4 -> 415`: read off first, then at once what is there. */
+function isJustBehind(mark: Said, other: Said): boolean {
+  return other.what !== "turn" && other.from >= mark.to && other.from - mark.to <= 2;
+}
+
+function isBeside(mark: Said, other: Said): boolean {
+  return (
+    (other.to <= mark.from && mark.from - other.to <= 2) ||
+    (other.from >= mark.to && other.from - mark.to <= 1)
+  );
+}
+
+/** `forty-two, forty-four and forty-eight`, `one, two, three`: houses, or counting. */
+function isListed(talk: Talk, mark: Of<"distance">): boolean {
+  const marks = inSentence(talk, mark.sentence);
+  if (marks.some((other) => other.what === "thing" && other.thing.many)) return false;
+  let from = mark.at;
+  let to = mark.at;
+  while (joins(talk, from - 1)) from -= 1;
+  while (joins(talk, to)) to += 1;
+  const many = talk.said.slice(from, to + 1).reduce((sum, one) => sum + numbersIn(one), 0);
+  return to > from && many > 2;
+}
+
+function numbersIn(mark: Said): number {
+  return mark.what === "distance" && mark.distance.choice ? 2 : 1;
+}
+
+/** Nothing but `and` between a bare number and the next. */
+function joins(talk: Talk, at: number): boolean {
+  const [one, next] = [talk.said[at], talk.said[at + 1]];
+  if (one?.what !== "distance" || next?.what !== "distance") return false;
+  if (one.sentence !== next.sentence || hasUnit(talk, one) || hasUnit(talk, next)) return false;
+  return /^(and|or|)$/.test(wordsOf(talk, one.to, next.from));
+}
+
+/** `twenty-seven isn’t on this line`, `seventeen has the same`: a house; no footage has or refuses. */
+function isSubject(talk: Talk, mark: Said): boolean {
+  const rest = wordsOf(talk, mark.to, Math.min(mark.to + 3, spanAt(talk, mark.clause).to));
+  if (
+    /^(isn't|doesn't|don't|didn't|won't|can't|wasn't|hasn't|never|does|did|might|could|would|said|says|out here|across the)\b/.test(
+      rest,
+    )
+  )
+    return true;
+  const tells = inClause(talk, mark.clause).some(
+    (other) => other.at > mark.at && /^(thing|material)$/.test(other.what),
+  );
+  return /^(has|have|had)\b/.test(rest) && !tells;
+}
+
+/** `the next house up is twenty-one`, `it’s the second door, seventeen`. */
+const HOUSES =
+  /\b(house|door|address|neighbor|duplex|apartment|residence|home)('s)?( (?!at\b)[\w']+){0,4}$/;
+const NOT_HOUSES =
+  /\b(from|of|off|to|toward|towards|at|into|behind|outside|past|under|leaving|inside|in) (the|her|his|their|our|your|this|that) (\w+ )?(house|door|home)\b/;
+
+function isHouse(talk: Talk, mark: Said): boolean {
+  const { words } = talk.speech;
+  const lead = words.slice(Math.max(0, mark.from - 8), mark.from);
+  const own = lead.filter(({ sentence }) => sentence === mark.sentence).map(({ text }) => text);
+  return HOUSES.test(own.join(" ")) && !NOT_HOUSES.test(own.join(" "));
+}
+
+/** `Ten four.` with nothing found in that breath: copied, not read off. */
+function isCallSign(talk: Talk, mark: Of<"distance">): boolean {
+  const { words } = talk.speech;
+  const breath = words[mark.from]?.breath;
+  return (
+    mark.distance.from === 1_040 &&
+    !talk.said.some(
+      (other) => /^(thing|material)$/.test(other.what) && words[other.from]?.breath === breath,
+    )
+  );
+}
+
+const FIRST = /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|at|about|around|maybe) ?)*$/;
+
+/** `goes from four to six`: pipe sizes, where nothing found there says otherwise. */
+function isSizeStep({ distance }: Of<"distance">, found: readonly Said[]): boolean {
+  const { from, to } = distance;
+  if (to === null || !SIZES.has(from) || !SIZES.has(to)) return false;
+  return !found.some(({ what }) => /^(thing|clock)$/.test(what));
+}
+
+/** `three inch, no, four` */
+function isSizeInstead(talk: Talk, mark: Of<"distance">): boolean {
+  const [size, turn] = [talk.said[mark.at - 2], talk.said[mark.at - 1]];
+  return (
+    size?.what === "diameter" &&
+    size.sentence === mark.sentence &&
+    isTurn(turn, "correction", "negation") &&
+    SIZES.has(mark.distance.from)
+  );
+}
+
+/** Pipe sizes of laterals and mains, inches in hundredths. */
+const SIZES = new Set([200, 300, 400, 500, 600, 800, 1_000, 1_200]);
+
+/** `on the counter`, `12.4`, `from the main`. */
+function isReadOut(talk: Talk, mark: Of<"distance">, lead: string): boolean {
+  if (mark.distance.base === "main") return true;
+  if (/\b(counter|footage|reads|reading|reel)( (is|at|says|reads|shows|on|about|now))*$/.test(lead))
+    return true;
+  const own = wordsOf(talk, mark.from, mark.to);
+  if (/\bpoint\b|\d\.\d|\d\+\d|\bfrom\b|\boff\b/.test(own)) return true;
+  if (/^(flat|even|on the (nose|dot|button))\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
+    return true;
+  if (/\band (a half|some|change|a quarter)/.test(own) && FIRST.test(lead)) return true;
+  return /^(on|even on) (the |my )?(counter|footage|screen|reel|display|monitor)\b/.test(
+    wordsOf(talk, mark.to, mark.to + 4),
+  );
+}
+
+function hasUnit(talk: Talk, { from, to }: Said): boolean {
+  return /\b(feet|foot|ft|footer)\b/.test(wordsOf(talk, from, to));
+}
+
+/** `gravel at thirty-nine`, `goes on till thirty`: only a house or an hour could stand there too. */
+const AT = /\b(at|till|until)( (about|around|like|maybe|roughly|right|just|exactly|uh|um))*$/;
+const PEOPLE =
+  /\b(somebody|someone|neighbors?|folks|lady|guy|man|woman|customer|tenants?|owners?|people|family|parked|live|lives|meet|meeting|temperature|battery|pressure|light|lights|quoted|running|slope|grade|jetting|jetter|cleanout|he's|he|she's|she|they|they're)\b/;
+
+/** `the trench’d be twelve feet`, `that maple’s twelve feet`: how far something else is. */
+function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said): boolean {
+  return (
+    /\b(is|are|be|was|been|needs?|sits?|stands?|runs?|wants?|about|maybe|like|only|some)$/.test(
+      lead,
+    ) && [1, 2, 3, 4].some((off) => strange(mark.from - off))
+  );
+}
+
+const PLACES =
+  /\b(at|around|near|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;
+
+/** Small words of any sentence, and what cameras do; nothing that names a person, a place or a thing. */
+const PLAIN = new Set(
+  `a an the this that these those it its it's there there's here here's i i'm i'll i've i'd me we we're we'll we've we'd
+   you you're you've you'll you'd my our your she she's her
+   is are was were be been being am isn't has have had do does did got get gets getting will would 'll that's that'll that'd it'll what's what
+   and or but so then than as because cause since though if when where which once again too also still yet just only now not even
+   at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
+   okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
+   go goes going gone gonna went come comes coming came keep keeps keeping move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
+   counter footage feet foot ft tenth tenths camera number counting distance spot place point
+   pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
+   first second third last next another other one two both more most all any some each every same
+   big small bad worse worst good clear open long short deep
+   es el la los las en de y aqui ya con un una
+   let let's him them something somewhere somebody someone somebody's someone's everything nothing thing
+   bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much lot them em us whole
+   s ' @ # & + -`.split(/\s+/),
+);
+
+function isPlain(text: string): boolean {
+  return PLAIN.has(text) || PLAIN.has(text.replace(/[.,]$/, ""));
+}

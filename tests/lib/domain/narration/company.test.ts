@@ -1,0 +1,338 @@
+import { describe, expect, test } from "vitest";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+
+// A bare number is a footage by the words around it. Each sentence stands in a talk whose footages
+// leave room for any number: what is none must not become one, and what is one must be read.
+
+const NO_FOOTAGE = `
+  We're at twelve Larch, the yellow one.
+  This is for the people at forty-two and forty-four.
+  So it's forty-two, forty-four and forty-eight on this line.
+  That would be thirty-six's.
+  I'd guess that one goes to thirty-six.
+  That's gotta be nineteen Birch coming in.
+  Number twelve, that's the lady with the dogs.
+  It's the house on the corner, twenty-nine.
+  Seventeen across the street has the same pipe.
+  The next house up is twenty-one.
+  I parked in front of thirty-two.
+  They sent me to fifty-one, wrong house.
+  I talked to the guy in fifty-one.
+  She's in apartment fourteen.
+  Unit number eighteen's got the cleanout.
+  It's the second door, seventeen.
+  The address on the ticket's forty-five.
+  Somebody at thirty-nine just flushed.
+  Thirty-nine's washing machine, hear that?
+  Ask twenty-seven if their sink's running.
+  I'm going to knock on twenty-seven when we're done.
+  Twenty-seven isn't on this line I don't think.
+  Today is the nineteenth of November.
+  November nineteenth, twenty twenty-six.
+  It's eleven nineteen twenty-six.
+  Thursday the twelfth.
+  We were out here on the eighth.
+  I was here back on March twelve.
+  It's half past ten.
+  Half past twelve already.
+  It's ten to nine in the morning.
+  Started at eight forty-five.
+  Twenty to eleven right now.
+  Time's ten forty-two.
+  I've got another one at thirteen hundred.
+  I told her we'd be done by eleven.
+  Water's off till two.
+  Her number's five five five, oh one, forty-seven.
+  You can reach me at five five five zero one nineteen.
+  Permit's B twenty-two fourteen.
+  It's permit 12-0456.
+  Job twenty-six eighteen.
+  Work order's forty-four seventeen.
+  On page twelve of the plans.
+  Sheet fourteen shows it different.
+  Card number thirty-three.
+  That's three taps.
+  There are three taps on this one, I was told two.
+  We've seen four of them so far.
+  Six of these joints are like that.
+  I count eleven joints.
+  I'd say every third joint.
+  There's about fifteen, twenty little hairline cracks.
+  Thirty or forty cracks in this one.
+  I've run fifty of these this year.
+  I've been at it for twenty-five years.
+  My dad did this for forty.
+  He's had it snaked twelve times.
+  It's a four inch line, six inch main.
+  It's four-inch all the way.
+  Goes from four to six here.
+  It's three inch, no, four.
+  Bushing, six to four.
+  Two feet of cover here.
+  It's only thirty inches down.
+  It's twelve foot down at the street.
+  It's nine deep.
+  The locator's reading seven six.
+  It's buried eleven feet.
+  The trench'd be twelve feet.
+  They're six foot sticks.
+  Ten foot sticks of plastic.
+  Twenty foot sticks.
+  About a thirty degree bend.
+  That's a twenty-two and a half.
+  It's a twenty-two.
+  A forty-five and then another forty-five.
+  It's a forty-five on its side.
+  Long sweep ninety.
+  It's running about a two percent grade.
+  Slope's one and a half.
+  It's at two percent.
+  I'd call it forty percent.
+  It's half full.
+  Roots are taking up, what, forty percent of it.
+  A couple hundred gallons went through there.
+  A forty gallon heater drained into it.
+  I'm jetting at eighteen gallons.
+  I'm at twenty-five hundred psi.
+  That'll run you forty-five hundred.
+  It's about twelve thousand to dig.
+  She paid thirty for it.
+  Thirty-two fifty for the liner.
+  Forty bucks a foot.
+  It's thirty-eight out here this morning.
+  It's like twenty degrees.
+  It's forty-one and raining.
+  Temperature's at thirty-four.
+  It got down to nineteen last night.
+  We're twelve minutes in.
+  The time on the screen is ten twenty-two.
+  Timestamp's off by twelve.
+  Recording twelve.
+  Camera's the mini, forty-one head.
+  Head's an inch and three quarters.
+  My sonde's five twelve.
+  I've got a hundred and fifty of cable.
+  There's another twenty of rod in the truck.
+  I've got fifty left on the reel.
+  Battery says fifty-one percent.
+  Lights at forty percent.
+  Turn the light down to fifty.
+  Zoom's two to one.
+  I've got a crew of eleven.
+  Six guys standing around.
+  He's fourteen, wants to be a plumber.
+  My kid turns twelve on Saturday.
+  The truck has two hundred thousand on it.
+  It's schedule forty.
+  SDR thirty-five by the look of it.
+  ASTM thirty thirty-four.
+  C seven hundred clay.
+  That's class twenty-four.
+  The house is a thirty-six.
+  House is from fifty-two.
+  Looks like it was put in, fifties, fifty-five maybe.
+  The card's from forty-eight.
+  It's been in the ground sixty years.
+  Fifty year old clay.
+  Warranty's good for ten.
+  It's number two in the queue.
+  This is camera two.
+  One, two, three, okay it's recording.
+  Testing one two.
+  Channel sixteen.
+  That maple's ten, twelve feet from the line.
+  The gas meter is eight feet left of the cleanout.
+  Cleanout's about three feet off the wall.
+  The cleanout's fifteen feet from the street.
+  The house sits back forty feet.
+  The lot's fifty wide.
+  Garage is twenty by twenty.
+  From the porch it's eleven steps.
+  Street's thirty feet wide.
+  There's a twelve inch main out there.
+  The water main's an eight.
+  The main's a ten.
+  There's a manhole forty feet up the street.
+  Next manhole's about thirty down.
+  The other manhole is fifty feet past the house.
+  Four foot wide trench.
+  Shoring's rated to twenty.
+  The crack's about fourteen inches long.
+  Gap's three quarters of an inch.
+  About a half inch of drop.
+  You could stick a twelve inch pipe wrench in there.
+  It's holding water, inch, inch and a half.
+  Mud's three inches deep.
+  The belly's about twelve feet long.
+  It goes on like this for fifteen feet.
+  I'd replace ten feet of it.
+  I'd line fifty feet of it.
+  We'd need a fifteen foot liner.
+  Give it a twelve by twelve pit.
+  He wants twenty copies.
+  Zip code's nine four five one eight.
+  Case 26-1184.
+  Page one of two.
+  Let me count, one, two, three.
+  Two more to go.
+  Give me two seconds.
+  Copy that, ten four.
+  I'd say it's eighty twenty that it's theirs.
+  Nine times out of ten that's roots.
+  It's a twelve point buck on that fence.
+  Got a one in a million chance.
+  It was a size ten boot in there.
+`;
+
+const FOOTAGE = `
+  22 | Coming up on twenty-two, tap on the left.
+  22 | At twenty-two, tap on the left.
+  22 | Tap on the left at twenty-two.
+  22 | Twenty-two, tap on the left.
+  22 | Twenty-two.
+  22 | Okay, twenty-two.
+  22 | Now we're at twenty-two.
+  22 | We're sitting at twenty-two.
+  22 | That's twenty-two.
+  22 | That's at twenty-two.
+  22 | It's at twenty-two.
+  22 | Mark twenty-two.
+  22 | Mark that at twenty-two.
+  22 | Call it twenty-two.
+  22 | I'm at twenty-two now.
+  22 | Now twenty-two.
+  22 | We just passed twenty-two.
+  22 | Here at twenty-two there's a tap.
+  22 | Right here, twenty-two, there's a tap on the left.
+  22 | There's a tap, twenty-two.
+  22 | Tap, twenty-two, left side.
+  22 | Left side tap twenty-two.
+  22 | Twenty-two feet, tap.
+  22 | Twenty-two foot, tap.
+  22 | Say twenty-two.
+  22 | About twenty-two.
+  22 | Around twenty-two, tap on the left.
+  22 | Just under twenty-two.
+  22 | That puts us at twenty-two.
+  22 | Which is twenty-two.
+  22 | So twenty-two on the tap.
+  22 | Counter says twenty-two.
+  22 | Counter, twenty-two.
+  22 | Footage twenty-two.
+  22 | Reading twenty-two.
+  22 | Twenty-two on the counter.
+  22 | Twenty-two on the screen.
+  22 | Reads twenty-two.
+  22 | You can see twenty-two feet there.
+  22.5 | Twenty-two and a half.
+  22.5 | Twenty-two five.
+  22.5 | Twenty-two point five.
+  22.5 | Tap at twenty-two five.
+  22 | And another tap, that's at twenty-two.
+  22 | Crack starts at twenty-two.
+  22 | Goes to clay at twenty-two.
+  22 | Clay begins at twenty-two.
+  22 | Changes to cast at twenty-two.
+  22 | Plastic quits at twenty-two.
+  22 | Clay from twenty-two on.
+  22 | From twenty-two on it's clay.
+  22 | Roots. Twenty-two.
+  22 | Roots, twenty-two.
+  22 | Got roots. That was twenty-two.
+  22 | We've got roots in the joint at, uh, twenty-two.
+  22 | Bad joint, uh, twenty-two.
+  22 | Offset joint, that's going to be twenty-two.
+  22 | Tap on the left, looks like twenty-two.
+  22 | Tap on the left, I've got twenty-two.
+  22 | Tap on the left. Got twenty-two on it.
+  22 | Past twenty-two now.
+  22 | Twenty-two and counting.
+  22 | Going past twenty-two, roots.
+  22 | Roots once you hit twenty-two.
+  22 | Once we get to twenty-two you see roots.
+  22 | When I hit twenty-two I see roots.
+  22 | There we are, twenty-two.
+  22 | Let me see, twenty-two.
+  22 | Tap at 22.
+  22 | 22, tap left.
+  22 | 22' tap left.
+  22 | 22 ft tap left.
+  22.4 | 22.4 tap left.
+  22 | Dead on twenty-two.
+  22 | Right on twenty-two.
+  22 | Right at twenty-two.
+  22 | Stop. Twenty-two.
+  22 | Tap. Twenty-two. Left.
+  22 | We're in about twenty-two.
+  22 | In twenty-two feet.
+  22 | Twenty-two in.
+  22 | Twenty-two out.
+  22 | Twenty-two feet out, tap.
+  22 | Twenty-two feet from the cleanout.
+  22 | Write down twenty-two.
+  22 | Put down twenty-two for that tap.
+  22 | Log that, twenty-two.
+  22 | Note a tap at twenty-two.
+  12 | Twelve. Tap.
+  12 | Tap at twelve.
+  12 | At twelve, tap, left.
+  12 | Twelve feet, roots.
+  12 | Twelve, roots in the joint.
+  12 | I'm at twelve.
+  12 | Okay twelve.
+  9 | Nine, bad joint.
+  9 | At nine there's a bad joint.
+  9 | Nine feet.
+  9.5 | Nine and a half, tap.
+`;
+
+/** Feet, read off in every talk below. */
+const FRAME = [0, 6.2, 58.4, 70];
+
+const TALKS: readonly (readonly [string, (words: string) => string])[] = [
+  [
+    "on the way to the main",
+    (words) =>
+      `0:00 Zero at the cleanout, clay pipe.\n0:20 Six point two, wye on the left.\n0:40 ${words}\n1:05 Fifty-eight four, crack on top.\n1:40 Seventy feet, we're at the main.`,
+  ],
+  [
+    "on the way back from it",
+    (words) =>
+      `0:00 Zero at the main, pulling back.\n0:20 Six point two, wye on the left.\n0:40 ${words}\n1:05 Fifty-eight four, crack on top.\n1:40 Seventy feet, that's the cleanout.`,
+  ],
+  [
+    "in captions without points",
+    (words) =>
+      `WEBVTT\n\n00:00:00.000 --> 00:00:05.000\nokay zero at the cleanout clay pipe\n\n00:00:20.000 --> 00:00:24.000\nsix point two wye on the left\n\n00:00:40.000 --> 00:00:44.000\n${spoken(words)}\n\n00:01:05.000 --> 00:01:09.000\nfifty eight four crack on top\n\n00:01:40.000 --> 00:01:44.000\nseventy feet we're at the main\n`,
+  ],
+];
+
+function spoken(words: string): string {
+  return words
+    .toLowerCase()
+    .replace(/[.,?](?!\d)/g, "")
+    .replace(/-(?=\D)/g, " ");
+}
+
+function readings(text: string): number[] {
+  const log = draftLog(text, { looks: "downstream", measuredFrom: null, mainCounter: null });
+  return log.readings.map(({ counter }) => counter / 100);
+}
+
+function linesOf(text: string): string[] {
+  return text
+    .trim()
+    .split("\n")
+    .map((line) => line.trim());
+}
+
+describe.each(TALKS)("%s", (_, talk) => {
+  test.each(linesOf(NO_FOOTAGE))("is no footage: %s", (words) => {
+    expect(readings(talk(words))).toEqual(FRAME);
+  });
+
+  test.each(linesOf(FOOTAGE))("is a footage: %s", (line) => {
+    const [feet, words = ""] = line.split(" | ");
+    expect(readings(talk(words))).toEqual([0, 6.2, Number(feet), 58.4, 70]);
+  });
+});
