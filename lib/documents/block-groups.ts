@@ -59,20 +59,23 @@ function isFacts([first, ...rest]: readonly LetterBlock[]): boolean {
   return first?.kind === "heading" && rest.every((each) => isWords(each) || isFactTable(each));
 }
 
-/** Names and values, without titles. */
+/** Names and values: without titles, or so few that half the width does. */
 function isFactTable(block: LetterBlock): block is Extract<LetterBlock, { kind: "table" }> {
-  return (
-    block.kind === "table" && block.head.length === 2 && block.head.every((title) => title === "")
-  );
+  if (block.kind !== "table" || block.head.length !== 2) return false;
+  return block.head.every((title) => title === "") || isShort(block);
 }
 
 /** So many lines stand in columns that no page's end parts. */
 const MOST_LINES = 25;
 
-/** Facts, and words beside them, in two columns of about one height; without facts they stay as they are. */
+/**
+ * Facts, and words beside them, in two columns of about one height. Without facts, sections of words
+ * stand in columns where the manner sets them so, and otherwise stay as they are.
+ */
 function factColumns(run: readonly LetterBlock[][], manner: BlockManner): Entry[] {
-  const split =
-    run.length < 2 || !run.some((group) => group.some(isFactTable)) ? null : cutOf(run, manner);
+  if (!run.some((group) => group.some(isFactTable)))
+    return manner.columns === "sections" ? inColumns(run, manner) : run.map((group) => ({ group }));
+  const split = run.length < 2 ? null : cutOf(run, manner);
   if (split === null || split.lines > MOST_LINES) return run.map((group) => ({ group }));
   return [{ left: run.slice(0, split.at).flat(), right: run.slice(split.at).flat(), under: [] }];
 }
