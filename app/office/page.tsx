@@ -54,6 +54,14 @@ export default async function OfficePage() {
           <Link href="/office/wording">Open letter wording</Link>
         </p>
       </Section>
+      <Section
+        title="Reports"
+        note="Permits by status and age, money outstanding and replies due, over all lines."
+      >
+        <p>
+          <Link href="/office/reports">Open reports</Link>
+        </p>
+      </Section>
       <Section title="Users" note="Who can sign in, and what each can do.">
         <People users={listUsers(db())} may={may} me={user.id} />
       </Section>

@@ -1,6 +1,6 @@
-import { eq, sql } from "drizzle-orm";
+import { eq, exists, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
-import { lines } from "#db/schema.ts";
+import { ledger, lines, notices, permits } from "#db/schema.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
 
 export function getLine(db: Db, lineId: string): LineFacts | null {
@@ -22,4 +22,19 @@ export function insertLine(db: Db, line: LineFacts): void {
 
 export function updateLine(db: Db, { id, ...facts }: LineFacts): void {
   db.update(lines).set(facts).where(eq(lines.id, id)).run();
+}
+
+const HOLDING = { permits, ledger, notices };
+
+/** The lines that hold a row of such a list, by name. */
+export function lineIdsWith(db: Db, list: keyof typeof HOLDING): string[] {
+  const table = HOLDING[list];
+  const held = db.select({ one: sql`1` }).from(table).where(eq(table.lineId, lines.id));
+  return db
+    .select({ id: lines.id })
+    .from(lines)
+    .where(exists(held))
+    .orderBy(lines.name, lines.id)
+    .all()
+    .map(({ id }) => id);
 }

@@ -31,6 +31,7 @@ const PAGES = [
   "/lines/import",
   "/office",
   "/account",
+  "/office/reports",
   "/office/wording",
   "/office/wording/finding",
   "/office/authorities/authority-quillhaven",
